@@ -1,0 +1,178 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace PlotAgronomy;
+
+/// <summary>Mass of material per unit of land area.</summary>
+/// <remarks>Held in lb/ac, so that limits printed in lb/ac compare exactly. Equality is exact; use
+/// <see cref="EqualsWithin"/> after arithmetic. The default is zero. Source of the factors: international
+/// pound 0.45359237 kg, international acre 43,560 ft2 = 4046.8564224 m2, short ton 2000 lb, all exact.</remarks>
+public readonly record struct ApplicationRate : IComparable<ApplicationRate>
+{
+    private const double KilogramsPerPound = 0.45359237;
+    private const double SquareMetersPerAcre = 4046.8564224;
+    private const double SquareMetersPerHectare = 10_000;
+    private const double ThousandSquareFeetPerAcre = 43.56;
+    private const double OuncesPerPound = 16;
+    private const double PoundsPerShortTon = 2000;
+    private const double KilogramsPerTonne = 1000;
+
+    private ApplicationRate(double poundsPerAcre) => PoundsPerAcre = poundsPerAcre;
+
+    /// <summary>Gets a rate of nothing.</summary>
+    public static ApplicationRate Zero => default;
+
+    /// <summary>Gets the rate in lb/ac.</summary>
+    public double PoundsPerAcre { get; }
+
+    /// <summary>Gets the rate in lb per 1000 ft2.</summary>
+    public double PoundsPerThousandSquareFeet => PoundsPerAcre / ThousandSquareFeetPerAcre;
+
+    /// <summary>Gets the rate in oz per 1000 ft2.</summary>
+    public double OuncesPerThousandSquareFeet => PoundsPerThousandSquareFeet * OuncesPerPound;
+
+    /// <summary>Gets the rate in short tons (2000 lb) per acre.</summary>
+    public double ShortTonsPerAcre => PoundsPerAcre / PoundsPerShortTon;
+
+    /// <summary>Gets the rate in kg/ha.</summary>
+    public double KilogramsPerHectare => PoundsPerAcre * KilogramsPerPound * SquareMetersPerHectare / SquareMetersPerAcre;
+
+    /// <summary>Gets the rate in tonnes per hectare.</summary>
+    public double TonnesPerHectare => KilogramsPerHectare / KilogramsPerTonne;
+
+    /// <summary>Creates a rate from lb/ac.</summary>
+    /// <param name="poundsPerAcre">Rate in lb/ac; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static ApplicationRate FromPoundsPerAcre(double poundsPerAcre) => new(Guard.AtLeast(poundsPerAcre, 0, "lb/ac"));
+
+    /// <summary>Creates a rate from lb per 1000 ft2.</summary>
+    /// <param name="poundsPerThousandSquareFeet">Rate in lb per 1000 ft2; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static ApplicationRate FromPoundsPerThousandSquareFeet(double poundsPerThousandSquareFeet) =>
+        new(Guard.AtLeast(poundsPerThousandSquareFeet, 0, "lb/1000 ft2") * ThousandSquareFeetPerAcre);
+
+    /// <summary>Creates a rate from oz per 1000 ft2.</summary>
+    /// <param name="ouncesPerThousandSquareFeet">Rate in oz per 1000 ft2; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static ApplicationRate FromOuncesPerThousandSquareFeet(double ouncesPerThousandSquareFeet) =>
+        new(Guard.AtLeast(ouncesPerThousandSquareFeet, 0, "oz/1000 ft2") / OuncesPerPound * ThousandSquareFeetPerAcre);
+
+    /// <summary>Creates a rate from short tons (2000 lb) per acre.</summary>
+    /// <param name="shortTonsPerAcre">Rate in ton/ac; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static ApplicationRate FromShortTonsPerAcre(double shortTonsPerAcre) =>
+        new(Guard.AtLeast(shortTonsPerAcre, 0, "ton/ac") * PoundsPerShortTon);
+
+    /// <summary>Creates a rate from kg/ha.</summary>
+    /// <param name="kilogramsPerHectare">Rate in kg/ha; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static ApplicationRate FromKilogramsPerHectare(double kilogramsPerHectare) =>
+        new(Guard.AtLeast(kilogramsPerHectare, 0, "kg/ha") / KilogramsPerPound * SquareMetersPerAcre / SquareMetersPerHectare);
+
+    /// <summary>Creates a rate from tonnes per hectare.</summary>
+    /// <param name="tonnesPerHectare">Rate in t/ha; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static ApplicationRate FromTonnesPerHectare(double tonnesPerHectare) =>
+        FromKilogramsPerHectare(Guard.AtLeast(tonnesPerHectare, 0, "t/ha") * KilogramsPerTonne);
+
+    /// <summary>Creates a rate from an area density.</summary>
+    /// <param name="density">Mass per area; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static ApplicationRate FromAreaDensity(AreaDensity density)
+    {
+        double kilogramsPerSquareMeter = density.KilogramsPerSquareMeter;
+        return new(Guard.AtLeast(kilogramsPerSquareMeter, 0, "kg/m2", nameof(density)) / KilogramsPerPound * SquareMetersPerAcre);
+    }
+
+    /// <summary>Rate at which a mass was spread over an area.</summary>
+    /// <param name="mass">Mass spread; finite, at least 0.</param>
+    /// <param name="area">Area covered; finite, above 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static ApplicationRate Of(Mass mass, Area area)
+    {
+        double pounds = mass.Pounds;
+        double acres = area.Acres;
+        return new(Guard.AtLeast(pounds, 0, "lb", nameof(mass)) / Guard.Above(acres, 0, "ac", nameof(area)));
+    }
+
+    /// <summary>Mass that covers an area at this rate.</summary>
+    /// <param name="area">Area to cover; finite, at least 0.</param>
+    /// <returns>The mass.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public Mass Over(Area area)
+    {
+        double acres = area.Acres;
+        return Mass.FromPounds(PoundsPerAcre * Guard.AtLeast(acres, 0, "ac", nameof(area)));
+    }
+
+    /// <summary>The same rate as an area density.</summary>
+    /// <returns>The density.</returns>
+    public AreaDensity ToAreaDensity() => AreaDensity.FromKilogramsPerSquareMeter(PoundsPerAcre * KilogramsPerPound / SquareMetersPerAcre);
+
+    /// <summary>Compares within an absolute tolerance.</summary>
+    /// <param name="other">Other rate.</param>
+    /// <param name="tolerance">Largest accepted difference.</param>
+    /// <returns>True when the difference is at most <paramref name="tolerance"/>.</returns>
+    public bool EqualsWithin(ApplicationRate other, ApplicationRate tolerance) =>
+        Math.Abs(PoundsPerAcre - other.PoundsPerAcre) <= tolerance.PoundsPerAcre;
+
+    /// <inheritdoc/>
+    public int CompareTo(ApplicationRate other) => PoundsPerAcre.CompareTo(other.PoundsPerAcre);
+
+    /// <summary>Sum of two rates.</summary>
+    /// <param name="left">First rate.</param>
+    /// <param name="right">Second rate.</param>
+    /// <returns>The sum.</returns>
+    public static ApplicationRate operator +(ApplicationRate left, ApplicationRate right) => new(left.PoundsPerAcre + right.PoundsPerAcre);
+
+    /// <summary>A multiple of a rate.</summary>
+    /// <param name="rate">Rate.</param>
+    /// <param name="factor">Pure number; finite, at least 0.</param>
+    /// <returns>The product.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite factor.</exception>
+    public static ApplicationRate operator *(ApplicationRate rate, double factor) => new(rate.PoundsPerAcre * Guard.AtLeast(factor, 0, "(a pure number)"));
+
+    /// <summary>Ratio of two rates.</summary>
+    /// <param name="left">Numerator.</param>
+    /// <param name="right">Denominator; above 0.</param>
+    /// <returns>A pure number.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The denominator is zero.</exception>
+    public static double operator /(ApplicationRate left, ApplicationRate right) =>
+        left.PoundsPerAcre / Guard.Above(right.PoundsPerAcre, 0, "lb/ac", nameof(right));
+
+    /// <summary>Compares two rates.</summary>
+    /// <param name="left">Left.</param>
+    /// <param name="right">Right.</param>
+    /// <returns>True when left is smaller.</returns>
+    public static bool operator <(ApplicationRate left, ApplicationRate right) => left.PoundsPerAcre < right.PoundsPerAcre;
+
+    /// <summary>Compares two rates.</summary>
+    /// <param name="left">Left.</param>
+    /// <param name="right">Right.</param>
+    /// <returns>True when left is greater.</returns>
+    public static bool operator >(ApplicationRate left, ApplicationRate right) => left.PoundsPerAcre > right.PoundsPerAcre;
+
+    /// <summary>Compares two rates.</summary>
+    /// <param name="left">Left.</param>
+    /// <param name="right">Right.</param>
+    /// <returns>True when left is smaller or equal.</returns>
+    public static bool operator <=(ApplicationRate left, ApplicationRate right) => left.PoundsPerAcre <= right.PoundsPerAcre;
+
+    /// <summary>Compares two rates.</summary>
+    /// <param name="left">Left.</param>
+    /// <param name="right">Right.</param>
+    /// <returns>True when left is greater or equal.</returns>
+    public static bool operator >=(ApplicationRate left, ApplicationRate right) => left.PoundsPerAcre >= right.PoundsPerAcre;
+
+    /// <summary>Invariant text such as <c>12.5 lb/ac</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{PoundsPerAcre:0.###} lb/ac");
+}

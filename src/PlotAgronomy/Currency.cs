@@ -1,0 +1,34 @@
+using System.Globalization;
+
+namespace PlotAgronomy;
+
+/// <summary>The one currency a plan's prices are in, by its ISO 4217 letters. Amounts are <see cref="decimal"/> and are never converted.</summary>
+public sealed class Currency
+{
+    private Currency(string code) => Code = code;
+
+    /// <summary>Gets the three letters, such as <c>USD</c>.</summary>
+    public string Code { get; }
+
+    /// <summary>Names a currency.</summary>
+    /// <param name="code">Three capital letters of ISO 4217.</param>
+    /// <returns>The currency.</returns>
+    /// <exception cref="ArgumentException">Not three capital letters.</exception>
+    public static Currency Of(string code)
+    {
+        ArgumentNullException.ThrowIfNull(code);
+        return code.Length == 3 && code.All(char.IsAsciiLetterUpper)
+            ? new Currency(code)
+            : throw new ArgumentException($"Must be the three capital letters of an ISO 4217 currency such as USD, found '{code}'.", nameof(code));
+    }
+
+    /// <summary>Prints an amount of money, rounded to hundredths for reading.</summary>
+    /// <param name="amount">Amount.</param>
+    /// <returns>Text such as <c>12.50 USD</c>.</returns>
+    public string Print(decimal amount) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Math.Round(amount, 2, MidpointRounding.AwayFromZero):#,##0.00} {Code}");
+
+    /// <summary>The three letters.</summary>
+    /// <returns>The code.</returns>
+    public override string ToString() => Code;
+}

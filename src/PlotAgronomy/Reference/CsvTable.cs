@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Reference;
+
+/// <summary>A strict comma-separated table: header required, every row as wide as the header, no unknown column.</summary>
+internal sealed class CsvTable
+{
+    private readonly Dictionary<string, int> columns;
+
+    private CsvTable(string name, ImmutableArray<string> header, ImmutableArray<CsvRow> rows, Dictionary<string, int> columns)
+    {
+        Name = name;
+        Header = header;
+        Rows = rows;
+        this.columns = columns;
+    }
+
+    internal string Name { get; }
+
+    internal ImmutableArray<string> Header { get; }
+
+    internal ImmutableArray<CsvRow> Rows { get; }
+
+    /// <summary>Reads a table embedded in this assembly.</summary>
+    /// <param name="name">File name below Reference/Data.</param>
+    /// <param name="expectedColumns">All columns, in order; none given: any header is accepted.</param>
+    internal static CsvTable Embedded(string name, params ReadOnlySpan<string> expectedColumns)
+    {
+        using var stream = typeof(CsvTable).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"No embedded table '{name}'.");
+        using var reader = new StreamReader(stream);
+        return Parse(name, reader.ReadToEnd(), expectedColumns);
+    }
+
+    internal static CsvTable Parse(string name, string text, params ReadOnlySpan<string> expectedColumns)
+    {
+        var records = CsvRecords.Split(name, text);
+        if (records.Count == 0)
+        {
+            throw new DataFormatException(name, 1, null, "a header line is required");
+        }
+
+        var header = records[0].Fields;
+        var columns = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (int i = 0; i < header.Length; i++)
+        {
+            if (!columns.TryAdd(header[i], i))
+            {
+                throw new DataFormatException(name, records[0].Line, header[i], "the column stands twice");
+            }
+        }
+
+        if (expectedColumns.Length > 0 && !header.AsSpan().SequenceEqual(expectedColumns))
+        {
+            throw new DataFormatException(name, records[0].Line, null, $"expected the columns {string.Join(",", expectedColumns.ToArray())}");
+        }
+
+        var table = new CsvTable(name, header, [], columns);
+        var rows = ImmutableArray.CreateBuilder<CsvRow>(records.Count - 1);
+        foreach (var record in records.Skip(1))
+        {
+            if (record.Fields.Length != header.Length)
+            {
+                throw new DataFormatException(name, record.Line, null, $"expected {header.Length} fields, found {record.Fields.Length}");
+            }
+
+            rows.Add(new CsvRow(table, record.Line, record.Fields));
+        }
+
+        return new CsvTable(name, header, rows.ToImmutable(), columns);
+    }
+
+    internal bool Has(string column) => columns.ContainsKey(column);
+
+    internal int IndexOf(string column, int line) =>
+        columns.TryGetValue(column, out int index) ? index : throw new DataFormatException(Name, line, column, "no such column");
+}

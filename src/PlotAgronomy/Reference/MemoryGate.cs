@@ -1,0 +1,9 @@
+namespace PlotAgronomy.Reference;
+
+/// <summary>Numbers that were not yet seen in their publication answer only by name, and always with a finding.</summary>
+internal static class MemoryGate
+{
+    /// <summary>The finding that every answer resting on such a number carries.</summary>
+    internal static Finding FindingFor(string method, string sourceId) =>
+        FindingCatalog.Create("data-from-memory", ("method", method), ("source", sourceId));
+}

@@ -1,0 +1,24 @@
+namespace PlotAgronomy.Reference;
+
+/// <summary>A publication, or a named practice of the trade, that a number comes from.</summary>
+public sealed class Source
+{
+    /// <summary>Gets the id used beside every number.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Gets the title.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Gets the institution.</summary>
+    public required string Institution { get; init; }
+
+    /// <summary>Gets the year or edition as printed; "undated" where none is.</summary>
+    public required string Edition { get; init; }
+
+    /// <summary>Gets the id of the source that replaces this one, or null when it is current.</summary>
+    public string? SupersededBy { get; init; }
+
+    /// <summary>Text such as <c>Title. Institution, 2025 [ID]</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Title}. {Institution}, {Edition} [{Id}]{(SupersededBy is null ? "" : $" (superseded by {SupersededBy})")}";
+}

@@ -1,0 +1,109 @@
+using System.Collections.Frozen;
+using System.Globalization;
+
+namespace PlotAgronomy;
+
+/// <summary>The short list of unit words for one quantity, with exact factors to the unit it is held in.</summary>
+internal sealed class UnitWords
+{
+    private const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
+
+    private readonly FrozenDictionary<string, double> factors;
+    private readonly string expectation;
+
+    /// <param name="quantity">Such as "an area".</param>
+    /// <param name="examples">Such as "'0.62 ac' or '26,000 ft2'".</param>
+    /// <param name="words">All spellings of a unit separated by '|', and its factor.</param>
+    internal UnitWords(string quantity, string examples, params ReadOnlySpan<(string Spellings, double Factor)> words)
+    {
+        var all = new Dictionary<string, double>(StringComparer.OrdinalIgnoreCase);
+        var printed = new List<string>();
+        foreach (var (spellings, factor) in words)
+        {
+            var each = spellings.Split('|');
+            printed.Add(each[0]);
+            foreach (string word in each)
+            {
+                all.Add(word, factor);
+            }
+        }
+
+        factors = all.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+        expectation = $"expected {quantity} such as {examples} (units: {string.Join(", ", printed)})";
+    }
+
+    internal bool TryRead(string? text, bool mayBeNegative, out double value, out string problem)
+    {
+        value = 0;
+        string trimmed = (text ?? "").Trim();
+        int end = 0;
+        while (end < trimmed.Length && (char.IsAsciiDigit(trimmed[end]) || trimmed[end] is '.' or ',' or '-' or '+'))
+        {
+            end++;
+        }
+
+        string number = trimmed[..end];
+        string unit = string.Join(' ', trimmed[end..].Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        if (!TryNumber(number, out double amount))
+        {
+            problem = $"{expectation}, found '{trimmed}'";
+            return false;
+        }
+
+        if (unit.Length == 0)
+        {
+            problem = $"no unit in '{trimmed}': {expectation}";
+            return false;
+        }
+
+        if (!factors.TryGetValue(unit, out double factor))
+        {
+            problem = $"unknown unit '{unit}' in '{trimmed}': {expectation}";
+            return false;
+        }
+
+        if (amount < 0 && !mayBeNegative)
+        {
+            problem = $"'{trimmed}' is negative: {expectation}";
+            return false;
+        }
+
+        value = amount * factor;
+        problem = "";
+        return true;
+    }
+
+    internal string Print(double value, string unit, int? decimals)
+    {
+        if (!factors.TryGetValue(unit, out double factor))
+        {
+            throw new ArgumentException($"Unknown unit '{unit}': {expectation}.", nameof(unit));
+        }
+
+        double amount = value / factor;
+        string number = decimals is int places
+            ? amount.ToString("#,##0" + (places > 0 ? "." + new string('#', places) : ""), CultureInfo.InvariantCulture)
+            : amount.ToString("0.#################################", CultureInfo.InvariantCulture) is var plain && double.Parse(plain, CultureInfo.InvariantCulture) == amount
+                ? plain : decimal.Parse(amount.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture);
+        return unit == "%" || unit.Length > 0 ? $"{number} {unit}" : number;
+    }
+
+    /// <summary>Reads 1234.5 or 1,234.5; a comma must stand before groups of exactly three digits.</summary>
+    private static bool TryNumber(string text, out double amount)
+    {
+        amount = 0;
+        string whole = text.Split('.')[0].TrimStart('-', '+');
+        if (text.Contains(',', StringComparison.Ordinal))
+        {
+            var groups = whole.Split(',');
+            bool grouped = groups[0].Length is >= 1 and <= 3 && groups.Skip(1).All(g => g.Length == 3)
+                && !text[(text.IndexOf(',', StringComparison.Ordinal) + whole.Length - whole.IndexOf(',', StringComparison.Ordinal))..].Contains(',', StringComparison.Ordinal);
+            if (!grouped)
+            {
+                return false;
+            }
+        }
+
+        return double.TryParse(text.Replace(",", "", StringComparison.Ordinal), PlainNumber, CultureInfo.InvariantCulture, out amount) && double.IsFinite(amount);
+    }
+}

@@ -1,0 +1,41 @@
+using UnitsNet;
+
+namespace PlotAgronomy;
+
+/// <summary>Named rounding steps for what is bought in whole packages.</summary>
+public static class WholePackages
+{
+    /// <summary>A package count this close to a whole number, relative, is that number: it is arithmetic dust.</summary>
+    private const double Dust = 1e-9;
+
+    /// <summary>Smallest number of whole packages that holds a mass.</summary>
+    /// <param name="needed">Mass needed; finite, at least 0.</param>
+    /// <param name="package">Mass in one package; finite, above 0.</param>
+    /// <returns>Number of packages.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>packages = ceiling(needed / package).</remarks>
+    public static int RoundUp(Mass needed, Mass package)
+    {
+        double neededPounds = needed.Pounds;
+        double packagePounds = package.Pounds;
+        return RoundUp(Guard.AtLeast(neededPounds, 0, "lb", nameof(needed)) / Guard.Above(packagePounds, 0, "lb", nameof(package)));
+    }
+
+    /// <summary>Nearest number of whole packages; a half goes up.</summary>
+    /// <param name="needed">Mass needed; finite, at least 0.</param>
+    /// <param name="package">Mass in one package; finite, above 0.</param>
+    /// <returns>Number of packages.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static int RoundToNearest(Mass needed, Mass package)
+    {
+        double neededPounds = needed.Pounds;
+        double packagePounds = package.Pounds;
+        return checked((int)Math.Round(Guard.AtLeast(neededPounds, 0, "lb", nameof(needed)) / Guard.Above(packagePounds, 0, "lb", nameof(package)), MidpointRounding.AwayFromZero));
+    }
+
+    internal static int RoundUp(double packages)
+    {
+        double nearest = Math.Round(packages, MidpointRounding.AwayFromZero);
+        return checked((int)(Math.Abs(packages - nearest) <= Dust * Math.Max(1, nearest) ? nearest : Math.Ceiling(packages)));
+    }
+}

@@ -1,0 +1,13 @@
+namespace PlotAgronomy;
+
+/// <summary>One line of a sum as a person would write it on paper.</summary>
+/// <param name="Label">What the line finds, such as <c>Bulk rate</c>.</param>
+/// <param name="Formula">Formula in words or symbols, such as <c>PLS rate / (purity x germination)</c>.</param>
+/// <param name="Numbers">The same formula with its numbers, units and answer.</param>
+/// <param name="SourceId">Id of the source of the formula; null for plain arithmetic.</param>
+public sealed record WorkedLine(string Label, string Formula, string Numbers, string? SourceId = null)
+{
+    /// <summary>The line as text.</summary>
+    /// <returns>Text such as <c>Bulk rate = PLS rate / (purity x germination) = 8 / (0.98 x 0.85) = 9.6 lb/ac [SRC]</c>.</returns>
+    public override string ToString() => $"{Label} = {Formula} = {Numbers}{(SourceId is null ? "" : $" [{SourceId}]")}";
+}

@@ -1,0 +1,27 @@
+using System.Collections.Concurrent;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Tests.Support;
+
+/// <summary>Published values and cases of practice, kept in CSV files beside the tests: <c>Liming/worked-lime.csv</c>.</summary>
+/// <remarks>Every worked file has at least the columns id, title, institution, year, status, expected, tolerance, unit, note.</remarks>
+internal static class WorkedExamples
+{
+    internal static readonly string[] RequiredColumns = ["id", "title", "institution", "year", "status", "expected", "tolerance", "unit", "note"];
+
+    private static readonly ConcurrentDictionary<string, CsvTable> Tables = new();
+
+    internal static CsvTable Table(string file) => Tables.GetOrAdd(file, f =>
+        CsvTable.Parse(f, File.ReadAllText(Path.Combine(AppContext.BaseDirectory, f))));
+
+    /// <summary>Ids of a file for a theory, optionally of one topic only.</summary>
+    internal static TheoryData<string> Ids(string file, string? topic = null) =>
+        [.. Table(file).Rows.Where(r => topic is null || r.Text("topic") == topic).Select(r => r.Text("id"))];
+
+    internal static CsvRow Find(string file, string id) => Table(file).Rows.Single(r => r.Text("id") == id);
+
+    /// <summary>Asserts the row's expected number within the row's tolerance.</summary>
+    internal static void AssertMatches(CsvRow row, double actual) =>
+        Assert.True(Math.Abs(actual - row.Number("expected")) <= row.Number("tolerance") + 1e-12 * Math.Abs(row.Number("expected")),
+            $"{row.Text("id")}: expected {row.Text("expected")} +- {row.Text("tolerance")} {row.TextOrNull("unit")}, got {actual:R}");
+}
