@@ -1,10 +1,11 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using System.Text.RegularExpressions;
 
 namespace PlotAgronomy;
 
 /// <summary>The short list of unit words for one quantity, with exact factors to the unit it is held in.</summary>
-internal sealed class UnitWords
+internal sealed partial class UnitWords
 {
     private const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
@@ -81,29 +82,22 @@ internal sealed class UnitWords
         }
 
         double amount = value / factor;
-        string number = decimals is int places
-            ? amount.ToString("#,##0" + (places > 0 ? "." + new string('#', places) : ""), CultureInfo.InvariantCulture)
-            : amount.ToString("0.#################################", CultureInfo.InvariantCulture) is var plain && double.Parse(plain, CultureInfo.InvariantCulture) == amount
-                ? plain : decimal.Parse(amount.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture);
-        return unit == "%" || unit.Length > 0 ? $"{number} {unit}" : number;
+        return $"{(decimals is int places ? Amounts.Print(amount, places) : EveryDigit(amount))} {unit}";
     }
 
-    /// <summary>Reads 1234.5 or 1,234.5; a comma must stand before groups of exactly three digits.</summary>
+    /// <summary>The shortest text that reads back as the same number, without an exponent.</summary>
+    private static string EveryDigit(double amount) =>
+        decimal.Parse(amount.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>Reads 1234.5 or 1,234.5; a comma may only stand before groups of exactly three digits.</summary>
     private static bool TryNumber(string text, out double amount)
     {
         amount = 0;
-        string whole = text.Split('.')[0].TrimStart('-', '+');
-        if (text.Contains(',', StringComparison.Ordinal))
-        {
-            var groups = whole.Split(',');
-            bool grouped = groups[0].Length is >= 1 and <= 3 && groups.Skip(1).All(g => g.Length == 3)
-                && !text[(text.IndexOf(',', StringComparison.Ordinal) + whole.Length - whole.IndexOf(',', StringComparison.Ordinal))..].Contains(',', StringComparison.Ordinal);
-            if (!grouped)
-            {
-                return false;
-            }
-        }
-
-        return double.TryParse(text.Replace(",", "", StringComparison.Ordinal), PlainNumber, CultureInfo.InvariantCulture, out amount) && double.IsFinite(amount);
+        return NumberAsWritten().IsMatch(text)
+            && double.TryParse(text.Replace(",", "", StringComparison.Ordinal), PlainNumber, CultureInfo.InvariantCulture, out amount)
+            && double.IsFinite(amount);
     }
+
+    [GeneratedRegex(@"^[+-]?([0-9]{1,3}(,[0-9]{3})+|[0-9]+|(?=\.[0-9]))(\.[0-9]+)?$")]
+    private static partial Regex NumberAsWritten();
 }

@@ -1,0 +1,75 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Tests.Support;
+
+namespace PlotAgronomy.Tests.House;
+
+/// <summary>Integrity of every embedded table: these tests check the tables' form, not their truth.</summary>
+public class DataTableTests
+{
+    private static readonly string[] Catalogs = ["sources.csv", "findings.csv"];
+
+    public static TheoryData<string> Tables => [.. HouseAssembly.Library.GetManifestResourceNames().Where(n => n.EndsWith(".csv", StringComparison.Ordinal))];
+
+    [Theory, MemberData(nameof(Tables))]
+    public void Every_row_names_a_known_source_and_its_status(string name)
+    {
+        var table = CsvTable.Embedded(name);
+        Assert.NotEmpty(table.Rows);
+        if (name == "sources.csv")
+        {
+            return;
+        }
+
+        foreach (var row in table.Rows)
+        {
+            foreach (string id in table.Header.Where(h => h.EndsWith("source_id", StringComparison.Ordinal)).Select(row.TextOrNull).OfType<string>().SelectMany(ids => ids.Split(';')))
+            {
+                Assert.True(SourceCatalog.TryFind(id) is not null, $"{name}, line {row.Line}: unknown source '{id}'");
+            }
+        }
+
+        if (!Catalogs.Contains(name))
+        {
+            Assert.True(table.Header.Any(h => h.EndsWith("source_id", StringComparison.Ordinal)), $"{name} has no source_id");
+            Assert.True(table.Header.Any(h => h.EndsWith("status", StringComparison.Ordinal)), $"{name} has no status");
+            foreach (var row in table.Rows)
+            {
+                foreach (string column in table.Header.Where(h => h.EndsWith("status", StringComparison.Ordinal)))
+                {
+                    Assert.True(row.TextOrNull(column) is null or "read" or "memory" or "practice", $"{name}, line {row.Line}: status '{row.TextOrNull(column)}'");
+                }
+            }
+        }
+    }
+
+    [Theory, MemberData(nameof(Tables))]
+    public void Ids_are_unique(string name)
+    {
+        var table = CsvTable.Embedded(name);
+        if (table.Has("id"))
+        {
+            var ids = table.Rows.Select(r => r.Text("id")).ToList();
+            Assert.Equal(ids.Distinct().Count(), ids.Count);
+        }
+    }
+
+    [Fact]
+    public void A_superseded_source_names_a_known_one() =>
+        Assert.Empty(SourceCatalog.All.Where(s => s.SupersededBy is { } next && SourceCatalog.TryFind(next) is null).Select(s => s.Id));
+
+    [Fact]
+    public void Every_caution_is_raised_somewhere_in_the_library()
+    {
+        string code = string.Concat(Directory.EnumerateFiles(Repository.PathOf("src"), "*.cs", SearchOption.AllDirectories)
+            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText));
+        string tables = string.Concat(HouseAssembly.Library.GetManifestResourceNames().Where(n => n.EndsWith(".csv", StringComparison.Ordinal) && n != "findings.csv")
+            .Select(n => string.Join("\n", CsvTable.Embedded(n).Rows.SelectMany(r => CsvTable.Embedded(n).Header.Select(h => r.TextOrNull(h))))));
+        Assert.Empty(FindingCatalog.All.Select(f => f.Code).Where(c => !code.Contains($"\"{c}\"", StringComparison.Ordinal) && !tables.Contains(c, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void No_source_names_an_address()
+    {
+        Assert.Empty(SourceCatalog.All.Where(s => s.ToString().Contains("http", StringComparison.OrdinalIgnoreCase) || s.ToString().Contains("www.", StringComparison.OrdinalIgnoreCase)).Select(s => s.Id));
+    }
+}
