@@ -1,0 +1,30 @@
+using System.Diagnostics;
+
+namespace PlotAgronomy.Tests.Package;
+
+/// <summary>Runs the SDK's command in a folder and hands back all it printed.</summary>
+internal static class DotnetCommand
+{
+    internal static (int ExitCode, string Output) Run(string folder, params string[] arguments) => RunProgram("dotnet", folder, arguments);
+
+    internal static (int ExitCode, string Output) RunProgram(string program, string folder, params string[] arguments)
+    {
+        var start = new ProcessStartInfo(program, arguments)
+        {
+            WorkingDirectory = folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        foreach (string name in start.Environment.Keys.Where(k => k.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase) || k.StartsWith("TESTINGPLATFORM", StringComparison.OrdinalIgnoreCase)).ToList())
+        {
+            start.Environment.Remove(name);
+        }
+
+        start.Environment["DOTNET_CLI_UI_LANGUAGE"] = "en";
+        using var process = Process.Start(start)!;
+        var errors = process.StandardError.ReadToEndAsync();
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output + errors.GetAwaiter().GetResult());
+    }
+}
