@@ -1,0 +1,52 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>How much of one nutrient a plot should receive this season, and why.</summary>
+public sealed class NutrientTarget
+{
+    private NutrientTarget(PlantNutrient nutrient, ApplicationRate atLeast, ApplicationRate? atMost, string reason)
+    {
+        Nutrient = nutrient;
+        AtLeast = atLeast;
+        AtMost = atMost;
+        Reason = reason;
+    }
+
+    /// <summary>Gets the nutrient, in the form of a fertilizer label (P2O5 and K2O, others as the element).</summary>
+    public PlantNutrient Nutrient { get; }
+
+    /// <summary>Gets the rate that meets the need; zero when none is needed.</summary>
+    public ApplicationRate AtLeast { get; }
+
+    /// <summary>Gets the rate that must not be passed, or null when no limit is stated.</summary>
+    public ApplicationRate? AtMost { get; }
+
+    /// <summary>Gets the reason in one sentence.</summary>
+    public string Reason { get; }
+
+    /// <summary>Creates a target.</summary>
+    /// <param name="nutrient">Nutrient in the form of a label.</param>
+    /// <param name="atLeast">Rate that meets the need.</param>
+    /// <param name="atMost">Rate not to pass; null for none; not below <paramref name="atLeast"/>.</param>
+    /// <param name="reason">Reason in one sentence.</param>
+    /// <returns>The target.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such nutrient, or the upper limit below the lower.</exception>
+    /// <exception cref="ArgumentException">No reason.</exception>
+    public static NutrientTarget Create(PlantNutrient nutrient, ApplicationRate atLeast, ApplicationRate? atMost, string reason)
+    {
+        Guard.Defined(nutrient);
+        Guard.NotBlank(reason);
+        if (atMost is { } limit)
+        {
+            Guard.AtLeast(limit.PoundsPerAcre, atLeast.PoundsPerAcre, "lb/ac (the lower end of the target)", nameof(atMost));
+        }
+
+        return new NutrientTarget(nutrient, atLeast, atMost, reason);
+    }
+
+    /// <summary>Invariant text such as <c>Phosphate 40 to 60 lb/ac: reason</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
+        $"{Nutrient} {AtLeast.PoundsPerAcre:0.#}{(AtMost is { } most ? $" to {most.PoundsPerAcre.ToString("0.#", CultureInfo.InvariantCulture)}" : "")} lb/ac: {Reason}");
+}

@@ -1,0 +1,61 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>One number of a soil report with everything it needs to mean something: what, how much, in which unit,
+/// as element or oxide, and by which extractant.</summary>
+public sealed record SoilReading
+{
+    private SoilReading(SoilAnalyte analyte, double printedValue, SoilTestUnit unit, Extractant extractant, PrintedForm form)
+    {
+        Analyte = analyte;
+        PrintedValue = printedValue;
+        Unit = unit;
+        Extractant = extractant;
+        Form = form;
+    }
+
+    /// <summary>Gets what was measured.</summary>
+    public SoilAnalyte Analyte { get; }
+
+    /// <summary>Gets the number as printed, in <see cref="Unit"/> and <see cref="Form"/>.</summary>
+    public double PrintedValue { get; }
+
+    /// <summary>Gets the unit as printed.</summary>
+    public SoilTestUnit Unit { get; }
+
+    /// <summary>Gets the extractant.</summary>
+    public Extractant Extractant { get; }
+
+    /// <summary>Gets whether the number stands for the element or its oxide.</summary>
+    public PrintedForm Form { get; }
+
+    /// <summary>Creates a reading as the report prints it.</summary>
+    /// <param name="analyte">What was measured.</param>
+    /// <param name="printedValue">Number as printed; finite, at least 0.</param>
+    /// <param name="unit">Unit as printed.</param>
+    /// <param name="extractant">Extractant; <see cref="Extractant.NotStated"/> when the report is silent.</param>
+    /// <param name="form">Element or oxide; an oxide exists for P, K, Ca and Mg only.</param>
+    /// <returns>The reading.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite value, or an undefined choice.</exception>
+    /// <exception cref="ArgumentException">An oxide of a nutrient that is not reported as one.</exception>
+    public static SoilReading Of(SoilAnalyte analyte, double printedValue, SoilTestUnit unit, Extractant extractant, PrintedForm form = PrintedForm.Element)
+    {
+        Guard.Defined(analyte);
+        Guard.Defined(unit);
+        Guard.Defined(extractant);
+        Guard.Defined(form);
+        Guard.AtLeast(printedValue, 0, $"({unit})");
+        if (form == PrintedForm.Oxide && analyte is not (SoilAnalyte.Phosphorus or SoilAnalyte.Potassium or SoilAnalyte.Calcium or SoilAnalyte.Magnesium))
+        {
+            throw new ArgumentException($"{analyte} is not reported as an oxide.", nameof(form));
+        }
+
+        return new SoilReading(analyte, printedValue, unit, extractant, form);
+    }
+
+    /// <summary>Invariant text such as <c>Phosphorus 30 PartsPerMillion (Mehlich3)</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
+        $"{Analyte}{(Form == PrintedForm.Oxide ? " as oxide" : "")} {PrintedValue:0.####} {Unit} ({Extractant})");
+}
