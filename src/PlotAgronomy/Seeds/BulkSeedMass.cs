@@ -1,0 +1,43 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>A weight of bulk seed as it comes out of the bag: coating, inert matter, weeds and dead seed included.</summary>
+/// <remarks>Held in pounds. The default is zero. Equality is exact.</remarks>
+public readonly record struct BulkSeedMass
+{
+    private BulkSeedMass(double pounds) => Pounds = pounds;
+
+    /// <summary>Gets the weight in lb.</summary>
+    public double Pounds { get; }
+
+    /// <summary>Gets the weight as a plain mass.</summary>
+    public Mass Mass => Mass.FromPounds(Pounds);
+
+    /// <summary>Says that a mass is bulk seed.</summary>
+    /// <param name="mass">Mass; finite, at least 0.</param>
+    /// <returns>The weight.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static BulkSeedMass Of(Mass mass)
+    {
+        double pounds = mass.Pounds;
+        return new(Guard.AtLeast(pounds, 0, "lb", nameof(mass)));
+    }
+
+    /// <summary>Creates a weight from pounds.</summary>
+    /// <param name="pounds">lb of bulk seed; finite, at least 0.</param>
+    /// <returns>The weight.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static BulkSeedMass FromPounds(double pounds) => new(Guard.AtLeast(pounds, 0, "lb"));
+
+    /// <summary>Sum of two weights.</summary>
+    /// <param name="left">First.</param>
+    /// <param name="right">Second.</param>
+    /// <returns>The sum.</returns>
+    public static BulkSeedMass operator +(BulkSeedMass left, BulkSeedMass right) => new(left.Pounds + right.Pounds);
+
+    /// <summary>Text such as <c>12 lb bulk</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Pounds:0.###} lb bulk");
+}

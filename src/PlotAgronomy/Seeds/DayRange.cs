@@ -1,0 +1,23 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>A number of days with its sources, as a range.</summary>
+public sealed class DayRange
+{
+    /// <summary>Gets the fewest days.</summary>
+    public required int From { get; init; }
+
+    /// <summary>Gets the most days.</summary>
+    public required int To { get; init; }
+
+    /// <summary>Gets the sources.</summary>
+    public required KindEvidence Evidence { get; init; }
+
+    /// <summary>Text such as <c>5-10 days</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(From, 0)}-{Amounts.Print(To, 0)} days";
+
+    internal static DayRange FromRow(CsvRow row, string low, string high) =>
+        new() { From = row.Integer(low), To = row.Integer(high), Evidence = KindEvidence.FromRow(row) };
+}

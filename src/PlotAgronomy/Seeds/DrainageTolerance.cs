@@ -1,0 +1,37 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Soil drainage a kind stands.</summary>
+public sealed class DrainageTolerance
+{
+    /// <summary>Gets the wettest drainage class it stands.</summary>
+    public required DrainageClass Wettest { get; init; }
+
+    /// <summary>Gets the driest drainage class it stands.</summary>
+    public required DrainageClass Driest { get; init; }
+
+    /// <summary>Gets its tolerance of wet soil in words.</summary>
+    public required string WetTolerance { get; init; }
+
+    /// <summary>Gets its tolerance of drought in words.</summary>
+    public required string DroughtTolerance { get; init; }
+
+    /// <summary>Gets the sources.</summary>
+    public required KindEvidence Evidence { get; init; }
+
+    /// <summary>Says whether the kind stands a soil's drainage; both limits belong to what it stands.</summary>
+    /// <param name="drainage">Drainage class of the soil.</param>
+    /// <returns>True when it does.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown class.</exception>
+    public bool Stands(DrainageClass drainage) => Guard.Defined(drainage) >= Wettest && drainage <= Driest;
+
+    internal static DrainageTolerance FromRow(CsvRow row) => new()
+    {
+        Wettest = row.Choice<DrainageClass>("wettest"),
+        Driest = row.Choice<DrainageClass>("driest"),
+        WetTolerance = row.Text("wet_tolerance"),
+        DroughtTolerance = row.Text("drought_tolerance"),
+        Evidence = KindEvidence.FromRow(row),
+    };
+}

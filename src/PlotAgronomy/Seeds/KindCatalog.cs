@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>The kinds that can be named. A catalog never changes: adding kinds gives a new one.</summary>
+public sealed class KindCatalog
+{
+    private const int SuggestionsShown = 3;
+    private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(KindTable.Read()));
+
+    private readonly ImmutableArray<CropKind> kinds;
+    private readonly ImmutableArray<(CropKind Kind, ImmutableSortedSet<string> Words, string Joined)> names;
+
+    private KindCatalog(ImmutableArray<CropKind> kinds)
+    {
+        this.kinds = kinds;
+        names = [.. from k in kinds from n in KindNames.Of(k) select (k, KindNames.Words(n), KindNames.Joined(n))];
+    }
+
+    /// <summary>Gets the published kinds.</summary>
+    public static KindCatalog Standard => Published.Value;
+
+    /// <summary>Gets all kinds.</summary>
+    public IReadOnlyList<CropKind> Kinds => kinds;
+
+    /// <summary>This catalog with kinds of the user's own: one with a known id takes the place of that kind.</summary>
+    /// <param name="own">Kinds of the user's own; they are marked theirs.</param>
+    /// <returns>The new catalog.</returns>
+    /// <exception cref="ArgumentException">Two of them share an id, or an id or name is blank.</exception>
+    public KindCatalog With(params ReadOnlySpan<CropKind> own)
+    {
+        var all = kinds.ToDictionary(k => k.Id);
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var kind in own)
+        {
+            ArgumentNullException.ThrowIfNull(kind, nameof(own));
+            Guard.NotBlank(kind.CommonName, nameof(own));
+            if (!seen.Add(Guard.NotBlank(kind.Id, nameof(own))))
+            {
+                throw new ArgumentException($"Two of the kinds have the id '{kind.Id}'.", nameof(own));
+            }
+
+            all[kind.Id] = kind with { IsUsersOwn = true };
+        }
+
+        return new KindCatalog([.. all.Values]);
+    }
+
+    /// <summary>Finds a kind by id, common, scientific or market-class name, blind to case, plurals and the order of words.</summary>
+    /// <param name="name">Name as people write it: <c>Clover, ladino</c>, <c>winter peas</c>, <c>Secale cereale</c>.</param>
+    /// <returns>The kind.</returns>
+    /// <exception cref="AmbiguousKindException">The name fits several kinds; they are listed.</exception>
+    /// <exception cref="KeyNotFoundException">The name fits none; near ones are suggested.</exception>
+    public CropKind Find(string name)
+    {
+        var fitting = Candidates(Guard.NotBlank(name));
+        return fitting.Length switch
+        {
+            1 => fitting[0],
+            0 => throw new KeyNotFoundException(Unknown(name)),
+            _ => throw new AmbiguousKindException(Ambiguous(name, fitting), fitting),
+        };
+    }
+
+    /// <summary>Looks for a kind by a name a person wrote; see <see cref="Find"/>.</summary>
+    /// <param name="name">Name.</param>
+    /// <param name="kind">The kind, when exactly one fits.</param>
+    /// <param name="problem">What is wrong, when none or several fit; else empty.</param>
+    /// <returns>True when exactly one kind fits.</returns>
+    public bool TryFind(string? name, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out CropKind? kind, out string problem)
+    {
+        var fitting = string.IsNullOrWhiteSpace(name) ? [] : Candidates(name);
+        kind = fitting.Length == 1 ? fitting[0] : null;
+        problem = fitting.Length switch { 1 => "", 0 => Unknown(name ?? ""), _ => Ambiguous(name!, fitting) };
+        return kind is not null;
+    }
+
+    /// <summary>All kinds a name fits. A name in full goes before one in part.</summary>
+    /// <param name="name">Name.</param>
+    /// <returns>The kinds, in the order of the catalog.</returns>
+    public ImmutableArray<CropKind> Candidates(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        var words = KindNames.Words(name);
+        if (words.IsEmpty)
+        {
+            return [];
+        }
+
+        string joined = KindNames.Joined(name);
+        var inFull = Distinct(names.Where(n => n.Joined == joined || n.Words.SetEquals(words)));
+        return inFull.IsEmpty ? Distinct(names.Where(n => words.IsSubsetOf(n.Words))) : inFull;
+    }
+
+    private static ImmutableArray<CropKind> Distinct(IEnumerable<(CropKind Kind, ImmutableSortedSet<string>, string)> fitting) =>
+        [.. fitting.Select(f => f.Kind).DistinctBy(k => k.Id)];
+
+    private static string Ambiguous(string name, ImmutableArray<CropKind> fitting) =>
+        $"'{name}' may be any of: {string.Join("; ", fitting.Select(k => $"{k.CommonName} [{k.Id}]"))}. Name one of them.";
+
+    private string Unknown(string name)
+    {
+        string joined = KindNames.Joined(name);
+        var near = Distinct(names.OrderBy(n => KindNames.Distance(n.Joined, joined))).Take(SuggestionsShown);
+        return $"No kind is called '{name}'. Near it: {string.Join("; ", near.Select(k => $"{k.CommonName} [{k.Id}]"))}.";
+    }
+}

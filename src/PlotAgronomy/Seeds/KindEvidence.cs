@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Where a group of a kind's figures comes from and how well that is known.</summary>
+public sealed class KindEvidence
+{
+    /// <summary>Gets the ids of the sources; empty for a figure of the user's own.</summary>
+    public required ImmutableArray<string> SourceIds { get; init; }
+
+    /// <summary>Gets how well the figures are known; a figure of the user's own counts as read.</summary>
+    public required DataStatus Status { get; init; }
+
+    /// <summary>Gets what each source says, in words, so that a reader can choose another.</summary>
+    public required string Detail { get; init; }
+
+    /// <summary>Gets a value indicating whether the user gave the figures.</summary>
+    public bool IsUsersOwn { get; init; }
+
+    /// <summary>Evidence for a figure the user measured or chose.</summary>
+    /// <param name="detail">Where the user has it from, such as <c>count of 10 g from the lot</c>.</param>
+    /// <returns>The evidence.</returns>
+    /// <exception cref="ArgumentException">Blank text.</exception>
+    public static KindEvidence OfTheUser(string detail) =>
+        new() { SourceIds = [], Status = DataStatus.Read, Detail = Guard.NotBlank(detail), IsUsersOwn = true };
+
+    internal static KindEvidence FromRow(CsvRow row) =>
+        new() { SourceIds = [.. row.SourceId().Split(';')], Status = row.Status(), Detail = row.Text("locator") };
+
+    /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are not.</summary>
+    internal Finding? FindingFor(string figure) =>
+        Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, string.Join(", ", SourceIds)) : null;
+}

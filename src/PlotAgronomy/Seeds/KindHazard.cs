@@ -1,0 +1,27 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>A hazard to look up before a kind is sown or grazed. It only warns: state lists change and govern.</summary>
+public sealed class KindHazard
+{
+    /// <summary>Gets the hazard.</summary>
+    public required HazardType Type { get; init; }
+
+    /// <summary>Gets how strong it is, in the words of the source.</summary>
+    public required string Level { get; init; }
+
+    /// <summary>Gets the rule to follow.</summary>
+    public required string Rule { get; init; }
+
+    /// <summary>Gets the sources.</summary>
+    public required KindEvidence Evidence { get; init; }
+
+    internal static KindHazard FromRow(CsvRow row) => new()
+    {
+        Type = row.Choice<HazardType>("hazard"),
+        Level = row.Text("level"),
+        Rule = row.Text("rule"),
+        Evidence = KindEvidence.FromRow(row),
+    };
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Compares names of kinds, blind to case, plurals, punctuation and the order of words.</summary>
+internal static partial class KindNames
+{
+    internal static ImmutableSortedSet<string> Words(string name) =>
+        [.. Separators().Split(name.ToLowerInvariant()).Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type")).Select(Singular)];
+
+    /// <summary>The name without gaps, so that "orchard grass" and "orchardgrass" are one.</summary>
+    internal static string Joined(string name) => Separators().Replace(Singular(name.ToLowerInvariant().Trim()), "");
+
+    /// <summary>All names a kind answers to; what stands in brackets may be left out.</summary>
+    internal static IEnumerable<string> Of(CropKind kind) =>
+        [kind.Id, kind.CommonName, Brackets().Replace(kind.CommonName, " "), kind.ScientificName, .. kind.OtherNames];
+
+    /// <summary>Letters to change to turn one name into another.</summary>
+    internal static int Distance(string a, string b)
+    {
+        int[] row = [.. Enumerable.Range(0, b.Length + 1)];
+        for (int i = 1; i <= a.Length; i++)
+        {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.Length; j++)
+            {
+                int above = row[j];
+                row[j] = Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), diagonal + (a[i - 1] == b[j - 1] ? 0 : 1));
+                diagonal = above;
+            }
+        }
+
+        return row[^1];
+    }
+
+    private static string Singular(string word) => word switch
+    {
+        _ when word.Length < 4 => word,
+        _ when word.EndsWith("ies", StringComparison.Ordinal) => word[..^3] + "y",
+        _ when word.EndsWith("sses", StringComparison.Ordinal) || word.EndsWith("shes", StringComparison.Ordinal) || word.EndsWith("ches", StringComparison.Ordinal) => word[..^2],
+        _ when word.EndsWith("ss", StringComparison.Ordinal) || word.EndsWith("us", StringComparison.Ordinal) || word.EndsWith("is", StringComparison.Ordinal) => word,
+        _ when word[^1] == 's' => word[..^1],
+        _ => word,
+    };
+
+    [GeneratedRegex(@"[^\p{L}\p{Nd}]+")]
+    private static partial Regex Separators();
+
+    [GeneratedRegex(@"\([^)]*\)")]
+    private static partial Regex Brackets();
+}

@@ -1,0 +1,70 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>A seeding rate counted as pure live seed, with the way it is sown.</summary>
+/// <remarks>Held in lb/ac. The default is zero, drilled. Equality is exact. Broadcast or frost factors apply to a drilled rate once.</remarks>
+public readonly record struct PureLiveSeedRate
+{
+    private PureLiveSeedRate(ApplicationRate rate, SowingMethod method)
+    {
+        Rate = rate;
+        Method = method;
+    }
+
+    /// <summary>Gets the pure live seed sown per area.</summary>
+    public ApplicationRate Rate { get; }
+
+    /// <summary>Gets how it is sown. A rate means nothing without it.</summary>
+    public SowingMethod Method { get; }
+
+    /// <summary>Gets the rate in lb of pure live seed per acre.</summary>
+    public double PoundsPerAcre => Rate.PoundsPerAcre;
+
+    /// <summary>Names a rate and how it is sown.</summary>
+    /// <param name="rate">Amount of pure live seed per area.</param>
+    /// <param name="method">How it is sown.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
+    public static PureLiveSeedRate Of(ApplicationRate rate, SowingMethod method) => new(rate, Guard.Defined(method));
+
+    /// <summary>A drilled rate.</summary>
+    /// <param name="poundsPerAcre">lb of pure live seed per acre; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static PureLiveSeedRate DrilledPoundsPerAcre(double poundsPerAcre) => new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Drilled);
+
+    /// <summary>A broadcast rate.</summary>
+    /// <param name="poundsPerAcre">lb of pure live seed per acre; finite, at least 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static PureLiveSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) => new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Broadcast);
+
+    /// <summary>The pure live seed that sows an area at this rate.</summary>
+    /// <param name="area">Area sown; finite, at least 0.</param>
+    /// <returns>The mass.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public PureLiveSeedMass Over(Area area) => PureLiveSeedMass.Of(Rate.Over(area));
+
+    /// <summary>A multiple of the rate, sown the same way.</summary>
+    /// <param name="rate">Rate.</param>
+    /// <param name="factor">Pure number; finite, at least 0.</param>
+    /// <returns>The product.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite factor.</exception>
+    public static PureLiveSeedRate operator *(PureLiveSeedRate rate, double factor) => new(rate.Rate * factor, rate.Method);
+
+    /// <summary>Ratio of two rates sown the same way.</summary>
+    /// <param name="left">Numerator.</param>
+    /// <param name="right">Denominator; above 0.</param>
+    /// <returns>A pure number.</returns>
+    /// <exception cref="ArgumentException">The rates are sown in different ways.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The denominator is zero.</exception>
+    public static double operator /(PureLiveSeedRate left, PureLiveSeedRate right) => left.Method == right.Method
+        ? left.Rate / right.Rate
+        : throw new ArgumentException($"A {left.Method} rate cannot be divided by a {right.Method} rate.", nameof(right));
+
+    /// <summary>Text such as <c>12 lb PLS/ac, broadcast</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{PoundsPerAcre:0.###} lb PLS/ac, {SowingMethods.InWords(Method)}");
+}

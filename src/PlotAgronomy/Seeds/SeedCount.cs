@@ -1,0 +1,94 @@
+using System.Globalization;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Seeds in a pound of a kind's bare, pure seed, as a range where sources differ.</summary>
+/// <remarks>Counts of one kind differ by half between lots and publications: where it matters, count the lot.</remarks>
+public sealed class SeedCount
+{
+    private const double GramsPerPound = 453.59237;
+    private const double MilligramsPerPound = 453_592.37;
+
+    private SeedCount(double low, double typical, double high, KindEvidence evidence)
+    {
+        SeedsPerPoundLow = low;
+        SeedsPerPound = typical;
+        SeedsPerPoundHigh = high;
+        Evidence = evidence;
+    }
+
+    /// <summary>Gets the lowest published count, seeds per lb.</summary>
+    public double SeedsPerPoundLow { get; }
+
+    /// <summary>Gets the count a careful agronomist would use, seeds per lb.</summary>
+    public double SeedsPerPound { get; }
+
+    /// <summary>Gets the highest published count, seeds per lb.</summary>
+    public double SeedsPerPoundHigh { get; }
+
+    /// <summary>Gets the sources; the status is that of the typical count.</summary>
+    public KindEvidence Evidence { get; }
+
+    /// <summary>Gets the mass of one seed: 453,592.37 mg / seeds per lb.</summary>
+    public Mass MassOfOneSeed => Mass.FromMilligrams(MilligramsPerPound / SeedsPerPound);
+
+    /// <summary>Gets the mass of a thousand seeds.</summary>
+    public Mass ThousandSeedWeight => Mass.FromGrams(1000 * GramsPerPound / SeedsPerPound);
+
+    /// <summary>Gets the size class by the mass of one seed (limits 1, 5, 40 and 150 mg, common practice).</summary>
+    public SeedSizeClass SizeClass => (MilligramsPerPound / SeedsPerPound) switch
+    {
+        < 1 => SeedSizeClass.VerySmall,
+        < 5 => SeedSizeClass.Small,
+        < 40 => SeedSizeClass.Medium,
+        < 150 => SeedSizeClass.Large,
+        _ => SeedSizeClass.VeryLarge,
+    };
+
+    /// <summary>The user's own count.</summary>
+    /// <param name="seedsPerPound">Seeds per lb of bare, pure seed; finite, above 0.</param>
+    /// <param name="detail">Where the count comes from.</param>
+    /// <returns>The count.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    public static SeedCount FromSeedsPerPound(double seedsPerPound, string detail = "the user's own count") =>
+        Own(Guard.Above(seedsPerPound, 0, "seeds per lb"), detail);
+
+    /// <summary>A count from the weight of a thousand seeds.</summary>
+    /// <param name="thousandSeeds">Mass of 1000 bare seeds; finite, above 0.</param>
+    /// <param name="detail">Where the weight comes from.</param>
+    /// <returns>The count.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    /// <remarks>seeds per lb = 453,592.37 / grams per 1000 seeds.</remarks>
+    public static SeedCount FromThousandSeedWeight(Mass thousandSeeds, string detail = "the user's thousand-seed weight")
+    {
+        double grams = thousandSeeds.Grams;
+        return Own(MilligramsPerPound / Guard.Above(grams, 0, "g", nameof(thousandSeeds)), detail);
+    }
+
+    /// <summary>A count from seeds counted in a weighed sample of bare, pure seed.</summary>
+    /// <param name="seeds">Seeds counted; at least 1.</param>
+    /// <param name="sample">Mass of the sample; finite, above 0.</param>
+    /// <param name="detail">What was counted.</param>
+    /// <returns>The count.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>seeds per lb = seeds / pounds; for 20 g this is seeds x 22.68 (SEED-S10).</remarks>
+    public static SeedCount FromWeighedSample(int seeds, Mass sample, string detail = "the user's count of a weighed sample")
+    {
+        double pounds = sample.Pounds;
+        return Own(Guard.AtLeast(seeds, 1, "seeds") / Guard.Above(pounds, 0, "lb", nameof(sample)), detail);
+    }
+
+    /// <summary>Text such as <c>200,000-226,800 seeds per lb, typically 220,000</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => SeedsPerPoundLow < SeedsPerPoundHigh
+        ? string.Create(CultureInfo.InvariantCulture, $"{SeedsPerPoundLow:#,##0}-{SeedsPerPoundHigh:#,##0} seeds per lb, typically {SeedsPerPound:#,##0}")
+        : string.Create(CultureInfo.InvariantCulture, $"{SeedsPerPound:#,##0} seeds per lb");
+
+    internal static SeedCount FromRow(CsvRow row) =>
+        new(row.Number("seeds_per_lb_low"), row.Number("seeds_per_lb_typical"), row.Number("seeds_per_lb_high"), KindEvidence.FromRow(row));
+
+    private static SeedCount Own(double seedsPerPound, string detail) =>
+        new(seedsPerPound, seedsPerPound, seedsPerPound, KindEvidence.OfTheUser(detail));
+}

@@ -1,0 +1,91 @@
+using PlotAgronomy.Seeds;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Seeds;
+
+/// <summary>Form of the kind tables, and facts of the trade they must agree with.</summary>
+public class KindTableTests
+{
+    private static IReadOnlyList<CropKind> Kinds => KindCatalog.Standard.Kinds;
+
+    [Fact]
+    public void There_are_67_kinds_each_with_its_figures()
+    {
+        Assert.Equal(67, Kinds.Count);
+        Assert.All(Kinds, k => Assert.True(k is { Rates: not null, Depth: not null, Germination: not null, Emergence: not null, Ph: not null, Drainage: not null, Hardiness: not null, Seasons: not null, Caution: not null, Maturity: not null, UsableForage: not null, NutrientNote: not null }, k.Id));
+        Assert.Equal(["american_jointvetch", "egyptian_wheat"], Kinds.Where(k => k.SeedCount is null).Select(k => k.Id).Order());
+    }
+
+    [Fact]
+    public void Every_legume_fixes_nitrogen_and_has_an_inoculant_and_no_other_kind_does() =>
+        Assert.All(Kinds, k => Assert.Equal((k.IsLegume, k.IsLegume), (k.Nitrogen is not null, k.InoculantGroup is not null)));
+
+    [Fact]
+    public void Ranges_run_upwards() => Assert.All(Kinds, k =>
+    {
+        if (k.SeedCount is { } count)
+        {
+            Assert.True(count.SeedsPerPoundLow <= count.SeedsPerPound && count.SeedsPerPound <= count.SeedsPerPoundHigh, k.Id);
+        }
+
+        Assert.True(k.Ph is { } ph && ph.MinimumPh <= ph.BestPhFrom && ph.BestPhFrom <= ph.BestPhTo && ph.BestPhTo <= ph.MaximumPh, k.Id);
+        Assert.True(k.Drainage!.Wettest <= k.Drainage.Driest, k.Id);
+        Assert.True(k.Emergence!.From <= k.Emergence.To && k.UsableForage!.From <= k.UsableForage.To && k.Maturity!.From <= k.Maturity.To, k.Id);
+        double shallow = k.Depth!.Shallowest.Inches;
+        double deep = k.Depth.Deepest.Inches;
+        Assert.True(shallow >= 0 && shallow <= deep, k.Id);
+        double least = k.Germination!.Minimum.DegreesFahrenheit;
+        double from = k.Germination.BestFrom.DegreesFahrenheit;
+        double to = k.Germination.BestTo.DegreesFahrenheit;
+        Assert.True(least <= from && from <= to, k.Id);
+    });
+
+    [Fact]
+    public void The_season_ratings_say_that_they_are_from_memory() =>
+        Assert.All(Kinds, k => Assert.Equal(DataStatus.Memory, k.Seasons!.Evidence.Status));
+
+    /// <summary>Common practice: who shares a hopper is decided by size of seed.</summary>
+    [Theory]
+    [InlineData("oats_winter", "crimson_clover")]
+    [InlineData("oats_spring", "berseem_clover")]
+    [InlineData("oats_winter", "arrowleaf_clover")]
+    [InlineData("oats_winter", "subterranean_clover")]
+    [InlineData("crimson_clover", "ladino_clover")]
+    [InlineData("crimson_clover", "white_dutch_clover")]
+    [InlineData("crimson_clover", "alsike_clover")]
+    [InlineData("berseem_clover", "ladino_clover")]
+    [InlineData("berseem_clover", "white_dutch_clover")]
+    [InlineData("berseem_clover", "alsike_clover")]
+    [InlineData("subterranean_clover", "ladino_clover")]
+    [InlineData("subterranean_clover", "white_dutch_clover")]
+    [InlineData("subterranean_clover", "alsike_clover")]
+    [InlineData("austrian_winter_pea", "oats_winter")]
+    [InlineData("daikon_radish", "purple_top_turnip")]
+    public void One_seed_is_larger_than_another(string larger, string smaller)
+    {
+        var large = KindCatalog.Standard.Find(larger).RequireSeedCount();
+        var small = KindCatalog.Standard.Find(smaller).RequireSeedCount();
+        Assert.True(large.SeedsPerPoundHigh < small.SeedsPerPoundLow);
+    }
+
+    [Fact]
+    public void Market_classes_of_one_species_are_kinds_of_their_own()
+    {
+        var ladino = KindCatalog.Standard.Find("ladino");
+        var dutch = KindCatalog.Standard.Find("white dutch");
+        Assert.Equal(ladino.ScientificName, dutch.ScientificName);
+        Assert.NotEqual(ladino.Id, dutch.Id);
+    }
+
+    [Theory]
+    [InlineData(0.999, SeedSizeClass.VerySmall)]
+    [InlineData(1.001, SeedSizeClass.Small)]
+    [InlineData(4.999, SeedSizeClass.Small)]
+    [InlineData(5.001, SeedSizeClass.Medium)]
+    [InlineData(39.99, SeedSizeClass.Medium)]
+    [InlineData(40.01, SeedSizeClass.Large)]
+    [InlineData(149.9, SeedSizeClass.Large)]
+    [InlineData(150.1, SeedSizeClass.VeryLarge)]
+    public void The_size_class_follows_the_mass_of_a_seed(double grams, SeedSizeClass expected) =>
+        Assert.Equal(expected, SeedCount.FromThousandSeedWeight(Mass.FromGrams(grams)).SizeClass);
+}
