@@ -12,8 +12,9 @@ public readonly record struct BulkSeedMass
     /// <summary>Gets the weight in lb.</summary>
     public double Pounds { get; }
 
-    /// <summary>Gets the weight as a plain mass.</summary>
-    public Mass Mass => Mass.FromPounds(Pounds);
+    /// <summary>The weight as a plain mass.</summary>
+    /// <returns>The mass.</returns>
+    public Mass ToMass() => Mass.FromPounds(Pounds);
 
     /// <summary>Says that a mass is bulk seed.</summary>
     /// <param name="mass">Mass; finite, at least 0.</param>
