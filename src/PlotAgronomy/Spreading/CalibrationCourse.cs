@@ -1,0 +1,54 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Course lengths and expected weights for a calibration.</summary>
+/// <remarks>On 1/128 acre ounces x 8 are lb/ac (SPREAD-S5, SPREAD-S6); on 1/32 acre ounces x 2 (SPREAD-S11). Geometry,
+/// unrounded.</remarks>
+public static class CalibrationCourse
+{
+    /// <summary>Length that covers an area at a swath.</summary>
+    /// <param name="area">Ground to cover, such as 1/32 acre; above 0.</param>
+    /// <param name="swath">Effective swath, row or hopper width; above 0.</param>
+    /// <returns>The length.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static Length LengthFor(Area area, Length swath)
+    {
+        double squareFeet = area.SquareFeet;
+        double feet = swath.Feet;
+        return Length.FromFeet(Guard.Above(squareFeet, 0, "ft2", nameof(area)) / Guard.Above(feet, 0, "ft", nameof(swath)));
+    }
+
+    /// <summary>Ground that a course covers.</summary>
+    /// <param name="distance">Course length; above 0.</param>
+    /// <param name="swath">Effective swath, row or hopper width; above 0.</param>
+    /// <returns>The area.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static Area AreaOf(Length distance, Length swath)
+    {
+        double length = distance.Feet;
+        double feet = swath.Feet;
+        return Area.FromSquareFeet(Guard.Above(length, 0, "ft", nameof(distance)) * Guard.Above(feet, 0, "ft", nameof(swath)));
+    }
+
+    /// <summary>Weight that should leave the hopper, or one row, over a course.</summary>
+    /// <param name="rate">Rate wanted; at least 0.</param>
+    /// <param name="distance">Course length; above 0.</param>
+    /// <param name="swath">Effective swath, row or hopper width; above 0.</param>
+    /// <returns>The weight.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static Mass ExpectedCatch(ApplicationRate rate, Length distance, Length swath) => rate.Over(AreaOf(distance, swath));
+
+    /// <summary>Turns of a wheel over a course.</summary>
+    /// <param name="distance">Course length; above 0.</param>
+    /// <param name="wheelDiameter">Wheel diameter; above 0.</param>
+    /// <returns>Turns, unrounded.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>turns = course / (pi x diameter). Source: SPREAD-S10B. A sinking tyre rolls shorter: count turns in the field.</remarks>
+    public static double TurnsFor(Length distance, Length wheelDiameter)
+    {
+        double feet = distance.Feet;
+        double diameter = wheelDiameter.Feet;
+        return Guard.Above(feet, 0, "ft", nameof(distance)) / (Math.PI * Guard.Above(diameter, 0, "ft", nameof(wheelDiameter)));
+    }
+}

@@ -1,0 +1,72 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>What the hopper needs to know of a kind of seed.</summary>
+public sealed class HopperKind
+{
+    private HopperKind(string name, double milligramsPerSeed)
+    {
+        Name = name;
+        MilligramsPerSeed = milligramsPerSeed;
+    }
+
+    /// <summary>Gets the name of the kind.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets the weight of one seed.</summary>
+    public Mass SeedWeight => Mass.FromMilligrams(MilligramsPerSeed);
+
+    /// <summary>Gets the seed diameter, when it was measured.</summary>
+    public Length? Diameter { get; private init; }
+
+    /// <summary>Gets the density of the seed, or its bulk density, when known. All kinds compared must use the same one.</summary>
+    public Density? Density { get; private init; }
+
+    /// <summary>Gets the deepest sowing depth, when known: it decides between covering and pressing.</summary>
+    public Length? SowingDepth { get; private init; }
+
+    /// <summary>Gets a value indicating whether the seed is chaffy: light, awned or fluffy, so that it bridges and hardly flies.</summary>
+    public bool Chaffy { get; private init; }
+
+    internal double MilligramsPerSeed { get; }
+
+    /// <summary>Creates a kind from its seed count.</summary>
+    /// <param name="name">Name; not blank.</param>
+    /// <param name="seedsPerPound">Seeds in a pound; a pure number above 0.</param>
+    /// <param name="diameter">Measured seed diameter; above 0, or null.</param>
+    /// <param name="density">Density of the seed or of the bulk; above 0, or null.</param>
+    /// <param name="sowingDepth">Deepest sowing depth; at least 0, or null.</param>
+    /// <param name="chaffy">True for light, awned or fluffy seed.</param>
+    /// <returns>The kind.</returns>
+    /// <exception cref="ArgumentException">A blank name.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static HopperKind FromSeedCount(string name, double seedsPerPound, Length? diameter = null, Density? density = null, Length? sowingDepth = null, bool chaffy = false)
+    {
+        if (diameter is { } measured)
+        {
+            double feet = measured.Feet;
+            Guard.Above(feet, 0, "ft", nameof(diameter));
+        }
+
+        if (density is { } known)
+        {
+            double poundsPerCubicFoot = known.PoundsPerCubicFoot;
+            Guard.Above(poundsPerCubicFoot, 0, "lb/ft3", nameof(density));
+        }
+
+        if (sowingDepth is { } depth)
+        {
+            double inches = depth.Inches;
+            Guard.AtLeast(inches, 0, "in", nameof(sowingDepth));
+        }
+
+        return new HopperKind(Guard.NotBlank(name), Mass.FromPounds(1 / Guard.Above(seedsPerPound, 0, "seeds/lb")).Milligrams)
+        {
+            Diameter = diameter,
+            Density = density,
+            SowingDepth = sowingDepth,
+            Chaffy = chaffy,
+        };
+    }
+}

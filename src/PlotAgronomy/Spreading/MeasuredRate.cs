@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>A rate measured on the user's own machine with the user's own seed.</summary>
+public sealed class MeasuredRate : IWorkedResult
+{
+    /// <summary>Gets how it was measured.</summary>
+    public required CalibrationMethod Method { get; init; }
+
+    /// <summary>Gets the rate on the ground.</summary>
+    public required ApplicationRate Rate { get; init; }
+
+    /// <summary>Gets the weight that left the hopper or was caught.</summary>
+    public required Mass Weighed { get; init; }
+
+    /// <summary>Gets the ground the weight belongs to; null for a timed catch.</summary>
+    public Area? Covered { get; init; }
+
+    /// <summary>Gets the flow leaving the hopper; null when no time was measured.</summary>
+    public MassFlow? Flow { get; init; }
+
+    /// <summary>Gets the error of the rate from the errors of the measurements.</summary>
+    public required RateErrorBudget Error { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds { get; init; } = ["DEF-UNITS"];
+
+    internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => Lines();
+}

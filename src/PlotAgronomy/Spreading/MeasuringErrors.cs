@@ -1,0 +1,22 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>How far each measurement may be off, plus or minus. What is left out counts as exact.</summary>
+public sealed class MeasuringErrors
+{
+    /// <summary>Gets the error of the weighed amount; at least 0.</summary>
+    public Mass Scale { get; init; }
+
+    /// <summary>Gets the error of the course length or of the distance walked; at least 0.</summary>
+    public Length Distance { get; init; }
+
+    /// <summary>Gets the error of the swath or of the spacing of the passes; at least 0.</summary>
+    public Length Swath { get; init; }
+
+    /// <summary>Gets the error of the stopwatch; at least 0.</summary>
+    public TimeSpan Time { get; init; }
+
+    /// <summary>Gets the error of the ground speed; at least 0.</summary>
+    public Speed Pace { get; init; }
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Calibration runs made again under the same settings, with their mean, spread and a verdict.</summary>
+/// <remarks>Spread = (highest - lowest) / mean; runs agree at 10 % or less (common practice). The mean is accepted within 5 % of
+/// the target (SPREAD-S14). Three runs are asked for (SPREAD-S15). Limits belong to the accepted side.</remarks>
+public sealed class RepeatedRuns : IWorkedResult
+{
+    private const double Dust = 1e-9;
+
+    /// <summary>Gets the rates of the runs, in the order given.</summary>
+    public required ImmutableArray<ApplicationRate> Runs { get; init; }
+
+    /// <summary>Gets the rate wanted.</summary>
+    public required ApplicationRate Target { get; init; }
+
+    /// <summary>Gets the mean of the runs.</summary>
+    public required ApplicationRate Mean { get; init; }
+
+    /// <summary>Gets highest less lowest over the mean, in percent.</summary>
+    public required double SpreadPercent { get; init; }
+
+    /// <summary>Gets the sample standard deviation (n - 1) over the mean, in percent; null for a single run.</summary>
+    public required double? SampleCvPercent { get; init; }
+
+    /// <summary>Gets how far the mean is above (positive) or below the target, in percent.</summary>
+    public required double OffTargetPercent { get; init; }
+
+    /// <summary>Gets the verdict.</summary>
+    public required RepeatVerdict Verdict { get; init; }
+
+    /// <summary>Gets the factor by which the flow, at the same pace and swath, must change to reach the target; a pure number.</summary>
+    public double FlowFactor => Target / Mean;
+
+    /// <summary>Gets the factor by which the pace, at the same gate and swath, must change to reach the target; a pure number.</summary>
+    public double PaceFactor => Mean / Target;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["SPREAD-S14", "SPREAD-S15", "PRACTICE"];
+
+    /// <summary>Judges repeated runs.</summary>
+    /// <param name="runs">Rates measured under the same settings; at least one, each above 0.</param>
+    /// <param name="target">Rate wanted; above 0.</param>
+    /// <returns>Mean, spread and verdict.</returns>
+    /// <exception cref="ArgumentException">No run.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
+    public static RepeatedRuns Judge(IReadOnlyList<ApplicationRate> runs, ApplicationRate target)
+    {
+        var rates = Guard.NotEmpty(runs).Select(r => Guard.Above(r.PoundsPerAcre, 0, "lb/ac", nameof(runs))).ToList();
+        double wanted = Guard.Above(target.PoundsPerAcre, 0, "lb/ac", nameof(target));
+        double mean = rates.Average();
+        double spread = (rates.Max() - rates.Min()) / mean * 100;
+        double off = (mean / wanted - 1) * 100;
+        double needed = SpreadLimits.Value("repeat-runs");
+        double spreadLimit = SpreadLimits.Value("repeat-spread");
+        double offLimit = SpreadLimits.Value("target-tolerance");
+        var verdict = rates.Count < needed ? RepeatVerdict.TooFewRuns
+            : spread > spreadLimit * (1 + Dust) ? RepeatVerdict.RunsDisagree
+            : Math.Abs(off) > offLimit * (1 + Dust) ? RepeatVerdict.OffTarget
+            : RepeatVerdict.Accepted;
+        return new RepeatedRuns
+        {
+            Runs = [.. runs],
+            Target = target,
+            Mean = ApplicationRate.FromPoundsPerAcre(mean),
+            SpreadPercent = spread,
+            SampleCvPercent = rates.Count > 1 ? Math.Sqrt(rates.Sum(r => (r - mean) * (r - mean)) / (rates.Count - 1)) / mean * 100 : null,
+            OffTargetPercent = off,
+            Verdict = verdict,
+            Findings = verdict switch
+            {
+                RepeatVerdict.TooFewRuns => [FindingCatalog.Create("spread-few-runs", ("runs", Amounts.Print(rates.Count, 0)), ("needed", Amounts.Print(needed, 0)))],
+                RepeatVerdict.RunsDisagree => [FindingCatalog.Create("spread-runs-disagree", ("spread", Amounts.Print(spread, 1)), ("limit", Amounts.Print(spreadLimit, 0)))],
+                RepeatVerdict.OffTarget => [FindingCatalog.Create("spread-off-target", ("off", Amounts.Print(off, 1)), ("limit", Amounts.Print(offLimit, 0)))],
+                _ => [],
+            },
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Mean", "sum of runs / number of runs", $"{Amounts.Print(Mean.PoundsPerAcre, 3)} lb/ac"),
+        new("Spread", "(highest - lowest) / mean", $"{Amounts.Print(SpreadPercent, 2)} %", "PRACTICE"),
+        new("Off target", "mean / target - 1", $"{Amounts.Print(OffTargetPercent, 2)} %", "SPREAD-S14"),
+    ];
+}

@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Sorts kinds into the fewest passes whose seeds are alike enough to share a hopper.</summary>
+/// <remarks>In a shaken hopper small dense seed works down through large seed and leaves first. Under the default rule the
+/// largest diameter of a pass is at most twice the smallest; where a kind has no diameter, all kinds are compared by the cube
+/// root of their seed weights. Chaffy kinds go apart from smooth ones (common practice). Kinds that sow deep go first and are
+/// covered; shallow ones follow and are pressed. Where no depth is known, every pass but the last is sown before covering.
+/// Sorted by size, taking each pass as wide as the rule allows from the largest down gives the fewest passes.</remarks>
+public static class SizeGroups
+{
+    private const double Dust = 1e-9;
+
+    /// <summary>Arranges kinds in passes.</summary>
+    /// <param name="kinds">Kinds to sow; at least one.</param>
+    /// <param name="rule">Which kinds may share a pass.</param>
+    /// <returns>The passes and the order of work.</returns>
+    /// <exception cref="ArgumentException">No kind, or a kind without a density under the density rule.</exception>
+    public static SizeGroupPlan Arrange(IReadOnlyList<HopperKind> kinds, SizeRule rule = SizeRule.DiameterTwoToOne)
+    {
+        Guard.NotEmpty(kinds);
+        Guard.Defined(rule);
+        bool measured = kinds.All(k => k.Diameter is not null);
+        var size = Measure(kinds, rule, measured);
+        double limit = SpreadLimits.Value(rule == SizeRule.DiameterTwoToOne ? "pass-diameter-ratio" : "pass-density-diameter-ratio");
+        var groups = kinds.GroupBy(k => k.Chaffy)
+            .SelectMany(same => Split([.. same.OrderByDescending(size)], size, limit).Select(g => (Kinds: g, Chaffy: same.Key)))
+            .OrderByDescending(g => size(g.Kinds[0])).ToList();
+        bool anyDepth = kinds.Any(k => k.SowingDepth is not null);
+        var ordered = groups.Select((g, i) => new SizeGroup
+        {
+            Kinds = g.Kinds,
+            LargestToSmallest = size(g.Kinds[0]) / size(g.Kinds[^1]),
+            Chaffy = g.Chaffy,
+            SownBeforeCovering = anyDepth ? IsDeep(g.Kinds) : i < groups.Count - 1,
+        }).OrderByDescending(g => g.SownBeforeCovering).ToImmutableArray();
+
+        return new SizeGroupPlan
+        {
+            Rule = rule,
+            Groups = ordered,
+            Steps = [.. OrderOfWork(ordered)],
+            Findings = Finding.InOrder(FindingsFor(ordered, measured)),
+        };
+    }
+
+    /// <summary>Ratio of two kinds' sizes.</summary>
+    /// <param name="first">One kind.</param>
+    /// <param name="second">Another kind.</param>
+    /// <returns>Larger over smaller diameter where both are measured, else the cube root of the ratio of their seed weights.</returns>
+    public static double SizeRatio(HopperKind first, HopperKind second)
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second);
+        var size = Measure([first, second], SizeRule.DiameterTwoToOne, first.Diameter is not null && second.Diameter is not null);
+        double ratio = size(first) / size(second);
+        return Math.Max(ratio, 1 / ratio);
+    }
+
+    private static Func<HopperKind, double> Measure(IReadOnlyList<HopperKind> kinds, SizeRule rule, bool measured)
+    {
+        double Diameter(HopperKind kind) => measured ? kind.Diameter!.Value.Millimeters : Math.Cbrt(kind.MilligramsPerSeed);
+        if (rule == SizeRule.DiameterTwoToOne)
+        {
+            return Diameter;
+        }
+
+        var without = kinds.FirstOrDefault(k => k.Density is null);
+        return without is null
+            ? kind => Diameter(kind) * kind.Density!.Value.KilogramsPerCubicMeter
+            : throw new ArgumentException($"The density rule needs the density of every kind; '{without.Name}' has none.", nameof(kinds));
+    }
+
+    private static IEnumerable<ImmutableArray<HopperKind>> Split(List<HopperKind> largestFirst, Func<HopperKind, double> size, double limit)
+    {
+        int start = 0;
+        for (int i = 1; i <= largestFirst.Count; i++)
+        {
+            if (i == largestFirst.Count || size(largestFirst[start]) / size(largestFirst[i]) > limit * (1 + Dust))
+            {
+                yield return [.. largestFirst[start..i]];
+                start = i;
+            }
+        }
+    }
+
+    private static bool IsDeep(ImmutableArray<HopperKind> kinds)
+    {
+        double limit = SpreadLimits.Value("cover-depth");
+        return kinds.All(k => k.SowingDepth is not { } depth || depth.Inches > limit) && kinds.Any(k => k.SowingDepth is not null);
+    }
+
+    private static IEnumerable<SeedingStep> OrderOfWork(ImmutableArray<SizeGroup> groups)
+    {
+        for (int i = 0; i < groups.Length; i++)
+        {
+            yield return new SeedingStep(SeedingAction.Spread, groups[i]);
+            if (groups[i].SownBeforeCovering && (i == groups.Length - 1 || !groups[i + 1].SownBeforeCovering))
+            {
+                yield return new SeedingStep(SeedingAction.Cover);
+            }
+        }
+
+        yield return new SeedingStep(SeedingAction.Press);
+    }
+
+    private static IEnumerable<Finding> FindingsFor(ImmutableArray<SizeGroup> groups, bool measured)
+    {
+        if (groups.Length > 1)
+        {
+            yield return FindingCatalog.Create("spread-separate-passes", ("passes", Amounts.Print(groups.Length, 0)));
+        }
+
+        if (!measured && groups.Sum(g => g.Kinds.Length) > 1)
+        {
+            yield return FindingCatalog.Create("spread-size-from-weight");
+        }
+
+        foreach (var group in groups)
+        {
+            if (group.Chaffy)
+            {
+                yield return FindingCatalog.Create("spread-chaffy-apart", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))));
+            }
+
+            var depths = group.Kinds.Select(k => k.SowingDepth).OfType<UnitsNet.Length>().Select(d => d.Inches).ToList();
+            double limit = SpreadLimits.Value("cover-depth");
+            if (depths.Count > 1 && depths.Min() <= limit && depths.Max() > limit)
+            {
+                yield return FindingCatalog.Create("spread-pass-mixed-depth", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))));
+            }
+
+            if (ThrowRatio(group) is { } ratio && ratio > SpreadLimits.Value("pass-density-diameter-ratio") * (1 + Dust))
+            {
+                yield return FindingCatalog.Create("spread-throw-unlike", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))), ("ratio", Amounts.Print(ratio, 2)));
+            }
+        }
+    }
+
+    private static double? ThrowRatio(SizeGroup group)
+    {
+        if (group.Kinds.Any(k => k.Density is null))
+        {
+            return null;
+        }
+
+        var flight = Measure(group.Kinds, SizeRule.DensityTimesDiameter, group.Kinds.All(k => k.Diameter is not null));
+        return group.Kinds.Max(flight) / group.Kinds.Min(flight);
+    }
+}

@@ -1,0 +1,156 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>The ways people measure what a spreader really puts down.</summary>
+/// <remarks>Rate = weight / ground covered; 43,560 ft2 is one acre, exact (DEF-UNITS). Hopper at least half full, crank
+/// rhythm and pace as in the plot. Seed lost outside the swath is counted as if it fell inside.</remarks>
+public static class SpreaderCalibration
+{
+    /// <summary>Rate of a weighed run: what left the hopper over a taped course.</summary>
+    /// <param name="used">Weight before less weight after; above 0.</param>
+    /// <param name="distance">Course length; above 0.</param>
+    /// <param name="swath">Effective swath, or the hopper width of a drop spreader; above 0.</param>
+    /// <param name="errors">Measuring errors; null counts every measurement as exact.</param>
+    /// <param name="time">Time of the run, when it was taken: it gives the flow.</param>
+    /// <returns>The rate with its error.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>R = lb x 43,560 / (S x D). Source: SPREAD-S3; drop spreader swath = hopper width: SPREAD-S20B.</remarks>
+    public static MeasuredRate WeighedRun(Mass used, Length distance, Length swath, MeasuringErrors? errors = null, TimeSpan? time = null) =>
+        OverCourse(CalibrationMethod.WeighedRun, used, distance, swath, errors, time);
+
+    /// <summary>Rate of a run-out: a weighed load walked until the hopper is empty.</summary>
+    /// <param name="loaded">Weight loaded; above 0.</param>
+    /// <param name="distance">Distance walked until empty; above 0.</param>
+    /// <param name="swath">Effective swath; above 0.</param>
+    /// <param name="errors">Measuring errors; null counts every measurement as exact.</param>
+    /// <param name="time">Time of the run, when it was taken: it gives the flow.</param>
+    /// <returns>The rate with its error.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>R = lb x 43,560 / (S x D). Source: SPREAD-S3. The last of the seed leaves unevenly: the end of a run-out is
+    /// a little thin.</remarks>
+    public static MeasuredRate RunOut(Mass loaded, Length distance, Length swath, MeasuringErrors? errors = null, TimeSpan? time = null) =>
+        OverCourse(CalibrationMethod.RunOut, loaded, distance, swath, errors, time);
+
+    /// <summary>Rate of a timed catch at working rhythm.</summary>
+    /// <param name="caught">Weight caught; above 0.</param>
+    /// <param name="time">Time of the catch; above 0.</param>
+    /// <param name="speed">Ground speed in the plot; above 0.</param>
+    /// <param name="swath">Effective swath; above 0.</param>
+    /// <param name="errors">Measuring errors; null counts every measurement as exact.</param>
+    /// <returns>The rate with its flow and error.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>F = weight / time; R = 495 F / (v S). Not valid for a machine metered by its ground wheel unless it is turned at
+    /// field speed.</remarks>
+    public static MeasuredRate TimedCatch(Mass caught, TimeSpan time, Speed speed, Length swath, MeasuringErrors? errors = null)
+    {
+        double pounds = caught.Pounds;
+        double seconds = time.TotalSeconds;
+        double poundsPerMinute = Guard.Above(pounds, 0, "lb", nameof(caught)) / Guard.Above(seconds, 0, "s", nameof(time)) * 60;
+        var setting = SpreaderRate.FromFlow(MassFlow.FromPoundsPerMinute(poundsPerMinute), speed, swath);
+        return new()
+        {
+            Method = CalibrationMethod.TimedCatch,
+            Rate = setting.Rate,
+            Weighed = caught,
+            Flow = setting.Flow,
+            Error = RateErrorBudget.ForTimedCatch(setting, errors ?? new(), caught, time),
+            Lines = () =>
+            [
+                new("Flow", "weight x 60 / seconds", $"{Amounts.Print(pounds, 4)} x 60 / {Amounts.Print(seconds, 2)} = {Amounts.Print(poundsPerMinute, 4)} lb/min"),
+                .. setting.ShowWork(),
+            ],
+        };
+    }
+
+    /// <summary>Rate of a catch on trays or a tarp.</summary>
+    /// <param name="caught">Weight on all trays; above 0.</param>
+    /// <param name="trayArea">Area of all trays; above 0.</param>
+    /// <param name="errors">Measuring errors; null counts every measurement as exact.</param>
+    /// <returns>The rate where the trays lay, not the mean over the swath, with a finding that says so.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>R = lb x 43,560 / ft2. Trays do not catch everything (SPREAD-S23B) and hard ground bounces granules into them
+    /// (SPREAD-S24): set the gate by a weighed run, and use trays for the pattern.</remarks>
+    public static MeasuredRate TrayCatch(Mass caught, Area trayArea, MeasuringErrors? errors = null)
+    {
+        double pounds = caught.Pounds;
+        double squareFeet = trayArea.SquareFeet;
+        double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(caught)), Guard.Above(squareFeet, 0, "ft2", nameof(trayArea)));
+        return new()
+        {
+            Method = CalibrationMethod.TrayCatch,
+            Rate = ApplicationRate.FromPoundsPerAcre(rate),
+            Weighed = caught,
+            Covered = trayArea,
+            Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
+            Findings = [Reference.FindingCatalog.Create("spread-tray-recovery")],
+            SourceIds = ["DEF-UNITS", "SPREAD-S23B", "SPREAD-S24"],
+            Lines = () => [RateLine("weight x 43,560 / tray area", pounds, Amounts.Print(squareFeet, 3), rate, "DEF-UNITS")],
+        };
+    }
+
+    /// <summary>Rate of a drill, cultipacker or drop seeder whose wheel was turned in the shop.</summary>
+    /// <param name="caught">Weight from the rows collected; above 0.</param>
+    /// <param name="turns">Turns of the ground wheel; above 0.</param>
+    /// <param name="circumference">Wheel circumference, best taken in the field; above 0.</param>
+    /// <param name="rows">Rows collected; at least 1. A drop seeder is one row as wide as its hopper.</param>
+    /// <param name="rowSpacing">Distance between rows; above 0.</param>
+    /// <param name="skid">Part of the distance the wheel skids in the field.</param>
+    /// <param name="errors">Measuring errors; null counts every measurement as exact.</param>
+    /// <returns>The rate with its error.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>R = lb x 43,560 / (rows x spacing x circumference x turns) x (1 - skid). Source: SPREAD-S1; skid is geometry.</remarks>
+    public static MeasuredRate WheelTurns(Mass caught, double turns, Length circumference, int rows, Length rowSpacing, Fraction skid = default, MeasuringErrors? errors = null)
+    {
+        double pounds = caught.Pounds;
+        double wheelFeet = circumference.Feet;
+        double rowFeet = rowSpacing.Feet;
+        double distance = Guard.Above(turns, 0, "turns") * Guard.Above(wheelFeet, 0, "ft", nameof(circumference));
+        double width = Guard.AtLeast(rows, 1, "rows") * Guard.Above(rowFeet, 0, "ft", nameof(rowSpacing));
+        double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(caught)), width * distance) * (1 - skid.Value);
+        return new()
+        {
+            Method = CalibrationMethod.WheelTurns,
+            Rate = ApplicationRate.FromPoundsPerAcre(rate),
+            Weighed = caught,
+            Covered = Area.FromSquareFeet(width * distance),
+            Error = RateErrorBudget.Of(
+                RateErrorBudget.Weight(errors ?? new(), pounds),
+                RateErrorBudget.Distance(errors ?? new(), distance),
+                RateErrorBudget.Swath(errors ?? new(), width)),
+            SourceIds = ["DEF-UNITS", "SPREAD-S1"],
+            Lines = () =>
+            [
+                new("Ground", "rows x spacing x circumference x turns", $"{rows} x {Amounts.Print(rowFeet, 4)} x {Amounts.Print(wheelFeet, 4)} x {Amounts.Print(turns, 2)} = {Amounts.Print(width * distance, 3)} ft2", "SPREAD-S1"),
+                RateLine("weight x 43,560 / ground x (1 - skid)", pounds, $"{Amounts.Print(width * distance, 3)} x (1 - {Amounts.Print(skid.Value, 3)})", rate, "SPREAD-S1"),
+            ],
+        };
+    }
+
+    private static MeasuredRate OverCourse(CalibrationMethod method, Mass weighed, Length distance, Length swath, MeasuringErrors? errors, TimeSpan? time)
+    {
+        double pounds = weighed.Pounds;
+        double courseFeet = distance.Feet;
+        double swathFeet = swath.Feet;
+        double squareFeet = Guard.Above(courseFeet, 0, "ft", nameof(distance)) * Guard.Above(swathFeet, 0, "ft", nameof(swath));
+        double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(weighed)), squareFeet);
+        double? seconds = time is { } taken ? Guard.Above(taken.TotalSeconds, 0, "s", nameof(time)) : null;
+        return new()
+        {
+            Method = method,
+            Rate = ApplicationRate.FromPoundsPerAcre(rate),
+            Weighed = weighed,
+            Covered = Area.FromSquareFeet(squareFeet),
+            Flow = seconds is { } spell ? MassFlow.FromPoundsPerMinute(pounds / spell * 60) : null,
+            Error = RateErrorBudget.Of(
+                RateErrorBudget.Weight(errors ?? new(), pounds),
+                RateErrorBudget.Distance(errors ?? new(), courseFeet),
+                RateErrorBudget.Swath(errors ?? new(), swathFeet)),
+            SourceIds = ["DEF-UNITS", "SPREAD-S3"],
+            Lines = () => [RateLine("weight x 43,560 / (swath x distance)", pounds, $"({Amounts.Print(swathFeet, 3)} x {Amounts.Print(courseFeet, 3)})", rate, "SPREAD-S3")],
+        };
+    }
+
+    private static WorkedLine RateLine(string formula, double pounds, string ground, double rate, string sourceId) =>
+        new("Rate", formula, $"{Amounts.Print(pounds, 4)} x 43,560 / {ground} = {Amounts.Print(rate, 3)} lb/ac", sourceId);
+}

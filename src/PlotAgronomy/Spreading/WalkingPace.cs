@@ -1,0 +1,48 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Ground speed as a person measures it: seconds over a taped distance.</summary>
+/// <remarks>88 ft/min is 1 mph, exact (DEF-UNITS). 3 mph is 22.73 s for 100 ft.</remarks>
+public static class WalkingPace
+{
+    /// <summary>Time to cover a distance.</summary>
+    /// <param name="distance">Distance; above 0.</param>
+    /// <param name="speed">Ground speed; above 0.</param>
+    /// <returns>The time.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static TimeSpan TimeFor(Length distance, Speed speed)
+    {
+        double feet = distance.Feet;
+        double milesPerHour = speed.MilesPerHour;
+        return TimeSpan.FromSeconds(SpreaderMath.SecondsForFeet(
+            Guard.Above(feet, 0, "ft", nameof(distance)), Guard.Above(milesPerHour, 0, "mph", nameof(speed))));
+    }
+
+    /// <summary>Speed of a timed walk.</summary>
+    /// <param name="distance">Distance walked; above 0.</param>
+    /// <param name="time">Time taken; above 0.</param>
+    /// <returns>The ground speed.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static Speed Over(Length distance, TimeSpan time)
+    {
+        double feet = distance.Feet;
+        return Speed.FromMilesPerHour(SpreaderMath.MilesPerHour(
+            Guard.Above(feet, 0, "ft", nameof(distance)), Guard.Above(time.TotalSeconds, 0, "s", nameof(time))));
+    }
+
+    /// <summary>Ground covered in an hour.</summary>
+    /// <param name="speed">Ground speed; above 0.</param>
+    /// <param name="swath">Effective swath; above 0.</param>
+    /// <param name="efficiency">Part of the time spent spreading, the rest being turns and refills.</param>
+    /// <returns>Area in one hour.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>ac/h = mph x ft x efficiency / 8.25; 8.25 = 43,560 / 5280. Source: SPREAD-S8.</remarks>
+    public static Area AreaRate(Speed speed, Length swath, Fraction efficiency)
+    {
+        double milesPerHour = speed.MilesPerHour;
+        double feet = swath.Feet;
+        return Area.FromAcres(SpreaderMath.AcresPerMinute(
+            Guard.Above(milesPerHour, 0, "mph", nameof(speed)), Guard.Above(feet, 0, "ft", nameof(swath))) * 60 * efficiency.Value);
+    }
+}

@@ -1,0 +1,89 @@
+using PlotAgronomy.Spreading;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Spreading;
+
+public class SizeGroupsTests
+{
+    private static readonly HopperKind Rye = HopperKind.FromSeedCount("rye", 18_160, density: Density.FromKilogramsPerCubicMeter(1250), sowingDepth: Length.FromInches(1.5));
+    private static readonly HopperKind Pea = HopperKind.FromSeedCount("pea", 4000, density: Density.FromKilogramsPerCubicMeter(1350), sowingDepth: Length.FromInches(2));
+    private static readonly HopperKind WhiteClover = HopperKind.FromSeedCount("white clover", 776_000, density: Density.FromKilogramsPerCubicMeter(1250), sowingDepth: Length.FromInches(0.25));
+    private static readonly HopperKind Turnip = HopperKind.FromSeedCount("turnip", 220_000, density: Density.FromKilogramsPerCubicMeter(1100), sowingDepth: Length.FromInches(0.5));
+    private static readonly HopperKind Bluestem = HopperKind.FromSeedCount("big bluestem", 144_240, sowingDepth: Length.FromInches(0.25), chaffy: true);
+
+    [Fact]
+    public void Grain_goes_first_and_is_covered_small_seed_follows_and_is_pressed()
+    {
+        var plan = SizeGroups.Arrange([WhiteClover, Rye, Turnip, Pea]);
+        Assert.Equal(["pea", "rye"], plan.Groups[0].Kinds.Select(k => k.Name));
+        Assert.Equal(["turnip", "white clover"], plan.Groups[1].Kinds.Select(k => k.Name));
+        Assert.Equal([SeedingAction.Spread, SeedingAction.Cover, SeedingAction.Spread, SeedingAction.Press], plan.Steps.Select(s => s.Action));
+        Assert.Contains(plan.Findings, f => f.Code == "spread-separate-passes");
+        Assert.Contains(plan.Findings, f => f.Code == "spread-size-from-weight");
+    }
+
+    [Fact]
+    public void Chaffy_seed_never_shares_with_smooth_seed_of_the_same_size()
+    {
+        var plan = SizeGroups.Arrange([Turnip, Bluestem]);
+        Assert.Equal(2, plan.Groups.Length);
+        Assert.Contains(plan.Findings, f => f.Code == "spread-chaffy-apart");
+    }
+
+    [Fact]
+    public void The_density_rule_splits_what_the_diameter_rule_leaves_together()
+    {
+        Assert.Single(SizeGroups.Arrange([Rye, Pea]).Groups);
+        Assert.Equal(2, SizeGroups.Arrange([Rye, Pea], SizeRule.DensityTimesDiameter).Groups.Length);
+        Assert.Contains(SizeGroups.Arrange([Rye, Pea]).Findings, f => f.Code == "spread-throw-unlike");
+        Assert.Contains("big bluestem", Assert.Throws<ArgumentException>(() => SizeGroups.Arrange([Bluestem], SizeRule.DensityTimesDiameter)).Message, StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData(1.9999, 1), InlineData(2.0, 1), InlineData(2.0001, 2)]
+    public void Twice_the_diameter_is_still_one_pass(double ratio, int passes) =>
+        Assert.Equal(passes, SizeGroups.Arrange([
+            HopperKind.FromSeedCount("small", 100_000, Length.FromMillimeters(1.7)),
+            HopperKind.FromSeedCount("large", 10_000, Length.FromMillimeters(1.7 * ratio))]).Groups.Length);
+
+    [Theory, InlineData(8.0, 1), InlineData(8.001, 2)]
+    public void Eight_times_the_weight_is_twice_the_diameter(double ratio, int passes) =>
+        Assert.Equal(passes, SizeGroups.Arrange([HopperKind.FromSeedCount("small", 10_000 * ratio), HopperKind.FromSeedCount("large", 10_000)]).Groups.Length);
+
+    [Fact]
+    public void One_missing_diameter_puts_all_kinds_on_the_scale_of_weights()
+    {
+        var measured = HopperKind.FromSeedCount("measured", 10_000, Length.FromMillimeters(10));
+        var unmeasured = HopperKind.FromSeedCount("unmeasured", 80_000);
+        Assert.Equal(2, SizeGroups.SizeRatio(measured, unmeasured), 1e-12);
+    }
+
+    [Theory, InlineData(0.5, false), InlineData(0.501, true), InlineData(0.499, false)]
+    public void Seed_sown_deeper_than_half_an_inch_is_covered(double inches, bool covered) =>
+        Assert.Equal(covered, SizeGroups.Arrange([HopperKind.FromSeedCount("kind", 10_000, sowingDepth: Length.FromInches(inches))]).Groups[0].SownBeforeCovering);
+
+    [Fact]
+    public void A_pass_of_unlike_depths_says_so()
+    {
+        var radish = HopperKind.FromSeedCount("radish", 34_000, sowingDepth: Length.FromInches(0.5));
+        var plan = SizeGroups.Arrange([Rye, radish]);
+        Assert.False(Assert.Single(plan.Groups).SownBeforeCovering);
+        Assert.Contains(plan.Findings, f => f.Code == "spread-pass-mixed-depth");
+    }
+
+    [Fact]
+    public void Without_depths_all_but_the_smallest_are_covered()
+    {
+        var plan = SizeGroups.Arrange([HopperKind.FromSeedCount("large", 2000), HopperKind.FromSeedCount("small", 700_000)]);
+        Assert.Equal([true, false], plan.Groups.Select(g => g.SownBeforeCovering));
+    }
+
+    [Theory, InlineData(0), InlineData(-1), InlineData(double.NaN), InlineData(double.PositiveInfinity)]
+    public void A_kind_needs_a_seed_count(double seedsPerPound)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => HopperKind.FromSeedCount("kind", seedsPerPound));
+        Assert.ThrowsAny<ArgumentException>(() => HopperKind.FromSeedCount("kind", 1000, diameter: Length.FromMillimeters(seedsPerPound)));
+        Assert.ThrowsAny<ArgumentException>(() => HopperKind.FromSeedCount("kind", 1000, density: Density.FromKilogramsPerCubicMeter(seedsPerPound)));
+        Assert.ThrowsAny<ArgumentException>(() => HopperKind.FromSeedCount(" ", 1000));
+        Assert.ThrowsAny<ArgumentException>(() => SizeGroups.Arrange([]));
+    }
+}
