@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>What one system advises for one nutrient, unrounded, and why.</summary>
+public sealed class NutrientNeed
+{
+    /// <summary>Gets the nutrient, P as P2O5 and K as K2O.</summary>
+    public required PlantNutrient Nutrient { get; init; }
+
+    /// <summary>Gets the rate, unrounded. Where a system prints only a range, its lower end.</summary>
+    public required ApplicationRate Rate { get; init; }
+
+    /// <summary>Gets the lower end of the advice as published; the rate itself where one figure is published.</summary>
+    public required ApplicationRate PublishedLow { get; init; }
+
+    /// <summary>Gets the upper end of the advice as published; the rate itself where one figure is published.</summary>
+    public required ApplicationRate PublishedHigh { get; init; }
+
+    /// <summary>Gets the rate rounded as the publisher's tables are, or null where they are not rounded.</summary>
+    public ApplicationRate? AsPrinted { get; init; }
+
+    /// <summary>Gets whether the rate is a ceiling in law and not advice.</summary>
+    public bool IsLegalMaximum { get; init; }
+
+    /// <summary>Gets the part that raises the soil, for build-up systems; else null.</summary>
+    public ApplicationRate? BuildUp { get; init; }
+
+    /// <summary>Gets the part that replaces what is carried off, for build-up systems; else null.</summary>
+    public ApplicationRate? Replacement { get; init; }
+
+    /// <summary>Gets where the reading stands on the system's scale, when it has one.</summary>
+    public NutrientRating? Rating { get; init; }
+
+    /// <summary>Gets the reason in one or two sentences.</summary>
+    public required string Why { get; init; }
+
+    /// <summary>Gets the standing of the weakest number in the answer.</summary>
+    public required DataStatus Status { get; init; }
+
+    /// <summary>Gets the ids of the sources of its numbers.</summary>
+    public required ImmutableArray<string> SourceIds { get; init; }
+
+    internal Func<ImmutableArray<WorkedLine>> Work { get; init; } = () => [];
+
+    internal ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <summary>Nutrient, rate and reason.</summary>
+    /// <returns>Text such as <c>P2O5 88.5 lb/ac: ...</c>.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
+        $"{SoilWords.For(Nutrient)} {(IsLegalMaximum ? "at most " : "")}{Rate.PoundsPerAcre:0.0} lb/ac: {Why}");
+}

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Where a reading stands on a system's scale, with every class and its limits in sight.</summary>
+public sealed class NutrientRating
+{
+    /// <summary>Gets the id of the rating system, such as <c>NC</c>.</summary>
+    public required string SystemId { get; init; }
+
+    /// <summary>Gets the scale.</summary>
+    public required RatingScale Scale { get; init; }
+
+    /// <summary>Gets the class.</summary>
+    public required RatingClass Class { get; init; }
+
+    /// <summary>Gets the reading as the report prints it.</summary>
+    public required SoilReading Reading { get; init; }
+
+    /// <summary>Gets the number that was held against the limits, a pure number in the scale's unit.</summary>
+    public required double ComparedValue { get; init; }
+
+    /// <summary>Gets the name of the class as printed.</summary>
+    public string Name => Class.Name;
+
+    /// <summary>Gets how well the limits on either side of the class are known.</summary>
+    public DataStatus Status => Class.Order == 1 ? Class.Status : Statuses.WeakestOf(Class.Status, Scale.Classes[Class.Order - 2].Status);
+
+    /// <summary>Gets the ids of the sources of the limits.</summary>
+    public ImmutableArray<string> SourceIds => Scale.SourceIds;
+
+    /// <summary>The rating in one line.</summary>
+    /// <returns>Text such as <c>phosphorus 38 ppm: medium (above 25, up to 50 ppm)</c>.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
+        $"{SoilWords.For(Scale.Analyte)} {ComparedValue:0.###} {Scale.UnitInWords}: {Class.Name} ({Class.LimitsInWords()} {Scale.UnitInWords})");
+}

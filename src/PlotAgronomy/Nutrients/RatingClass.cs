@@ -1,0 +1,54 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>One class of a rating scale with its limits as printed and the side that is closed.</summary>
+/// <remarks>Where whole numbers are printed with a gap (25, then 26), a value between them belongs to the higher class
+/// only when it is above the printed upper limit; so the upper limit is closed. Source PRACTICE for the gap.</remarks>
+public sealed class RatingClass
+{
+    /// <summary>Gets the place in the scale, counted from 1 at the poorest.</summary>
+    public required int Order { get; init; }
+
+    /// <summary>Gets the name as printed, such as <c>medium</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Gets the lower limit as printed, a pure number in the scale's unit.</summary>
+    public required double PrintedLow { get; init; }
+
+    /// <summary>Gets the upper limit as printed, a pure number in the scale's unit; null when the class is open above.</summary>
+    public double? PrintedHigh { get; init; }
+
+    /// <summary>Gets whether the upper limit itself belongs to this class.</summary>
+    public required bool HighIncluded { get; init; }
+
+    /// <summary>Gets the number the class starts at: the upper limit of the class below, or 0.</summary>
+    public required double StartsAt { get; init; }
+
+    /// <summary>Gets whether <see cref="StartsAt"/> itself belongs to this class.</summary>
+    public required bool StartIncluded { get; init; }
+
+    /// <summary>Gets how well the limits are known.</summary>
+    public required DataStatus Status { get; init; }
+
+    /// <summary>Gets the id of the source of the limits.</summary>
+    public required string SourceId { get; init; }
+
+    /// <summary>The limits in words, with the closed side.</summary>
+    /// <returns>Text such as <c>above 25, up to 50</c> or <c>from 15, below 30</c>.</returns>
+    public string LimitsInWords()
+    {
+        string low = string.Create(CultureInfo.InvariantCulture, $"{(StartIncluded ? "from" : "above")} {StartsAt:0.###}");
+        return PrintedHigh is { } high
+            ? string.Create(CultureInfo.InvariantCulture, $"{low}, {(HighIncluded ? "up to" : "below")} {high:0.###}")
+            : low;
+    }
+
+    /// <summary>Name and limits.</summary>
+    /// <returns>Text such as <c>medium (above 25, up to 50)</c>.</returns>
+    public override string ToString() => $"{Name} ({LimitsInWords()})";
+
+    internal bool Holds(double value) =>
+        (StartIncluded ? value >= StartsAt : value > StartsAt)
+        && (PrintedHigh is not { } high || (HighIncluded ? value <= high : value < high));
+}

@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>The classes of one system for one nutrient, test and scope.</summary>
+public sealed class RatingScale
+{
+    /// <summary>Gets the id of the scale, such as <c>NJ-P</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Gets what is rated.</summary>
+    public required SoilAnalyte Analyte { get; init; }
+
+    /// <summary>Gets the extractants the limits were made for.</summary>
+    public required ImmutableArray<Extractant> Extractants { get; init; }
+
+    /// <summary>Gets the unit of the limits; null for an index the system computes from several readings.</summary>
+    public SoilTestUnit? Unit { get; init; }
+
+    /// <summary>Gets the crop rows the limits are for; empty for all.</summary>
+    public required ImmutableArray<CropRow> Crops { get; init; }
+
+    /// <summary>Gets what else must hold.</summary>
+    public required ScaleCondition Condition { get; init; }
+
+    /// <summary>Gets the scope in words, such as <c>field-moist or slurry sample</c>.</summary>
+    public required string Scope { get; init; }
+
+    /// <summary>Gets the classes, poorest first.</summary>
+    public required ImmutableArray<RatingClass> Classes { get; init; }
+
+    /// <summary>Gets the ids of the sources of the scale.</summary>
+    public required ImmutableArray<string> SourceIds { get; init; }
+
+    /// <summary>Gets the unit in words, such as <c>ppm</c>.</summary>
+    public string UnitInWords => Unit is { } unit ? SoilWords.For(unit) : "index";
+
+    internal RatingClass? ClassOf(double value) => Classes.FirstOrDefault(c => c.Holds(value));
+}

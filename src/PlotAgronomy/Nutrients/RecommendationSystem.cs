@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+using UnitsNet;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>A published way to turn a soil report into pounds of P2O5 and K2O per acre, with its edition and domain.</summary>
+/// <remarks>A system never answers outside its domain: a crop row, extractant or unit it was not made for is left
+/// unanswered, with the systems that would serve. Get one from <see cref="RecommendationSystems"/>.</remarks>
+public abstract class RecommendationSystem
+{
+    private readonly SystemRecord record;
+
+    private protected RecommendationSystem(string id) => record = SystemRecord.Find(id);
+
+    /// <summary>Gets the id, such as <c>NC</c>.</summary>
+    public string Id => record.Id;
+
+    /// <summary>Gets the name.</summary>
+    public string Name => record.Name;
+
+    /// <summary>Gets the institution.</summary>
+    public string Institution => record.Institution;
+
+    /// <summary>Gets the year or edition.</summary>
+    public string Edition => record.Edition;
+
+    /// <summary>Gets what replaced this edition (a system's id or words), or null when it is current.</summary>
+    public string? SupersededBy => record.SupersededBy;
+
+    /// <summary>Gets the idea behind the system.</summary>
+    public SystemPhilosophy Philosophy => record.Philosophy;
+
+    /// <summary>Gets the idea in a sentence or two.</summary>
+    public string InWords => record.InWords;
+
+    /// <summary>Gets the standing of its numbers as a whole; a single answer may stand better.</summary>
+    public DataStatus Status => record.Status;
+
+    /// <summary>Gets the ids of its sources.</summary>
+    public ImmutableArray<string> SourceIds => record.SourceIds;
+
+    /// <summary>Gets the tests and crop rows it was made for.</summary>
+    public ImmutableArray<AcceptedTest> Accepts => record.Accepts;
+
+    /// <summary>Gets the shallowest sample it was made for.</summary>
+    public Length ShallowestSample => Length.FromInches(record.DepthLowInches);
+
+    /// <summary>Gets the deepest sample it was made for.</summary>
+    public Length DeepestSample => Length.FromInches(record.DepthHighInches);
+
+    /// <summary>Whether the system has a crop row for a nutrient.</summary>
+    /// <param name="crop">Crop row.</param>
+    /// <param name="nutrient">Phosphate or potash.</param>
+    /// <returns>True when it has.</returns>
+    public bool Has(CropRow crop, PlantNutrient nutrient) => Accepts.Any(t => t.Nutrient == nutrient && t.Crops.Contains(crop));
+
+    /// <summary>Answers for phosphate and potash.</summary>
+    /// <param name="report">Soil report.</param>
+    /// <param name="crop">Crop row, yield and use.</param>
+    /// <param name="setting">What else is known of the soil; null for nothing.</param>
+    /// <returns>The needs, and the nutrients left unanswered with the reason.</returns>
+    public NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting = null)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(crop);
+        var question = new SystemQuestion(report, crop, setting ?? PlotSetting.Unknown);
+        var answers = Accepts.Select(t => t.Nutrient).Distinct().Order().Select(n => AnswerFor(n, question)).ToList();
+        ImmutableArray<NutrientNeed> needs = [.. answers.SelectMany(a => a.Needs).OrderBy(n => n.Nutrient)];
+        ImmutableArray<UnansweredNutrient> unanswered = [.. answers.Select(a => a.Unanswered).OfType<UnansweredNutrient>()];
+        return new NutrientRecommendation
+        {
+            System = this,
+            Crop = crop,
+            Needs = needs,
+            Unanswered = unanswered,
+            Findings = Finding.InOrder(
+                [.. needs.SelectMany(n => n.Findings), .. unanswered.Select(u => u.Finding), .. FindingsOfSystem(question, needs)]),
+        };
+    }
+
+    /// <summary>Name and edition.</summary>
+    /// <returns>Text such as <c>Tri-State 2020 (2020)</c>.</returns>
+    public override string ToString() => $"{Name} ({Edition})";
+
+    /// <summary>Whether the report holds a test of this nutrient that the system takes, for this crop row.</summary>
+    internal bool WouldServe(SoilReport report, CropRow crop, PlantNutrient nutrient) =>
+        Accepts.Any(t => t.Nutrient == nutrient && t.Crops.Contains(crop) && ReportReadings.Find(report, t.Analyte, t.Extractants, t.Unit) is not null);
+
+    /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
+    private protected abstract SystemAnswer Answer(SystemQuestion question, DomainReading reading);
+
+    private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemQuestion question)
+    {
+        var tests = Accepts.Where(t => t.Nutrient == nutrient && t.Crops.Contains(question.Crop.Row)).ToList();
+        if (tests.Count == 0)
+        {
+            return Refuse(nutrient, question, "nutrient-no-crop-row", $"it has no row for {CropRows.WordsFor(question.Crop.Row)}");
+        }
+
+        foreach (var test in tests)
+        {
+            if (ReportReadings.Find(question.Report, test.Analyte, test.Extractants, test.Unit) is { } found)
+            {
+                return Answer(question, new DomainReading(nutrient, found.Reading, found.Value, test.Unit));
+            }
+        }
+
+        var given = question.Report.FindAll(tests[0].Analyte);
+        string wanted = string.Join(" or ", tests.Select(t => t.ToString()));
+        return given.Length == 0
+            ? Refuse(nutrient, question, "nutrient-test-missing", $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {wanted}")
+            : Refuse(nutrient, question, "nutrient-test-not-accepted",
+                $"it was made for {wanted}, the report gives {string.Join(" and ", given.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"))}");
+    }
+
+    private protected SystemAnswer Refuse(PlantNutrient nutrient, SystemQuestion question, string code, string reason, NutrientRating? rating = null)
+    {
+        ImmutableArray<string> others = [.. RecommendationSystems.All.Where(s => s != this && s.WouldServe(question.Report, question.Crop.Row, nutrient)).Select(s => s.Id)];
+        return new SystemAnswer([], new UnansweredNutrient
+        {
+            Nutrient = nutrient,
+            Reason = reason,
+            ServedBy = others,
+            Rating = rating,
+            Finding = FindingCatalog.Create(code, ("system", Name), ("nutrient", SoilWords.For(nutrient)), ("reason", reason),
+                ("others", others.Length == 0 ? "none of this library's systems" : string.Join(", ", others))),
+        });
+    }
+
+    private IEnumerable<Finding> FindingsOfSystem(SystemQuestion question, ImmutableArray<NutrientNeed> needs)
+    {
+        if (SupersededBy is { } next)
+        {
+            yield return FindingCatalog.Create("nutrient-system-superseded", ("system", Name), ("edition", Edition), ("next", next));
+        }
+
+        if (needs.Length == 0)
+        {
+            yield break;
+        }
+
+        if (needs.Any(n => n.Status == DataStatus.Memory))
+        {
+            yield return MemoryGate.FindingFor(Name, string.Join(";", SourceIds));
+        }
+
+        if (question.Report.SampledDepth is { } depth)
+        {
+            double inches = depth.Inches;
+            if (inches < record.DepthLowInches - 1 || inches > record.DepthHighInches + 1)
+            {
+                yield return FindingCatalog.Create("nutrient-sample-depth", ("system", Name), ("depth", Amounts.Print(depth, "in", 1)),
+                    ("low", Amounts.Print(ShallowestSample, "in", 1)), ("high", Amounts.Print(DeepestSample, "in", 1)));
+            }
+        }
+
+        if (question.Crop.Yield is { } yield && CropRows.UnusualYieldAbove(question.Crop.Row) is { } limit && yield.PerAcre > limit)
+        {
+            yield return FindingCatalog.Create("nutrient-yield-unusual", ("crop", CropRows.WordsFor(question.Crop.Row)), ("yield", yield.ToString()), ("limit", Print.Number(limit)));
+        }
+    }
+}

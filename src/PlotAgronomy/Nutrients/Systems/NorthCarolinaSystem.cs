@@ -1,0 +1,65 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>rate = a I^2 - b I + c, held at zero from the first zero on; printed advice is the rate plus or minus 10 lb/ac.</summary>
+internal sealed class NorthCarolinaSystem : RecommendationSystem
+{
+    private static readonly Lazy<FrozenDictionary<(CropRow, SoilClass, PlantNutrient), (int Equation, double Range, DataStatus Status)>> Rows = new(() =>
+        CsvTable.Embedded("nutrients-nc-rows.csv", "id", "crop", "soil_class", "nutrient", "equation", "printed_range_lb_per_acre", "source_id", "locator", "status").Rows
+            .ToFrozenDictionary(r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
+                r => (r.Integer("equation"), r.Number("printed_range_lb_per_acre"), r.Status())));
+
+    internal NorthCarolinaSystem() : base("NC")
+    {
+    }
+
+    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    {
+        var soilClass = question.SoilClass ?? SoilClass.Mineral;
+        var (number, range, status) = Rows.Value[(question.Crop.Row, soilClass, reading.Nutrient)];
+        var equation = NorthCarolinaEquation.Find(number);
+        double rate = equation.Rate(reading.Value);
+        double raw = SystemMath.Parabola(reading.Value, equation.A, equation.B, equation.C);
+        var rating = reading.RatingOn(RatingTables.Find(reading.Nutrient == PlantNutrient.Phosphate ? "NC-P" : "NC-K"), Id);
+
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        if (question.SoilClass is null)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-soil-class-assumed", ("system", Name)));
+        }
+
+        if (rate == 0 && raw > 0)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-curve-turns-up", ("system", Name), ("nutrient", SoilWords.For(reading.Nutrient)), ("equation", Invariant(number)),
+                ("index", Print.Number(reading.Value)), ("raw", Print.Tenths(raw)), ("zero", Print.Tenths(equation.StopsAt))));
+        }
+
+        return new NutrientNeed
+        {
+            Nutrient = reading.Nutrient,
+            Rate = ApplicationRate.FromPoundsPerAcre(rate),
+            PublishedLow = ApplicationRate.FromPoundsPerAcre(Math.Max(0, rate - range)),
+            PublishedHigh = ApplicationRate.FromPoundsPerAcre(rate == 0 ? 0 : rate + range),
+            Rating = rating,
+            Why = rate == 0
+                ? $"{reading.Words} is at or beyond the index {Print.Tenths(equation.StopsAt)} where equation {Invariant(number)} ends: none."
+                : $"{reading.Words} is {rating?.Name ?? "not rated"}; equation {Invariant(number)} for {CropRows.WordsFor(question.Crop.Row)} on {SoilWords.For(soilClass)} soil, advice within {Print.Number(range)} lb/ac either way.",
+            Status = status,
+            SourceIds = ["SOIL-NC1", "SOIL-NC2"],
+            Findings = findings.ToImmutable(),
+            Work = () =>
+            [
+                new(SoilWords.For(reading.Nutrient), "a I^2 - b I + c, none from the first zero on",
+                    string.Create(CultureInfo.InvariantCulture, $"{equation.A} x {reading.Value:0.####}^2 - {equation.B} x {reading.Value:0.####} + {equation.C} = {raw:0.0}{(rate == raw ? "" : $", beyond index {equation.StopsAt:0.0}: 0")} lb/ac"),
+                    "SOIL-NC1"),
+            ],
+        };
+    }
+
+    private static string Invariant(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,32 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>What a build-up system puts back for what leaves the plot: nothing for a browsed plot.</summary>
+internal sealed record Replacement(double Pounds, string Words, DataStatus Status, string? SourceId)
+{
+    internal bool IsCarriedOff => SourceId is not null;
+
+    /// <summary>The removal to put back, or null when the crop is carried off and neither system nor caller says how much leaves.</summary>
+    internal static Replacement? For(string systemId, CropUse crop, PlantNutrient nutrient)
+    {
+        if (!crop.IsCarriedOff)
+        {
+            return new Replacement(0, "nothing is carried off", DataStatus.Read, null);
+        }
+
+        if (crop.StatedRemovalOf(nutrient) is { } stated)
+        {
+            return new Replacement(stated.PoundsPerAcre, $"{Print.Number(stated.PoundsPerAcre)} stated", DataStatus.Practice, "PRACTICE");
+        }
+
+        if (CropRemovalFigure.Find(systemId, crop.Row) is not { } figure || crop.Yield is not { } yield)
+        {
+            return null;
+        }
+
+        double perUnit = figure.PerUnit(nutrient);
+        return new Replacement(yield.PerAcre * perUnit,
+            string.Create(CultureInfo.InvariantCulture, $"{yield.PerAcre:0.###} x {perUnit}"), figure.Status, figure.SourceId);
+    }
+}

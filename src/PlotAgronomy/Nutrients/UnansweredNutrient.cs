@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>A nutrient a system does not answer for on this report, why, and which systems would.</summary>
+public sealed class UnansweredNutrient
+{
+    /// <summary>Gets the nutrient.</summary>
+    public required PlantNutrient Nutrient { get; init; }
+
+    /// <summary>Gets the reason in one sentence.</summary>
+    public required string Reason { get; init; }
+
+    /// <summary>Gets the ids of the systems that take this crop row and the report's test; empty when none does.</summary>
+    public required ImmutableArray<string> ServedBy { get; init; }
+
+    /// <summary>Gets the rating, when the system rates the reading but prints no rate.</summary>
+    public NutrientRating? Rating { get; init; }
+
+    internal Finding Finding { get; init; } = null!;
+
+    /// <summary>Nutrient and reason.</summary>
+    /// <returns>Text such as <c>K2O: ...</c>.</returns>
+    public override string ToString() => $"{SoilWords.For(Nutrient)}: {Reason}";
+}
