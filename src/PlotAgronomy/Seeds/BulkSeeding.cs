@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>The bulk rate that delivers a rate of pure live seed, with what makes it uncertain.</summary>
+public sealed class BulkSeeding : IWorkedResult
+{
+    private const double MuchHardOrDormant = 0.10;
+    private const double LowPureLiveSeed = 0.60;
+
+    private readonly SeedAnalysis analysis;
+    private readonly double part;
+
+    internal BulkSeeding(PureLiveSeedRate target, SeedAnalysis analysis, ViabilityRule rule, double part, CropKind? kind)
+    {
+        this.analysis = analysis;
+        this.part = part;
+        Target = target;
+        Rule = rule;
+        Bulk = At(part);
+        CountingGerminationOnly = AtOrNull(ViabilityRule.GerminationOnly);
+        CountingHardAndDormant = At(PureLiveSeed.PartOf(analysis, ViabilityRule.TotalViable).Value);
+        if (analysis.SeedsTested is { } seeds && rule.Tested is null)
+        {
+            var (low, high) = SeedMath.Exact(analysis.Germination.Value * seeds, seeds);
+            double credited = rule.Viable(analysis).Value - analysis.Germination.Value;
+            BulkIfSeedIsBetter = At(analysis.PureSeed.Value * Math.Min(1, high + credited));
+            BulkIfSeedIsWorse = low + credited > 0 ? At(analysis.PureSeed.Value * (low + credited)) : null;
+        }
+
+        Findings = Finding.InOrder(Remarks(kind));
+    }
+
+    /// <summary>Gets the rate of pure live seed to deliver.</summary>
+    public PureLiveSeedRate Target { get; }
+
+    /// <summary>Gets the rule of what counts as alive.</summary>
+    public ViabilityRule Rule { get; }
+
+    /// <summary>Gets the part of the bag's weight that is pure live seed.</summary>
+    public Fraction PureLiveSeedPart => Fraction.FromValue(part);
+
+    /// <summary>Gets the rate to put through the spreader.</summary>
+    public BulkSeedRate Bulk { get; }
+
+    /// <summary>Gets the bulk rate when only germination counts; null when nothing germinated.</summary>
+    public BulkSeedRate? CountingGerminationOnly { get; }
+
+    /// <summary>Gets the bulk rate when germination, hard and dormant seed count.</summary>
+    public BulkSeedRate CountingHardAndDormant { get; }
+
+    /// <summary>Gets a value indicating whether hard and dormant seed are above 10 %, so that both rates should be shown.</summary>
+    public bool ShowBothRates => analysis.HardSeed.Value + analysis.DormantSeed.Value > MuchHardOrDormant;
+
+    /// <summary>Gets the bulk rate at the upper end of the germination test's 95 % range; null when the seeds tested are not known.</summary>
+    public BulkSeedRate? BulkIfSeedIsBetter { get; }
+
+    /// <summary>Gets the bulk rate at the lower end of the germination test's 95 % range; null when the seeds tested are not known.</summary>
+    public BulkSeedRate? BulkIfSeedIsWorse { get; }
+
+    /// <summary>Gets the equal-weight rate of a coated lot: the target's weight, taken straight from the bag. One trial series found
+    /// equal stands at it (SEED-S49), so it is the lower bound; null for bare seed.</summary>
+    public BulkSeedRate? EqualWeightRate => analysis.Coating.Value > 0 ? BulkSeedRate.Of(Target.Rate, Target.Method) : null;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. Rule.SourceIds.Concat(Findings.Select(f => f.SourceId)).Distinct()];
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        var viable = Rule.Viable(analysis);
+        string formula = Rule.Tested is null
+            ? $"{Amounts.Print(analysis.Germination, 2)}{Credited(Rule.HardCredit, analysis.HardSeed)}{Credited(Rule.DormantCredit, analysis.DormantSeed)}"
+            : "as tested";
+        string target = Amounts.Print(Target.Rate, "lb/ac", 3);
+        return
+        [
+            new("Viable seed", Rule.Formula, $"{formula} = {Amounts.Print(viable, 2)}", Rule.SourceIds[0]),
+            new("Pure live seed", "pure seed x viable seed", $"{Amounts.Print(analysis.PureSeed, 2)} x {Amounts.Print(viable, 2)} = {Amounts.Print(PureLiveSeedPart, 2)}", "SEED-S01"),
+            new("Bulk rate", "PLS rate / pure live seed", $"{target} / {Amounts.Print(part, 4)} = {Amounts.Print(Bulk.Rate, "lb/ac", 2)}, {SowingMethods.InWords(Bulk.Method)}", "SEED-S01"),
+        ];
+    }
+
+    private static string Credited(double credit, Fraction seed) => credit switch
+    {
+        0 => "",
+        1 => $" + {Amounts.Print(seed, 2)}",
+        _ => $" + {Amounts.Print(credit, 3)} x {Amounts.Print(seed, 2)}",
+    };
+
+    private BulkSeedRate At(double pureLive) =>
+        BulkSeedRate.Of(ApplicationRate.FromPoundsPerAcre(SeedMath.BulkPoundsPerAcre(Target.PoundsPerAcre, pureLive)), Target.Method);
+
+    private BulkSeedRate? AtOrNull(ViabilityRule rule) => PureLiveSeed.PartOf(analysis, rule).Value is > 0 and var p ? At(p) : null;
+
+    private IEnumerable<Finding> Remarks(CropKind? kind)
+    {
+        if (part < LowPureLiveSeed)
+        {
+            yield return FindingCatalog.Create("seed-low-pure-live", ("part", Amounts.Print(PureLiveSeedPart, 1)));
+        }
+
+        if (EqualWeightRate is { } equal)
+        {
+            yield return FindingCatalog.Create("seed-coated", ("coating", Amounts.Print(analysis.Coating, 1)), ("equal", Amounts.Print(equal.Rate, "lb/ac", 2)), ("bulk", Amounts.Print(Bulk.Rate, "lb/ac", 2)));
+        }
+
+        if (ShowBothRates)
+        {
+            yield return FindingCatalog.Create("seed-much-hard-or-dormant",
+                ("hard", Amounts.Print(Fraction.FromValue(Math.Min(1, analysis.HardSeed.Value + analysis.DormantSeed.Value)), 1)),
+                ("counted", Amounts.Print(CountingHardAndDormant.Rate, "lb/ac", 2)),
+                ("germination", CountingGerminationOnly is { } only ? Amounts.Print(only.Rate, "lb/ac", 2) : "no rate"));
+        }
+
+        if (BulkIfSeedIsBetter is { } better && BulkIfSeedIsWorse is { } worse)
+        {
+            yield return FindingCatalog.Create("seed-germination-range",
+                ("seeds", Amounts.Print(analysis.SeedsTested!.Value, 0)), ("low", Amounts.Print(better.Rate, "lb/ac", 2)), ("high", Amounts.Print(worse.Rate, "lb/ac", 2)));
+        }
+
+        if (kind is not null && GerminationFloors.For(kind) is var floor && analysis.Germination < floor)
+        {
+            yield return FindingCatalog.Create("seed-below-floor",
+                ("germination", Amounts.Print(analysis.Germination, 1)), ("floor", Amounts.Print(floor, 1)), ("kind", kind.CommonName));
+        }
+    }
+}

@@ -1,0 +1,11 @@
+namespace PlotAgronomy.Seeds;
+
+/// <summary>A noxious weed named on a tag.</summary>
+public sealed class NoxiousWeed
+{
+    /// <summary>Gets the weed's name as printed.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Gets its seeds in a pound of the bag.</summary>
+    public required double SeedsPerPound { get; init; }
+}

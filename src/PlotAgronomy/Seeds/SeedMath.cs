@@ -1,0 +1,61 @@
+using MathNet.Numerics;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>The sums of seeds, in doubles. Fractions are parts of one.</summary>
+internal static class SeedMath
+{
+    internal const double SquareFeetPerAcre = 43_560;
+    internal const double GramsPerPound = 453.59237;
+    internal const double InchesPerFoot = 12;
+
+    /// <summary>95 % of a normal distribution lies within this many standard deviations of its middle.</summary>
+    private const double Z95 = 1.96;
+
+    private const double TailOutside95 = 0.025;
+
+    internal static double PureLiveFraction(double pureFraction, double viableFraction) => pureFraction * viableFraction;
+
+    internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) => livePoundsPerAcre / pureLiveFraction;
+
+    internal static double SeedsPerSquareFoot(double poundsPerAcre, double seedsPerPound) => poundsPerAcre * seedsPerPound / SquareFeetPerAcre;
+
+    internal static double PoundsPerAcreForDensity(double seedsPerSquareFoot, double seedsPerPound) => seedsPerSquareFoot * SquareFeetPerAcre / seedsPerPound;
+
+    internal static double SeedsPerRowFoot(double seedsPerAcre, double rowSpacingInches) => seedsPerAcre / SquareFeetPerAcre * rowSpacingInches / InchesPerFoot;
+
+    internal static double SeedsPerAcreFromRow(double seedsPerRowFoot, double rowSpacingInches) => SquareFeetPerAcre * InchesPerFoot / rowSpacingInches * seedsPerRowFoot;
+
+    internal static double StandardError(double fraction, double seeds) => Math.Sqrt(fraction * (1 - fraction) / seeds);
+
+    /// <summary>Wilson's 95 % range.</summary>
+    internal static (double Low, double High) Wilson(double fraction, double seeds)
+    {
+        double z2 = Z95 * Z95;
+        double centre = (fraction + z2 / (2 * seeds)) / (1 + z2 / seeds);
+        double half = Z95 * Math.Sqrt(fraction * (1 - fraction) / seeds + z2 / (4 * seeds * seeds)) / (1 + z2 / seeds);
+        return (Math.Max(0, centre - half), Math.Min(1, centre + half));
+    }
+
+    /// <summary>Exact (Clopper-Pearson) 95 % range: the beta quantiles of the two tails.</summary>
+    internal static (double Low, double High) Exact(double germinated, double seeds) =>
+        (germinated <= 0 ? 0 : BetaQuantile(germinated, seeds - germinated + 1, TailOutside95),
+         germinated >= seeds ? 1 : BetaQuantile(germinated + 1, seeds - germinated, 1 - TailOutside95));
+
+    private static double BetaQuantile(double a, double b, double probability)
+    {
+        double low = 0, high = 1;
+        while (high - low > 1e-15)
+        {
+            double middle = (low + high) / 2;
+            if (middle <= low || middle >= high)
+            {
+                break;
+            }
+
+            (low, high) = SpecialFunctions.BetaRegularized(a, b, middle) < probability ? (middle, high) : (low, middle);
+        }
+
+        return (low + high) / 2;
+    }
+}

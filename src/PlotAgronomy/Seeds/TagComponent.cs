@@ -1,0 +1,20 @@
+namespace PlotAgronomy.Seeds;
+
+/// <summary>One kind named on a tag with its analysis.</summary>
+public sealed class TagComponent
+{
+    /// <summary>Gets the kind.</summary>
+    public required CropKind Kind { get; init; }
+
+    /// <summary>Gets the analysis; its pure seed is a part of the whole bag.</summary>
+    public required SeedAnalysis Analysis { get; init; }
+
+    /// <summary>Gets the variety as printed, or null when it is not stated.</summary>
+    public string? Variety { get; init; }
+
+    /// <summary>Gets the origin, or null.</summary>
+    public string? Origin { get; init; }
+
+    /// <summary>Gets the month of the germination test, or null when the tag gives none for this kind alone.</summary>
+    public TestMonth? TestMonth { get; init; }
+}

@@ -1,0 +1,87 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Seeds;
+
+/// <summary>Published and independently computed values.</summary>
+public class SeedWorkedExamples
+{
+    private const string Pls = "Seeds/worked-pls.csv";
+    private const string Density = "Seeds/worked-density.csv";
+    private const string Germination = "Seeds/worked-germination.csv";
+
+    public static TheoryData<string> PlsIds => WorkedExamples.Ids(Pls);
+
+    public static TheoryData<string> DensityIds => WorkedExamples.Ids(Density);
+
+    public static TheoryData<string> GerminationIds => WorkedExamples.Ids(Germination);
+
+    [Theory, MemberData(nameof(PlsIds))]
+    public void Pure_live_seed(string id)
+    {
+        var row = WorkedExamples.Find(Pls, id);
+        var analysis = SeedAnalysis.Of(Percent(row, "pure_pct"), Percent(row, "germination_pct"), Percent(row, "hard_pct"), Percent(row, "dormant_pct"));
+        var rule = row.Text("rule") switch
+        {
+            "total" => ViabilityRule.TotalViable,
+            "hard" => ViabilityRule.GerminationAndHard,
+            _ => ViabilityRule.GerminationOnly,
+        };
+        WorkedExamples.AssertMatches(row, row.Text("topic") switch
+        {
+            "part" => PureLiveSeed.PartOf(analysis, rule).Percent,
+            "delivered" => PureLiveSeed.Delivered(BulkSeedRate.DrilledPoundsPerAcre(row.Number("amount")), analysis, rule).PoundsPerAcre,
+            "bulk" => PureLiveSeed.BulkRate(PureLiveSeedRate.DrilledPoundsPerAcre(row.Number("amount")), analysis, rule).Bulk.PoundsPerAcre,
+            "price" => (double)PureLiveSeed.PricePerLivingPound((decimal)row.Number("amount"), analysis, rule),
+            "extra" => PureLiveSeed.ExtraToBuy(analysis, rule) * 100,
+            _ => throw row.Problem("topic", "unknown"),
+        });
+    }
+
+    [Theory, MemberData(nameof(DensityIds))]
+    public void Seeds_on_the_ground(string id)
+    {
+        var row = WorkedExamples.Find(Density, id);
+        double a = row.Number("a");
+        WorkedExamples.AssertMatches(row, row.Text("topic") switch
+        {
+            "seeds_per_ft2" => SeedDensity.LiveSeedsPerSquareFoot(PureLiveSeedRate.DrilledPoundsPerAcre(a), Count(row)),
+            "rate" => SeedDensity.RateFor(a, Count(row), SowingMethod.Drilled).PoundsPerAcre,
+            "stand" => PureLiveSeed.BulkRate(
+                SeedDensity.DrilledRateForStand(a, Percent(row, "b"), Count(row)),
+                SeedAnalysis.Of(Fraction.One, Fraction.FromPercent(95)), ViabilityRule.GerminationOnly).Bulk.PoundsPerAcre,
+            "row_foot" => SeedDensity.SeedsPerRowFoot(a, Length.FromInches(row.Number("b"))),
+            "per_acre" => SeedDensity.SeedsPerAcre(a, Length.FromInches(row.Number("b"))),
+            "plants" => SeedDensity.PlantsPerSquareFoot(a, Part(row, 0), Part(row, 1)),
+            "thousand_seed" => SeedDensity.DrilledRateForStand(a * 43_560, Fraction.FromPercent(30), SeedCount.FromThousandSeedWeight(Mass.FromGrams(row.Number("b")))).PoundsPerAcre,
+            "count" => SeedCount.FromWeighedSample((int)a, Mass.FromGrams(row.Number("b"))).SeedsPerPound,
+            "empty" => SeedDensity.EmptySquareFeet(a).Percent,
+            _ => throw row.Problem("topic", "unknown"),
+        });
+    }
+
+    [Theory, MemberData(nameof(GerminationIds))]
+    public void Range_of_a_germination_test(string id)
+    {
+        var row = WorkedExamples.Find(Germination, id);
+        var test = GerminationTest.Of(row.Integer("germinated"), row.Integer("seeds"));
+        WorkedExamples.AssertMatches(row, row.Text("topic") switch
+        {
+            "exact_low" => test.Low.Percent,
+            "exact_high" => test.High.Percent,
+            "wilson_low" => test.WilsonLow.Percent,
+            "wilson_high" => test.WilsonHigh.Percent,
+            "standard_error" => test.StandardError * 100,
+            _ => throw row.Problem("topic", "unknown"),
+        });
+    }
+
+    private static SeedCount Count(CsvRow row) => SeedCount.FromSeedsPerPound(row.Number("seeds_per_lb"));
+
+    private static Fraction Percent(CsvRow row, string column) => Fraction.FromPercent(row.Number(column));
+
+    private static Fraction Part(CsvRow row, int index) =>
+        Fraction.FromPercent(double.Parse(row.Text("b").Split(';')[index], System.Globalization.CultureInfo.InvariantCulture));
+}
