@@ -1,0 +1,98 @@
+namespace PlotAgronomy.Fertilizers.Solver;
+
+/// <summary>Which packages to buy: what each holds, what each costs, and the pounds of each nutrient wanted on the plot.</summary>
+internal sealed class PackageProblem
+{
+    private readonly double[] content;
+
+    internal PackageProblem(int nutrients, int products)
+    {
+        Nutrients = nutrients;
+        Products = products;
+        content = new double[nutrients * products];
+        Price = new double[products];
+        Need = new double[nutrients];
+        Cap = new double[nutrients];
+        Array.Fill(Cap, double.PositiveInfinity);
+    }
+
+    internal int Nutrients { get; }
+
+    internal int Products { get; }
+
+    /// <summary>Price of one package of each product.</summary>
+    internal double[] Price { get; }
+
+    /// <summary>Least pounds of each nutrient on the plot.</summary>
+    internal double[] Need { get; }
+
+    /// <summary>Most pounds of each nutrient on the plot; infinite when there is no cap.</summary>
+    internal double[] Cap { get; }
+
+    /// <summary>Pounds of a nutrient in one package of a product.</summary>
+    internal double this[int nutrient, int product]
+    {
+        get => content[(nutrient * Products) + product];
+        set => content[(nutrient * Products) + product] = value;
+    }
+
+    /// <summary>The same problem with other limits or prices.</summary>
+    internal PackageProblem With(ReadOnlySpan<double> need = default, ReadOnlySpan<double> cap = default, ReadOnlySpan<double> price = default)
+    {
+        var copy = new PackageProblem(Nutrients, Products);
+        content.CopyTo(copy.content, 0);
+        (need.IsEmpty ? Need : need).CopyTo(copy.Need);
+        (cap.IsEmpty ? Cap : cap).CopyTo(copy.Cap);
+        (price.IsEmpty ? Price : price).CopyTo(copy.Price);
+        return copy;
+    }
+
+    internal double Delivered(int nutrient, ReadOnlySpan<double> packages)
+    {
+        double pounds = 0;
+        for (int product = 0; product < Products; product++)
+        {
+            pounds += this[nutrient, product] * packages[product];
+        }
+
+        return pounds;
+    }
+
+    /// <summary>No cheapest plan holds more packages of a product than would meet every need it serves alone:
+    /// taking one away would still meet them, load no cap and cost no more.</summary>
+    internal int MostUseful(int product)
+    {
+        int most = 0;
+        for (int nutrient = 0; nutrient < Nutrients; nutrient++)
+        {
+            if (Need[nutrient] > 0 && this[nutrient, product] > 0)
+            {
+                most = Math.Max(most, WholePackages.RoundUp(Need[nutrient] / this[nutrient, product]));
+            }
+        }
+
+        return most;
+    }
+
+    /// <summary>The plan that weighs out any part of a package: one column a product, in packages.</summary>
+    internal LinearProgram AsLinearProgram()
+    {
+        var program = new LinearProgram(Nutrients, Products);
+        Price.CopyTo(program.Cost, 0);
+        Fill(program, firstColumn: 0);
+        return program;
+    }
+
+    internal void Fill(LinearProgram program, int firstColumn)
+    {
+        for (int nutrient = 0; nutrient < Nutrients; nutrient++)
+        {
+            program.RowLow[nutrient] = Need[nutrient] > 0 ? Need[nutrient] : double.NegativeInfinity;
+            program.RowHigh[nutrient] = Cap[nutrient];
+            for (int product = 0; product < Products; product++)
+            {
+                program[nutrient, firstColumn + product] = this[nutrient, product];
+            }
+        }
+    }
+}

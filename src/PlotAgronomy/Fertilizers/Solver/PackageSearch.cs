@@ -1,0 +1,162 @@
+namespace PlotAgronomy.Fertilizers.Solver;
+
+/// <summary>Finds the cheapest whole packages by branch and bound over a warm-started dual simplex.</summary>
+/// <remarks>Bought whole and spread in part, a product is two columns: the part of packages already paid for, free of cost,
+/// and what is bought beyond. Spread whole, it is one column. A node forbids or pays for packages; its linear program is
+/// a lower bound of every plan below it.</remarks>
+internal sealed class PackageSearch
+{
+    internal const int DefaultNodeLimit = 200_000;
+    private const double WholeTolerance = 1e-7;
+    private const double CostTolerance = 1e-7;
+
+    private readonly PackageProblem problem;
+    private readonly bool spreadWhole;
+    private readonly int nodeLimit;
+    private readonly int products;
+    private readonly double priceStep;
+    private readonly List<PackageNode> path = [];
+    private readonly double[] candidate;
+    private int[]? best;
+    private double bestCost = double.PositiveInfinity;
+    private double openBound = double.PositiveInfinity;
+    private int nodes;
+
+    private PackageSearch(PackageProblem problem, bool spreadWhole, int nodeLimit)
+    {
+        this.problem = problem;
+        this.spreadWhole = spreadWhole;
+        this.nodeLimit = nodeLimit;
+        products = problem.Products;
+        priceStep = PriceStep.Of(problem.Price);
+        candidate = new double[products];
+    }
+
+    /// <summary>Cheapest packages.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="spreadWhole">Every bought package goes on whole; else any part of it may.</param>
+    /// <param name="most">Most packages of each product; none given: no limit but usefulness.</param>
+    /// <param name="nodeLimit">Most linear programs to solve.</param>
+    internal static PackageAnswer Cheapest(PackageProblem problem, bool spreadWhole, ReadOnlySpan<int> most = default, int nodeLimit = DefaultNodeLimit)
+    {
+        var search = new PackageSearch(problem, spreadWhole, nodeLimit);
+        var root = PackageNode.Root(problem, spreadWhole);
+        for (int product = 0; product < problem.Products; product++)
+        {
+            int useful = problem.MostUseful(product);
+            root.Forbid(product, most.IsEmpty ? useful : Math.Min(useful, most[product]));
+        }
+
+        search.path.Add(root);
+        search.Explore(0);
+        bool proven = double.IsPositiveInfinity(search.openBound);
+        return new PackageAnswer
+        {
+            Packages = search.best,
+            Cost = search.bestCost,
+            LowerBound = proven ? search.bestCost : Math.Min(search.bestCost, search.openBound),
+            Nodes = search.nodes,
+            IsProven = proven,
+        };
+    }
+
+    /// <summary>A plan must cost less than this to be worth finding: one price step below the best one.</summary>
+    private double Cutoff => best is null ? double.PositiveInfinity
+        : bestCost - Math.Max(priceStep - CostTolerance, CostTolerance * Math.Max(1, Math.Abs(bestCost)));
+
+    private void Explore(int depth)
+    {
+        var node = path[depth];
+        nodes++;
+        if (node.Solve(Cutoff) != SimplexOutcome.Optimal)
+        {
+            return;
+        }
+
+        TryRoundingUp(node);
+        if (node.Cost > Cutoff)
+        {
+            return;
+        }
+
+        node.ForbidWhatCostsTooMuch(Cutoff);
+        var branch = node.ChooseBranch(Cutoff, WholeTolerance);
+        if (branch.Product < 0)
+        {
+            return;
+        }
+
+        // The cheaper side first: it is where the best plan usually is, and what it finds prunes the other side.
+        bool moreFirst = branch.CostOfMore <= branch.CostOfFewer;
+        Follow(depth, branch, more: moreFirst);
+        Follow(depth, branch, more: !moreFirst);
+    }
+
+    private void Follow(int depth, PackageBranch branch, bool more)
+    {
+        double bound = more ? branch.CostOfMore : branch.CostOfFewer;
+        if (bound > Cutoff || double.IsPositiveInfinity(bound))
+        {
+            return;
+        }
+
+        if (nodes >= nodeLimit)
+        {
+            openBound = Math.Min(openBound, bound);
+            return;
+        }
+
+        if (path.Count == depth + 1)
+        {
+            path.Add(path[depth].Copy());
+        }
+        else
+        {
+            path[depth + 1].CopyFrom(path[depth]);
+        }
+
+        if (more)
+        {
+            path[depth + 1].Require(branch.Product, branch.WholeBelow + 1);
+        }
+        else
+        {
+            path[depth + 1].Forbid(branch.Product, branch.WholeBelow);
+        }
+
+        Explore(depth + 1);
+    }
+
+    /// <summary>Rounds the node's packages up. Bought whole and spread in part, that is always a plan; spread whole it must respect the caps.</summary>
+    private void TryRoundingUp(PackageNode node)
+    {
+        double cost = 0;
+        for (int product = 0; product < products; product++)
+        {
+            double packages = node.PackagesBought(product);
+            candidate[product] = Math.Ceiling(packages - WholeTolerance);
+            cost += candidate[product] * problem.Price[product];
+        }
+
+        if (cost <= Cutoff && (!spreadWhole || IsWithinLimits(candidate)))
+        {
+            best = Array.ConvertAll(candidate, c => (int)c);
+            bestCost = cost;
+        }
+    }
+
+    private bool IsWithinLimits(ReadOnlySpan<double> packages)
+    {
+        for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
+        {
+            double pounds = problem.Delivered(nutrient, packages);
+            double tolerance = DualSimplex.FeasibilityTolerance;
+            if (pounds < problem.Need[nutrient] * (1 - tolerance) || pounds > problem.Cap[nutrient] + (tolerance * Math.Max(1, problem.Cap[nutrient])))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,14 @@
+namespace PlotAgronomy.Fertilizers.Solver;
+
+/// <summary>How a linear program ended.</summary>
+internal enum SimplexOutcome
+{
+    /// <summary>The optimum was found.</summary>
+    Optimal,
+
+    /// <summary>No column values respect all limits.</summary>
+    Infeasible,
+
+    /// <summary>The optimum costs more than the cutoff; the search stopped there.</summary>
+    AboveCutoff,
+}
