@@ -29,14 +29,17 @@ internal sealed class PackageNode
     internal static PackageNode Root(PackageProblem problem, bool spreadWhole)
     {
         // Columns 0 to Products - 1 are packages bought at their price; behind them stand the packages already paid for.
-        var program = new LinearProgram(problem.Nutrients, spreadWhole ? problem.Products : 2 * problem.Products);
+        int productColumns = spreadWhole ? problem.Products : 2 * problem.Products;
+        var program = new LinearProgram(problem.Nutrients, productColumns + (problem.MissWeight is null ? 0 : problem.Nutrients));
         problem.Price.CopyTo(program.Cost, 0);
         problem.Fill(program, 0);
         if (!spreadWhole)
         {
             problem.Fill(program, problem.Products);
-            program.ColumnHigh.AsSpan(problem.Products).Clear();
+            program.ColumnHigh.AsSpan(problem.Products, problem.Products).Clear();
         }
+
+        problem.FillMisses(program, productColumns);
 
         return new PackageNode(new DualSimplex(program), problem.Price, spreadWhole);
     }

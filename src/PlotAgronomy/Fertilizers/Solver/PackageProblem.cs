@@ -29,6 +29,9 @@ internal sealed class PackageProblem
     /// <summary>Most pounds of each nutrient on the plot; infinite when there is no cap.</summary>
     internal double[] Cap { get; }
 
+    /// <summary>Cost of falling one pound short of each need; null when every need must be met.</summary>
+    internal double[]? MissWeight { get; init; }
+
     /// <summary>Pounds of a nutrient in one package of a product.</summary>
     internal double this[int nutrient, int product]
     {
@@ -37,9 +40,9 @@ internal sealed class PackageProblem
     }
 
     /// <summary>The same problem with other limits or prices.</summary>
-    internal PackageProblem With(ReadOnlySpan<double> need = default, ReadOnlySpan<double> cap = default, ReadOnlySpan<double> price = default)
+    internal PackageProblem With(ReadOnlySpan<double> need = default, ReadOnlySpan<double> cap = default, ReadOnlySpan<double> price = default, double[]? missWeight = null)
     {
-        var copy = new PackageProblem(Nutrients, Products);
+        var copy = new PackageProblem(Nutrients, Products) { MissWeight = missWeight };
         content.CopyTo(copy.content, 0);
         (need.IsEmpty ? Need : need).CopyTo(copy.Need);
         (cap.IsEmpty ? Cap : cap).CopyTo(copy.Cap);
@@ -77,10 +80,22 @@ internal sealed class PackageProblem
     /// <summary>The plan that weighs out any part of a package: one column a product, in packages.</summary>
     internal LinearProgram AsLinearProgram()
     {
-        var program = new LinearProgram(Nutrients, Products);
+        var program = new LinearProgram(Nutrients, Products + (MissWeight is null ? 0 : Nutrients));
         Price.CopyTo(program.Cost, 0);
         Fill(program, firstColumn: 0);
+        FillMisses(program, Products);
         return program;
+    }
+
+    /// <summary>Behind the products stand the pounds each nutrient falls short, when that is allowed.</summary>
+    internal void FillMisses(LinearProgram program, int firstColumn)
+    {
+        for (int nutrient = 0; MissWeight is not null && nutrient < Nutrients; nutrient++)
+        {
+            program[nutrient, firstColumn + nutrient] = 1;
+            program.Cost[firstColumn + nutrient] = MissWeight[nutrient];
+            program.ColumnHigh[firstColumn + nutrient] = Need[nutrient];
+        }
     }
 
     internal void Fill(LinearProgram program, int firstColumn)

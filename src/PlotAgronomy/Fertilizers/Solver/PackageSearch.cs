@@ -28,7 +28,7 @@ internal sealed class PackageSearch
         this.spreadWhole = spreadWhole;
         this.nodeLimit = nodeLimit;
         products = problem.Products;
-        priceStep = PriceStep.Of(problem.Price);
+        priceStep = problem.MissWeight is null ? PriceStep.Of(problem.Price) : 0;
         candidate = new double[products];
     }
 
@@ -73,7 +73,7 @@ internal sealed class PackageSearch
             return;
         }
 
-        TryRoundingUp(node);
+        TryRounding(node);
         if (node.Cost > Cutoff)
         {
             return;
@@ -127,34 +127,46 @@ internal sealed class PackageSearch
         Explore(depth + 1);
     }
 
-    /// <summary>Rounds the node's packages up. Bought whole and spread in part, that is always a plan; spread whole it must respect the caps.</summary>
-    private void TryRoundingUp(PackageNode node)
+    /// <summary>Rounds the node's packages up (and down, where a miss is allowed) and keeps what is a plan.</summary>
+    private void TryRounding(PackageNode node)
+    {
+        Try(node, packages => Math.Ceiling(packages - WholeTolerance));
+        if (problem.MissWeight is not null)
+        {
+            Try(node, packages => Math.Floor(packages + WholeTolerance));
+        }
+    }
+
+    private void Try(PackageNode node, Func<double, double> round)
     {
         double cost = 0;
         for (int product = 0; product < products; product++)
         {
-            double packages = node.PackagesBought(product);
-            candidate[product] = Math.Ceiling(packages - WholeTolerance);
+            candidate[product] = round(node.PackagesBought(product));
             cost += candidate[product] * problem.Price[product];
         }
 
-        if (cost <= Cutoff && (!spreadWhole || IsWithinLimits(candidate)))
+        // Bought whole and spread in part, packages rounded up are always a plan: the node's optimum is spread from them.
+        if (cost <= Cutoff && (!spreadWhole || IsPlan(ref cost)) && cost <= Cutoff)
         {
             best = Array.ConvertAll(candidate, c => (int)c);
             bestCost = cost;
         }
     }
 
-    private bool IsWithinLimits(ReadOnlySpan<double> packages)
+    private bool IsPlan(ref double cost)
     {
         for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
         {
-            double pounds = problem.Delivered(nutrient, packages);
+            double pounds = problem.Delivered(nutrient, candidate);
             double tolerance = DualSimplex.FeasibilityTolerance;
-            if (pounds < problem.Need[nutrient] * (1 - tolerance) || pounds > problem.Cap[nutrient] + (tolerance * Math.Max(1, problem.Cap[nutrient])))
+            bool isShort = pounds < problem.Need[nutrient] * (1 - tolerance);
+            if ((isShort && problem.MissWeight is null) || pounds > problem.Cap[nutrient] + (tolerance * Math.Max(1, problem.Cap[nutrient])))
             {
                 return false;
             }
+
+            cost += isShort ? problem.MissWeight![nutrient] * (problem.Need[nutrient] - pounds) : 0;
         }
 
         return true;

@@ -1,0 +1,56 @@
+using System.Collections.Frozen;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Turns a mass stated in one chemical form into another: P into P2O5, KCl into K2O, CaO into Ca.</summary>
+/// <remarks>The exact factor comes from atomic masses (source FERT-CIA). The inverse is always one over the factor, so a
+/// conversion there and back returns the same number; rounded handbook factors do not promise that.</remarks>
+public static class ChemicalConversion
+{
+    private static readonly Lazy<FrozenDictionary<(string From, string To, string Source), double>> Published = new(LoadPublished);
+
+    /// <summary>Mass of one form that holds the same nutrient as one unit of mass of another.</summary>
+    /// <param name="from">Form the mass is stated in.</param>
+    /// <param name="to">Form wanted; shares an element other than oxygen and hydrogen with <paramref name="from"/>.</param>
+    /// <returns>The factor, a pure number above 0.</returns>
+    /// <exception cref="ArgumentException">The two forms have no nutrient element in common.</exception>
+    /// <remarks>factor = (molar mass of to / atoms of the element in it) / (molar mass of from / atoms in it).</remarks>
+    public static double ExactFactor(ChemicalForm from, ChemicalForm to)
+    {
+        Guard.Defined(from);
+        Guard.Defined(to);
+        var (fromAtoms, toAtoms) = (ChemicalFormula.Atoms(ChemicalFormula.Of(from)), ChemicalFormula.Atoms(ChemicalFormula.Of(to)));
+        string element = SharedElement(fromAtoms, toAtoms)
+            ?? throw new ArgumentException($"{from} and {to} have no nutrient element in common.", nameof(to));
+        return ChemicalFormula.MolarMass(to) / toAtoms[element] / (ChemicalFormula.MolarMass(from) / fromAtoms[element]);
+    }
+
+    /// <summary>The rounded factor a publication prints, for reproducing its examples.</summary>
+    /// <param name="from">Form the mass is stated in.</param>
+    /// <param name="to">Form wanted.</param>
+    /// <param name="sourceId">Id of the publication, such as <c>FERT-H120</c>.</param>
+    /// <returns>The printed factor.</returns>
+    /// <exception cref="ArgumentException">This publication prints no factor for these forms.</exception>
+    public static double PublishedFactor(ChemicalForm from, ChemicalForm to, string sourceId)
+    {
+        Guard.Defined(from);
+        Guard.Defined(to);
+        Guard.NotBlank(sourceId);
+        return Published.Value.TryGetValue((from.ToString(), to.ToString(), sourceId), out double factor) ? factor
+            : throw new ArgumentException($"{sourceId} prints no factor from {from} to {to}.", nameof(sourceId));
+    }
+
+    /// <summary>Molar mass of a form.</summary>
+    /// <param name="form">Form.</param>
+    /// <returns>Molar mass in g/mol.</returns>
+    public static double MolarMassGramsPerMole(ChemicalForm form) => ChemicalFormula.MolarMass(Guard.Defined(form));
+
+    /// <summary>The element that carries the nutrient: the one both share, oxygen and hydrogen (and carbon) last.</summary>
+    private static string? SharedElement(Dictionary<string, int> from, Dictionary<string, int> to) =>
+        from.Keys.Where(to.ContainsKey).Where(e => e is not ("O" or "H" or "C")).OrderBy(e => e, StringComparer.Ordinal).FirstOrDefault();
+
+    private static FrozenDictionary<(string From, string To, string Source), double> LoadPublished() =>
+        CsvTable.Embedded("fertilizer-published-factors.csv", "from", "to", "factor", "source_id", "locator", "status").Rows
+            .ToFrozenDictionary(r => (r.Choice<ChemicalForm>("from").ToString(), r.Choice<ChemicalForm>("to").ToString(), r.SourceId()), r => r.Number("factor"));
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Straight materials and starter solutions, and the grades commonly bagged.</summary>
+public static class FertilizerCatalog
+{
+    private static readonly Lazy<ImmutableArray<FertilizerMaterial>> Everything = new(LoadMaterials);
+    private static readonly Lazy<ImmutableArray<FertilizerAnalysis>> Grades = new(() =>
+        [.. CsvTable.Embedded("fertilizer-grades.csv", "grade", "source_id", "locator", "status").Rows.Select(r => FertilizerAnalysis.OfGrade(r.Text("grade")))]);
+
+    private static readonly (string Column, PlantNutrient Nutrient)[] Columns =
+    [
+        ("n_pct", PlantNutrient.Nitrogen), ("p2o5_pct", PlantNutrient.Phosphate), ("k2o_pct", PlantNutrient.Potash),
+        ("s_pct", PlantNutrient.Sulfur), ("ca_pct", PlantNutrient.Calcium), ("mg_pct", PlantNutrient.Magnesium),
+        ("b_pct", PlantNutrient.Boron), ("zn_pct", PlantNutrient.Zinc), ("mn_pct", PlantNutrient.Manganese), ("cl_pct", PlantNutrient.Chlorine),
+    ];
+
+    /// <summary>Gets the materials whose analysis was read in a publication, in the order of the table.</summary>
+    public static ImmutableArray<FertilizerMaterial> Materials => [.. Everything.Value.Where(m => m.AnalysisStatus != DataStatus.Memory)];
+
+    /// <summary>Gets the grades commonly bagged (common practice), in the order of the table.</summary>
+    public static ImmutableArray<FertilizerAnalysis> BaggedGrades => Grades.Value;
+
+    /// <summary>Finds a material whose analysis was read.</summary>
+    /// <param name="id">Id such as <c>urea-granular</c>.</param>
+    /// <returns>The material.</returns>
+    /// <exception cref="KeyNotFoundException">No such material.</exception>
+    public static FertilizerMaterial Find(string id) =>
+        Materials.FirstOrDefault(m => m.Id == Guard.NotBlank(id)) ?? throw new KeyNotFoundException($"No material has the id '{id}'.");
+
+    /// <summary>A material whose analysis was not yet checked against a publication, asked for by name.</summary>
+    /// <param name="id">Id such as <c>soluble-borate</c>.</param>
+    /// <returns>The material and the caution it carries.</returns>
+    /// <exception cref="KeyNotFoundException">No such material from memory.</exception>
+    public static (FertilizerMaterial Material, Finding Caution) FromMemory(string id) =>
+        Everything.Value.FirstOrDefault(m => m.Id == Guard.NotBlank(id) && m.AnalysisStatus == DataStatus.Memory) is { } material
+            ? (material, MemoryGate.FindingFor($"{material.Name}, analysis", material.AnalysisSourceId))
+            : throw new KeyNotFoundException($"No material from memory has the id '{id}'.");
+
+    /// <summary>The substance of the straight material with this grade; a mixture when there is none.</summary>
+    internal static FertilizerSubstance SubstanceOf(FertilizerAnalysis analysis)
+    {
+        foreach (var material in Everything.Value)
+        {
+            if (material.Substance != FertilizerSubstance.Mixture && SameGrade(material.Analysis, analysis))
+            {
+                return material.Substance;
+            }
+        }
+
+        return FertilizerSubstance.Mixture;
+    }
+
+    /// <summary>Same three numbers, and the other nutrients on the label do not speak against it.</summary>
+    private static bool SameGrade(FertilizerAnalysis material, FertilizerAnalysis label) =>
+        FertilizerMaterial.PrimarySum(label) > 0
+        && Enumerable.Range(0, 3).All(i => Math.Abs(material.Percent((PlantNutrient)i) - label.Percent((PlantNutrient)i)) <= 1e-9)
+        && label.Holds.All(n => material.Percent(n) > 0);
+
+    private static ImmutableArray<FertilizerMaterial> LoadMaterials() =>
+        [.. CsvTable.Embedded("fertilizer-materials.csv").Rows.Select(Material)];
+
+    private static FertilizerMaterial Material(CsvRow row)
+    {
+        var analysis = FertilizerAnalysis.Of(0, 0, 0);
+        foreach (var (column, nutrient) in Columns)
+        {
+            analysis = row.Number(column) is > 0 and var percent ? analysis.With(nutrient, percent) : analysis;
+        }
+
+        var figures = ImmutableDictionary.CreateBuilder<MaterialProperty, CatalogFigure>();
+        Add(MaterialProperty.BulkDensityLow, "bulk_density_low_lb_per_ft3", "bulk_density");
+        Add(MaterialProperty.BulkDensityHigh, "bulk_density_high_lb_per_ft3", "bulk_density");
+        Add(MaterialProperty.LiquidDensity, "liquid_density_lb_per_gal", "liquid_density");
+        Add(MaterialProperty.SaltIndex, "salt_index", "salt_index");
+        Add(MaterialProperty.LimeValue, "caco3_lb_per_100_lb", "caco3");
+        Add(MaterialProperty.CriticalHumidity, "critical_humidity_pct", "critical_humidity");
+        return new FertilizerMaterial(row.Text("id"), row.Text("name"), row.Choice<FertilizerSubstance>("substance"), row.Text("form"),
+            analysis, row.Text("analysis_source_id"), row.Choice<DataStatus>("analysis_status"), figures.ToImmutable());
+
+        void Add(MaterialProperty property, string column, string prefix)
+        {
+            if (row.NumberOrNull(column) is { } value)
+            {
+                figures.Add(property, new CatalogFigure(value, row.Text($"{prefix}_source_id"), row.Choice<DataStatus>($"{prefix}_status")));
+            }
+        }
+    }
+}

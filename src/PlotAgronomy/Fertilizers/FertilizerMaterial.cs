@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>A straight material or starter solution with its published figures. Every figure has its own source and status.</summary>
+/// <remarks>A figure that was not yet seen in its publication is null here and answers only through <see cref="FromMemory"/>.</remarks>
+public sealed class FertilizerMaterial
+{
+    private readonly ImmutableDictionary<MaterialProperty, CatalogFigure> figures;
+
+    internal FertilizerMaterial(string id, string name, FertilizerSubstance substance, string form, FertilizerAnalysis analysis,
+        string analysisSourceId, DataStatus analysisStatus, ImmutableDictionary<MaterialProperty, CatalogFigure> figures)
+    {
+        Id = id;
+        Name = name;
+        Substance = substance;
+        Form = form;
+        Analysis = analysis;
+        AnalysisSourceId = analysisSourceId;
+        AnalysisStatus = analysisStatus;
+        this.figures = figures;
+    }
+
+    /// <summary>Gets the id, such as <c>urea-granular</c>.</summary>
+    public string Id { get; }
+
+    /// <summary>Gets the name of the trade.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets what it is, as far as cautions and mixing rules ask.</summary>
+    public FertilizerSubstance Substance { get; }
+
+    /// <summary>Gets its form, such as granule or liquid.</summary>
+    public string Form { get; }
+
+    /// <summary>Gets the usual analysis; the label of the lot in hand goes before it.</summary>
+    public FertilizerAnalysis Analysis { get; }
+
+    /// <summary>Gets the source of the analysis.</summary>
+    public string AnalysisSourceId { get; }
+
+    /// <summary>Gets the status of the analysis.</summary>
+    public DataStatus AnalysisStatus { get; }
+
+    /// <summary>Gets the loose bulk density, low end, in lb/ft3; a ballpark: weigh a box of the real lot.</summary>
+    public CatalogFigure? BulkDensityLow => Checked(MaterialProperty.BulkDensityLow);
+
+    /// <summary>Gets the loose bulk density, high end, in lb/ft3.</summary>
+    public CatalogFigure? BulkDensityHigh => Checked(MaterialProperty.BulkDensityHigh);
+
+    /// <summary>Gets the density of a liquid in lb per US gallon near 60 to 70 F.</summary>
+    public CatalogFigure? LiquidDensity => Checked(MaterialProperty.LiquidDensity);
+
+    /// <summary>Gets the salt index: equal weights, sodium nitrate = 100.</summary>
+    public CatalogFigure? SaltIndex => Checked(MaterialProperty.SaltIndex);
+
+    /// <summary>Gets the lime value in lb CaCO3 per 100 lb of material; negative when it acidifies.</summary>
+    public CatalogFigure? LimeValue => Checked(MaterialProperty.LimeValue);
+
+    /// <summary>Gets the relative humidity in percent at about 30 C above which it draws water.</summary>
+    public CatalogFigure? CriticalHumidity => Checked(MaterialProperty.CriticalHumidity);
+
+    /// <summary>Gets the salt index per pound of plant nutrient (N + P2O5 + K2O); null without a checked salt index or without these nutrients.</summary>
+    public double? SaltIndexPerUnitOfNutrient =>
+        SaltIndex is { } index && PrimarySum(Analysis) is > 0 and var sum ? index.Value / sum : null;
+
+    /// <summary>Gets the acidity per lb N in lb CaCO3; negative when it acidifies; null without a checked lime value or without nitrogen.</summary>
+    public double? LimeValuePerPoundOfNitrogen =>
+        LimeValue is { } lime && Analysis.Percent(PlantNutrient.Nitrogen) is > 0 and var percent ? lime.Value / percent : null;
+
+    /// <summary>A figure that was not yet checked against its publication, asked for by name.</summary>
+    /// <param name="property">Property.</param>
+    /// <returns>The figure and the caution it carries, or null when there is none from memory.</returns>
+    public (CatalogFigure Figure, Finding Caution)? FromMemory(MaterialProperty property) =>
+        figures.GetValueOrDefault(Guard.Defined(property)) is { Status: DataStatus.Memory } figure
+            ? (figure, MemoryGate.FindingFor($"{Name}, {property}", figure.SourceId)) : null;
+
+    /// <summary>The material as a product of a shelf.</summary>
+    /// <param name="package">Weight of one package; above 0.</param>
+    /// <param name="price">Price of one package; at least 0.</param>
+    /// <returns>The product.</returns>
+    public FertilizerProduct Packed(Mass package, decimal price) => FertilizerProduct.Create(Name, Analysis, package, price, Substance);
+
+    /// <summary>Name and grade.</summary>
+    /// <returns>Text such as <c>urea, granular (46-0-0)</c>.</returns>
+    public override string ToString() => $"{Name} ({Analysis})";
+
+    internal static double PrimarySum(FertilizerAnalysis analysis) =>
+        analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Phosphate) + analysis.Percent(PlantNutrient.Potash);
+
+    private CatalogFigure? Checked(MaterialProperty property) =>
+        figures.GetValueOrDefault(property) is { Status: not DataStatus.Memory } figure ? figure : null;
+}

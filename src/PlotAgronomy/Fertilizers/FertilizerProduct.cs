@@ -1,0 +1,83 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>A product on the shelf: what is printed on it, what a package weighs, what it costs.</summary>
+public sealed class FertilizerProduct
+{
+    private FertilizerProduct(string name, FertilizerAnalysis analysis, Mass package, decimal price, FertilizerSubstance substance, Density? density)
+    {
+        Name = name;
+        Analysis = analysis;
+        Package = package;
+        Price = price;
+        Substance = substance;
+        LiquidDensity = density;
+    }
+
+    /// <summary>Gets the name on the shelf.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets the guaranteed analysis.</summary>
+    public FertilizerAnalysis Analysis { get; }
+
+    /// <summary>Gets the weight of one package.</summary>
+    public Mass Package { get; }
+
+    /// <summary>Gets the price of one package, in the plan's one currency; at least 0.</summary>
+    public decimal Price { get; }
+
+    /// <summary>Gets what it is made of.</summary>
+    public FertilizerSubstance Substance { get; }
+
+    /// <summary>Gets the density when it is a liquid, or null.</summary>
+    public Density? LiquidDensity { get; }
+
+    /// <summary>Creates a product sold by weight.</summary>
+    /// <param name="name">Name on the shelf.</param>
+    /// <param name="analysis">Guaranteed analysis.</param>
+    /// <param name="package">Weight of one package; above 0.</param>
+    /// <param name="price">Price of one package; at least 0.</param>
+    /// <param name="substance">What it is made of; null takes the straight material of the same grade in the catalog, else a mixture.</param>
+    /// <returns>The product.</returns>
+    /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot have.</exception>
+    public static FertilizerProduct Create(string name, FertilizerAnalysis analysis, Mass package, decimal price, FertilizerSubstance? substance = null)
+    {
+        ArgumentNullException.ThrowIfNull(analysis);
+        double pounds = package.Pounds;
+        Guard.Above(pounds, 0, "lb", nameof(package));
+        return Checked(name, analysis, package, price, substance, null);
+    }
+
+    /// <summary>Creates a liquid sold by volume.</summary>
+    /// <param name="name">Name on the shelf.</param>
+    /// <param name="analysis">Guaranteed analysis, percent by weight.</param>
+    /// <param name="package">Volume of one package; above 0.</param>
+    /// <param name="density">Density from the label; above 0.</param>
+    /// <param name="price">Price of one package; at least 0.</param>
+    /// <param name="substance">What it is made of; null takes the catalog's material of the same grade, else a mixture.</param>
+    /// <returns>The product.</returns>
+    /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot have.</exception>
+    public static FertilizerProduct Liquid(string name, FertilizerAnalysis analysis, Volume package, Density density, decimal price, FertilizerSubstance? substance = null)
+    {
+        ArgumentNullException.ThrowIfNull(analysis);
+        double cubicFeet = package.CubicFeet;
+        double poundsPerCubicFoot = density.PoundsPerCubicFoot;
+        Guard.Above(cubicFeet, 0, "ft3", nameof(package));
+        Guard.Above(poundsPerCubicFoot, 0, "lb/ft3", nameof(density));
+        return Checked(name, analysis, Mass.FromPounds(cubicFeet * poundsPerCubicFoot), price, substance, density);
+    }
+
+    /// <summary>Name and grade.</summary>
+    /// <returns>Text such as <c>potash (0-0-60)</c>.</returns>
+    public override string ToString() => Name == Analysis.ToString() ? Name : $"{Name} ({Analysis})";
+
+    private static FertilizerProduct Checked(string name, FertilizerAnalysis analysis, Mass package, decimal price, FertilizerSubstance? substance, Density? density)
+    {
+        Guard.NotBlank(name);
+        Guard.AtLeast(price, 0m, "(the price of one package)");
+        var made = substance is { } said ? Guard.Defined(said) : FertilizerCatalog.SubstanceOf(analysis);
+        analysis.RequirePossibleFor(made);
+        return new FertilizerProduct(name, analysis, package, price, made, density);
+    }
+}

@@ -1,0 +1,59 @@
+using PlotAgronomy.Fertilizers.Solver;
+using PlotAgronomy.Nutrients;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <content>Plans beside the cheapest one.</content>
+public sealed partial class FertilizerShelf
+{
+    /// <summary>The next cheapest set: cheapest of those that do without at least one package of the cheapest set.</summary>
+    /// <inheritdoc cref="Cheapest" path="/param"/>
+    /// <returns>The plan, or null when nothing fits, nothing else fits, or everything is weighed (then the next set costs only a hair more).</returns>
+    /// <exception cref="ArgumentException">A value outside its range.</exception>
+    /// <remarks>Sets that merely add packages to the cheapest are not counted.</remarks>
+    public PurchasePlan? NextCheapest(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
+    {
+        var shelf = Problem(need, area, form, searchLimit);
+        if (form == PurchaseForm.WeighExact || PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _) is not { } cheapest)
+        {
+            return null;
+        }
+
+        SolvedPlan? next = null;
+        for (int product = 0; product < Products.Length; product++)
+        {
+            if (cheapest.Bought[product] > 0)
+            {
+                int[] most = new int[Products.Length];
+                Array.Fill(most, int.MaxValue);
+                most[product] = (int)cheapest.Bought[product] - 1;
+                var without = PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _, most);
+                next = without is not null && (next is null || without.Cost < next.Cost) ? without : next;
+            }
+        }
+
+        return next is null ? null : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, next, null, need);
+    }
+
+    /// <summary>The cheapest set among those of the fewest different products: fewer passes with the spreader.</summary>
+    /// <inheritdoc cref="Cheapest" path="/param"/>
+    /// <returns>The plan, or null when nothing fits.</returns>
+    /// <exception cref="ArgumentException">A value outside its range.</exception>
+    public PurchasePlan? FewestProducts(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
+    {
+        var shelf = Problem(need, area, form, searchLimit);
+        var fewest = FewestProductsSearch.Find(shelf.Packages, form, shelf.Load, searchLimit);
+        return fewest is null ? null : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, fewest, null, need);
+    }
+
+    private ShelfProblem Problem(PlotNeed need, Area area, PurchaseForm form, int searchLimit)
+    {
+        ArgumentNullException.ThrowIfNull(need);
+        double acres = area.Acres;
+        Guard.Above(acres, 0, "ac", nameof(area));
+        Guard.Defined(form);
+        Guard.AtLeast(searchLimit, 1, "linear programs");
+        return ShelfProblem.Of(Products, need, area);
+    }
+}

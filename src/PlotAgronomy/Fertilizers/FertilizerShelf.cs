@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Fertilizers.Solver;
+using PlotAgronomy.Nutrients;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>The products a store has, and the cheapest honest set of them for a plot.</summary>
+/// <remarks>The order in which products are handed over does not matter: they are kept in the order of their names.</remarks>
+public sealed partial class FertilizerShelf
+{
+    /// <summary>Linear programs the search may solve before it answers with the best plan so far and its proven gap.</summary>
+    public const int DefaultSearchLimit = PackageSearch.DefaultNodeLimit;
+
+    private FertilizerShelf(ImmutableArray<FertilizerProduct> products) => Products = products;
+
+    /// <summary>Gets the products, in the order of their names.</summary>
+    public ImmutableArray<FertilizerProduct> Products { get; }
+
+    /// <summary>Puts products on a shelf.</summary>
+    /// <param name="products">Products; at least one.</param>
+    /// <returns>The shelf.</returns>
+    /// <exception cref="ArgumentException">No product.</exception>
+    public static FertilizerShelf Of(params IReadOnlyList<FertilizerProduct> products) =>
+        new([.. Guard.NotEmpty(products).OrderBy(p => p.Name, StringComparer.Ordinal).ThenBy(p => p.Analysis.ToString(), StringComparer.Ordinal)
+            .ThenBy(PackagePounds).ThenBy(p => p.Price)]);
+
+    /// <summary>The cheapest set that meets every need and passes no cap.</summary>
+    /// <param name="need">What the plot should receive.</param>
+    /// <param name="area">Area of the plot; above 0.</param>
+    /// <param name="form">What is bought and spread whole.</param>
+    /// <param name="field">What is known of the field, for cautions; null when nothing is.</param>
+    /// <param name="searchLimit">Linear programs to solve at most; at least 1.</param>
+    /// <returns>The plan. When no set fits, the set with the smallest weighted miss, the conflict, and what would make it fit.</returns>
+    /// <exception cref="ArgumentException">A value outside its range.</exception>
+    /// <remarks>Minimise the price of the packages, subject to need &lt;= delivered &lt;= cap for every nutrient named.
+    /// Delivered is what is spread, so caps bind what is spread. Proven by branch and bound.</remarks>
+    public PurchasePlan Cheapest(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
+    {
+        return PlanBuilder.Build(Problem(need, area, form, searchLimit), need, area, form, field ?? FieldConditions.Unknown, searchLimit);
+    }
+
+    internal static double PackagePounds(FertilizerProduct product)
+    {
+        double pounds = product.Package.Pounds;
+        return pounds;
+    }
+}

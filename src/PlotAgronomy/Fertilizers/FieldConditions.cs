@@ -1,0 +1,26 @@
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>What is known of the field and the way the fertilizer goes on, as far as cautions ask.</summary>
+public sealed class FieldConditions
+{
+    /// <summary>Gets conditions of which nothing is known: cautions that could apply are given.</summary>
+    public static FieldConditions Unknown { get; } = new();
+
+    /// <summary>Gets a value indicating whether a stand of legumes grows there or is being sown alone; null when unknown.</summary>
+    public bool? IsLegumeStand { get; init; }
+
+    /// <summary>Gets a value indicating whether the fertilizer is worked into the soil on the day; null when unknown.</summary>
+    public bool? IsIncorporated { get; init; }
+
+    /// <summary>Gets a value indicating whether it goes into the row in contact with the seed.</summary>
+    public bool TouchesSeed { get; init; }
+
+    /// <summary>Gets a value indicating whether inoculated seed is mixed or drilled with the fertilizer.</summary>
+    public bool TouchesInoculatedSeed { get; init; }
+
+    /// <summary>Gets a value indicating whether surface water is near; null when unknown.</summary>
+    public bool? IsNearWater { get; init; }
+
+    /// <summary>Gets a value indicating whether the need comes from a soil test; false warns that the rate cannot be judged.</summary>
+    public bool HasSoilTest { get; init; } = true;
+}

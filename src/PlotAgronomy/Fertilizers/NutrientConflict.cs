@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Why no set of the shelf's products fits: needs and caps that cannot all be kept, none of them without part in it.</summary>
+public sealed class NutrientConflict
+{
+    /// <summary>Gets the nutrients whose need takes part.</summary>
+    public required ImmutableArray<PlantNutrient> Needs { get; init; }
+
+    /// <summary>Gets the nutrients whose cap takes part; empty when the shelf simply does not hold what is needed.</summary>
+    public required ImmutableArray<PlantNutrient> Caps { get; init; }
+
+    /// <summary>Gets the material of the catalog whose addition would make a plan fit, the one needed in the least weight; null when no single one does.</summary>
+    public required FertilizerMaterial? Remedy { get; init; }
+
+    /// <summary>The conflict in words.</summary>
+    /// <returns>Text such as <c>phosphate cannot be met within the cap on nitrogen</c>.</returns>
+    public override string ToString() =>
+        $"{Words(Needs)} cannot be met " + (Caps.IsEmpty ? "from this shelf" : $"within the cap on {Words(Caps)}");
+
+    private static string Words(ImmutableArray<PlantNutrient> nutrients) =>
+        string.Join(" and ", nutrients.Select(n => n.ToString().ToLowerInvariant()));
+}

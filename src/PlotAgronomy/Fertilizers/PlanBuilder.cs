@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Fertilizers.Solver;
+using PlotAgronomy.Nutrients;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Makes the plan a person reads from the numbers of the solver.</summary>
+internal static class PlanBuilder
+{
+    internal static PurchasePlan Build(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, FieldConditions field, int searchLimit)
+    {
+        var solved = PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool decided);
+        NutrientConflict? conflict = null;
+        if (solved is null)
+        {
+            conflict = decided ? ConflictOf(shelf, need, area, form, searchLimit) : null;
+            double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit);
+            solved = PlanSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _) ?? Nothing(shelf);
+        }
+
+        return Build(shelf, area, form, field, solved, conflict, need);
+    }
+
+    internal static PurchasePlan Build(ShelfProblem shelf, Area area, PurchaseForm form, FieldConditions field, SolvedPlan solved, NutrientConflict? conflict, PlotNeed need)
+    {
+        var lines = Lines(shelf, area, form, solved);
+        var balances = Balances(shelf.Targets, lines, area);
+        return new PurchasePlan
+        {
+            Form = form,
+            Area = area,
+            Lines = lines,
+            Balances = balances,
+            TotalCost = lines.Sum(l => l.Cost),
+            IsProvenCheapest = solved.IsProven,
+            ProvenGap = solved.IsProven ? 0 : (decimal)Math.Max(0, solved.Cost - solved.LowerBound),
+            MarginalCosts = MarginalCosts(shelf),
+            Conflict = conflict,
+            Findings = Finding.InOrder(PlanFindings.Of(form, area, lines, balances, conflict, solved, field).Concat(need.Findings)),
+            SourceIds = [.. need.SourceIds.Append("PRACTICE").Distinct().Order(StringComparer.Ordinal)],
+        };
+    }
+
+    private static ImmutableArray<PurchaseLine> Lines(ShelfProblem shelf, Area area, PurchaseForm form, SolvedPlan solved)
+    {
+        var lines = ImmutableArray.CreateBuilder<PurchaseLine>();
+        for (int i = 0; i < shelf.Products.Length; i++)
+        {
+            if (solved.Bought[i] <= 0)
+            {
+                continue;
+            }
+
+            var product = shelf.Products[i];
+            double packagePounds = FertilizerShelf.PackagePounds(product);
+            double spread = solved.Spread[i] * packagePounds, bought = solved.Bought[i] * packagePounds;
+            lines.Add(new PurchaseLine
+            {
+                Product = product,
+                Packages = solved.Bought[i],
+                Spread = Mass.FromPounds(spread),
+                Rate = ApplicationRate.Of(Mass.FromPounds(spread), area),
+                Leftover = Mass.FromPounds(Math.Max(0, bought - spread)),
+                Cost = form == PurchaseForm.WeighExact ? (decimal)solved.Bought[i] * product.Price : (int)solved.Bought[i] * product.Price,
+            });
+        }
+
+        return lines.ToImmutable();
+    }
+
+    /// <summary>Every nutrient that was asked for or is spread.</summary>
+    private static ImmutableArray<NutrientBalance> Balances(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines, Area area)
+    {
+        double acres = area.Acres;
+        var balances = ImmutableArray.CreateBuilder<NutrientBalance>();
+        foreach (var nutrient in Enum.GetValues<PlantNutrient>())
+        {
+            var target = targets.FirstOrDefault(t => t.Nutrient == nutrient);
+            double pounds = 0;
+            foreach (var line in lines)
+            {
+                double spread = line.Spread.Pounds;
+                pounds += spread * line.Product.Analysis.Percent(nutrient) / 100;
+            }
+
+            if (target is not null || pounds > 0)
+            {
+                balances.Add(new NutrientBalance
+                {
+                    Nutrient = nutrient,
+                    AtLeast = target?.AtLeast ?? ApplicationRate.Zero,
+                    AtMost = target?.AtMost,
+                    Delivered = ApplicationRate.FromPoundsPerAcre(pounds / acres),
+                });
+            }
+        }
+
+        return balances.ToImmutable();
+    }
+
+    private static ImmutableArray<MarginalCost> MarginalCosts(ShelfProblem shelf)
+    {
+        var simplex = new DualSimplex(shelf.Packages.AsLinearProgram());
+        if (simplex.Solve() != SimplexOutcome.Optimal)
+        {
+            return [];
+        }
+
+        var prices = new double[shelf.Targets.Length];
+        simplex.RowPrices(prices);
+        return [.. shelf.Targets.Select((target, row) => new MarginalCost
+        {
+            Nutrient = target.Nutrient,
+            PerPoundNeeded = (decimal)Math.Max(0, prices[row]),
+            PerPoundOfCap = (decimal)Math.Max(0, -prices[row]),
+        })];
+    }
+
+    private static NutrientConflict ConflictOf(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, int searchLimit)
+    {
+        var (needs, caps) = LimitConflict.Find(shelf.Packages, form, searchLimit);
+        return new NutrientConflict
+        {
+            Needs = [.. needs.Select(row => shelf.Targets[row].Nutrient)],
+            Caps = [.. caps.Select(row => shelf.Targets[row].Nutrient)],
+            Remedy = ShelfRemedy.Find(shelf, need, area, form, searchLimit),
+        };
+    }
+
+    private static SolvedPlan Nothing(ShelfProblem shelf) => new()
+    {
+        Bought = new double[shelf.Products.Length],
+        Spread = new double[shelf.Products.Length],
+        Cost = 0,
+        LowerBound = 0,
+        IsProven = false,
+    };
+}

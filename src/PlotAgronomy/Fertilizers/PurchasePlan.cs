@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>What to buy and what to spread, what it gives, what it costs, and how sure that is.</summary>
+public sealed class PurchasePlan : IWorkedResult
+{
+    /// <summary>Gets what is bought and spread whole.</summary>
+    public required PurchaseForm Form { get; init; }
+
+    /// <summary>Gets the area of the plot.</summary>
+    public required Area Area { get; init; }
+
+    /// <summary>Gets the products used, in the order of their names.</summary>
+    public required ImmutableArray<PurchaseLine> Lines { get; init; }
+
+    /// <summary>Gets what is given of every nutrient asked for or spread, in the order of <see cref="PlantNutrient"/>.</summary>
+    public required ImmutableArray<NutrientBalance> Balances { get; init; }
+
+    /// <summary>Gets the price of everything bought, in the one currency of the prices.</summary>
+    public required decimal TotalCost { get; init; }
+
+    /// <summary>Gets a value indicating whether every need is met.</summary>
+    public bool MeetsEveryNeed => Balances.All(b => b.IsMet);
+
+    /// <summary>Gets a value indicating whether no cheaper plan of this form exists. For a plan that falls short: none as close costs less.</summary>
+    public required bool IsProvenCheapest { get; init; }
+
+    /// <summary>Gets the money by which an unproven plan could at most be undercut; zero when proven.</summary>
+    public required decimal ProvenGap { get; init; }
+
+    /// <summary>Gets what one more pound of each nutrient named in the need would cost if everything could be weighed; empty when nothing fits.</summary>
+    public required ImmutableArray<MarginalCost> MarginalCosts { get; init; }
+
+    /// <summary>Gets why no set fits, or null when this one does.</summary>
+    public required NutrientConflict? Conflict { get; init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<string> SourceIds { get; init; }
+
+    /// <summary>Finds the balance of a nutrient.</summary>
+    /// <param name="nutrient">Nutrient.</param>
+    /// <returns>The balance, or null when it was neither asked for nor spread.</returns>
+    public NutrientBalance? Balance(PlantNutrient nutrient)
+    {
+        Guard.Defined(nutrient);
+        return Balances.FirstOrDefault(b => b.Nutrient == nutrient);
+    }
+
+    /// <summary>Finds the line of a product by its name.</summary>
+    /// <param name="productName">Name on the shelf.</param>
+    /// <returns>The line, or null when none of it is used.</returns>
+    public PurchaseLine? Line(string productName)
+    {
+        Guard.NotBlank(productName);
+        return Lines.FirstOrDefault(l => l.Product.Name == productName);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => PlanWork.Of(this);
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Remarks on how much of each nutrient goes on, whatever product brings it.</summary>
+internal static class RateFindings
+{
+    private static readonly (PlantNutrient Nutrient, string Limit)[] Sane =
+    [
+        (PlantNutrient.Nitrogen, "sane-nitrogen"), (PlantNutrient.Phosphate, "sane-phosphate"), (PlantNutrient.Potash, "sane-potash"),
+    ];
+
+    internal static IEnumerable<Finding> Of(ImmutableArray<NutrientBalance> balances, FieldConditions field)
+    {
+        foreach (var balance in balances)
+        {
+            foreach (var finding in Of(balance, field))
+            {
+                yield return finding;
+            }
+        }
+
+        if (!field.HasSoilTest)
+        {
+            yield return FindingCatalog.Create("fertilizer-no-soil-test");
+        }
+    }
+
+    private static IEnumerable<Finding> Of(NutrientBalance balance, FieldConditions field)
+    {
+        string symbol = NutrientSymbols.Of(balance.Nutrient), rate = Amounts.Print(balance.Delivered, decimals: 1);
+        double pounds = Math.Max(balance.Delivered.PoundsPerAcre, balance.AtLeast.PoundsPerAcre);
+        foreach (var (nutrient, limit) in Sane)
+        {
+            if (balance.Nutrient == nutrient && pounds >= FertilizerLimits.Of(limit))
+            {
+                yield return FindingCatalog.Create("fertilizer-rate-high", ("nutrient", symbol), ("rate", Amounts.Print(pounds, 1)), ("limit", Amounts.Print(FertilizerLimits.Of(limit), 0)));
+            }
+        }
+
+        if (balance.Nutrient == PlantNutrient.Nitrogen && pounds >= FertilizerLimits.Of("split-nitrogen"))
+        {
+            yield return FindingCatalog.Create("fertilizer-split-nitrogen", ("rate", Amounts.Print(pounds, 1)));
+        }
+
+        if (balance.Nutrient == PlantNutrient.Nitrogen && field.IsLegumeStand == true && balance.Delivered > ApplicationRate.Zero)
+        {
+            yield return FindingCatalog.Create("fertilizer-nitrogen-on-legume", ("rate", rate));
+        }
+
+        bool unneeded = balance.AtLeast.PoundsPerAcre <= 0 && balance.Delivered.PoundsPerAcre > 0;
+        if (balance.Nutrient == PlantNutrient.Phosphate && unneeded)
+        {
+            yield return FindingCatalog.Create("fertilizer-phosphate-unneeded", ("rate", rate));
+        }
+
+        if (unneeded && (int)balance.Nutrient < 3 && balance.Delivered.PoundsPerAcre > FertilizerLimits.Of("unneeded-nutrient"))
+        {
+            yield return FindingCatalog.Create("fertilizer-unneeded", ("nutrient", symbol), ("rate", rate));
+        }
+
+        if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > FertilizerLimits.Of("boron-hard"))
+        {
+            yield return FindingCatalog.Create("fertilizer-boron-toxic", ("rate", rate), ("limit", Amounts.Print(FertilizerLimits.Of("boron-hard"), 1)));
+        }
+        else if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > 0)
+        {
+            yield return FindingCatalog.Create("fertilizer-boron-narrow", ("rate", Amounts.Print(balance.Delivered, decimals: 2)));
+        }
+    }
+}

@@ -1,0 +1,40 @@
+using PlotAgronomy.Fertilizers.Solver;
+using PlotAgronomy.Nutrients;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Looks for the one material of the catalog that would make a plan fit.</summary>
+internal static class ShelfRemedy
+{
+    /// <summary>The material needed in the least weight; of equal weights the first in the catalog.</summary>
+    internal static FertilizerMaterial? Find(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, int searchLimit)
+    {
+        double smallestPackage = shelf.Products.Min(FertilizerShelf.PackagePounds);
+        FertilizerMaterial? best = null;
+        double leastPounds = double.PositiveInfinity;
+        foreach (var material in FertilizerCatalog.Materials.Where(CanLieOnAShelf))
+        {
+            var longer = shelf.Adding(material.Packed(Mass.FromPounds(smallestPackage), 0), need, area);
+            double pounds = LeastPounds(longer) * smallestPackage;
+            if (pounds < leastPounds * (1 - 1e-9) && LimitConflict.Fits(longer.Packages, form, searchLimit))
+            {
+                best = material;
+                leastPounds = pounds;
+            }
+        }
+
+        return best;
+    }
+
+    private static bool CanLieOnAShelf(FertilizerMaterial material) => material.Form != "gas under pressure";
+
+    /// <summary>Least packages of the last product in any plan that weighs everything; infinite when none fits.</summary>
+    private static double LeastPounds(ShelfProblem shelf)
+    {
+        var onlyTheLast = new double[shelf.Products.Length];
+        onlyTheLast[^1] = 1;
+        var simplex = new DualSimplex(shelf.Packages.With(price: onlyTheLast).AsLinearProgram());
+        return simplex.Solve() == SimplexOutcome.Optimal ? simplex.Objective() : double.PositiveInfinity;
+    }
+}
