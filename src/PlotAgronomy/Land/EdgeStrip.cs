@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Land;
+
+/// <summary>A plot divided into an unsown strip along its edge and what is left inside.</summary>
+public sealed class EdgeStrip : IWorkedResult
+{
+    private readonly PlotOutline whole;
+    private readonly double insideSquareFeet;
+
+    internal EdgeStrip(PlotOutline whole, double stripFeet, ImmutableArray<PlotOutline> parts)
+    {
+        this.whole = whole;
+        Width = Length.FromFeet(stripFeet);
+        Parts = parts;
+        insideSquareFeet = parts.Sum(p => p.SquareFeet);
+        Findings = parts.Length switch
+        {
+            0 => [FindingCatalog.Create("land-strip-takes-all", ("strip", Amounts.Print(Width, decimals: 1)))],
+            1 => [],
+            _ => [FindingCatalog.Create("land-strip-splits", ("strip", Amounts.Print(Width, decimals: 1)), ("count", parts.Length.ToString(CultureInfo.InvariantCulture)))],
+        };
+    }
+
+    /// <summary>Gets the width of the strip.</summary>
+    public Length Width { get; }
+
+    /// <summary>Gets the outlines of what is left; empty when the strip takes everything.</summary>
+    public ImmutableArray<PlotOutline> Parts { get; }
+
+    /// <summary>Gets the area left inside.</summary>
+    public Area Inside => Area.FromSquareFeet(insideSquareFeet);
+
+    /// <summary>Gets the area of the strip.</summary>
+    public Area Strip => Area.FromSquareFeet(whole.SquareFeet - insideSquareFeet);
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds { get; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Area left inside", "plot - strip", $"{Amounts.Print(whole.Area, "ft2", 0)} - {Amounts.Print(Strip, "ft2", 0)} = {Amounts.Print(Inside, "ft2", 0)} = {Amounts.Print(Inside, decimals: 4)}"),
+    ];
+}

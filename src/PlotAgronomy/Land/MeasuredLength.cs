@@ -1,0 +1,70 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace PlotAgronomy.Land;
+
+/// <summary>A length with what is known of its error: one part shared by all lengths measured the same way, one its own.</summary>
+/// <remarks>Held in feet. A plain <see cref="Length"/> converts to one without a stated error. The default is zero.</remarks>
+public readonly record struct MeasuredLength
+{
+    private MeasuredLength(double feet, double sharedRelativeError, double ownErrorFeet, bool isPaced)
+    {
+        Feet = feet;
+        SharedRelativeError = sharedRelativeError;
+        OwnErrorFeet = ownErrorFeet;
+        IsPaced = isPaced;
+    }
+
+    /// <summary>Gets the length.</summary>
+    public Length Length => Length.FromFeet(Feet);
+
+    /// <summary>Gets the standard error shared with every length of the same pace or tape, as a part of the length; a pure number.</summary>
+    public double SharedRelativeError { get; }
+
+    /// <summary>Gets the standard error of this one length, independent of the others.</summary>
+    public Length OwnError => Length.FromFeet(OwnErrorFeet);
+
+    /// <summary>Gets a value indicating whether the length was paced.</summary>
+    public bool IsPaced { get; }
+
+    internal double Feet { get; }
+
+    internal double OwnErrorFeet { get; }
+
+    internal bool HasError => SharedRelativeError > 0 || OwnErrorFeet > 0;
+
+    /// <summary>A length whose error is not known.</summary>
+    /// <param name="length">Length; finite, at least 0.</param>
+    /// <returns>The length.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static implicit operator MeasuredLength(Length length) => FromLength(length);
+
+    /// <summary>A length whose error is not known.</summary>
+    /// <param name="length">Length; finite, at least 0.</param>
+    /// <returns>The length.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static MeasuredLength FromLength(Length length)
+    {
+        double feet = length.Feet;
+        return new MeasuredLength(Guard.AtLeast(feet, 0, "ft", nameof(length)), 0, 0, false);
+    }
+
+    /// <summary>A length with a standard error of its own.</summary>
+    /// <param name="length">Length; finite, at least 0.</param>
+    /// <param name="standardError">Standard error; finite, at least 0.</param>
+    /// <returns>The length.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static MeasuredLength WithError(Length length, Length standardError)
+    {
+        double feet = length.Feet;
+        double errorFeet = standardError.Feet;
+        return new MeasuredLength(Guard.AtLeast(feet, 0, "ft", nameof(length)), 0, Guard.AtLeast(errorFeet, 0, "ft", nameof(standardError)), false);
+    }
+
+    internal static MeasuredLength FromPaces(double feet, double sharedRelativeError, double ownErrorFeet) =>
+        new(feet, sharedRelativeError, ownErrorFeet, true);
+
+    /// <summary>Invariant text such as <c>120.5 ft</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Feet:0.##} ft");
+}

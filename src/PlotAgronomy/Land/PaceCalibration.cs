@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Land;
+
+/// <summary>A person's step length, found by walking a course of known length.</summary>
+public sealed class PaceCalibration : IWorkedResult
+{
+    private readonly double courseFeet;
+    private readonly double stepFeet;
+
+    private PaceCalibration(double courseFeet, ImmutableArray<StepCount> walks)
+    {
+        this.courseFeet = courseFeet;
+        Walks = walks;
+        double meanSteps = walks.Average(w => w.SingleSteps);
+        stepFeet = courseFeet / meanSteps;
+        double scatter = walks.Length > 1
+            ? Math.Sqrt(walks.Sum(w => (w.SingleSteps - meanSteps) * (w.SingleSteps - meanSteps)) / (walks.Length - 1)) / meanSteps
+            : LandLimits.Of("practised-pace-error");
+        WalkScatter = scatter;
+        StepError = scatter / Math.Sqrt(walks.Length);
+        Findings = Finding.InOrder(Remarks(courseFeet, stepFeet, scatter, meanSteps, walks));
+    }
+
+    /// <summary>Gets the length of the course.</summary>
+    public Length Course => Length.FromFeet(courseFeet);
+
+    /// <summary>Gets the counts of the walks.</summary>
+    public ImmutableArray<StepCount> Walks { get; }
+
+    /// <summary>Gets the length of a single step.</summary>
+    public Length Step => Length.FromFeet(stepFeet);
+
+    /// <summary>Gets the length of a double pace.</summary>
+    public Length DoublePace => Length.FromFeet(2 * stepFeet);
+
+    /// <summary>Gets the relative scatter of a single walk over the course (sample standard deviation); a pure number.</summary>
+    public double WalkScatter { get; }
+
+    /// <summary>Gets the relative standard error of the step: the scatter divided by the root of the number of walks; a pure number.</summary>
+    public double StepError { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds { get; } = ["SPREAD-S38", "SPREAD-S39"];
+
+    /// <summary>Finds the step from walks over a course of known length.</summary>
+    /// <param name="course">Taped length of the course; finite, above 0. At least 300 ft is advised.</param>
+    /// <param name="walks">Count of each walk; at least one, each above 0.</param>
+    /// <returns>The calibrated step.</returns>
+    /// <exception cref="ArgumentException">No walk.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>step = course / mean count. One walk shows no scatter: 2 ft in 100 ft is taken (source SPREAD-S38).</remarks>
+    public static PaceCalibration FromWalks(Length course, params IReadOnlyList<StepCount> walks)
+    {
+        double feet = course.Feet;
+        Guard.Above(feet, 0, "ft", nameof(course));
+        foreach (var walk in Guard.NotEmpty(walks))
+        {
+            Guard.Above(walk.SingleSteps, 0, "steps", nameof(walks));
+        }
+
+        return new PaceCalibration(feet, [.. walks]);
+    }
+
+    /// <summary>Length of a paced line.</summary>
+    /// <param name="count">Steps counted along it.</param>
+    /// <returns>The length with its error: the step's error is shared by all lines paced with it, the walk's scatter is its own.</returns>
+    /// <remarks>length = count x step. The scatter of a walk is taken to grow with the root of its length.</remarks>
+    public MeasuredLength Measure(StepCount count)
+    {
+        double feet = count.SingleSteps * stepFeet;
+        return MeasuredLength.FromPaces(feet, StepError, WalkScatter * Math.Sqrt(feet * courseFeet));
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Step", "course / mean count", $"{Amounts.Print(Course, decimals: 1)} / {Amounts.Print(courseFeet / stepFeet, 2)} steps = {Amounts.Print(Step, decimals: 3)}", "SPREAD-S38"),
+        new("Error of the step", "scatter of a walk / root of the number of walks", $"{Amounts.Print(100 * WalkScatter, 2)} % / root({Walks.Length}) = {Amounts.Print(100 * StepError, 2)} %"),
+    ];
+
+    private static IEnumerable<Finding> Remarks(double courseFeet, double stepFeet, double scatter, double meanSteps, ImmutableArray<StepCount> walks)
+    {
+        if (stepFeet < LandLimits.Of("step-low-feet") || stepFeet > LandLimits.Of("step-high-feet"))
+        {
+            yield return FindingCatalog.Create("land-pace-unlikely", ("step", Amounts.Print(Length.FromFeet(stepFeet), decimals: 2)));
+        }
+
+        if (courseFeet < LandLimits.Of("pace-course-feet"))
+        {
+            yield return FindingCatalog.Create("land-pace-course-short",
+                ("course", Amounts.Print(Length.FromFeet(courseFeet), decimals: 1)), ("limit", Amounts.Print(Length.FromFeet(LandLimits.Of("pace-course-feet")))));
+        }
+
+        double worst = walks.Max(w => Math.Abs(w.SingleSteps - meanSteps)) / meanSteps;
+        if (walks.Length == 1)
+        {
+            yield return FindingCatalog.Create("land-pace-single-walk", ("percent", $"{Amounts.Print(100 * scatter, 1)} %"));
+        }
+        else if (worst > LandLimits.Of("pace-agreement"))
+        {
+            yield return FindingCatalog.Create("land-pace-disagree", ("percent", $"{Amounts.Print(100 * worst, 1)} %"));
+        }
+    }
+}

@@ -1,0 +1,46 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace PlotAgronomy.Land;
+
+/// <summary>A place on the local plane of a plot: so far east, so far north of the plot's own zero.</summary>
+/// <remarks>Held in feet. The default is the zero point.</remarks>
+public readonly record struct PlanePoint
+{
+    internal PlanePoint(double eastFeet, double northFeet)
+    {
+        EastFeet = eastFeet;
+        NorthFeet = northFeet;
+    }
+
+    /// <summary>Gets the distance east of zero; west is negative.</summary>
+    public Length East => Length.FromFeet(EastFeet);
+
+    /// <summary>Gets the distance north of zero; south is negative.</summary>
+    public Length North => Length.FromFeet(NorthFeet);
+
+    internal double EastFeet { get; }
+
+    internal double NorthFeet { get; }
+
+    /// <summary>Creates a point from feet.</summary>
+    /// <param name="eastFeet">Feet east; finite.</param>
+    /// <param name="northFeet">Feet north; finite.</param>
+    /// <returns>The point.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
+    public static PlanePoint FromFeet(double eastFeet, double northFeet) =>
+        new(Guard.Finite(eastFeet, "ft"), Guard.Finite(northFeet, "ft"));
+
+    /// <summary>Creates a point from meters.</summary>
+    /// <param name="eastMeters">Meters east; finite.</param>
+    /// <param name="northMeters">Meters north; finite.</param>
+    /// <returns>The point.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
+    public static PlanePoint FromMeters(double eastMeters, double northMeters) =>
+        new(Guard.Finite(eastMeters, "m") / LandMath.MetersPerFoot, Guard.Finite(northMeters, "m") / LandMath.MetersPerFoot);
+
+    /// <summary>Invariant text such as <c>120.5 ft E, 30 ft N</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
+        $"{Math.Abs(EastFeet):0.#} ft {(EastFeet < 0 ? "W" : "E")}, {Math.Abs(NorthFeet):0.#} ft {(NorthFeet < 0 ? "S" : "N")}");
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Land;
+
+/// <summary>How much ground a plot has, how that was found and how sure it is.</summary>
+public sealed partial class PlotArea : IWorkedResult
+{
+    /// <summary>Gets the area to plan with: the ground's own, slope included.</summary>
+    public required Area Area { get; init; }
+
+    /// <summary>Gets how it was found.</summary>
+    public required AreaMethod Method { get; init; }
+
+    /// <summary>Gets one standard deviation as a part of the area, from the errors that were stated; null when none was. A pure number.</summary>
+    public double? RelativeError { get; init; }
+
+    /// <summary>Gets the area less one standard deviation, or null.</summary>
+    public Area? Low => RelativeError is { } error ? Area.FromAcres(Area.Acres * Math.Max(0, 1 - error)) : null;
+
+    /// <summary>Gets the area plus one standard deviation, or null.</summary>
+    public Area? High => RelativeError is { } error ? Area.FromAcres(Area.Acres * (1 + error)) : null;
+
+    /// <summary>Gets the side of a square of this area.</summary>
+    public Length SquareSide => Length.FromFeet(Math.Sqrt(Area.SquareFeet));
+
+    /// <summary>Gets the radius of a circle of this area.</summary>
+    public Length CircleRadius => Length.FromFeet(Math.Sqrt(Area.SquareFeet / Math.PI));
+
+    /// <summary>Gets the outline, where the measurements fix one; else null. Passes can be laid over an outline only.</summary>
+    public PlotOutline? Outline { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public required ImmutableArray<string> SourceIds { get; init; }
+
+    internal ImmutableArray<WorkedLine> Work { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => RelativeError is not { } error ? Work :
+    [
+        .. Work,
+        new("Likely range", "area x (1 -+ error)", $"{Amounts.Print(Area, decimals: 3)} x (1 -+ {Amounts.Print(error, 3)}) = {Amounts.Print(Low!.Value, decimals: 3)} to {Amounts.Print(High!.Value, decimals: 3)}"),
+    ];
+
+    /// <summary>The same plot on a slope: an area taken from a map or fixes grows to the ground's own.</summary>
+    /// <param name="slope">Mean slope of the plot.</param>
+    /// <returns>The corrected area; sides measured on the ground already follow the slope and stay as they are.</returns>
+    /// <remarks>ground area = map area / cos(slope). A steep slope adds a caution about machines.</remarks>
+    public PlotArea OnSlope(Slope slope)
+    {
+        bool fromMap = Method is AreaMethod.MapOutline or AreaMethod.GeographicOutline or AreaMethod.Stated;
+        var findings = new List<Finding>(Findings);
+        if (slope.Percent >= LandLimits.Of("steep-percent"))
+        {
+            findings.Add(FindingCatalog.Create("land-steep", ("slope", slope.ToString())));
+        }
+
+        if (slope.RisePerRun > 0)
+        {
+            findings.Add(fromMap
+                ? FindingCatalog.Create("land-slope-corrected", ("percent", $"{Amounts.Print(100 * (slope.GroundPerMap - 1), 2)} %"), ("slope", slope.ToString()))
+                : FindingCatalog.Create("land-slope-followed", ("slope", slope.ToString())));
+        }
+
+        var ground = fromMap ? Area.FromAcres(Area.Acres * slope.GroundPerMap) : Area;
+        return new PlotArea
+        {
+            Area = ground,
+            Method = Method,
+            RelativeError = RelativeError,
+            Outline = Outline,
+            Findings = Finding.InOrder(findings),
+            SourceIds = SourceIds,
+            Work = fromMap
+                ? Work.Add(new("Ground area", "map area / cos(slope)", $"{Amounts.Print(Area, decimals: 4)} / cos({Amounts.Print(slope.Degrees, 2)} degrees) = {Amounts.Print(ground, decimals: 4)}"))
+                : Work,
+        };
+    }
+
+    /// <summary>How much too much, or too little, everything would be that is bought by a guess of the area.</summary>
+    /// <param name="guess">The guess; above 0.</param>
+    /// <returns>guess / measured - 1, a pure number: 0.5 means half as much again.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The guess is 0, negative, NaN or infinite.</exception>
+    public double ExcessOf(Area guess)
+    {
+        double acres = guess.Acres;
+        return Guard.Above(acres, 0, "ac", nameof(guess)) / Area.Acres - 1;
+    }
+
+    /// <summary>The same area with a finding that says how far a guess is off.</summary>
+    /// <param name="guess">The guess; above 0.</param>
+    /// <returns>The area.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The guess is 0, negative, NaN or infinite.</exception>
+    public PlotArea ComparedWith(Area guess)
+    {
+        double excess = ExcessOf(guess);
+        return Copy(Finding.InOrder(Findings.Append(FindingCatalog.Create("land-guess-off",
+            ("guess", Amounts.Print(guess, decimals: 3)), ("percent", $"{Amounts.Print(100 * Math.Abs(excess), 1)} %"),
+            ("direction", excess < 0 ? "below" : "above"), ("measured", Amounts.Print(Area, decimals: 3))))), RelativeError);
+    }
+
+    /// <summary>The same area with an error stated by the person who measured it.</summary>
+    /// <param name="relativeError">One standard deviation as a part of the area; from 0 to 1, a pure number.</param>
+    /// <returns>The area.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1.</exception>
+    public PlotArea WithRelativeError(double relativeError) => Copy(Findings, Guard.Between(relativeError, 0, 1, "(a part of the area)"));
+
+    private PlotArea Copy(ImmutableArray<Finding> findings, double? relativeError) => new()
+    {
+        Area = Area,
+        Method = Method,
+        RelativeError = relativeError,
+        Outline = Outline,
+        Findings = findings,
+        SourceIds = SourceIds,
+        Work = Work,
+    };
+}

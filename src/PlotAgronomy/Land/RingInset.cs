@@ -1,0 +1,271 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Land;
+
+/// <summary>The places of a ring at least so far from its sides.</summary>
+/// <remarks>Every side is moved inwards, inward corners are joined by arcs, all pieces are split where they cross, and the
+/// pieces that lie far enough from every side are chained into rings.</remarks>
+internal static class RingInset
+{
+    /// <summary>An arc is drawn in chords of at most this turn.</summary>
+    private const double ChordRadians = Math.PI / 48;
+
+    /// <summary>Lengths this small beside the size of the ring are arithmetic dust.</summary>
+    private const double Dust = 1e-9;
+
+    private readonly record struct Piece(PlanePoint Start, PlanePoint End, bool OnArc);
+
+    internal static IEnumerable<ImmutableArray<PlanePoint>> Find(ImmutableArray<PlanePoint> ring, double stripFeet)
+    {
+        if (stripFeet == 0)
+        {
+            return [ring];
+        }
+
+        // Where pieces meet in one point or lie on each other, a hair's breadth of strip more or less parts them.
+        foreach (double hair in (ReadOnlySpan<double>)[0, 3e-8, -5e-8, 2e-7])
+        {
+            if (Chain(KeptPieces(ring, stripFeet * (1 + hair)), SizeFeet(ring)) is { } rings)
+            {
+                return rings;
+            }
+        }
+
+        throw new InvalidOperationException("The outline's corners lie too close together to draw a strip along them; leave out some of them.");
+    }
+
+    /// <summary>What of a convex ring lies at least so far from the line of one side; null when nothing does.</summary>
+    internal static ImmutableArray<PlanePoint>? CutAlong(ImmutableArray<PlanePoint> ring, int side, double stripFeet)
+    {
+        var (a, b) = (ring[side], ring[(side + 1) % ring.Length]);
+        double length = LandMath.DistanceFeet(a, b);
+        var left = ImmutableArray.CreateBuilder<PlanePoint>();
+        for (int i = 0; i < ring.Length; i++)
+        {
+            var (p, q) = (ring[i], ring[(i + 1) % ring.Length]);
+            double pFeet = LandMath.Cross(a, b, p) / length - stripFeet, qFeet = LandMath.Cross(a, b, q) / length - stripFeet;
+            if (pFeet >= 0)
+            {
+                left.Add(p);
+            }
+
+            if (pFeet > 0 != qFeet > 0 && pFeet != 0 && qFeet != 0)
+            {
+                left.Add(Along(p, q, pFeet / (pFeet - qFeet)));
+            }
+        }
+
+        return left.Count >= 3 && LandMath.SignedSquareFeet(left.ToArray()) > 0 ? left.ToImmutable() : null;
+    }
+
+    private static List<Piece> KeptPieces(ImmutableArray<PlanePoint> ring, double stripFeet)
+    {
+        double dustFeet = Dust * SizeFeet(ring);
+        var pieces = MovedSides(ring, stripFeet);
+        var cuts = Crossings(pieces);
+        double onArcFeet = stripFeet * Math.Cos(ChordRadians / 2) - dustFeet;
+        var kept = new List<Piece>();
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            var piece = pieces[i];
+            PlanePoint[] stops = [piece.Start, .. cuts[i].OrderBy(c => c.Part).Select(c => c.Place), piece.End];
+            for (int k = 0; k + 1 < stops.Length; k++)
+            {
+                if (LandMath.DistanceFeet(stops[k], stops[k + 1]) > dustFeet
+                    && IsInside(ring, Along(stops[k], stops[k + 1], 0.5), piece.OnArc ? onArcFeet : stripFeet - dustFeet))
+                {
+                    kept.Add(piece with { Start = stops[k], End = stops[k + 1] });
+                }
+            }
+        }
+
+        return kept;
+    }
+
+    private static List<Piece> MovedSides(ImmutableArray<PlanePoint> ring, double stripFeet)
+    {
+        var pieces = new List<Piece>();
+        for (int i = 0; i < ring.Length; i++)
+        {
+            var (a, b, c) = (ring[i], ring[(i + 1) % ring.Length], ring[(i + 2) % ring.Length]);
+            pieces.Add(new Piece(Moved(a, a, b, stripFeet), Moved(b, a, b, stripFeet), false));
+            if (LandMath.Cross(a, b, c) >= 0)
+            {
+                continue;
+            }
+
+            // An inward corner: walk round it at the strip's distance.
+            var (from, to) = (Moved(b, a, b, stripFeet), Moved(b, b, c, stripFeet));
+            double start = Math.Atan2(from.NorthFeet - b.NorthFeet, from.EastFeet - b.EastFeet);
+            double turn = Math.Atan2(to.NorthFeet - b.NorthFeet, to.EastFeet - b.EastFeet) - start;
+            turn -= turn > 0 ? 2 * Math.PI : 0;
+            int chords = Math.Max(1, (int)Math.Ceiling(-turn / ChordRadians));
+            var last = from;
+            for (int k = 1; k <= chords; k++)
+            {
+                double angle = start + turn * k / chords;
+                var next = k == chords ? to : new PlanePoint(b.EastFeet + stripFeet * Math.Cos(angle), b.NorthFeet + stripFeet * Math.Sin(angle));
+                pieces.Add(new Piece(last, next, true));
+                last = next;
+            }
+        }
+
+        return pieces;
+    }
+
+    /// <summary>For every piece the places where others cross it.</summary>
+    private static List<(double Part, PlanePoint Place)>[] Crossings(List<Piece> pieces)
+    {
+        var cuts = new List<(double, PlanePoint)>[pieces.Count];
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            cuts[i] = [];
+        }
+
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            var (a, b) = (pieces[i].Start, pieces[i].End);
+            double west = Math.Min(a.EastFeet, b.EastFeet), east = Math.Max(a.EastFeet, b.EastFeet);
+            double south = Math.Min(a.NorthFeet, b.NorthFeet), north = Math.Max(a.NorthFeet, b.NorthFeet);
+            for (int j = i + 1; j < pieces.Count; j++)
+            {
+                var (c, d) = (pieces[j].Start, pieces[j].End);
+                if (Math.Max(c.EastFeet, d.EastFeet) < west || Math.Min(c.EastFeet, d.EastFeet) > east
+                    || Math.Max(c.NorthFeet, d.NorthFeet) < south || Math.Min(c.NorthFeet, d.NorthFeet) > north)
+                {
+                    continue;
+                }
+
+                double cSide = LandMath.Cross(a, b, c), dSide = LandMath.Cross(a, b, d);
+                double aSide = LandMath.Cross(c, d, a), bSide = LandMath.Cross(c, d, b);
+                if (cSide > 0 == dSide > 0 || aSide > 0 == bSide > 0)
+                {
+                    continue;
+                }
+
+                double first = aSide / (aSide - bSide), second = cSide / (cSide - dSide);
+                var place = Along(a, b, first);
+                cuts[i].Add((first, place));
+                cuts[j].Add((second, place));
+            }
+        }
+
+        return cuts;
+    }
+
+    /// <summary>Closed counter-clockwise rings of the pieces; null when they do not close.</summary>
+    private static List<ImmutableArray<PlanePoint>>? Chain(List<Piece> pieces, double sizeFeet)
+    {
+        double snapFeet = 100 * Dust * sizeFeet;
+        var byStart = new Dictionary<(long, long), List<int>>();
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            var key = Cell(pieces[i].Start, snapFeet);
+            if (!byStart.TryGetValue(key, out var list))
+            {
+                byStart.Add(key, list = []);
+            }
+
+            list.Add(i);
+        }
+
+        var used = new bool[pieces.Count];
+        var rings = new List<ImmutableArray<PlanePoint>>();
+        for (int first = 0; first < pieces.Count; first++)
+        {
+            if (used[first])
+            {
+                continue;
+            }
+
+            var ring = ImmutableArray.CreateBuilder<PlanePoint>();
+            int at = first;
+            do
+            {
+                used[at] = true;
+                ring.Add(pieces[at].Start);
+                int next = Next(pieces[at].End, first);
+                if (next < 0)
+                {
+                    return null;
+                }
+
+                at = next;
+            }
+            while (at != first);
+
+            double squareFeet = ring.Count < 3 ? 0 : LandMath.SignedSquareFeet(ring.ToArray());
+            if (squareFeet < -Dust * sizeFeet * sizeFeet)
+            {
+                return null;
+            }
+
+            if (squareFeet > Dust * sizeFeet * sizeFeet)
+            {
+                rings.Add(ring.ToImmutable());
+            }
+        }
+
+        return rings;
+
+        int Next(PlanePoint end, int first)
+        {
+            var (east, north) = Cell(end, snapFeet);
+            int best = -1;
+            double nearest = snapFeet;
+            for (long x = east - 1; x <= east + 1; x++)
+            {
+                for (long y = north - 1; y <= north + 1; y++)
+                {
+                    foreach (int i in byStart.GetValueOrDefault((x, y)) ?? [])
+                    {
+                        double feet = LandMath.DistanceFeet(pieces[i].Start, end);
+                        if ((!used[i] || i == first) && feet <= nearest)
+                        {
+                            (best, nearest) = (i, feet);
+                        }
+                    }
+                }
+            }
+
+            return best;
+        }
+    }
+
+    private static (long, long) Cell(PlanePoint place, double snapFeet) => ((long)Math.Floor(place.EastFeet / snapFeet), (long)Math.Floor(place.NorthFeet / snapFeet));
+
+    private static bool IsInside(ImmutableArray<PlanePoint> ring, PlanePoint place, double leastFeet)
+    {
+        bool inside = false;
+        for (int i = 0, j = ring.Length - 1; i < ring.Length; j = i++)
+        {
+            var (a, b) = (ring[i], ring[j]);
+            if (LandMath.DistanceFeet(place, a, b) < leastFeet)
+            {
+                return false;
+            }
+
+            if (a.NorthFeet > place.NorthFeet != b.NorthFeet > place.NorthFeet
+                && place.EastFeet < (b.EastFeet - a.EastFeet) * (place.NorthFeet - a.NorthFeet) / (b.NorthFeet - a.NorthFeet) + a.EastFeet)
+            {
+                inside = !inside;
+            }
+        }
+
+        return inside;
+    }
+
+    /// <summary>A place moved to the left of the walk from a to b.</summary>
+    private static PlanePoint Moved(PlanePoint place, PlanePoint a, PlanePoint b, double feet)
+    {
+        double length = LandMath.DistanceFeet(a, b);
+        return new PlanePoint(place.EastFeet - feet * (b.NorthFeet - a.NorthFeet) / length, place.NorthFeet + feet * (b.EastFeet - a.EastFeet) / length);
+    }
+
+    private static PlanePoint Along(PlanePoint a, PlanePoint b, double part) =>
+        new(a.EastFeet + part * (b.EastFeet - a.EastFeet), a.NorthFeet + part * (b.NorthFeet - a.NorthFeet));
+
+    /// <summary>The wider of the ring's two extents.</summary>
+    private static double SizeFeet(ImmutableArray<PlanePoint> ring) =>
+        Math.Max(ring.Max(p => p.EastFeet) - ring.Min(p => p.EastFeet), ring.Max(p => p.NorthFeet) - ring.Min(p => p.NorthFeet));
+}

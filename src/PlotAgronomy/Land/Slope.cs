@@ -1,0 +1,70 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Land;
+
+/// <summary>Steepness of the ground.</summary>
+/// <remarks>Held as rise over run. The default is level ground.</remarks>
+public readonly record struct Slope : IComparable<Slope>
+{
+    private const double DegreesPerRadian = 180 / Math.PI;
+
+    private Slope(double risePerRun) => RisePerRun = risePerRun;
+
+    /// <summary>Gets level ground.</summary>
+    public static Slope Level => default;
+
+    /// <summary>Gets rise over run, a pure number.</summary>
+    public double RisePerRun { get; }
+
+    /// <summary>Gets the slope in percent: 100 x rise / run.</summary>
+    public double Percent => RisePerRun * 100;
+
+    /// <summary>Gets the slope in degrees above level.</summary>
+    public double Degrees => Math.Atan(RisePerRun) * DegreesPerRadian;
+
+    /// <summary>Gets ground length over map length: 1 / cos(slope).</summary>
+    internal double GroundPerMap => Math.Sqrt(1 + RisePerRun * RisePerRun);
+
+    /// <summary>Creates a slope from percent.</summary>
+    /// <param name="percent">100 x rise / run; from 0 to 200 %.</param>
+    /// <returns>The slope.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0, above 200, NaN or infinite.</exception>
+    public static Slope FromPercent(double percent) => new(Guard.Between(percent, 0, 200, "%") / 100);
+
+    /// <summary>Creates a slope from degrees.</summary>
+    /// <param name="degrees">Degrees above level; from 0 to 60.</param>
+    /// <returns>The slope.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0, above 60, NaN or infinite.</exception>
+    public static Slope FromDegrees(double degrees) => new(Math.Tan(Guard.Between(degrees, 0, 60, "degrees") / DegreesPerRadian));
+
+    /// <inheritdoc/>
+    public int CompareTo(Slope other) => RisePerRun.CompareTo(other.RisePerRun);
+
+    /// <summary>Compares two slopes.</summary>
+    /// <param name="left">Left.</param>
+    /// <param name="right">Right.</param>
+    /// <returns>True when left is gentler.</returns>
+    public static bool operator <(Slope left, Slope right) => left.RisePerRun < right.RisePerRun;
+
+    /// <summary>Compares two slopes.</summary>
+    /// <param name="left">Left.</param>
+    /// <param name="right">Right.</param>
+    /// <returns>True when left is steeper.</returns>
+    public static bool operator >(Slope left, Slope right) => left.RisePerRun > right.RisePerRun;
+
+    /// <summary>Compares two slopes.</summary>
+    /// <param name="left">Left.</param>
+    /// <param name="right">Right.</param>
+    /// <returns>True when left is no steeper.</returns>
+    public static bool operator <=(Slope left, Slope right) => left.RisePerRun <= right.RisePerRun;
+
+    /// <summary>Compares two slopes.</summary>
+    /// <param name="left">Left.</param>
+    /// <param name="right">Right.</param>
+    /// <returns>True when left is no gentler.</returns>
+    public static bool operator >=(Slope left, Slope right) => left.RisePerRun >= right.RisePerRun;
+
+    /// <summary>Invariant text such as <c>12 %</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Percent:0.##} %");
+}
