@@ -15,21 +15,17 @@ public readonly record struct MeasuredLength
         IsPaced = isPaced;
     }
 
-    /// <summary>Gets the length.</summary>
-    public Length Length => Length.FromFeet(Feet);
+    /// <summary>Gets the length in feet.</summary>
+    public double Feet { get; }
 
     /// <summary>Gets the standard error shared with every length of the same pace or tape, as a part of the length; a pure number.</summary>
     public double SharedRelativeError { get; }
 
-    /// <summary>Gets the standard error of this one length, independent of the others.</summary>
-    public Length OwnError => Length.FromFeet(OwnErrorFeet);
+    /// <summary>Gets the standard error in feet of this one length, independent of the others.</summary>
+    public double OwnErrorFeet { get; }
 
     /// <summary>Gets a value indicating whether the length was paced.</summary>
     public bool IsPaced { get; }
-
-    internal double Feet { get; }
-
-    internal double OwnErrorFeet { get; }
 
     internal bool HasError => SharedRelativeError > 0 || OwnErrorFeet > 0;
 
@@ -63,6 +59,10 @@ public readonly record struct MeasuredLength
 
     internal static MeasuredLength FromPaces(double feet, double sharedRelativeError, double ownErrorFeet) =>
         new(feet, sharedRelativeError, ownErrorFeet, true);
+
+    /// <summary>The length without its error.</summary>
+    /// <returns>The length.</returns>
+    public Length ToLength() => Length.FromFeet(Feet);
 
     /// <summary>Invariant text such as <c>120.5 ft</c>.</summary>
     /// <returns>The text.</returns>

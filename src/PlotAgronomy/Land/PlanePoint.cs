@@ -1,5 +1,4 @@
 using System.Globalization;
-using UnitsNet;
 
 namespace PlotAgronomy.Land;
 
@@ -13,15 +12,17 @@ public readonly record struct PlanePoint
         NorthFeet = northFeet;
     }
 
-    /// <summary>Gets the distance east of zero; west is negative.</summary>
-    public Length East => Length.FromFeet(EastFeet);
+    /// <summary>Gets the distance east of zero in feet; west is negative.</summary>
+    public double EastFeet { get; }
 
-    /// <summary>Gets the distance north of zero; south is negative.</summary>
-    public Length North => Length.FromFeet(NorthFeet);
+    /// <summary>Gets the distance north of zero in feet; south is negative.</summary>
+    public double NorthFeet { get; }
 
-    internal double EastFeet { get; }
+    /// <summary>Gets the distance east of zero in meters; west is negative.</summary>
+    public double EastMeters => EastFeet * LandMath.MetersPerFoot;
 
-    internal double NorthFeet { get; }
+    /// <summary>Gets the distance north of zero in meters; south is negative.</summary>
+    public double NorthMeters => NorthFeet * LandMath.MetersPerFoot;
 
     /// <summary>Creates a point from feet.</summary>
     /// <param name="eastFeet">Feet east; finite.</param>

@@ -29,7 +29,7 @@ public sealed partial class PlotArea
         RequireAbove(length, nameof(length));
         RequireAbove(width, nameof(width));
         return FromSides("length x width", $"{length} x {width}", length.Feet * width.Feet,
-            [(length, width.Feet), (width, length.Feet)], PlotOutline.Rectangle(length.Length, width.Length));
+            [(length, width.Feet), (width, length.Feet)], PlotOutline.Rectangle(length.ToLength(), width.ToLength()));
     }
 
     /// <summary>A triangle from its base and height.</summary>

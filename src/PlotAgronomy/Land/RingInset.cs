@@ -7,13 +7,11 @@ namespace PlotAgronomy.Land;
 /// pieces that lie far enough from every side are chained into rings.</remarks>
 internal static class RingInset
 {
-    /// <summary>An arc is drawn in chords of at most this turn.</summary>
-    private const double ChordRadians = Math.PI / 48;
-
     /// <summary>Lengths this small beside the size of the ring are arithmetic dust.</summary>
     private const double Dust = 1e-9;
 
-    private readonly record struct Piece(PlanePoint Start, PlanePoint End, bool OnArc);
+    /// <summary>A place this much too near, beside the size of the ring, still counts as far enough.</summary>
+    private const double Slack = 1e-12;
 
     internal static IEnumerable<ImmutableArray<PlanePoint>> Find(ImmutableArray<PlanePoint> ring, double stripFeet)
     {
@@ -25,7 +23,7 @@ internal static class RingInset
         // Where pieces meet in one point or lie on each other, a hair's breadth of strip more or less parts them.
         foreach (double hair in (ReadOnlySpan<double>)[0, 3e-8, -5e-8, 2e-7])
         {
-            if (Chain(KeptPieces(ring, stripFeet * (1 + hair)), SizeFeet(ring)) is { } rings)
+            if (Chain(KeptPieces(ring, stripFeet * (1 + hair)), stripFeet * (1 + hair), SizeFeet(ring)) is { } rings)
             {
                 return rings;
             }
@@ -58,23 +56,22 @@ internal static class RingInset
         return left.Count >= 3 && LandMath.SignedSquareFeet(left.ToArray()) > 0 ? left.ToImmutable() : null;
     }
 
-    private static List<Piece> KeptPieces(ImmutableArray<PlanePoint> ring, double stripFeet)
+    private static List<InsetPiece> KeptPieces(ImmutableArray<PlanePoint> ring, double stripFeet)
     {
-        double dustFeet = Dust * SizeFeet(ring);
+        double sizeFeet = SizeFeet(ring);
         var pieces = MovedSides(ring, stripFeet);
-        var cuts = Crossings(pieces);
-        double onArcFeet = stripFeet * Math.Cos(ChordRadians / 2) - dustFeet;
-        var kept = new List<Piece>();
+        var cuts = Crossings(pieces, stripFeet);
+        var kept = new List<InsetPiece>();
         for (int i = 0; i < pieces.Count; i++)
         {
             var piece = pieces[i];
             PlanePoint[] stops = [piece.Start, .. cuts[i].OrderBy(c => c.Part).Select(c => c.Place), piece.End];
             for (int k = 0; k + 1 < stops.Length; k++)
             {
-                if (LandMath.DistanceFeet(stops[k], stops[k + 1]) > dustFeet
-                    && IsInside(ring, Along(stops[k], stops[k + 1], 0.5), piece.OnArc ? onArcFeet : stripFeet - dustFeet))
+                var part = piece with { Start = stops[k], End = stops[k + 1] };
+                if (LandMath.DistanceFeet(part.Start, part.End) > Dust * sizeFeet && IsInside(ring, part.Middle(stripFeet), stripFeet - Slack * sizeFeet))
                 {
-                    kept.Add(piece with { Start = stops[k], End = stops[k + 1] });
+                    kept.Add(part);
                 }
             }
         }
@@ -82,31 +79,18 @@ internal static class RingInset
         return kept;
     }
 
-    private static List<Piece> MovedSides(ImmutableArray<PlanePoint> ring, double stripFeet)
+    private static List<InsetPiece> MovedSides(ImmutableArray<PlanePoint> ring, double stripFeet)
     {
-        var pieces = new List<Piece>();
+        var pieces = new List<InsetPiece>();
         for (int i = 0; i < ring.Length; i++)
         {
             var (a, b, c) = (ring[i], ring[(i + 1) % ring.Length], ring[(i + 2) % ring.Length]);
-            pieces.Add(new Piece(Moved(a, a, b, stripFeet), Moved(b, a, b, stripFeet), false));
-            if (LandMath.Cross(a, b, c) >= 0)
+            var end = Moved(b, a, b, stripFeet);
+            pieces.Add(new InsetPiece(Moved(a, a, b, stripFeet), end, null));
+            if (LandMath.Cross(a, b, c) < 0)
             {
-                continue;
-            }
-
-            // An inward corner: walk round it at the strip's distance.
-            var (from, to) = (Moved(b, a, b, stripFeet), Moved(b, b, c, stripFeet));
-            double start = Math.Atan2(from.NorthFeet - b.NorthFeet, from.EastFeet - b.EastFeet);
-            double turn = Math.Atan2(to.NorthFeet - b.NorthFeet, to.EastFeet - b.EastFeet) - start;
-            turn -= turn > 0 ? 2 * Math.PI : 0;
-            int chords = Math.Max(1, (int)Math.Ceiling(-turn / ChordRadians));
-            var last = from;
-            for (int k = 1; k <= chords; k++)
-            {
-                double angle = start + turn * k / chords;
-                var next = k == chords ? to : new PlanePoint(b.EastFeet + stripFeet * Math.Cos(angle), b.NorthFeet + stripFeet * Math.Sin(angle));
-                pieces.Add(new Piece(last, next, true));
-                last = next;
+                // An inward corner: walk round it at the strip's distance.
+                pieces.Add(new InsetPiece(end, Moved(b, b, c, stripFeet), b));
             }
         }
 
@@ -114,7 +98,7 @@ internal static class RingInset
     }
 
     /// <summary>For every piece the places where others cross it.</summary>
-    private static List<(double Part, PlanePoint Place)>[] Crossings(List<Piece> pieces)
+    private static List<(double Part, PlanePoint Place)>[] Crossings(List<InsetPiece> pieces, double stripFeet)
     {
         var cuts = new List<(double, PlanePoint)>[pieces.Count];
         for (int i = 0; i < pieces.Count; i++)
@@ -122,31 +106,23 @@ internal static class RingInset
             cuts[i] = [];
         }
 
+        var boxes = pieces.Select(p => p.Box(stripFeet)).ToArray();
         for (int i = 0; i < pieces.Count; i++)
         {
-            var (a, b) = (pieces[i].Start, pieces[i].End);
-            double west = Math.Min(a.EastFeet, b.EastFeet), east = Math.Max(a.EastFeet, b.EastFeet);
-            double south = Math.Min(a.NorthFeet, b.NorthFeet), north = Math.Max(a.NorthFeet, b.NorthFeet);
             for (int j = i + 1; j < pieces.Count; j++)
             {
-                var (c, d) = (pieces[j].Start, pieces[j].End);
-                if (Math.Max(c.EastFeet, d.EastFeet) < west || Math.Min(c.EastFeet, d.EastFeet) > east
-                    || Math.Max(c.NorthFeet, d.NorthFeet) < south || Math.Min(c.NorthFeet, d.NorthFeet) > north)
+                bool apart = boxes[i].West > boxes[j].East || boxes[j].West > boxes[i].East || boxes[i].South > boxes[j].North || boxes[j].South > boxes[i].North;
+                bool arcOnItsSide = (j == i + 1 || (i == 0 && j == pieces.Count - 1)) && (pieces[i].Center is null) != (pieces[j].Center is null);
+                if (apart || arcOnItsSide)
                 {
                     continue;
                 }
 
-                double cSide = LandMath.Cross(a, b, c), dSide = LandMath.Cross(a, b, d);
-                double aSide = LandMath.Cross(c, d, a), bSide = LandMath.Cross(c, d, b);
-                if (cSide > 0 == dSide > 0 || aSide > 0 == bSide > 0)
+                foreach (var (first, second, place) in InsetPiece.Cross(pieces[i], pieces[j], stripFeet))
                 {
-                    continue;
+                    cuts[i].Add((first, place));
+                    cuts[j].Add((second, place));
                 }
-
-                double first = aSide / (aSide - bSide), second = cSide / (cSide - dSide);
-                var place = Along(a, b, first);
-                cuts[i].Add((first, place));
-                cuts[j].Add((second, place));
             }
         }
 
@@ -154,7 +130,7 @@ internal static class RingInset
     }
 
     /// <summary>Closed counter-clockwise rings of the pieces; null when they do not close.</summary>
-    private static List<ImmutableArray<PlanePoint>>? Chain(List<Piece> pieces, double sizeFeet)
+    private static List<ImmutableArray<PlanePoint>>? Chain(List<InsetPiece> pieces, double stripFeet, double sizeFeet)
     {
         double snapFeet = 100 * Dust * sizeFeet;
         var byStart = new Dictionary<(long, long), List<int>>();
@@ -183,7 +159,7 @@ internal static class RingInset
             do
             {
                 used[at] = true;
-                ring.Add(pieces[at].Start);
+                ring.AddRange(pieces[at].Places(stripFeet));
                 int next = Next(pieces[at].End, first);
                 if (next < 0)
                 {
@@ -262,7 +238,7 @@ internal static class RingInset
         return new PlanePoint(place.EastFeet - feet * (b.NorthFeet - a.NorthFeet) / length, place.NorthFeet + feet * (b.EastFeet - a.EastFeet) / length);
     }
 
-    private static PlanePoint Along(PlanePoint a, PlanePoint b, double part) =>
+    internal static PlanePoint Along(PlanePoint a, PlanePoint b, double part) =>
         new(a.EastFeet + part * (b.EastFeet - a.EastFeet), a.NorthFeet + part * (b.NorthFeet - a.NorthFeet));
 
     /// <summary>The wider of the ring's two extents.</summary>

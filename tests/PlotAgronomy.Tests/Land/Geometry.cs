@@ -11,12 +11,12 @@ internal static class Geometry
 
     internal static Polygon Of(IEnumerable<PlanePoint> corners)
     {
-        var ring = corners.Select(c => new Coordinate(c.East.Feet, c.North.Feet)).ToList();
+        var ring = corners.Select(c => new Coordinate(c.EastFeet, c.NorthFeet)).ToList();
         ring.Add(ring[0].Copy());
         return new GeometryFactory().CreatePolygon([.. ring]);
     }
 
     /// <summary>The places at least so far inside.</summary>
     internal static NetTopologySuite.Geometries.Geometry Inset(Polygon polygon, double feet) =>
-        BufferOp.Buffer(polygon, -feet, new BufferParameters(24) { JoinStyle = JoinStyle.Round });
+        BufferOp.Buffer(polygon, -feet, new BufferParameters(24) { JoinStyle = JoinStyle.Round, SimplifyFactor = 0 });
 }

@@ -25,12 +25,12 @@ public class LandProperties
     [Property]
     public bool Moving_a_plot_keeps_its_area(PlotOutline outline, int east, int north) =>
         Near.Equal(outline.Area.SquareFeet, PlotOutline.FromCorners(
-            [.. outline.Corners.Select(c => PlanePoint.FromFeet(c.East.Feet + east, c.North.Feet + north))]).Area.SquareFeet, 1e-9);
+            [.. outline.Corners.Select(c => PlanePoint.FromFeet(c.EastFeet + east, c.NorthFeet + north))]).Area.SquareFeet, 1e-9);
 
     [Property]
     public bool Twice_the_sides_is_four_times_the_area(PlotOutline outline) =>
         Near.Equal(4 * outline.Area.SquareFeet, PlotOutline.FromCorners(
-            [.. outline.Corners.Select(c => PlanePoint.FromFeet(2 * c.East.Feet, 2 * c.North.Feet))]).Area.SquareFeet, 1e-10);
+            [.. outline.Corners.Select(c => PlanePoint.FromFeet(2 * c.EastFeet, 2 * c.NorthFeet))]).Area.SquareFeet, 1e-10);
 
     [Property]
     public bool An_inset_agrees_with_the_geometry_librarys_inward_buffer(PlotOutline outline, PositiveInt strip)
@@ -38,20 +38,15 @@ public class LandProperties
         double feet = 1 + strip.Get % 80;
         double expected = Geometry.Inset(Geometry.Of(outline), feet).Area;
         double actual = outline.Inset(Length.FromFeet(feet)).Inside.SquareFeet;
-        return Math.Abs(expected - actual) <= 2e-3 * feet * feet * outline.Corners.Length;
+        // The library drops corners of less than a degree or so while it buffers.
+        return Math.Abs(expected - actual) <= 2e-3 * feet * feet * outline.Corners.Length + 2e-5 * outline.Area.SquareFeet;
     }
 
     [Property]
-    public bool A_small_inset_of_a_convex_outline_follows_the_closed_form(ConvexOutline convex)
-    {
-        var outline = convex.Outline;
-        var polygon = Geometry.Of(outline);
-        double shortest = Enumerable.Range(0, outline.Corners.Length).Min(i => polygon.Coordinates[i].Distance(polygon.Coordinates[i + 1]));
-        double feet = Math.Min(shortest, polygon.Area / polygon.Length) / 25;
-        double cotangents = Enumerable.Range(0, outline.Corners.Length).Sum(i => 1 / Math.Tan(Corner(outline, i) / 2));
-        // Closed form: A - P e + e2 x sum of cot(corner / 2).
-        return Near.Equal(polygon.Area - polygon.Length * feet + feet * feet * cotangents, outline.Inset(Length.FromFeet(feet)).Inside.SquareFeet, 1e-9);
-    }
+    public bool A_narrow_strip_of_a_convex_outline_follows_the_closed_form(ConvexOutline convex) => FollowsTheClosedForm(convex.Outline, 1e-9);
+
+    [Property]
+    public bool A_narrow_strip_with_inward_corners_follows_the_closed_form(PlotOutline outline) => FollowsTheClosedForm(outline, 1e-6);
 
     [Property]
     public bool Strip_and_inside_make_up_the_plot(PlotOutline outline, PositiveInt strip)
@@ -107,7 +102,20 @@ public class LandProperties
     {
         var single = PaceCalibration.FromWalks(Length.FromFeet(400), StepCount.FromSingleSteps(100 + steps.Get % 80));
         var dual = PaceCalibration.FromWalks(Length.FromFeet(400), StepCount.FromDoublePaces((100 + steps.Get % 80) / 2.0));
-        return Near.Equal(single.Measure(StepCount.FromSingleSteps(count.Get)).Length.Feet, dual.Measure(StepCount.FromDoublePaces(count.Get / 2.0)).Length.Feet);
+        return Near.Equal(single.Measure(StepCount.FromSingleSteps(count.Get)).Feet, dual.Measure(StepCount.FromDoublePaces(count.Get / 2.0)).Feet);
+    }
+
+    /// <summary>Closed form while every side remains: A - P e + e2 x (sum of cot(corner / 2), less half the turn of each inward corner's arc).</summary>
+    private static bool FollowsTheClosedForm(PlotOutline outline, double relative)
+    {
+        var polygon = Geometry.Of(outline);
+        int count = outline.Corners.Length;
+        double shortest = Enumerable.Range(0, count).Min(i => polygon.Coordinates[i].Distance(polygon.Coordinates[i + 1]));
+        double[] corners = [.. Enumerable.Range(0, count).Select(i => Corner(outline, i))];
+        double sharpest = corners.Min(c => Math.Tan(Math.Min(c, Math.PI / 2) / 2));
+        double feet = Math.Min(shortest, polygon.Area / polygon.Length) * sharpest / 8;
+        double expected = polygon.Area - polygon.Length * feet + feet * feet * corners.Sum(c => c < Math.PI ? 1 / Math.Tan(c / 2) : -(c - Math.PI) / 2);
+        return Near.Equal(expected, outline.Inset(Length.FromFeet(feet)).Inside.SquareFeet, relative);
     }
 
     private static PlotOutline OnEarth(PlotOutline outline, double latitude, double longitude)
@@ -116,17 +124,17 @@ public class LandProperties
         double e2 = (2 - 1 / 298.257223563) / 298.257223563, w = Math.Sqrt(1 - e2 * Math.Pow(Math.Sin(latitude * Math.PI / 180), 2));
         double east = 6378137 / w * Math.Cos(latitude * Math.PI / 180) * Math.PI / 180 / 0.3048, north = 6378137 * (1 - e2) / (w * w * w) * Math.PI / 180 / 0.3048;
         return PlotOutline.FromFixes([.. outline.Corners.Select(c =>
-            GeoPoint.FromDegrees(latitude + c.North.Feet / north, Wrapped(longitude + c.East.Feet / east)))]);
+            GeoPoint.FromDegrees(latitude + c.NorthFeet / north, Wrapped(longitude + c.EastFeet / east)))]);
     }
 
     private static double Wrapped(double degrees) => degrees > 180 ? degrees - 360 : degrees < -180 ? degrees + 360 : degrees;
 
+    /// <summary>Angle inside the corner; above pi when it points inwards.</summary>
     private static double Corner(PlotOutline outline, int i)
     {
         int count = outline.Corners.Length;
-        var (a, b, c) = (outline.Corners[(i + count - 1) % count], outline.Corners[i], outline.Corners[(i + 1) % count]);
-        double first = Math.Atan2(a.North.Feet - b.North.Feet, a.East.Feet - b.East.Feet), second = Math.Atan2(c.North.Feet - b.North.Feet, c.East.Feet - b.East.Feet);
-        double angle = Math.Abs(first - second);
-        return angle > Math.PI ? 2 * Math.PI - angle : angle;
+        var (before, corner, after) = (outline.Corners[(i + count - 1) % count], outline.Corners[i], outline.Corners[(i + 1) % count]);
+        double back = Math.Atan2(before.NorthFeet - corner.NorthFeet, before.EastFeet - corner.EastFeet), ahead = Math.Atan2(after.NorthFeet - corner.NorthFeet, after.EastFeet - corner.EastFeet);
+        return back - ahead + (back < ahead ? 2 * Math.PI : 0);
     }
 }
