@@ -1,0 +1,118 @@
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>One kind as it goes into a blend: how it is sown, its full rate, its seed count and what its tag says.</summary>
+/// <remarks>Start from <see cref="Of(CropKind, SowingMethod)"/> and change what you know better with <c>with { ... }</c>.</remarks>
+public sealed record BlendComponent
+{
+    private BlendComponent(CropKind kind, PureLiveSeedRateRange fullRange, PureLiveSeedRate fullRate, double seedsPerPound)
+    {
+        Kind = kind;
+        FullRange = fullRange;
+        FullRate = fullRate;
+        SeedsPerPound = seedsPerPound;
+    }
+
+    /// <summary>Gets the kind.</summary>
+    public CropKind Kind { get; }
+
+    /// <summary>Gets the lowest and highest published rate for a full stand of the kind alone, sown this way.</summary>
+    public PureLiveSeedRateRange FullRange { get; init; }
+
+    /// <summary>Gets the full rate that shares are counted against; sown the same way as <see cref="FullRange"/>, above 0.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    public PureLiveSeedRate FullRate
+    {
+        get;
+        init
+        {
+            Guard.Above(value.PoundsPerAcre, 0, "lb PLS/ac", nameof(FullRate));
+            field = value;
+        }
+    }
+
+    /// <summary>Gets the seeds in a pound of bare, pure seed; finite, above 0.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    public double SeedsPerPound
+    {
+        get;
+        init => field = Guard.Above(value, 0, "seeds per lb", nameof(SeedsPerPound));
+    }
+
+    /// <summary>Gets the part of the bag's weight that is pure seed of the kind, above 0; null when no tag is at hand.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Zero.</exception>
+    public Fraction? Purity
+    {
+        get;
+        init => field = AboveZero(value, nameof(Purity));
+    }
+
+    /// <summary>Gets the part of the pure seeds counted as alive, above 0; null when no tag is at hand.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Zero.</exception>
+    public Fraction? Viability
+    {
+        get;
+        init => field = AboveZero(value, nameof(Viability));
+    }
+
+    /// <summary>Gets a value indicating whether the kind must still stand when the others are gone; biennials and perennials by default.</summary>
+    public bool MustLiveOn { get; init; }
+
+    /// <summary>Gets a value indicating whether the seed is treated with a pesticide.</summary>
+    public bool IsTreated { get; init; }
+
+    /// <summary>Gets a value indicating whether a legume's seed comes inoculated and in date.</summary>
+    public bool IsInoculated { get; init; }
+
+    /// <summary>Gets how it is sown.</summary>
+    public SowingMethod Method => FullRate.Method;
+
+    /// <summary>Gets a value indicating whether a tag says how much of the bag lives; otherwise all of it is counted as alive.</summary>
+    public bool HasTag => Purity is not null && Viability is not null;
+
+    internal double PureFraction => Purity?.Value ?? 1;
+
+    internal double PureLiveFraction => PureFraction * (Viability?.Value ?? 1);
+
+    /// <summary>A kind with its published rates, counted against the middle of them.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <param name="method">How it is sown.</param>
+    /// <returns>The component.</returns>
+    /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is known.</exception>
+    public static BlendComponent Of(CropKind kind, SowingMethod method)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        var range = kind.FullRange(method);
+        return Create(kind, range, range.Middle);
+    }
+
+    /// <summary>A kind counted against a full rate of the user's choice.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <param name="fullRate">Rate for a full stand alone, above 0; it says how the kind is sown.</param>
+    /// <returns>The component; its range is the published one, or this rate alone where none is published.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
+    /// <exception cref="InvalidOperationException">No seed count is known.</exception>
+    public static BlendComponent Of(CropKind kind, PureLiveSeedRate fullRate)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return Create(kind, kind.Rates?.For(fullRate.Method) ?? PureLiveSeedRateRange.Between(fullRate, fullRate), fullRate);
+    }
+
+    /// <summary>The kind and how it is sown.</summary>
+    /// <returns>Text such as <c>Alsike clover, broadcast, full rate 6.5 lb PLS/ac</c>.</returns>
+    public override string ToString() => $"{Kind.CommonName}, full rate {FullRate}";
+
+    private static BlendComponent Create(CropKind kind, PureLiveSeedRateRange range, PureLiveSeedRate rate) =>
+        new(kind, range, rate, kind.RequireSeedCount().SeedsPerPound) { MustLiveOn = kind.LifeCycle != LifeCycle.Annual };
+
+    private static Fraction? AboveZero(Fraction? fraction, string name)
+    {
+        if (fraction is { } known)
+        {
+            Guard.AboveUpTo(known.Value, 0, 1, "(a part of one whole)", name);
+        }
+
+        return fraction;
+    }
+}

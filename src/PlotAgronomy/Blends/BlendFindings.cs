@@ -1,0 +1,38 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>What is worth saying of a blend by itself.</summary>
+internal static class BlendFindings
+{
+    internal static IEnumerable<Finding> Of(Blend blend)
+    {
+        if (blend.Parts.Where(p => !p.Component.HasTag).Select(p => p.Kind.CommonName).ToArray() is { Length: > 0 } untagged)
+        {
+            yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", string.Join(", ", untagged)));
+        }
+
+        if (blend.Parts.Select(p => p.Component.Method).Distinct().Count() > 1)
+        {
+            yield return FindingCatalog.Create("blend-methods-differ");
+        }
+
+        if (blend.Parts.Any(p => p.Component.Method == SowingMethod.Drilled))
+        {
+            yield return FindingCatalog.Create("blend-drilled-rates");
+        }
+
+        foreach (var part in blend.Parts)
+        {
+            if (part.Kind.Rates?.Evidence.FindingFor($"full rate of {part.Kind.CommonName}") is { } rate)
+            {
+                yield return rate;
+            }
+
+            if (part.Kind.SeedCount?.Evidence.FindingFor($"seed count of {part.Kind.CommonName}") is { } count)
+            {
+                yield return count;
+            }
+        }
+    }
+}

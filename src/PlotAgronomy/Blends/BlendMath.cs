@@ -1,0 +1,90 @@
+namespace PlotAgronomy.Blends;
+
+/// <summary>The sums of a blend, in doubles. Rates are of live seed unless the name says bulk.</summary>
+internal static class BlendMath
+{
+    /// <summary>International acre, exact (DEF-UNITS).</summary>
+    internal const double SquareFeetPerAcre = 43_560;
+
+    /// <summary>Width of the middle 95 % of the normal curve in standard deviations, as printed in SEED-S38 and common tables.</summary>
+    internal const double NormalNinetyFive = 1.96;
+
+    internal static double LiveSeedsPerSquareFoot(double livePoundsPerAcre, double seedsPerPound) =>
+        livePoundsPerAcre * seedsPerPound / SquareFeetPerAcre;
+
+    internal static double LivePoundsPerAcre(double liveSeedsPerSquareFoot, double seedsPerPound) =>
+        liveSeedsPerSquareFoot * SquareFeetPerAcre / seedsPerPound;
+
+    internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) => livePoundsPerAcre / pureLiveFraction;
+
+    internal static double ShareOfFullStand(double livePoundsPerAcre, double fullLivePoundsPerAcre) => livePoundsPerAcre / fullLivePoundsPerAcre;
+
+    /// <summary>Divides parts by their sum.</summary>
+    internal static double[] Shares(ReadOnlySpan<double> parts)
+    {
+        double sum = Sum(parts);
+        var shares = new double[parts.Length];
+        for (int i = 0; i < parts.Length; i++)
+        {
+            shares[i] = parts[i] / sum;
+        }
+
+        return shares;
+    }
+
+    internal static double Sum(ReadOnlySpan<double> values)
+    {
+        double sum = 0;
+        foreach (double value in values)
+        {
+            sum += value;
+        }
+
+        return sum;
+    }
+
+    /// <summary>H = -sum q ln q; an empty share adds nothing.</summary>
+    internal static double Shannon(ReadOnlySpan<double> shares)
+    {
+        double sum = 0;
+        foreach (double q in shares)
+        {
+            sum -= q > 0 ? q * Math.Log(q) : 0;
+        }
+
+        return Math.Max(0, sum);
+    }
+
+    /// <summary>J = H / ln N; 1 for a single kind, by definition.</summary>
+    internal static double Evenness(ReadOnlySpan<double> shares) => shares.Length == 1 ? 1 : Shannon(shares) / Math.Log(shares.Length);
+
+    /// <summary>1 - D = 1 - sum q squared.</summary>
+    internal static double Simpson(ReadOnlySpan<double> shares)
+    {
+        double sum = 0;
+        foreach (double q in shares)
+        {
+            sum += q * q;
+        }
+
+        return 1 - sum;
+    }
+
+    /// <summary>Coefficient of variation of a count that is scattered at random: 1 / sqrt(count).</summary>
+    internal static double RandomVariation(double expectedCount) => 1 / Math.Sqrt(expectedCount);
+
+    /// <summary>Part of the square feet that get no seed when seed is scattered at random.</summary>
+    internal static double EmptySquareFeet(double seedsPerSquareFoot) => Math.Exp(-seedsPerSquareFoot);
+
+    /// <summary>Nitrogen a legume fixes at a share of a full stand: straight lines through nothing at 0, the low figure at
+    /// a quarter stand and the high figure at a full one; a share above 1 fixes what a full stand does.</summary>
+    internal static double NitrogenFixed(double share, double lowAtQuarterStand, double highAtFullStand) => share switch
+    {
+        <= QuarterStand => lowAtQuarterStand * share / QuarterStand,
+        < 1 => lowAtQuarterStand + (highAtFullStand - lowAtQuarterStand) * (share - QuarterStand) / (1 - QuarterStand),
+        _ => highAtFullStand,
+    };
+
+    /// <summary>The stand at which the lower printed nitrogen figure holds (KIND-UGA-NFIX).</summary>
+    private const double QuarterStand = 0.25;
+}
