@@ -15,8 +15,8 @@ public sealed partial class Blend
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">No kind, or a kind twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share not above 0, NaN or infinite.</exception>
-    public static Blend FromSharesOfFullStand(params ReadOnlySpan<(BlendComponent Component, double Share)> kinds) =>
-        FromLive(Each(kinds, k => (k.Component, Guard.Above(k.Share, 0, "of a full stand", nameof(kinds)) * k.Component.FullRate.PoundsPerAcre)));
+    public static Blend FromSharesOfFullStand(params ReadOnlySpan<(BlendComponent Component, double ShareOfFullStand)> kinds) =>
+        FromLive(Each(kinds, k => (k.Component, Guard.Above(k.Amount, 0, "of a full stand", nameof(kinds)) * k.Component.FullRate.PoundsPerAcre)));
 
     /// <summary>A blend stated by rates of pure live seed.</summary>
     /// <param name="kinds">Each kind once, with its rate above 0, sown as its full rate is.</param>
@@ -24,7 +24,7 @@ public sealed partial class Blend
     /// <exception cref="ArgumentException">No kind, a kind twice, or a rate sown another way than the kind's full rate.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
     public static Blend FromLiveRates(params ReadOnlySpan<(BlendComponent Component, PureLiveSeedRate Rate)> kinds) =>
-        FromLive(Each(kinds, k => (k.Component, SownAlike(k.Component, k.Rate.Method, k.Rate.PoundsPerAcre))));
+        FromLive(Each(kinds, k => (k.Component, SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds)))));
 
     /// <summary>A blend stated by rates of bulk seed, as it comes out of the bags.</summary>
     /// <param name="kinds">Each kind once, with its rate above 0, sown as its full rate is.</param>
@@ -32,7 +32,7 @@ public sealed partial class Blend
     /// <exception cref="ArgumentException">No kind, a kind twice, or a rate sown another way than the kind's full rate.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
     public static Blend FromBulkRates(params ReadOnlySpan<(BlendComponent Component, BulkSeedRate Rate)> kinds) =>
-        FromLive(Each(kinds, k => (k.Component, SownAlike(k.Component, k.Rate.Method, k.Rate.PoundsPerAcre) * k.Component.PureLiveFraction)));
+        FromLive(Each(kinds, k => (k.Component, SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds)) * k.Component.PureLiveFraction)));
 
     /// <summary>A blend stated by shares of the number of live seeds.</summary>
     /// <param name="liveSeedsPerSquareFoot">Live seeds of all kinds sown per ft2; finite, above 0.</param>
@@ -68,7 +68,57 @@ public sealed partial class Blend
     {
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));
-        return FromLive(Each(kinds, k => (k.Component, Guard.Above(k.Weight.Pounds, 0, "lb", nameof(kinds)) / acres * k.Component.PureLiveFraction)));
+        return FromLive(Each(kinds, k => (k.Component, Guard.Above(k.Amount.Pounds, 0, "lb", nameof(kinds)) / acres * k.Component.PureLiveFraction)));
+    }
+
+    /// <summary>A blend stated by what a home scale showed: pail and seed together, less the empty pail.</summary>
+    /// <param name="area">Area the whole batch is spread on; finite, above 0.</param>
+    /// <param name="emptyPail">What the empty pail weighs; finite, at least 0; zero when the scale was set to zero with it.</param>
+    /// <param name="kinds">Each kind once, with the weight shown for pail and bulk seed, above the empty pail's.</param>
+    /// <returns>The blend.</returns>
+    /// <exception cref="ArgumentException">No kind, or a kind twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number outside its range.</exception>
+    public static Blend FromHomeScale(Area area, Mass emptyPail, params ReadOnlySpan<(BlendComponent Component, Mass Shown)> kinds)
+    {
+        double acres = area.Acres;
+        double pailPounds = emptyPail.Pounds;
+        Guard.Above(acres, 0, "ac", nameof(area));
+        Guard.AtLeast(pailPounds, 0, "lb", nameof(emptyPail));
+        return FromLive(Each(kinds, k =>
+        {
+            double shownPounds = k.Amount.Pounds;
+            return (k.Component, (Guard.Above(shownPounds, pailPounds, "lb, the empty pail", nameof(kinds)) - pailPounds) / acres * k.Component.PureLiveFraction);
+        }));
+    }
+
+    /// <summary>A blend stated by the tag of a bag that holds all kinds: pure seed of each in percent of the whole bag.</summary>
+    /// <param name="bagRate">Rate the bag is spread at, above 0.</param>
+    /// <param name="kinds">Each kind once, with its pure seed as printed, above 0; together at most the whole bag. The viability is the
+    /// component's; its purity is that of the bag and is set here.</param>
+    /// <returns>The blend; other crop, weed and inert matter count as carried by all kinds alike.</returns>
+    /// <exception cref="ArgumentException">No kind, a kind twice, or more pure seed than the bag holds.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number outside its range.</exception>
+    /// <remarks>live rate = bag rate x pure seed x viability. Reading back the tag of a blend gives the blend.</remarks>
+    public static Blend FromTag(ApplicationRate bagRate, params ReadOnlySpan<(BlendComponent Component, Fraction PureSeed)> kinds)
+    {
+        Guard.Above(bagRate.PoundsPerAcre, 0, "lb/ac", nameof(bagRate));
+        double sum = 0;
+        foreach (var (_, pureSeed) in kinds)
+        {
+            sum += pureSeed.Value;
+        }
+
+        if (sum > 1 + SumTolerance)
+        {
+            throw new ArgumentException($"The pure seed of all kinds must be at most 100 % of the bag, found {Amounts.Print(sum * 100, 4)} %.", nameof(kinds));
+        }
+
+        var purity = Fraction.FromValue(Math.Min(1, sum));
+        return FromLive(Each(kinds, k =>
+        {
+            var inBag = k.Component with { Purity = purity };
+            return (inBag, bagRate.PoundsPerAcre * Guard.Above(k.Amount.Value, 0, "(a part of one whole)", nameof(kinds)) * (inBag.Viability?.Value ?? 1));
+        }));
     }
 
     internal static Blend FromLive(IEnumerable<(BlendComponent Component, double LivePoundsPerAcre)> kinds)
@@ -107,11 +157,11 @@ public sealed partial class Blend
         })]);
     }
 
-    private static double SownAlike(BlendComponent component, SowingMethod method, double poundsPerAcre)
+    private static double SownAlike(BlendComponent component, SowingMethod method, double poundsPerAcre, string name)
     {
-        Guard.Above(poundsPerAcre, 0, "lb/ac", "kinds");
+        Guard.Above(poundsPerAcre, 0, "lb/ac", name);
         return method == component.Method ? poundsPerAcre
-            : throw new ArgumentException($"The rate of {component.Kind.CommonName} is {method}, its full rate {component.Method}: a share needs both sown the same way.", "kinds");
+            : throw new ArgumentException($"The rate of {component.Kind.CommonName} is {method}, its full rate {component.Method}: a share needs both sown the same way.", name);
     }
 
     private static ImmutableArray<(BlendComponent Component, double LivePoundsPerAcre)> Each<T>(

@@ -6,7 +6,7 @@ internal static class BlendMath
     /// <summary>International acre, exact (DEF-UNITS).</summary>
     internal const double SquareFeetPerAcre = 43_560;
 
-    /// <summary>Width of the middle 95 % of the normal curve in standard deviations, as printed in SEED-S38 and common tables.</summary>
+    /// <summary>Standard deviations on either side that hold the middle 95 % of a normal spread.</summary>
     internal const double NormalNinetyFive = 1.96;
 
     internal static double LiveSeedsPerSquareFoot(double livePoundsPerAcre, double seedsPerPound) =>

@@ -67,14 +67,23 @@ public sealed class BroadcastFactor
         return Table.Value.FirstOrDefault(f => f.Id == id) ?? throw new KeyNotFoundException($"No broadcast factor has the id '{id}'; there are: {string.Join(", ", Table.Value.Select(f => f.Id))}.");
     }
 
-    /// <summary>Turns a drilled rate into the broadcast one, with the middle of the published factors.</summary>
-    /// <param name="drilled">Rate for drilling.</param>
-    /// <returns>The rate for broadcasting.</returns>
+    /// <summary>Turns a drilled rate into the broadcast one.</summary>
+    /// <param name="drilled">Rate for drilling, above 0.</param>
+    /// <returns>The rate for broadcasting, as a range where the factor is one.</returns>
     /// <exception cref="ArgumentException">The rate is not drilled: the factor would be counted twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
     /// <remarks>broadcast rate = drilled rate x factor.</remarks>
-    public PureLiveSeedRate Apply(PureLiveSeedRate drilled) => drilled.Method == SowingMethod.Drilled
-        ? PureLiveSeedRate.Of(drilled.Rate * ((Lowest + Highest) / 2), SowingMethod.Broadcast)
+    public PureLiveSeedRateRange Apply(PureLiveSeedRate drilled) => drilled.Method == SowingMethod.Drilled
+        ? PureLiveSeedRateRange.Between(Broadcast(drilled, Lowest), Broadcast(drilled, Highest))
         : throw new ArgumentException("The rate is broadcast already; a broadcast factor goes on a drilled rate, once.", nameof(drilled));
+
+    /// <summary>What the factor is for, and its range.</summary>
+    /// <returns>Text such as <c>covered-and-rolled: 1.25</c>.</returns>
+    public override string ToString() => Lowest < Highest
+        ? $"{Id}: {Amounts.Print(Lowest, 2)}-{Amounts.Print(Highest, 2)}"
+        : $"{Id}: {Amounts.Print(Lowest, 2)}";
+
+    private static PureLiveSeedRate Broadcast(PureLiveSeedRate drilled, double factor) => PureLiveSeedRate.Of(drilled.Rate * factor, SowingMethod.Broadcast);
 
     private static BroadcastFactor FromRow(CsvRow row) => new(
         row.Text("id"), row.Text("context"), row.TextOrNull("cover") is null ? null : row.Choice<SeedCover>("cover"),

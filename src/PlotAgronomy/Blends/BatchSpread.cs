@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+using UnitsNet;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>How far a small batch scooped from a well-mixed blend may be from the blend, by chance and by the scale.</summary>
+/// <remarks>N = batch weight x share of weight x seeds per lb; coefficient of variation = 1 / sqrt(N); 95 % range = 1.96 / sqrt(N).
+/// The large seeds limit a small batch. It does not consider that a bag sorts itself on the road: mix before scooping.</remarks>
+public sealed class BatchSpread
+{
+    /// <summary>Gets the bulk weight of the batch.</summary>
+    public required BulkSeedMass Batch { get; init; }
+
+    /// <summary>Gets the kinds with their counts and ranges.</summary>
+    public required ImmutableArray<BatchKindSpread> Kinds { get; init; }
+
+    /// <summary>Gets the remarks, most serious first.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Spread of a batch taken from a blend.</summary>
+    /// <param name="blend">Blend, well mixed.</param>
+    /// <param name="batch">Bulk weight scooped out, above 0.</param>
+    /// <returns>The spread of every kind.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A weight of zero.</exception>
+    public static BatchSpread Of(Blend blend, BulkSeedMass batch)
+    {
+        ArgumentNullException.ThrowIfNull(blend);
+        double pounds = Guard.Above(batch.Pounds, 0, "lb", nameof(batch));
+        ImmutableArray<BatchKindSpread> kinds =
+        [
+            .. blend.Parts.Select(p => new BatchKindSpread
+            {
+                Kind = p.Kind,
+                LiveSeeds = pounds * p.ShareOfBulkWeight.Value * p.Component.PureLiveFraction * p.Component.SeedsPerPound,
+            }),
+        ];
+        return new BatchSpread
+        {
+            Batch = batch,
+            Kinds = kinds,
+            Findings = Finding.InOrder(kinds.Where(k => k.NinetyFivePercentRange > BlendRules.SmallBatchSpread).Select(k => FindingCatalog.Create(
+                "blend-small-batch", ("kind", k.Kind.CommonName), ("batch", batch.ToString()), ("seeds", Amounts.Print(k.LiveSeeds, 0)), ("range", Amounts.Print(k.NinetyFivePercentRange * 100, 0))))),
+        };
+    }
+
+    /// <summary>What half a step of the scale makes of each weight of a batch.</summary>
+    /// <param name="batch">Batch to weigh out.</param>
+    /// <param name="step">Step the scale reads to; finite, above 0.</param>
+    /// <returns>One remark for each weight that half a step changes by more than 1 %.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A step not above 0, NaN or infinite.</exception>
+    public static ImmutableArray<Finding> OfWeighing(BlendBatch batch, Mass step)
+    {
+        ArgumentNullException.ThrowIfNull(batch);
+        double stepPounds = step.Pounds;
+        Guard.Above(stepPounds, 0, "lb", nameof(step));
+        return Finding.InOrder(batch.Lines.Where(l => stepPounds / 2 > l.Weight.Pounds * BlendRules.WeighingError * (1 + CrowdingLimits.Dust)).Select(l => FindingCatalog.Create(
+            "blend-coarse-scale", ("kind", l.Component.Kind.CommonName), ("weight", l.Weight.ToString()), ("error", Amounts.Print(stepPounds / 2 / l.Weight.Pounds * 100, 1)))));
+    }
+}

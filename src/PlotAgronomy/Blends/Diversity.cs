@@ -1,0 +1,67 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>How evenly a blend is spread over its kinds. Always say what was counted: by weight a blend looks quite unlike what
+/// it is by seeds or by share of a full stand, and only the last says what its designer meant.</summary>
+public sealed class Diversity
+{
+    private Diversity(BlendMeasure measure, double[] shares)
+    {
+        Measure = measure;
+        Kinds = shares.Length;
+        Shannon = BlendMath.Shannon(shares);
+        Evenness = BlendMath.Evenness(shares);
+        Simpson = BlendMath.Simpson(shares);
+    }
+
+    /// <summary>Gets what was counted.</summary>
+    public BlendMeasure Measure { get; }
+
+    /// <summary>Gets the number of kinds.</summary>
+    public int Kinds { get; }
+
+    /// <summary>Gets H = -sum of q ln q over the kinds' shares q, a pure number; 0 for one kind.</summary>
+    public double Shannon { get; }
+
+    /// <summary>Gets J = H / ln of the number of kinds, from 0 to 1; 1 for one kind, by definition.</summary>
+    public double Evenness { get; }
+
+    /// <summary>Gets 1 - sum of q squared: the chance that two picks are of two kinds.</summary>
+    public double Simpson { get; }
+
+    /// <summary>Gets exp(H): the number of equal kinds that would be as diverse.</summary>
+    public double EffectiveKinds => Math.Exp(Shannon);
+
+    /// <summary>Diversity of a blend.</summary>
+    /// <param name="blend">Blend.</param>
+    /// <param name="measure">What is counted.</param>
+    /// <returns>The indices.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown measure.</exception>
+    public static Diversity Of(Blend blend, BlendMeasure measure)
+    {
+        ArgumentNullException.ThrowIfNull(blend);
+        Guard.Defined(measure);
+        return new(measure, [.. blend.Parts.Select(p => ShareOf(p, measure).Value)]);
+    }
+
+    /// <summary>The indices.</summary>
+    /// <returns>Text such as <c>3.9 of 4 kinds by share of a full stand, evenness 0.98</c>.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{EffectiveKinds:0.#} of {Kinds} kinds by {InWords(Measure)}, evenness {Evenness:0.##}");
+
+    private static Fraction ShareOf(BlendPart part, BlendMeasure measure) => measure switch
+    {
+        BlendMeasure.BulkWeight => part.ShareOfBulkWeight,
+        BlendMeasure.LiveWeight => part.ShareOfLiveWeight,
+        BlendMeasure.LiveSeeds => part.ShareOfLiveSeeds,
+        _ => part.ShareOfStand,
+    };
+
+    private static string InWords(BlendMeasure measure) => measure switch
+    {
+        BlendMeasure.BulkWeight => "bulk weight",
+        BlendMeasure.LiveWeight => "live weight",
+        BlendMeasure.LiveSeeds => "live seeds",
+        _ => "share of a full stand",
+    };
+}

@@ -1,0 +1,82 @@
+using PlotAgronomy.Blends;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Tests.Blends;
+
+public class CrowdingTests
+{
+    private static string[] CodesOf(Blend blend, params KindShare[] standing) => [.. CrowdingReport.Of(blend, standing).Findings.Select(f => f.Code)];
+
+    private static BlendComponent Of(string id) => BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Broadcast);
+
+    [Theory]
+    [InlineData(0.24, "")]
+    [InlineData(0.25, "")]
+    [InlineData(0.26, "blend-group-near-cap")]
+    [InlineData(0.30, "blend-group-near-cap")]
+    [InlineData(0.31, "blend-group-over-cap")]
+    public void Brassicas_have_a_cap_beside_clover_that_must_live_on(double share, string code)
+    {
+        var blend = Blend.FromSharesOfFullStand((Of("ladino_clover"), 0.6), (Of("rape_dwarf_essex"), share / 2), (Of("purple_top_turnip"), share / 2));
+        Assert.Equal(code.Length > 0 ? [code] : [], CodesOf(blend).Where(c => c.StartsWith("blend-group", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void An_all_brassica_plot_is_normal()
+    {
+        var blend = Blend.FromSharesOfFullStand((Of("rape_dwarf_essex"), 0.4), (Of("purple_top_turnip"), 0.4), (Of("daikon_radish"), 0.2));
+        Assert.DoesNotContain(CodesOf(blend), c => c.StartsWith("blend-group", StringComparison.Ordinal));
+        Assert.False(Assert.Single(CrowdingReport.Of(blend).Groups).Applies);
+    }
+
+    [Fact]
+    public void Clover_that_stands_already_brings_the_cap()
+    {
+        var blend = Blend.FromSharesOfFullStand((Of("rape_dwarf_essex"), 0.4));
+        Assert.DoesNotContain("blend-group-over-cap", CodesOf(blend));
+        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.Of(SampleBlends.Kind("ladino_clover"), 0.5)));
+    }
+
+    [Fact]
+    public void Rape_that_stands_already_counts_in_its_group()
+    {
+        var blend = Blend.FromSharesOfFullStand((Of("ladino_clover"), 0.6), (Of("purple_top_turnip"), 0.2));
+        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.Of(SampleBlends.Kind("rape_dwarf_essex"), 0.2)));
+    }
+
+    [Fact]
+    public void The_user_says_what_must_live_on()
+    {
+        var annual = Of("crimson_clover");
+        Assert.DoesNotContain("blend-group-over-cap", CodesOf(Blend.FromSharesOfFullStand((annual, 0.5), (Of("annual_ryegrass"), 0.4))));
+        Assert.Contains("blend-group-over-cap", CodesOf(Blend.FromSharesOfFullStand((annual with { MustLiveOn = true }, 0.5), (Of("annual_ryegrass"), 0.4))));
+    }
+
+    [Theory]
+    [InlineData(2, 1.25, false)]
+    [InlineData(2, 1.26, true)]
+    [InlineData(4, 1.50, false)]
+    [InlineData(4, 1.51, true)]
+    public void More_kinds_may_stand_closer(int kinds, double total, bool crowded)
+    {
+        string[] ids = ["oats_spring", "crimson_clover", "austrian_winter_pea", "winter_wheat"];
+        var blend = Blend.FromSharesOfFullStand([.. ids.Take(kinds).Select(id => (Of(id), total / kinds))]);
+        Assert.Equal(crowded, CodesOf(blend).Contains("blend-crowded"));
+    }
+
+    [Fact]
+    public void One_kind_is_crowded_above_its_own_full_rate()
+    {
+        Assert.DoesNotContain(CodesOf(Blend.FromSharesOfFullStand((Of("oats_spring"), 1))), c => c.StartsWith("blend-crowded", StringComparison.Ordinal));
+        Assert.Contains("blend-crowded", CodesOf(Blend.FromSharesOfFullStand((Of("oats_spring"), 1.01))));
+        Assert.Contains("blend-crowded-at-every-rate", CodesOf(Blend.FromSharesOfFullStand((Of("oats_spring"), 1.4))));
+    }
+
+    [Fact]
+    public void Five_kinds_with_slow_perennials_are_many()
+    {
+        (BlendComponent, double)[] kinds = [(Of("ladino_clover"), 0.2), (Of("medium_red_clover"), 0.2), (Of("chicory"), 0.2), (Of("oats_spring"), 0.2), (Of("alfalfa"), 0.2)];
+        Assert.DoesNotContain("blend-many-kinds", CodesOf(Blend.FromSharesOfFullStand([.. kinds.Take(4)])));
+        Assert.Contains("blend-many-kinds", CodesOf(Blend.FromSharesOfFullStand(kinds)));
+    }
+}
