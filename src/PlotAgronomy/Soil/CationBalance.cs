@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>Exchange capacity and base saturation of a soil, and the acidity term they rest on.</summary>
+/// <remarks>Capacity = K + Mg + Ca (+ Na) + acidity; saturation = 100 x cation / capacity.</remarks>
+public sealed class CationBalance : IWorkedResult
+{
+    private const string MagnesiumLow = "soil-magnesium-low";
+    private const string PotassiumOverMagnesium = "soil-potassium-over-magnesium";
+
+    private readonly BufferPh? buffer;
+
+    internal CationBalance(AcidityTerm? term, BufferPh? buffer, ImmutableArray<CationShare> bases, CationCharge? acidity, CationChargeBasis basis, IEnumerable<Finding> findings)
+    {
+        Term = term;
+        this.buffer = buffer;
+        Acidity = acidity;
+        BaseSum = Charge(bases.Sum(b => b.Charge.Milliequivalents), basis);
+        Capacity = acidity is { } charge ? Charge(BaseSum.Milliequivalents + charge.Milliequivalents, basis) : null;
+        Bases = Capacity is { Milliequivalents: > 0 } capacity
+            ? [.. bases.Select(b => b.WithSaturation(Fraction.FromValue(b.Charge.Milliequivalents / capacity.Milliequivalents)))]
+            : bases;
+        Findings = Finding.InOrder(findings.Concat(Extremes()));
+        SourceIds = [term?.SourceId ?? "PRACTICE"];
+    }
+
+    /// <summary>Gets the acidity term, or null when the acidity was printed by the laboratory or taken as zero at high pH.</summary>
+    public AcidityTerm? Term { get; }
+
+    /// <summary>Gets the bases with their saturation.</summary>
+    public ImmutableArray<CationShare> Bases { get; }
+
+    /// <summary>Gets the sum of the bases.</summary>
+    public CationCharge BaseSum { get; }
+
+    /// <summary>Gets the acidity, or null when it is not known.</summary>
+    public CationCharge? Acidity { get; }
+
+    /// <summary>Gets the exchange capacity, or null when the acidity is not known.</summary>
+    public CationCharge? Capacity { get; }
+
+    /// <summary>Gets the base saturation, or null when the capacity is not known or zero.</summary>
+    public Fraction? BaseSaturation => Capacity is { Milliequivalents: > 0 } capacity
+        ? Fraction.FromValue(BaseSum.Milliequivalents / capacity.Milliequivalents) : null;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds { get; }
+
+    /// <summary>Computes the balance from a report with a named acidity term and the buffer reading it takes.</summary>
+    /// <param name="report">Report with K, Mg, Ca (and Na) in any unit.</param>
+    /// <param name="term">Acidity term.</param>
+    /// <returns>The balance; without a capacity, and with a finding, when the report lacks the reading.</returns>
+    /// <exception cref="ArgumentException">A cation's unit cannot be turned to the term's basis with what the report prints.</exception>
+    public static CationBalance Of(SoilReport report, AcidityTerm term)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(term);
+        return CationBalanceSteps.ByTerm(report, term);
+    }
+
+    /// <summary>Computes the balance with every acidity term whose buffer the report carries: two buffers show two capacities.</summary>
+    /// <param name="report">Report.</param>
+    /// <returns>One balance a term, in the order of <see cref="AcidityTerm.All"/>; terms from memory only by <see cref="Of"/>.</returns>
+    public static ImmutableArray<CationBalance> ByEveryTerm(SoilReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        return [.. AcidityTerm.All
+            .Where(t => t.Status != DataStatus.Memory && t.Buffers.Any(b => report.FindBuffer(b) is not null))
+            .Select(t => Of(report, t))];
+    }
+
+    /// <summary>Computes the balance from the acidity the laboratory printed.</summary>
+    /// <param name="report">Report with <see cref="SoilReport.ExchangeableAcidity"/>.</param>
+    /// <returns>The balance.</returns>
+    /// <exception cref="ArgumentException">The report prints no acidity.</exception>
+    public static CationBalance FromPrintedAcidity(SoilReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        return CationBalanceSteps.ByPrintedAcidity(report);
+    }
+
+    /// <summary>Computes the balance of a near-neutral soil without acidity: the capacity is the sum of the bases.</summary>
+    /// <param name="report">Report with a water pH of at least 6.5.</param>
+    /// <returns>The balance, with a note; below pH 6.5 no capacity, with a warning.</returns>
+    /// <exception cref="ArgumentException">The report prints no water pH.</exception>
+    public static CationBalance WithoutAcidity(SoilReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        return CationBalanceSteps.WithoutAcidity(report);
+    }
+
+    /// <summary>The share of one cation.</summary>
+    /// <param name="cation">Cation.</param>
+    /// <returns>The share, or null when it was not counted.</returns>
+    public CationShare? Find(SoilAnalyte cation) => Bases.FirstOrDefault(b => b.Cation == cation);
+
+    /// <summary>The same balance with each term rounded before it is added, as laboratories print it.</summary>
+    /// <param name="decimals">Decimals of a meq; 0 to 6.</param>
+    /// <returns>The rounded balance.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 6.</exception>
+    public CationBalance WithTermsRounded(int decimals)
+    {
+        Guard.Between(decimals, 0, 6, "decimals");
+        double Round(double milliequivalents) => Math.Round(milliequivalents, decimals, MidpointRounding.AwayFromZero);
+        var basis = BaseSum.Basis;
+        return new CationBalance(Term, buffer,
+            [.. Bases.Select(b => new CationShare(b.Cation, Charge(Round(b.Charge.Milliequivalents), basis)))],
+            Acidity is { } acidity ? Charge(Round(acidity.Milliequivalents), basis) : null, basis, Findings.Where(f => f.Code is not (MagnesiumLow or PotassiumOverMagnesium)));
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        var lines = ImmutableArray.CreateBuilder<WorkedLine>();
+        foreach (var share in Bases)
+        {
+            lines.Add(new WorkedLine(share.Cation.ToString(), "concentration / ppm per meq", share.Charge.ToString(), Term?.SourceId));
+        }
+
+        if (Acidity is { } acidity)
+        {
+            lines.Add(Term is { } term && buffer is { } reading
+                ? new WorkedLine($"Acidity ({term.Title})", FormattableString.Invariant($"{term.MilliequivalentsPerPhUnit:0.##} x ({term.StartPh:0.00} - {reading.Value:0.00})"), acidity.ToString(), term.SourceId)
+                : new WorkedLine("Acidity", "as printed, or none at this pH", acidity.ToString()));
+        }
+
+        if (Capacity is { } capacity)
+        {
+            lines.Add(new WorkedLine("Exchange capacity", "bases + acidity", capacity.ToString(), Term?.SourceId));
+        }
+
+        if (BaseSaturation is { } saturation)
+        {
+            lines.Add(new WorkedLine("Base saturation", "100 x bases / capacity", Amounts.Print(saturation, 1), Term?.SourceId));
+        }
+
+        return lines.ToImmutable();
+    }
+
+    internal static CationCharge Charge(double milliequivalents, CationChargeBasis basis) => basis == CationChargeBasis.Per100Grams
+        ? CationCharge.FromMilliequivalentsPer100Grams(milliequivalents) : CationCharge.FromMilliequivalentsPer100CubicCentimeters(milliequivalents);
+
+    private IEnumerable<Finding> Extremes()
+    {
+        if (Find(SoilAnalyte.Magnesium)?.Saturation is not { } magnesium)
+        {
+            yield break;
+        }
+
+        if (magnesium.Percent < 10)
+        {
+            yield return FindingCatalog.Create(MagnesiumLow, ("percent", Amounts.Print(magnesium, 1)));
+        }
+
+        if (Find(SoilAnalyte.Potassium)?.Saturation is { } potassium && potassium > magnesium)
+        {
+            yield return FindingCatalog.Create(PotassiumOverMagnesium, ("potassium", Amounts.Print(potassium, 1)), ("magnesium", Amounts.Print(magnesium, 1)));
+        }
+    }
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>From a report to a cation balance.</summary>
+internal static class CationBalanceSteps
+{
+    /// <summary>Rounded ppm per meq in common use (K 390, Mg 120, Ca 200, Na 230).</summary>
+    private static AcidityTerm CommonDivisors => AcidityTerm.Named("smp-sodium-counted");
+
+    private const double NearNeutralPh = 6.5;
+    private const double FreeLimePh = 7.2;
+
+    internal static CationBalance ByTerm(SoilReport report, AcidityTerm term)
+    {
+        var findings = new List<Finding>();
+        if (term.Status == DataStatus.Memory)
+        {
+            findings.Add(MemoryGate.FindingFor(term.Title, term.SourceId));
+        }
+
+        var bases = Bases(report, term.Divisors, term.Basis, findings);
+        var buffer = term.Buffers.Select(report.FindBuffer).FirstOrDefault(b => b is not null);
+        CationCharge? acidity = null;
+        if (buffer is null)
+        {
+            findings.Add(FindingCatalog.Create("soil-acidity-missing", ("ph", Ph(report)), ("buffers", string.Join(", ", term.Buffers))));
+        }
+        else if (term.WaterPhLimit is { } limit && report.WaterPh is { } water && water.Value > limit)
+        {
+            findings.Add(FindingCatalog.Create("soil-acidity-outside-domain", ("term", term.Title), ("limit", Number(limit)), ("ph", Number(water.Value))));
+        }
+        else
+        {
+            acidity = CationBalance.Charge(CationMath.AcidityMilliequivalents(buffer.Value, term.StartPh, term.MilliequivalentsPerPhUnit), term.Basis);
+            if (buffer.Value >= term.StartPh)
+            {
+                findings.Add(FindingCatalog.Create("soil-acidity-none-above-start", ("buffer", buffer.ToString()), ("start", Number(term.StartPh)), ("term", term.Title)));
+            }
+        }
+
+        NoteFreeLime(report, findings);
+        var balance = new CationBalance(term, buffer, bases, acidity, term.Basis, findings);
+        return Differs(report, balance) is { } differs ? new CationBalance(term, buffer, bases, acidity, term.Basis, [.. findings, differs]) : balance;
+    }
+
+    internal static CationBalance ByPrintedAcidity(SoilReport report)
+    {
+        if (report.ExchangeableAcidity is not { } acidity)
+        {
+            throw new ArgumentException("The report prints no exchangeable acidity.", nameof(report));
+        }
+
+        var findings = new List<Finding>();
+        var bases = Bases(report, CommonDivisors.Divisors, acidity.Basis, findings);
+        NoteFreeLime(report, findings);
+        return new CationBalance(null, null, bases, acidity, acidity.Basis, findings);
+    }
+
+    internal static CationBalance WithoutAcidity(SoilReport report)
+    {
+        if (report.WaterPh is not { } water)
+        {
+            throw new ArgumentException("Without a water pH acidity cannot be taken as zero.", nameof(report));
+        }
+
+        var findings = new List<Finding>();
+        var bases = Bases(report, CommonDivisors.Divisors, CationChargeBasis.Per100Grams, findings);
+        bool nearNeutral = water.Value >= NearNeutralPh;
+        findings.Add(nearNeutral
+            ? FindingCatalog.Create("soil-acidity-taken-as-zero", ("ph", Number(water.Value)))
+            : FindingCatalog.Create("soil-acidity-missing", ("ph", Number(water.Value)), ("buffers", "none was run")));
+        NoteFreeLime(report, findings);
+        return new CationBalance(null, null, bases, nearNeutral ? default(CationCharge) : null, CationChargeBasis.Per100Grams, findings);
+    }
+
+    private static ImmutableArray<CationShare> Bases(SoilReport report, ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> divisors, CationChargeBasis basis, List<Finding> findings)
+    {
+        var soil = SampledSoil.Of(report);
+        bool byWeight = basis == CationChargeBasis.Per100Grams;
+        var chargeUnit = byWeight ? SoilTestUnit.MilliequivalentsPer100Grams : SoilTestUnit.MilliequivalentsPer100CubicCentimeters;
+        var concentrationUnit = byWeight ? SoilTestUnit.PartsPerMillion : SoilTestUnit.MilligramsPerCubicDecimeter;
+        var shares = ImmutableArray.CreateBuilder<CationShare>();
+        foreach (var (cation, perMilliequivalent) in divisors)
+        {
+            if (report.Find(cation) is not { } reading)
+            {
+                if (cation != SoilAnalyte.Sodium)
+                {
+                    findings.Add(FindingCatalog.Create("soil-cation-missing", ("cation", cation.ToString())));
+                }
+
+                continue;
+            }
+
+            double milliequivalents;
+            if (reading.Unit is SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters or SoilTestUnit.PercentSaturation)
+            {
+                milliequivalents = Convert(reading, chargeUnit);
+            }
+            else
+            {
+                milliequivalents = Convert(reading, concentrationUnit) / perMilliequivalent;
+            }
+
+            shares.Add(new CationShare(cation, CationBalance.Charge(milliequivalents, basis)));
+        }
+
+        return shares.ToImmutable();
+
+        double Convert(SoilReading reading, SoilTestUnit unit)
+        {
+            var conversion = reading.ConvertTo(unit, soil);
+            findings.AddRange(conversion.Findings);
+            return conversion.Converted.PrintedValue;
+        }
+    }
+
+    private static void NoteFreeLime(SoilReport report, List<Finding> findings)
+    {
+        if (report.WaterPh is { Value: > FreeLimePh } water)
+        {
+            findings.Add(FindingCatalog.Create("soil-calcium-inflated", ("ph", Number(water.Value))));
+        }
+    }
+
+    private static Finding? Differs(SoilReport report, CationBalance balance) =>
+        report.PrintedExchangeCapacity is { } printed && balance.Capacity is { } computed && printed.Basis == computed.Basis
+        && Math.Abs(computed.Milliequivalents - printed.Milliequivalents) > 0.1 * printed.Milliequivalents
+            ? FindingCatalog.Create("soil-capacity-differs", ("term", balance.Term!.Title), ("computed", computed.ToString()), ("printed", printed.ToString()))
+            : null;
+
+    private static string Ph(SoilReport report) => report.WaterPh is { } water ? Number(water.Value) : "not printed";
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,23 @@
+namespace PlotAgronomy.Soil;
+
+/// <summary>One base cation: its charge, and its share of the exchange capacity when that is known.</summary>
+public sealed class CationShare
+{
+    internal CationShare(SoilAnalyte cation, CationCharge charge, Fraction? saturation = null)
+    {
+        Cation = cation;
+        Charge = charge;
+        Saturation = saturation;
+    }
+
+    /// <summary>Gets the cation.</summary>
+    public SoilAnalyte Cation { get; }
+
+    /// <summary>Gets its charge.</summary>
+    public CationCharge Charge { get; }
+
+    /// <summary>Gets its share of the exchange capacity, or null when the capacity is not known.</summary>
+    public Fraction? Saturation { get; }
+
+    internal CationShare WithSaturation(Fraction saturation) => new(Cation, Charge, saturation);
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>Plausibility of pH readings.</summary>
+internal static class PhChecks
+{
+    private const double LowestPh = 3.5;
+    private const double HighestPh = 8.5;
+    private const double LimeNotExpectedFrom = 6.5;
+    private const double PlaceholderMargin = 0.5;
+
+    internal static ImmutableArray<Finding> OfTyped(double typed)
+    {
+        if (typed is > 0 and <= 14)
+        {
+            return [];
+        }
+
+        double shifted = typed / 10;
+        return shifted is >= LowestPh and <= 9
+            ? [FindingCatalog.Create("soil-ph-decimal-point", ("typed", Number(typed)), ("likely", Number(shifted)))]
+            : [FindingCatalog.Create("soil-ph-impossible", ("typed", Number(typed)))];
+    }
+
+    internal static IEnumerable<Finding> Of(SoilReport report)
+    {
+        foreach (var (value, text) in Values(report))
+        {
+            if (value is < LowestPh or > HighestPh)
+            {
+                yield return FindingCatalog.Create("soil-ph-unlikely", ("reading", text));
+            }
+        }
+
+        if (report.WaterPh is { } water && report.SaltPh is { } salt && salt.Value > water.Value)
+        {
+            yield return FindingCatalog.Create("soil-salt-ph-above-water", ("salt", salt.ToString()), ("water", water.ToString()));
+        }
+
+        foreach (var finding in report.BufferPhs.SelectMany(b => OfBuffer(b, report.WaterPh)))
+        {
+            yield return finding;
+        }
+
+        if (report.BufferPhs.IsEmpty && report.ExchangeableAcidity is null && report.WaterPh is { Value: < LimeNotExpectedFrom } acid)
+        {
+            yield return FindingCatalog.Create("soil-buffer-missing", ("water", acid.ToString()));
+        }
+    }
+
+    private static IEnumerable<Finding> OfBuffer(BufferPh buffer, WaterPh? water)
+    {
+        double start = BufferStart.Of(buffer.Buffer);
+        if (buffer.Value > start)
+        {
+            yield return FindingCatalog.Create("soil-buffer-above-start", ("reading", buffer.ToString()), ("start", Number(start)));
+        }
+        else if (start - buffer.Value < PlaceholderMargin && buffer.Buffer is (SoilBuffer.Smp or SoilBuffer.Sikora or SoilBuffer.Sikora2))
+        {
+            yield return FindingCatalog.Create("soil-buffer-placeholder", ("reading", buffer.ToString()), ("start", Number(start)));
+        }
+
+        if (water is not null && water.Value < LimeNotExpectedFrom && buffer.Value < water.Value && buffer.Value < start - 2)
+        {
+            yield return FindingCatalog.Create("soil-ph-buffer-swapped", ("water", water.ToString()), ("buffer", buffer.ToString()));
+        }
+    }
+
+    private static IEnumerable<(double Value, string Text)> Values(SoilReport report)
+    {
+        if (report.WaterPh is { } water)
+        {
+            yield return (water.Value, water.ToString());
+        }
+
+        if (report.SaltPh is { } salt)
+        {
+            yield return (salt.Value, salt.ToString());
+        }
+    }
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,101 @@
+using System.Globalization;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>Plausibility of single readings: unit, extractant, oxide, size, and the step from an earlier report.</summary>
+internal static class ReadingChecks
+{
+    /// <summary>Above these a concentration in ppm by weight is far outside what farmed soils show (common practice).</summary>
+    private static readonly (SoilAnalyte Analyte, double Ppm)[] HighestPpm =
+    [
+        (SoilAnalyte.Phosphorus, 400), (SoilAnalyte.Potassium, 1000), (SoilAnalyte.Magnesium, 1500), (SoilAnalyte.Calcium, 12_000),
+    ];
+
+    /// <summary>Two soil tests of one plot agree within about a tenth; a ratio inside the band points at a factor.</summary>
+    private const double RatioBand = 0.1;
+
+    private const double DoubledRatio = 2;
+
+    internal static IEnumerable<Finding> Of(SoilReport report)
+    {
+        var program = SoilProgram.Of(report);
+        foreach (var reading in report.Readings.Where(r => r.Analyte is not SoilAnalyte.SolubleSalts))
+        {
+            foreach (var finding in OfOne(reading, report, program))
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    internal static IEnumerable<Finding> Against(SoilReport report, SoilReport earlier)
+    {
+        foreach (var reading in report.Readings)
+        {
+            if (earlier.Find(reading.Analyte, reading.Extractant) is not { PrintedValue: > 0 } before || before.Unit != reading.Unit || before.Form != reading.Form)
+            {
+                continue;
+            }
+
+            double ratio = reading.PrintedValue / before.PrintedValue;
+            string printed = Amounts.Print(ratio, 2);
+            bool hasOxideName = reading.Analyte is SoilAnalyte.Phosphorus && reading.Form == PrintedForm.Element;
+            double oxide = hasOxideName ? Cations.OxideFactorOf(reading.Analyte) : 0;
+            bool nearOxide = hasOxideName && Math.Abs(ratio - oxide) < Math.Abs(ratio - DoubledRatio) && Math.Abs(ratio / oxide - 1) <= RatioBand;
+            if (nearOxide)
+            {
+                yield return FindingCatalog.Create("soil-oxide-typed-as-element", ("analyte", reading.Analyte.ToString()), ("ratio", printed), ("oxide", "P2O5"), ("element", "P"));
+            }
+            else if (Math.Abs(ratio / DoubledRatio - 1) <= RatioBand || Math.Abs(ratio * DoubledRatio - 1) <= RatioBand)
+            {
+                yield return FindingCatalog.Create("soil-doubled-since", ("analyte", reading.Analyte.ToString()), ("ratio", printed));
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> OfOne(SoilReading reading, SoilReport report, SoilProgram? program)
+    {
+        string analyte = reading.Analyte.ToString();
+        bool phosphorusOrPotassium = reading.Analyte is SoilAnalyte.Phosphorus or SoilAnalyte.Potassium;
+        if (reading.Form == PrintedForm.Oxide)
+        {
+            yield return FindingCatalog.Create("soil-oxide-not-programs", ("analyte", analyte));
+        }
+
+        if (phosphorusOrPotassium && reading.Extractant == Extractant.NotStated)
+        {
+            yield return FindingCatalog.Create("soil-extractant-missing", ("analyte", analyte));
+        }
+
+        if (program is not null)
+        {
+            if (phosphorusOrPotassium && !program.Units.Contains(reading.Unit))
+            {
+                yield return FindingCatalog.Create("soil-unit-not-programs", ("analyte", analyte), ("unit", reading.Unit.ToString()),
+                    ("program", program.Name), ("expected", string.Join(" or ", program.Units)));
+            }
+
+            if (reading.Extractant != Extractant.NotStated && !program.ExtractantsFor(reading.Analyte).IsEmpty && !program.Uses(reading.Analyte, reading.Extractant))
+            {
+                yield return FindingCatalog.Create("soil-extractant-not-programs", ("analyte", analyte), ("extractant", reading.Extractant.ToString()),
+                    ("program", program.Name), ("expected", string.Join(" or ", program.ExtractantsFor(reading.Analyte))));
+            }
+        }
+        else if (phosphorusOrPotassium && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre))
+        {
+            yield return FindingCatalog.Create("soil-unit-ask", ("analyte", analyte), ("value", Number(reading.PrintedValue)), ("laboratory", report.Laboratory));
+        }
+
+        foreach (var (limited, ppm) in HighestPpm)
+        {
+            double limit = reading.Unit == SoilTestUnit.PartsPerMillion ? ppm : 2 * ppm;
+            if (limited == reading.Analyte && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex) && reading.PrintedValue > limit)
+            {
+                yield return FindingCatalog.Create("soil-value-high-for-unit", ("analyte", analyte), ("value", $"{Number(reading.PrintedValue)} {reading.Unit}"), ("limit", Number(limit)));
+            }
+        }
+    }
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>Plausibility of the sample itself: its age and its depth.</summary>
+internal static class SampleChecks
+{
+    private const int LongestYears = 3;
+    private const double ShallowestInches = 5;
+    private const double DeepestInches = 9;
+    private const double DepthToleranceInches = 1;
+
+    internal static IEnumerable<Finding> Of(SoilReport report, DateOnly today)
+    {
+        if (report.SampledOn is not { } day)
+        {
+            yield return FindingCatalog.Create("soil-report-undated");
+        }
+        else if (day > today)
+        {
+            yield return FindingCatalog.Create("soil-report-from-future", ("date", Date(day)), ("today", Date(today)));
+        }
+        else if (day.AddYears(LongestYears) < today)
+        {
+            yield return FindingCatalog.Create("soil-report-old", ("date", Date(day)), ("years", Years(day, today)));
+        }
+
+        if (SoilProgram.Of(report) is { SampledDepthInches: { } programDepth } program)
+        {
+            foreach (var finding in OfDepth(report, programDepth, program.Name))
+            {
+                yield return finding;
+            }
+        }
+        else if (report.SampledDepth is { } depth)
+        {
+            double inches = depth.Inches;
+            if (inches < ShallowestInches)
+            {
+                yield return FindingCatalog.Create("soil-sample-shallow", ("sampled", Inches(inches)));
+            }
+            else if (inches > DeepestInches)
+            {
+                yield return FindingCatalog.Create("soil-sample-deep", ("sampled", Inches(inches)));
+            }
+        }
+    }
+
+    internal static ImmutableArray<Finding> OfDepth(SoilReport report, double expectedInches, string method)
+    {
+        if (report.SampledDepth is not { } depth)
+        {
+            return [];
+        }
+
+        double inches = depth.Inches;
+        return Math.Abs(inches - expectedInches) > DepthToleranceInches
+            ? [FindingCatalog.Create("soil-depth-differs", ("sampled", Inches(inches)), ("method", method), ("expected", Inches(expectedInches)))]
+            : [];
+    }
+
+    private static string Inches(double inches) => Amounts.Print(Length.FromInches(inches), "in", 1);
+
+    private static string Date(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string Years(DateOnly from, DateOnly to) => Amounts.Print((to.DayNumber - from.DayNumber) / 365.25, 1);
+}

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>How one institution reports soil tests: extractants, units, and depth where it states one.</summary>
+public sealed class SoilProgram
+{
+    private static readonly Lazy<ImmutableArray<SoilProgram>> Table = new(() =>
+        [.. CsvTable.Embedded("soil-programs.csv", "id", "program", "p_extractants", "cation_extractants", "units", "sampled_depth_in", "source_id", "locator", "status").Rows.Select(r => new SoilProgram(r))]);
+
+    private SoilProgram(CsvRow row)
+    {
+        Name = row.Text("program");
+        PhosphorusExtractants = [.. row.Text("p_extractants").Split(';').Select(Enum.Parse<Extractant>)];
+        CationExtractants = [.. row.Text("cation_extractants").Split(';').Select(Enum.Parse<Extractant>)];
+        Units = [.. row.Text("units").Split(';').Select(Enum.Parse<SoilTestUnit>)];
+        SampledDepthInches = row.NumberOrNull("sampled_depth_in");
+        SourceId = row.SourceId();
+    }
+
+    /// <summary>Gets every program known.</summary>
+    public static ImmutableArray<SoilProgram> All => Table.Value;
+
+    /// <summary>Gets the institution's state or country.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets the extractants it uses for phosphorus.</summary>
+    public ImmutableArray<Extractant> PhosphorusExtractants { get; }
+
+    /// <summary>Gets the extractants it uses for K, Ca and Mg.</summary>
+    public ImmutableArray<Extractant> CationExtractants { get; }
+
+    /// <summary>Gets the units it prints P and K in.</summary>
+    public ImmutableArray<SoilTestUnit> Units { get; }
+
+    /// <summary>Gets the id of the source.</summary>
+    public string SourceId { get; }
+
+    internal double? SampledDepthInches { get; }
+
+    /// <summary>Finds the program whose name a laboratory's or program's name begins with or holds as whole words.</summary>
+    /// <param name="institution">Name as on the report, such as <c>North Carolina</c>.</param>
+    /// <returns>The program, or null when it is not in the table.</returns>
+    public static SoilProgram? TryFind(string institution)
+    {
+        ArgumentNullException.ThrowIfNull(institution);
+        return All.Where(p => ContainsWords(institution, p.Name)).MaxBy(p => p.Name.Length);
+    }
+
+    /// <summary>The program of a report: the one it names, else its laboratory's.</summary>
+    /// <param name="report">Report.</param>
+    /// <returns>The program, or null when it is not in the table.</returns>
+    public static SoilProgram? Of(SoilReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        return TryFind(report.Program ?? report.Laboratory);
+    }
+
+    /// <summary>The program's name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    internal ImmutableArray<Extractant> ExtractantsFor(SoilAnalyte analyte) => analyte switch
+    {
+        SoilAnalyte.Phosphorus => PhosphorusExtractants,
+        SoilAnalyte.Potassium or SoilAnalyte.Calcium or SoilAnalyte.Magnesium => CationExtractants,
+        _ => [],
+    };
+
+    /// <summary>A Mehlich-3 reading stays one however it was measured.</summary>
+    internal bool Uses(SoilAnalyte analyte, Extractant extractant)
+    {
+        var used = ExtractantsFor(analyte);
+        return used.Contains(extractant)
+            || (used.Contains(Extractant.Mehlich3) && extractant is (Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric))
+            || (extractant == Extractant.Mehlich3 && used.Any(e => e is Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric));
+    }
+
+    private static bool ContainsWords(string text, string words)
+    {
+        int at = text.IndexOf(words, StringComparison.OrdinalIgnoreCase);
+        return at >= 0
+            && (at == 0 || !char.IsLetter(text[at - 1]))
+            && (at + words.Length == text.Length || !char.IsLetter(text[at + words.Length]));
+    }
+}
