@@ -72,12 +72,12 @@ public class SoilValueTypeTests
     [Theory]
     [InlineData(0), InlineData(-1), InlineData(48.0001), InlineData(double.NaN), InlineData(double.PositiveInfinity)]
     public void A_layer_has_a_depth_up_to_four_feet(double inches) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => SampledLayer.OfDepth(Length.FromInches(inches)));
+        Assert.ThrowsAny<ArgumentException>(() => SampledLayer.OfDepth(Length.FromInches(inches)));
 
     [Theory]
     [InlineData(0), InlineData(-1), InlineData(2.6501), InlineData(double.NaN), InlineData(double.PositiveInfinity)]
     public void A_measured_layer_is_lighter_than_rock(double gramsPerCubicCentimeter) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => SampledLayer.Measured(Length.FromInches(6), Density.FromGramsPerCubicCentimeter(gramsPerCubicCentimeter)));
+        Assert.ThrowsAny<ArgumentException>(() => SampledLayer.Measured(Length.FromInches(6), Density.FromGramsPerCubicCentimeter(gramsPerCubicCentimeter)));
 
     [Theory]
     [InlineData(5.999, false), InlineData(6, true), InlineData(7, true), InlineData(7.001, false)]
