@@ -61,12 +61,27 @@ public abstract class RecommendationSystem
     /// <param name="crop">Crop row, yield and use.</param>
     /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <returns>The needs, and the nutrients left unanswered with the reason.</returns>
-    public NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting = null)
+    public NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting = null) => Recommend(report, crop, setting, isAskedByName: true);
+
+    /// <summary>Name and edition.</summary>
+    /// <returns>Text such as <c>Tri-State 2020 (2020)</c>.</returns>
+    public override string ToString() => $"{Name} ({Edition})";
+
+    /// <summary>Answers; a system that was not asked by name keeps answers that rest on numbers from memory to itself.</summary>
+    internal NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting, bool isAskedByName)
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(crop);
         var question = new SystemQuestion(report, crop, setting ?? PlotSetting.Unknown);
-        var answers = Accepts.Select(t => t.Nutrient).Distinct().Order().Select(n => AnswerFor(n, question)).ToList();
+        var answers = Accepts.Select(t => t.Nutrient).Distinct().Order().Select(n => AnswerFor(n, question))
+            .Append(new SystemAnswer([.. NeedsOfCrop(question)], null)).ToList();
+        if (!isAskedByName)
+        {
+            answers = [.. answers.Select(a => a.Needs.FirstOrDefault(n => n.Status == DataStatus.Memory) is { } need
+                ? Refuse(need.Nutrient, question, "nutrient-memory-by-name", "its numbers are not yet checked against the publication, so it answers only when asked by name")
+                : a)];
+        }
+
         ImmutableArray<NutrientNeed> needs = [.. answers.SelectMany(a => a.Needs).OrderBy(n => n.Nutrient)];
         ImmutableArray<UnansweredNutrient> unanswered = [.. answers.Select(a => a.Unanswered).OfType<UnansweredNutrient>()];
         return new NutrientRecommendation
@@ -80,16 +95,15 @@ public abstract class RecommendationSystem
         };
     }
 
-    /// <summary>Name and edition.</summary>
-    /// <returns>Text such as <c>Tri-State 2020 (2020)</c>.</returns>
-    public override string ToString() => $"{Name} ({Edition})";
-
     /// <summary>Whether the report holds a test of this nutrient that the system takes, for this crop row.</summary>
     internal bool WouldServe(SoilReport report, CropRow crop, PlantNutrient nutrient) =>
         Accepts.Any(t => t.Nutrient == nutrient && t.Crops.Contains(crop) && ReportReadings.Find(report, t.Analyte, t.Extractants, t.Unit) is not null);
 
     /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
     private protected abstract SystemAnswer Answer(SystemQuestion question, DomainReading reading);
+
+    /// <summary>What the system prints for the crop whatever the test.</summary>
+    private protected virtual IEnumerable<NutrientNeed> NeedsOfCrop(SystemQuestion question) => [];
 
     private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemQuestion question)
     {

@@ -52,4 +52,8 @@ internal static class SystemMath
 
     /// <summary>Nearest multiple of a step, a half away from zero: the rounding of printed tables.</summary>
     internal static double ToNearest(double value, double step) => Math.Round(value / step, MidpointRounding.AwayFromZero) * step;
+
+    /// <summary>constant + per unit x test - per pH x pH.</summary>
+    internal static double ManganeseIndex(double constant, double perUnit, double test, double perPh, double waterPh) =>
+        constant + (perUnit * test) - (perPh * waterPh);
 }

@@ -27,7 +27,7 @@ internal static class SystemQuestions
 
     internal static NutrientRecommendation Ask(CsvRow row)
     {
-        var analyte = NutrientOf(row) == PlantNutrient.Potash ? SoilAnalyte.Potassium : SoilAnalyte.Phosphorus;
+        var analyte = NutrientOf(row) == PlantNutrient.Phosphate ? SoilAnalyte.Phosphorus : SoilAnalyte.Potassium;
         var reading = SoilReading.Of(analyte, row.Number("test"), row.Choice<SoilTestUnit>("test_unit"), row.Choice<Extractant>("extractant"));
         var second = row.NumberOrNull("second_test") is { } other
             ? SoilReading.Of(analyte == SoilAnalyte.Potassium ? SoilAnalyte.Phosphorus : SoilAnalyte.Potassium, other, row.Choice<SoilTestUnit>("test_unit"), row.Choice<Extractant>("extractant"))

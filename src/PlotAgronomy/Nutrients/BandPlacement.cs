@@ -1,0 +1,13 @@
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Phosphate placed in a band beside the row works harder than broadcast phosphate.</summary>
+public static class BandPlacement
+{
+    /// <summary>Banded phosphate that does the work of a broadcast rate.</summary>
+    /// <param name="broadcast">P2O5 advised broadcast.</param>
+    /// <returns>P2O5 in the band.</returns>
+    /// <remarks>banded = broadcast / 1.5, when all of it goes through the planter. Source SOIL-CT1. It does not check how
+    /// much salt a band may hold near the seed.</remarks>
+    public static ApplicationRate BandedPhosphateFor(ApplicationRate broadcast) =>
+        ApplicationRate.FromPoundsPerAcre(broadcast.PoundsPerAcre / SystemConstants.Value("CT-band-worth"));
+}

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>The rating systems of this library.</summary>
+public static class RatingSystems
+{
+    private static readonly Lazy<ImmutableArray<RatingSystem>> Systems = new(() =>
+        [.. CsvTable.Embedded("nutrients-rating-systems.csv", "id", "name", "institution", "source_id", "locator", "status").Rows
+            .Select(r => new RatingSystem(r.Text("id"), r.Text("name"), r.Text("institution"), r.Status()))]);
+
+    /// <summary>Gets every rating system.</summary>
+    public static ImmutableArray<RatingSystem> All => Systems.Value;
+
+    /// <summary>Gets North Carolina's index classes.</summary>
+    public static RatingSystem NorthCarolina => Find("NC");
+
+    /// <summary>Gets Delaware's fertility index.</summary>
+    public static RatingSystem Delaware => Find("DE");
+
+    /// <summary>Gets New Jersey's relative levels.</summary>
+    public static RatingSystem NewJersey => Find("NJ");
+
+    /// <summary>Finds a system by its id.</summary>
+    /// <param name="id">Id, such as <c>DE</c>.</param>
+    /// <returns>The system.</returns>
+    /// <exception cref="KeyNotFoundException">No system has this id.</exception>
+    public static RatingSystem Find(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return All.FirstOrDefault(s => s.Id == id) ?? throw new KeyNotFoundException($"No rating system has the id '{id}'. Known: {string.Join(", ", All.Select(s => s.Id))}.");
+    }
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>A report rated by one system. A nutrient without a rating has no limits there; that is no verdict on it.</summary>
+public sealed class SoilRatings : IWorkedResult
+{
+    /// <summary>Gets the system.</summary>
+    public required RatingSystem System { get; init; }
+
+    /// <summary>Gets the ratings.</summary>
+    public required ImmutableArray<NutrientRating> Ratings { get; init; }
+
+    /// <summary>Gets what the report holds and the system has limits for, but could not be rated.</summary>
+    public required ImmutableArray<UnratedNutrient> Unrated { get; init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. Ratings.SelectMany(r => r.SourceIds).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>Finds the rating of a nutrient.</summary>
+    /// <param name="analyte">What was measured.</param>
+    /// <returns>The rating, or null when there is none.</returns>
+    public NutrientRating? For(Soil.SoilAnalyte analyte)
+    {
+        Guard.Defined(analyte);
+        return Ratings.FirstOrDefault(r => r.Scale.Analyte == analyte);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [.. Ratings.Select(r => new WorkedLine(SoilWords.For(r.Scale.Analyte), string.Join("; ", r.Scale.Classes.Select(c => c.ToString())), $"{Print.Number(r.ComparedValue)} {r.Scale.UnitInWords} is {r.Name}", r.Class.SourceId.Split(';')[0]))];
+}

@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>One report through every system that accepts it, side by side.</summary>
+public sealed class SystemComparison : IWorkedResult
+{
+    private SystemComparison(ImmutableArray<NutrientRecommendation> answers)
+    {
+        Answers = [.. answers.Where(a => a.Needs.Length > 0)];
+        LeftOut = [.. answers.Where(a => a.Needs.Length == 0)];
+        Rows = [.. Answers.SelectMany(a => a.Needs.Select(n => new ComparisonRow { System = a.System, Crop = a.Crop, Need = n }))
+            .OrderBy(r => r.Need.Nutrient).ThenBy(r => r.Need.IsLegalMaximum).ThenBy(r => r.Need.Rate)];
+        Disagreements = [.. Rows.Where(r => !r.Need.IsLegalMaximum).GroupBy(r => r.Need.Nutrient).Where(g => g.Count() > 1)
+            .Select(g => new SystemDisagreement { Nutrient = g.Key, Lowest = g.First(), Highest = g.Last() })];
+        Findings = Finding.InOrder(Answers.SelectMany(a => a.Findings));
+    }
+
+    /// <summary>Gets the answers of the systems that accept the report for at least one nutrient.</summary>
+    public ImmutableArray<NutrientRecommendation> Answers { get; }
+
+    /// <summary>Gets the answers of the systems that do not; each says why.</summary>
+    public ImmutableArray<NutrientRecommendation> LeftOut { get; }
+
+    /// <summary>Gets a line for every need, by nutrient and then from the least to the most; legal ceilings last.</summary>
+    public ImmutableArray<ComparisonRow> Rows { get; }
+
+    /// <summary>Gets, for every nutrient with two answers or more, how far apart they are and why.</summary>
+    public ImmutableArray<SystemDisagreement> Disagreements { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. Answers.SelectMany(a => a.SourceIds).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>Compares the systems for one crop row.</summary>
+    /// <param name="report">Soil report.</param>
+    /// <param name="crop">Crop row, yield and use.</param>
+    /// <param name="setting">What else is known of the soil; null for nothing.</param>
+    /// <param name="askedByName">Systems asked by name, numbers from memory included; null asks every system but leaves
+    /// out answers that rest on numbers from memory.</param>
+    /// <returns>The side-by-side.</returns>
+    public static SystemComparison Of(SoilReport report, CropUse crop, PlotSetting? setting = null, IEnumerable<RecommendationSystem>? askedByName = null)
+    {
+        ArgumentNullException.ThrowIfNull(crop);
+        return Of(report, _ => crop, setting, askedByName);
+    }
+
+    /// <summary>Compares the systems when each takes the plot as another of its rows.</summary>
+    /// <param name="report">Soil report.</param>
+    /// <param name="cropFor">The row to ask each system for; null leaves the system out.</param>
+    /// <param name="setting">What else is known of the soil; null for nothing.</param>
+    /// <param name="askedByName">As in the other overload.</param>
+    /// <returns>The side-by-side.</returns>
+    public static SystemComparison Of(SoilReport report, Func<RecommendationSystem, CropUse?> cropFor, PlotSetting? setting = null, IEnumerable<RecommendationSystem>? askedByName = null)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(cropFor);
+        bool isAskedByName = askedByName is not null;
+        return new SystemComparison(
+            [.. from system in askedByName ?? RecommendationSystems.All
+                let crop = cropFor(system)
+                where crop is not null
+                select system.Recommend(report, crop, setting, isAskedByName)]);
+    }
+
+    /// <summary>Finds the disagreement about a nutrient.</summary>
+    /// <param name="nutrient">Nutrient.</param>
+    /// <returns>The disagreement, or null when fewer than two systems answer.</returns>
+    public SystemDisagreement? About(PlantNutrient nutrient)
+    {
+        Guard.Defined(nutrient);
+        return Disagreements.FirstOrDefault(d => d.Nutrient == nutrient);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Answers.SelectMany(a => a.ShowWork().Select(l => l with { Label = $"{a.System.Name}, {l.Label}" }))];
+}

@@ -1,0 +1,27 @@
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>How far apart the systems are for one nutrient, and why. Legal ceilings are not counted: they are not advice.</summary>
+public sealed class SystemDisagreement
+{
+    /// <summary>Gets the nutrient.</summary>
+    public required PlantNutrient Nutrient { get; init; }
+
+    /// <summary>Gets the system that asks for least.</summary>
+    public required ComparisonRow Lowest { get; init; }
+
+    /// <summary>Gets the system that asks for most.</summary>
+    public required ComparisonRow Highest { get; init; }
+
+    /// <summary>Gets the difference between the two.</summary>
+    public ApplicationRate Difference => ApplicationRate.FromPoundsPerAcre(Highest.Need.Rate.PoundsPerAcre - Lowest.Need.Rate.PoundsPerAcre);
+
+    /// <summary>Gets why they differ, in words.</summary>
+    public string Why => Lowest.System.Philosophy == Highest.System.Philosophy
+        ? $"Both follow the idea of {PhilosophyWords.For(Lowest.System.Philosophy)}, but their levels and steps come from different soils and trials."
+        : $"{Highest.System.Name} follows the idea of {PhilosophyWords.For(Highest.System.Philosophy)}; {Lowest.System.Name} follows {PhilosophyWords.For(Lowest.System.Philosophy)}.";
+
+    /// <summary>Nutrient, systems and difference.</summary>
+    /// <returns>Text such as <c>K2O: 0 (Nebraska) to 72.5 (Tri-State), 72.5 lb/ac apart</c>.</returns>
+    public override string ToString() =>
+        $"{SoilWords.For(Nutrient)}: {Print.Tenths(Lowest.Need.Rate.PoundsPerAcre)} ({Lowest.System.Name}) to {Print.Tenths(Highest.Need.Rate.PoundsPerAcre)} ({Highest.System.Name}), {Print.Tenths(Difference.PoundsPerAcre)} lb/ac apart";
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>Fixed pounds for every pound of test below the goal, over four years; removal up to a limit; nothing above it.</summary>
+internal sealed class IllinoisSystem() : BuildUpSystem("IL")
+{
+    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    {
+        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
+        var group = isPotash ? question.Setting.ExchangeCapacityGroup : question.Setting.PhosphorusSupply;
+        if (group is null || (isPotash && group == SoilSupply.Medium))
+        {
+            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", isPotash
+                ? "its potassium goal asks whether the soil counts as low or high in exchange capacity"
+                : "its phosphorus goal asks for the phosphorus-supplying power of the soil (low, medium or high)");
+        }
+
+        if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
+        {
+            return RefuseForRemoval(question, reading.Nutrient);
+        }
+
+        string letter = isPotash ? "K" : "P";
+        var goal = SystemConstants.Find($"IL-{letter}-goal-{group}");
+        var limit = SystemConstants.Find($"IL-{letter}-limit-{group}");
+        var factor = SystemConstants.Find($"IL-{letter}-factor");
+        var years = SystemConstants.Find("IL-years");
+        double times = !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? SystemConstants.Value("IL-wheat-maintenance") : 1;
+        double buildUp = SystemMath.LinearBuildUp(reading.Value, goal, factor / years);
+        bool isAboveLimit = reading.Value > limit;
+        double replaced = isAboveLimit ? 0 : replacement.Pounds * times;
+        bool builds = buildUp > 0;
+        var scale = LimitScale.Of($"IL-{letter}", reading, question.Crop.Row, $"goal {Print.Number(goal)}, limit {Print.Number(limit)} lb/ac",
+            Statuses.WeakestOf(goal.Status, limit.Status), $"{goal.SourceId};{limit.SourceId}",
+            [("build-up", goal, false), ("maintenance", limit, true)], "none");
+
+        return Need(question, reading, new Parts(buildUp, replaced,
+            builds ? $"{reading.Words} is below the goal {Print.Number(goal)}: a quarter of the build-up this year, and {PutBack(replacement)}."
+                : isAboveLimit ? $"{reading.Words} is above {Print.Number(limit)}: none."
+                : $"{reading.Words} lies between the goal {Print.Number(goal)} and {Print.Number(limit)}: {PutBack(replacement)}.",
+            Statuses.WeakestOf(builds ? Statuses.WeakestOf(goal.Status, factor.Status) : Statuses.WeakestOf(goal.Status, limit.Status), replacement.Status),
+            [.. factor.SourceId.Split(';'), .. goal.SourceId.Split(';'), replacement.SourceId ?? goal.SourceId])
+        {
+            Rating = reading.RatingOn(scale, Id),
+            BuildUpFormula = $"(goal - test) x {Print.Number(factor)} / {Print.Number(years)} years",
+            BuildUpNumbers = builds
+                ? string.Create(CultureInfo.InvariantCulture, $"({goal.Value} - {reading.Value:0.##}) x {factor.Value} / {years.Value}")
+                : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {goal.Value}"),
+            ReplacementFormula = times > 1 ? "yield x removal x 1.5, up to the limit" : "yield x removal, up to the limit",
+            ReplacementNumbers = isAboveLimit ? $"above {Print.Number(limit)}" : $"{replacement.Words}{(times > 1 ? $" x {Print.Number(times)}" : "")}",
+        });
+    }
+
+    private static string PutBack(Replacement replacement) =>
+        replacement.IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
+}

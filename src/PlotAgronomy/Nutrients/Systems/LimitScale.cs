@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>Builds a scale whose limits a system computes (from exchange capacity, say) and does not print as a table.</summary>
+internal static class LimitScale
+{
+    /// <summary>Classes below each limit in turn, and a last one open above.</summary>
+    internal static RatingScale Of(string id, DomainReading reading, CropRow crop, string scope, DataStatus status, string sourceId,
+        ImmutableArray<(string Name, double High, bool HighIncluded)> limited, string openClass)
+    {
+        var classes = ImmutableArray.CreateBuilder<RatingClass>();
+        double start = 0;
+        bool startIncluded = true;
+        foreach (var (name, high, included) in limited)
+        {
+            classes.Add(Class(name, high, included));
+            (start, startIncluded) = (high, !included);
+        }
+
+        classes.Add(Class(openClass, null, false));
+        return new RatingScale
+        {
+            Id = id,
+            Analyte = reading.Reading.Analyte,
+            Extractants = [reading.Reading.Extractant],
+            Unit = reading.Unit,
+            Crops = [crop],
+            Condition = ScaleCondition.None,
+            Scope = scope,
+            Classes = classes.ToImmutable(),
+            SourceIds = [.. sourceId.Split(';')],
+        };
+
+        RatingClass Class(string name, double? high, bool included) => new()
+        {
+            Order = classes.Count + 1,
+            Name = name,
+            PrintedLow = start,
+            PrintedHigh = high,
+            HighIncluded = included,
+            StartsAt = start,
+            StartIncluded = startIncluded,
+            Status = status,
+            SourceId = sourceId,
+        };
+    }
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>constant + a x yield + b x test + c x yield x test, never negative, with the system's own limit and least rate.</summary>
+internal sealed class LinearSystem(string id) : RecommendationSystem(id)
+{
+    private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), Equation>> Equations = new(() =>
+        CsvTable.Embedded("nutrients-linear-equations.csv", "id", "system", "crop", "nutrient", "extractants", "unit", "constant", "per_yield", "per_test", "per_yield_and_test", "zero_above_test", "least_rate_lb_per_acre", "source_id", "locator", "status").Rows
+            .ToLookup(r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")), r => new Equation(
+                RatingTables.Choices<Extractant>(r.Text("extractants")), r.Number("constant"), r.Number("per_yield"), r.Number("per_test"), r.Number("per_yield_and_test"),
+                r.NumberOrNull("zero_above_test"), r.NumberOrNull("least_rate_lb_per_acre") ?? 0, r.SourceId(), r.Status())));
+
+    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    {
+        var equation = Equations.Value[(Id, question.Crop.Row, reading.Nutrient)].First(e => ReportReadings.IsAccepted(reading.Reading.Extractant, e.Extractants));
+        if (equation.AsksForYield && question.Crop.Yield is null)
+        {
+            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its equation asks for the yield hoped for, and none is assumed");
+        }
+
+        double yield = question.Crop.Yield?.PerAcre ?? 0;
+        double raw = SystemMath.Linear(equation.Constant, equation.PerYield, equation.PerTest, equation.PerBoth, yield, reading.Value);
+        bool isAboveLimit = reading.Value > equation.ZeroAbove;
+        double rate = isAboveLimit ? 0 : Math.Max(equation.LeastRate, Math.Max(0, raw));
+        var scale = LimitScale.Of($"{Id}-{question.Crop.Row}-{reading.Nutrient}", reading, question.Crop.Row, CropRows.WordsFor(question.Crop.Row), equation.Status, equation.SourceId,
+            [("responsive", equation.ZeroAbove, true)], "not responsive");
+        return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
+            rate == 0 ? $"{reading.Words} is at or beyond {Print.Number(equation.ZeroAbove)}: none."
+                : $"{reading.Words} is below {Print.Number(equation.ZeroAbove)}{(equation.AsksForYield ? $", for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $"; never less than {Print.Number(equation.LeastRate)} lb/ac" : "")}.",
+            equation.Status, [.. equation.SourceId.Split(';')], "constant + a x yield + b x test + c x yield x test, not below 0", equation.Work(yield, reading.Value));
+    }
+
+    private sealed record Equation(ImmutableArray<Extractant> Extractants, double Constant, double PerYield, double PerTest, double PerBoth,
+        double? PrintedLimit, double LeastRate, string SourceId, DataStatus Status)
+    {
+        internal bool AsksForYield => PerYield != 0 || PerBoth != 0;
+
+        /// <summary>Test above which nothing is advised: the printed limit, else where the line reaches zero for every yield.</summary>
+        internal double ZeroAbove => PrintedLimit ?? -PerYield / PerBoth;
+
+        internal string Work(double yield, double test) => string.Create(CultureInfo.InvariantCulture,
+            $"{Constant} + {PerYield} x {yield:0.###} + {PerTest} x {test:0.###} + {PerBoth} x {yield:0.###} x {test:0.###}");
+    }
+}

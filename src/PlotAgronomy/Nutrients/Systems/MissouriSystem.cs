@@ -1,0 +1,53 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>Build-up by the square-root law over four or eight years, plus removal stated by the caller where the crop is carried off.</summary>
+internal sealed class MissouriSystem() : BuildUpSystem("MO")
+{
+    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    {
+        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
+        if (isPotash && question.CecPer100Grams is null)
+        {
+            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its potassium target is computed from the cation exchange capacity");
+        }
+
+        double longYears = SystemConstants.Value("MO-years-long");
+        double years = isPotash ? longYears : question.Setting.BuildUpYears ?? longYears;
+        if (years != longYears && years != SystemConstants.Value("MO-P-years-short"))
+        {
+            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", $"it builds up over 4 or 8 years, not {Print.Number(years)}");
+        }
+
+        if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
+        {
+            return RefuseForRemoval(question, reading.Nutrient);
+        }
+
+        bool isPasture = question.Crop.Row == CropRow.GrassPasture;
+        var targetBase = SystemConstants.Find(isPotash ? isPasture ? "MO-K-target-base-pasture" : "MO-K-target-base-row" : "MO-P-target");
+        double target = isPotash ? targetBase + (SystemConstants.Value("MO-K-target-per-cec") * question.CecPer100Grams!.Value) : targetBase;
+        var factor = SystemConstants.Find(isPotash ? "MO-K-factor" : "MO-P-factor");
+        double buildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years);
+        bool builds = reading.Value < target;
+        var scale = LimitScale.Of($"MO-{reading.Nutrient}", reading, question.Crop.Row, $"target {Print.Number(target)} lb/ac", targetBase.Status, targetBase.SourceId,
+            [("below target", target, false)], "at or above target");
+
+        return Need(question, reading, new Parts(buildUp, replacement.Pounds,
+            builds
+                ? $"{reading.Words} is below the target {Print.Number(target)}: one {(years == longYears ? "eighth" : "quarter")} of the build-up this year{(replacement.IsCarriedOff ? ", and what is carried off is put back" : "; nothing is carried off")}."
+                : $"{reading.Words} is at or above the target {Print.Number(target)}: no build-up{(replacement.IsCarriedOff ? "; what is carried off is put back" : "")}.",
+            Statuses.WeakestOf(targetBase.Status, builds ? factor.Status : DataStatus.Read, replacement.Status),
+            [.. factor.SourceId.Split(';'), .. targetBase.SourceId.Split(';'), replacement.SourceId ?? factor.SourceId])
+        {
+            Rating = reading.RatingOn(scale, Id),
+            BuildUpFormula = $"{Print.Number(factor)} x (sqrt(target) - sqrt(test)) / years",
+            BuildUpNumbers = builds
+                ? string.Create(CultureInfo.InvariantCulture, $"{factor.Value} x (sqrt({target:0.##}) - sqrt({reading.Value:0.##})) / {years}")
+                : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {target:0.##}"),
+            ReplacementFormula = "removal stated by the caller",
+            ReplacementNumbers = replacement.Words,
+        });
+    }
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>Straight lines between the printed points of index and requirement; none from the last point on.</summary>
+internal sealed class OklahomaSystem() : RecommendationSystem("OK")
+{
+    private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, DataStatus Status)>> Points = new(() =>
+        CsvTable.Embedded("nutrients-ok-points.csv", "id", "crop", "nutrient", "index", "rate_lb_per_acre", "source_id", "locator", "status").Rows
+            .ToLookup(r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")), r => (r.Number("index"), r.Number("rate_lb_per_acre"), r.Status())));
+
+    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    {
+        var row = question.Crop.Row == CropRow.Wheat ? CropRow.SmallGrain : question.Crop.Row;
+        var points = Points.Value[(row, reading.Nutrient)].ToImmutableArray();
+        double rate = SystemMath.BetweenPoints(reading.Value, [.. points.Select(p => (p.Index, p.Rate))]);
+        var end = points[^1];
+        var scale = LimitScale.Of($"OK-{row}-{reading.Nutrient}", reading, row, $"{CropRows.WordsFor(row)}, sufficient at index {Print.Number(end.Index)}",
+            end.Status, "SOIL-OK1", [("not sufficient", end.Index, false)], "sufficient");
+        bool isEnough = reading.Value >= end.Index;
+        return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
+            isEnough ? $"{reading.Words} is at or above {Print.Number(end.Index)}: the soil supplies a full crop, none."
+                : $"{reading.Words} is below {Print.Number(end.Index)}: read between the printed points for {CropRows.WordsFor(row)}.",
+            isEnough ? end.Status : DataStatus.Memory, ["SOIL-OK1", "SOIL-OK4"],
+            "straight line between the printed points", WorkOf(reading.Value, points));
+    }
+
+    private static string WorkOf(double index, ImmutableArray<(double Index, double Rate, DataStatus Status)> points)
+    {
+        int above = points.ToList().FindIndex(p => index < p.Index);
+        return above < 0 ? $"index {Print.Number(index)} at or above {Print.Number(points[^1].Index)}"
+            : $"index {Print.Number(index)} between {Print.Number(points[above - 1].Index)} ({Print.Number(points[above - 1].Rate)} lb) and {Print.Number(points[above].Index)} ({Print.Number(points[above].Rate)} lb)";
+    }
+}

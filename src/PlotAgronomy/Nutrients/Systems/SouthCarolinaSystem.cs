@@ -1,0 +1,73 @@
+using System.Collections.Frozen;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>The printed grid of a crop: the rating of P picks the row, the rating of K the column.</summary>
+internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
+{
+    private static readonly Lazy<FrozenDictionary<(CropRow, string P, string K), Cell>> Grid = new(() =>
+        CsvTable.Embedded("nutrients-sc-grid.csv", "id", "crop", "phosphorus_rating", "potassium_rating", "nitrogen_lb_per_acre", "phosphate_lb_per_acre", "potash_lb_per_acre", "breaks_the_pattern", "source_id", "locator", "status").Rows
+            .ToFrozenDictionary(r => (r.Choice<CropRow>("crop"), r.Text("phosphorus_rating"), r.Text("potassium_rating")),
+                r => new Cell(r.Number("nitrogen_lb_per_acre"), r.Number("phosphate_lb_per_acre"), r.Number("potash_lb_per_acre"), r.Text("breaks_the_pattern") == "yes", r.SourceId())));
+
+    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading) =>
+        reading.Nutrient == PlantNutrient.Potash ? PotashBy(question, reading) : PhosphateBy(question, reading);
+
+    private protected override IEnumerable<NutrientNeed> NeedsOfCrop(SystemQuestion question)
+    {
+        if (!Has(question.Crop.Row, PlantNutrient.Phosphate))
+        {
+            yield break;
+        }
+
+        var cell = Grid.Value[(question.Crop.Row, "low", "low")];
+        bool isCut = cell.Nitrogen > 0 && question.Setting.Region == SoilRegion.Piedmont;
+        double pounds = cell.Nitrogen - (isCut ? SystemConstants.Value("SC-piedmont-nitrogen-cut") : 0);
+        var rate = ApplicationRate.FromPoundsPerAcre(pounds);
+        yield return new NutrientNeed
+        {
+            Nutrient = PlantNutrient.Nitrogen,
+            Rate = rate,
+            PublishedLow = rate,
+            PublishedHigh = rate,
+            Why = $"Printed in every cell for {CropRows.WordsFor(question.Crop.Row)}{(isCut ? ", less 20 lb/ac on Piedmont soil" : "")}.",
+            Status = DataStatus.Read,
+            SourceIds = [cell.SourceId],
+            Work = () => [new("N", "printed in every cell", $"{Print.Number(cell.Nitrogen)}{(isCut ? " - 20" : "")} = {Print.Number(pounds)} lb/ac", cell.SourceId)],
+        };
+    }
+
+    private SystemAnswer PotashBy(SystemQuestion question, DomainReading reading)
+    {
+        var rating = reading.RatingOn(RatingTables.Find("SC-K"), Id)!;
+        var column = Cells(question.Crop.Row).Where(c => c.Key.K == rating.Name).Select(c => c.Value).ToList();
+        return NeedFrom(question, reading, rating, column[0].Potash, column[0], $"{rating}; the {rating.Name} column of the grid.", rating.Status);
+    }
+
+    private SystemAnswer PhosphateBy(SystemQuestion question, DomainReading reading)
+    {
+        string? printed = question.Setting.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
+        var row = Cells(question.Crop.Row).Where(c => c.Key.P == printed).ToList();
+        if (row.Count == 0)
+        {
+            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its phosphorus limits are not in this library: give the rating the laboratory printed (low, medium, sufficient, high or excessive)");
+        }
+
+        var potassium = ReportReadings.Find(question.Report, SoilAnalyte.Potassium, [Extractant.Mehlich1], SoilTestUnit.PoundsPerAcre);
+        string? column = potassium is { } found ? RatingTables.Find("SC-K").ClassOf(found.Value)!.Name : null;
+        var cells = row.Where(c => column is null || c.Key.K == column).Select(c => c.Value).ToList();
+        return cells.Select(c => c.Phosphate).Distinct().Count() > 1
+            ? Refuse(reading.Nutrient, question, "nutrient-fact-missing", "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold")
+            : NeedFrom(question, reading, null, cells[0].Phosphate, cells[0], $"The laboratory rates phosphorus {printed}; the {printed} row of the grid.", DataStatus.Read);
+    }
+
+    private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, NutrientRating? rating, double pounds, Cell cell, string why, DataStatus status) =>
+        SufficiencyNeed.Of(reading, pounds, rating, why, status, [cell.SourceId, .. rating?.SourceIds ?? []], $"grid of {CropRows.WordsFor(question.Crop.Row)}", "printed cell",
+            cell.BreaksThePattern && reading.Nutrient == PlantNutrient.Phosphate ? [FindingCatalog.Create("nutrient-grid-breaks-pattern", ("system", Name), ("rate", Print.Number(pounds)))] : []);
+
+    private static IEnumerable<KeyValuePair<(CropRow Crop, string P, string K), Cell>> Cells(CropRow crop) => Grid.Value.Where(c => c.Key.Item1 == crop);
+
+    private sealed record Cell(double Nitrogen, double Phosphate, double Potash, bool BreaksThePattern, string SourceId);
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>The answer of a system that gives one figure and no parts.</summary>
+internal static class SufficiencyNeed
+{
+    internal static NutrientNeed Of(DomainReading reading, double pounds, NutrientRating? rating, string why, DataStatus status,
+        ImmutableArray<string> sourceIds, string formula, string numbers, params ImmutableArray<Finding> findings)
+    {
+        var rate = ApplicationRate.FromPoundsPerAcre(pounds);
+        return new NutrientNeed
+        {
+            Nutrient = reading.Nutrient,
+            Rate = rate,
+            PublishedLow = rate,
+            PublishedHigh = rate,
+            Rating = rating,
+            Why = why,
+            Status = status,
+            SourceIds = sourceIds,
+            Findings = findings,
+            Work = () => [new(SoilWords.For(reading.Nutrient), formula, $"{numbers} = {Print.Tenths(pounds)} lb/ac", sourceIds[0])],
+        };
+    }
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients.Systems;
+
+/// <summary>Bray P-1 and ammonium acetate. Build-up plus removal below the critical level, removal above it, then a taper to none.</summary>
+internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
+{
+    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    {
+        if (reading.Nutrient == PlantNutrient.Potash)
+        {
+            if (question.CecPer100Grams is null)
+            {
+                return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its potassium level is computed from the cation exchange capacity");
+            }
+
+            if (question.SoilClass is SoilClass.Organic)
+            {
+                return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its potassium level for organic soil is not in this library");
+            }
+        }
+
+        if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
+        {
+            return RefuseForRemoval(question, reading.Nutrient);
+        }
+
+        var levels = reading.Nutrient == PlantNutrient.Potash ? PotashLevels(question, reading) : PhosphateLevels(question);
+        double buildUp = SystemMath.LinearBuildUp(reading.Value, levels.Critical, levels.Factor);
+        double share = SystemMath.TaperShare(reading.Value, levels.TaperStart, levels.TaperEnd);
+        double extra = reading.Nutrient == PlantNutrient.Potash && replacement.IsCarriedOff ? SystemConstants.Value("TS-1995-K-extra") : 0;
+        double replaced = (replacement.Pounds + extra) * share;
+        string taper = share is > 0 and < 1 ? $" x {Print.Number(share)}" : "";
+        var rating = reading.RatingOn(levels.Scale, Id)!;
+        return Need(question, reading, new Parts(buildUp, replaced, WhyOf(reading, levels, share, replacement),
+            Statuses.WeakestOf(levels.Status, rating.Status, replacement.Status), [.. levels.Scale.SourceIds, "SOIL-TS1", replacement.SourceId ?? "SOIL-TS1"])
+        {
+            Rating = rating,
+            BuildUpFormula = reading.Nutrient == PlantNutrient.Potash ? "(critical level - test) x (1 + 0.05 x CEC)" : "(critical level - test) x 5",
+            BuildUpNumbers = string.Create(CultureInfo.InvariantCulture, $"({levels.Critical:0.###} - {reading.Value:0.###}, not below 0) x {levels.Factor:0.####}"),
+            ReplacementFormula = extra > 0 ? "(yield x removal + 20) x share still due" : "yield x removal x share still due",
+            ReplacementNumbers = extra > 0 ? $"({replacement.Words} + {Print.Number(extra)}){taper}" : $"{replacement.Words}{taper}",
+            Cap = reading.Nutrient == PlantNutrient.Potash && question.Crop.Row == CropRow.Alfalfa ? SystemConstants.Value("TS-1995-K-alfalfa-cap") : null,
+            PrintedStep = SystemConstants.Value("TS-1995-printed-step"),
+        });
+    }
+
+    private static Levels PhosphateLevels(SystemQuestion question)
+    {
+        bool isRowCrop = question.Crop.Row is CropRow.Corn or CropRow.Soybean;
+        var critical = SystemConstants.Find(isRowCrop ? "TS-1995-P-critical-corn" : "TS-1995-P-critical-wheat");
+        var factor = SystemConstants.Find("TS-1995-P-factor");
+        var scale = RatingTables.Find(isRowCrop ? "TS-1995-P-corn" : "TS-1995-P-wheat");
+        return new Levels(critical, critical + SystemConstants.Value("TS-1995-P-maintenance-width"), critical + SystemConstants.Value("TS-1995-P-drawdown-end"),
+            factor, Statuses.WeakestOf(critical.Status, factor.Status), scale);
+    }
+
+    private static Levels PotashLevels(SystemQuestion question, DomainReading reading)
+    {
+        double cec = question.CecPer100Grams!.Value;
+        double critical = SystemConstants.Value("TS-1995-K-critical-base") + (SystemConstants.Value("TS-1995-K-critical-per-cec") * cec);
+        double taperStart = critical + SystemConstants.Value("TS-1995-K-maintenance-width");
+        double taperEnd = critical + SystemConstants.Value("TS-1995-K-drawdown-end");
+        double factor = SystemConstants.Value("TS-1995-K-factor-base") + (SystemConstants.Value("TS-1995-K-factor-per-cec") * cec);
+        var scale = LimitScale.Of("TS-1995-K", reading, question.Crop.Row, $"CEC {Print.Number(cec)} meq/100 g", DataStatus.Memory, "SOIL-TS1",
+            [("build-up", critical, false), ("maintenance", taperStart, true), ("drawdown", taperEnd, false)], "none");
+        return new Levels(critical, taperStart, taperEnd, factor, DataStatus.Memory, scale);
+    }
+
+    private static string WhyOf(DomainReading reading, Levels levels, double share, Replacement replacement)
+    {
+        string replaced = replacement.IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
+        return reading.Value < levels.Critical ? $"{reading.Words} is below the critical level {Print.Number(levels.Critical)}: a quarter of the build-up this year, and {replaced}."
+            : share >= 1 ? $"{reading.Words} lies between the critical level {Print.Number(levels.Critical)} and {Print.Number(levels.TaperStart)}: {replaced}."
+            : share > 0 ? $"{reading.Words} lies in the taper from {Print.Number(levels.TaperStart)} to {Print.Number(levels.TaperEnd)}: {Print.Tenths(share * 100)} % of removal; {replaced}."
+            : $"{reading.Words} is at or above {Print.Number(levels.TaperEnd)}: none.";
+    }
+
+    private sealed record Levels(double Critical, double TaperStart, double TaperEnd, double Factor, DataStatus Status, RatingScale Scale);
+}
