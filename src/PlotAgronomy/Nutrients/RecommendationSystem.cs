@@ -172,7 +172,7 @@ public abstract class RecommendationSystem
 
         if (question.Crop.Yield is { } yield && CropRows.UnusualYieldAbove(question.Crop.Row) is { } limit && yield.PerAcre > limit)
         {
-            yield return FindingCatalog.Create("nutrient-yield-unusual", ("crop", CropRows.WordsFor(question.Crop.Row)), ("yield", yield.ToString()), ("limit", Print.Number(limit)));
+            yield return FindingCatalog.Create("nutrient-yield-unusual", ("crop", CropRows.WordsFor(question.Crop.Row)), ("yield", yield.ToString()), ("limit", Amounts.Print(limit, 4)));
         }
     }
 }

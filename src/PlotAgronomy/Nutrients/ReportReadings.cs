@@ -9,12 +9,6 @@ internal static class ReportReadings
     /// <summary>Limits in lb/ac stand for the furrow slice of about 2,000,000 lb of soil: twice the ppm. Source SOIL-PA1.</summary>
     private const double PoundsPerAcrePerPpm = 2;
 
-    private const double PhosphatePerPhosphorus = 2.2914;  // molar masses, source DEF-UNITS
-    private const double PotashPerPotassium = 1.2046;
-    private const double LimePerCalcium = 1.3992;
-    private const double MagnesiaPerMagnesium = 1.6583;
-    private const double KilogramsPerHectarePerPoundPerAcre = 0.45359237 * 10_000 / 4046.8564224;
-
     internal static (SoilReading Reading, double Value)? Find(SoilReport report, SoilAnalyte analyte, ImmutableArray<Extractant> accepted, SoilTestUnit unit)
     {
         foreach (var reading in report.FindAll(analyte))
@@ -35,7 +29,7 @@ internal static class ReportReadings
 
     internal static double? In(SoilTestUnit unit, SoilReading reading, SoilReport report)
     {
-        double element = reading.PrintedValue / (reading.Form == PrintedForm.Oxide ? OxidePerElement(reading.Analyte) : 1);
+        double element = reading.PrintedValue / (reading.Form == PrintedForm.Oxide ? Cations.OxideFactorOf(reading.Analyte) : 1);
         if (reading.Unit == unit)
         {
             return element;
@@ -54,9 +48,9 @@ internal static class ReportReadings
     {
         SoilTestUnit.PartsPerMillion => element,
         SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex => element / PoundsPerAcrePerPpm,
-        SoilTestUnit.KilogramsPerHectare => element / KilogramsPerHectarePerPoundPerAcre / PoundsPerAcrePerPpm,
+        SoilTestUnit.KilogramsPerHectare => ApplicationRate.FromKilogramsPerHectare(element).PoundsPerAcre / PoundsPerAcrePerPpm,
         SoilTestUnit.MilligramsPerCubicDecimeter => WeightPerVolume(report) is { } density ? element / density : null,
-        SoilTestUnit.DelawareIndex => element * DelawarePpmPerIndex(reading.Analyte),
+        SoilTestUnit.DelawareIndex => element * IndexScale.Find(SoilTestUnit.DelawareIndex, reading.Analyte)?.PerIndexUnit,
         _ => null,
     };
 
@@ -68,23 +62,6 @@ internal static class ReportReadings
         }
 
         double gramsPerCubicCentimeter = density.GramsPerCubicCentimeter;
-        return gramsPerCubicCentimeter;
+        return Guard.Above(gramsPerCubicCentimeter, 0, "g/cm3", "report.WeightPerVolume");
     }
-
-    private static double? DelawarePpmPerIndex(SoilAnalyte analyte) => analyte switch
-    {
-        SoilAnalyte.Phosphorus => SystemConstants.Value("DE-index-P"),
-        SoilAnalyte.Potassium => SystemConstants.Value("DE-index-K"),
-        SoilAnalyte.Magnesium => SystemConstants.Value("DE-index-Mg"),
-        SoilAnalyte.Calcium => SystemConstants.Value("DE-index-Ca"),
-        _ => null,
-    };
-
-    private static double OxidePerElement(SoilAnalyte analyte) => analyte switch
-    {
-        SoilAnalyte.Phosphorus => PhosphatePerPhosphorus,
-        SoilAnalyte.Potassium => PotashPerPotassium,
-        SoilAnalyte.Calcium => LimePerCalcium,
-        _ => MagnesiaPerMagnesium,
-    };
 }

@@ -32,7 +32,7 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
             {
                 return scale.ClassOf(found.Value) is { } rated
                     ? (new NutrientRating { SystemId = systemId, Scale = scale, Class = rated, Reading = found.Reading, ComparedValue = found.Value }, "")
-                    : (null, $"{Print.Number(found.Value)} {scale.UnitInWords} lies above the last class printed");
+                    : (null, $"{Amounts.Print(found.Value, 4)} {scale.UnitInWords} lies above the last class printed");
             }
         }
 

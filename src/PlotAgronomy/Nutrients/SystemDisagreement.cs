@@ -23,5 +23,5 @@ public sealed class SystemDisagreement
     /// <summary>Nutrient, systems and difference.</summary>
     /// <returns>Text such as <c>K2O: 0 (Nebraska) to 72.5 (Tri-State), 72.5 lb/ac apart</c>.</returns>
     public override string ToString() =>
-        $"{SoilWords.For(Nutrient)}: {Print.Tenths(Lowest.Need.Rate.PoundsPerAcre)} ({Lowest.System.Name}) to {Print.Tenths(Highest.Need.Rate.PoundsPerAcre)} ({Highest.System.Name}), {Print.Tenths(Difference.PoundsPerAcre)} lb/ac apart";
+        $"{SoilWords.For(Nutrient)}: {Amounts.Print(Lowest.Need.Rate.PoundsPerAcre, 1)} ({Lowest.System.Name}) to {Amounts.Print(Highest.Need.Rate.PoundsPerAcre, 1)} ({Highest.System.Name}), {Amounts.Print(Difference.PoundsPerAcre, 1)} lb/ac apart";
 }

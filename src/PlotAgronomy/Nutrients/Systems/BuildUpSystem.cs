@@ -20,7 +20,7 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
 
         if (capped < rate)
         {
-            findings.Add(FindingCatalog.Create("nutrient-yearly-cap", ("system", Name), ("nutrient", SoilWords.For(reading.Nutrient)), ("rate", Print.Tenths(rate)), ("cap", Print.Number(capped))));
+            findings.Add(FindingCatalog.Create("nutrient-yearly-cap", ("system", Name), ("nutrient", SoilWords.For(reading.Nutrient)), ("rate", Amounts.Print(rate, 1)), ("cap", Amounts.Print(capped, 4))));
         }
 
         var exact = ApplicationRate.FromPoundsPerAcre(capped);

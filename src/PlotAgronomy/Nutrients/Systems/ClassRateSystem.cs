@@ -93,7 +93,7 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
 
     private sealed record ClassRate(string ScaleId, int Order, double Low, double High, ClassRateUnit Unit, string SourceId, DataStatus Status)
     {
-        internal string Words => (High > Low ? $"{Print.Number(Low)} to {Print.Number(High)}" : Print.Number(Low))
+        internal string Words => (High > Low ? $"{Amounts.Print(Low, 4)} to {Amounts.Print(High, 4)}" : Amounts.Print(Low, 4))
             + Unit switch { ClassRateUnit.PoundsPerAcre => " lb/ac", ClassRateUnit.KilogramsPerHectare => " kg/ha at most", _ => " lb for each ton" };
 
         internal ApplicationRate ToRate(double printed, double yield) => Unit switch

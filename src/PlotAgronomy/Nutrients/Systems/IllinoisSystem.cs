@@ -31,24 +31,24 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
         bool isAboveLimit = reading.Value > limit;
         double replaced = isAboveLimit ? 0 : replacement.Pounds * times;
         bool builds = buildUp > 0;
-        var scale = LimitScale.Of($"IL-{letter}", reading, question.Crop.Row, $"goal {Print.Number(goal)}, limit {Print.Number(limit)} lb/ac",
+        var scale = LimitScale.Of($"IL-{letter}", reading, question.Crop.Row, $"goal {Amounts.Print(goal, 4)}, limit {Amounts.Print(limit, 4)} lb/ac",
             Statuses.WeakestOf(goal.Status, limit.Status), $"{goal.SourceId};{limit.SourceId}",
             [("build-up", goal, false), ("maintenance", limit, true)], "none");
 
         return Need(question, reading, new Parts(buildUp, replaced,
-            builds ? $"{reading.Words} is below the goal {Print.Number(goal)}: a quarter of the build-up this year, and {PutBack(replacement)}."
-                : isAboveLimit ? $"{reading.Words} is above {Print.Number(limit)}: none."
-                : $"{reading.Words} lies between the goal {Print.Number(goal)} and {Print.Number(limit)}: {PutBack(replacement)}.",
+            builds ? $"{reading.Words} is below the goal {Amounts.Print(goal, 4)}: a quarter of the build-up this year, and {PutBack(replacement)}."
+                : isAboveLimit ? $"{reading.Words} is above {Amounts.Print(limit, 4)}: none."
+                : $"{reading.Words} lies between the goal {Amounts.Print(goal, 4)} and {Amounts.Print(limit, 4)}: {PutBack(replacement)}.",
             Statuses.WeakestOf(builds ? Statuses.WeakestOf(goal.Status, factor.Status) : Statuses.WeakestOf(goal.Status, limit.Status), replacement.Status),
             [.. factor.SourceId.Split(';'), .. goal.SourceId.Split(';'), replacement.SourceId ?? goal.SourceId])
         {
             Rating = reading.RatingOn(scale, Id),
-            BuildUpFormula = $"(goal - test) x {Print.Number(factor)} / {Print.Number(years)} years",
+            BuildUpFormula = $"(goal - test) x {Amounts.Print(factor, 4)} / {Amounts.Print(years, 4)} years",
             BuildUpNumbers = builds
                 ? string.Create(CultureInfo.InvariantCulture, $"({goal.Value} - {reading.Value:0.##}) x {factor.Value} / {years.Value}")
                 : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {goal.Value}"),
             ReplacementFormula = times > 1 ? "yield x removal x 1.5, up to the limit" : "yield x removal, up to the limit",
-            ReplacementNumbers = isAboveLimit ? $"above {Print.Number(limit)}" : $"{replacement.Words}{(times > 1 ? $" x {Print.Number(times)}" : "")}",
+            ReplacementNumbers = isAboveLimit ? $"above {Amounts.Print(limit, 4)}" : $"{replacement.Words}{(times > 1 ? $" x {Amounts.Print(times, 4)}" : "")}",
         });
     }
 

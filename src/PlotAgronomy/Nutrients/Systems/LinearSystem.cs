@@ -29,8 +29,8 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
         var scale = LimitScale.Of($"{Id}-{question.Crop.Row}-{reading.Nutrient}", reading, question.Crop.Row, CropRows.WordsFor(question.Crop.Row), equation.Status, equation.SourceId,
             [("responsive", equation.ZeroAbove, true)], "not responsive");
         return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
-            rate == 0 ? $"{reading.Words} is at or beyond {Print.Number(equation.ZeroAbove)}: none."
-                : $"{reading.Words} is below {Print.Number(equation.ZeroAbove)}{(equation.AsksForYield ? $", for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $"; never less than {Print.Number(equation.LeastRate)} lb/ac" : "")}.",
+            rate == 0 ? $"{reading.Words} is at or beyond {Amounts.Print(equation.ZeroAbove, 4)}: none."
+                : $"{reading.Words} is below {Amounts.Print(equation.ZeroAbove, 4)}{(equation.AsksForYield ? $", for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $"; never less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
             equation.Status, [.. equation.SourceId.Split(';')], "constant + a x yield + b x test + c x yield x test, not below 0", equation.Work(yield, reading.Value));
     }
 

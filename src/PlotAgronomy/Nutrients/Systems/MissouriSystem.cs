@@ -17,7 +17,7 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
         double years = isPotash ? longYears : question.Setting.BuildUpYears ?? longYears;
         if (years != longYears && years != SystemConstants.Value("MO-P-years-short"))
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", $"it builds up over 4 or 8 years, not {Print.Number(years)}");
+            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", $"it builds up over 4 or 8 years, not {Amounts.Print(years, 4)}");
         }
 
         if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
@@ -31,18 +31,18 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
         var factor = SystemConstants.Find(isPotash ? "MO-K-factor" : "MO-P-factor");
         double buildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years);
         bool builds = reading.Value < target;
-        var scale = LimitScale.Of($"MO-{reading.Nutrient}", reading, question.Crop.Row, $"target {Print.Number(target)} lb/ac", targetBase.Status, targetBase.SourceId,
+        var scale = LimitScale.Of($"MO-{reading.Nutrient}", reading, question.Crop.Row, $"target {Amounts.Print(target, 4)} lb/ac", targetBase.Status, targetBase.SourceId,
             [("below target", target, false)], "at or above target");
 
         return Need(question, reading, new Parts(buildUp, replacement.Pounds,
             builds
-                ? $"{reading.Words} is below the target {Print.Number(target)}: one {(years == longYears ? "eighth" : "quarter")} of the build-up this year{(replacement.IsCarriedOff ? ", and what is carried off is put back" : "; nothing is carried off")}."
-                : $"{reading.Words} is at or above the target {Print.Number(target)}: no build-up{(replacement.IsCarriedOff ? "; what is carried off is put back" : "")}.",
+                ? $"{reading.Words} is below the target {Amounts.Print(target, 4)}: one {(years == longYears ? "eighth" : "quarter")} of the build-up this year{(replacement.IsCarriedOff ? ", and what is carried off is put back" : "; nothing is carried off")}."
+                : $"{reading.Words} is at or above the target {Amounts.Print(target, 4)}: no build-up{(replacement.IsCarriedOff ? "; what is carried off is put back" : "")}.",
             Statuses.WeakestOf(targetBase.Status, builds ? factor.Status : DataStatus.Read, replacement.Status),
             [.. factor.SourceId.Split(';'), .. targetBase.SourceId.Split(';'), replacement.SourceId ?? factor.SourceId])
         {
             Rating = reading.RatingOn(scale, Id),
-            BuildUpFormula = $"{Print.Number(factor)} x (sqrt(target) - sqrt(test)) / years",
+            BuildUpFormula = $"{Amounts.Print(factor, 4)} x (sqrt(target) - sqrt(test)) / years",
             BuildUpNumbers = builds
                 ? string.Create(CultureInfo.InvariantCulture, $"{factor.Value} x (sqrt({target:0.##}) - sqrt({reading.Value:0.##})) / {years}")
                 : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {target:0.##}"),

@@ -8,10 +8,10 @@ internal sealed class NebraskaSystem() : RecommendationSystem("NE")
         var scale = RatingTables.Of(Id).First(s => s.Analyte == reading.Reading.Analyte && s.Crops.Contains(question.Crop.Row)
             && ReportReadings.IsAccepted(reading.Reading.Extractant, s.Extractants));
         var rating = reading.RatingOn(scale, Id)!;
-        string level = Print.Number(scale.Classes[0].PrintedHigh!.Value);
+        string level = Amounts.Print(scale.Classes[0].PrintedHigh!.Value, 4);
         return rating.Class.Order == 1
             ? Refuse(reading.Nutrient, question, "nutrient-yes-without-rate", $"{reading.Words} is below the critical level {level}: fertilizer is likely to pay, but it prints no rate", rating)
             : SufficiencyNeed.Of(reading, 0, rating, $"{reading.Words} is at or above the critical level {level}: none.", rating.Status, rating.SourceIds,
-                "none at or above the critical level", $"{Print.Number(reading.Value)} against {level}");
+                "none at or above the critical level", $"{Amounts.Print(reading.Value, 4)} against {level}");
     }
 }

@@ -36,7 +36,7 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
         if (rate == 0 && raw > 0)
         {
             findings.Add(FindingCatalog.Create("nutrient-curve-turns-up", ("system", Name), ("nutrient", SoilWords.For(reading.Nutrient)), ("equation", Invariant(number)),
-                ("index", Print.Number(reading.Value)), ("raw", Print.Tenths(raw)), ("zero", Print.Tenths(equation.StopsAt))));
+                ("index", Amounts.Print(reading.Value, 4)), ("raw", Amounts.Print(raw, 1)), ("zero", Amounts.Print(equation.StopsAt, 1))));
         }
 
         return new NutrientNeed
@@ -47,8 +47,8 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
             PublishedHigh = ApplicationRate.FromPoundsPerAcre(rate == 0 ? 0 : rate + range),
             Rating = rating,
             Why = rate == 0
-                ? $"{reading.Words} is at or beyond the index {Print.Tenths(equation.StopsAt)} where equation {Invariant(number)} ends: none."
-                : $"{reading.Words} is {rating?.Name ?? "not rated"}; equation {Invariant(number)} for {CropRows.WordsFor(question.Crop.Row)} on {SoilWords.For(soilClass)} soil, advice within {Print.Number(range)} lb/ac either way.",
+                ? $"{reading.Words} is at or beyond the index {Amounts.Print(equation.StopsAt, 1)} where equation {Invariant(number)} ends: none."
+                : $"{reading.Words} is {rating?.Name ?? "not rated"}; equation {Invariant(number)} for {CropRows.WordsFor(question.Crop.Row)} on {SoilWords.For(soilClass)} soil, advice within {Amounts.Print(range, 4)} lb/ac either way.",
             Status = status,
             SourceIds = ["SOIL-NC1", "SOIL-NC2"],
             Findings = findings.ToImmutable(),

@@ -16,12 +16,12 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
         var points = Points.Value[(row, reading.Nutrient)].ToImmutableArray();
         double rate = SystemMath.BetweenPoints(reading.Value, [.. points.Select(p => (p.Index, p.Rate))]);
         var end = points[^1];
-        var scale = LimitScale.Of($"OK-{row}-{reading.Nutrient}", reading, row, $"{CropRows.WordsFor(row)}, sufficient at index {Print.Number(end.Index)}",
+        var scale = LimitScale.Of($"OK-{row}-{reading.Nutrient}", reading, row, $"{CropRows.WordsFor(row)}, sufficient at index {Amounts.Print(end.Index, 4)}",
             end.Status, "SOIL-OK1", [("not sufficient", end.Index, false)], "sufficient");
         bool isEnough = reading.Value >= end.Index;
         return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
-            isEnough ? $"{reading.Words} is at or above {Print.Number(end.Index)}: the soil supplies a full crop, none."
-                : $"{reading.Words} is below {Print.Number(end.Index)}: read between the printed points for {CropRows.WordsFor(row)}.",
+            isEnough ? $"{reading.Words} is at or above {Amounts.Print(end.Index, 4)}: the soil supplies a full crop, none."
+                : $"{reading.Words} is below {Amounts.Print(end.Index, 4)}: read between the printed points for {CropRows.WordsFor(row)}.",
             isEnough ? end.Status : DataStatus.Memory, ["SOIL-OK1", "SOIL-OK4"],
             "straight line between the printed points", WorkOf(reading.Value, points));
     }
@@ -29,7 +29,7 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
     private static string WorkOf(double index, ImmutableArray<(double Index, double Rate, DataStatus Status)> points)
     {
         int above = points.ToList().FindIndex(p => index < p.Index);
-        return above < 0 ? $"index {Print.Number(index)} at or above {Print.Number(points[^1].Index)}"
-            : $"index {Print.Number(index)} between {Print.Number(points[above - 1].Index)} ({Print.Number(points[above - 1].Rate)} lb) and {Print.Number(points[above].Index)} ({Print.Number(points[above].Rate)} lb)";
+        return above < 0 ? $"index {Amounts.Print(index, 4)} at or above {Amounts.Print(points[^1].Index, 4)}"
+            : $"index {Amounts.Print(index, 4)} between {Amounts.Print(points[above - 1].Index, 4)} ({Amounts.Print(points[above - 1].Rate, 4)} lb) and {Amounts.Print(points[above].Index, 4)} ({Amounts.Print(points[above].Rate, 4)} lb)";
     }
 }

@@ -17,7 +17,7 @@ internal sealed record Replacement(double Pounds, string Words, DataStatus Statu
 
         if (crop.StatedRemovalOf(nutrient) is { } stated)
         {
-            return new Replacement(stated.PoundsPerAcre, $"{Print.Number(stated.PoundsPerAcre)} stated", DataStatus.Practice, "PRACTICE");
+            return new Replacement(stated.PoundsPerAcre, $"{Amounts.Print(stated.PoundsPerAcre, 4)} stated", DataStatus.Practice, "PRACTICE");
         }
 
         if (CropRemovalFigure.Find(systemId, crop.Row) is not { } figure || crop.Yield is not { } yield)

@@ -35,7 +35,7 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
             Why = $"Printed in every cell for {CropRows.WordsFor(question.Crop.Row)}{(isCut ? ", less 20 lb/ac on Piedmont soil" : "")}.",
             Status = DataStatus.Read,
             SourceIds = [cell.SourceId],
-            Work = () => [new("N", "printed in every cell", $"{Print.Number(cell.Nitrogen)}{(isCut ? " - 20" : "")} = {Print.Number(pounds)} lb/ac", cell.SourceId)],
+            Work = () => [new("N", "printed in every cell", $"{Amounts.Print(cell.Nitrogen, 4)}{(isCut ? " - 20" : "")} = {Amounts.Print(pounds, 4)} lb/ac", cell.SourceId)],
         };
     }
 
@@ -65,7 +65,7 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
 
     private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, NutrientRating? rating, double pounds, Cell cell, string why, DataStatus status) =>
         SufficiencyNeed.Of(reading, pounds, rating, why, status, [cell.SourceId, .. rating?.SourceIds ?? []], $"grid of {CropRows.WordsFor(question.Crop.Row)}", "printed cell",
-            cell.BreaksThePattern && reading.Nutrient == PlantNutrient.Phosphate ? [FindingCatalog.Create("nutrient-grid-breaks-pattern", ("system", Name), ("rate", Print.Number(pounds)))] : []);
+            cell.BreaksThePattern && reading.Nutrient == PlantNutrient.Phosphate ? [FindingCatalog.Create("nutrient-grid-breaks-pattern", ("system", Name), ("rate", Amounts.Print(pounds, 4)))] : []);
 
     private static IEnumerable<KeyValuePair<(CropRow Crop, string P, string K), Cell>> Cells(CropRow crop) => Grid.Value.Where(c => c.Key.Item1 == crop);
 

@@ -20,7 +20,7 @@ internal static class SufficiencyNeed
             Status = status,
             SourceIds = sourceIds,
             Findings = findings,
-            Work = () => [new(SoilWords.For(reading.Nutrient), formula, $"{numbers} = {Print.Tenths(pounds)} lb/ac", sourceIds[0])],
+            Work = () => [new(SoilWords.For(reading.Nutrient), formula, $"{numbers} = {Amounts.Print(pounds, 1)} lb/ac", sourceIds[0])],
         };
     }
 }

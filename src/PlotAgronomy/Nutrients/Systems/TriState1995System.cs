@@ -31,7 +31,7 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
         double share = SystemMath.TaperShare(reading.Value, levels.TaperStart, levels.TaperEnd);
         double extra = reading.Nutrient == PlantNutrient.Potash && replacement.IsCarriedOff ? SystemConstants.Value("TS-1995-K-extra") : 0;
         double replaced = (replacement.Pounds + extra) * share;
-        string taper = share is > 0 and < 1 ? $" x {Print.Number(share)}" : "";
+        string taper = share is > 0 and < 1 ? $" x {Amounts.Print(share, 4)}" : "";
         var rating = reading.RatingOn(levels.Scale, Id)!;
         return Need(question, reading, new Parts(buildUp, replaced, WhyOf(reading, levels, share, replacement),
             Statuses.WeakestOf(levels.Status, rating.Status, replacement.Status), [.. levels.Scale.SourceIds, "SOIL-TS1", replacement.SourceId ?? "SOIL-TS1"])
@@ -40,7 +40,7 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
             BuildUpFormula = reading.Nutrient == PlantNutrient.Potash ? "(critical level - test) x (1 + 0.05 x CEC)" : "(critical level - test) x 5",
             BuildUpNumbers = string.Create(CultureInfo.InvariantCulture, $"({levels.Critical:0.###} - {reading.Value:0.###}, not below 0) x {levels.Factor:0.####}"),
             ReplacementFormula = extra > 0 ? "(yield x removal + 20) x share still due" : "yield x removal x share still due",
-            ReplacementNumbers = extra > 0 ? $"({replacement.Words} + {Print.Number(extra)}){taper}" : $"{replacement.Words}{taper}",
+            ReplacementNumbers = extra > 0 ? $"({replacement.Words} + {Amounts.Print(extra, 4)}){taper}" : $"{replacement.Words}{taper}",
             Cap = reading.Nutrient == PlantNutrient.Potash && question.Crop.Row == CropRow.Alfalfa ? SystemConstants.Value("TS-1995-K-alfalfa-cap") : null,
             PrintedStep = SystemConstants.Value("TS-1995-printed-step"),
         });
@@ -63,7 +63,7 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
         double taperStart = critical + SystemConstants.Value("TS-1995-K-maintenance-width");
         double taperEnd = critical + SystemConstants.Value("TS-1995-K-drawdown-end");
         double factor = SystemConstants.Value("TS-1995-K-factor-base") + (SystemConstants.Value("TS-1995-K-factor-per-cec") * cec);
-        var scale = LimitScale.Of("TS-1995-K", reading, question.Crop.Row, $"CEC {Print.Number(cec)} meq/100 g", DataStatus.Memory, "SOIL-TS1",
+        var scale = LimitScale.Of("TS-1995-K", reading, question.Crop.Row, $"CEC {Amounts.Print(cec, 4)} meq/100 g", DataStatus.Memory, "SOIL-TS1",
             [("build-up", critical, false), ("maintenance", taperStart, true), ("drawdown", taperEnd, false)], "none");
         return new Levels(critical, taperStart, taperEnd, factor, DataStatus.Memory, scale);
     }
@@ -71,10 +71,10 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
     private static string WhyOf(DomainReading reading, Levels levels, double share, Replacement replacement)
     {
         string replaced = replacement.IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
-        return reading.Value < levels.Critical ? $"{reading.Words} is below the critical level {Print.Number(levels.Critical)}: a quarter of the build-up this year, and {replaced}."
-            : share >= 1 ? $"{reading.Words} lies between the critical level {Print.Number(levels.Critical)} and {Print.Number(levels.TaperStart)}: {replaced}."
-            : share > 0 ? $"{reading.Words} lies in the taper from {Print.Number(levels.TaperStart)} to {Print.Number(levels.TaperEnd)}: {Print.Tenths(share * 100)} % of removal; {replaced}."
-            : $"{reading.Words} is at or above {Print.Number(levels.TaperEnd)}: none.";
+        return reading.Value < levels.Critical ? $"{reading.Words} is below the critical level {Amounts.Print(levels.Critical, 4)}: a quarter of the build-up this year, and {replaced}."
+            : share >= 1 ? $"{reading.Words} lies between the critical level {Amounts.Print(levels.Critical, 4)} and {Amounts.Print(levels.TaperStart, 4)}: {replaced}."
+            : share > 0 ? $"{reading.Words} lies in the taper from {Amounts.Print(levels.TaperStart, 4)} to {Amounts.Print(levels.TaperEnd, 4)}: {Amounts.Print(share * 100, 1)} % of removal; {replaced}."
+            : $"{reading.Words} is at or above {Amounts.Print(levels.TaperEnd, 4)}: none.";
     }
 
     private sealed record Levels(double Critical, double TaperStart, double TaperEnd, double Factor, DataStatus Status, RatingScale Scale);

@@ -49,8 +49,8 @@ internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
                 ? string.Create(CultureInfo.InvariantCulture, $"({criticalLevel} - {reading.Value:0.###}) x {factor:0.####}")
                 : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.###} is not below {criticalLevel}"),
             ReplacementFormula = isPotash ? "yield x removal + 20, below the limit" : "yield x removal, below the limit",
-            ReplacementNumbers = reading.Value >= limit ? $"at or above {Print.Number(limit)}"
-                : replacement.IsCarriedOff ? $"{replacement.Words}{(isPotash ? $" + {Print.Number(extra)}" : "")}" : replacement.Words,
+            ReplacementNumbers = reading.Value >= limit ? $"at or above {Amounts.Print(limit, 4)}"
+                : replacement.IsCarriedOff ? $"{replacement.Words}{(isPotash ? $" + {Amounts.Print(extra, 4)}" : "")}" : replacement.Words,
         });
     }
 
@@ -58,9 +58,9 @@ internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
     {
         string replaced = replacement.IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
         return reading.Value < criticalLevel
-            ? $"{reading.Words} is below the critical level {Print.Number(criticalLevel)}: a quarter of the build-up this year, and {replaced}."
+            ? $"{reading.Words} is below the critical level {Amounts.Print(criticalLevel, 4)}: a quarter of the build-up this year, and {replaced}."
             : reading.Value < limit
-                ? $"{reading.Words} lies between the critical level {Print.Number(criticalLevel)} and the limit {Print.Number(limit)}: {replaced}."
-                : $"{reading.Words} is at or above the limit {Print.Number(limit)}: none.";
+                ? $"{reading.Words} lies between the critical level {Amounts.Print(criticalLevel, 4)} and the limit {Amounts.Print(limit, 4)}: {replaced}."
+                : $"{reading.Words} is at or above the limit {Amounts.Print(limit, 4)}: none.";
     }
 }
