@@ -1,0 +1,55 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>Lime put on before the sample was taken that has not all reacted yet.</summary>
+public sealed class EarlierLime
+{
+    private const string InstitutionWithRule = "North Carolina";
+
+    private EarlierLime(ApplicationRate rate, double months)
+    {
+        Rate = rate;
+        Months = months;
+    }
+
+    /// <summary>Gets the rate that was put on, in the lime of the institution's basis.</summary>
+    public ApplicationRate Rate { get; }
+
+    /// <summary>Gets the months between that lime and the new rate, at least 0.</summary>
+    public double Months { get; }
+
+    /// <summary>Describes earlier lime.</summary>
+    /// <param name="rate">Rate put on.</param>
+    /// <param name="months">Months since; finite, at least 0.</param>
+    /// <returns>The earlier lime.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite months.</exception>
+    public static EarlierLime Of(ApplicationRate rate, double months) => new(rate, Guard.AtLeast(months, 0, "months"));
+
+    /// <summary>The part still to work, which is taken off a new rate. Only North Carolina prints a rule.</summary>
+    /// <param name="institution">Institution of the new rate.</param>
+    /// <param name="soilClass">Soil class.</param>
+    /// <returns>The credit; null when the institution prints no rule.</returns>
+    /// <remarks>credit = R - R x months x k, never below 0, with k = 0.08 on mineral soil, 0.16 on others (LIME-S7).
+    /// It ends after 12.5 or 6.25 months.</remarks>
+    public ApplicationRate? CreditBy(string institution, SoilClass soilClass)
+    {
+        Guard.Defined(soilClass);
+        return string.Equals(institution, InstitutionWithRule, StringComparison.OrdinalIgnoreCase)
+            ? ApplicationRate.FromPoundsPerAcre(LimeMath.ResidualTonsPerAcre(Rate.PoundsPerAcre, Months,
+                LimeConstants.Of(soilClass == SoilClass.Mineral ? "nc-residual-mineral" : "nc-residual-organic")))
+            : null;
+    }
+
+    internal LimeRate TakeOff(LimeRate rate, SoilClass soilClass, List<Finding> findings)
+    {
+        if (CreditBy(rate.Institution, soilClass) is { } credit)
+        {
+            return rate.With(ApplicationRate.FromPoundsPerAcre(Math.Max(0, rate.OfBasis.PoundsPerAcre - credit.PoundsPerAcre)));
+        }
+
+        findings.Add(FindingCatalog.Create("lime-credit-not-printed", ("institution", rate.Institution)));
+        return rate;
+    }
+}

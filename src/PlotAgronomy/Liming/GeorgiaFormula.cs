@@ -1,0 +1,36 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>lb/ac of pure carbonate = LBCeq x (target - pH) x million lb of soil per acre (LIME-S36); straight from pH 4 to 6.5.</summary>
+internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
+{
+    private readonly double depthInches = method.Number("depth_inch");
+
+    internal override string Reads => "lime buffer capacity";
+
+    internal override bool NeedsWaterPh => true;
+
+    internal override double? ReadingOf(LimeSample sample) => sample.LimeBufferCapacity?.MilligramsPerKilogramPerPh;
+
+    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+        sample.WaterPh!.Value >= LimeConstants.Of("ga-lowest-ph") && targetPh <= LimeConstants.Of("ga-highest-ph")
+            ? LimeMath.BufferCapacityPoundsPerAcre(reading, targetPh - sample.WaterPh!.Value, SoilMillionPounds) : null;
+
+    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    {
+        yield return new("Base rate", "lime buffer capacity x (target - pH) x million lb of soil",
+            $"{Amounts.Print(reading, 1)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(sample.WaterPh!.Value)}) x {Amounts.Print(SoilMillionPounds, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh) ?? 0, 1)} lb/ac", "LIME-S36");
+    }
+
+    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
+    {
+        if (PoundsPerAcre(reading, sample, targetPh) is null)
+        {
+            yield return FindingCatalog.Create("lime-reading-outside", ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
+                ("lowest", LimeText.Ph(LimeConstants.Of("ga-lowest-ph"))), ("highest", LimeText.Ph(LimeConstants.Of("ga-highest-ph"))), ("method", "Georgia's straight-line titration"));
+        }
+    }
+
+    private double SoilMillionPounds => LimeConstants.Of("soil-per-inch") * depthInches;
+}

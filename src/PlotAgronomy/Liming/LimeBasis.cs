@@ -1,0 +1,85 @@
+using System.Collections.Frozen;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>The lime a rate is counted in: one of the four labels of a rate. A ton of one basis is not a ton of another.</summary>
+public sealed class LimeBasis
+{
+    private static readonly Lazy<FrozenDictionary<string, LimeBasis>> ById = new(Load);
+
+    private LimeBasis(CsvRow row)
+    {
+        Id = row.Text("id");
+        Name = row.Text("name");
+        SourceId = row.SourceId();
+        Status = row.Status();
+        Figure = row.TextOrNull("index_id") is { } index ? LimeFigure.OfBasis(LimeIndex.Find(index), row.Number("index_value")) : null;
+    }
+
+    /// <summary>Gets every basis, in the order of their ids.</summary>
+    public static IReadOnlyList<LimeBasis> All => [.. ById.Value.Values.OrderBy(b => b.Id, StringComparer.Ordinal)];
+
+    /// <summary>Gets pure calcium carbonate powder.</summary>
+    public static LimeBasis PureCarbonate => Find("pure-carbonate");
+
+    /// <summary>Gets ground limestone of neutralizing value 90 %, the basis of the tri-state rates of 1995.</summary>
+    public static LimeBasis AgLimeNeutralizingValue90 => Find("ag-lime-nv-90");
+
+    /// <summary>Gets Oregon's 100-score lime.</summary>
+    public static LimeBasis OregonScore100 => Find("oregon-score-100");
+
+    /// <summary>Gets pounds of Ohio's effective neutralizing power.</summary>
+    public static LimeBasis OhioEnp => Find("ohio-enp");
+
+    /// <summary>Gets pounds of Minnesota's effective neutralizing power.</summary>
+    public static LimeBasis MinnesotaEnp => Find("minnesota-enp");
+
+    /// <summary>Gets pounds of Missouri's effective neutralizing material.</summary>
+    public static LimeBasis MissouriEnm => Find("missouri-enm");
+
+    /// <summary>Gets North Carolina's standard agricultural lime.</summary>
+    public static LimeBasis NorthCarolinaStandard => Find("north-carolina-standard");
+
+    /// <summary>Gets ordinary agricultural limestone as Georgia's rates assume it.</summary>
+    public static LimeBasis GeorgiaAgLime => Find("georgia-ag-lime");
+
+    /// <summary>Gets the stable id.</summary>
+    public string Id { get; }
+
+    /// <summary>Gets the lime in words.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets the figure of this lime in the institution's own index; null when its strength is not printed.</summary>
+    public LimeFigure? Figure { get; }
+
+    /// <summary>Gets how well it is known.</summary>
+    public DataStatus Status { get; }
+
+    /// <summary>Gets the id of its source.</summary>
+    public string SourceId { get; }
+
+    /// <summary>Finds a basis.</summary>
+    /// <param name="id">Id, such as <c>oregon-score-100</c>.</param>
+    /// <returns>The basis.</returns>
+    /// <exception cref="KeyNotFoundException">No basis has this id; the message lists all.</exception>
+    public static LimeBasis Find(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return ById.Value.TryGetValue(id, out var basis) ? basis
+            : throw new KeyNotFoundException($"No lime basis has the id '{id}'. Ask the laboratory which lime its rate is counted in. There are: {string.Join(", ", All.Select(b => b.Id))}.");
+    }
+
+    /// <summary>Looks for a basis.</summary>
+    /// <param name="id">Id.</param>
+    /// <returns>The basis, or null.</returns>
+    public static LimeBasis? TryFind(string id) => ById.Value.GetValueOrDefault(id);
+
+    /// <summary>The lime in words.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    private static FrozenDictionary<string, LimeBasis> Load() =>
+        CsvTable.Embedded("liming-bases.csv", "id", "name", "index_id", "index_value", "source_id", "locator", "status")
+            .Rows.Select(r => new LimeBasis(r)).ToFrozenDictionary(b => b.Id, StringComparer.Ordinal);
+}

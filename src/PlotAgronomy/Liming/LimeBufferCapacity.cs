@@ -1,0 +1,34 @@
+using System.Globalization;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>Georgia's lime buffer capacity: mg of calcium carbonate per kg of soil and pH unit, at equilibrium.</summary>
+/// <remarks>Equality is exact. The default is zero.</remarks>
+public readonly record struct LimeBufferCapacity
+{
+    private LimeBufferCapacity(double milligramsPerKilogramPerPh) => MilligramsPerKilogramPerPh = milligramsPerKilogramPerPh;
+
+    /// <summary>Gets the capacity at equilibrium in mg/kg per pH unit.</summary>
+    public double MilligramsPerKilogramPerPh { get; }
+
+    /// <summary>Creates a capacity at equilibrium.</summary>
+    /// <param name="milligramsPerKilogramPerPh">Capacity; above 0, at most 5000 mg/kg per pH unit.</param>
+    /// <returns>The capacity.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public static LimeBufferCapacity AtEquilibrium(double milligramsPerKilogramPerPh) =>
+        new(Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 5000, "mg/kg per pH"));
+
+    /// <summary>Creates a capacity from the reading after 30 minutes, which is too low.</summary>
+    /// <param name="milligramsPerKilogramPerPh">Reading; above 0, at most 1200 mg/kg per pH unit.</param>
+    /// <returns>The capacity at equilibrium.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    /// <remarks>LBCeq = LBC30 x (1.4742 + 0.0023 x LBC30) (LIME-S36).</remarks>
+    public static LimeBufferCapacity FromThirtyMinutes(double milligramsPerKilogramPerPh) =>
+        new(LimeMath.EquilibriumBufferCapacity(
+            Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 1200, "mg/kg per pH"),
+            LimeConstants.Of("ga-equilibrium-constant"), LimeConstants.Of("ga-equilibrium-slope")));
+
+    /// <summary>Invariant text such as <c>272.9 mg/kg per pH</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{MilligramsPerKilogramPerPh:0.#} mg/kg per pH");
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>The sum inside a lime method: what it reads and what it makes of it. Answers in lb/ac of the method's basis.</summary>
+internal abstract class LimeFormula
+{
+    /// <summary>Target pHs it gives rates for; empty when any target can be asked.</summary>
+    internal virtual ImmutableArray<double> Targets => [];
+
+    /// <summary>What it reads, in words.</summary>
+    internal abstract string Reads { get; }
+
+    /// <summary>Whether the reading is a pH, so that a reading error in pH can be laid on it. Acidity then falls as it rises.</summary>
+    internal virtual bool ReadsPh => false;
+
+    internal virtual bool NeedsWaterPh => false;
+
+    internal abstract double? ReadingOf(LimeSample sample);
+
+    /// <summary>Unrounded rate, below zero where the equation goes there; null where the table prints none.</summary>
+    internal abstract double? PoundsPerAcre(double reading, LimeSample sample, double targetPh);
+
+    internal abstract IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh);
+
+    internal virtual IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) => [];
+
+    internal static LimeFormula Create(CsvRow method) => method.Text("form") switch
+    {
+        "table" => new LimeTableFormula(method),
+        "linear" => new LimeLinearFormula(method),
+        "north-carolina" => new NorthCarolinaFormula(),
+        "pennsylvania-field" => new PennsylvaniaFormula(),
+        "adams-evans" => new AdamsEvansFormula(method),
+        "woodruff" => new WoodruffFormula(),
+        "georgia" => new GeorgiaFormula(method),
+        "vermont" => new VermontFormula(),
+        "texture" => new TextureFormula(),
+        var form => throw method.Problem("form", $"unknown form '{form}'"),
+    };
+}

@@ -1,0 +1,115 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>A state's way of rating a liming material: calcium carbonate equivalent, fineness and sometimes moisture in one figure.</summary>
+/// <remarks>Figures of two indices are never converted into each other: only the material's sieve analysis and calcium
+/// carbonate equivalent lead from one to the other. Compare ids, or use the same instance.</remarks>
+public sealed class LimeIndex
+{
+    private static readonly Lazy<FrozenDictionary<string, LimeIndex>> ById = new(Load);
+
+    private LimeIndex(CsvRow row, ImmutableArray<LimeIndexBand> bands)
+    {
+        Id = row.Text("id");
+        Name = row.Text("name");
+        Unit = row.Text("unit");
+        Whole = row.Number("whole");
+        CountsMoisture = row.Text("counts_moisture") == "yes";
+        IsStatedOnly = row.Text("stated_only") == "yes";
+        SourceId = row.SourceId();
+        Bands = bands;
+        Status = bands.Any(b => b.Status == DataStatus.Memory) ? DataStatus.Memory : row.Status();
+    }
+
+    /// <summary>Gets every index, in the order of their ids.</summary>
+    public static IReadOnlyList<LimeIndex> All => [.. ById.Value.Values.OrderBy(i => i.Id, StringComparer.Ordinal)];
+
+    /// <summary>Gets the calcium carbonate equivalent alone (neutralizing value): fineness is not counted.</summary>
+    public static LimeIndex CalciumCarbonateEquivalent => Find("cce");
+
+    /// <summary>Gets Ohio's effective neutralizing power, lb/ton.</summary>
+    public static LimeIndex OhioEnp => Find("ohio-enp");
+
+    /// <summary>Gets Minnesota's effective neutralizing power, lb/ton.</summary>
+    public static LimeIndex MinnesotaEnp => Find("minnesota-enp");
+
+    /// <summary>Gets Iowa's effective calcium carbonate equivalent, lb/ton.</summary>
+    public static LimeIndex IowaEcce => Find("iowa-ecce");
+
+    /// <summary>Gets Missouri's effective neutralizing material, lb/ton.</summary>
+    public static LimeIndex MissouriEnm => Find("missouri-enm");
+
+    /// <summary>Gets Oregon's lime score, %.</summary>
+    public static LimeIndex OregonScore => Find("oregon-score");
+
+    /// <summary>Gets New York's effective neutralizing value, %.</summary>
+    public static LimeIndex NewYorkEnv => Find("new-york-env");
+
+    /// <summary>Gets the stable id.</summary>
+    public string Id { get; }
+
+    /// <summary>Gets the name.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets the unit its figures are printed in: <c>%</c> or <c>lb/ton</c>.</summary>
+    public string Unit { get; }
+
+    /// <summary>Gets the figure of pure, dry calcium carbonate powder, in <see cref="Unit"/>.</summary>
+    public double Whole { get; }
+
+    /// <summary>Gets a value indicating whether the formula takes off the moisture.</summary>
+    public bool CountsMoisture { get; }
+
+    /// <summary>Gets a value indicating whether only a label or a laboratory can state the figure, because it follows from no formula.</summary>
+    public bool IsStatedOnly { get; }
+
+    /// <summary>Gets how well its numbers are known: memory when any of its fineness factors is.</summary>
+    public DataStatus Status { get; }
+
+    /// <summary>Gets the id of its source.</summary>
+    public string SourceId { get; }
+
+    /// <summary>Gets the sieves its fineness is counted on, US mesh numbers, coarse to fine; empty when fineness is not counted.</summary>
+    public ImmutableArray<int> Sieves => [.. Bands.SelectMany(b => new[] { b.PassingMesh, b.HeldOnMesh }).OfType<int>().Distinct().Order()];
+
+    internal ImmutableArray<LimeIndexBand> Bands { get; }
+
+    /// <summary>Finds an index.</summary>
+    /// <param name="id">Id, such as <c>ohio-enp</c>.</param>
+    /// <returns>The index.</returns>
+    /// <exception cref="KeyNotFoundException">No index has this id.</exception>
+    public static LimeIndex Find(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return ById.Value.TryGetValue(id, out var index) ? index
+            : throw new KeyNotFoundException($"No lime index has the id '{id}'. There are: {string.Join(", ", All.Select(i => i.Id))}.");
+    }
+
+    /// <summary>Share of a material that this index counts as effective for its fineness.</summary>
+    /// <param name="sieves">Sieve analysis with this index's sieves.</param>
+    /// <returns>Fineness as a pure number from 0 to 1; 1 when the index counts none.</returns>
+    /// <exception cref="ArgumentException">A sieve of the index is missing in the analysis.</exception>
+    /// <remarks>fineness = sum over the bands of factor x (share passing the coarser sieve - share passing the finer one).</remarks>
+    public double FinenessShare(SieveAnalysis sieves)
+    {
+        ArgumentNullException.ThrowIfNull(sieves);
+        return Bands.Length == 0 ? 1 : Bands.Sum(b => b.Factor * (Passing(sieves, b.PassingMesh, 1) - Passing(sieves, b.HeldOnMesh, 0)));
+    }
+
+    /// <summary>The name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+
+    private static double Passing(SieveAnalysis sieves, int? mesh, double none) => mesh is int m ? sieves.SharePassing(m).Value : none;
+
+    private static FrozenDictionary<string, LimeIndex> Load()
+    {
+        var bands = CsvTable.Embedded("liming-index-bands.csv", "index_id", "passing_mesh", "held_on_mesh", "factor", "source_id", "locator", "status")
+            .Rows.ToLookup(r => r.Text("index_id"), LimeIndexBand.FromRow);
+        return CsvTable.Embedded("liming-indices.csv", "id", "name", "unit", "whole", "counts_moisture", "stated_only", "source_id", "locator", "status")
+            .Rows.Select(r => new LimeIndex(r, [.. bands[r.Text("id")]])).ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
+    }
+}

@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>The steps from a rate to an order, in their order.</summary>
+internal sealed class LimeOrderWork
+{
+    private const int DefaultMonthsBetween = 12;
+
+    private readonly LimeOrderTerms terms;
+    private readonly LimePlacementRule? rule;
+    private readonly double acres;
+    private readonly List<Finding> findings = [];
+
+    internal LimeOrderWork(LimeOrderTerms terms)
+    {
+        this.terms = terms;
+        ArgumentNullException.ThrowIfNull(terms.Rate);
+        ArgumentNullException.ThrowIfNull(terms.Material);
+        double areaAcres = terms.Area.Acres;
+        acres = Guard.Above(areaAcres, 0, "ac", nameof(terms.Area));
+        Guard.Defined(terms.Placement);
+        Guard.Defined(terms.SoilClass);
+        CheckBuying();
+        rule = LimePlacementRule.TryFind(terms.Rate.Institution, terms.Placement);
+    }
+
+    internal LimeOrder Order()
+    {
+        var basisRate = AtWorkedDepth(terms.EarlierLime?.TakeOff(terms.Rate, terms.SoilClass, findings) ?? terms.Rate);
+        double factor = basisRate.FactorFor(terms.Material);
+        var exact = ApplicationRate.FromPoundsPerAcre(basisRate.OfBasis.PoundsPerAcre * factor);
+        var rate = terms.Rounding?.Apply(exact) ?? exact;
+        double applied = terms.AlreadyApplied.Sum(a => a.PoundsOfBasis(basisRate)) * factor;
+        double needed = rate.PoundsPerAcre * acres;
+        double left = IsDust(needed - applied, needed) ? 0 : Math.Max(0, needed - applied);
+        var dressings = Split(left);
+        double? bagPounds = terms.Bag?.Pounds;
+        int? bags = bagPounds is { } bag ? WholePackages.RoundUp(left / bag) : null;
+        AddFindings(rate, left);
+        return new LimeOrder(terms)
+        {
+            BasisRate = basisRate,
+            ProductPerBasis = factor,
+            ExactProductRate = exact,
+            ProductRate = rate,
+            AlreadyApplied = Mass.FromPounds(applied),
+            Product = Mass.FromPounds(left),
+            Bags = bags,
+            Cost = terms.PricePerBag is { } perBag ? perBag * bags!.Value : terms.PricePerTon is { } perTon ? perTon * (decimal)(left / LimeText.PoundsPerTon) : null,
+            Magnesium = terms.Material.MagnesiumIn(Mass.FromPounds(left)),
+            Dressings = dressings,
+            Findings = Finding.InOrder(findings),
+            SourceIds = [.. new[] { terms.Rate.Basis.SourceId, terms.Rate.Basis.Figure?.Index.SourceId, rule?.SourceId }.OfType<string>().Distinct()],
+        };
+    }
+
+    private static bool IsDust(double difference, double whole) => Math.Abs(difference) <= 1e-9 * Math.Max(1, whole);
+
+    private void CheckBuying()
+    {
+        if (terms.Bag is { } mass)
+        {
+            double bagPounds = mass.Pounds;
+            Guard.Above(bagPounds, 0, "lb", nameof(terms.Bag));
+        }
+
+        if (terms.PricePerBag is { } perBag)
+        {
+            Guard.AtLeast(perBag, 0, "(money)", nameof(terms.PricePerBag));
+            if (terms.Bag is null)
+            {
+                throw new ArgumentException("A price per bag needs the mass of a bag.", nameof(terms));
+            }
+        }
+
+        if (terms.PricePerTon is { } perTon)
+        {
+            Guard.AtLeast(perTon, 0, "(money)", nameof(terms.PricePerTon));
+        }
+
+        if (terms.PricePerBag is not null && terms.PricePerTon is not null)
+        {
+            throw new ArgumentException("Give a price per bag or per ton, not both.", nameof(terms));
+        }
+
+        if (terms.MonthsBetween is { } months)
+        {
+            Guard.AtLeast(months, 1, "months", nameof(terms.MonthsBetween));
+        }
+
+        if (terms.MostAtOnce is { } most)
+        {
+            Guard.Above(most.PoundsPerAcre, 0, "lb/ac", nameof(terms.MostAtOnce));
+        }
+    }
+
+    private LimeRate AtWorkedDepth(LimeRate rate)
+    {
+        double from = rate.Depth.Inches;
+        double? worked = terms.WorkedDepth?.Inches;
+        double? to = worked ?? rule?.TreatedDepthInches;
+        if (to is not { } inches || Math.Abs(inches - from) <= 1e-9 * from)
+        {
+            return rate;
+        }
+
+        findings.Add(FindingCatalog.Create("lime-depth-changed", ("from", Amounts.Print(from, 2)), ("to", Amounts.Print(inches, 2))));
+        return rate.AtDepth(Length.FromInches(inches));
+    }
+
+    private ImmutableArray<LimeDressing> Split(double pounds)
+    {
+        if (pounds <= 0)
+        {
+            return [];
+        }
+
+        double poundsPerAcre = pounds / acres;
+        var most = terms.MostAtOnce ?? rule?.MostAtOnce;
+        if (poundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre)
+        {
+            findings.Add(FindingCatalog.Create("lime-rate-high", ("rate", LimeText.Tons(poundsPerAcre))));
+            most ??= LimePlacementRule.HighestAtOnce;
+        }
+
+        int months = terms.MonthsBetween ?? rule?.MonthsBetween ?? DefaultMonthsBetween;
+        int count = most is { } limit ? WholePackages.RoundUp(poundsPerAcre / limit.PoundsPerAcre) : 1;
+        if (count > 1)
+        {
+            findings.Add(FindingCatalog.Create("lime-split", ("most", LimeText.Tons(most!.Value.PoundsPerAcre)), ("count", Amounts.Print(count, 0)), ("months", Amounts.Print(months, 0))));
+        }
+
+        return [.. Enumerable.Range(1, count).Select(number => Part(number, count, months, pounds, most))];
+    }
+
+    /// <summary>Every part but the last is the most that goes on at once; the last takes the remainder.</summary>
+    private LimeDressing Part(int number, int count, int months, double pounds, ApplicationRate? most)
+    {
+        double full = most is { } limit ? limit.PoundsPerAcre * acres : pounds;
+        double mine = number < count ? full : pounds - (full * (count - 1));
+        double? bagPounds = terms.Bag?.Pounds;
+        return new LimeDressing
+        {
+            Number = number,
+            MonthsAfterFirst = (number - 1) * months,
+            On = terms.FirstDressingOn?.AddMonths((number - 1) * months),
+            Rate = ApplicationRate.FromPoundsPerAcre(mine / acres),
+            Mass = Mass.FromPounds(mine),
+            Bags = bagPounds is { } bag ? WholePackages.RoundUp(mine / bag) : null,
+        };
+    }
+
+    private void AddFindings(ApplicationRate rate, double left)
+    {
+        var material = terms.Material;
+        var figure = terms.Rate.Basis.Figure;
+        if (figure is null)
+        {
+            findings.Add(FindingCatalog.Create("lime-basis-unstated"));
+        }
+        else if (figure.Index == LimeIndex.CalciumCarbonateEquivalent)
+        {
+            findings.Add(FindingCatalog.Create("lime-fineness-not-counted", ("basis", terms.Rate.Basis.Name)));
+        }
+        else if (figure.Index.Status == DataStatus.Memory && !material.StatedFigures.Any(f => f.Index == figure.Index))
+        {
+            findings.Add(FindingCatalog.Create("lime-index-from-memory", ("index", figure.Index.Name)));
+        }
+
+        if (terms.Placement == LimePlacement.Surface && left > 0)
+        {
+            findings.Add(FindingCatalog.Create("lime-surface-slow"));
+            if (rule is null)
+            {
+                findings.Add(FindingCatalog.Create("lime-no-surface-rule", ("institution", terms.Rate.Institution)));
+            }
+        }
+
+        foreach (var application in terms.AlreadyApplied.Where(a => !a.Material.Neutralizes))
+        {
+            findings.Add(FindingCatalog.Create("lime-no-neutralizing-value", ("material", application.Material.Name)));
+        }
+
+        findings.AddRange(LimeCautions.Of(material, rate));
+    }
+}

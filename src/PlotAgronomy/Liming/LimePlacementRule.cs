@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>What an institution prints on lime worked in or left on the surface: depth counted, most at once, months between.</summary>
+internal sealed class LimePlacementRule
+{
+    private static readonly Lazy<ImmutableArray<LimePlacementRule>> All = new(() =>
+        [.. CsvTable.Embedded("liming-placement.csv", "institution", "placement", "treated_depth_inch", "most_at_once_ton_per_acre", "months_between", "source_id", "locator", "status")
+            .Rows.Select(r => new LimePlacementRule(r))]);
+
+    private LimePlacementRule(CsvRow row)
+    {
+        Institution = row.Text("institution");
+        Placement = row.Choice<LimePlacement>("placement");
+        TreatedDepthInches = row.NumberOrNull("treated_depth_inch");
+        MostAtOnce = row.NumberOrNull("most_at_once_ton_per_acre") is { } tons ? ApplicationRate.FromShortTonsPerAcre(tons) : null;
+        MonthsBetween = row.TextOrNull("months_between") is null ? null : row.Integer("months_between");
+        SourceId = row.SourceId();
+    }
+
+    /// <summary>The most that any institution here puts on at once: Pennsylvania's field limit (LIME-S15).</summary>
+    internal static ApplicationRate HighestAtOnce => TryFind("Pennsylvania", LimePlacement.WorkedIn)!.MostAtOnce!.Value;
+
+    internal string Institution { get; }
+
+    internal LimePlacement Placement { get; }
+
+    internal double? TreatedDepthInches { get; }
+
+    internal ApplicationRate? MostAtOnce { get; }
+
+    internal int? MonthsBetween { get; }
+
+    internal string SourceId { get; }
+
+    internal static LimePlacementRule? TryFind(string institution, LimePlacement placement) =>
+        All.Value.FirstOrDefault(r => r.Placement == placement && string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,174 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>A lime rate with its four labels: target pH, depth treated, the lime it is counted in, and the institution.</summary>
+/// <remarks>Rates whose labels differ are not added or compared: bring them to one basis and depth first, by
+/// <see cref="ConvertTo"/> and <see cref="AtDepth"/>. Pounds of ENP, ENM or ECCE are a basis too: they become pounds of a
+/// product only through the product's own figure (<see cref="RateOf"/>).</remarks>
+public sealed class LimeRate
+{
+    private LimeRate(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, string institution)
+    {
+        OfBasis = ofBasis;
+        TargetPh = targetPh;
+        Depth = depth;
+        Basis = basis;
+        Institution = institution;
+    }
+
+    /// <summary>Gets the rate of the lime named by <see cref="Basis"/>.</summary>
+    public ApplicationRate OfBasis { get; }
+
+    /// <summary>Gets the pH aimed at; for Missouri a salt pH, for all others in water.</summary>
+    public double TargetPh { get; }
+
+    /// <summary>Gets the depth of soil treated.</summary>
+    public Length Depth { get; }
+
+    /// <summary>Gets the lime it is counted in.</summary>
+    public LimeBasis Basis { get; }
+
+    /// <summary>Gets the institution whose rate it is.</summary>
+    public string Institution { get; }
+
+    /// <summary>Labels a rate.</summary>
+    /// <param name="ofBasis">Rate of the lime named by the basis.</param>
+    /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
+    /// <param name="depth">Depth of soil treated; above 0, at most 24 inches.</param>
+    /// <param name="basis">Lime it is counted in.</param>
+    /// <param name="institution">Institution; not blank.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static LimeRate Of(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, string institution)
+    {
+        ArgumentNullException.ThrowIfNull(basis);
+        return new(ofBasis, Guard.Between(targetPh, 4, 9, "pH"), CheckDepth(depth), basis, Guard.NotBlank(institution));
+    }
+
+    /// <summary>The rate for another depth of soil, to the same pH.</summary>
+    /// <param name="depth">Depth really treated; above 0, at most 24 inches.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A depth outside its range.</exception>
+    /// <remarks>rate x depth / depth of the rate (PRACTICE; Iowa and Kansas write it into their equations).</remarks>
+    public LimeRate AtDepth(Length depth)
+    {
+        double from = Depth.Inches;
+        double to = CheckDepth(depth).Inches;
+        return new(ApplicationRate.FromPoundsPerAcre(OfBasis.PoundsPerAcre * (to / from)), TargetPh, depth, Basis, Institution);
+    }
+
+    /// <summary>The same need counted in another lime.</summary>
+    /// <param name="basis">Lime to count in.</param>
+    /// <param name="through">Material whose figure in both indices is known. Needed when the two limes are rated in different
+    /// indices; <see cref="LimingMaterial.PureCarbonate"/> takes each index at its word.</param>
+    /// <returns>The conversion, with its factor.</returns>
+    /// <exception cref="InvalidOperationException">The strength of a lime is not printed, or a material to go through is needed and missing.</exception>
+    /// <remarks>Same index: figure of this basis / figure of the other. Different indices: the material stands between them:
+    /// (this basis / material) in this index x (material / other basis) in the other.</remarks>
+    public LimeRateConversion ConvertTo(LimeBasis basis, LimingMaterial? through = null)
+    {
+        ArgumentNullException.ThrowIfNull(basis);
+        var from = FigureOf(Basis);
+        var to = FigureOf(basis);
+        double factor;
+        if (from.Index == to.Index)
+        {
+            factor = from.Value / to.Value;
+        }
+        else if (through is null)
+        {
+            throw new InvalidOperationException($"{Basis.Name} is rated by {from.Index.Name}, {basis.Name} by {to.Index.Name}: name the material the conversion goes through.");
+        }
+        else
+        {
+            factor = from.Value / Effective(through, from.Index) * (Effective(through, to.Index) / to.Value);
+        }
+
+        return new LimeRateConversion(this, Relabelled(OfBasis.PoundsPerAcre * factor, basis), factor, through);
+    }
+
+    /// <summary>Pounds of a real material that do the same.</summary>
+    /// <param name="material">Material as bought.</param>
+    /// <returns>Rate of the material.</returns>
+    /// <exception cref="InvalidOperationException">The material's figure in the index of this basis is not known, or it neutralizes nothing.</exception>
+    /// <remarks>rate x figure of the basis / figure of the material, both in the institution's own index. A lime whose strength
+    /// the source does not print counts pound for pound.</remarks>
+    public ApplicationRate RateOf(LimingMaterial material)
+    {
+        ArgumentNullException.ThrowIfNull(material);
+        return ApplicationRate.FromPoundsPerAcre(OfBasis.PoundsPerAcre * FactorFor(material));
+    }
+
+    /// <summary>Adds a rate with the same four labels.</summary>
+    /// <param name="other">Rate.</param>
+    /// <returns>The sum.</returns>
+    /// <exception cref="InvalidOperationException">A label differs.</exception>
+    public LimeRate Plus(LimeRate other)
+    {
+        RequireSameLabels(other);
+        return Relabelled(OfBasis.PoundsPerAcre + other.OfBasis.PoundsPerAcre, Basis);
+    }
+
+    /// <summary>Compares with a rate on the same basis and depth.</summary>
+    /// <param name="other">Rate.</param>
+    /// <returns>This rate divided by the other, a pure number.</returns>
+    /// <exception cref="InvalidOperationException">Basis or depth differs.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The other rate is zero.</exception>
+    public double RatioTo(LimeRate other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        if (other.Basis != Basis || !SameDepth(other))
+        {
+            throw new InvalidOperationException($"Rates on different labels are not compared: {this} against {other}. Convert one first.");
+        }
+
+        return OfBasis / other.OfBasis;
+    }
+
+    /// <summary>Invariant text such as <c>2.65 ton/ac of 100-score lime to pH 6.4, 6 in deep (Oregon)</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac of {Basis.Name} to pH {LimeText.Ph(TargetPh)}, {LimeText.Inches(Depth)} in deep ({Institution})";
+
+    internal LimeRate With(ApplicationRate ofBasis) => Relabelled(ofBasis.PoundsPerAcre, Basis);
+
+    internal double FactorFor(LimingMaterial material) =>
+        !material.Neutralizes ? throw new InvalidOperationException($"{material.Name} neutralizes nothing: no amount of it is lime.")
+        : Basis.Figure is { } figure ? figure.Value / Effective(material, figure.Index) : 1;
+
+    private static double Effective(LimingMaterial material, LimeIndex index)
+    {
+        double value = material.FigureIn(index).Value;
+        return value > 0 ? value : throw new InvalidOperationException($"{material.Name} has no effect in {index.Name}: no amount of it is lime.");
+    }
+
+    private static LimeFigure FigureOf(LimeBasis basis) => basis.Figure
+        ?? throw new InvalidOperationException($"The strength of '{basis.Name}' is not printed: such a rate is not converted.");
+
+    private static Length CheckDepth(Length depth)
+    {
+        double inches = depth.Inches;
+        Guard.AboveUpTo(inches, 0, 24, "in", nameof(depth));
+        return depth;
+    }
+
+    private LimeRate Relabelled(double poundsPerAcre, LimeBasis basis) =>
+        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), TargetPh, Depth, basis, Institution);
+
+    private bool SameDepth(LimeRate other)
+    {
+        double mine = Depth.Inches;
+        double theirs = other.Depth.Inches;
+        return Math.Abs(mine - theirs) <= 1e-9 * mine;
+    }
+
+    private void RequireSameLabels(LimeRate other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        if (other.Basis != Basis || !SameDepth(other) || Math.Abs(other.TargetPh - TargetPh) > 1e-9 || other.Institution != Institution)
+        {
+            throw new InvalidOperationException($"Rates on different labels are not added: {this} and {other}. Convert one first.");
+        }
+    }
+}

@@ -1,0 +1,180 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>One run of a method on one sample: the checks in their order, then the formula, the credit and the range.</summary>
+internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double target, EarlierLime? earlier, double error)
+{
+    private readonly List<Finding> findings = [];
+
+    internal LimeNeed Answer()
+    {
+        AddStandingFindings();
+        if (sample.WaterPh >= target)
+        {
+            Add("lime-ph-at-target", ("ph", LimeText.Ph(sample.WaterPh!.Value)), ("target", LimeText.Ph(target)));
+            return Result(null, 0, null, null);
+        }
+
+        double? reading = method.Formula.ReadingOf(sample);
+        if (!Covers(reading))
+        {
+            return Result(reading, null, null, null);
+        }
+
+        if (reading > method.HighestReading + Slack)
+        {
+            Add("lime-reading-above-table", ("reading", Amounts.Print(reading.Value, 2)), ("highest", Amounts.Print(method.HighestReading, 2)), ("method", method.Name));
+            return Result(reading, 0, null, null);
+        }
+
+        findings.AddRange(method.Formula.Findings(reading!.Value, sample, target));
+        double? raw = method.Formula.PoundsPerAcre(reading.Value, sample, target);
+        if (raw is null && !findings.Any(f => f.Severity == FindingSeverity.Warning))
+        {
+            Add("lime-cell-blank", ("method", method.Name), ("reading", Amounts.Print(reading.Value, 2)), ("target", LimeText.Ph(target)));
+        }
+
+        if (raw < 0)
+        {
+            Add("lime-negative-means-none", ("raw", LimeText.Tons(raw.Value)));
+        }
+
+        return raw is null ? Result(reading, null, null, null)
+            : Result(reading, raw, Shifted(reading.Value + error), Shifted(reading.Value - error));
+    }
+
+    /// <summary>A reading this close to a limit is on it: 6.9 may be held as 6.8999999999.</summary>
+    private const double Slack = 1e-9;
+
+    private void AddStandingFindings()
+    {
+        if (method.Status == DataStatus.Memory)
+        {
+            findings.Add(MemoryGate.FindingFor(method.Name, method.SourceId));
+        }
+
+        if (method.StandingFinding is { } code)
+        {
+            Add(code);
+        }
+
+        if (target > LimeConstants.Of("over-lime-target"))
+        {
+            Add("lime-over-target");
+        }
+
+        if (sample.Capacity < LimeConstants.Of("weak-cec-limit") && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
+        {
+            Add("lime-weakly-buffered", ("cec", Amounts.Print(sample.Capacity!.Value, 1)));
+        }
+    }
+
+    private bool Covers(double? reading)
+    {
+        if (!method.Soils.Contains(sample.Class))
+        {
+            Add("lime-soil-outside-method", ("method", method.Name), ("soil", sample.Class switch { SoilClass.Mineral => "mineral", SoilClass.Organic => "organic", _ => "mineral-organic" }));
+            return false;
+        }
+
+        if (method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target))
+        {
+            Add("lime-target-not-offered", ("method", method.Name), ("offered", LimeText.List(method.TargetPhs)), ("target", LimeText.Ph(target)));
+            return false;
+        }
+
+        if (sample.WaterPh is null)
+        {
+            Add(method.Formula.NeedsWaterPh ? "lime-ph-missing-required" : "lime-ph-missing");
+            if (method.Formula.NeedsWaterPh)
+            {
+                return false;
+            }
+        }
+
+        if (method.OnlyBelowWaterPh is { } limit && sample.WaterPh >= limit)
+        {
+            Add("lime-only-below-ph", ("method", method.Name), ("limit", LimeText.Ph(limit)));
+            return false;
+        }
+
+        return HasReading(reading) && WithinReadings(reading!.Value);
+    }
+
+    private bool HasReading(double? reading)
+    {
+        if (reading is not null)
+        {
+            return true;
+        }
+
+        if (sample.Report.BufferPhs is [var other, ..] && method.Buffers.Length > 0)
+        {
+            Add("lime-buffer-other", ("found", LimeReadings.InWords([other.Buffer])), ("method", method.Name), ("needed", LimeReadings.InWords(method.Buffers)));
+        }
+        else if (sample.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0)
+        {
+            Add("lime-buffer-unnamed", ("reading", Amounts.Print(unnamed, 2)));
+        }
+        else
+        {
+            Add("lime-reading-missing", ("method", method.Name), ("needed", method.Reads));
+        }
+
+        return false;
+    }
+
+    private bool WithinReadings(double reading)
+    {
+        if (method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora) && reading > LimeConstants.Of("high-buffer-ph"))
+        {
+            Add("lime-buffer-high", ("reading", Amounts.Print(reading, 2)));
+        }
+
+        if (reading < method.LowestReading - Slack || (reading > method.HighestReading + Slack && !method.NoLimeAboveHighest))
+        {
+            Add("lime-reading-outside", ("reading", Amounts.Print(reading, 2)), ("lowest", Amounts.Print(method.LowestReading, 2)), ("highest", Amounts.Print(method.HighestReading, 2)), ("method", method.Name));
+            return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>The rate for a shifted pH reading; null where that lies outside the method or the reading is no pH.</summary>
+    private double? Shifted(double reading) =>
+        !method.Formula.ReadsPh || reading < method.LowestReading - Slack ? null
+        : reading > method.HighestReading + Slack ? (method.NoLimeAboveHighest ? 0 : null)
+        : method.Formula.PoundsPerAcre(reading, sample, target);
+
+    private LimeNeed Result(double? reading, double? rawPoundsPerAcre, double? lowest, double? highest)
+    {
+        var gross = Labelled(rawPoundsPerAcre);
+        if (gross is { OfBasis.PoundsPerAcre: > 0 } && method.Formula.ReadsPh && (lowest is null || highest is null))
+        {
+            Add("lime-range-open", ("error", Amounts.Print(error, 2)), ("method", method.Name));
+        }
+
+        var net = gross is not null && earlier is not null ? earlier.TakeOff(gross, sample.Class, findings) : gross;
+        var published = net is not null && LimeRounding.TryFind(method.Institution) is { } rounding ? net.With(rounding.Apply(net.OfBasis)) : net;
+        return new LimeNeed(method, sample, target, reading, rawPoundsPerAcre, earlier)
+        {
+            Gross = gross,
+            Rate = net,
+            Published = published,
+            Lowest = Credited(lowest),
+            Highest = Credited(highest),
+            ReadingErrorPh = error,
+            Findings = Finding.InOrder(findings),
+        };
+    }
+
+    private LimeRate? Credited(double? poundsPerAcre) =>
+        Labelled(poundsPerAcre) is { } rate ? earlier?.TakeOff(rate, sample.Class, findings) ?? rate : null;
+
+    private LimeRate? Labelled(double? poundsPerAcre) => poundsPerAcre is { } pounds
+        ? LimeRate.Of(ApplicationRate.FromPoundsPerAcre(Math.Max(0, pounds)), target, method.Depth, method.Basis, method.Institution) : null;
+
+    private void Add(string code, params ReadOnlySpan<(string, string)> values) => findings.Add(FindingCatalog.Create(code, values));
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>A printed table: rows by reading, columns by target. Straight line between rows, nothing between columns.</summary>
+internal sealed class LimeTableFormula : LimeFormula
+{
+    private static readonly Lazy<ILookup<string, CsvRow>> Tables = new(() =>
+        CsvTable.Embedded("liming-tables.csv", "method_id", "reading", "target_ph", "rate", "unit", "finding", "source_id", "locator", "status")
+            .Rows.ToLookup(r => r.Text("method_id"), StringComparer.Ordinal));
+
+    private readonly ImmutableArray<SoilBuffer> buffers;
+    private readonly ImmutableSortedDictionary<double, ImmutableArray<Cell>> columns;
+    private readonly string sourceId;
+
+    internal LimeTableFormula(CsvRow method)
+    {
+        buffers = LimeReadings.Buffers(method);
+        sourceId = method.SourceId();
+        columns = Tables.Value[method.Text("id")].GroupBy(r => r.Number("target_ph"))
+            .ToImmutableSortedDictionary(g => g.Key, g => g.Select(Cell.FromRow).OrderBy(c => c.Reading).ToImmutableArray());
+    }
+
+    internal override ImmutableArray<double> Targets => [.. columns.Keys];
+
+    internal override string Reads => buffers.IsEmpty ? "exchangeable acidity" : $"{LimeReadings.InWords(buffers)} buffer pH";
+
+    internal override bool ReadsPh => !buffers.IsEmpty;
+
+    internal override double? ReadingOf(LimeSample sample) =>
+        buffers.IsEmpty ? sample.AcidityPer100Grams : LimeReadings.BufferPh(sample, buffers);
+
+    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+        Around(reading, targetPh) is not (Cell low, Cell high) ? null
+        : low == high ? low.PoundsPerAcre
+        : LimeMath.Between(low.Reading, low.PoundsPerAcre, high.Reading, high.PoundsPerAcre, reading);
+
+    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    {
+        if (Around(reading, targetPh) is not (Cell low, Cell high))
+        {
+            yield break;
+        }
+
+        yield return low == high
+            ? new("Base rate", "table", $"row {Amounts.Print(reading, 2)}, to pH {LimeText.Ph(targetPh)}: {LimeText.Tons(low.PoundsPerAcre)} ton/ac", sourceId)
+            : new("Base rate", "straight line between two rows", $"{Amounts.Print(low.Reading, 2)}: {LimeText.Tons(low.PoundsPerAcre)}; {Amounts.Print(high.Reading, 2)}: {LimeText.Tons(high.PoundsPerAcre)}; at {Amounts.Print(reading, 2)}: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac", sourceId);
+    }
+
+    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
+    {
+        if (Around(reading, targetPh) is not (Cell low, Cell high))
+        {
+            yield break;
+        }
+
+        if (low != high)
+        {
+            yield return FindingCatalog.Create("lime-interpolated");
+        }
+
+        foreach (string code in new[] { low.Finding, high.Finding }.OfType<string>().Distinct())
+        {
+            yield return FindingCatalog.Create(code);
+        }
+    }
+
+    private (Cell Low, Cell High)? Around(double reading, double targetPh)
+    {
+        var cells = columns[targetPh];
+        int above = cells.ToList().FindIndex(c => c.Reading >= reading - 1e-9);
+        return above < 0 ? null
+            : Math.Abs(cells[above].Reading - reading) <= 1e-9 ? (cells[above], cells[above])
+            : above == 0 ? null
+            : (cells[above - 1], cells[above]);
+    }
+
+    private sealed record Cell(double Reading, double PoundsPerAcre, string? Finding)
+    {
+        internal static Cell FromRow(CsvRow row) => new(row.Number("reading"), LimeUnits.PoundsPerAcre(row, "rate"), row.TextOrNull("finding"));
+    }
+}

@@ -1,0 +1,99 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>A pure compound and what it neutralizes, from its molar mass.</summary>
+public sealed class LimingCompound
+{
+    private static readonly Lazy<FrozenDictionary<string, LimingCompound>> ById = new(Load);
+
+    private readonly FrozenDictionary<string, int> atoms;
+    private readonly FrozenDictionary<string, double> masses;
+    private readonly int baseUnits;
+
+    private LimingCompound(CsvRow row, FrozenDictionary<string, double> masses)
+    {
+        Id = row.Text("id");
+        Name = row.Text("name");
+        Formula = row.Text("formula");
+        SourceId = row.SourceId();
+        this.masses = masses;
+        atoms = row.Text("atoms").Split(' ').ToFrozenDictionary(
+            a => a.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'),
+            a => int.Parse(a.TrimStart([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"]), NumberStyles.None, CultureInfo.InvariantCulture),
+            StringComparer.Ordinal);
+        baseUnits = row.Integer("base_units");
+        MolarMassGrams = atoms.Sum(a => a.Value * masses[a.Key]);
+    }
+
+    /// <summary>Gets every compound, in the order of their ids.</summary>
+    public static IReadOnlyList<LimingCompound> All => [.. ById.Value.Values.OrderBy(c => c.Id, StringComparer.Ordinal)];
+
+    /// <summary>Gets the stable id, such as <c>dolomite</c>.</summary>
+    public string Id { get; }
+
+    /// <summary>Gets the name.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets the chemical formula.</summary>
+    public string Formula { get; }
+
+    /// <summary>Gets the id of its source.</summary>
+    public string SourceId { get; }
+
+    /// <summary>Gets the molar mass in g/mol, from the abridged standard atomic weights (DEF-ATOMS).</summary>
+    public double MolarMassGrams { get; }
+
+    /// <summary>Gets the calcium carbonate equivalent in percent; above 100 for compounds lighter than calcium carbonate.</summary>
+    /// <remarks>CCE = 100 x n x M(CaCO3) / M, with n the carbonate equivalents per molecule; 0 for gypsum and Epsom salt (LIME-S9).</remarks>
+    public double CcePercent => 100 * baseUnits * Find("calcite").MolarMassGrams / MolarMassGrams;
+
+    /// <summary>Gets the share of calcium.</summary>
+    public Fraction Calcium => ShareOf("Ca");
+
+    /// <summary>Gets the share of magnesium.</summary>
+    public Fraction Magnesium => ShareOf("Mg");
+
+    /// <summary>Gets the share of sulfur.</summary>
+    public Fraction Sulfur => ShareOf("S");
+
+    /// <summary>Finds a compound.</summary>
+    /// <param name="id">Id.</param>
+    /// <returns>The compound.</returns>
+    /// <exception cref="KeyNotFoundException">No compound has this id.</exception>
+    public static LimingCompound Find(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return ById.Value.TryGetValue(id, out var compound) ? compound : throw new KeyNotFoundException($"No liming compound has the id '{id}'.");
+    }
+
+    /// <summary>Calcium carbonate equivalent of a limestone from its elements, taking both as carbonates.</summary>
+    /// <param name="calcium">Share of calcium.</param>
+    /// <param name="magnesium">Share of magnesium.</param>
+    /// <returns>Calcium carbonate equivalent in percent.</returns>
+    /// <remarks>CCE = %Ca x M(CaCO3)/M(Ca) + %Mg x M(CaCO3)/M(Mg), that is 2.497 x %Ca + 4.118 x %Mg (DEF-ATOMS).
+    /// Calcium in gypsum must not be counted in.</remarks>
+    public static double CcePercentFromElements(Fraction calcium, Fraction magnesium)
+    {
+        var carbonate = Find("calcite");
+        return (calcium.Percent * carbonate.MolarMassGrams / carbonate.masses["Ca"]) + (magnesium.Percent * carbonate.MolarMassGrams / carbonate.masses["Mg"]);
+    }
+
+    /// <summary>The name and formula.</summary>
+    /// <returns>Text such as <c>calcium carbonate, CaCO3</c>.</returns>
+    public override string ToString() => $"{Name}, {Formula}";
+
+    internal static double MassOfAtom(string symbol) => Find("calcite").masses[symbol];
+
+    private Fraction ShareOf(string symbol) => Fraction.FromValue(atoms.GetValueOrDefault(symbol) * masses[symbol] / MolarMassGrams);
+
+    private static FrozenDictionary<string, LimingCompound> Load()
+    {
+        var masses = CsvTable.Embedded("liming-atoms.csv", "symbol", "standard_atomic_mass", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(r => r.Text("symbol"), r => r.Number("standard_atomic_mass"), StringComparer.Ordinal);
+        return CsvTable.Embedded("liming-compounds.csv", "id", "name", "formula", "atoms", "base_units", "source_id", "locator", "status")
+            .Rows.Select(r => new LimingCompound(r, masses)).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
+    }
+}

@@ -1,0 +1,186 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>A liming material as bought: what it neutralizes, how fine it is, how wet, and what its label states.</summary>
+/// <remarks>A figure the label states in an index is taken as it stands; any other is computed from the calcium carbonate
+/// equivalent and the sieve analysis. Nebraska's index counts the calcium carbonate equivalent as sold, water included
+/// (LIME-S57): give that one when it is asked for.</remarks>
+public sealed class LimingMaterial
+{
+    private const double LargestCcePercent = 250;
+
+    private LimingMaterial(string name, LimingForm form)
+    {
+        Name = name;
+        Form = form;
+    }
+
+    /// <summary>Gets pure, dry calcium carbonate powder: the whole in every index.</summary>
+    public static LimingMaterial PureCarbonate { get; } = new("pure calcium carbonate powder", LimingForm.GroundLimestone) { CcePercent = 100, IsPureCarbonate = true };
+
+    /// <summary>Gets gypsum (calcium sulfate dihydrate): it neutralizes nothing.</summary>
+    public static LimingMaterial Gypsum { get; } = new("gypsum", LimingForm.Gypsum) { CcePercent = 0 };
+
+    /// <summary>Gets the name on the bag or of the heap.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets what it is.</summary>
+    public LimingForm Form { get; }
+
+    /// <summary>Gets the calcium carbonate equivalent in percent of dry matter, from 0 to 250; null when only a composite figure is known.</summary>
+    public double? CcePercent { get; private init; }
+
+    /// <summary>Gets the sieve analysis, or null.</summary>
+    public SieveAnalysis? Sieves { get; private init; }
+
+    /// <summary>Gets the moisture as sold.</summary>
+    public Fraction Moisture { get; private init; }
+
+    /// <summary>Gets the share of magnesium, or null when it is not known.</summary>
+    public Fraction? Magnesium { get; private init; }
+
+    /// <summary>Gets the figures its label states.</summary>
+    public ImmutableArray<LimeFigure> StatedFigures { get; private init; } = [];
+
+    /// <summary>Gets a value indicating whether it is the pure powder that every index calls whole.</summary>
+    public bool IsPureCarbonate { get; private init; }
+
+    /// <summary>Gets a value indicating whether it neutralizes acidity at all.</summary>
+    public bool Neutralizes => Form != LimingForm.Gypsum && CcePercent != 0;
+
+    /// <summary>Gets a value indicating whether it burns skin and eyes.</summary>
+    public bool IsCaustic => Form is LimingForm.Hydrated or LimingForm.Quicklime;
+
+    /// <summary>Describes a material by its analysis.</summary>
+    /// <param name="name">Name.</param>
+    /// <param name="form">What it is.</param>
+    /// <param name="ccePercent">Calcium carbonate equivalent in percent; from 0 to 250.</param>
+    /// <param name="sieves">Sieve analysis, or null when it is not known.</param>
+    /// <param name="moisture">Moisture as sold; below 100 %.</param>
+    /// <param name="magnesium">Share of magnesium, or null when it is not known.</param>
+    /// <returns>The material.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static LimingMaterial FromAnalysis(string name, LimingForm form, double ccePercent, SieveAnalysis? sieves = null, Fraction moisture = default, Fraction? magnesium = null)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(moisture, Fraction.One);
+        return new(Guard.NotBlank(name), Guard.Defined(form))
+        {
+            CcePercent = Guard.Between(ccePercent, 0, LargestCcePercent, "% calcium carbonate equivalent"),
+            Sieves = sieves,
+            Moisture = moisture,
+            Magnesium = magnesium,
+        };
+    }
+
+    /// <summary>Describes a material by one composite figure of its label.</summary>
+    /// <param name="name">Name.</param>
+    /// <param name="form">What it is.</param>
+    /// <param name="figure">Figure in a state's index.</param>
+    /// <returns>The material.</returns>
+    public static LimingMaterial FromLabel(string name, LimingForm form, LimeFigure figure)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        return new(Guard.NotBlank(name), Guard.Defined(form))
+        {
+            CcePercent = figure.Index == LimeIndex.CalciumCarbonateEquivalent ? figure.Value : null,
+            StatedFigures = [figure],
+        };
+    }
+
+    /// <summary>The material that a rate of this basis is counted in: factor 1 by definition.</summary>
+    /// <param name="basis">Basis.</param>
+    /// <returns>The material.</returns>
+    public static LimingMaterial OfBasis(LimeBasis basis)
+    {
+        ArgumentNullException.ThrowIfNull(basis);
+        return basis.Figure is { } figure ? FromLabel(basis.Name, LimingForm.GroundLimestone, figure) : new(basis.Name, LimingForm.GroundLimestone);
+    }
+
+    /// <summary>The same material with a further figure of its label.</summary>
+    /// <param name="figure">Figure in a state's index; it replaces one in the same index.</param>
+    /// <returns>The material.</returns>
+    public LimingMaterial WithFigure(LimeFigure figure)
+    {
+        ArgumentNullException.ThrowIfNull(figure);
+        return new(Name, Form)
+        {
+            CcePercent = CcePercent ?? (figure.Index == LimeIndex.CalciumCarbonateEquivalent ? figure.Value : null),
+            Sieves = Sieves,
+            Moisture = Moisture,
+            Magnesium = Magnesium,
+            StatedFigures = [.. StatedFigures.Where(f => f.Index != figure.Index), figure],
+        };
+    }
+
+    /// <summary>The material's figure in an index: stated on the label, else computed.</summary>
+    /// <param name="index">Index.</param>
+    /// <returns>The figure.</returns>
+    /// <exception cref="InvalidOperationException">The label does not state it and what is known does not suffice; the message says what to ask the dealer.</exception>
+    public LimeFigure FigureIn(LimeIndex index) =>
+        TryFigureIn(index, out var figure, out string problem) ? figure! : throw new InvalidOperationException(problem);
+
+    /// <summary>The material's figure in an index, when it is known.</summary>
+    /// <param name="index">Index.</param>
+    /// <param name="figure">The figure, or null.</param>
+    /// <param name="problem">What to ask the dealer; empty when the figure is known.</param>
+    /// <returns>True when it is known.</returns>
+    /// <remarks>figure = CCE x fineness x (dry matter, where the index counts it) x whole of the index.</remarks>
+    public bool TryFigureIn(LimeIndex index, out LimeFigure? figure, out string problem)
+    {
+        ArgumentNullException.ThrowIfNull(index);
+        problem = "";
+        figure = StatedFigures.FirstOrDefault(f => f.Index == index);
+        if (figure is not null)
+        {
+            return true;
+        }
+
+        if (IsPureCarbonate || !Neutralizes)
+        {
+            figure = LimeFigure.Of(index, IsPureCarbonate ? index.Whole : 0);
+            return true;
+        }
+
+        var missing = index.Sieves.Where(m => Sieves?.Knows(m) != true).ToList();
+        if (index.IsStatedOnly || CcePercent is null || missing.Count > 0)
+        {
+            string needed = index.IsStatedOnly ? "the figure itself" : string.Join(" and ", Needed(missing));
+            problem = $"The figure of {Name} in {index.Name} is not known. Ask the dealer for {needed}.";
+            return false;
+        }
+
+        double fineness = index.Sieves.Length == 0 ? 1 : index.FinenessShare(Sieves!);
+        double dry = index.CountsMoisture ? 1 - Moisture.Value : 1;
+        figure = LimeFigure.Of(index, CcePercent.Value / 100 * fineness * dry * index.Whole);
+        return true;
+
+        IEnumerable<string> Needed(List<int> meshes)
+        {
+            if (CcePercent is null)
+            {
+                yield return "the calcium carbonate equivalent";
+            }
+
+            if (meshes.Count > 0)
+            {
+                yield return $"the percent passing {string.Join(", ", meshes.Select(m => Amounts.Print(m, 0)))} mesh";
+            }
+        }
+    }
+
+    /// <summary>Magnesium in a mass of this material.</summary>
+    /// <param name="material">Mass of material.</param>
+    /// <returns>Mass of magnesium, or null when its share is not known.</returns>
+    /// <remarks>6 % magnesium is 120 lb per ton (20 x %Mg).</remarks>
+    public Mass? MagnesiumIn(Mass material)
+    {
+        double pounds = material.Pounds;
+        return Magnesium is { } share ? Mass.FromPounds(Guard.AtLeast(pounds, 0, "lb", nameof(material)) * share.Value) : null;
+    }
+
+    /// <summary>The name.</summary>
+    /// <returns>The name.</returns>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>Pennsylvania's field rule by exchangeable acidity (LIME-S8).</summary>
+internal sealed class PennsylvaniaFormula : LimeFormula
+{
+    private const double FieldTarget = 6.5;
+    private const double HighTarget = 7.0;
+
+    internal override ImmutableArray<double> Targets => [FieldTarget, HighTarget];
+
+    internal override string Reads => "exchangeable acidity in meq/100 g";
+
+    internal override double? ReadingOf(LimeSample sample) => sample.AcidityPer100Grams;
+
+    /// <summary>Exactly 4.0 meq/100 g is not covered by the printed rule: the larger figure is taken.</summary>
+    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+        targetPh == HighTarget ? LimeConstants.Of("pa-per-meq-7.0") * reading
+        : reading >= LimeConstants.Of("pa-limit-6.5") ? LimeConstants.Of("pa-per-meq-6.5") * reading
+        : LimeConstants.Of("pa-least-6.5");
+
+    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    {
+        string rule = targetPh == HighTarget ? "1000 x acidity" : "840 x acidity above 4.0 meq/100 g; below it 2000 lb/ac";
+        yield return new("Base rate", rule, $"acidity {Amounts.Print(reading, 2)} meq/100 g: {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac", "LIME-S8");
+    }
+}

@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>Vermont's table of steps by soil pH and reactive aluminum (modified Morgan), to pH 6.5 (LIME-S45).</summary>
+internal sealed class VermontFormula : LimeFormula
+{
+    private static readonly Lazy<ImmutableArray<Step>> Steps = new(() =>
+        [.. CsvTable.Embedded("liming-vermont.csv", "ph_from", "ph_below", "aluminum_above_ppm", "aluminum_to_ppm", "ton_per_acre", "source_id", "locator", "status").Rows.Select(Step.FromRow)]);
+
+    internal override ImmutableArray<double> Targets => [6.5];
+
+    internal override string Reads => "reactive aluminum in ppm (modified Morgan)";
+
+    internal override bool NeedsWaterPh => true;
+
+    internal override double? ReadingOf(LimeSample sample) => sample.AluminumPpm;
+
+    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+        Steps.Value.First(s => s.Holds(sample.WaterPh!.Value, reading)).TonsPerAcre * LimeText.PoundsPerTon;
+
+    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    {
+        yield return new("Base rate", "table", $"pH {LimeText.Ph(sample.WaterPh!.Value)}, aluminum {Amounts.Print(reading, 0)} ppm: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac", "LIME-S45");
+    }
+
+    private sealed record Step(double PhFrom, double PhBelow, double AluminumAbove, double AluminumTo, double TonsPerAcre)
+    {
+        /// <summary>The printed pH classes (5.6-6.1, 6.2-6.7, over 6.7) are taken by the pH rounded to one decimal.</summary>
+        internal bool Holds(double ph, double aluminum)
+        {
+            double printed = Math.Round(ph, 1, MidpointRounding.AwayFromZero);
+            return printed >= PhFrom && printed < PhBelow && aluminum <= AluminumTo && (aluminum > AluminumAbove || AluminumAbove == 0);
+        }
+
+        internal static Step FromRow(CsvRow row) => new(
+            row.NumberOrNull("ph_from") ?? 0, row.NumberOrNull("ph_below") ?? double.PositiveInfinity,
+            row.Number("aluminum_above_ppm"), row.NumberOrNull("aluminum_to_ppm") ?? double.PositiveInfinity, row.Number("ton_per_acre"));
+    }
+}

@@ -1,0 +1,112 @@
+using PlotAgronomy.Liming;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+using static PlotAgronomy.Tests.Liming.LimeSamples;
+
+namespace PlotAgronomy.Tests.Liming;
+
+public class LimeOrderTests
+{
+    private static readonly Mass FortyPounds = Mass.FromPounds(40);
+
+    [Fact]
+    public void A_plot_is_limed_by_score_depth_and_bag()
+    {
+        // Constructed from EM 9585 (Oregon State University, 2025): 2.1 ton/ac at 6 inches; 4 inches worked; score 92.
+        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(Report(5.2, PlotAgronomy.Soil.SoilBuffer.Sikora, 6.4), 6.4);
+        var order = LimeOrder.For(new LimeOrderTerms
+        {
+            Rate = need.Rate!,
+            Material = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.Of(LimeIndex.OregonScore, 92)),
+            Area = Area.FromAcres(0.25),
+            WorkedDepth = Length.FromInches(4),
+            Bag = FortyPounds,
+        });
+        Assert.Equal(1.40, order.BasisRate.OfBasis.ShortTonsPerAcre, 1e-9);
+        Assert.Equal(1.522, order.ProductRate.ShortTonsPerAcre, 5e-4);
+        Assert.Equal(760.9, order.Product.Pounds, 0.05);
+        Assert.Equal(20, order.Bags);
+        Assert.True(order.Has("lime-depth-changed"));
+    }
+
+    [Fact]
+    public void Cost_is_of_whole_bags_or_of_tons()
+    {
+        var terms = new LimeOrderTerms { Rate = Rate(2, LimeBasis.OhioEnp), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(0.26), Bag = FortyPounds, PricePerBag = 5.5m };
+        var bagged = LimeOrder.For(terms);
+        Assert.Equal(26, bagged.Bags);
+        Assert.Equal(143m, bagged.Cost);
+        var bulk = LimeOrder.For(new LimeOrderTerms { Rate = terms.Rate, Material = terms.Material, Area = terms.Area, PricePerTon = 50m });
+        Assert.Null(bulk.Bags);
+        Assert.Equal(26m, bulk.Cost!.Value, 6);
+    }
+
+    [Fact]
+    public void No_till_by_the_tri_state_rule_takes_half_the_table()
+    {
+        // Tri-state E-2567 (1995): 0-4 inch basis, half of 4.72; 4.72 x 0.90/0.80 for a lime of 80 %.
+        var need = LimeRequirement.ByName("tri-state-1995-smp").NeedFor(Report(5.5, PlotAgronomy.Soil.SoilBuffer.Smp, 6.4), 6.5);
+        var basis = LimingMaterial.OfBasis(LimeBasis.AgLimeNeutralizingValue90);
+        Assert.Equal(2.36, LimeOrder.For(new LimeOrderTerms { Rate = need.Rate!, Material = basis, Area = Area.FromAcres(1), Placement = LimePlacement.Surface }).ProductRate.ShortTonsPerAcre, 1e-9);
+        var eighty = LimingMaterial.FromAnalysis("lime of 80 %", LimingForm.GroundLimestone, 80);
+        Assert.Equal(5.31, LimeOrder.For(new LimeOrderTerms { Rate = need.Rate!, Material = eighty, Area = Area.FromAcres(1) }).ProductRate.ShortTonsPerAcre, 1e-9);
+    }
+
+    [Fact]
+    public void A_material_that_neutralizes_nothing_is_refused() =>
+        Assert.Throws<InvalidOperationException>(() => LimeOrder.For(new LimeOrderTerms { Rate = Rate(1), Material = LimingMaterial.Gypsum, Area = Area.FromAcres(1) }));
+
+    [Fact]
+    public void A_material_of_unknown_analysis_is_refused_with_what_to_ask()
+    {
+        var unknown = LimingMaterial.FromAnalysis("barn lime", LimingForm.Other, 90);
+        var problem = Assert.Throws<InvalidOperationException>(() => Rate(1, LimeBasis.MinnesotaEnp).RateOf(unknown));
+        Assert.Contains("8, 20, 60 mesh", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(-1)]
+    [InlineData(0)]
+    public void An_area_must_be_above_zero(double acres)
+    {
+        if (double.IsFinite(acres))
+        {
+            Assert.Throws<ArgumentOutOfRangeException>(() => LimeOrder.For(new LimeOrderTerms { Rate = Rate(1), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(acres) }));
+        }
+        else
+        {
+            Assert.ThrowsAny<ArgumentException>(() => LimeOrder.For(new LimeOrderTerms { Rate = Rate(1), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(acres) }));
+        }
+    }
+
+    [Fact]
+    public void Later_dressings_carry_dates_and_sum_to_the_whole()
+    {
+        var order = LimeOrder.For(new LimeOrderTerms
+        {
+            Rate = Rate(5, institution: "Oregon"),
+            Material = LimingMaterial.PureCarbonate,
+            Area = Area.FromAcres(1),
+            Placement = LimePlacement.Surface,
+            FirstDressingOn = new DateOnly(2027, 3, 1),
+        });
+        Assert.Equal([4000.0, 4000, 2000], order.Dressings.Select(d => Math.Round(d.Mass.Pounds, 6)));
+        Assert.Equal([new DateOnly(2027, 3, 1), new DateOnly(2028, 3, 1), new DateOnly(2029, 3, 1)], order.Dressings.Select(d => d.On!.Value));
+        Assert.True(order.Has("lime-split"));
+        Assert.True(order.Has("lime-surface-slow"));
+    }
+
+    [Fact]
+    public void The_working_names_its_numbers_in_any_culture()
+    {
+        foreach (string culture in new[] { "de-DE", "tr-TR" })
+        {
+            using var scope = new CultureScope(culture);
+            var order = LimeOrder.For(new LimeOrderTerms { Rate = Rate(1.25), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(0.5), Bag = FortyPounds });
+            Assert.Contains(order.ShowWork(), l => l.Numbers.Contains("1.25 x 1 = 1.25 ton/ac", StringComparison.Ordinal));
+            Assert.Contains(order.ShowWork(), l => l.Numbers.StartsWith("32 bags of 40 lb", StringComparison.Ordinal));
+        }
+    }
+}
