@@ -10,22 +10,20 @@ public sealed class LimingCompound
     private static readonly Lazy<FrozenDictionary<string, LimingCompound>> ById = new(Load);
 
     private readonly FrozenDictionary<string, int> atoms;
-    private readonly FrozenDictionary<string, double> masses;
     private readonly int baseUnits;
 
-    private LimingCompound(CsvRow row, FrozenDictionary<string, double> masses)
+    private LimingCompound(CsvRow row)
     {
         Id = row.Text("id");
         Name = row.Text("name");
         Formula = row.Text("formula");
         SourceId = row.SourceId();
-        this.masses = masses;
         atoms = row.Text("atoms").Split(' ').ToFrozenDictionary(
             a => a.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'),
             a => int.Parse(a.TrimStart([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"]), NumberStyles.None, CultureInfo.InvariantCulture),
             StringComparer.Ordinal);
         baseUnits = row.Integer("base_units");
-        MolarMassGrams = atoms.Sum(a => a.Value * masses[a.Key]);
+        MolarMassGrams = atoms.Sum(a => a.Value * AtomicMasses.Of(a.Key));
     }
 
     /// <summary>Gets every compound, in the order of their ids.</summary>
@@ -43,7 +41,7 @@ public sealed class LimingCompound
     /// <summary>Gets the id of its source.</summary>
     public string SourceId { get; }
 
-    /// <summary>Gets the molar mass in g/mol, from the abridged standard atomic weights (DEF-ATOMS).</summary>
+    /// <summary>Gets the molar mass in g/mol, from the abridged standard atomic weights (MASS-IUPAC).</summary>
     public double MolarMassGrams { get; }
 
     /// <summary>Gets the calcium carbonate equivalent in percent; above 100 for compounds lighter than calcium carbonate.</summary>
@@ -73,27 +71,21 @@ public sealed class LimingCompound
     /// <param name="calcium">Share of calcium.</param>
     /// <param name="magnesium">Share of magnesium.</param>
     /// <returns>Calcium carbonate equivalent in percent.</returns>
-    /// <remarks>CCE = %Ca x M(CaCO3)/M(Ca) + %Mg x M(CaCO3)/M(Mg), that is 2.497 x %Ca + 4.118 x %Mg (DEF-ATOMS).
+    /// <remarks>CCE = %Ca x M(CaCO3)/M(Ca) + %Mg x M(CaCO3)/M(Mg), that is 2.497 x %Ca + 4.118 x %Mg (MASS-IUPAC).
     /// Calcium in gypsum must not be counted in.</remarks>
     public static double CcePercentFromElements(Fraction calcium, Fraction magnesium)
     {
         var carbonate = Find("calcite");
-        return (calcium.Percent * carbonate.MolarMassGrams / carbonate.masses["Ca"]) + (magnesium.Percent * carbonate.MolarMassGrams / carbonate.masses["Mg"]);
+        return (calcium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Ca")) + (magnesium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Mg"));
     }
 
     /// <summary>The name and formula.</summary>
     /// <returns>Text such as <c>calcium carbonate, CaCO3</c>.</returns>
     public override string ToString() => $"{Name}, {Formula}";
 
-    internal static double MassOfAtom(string symbol) => Find("calcite").masses[symbol];
+    private Fraction ShareOf(string symbol) => Fraction.FromValue(atoms.GetValueOrDefault(symbol) * AtomicMasses.Of(symbol) / MolarMassGrams);
 
-    private Fraction ShareOf(string symbol) => Fraction.FromValue(atoms.GetValueOrDefault(symbol) * masses[symbol] / MolarMassGrams);
-
-    private static FrozenDictionary<string, LimingCompound> Load()
-    {
-        var masses = CsvTable.Embedded("liming-atoms.csv", "symbol", "standard_atomic_mass", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(r => r.Text("symbol"), r => r.Number("standard_atomic_mass"), StringComparer.Ordinal);
-        return CsvTable.Embedded("liming-compounds.csv", "id", "name", "formula", "atoms", "base_units", "source_id", "locator", "status")
-            .Rows.Select(r => new LimingCompound(r, masses)).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
-    }
+    private static FrozenDictionary<string, LimingCompound> Load() =>
+        CsvTable.Embedded("liming-compounds.csv", "id", "name", "formula", "atoms", "base_units", "source_id", "locator", "status")
+            .Rows.Select(r => new LimingCompound(r)).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
 }
