@@ -8,68 +8,86 @@ namespace PlotAgronomy.Land;
 /// <summary>Makes a clean ring of what a person drew or walked, or says why it cannot.</summary>
 internal static class OutlineCleaning
 {
-    internal const int MostPoints = 10_000;
+    private const int MostPoints = 10_000;
 
-    /// <summary>Corners of a drawing: crossing sides are an error.</summary>
-    internal static ImmutableArray<PlanePoint> Corners(IReadOnlyList<PlanePoint> places)
+    /// <summary>Corners of a drawing: crossing sides are a problem.</summary>
+    internal static bool TryCorners(IReadOnlyList<PlanePoint> places, out ImmutableArray<PlanePoint> corners, out string problem)
     {
-        var ring = WithoutRepeats(places);
-        return FirstCrossing(ring) is { } crossing ? throw CrossesItself(ring, crossing) : CounterClockwise(ring);
+        corners = [];
+        return TryWithoutRepeats(places, out var ring, out problem)
+            && (FirstCrossing(ring) is not { } crossing || Fails(CrossesItself(ring, crossing), out problem))
+            && TryCounterClockwise(ring, out corners, out problem);
     }
 
     /// <summary>A walked track: small loops, from standing still or from walking past the start, are cut away.</summary>
-    internal static ImmutableArray<PlanePoint> Track(IReadOnlyList<PlanePoint> places, out ImmutableArray<Finding> findings)
+    internal static bool TryTrack(IReadOnlyList<PlanePoint> places, out ImmutableArray<PlanePoint> corners, out ImmutableArray<Finding> findings, out string problem)
     {
-        var found = ImmutableArray.CreateBuilder<Finding>();
-        var ring = WithoutRepeats(places);
+        corners = [];
+        findings = [];
+        if (!TryWithoutRepeats(places, out var ring, out problem))
+        {
+            return false;
+        }
+
         double gapFeet = LandMath.DistanceFeet(ring[^1], ring[0]);
-        double allowed = LandLimits.Of("cut-loop-part");
         int loops = 0;
         double cutSquareFeet = 0;
         while (FirstCrossing(ring) is { } crossing)
         {
-            var inner = ring.GetRange(crossing.First + 1, crossing.Second - crossing.First);
-            inner.Add(crossing.Place);
-            var outer = ring.GetRange(0, crossing.First + 1);
-            outer.Add(crossing.Place);
-            outer.AddRange(ring.Skip(crossing.Second + 1));
-            double innerSquareFeet = Math.Abs(Area(inner)), outerSquareFeet = Math.Abs(Area(outer));
-            if (Math.Min(innerSquareFeet, outerSquareFeet) > allowed * Math.Max(innerSquareFeet, outerSquareFeet))
+            var (loop, rest) = Parted(ring, crossing);
+            double loopSquareFeet = Math.Abs(Area(loop)), restSquareFeet = Math.Abs(Area(rest));
+            if (loopSquareFeet > LandLimits.Of("cut-loop-part") * restSquareFeet)
             {
-                throw CrossesItself(ring, crossing);
+                return Fails(CrossesItself(ring, crossing), out problem);
             }
 
             loops++;
-            cutSquareFeet += Math.Min(innerSquareFeet, outerSquareFeet);
-            ring = WithoutRepeats(innerSquareFeet < outerSquareFeet ? outer : inner);
+            cutSquareFeet += loopSquareFeet;
+            if (!TryWithoutRepeats(rest, out ring, out problem))
+            {
+                return false;
+            }
         }
 
         double aroundFeet = LandMath.PerimeterFeet(ring.ToArray());
         if (loops > 0)
         {
-            found.Add(FindingCatalog.Create("land-loops-cut", ("count", loops.ToString(CultureInfo.InvariantCulture)),
-                ("area", Amounts.Print(UnitsNet.Area.FromSquareFeet(cutSquareFeet), "ft2", 0))));
+            findings = [FindingCatalog.Create("land-loops-cut", ("count", loops.ToString(CultureInfo.InvariantCulture)),
+                ("area", Amounts.Print(UnitsNet.Area.FromSquareFeet(cutSquareFeet), "ft2", 0)))];
         }
         else if (ring.Count >= LandLimits.Of("track-points") && gapFeet > LandLimits.Of("open-gap-part") * aroundFeet)
         {
-            found.Add(FindingCatalog.Create("land-outline-open", ("gap", Amounts.Print(Length.FromFeet(gapFeet), decimals: 0)),
-                ("percent", $"{Amounts.Print(100 * gapFeet / aroundFeet, 0)} %")));
+            findings = [FindingCatalog.Create("land-outline-open", ("gap", Amounts.Print(Length.FromFeet(gapFeet), decimals: 0)),
+                ("percent", $"{Amounts.Print(100 * gapFeet / aroundFeet, 0)} %"))];
         }
 
-        findings = found.ToImmutable();
-        return CounterClockwise(ring);
+        return TryCounterClockwise(ring, out corners, out problem);
+    }
+
+    private static bool Fails(string what, out string problem)
+    {
+        problem = what;
+        return false;
+    }
+
+    /// <summary>The two rings that a crossing makes of one, the smaller first.</summary>
+    private static (List<PlanePoint> Loop, List<PlanePoint> Remainder) Parted(List<PlanePoint> ring, (int First, int Second, PlanePoint Place) crossing)
+    {
+        List<PlanePoint> inner = [.. ring[(crossing.First + 1)..(crossing.Second + 1)], crossing.Place];
+        List<PlanePoint> outer = [.. ring[..(crossing.First + 1)], crossing.Place, .. ring[(crossing.Second + 1)..]];
+        return Math.Abs(Area(inner)) < Math.Abs(Area(outer)) ? (inner, outer) : (outer, inner);
     }
 
     private static double Area(List<PlanePoint> ring) => LandMath.SignedSquareFeet(ring.ToArray());
 
-    private static List<PlanePoint> WithoutRepeats(IReadOnlyList<PlanePoint> places)
+    private static bool TryWithoutRepeats(IReadOnlyList<PlanePoint> places, out List<PlanePoint> ring, out string problem)
     {
+        ring = new List<PlanePoint>(places.Count);
         if (places.Count > MostPoints)
         {
-            throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"An outline may have at most {MostPoints} corners; this one has {places.Count}."), nameof(places));
+            return Fails(string.Create(CultureInfo.InvariantCulture, $"An outline may have at most {MostPoints} corners; this one has {places.Count}."), out problem);
         }
 
-        var ring = new List<PlanePoint>(places.Count);
         foreach (var place in places)
         {
             if (ring.Count == 0 || ring[^1] != place)
@@ -83,17 +101,20 @@ internal static class OutlineCleaning
             ring.RemoveAt(ring.Count - 1);
         }
 
-        return ring.Count >= 3 ? ring
-            : throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"An outline needs at least 3 different corners; this one has {ring.Count}."), nameof(places));
+        problem = "";
+        return ring.Count >= 3
+            || Fails(string.Create(CultureInfo.InvariantCulture, $"An outline needs at least 3 different corners; this one has {ring.Count}."), out problem);
     }
 
-    private static ImmutableArray<PlanePoint> CounterClockwise(List<PlanePoint> ring)
+    private static bool TryCounterClockwise(List<PlanePoint> ring, out ImmutableArray<PlanePoint> corners, out string problem)
     {
+        corners = [];
+        problem = "";
         double signed = Area(ring);
         double around = LandMath.PerimeterFeet(ring.ToArray());
         if (Math.Abs(signed) <= 1e-12 * around * around)
         {
-            throw new ArgumentException("The corners lie on one line: they enclose no area.", nameof(ring));
+            return Fails("The corners lie on one line: they enclose no area.", out problem);
         }
 
         if (signed < 0)
@@ -102,7 +123,8 @@ internal static class OutlineCleaning
             ring.Reverse(1, ring.Count - 1);
         }
 
-        return [.. ring];
+        corners = [.. ring];
+        return true;
     }
 
     private static (int First, int Second, PlanePoint Place)? FirstCrossing(List<PlanePoint> ring)
@@ -128,7 +150,7 @@ internal static class OutlineCleaning
         return null;
     }
 
-    private static ArgumentException CrossesItself(List<PlanePoint> ring, (int First, int Second, PlanePoint Place) crossing) =>
-        new(string.Create(CultureInfo.InvariantCulture,
-            $"The outline crosses itself at {crossing.Place}: the side from corner {crossing.First + 1} meets the side from corner {crossing.Second + 1} of {ring.Count}. Its two halves would cancel; list the corners in the order you pass them, or split the plot."), nameof(ring));
+    private static string CrossesItself(List<PlanePoint> ring, (int First, int Second, PlanePoint Place) crossing) =>
+        string.Create(CultureInfo.InvariantCulture,
+            $"The outline crosses itself at {crossing.Place}: the side from corner {crossing.First + 1} meets the side from corner {crossing.Second + 1} of {ring.Count}. Its two halves would cancel; list the corners in the order you pass them, or split the plot.");
 }

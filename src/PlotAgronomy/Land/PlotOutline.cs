@@ -70,8 +70,9 @@ public sealed class PlotOutline
     {
         ArgumentNullException.ThrowIfNull(corners);
         ArgumentNullException.ThrowIfNull(name);
-        var clean = OutlineCleaning.Corners(corners);
-        return new PlotOutline(clean, name, null, 0, SizeRemarks(clean, onEarth: false));
+        return OutlineCleaning.TryCorners(corners, out var clean, out string problem)
+            ? new PlotOutline(clean, name, null, 0, SizeRemarks(clean, onEarth: false))
+            : throw new ArgumentException(problem, nameof(corners));
     }
 
     /// <summary>An outline from corners or a walked track in latitude and longitude, in either direction.</summary>
@@ -86,13 +87,7 @@ public sealed class PlotOutline
     {
         Guard.NotEmpty(fixes);
         ArgumentNullException.ThrowIfNull(name);
-        var origin = fixes[0];
-        double mean = fixes.Average(f => f.LatitudeDegrees);
-        var places = fixes.Select(f => new PlanePoint(
-            LandMath.EastFeet(f.LongitudeDegrees, origin.LongitudeDegrees, mean),
-            LandMath.NorthFeet(f.LatitudeDegrees, origin.LatitudeDegrees, mean))).ToList();
-        var corners = OutlineCleaning.Track(places, out var findings);
-        return new PlotOutline(corners, name, origin, mean, findings.Concat(SizeRemarks(corners, onEarth: true)));
+        return TryFromFixes(fixes, name, [], out string problem) ?? throw new ArgumentException(problem, nameof(fixes));
     }
 
     /// <summary>A rectangle with one corner at zero, its length to the east and its width to the north.</summary>
@@ -164,6 +159,19 @@ public sealed class PlotOutline
             ? RingInset.CutAlong(Corners, side - 1, stripFeet)
             : throw new InvalidOperationException("A strip along one side needs an outline without inward corners: split the plot there.");
         return new EdgeStrip(this, stripFeet, left is { } ring ? [Part(ring)] : []);
+    }
+
+    /// <summary>The outline of fixes with what was noticed while reading them; null when there is a problem.</summary>
+    internal static PlotOutline? TryFromFixes(IReadOnlyList<GeoPoint> fixes, string name, IEnumerable<Finding> noticed, out string problem)
+    {
+        var origin = fixes[0];
+        double mean = fixes.Average(f => f.LatitudeDegrees);
+        var places = fixes.Select(f => new PlanePoint(
+            LandMath.EastFeet(f.LongitudeDegrees, origin.LongitudeDegrees, mean),
+            LandMath.NorthFeet(f.LatitudeDegrees, origin.LatitudeDegrees, mean))).ToList();
+        return OutlineCleaning.TryTrack(places, out var corners, out var findings, out problem)
+            ? new PlotOutline(corners, name, origin, mean, noticed.Concat(findings).Concat(SizeRemarks(corners, onEarth: true)))
+            : null;
     }
 
     /// <summary>A ring on the same plane.</summary>
