@@ -1,3 +1,4 @@
+using PlotAgronomy.Seeds;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -30,6 +31,36 @@ public sealed class HopperKind
     public bool Chaffy { get; private init; }
 
     internal double MilligramsPerSeed { get; }
+
+    /// <summary>Gets the source of the seed count and how well it is known; null for a kind described by hand.</summary>
+    public KindEvidence? Evidence { get; private init; }
+
+    /// <summary>Takes what the hopper needs from the kind table.</summary>
+    /// <param name="kind">Kind with a seed count.</param>
+    /// <param name="diameter">Measured seed diameter; above 0, or null.</param>
+    /// <returns>The kind, with its mean bushel weight as density and its deepest planting depth.</returns>
+    /// <exception cref="InvalidOperationException">The kind has no seed count.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static HopperKind Of(CropKind kind, Length? diameter = null)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        var count = kind.RequireSeedCount();
+        var plain = FromSeedCount(
+            kind.CommonName,
+            count.SeedsPerPound,
+            diameter,
+            kind.BushelWeight is { } bushel ? Mean(bushel) : null,
+            kind.Depth?.Deepest,
+            kind.IsChaffy);
+        return new HopperKind(plain.Name, plain.MilligramsPerSeed)
+        {
+            Diameter = plain.Diameter,
+            Density = plain.Density,
+            SowingDepth = plain.SowingDepth,
+            Chaffy = plain.Chaffy,
+            Evidence = count.Evidence,
+        };
+    }
 
     /// <summary>Creates a kind from its seed count.</summary>
     /// <param name="name">Name; not blank.</param>
@@ -68,5 +99,12 @@ public sealed class HopperKind
             SowingDepth = sowingDepth,
             Chaffy = chaffy,
         };
+    }
+
+    private static Density Mean(BushelWeight bushel)
+    {
+        double low = bushel.Low.KilogramsPerCubicMeter;
+        double high = bushel.High.KilogramsPerCubicMeter;
+        return UnitsNet.Density.FromKilogramsPerCubicMeter((low + high) / 2);
     }
 }

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>A setting and a flow that belong together, or the reason why the table gives none.</summary>
+public sealed class GateAnswer : IWorkedResult
+{
+    /// <summary>Gets the material the table was measured with.</summary>
+    public required string Material { get; init; }
+
+    /// <summary>Gets the setting, a pure number on the user's own scale; null when the table gives none.</summary>
+    public double? Setting { get; init; }
+
+    /// <summary>Gets the flow; null when the table gives none.</summary>
+    public MassFlow? Flow { get; init; }
+
+    /// <summary>Gets a value indicating whether the answer lies up to one step above the highest measured setting.</summary>
+    public bool AboveTable { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["SPREAD-S37"];
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => Setting is { } setting && Flow is { } flow
+        ? [new("Gate", AboveTable ? "power law above the table, made to meet its last point" : "monotone cubic through the measured points", $"{Material}: setting {Amounts.Print(setting, 2)} gives {Amounts.Print(flow, "lb/min", 4)}", "SPREAD-S37")]
+        : [];
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Two ways to sow half the rate twice, against the full rate once.</summary>
+/// <remarks>Two half rates at right angles give (f(x) + g(y)) / 2: the CV falls by the square root of two only, and the thinnest
+/// spot is as thin as before. Half the rate at half the swath, all passes parallel, evens out far more (SPREAD-S15, SPREAD-S16).
+/// One institution still prints the right-angle way (SPREAD-S14).</remarks>
+public sealed class HalfRateComparison : IWorkedResult
+{
+    /// <summary>Gets the full rate at the full swath.</summary>
+    public required OverlappedPattern FullRate { get; init; }
+
+    /// <summary>Gets half the rate at half the swath, all passes parallel.</summary>
+    public required OverlappedPattern HalfSwath { get; init; }
+
+    /// <summary>Gets the population CV of two half rates at right angles, in percent.</summary>
+    public double RightAnglesPopulationCvPercent => FullRate.PopulationCvPercent / Math.Sqrt(2);
+
+    /// <summary>Gets the smallest amount of two half rates at right angles as a part of the mean: no better than one full rate.</summary>
+    public double RightAnglesLowestToMean => FullRate.LowestToMean;
+
+    /// <summary>Gets a value indicating whether half the swath is the more even way.</summary>
+    public bool HalfSwathIsMoreEven => HalfSwath.PopulationCvPercent <= RightAnglesPopulationCvPercent;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["SPREAD-S14", "SPREAD-S15", "SPREAD-S16"];
+
+    /// <summary>Compares the two ways.</summary>
+    /// <param name="pattern">Single pass.</param>
+    /// <param name="swath">Spacing of the passes at the full rate; above 0.</param>
+    /// <param name="driving">How passes follow each other.</param>
+    /// <returns>Both, with their evenness.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static HalfRateComparison For(SpreadPattern pattern, Length swath, DrivingMethod driving)
+    {
+        double feet = swath.Feet;
+        var full = OverlappedPattern.Of(pattern, swath, driving);
+        var half = OverlappedPattern.Of(pattern, Length.FromFeet(feet / 2), driving);
+        return new() { FullRate = full, HalfSwath = half, Findings = Finding.InOrder([.. full.Findings, .. half.Findings]) };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Right angles", "CV of the full rate / square root of 2", $"{Amounts.Print(FullRate.PopulationCvPercent, 2)} / 1.414 = {Amounts.Print(RightAnglesPopulationCvPercent, 2)} %", "SPREAD-S16"),
+        new("Half swath", "CV of the pattern overlapped at half the swath", $"{Amounts.Print(HalfSwath.PopulationCvPercent, 2)} %", "SPREAD-S16"),
+    ];
+}

@@ -1,0 +1,76 @@
+using MathNet.Numerics.Interpolation;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>The one door to the numeric library's interpolation: piecewise cubic Hermite whose inner slopes are the weighted
+/// harmonic mean of the neighbouring secants (SPREAD-S37), so that it never overshoots its data.</summary>
+internal sealed class MonotoneCurve
+{
+    private const int Halvings = 200;
+
+    private readonly double[] x;
+    private readonly double[] y;
+    private readonly CubicSpline? spline;
+    private readonly OutOfRange outside;
+
+    /// <param name="x">Knots, strictly rising, at least two.</param>
+    /// <param name="y">Values at the knots.</param>
+    /// <param name="outside">What to do outside the knots.</param>
+    internal MonotoneCurve(double[] x, double[] y, OutOfRange outside)
+    {
+        if (x.Length != y.Length || x.Length < 2)
+        {
+            throw new ArgumentException("A curve needs at least two knots, each with one value.", nameof(x));
+        }
+
+        for (int i = 0; i < x.Length; i++)
+        {
+            if (!double.IsFinite(x[i]) || !double.IsFinite(y[i]) || (i > 0 && !(x[i] > x[i - 1])))
+            {
+                throw new ArgumentException("Knots must be finite and strictly rising.", nameof(x));
+            }
+        }
+
+        this.x = [.. x];
+        this.y = [.. y];
+        this.outside = outside;
+        spline = x.Length > 2 ? CubicSpline.InterpolatePchipSorted(this.x, this.y) : null;
+    }
+
+    internal double At(double argument)
+    {
+        if (!(argument >= x[0] && argument <= x[^1]))
+        {
+            return outside == OutOfRange.Zero && double.IsFinite(argument) ? 0
+                : throw new ArgumentOutOfRangeException(nameof(argument), argument, "Outside the knots of the curve.");
+        }
+
+        return argument == x[^1] ? y[^1]
+            : spline is { } curve ? curve.Interpolate(argument)
+            : y[0] + ((y[1] - y[0]) * (argument - x[0]) / (x[1] - x[0]));
+    }
+
+    /// <summary>Argument of a value. Needs strictly rising values at the knots.</summary>
+    internal double ArgumentOf(double value)
+    {
+        if (!(value >= y[0] && value <= y[^1]))
+        {
+            throw new ArgumentOutOfRangeException(nameof(value), value, "Outside the values of the curve.");
+        }
+
+        double low = x[0];
+        double high = x[^1];
+        for (int i = 0; i < Halvings && low < high; i++)
+        {
+            double middle = low + ((high - low) / 2);
+            if (middle == low || middle == high)
+            {
+                break;
+            }
+
+            (low, high) = At(middle) < value ? (middle, high) : (low, middle);
+        }
+
+        return high;
+    }
+}

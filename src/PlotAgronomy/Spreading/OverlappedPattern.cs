@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>What lies on the ground when passes a swath apart overlap, over one period: a swath in one direction, two back and
+/// forth, because left-on-left and right-on-right joints differ.</summary>
+/// <remarks>D(x) = sum of p(x - kS) over the passes k, each second pass mirrored when driving back and forth (SPREAD-S18). A measured
+/// pattern is taken at its trays when the swath falls on them, so that the mean is exactly spacing / swath x total catch; else at
+/// eight points between trays on straight lines, with a finding. CV = standard deviation / mean.</remarks>
+public sealed class OverlappedPattern : IWorkedResult
+{
+    /// <summary>Gets the single pass.</summary>
+    public required SpreadPattern Pattern { get; init; }
+
+    /// <summary>Gets the spacing of the passes.</summary>
+    public required Length Swath { get; init; }
+
+    /// <summary>Gets how the passes follow each other.</summary>
+    public required DrivingMethod Driving { get; init; }
+
+    /// <summary>Gets the amounts at the positions of one period, in the unit of the trays.</summary>
+    public required ImmutableArray<double> Amounts { get; init; }
+
+    /// <summary>Gets the offset of the first position from the path of a pass.</summary>
+    public required Length FirstPosition { get; init; }
+
+    /// <summary>Gets the distance between positions.</summary>
+    public required Length Step { get; init; }
+
+    /// <summary>Gets the mean amount, in the unit of the trays.</summary>
+    public required double Mean { get; init; }
+
+    /// <summary>Gets the coefficient of variation in percent, deviations divided by the number of positions.</summary>
+    public required double PopulationCvPercent { get; init; }
+
+    /// <summary>Gets the coefficient of variation in percent, deviations divided by the number of positions less one.</summary>
+    public required double SampleCvPercent { get; init; }
+
+    /// <summary>Gets the smallest amount as a part of the mean; a pure number.</summary>
+    public double LowestToMean => Amounts.Min() / Mean;
+
+    /// <summary>Gets the largest amount as a part of the mean; a pure number.</summary>
+    public double HighestToMean => Amounts.Max() / Mean;
+
+    /// <summary>Gets the verdict on the sample CV, the larger of the two.</summary>
+    public UniformityVerdict Verdict =>
+        SampleCvPercent <= SpreadLimits.Value("cv-good") ? UniformityVerdict.Good
+        : SampleCvPercent <= SpreadLimits.Value("cv-workable") ? UniformityVerdict.Satisfactory
+        : SampleCvPercent <= SpreadLimits.Value("cv-poor") ? UniformityVerdict.Marginal
+        : UniformityVerdict.Poor;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["SPREAD-S18", "SPREAD-S25", "SPREAD-S26", "SPREAD-S22"];
+
+    /// <summary>Overlaps a pattern with itself.</summary>
+    /// <param name="pattern">Single pass.</param>
+    /// <param name="swath">Spacing of the passes; above 0.</param>
+    /// <param name="driving">How passes follow each other.</param>
+    /// <returns>The overlapped pattern with both coefficients of variation.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static OverlappedPattern Of(SpreadPattern pattern, Length swath, DrivingMethod driving)
+    {
+        ArgumentNullException.ThrowIfNull(pattern);
+        Guard.Defined(driving);
+        double feet = swath.Feet;
+        Guard.Above(feet, 0, "ft", nameof(swath));
+        var (first, step, count) = PatternMath.Positions(pattern, feet, driving);
+        var amounts = new double[count];
+        for (int i = 0; i < count; i++)
+        {
+            amounts[i] = PatternMath.Overlapped(pattern, first + (i * step), feet, driving);
+        }
+
+        var (mean, population, sample) = PatternMath.Evenness(amounts);
+        return new OverlappedPattern
+        {
+            Pattern = pattern,
+            Swath = swath,
+            Driving = driving,
+            Amounts = [.. amounts],
+            FirstPosition = Length.FromFeet(first),
+            Step = Length.FromFeet(step),
+            Mean = mean,
+            PopulationCvPercent = population * 100,
+            SampleCvPercent = sample * 100,
+            Findings = Finding.InOrder(pattern.IsMeasured && !PatternMath.FallsOnTrays(pattern, feet, driving)
+                ? [FindingCatalog.Create("spread-field-worse"), FindingCatalog.Create("spread-between-trays", ("swath", Print(feet)))]
+                : [FindingCatalog.Create("spread-field-worse")]),
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Mean", "sum of overlapped amounts / positions", $"{Print(Mean)} over {Print(Amounts.Length)} positions"),
+        new("CV", "standard deviation / mean", $"{Print(PopulationCvPercent)} % (population), {Print(SampleCvPercent)} % (sample)", "SPREAD-S18"),
+    ];
+
+    private static string Print(double number) => PlotAgronomy.Amounts.Print(number, 2);
+}

@@ -1,0 +1,103 @@
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Kernels of the overlap of passes.</summary>
+internal static class PatternMath
+{
+    /// <summary>Positions in one period of a pattern given by a formula.</summary>
+    private const int FormulaPositions = 8000;
+
+    /// <summary>Positions between two trays when the swath does not fall on the trays.</summary>
+    private const int BetweenTrays = 8;
+
+    private const double Dust = 1e-9;
+
+    /// <summary>Whether passes a swath apart lay trays exactly on trays.</summary>
+    internal static bool FallsOnTrays(SpreadPattern pattern, double swathFeet, DrivingMethod driving) =>
+        pattern.IsMeasured && IsWhole(swathFeet / pattern.SpacingFeet)
+        && (driving == DrivingMethod.OneDirection || IsWhole(2 * pattern.LeftFeet / pattern.SpacingFeet));
+
+    /// <summary>First position, step and number of positions over one period: one swath in one direction, two back and forth.</summary>
+    internal static (double First, double Step, int Count) Positions(SpreadPattern pattern, double swathFeet, DrivingMethod driving)
+    {
+        double period = driving == DrivingMethod.OneDirection ? swathFeet : 2 * swathFeet;
+        if (FallsOnTrays(pattern, swathFeet, driving))
+        {
+            return (pattern.LeftFeet, pattern.SpacingFeet, (int)Math.Round(period / pattern.SpacingFeet, MidpointRounding.AwayFromZero));
+        }
+
+        int count = pattern.IsMeasured ? checked((int)Math.Ceiling(period / pattern.SpacingFeet * BetweenTrays)) : FormulaPositions;
+        double step = period / count;
+        return (step / 2, step, count);
+    }
+
+    /// <summary>Sum of all passes at a position.</summary>
+    internal static double Overlapped(SpreadPattern pattern, double feet, double swathFeet, DrivingMethod driving)
+    {
+        double reach = Math.Max(Math.Abs(pattern.LeftFeet), Math.Abs(pattern.RightFeet));
+        int from = (int)Math.Ceiling(((feet - reach) / swathFeet) - Dust);
+        int to = (int)Math.Floor(((feet + reach) / swathFeet) + Dust);
+        double sum = 0;
+        for (int pass = from; pass <= to; pass++)
+        {
+            double offset = feet - (pass * swathFeet);
+            sum += pattern.AmountAt(driving == DrivingMethod.BackAndForth && pass % 2 != 0 ? -offset : offset);
+        }
+
+        return sum;
+    }
+
+    internal static (double Mean, double PopulationCv, double SampleCv) Evenness(ReadOnlySpan<double> amounts)
+    {
+        double mean = 0;
+        foreach (double amount in amounts)
+        {
+            mean += amount / amounts.Length;
+        }
+
+        double squares = 0;
+        foreach (double amount in amounts)
+        {
+            squares += (amount - mean) * (amount - mean);
+        }
+
+        return (mean, Math.Sqrt(squares / amounts.Length) / mean, amounts.Length > 1 ? Math.Sqrt(squares / (amounts.Length - 1)) / mean : 0);
+    }
+
+    /// <summary>Outermost offsets at which the amount reaches a level.</summary>
+    internal static (double Left, double Right) OutermostAt(SpreadPattern pattern, double level)
+    {
+        var (first, step, count) = Samples(pattern);
+        int left = 0;
+        while (left < count - 1 && pattern.AmountAt(first + (left * step)) < level)
+        {
+            left++;
+        }
+
+        int right = count - 1;
+        while (right > 0 && pattern.AmountAt(first + (right * step)) < level)
+        {
+            right--;
+        }
+
+        return (
+            left == 0 ? first : Crossing(pattern, level, first + ((left - 1) * step), first + (left * step)),
+            right == count - 1 ? first + (right * step) : Crossing(pattern, level, first + ((right + 1) * step), first + (right * step)));
+    }
+
+    internal static (double First, double Step, int Count) Samples(SpreadPattern pattern) => pattern.IsMeasured
+        ? (pattern.LeftFeet, pattern.SpacingFeet, pattern.Catches.Length)
+        : (pattern.LeftFeet, (pattern.RightFeet - pattern.LeftFeet) / FormulaPositions, FormulaPositions + 1);
+
+    private static double Crossing(SpreadPattern pattern, double level, double below, double above)
+    {
+        for (int i = 0; i < 60; i++)
+        {
+            double middle = (below + above) / 2;
+            (below, above) = pattern.AmountAt(middle) < level ? (middle, above) : (below, middle);
+        }
+
+        return above;
+    }
+
+    private static bool IsWhole(double number) => Math.Abs(number - Math.Round(number, MidpointRounding.AwayFromZero)) < Dust * Math.Max(1, Math.Abs(number));
+}

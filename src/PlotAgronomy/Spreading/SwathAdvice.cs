@@ -1,0 +1,184 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Which swaths a pattern allows, and which one to walk.</summary>
+/// <remarks>All swaths are tried from two tray spacings to the whole width of the pattern: a measured pattern at every tray spacing,
+/// a formula at a hundredth of its width. The acceptable ones need not be one run (SPREAD-S18). The default is the widest swath
+/// below the first that fails; a run further out tolerates little driving error and is offered with a finding.</remarks>
+public sealed class SwathAdvice : IWorkedResult
+{
+    private const int FormulaSteps = 100;
+
+    /// <summary>Gets how the passes follow each other.</summary>
+    public required DrivingMethod Driving { get; init; }
+
+    /// <summary>Gets the limit on the CV, in percent.</summary>
+    public required double LimitPercent { get; init; }
+
+    /// <summary>Gets which CV the limit was held against.</summary>
+    public required CvConvention Convention { get; init; }
+
+    /// <summary>Gets every run of acceptable swaths, narrow to wide.</summary>
+    public required ImmutableArray<SwathInterval> Acceptable { get; init; }
+
+    /// <summary>Gets the widest swath below the first failure; null when even the narrowest fails.</summary>
+    public required Length? Recommended { get; init; }
+
+    /// <summary>Gets the width between the points with half of the highest catch (SPREAD-S20).</summary>
+    public required Length HalfMaximumWidth { get; init; }
+
+    /// <summary>Gets the width between the points with half of the middle: the mean between the highest tray on each side, so that a
+    /// dip in the middle does not mislead (SPREAD-S15).</summary>
+    public required Length HalfMiddleWidth { get; init; }
+
+    /// <summary>Gets half of the whole throw: the swath when each pass reaches the wheel tracks of the last (SPREAD-S19).</summary>
+    public required Length HalfThrow { get; init; }
+
+    /// <summary>Gets the offset of the centre of mass of the pattern; positive when it leans to the right.</summary>
+    public required Length Lean { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["SPREAD-S15", "SPREAD-S18", "SPREAD-S19", "SPREAD-S20", "SPREAD-S22"];
+
+    /// <summary>Finds the swaths a pattern allows.</summary>
+    /// <param name="pattern">Single pass.</param>
+    /// <param name="driving">How passes follow each other.</param>
+    /// <param name="limitPercent">Largest CV accepted, in percent; above 0. Null takes 15 %.</param>
+    /// <param name="convention">Which CV the limit is held against.</param>
+    /// <returns>The advice.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static SwathAdvice For(SpreadPattern pattern, DrivingMethod driving, double? limitPercent = null, CvConvention convention = CvConvention.Sample)
+    {
+        ArgumentNullException.ThrowIfNull(pattern);
+        Guard.Defined(driving);
+        Guard.Defined(convention);
+        double limit = limitPercent is { } given ? Guard.Above(given, 0, "%", nameof(limitPercent)) : SpreadLimits.Value("cv-good");
+        var tried = Swaths(pattern).Select(s => (Feet: s, Good: Cv(pattern, s, driving, convention) <= limit)).ToList();
+        var runs = Runs(tried);
+        double? recommended = tried[0].Good ? runs[0].To.Feet : null;
+        double lean = Centroid(pattern);
+        return new SwathAdvice
+        {
+            Driving = driving,
+            LimitPercent = limit,
+            Convention = convention,
+            Acceptable = runs,
+            Recommended = recommended is { } feet ? Length.FromFeet(feet) : null,
+            HalfMaximumWidth = WidthAt(pattern, Highest(pattern) / 2),
+            HalfMiddleWidth = WidthAt(pattern, Middle(pattern) / 2),
+            HalfThrow = Length.FromFeet(Throw(pattern) / 2),
+            Lean = Length.FromFeet(lean),
+            Findings = Finding.InOrder(FindingsFor(runs, recommended, lean, Throw(pattern))),
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Swath", "widest below the first failure", Recommended is { } swath ? Amounts.Print(swath, "ft", 1) : "none", "SPREAD-S18"),
+        new("Half-maximum width", "between the points of half the highest catch", Amounts.Print(HalfMaximumWidth, "ft", 1), "SPREAD-S20"),
+        new("Half-middle width", "between the points of half the middle", Amounts.Print(HalfMiddleWidth, "ft", 1), "SPREAD-S15"),
+        new("Half throw", "whole throw / 2", Amounts.Print(HalfThrow, "ft", 1), "SPREAD-S19"),
+    ];
+
+    private static IEnumerable<double> Swaths(SpreadPattern pattern)
+    {
+        double width = pattern.RightFeet - pattern.LeftFeet;
+        double step = pattern.IsMeasured ? pattern.SpacingFeet : width / FormulaSteps;
+        int count = (int)Math.Round(width / step, MidpointRounding.AwayFromZero);
+        return Enumerable.Range(2, Math.Max(1, count - 1)).Select(i => i * step);
+    }
+
+    private static double Cv(SpreadPattern pattern, double swathFeet, DrivingMethod driving, CvConvention convention)
+    {
+        var overlapped = OverlappedPattern.Of(pattern, Length.FromFeet(swathFeet), driving);
+        return convention == CvConvention.Sample ? overlapped.SampleCvPercent : overlapped.PopulationCvPercent;
+    }
+
+    private static ImmutableArray<SwathInterval> Runs(List<(double Feet, bool Good)> tried)
+    {
+        var runs = ImmutableArray.CreateBuilder<SwathInterval>();
+        for (int i = 0; i < tried.Count; i++)
+        {
+            if (!tried[i].Good)
+            {
+                continue;
+            }
+
+            int start = i;
+            while (i + 1 < tried.Count && tried[i + 1].Good)
+            {
+                i++;
+            }
+
+            runs.Add(new SwathInterval { From = Length.FromFeet(tried[start].Feet), To = Length.FromFeet(tried[i].Feet) });
+        }
+
+        return runs.ToImmutable();
+    }
+
+    private static double Highest(SpreadPattern pattern) => Profile(pattern).Max(a => a.Amount);
+
+    private static double Throw(SpreadPattern pattern)
+    {
+        var thrown = Profile(pattern).Where(a => a.Amount > 0).ToList();
+        double step = PatternMath.Samples(pattern).Step;
+        return Math.Min(thrown[^1].Feet + step, pattern.RightFeet) - Math.Max(thrown[0].Feet - step, pattern.LeftFeet);
+    }
+
+    private static double Centroid(SpreadPattern pattern)
+    {
+        var all = Profile(pattern).ToList();
+        return all.Sum(a => a.Feet * a.Amount) / all.Sum(a => a.Amount);
+    }
+
+    /// <summary>Mean between the highest tray left of the path and the highest right of it, the outer one of equals.</summary>
+    private static double Middle(SpreadPattern pattern)
+    {
+        var all = Profile(pattern).ToList();
+        var left = all.Where(a => a.Feet <= 0).Aggregate(all[0], (best, a) => a.Amount > best.Amount ? a : best);
+        var right = all.Where(a => a.Feet >= 0).Reverse().Aggregate(all[^1], (best, a) => a.Amount > best.Amount ? a : best);
+        return all.Where(a => a.Feet >= left.Feet && a.Feet <= right.Feet).Average(a => a.Amount);
+    }
+
+    private static Length WidthAt(SpreadPattern pattern, double level)
+    {
+        var (left, right) = PatternMath.OutermostAt(pattern, level);
+        return Length.FromFeet(right - left);
+    }
+
+    private static IEnumerable<(double Feet, double Amount)> Profile(SpreadPattern pattern)
+    {
+        var (first, step, count) = PatternMath.Samples(pattern);
+        return Enumerable.Range(0, count).Select(i => (first + (i * step), pattern.AmountAt(first + (i * step))));
+    }
+
+    private static IEnumerable<Finding> FindingsFor(ImmutableArray<SwathInterval> runs, double? recommended, double lean, double thrown)
+    {
+        yield return FindingCatalog.Create("spread-field-worse");
+        if (recommended is null)
+        {
+            yield return FindingCatalog.Create("spread-no-swath");
+        }
+
+        foreach (var run in runs.Skip(recommended is null ? 0 : 1))
+        {
+            double from = run.From.Feet;
+            double to = run.To.Feet;
+            yield return FindingCatalog.Create("spread-outer-swath", ("from", Print(from)), ("to", Print(to)));
+        }
+
+        if (Math.Abs(lean) > thrown * SpreadLimits.Value("lean-share") / 100)
+        {
+            yield return FindingCatalog.Create("spread-skewed", ("lean", Print(Math.Abs(lean))), ("side", lean > 0 ? "right" : "left"));
+        }
+    }
+
+    private static string Print(double number) => Amounts.Print(number, 1);
+}

@@ -1,0 +1,13 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>A run of swaths that are all even enough.</summary>
+public sealed class SwathInterval
+{
+    /// <summary>Gets the narrowest swath of the run.</summary>
+    public required Length From { get; init; }
+
+    /// <summary>Gets the widest swath of the run.</summary>
+    public required Length To { get; init; }
+}
