@@ -65,6 +65,9 @@ public sealed record BlendComponent
     /// <summary>Gets a value indicating whether a legume's seed comes inoculated and in date.</summary>
     public bool IsInoculated { get; init; }
 
+    /// <summary>Gets the lot it comes from, or null.</summary>
+    public SeedLot? Lot { get; init; }
+
     /// <summary>Gets how it is sown.</summary>
     public SowingMethod Method => FullRate.Method;
 
@@ -97,6 +100,26 @@ public sealed record BlendComponent
     {
         ArgumentNullException.ThrowIfNull(kind);
         return Create(kind, kind.Rates?.For(fullRate.Method) ?? PureLiveSeedRateRange.Between(fullRate, fullRate), fullRate);
+    }
+
+    /// <summary>A lot as it can be bought, counted against the middle of the published rates of its kind.</summary>
+    /// <param name="lot">Lot with its analysis.</param>
+    /// <param name="method">How it is sown.</param>
+    /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
+    /// <returns>The component.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Nothing in the lot counts as alive.</exception>
+    /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is known.</exception>
+    public static BlendComponent Of(SeedLot lot, SowingMethod method, ViabilityRule? rule = null)
+    {
+        ArgumentNullException.ThrowIfNull(lot);
+        return Of(lot.OwnSeedCount is { } own ? lot.Kind with { SeedCount = own } : lot.Kind, method) with
+        {
+            Purity = lot.Analysis.PureSeed,
+            Viability = (rule ?? ViabilityRule.For(lot.Kind)).Viable(lot.Analysis),
+            IsTreated = lot.IsTreated,
+            IsInoculated = lot.IsPreinoculated,
+            Lot = lot,
+        };
     }
 
     /// <summary>The kind and how it is sown.</summary>

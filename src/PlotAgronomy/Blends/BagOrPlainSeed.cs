@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+using UnitsNet;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>A store's bag beside plain seed: what it really plants, what an acre of living stand costs either way, and the weights
+/// that make the nearest blend from plain lots.</summary>
+/// <remarks>Area really covered = claimed area x sum of shares of a full stand. The nearest blend keeps the bag's shares of a full
+/// stand among the kinds on offer, each from its cheapest lot per living pound, and gives the room of kinds not on offer to the
+/// others in proportion. Both are brought to one full stand.</remarks>
+public sealed class BagOrPlainSeed : IWorkedResult
+{
+    private BagOrPlainSeed(StoreBag bag, Blend asClaimed, Blend? plain, ImmutableArray<CropKind> notOnOffer)
+    {
+        Bag = bag;
+        AsClaimed = asClaimed;
+        Plain = plain;
+        NotOnOffer = notOnOffer;
+    }
+
+    /// <summary>Gets the bag.</summary>
+    public StoreBag Bag { get; }
+
+    /// <summary>Gets the blend that the bag makes on the area it claims.</summary>
+    public Blend AsClaimed { get; }
+
+    /// <summary>Gets the nearest blend from plain lots at one full stand; null when none of its kinds is on offer.</summary>
+    public Blend? Plain { get; }
+
+    /// <summary>Gets the kinds of the bag that no priced plain lot offers.</summary>
+    public ImmutableArray<CropKind> NotOnOffer { get; }
+
+    /// <summary>Gets the area that the bag sows to one full stand.</summary>
+    public Area ReallyCovers => AreaAt(AsClaimed.StandTotal.Chosen);
+
+    /// <summary>Gets the area that it sows to one full stand by the highest published full rates.</summary>
+    public Area ReallyCoversAtLeast => AreaAt(AsClaimed.StandTotal.Lowest);
+
+    /// <summary>Gets the area that it sows to one full stand by the lowest published full rates.</summary>
+    public Area ReallyCoversAtMost => AreaAt(AsClaimed.StandTotal.Highest);
+
+    /// <summary>Gets what an acre of full living stand costs from the bag.</summary>
+    public decimal BagCostPerAcre
+    {
+        get
+        {
+            Area covered = ReallyCovers;
+            double acres = covered.Acres;
+            return Bag.Price / (decimal)acres;
+        }
+    }
+
+    /// <summary>Gets what an acre of full living stand costs from plain lots; null when none of the kinds is on offer.</summary>
+    public decimal? PlainCostPerAcre => Plain is null ? null : CostOf(Plain.WeighFor(Area.FromAcres(1)));
+
+    /// <summary>Gets the part of the bag's stand that plain lots cannot give.</summary>
+    public Fraction ShareNotOnOffer => Fraction.FromValue(Math.Min(1, AsClaimed.Parts.Where(p => NotOnOffer.Any(k => k.Id == p.Kind.Id)).Sum(p => p.ShareOfStand.Value)));
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks().Concat(Bag.Tag.Check()));
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => AsClaimed.SourceIds;
+
+    /// <summary>Compares a bag with plain lots.</summary>
+    /// <param name="bag">Bag of a ready blend.</param>
+    /// <param name="method">How it is sown.</param>
+    /// <param name="plainLots">Plain lots on offer; those without a price are passed over.</param>
+    /// <param name="rule">Which seeds count as alive, for bag and lots alike; null takes the rule for each kind.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind of the bag.</exception>
+    public static BagOrPlainSeed Compare(StoreBag bag, SowingMethod method, IReadOnlyList<SeedLot> plainLots, ViabilityRule? rule = null)
+    {
+        ArgumentNullException.ThrowIfNull(bag);
+        ArgumentNullException.ThrowIfNull(plainLots);
+        var asClaimed = Blend.FromTag(
+            ApplicationRate.Of(bag.NetWeight, bag.ClaimedArea),
+            [.. bag.Tag.Components.Select(c => (BlendComponent.Of(c.Kind, method) with { Viability = (rule ?? ViabilityRule.For(c.Kind)).Viable(c.Analysis), IsTreated = bag.Tag.IsTreated }, c.Analysis.PureSeed))]);
+        var matched = asClaimed.Parts.Select(p => (Part: p, Lot: Cheapest(plainLots, p.Kind, rule))).ToArray();
+        var onOffer = matched.Where(m => m.Lot is not null).ToArray();
+        var plain = onOffer.Length == 0 ? null : Blend.FromSharesOfFullStand(
+            [.. onOffer.Select(m => (BlendComponent.Of(m.Lot!, method, rule), m.Part.ShareOfFullStand.Chosen))]).AtStandTotal(1);
+        return new(bag, asClaimed, plain, [.. matched.Where(m => m.Lot is null).Select(m => m.Part.Kind)]);
+    }
+
+    /// <summary>Weights of plain lots to weigh out for an area at one full stand.</summary>
+    /// <param name="area">Area to sow; finite, above 0.</param>
+    /// <returns>The batch.</returns>
+    /// <exception cref="InvalidOperationException">None of the kinds is on offer.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An area not above 0.</exception>
+    public BlendBatch WeighPlain(Area area) => (Plain ?? throw new InvalidOperationException("None of the bag's kinds is on offer as a plain lot.")).WeighFor(area);
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        Area claimed = Bag.ClaimedArea, covered = ReallyCovers;
+        return
+        [
+            .. AsClaimed.ShowWork(),
+            new("Area really covered", "claimed area x sum of shares of a full stand", $"{Amounts.Print(claimed)} x {Amounts.Print(AsClaimed.StandTotal.Chosen, 3)} = {Amounts.Print(covered, "ac", 2)}"),
+            new("Bag, cost of an acre of full stand", "price / area really covered", $"{Amounts.Print((double)Bag.Price, 2)} / {Amounts.Print(covered, "ac", 2)} = {Amounts.Print((double)BagCostPerAcre, 2)}"),
+            .. PlainCostPerAcre is { } cost ? [new WorkedLine("Plain seed, cost of an acre of full stand", "sum of bulk rate x price", Amounts.Print((double)cost, 2))] : ImmutableArray<WorkedLine>.Empty,
+        ];
+    }
+
+    private static SeedLot? Cheapest(IReadOnlyList<SeedLot> lots, CropKind kind, ViabilityRule? rule) => lots
+        .Where(l => l.Kind.Id == kind.Id && l.PricePerPound is not null && l.PureLiveSeedPart(rule).Value > 0)
+        .OrderBy(l => (double)l.PricePerPound!.Value / l.PureLiveSeedPart(rule).Value).ThenBy(l => l.Label, StringComparer.Ordinal)
+        .FirstOrDefault();
+
+    private static decimal CostOf(BlendBatch batch) => batch.Lines.Sum(l => (l.Component.Lot?.PricePerPound ?? 0) * (decimal)l.Weight.Pounds);
+
+    private Area AreaAt(double fullStands)
+    {
+        Area claimed = Bag.ClaimedArea;
+        return Area.FromAcres(claimed.Acres * fullStands);
+    }
+
+    private IEnumerable<Finding> Remarks()
+    {
+        if (AsClaimed.StandTotal.Chosen < BlendRules.ThinBag * (1 - CrowdingLimits.Dust))
+        {
+            Area claimed = Bag.ClaimedArea, covered = ReallyCovers;
+            yield return FindingCatalog.Create("blend-bag-thin", ("bag", Bag.Label), ("claimed", Amounts.Print(claimed, "ac", 2)), ("covers", Amounts.Print(covered, "ac", 2)), ("total", AsClaimed.StandTotal.ToString()));
+        }
+
+        if (!NotOnOffer.IsEmpty)
+        {
+            yield return FindingCatalog.Create("blend-not-on-offer", ("kinds", string.Join(", ", NotOnOffer.Select(k => k.CommonName))), ("share", Amounts.Print(ShareNotOnOffer, 0)));
+        }
+    }
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+using UnitsNet;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>Whole bags to buy for a blend, and what the blend becomes when all of them are sown.</summary>
+public sealed class BagOrder
+{
+    /// <summary>Gets the blend as planned.</summary>
+    public required Blend Planned { get; init; }
+
+    /// <summary>Gets the area to sow.</summary>
+    public required Area Area { get; init; }
+
+    /// <summary>Gets what to buy of each lot.</summary>
+    public required ImmutableArray<BagLine> Lines { get; init; }
+
+    /// <summary>Gets the blend when every bag bought is sown on the area.</summary>
+    public required Blend IfAllSown { get; init; }
+
+    /// <summary>Gets the remarks, most serious first.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Gets the cost of all lines; null when a price is missing.</summary>
+    public decimal? Cost => Lines.Any(l => l.Cost is null) ? null : Lines.Sum(l => l.Cost);
+
+    /// <summary>Bags for a blend.</summary>
+    /// <param name="blend">Blend whose components name their lots; a lot without a package, or a component without a lot, is bought by weight.</param>
+    /// <param name="area">Area to sow; finite, above 0.</param>
+    /// <returns>The order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An area not above 0.</exception>
+    public static BagOrder Of(Blend blend, Area area)
+    {
+        ArgumentNullException.ThrowIfNull(blend);
+        ImmutableArray<BagLine> lines = [.. blend.WeighFor(area).Lines.Select(LineOf)];
+        var becomes = Blend.FromBatch(area, [.. lines.Select(l => (l.Component, l.Bought))]);
+        return new BagOrder
+        {
+            Planned = blend,
+            Area = area,
+            Lines = lines,
+            IfAllSown = becomes,
+            Findings = Finding.InOrder(blend.Parts.Zip(becomes.Parts)
+                .Where(x => Math.Abs(x.Second.ShareOfStand.Value / x.First.ShareOfStand.Value - 1) > BlendRules.ShareChange)
+                .Select(x => FindingCatalog.Create("blend-bags-change-share", ("kind", x.First.Kind.CommonName),
+                    ("planned", Amounts.Print(x.First.ShareOfStand, 0)), ("becomes", Amounts.Print(x.Second.ShareOfStand, 0)), ("total", Amounts.Print(becomes.StandTotal.Chosen, 2))))),
+        };
+    }
+
+    private static BagLine LineOf(BlendWeight weight)
+    {
+        var lot = weight.Component.Lot;
+        int? bags = lot?.Package is { } package ? WholePackages.RoundUp(weight.Weight.ToMass(), package) : null;
+        var bought = weight.Weight;
+        if (bags is int count)
+        {
+            double bagPounds = lot!.Package!.Value.Pounds;
+            bought = BulkSeedMass.FromPounds(count * bagPounds);
+        }
+
+        return new BagLine
+        {
+            Component = weight.Component,
+            Needed = weight.Weight,
+            Bag = lot?.Package,
+            Bags = bags,
+            Bought = bought,
+            Cost = lot?.PricePerPound is { } price ? price * (decimal)bought.Pounds : null,
+        };
+    }
+}

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Seeds;
+using UnitsNet;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>A proposed blend in weighable amounts, with its cost and what it covers.</summary>
+public sealed class Recipe
+{
+    /// <summary>Gets the blend.</summary>
+    public required Blend Blend { get; init; }
+
+    /// <summary>Gets the weights for the plot, unrounded; round them to the scale with <see cref="BlendBatch.RoundUpTo"/>.</summary>
+    public required BlendBatch Batch { get; init; }
+
+    /// <summary>Gets what the seed costs by weight, in the currency of the lots.</summary>
+    public required decimal Cost { get; init; }
+
+    /// <summary>Gets the seasons covered, what stands already included.</summary>
+    public required SeasonCoverage Coverage { get; init; }
+
+    /// <summary>Gets why each kind is in it, in words.</summary>
+    public required ImmutableArray<string> Reasons { get; init; }
+}

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>The cheapest recipe that meets the goals, and what each season more would cost.</summary>
+public sealed class RecipeProposal : IWorkedResult
+{
+    /// <summary>Gets the goals.</summary>
+    public required RecipeGoals Goals { get; init; }
+
+    /// <summary>Gets the cheapest recipe that meets every goal; null when none does, and a finding says why.</summary>
+    public required Recipe? Recipe { get; init; }
+
+    /// <summary>Gets the cheapest recipe for covering at least 0, 1, ... 5 seasons, budget aside.</summary>
+    public required ImmutableArray<SeasonCountRecipe> CheapestBySeasons { get; init; }
+
+    /// <summary>Gets the lots that were not considered, with the reason.</summary>
+    public required ImmutableArray<ExcludedLot> Excluded { get; init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. (Recipe?.Blend.SourceIds ?? []).Concat(Recipe?.Coverage.SourceIds ?? []).Append("PRACTICE").Distinct()];
+
+    /// <summary>Finds the cheapest recipe.</summary>
+    /// <param name="goals">What the recipe must do.</param>
+    /// <param name="lots">Lots on offer with their prices; of one kind the lot that is cheapest by living pound is used.</param>
+    /// <returns>The proposal.</returns>
+    /// <exception cref="ArgumentException">No lot, a least total above the greatest, or a smallest share above the largest.</exception>
+    /// <remarks>Shares of a full stand are chosen in steps; among all choices of steps that meet the goals the cheapest is found
+    /// exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole bags cost more: see <see cref="BagOrder"/>.</remarks>
+    public static RecipeProposal Find(RecipeGoals goals, IReadOnlyList<SeedLot> lots) => new RecipeSearch(goals, lots).Propose();
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        .. Recipe is null ? [] : Recipe.Blend.ShowWork().Concat(Recipe.Coverage.ShowWork()),
+        .. CheapestBySeasons.Select(c => new WorkedLine(
+            $"Cheapest for {c.Seasons} seasons", "least sum of bulk weight x price",
+            c.Recipe is null ? "not to be had from these lots" : $"{c.Recipe.Blend} = {Amounts.Print((double)c.Recipe.Cost, 2)}")),
+    ];
+}

@@ -1,0 +1,180 @@
+using System.Collections.Immutable;
+using System.Numerics;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>Turns goals and lots into whole steps for <see cref="CheapestShares"/>, and its answer into a recipe.</summary>
+internal sealed class RecipeSearch
+{
+    private const double Dust = CrowdingLimits.Dust;
+
+    private readonly RecipeGoals goals;
+    private readonly ImmutableArray<BlendComponent> offers;
+    private readonly ImmutableArray<ExcludedLot> excluded;
+    private readonly Dictionary<string, int> families;
+    private readonly bool standingMustLiveOn;
+
+    internal RecipeSearch(RecipeGoals goals, IReadOnlyList<SeedLot> lots)
+    {
+        ArgumentNullException.ThrowIfNull(goals);
+        Guard.NotEmpty(lots);
+        this.goals = goals;
+        if (goals.TotalFrom > goals.TotalTo || goals.SmallestShare > goals.LargestShare)
+        {
+            throw new ArgumentException("The least total or share is above the greatest.", nameof(goals));
+        }
+
+        (offers, excluded) = RecipeOffers.Sort(goals, lots);
+        families = offers.Select(o => o.Kind.Family).Distinct().Order(StringComparer.Ordinal).Select((f, i) => (f, i)).ToDictionary(x => x.f, x => x.i);
+        standingMustLiveOn = goals.Standing.Any(s => s.ShareOfFullStand > 0 && s.Kind.LifeCycle != LifeCycle.Annual);
+    }
+
+    internal RecipeProposal Propose()
+    {
+        int wanted = goals.Seasons.Aggregate(0, (mask, s) => mask | (1 << (int)Guard.Defined(s)));
+        var found = Cheapest(wanted);
+        var recipe = found is not null && goals.Budget is { } budget && found.Cost > budget ? null : found;
+        return new RecipeProposal
+        {
+            Goals = goals,
+            Recipe = recipe,
+            CheapestBySeasons = BySeasons(),
+            Excluded = excluded,
+            Findings = Finding.InOrder(Remarks(found, recipe)),
+        };
+    }
+
+    /// <summary>For each number of seasons the cheapest over all choices of that many; a set of seasons never costs less than a
+    /// part of it, which spares most of the searches.</summary>
+    private ImmutableArray<SeasonCountRecipe> BySeasons()
+    {
+        var costs = new Dictionary<int, decimal>();
+        var rows = ImmutableArray.CreateBuilder<SeasonCountRecipe>();
+        for (int count = 0; count <= CheapestShares.Seasons; count++)
+        {
+            Recipe? best = null;
+            var masks = Enumerable.Range(0, 1 << CheapestShares.Seasons).Where(m => BitOperations.PopCount((uint)m) == count)
+                .Select(m => (Mask: m, AtLeast: PartsOf(m).Select(p => costs.GetValueOrDefault(p, decimal.MaxValue)).DefaultIfEmpty(0).Max()))
+                .OrderBy(m => m.AtLeast).ThenBy(m => m.Mask);
+            foreach (var (mask, atLeast) in masks)
+            {
+                costs[mask] = atLeast;
+                if (atLeast == decimal.MaxValue || (best is not null && atLeast >= best.Cost))
+                {
+                    continue;
+                }
+
+                var recipe = Cheapest(mask);
+                costs[mask] = recipe?.Cost ?? decimal.MaxValue;
+                best = recipe is not null && (best is null || recipe.Cost < best.Cost) ? recipe : best;
+            }
+
+            rows.Add(new SeasonCountRecipe { Seasons = count, Recipe = best });
+        }
+
+        return rows.ToImmutable();
+    }
+
+    private static IEnumerable<int> PartsOf(int mask) =>
+        Enumerable.Range(0, CheapestShares.Seasons).Where(s => (mask & (1 << s)) != 0).Select(s => mask & ~(1 << s));
+
+    /// <summary>The cheaper of two searches: with kinds that must live on under the caps of groups, and without such kinds free of them.</summary>
+    private Recipe? Cheapest(int seasons)
+    {
+        var capped = Search(seasons, [.. offers], true);
+        var free = standingMustLiveOn ? null : Search(seasons, [.. offers.Where(o => !o.MustLiveOn)], false);
+        return capped is null ? free : free is null || capped.Cost <= free.Cost ? capped : free;
+    }
+
+    private Recipe? Search(int seasons, BlendComponent[] components, bool capped)
+    {
+        if (components.Length == 0)
+        {
+            return null;
+        }
+
+        var wholeGroup = CrowdingLimits.GroupCaps.Single(c => c.IsWholeGroup);
+        components = [.. components.OrderBy(c => wholeGroup.Selector.Selects(c.Kind)).ThenBy(c => families[c.Kind.Family]).ThenBy(CostOfFullStand).ThenBy(c => c.Kind.Id, StringComparer.Ordinal)];
+        double standing = goals.Standing.Sum(s => s.ShareOfFullStand);
+        double standingInGroup = goals.Standing.Where(s => wholeGroup.Selector.Selects(s.Kind)).Sum(s => s.ShareOfFullStand);
+        var limits = new CheapestShares.Limits(
+            StepsUp(goals.TotalFrom - standing), StepsDown(goals.TotalTo - standing), Lacking(seasons), goals.MinimumKinds, goals.MinimumFamilies,
+            capped ? StepsDown(wholeGroup.Cap - standingInGroup) : int.MaxValue);
+        var steps = CheapestShares.Find([.. components.Select(c => CandidateOf(c, capped, wholeGroup))], limits);
+        return steps is null || steps.All(s => s == 0) ? null
+            : RecipeOf([.. components.Zip(steps).Where(x => x.Second > 0).Select(x => (x.First, x.Second * goals.Step))]);
+    }
+
+    private CheapestShares.Candidate CandidateOf(BlendComponent component, bool capped, CrowdingLimits.GroupCap wholeGroup)
+    {
+        double largest = goals.LargestShare;
+        if (capped)
+        {
+            foreach (var cap in CrowdingLimits.GroupCaps.Where(c => !c.IsWholeGroup && c.Selector.Selects(component.Kind)))
+            {
+                largest = Math.Min(largest, cap.Cap - goals.Standing.Where(s => cap.Selector.Selects(s.Kind)).Sum(s => s.ShareOfFullStand));
+            }
+        }
+
+        return new(StepsUp(goals.SmallestShare), StepsDown(largest), CostOfFullStand(component) * goals.Step, SeasonWords.Mask(component.Kind),
+            families[component.Kind.Family], wholeGroup.Selector.Selects(component.Kind));
+    }
+
+    private CheapestShares.SeasonSteps Lacking(int seasons)
+    {
+        Span<int> lacking = stackalloc int[CheapestShares.Seasons];
+        foreach (var season in Enum.GetValues<SeasonOfUse>().Where(s => (seasons & (1 << (int)s)) != 0))
+        {
+            lacking[(int)season] = StepsUp(goals.ShareThatCovers - goals.Standing.Where(s => SeasonWords.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand));
+        }
+
+        return CheapestShares.SeasonSteps.Of(lacking);
+    }
+
+    /// <summary>Cost for the plot of one full stand of the lot.</summary>
+    private double CostOfFullStand(BlendComponent component)
+    {
+        double acres = goals.Area.Acres;
+        return BlendMath.BulkPoundsPerAcre(component.FullRate.PoundsPerAcre, component.PureLiveFraction) * (double)component.Lot!.PricePerPound!.Value * acres;
+    }
+
+    private int StepsUp(double share) => Math.Max(0, (int)Math.Ceiling(share / goals.Step - Dust));
+
+    private int StepsDown(double share) => Math.Max(0, (int)Math.Floor(share / goals.Step + Dust));
+
+    private Recipe RecipeOf((BlendComponent Component, double Share)[] kinds)
+    {
+        var blend = Blend.FromSharesOfFullStand(kinds);
+        var batch = blend.WeighFor(goals.Area);
+        var coverage = SeasonCoverage.Of(blend.KindShares.Concat(goals.Standing), goals.ShareThatCovers);
+        return new Recipe
+        {
+            Blend = blend,
+            Batch = batch,
+            Cost = batch.Lines.Sum(l => l.Component.Lot!.PricePerPound!.Value * (decimal)l.Weight.Pounds),
+            Coverage = coverage,
+            Reasons = [.. blend.Parts.Select(p => RecipeOffers.ReasonFor(p, coverage, goals))],
+        };
+    }
+
+    private IEnumerable<Finding> Remarks(Recipe? found, Recipe? recipe)
+    {
+        if (found is null)
+        {
+            yield return FindingCatalog.Create("blend-no-recipe", ("seasons", string.Join(", ", goals.Seasons.Select(SeasonWords.InWords))));
+        }
+        else if (recipe is null)
+        {
+            yield return FindingCatalog.Create("blend-over-budget", ("cost", Amounts.Print((double)found.Cost, 2)), ("budget", Amounts.Print((double)goals.Budget!.Value, 2)));
+        }
+        else
+        {
+            foreach (var finding in recipe.Blend.Findings.Concat(CrowdingReport.Of(recipe.Blend, goals.Standing).Findings).Concat(recipe.Coverage.Findings))
+            {
+                yield return finding;
+            }
+        }
+    }
+}
