@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Seeds;
-using UnitsNet;
 
 namespace PlotAgronomy.Blends;
 

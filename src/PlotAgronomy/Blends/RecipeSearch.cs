@@ -119,7 +119,7 @@ internal sealed class RecipeSearch
         }
 
         return new(StepsUp(goals.SmallestShare), StepsDown(largest), CostOfFullStand(component) * goals.Step, SeasonWords.Mask(component.Kind),
-            families[component.Kind.Family], wholeGroup.Selector.Selects(component.Kind));
+            families[component.Kind.Family], capped && wholeGroup.Selector.Selects(component.Kind));
     }
 
     private CheapestShares.SeasonSteps Lacking(int seasons)

@@ -91,28 +91,6 @@ public class BlendTests
     }
 
     [Fact]
-    public void A_broadcast_factor_goes_on_once()
-    {
-        var factor = BroadcastFactor.For(SeedCover.DraggedOrRolled);
-        var once = factor.Apply(PureLiveSeedRate.DrilledPoundsPerAcre(80));
-
-        Assert.Equal(120, once.Low.PoundsPerAcre, 1e-12);
-        Assert.Equal(SowingMethod.Broadcast, once.Method);
-        Assert.Throws<ArgumentException>(() => factor.Apply(once.Low));
-    }
-
-    [Theory]
-    [InlineData("cowpea-food-plot", 50, 75, 100)]
-    [InlineData("rye-oats", 80, 100, 120)]
-    [InlineData("sudangrass-vetch", 20, 30, 30)]
-    public void Published_factors_give_back_the_published_broadcast_rates(string id, double drilled, double low, double high)
-    {
-        var range = BroadcastFactor.Find(id).Apply(PureLiveSeedRate.DrilledPoundsPerAcre(drilled));
-        Assert.Equal(low, range.Low.PoundsPerAcre, 1e-9);
-        Assert.Equal(high, range.High.PoundsPerAcre, 1e-9);
-    }
-
-    [Fact]
     public void A_home_scale_reading_is_less_the_pail()
     {
         var blend = Blend.FromHomeScale(Area.FromAcres(0.5), Mass.FromOunces(24), (Oats, Mass.FromPounds(21.5)), (Ladino, Mass.FromOunces(44)));
