@@ -75,6 +75,18 @@ public static class PureLiveSeed
     public static decimal PricePerLivingPound(decimal pricePerBulkPound, SeedAnalysis analysis, ViabilityRule rule) =>
         Guard.AtLeast(pricePerBulkPound, 0m, "per lb") / (decimal)Living(analysis, rule);
 
+    /// <summary>Price of another lot at which its living pound costs the same.</summary>
+    /// <param name="price">Price of the lot on offer, for any weight; at least 0.</param>
+    /// <param name="offered">Analysis of the lot on offer.</param>
+    /// <param name="other">Analysis of the other lot.</param>
+    /// <param name="rule">Which seeds count as alive in both.</param>
+    /// <returns>The price of the same weight of the other lot.</returns>
+    /// <exception cref="ArgumentException">Nothing in the lot on offer counts as alive.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Negative price.</exception>
+    /// <remarks>price x PLS of the other / PLS of the offered; plain arithmetic on the price of a living pound.</remarks>
+    public static decimal BreakEvenPrice(decimal price, SeedAnalysis offered, SeedAnalysis other, ViabilityRule rule) =>
+        PricePerLivingPound(price, offered, rule) * (decimal)PartOf(other, rule).Value;
+
     private static double Living(SeedAnalysis analysis, ViabilityRule rule)
     {
         double part = PartOf(analysis, rule).Value;

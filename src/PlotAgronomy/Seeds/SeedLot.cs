@@ -69,6 +69,7 @@ public sealed class SeedLot
                 PricePerPound = pricePerPound,
                 TestMonth = component.TestMonth ?? tag.OldestTest,
                 IsTreated = tag.IsTreated,
+                IsPreinoculated = tag.IsPreinoculated,
             }
             : throw new ArgumentException("The tag does not name this component.", nameof(component));
     }

@@ -41,6 +41,9 @@ public sealed class SeedTag
     /// <summary>Gets a value indicating whether the tag says the seed is treated.</summary>
     public bool IsTreated { get; init; }
 
+    /// <summary>Gets a value indicating whether the tag says the seed was inoculated.</summary>
+    public bool IsPreinoculated { get; init; }
+
     /// <summary>Gets the sum of all parts in percent of the bag. A lawful tag sums to 100 within 0.02 (7 CFR 201.47, SEED-S24).</summary>
     public double SumPercent => Components.Sum(c => c.Analysis.PureSeed.Percent) + OtherCrop.Percent + Inert.Percent + Weed.Percent;
 

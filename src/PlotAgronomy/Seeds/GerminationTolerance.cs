@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Whether a retest still agrees with the germination on the label, by the federal tolerance.</summary>
+/// <remarks>The tolerance is looked up at the mean of label and retest (7 CFR 201.63, SEED-S16); that it is this mean rests on
+/// memory. It also holds for germination + hard seed.</remarks>
+public sealed class GerminationTolerance : IWorkedResult
+{
+    private static readonly Lazy<ImmutableArray<(double From, double Points, double MixturePoints)>> Table = new(() =>
+        [.. CsvTable.Embedded("seeds-germination-tolerances.csv", "mean_pct_from", "points_400_seeds", "points_200_seeds_in_mixture", "source_id", "locator", "status").Rows
+            .Select(r => (r.Number("mean_pct_from"), r.Number("points_400_seeds"), r.Number("points_200_seeds_in_mixture"))).OrderByDescending(r => r.Item1)]);
+
+    private readonly Fraction label;
+    private readonly Fraction retest;
+
+    private GerminationTolerance(Fraction label, Fraction retest, double tolerancePoints)
+    {
+        this.label = label;
+        this.retest = retest;
+        TolerancePoints = tolerancePoints;
+    }
+
+    /// <summary>Gets the mean of label and retest in percent.</summary>
+    public double MeanPercent => (label.Percent + retest.Percent) / 2;
+
+    /// <summary>Gets the difference of label and retest in points of percent.</summary>
+    public double DifferencePoints => Math.Abs(label.Percent - retest.Percent);
+
+    /// <summary>Gets the tolerance in points of percent.</summary>
+    public double TolerancePoints { get; }
+
+    /// <summary>Gets a value indicating whether the difference is within the tolerance; equal is within.</summary>
+    public bool IsWithin => DifferencePoints <= TolerancePoints + 1e-9;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings => IsWithin
+        ? []
+        : [FindingCatalog.Create("seed-out-of-tolerance", ("label", Amounts.Print(label, 1)), ("retest", Amounts.Print(retest, 1)), ("tolerance", Amounts.Print(TolerancePoints, 0)))];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["SEED-S16", "SEED-S20"];
+
+    /// <summary>Compares a label with a retest.</summary>
+    /// <param name="label">Germination on the label.</param>
+    /// <param name="retest">Germination found.</param>
+    /// <param name="mixtureComponentOf200Seeds">Whether only 200 seeds of a mixture's component were tested, which the rules allow for
+    /// kinds at 15 % or less of it (7 CFR 201.54, SEED-S20): two points more.</param>
+    /// <returns>The comparison.</returns>
+    public static GerminationTolerance Compare(Fraction label, Fraction retest, bool mixtureComponentOf200Seeds = false)
+    {
+        double mean = (label.Percent + retest.Percent) / 2;
+        var row = Table.Value.First(r => mean >= r.From);
+        return new(label, retest, mixtureComponentOf200Seeds ? row.MixturePoints : row.Points);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Mean", "(label + retest) / 2", $"({Amounts.Print(label, 1)} + {Amounts.Print(retest, 1)}) / 2 = {Amounts.Print(MeanPercent, 1)} %", "SEED-S16"),
+        new("Difference", "label - retest", $"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {Amounts.Print(TolerancePoints, 0)}: {(IsWithin ? "within" : "out")}", "SEED-S16"),
+    ];
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>What a germination test at home says about the tag.</summary>
+/// <remarks>Common practice: while the tag's figure lies inside the test's 95 % range, keep the tag; else use the home figure and
+/// raise the rate by tag / home, by no more than half; a lot below 60 % of its tag is too weak to mend by rate. The test itself
+/// (SEED-S86): 100 seeds not selected, 50 of large seed, on a wet wrung paper towel, rolled, in a plastic bag at 70-86 F,
+/// normal seedlings counted after about 4 and 7 days.</remarks>
+public sealed class HomeTestVerdict : IWorkedResult
+{
+    private const double MostRaise = 1.5;
+    private const double WeakBelow = 0.6;
+    private const double BuyNewBelow = 0.5;
+
+    private readonly SeedAnalysis tag;
+
+    private HomeTestVerdict(SeedAnalysis tag, GerminationTest test)
+    {
+        this.tag = tag;
+        Test = test;
+        KeepTag = tag.Germination >= test.Low && tag.Germination <= test.High;
+        double ratio = test.Germinated == 0 ? double.PositiveInfinity : tag.Germination.Value / test.Germination.Value;
+        IsCapped = !KeepTag && ratio > MostRaise;
+        RateFactor = KeepTag ? 1 : Math.Min(ratio, MostRaise);
+        Findings = Finding.InOrder(Remarks());
+    }
+
+    /// <summary>Gets the test.</summary>
+    public GerminationTest Test { get; }
+
+    /// <summary>Gets a value indicating whether the tag's germination lies inside the test's range and is kept.</summary>
+    public bool KeepTag { get; }
+
+    /// <summary>Gets what to multiply the tag's bulk rate by; at most 1.5.</summary>
+    public double RateFactor { get; }
+
+    /// <summary>Gets a value indicating whether the factor would have been above 1.5 and was held there.</summary>
+    public bool IsCapped { get; }
+
+    /// <summary>Gets the germination to sow by.</summary>
+    public Fraction Germination => KeepTag ? tag.Germination : Test.Germination;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["PRACTICE", "SEED-S86"];
+
+    /// <summary>Compares a test at home with the tag.</summary>
+    /// <param name="tag">Analysis on the tag; its germination above 0.</param>
+    /// <param name="test">Test at home.</param>
+    /// <returns>The verdict.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The tag claims no germination.</exception>
+    public static HomeTestVerdict Compare(SeedAnalysis tag, GerminationTest test)
+    {
+        ArgumentNullException.ThrowIfNull(tag);
+        ArgumentNullException.ThrowIfNull(test);
+        Guard.Above(tag.Germination.Value, 0, "germination on the tag", nameof(tag));
+        return new(tag, test);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Home test", "95 % range of the true germination", $"{Test}; tag {Amounts.Print(tag.Germination, 1)}", "PRACTICE"),
+        new("Rate factor", "tag / home, at most 1.5; 1 while the tag is inside the range", KeepTag ? "1 (tag kept)" : $"{Amounts.Print(tag.Germination, 1)} / {Amounts.Print(Test.Germination, 1)} = {Amounts.Print(RateFactor, 3)}{(IsCapped ? " (held)" : "")}", "PRACTICE"),
+    ];
+
+    private IEnumerable<Finding> Remarks()
+    {
+        (string, string)[] numbers = [("home", Amounts.Print(Test.Germination, 1)), ("tag", Amounts.Print(tag.Germination, 1))];
+        if (KeepTag)
+        {
+            yield return FindingCatalog.Create("seed-home-test-agrees", [.. numbers, ("low", Amounts.Print(Test.Low, 1)), ("high", Amounts.Print(Test.High, 1))]);
+            yield break;
+        }
+
+        double part = Test.Germination.Value / tag.Germination.Value;
+        yield return part switch
+        {
+            < BuyNewBelow => FindingCatalog.Create("seed-home-test-buy-new", numbers),
+            < WeakBelow => FindingCatalog.Create("seed-home-test-weak", numbers),
+            _ => FindingCatalog.Create("seed-home-test-differs", [.. numbers, ("factor", Amounts.Print(RateFactor, 2))]),
+        };
+        if (IsCapped)
+        {
+            yield return FindingCatalog.Create("seed-home-test-capped");
+        }
+    }
+}

@@ -1,0 +1,60 @@
+namespace PlotAgronomy.Seeds;
+
+/// <summary>What the price of a lot pays for.</summary>
+/// <remarks>A pound out of the bag is split by weight: living seed (pure seed x viable), dead seed (the rest of the pure seed),
+/// coating, and filler (inert matter, other crops and weeds). Plain arithmetic; nothing is rounded.</remarks>
+public sealed class LotValue
+{
+    private const decimal Million = 1_000_000m;
+
+    private LotValue(SeedLot lot, decimal price, double living, double dead, double coating)
+    {
+        Lot = lot;
+        PricePerPound = price;
+        PricePerLivingPound = price / (decimal)living;
+        PricePerMillionLiveSeeds = lot.SeedCount is { } count ? PricePerLivingPound / (decimal)count.SeedsPerPound * Million : null;
+        ForLivingSeed = price * (decimal)living;
+        ForDeadSeed = price * (decimal)dead;
+        ForCoating = price * (decimal)coating;
+    }
+
+    /// <summary>Gets the lot.</summary>
+    public SeedLot Lot { get; }
+
+    /// <summary>Gets the price of a pound out of the bag.</summary>
+    public decimal PricePerPound { get; }
+
+    /// <summary>Gets the price of a pound of pure live seed.</summary>
+    public decimal PricePerLivingPound { get; }
+
+    /// <summary>Gets the price of a million live seeds; null when no seed count is known.</summary>
+    public decimal? PricePerMillionLiveSeeds { get; }
+
+    /// <summary>Gets what of the price of a pound pays for living seed.</summary>
+    public decimal ForLivingSeed { get; }
+
+    /// <summary>Gets what of the price of a pound pays for dead seed of the kind, or seed that does not count as alive.</summary>
+    public decimal ForDeadSeed { get; }
+
+    /// <summary>Gets what of the price of a pound pays for coating.</summary>
+    public decimal ForCoating { get; }
+
+    /// <summary>Gets what of the price of a pound pays for inert matter, other crops and weeds: the rest.</summary>
+    public decimal ForFiller => PricePerPound - ForLivingSeed - ForDeadSeed - ForCoating;
+
+    /// <summary>Splits the price of a lot.</summary>
+    /// <param name="lot">Lot with a price.</param>
+    /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
+    /// <returns>The value.</returns>
+    /// <exception cref="ArgumentException">The lot has no price, or nothing in it counts as alive.</exception>
+    public static LotValue Of(SeedLot lot, ViabilityRule? rule = null)
+    {
+        ArgumentNullException.ThrowIfNull(lot);
+        decimal price = Guard.AtLeast(lot.PricePerPound ?? throw new ArgumentException($"The lot '{lot.Label}' has no price.", nameof(lot)), 0m, "per lb", nameof(lot));
+        double pure = lot.Analysis.PureSeed.Value;
+        double living = lot.PureLiveSeedPart(rule).Value;
+        return living > 0
+            ? new(lot, price, living, pure - living, Math.Min(lot.Analysis.Coating.Value, 1 - pure))
+            : throw new ArgumentException($"Nothing in the lot '{lot.Label}' counts as alive.", nameof(lot));
+    }
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Most noxious weed seeds in a sample that still agree with the number on the label.</summary>
+/// <remarks>The printed table of 7 CFR 201.65 (SEED-S21), for 0 to 30 seeds labelled; its formula is not used.</remarks>
+public static class NoxiousTolerance
+{
+    private static readonly Lazy<ImmutableArray<int>> Most = new(() =>
+        [.. CsvTable.Embedded("seeds-noxious-tolerances.csv", "labelled_seeds", "most_seeds_within", "source_id", "locator", "status").Rows
+            .OrderBy(r => r.Integer("labelled_seeds")).Select(r => r.Integer("most_seeds_within"))]);
+
+    /// <summary>Most seeds found that agree with a label.</summary>
+    /// <param name="labelledSeeds">Seeds labelled, in the weight of the laboratory's sample; from 0 to 30. Bring a label per pound to the
+    /// sample first: <see cref="SeedsInSample"/>.</param>
+    /// <returns>Most seeds within tolerance.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
+    public static int MostWithin(int labelledSeeds)
+    {
+        Guard.Between(labelledSeeds, 0, Most.Value.Length - 1, "seeds (the printed table ends there)", nameof(labelledSeeds));
+        return Most.Value[labelledSeeds];
+    }
+
+    /// <summary>Seeds in a sample at a number per pound.</summary>
+    /// <param name="seedsPerPound">Seeds per lb; finite, at least 0.</param>
+    /// <param name="sample">Weight of the sample; finite, above 0.</param>
+    /// <returns>Seeds in the sample.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static double SeedsInSample(double seedsPerPound, Mass sample)
+    {
+        double pounds = sample.Pounds;
+        return Guard.AtLeast(seedsPerPound, 0, "seeds per lb") * Guard.Above(pounds, 0, "lb", nameof(sample));
+    }
+}

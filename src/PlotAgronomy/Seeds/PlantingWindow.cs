@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>One publication's planting dates for a kind in a region. Publications differ: none is averaged with another.</summary>
+public sealed class PlantingWindow
+{
+    private static readonly Lazy<ImmutableArray<PlantingWindow>> Table = new(() =>
+        [.. CsvTable.Embedded("seeds-planting-windows.csv", "kind_id", "region", "season", "first_day", "last_day", "rule", "source_id", "locator", "status").Rows.Select(r => new PlantingWindow(r))]);
+
+    private readonly (int Month, int Day)? first;
+    private readonly (int Month, int Day)? last;
+
+    private PlantingWindow(CsvRow row)
+    {
+        KindId = row.Text("kind_id");
+        Region = row.Choice<PlantingRegion>("region");
+        Season = row.Text("season");
+        Rule = row.Choice<PlantingRule>("rule");
+        first = MonthDay(row, "first_day");
+        last = MonthDay(row, "last_day");
+        Note = row.TextOrNull("locator");
+        Evidence = new KindEvidence { SourceIds = [row.SourceId()], Status = row.Status(), Detail = Note ?? Season };
+    }
+
+    /// <summary>Gets the id of the kind.</summary>
+    public string KindId { get; }
+
+    /// <summary>Gets the region.</summary>
+    public PlantingRegion Region { get; }
+
+    /// <summary>Gets the season in words, such as <c>fall</c>.</summary>
+    public string Season { get; }
+
+    /// <summary>Gets what the dates mean.</summary>
+    public PlantingRule Rule { get; }
+
+    /// <summary>Gets the place or circumstance, or null.</summary>
+    public string? Note { get; }
+
+    /// <summary>Gets the source.</summary>
+    public KindEvidence Evidence { get; }
+
+    /// <summary>Gets the finding that dates from memory carry; empty for dates that were read.</summary>
+    public ImmutableArray<Finding> Findings => Evidence.FindingFor($"the planting dates of {KindId}") is { } memory ? [memory] : [];
+
+    /// <summary>The dates that were read in a publication.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <param name="region">Region.</param>
+    /// <returns>Each publication's dates; none when nothing was read.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown region.</exception>
+    public static ImmutableArray<PlantingWindow> Published(CropKind kind, PlantingRegion region) => Of(kind, region, fromMemory: false);
+
+    /// <summary>The dates that are remembered only; each carries its finding.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <param name="region">Region.</param>
+    /// <returns>The dates.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown region.</exception>
+    public static ImmutableArray<PlantingWindow> FromMemory(CropKind kind, PlantingRegion region) => Of(kind, region, fromMemory: true);
+
+    /// <summary>First day in a year.</summary>
+    /// <param name="year">Year; from 1 to 9999.</param>
+    /// <returns>The day; null when only a latest day is known, or planting is not recommended.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A year outside its range.</exception>
+    public DateOnly? FirstDay(int year) => On(first, year);
+
+    /// <summary>Last day in a year.</summary>
+    /// <param name="year">Year; from 1 to 9999.</param>
+    /// <returns>The day; null when planting is not recommended.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A year outside its range.</exception>
+    public DateOnly? LastDay(int year) => On(last, year);
+
+    /// <summary>Says whether these dates allow planting on a day; both ends belong to the window.</summary>
+    /// <param name="day">Day.</param>
+    /// <returns>True when they do. A latest day alone allows every earlier day of its year.</returns>
+    public bool Allows(DateOnly day) =>
+        Rule != PlantingRule.NotRecommended && (FirstDay(day.Year) is not { } from || day >= from) && LastDay(day.Year) is { } to && day <= to;
+
+    /// <summary>Text such as <c>09-01 to 10-15</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Rule switch
+    {
+        PlantingRule.Window => $"{Text(first)} to {Text(last)}",
+        PlantingRule.Latest => $"latest {Text(last)}",
+        _ => "not recommended",
+    };
+
+    private static ImmutableArray<PlantingWindow> Of(CropKind kind, PlantingRegion region, bool fromMemory)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        Guard.Defined(region);
+        return [.. Table.Value.Where(w => w.KindId == kind.Id && w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory)];
+    }
+
+    private static DateOnly? On((int Month, int Day)? date, int year)
+    {
+        Guard.Between(year, 1, 9999, "(a year)", nameof(year));
+        return date is { } d ? new DateOnly(year, d.Month, d.Day) : null;
+    }
+
+    private static string Text((int Month, int Day)? date) => date is { } d ? string.Create(CultureInfo.InvariantCulture, $"{d.Month:00}-{d.Day:00}") : "";
+
+    private static (int Month, int Day)? MonthDay(CsvRow row, string column)
+    {
+        if (row.TextOrNull(column) is not { } text)
+        {
+            return null;
+        }
+
+        return DateOnly.TryParseExact("2001-" + text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            ? (date.Month, date.Day) : throw row.Problem(column, "expected a day such as 09-01");
+    }
+}

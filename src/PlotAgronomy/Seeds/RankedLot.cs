@@ -1,0 +1,42 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>One lot's place among lots that all leave the same live stand.</summary>
+public sealed class RankedLot
+{
+    /// <summary>Gets the place, from 1 for the cheapest; equal costs share a place.</summary>
+    public required int Place { get; init; }
+
+    /// <summary>Gets the lot.</summary>
+    public SeedLot Lot => Value.Lot;
+
+    /// <summary>Gets what its price pays for.</summary>
+    public required LotValue Value { get; init; }
+
+    /// <summary>Gets its bulk rate for the stand.</summary>
+    public required BulkSeeding Seeding { get; init; }
+
+    /// <summary>Gets the cost of an acre of the stand.</summary>
+    public required decimal CostPerAcre { get; init; }
+
+    /// <summary>Gets its cost over that of the cheapest, as a pure number: 0.2 is a fifth dearer.</summary>
+    public required decimal OverCheapest { get; init; }
+
+    /// <summary>Whole packages that sow an area.</summary>
+    /// <param name="area">Area; finite, at least 0.</param>
+    /// <returns>Packages to buy; null when the lot is sold by weight.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public int? PackagesFor(Area area) => Lot.Package is { } package ? WholePackages.RoundUp(Seeding.Bulk.Over(area).ToMass(), package) : null;
+
+    /// <summary>Cost of the seed that sows an area: of whole packages, or by weight when it is sold so.</summary>
+    /// <param name="area">Area; finite, at least 0.</param>
+    /// <returns>The cost, unrounded.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public decimal CostFor(Area area)
+    {
+        double packagePounds = Lot.Package?.Pounds ?? 0;
+        double pounds = PackagesFor(area) is { } packages ? packages * packagePounds : Seeding.Bulk.Over(area).Pounds;
+        return Value.PricePerPound * (decimal)pounds;
+    }
+}

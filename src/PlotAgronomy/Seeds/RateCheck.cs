@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>A rate held against the published range for a full stand of its kind alone, sown the same way.</summary>
+public sealed class RateCheck : IWorkedResult
+{
+    /// <summary>The smallest broadcast factor in use: a rate this far over the range looks as if one was applied twice.</summary>
+    private const double LooksLikeAFactorTwice = 1.25;
+
+    private RateCheck(CropKind kind, PureLiveSeedRate rate)
+    {
+        Kind = kind;
+        Rate = rate;
+        Published = kind.FullRange(rate.Method);
+        Findings = Finding.InOrder(Remarks());
+    }
+
+    /// <summary>Gets the kind.</summary>
+    public CropKind Kind { get; }
+
+    /// <summary>Gets the rate.</summary>
+    public PureLiveSeedRate Rate { get; }
+
+    /// <summary>Gets the published range.</summary>
+    public PureLiveSeedRateRange Published { get; }
+
+    /// <summary>Gets the rate over the top of the range, a pure number.</summary>
+    public double OverTop => Rate / Published.High;
+
+    /// <summary>Gets the rate over the bottom of the range, a pure number.</summary>
+    public double OverBottom => Rate / Published.Low;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => Kind.Rates!.Evidence.SourceIds;
+
+    /// <summary>Holds a rate against the published range.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <param name="rate">Rate of pure live seed.</param>
+    /// <returns>The check.</returns>
+    /// <exception cref="InvalidOperationException">No full rate is published for this way of sowing.</exception>
+    public static RateCheck Against(CropKind kind, PureLiveSeedRate rate)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return new(kind, rate);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [new("Rate over the top of the range", "rate / highest published", $"{Amounts.Print(Rate.Rate, "lb/ac", 2)} / {Amounts.Print(Published.High.Rate, "lb/ac", 2)} = {Amounts.Print(OverTop, 3)}", SourceIds.FirstOrDefault())];
+
+    private IEnumerable<Finding> Remarks()
+    {
+        (string, string)[] numbers = [("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)), ("range", Published.ToString()), ("kind", Kind.CommonName)];
+        if (OverTop > 1)
+        {
+            yield return FindingCatalog.Create("seed-rate-above-range", [.. numbers, ("times", Amounts.Print(OverTop, 2))]);
+        }
+
+        if (OverTop >= LooksLikeAFactorTwice && Rate.Method != SowingMethod.Drilled)
+        {
+            yield return FindingCatalog.Create("seed-rate-factor-twice", ("kind", Kind.CommonName));
+        }
+
+        if (OverBottom < 1)
+        {
+            yield return FindingCatalog.Create("seed-rate-below-range", numbers);
+        }
+
+        if (Kind.Rates!.Evidence.FindingFor($"the full rates of {Kind.CommonName}") is { } memory)
+        {
+            yield return memory;
+        }
+    }
+}

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Lots of one kind ranked by the cost of an acre of the same live stand.</summary>
+/// <remarks>The stand is a number of live seeds per square foot, so that a lot of smaller seed, with its own count, needs less weight.
+/// cost per acre = bulk rate x price per lb. Plain arithmetic on SEED-S04's price of pure live seed.</remarks>
+public sealed class SeedLotComparison : IWorkedResult
+{
+    private SeedLotComparison(PureLiveSeedRate target, ImmutableArray<RankedLot> ranked)
+    {
+        Target = target;
+        Ranked = ranked;
+        Findings = Finding.InOrder(ranked.SelectMany(r => r.Lot.Cautions(target.Method).Concat(r.Seeding.Findings)));
+    }
+
+    /// <summary>Gets the stand as a rate of pure live seed of the kind's own seed count.</summary>
+    public PureLiveSeedRate Target { get; }
+
+    /// <summary>Gets the lots, cheapest first.</summary>
+    public ImmutableArray<RankedLot> Ranked { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. Ranked.SelectMany(r => r.Seeding.SourceIds).Prepend("SEED-S04").Distinct()];
+
+    /// <summary>Ranks lots.</summary>
+    /// <param name="lots">At least one lot with a price, all of one kind.</param>
+    /// <param name="target">Stand to reach, as a rate of pure live seed.</param>
+    /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="ArgumentException">No lots, lots of several kinds, a lot without a price or without living seed.</exception>
+    public static SeedLotComparison Rank(IReadOnlyList<SeedLot> lots, PureLiveSeedRate target, ViabilityRule? rule = null)
+    {
+        var first = Guard.NotEmpty(lots)[0].Kind;
+        if (lots.FirstOrDefault(l => l.Kind.Id != first.Id) is { } other)
+        {
+            throw new ArgumentException($"Only lots of one kind can be ranked, found {first.CommonName} and {other.Kind.CommonName}.", nameof(lots));
+        }
+
+        var costed = lots.Select(lot => Cost(lot, target, rule)).OrderBy(c => c.Cost).ThenBy(c => c.Value.Lot.Label, StringComparer.Ordinal).ToList();
+        decimal cheapest = costed[0].Cost;
+        return new(target, [.. costed.Select(c => new RankedLot
+        {
+            Place = 1 + costed.Count(o => o.Cost < c.Cost),
+            Value = c.Value,
+            Seeding = c.Seeding,
+            CostPerAcre = c.Cost,
+            OverCheapest = cheapest == 0 ? 0 : c.Cost / cheapest - 1,
+        })]);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [.. Ranked.SelectMany(r => r.Seeding.ShowWork().Append(new WorkedLine($"Cost, {r.Lot.Label}", "bulk rate x price per lb",
+            $"{Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)} x {Amounts.Print((double)r.Value.PricePerPound, 4)} = {Amounts.Print((double)r.CostPerAcre, 2)} per acre", "SEED-S04")))];
+
+    private static (LotValue Value, BulkSeeding Seeding, decimal Cost) Cost(SeedLot lot, PureLiveSeedRate target, ViabilityRule? rule)
+    {
+        var value = LotValue.Of(lot, rule);
+        var own = lot is { OwnSeedCount: { } count, Kind.SeedCount: { } usual } ? target * (usual.SeedsPerPound / count.SeedsPerPound) : target;
+        var seeding = lot.BulkRate(own, rule);
+        return (value, seeding, value.PricePerPound * (decimal)seeding.Bulk.PoundsPerAcre);
+    }
+}

@@ -1,0 +1,24 @@
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Reads the text of a seed tag as a person types it from the bag.</summary>
+/// <remarks>Takes the layouts that law allows: one part a line with its label before or after the number, several parts on a line,
+/// or a table of components with or without a header. Every assumption becomes a finding, and the sum is checked against 100.
+/// A name that fits several kinds is not guessed: the problem lists them.</remarks>
+public static class SeedTagReader
+{
+    /// <summary>Reads a tag.</summary>
+    /// <param name="text">Text of the tag.</param>
+    /// <param name="catalog">Kinds that can be named; null takes the published ones.</param>
+    /// <returns>The reading; its tag is null when there are problems.</returns>
+    public static SeedTagReading Read(string text, KindCatalog? catalog = null)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var draft = new TagDraft(catalog ?? KindCatalog.Standard);
+        foreach (string line in text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            draft.Add(line);
+        }
+
+        return draft.Finish();
+    }
+}

@@ -1,0 +1,89 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>One component of a tag while it is being read.</summary>
+internal sealed class TagEntry
+{
+    private const double PercentDust = 0.005;
+
+    internal CropKind? Kind { get; set; }
+
+    internal string? Variety { get; set; }
+
+    internal string? Origin { get; set; }
+
+    internal TestMonth? Test { get; set; }
+
+    internal Dictionary<TagPart, double> Percent { get; } = [];
+
+    internal bool IsEmpty => Kind is null && Percent.Count == 0;
+
+    /// <summary>Makes the component, or says what is missing.</summary>
+    internal TagComponent? Finish(double coatingPercent, List<Finding> findings, List<string> problems)
+    {
+        string name = Kind?.CommonName ?? "a component";
+        if (Kind is null)
+        {
+            problems.Add("A component names no kind: write 'Kind: ...' or its name on the line of its percentages.");
+        }
+
+        if (!Percent.TryGetValue(TagPart.Pure, out double pure) || pure <= 0)
+        {
+            problems.Add($"No pure seed is given for {name}.");
+        }
+
+        double hard = Percent.GetValueOrDefault(TagPart.Hard);
+        double dormant = Percent.GetValueOrDefault(TagPart.Dormant);
+        double? total = Percent.TryGetValue(TagPart.Total, out double t) ? t : null;
+        if (!Percent.TryGetValue(TagPart.Germination, out double germination))
+        {
+            if (total is null)
+            {
+                problems.Add($"No germination is given for {name}.");
+                return null;
+            }
+
+            germination = total.Value - hard - dormant;
+            Assume(findings, hard + dormant > 0
+                ? $"germination of {name} is the total of {Text(total.Value)} % less its hard and dormant seed"
+                : $"the total of {Text(total.Value)} % stands for the germination of {name}; it may hold hard seed");
+        }
+        else if (total is { } sum && !Percent.ContainsKey(TagPart.Hard) && sum > germination + dormant + PercentDust)
+        {
+            hard = sum - germination - dormant;
+            Assume(findings, $"hard seed of {name} is the total of {Text(sum)} % less germination: {Text(hard)} %");
+        }
+        else if (total is { } printed && Math.Abs(printed - germination - hard - dormant) > PercentDust)
+        {
+            bool inside = Math.Abs(printed - germination) <= PercentDust && hard + dormant > 0;
+            germination = inside ? germination - hard - dormant : germination;
+            Assume(findings, inside
+                ? $"the germination printed for {name} already counts its hard and dormant seed, since it equals the total; {Text(germination)} % germinates"
+                : $"the total of {Text(printed)} % of {name} is not its germination + hard + dormant; the total is left aside");
+        }
+
+        if (germination < 0 || germination + hard + dormant > 100.05)
+        {
+            problems.Add($"Germination + hard + dormant seed of {name} is {Text(germination + hard + dormant)} %, more than all its seeds: is the germination printed a total?");
+        }
+        else if (pure + coatingPercent > 100.05)
+        {
+            problems.Add($"Pure seed + coating of {name} is {Text(pure + coatingPercent)} % of the bag: is that the purity before coating?");
+        }
+
+        return problems.Count > 0 ? null : new TagComponent
+        {
+            Kind = Kind!,
+            Variety = Variety,
+            Origin = Origin,
+            TestMonth = Test,
+            Analysis = SeedAnalysis.Of(Fraction.FromPercent(pure), Fraction.FromPercent(germination), Fraction.FromPercent(hard), Fraction.FromPercent(dormant), Fraction.FromPercent(coatingPercent)),
+        };
+    }
+
+    internal static void Assume(List<Finding> findings, string assumption) =>
+        findings.Add(FindingCatalog.Create("seed-tag-assumption", ("assumption", assumption)));
+
+    internal static string Text(double percent) => Amounts.Print(percent, 2);
+}

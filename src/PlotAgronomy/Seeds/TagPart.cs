@@ -1,0 +1,15 @@
+namespace PlotAgronomy.Seeds;
+
+/// <summary>The parts a percentage on a tag may stand for.</summary>
+internal enum TagPart
+{
+    Pure,
+    Germination,
+    Hard,
+    Dormant,
+    Total,
+    OtherCrop,
+    Inert,
+    Weed,
+    Coating,
+}
