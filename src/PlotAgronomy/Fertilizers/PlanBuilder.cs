@@ -25,7 +25,7 @@ internal static class PlanBuilder
     internal static PurchasePlan Build(ShelfProblem shelf, Area area, PurchaseForm form, FieldConditions field, SolvedPlan solved, NutrientConflict? conflict, PlotNeed need)
     {
         var lines = Lines(shelf, area, form, solved);
-        var balances = Balances(shelf.Targets, lines, area);
+        var balances = Balances(shelf.Targets, lines);
         return new PurchasePlan
         {
             Form = form,
@@ -69,35 +69,8 @@ internal static class PlanBuilder
         return lines.ToImmutable();
     }
 
-    /// <summary>Every nutrient that was asked for or is spread.</summary>
-    private static ImmutableArray<NutrientBalance> Balances(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines, Area area)
-    {
-        double acres = area.Acres;
-        var balances = ImmutableArray.CreateBuilder<NutrientBalance>();
-        foreach (var nutrient in Enum.GetValues<PlantNutrient>())
-        {
-            var target = targets.FirstOrDefault(t => t.Nutrient == nutrient);
-            double pounds = 0;
-            foreach (var line in lines)
-            {
-                double spread = line.Spread.Pounds;
-                pounds += spread * line.Product.Analysis.Percent(nutrient) / 100;
-            }
-
-            if (target is not null || pounds > 0)
-            {
-                balances.Add(new NutrientBalance
-                {
-                    Nutrient = nutrient,
-                    AtLeast = target?.AtLeast ?? ApplicationRate.Zero,
-                    AtMost = target?.AtMost,
-                    Delivered = ApplicationRate.FromPoundsPerAcre(pounds / acres),
-                });
-            }
-        }
-
-        return balances.ToImmutable();
-    }
+    private static ImmutableArray<NutrientBalance> Balances(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines) =>
+        NutrientBalances.Of(targets, nutrient => lines.Sum(line => FertilizerRate.Brings(line.Product.Analysis, nutrient, line.Rate).PoundsPerAcre));
 
     private static ImmutableArray<MarginalCost> MarginalCosts(ShelfProblem shelf)
     {

@@ -21,6 +21,11 @@ internal static class ProductFindings
             yield return FindingCatalog.Create("fertilizer-ammonium-nitrate", ("limit", Amounts.Print(FertilizerLimits.Of("ammonium-nitrate-storage"), 0)));
         }
 
+        foreach (var caution in MixCompatibility.Cautions(substances))
+        {
+            yield return caution;
+        }
+
         bool salty = balances.Any(b => b.Nutrient is PlantNutrient.Nitrogen or PlantNutrient.Potash && b.Delivered > ApplicationRate.Zero);
         if (field.TouchesSeed && salty)
         {

@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>A batch mixed to a wanted grade: pounds of each material and of filler, or why it cannot be made.</summary>
+/// <remarks>sum of material x percent = batch x wanted percent for N, P2O5, K2O and every other nutrient the wanted grade names;
+/// filler is what is left of the batch. Of several recipes the cheapest is given, or the lightest where nothing has a price.</remarks>
+public sealed class GradeBlend : IWorkedResult
+{
+    private const double PoundsPerTon = 2000;
+
+    private GradeBlend(FertilizerAnalysis wanted, Mass batch, ImmutableArray<BlendLine> lines, Mass filler, double? highest, ImmutableArray<(PlantNutrient, PercentRange)> ranges, ImmutableArray<Finding> findings)
+    {
+        Wanted = wanted;
+        Batch = batch;
+        Lines = lines;
+        Filler = filler;
+        HighestPercentOfWanted = highest;
+        PossibleRanges = ranges;
+        Findings = findings;
+    }
+
+    /// <summary>Gets the wanted grade.</summary>
+    public FertilizerAnalysis Wanted { get; }
+
+    /// <summary>Gets the weight of the batch.</summary>
+    public Mass Batch { get; }
+
+    /// <summary>Gets a value indicating whether the grade can be made from these materials.</summary>
+    public bool CanBeMade => HighestPercentOfWanted is >= 100 - 1e-7;
+
+    /// <summary>Gets the materials used; empty when the grade cannot be made.</summary>
+    public ImmutableArray<BlendLine> Lines { get; }
+
+    /// <summary>Gets the weight of filler; zero when the grade cannot be made.</summary>
+    public Mass Filler { get; }
+
+    /// <summary>Gets how strong a grade of the same ratio these materials can make, in percent of the wanted one; null when the ratio itself cannot be made.</summary>
+    public double? HighestPercentOfWanted { get; }
+
+    /// <summary>Gets, when the ratio cannot be made, what each nutrient could be with the others as wanted; a nutrient without a possible value is left out.</summary>
+    public ImmutableArray<(PlantNutrient Nutrient, PercentRange Possible)> PossibleRanges { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+
+    /// <summary>Blends a batch.</summary>
+    /// <param name="wanted">Wanted grade.</param>
+    /// <param name="batch">Weight of the batch, such as 2000 lb or 50 lb; above 0.</param>
+    /// <param name="materials">Materials at hand, with their prices; at least one.</param>
+    /// <returns>The recipe, or the region that can be reached.</returns>
+    /// <exception cref="ArgumentException">No material, or a batch not above 0.</exception>
+    public static GradeBlend Of(FertilizerAnalysis wanted, Mass batch, params IReadOnlyList<FertilizerProduct> materials)
+    {
+        ArgumentNullException.ThrowIfNull(wanted);
+        double batchPounds = batch.Pounds;
+        Guard.Above(batchPounds, 0, "lb", nameof(batch));
+        ImmutableArray<FertilizerProduct> shelf = [.. FertilizerShelf.Of(materials).Products];
+        var problem = new BlendProblem(wanted, shelf);
+        double[]? parts = problem.LeastCost();
+        double? highest = problem.HighestShare();
+        bool made = parts is not null;
+        var lines = made ? LinesOf(shelf, parts!, batchPounds) : [];
+        double used = made ? parts!.Sum() * batchPounds : batchPounds;
+        var ranges = highest is null ? problem.Ranges() : [];
+        return new GradeBlend(wanted, batch, lines, Mass.FromPounds(Math.Max(0, batchPounds - used)), highest * 100, ranges,
+            Finding.InOrder(Remarks(wanted, lines, made, highest, ranges)));
+    }
+
+    /// <summary>The grade of a heap of materials: exact, before any rounding down for a label.</summary>
+    /// <param name="materials">Materials and their weights; at least one weight above 0.</param>
+    /// <returns>The analysis.</returns>
+    /// <exception cref="ArgumentException">No material, or a negative weight.</exception>
+    /// <remarks>percent = sum of weight x percent / sum of weights.</remarks>
+    public static FertilizerAnalysis GradeOf(params IReadOnlyList<(FertilizerAnalysis Analysis, Mass Mass)> materials)
+    {
+        Guard.NotEmpty(materials);
+        double total = 0;
+        var sums = new double[Enum.GetValues<PlantNutrient>().Length];
+        foreach (var (analysis, mass) in materials)
+        {
+            double pounds = mass.Pounds;
+            total += Guard.AtLeast(pounds, 0, "lb", nameof(materials));
+            foreach (var nutrient in Enum.GetValues<PlantNutrient>())
+            {
+                sums[(int)nutrient] += FertilizerMath.NutrientIn(pounds, analysis.Percent(nutrient));
+            }
+        }
+
+        Guard.Above(total, 0, "lb", nameof(materials));
+        return FertilizerAnalysis.Checked(Array.ConvertAll(sums, s => 100 * s / total));
+    }
+
+    /// <summary>The grade a label may state: whole numbers, rounded down.</summary>
+    /// <param name="exact">Exact analysis.</param>
+    /// <returns>N, P2O5 and K2O as whole percent.</returns>
+    public static FertilizerAnalysis LabelGrade(FertilizerAnalysis exact)
+    {
+        ArgumentNullException.ThrowIfNull(exact);
+        return FertilizerAnalysis.Of(Floor(PlantNutrient.Nitrogen), Floor(PlantNutrient.Phosphate), Floor(PlantNutrient.Potash));
+
+        double Floor(PlantNutrient nutrient) => Math.Floor(exact.Percent(nutrient) + 1e-9);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        double batchPounds = Batch.Pounds;
+        var lines = ImmutableArray.CreateBuilder<WorkedLine>();
+        lines.Add(new WorkedLine("Wanted", "grade of the batch", $"{Wanted} in {Amounts.Print(Batch, decimals: 1)}"));
+        foreach (var line in Lines)
+        {
+            double pounds = line.Mass.Pounds;
+            lines.Add(new WorkedLine(line.Material.ToString(), "weight in the batch", $"{Amounts.Print(line.Mass, decimals: 2)} ({Amounts.Print(PoundsPerTon * pounds / batchPounds, 1)} lb per ton)"));
+        }
+
+        lines.Add(CanBeMade ? new WorkedLine("Filler", "batch - materials", Amounts.Print(Filler, decimals: 2))
+            : new WorkedLine("Not possible", "materials needed for the grade", HighestPercentOfWanted is { } highest ? $"the highest grade of this ratio is {Amounts.Print(highest, 2)} % of the wanted" : "the ratio cannot be made"));
+        return lines.ToImmutable();
+    }
+
+    private static ImmutableArray<BlendLine> LinesOf(ImmutableArray<FertilizerProduct> shelf, double[] parts, double batchPounds) =>
+        [.. shelf.Select((material, i) => new BlendLine { Material = material, Mass = Mass.FromPounds(parts[i] * batchPounds) }).Where((_, i) => parts[i] > 1e-12)];
+
+    private static IEnumerable<Finding> Remarks(FertilizerAnalysis wanted, ImmutableArray<BlendLine> lines, bool made, double? highest, ImmutableArray<(PlantNutrient Nutrient, PercentRange Possible)> ranges)
+    {
+        if (!made && highest is { } share)
+        {
+            yield return FindingCatalog.Create("fertilizer-grade-too-high", ("grade", wanted.ToString()), ("percent", Amounts.Print(100 * share, 2)));
+        }
+        else if (!made)
+        {
+            string possible = ranges.IsEmpty ? "no change of one nutrient alone makes it possible"
+                : string.Join("; ", ranges.Select(r => $"with the others as wanted, {NutrientSymbols.Of(r.Nutrient)} can be {r.Possible}"));
+            yield return FindingCatalog.Create("fertilizer-ratio-impossible", ("grade", wanted.ToString()), ("possible", possible));
+        }
+
+        foreach (var finding in MixCompatibility.Cautions([.. lines.Select(l => l.Material.Substance)]))
+        {
+            yield return finding;
+        }
+    }
+}

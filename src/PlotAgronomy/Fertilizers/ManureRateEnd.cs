@@ -1,0 +1,17 @@
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>One end of a manure rate: the rich lot or the poor one.</summary>
+public sealed class ManureRateEnd
+{
+    /// <summary>Gets the rate of manure.</summary>
+    public required ApplicationRate Rate { get; init; }
+
+    /// <summary>Gets the nitrogen it makes available in the season.</summary>
+    public required ApplicationRate AvailableNitrogen { get; init; }
+
+    /// <summary>Gets the P2O5 it brings.</summary>
+    public required ApplicationRate Phosphate { get; init; }
+
+    /// <summary>Gets the K2O it brings.</summary>
+    public required ApplicationRate Potash { get; init; }
+}

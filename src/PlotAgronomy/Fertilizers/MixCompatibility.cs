@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>What is known about mixing two materials.</summary>
+public sealed class MixCompatibility
+{
+    private static readonly Lazy<ImmutableArray<MixCompatibility>> Rules = new(() =>
+        [.. CsvTable.Embedded("fertilizer-compatibility.csv", "first", "second", "rule", "reason", "source_id", "locator", "status").Rows.Select(FromRow)]);
+
+    private MixCompatibility(FertilizerSubstance first, FertilizerSubstance second, MixRule rule, string reason, string sourceId, DataStatus status) =>
+        (First, Second, Rule, Reason, SourceId, Status) = (first, second, rule, reason, sourceId, status);
+
+    /// <summary>Gets every rule, in the order of the table.</summary>
+    public static ImmutableArray<MixCompatibility> All => Rules.Value;
+
+    /// <summary>Gets the one material.</summary>
+    public FertilizerSubstance First { get; }
+
+    /// <summary>Gets the other.</summary>
+    public FertilizerSubstance Second { get; }
+
+    /// <summary>Gets the rule.</summary>
+    public MixRule Rule { get; }
+
+    /// <summary>Gets the reason in words.</summary>
+    public string Reason { get; }
+
+    /// <summary>Gets the id of the source.</summary>
+    public string SourceId { get; }
+
+    /// <summary>Gets how well the rule is known to stand there.</summary>
+    public DataStatus Status { get; }
+
+    /// <summary>Looks up two materials, in either order.</summary>
+    /// <param name="first">One material.</param>
+    /// <param name="second">Another.</param>
+    /// <returns>The rule, or null when none is known: spread them in separate passes.</returns>
+    public static MixCompatibility? Between(FertilizerSubstance first, FertilizerSubstance second)
+    {
+        Guard.Defined(first);
+        Guard.Defined(second);
+        return Rules.Value.FirstOrDefault(r => (r.First == first && r.Second == second) || (r.First == second && r.Second == first));
+    }
+
+    /// <summary>Cautions for materials that are to be mixed.</summary>
+    /// <param name="substances">Materials; each pair is looked up.</param>
+    /// <returns>The cautions, most serious first.</returns>
+    public static ImmutableArray<Finding> Cautions(IReadOnlyCollection<FertilizerSubstance> substances)
+    {
+        ArgumentNullException.ThrowIfNull(substances);
+        var kinds = substances.Distinct().Order().ToList();
+        var findings = new List<Finding>();
+        for (int i = 0; i < kinds.Count; i++)
+        {
+            for (int j = i + 1; j < kinds.Count; j++)
+            {
+                if (Between(kinds[i], kinds[j]) is { Rule: not MixRule.Compatible } rule)
+                {
+                    string code = rule.Rule == MixRule.Never ? "fertilizer-mix-never" : "fertilizer-mix-same-day";
+                    findings.Add(FindingCatalog.Create(code, ("first", Words(rule.First)), ("second", Words(rule.Second)), ("reason", rule.Reason)));
+                    findings.AddRange(rule.Status == DataStatus.Memory ? [MemoryGate.FindingFor($"mixing {Words(rule.First)} and {Words(rule.Second)}", rule.SourceId)] : []);
+                }
+            }
+        }
+
+        return Finding.InOrder(findings);
+    }
+
+    private static string Words(FertilizerSubstance substance) =>
+        string.Concat(substance.ToString().Select((c, i) => char.IsAsciiLetterUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString()));
+
+    private static MixCompatibility FromRow(CsvRow row) => new(
+        row.Choice<FertilizerSubstance>("first"), row.Choice<FertilizerSubstance>("second"), row.Choice<MixRule>("rule"),
+        row.Text("reason"), row.SourceId(), row.Status());
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>One way of rounding a product to packages: what is spread and what that really applies.</summary>
+public sealed class RoundedAmount
+{
+    private const double Dust = 1e-9;
+
+    private RoundedAmount(double packages, Mass spread, ApplicationRate rate, ImmutableArray<NutrientBalance> balances, RoundingTolerance tolerance) =>
+        (Packages, Spread, Rate, Balances, Tolerance) = (packages, spread, rate, balances, tolerance);
+
+    /// <summary>Gets the packages emptied on the plot.</summary>
+    public double Packages { get; }
+
+    /// <summary>Gets the weight spread.</summary>
+    public Mass Spread { get; }
+
+    /// <summary>Gets the rate of product.</summary>
+    public ApplicationRate Rate { get; }
+
+    /// <summary>Gets what every nutrient receives beside its need.</summary>
+    public ImmutableArray<NutrientBalance> Balances { get; }
+
+    /// <summary>Gets the tolerance it is judged by.</summary>
+    public RoundingTolerance Tolerance { get; }
+
+    /// <summary>Gets a value indicating whether every need the product serves is met within the tolerance.</summary>
+    public bool IsWithinTolerance => Balances.Where(b => b.PercentOfNeed is > 0).All(b => Math.Abs(b.PercentOfNeed!.Value - 100) <= Tolerance.AcceptPercent + Dust);
+
+    /// <summary>Gets the remarks: too much nitrogen, phosphate where none is needed, too little of any.</summary>
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
+
+    /// <summary>Weight of one nutrient's need in percent that this amount brings.</summary>
+    /// <param name="nutrient">Nutrient.</param>
+    /// <returns>Percent of the need, or null when none is needed.</returns>
+    public double? PercentOfNeed(PlantNutrient nutrient)
+    {
+        Guard.Defined(nutrient);
+        return Balances.FirstOrDefault(b => b.Nutrient == nutrient)?.PercentOfNeed;
+    }
+
+    /// <summary>What so many packages emptied on a plot apply.</summary>
+    /// <param name="product">Product.</param>
+    /// <param name="packages">Packages emptied, whole or not; at least 0.</param>
+    /// <param name="need">What the plot should receive.</param>
+    /// <param name="area">Area of the plot; above 0.</param>
+    /// <param name="tolerance">Tolerance; null for the defaults.</param>
+    /// <returns>The amount.</returns>
+    /// <exception cref="ArgumentException">A value outside its range.</exception>
+    public static RoundedAmount OfPackages(FertilizerProduct product, double packages, PlotNeed need, Area area, RoundingTolerance? tolerance = null)
+    {
+        ArgumentNullException.ThrowIfNull(product);
+        ArgumentNullException.ThrowIfNull(need);
+        double acres = area.Acres;
+        Guard.AtLeast(packages, 0, "packages");
+        Guard.Above(acres, 0, "ac", nameof(area));
+        var spread = Mass.FromPounds(packages * FertilizerShelf.PackagePounds(product));
+        var rate = ApplicationRate.Of(spread, area);
+        return new RoundedAmount(packages, spread, rate,
+            NutrientBalances.Of(need.Targets, n => FertilizerRate.Brings(product.Analysis, n, rate).PoundsPerAcre), tolerance ?? RoundingTolerance.Default);
+    }
+
+    private IEnumerable<Finding> Remarks()
+    {
+        foreach (var balance in Balances)
+        {
+            string nutrient = NutrientSymbols.Of(balance.Nutrient);
+            if (balance.Nutrient == PlantNutrient.Nitrogen && balance.PercentOfNeed > 100 + Tolerance.NitrogenOverPercent + Dust)
+            {
+                yield return FindingCatalog.Create("fertilizer-nitrogen-over", ("percent", Amounts.Print(balance.PercentOfNeed.Value - 100, 0)));
+            }
+
+            if (balance.PercentOfNeed is > 0 and var share && share < 100 - Tolerance.ShortPercent - Dust)
+            {
+                yield return FindingCatalog.Create("fertilizer-short", ("nutrient", nutrient), ("percent", Amounts.Print(100 - share, 0)));
+            }
+        }
+
+        foreach (var finding in RateFindings.Of(Balances, FieldConditions.Unknown))
+        {
+            yield return finding;
+        }
+    }
+}

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>The most fertilizer that may lie near seed in the row. No urea, UAN or thiosulfate there at all.</summary>
+public sealed class SeedPlacedLimit
+{
+    private static readonly Lazy<ImmutableArray<SeedPlacedLimit>> Everything = new(() => [.. CsvTable.Embedded("fertilizer-seed-placed-limits.csv").Rows.Select(FromRow)]);
+
+    private SeedPlacedLimit(string crop, Length? spacingLow, Length? spacingHigh, string soil, CountedNutrients counted, string placement,
+        ApplicationRate? limit, Fraction? partOfCorn, string sourceId, DataStatus status)
+    {
+        Crop = crop;
+        RowSpacingLow = spacingLow;
+        RowSpacingHigh = spacingHigh;
+        Soil = soil;
+        Counted = counted;
+        Placement = placement;
+        Limit = limit;
+        PartOfCornLimit = partOfCorn;
+        SourceId = sourceId;
+        Status = status;
+    }
+
+    /// <summary>Gets every row, in the order of the table.</summary>
+    public static ImmutableArray<SeedPlacedLimit> All => Everything.Value;
+
+    /// <summary>Gets the crop.</summary>
+    public string Crop { get; }
+
+    /// <summary>Gets the narrowest row spacing, or null for any.</summary>
+    public Length? RowSpacingLow { get; }
+
+    /// <summary>Gets the widest row spacing, or null for any.</summary>
+    public Length? RowSpacingHigh { get; }
+
+    /// <summary>Gets the soil, in the words of the source.</summary>
+    public string Soil { get; }
+
+    /// <summary>Gets what is counted.</summary>
+    public CountedNutrients Counted { get; }
+
+    /// <summary>Gets where the fertilizer lies.</summary>
+    public string Placement { get; }
+
+    /// <summary>Gets the limit; null when it is stated as a part of corn's.</summary>
+    public ApplicationRate? Limit { get; }
+
+    /// <summary>Gets the part of corn's limit, or null.</summary>
+    public Fraction? PartOfCornLimit { get; }
+
+    /// <summary>Gets the id of the source.</summary>
+    public string SourceId { get; }
+
+    /// <summary>Gets how well the limit is known to stand there.</summary>
+    public DataStatus Status { get; }
+
+    /// <summary>Most product in the row within this limit.</summary>
+    /// <param name="analysis">Guaranteed analysis of the product.</param>
+    /// <returns>Rate of product; null when the row states no rate of its own, or the product brings nothing that is counted.</returns>
+    /// <remarks>product = 100 x limit / (sum of the counted percents).</remarks>
+    public ApplicationRate? MostProduct(FertilizerAnalysis analysis)
+    {
+        ArgumentNullException.ThrowIfNull(analysis);
+        double counted = Counted switch
+        {
+            CountedNutrients.NitrogenPotash => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash),
+            CountedNutrients.NitrogenPotashSulfur => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash) + analysis.Percent(PlantNutrient.Sulfur),
+            _ => 100,
+        };
+        return Limit is { } limit && counted > 0 ? ApplicationRate.FromPoundsPerAcre(FertilizerMath.ProductFor(limit.PoundsPerAcre, counted)) : null;
+    }
+
+    /// <summary>Limit for the same crop, soil and placement at another row spacing: the limit goes with the feet of row on an acre.</summary>
+    /// <param name="spacing">Row spacing; above 0.</param>
+    /// <returns>The limit, or null when the row states no spacing or no rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Spacing not above 0.</exception>
+    /// <remarks>limit = printed limit x printed spacing / spacing.</remarks>
+    public ApplicationRate? AtRowSpacing(Length spacing)
+    {
+        double inches = spacing.Inches;
+        Guard.Above(inches, 0, "in", nameof(spacing));
+        if (Limit is not { } limit || RowSpacingLow is not { } printed)
+        {
+            return null;
+        }
+
+        double printedInches = printed.Inches;
+        return limit * (printedInches / inches);
+    }
+
+    private static SeedPlacedLimit FromRow(CsvRow row) => new(
+        row.Text("crop"), Inches(row.NumberOrNull("row_spacing_low_in")), Inches(row.NumberOrNull("row_spacing_high_in")), row.Text("soil"),
+        row.Choice<CountedNutrients>("counted"), row.Text("placement"),
+        row.NumberOrNull("limit_lb_per_acre") is { } limit ? ApplicationRate.FromPoundsPerAcre(limit) : null,
+        row.NumberOrNull("percent_of_corn") is { } percent ? Fraction.FromPercent(percent) : null, row.SourceId(), row.Status());
+
+    private static Length? Inches(double? inches) => inches is { } value ? Length.FromInches(value) : null;
+}

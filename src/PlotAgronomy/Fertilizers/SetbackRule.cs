@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>A rule of one place about fertilizer near water or before rain. Examples: your own law goes first.</summary>
+public sealed class SetbackRule
+{
+    private static readonly Lazy<ImmutableArray<SetbackRule>> Everything = new(() =>
+        [.. CsvTable.Embedded("fertilizer-setbacks.csv", "rule", "text", "distance_ft", "source_id", "locator", "status").Rows
+            .Select(r => new SetbackRule(r.Text("rule"), r.Text("text"), r.NumberOrNull("distance_ft") is { } feet ? Length.FromFeet(feet) : null, r.SourceId()))]);
+
+    private SetbackRule(string rule, string text, Length? distance, string sourceId) => (Rule, Text, Distance, SourceId) = (rule, text, distance, sourceId);
+
+    /// <summary>Gets the rules, in the order of the table.</summary>
+    public static ImmutableArray<SetbackRule> Examples => Everything.Value;
+
+    /// <summary>Gets whose rule it is.</summary>
+    public string Rule { get; }
+
+    /// <summary>Gets the rule in words.</summary>
+    public string Text { get; }
+
+    /// <summary>Gets the distance, the larger end where a range is printed; null when the rule is about weather.</summary>
+    public Length? Distance { get; }
+
+    /// <summary>Gets the id of the source.</summary>
+    public string SourceId { get; }
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>How much of one complete grade goes on, and what that leaves open or overshoots.</summary>
+public sealed class SingleProductRate : IWorkedResult
+{
+    private SingleProductRate(FertilizerAnalysis analysis, ApplicationRate rate, PlantNutrient? setBy, ImmutableArray<NutrientBalance> balances, string policy) =>
+        (Analysis, Rate, SetBy, Balances, Policy) = (analysis, rate, setBy, balances, policy);
+
+    /// <summary>Gets the analysis of the product.</summary>
+    public FertilizerAnalysis Analysis { get; }
+
+    /// <summary>Gets the rate of product.</summary>
+    public ApplicationRate Rate { get; }
+
+    /// <summary>Gets the nutrient that sets the rate; null when the product brings nothing that is needed.</summary>
+    public PlantNutrient? SetBy { get; }
+
+    /// <summary>Gets what every nutrient receives beside its need.</summary>
+    public ImmutableArray<NutrientBalance> Balances { get; }
+
+    /// <summary>Gets the policy in words: meet every need, or pass none.</summary>
+    public string Policy { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+
+    /// <summary>The rate that meets every need the product serves, whatever that overshoots.</summary>
+    /// <param name="analysis">Guaranteed analysis.</param>
+    /// <param name="need">What the plot should receive.</param>
+    /// <returns>The rate.</returns>
+    /// <remarks>rate = largest of 100 x need / percent over the nutrients needed and held. Caps are not regarded: see the balances.</remarks>
+    public static SingleProductRate MeetingAll(FertilizerAnalysis analysis, PlotNeed need)
+    {
+        ArgumentNullException.ThrowIfNull(analysis);
+        ArgumentNullException.ThrowIfNull(need);
+        var (rate, setBy) = Rates(analysis, need).Where(r => r.Target.AtLeast > ApplicationRate.Zero)
+            .Select(r => (Rate: FertilizerMath.ProductFor(r.Target.AtLeast.PoundsPerAcre, r.Percent), Nutrient: (PlantNutrient?)r.Target.Nutrient))
+            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null)).MaxBy(r => r.Rate);
+        return Of(analysis, need, rate, setBy, "meet every need the product serves");
+    }
+
+    /// <summary>The rate at which no need and no cap is passed; straights fill what is left.</summary>
+    /// <param name="analysis">Guaranteed analysis.</param>
+    /// <param name="need">What the plot should receive. A nutrient without a need limits the rate only by its cap.</param>
+    /// <returns>The rate; zero when a nutrient the product holds has a cap of zero.</returns>
+    /// <remarks>rate = smallest of 100 x limit / percent, where the limit is the need, or the cap where nothing is needed.</remarks>
+    public static SingleProductRate PassingNone(FertilizerAnalysis analysis, PlotNeed need)
+    {
+        ArgumentNullException.ThrowIfNull(analysis);
+        ArgumentNullException.ThrowIfNull(need);
+        bool serves = Rates(analysis, need).Any(r => r.Target.AtLeast > ApplicationRate.Zero);
+        var (rate, setBy) = Rates(analysis, need)
+            .Select(r => (Limit: r.Target.AtLeast > ApplicationRate.Zero ? r.Target.AtLeast : r.Target.AtMost, r.Target.Nutrient, r.Percent))
+            .Where(r => serves && r.Limit is not null)
+            .Select(r => (Rate: FertilizerMath.ProductFor(r.Limit!.Value.PoundsPerAcre, r.Percent), Nutrient: (PlantNutrient?)r.Nutrient))
+            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null)).MinBy(r => r.Rate);
+        return Of(analysis, need, rate, setBy, "pass no need and no cap");
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        var lines = ImmutableArray.CreateBuilder<WorkedLine>();
+        foreach (var balance in Balances.Where(b => b.AtLeast > ApplicationRate.Zero && Analysis.Percent(b.Nutrient) > 0))
+        {
+            string percent = Amounts.Print(Analysis.Percent(balance.Nutrient), 4);
+            lines.Add(new WorkedLine($"{Analysis} for {NutrientSymbols.Of(balance.Nutrient)}", "100 x need / percent",
+                $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {percent} = {Amounts.Print(FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, Analysis.Percent(balance.Nutrient)), 2)} lb/ac"));
+        }
+
+        lines.Add(new WorkedLine("Rate", Policy, Amounts.Print(Rate, decimals: 2)));
+        lines.AddRange(Balances.Select(b => new WorkedLine($"{NutrientSymbols.Of(b.Nutrient)} spread", "rate x percent / 100", b.ToString())));
+        return lines.ToImmutable();
+    }
+
+    private static IEnumerable<(NutrientTarget Target, double Percent)> Rates(FertilizerAnalysis analysis, PlotNeed need) =>
+        need.Targets.Select(t => (t, analysis.Percent(t.Nutrient))).Where(r => r.Item2 > 0);
+
+    private static SingleProductRate Of(FertilizerAnalysis analysis, PlotNeed need, double poundsPerAcre, PlantNutrient? setBy, string policy)
+    {
+        var rate = ApplicationRate.FromPoundsPerAcre(poundsPerAcre);
+        return new SingleProductRate(analysis, rate, setBy, NutrientBalances.Of(need.Targets, n => FertilizerRate.Brings(analysis, n, rate).PoundsPerAcre), policy);
+    }
+}

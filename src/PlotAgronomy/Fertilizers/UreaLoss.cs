@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Nitrogen lost to the air from urea on the surface: what trials measured, and the usual planning figures.</summary>
+public sealed class UreaLoss
+{
+    private const double AlkalinePh = 7.5;
+    private static readonly Lazy<ImmutableArray<UreaLoss>> Trials = new(() =>
+        [.. CsvTable.Embedded("fertilizer-urea-loss.csv", "product", "placement", "conditions", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows.Select(FromRow)]);
+
+    private static readonly Lazy<ImmutableArray<(double? Low, double? High, PercentRange Lost)>> Planning = new(() =>
+        [.. CsvTable.Embedded("fertilizer-urea-planning.csv", "temperature_low_f", "temperature_high_f", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows
+            .Select(r => (r.NumberOrNull("temperature_low_f"), r.NumberOrNull("temperature_high_f"), new PercentRange(r.Number("lost_low_pct"), r.Number("lost_high_pct"))))]);
+
+    private UreaLoss(string product, string placement, string conditions, PercentRange lost, string sourceId) =>
+        (Product, Placement, Conditions, LostOfApplied, SourceId) = (product, placement, conditions, lost, sourceId);
+
+    /// <summary>Gets what trials measured, in the order of the table.</summary>
+    public static ImmutableArray<UreaLoss> Measured => Trials.Value;
+
+    /// <summary>Gets the product.</summary>
+    public string Product { get; }
+
+    /// <summary>Gets where it lay.</summary>
+    public string Placement { get; }
+
+    /// <summary>Gets the conditions of the trial.</summary>
+    public string Conditions { get; }
+
+    /// <summary>Gets the part of the applied N that was lost, in percent.</summary>
+    public PercentRange LostOfApplied { get; }
+
+    /// <summary>Gets the id of the source.</summary>
+    public string SourceId { get; }
+
+    /// <summary>The usual planning figure when surface urea gets no rain for a week (common practice).</summary>
+    /// <param name="soil">Temperature of the soil surface.</param>
+    /// <param name="soilPh">Water pH of the soil; from 0 to 14.</param>
+    /// <returns>Percent of N lost; null between the printed classes (50 to 60 F, 70 to 75 F), where practice names none.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">pH outside 0 to 14.</exception>
+    /// <remarks>5 to 10 % at or below 50 F, 10 to 20 % from 60 to 70 F, 20 to 40 % from 75 F, or above pH 7.5 at any temperature.</remarks>
+    public static PercentRange? PlanningLoss(Temperature soil, double soilPh)
+    {
+        double fahrenheit = soil.DegreesFahrenheit;
+        Guard.Between(soilPh, 0, 14, "pH");
+        var classes = Planning.Value;
+        if (soilPh > AlkalinePh)
+        {
+            return classes[^1].Lost;
+        }
+
+        foreach (var (low, high, lost) in classes)
+        {
+            if (fahrenheit >= (low ?? double.NegativeInfinity) && fahrenheit <= (high ?? double.PositiveInfinity))
+            {
+                return lost;
+            }
+        }
+
+        return null;
+    }
+
+    private static UreaLoss FromRow(CsvRow row) => new(
+        row.Text("product"), row.Text("placement"), row.Text("conditions"), new PercentRange(row.Number("lost_low_pct"), row.Number("lost_high_pct")), row.SourceId());
+}
