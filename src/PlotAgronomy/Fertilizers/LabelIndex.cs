@@ -6,13 +6,13 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>The formula is from memory and carries its caution. Below 98 a lot counts as deficient (source FERT-AGC).</remarks>
 public sealed class LabelIndex
 {
-    private LabelIndex(double percent) => Percent = percent;
+    private LabelIndex(double percent) => (Percent, Caution) = (percent, MemoryGate.FindingFor("the overall index", "FERT-AGC"));
 
     /// <summary>Gets the index in percent.</summary>
     public double Percent { get; }
 
     /// <summary>Gets the caution that the formula was not yet checked against the publication.</summary>
-    public Finding Caution => MemoryGate.FindingFor("the overall index", "FERT-AGC");
+    public Finding Caution { get; }
 
     /// <summary>Works out the index from N, P2O5 and K2O.</summary>
     /// <param name="guaranteed">Analysis on the label.</param>

@@ -32,7 +32,16 @@ public sealed class RoundedAmount
     public bool IsWithinTolerance => Balances.Where(b => b.PercentOfNeed is > 0).All(b => Math.Abs(b.PercentOfNeed!.Value - 100) <= Tolerance.AcceptPercent + Dust);
 
     /// <summary>Gets the remarks: too much nitrogen, phosphate where none is needed, too little of any.</summary>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
+    public ImmutableArray<Finding> Findings => Judge(FieldConditions.Unknown);
+
+    /// <summary>The remarks in the light of what is known of the field.</summary>
+    /// <param name="field">What is known of the field.</param>
+    /// <returns>The remarks, most serious first.</returns>
+    public ImmutableArray<Finding> Judge(FieldConditions field)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        return Finding.InOrder(Remarks().Concat(RateFindings.Of(Balances, field)));
+    }
 
     /// <summary>Weight of one nutrient's need in percent that this amount brings.</summary>
     /// <param name="nutrient">Nutrient.</param>
@@ -78,11 +87,6 @@ public sealed class RoundedAmount
             {
                 yield return FindingCatalog.Create("fertilizer-short", ("nutrient", nutrient), ("percent", Amounts.Print(100 - share, 0)));
             }
-        }
-
-        foreach (var finding in RateFindings.Of(Balances, FieldConditions.Unknown))
-        {
-            yield return finding;
         }
     }
 }
