@@ -18,7 +18,8 @@ public sealed class SizeGroupPlan : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+    public ImmutableArray<string> SourceIds =>
+        [.. Groups.SelectMany(g => g.Kinds).SelectMany(k => k.Evidence?.SourceIds ?? []).Append("PRACTICE").Distinct().Order(StringComparer.Ordinal)];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>

@@ -118,6 +118,14 @@ public static class SizeGroups
             yield return FindingCatalog.Create("spread-size-from-weight");
         }
 
+        foreach (var kind in groups.SelectMany(g => g.Kinds))
+        {
+            if (!measured && kind.Evidence?.FindingFor($"the seed count of {kind.Name}") is { } fromMemory)
+            {
+                yield return fromMemory;
+            }
+        }
+
         foreach (var group in groups)
         {
             if (group.Chaffy)
@@ -132,21 +140,22 @@ public static class SizeGroups
                 yield return FindingCatalog.Create("spread-pass-mixed-depth", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))));
             }
 
-            if (ThrowRatio(group) is { } ratio && ratio > SpreadLimits.Value("pass-density-diameter-ratio") * (1 + Dust))
+            if (ThrowRatio(group.Kinds) is { } ratio && ratio > SpreadLimits.Value("pass-density-diameter-ratio") * (1 + Dust))
             {
                 yield return FindingCatalog.Create("spread-throw-unlike", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))), ("ratio", Amounts.Print(ratio, 2)));
             }
         }
     }
 
-    private static double? ThrowRatio(SizeGroup group)
+    /// <summary>Largest to smallest density times diameter; null when a density is not known.</summary>
+    internal static double? ThrowRatio(ImmutableArray<HopperKind> kinds)
     {
-        if (group.Kinds.Any(k => k.Density is null))
+        if (kinds.Any(k => k.Density is null))
         {
             return null;
         }
 
-        var flight = Measure(group.Kinds, SizeRule.DensityTimesDiameter, group.Kinds.All(k => k.Diameter is not null));
-        return group.Kinds.Max(flight) / group.Kinds.Min(flight);
+        var flight = Measure(kinds, SizeRule.DensityTimesDiameter, kinds.All(k => k.Diameter is not null));
+        return kinds.Max(flight) / kinds.Min(flight);
     }
 }

@@ -1,3 +1,4 @@
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
@@ -85,5 +86,19 @@ public class SizeGroupsTests
         Assert.ThrowsAny<ArgumentException>(() => HopperKind.FromSeedCount("kind", 1000, density: Density.FromKilogramsPerCubicMeter(seedsPerPound)));
         Assert.ThrowsAny<ArgumentException>(() => HopperKind.FromSeedCount(" ", 1000));
         Assert.ThrowsAny<ArgumentException>(() => SizeGroups.Arrange([]));
+    }
+
+    [Fact]
+    public void The_kind_table_feeds_the_hopper()
+    {
+        var kinds = new[] { "cereal_rye", "austrian_winter_pea", "white_dutch_clover", "purple_top_turnip", "big_bluestem" }.Select(id => HopperKind.Of(KindCatalog.Standard.Find(id))).ToList();
+        var plan = SizeGroups.Arrange(kinds);
+        Assert.Equal(3, plan.Groups.Length);
+        Assert.Equal(["austrian_winter_pea", "cereal_rye"], plan.Groups[0].Kinds.Select(k => KindCatalog.Standard.Find(k.Name).Id));
+        Assert.Contains(plan.Groups, g => g.Chaffy && g.Kinds.Length == 1);
+        Assert.True(plan.Groups[0].SownBeforeCovering);
+        // Counts from memory stay marked: the winter pea has no published count that was read.
+        Assert.Contains(plan.Findings, f => f.Code == "data-from-memory");
+        Assert.Equal(Length.FromMillimeters(3).Millimeters, HopperKind.Of(KindCatalog.Standard.Find("cereal_rye"), Length.FromMillimeters(3)).Diameter!.Value.Millimeters);
     }
 }

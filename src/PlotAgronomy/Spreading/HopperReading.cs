@@ -1,0 +1,40 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>What was left in the hopper after some of the plot was sown.</summary>
+public sealed class HopperReading
+{
+    private HopperReading(double acresDone, double poundsLeft, bool settingChanged)
+    {
+        AcresDone = acresDone;
+        PoundsLeft = poundsLeft;
+        SettingChanged = settingChanged;
+    }
+
+    /// <summary>Gets the ground sown since the start.</summary>
+    public Area Done => Area.FromAcres(AcresDone);
+
+    /// <summary>Gets the weight left of the whole load, in the hopper and in the bag.</summary>
+    public Mass Left => Mass.FromPounds(PoundsLeft);
+
+    /// <summary>Gets a value indicating whether gate or pace was changed after this reading.</summary>
+    public bool SettingChanged { get; }
+
+    internal double AcresDone { get; }
+
+    internal double PoundsLeft { get; }
+
+    /// <summary>Creates a reading.</summary>
+    /// <param name="done">Ground sown since the start; above 0.</param>
+    /// <param name="left">Weight left of the whole load; at least 0.</param>
+    /// <param name="settingChanged">True when gate or pace was changed after this reading.</param>
+    /// <returns>The reading.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static HopperReading Of(Area done, Mass left, bool settingChanged = false)
+    {
+        double acres = done.Acres;
+        double pounds = left.Pounds;
+        return new HopperReading(Guard.Above(acres, 0, "ac", nameof(done)), Guard.AtLeast(pounds, 0, "lb", nameof(left)), settingChanged);
+    }
+}

@@ -1,0 +1,51 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>One kind in a mixed hopper.</summary>
+public sealed class HopperShare
+{
+    private HopperShare(HopperKind kind, double pounds, double poundsPerMinute, double plantsPerSeed)
+    {
+        Kind = kind;
+        Pounds = pounds;
+        PoundsPerMinute = poundsPerMinute;
+        PlantsPerSeed = plantsPerSeed;
+    }
+
+    /// <summary>Gets the kind.</summary>
+    public HopperKind Kind { get; }
+
+    /// <summary>Gets the weight loaded for the plot.</summary>
+    public Mass Load => Mass.FromPounds(Pounds);
+
+    /// <summary>Gets the flow of the kind alone through the gate as it is set.</summary>
+    public MassFlow FlowAlone => MassFlow.FromPoundsPerMinute(PoundsPerMinute);
+
+    internal double Pounds { get; }
+
+    internal double PoundsPerMinute { get; }
+
+    internal double PlantsPerSeed { get; }
+
+    internal double SeedsPerPound => 453_592.37 / Kind.MilligramsPerSeed;
+
+    /// <summary>Creates a share.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <param name="load">Weight loaded for the plot; above 0.</param>
+    /// <param name="flowAlone">Flow of the kind alone through the gate as it is set: measured, or a first guess; above 0.</param>
+    /// <param name="plantsPerSeed">Part of the seeds that make a plant.</param>
+    /// <returns>The share.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static HopperShare Of(HopperKind kind, Mass load, MassFlow flowAlone, Fraction plantsPerSeed)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        double pounds = load.Pounds;
+        double poundsPerMinute = flowAlone.PoundsPerMinute;
+        return new HopperShare(
+            kind,
+            Guard.Above(pounds, 0, "lb", nameof(load)),
+            Guard.Above(poundsPerMinute, 0, "lb/min", nameof(flowAlone)),
+            plantsPerSeed.Value);
+    }
+}

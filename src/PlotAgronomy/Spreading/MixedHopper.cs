@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>What one mixed hopper would do: two bounds and no forecast.</summary>
+/// <remarks>Bound one: the hopper stays mixed and the composition is the same to the end. Bound two: it sifts fully, and the kinds leave
+/// one after another, smallest first, each at its own flow through the gate as it is set. The load empties in the same time in
+/// both, the sum of weight / flow alone: the flow of a mixture is not a sum of its parts (within about 10 % by bulk density,
+/// SPREAD-S57), so no flow of the blend is forecast. The truth lies between; the gap is the reason for separate passes. Overlap of
+/// the passes and unlike throw are not considered.</remarks>
+public sealed class MixedHopper : IWorkedResult
+{
+    private const double SeverelyFast = 2;
+
+    /// <summary>Gets the kinds, smallest seed first.</summary>
+    public required ImmutableArray<KindOutlook> Kinds { get; init; }
+
+    /// <summary>Gets the time to walk the plot.</summary>
+    public required TimeSpan Walk { get; init; }
+
+    /// <summary>Gets the time until the hopper is empty.</summary>
+    public required TimeSpan Empties { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["SPREAD-S57", "PRACTICE"];
+
+    /// <summary>Sets out the two bounds.</summary>
+    /// <param name="shares">Kinds in the hopper; at least two.</param>
+    /// <param name="plot">Plot area; above 0.</param>
+    /// <param name="speed">Ground speed; above 0.</param>
+    /// <param name="swath">Effective swath; above 0.</param>
+    /// <returns>The bounds.</returns>
+    /// <exception cref="ArgumentException">Fewer than two kinds.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static MixedHopper Bounds(IReadOnlyList<HopperShare> shares, Area plot, Speed speed, Length swath)
+    {
+        if (Guard.NotEmpty(shares).Count < 2)
+        {
+            throw new ArgumentException("A mixed hopper holds at least two kinds.", nameof(shares));
+        }
+
+        double squareFeet = plot.SquareFeet;
+        var walk = WalkingPace.TimeFor(CalibrationCourse.LengthFor(plot, swath), speed);
+        double minutes = walk.TotalMinutes;
+        double squareFeetPerMinute = squareFeet / minutes;
+        double empties = shares.Sum(s => s.Pounds / s.PoundsPerMinute);
+        var kinds = ImmutableArray.CreateBuilder<KindOutlook>();
+        double gone = 0;
+        foreach (var share in SmallestFirst(shares))
+        {
+            double plantsPerPound = share.SeedsPerPound * share.PlantsPerSeed;
+            double alone = share.Pounds / share.PoundsPerMinute;
+            kinds.Add(new KindOutlook
+            {
+                Kind = share.Kind,
+                WantedPlantsPerSquareFoot = share.Pounds * plantsPerPound / squareFeet,
+                IfMixed = Stretch(0, empties, minutes, share.Pounds / empties * plantsPerPound / squareFeetPerMinute),
+                IfSifted = Stretch(gone, gone + alone, minutes, share.PoundsPerMinute * plantsPerPound / squareFeetPerMinute),
+                AloneTimesWanted = minutes / alone,
+            });
+            gone += alone;
+        }
+
+        return new MixedHopper
+        {
+            Kinds = kinds.ToImmutable(),
+            Walk = walk,
+            Empties = TimeSpan.FromMinutes(empties),
+            Findings = Finding.InOrder(FindingsFor(kinds.ToImmutable(), shares)),
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Walk", "area / swath / speed", $"{Amounts.Print(Walk.TotalMinutes, 2)} min"),
+        new("Hopper empties", "sum of weight / flow alone", $"{Amounts.Print(Empties.TotalMinutes, 2)} min"),
+        .. Kinds.Select(k => new WorkedLine(
+            k.Kind.Name,
+            "plants per ft2: wanted; if mixed; if sifted",
+            $"{Amounts.Print(k.WantedPlantsPerSquareFoot, 1)}; {Describe(k.IfMixed)}; {Describe(k.IfSifted)}",
+            "PRACTICE")),
+    ];
+
+    private static IEnumerable<HopperShare> SmallestFirst(IReadOnlyList<HopperShare> shares)
+    {
+        bool measured = shares.All(s => s.Kind.Diameter is not null);
+        return shares.OrderBy(s => measured ? s.Kind.Diameter!.Value.Millimeters : s.Kind.MilligramsPerSeed);
+    }
+
+    private static StandStretch Stretch(double from, double to, double minutes, double plantsPerSquareFoot) => new(
+        Fraction.FromValue(Math.Min(1, from / minutes)), Fraction.FromValue(Math.Min(1, to / minutes)), plantsPerSquareFoot);
+
+    private static string Describe(StandStretch stretch) =>
+        $"{Amounts.Print(stretch.PlantsPerSquareFoot, 1)} from {Amounts.Print(stretch.From, 0)} to {Amounts.Print(stretch.To, 0)} of the walk";
+
+    private static IEnumerable<Finding> FindingsFor(ImmutableArray<KindOutlook> kinds, IReadOnlyList<HopperShare> shares)
+    {
+        yield return FindingCatalog.Create("spread-mixed-hopper");
+        foreach (var kind in kinds.Where(k => k.AloneTimesWanted > SeverelyFast))
+        {
+            yield return FindingCatalog.Create("spread-too-fast-alone", ("kind", kind.Kind.Name), ("times", Amounts.Print(kind.AloneTimesWanted, 1)));
+        }
+
+        if (SizeGroups.ThrowRatio([.. shares.Select(s => s.Kind)]) is { } ratio && ratio > SpreadLimits.Value("pass-density-diameter-ratio"))
+        {
+            yield return FindingCatalog.Create("spread-throw-unlike", ("kinds", string.Join(", ", shares.Select(s => s.Kind.Name))), ("ratio", Amounts.Print(ratio, 2)));
+        }
+    }
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Whether the rows or outlets of a drill feed alike.</summary>
+/// <remarks>Each outlet should be within 5 % of the mean of all (SPREAD-S5, SPREAD-S6).</remarks>
+public sealed class OutletCheck : IWorkedResult
+{
+    private const double Dust = 1e-9;
+
+    /// <summary>Gets the mean catch of an outlet.</summary>
+    public required Mass Mean { get; init; }
+
+    /// <summary>Gets how far each outlet is above (positive) or below the mean, in percent, in the order given.</summary>
+    public required ImmutableArray<double> OffMeanPercent { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["SPREAD-S5", "SPREAD-S6"];
+
+    /// <summary>Compares outlets.</summary>
+    /// <param name="catches">Weight caught at each outlet over the same turns; at least two, each at least 0, not all 0.</param>
+    /// <returns>The mean, and a finding for each outlet that is off.</returns>
+    /// <exception cref="ArgumentException">Fewer than two outlets, or nothing caught.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static OutletCheck Of(IReadOnlyList<Mass> catches)
+    {
+        var pounds = Guard.NotEmpty(catches).Select(c => Guard.AtLeast(c.Pounds, 0, "lb", nameof(catches))).ToList();
+        double mean = pounds.Average();
+        if (pounds.Count < 2 || mean == 0)
+        {
+            throw new ArgumentException("At least two outlets are compared, and something must be caught.", nameof(catches));
+        }
+
+        double limit = SpreadLimits.Value("outlet-tolerance");
+        ImmutableArray<double> off = [.. pounds.Select(p => ((p / mean) - 1) * 100)];
+        return new OutletCheck
+        {
+            Mean = Mass.FromPounds(mean),
+            OffMeanPercent = off,
+            Findings = [.. off.Select((o, i) => (Off: o, Outlet: i + 1)).Where(o => Math.Abs(o.Off) > limit * (1 + Dust))
+                .Select(o => FindingCatalog.Create("spread-outlet-off", ("outlet", Amounts.Print(o.Outlet, 0)), ("off", Amounts.Print(o.Off, 1)), ("limit", Amounts.Print(limit, 0))))],
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [.. OffMeanPercent.Select((o, i) => new WorkedLine($"Outlet {i + 1}", "catch / mean - 1", $"{Amounts.Print(o, 1)} %", "SPREAD-S5"))];
+}

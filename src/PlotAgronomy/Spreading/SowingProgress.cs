@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>While walking: how it goes, and the pace or gate with which the seed ends with the plot.</summary>
+/// <remarks>Rate of a stretch = weight that left / ground sown between two readings. Rate needed = weight left / ground left. At the
+/// same gate the pace changes by rate / rate needed; at the same pace the flow changes by rate needed / rate. The rate is taken
+/// since the last change of gate or pace. A thin stretch is not mended by a thick one: evenness is told apart.</remarks>
+public sealed class SowingProgress : IWorkedResult
+{
+    private const double Dust = 1e-9;
+
+    /// <summary>Gets the rates of the stretches between readings, in order.</summary>
+    public required ImmutableArray<ApplicationRate> Stretches { get; init; }
+
+    /// <summary>Gets the rate over all ground sown so far.</summary>
+    public required ApplicationRate RateSoFar { get; init; }
+
+    /// <summary>Gets the rate since the last change of gate or pace; null right after a change.</summary>
+    public required ApplicationRate? RateNow { get; init; }
+
+    /// <summary>Gets the rate that would use up the seed with the plot; null when the plot is done.</summary>
+    public required ApplicationRate? RateNeeded { get; init; }
+
+    /// <summary>Gets the CV of the rate over the ground sown so far, in percent, each stretch weighted by its ground.</summary>
+    public required double EvennessSoFarCvPercent { get; init; }
+
+    /// <summary>Gets the same over the whole plot, if the rest is sown at the rate needed; null when the plot is done.</summary>
+    public required double? EvennessWholeCvPercent { get; init; }
+
+    /// <summary>Gets the factor for the pace at the same gate: 1.1 is 10 % faster; null when unknown or when no seed is left.</summary>
+    public double? PaceFactor => RateNow is { } now && RateNeeded is { PoundsPerAcre: > 0 } needed ? now / needed : null;
+
+    /// <summary>Gets the factor for the flow at the same pace: 0.9 is 10 % less; null when unknown.</summary>
+    public double? FlowFactor => RateNow is { PoundsPerAcre: > 0 } now && RateNeeded is { } needed ? needed / now : null;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["DEF-UNITS"];
+
+    private double PlotAcres { get; init; }
+
+    private double PoundsLeft { get; init; }
+
+    private double AcresDone { get; init; }
+
+    /// <summary>Takes stock after one or more readings.</summary>
+    /// <param name="loaded">Whole load for the plot; above 0.</param>
+    /// <param name="plot">Plot area; above 0.</param>
+    /// <param name="readings">Readings in the order they were taken; ground sown must grow, weight left must not.</param>
+    /// <returns>How it goes.</returns>
+    /// <exception cref="ArgumentException">No reading, or readings that contradict each other, the load or the plot.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static SowingProgress After(Mass loaded, Area plot, IReadOnlyList<HopperReading> readings)
+    {
+        double load = loaded.Pounds;
+        double acres = plot.Acres;
+        Guard.Above(load, 0, "lb", nameof(loaded));
+        Guard.Above(acres, 0, "ac", nameof(plot));
+        var stretches = Cut(Guard.NotEmpty(readings), load, acres);
+        var last = readings[^1];
+        double used = load - last.PoundsLeft;
+        double soFar = used / last.AcresDone;
+        double groundLeft = acres - last.AcresDone;
+        double? needed = groundLeft > acres * Dust ? last.PoundsLeft / groundLeft : null;
+        var current = stretches.Skip(readings.Take(readings.Count).ToList().FindLastIndex(r => r.SettingChanged) + 1).ToList();
+        double? now = current.Count > 0 ? current.Sum(s => s.Pounds) / current.Sum(s => s.Acres) : null;
+        return new SowingProgress
+        {
+            Stretches = [.. stretches.Select(s => ApplicationRate.FromPoundsPerAcre(s.Pounds / s.Acres))],
+            RateSoFar = ApplicationRate.FromPoundsPerAcre(soFar),
+            RateNow = now is { } rate ? ApplicationRate.FromPoundsPerAcre(rate) : null,
+            RateNeeded = needed is { } rest ? ApplicationRate.FromPoundsPerAcre(rest) : null,
+            EvennessSoFarCvPercent = Cv(stretches),
+            EvennessWholeCvPercent = needed is null ? null : Cv([.. stretches, (last.PoundsLeft, groundLeft)]),
+            PlotAcres = acres,
+            PoundsLeft = last.PoundsLeft,
+            AcresDone = last.AcresDone,
+            Findings = Finding.InOrder(FindingsFor(load, acres, last, now, needed)),
+        };
+    }
+
+    /// <summary>The new pace at the same gate.</summary>
+    /// <param name="pace">Pace kept since the last change; above 0.</param>
+    /// <returns>The new pace; null when unknown or when no seed is left.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public Speed? NewPace(Speed pace)
+    {
+        double milesPerHour = pace.MilesPerHour;
+        Guard.Above(milesPerHour, 0, "mph", nameof(pace));
+        return PaceFactor is { } factor ? Speed.FromMilesPerHour(milesPerHour * factor) : null;
+    }
+
+    /// <summary>The new gate setting at the same pace.</summary>
+    /// <param name="table">Gate table of the material.</param>
+    /// <param name="setting">Setting since the last change, inside the table.</param>
+    /// <returns>The answer of the table for the flow it gave there times the flow factor; null when the factor is unknown or zero.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The setting lies outside the table.</exception>
+    public GateAnswer? NewGate(GateTable table, double setting)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        double flow = table.FlowAt(setting).Flow is { } there ? there.PoundsPerMinute
+            : throw new ArgumentOutOfRangeException(nameof(setting), setting, "Must be a setting inside the gate table.");
+        return FlowFactor is > 0 and var factor && flow > 0 ? table.SettingFor(MassFlow.FromPoundsPerMinute(flow * factor)) : null;
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Rate so far", "weight used / ground sown", $"{Amounts.Print(RateSoFar.PoundsPerAcre, 3)} lb/ac over {Amounts.Print(AcresDone, 4)} ac"),
+        .. RateNeeded is { } needed
+            ? [new WorkedLine("Rate needed", "weight left / ground left", $"{Amounts.Print(PoundsLeft, 3)} / {Amounts.Print(PlotAcres - AcresDone, 4)} = {Amounts.Print(needed.PoundsPerAcre, 3)} lb/ac")]
+            : ImmutableArray<WorkedLine>.Empty,
+    ];
+
+    private static List<(double Pounds, double Acres)> Cut(IReadOnlyList<HopperReading> readings, double load, double acres)
+    {
+        var stretches = new List<(double, double)>();
+        double left = load;
+        double done = 0;
+        foreach (var reading in readings)
+        {
+            if (!(reading.AcresDone > done) || reading.PoundsLeft > left || reading.AcresDone > acres * (1 + Dust))
+            {
+                throw new ArgumentException("Ground sown must grow from reading to reading up to the plot, and the weight left must not grow.", nameof(readings));
+            }
+
+            stretches.Add((left - reading.PoundsLeft, reading.AcresDone - done));
+            (left, done) = (reading.PoundsLeft, reading.AcresDone);
+        }
+
+        return stretches;
+    }
+
+    private static double Cv(List<(double Pounds, double Acres)> stretches)
+    {
+        double ground = stretches.Sum(s => s.Acres);
+        double mean = stretches.Sum(s => s.Pounds) / ground;
+        return mean == 0 ? 0 : Math.Sqrt(stretches.Sum(s => s.Acres * Math.Pow((s.Pounds / s.Acres) - mean, 2)) / ground) / mean * 100;
+    }
+
+    private static IEnumerable<Finding> FindingsFor(double load, double acres, HopperReading last, double? now, double? needed)
+    {
+        if (needed is null)
+        {
+            if (last.PoundsLeft > load * SpreadLimits.Value("target-tolerance") / 100)
+            {
+                yield return FindingCatalog.Create("spread-seed-left", ("left", Amounts.Print(last.PoundsLeft, 2)), ("share", Amounts.Print(last.PoundsLeft / load * 100, 0)));
+            }
+        }
+        else if (last.PoundsLeft == 0)
+        {
+            yield return FindingCatalog.Create("spread-seed-gone", ("share", Amounts.Print((1 - (last.AcresDone / acres)) * 100, 0)));
+        }
+        else if (now is { } rate && Math.Abs((rate / needed.Value) - 1) * 100 > SpreadLimits.Value("target-tolerance") * (1 + Dust))
+        {
+            yield return FindingCatalog.Create("spread-adjust", ("now", Amounts.Print(rate, 2)), ("needed", Amounts.Print(needed.Value, 2)));
+        }
+    }
+}
