@@ -9,5 +9,5 @@ internal sealed record DomainReading(PlantNutrient Nutrient, SoilReading Reading
         ? new NutrientRating { SystemId = systemId, Scale = scale, Class = found, Reading = Reading, ComparedValue = Value }
         : null;
 
-    internal string Words => $"{SoilWords.For(Reading.Analyte)} {Amounts.Print(Value, 4)} {SoilWords.For(Unit)}";
+    internal string Words => $"{SoilWords.For(Reading.Analyte)} {SoilWords.Amount(Value, Unit)}";
 }

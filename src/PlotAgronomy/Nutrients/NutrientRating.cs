@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
@@ -33,6 +32,6 @@ public sealed class NutrientRating
 
     /// <summary>The rating in one line.</summary>
     /// <returns>Text such as <c>phosphorus 38 ppm: medium (above 25, up to 50 ppm)</c>.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
-        $"{SoilWords.For(Scale.Analyte)} {ComparedValue:0.###} {Scale.UnitInWords}: {Class.Name} ({Class.LimitsInWords()} {Scale.UnitInWords})");
+    public override string ToString() =>
+        $"{SoilWords.For(Scale.Analyte)} {SoilWords.Amount(ComparedValue, Scale.Unit)}: {Class.Name} ({Class.LimitsInWords()}{(Scale.Unit is { } unit && !SoilWords.IsIndex(unit) ? $" {Scale.UnitInWords}" : "")})";
 }

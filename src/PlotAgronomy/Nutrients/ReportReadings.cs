@@ -9,17 +9,16 @@ internal static class ReportReadings
     /// <summary>Limits in lb/ac stand for the furrow slice of about 2,000,000 lb of soil: twice the ppm. Source SOIL-PA1.</summary>
     private const double PoundsPerAcrePerPpm = 2;
 
+    /// <summary>The reading to use. Of several, the extractant the system names first, then its own unit: never the order of the report.</summary>
     internal static (SoilReading Reading, double Value)? Find(SoilReport report, SoilAnalyte analyte, ImmutableArray<Extractant> accepted, SoilTestUnit unit)
     {
-        foreach (var reading in report.FindAll(analyte))
-        {
-            if (IsAccepted(reading.Extractant, accepted) && In(unit, reading, report) is { } value)
-            {
-                return (reading, value);
-            }
-        }
-
-        return null;
+        var candidates = from reading in report.FindAll(analyte)
+                         where IsAccepted(reading.Extractant, accepted)
+                         let value = In(unit, reading, report)
+                         where value is not null
+                         orderby accepted.IndexOf(reading.Extractant) < 0, accepted.IndexOf(reading.Extractant), reading.Unit != unit, reading.Unit, reading.Extractant, value
+                         select (reading, value.Value);
+        return candidates.Select(c => ((SoilReading, double)?)c).FirstOrDefault();
     }
 
     /// <summary>A system made for Mehlich-3 takes it however it was measured; one made for a way of measuring takes only that.</summary>

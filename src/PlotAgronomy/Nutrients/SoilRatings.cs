@@ -31,5 +31,5 @@ public sealed class SoilRatings : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [.. Ratings.Select(r => new WorkedLine(SoilWords.For(r.Scale.Analyte), string.Join("; ", r.Scale.Classes.Select(c => c.ToString())), $"{Amounts.Print(r.ComparedValue, 4)} {r.Scale.UnitInWords} is {r.Name}", r.Class.SourceId.Split(';')[0]))];
+        [.. Ratings.Select(r => new WorkedLine(SoilWords.For(r.Scale.Analyte), string.Join("; ", r.Scale.Classes.Select(c => c.ToString())), $"{SoilWords.Amount(r.ComparedValue, r.Scale.Unit)} is {r.Name}", r.Class.SourceId.Split(';')[0]))];
 }

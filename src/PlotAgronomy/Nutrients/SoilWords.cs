@@ -63,5 +63,12 @@ internal static class SoilWords
         _ => "organic",
     };
 
+    /// <summary>A test value with its unit, such as <c>12 ppm</c> or <c>index 45</c>; null is an index a system computes.</summary>
+    internal static string Amount(double value, SoilTestUnit? unit) => unit is null || IsIndex(unit.Value)
+        ? $"index {Amounts.Print(value, 4)}" : $"{Amounts.Print(value, 4)} {For(unit.Value)}";
+
+    internal static bool IsIndex(SoilTestUnit unit) =>
+        unit is SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex;
+
     internal static string Or(ImmutableArray<Extractant> extractants) => string.Join(" or ", extractants.Select(For));
 }

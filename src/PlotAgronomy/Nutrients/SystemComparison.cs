@@ -8,8 +8,8 @@ public sealed class SystemComparison : IWorkedResult
 {
     private SystemComparison(ImmutableArray<NutrientRecommendation> answers)
     {
-        Answers = [.. answers.Where(a => a.Needs.Length > 0)];
-        LeftOut = [.. answers.Where(a => a.Needs.Length == 0)];
+        Answers = [.. answers.Where(HasSomethingToSay)];
+        LeftOut = [.. answers.Where(a => !HasSomethingToSay(a))];
         Rows = [.. Answers.SelectMany(a => a.Needs.Select(n => new ComparisonRow { System = a.System, Crop = a.Crop, Need = n }))
             .OrderBy(r => r.Need.Nutrient).ThenBy(r => r.Need.IsLegalMaximum).ThenBy(r => r.Need.Rate)];
         Disagreements = [.. Rows.Where(r => !r.Need.IsLegalMaximum).GroupBy(r => r.Need.Nutrient).Where(g => g.Count() > 1)
@@ -17,7 +17,8 @@ public sealed class SystemComparison : IWorkedResult
         Findings = Finding.InOrder(Answers.SelectMany(a => a.Findings));
     }
 
-    /// <summary>Gets the answers of the systems that accept the report for at least one nutrient.</summary>
+    /// <summary>Gets the answers of the systems that accept the report for at least one nutrient: a need, or a rating
+    /// where the system prints no rate.</summary>
     public ImmutableArray<NutrientRecommendation> Answers { get; }
 
     /// <summary>Gets the answers of the systems that do not; each says why.</summary>
@@ -77,4 +78,6 @@ public sealed class SystemComparison : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Answers.SelectMany(a => a.ShowWork().Select(l => l with { Label = $"{a.System.Name}, {l.Label}" }))];
+
+    private static bool HasSomethingToSay(NutrientRecommendation answer) => answer.Needs.Length > 0 || answer.Unanswered.Any(u => u.Rating is not null);
 }

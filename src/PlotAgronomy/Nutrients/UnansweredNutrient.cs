@@ -17,7 +17,8 @@ public sealed class UnansweredNutrient
     /// <summary>Gets the rating, when the system rates the reading but prints no rate.</summary>
     public NutrientRating? Rating { get; init; }
 
-    internal Finding Finding { get; init; } = null!;
+    /// <summary>Gets the same as a remark for the sheet, with the systems that would serve.</summary>
+    public required Finding Finding { get; init; }
 
     /// <summary>Nutrient and reason.</summary>
     /// <returns>Text such as <c>K2O: ...</c>.</returns>
