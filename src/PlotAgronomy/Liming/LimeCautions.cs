@@ -1,23 +1,41 @@
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
 /// <summary>The cautions that go with a material.</summary>
 internal static class LimeCautions
 {
-    /// <summary>Wood ash in a year, because of salts and boron (orchard practice).</summary>
-    private const double MostWoodAshPerThousandSquareFeet = 20;
-
     internal static IEnumerable<Finding> Of(LimingMaterial material, ApplicationRate rate)
     {
         yield return FindingCatalog.Create(material.IsCaustic ? "lime-caustic" : "lime-dust");
         if (material.Form == LimingForm.WoodAsh)
         {
             yield return FindingCatalog.Create("lime-wood-ash");
-            if (rate.PoundsPerThousandSquareFeet > MostWoodAshPerThousandSquareFeet)
+            if (rate.PoundsPerThousandSquareFeet > LimeConstants.Of("most-wood-ash"))
             {
                 yield return FindingCatalog.Create("lime-wood-ash-rate", ("rate", Amounts.Print(rate.PoundsPerThousandSquareFeet, 1)));
             }
+        }
+    }
+
+    /// <summary>Whether the soil asks for dolomite, when its magnesium is known and printed in ppm.</summary>
+    internal static IEnumerable<Finding> OfMagnesium(SoilReport? report, LimingMaterial material)
+    {
+        if (report?.Find(SoilAnalyte.Magnesium) is not { Unit: SoilTestUnit.PartsPerMillion } reading)
+        {
+            yield break;
+        }
+
+        double limit = LimeConstants.Of("low-magnesium");
+        bool dolomitic = material.Magnesium is { Value: > 0 };
+        if (reading.PrintedValue < limit && !dolomitic)
+        {
+            yield return FindingCatalog.Create("lime-dolomite-wanted", ("mg", Amounts.Print(reading.PrintedValue, 0)), ("limit", Amounts.Print(limit, 0)));
+        }
+        else if (reading.PrintedValue >= limit && dolomitic)
+        {
+            yield return FindingCatalog.Create("lime-dolomite-not-needed", ("mg", Amounts.Print(reading.PrintedValue, 0)));
         }
     }
 }

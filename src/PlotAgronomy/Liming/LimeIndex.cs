@@ -18,7 +18,8 @@ public sealed class LimeIndex
         Unit = row.Text("unit");
         Whole = row.Number("whole");
         CountsMoisture = row.Text("counts_moisture") == "yes";
-        IsStatedOnly = row.Text("stated_only") == "yes";
+        IsStatedOnly = row.Text("stated_only") != "no";
+        IsRelative = row.Text("stated_only") == "relative";
         SourceId = row.SourceId();
         Bands = bands;
         Status = bands.Any(b => b.Status == DataStatus.Memory) ? DataStatus.Memory : row.Status();
@@ -57,7 +58,7 @@ public sealed class LimeIndex
     /// <summary>Gets the unit its figures are printed in: <c>%</c> or <c>lb/ton</c>.</summary>
     public string Unit { get; }
 
-    /// <summary>Gets the figure of pure, dry calcium carbonate powder, in <see cref="Unit"/>.</summary>
+    /// <summary>Gets the figure of pure, dry calcium carbonate powder, in <see cref="Unit"/>; of the standard lime where the index is relative.</summary>
     public double Whole { get; }
 
     /// <summary>Gets a value indicating whether the formula takes off the moisture.</summary>
@@ -74,6 +75,9 @@ public sealed class LimeIndex
 
     /// <summary>Gets the sieves its fineness is counted on, US mesh numbers, coarse to fine; empty when fineness is not counted.</summary>
     public ImmutableArray<int> Sieves => [.. Bands.SelectMany(b => new[] { b.PassingMesh, b.HeldOnMesh }).OfType<int>().Distinct().Order()];
+
+    /// <summary>Gets a value indicating whether the figure counts against a state's standard lime, so that even pure powder has none unless it is stated.</summary>
+    public bool IsRelative { get; }
 
     internal ImmutableArray<LimeIndexBand> Bands { get; }
 

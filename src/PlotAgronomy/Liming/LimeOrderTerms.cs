@@ -28,6 +28,12 @@ public sealed class LimeOrderTerms
     /// <summary>Gets the soil class, for the credit of earlier lime.</summary>
     public SoilClass SoilClass { get; init; }
 
+    /// <summary>Gets the soil report, to say whether the soil asks for dolomite; null leaves that out.</summary>
+    public SoilReport? Report { get; init; }
+
+    /// <summary>Gets a value indicating whether urea or an ammonium fertilizer goes on at the same time.</summary>
+    public bool WithUreaOrAmmonium { get; init; }
+
     /// <summary>Gets what has gone on the plot against this rate since the sample was taken.</summary>
     public ImmutableArray<LimeApplication> AlreadyApplied { get; init; } = [];
 

@@ -167,7 +167,7 @@ internal sealed class LimeOrderWork
         }
         else if (figure.Index.Status == DataStatus.Memory && !material.StatedFigures.Any(f => f.Index == figure.Index))
         {
-            findings.Add(FindingCatalog.Create("lime-index-from-memory", ("index", figure.Index.Name)));
+            findings.Add(MemoryGate.FindingFor(figure.Index.Name, figure.Index.SourceId));
         }
 
         if (terms.Placement == LimePlacement.Surface && left > 0)
@@ -184,6 +184,12 @@ internal sealed class LimeOrderWork
             findings.Add(FindingCatalog.Create("lime-no-neutralizing-value", ("material", application.Material.Name)));
         }
 
+        if (terms.WithUreaOrAmmonium)
+        {
+            findings.Add(FindingCatalog.Create("lime-with-nitrogen"));
+        }
+
+        findings.AddRange(LimeCautions.OfMagnesium(terms.Report, material));
         findings.AddRange(LimeCautions.Of(material, rate));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
@@ -26,7 +27,8 @@ public sealed class LimeRateConversion : IWorkedResult
     public LimingMaterial? Through { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(new[] { From.Basis.Figure!.Index, Rate.Basis.Figure!.Index }
+        .Where(i => Through is { IsPureCarbonate: false } && i.Status == DataStatus.Memory).Select(i => MemoryGate.FindingFor(i.Name, i.SourceId)));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. new[] { From.Basis.SourceId, Rate.Basis.SourceId }.Distinct()];

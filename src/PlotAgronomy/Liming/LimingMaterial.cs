@@ -137,7 +137,7 @@ public sealed class LimingMaterial
             return true;
         }
 
-        if (IsPureCarbonate || !Neutralizes)
+        if ((IsPureCarbonate && !index.IsRelative) || !Neutralizes)
         {
             figure = LimeFigure.Of(index, IsPureCarbonate ? index.Whole : 0);
             return true;

@@ -51,6 +51,11 @@ public sealed class PrintedLimeRate : IWorkedResult
             findings.Add(FindingCatalog.Create("lime-rate-high", ("rate", LimeText.Tons(rate.PoundsPerAcre))));
         }
 
+        if (basis.Status == DataStatus.Memory)
+        {
+            findings.Add(MemoryGate.FindingFor($"the lime '{basis.Name}'", basis.SourceId));
+        }
+
         if (target > LimeConstants.Of("over-lime-target"))
         {
             findings.Add(FindingCatalog.Create("lime-over-target"));

@@ -83,4 +83,134 @@ public class LimePracticeCases
         Assert.True(high.Has("lime-buffer-high"));
         PracticeCase.AssertMatches("C15", "raw value at 7.2", method.Formula.PoundsPerAcre(7.2, LimeSample.From(Report(5.5)), 6.5)!.Value / 2000);
     }
+
+    [Fact]
+    public void C03_the_balance_says_what_is_owed_and_what_is_too_much()
+    {
+        var lime = LimingMaterial.OfBasis(LimeBasis.OregonScore100);
+        var rate = Rate(1, targetPh: 6.5);
+        var area = Area.FromAcres(0.75);
+        var before = LimeBalance.Of(rate, area, [LimeApplication.OfBags(30, Mass.FromPounds(40), lime)]);
+        PracticeCase.AssertMatches("C03", "need", before.Need.Pounds);
+        PracticeCase.AssertMatches("C03", "applied", before.Applied.Pounds);
+        PracticeCase.AssertMatches("C03", "rate applied", before.AppliedRate.PoundsPerAcre);
+        PracticeCase.AssertMatches("C03", "still owed", before.StillOwed.Pounds);
+        Assert.True(before.Has("lime-below-need"));
+        var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = lime, Area = area, AlreadyApplied = [LimeApplication.Of(Mass.FromPounds(1200), lime)], Bag = Mass.FromPounds(40) });
+        PracticeCase.AssertMatches("C03", "still owed", order.Product.Pounds);
+        PracticeCase.AssertMatches("C03", "40 lb bags", order.Bags!.Value);
+        var after = LimeBalance.Of(rate, area, [LimeApplication.Of(Mass.FromPounds(1200), lime)], [LimeApplication.Of(Mass.FromPounds(500), lime)]);
+        PracticeCase.AssertMatches("C03", "rate after 500 lb more", after.RateAfterPlan.PoundsPerAcre);
+        PracticeCase.AssertMatches("C03", "over", after.AboveNeedPercent!.Value);
+        Assert.True(after.Has("lime-above-need"));
+
+        var outlook = LimeOutlook.For(new LimeOutlookTerms
+        {
+            SoilPh = WaterPh.FromValue(5.5),
+            Rate = rate,
+            Material = lime,
+            LimedOn = new DateOnly(2027, 8, 15),
+            PlantingOn = new DateOnly(2027, 8, 29),
+            Kinds = [Kind("white_dutch_clover"), Kind("medium_red_clover"), Kind("crimson_clover"), Kind("cereal_rye")],
+        });
+        Assert.True(outlook.Has("lime-too-young"));
+        Assert.Equal(["white_dutch_clover"], outlook.HoldBack.Select(k => k.Id));
+    }
+
+    [Fact]
+    public void C05_fewer_pounds_of_fine_lime_only_where_the_rate_assumes_coarse_lime()
+    {
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(90), 6.5, Length.FromInches(6), LimeBasis.GeorgiaAgLime, "Georgia");
+        PracticeCase.AssertMatches("C05", "rate", rate.OfBasis.ShortTonsPerAcre);
+        PracticeCase.AssertMatches("C05", "plot, ordinary lime", rate.OfBasis.Over(QuarterAcre).Pounds);
+        var allowance = FineLimeAllowance.For(rate);
+        var low = allowance.Low!.Value.Over(QuarterAcre);
+        var high = allowance.High!.Value.Over(QuarterAcre);
+        PracticeCase.AssertMatches("C05", "plot, fine lime low", low.Pounds);
+        PracticeCase.AssertMatches("C05", "plot, fine lime high", high.Pounds);
+        PracticeCase.AssertMatches("C05", "bags low", WholePackages.RoundUp(low, Mass.FromPounds(40)));
+        PracticeCase.AssertMatches("C05", "bags high", WholePackages.RoundUp(high, Mass.FromPounds(40)));
+        foreach (string basis in new[] { "pure-carbonate", "cce-100-fine", "ohio-enp", "iowa-ecce", "ground-limestone" })
+        {
+            var refused = FineLimeAllowance.For(Rate(2, LimeBasis.Find(basis)));
+            Assert.Null(refused.Low);
+            Assert.True(refused.Has("lime-allowance-refused"));
+        }
+    }
+
+    [Fact]
+    public void C09_one_for_luck_is_half_as_much_again()
+    {
+        var lime = LimingMaterial.OfBasis(LimeBasis.OregonScore100);
+        var balance = LimeBalance.Of(Rate(2), QuarterAcre, [], [LimeApplication.Of(Mass.FromPounds(1500), lime)]);
+        PracticeCase.AssertMatches("C09", "recommended", balance.Need.Pounds);
+        PracticeCase.AssertMatches("C09", "planned", balance.Planned.Pounds);
+        PracticeCase.AssertMatches("C09", "over", balance.AboveNeedPercent!.Value);
+        Assert.True(balance.Has("lime-above-need"));
+        Assert.True(balance.Has("lime-extra-effect"));
+    }
+
+    [Fact]
+    public void C11_gypsum_meets_nothing_of_the_need()
+    {
+        var gypsum = Mass.FromPounds(1000);
+        var balance = LimeBalance.Of(Rate(0.75, LimeBasis.PureCarbonate), Area.FromAcres(1), [LimeApplication.Of(gypsum, LimingMaterial.Gypsum)]);
+        PracticeCase.AssertMatches("C11", "lime credit", balance.Applied.Pounds);
+        PracticeCase.AssertMatches("C11", "still owed", balance.StillOwed.Pounds);
+        var compound = LimingCompound.Find("gypsum");
+        PracticeCase.AssertMatches("C11", "Ca", gypsum.Pounds * compound.Calcium.Value);
+        PracticeCase.AssertMatches("C11", "S", gypsum.Pounds * compound.Sulfur.Value);
+        Assert.True(balance.Has("lime-no-neutralizing-value"));
+        Assert.True(balance.Has("lime-gypsum-sulfur"));
+    }
+
+    [Fact]
+    public void C21_a_margin_with_a_slipped_decimal_point_is_rejected()
+    {
+        PracticeCase.AssertMatches("C21", "trigger pH, 0.2", LimeTrigger.Below(6.8, 0.2).Ph!.Value);
+        PracticeCase.AssertMatches("C21", "trigger pH, 0.3", LimeTrigger.Below(6.8, 0.3).Ph!.Value);
+        Assert.NotNull(LimeTrigger.Below(6.8, 0.5).Ph);
+        var slip = LimeTrigger.Below(6.8, 2);
+        Assert.Equal(4.8, PracticeCase.Expected("C21", "misprint result").Value);
+        Assert.Null(slip.Ph);
+        Assert.True(slip.Has("lime-trigger-implausible"));
+    }
+
+    [Fact]
+    public void C23_sand_gets_a_range_and_a_careful_first_dressing()
+    {
+        var sample = LimeSample.From(Report(5.4, SoilBuffer.Smp, 6.9, cec: 4));
+        var weak = WeaklyBufferedLime.For(sample, 6.5, LimeRequirement.ByName("tri-state-1995-smp"));
+        PracticeCase.AssertMatches("C23", "table", weak.BufferNeeds[0].Rate!.OfBasis.ShortTonsPerAcre);
+        PracticeCase.AssertMatches("C23", "rule low", weak.RuleLow.OfBasis.ShortTonsPerAcre);
+        PracticeCase.AssertMatches("C23", "rule high", weak.RuleHigh.OfBasis.ShortTonsPerAcre);
+        PracticeCase.AssertMatches("C23", "advice low", weak.AdviceLow.ShortTonsPerAcre);
+        PracticeCase.AssertMatches("C23", "advice high", weak.AdviceHigh.ShortTonsPerAcre);
+        PracticeCase.AssertMatches("C23", "first dressing", weak.FirstDressing.ShortTonsPerAcre);
+        Assert.Equal(500, weak.FirstDressing.Over(QuarterAcre).Pounds, 1e-9);
+        Assert.Equal(12, weak.RetestWithinMonths);
+        Assert.True(weak.Has("lime-weakly-buffered-range"));
+        Assert.True(weak.BufferNeeds[0].Has("lime-weakly-buffered"));
+    }
+
+    [Fact]
+    public void C73_lime_by_test_saves_what_a_blanket_wastes()
+    {
+        var lime = LimingMaterial.OfBasis(LimeBasis.OregonScore100);
+        var rate = Rate(1.5);
+        LimePlotNeed[] plots =
+        [
+            LimePlotNeed.Of("1", Area.FromAcres(0.3), rate), LimePlotNeed.Of("2", Area.FromAcres(0.4), rate),
+            .. Enumerable.Range(3, 4).Select(i => LimePlotNeed.Of($"{i}", Area.FromAcres(1.7 / 4), null)),
+        ];
+        var comparison = LimeByTest.Compare(plots, rate, lime);
+        PracticeCase.AssertMatches("C73", "by test", comparison.ByTest.Pounds);
+        PracticeCase.AssertMatches("C73", "bags by test", WholePackages.RoundUp(comparison.ByTest, Mass.FromPounds(40)));
+        PracticeCase.AssertMatches("C73", "blanket", comparison.Blanket.Pounds);
+        PracticeCase.AssertMatches("C73", "wasted", comparison.Wasted.Pounds);
+        Assert.Equal(0, comparison.LeftShort.Pounds);
+        Assert.True(comparison.Has("lime-blanket-waste"));
+    }
+
+    private static PlotAgronomy.Seeds.CropKind Kind(string id) => PlotAgronomy.Seeds.KindCatalog.Standard.Kinds.Single(k => k.Id == id);
 }

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>Fewer pounds of finely ground or pelletized lime in place of ordinary lime, where a rate assumes coarse lime and its laboratory allows it.</summary>
+public sealed class FineLimeAllowance : IWorkedResult
+{
+    private readonly LimeRate rate;
+
+    private FineLimeAllowance(LimeRate rate) => this.rate = rate;
+
+    /// <summary>Gets the smaller rate of fine lime allowed; null when the allowance does not apply.</summary>
+    public ApplicationRate? Low { get; private init; }
+
+    /// <summary>Gets the larger rate of fine lime allowed; null when the allowance does not apply.</summary>
+    public ApplicationRate? High { get; private init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+
+    /// <summary>Asks for the allowance. It is refused for every basis but ordinary lime of the laboratory that gives it.</summary>
+    /// <param name="rate">Rate.</param>
+    /// <returns>The allowance, or a finding that refuses it.</returns>
+    /// <remarks>60 to 65 lb of fine lime for 90 lb of ordinary lime (PRACTICE), a ratio of 0.667 to 0.722.</remarks>
+    public static FineLimeAllowance For(LimeRate rate)
+    {
+        ArgumentNullException.ThrowIfNull(rate);
+        var row = CsvTable.Embedded("liming-allowance.csv", "basis_id", "ordinary_lb_per_1000_ft2", "fine_low_lb_per_1000_ft2", "fine_high_lb_per_1000_ft2", "source_id", "locator", "status")
+            .Rows.FirstOrDefault(r => r.Text("basis_id") == rate.Basis.Id);
+        return row is null
+            ? new(rate) { Findings = [FindingCatalog.Create("lime-allowance-refused", ("basis", rate.Basis.Name))] }
+            : new(rate)
+            {
+                Low = rate.OfBasis * (row.Number("fine_low_lb_per_1000_ft2") / row.Number("ordinary_lb_per_1000_ft2")),
+                High = rate.OfBasis * (row.Number("fine_high_lb_per_1000_ft2") / row.Number("ordinary_lb_per_1000_ft2")),
+                Findings = [],
+            };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => Low is { } low && High is { } high
+        ? [new("Fine lime", "60 to 65 lb for 90 lb of ordinary lime", $"{Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)} becomes {Amounts.Print(low, "lb/1000 ft2", 1)} to {Amounts.Print(high, "lb/1000 ft2", 1)}", "PRACTICE")]
+        : [];
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>The account of one plot: what it needs, what has gone on, what is still owed, and what is above need.</summary>
+/// <remarks>Masses are counted in the lime of the rate's basis. Every material counts by its own effectiveness; gypsum counts for nothing.</remarks>
+public sealed class LimeBalance : IWorkedResult
+{
+    private LimeBalance(LimeRate rate, Area area, ImmutableArray<LimeApplication> applied, ImmutableArray<LimeApplication> planned)
+    {
+        Rate = rate;
+        Area = area;
+        double acres = area.Acres;
+        Need = Mass.FromPounds(rate.OfBasis.PoundsPerAcre * acres);
+        Applied = Mass.FromPounds(applied.Sum(a => a.PoundsOfBasis(rate)));
+        Planned = Mass.FromPounds(planned.Sum(a => a.PoundsOfBasis(rate)));
+    }
+
+    /// <summary>Gets the rate that is needed.</summary>
+    public LimeRate Rate { get; }
+
+    /// <summary>Gets the area.</summary>
+    public Area Area { get; }
+
+    /// <summary>Gets the need, in the lime of the basis.</summary>
+    public Mass Need { get; }
+
+    /// <summary>Gets what has gone on, in the lime of the basis.</summary>
+    public Mass Applied { get; }
+
+    /// <summary>Gets what is planned besides, in the lime of the basis.</summary>
+    public Mass Planned { get; }
+
+    /// <summary>Gets the rate that has gone on, in the lime of the basis.</summary>
+    public ApplicationRate AppliedRate => ApplicationRate.Of(Applied, Area);
+
+    /// <summary>Gets the rate once the plan is carried out, in the lime of the basis.</summary>
+    public ApplicationRate RateAfterPlan => ApplicationRate.Of(Applied + Planned, Area);
+
+    /// <summary>Gets what is still owed before the plan, in the lime of the basis; zero when the need is met.</summary>
+    public Mass StillOwed
+    {
+        get
+        {
+            double owed = Need.Pounds - Applied.Pounds;
+            return Mass.FromPounds(Math.Max(0, owed));
+        }
+    }
+
+    /// <summary>Gets by how many percent applied and planned lime together pass the need, at least 0; null when there is no need to pass.</summary>
+    public double? AboveNeedPercent
+    {
+        get
+        {
+            double need = Need.Pounds;
+            double total = Applied.Pounds + Planned.Pounds;
+            return need > 0 ? Math.Max(0, 100 * (total - need) / need) : null;
+        }
+    }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [Rate.Basis.SourceId];
+
+    /// <summary>Draws up the account.</summary>
+    /// <param name="rate">Rate that is needed.</param>
+    /// <param name="area">Area; above 0.</param>
+    /// <param name="applied">What has gone on.</param>
+    /// <param name="planned">What is planned besides.</param>
+    /// <returns>The account.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An area that is not above 0.</exception>
+    /// <exception cref="InvalidOperationException">A material's figure in the index of the rate's basis is not known.</exception>
+    public static LimeBalance Of(LimeRate rate, Area area, IEnumerable<LimeApplication> applied, IEnumerable<LimeApplication>? planned = null)
+    {
+        ArgumentNullException.ThrowIfNull(rate);
+        ArgumentNullException.ThrowIfNull(applied);
+        double acres = area.Acres;
+        Guard.Above(acres, 0, "ac", nameof(area));
+        ImmutableArray<LimeApplication> on = [.. applied];
+        ImmutableArray<LimeApplication> next = [.. planned ?? []];
+        var balance = new LimeBalance(rate, area, on, next) { Findings = [] };
+        return new LimeBalance(rate, area, on, next) { Findings = Finding.InOrder(FindingsOf(balance, [.. on, .. next])) };
+    }
+
+    /// <summary>What is still owed, counted in a material.</summary>
+    /// <param name="material">Material.</param>
+    /// <returns>Its mass.</returns>
+    /// <exception cref="InvalidOperationException">The material neutralizes nothing, or its figure is not known.</exception>
+    public Mass StillOwedOf(LimingMaterial material)
+    {
+        ArgumentNullException.ThrowIfNull(material);
+        double owed = StillOwed.Pounds;
+        return Mass.FromPounds(owed * Rate.FactorFor(material));
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Need", "rate x area", $"{Amounts.Print(Rate.OfBasis, "lb/ac", 1)} x {Amounts.Print(Area, "ac", 3)} = {Amounts.Print(Need, "lb", 1)} of {Rate.Basis.Name}", Rate.Basis.SourceId),
+        new("Applied", "counted in that lime", $"{Amounts.Print(Applied, "lb", 1)} = {Amounts.Print(AppliedRate, "lb/ac", 1)}"),
+        new("Still owed", "need - applied", Amounts.Print(StillOwed, "lb", 1)),
+        new("After the plan", "applied + planned", $"{Amounts.Print(RateAfterPlan, "lb/ac", 1)}{(AboveNeedPercent is > 0 ? $", {Amounts.Print(AboveNeedPercent.Value, 1)} % above need" : "")}"),
+    ];
+
+    private static IEnumerable<Finding> FindingsOf(LimeBalance balance, ImmutableArray<LimeApplication> all)
+    {
+        double owed = balance.StillOwed.Pounds;
+        if (owed > 1e-9)
+        {
+            yield return FindingCatalog.Create("lime-below-need", ("pounds", Amounts.Print(owed, 0)));
+        }
+
+        if (balance.AboveNeedPercent is { } above && above > 1e-9)
+        {
+            bool large = above > LimeConstants.Of("over-planned-percent");
+            yield return FindingCatalog.Create(large ? "lime-above-need" : "lime-above-need-small", ("percent", Amounts.Print(above, 1)));
+            if (large)
+            {
+                yield return FindingCatalog.Create("lime-extra-effect");
+            }
+        }
+
+        foreach (var application in all.Where(a => !a.Material.Neutralizes))
+        {
+            yield return FindingCatalog.Create("lime-no-neutralizing-value", ("material", application.Material.Name));
+            double acres = balance.Area.Acres;
+            double sulfur = application.Mass.Pounds * LimingCompound.Find("gypsum").Sulfur.Value / acres;
+            if (application.Material.Form == LimingForm.Gypsum && sulfur > LimeConstants.Of("high-sulfur"))
+            {
+                yield return FindingCatalog.Create("lime-gypsum-sulfur", ("pounds", Amounts.Print(sulfur, 0)));
+            }
+        }
+    }
+}

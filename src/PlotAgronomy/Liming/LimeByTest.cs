@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>Lime where the tests ask for it, against one rate over everything.</summary>
+public sealed class LimeByTest : IWorkedResult
+{
+    private LimeByTest()
+    {
+    }
+
+    /// <summary>Gets the material that both ways are counted in.</summary>
+    public required LimingMaterial Material { get; init; }
+
+    /// <summary>Gets the mass of material by test.</summary>
+    public required Mass ByTest { get; init; }
+
+    /// <summary>Gets the mass of material for one rate over everything.</summary>
+    public required Mass Blanket { get; init; }
+
+    /// <summary>Gets what the blanket puts on where no test asks for it.</summary>
+    public required Mass Wasted { get; init; }
+
+    /// <summary>Gets what the blanket leaves short where a test asks for more.</summary>
+    public required Mass LeftShort { get; init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<string> SourceIds { get; init; }
+
+    /// <summary>Compares the two ways.</summary>
+    /// <param name="plots">Plots with their needs; at least one.</param>
+    /// <param name="blanket">The one rate over everything.</param>
+    /// <param name="material">Material to count in.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="ArgumentException">No plots.</exception>
+    /// <exception cref="InvalidOperationException">The material's figure in the index of a rate's basis is not known.</exception>
+    public static LimeByTest Compare(IReadOnlyList<LimePlotNeed> plots, LimeRate blanket, LimingMaterial material)
+    {
+        Guard.NotEmpty(plots);
+        ArgumentNullException.ThrowIfNull(blanket);
+        ArgumentNullException.ThrowIfNull(material);
+        double blanketPoundsPerAcre = blanket.RateOf(material).PoundsPerAcre;
+        double byTest = 0, over = 0, under = 0, acres = 0;
+        foreach (var plot in plots)
+        {
+            double area = plot.Area.Acres;
+            double need = plot.Rate?.RateOf(material).PoundsPerAcre ?? 0;
+            acres += area;
+            byTest += need * area;
+            over += Math.Max(0, blanketPoundsPerAcre - need) * area;
+            under += Math.Max(0, need - blanketPoundsPerAcre) * area;
+        }
+
+        return new LimeByTest
+        {
+            Material = material,
+            ByTest = Mass.FromPounds(byTest),
+            Blanket = Mass.FromPounds(blanketPoundsPerAcre * acres),
+            Wasted = Mass.FromPounds(over),
+            LeftShort = Mass.FromPounds(under),
+            Findings = over > 1e-9 ? [FindingCatalog.Create("lime-blanket-waste", ("pounds", Amounts.Print(over, 0)))] : [],
+            SourceIds = [.. plots.Select(p => p.Rate?.Basis.SourceId).OfType<string>().Append(blanket.Basis.SourceId).Distinct()],
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("By test", "sum of rate x area where a test asks for it", Amounts.Print(ByTest, "lb", 1)),
+        new("Blanket", "one rate x all the area", Amounts.Print(Blanket, "lb", 1)),
+        new("Wasted", "above what each plot needs", Amounts.Print(Wasted, "lb", 1)),
+    ];
+}

@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>One soil through every method that accepts its reading, side by side in one material at one depth.</summary>
+public sealed class LimeMethodComparison : IWorkedResult
+{
+    private LimeMethodComparison()
+    {
+    }
+
+    /// <summary>Gets the pH asked for; each method answers for its own target closest to it.</summary>
+    public required double TargetPh { get; init; }
+
+    /// <summary>Gets the common depth.</summary>
+    public required Length Depth { get; init; }
+
+    /// <summary>Gets the common material.</summary>
+    public required LimingMaterial Material { get; init; }
+
+    /// <summary>Gets the answers, least lime first, those without a common figure last.</summary>
+    public required ImmutableArray<LimeMethodAnswer> Answers { get; init; }
+
+    /// <summary>Gets the difference between the largest and the smallest common figure; null when fewer than two methods have one.</summary>
+    public ApplicationRate? Spread
+    {
+        get
+        {
+            var rates = Answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
+            return rates.Count < 2 ? null : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
+        }
+    }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. Answers.SelectMany(a => a.Need.SourceIds).Distinct().Order(StringComparer.Ordinal)];
+
+    /// <summary>Runs the methods.</summary>
+    /// <param name="sample">Sample.</param>
+    /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
+    /// <param name="depth">Common depth; above 0, at most 24 inches.</param>
+    /// <param name="material">Common material; null takes pure carbonate powder, which takes every index at its word.</param>
+    /// <param name="includeFromMemory">Whether to ask the methods whose numbers are from memory as well; each then says so.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>Each rate: x common depth / its depth; x strength of its lime / strength of the material in its own index.</remarks>
+    public static LimeMethodComparison Of(LimeSample sample, double targetPh, Length depth, LimingMaterial? material = null, bool includeFromMemory = false)
+    {
+        ArgumentNullException.ThrowIfNull(sample);
+        Guard.Between(targetPh, 4, 9, "pH");
+        double inches = depth.Inches;
+        Guard.AboveUpTo(inches, 0, 24, "in", nameof(depth));
+        var common = material ?? LimingMaterial.PureCarbonate;
+        ImmutableArray<LimeMethodAnswer> answers =
+        [
+            .. LimeRequirement.Methods
+                .Where(m => includeFromMemory || m.Status != DataStatus.Memory)
+                .Where(m => m.Soils.Contains(sample.Class) && m.Formula.ReadingOf(sample) is not null)
+                .Select(m => Answer(m.NeedFor(sample, m.ClosestTarget(targetPh)), depth, common))
+                .OrderBy(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity).ThenBy(a => a.Method.Id, StringComparer.Ordinal),
+        ];
+        var comparison = new LimeMethodComparison { TargetPh = targetPh, Depth = depth, Material = common, Answers = answers, Findings = [] };
+        return new LimeMethodComparison { TargetPh = targetPh, Depth = depth, Material = common, Answers = answers, Findings = Finding.InOrder(FindingsOf(comparison)) };
+    }
+
+    /// <inheritdoc cref="Of(LimeSample, double, Length, LimingMaterial?, bool)" path="/summary"/>
+    /// <param name="report">Report.</param>
+    /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
+    /// <param name="depth">Common depth; above 0, at most 24 inches.</param>
+    /// <param name="material">Common material; null takes pure carbonate powder.</param>
+    /// <param name="includeFromMemory">Whether to ask the methods whose numbers are from memory as well.</param>
+    /// <returns>The comparison.</returns>
+    public static LimeMethodComparison Of(SoilReport report, double targetPh, Length depth, LimingMaterial? material = null, bool includeFromMemory = false) =>
+        Of(LimeSample.From(report), targetPh, depth, material, includeFromMemory);
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Answers.Select(a => new WorkedLine(
+        a.Method.Name,
+        a.Need.Rate?.ToString() ?? "no answer",
+        a.Common is { } rate ? $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of {Material.Name}, {LimeText.Inches(Depth)} in deep" : a.WhyNot ?? a.Need.Findings[0].Text,
+        a.Method.SourceId))];
+
+    private static LimeMethodAnswer Answer(LimeNeed need, Length depth, LimingMaterial material)
+    {
+        string? whyNot = need.Rate is null ? null
+            : need.Rate.Basis.Figure is not { } figure ? "the strength of its lime is not printed."
+            : material.TryFigureIn(figure.Index, out _, out string problem) ? null : problem;
+        return new LimeMethodAnswer
+        {
+            Need = need,
+            WhyNot = whyNot,
+            Common = whyNot is null ? OnCommonBasis(need.Rate) : null,
+            CommonLowest = whyNot is null ? OnCommonBasis(need.Lowest) : null,
+            CommonHighest = whyNot is null ? OnCommonBasis(need.Highest) : null,
+        };
+
+        ApplicationRate? OnCommonBasis(LimeRate? rate) => rate?.AtDepth(depth).RateOf(material);
+    }
+
+    private static IEnumerable<Finding> FindingsOf(LimeMethodComparison comparison)
+    {
+        if (comparison.Spread is { } spread)
+        {
+            yield return FindingCatalog.Create("lime-comparison-spread", ("spread", LimeText.Tons(spread.PoundsPerAcre)));
+        }
+
+        foreach (var answer in comparison.Answers)
+        {
+            if (answer.WhyNot is { } reason)
+            {
+                yield return FindingCatalog.Create("lime-not-comparable", ("method", answer.Method.Name), ("reason", reason));
+            }
+
+            foreach (var finding in answer.Need.Findings)
+            {
+                yield return finding;
+            }
+        }
+    }
+}

@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>When the lime will have worked, the pH to expect on planting day, what to sow meanwhile, and when to test again.</summary>
+public sealed class LimeOutlook : IWorkedResult
+{
+    private const double DaysPerMonth = 365.25 / 12;
+
+    private LimeOutlook(LimeOutlookTerms terms) => Terms = terms;
+
+    /// <summary>Gets what was asked.</summary>
+    public LimeOutlookTerms Terms { get; }
+
+    /// <summary>Gets the share of the lime that has worked on planting day.</summary>
+    public required LimeReaction Worked { get; init; }
+
+    /// <summary>Gets the lowest pH to expect on planting day.</summary>
+    public required double ExpectedPhLow { get; init; }
+
+    /// <summary>Gets the highest pH to expect on planting day.</summary>
+    public required double ExpectedPhHigh { get; init; }
+
+    /// <summary>Gets the day from which the lime begins to show: three months on (LIME-S17).</summary>
+    public DateOnly StartsOn => Terms.LimedOn.AddMonths((int)LimeConstants.Of("too-young"));
+
+    /// <summary>Gets the day of about full effect of fine lime: six months on (LIME-S17). Coarse lime goes on working for years.</summary>
+    public DateOnly FullEffectOn => Terms.LimedOn.AddMonths((int)LimeConstants.Of("full-effect"));
+
+    /// <summary>Gets the kinds whose lower limit today's soil meets: they can be sown without waiting for the lime.</summary>
+    public required ImmutableArray<CropKind> SowNow { get; init; }
+
+    /// <summary>Gets the kinds to hold back until the lime has worked.</summary>
+    public required ImmutableArray<CropKind> HoldBack { get; init; }
+
+    /// <summary>Gets the kinds whose lower limit is not known.</summary>
+    public required ImmutableArray<CropKind> LimitUnknown { get; init; }
+
+    /// <summary>Gets the day by which to test again, in the same season and to the same depth.</summary>
+    public required DateOnly RetestOn { get; init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["LIME-S16", "LIME-S17", "LIME-S22"];
+
+    /// <summary>Looks ahead.</summary>
+    /// <param name="terms">Soil, lime and dates.</param>
+    /// <returns>The outlook.</returns>
+    /// <exception cref="ArgumentException">Planting before liming.</exception>
+    /// <remarks>expected pH = pH + (target - pH) x share delivered x share worked (straight line, PRACTICE). Lime left on the
+    /// surface changes only the top inches, so the lower figure is then today's pH. Next test: 12 months after more than
+    /// 1 ton/ac or on weakly buffered soil (PRACTICE); else 2 years on sand, 3 on others (LIME-S7).</remarks>
+    public static LimeOutlook For(LimeOutlookTerms terms)
+    {
+        ArgumentNullException.ThrowIfNull(terms);
+        Guard.Defined(terms.Placement);
+        if (terms.PlantingOn < terms.LimedOn)
+        {
+            throw new ArgumentException("Planting must not come before liming.", nameof(terms));
+        }
+
+        double months = (terms.PlantingOn.DayNumber - terms.LimedOn.DayNumber) / DaysPerMonth;
+        var worked = LimeReaction.After(terms.Material, months);
+        double ph = terms.SoilPh.Value;
+        double rise = Math.Max(0, terms.Rate.TargetPh - ph) * terms.ShareDelivered.Value;
+        bool onSurface = terms.Placement == LimePlacement.Surface;
+        var known = terms.Kinds.Where(k => k.Ph is not null).ToList();
+        var outlook = new LimeOutlook(terms)
+        {
+            Worked = worked,
+            ExpectedPhLow = onSurface ? ph : ph + (rise * worked.Low.Value),
+            ExpectedPhHigh = ph + (rise * worked.High.Value),
+            SowNow = [.. known.Where(k => k.Ph!.MinimumPh <= ph)],
+            HoldBack = [.. known.Where(k => k.Ph!.MinimumPh > ph)],
+            LimitUnknown = [.. terms.Kinds.Where(k => k.Ph is null)],
+            RetestOn = terms.LimedOn.AddMonths(MonthsToRetest(terms)),
+            Findings = [],
+        };
+        return new LimeOutlook(terms)
+        {
+            Worked = outlook.Worked,
+            ExpectedPhLow = outlook.ExpectedPhLow,
+            ExpectedPhHigh = outlook.ExpectedPhHigh,
+            SowNow = outlook.SowNow,
+            HoldBack = outlook.HoldBack,
+            LimitUnknown = outlook.LimitUnknown,
+            RetestOn = outlook.RetestOn,
+            Findings = Finding.InOrder(outlook.FindingsOf(months)),
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Worked by planting day", "by fineness and time", Worked.ToString(), "LIME-S16"),
+        new("pH to expect", "pH + (target - pH) x share delivered x share worked",
+            $"{LimeText.Ph(Terms.SoilPh.Value)} + ({LimeText.Ph(Terms.Rate.TargetPh)} - {LimeText.Ph(Terms.SoilPh.Value)}) x {Amounts.Print(Terms.ShareDelivered, 0)} x {Worked}: {LimeText.Ph(ExpectedPhLow)} to {LimeText.Ph(ExpectedPhHigh)}", "PRACTICE"),
+        new("Sow now", "lower limit met by today's soil", Names(SowNow)),
+        new("Hold back", "lower limit above today's pH", Names(HoldBack)),
+        new("Test again", "same season, same depth", RetestOn.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)),
+    ];
+
+    private static string Names(ImmutableArray<CropKind> kinds) => kinds.IsEmpty ? "none" : string.Join(", ", kinds.Select(k => k.CommonName));
+
+    private static int MonthsToRetest(LimeOutlookTerms terms)
+    {
+        double delivered = terms.Rate.OfBasis.ShortTonsPerAcre * terms.ShareDelivered.Value;
+        bool weak = terms.ExchangeCapacity is { } capacity && capacity.Milliequivalents < LimeConstants.Of("weak-cec-limit");
+        return (int)LimeConstants.Of(
+            weak || delivered > LimeConstants.Of("retest-correction-rate") ? "retest-after-correction"
+            : terms.Texture is SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam ? "retest-sand"
+            : "retest-other");
+    }
+
+    private IEnumerable<Finding> FindingsOf(double months)
+    {
+        double ph = Terms.SoilPh.Value;
+        bool sour = ph < Terms.Rate.TargetPh;
+        if (sour && months < LimeConstants.Of("too-young"))
+        {
+            yield return FindingCatalog.Create("lime-too-young", ("months", Amounts.Print(months, 1)));
+        }
+
+        if (sour && months < LimeConstants.Of("full-effect") && Terms.Kinds.Any(k => k.IsLegume))
+        {
+            yield return FindingCatalog.Create("lime-seed-legumes-later");
+        }
+
+        if (sour && Terms.Placement == LimePlacement.Surface)
+        {
+            yield return FindingCatalog.Create("lime-surface-slow");
+        }
+
+        foreach (var kind in HoldBack)
+        {
+            yield return FindingCatalog.Create("lime-kind-hold-back", ("kind", kind.CommonName), ("minimum", LimeText.Ph(kind.Ph!.MinimumPh)), ("ph", LimeText.Ph(ph)));
+        }
+
+        foreach (var kind in LimitUnknown)
+        {
+            yield return FindingCatalog.Create("lime-kind-limit-unknown", ("kind", kind.CommonName));
+        }
+    }
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>One row of the table of target pHs.</summary>
+internal sealed class LimeTargetRow
+{
+    private static readonly Lazy<ImmutableArray<LimeTargetRow>> Rows = new(() =>
+        [.. CsvTable.Embedded("liming-targets.csv", "institution", "kinds", "soils", "acid_subsoil", "target_ph", "lowest_ph", "highest_ph", "source_id", "locator", "status").Rows.Select(r => new LimeTargetRow(r))]);
+
+    private readonly ImmutableHashSet<string> kinds;
+    private readonly ImmutableArray<SoilClass> soils;
+    private readonly string acidSubsoil;
+
+    private LimeTargetRow(CsvRow row)
+    {
+        Institution = row.Text("institution");
+        kinds = [.. row.Text("kinds").Split(';')];
+        soils = [.. row.Text("soils").Split(';').Select(Enum.Parse<SoilClass>)];
+        acidSubsoil = row.Text("acid_subsoil");
+        TargetPh = row.NumberOrNull("target_ph");
+        LowestPh = row.NumberOrNull("lowest_ph");
+        HighestPh = row.NumberOrNull("highest_ph");
+        SourceId = row.SourceId();
+        Status = row.Status();
+    }
+
+    internal static ImmutableArray<LimeTargetRow> All => Rows.Value;
+
+    internal string Institution { get; }
+
+    internal IEnumerable<string> Kinds => kinds;
+
+    internal double? TargetPh { get; }
+
+    internal double? LowestPh { get; }
+
+    internal double? HighestPh { get; }
+
+    internal string SourceId { get; }
+
+    internal DataStatus Status { get; }
+
+    internal static LimeTargetRow? Find(string institution, string kindId, SoilClass soil, bool hasAcidSubsoil) =>
+        All.FirstOrDefault(r => string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
+            && r.kinds.Contains(kindId) && r.soils.Contains(soil) && (r.acidSubsoil == "any" || r.acidSubsoil == (hasAcidSubsoil ? "yes" : "no")));
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>Several materials for one need, cheapest per unit of effective neutralizing power first.</summary>
+public sealed class LimingMaterialComparison : IWorkedResult
+{
+    private LimingMaterialComparison()
+    {
+    }
+
+    /// <summary>Gets the rate.</summary>
+    public required LimeRate Rate { get; init; }
+
+    /// <summary>Gets the offers, cheapest per unit of effect first, those that cannot be judged last.</summary>
+    public required ImmutableArray<LimeOfferCost> Costs { get; init; }
+
+    /// <summary>Gets the offer whose order for this plot costs least, whole bags counted; null when none can be judged.</summary>
+    public LimeOfferCost? CheapestForPlot => Costs.Where(c => c.Order is not null).MinBy(c => c.Order!.Cost);
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. new[] { Rate.Basis.SourceId, Rate.Basis.Figure?.Index.SourceId }.OfType<string>().Distinct()];
+
+    /// <summary>Compares offers.</summary>
+    /// <param name="rate">Rate that is needed.</param>
+    /// <param name="area">Area; above 0.</param>
+    /// <param name="offers">Offers; at least one.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="ArgumentException">No offers, or an area that is not above 0.</exception>
+    /// <remarks>cost per effective ton = price per pound x 2000 / (figure / whole of the index).</remarks>
+    public static LimingMaterialComparison Of(LimeRate rate, Area area, IReadOnlyList<LimeOffer> offers)
+    {
+        ArgumentNullException.ThrowIfNull(rate);
+        Guard.NotEmpty(offers);
+        double acres = area.Acres;
+        Guard.Above(acres, 0, "ac", nameof(area));
+        ImmutableArray<LimeOfferCost> costs = [.. offers.Select(o => Cost(rate, area, o)).OrderBy(c => c.CostPerEffectiveTon ?? decimal.MaxValue)];
+        return new LimingMaterialComparison
+        {
+            Rate = rate,
+            Costs = costs,
+            Findings = Finding.InOrder(costs.SelectMany(c => c.Order?.Findings ?? []).Concat(
+                costs.Where(c => !c.Offer.Material.Neutralizes).Select(c => FindingCatalog.Create("lime-no-neutralizing-value", ("material", c.Offer.Material.Name))))),
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Costs.Select(c => c.Order is null
+        ? new WorkedLine(c.Offer.Material.Name, "cannot be judged", c.WhyNot!)
+        : new WorkedLine(c.Offer.Material.Name, "price per ton / (figure / whole of the index)",
+            $"{Amounts.Print((double)(c.Offer.PricePerPound * (decimal)LimeText.PoundsPerTon), 2)} / ({c.Figure} / {Amounts.Print(c.Figure!.Index.Whole, 0)}) = {Amounts.Print((double)c.CostPerEffectiveTon!.Value, 2)}; {Amounts.Print(c.Order.Product, "lb", 0)} for {Amounts.Print((double)c.Order.Cost!.Value, 2)}",
+            c.Figure.Index.SourceId))];
+
+    private static LimeOfferCost Cost(LimeRate rate, Area area, LimeOffer offer)
+    {
+        if (!offer.Material.Neutralizes)
+        {
+            return new LimeOfferCost { Offer = offer, WhyNot = "it neutralizes nothing" };
+        }
+
+        if (rate.Basis.Figure is not { } basis)
+        {
+            return new LimeOfferCost { Offer = offer, WhyNot = "the strength of the rate's lime is not printed" };
+        }
+
+        if (!offer.Material.TryFigureIn(basis.Index, out var figure, out string problem) || figure!.Value <= 0)
+        {
+            return new LimeOfferCost { Offer = offer, Figure = figure, WhyNot = problem.Length > 0 ? problem : "it has no effect in this index" };
+        }
+
+        return new LimeOfferCost
+        {
+            Offer = offer,
+            Figure = figure,
+            CostPerEffectiveTon = offer.PricePerPound * (decimal)(LimeText.PoundsPerTon / figure.ShareOfWhole),
+            Order = LimeOrder.For(new LimeOrderTerms
+            {
+                Rate = rate,
+                Material = offer.Material,
+                Area = area,
+                Bag = offer.Bag,
+                PricePerBag = offer.Bag is null ? null : offer.Price,
+                PricePerTon = offer.Bag is null ? offer.Price : null,
+            }),
+        };
+    }
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>The acid that nitrogen fertilizer adds, as the calcium carbonate that would neutralize it.</summary>
+public sealed class NitrogenAcidity : IWorkedResult
+{
+    private static readonly Lazy<ImmutableArray<CsvRow>> Rows = new(() =>
+        CsvTable.Embedded("liming-n-acidity.csv", "id", "name", "nitrogen_percent", "published_lb_carbonate_per_lb_n", "hydrogen_ions_per_n", "source_id", "locator", "status").Rows);
+
+    private readonly string name;
+    private readonly string sourceId;
+
+    private NitrogenAcidity(string name, string sourceId)
+    {
+        this.name = name;
+        this.sourceId = sourceId;
+    }
+
+    /// <summary>Gets the ids of the fertilizers it knows.</summary>
+    public static ImmutableArray<string> Fertilizers => [.. Rows.Value.Select(r => r.Text("id"))];
+
+    /// <summary>Gets the convention.</summary>
+    public required AcidityConvention Convention { get; init; }
+
+    /// <summary>Gets the nitrogen applied.</summary>
+    public required ApplicationRate Nitrogen { get; init; }
+
+    /// <summary>Gets the pounds of calcium carbonate for each pound of nitrogen, a pure number; below zero for a fertilizer that leaves base.</summary>
+    public required double CarbonatePerNitrogen { get; init; }
+
+    /// <summary>Gets the pure calcium carbonate that would neutralize the acid; zero for a fertilizer that leaves base.</summary>
+    public ApplicationRate Carbonate => ApplicationRate.FromPoundsPerAcre(Math.Max(0, Nitrogen.PoundsPerAcre * CarbonatePerNitrogen));
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [sourceId];
+
+    /// <summary>Acid of one fertilizer.</summary>
+    /// <param name="fertilizer">Id, such as <c>urea</c>.</param>
+    /// <param name="nitrogen">Nitrogen applied.</param>
+    /// <param name="convention">Convention.</param>
+    /// <returns>The acidity.</returns>
+    /// <exception cref="KeyNotFoundException">No such fertilizer; the message lists all.</exception>
+    /// <exception cref="ArgumentException">The convention has no figure for this fertilizer.</exception>
+    /// <remarks>Published: lb carbonate per lb N of the table. All acid stays: hydrogen ions per N x M(CaCO3) / 2 / M(N)
+    /// (MASS-IUPAC): 3.57 for urea, 7.15 for ammonium sulfate.</remarks>
+    public static NitrogenAcidity Of(string fertilizer, ApplicationRate nitrogen, AcidityConvention convention)
+    {
+        ArgumentNullException.ThrowIfNull(fertilizer);
+        Guard.Defined(convention);
+        var row = Rows.Value.FirstOrDefault(r => r.Text("id") == fertilizer)
+            ?? throw new KeyNotFoundException($"No acidity is known for '{fertilizer}'. There are: {string.Join(", ", Fertilizers)}.");
+        bool published = convention == AcidityConvention.PlantsTakeUpNitrate;
+        double factor = published ? row.Number("published_lb_carbonate_per_lb_n")
+            : (row.NumberOrNull("hydrogen_ions_per_n") ?? throw new ArgumentException($"The worst case has no figure for {row.Text("name")}.", nameof(convention))) * CarbonatePerHydrogenIon;
+        var findings = new List<Finding> { FindingCatalog.Create("lime-acidity-aglime") };
+        if (published && row.Status() == DataStatus.Memory)
+        {
+            findings.Add(MemoryGate.FindingFor($"the acidity of {row.Text("name")}", row.SourceId()));
+        }
+
+        return new NitrogenAcidity(row.Text("name"), published ? row.SourceId() : AtomicMasses.SourceId)
+        {
+            Convention = convention,
+            Nitrogen = nitrogen,
+            CarbonatePerNitrogen = factor,
+            Findings = Finding.InOrder(findings),
+        };
+    }
+
+    /// <summary>How far the pH falls when nothing is done.</summary>
+    /// <param name="capacity">Lime buffer capacity of the soil.</param>
+    /// <param name="depth">Depth that shares the acid; above 0, at most 24 inches.</param>
+    /// <returns>Fall in pH units, at least 0.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A capacity of zero, or a depth outside its range.</exception>
+    /// <remarks>fall = lb carbonate per acre / (capacity x million lb of soil per acre); 0.3 million lb to the inch (PRACTICE).</remarks>
+    public double PhFall(LimeBufferCapacity capacity, Length depth)
+    {
+        double inches = depth.Inches;
+        Guard.AboveUpTo(inches, 0, 24, "in", nameof(depth));
+        double perPh = Guard.Above(capacity.MilligramsPerKilogramPerPh, 0, "mg/kg per pH", nameof(capacity));
+        return Carbonate.PoundsPerAcre / (perPh * inches * LimeConstants.Of("soil-per-inch"));
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Acid as carbonate", "nitrogen x carbonate per nitrogen",
+            $"{name}: {Amounts.Print(Nitrogen, "lb/ac", 1)} x {Amounts.Print(CarbonatePerNitrogen, 2)} = {Amounts.Print(Carbonate, "lb/ac", 1)}", sourceId),
+    ];
+
+    private static double CarbonatePerHydrogenIon => LimingCompound.Find("calcite").MolarMassGrams / 2 / AtomicMasses.Of("N");
+}

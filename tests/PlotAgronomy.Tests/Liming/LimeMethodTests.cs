@@ -1,0 +1,215 @@
+using PlotAgronomy.Liming;
+using PlotAgronomy.Soil;
+using static PlotAgronomy.Tests.Liming.LimeSamples;
+
+namespace PlotAgronomy.Tests.Liming;
+
+public class LimeMethodTests
+{
+    private static LimeNeed Need(string method, SoilReport report, double target) => LimeRequirement.ByName(method).NeedFor(report, target);
+
+    [Fact]
+    public void Methods_from_memory_are_not_found_by_buffer_and_institution()
+    {
+        Assert.Equal(["oregon-2025-sikora"], LimeRequirement.By(SoilBuffer.Sikora, "oregon").Select(m => m.Id));
+        Assert.Empty(LimeRequirement.By(SoilBuffer.Smp, "Wisconsin"));
+        Assert.Empty(LimeRequirement.By("Ohio/Indiana/Michigan 1995"));
+        Assert.All(LimeRequirement.Methods.SelectMany(m => LimeRequirement.By(m.Institution)), m => Assert.Equal(DataStatus.Read, m.Status));
+    }
+
+    [Fact]
+    public void A_method_from_memory_always_says_so()
+    {
+        foreach (var method in LimeRequirement.Methods)
+        {
+            bool says = method.NeedFor(Report(5.0), method.ClosestTarget(6.5)).Has("data-from-memory");
+            Assert.Equal(method.Status == DataStatus.Memory, says);
+        }
+    }
+
+    [Fact]
+    public void An_unknown_name_lists_the_names() =>
+        Assert.Contains("oregon-2025-sikora", Assert.Throws<KeyNotFoundException>(() => LimeRequirement.ByName("nowhere")).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Every_answer_carries_the_four_labels_of_its_method()
+    {
+        var need = Need("oregon-2025-sikora", Report(5.2, SoilBuffer.Sikora, 6.4), 6.4);
+        Assert.Equal("oregon-score-100", need.Rate!.Basis.Id);
+        Assert.Equal(6.4, need.Rate.TargetPh);
+        Assert.Equal(6, need.Rate.Depth.Inches, 1e-12);
+        Assert.Equal("Oregon", need.Rate.Institution);
+        Assert.Equal("2.1 ton/ac of 100-score lime to pH 6.4, 6 in deep (Oregon)", need.Rate.ToString());
+    }
+
+    [Fact]
+    public void A_buffer_without_its_name_gives_no_number()
+    {
+        var sample = new LimeSample { Report = Report(5.2), UnnamedBufferPh = 6.4 };
+        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(sample, 6.4);
+        Assert.Null(need.Rate);
+        Assert.True(need.Has("lime-buffer-unnamed"));
+    }
+
+    [Fact]
+    public void A_reading_of_another_buffer_is_not_taken()
+    {
+        var need = Need("tri-state-1995-smp", Report(5.2, SoilBuffer.Mehlich, 5.78), 6.5);
+        Assert.Null(need.Rate);
+        Assert.True(need.Has("lime-buffer-other"));
+    }
+
+    [Theory]
+    [InlineData(6.4, false)]
+    [InlineData(6.39, true)]
+    [InlineData(6.5, false)]
+    public void At_or_above_the_target_there_is_no_lime(double waterPh, bool limes)
+    {
+        var need = Need("oregon-2025-sikora", Report(waterPh, SoilBuffer.Sikora, 6.4), 6.4);
+        Assert.Equal(limes, need.Rate!.OfBasis.PoundsPerAcre > 0);
+        Assert.Equal(!limes, need.Has("lime-ph-at-target"));
+    }
+
+    [Theory]
+    [InlineData("oregon-2025-sikora", SoilBuffer.Sikora, 4.79, 6.4, "lime-reading-outside")]
+    [InlineData("oregon-2025-sikora", SoilBuffer.Sikora, 6.91, 6.4, "lime-reading-outside")]
+    [InlineData("tri-state-1995-smp", SoilBuffer.Smp, 4.79, 6.5, "lime-reading-outside")]
+    [InlineData("iowa-pm1688-table", SoilBuffer.Smp, 5.79, 6.5, "lime-reading-outside")]
+    [InlineData("oregon-em9057-smp", SoilBuffer.Smp, 6.6, 6.0, "lime-cell-blank")]
+    [InlineData("oregon-2025-sikora", SoilBuffer.Sikora, 6.0, 6.5, "lime-target-not-offered")]
+    public void Outside_a_method_there_is_a_finding_and_no_number(string method, SoilBuffer buffer, double reading, double target, string code)
+    {
+        var need = Need(method, Report(5.0, buffer, reading), target);
+        Assert.Null(need.Rate);
+        Assert.Null(need.Published);
+        Assert.True(need.Has(code));
+        Assert.Empty(need.ShowWork());
+    }
+
+    [Theory]
+    [InlineData(4.8, 6.1)]
+    [InlineData(6.9, 0.0)]
+    public void The_limits_of_a_table_belong_to_it(double reading, double tons) =>
+        Assert.Equal(tons, Need("oregon-2025-sikora", Report(5.0, SoilBuffer.Sikora, reading), 5.6).Rate!.OfBasis.ShortTonsPerAcre, 1e-9);
+
+    [Fact]
+    public void Organic_soil_is_refused_by_a_mineral_method_and_taken_by_its_own()
+    {
+        var muck = Report(4.8, SoilBuffer.Smp, 5.5, soilClass: SoilClass.Organic);
+        Assert.True(Need("tri-state-1995-smp", muck, 6.5).Has("lime-soil-outside-method"));
+        Assert.NotNull(Need("tri-state-1995-organic", muck, 5.3).Rate);
+        var byMatter = new SoilReport { Laboratory = "test", WaterPh = WaterPh.FromValue(4.8), OrganicMatter = Fraction.FromPercent(20.1) };
+        Assert.NotNull(Need("tri-state-1995-organic", byMatter, 5.3).Rate);
+        Assert.True(Need("tri-state-1995-organic", new SoilReport { Laboratory = "test", WaterPh = WaterPh.FromValue(4.8), OrganicMatter = Fraction.FromPercent(20) }, 5.3).Has("lime-soil-outside-method"));
+    }
+
+    [Fact]
+    public void Minnesotas_food_plot_table_keeps_its_blank_steps_and_its_limit()
+    {
+        Assert.Equal(0, Need("minnesota-food-plot-west", Report(5.5, SoilBuffer.Smp, 6.5), 6.0).Rate!.OfBasis.PoundsPerAcre);
+        Assert.Equal(2000, Need("minnesota-food-plot-west", Report(5.5, SoilBuffer.Smp, 6.4), 6.0).Rate!.OfBasis.PoundsPerAcre);
+        Assert.True(Need("minnesota-food-plot-west", Report(5.5, SoilBuffer.Smp, 6.4), 6.0).Has("lime-minnesota-area"));
+    }
+
+    [Fact]
+    public void A_superseded_table_says_so()
+    {
+        Assert.True(LimeRequirement.ByName("oregon-em9057-smp").IsSuperseded);
+        Assert.True(Need("oregon-em9057-smp", Report(5.0, SoilBuffer.Smp, 6.2), 6.0).Has("lime-method-superseded"));
+    }
+
+    [Theory]
+    [InlineData(7.0, 1.0)]
+    [InlineData(6.5, 0.9)]
+    [InlineData(6.0, 0.7)]
+    public void A_reading_off_by_a_tenth_moves_the_regional_rate_by_the_slope_of_its_table(double target, double tonsEitherSide)
+    {
+        // S-2.50 manual (WCC-103, 2003): readings repeat within about 0.1. Slopes of publication 221 worked apart.
+        var need = Need("ncr-221-ag-ground", Report(4.8, SoilBuffer.Smp, 5.8), target);
+        Assert.Equal(tonsEitherSide, (need.Highest!.OfBasis.ShortTonsPerAcre - need.Lowest!.OfBasis.ShortTonsPerAcre) / 2, 0.051);
+        Assert.InRange(need.Rate!.OfBasis.PoundsPerAcre, need.Lowest.OfBasis.PoundsPerAcre, need.Highest.OfBasis.PoundsPerAcre);
+    }
+
+    [Fact]
+    public void The_range_stays_open_where_it_leaves_the_method()
+    {
+        var need = Need("oregon-2025-sikora", Report(5.0, SoilBuffer.Sikora, 4.85), 6.4);
+        Assert.Null(need.Highest);
+        Assert.NotNull(need.Lowest);
+        Assert.True(need.Has("lime-range-open"));
+    }
+
+    [Fact]
+    public void Only_north_carolina_takes_earlier_lime_off()
+    {
+        var earlier = EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), 2);
+        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(Report(5.2, SoilBuffer.Sikora, 6.4), 6.4, earlier);
+        Assert.Equal(need.Gross!.OfBasis.PoundsPerAcre, need.Rate!.OfBasis.PoundsPerAcre);
+        Assert.True(need.Has("lime-credit-not-printed"));
+        Assert.Null(earlier.CreditBy("Oregon", SoilClass.Mineral));
+    }
+
+    [Theory]
+    [InlineData(SoilClass.Mineral, 12.4, true)]
+    [InlineData(SoilClass.Mineral, 12.5, false)]
+    [InlineData(SoilClass.Organic, 6.2, true)]
+    [InlineData(SoilClass.MineralOrganic, 6.25, false)]
+    public void The_credit_ends_after_its_months(SoilClass soil, double months, bool some) =>
+        Assert.Equal(some, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), months).CreditBy("North Carolina", soil)!.Value.PoundsPerAcre > 1e-9);
+
+    [Theory]
+    [InlineData(3.99)]
+    [InlineData(9.01)]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(-1)]
+    public void A_target_outside_its_range_is_refused(double target) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Need("oregon-2025-sikora", Report(5.0, SoilBuffer.Sikora, 6.0), target));
+
+    [Theory]
+    [InlineData(-0.01)]
+    [InlineData(1.01)]
+    [InlineData(double.NaN)]
+    public void A_reading_error_outside_its_range_is_refused(double error) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimeRequirement.ByName("oregon-2025-sikora").NeedFor(Report(5.0, SoilBuffer.Sikora, 6.0), 6.4, null, error));
+
+    [Theory]
+    [InlineData(7.2, true)]
+    [InlineData(6.8, false)]
+    public void A_target_above_seven_is_questioned(double target, bool questioned) =>
+        Assert.Equal(questioned, Need("oregon-2025-sikora", Report(5.0, SoilBuffer.Sikora, 6.0), target).Has("lime-over-target"));
+
+    [Theory]
+    [InlineData(6.99, true)]
+    [InlineData(7, false)]
+    public void A_low_exchange_capacity_is_named(double cec, bool weak) =>
+        Assert.Equal(weak, Need("oregon-2025-sikora", Report(5.0, SoilBuffer.Sikora, 6.5, cec), 6.4).Has("lime-weakly-buffered"));
+
+    [Fact]
+    public void The_slip_in_the_cited_iowa_table_is_named() =>
+        Assert.True(Need("iowa-pm1688-table", Report(5.0, SoilBuffer.Smp, 5.9), 6.9).Has("lime-table-slip"));
+
+    [Fact]
+    public void The_domain_of_adams_evans_ends_at_its_capacity_and_its_need()
+    {
+        Assert.True(Need("adams-evans", Report(5.6, SoilBuffer.AdamsEvans, 6.5), 6.5).Has("lime-cec-outside"));
+        Assert.True(Need("adams-evans", Report(4.5, SoilBuffer.AdamsEvans, 6.6), 6.5).Has("lime-need-above-domain"));
+    }
+
+    [Fact]
+    public void Georgias_titration_ends_at_pH_six_and_a_half()
+    {
+        var sample = new LimeSample { Report = Report(5.3), LimeBufferCapacity = LimeBufferCapacity.FromThirtyMinutes(150) };
+        Assert.Equal(272.9, sample.LimeBufferCapacity.Value.MilligramsPerKilogramPerPh, 0.05);
+        Assert.NotNull(LimeRequirement.ByName("georgia-lime-buffer-capacity").NeedFor(sample, 6.5).Rate);
+        Assert.Null(LimeRequirement.ByName("georgia-lime-buffer-capacity").NeedFor(sample, 6.6).Rate);
+    }
+
+    [Fact]
+    public void Shown_work_ends_with_the_labels_and_the_range()
+    {
+        var work = LimeRequirement.ByName("north-carolina-mehlich").NeedFor(Report(5.2, SoilBuffer.Mehlich, 6.075), 6.0, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), 5)).ShowWork();
+        Assert.Equal(["Acidity Ac", "Base rate", "Earlier lime still to work", "Need", "Labels", "Range"], work.Select(l => l.Label));
+        Assert.Equal("2.1 x (6 - 5.2) / (6.6 - 5.2) = 1.2 ton/ac", work[1].Numbers);
+    }
+}

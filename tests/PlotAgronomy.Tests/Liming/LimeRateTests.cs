@@ -1,0 +1,113 @@
+using PlotAgronomy.Liming;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+using static PlotAgronomy.Tests.Liming.LimeSamples;
+
+namespace PlotAgronomy.Tests.Liming;
+
+public class LimeRateTests
+{
+    [Fact]
+    public void Rates_on_different_labels_are_neither_added_nor_compared()
+    {
+        var one = Rate(1);
+        Assert.Throws<InvalidOperationException>(() => one.Plus(Rate(1, LimeBasis.OhioEnp)));
+        Assert.Throws<InvalidOperationException>(() => one.Plus(Rate(1, depthInches: 8)));
+        Assert.Throws<InvalidOperationException>(() => one.Plus(Rate(1, targetPh: 6)));
+        Assert.Throws<InvalidOperationException>(() => one.Plus(Rate(1, institution: "Oregon")));
+        Assert.Throws<InvalidOperationException>(() => one.RatioTo(Rate(1, LimeBasis.OhioEnp)));
+        Assert.Equal(3, one.Plus(Rate(2)).OfBasis.ShortTonsPerAcre, 1e-12);
+        Assert.Equal(0.5, one.RatioTo(Rate(2, targetPh: 6)), 1e-12);
+    }
+
+    [Fact]
+    public void A_conversion_between_indices_needs_a_material_and_shows_its_factor()
+    {
+        var rate = Rate(2, LimeBasis.AgLimeNeutralizingValue90);
+        Assert.Throws<InvalidOperationException>(() => rate.ConvertTo(LimeBasis.OhioEnp));
+        // Legal ground grade: 90 % and 95/70/50/40 through 8/20/60/100 rates 1206 lb/ton in Ohio (Ohio Department of Agriculture).
+        var ground = LimingMaterial.FromAnalysis("ground grade", LimingForm.GroundLimestone, 90, SieveAnalysis.OfPercent((8, 95), (20, 70), (60, 50), (100, 40)));
+        var through = rate.ConvertTo(LimeBasis.OhioEnp, ground);
+        Assert.Equal(0.603, through.Factor, 1e-9);
+        Assert.Equal(1.206, through.Rate.OfBasis.ShortTonsPerAcre, 1e-9);
+        Assert.True(through.Has("data-from-memory"));
+        Assert.Contains("0.603", through.ShowWork()[0].Numbers, StringComparison.Ordinal);
+        Assert.Equal(1.8, rate.ConvertTo(LimeBasis.OhioEnp, LimingMaterial.PureCarbonate).Rate.OfBasis.ShortTonsPerAcre, 1e-9);
+    }
+
+    [Fact]
+    public void A_lime_of_unprinted_strength_is_not_converted() =>
+        Assert.Throws<InvalidOperationException>(() => Rate(1, LimeBasis.Find("ground-limestone")).ConvertTo(LimeBasis.OhioEnp, LimingMaterial.PureCarbonate));
+
+    [Fact]
+    public void A_printed_rate_without_its_lime_is_refused_with_the_question_to_ask()
+    {
+        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), 6.5, Length.FromInches(7), null, "a laboratory");
+        Assert.Null(printed.Rate);
+        Assert.Contains("Ask the laboratory", printed.Findings.Single(f => f.Code == "lime-basis-unknown").Text, StringComparison.Ordinal);
+        var bare = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), null, null, LimeBasis.OhioEnp, " ");
+        Assert.Null(bare.Rate);
+        Assert.Equal(3, bare.Findings.Count(f => f.Code == "lime-label-missing"));
+        Assert.Contains("oregon-score-100", Assert.Throws<KeyNotFoundException>(() => LimeBasis.Find("tons")).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_printed_rate_goes_through_every_step_like_any_other()
+    {
+        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(1), 6.0, Length.FromInches(20.0 / 3), LimeBasis.NorthCarolinaStandard, "North Carolina");
+        // By hand: 1 - 5 months x 0.08 x 0.5 ton = 0.7 off 0.3; half the depth; label 2000 lb; rounded to 0.1.
+        var order = LimeOrder.For(new LimeOrderTerms
+        {
+            Rate = printed.Rate!,
+            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2000)),
+            Area = Area.FromAcres(0.5),
+            EarlierLime = EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(0.5), 5),
+            WorkedDepth = Length.FromInches(10.0 / 3),
+            Rounding = LimeRounding.TryFind("North Carolina"),
+            Bag = Mass.FromPounds(50),
+        });
+        Assert.Equal(0.35, order.BasisRate.OfBasis.ShortTonsPerAcre, 1e-9);
+        Assert.Equal(0.4, order.ProductRate.ShortTonsPerAcre, 1e-9);
+        Assert.Equal(8, order.Bags);
+    }
+
+    [Theory]
+    [InlineData("North Carolina", 0.25, 0.3)]
+    [InlineData("North Carolina", 0.2499, 0)]
+    [InlineData("North Carolina", 0.75, 0.8)]
+    [InlineData("Oregon", 2.65, 2.7)]
+    [InlineData("Ohio/Indiana/Michigan 1995", 2.667, 2.7)]
+    public void Each_institution_rounds_its_own_way(string institution, double tons, double rounded) =>
+        Assert.Equal(rounded, LimeRounding.TryFind(institution)!.Apply(ApplicationRate.FromShortTonsPerAcre(tons)).ShortTonsPerAcre, 1e-9);
+
+    [Fact]
+    public void The_garden_report_of_pennsylvania_rounds_down()
+    {
+        // Soil test report notes (Penn State): 5 lb/100 ft2 at a CCE of 70 % is printed as 7 lb; exact 7.14.
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(50), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), "Pennsylvania garden");
+        var exact = rate.RateOf(LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 70));
+        Assert.Equal(7.142857, exact.PoundsPerThousandSquareFeet / 10, 1e-6);
+        Assert.Equal(7, LimeRounding.TryFind("Pennsylvania garden")!.Apply(exact).PoundsPerThousandSquareFeet / 10, 1e-9);
+        Assert.Null(LimeRounding.TryFind("Kansas"));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(24.01)]
+    [InlineData(-1)]
+    public void A_depth_outside_its_range_is_refused(double inches)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Rate(1, depthInches: inches));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Rate(1).AtDepth(Length.FromInches(inches)));
+    }
+
+    [Fact]
+    public void Text_is_the_same_in_every_culture()
+    {
+        foreach (string culture in new[] { "de-DE", "tr-TR" })
+        {
+            using var scope = new CultureScope(culture);
+            Assert.Equal("1.25 ton/ac of 100-score lime to pH 6.5, 6.5 in deep (test laboratory)", Rate(1.25, depthInches: 6.5).ToString());
+        }
+    }
+}
