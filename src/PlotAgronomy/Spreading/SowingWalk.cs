@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
@@ -60,6 +61,28 @@ public sealed class SowingWalk : IWorkedResult
                 new("Load", "rate x area", $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(squareFeet / SpreaderMath.SquareFeetPerAcre, 4)} = {Amounts.Print(pounds, 3)} lb"),
                 new("Distance", "area / swath", $"{Amounts.Print(squareFeet, 0)} / {Amounts.Print(feet, 3)} = {Amounts.Print(walkFeet, 1)} ft"),
             ],
+        };
+    }
+
+    /// <summary>Plans the walk over a plot whose outline may not be known: then a finding asks for the sides.</summary>
+    /// <param name="rate">Rate; above 0.</param>
+    /// <param name="plot">Plot.</param>
+    /// <param name="swath">Effective swath; above 0.</param>
+    /// <param name="speed">Ground speed, when it is known.</param>
+    /// <returns>The walk, with the plot's own findings.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static SowingWalk For(ApplicationRate rate, PlotArea plot, Length swath, Speed? speed = null)
+    {
+        ArgumentNullException.ThrowIfNull(plot);
+        var walk = For(rate, plot.Area, swath, speed);
+        return new()
+        {
+            Load = walk.Load,
+            Distance = walk.Distance,
+            Time = walk.Time,
+            Flow = walk.Flow,
+            Lines = walk.Lines,
+            Findings = Finding.InOrder([.. plot.Findings, .. walk.Findings, .. plot.Outline is null ? [FindingCatalog.Create("spread-sides-needed")] : Array.Empty<Finding>()]),
         };
     }
 

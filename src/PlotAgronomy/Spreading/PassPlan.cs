@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Land;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Passes laid over a plot's outline: where each starts and ends, how far, how long, and what to fill in.</summary>
+/// <remarks>A pass covers its whole strip: the gate opens where the strip first meets the plot and closes where it last does.
+/// The walk between passes is in the turn time, not in the path.</remarks>
+public sealed class PassPlan : IWorkedResult
+{
+    /// <summary>Gets the outline.</summary>
+    public required PlotOutline Outline { get; init; }
+
+    /// <summary>Gets what the plan was made for.</summary>
+    public required PassOptions Options { get; init; }
+
+    /// <summary>Gets the passes in the order of driving; none when the headland lap sows everything.</summary>
+    public required ImmutableArray<SpreaderPass> Passes { get; init; }
+
+    /// <summary>Gets the spacing of the passes, evened out: at most the swath.</summary>
+    public required Length Spacing { get; init; }
+
+    /// <summary>Gets the direction of the first pass.</summary>
+    public required Bearing Direction { get; init; }
+
+    /// <summary>Gets the lines of the headland lap, half a swath inside the edge; empty without one.</summary>
+    public ImmutableArray<PlotOutline> Lap { get; init; } = [];
+
+    /// <summary>Gets the length of the headland lap.</summary>
+    public Length LapLength => Length.FromFeet(Lap.Sum(l => l.Perimeter.Feet));
+
+    /// <summary>Gets the length of the lap and all passes.</summary>
+    public Length Path => Length.FromFeet(LapLength.Feet + Passes.Sum(p => p.LengthFeet));
+
+    /// <summary>Gets the number of turns.</summary>
+    public int Turns => Math.Max(0, Passes.Length + (Lap.IsEmpty ? 0 : 1) - 1);
+
+    /// <summary>Gets the fillings of the hopper.</summary>
+    public required ImmutableArray<HopperLoad> Loads { get; init; }
+
+    /// <summary>Gets the mass to take along: rate x (plot + what the passes cover beside it).</summary>
+    public Mass Seed => Mass.FromPounds(Loads.Sum(l => l.Mass.Pounds));
+
+    /// <summary>Gets what the passes cover beside the plot, as a part of the plot; a pure number.</summary>
+    public required double OutsideShare { get; init; }
+
+    /// <summary>Gets the number of refills after the first filling.</summary>
+    public int Refills => Loads.Length - 1;
+
+    /// <summary>Gets the time spent spreading.</summary>
+    public TimeSpan SpreadingTime => WalkingPace.TimeFor(Path, Options.Speed);
+
+    /// <summary>Gets the whole time: spreading, turns and refills.</summary>
+    public TimeSpan TotalTime => SpreadingTime + Turns * Options.TurnTime + Refills * Options.RefillTime;
+
+    /// <summary>Gets the part of the whole time spent spreading.</summary>
+    public Fraction FieldEfficiency => Fraction.FromValue(Math.Min(1, SpreadingTime / TotalTime));
+
+    /// <summary>Gets the rate that lands between the passes when the gate stays set for the swath while the spacing is evened out.</summary>
+    /// <remarks>rate x swath / spacing. Better: set the gate for the spacing.</remarks>
+    public ChangedRate RateIfGateStays => SpreaderRate.AtSpacing(Options.Rate, Options.Swath, Spacing);
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["DEF-UNITS"];
+
+    /// <summary>Lays passes over an outline.</summary>
+    /// <param name="outline">Outline of the plot.</param>
+    /// <param name="options">Rate, swath, speed and choices.</param>
+    /// <returns>The plan.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value of the options outside its range.</exception>
+    /// <exception cref="ArgumentException">A headland lap on a plot that is nowhere wider than one swath.</exception>
+    /// <remarks>Strips n = ceiling(width / swath), spacing = width / n. With a headland lap the strip one swath wide along
+    /// the edge is sown by the lap and the passes cover what is left. Seed = rate x (length of each pass x spacing + the
+    /// lap's strip). Time = path / speed + turns + refills. Gaps shorter than the swath are sown across.</remarks>
+    public static PassPlan Lay(PlotOutline outline, PassOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(outline);
+        ArgumentNullException.ThrowIfNull(options);
+        Guard.Defined(options.FirstPass);
+        return PassPlanner.Lay(outline, options);
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        double swath = Options.SwathFeet, spacing = Spacing.Feet, acres = Outline.Area.Acres;
+        int strips = Passes.IsEmpty ? 0 : Passes.Max(p => p.Strip);
+        var lines = ImmutableArray.CreateBuilder<WorkedLine>();
+        if (!Lap.IsEmpty)
+        {
+            lines.Add(new("Headland lap", "once round, half a swath inside the edge", Amounts.Print(LapLength, decimals: 0)));
+        }
+
+        if (strips > 0)
+        {
+            bool onEdge = Options.FirstPass == FirstPassPlacement.OnEdge && Lap.IsEmpty;
+            double width = spacing * (onEdge ? strips - 1 : strips);
+            lines.Add(new("Strips", onEdge ? "width / swath, rounded up, and one more" : "width / swath, rounded up", $"{Amounts.Print(width, 1)} / {Amounts.Print(swath, 2)} = {strips}"));
+            lines.Add(new("Spacing", onEdge ? "width / (strips - 1)" : "width / strips", $"{Amounts.Print(width, 1)} / {(onEdge ? strips - 1 : strips)} = {Amounts.Print(spacing, 2)} ft"));
+            lines.Add(new("Rate if the gate stays set for the swath", "rate x swath / spacing", $"{Options.Rate} x {Amounts.Print(swath, 2)} / {Amounts.Print(spacing, 2)} = {Amounts.Print(RateIfGateStays.Actual, decimals: 2)}"));
+        }
+
+        lines.Add(new("Path", "lap + all passes", $"{Amounts.Print(LapLength, decimals: 0)} + {Amounts.Print(Passes.Sum(p => p.LengthFeet), 0)} ft = {Amounts.Print(Path, decimals: 0)}"));
+        lines.Add(new("Time", "path / speed + turns + refills",
+            $"{Amounts.Print(Path, decimals: 0)} / {Amounts.Print(Options.Speed, decimals: 2)} + {Turns} x {Amounts.Print(Options.TurnTime, "s", 0)} + {Refills} x {Amounts.Print(Options.RefillTime, "s", 0)} = {Amounts.Print(TotalTime, decimals: 1)}", "DEF-UNITS"));
+        lines.Add(new("Seed to take", "rate x plot x (1 + part outside)", $"{Options.Rate} x {Amounts.Print(acres, 4)} ac x (1 + {Amounts.Print(OutsideShare, 3)}) = {Amounts.Print(Seed, decimals: 3)}"));
+        return lines.ToImmutable();
+    }
+}

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Land;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Makes pass plans.</summary>
+internal static class PassPlanner
+{
+    private const double FeetPerMile = 5280;
+
+    internal static PassPlan Lay(PlotOutline outline, PassOptions options)
+    {
+        double swathFeet = options.SwathFeet, poundsPerSquareFoot = options.PoundsPerAcre / SpreaderMath.SquareFeetPerAcre;
+        _ = options.MilesPerHour + options.TurnMinutes + options.RefillMinutes;
+        var lap = options.HeadlandLap ? LapOf(outline, options, swathFeet) : [];
+        ImmutableArray<ImmutableArray<PlanePoint>> rings = options.HeadlandLap
+            ? [.. outline.Inset(Length.FromFeet(swathFeet)).Parts.Select(p => p.Corners)]
+            : [outline.Corners];
+        double lapSquareFeet = options.HeadlandLap ? outline.Area.SquareFeet - rings.Sum(r => LandMath.SignedSquareFeet(r.AsSpan())) : 0;
+        var layout = rings.IsEmpty ? null : Layout(outline, rings, options, swathFeet);
+        double spacingFeet = layout?.SpacingFeet ?? swathFeet;
+        ImmutableArray<SpreaderPass> passes = layout is null ? [] : [.. layout.Passes.Select((p, i) => Pass(i + 1, p, spacingFeet * poundsPerSquareFoot))];
+
+        double coveredSquareFeet = lapSquareFeet + (layout?.LengthFeet ?? 0) * spacingFeet;
+        double outsideShare = Math.Max(0, coveredSquareFeet / outline.Area.SquareFeet - 1);
+        var loads = Loads(lapSquareFeet * poundsPerSquareFoot, passes, options);
+        double pathMiles = (lap.Sum(l => l.Perimeter.Feet) + (layout?.LengthFeet ?? 0)) / FeetPerMile;
+        return new PassPlan
+        {
+            Outline = outline,
+            Options = options,
+            Passes = passes,
+            Spacing = Length.FromFeet(spacingFeet),
+            Direction = Compass(layout?.AlongDegrees ?? 0),
+            Lap = lap,
+            Loads = loads,
+            OutsideShare = outsideShare,
+            Findings = Finding.InOrder([.. outline.Findings, .. Remarks(options, swathFeet, spacingFeet, pathMiles, outsideShare)]),
+        };
+    }
+
+    /// <summary>Direction counter-clockwise from east as a bearing clockwise from north.</summary>
+    private static Bearing Compass(double degreesFromEast) => Bearing.FromDegrees((450 - degreesFromEast) % 360);
+
+    private static ImmutableArray<PlotOutline> LapOf(PlotOutline outline, PassOptions options, double swathFeet)
+    {
+        var lap = outline.Inset(Length.FromFeet(swathFeet / 2)).Parts;
+        return lap.IsEmpty
+            ? throw new ArgumentException("HeadlandLap: the plot is nowhere wider than one swath, so there is no room for a lap half a swath inside its edge.", nameof(options))
+            : lap;
+    }
+
+    private static PassLayout Layout(PlotOutline outline, ImmutableArray<ImmutableArray<PlanePoint>> rings, PassOptions options, double swathFeet)
+    {
+        var first = options.HeadlandLap ? FirstPassPlacement.HalfSpacingInside : options.FirstPass;
+        return options.Along is { } along
+            ? PassLayout.Along((450 - along.Degrees) % 360, rings, swathFeet, first)
+            : PassLayout.FewestTurns(outline.Corners, rings, swathFeet, first);
+    }
+
+    private static SpreaderPass Pass(int number, (int Strip, PlanePoint Start, PlanePoint End) pass, double poundsPerFoot)
+    {
+        double feet = LandMath.DistanceFeet(pass.Start, pass.End);
+        return new SpreaderPass { Number = number, Strip = pass.Strip, Start = pass.Start, End = pass.End, Seed = Mass.FromPounds(feet * poundsPerFoot) };
+    }
+
+    /// <summary>Equal fillings, as few as the hopper allows.</summary>
+    private static ImmutableArray<HopperLoad> Loads(double lapPounds, ImmutableArray<SpreaderPass> passes, PassOptions options)
+    {
+        double[] used = [lapPounds, .. passes.Select(p => p.Seed.Pounds)];
+        double totalPounds = used.Sum();
+        int count = options.HopperPounds is { } hopper ? WholePackages.RoundUp(totalPounds / hopper) : 1;
+        var loads = ImmutableArray.CreateBuilder<HopperLoad>(count);
+        double before = 0;
+        for (int i = 1; i <= count; i++)
+        {
+            // The last filling takes the remainder, so that the loads sum to the whole.
+            double pounds = i < count ? totalPounds / count : totalPounds - before;
+            before += pounds;
+            var mass = Mass.FromPounds(pounds);
+            loads.Add(new HopperLoad { Number = i, Mass = mass, Buckets = options.Bucket?.Count(mass), RunsOutInPass = i == count ? passes.Length : PassAt(used, before) });
+        }
+
+        return loads.ToImmutable();
+    }
+
+    /// <summary>The pass on which so many pounds in all are used up; 0 is the lap.</summary>
+    private static int PassAt(double[] used, double pounds)
+    {
+        double sum = 0;
+        for (int pass = 0; pass < used.Length; pass++)
+        {
+            sum += used[pass];
+            if (sum >= pounds * (1 - 1e-9))
+            {
+                return pass;
+            }
+        }
+
+        return used.Length - 1;
+    }
+
+    private static IEnumerable<Finding> Remarks(PassOptions options, double swathFeet, double spacingFeet, double pathMiles, double outsideShare)
+    {
+        if (swathFeet > spacingFeet * (1 + 1e-9))
+        {
+            yield return FindingCatalog.Create("spread-spacing-evened", ("spacing", Amounts.Print(spacingFeet, 2)), ("swath", Amounts.Print(swathFeet, 2)),
+                ("change", Amounts.Print((swathFeet / spacingFeet - 1) * 100, 1)));
+            if (options.HeadlandLap)
+            {
+                yield return FindingCatalog.Create("spread-lap-keeps-swath", ("spacing", Amounts.Print(spacingFeet, 2)), ("swath", Amounts.Print(swathFeet, 2)));
+            }
+        }
+
+        double limit = SpreadLimits.Value("outside-share");
+        if (100 * outsideShare > limit)
+        {
+            yield return FindingCatalog.Create("spread-outside", ("percent", Amounts.Print(100 * outsideShare, 1)), ("limit", Amounts.Print(limit, 0)));
+        }
+
+        double walk = SpreadLimits.Value("walk-on-foot");
+        if (pathMiles > walk)
+        {
+            yield return FindingCatalog.Create("spread-long-walk", ("miles", Amounts.Print(pathMiles, 1)), ("limit", Amounts.Print(walk, 0)), ("swath", Amounts.Print(swathFeet, 1)));
+        }
+
+        if (options.FirstPass == FirstPassPlacement.OnEdge && !options.HeadlandLap)
+        {
+            yield return FindingCatalog.Create("spread-first-pass-on-edge");
+        }
+    }
+}

@@ -1,0 +1,146 @@
+using PlotAgronomy.Land;
+using PlotAgronomy.Spreading;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Spreading;
+
+public class PassPlanTests
+{
+    private static readonly PlotOutline Plot = PlotOutline.Rectangle(Length.FromFeet(436), Length.FromFeet(100), "Long field");
+
+    [Fact]
+    public void Each_pass_has_its_start_end_and_length()
+    {
+        var plan = Lay(Plot);
+        Assert.Equal(7, plan.Passes.Length);
+        Assert.Equal("90 degrees (E)", plan.Direction.ToString());
+        Near.Assert(100.0 / 7 / 2, plan.Passes[0].Start.NorthFeet);
+        Near.Assert(436, plan.Passes[0].End.EastFeet);
+        Near.Assert(436, plan.Passes[1].Start.EastFeet);
+        Assert.All(plan.Passes, p => Near.Assert(436, p.Length.Feet));
+        Near.Assert(10 * 436 * 100 / 7.0 / 43_560, plan.Passes[0].Seed.Pounds, 1e-9);
+        Assert.Equal(6, plan.Turns);
+    }
+
+    [Fact]
+    public void Evened_spacing_says_how_the_gate_must_follow()
+    {
+        var evened = Assert.Single(Lay(Plot).Findings, f => f.Code == "spread-spacing-evened");
+        Assert.Contains("14.29 ft", evened.Text, StringComparison.Ordinal);
+        Assert.Contains("5 % too high", evened.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(Lay(Plot, swath: 20).Findings, f => f.Code == "spread-spacing-evened");
+        Near.Assert(10.5, Lay(Plot).RateIfGateStays.Actual.PoundsPerAcre, 1e-9);
+    }
+
+    [Fact]
+    public void A_lap_needs_room_and_may_sow_everything()
+    {
+        Assert.Throws<ArgumentException>(() => Lay(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(15)), lap: true));
+        var all = Lay(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(29)), lap: true);
+        Assert.Empty(all.Passes);
+        Near.Assert(2 * (100 + 29) - 4 * 15, all.Path.Feet, 1e-9);
+        Near.Assert(10 * 2900 / 43_560.0, all.Seed.Pounds, 1e-9);
+        Assert.Equal(0, all.Turns);
+        Assert.Contains(Lay(Plot, lap: true, swath: 15.5).Findings, f => f.Code == "spread-lap-keeps-swath");
+    }
+
+    [Fact]
+    public void A_first_pass_on_the_edge_is_warned_about_and_much_outside_is_told()
+    {
+        Assert.Contains(Lay(Plot, first: FirstPassPlacement.OnEdge).Findings, f => f.Code == "spread-first-pass-on-edge");
+        Assert.Contains(Lay(Plot, first: FirstPassPlacement.OnEdge).Findings, f => f.Code == "spread-outside");
+        Assert.DoesNotContain(Lay(Plot).Findings, f => f.Code is "spread-outside" or "spread-first-pass-on-edge");
+    }
+
+    [Theory]
+    [InlineData(2.9, false)]
+    [InlineData(3.1, true)]
+    public void A_long_walk_offers_a_wider_spreader(double miles, bool told)
+    {
+        var plot = PlotOutline.Rectangle(Length.FromFeet(miles * 5280 / 10), Length.FromFeet(100));
+        Assert.Equal(told, Lay(plot, swath: 10).Findings.Any(f => f.Code == "spread-long-walk"));
+    }
+
+    [Fact]
+    public void Loads_come_in_measured_buckets_too()
+    {
+        var plan = PassPlan.Lay(Plot, new PassOptions
+        {
+            Rate = ApplicationRate.FromPoundsPerAcre(30),
+            Swath = Length.FromFeet(20),
+            Speed = Speed.FromMilesPerHour(3),
+            HopperHolds = Mass.FromPounds(12),
+            Bucket = MeasuredBucket.Weighed(Mass.FromPounds(4)),
+        });
+        // 30 lb/ac on 43,600 ft2 = 30.0275 lb in three equal fillings of five passes.
+        Assert.Equal(3, plan.Loads.Length);
+        Near.Assert(30 * 43_600 / 43_560.0 / 3, plan.Loads[0].Mass.Pounds, 1e-9);
+        Near.Assert(30 * 43_600 / 43_560.0 / 12, plan.Loads[0].Buckets!.Value, 1e-9);
+        Assert.Equal([2, 4, 5], plan.Loads.Select(l => l.RunsOutInPass));
+        Assert.Equal(2, plan.Refills);
+    }
+
+    [Fact]
+    public void A_plot_on_the_earth_gives_every_pass_in_latitude_and_longitude()
+    {
+        var outline = PlotOutline.FromFixes([GeoPoint.FromDegrees(40, -90), GeoPoint.FromDegrees(40, -89.999), GeoPoint.FromDegrees(40.0005, -89.999), GeoPoint.FromDegrees(40.0005, -90)]);
+        var start = outline.Locate(Lay(outline).Passes[0].Start)!.Value;
+        Assert.InRange(start.LatitudeDegrees, 40, 40.0005);
+        Assert.InRange(start.LongitudeDegrees, -90.0000001, -89.9989999);
+    }
+
+    [Fact]
+    public void With_an_area_alone_the_walk_asks_for_the_sides()
+    {
+        var rate = ApplicationRate.FromPoundsPerAcre(10);
+        var walk = SowingWalk.For(rate, PlotArea.Stated(Area.FromAcres(0.5)), Length.FromFeet(12));
+        Near.Assert(21_780 / 12.0, walk.Distance.Feet);
+        Assert.Contains(walk.Findings, f => f.Code == "spread-sides-needed");
+        Assert.DoesNotContain(SowingWalk.For(rate, PlotArea.OfRectangle(Length.FromFeet(200), Length.FromFeet(100)), Length.FromFeet(12)).Findings, f => f.Code == "spread-sides-needed");
+    }
+
+    [Fact]
+    public void Values_outside_their_range_are_refused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lay(Plot, swath: 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lay(Plot, swath: -1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lay(Plot, pounds: 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lay(Plot, speed: 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Lay(Plot, first: (FirstPassPlacement)5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MeasuredBucket.Weighed(Mass.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MeasuredBucket.OfVolume(Volume.Zero, Density.FromPoundsPerCubicFoot(40)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MeasuredBucket.Weighed(Mass.FromPounds(1)).Count(Mass.FromPounds(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Bearing.FromDegrees(360.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Bearing.FromDegrees(double.NaN));
+        foreach (var options in new[]
+        {
+            new PassOptions { Rate = ApplicationRate.FromPoundsPerAcre(1), Swath = Length.FromFeet(1), Speed = Speed.FromMilesPerHour(1), TurnTime = TimeSpan.FromSeconds(-1) },
+            new PassOptions { Rate = ApplicationRate.FromPoundsPerAcre(1), Swath = Length.FromFeet(1), Speed = Speed.FromMilesPerHour(1), RefillTime = TimeSpan.FromSeconds(-1) },
+            new PassOptions { Rate = ApplicationRate.FromPoundsPerAcre(1), Swath = Length.FromFeet(1), Speed = Speed.FromMilesPerHour(1), HopperHolds = Mass.Zero },
+        })
+        {
+            Assert.Throws<ArgumentOutOfRangeException>(() => PassPlan.Lay(Plot, options));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
+    public void The_working_does_not_follow_the_culture(string culture)
+    {
+        using var scope = new CultureScope(culture);
+        var work = Lay(Plot).ShowWork();
+        Assert.Equal("Spacing = width / strips = 100 / 7 = 14.29 ft", work[1].ToString());
+        Assert.Equal("157.5 degrees (S)", Bearing.FromDegrees(157.5).ToString());
+    }
+
+    private static PassPlan Lay(PlotOutline outline, double swath = 15, double pounds = 10, double speed = 3, bool lap = false, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside) =>
+        PassPlan.Lay(outline, new PassOptions
+        {
+            Rate = ApplicationRate.FromPoundsPerAcre(pounds),
+            Swath = Length.FromFeet(swath),
+            Speed = Speed.FromMilesPerHour(speed),
+            HeadlandLap = lap,
+            FirstPass = first,
+        });
+}

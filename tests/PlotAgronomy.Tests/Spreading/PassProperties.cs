@@ -1,0 +1,128 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using PlotAgronomy.Land;
+using PlotAgronomy.Spreading;
+using PlotAgronomy.Tests.Land;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Spreading;
+
+[Properties(Arbitrary = [typeof(PlotArbitraries), typeof(LandArbitraries)])]
+public class PassProperties
+{
+    [Property]
+    public bool Passes_cover_every_place_of_the_outline(PlotOutline outline, PositiveInt swath, bool onEdge) =>
+        Uncovered(Lay(outline, 5 + swath.Get % 60, onEdge ? FirstPassPlacement.OnEdge : FirstPassPlacement.HalfSpacingInside), Geometry.Of(outline)) < 1e-6 * outline.Area.SquareFeet;
+
+    [Property]
+    public bool Lap_and_passes_cover_every_place_of_the_outline(ConvexOutline convex, PositiveInt swath)
+    {
+        double feet = 3 + swath.Get % 15;
+        var plan = Lay(convex.Outline, feet, lap: true);
+        // What the lap leaves to the passes: everything at least a swath inside the edge.
+        var inner = Geometry.Inset(Geometry.Of(convex.Outline), feet);
+        return Uncovered(plan, inner) < 1e-6 * convex.Outline.Area.SquareFeet && plan.Lap.All(l => Geometry.Of(convex.Outline).Buffer(1e-6).Contains(Geometry.Of(l)));
+    }
+
+    [Property]
+    public bool Load_less_what_falls_outside_is_rate_times_area(PlotOutline outline, PositiveInt swath, PositiveInt rate)
+    {
+        var plan = Lay(outline, 5 + swath.Get % 60, pounds: rate.Get);
+        double inside = plan.Seed.Pounds / (1 + plan.OutsideShare);
+        return Near.Equal(rate.Get * outline.Area.Acres, inside, 1e-9) && plan.OutsideShare >= 0;
+    }
+
+    [Property]
+    public bool Passes_are_no_wider_apart_than_the_swath_and_wider_ones_would_be_fewer(PlotOutline outline, PositiveInt swath)
+    {
+        double feet = 5 + swath.Get % 60;
+        var plan = Lay(outline, feet, along: 0);
+        int strips = plan.Passes.Max(p => p.Strip);
+        double width = plan.Spacing.Feet * strips;
+        return plan.Spacing.Feet <= feet * (1 + 1e-9) && (strips == 1 || width / (strips - 1) > feet);
+    }
+
+    [Property]
+    public bool No_other_direction_needs_fewer_passes(PlotOutline outline, PositiveInt swath, PositiveInt direction)
+    {
+        double feet = 8 + swath.Get % 60;
+        return Lay(outline, feet).Passes.Length <= Lay(outline, feet, along: direction.Get % 180).Passes.Length;
+    }
+
+    [Property]
+    public bool Twice_the_rate_is_twice_the_seed_over_the_same_passes(PlotOutline outline, PositiveInt swath)
+    {
+        double feet = 8 + swath.Get % 60;
+        var once = Lay(outline, feet, pounds: 7);
+        var twice = Lay(outline, feet, pounds: 14);
+        return Near.Equal(2 * once.Seed.Pounds, twice.Seed.Pounds) && once.Passes.Select(p => p.Start).SequenceEqual(twice.Passes.Select(p => p.Start));
+    }
+
+    [Property]
+    public bool Loads_sum_to_the_seed_and_none_is_more_than_the_hopper_holds(PlotOutline outline, PositiveInt hopper)
+    {
+        double holds = 0.5 + hopper.Get / 4.0;
+        var plan = PassPlan.Lay(outline, new PassOptions
+        {
+            Rate = ApplicationRate.FromPoundsPerAcre(50),
+            Swath = Length.FromFeet(20),
+            Speed = Speed.FromMilesPerHour(3),
+            HopperHolds = Mass.FromPounds(holds),
+        });
+        double passes = plan.Passes.Sum(p => p.Seed.Pounds);
+        return Near.Equal(passes, plan.Loads.Sum(l => l.Mass.Pounds), 1e-9)
+            && plan.Loads.All(l => l.Mass.Pounds <= holds * (1 + 1e-9))
+            && (plan.Loads.Length - 1) * holds < passes
+            && plan.Loads.Zip(plan.Loads.Skip(1)).All(p => p.First.RunsOutInPass <= p.Second.RunsOutInPass)
+            && plan.Loads[^1].RunsOutInPass == plan.Passes.Length;
+    }
+
+    [Property]
+    public bool A_plan_in_meters_is_the_plan_in_feet(PositiveInt length, PositiveInt width, PositiveInt swath)
+    {
+        double l = 20 + length.Get % 900, w = 20 + width.Get % 900, s = 3 + swath.Get % 40;
+        var feet = PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(l), Length.FromFeet(w)), Options(Length.FromFeet(s), 20));
+        var meters = PassPlan.Lay(PlotOutline.Rectangle(Length.FromMeters(l * 0.3048), Length.FromMeters(w * 0.3048)), Options(Length.FromMeters(s * 0.3048), 20));
+        return feet.Passes.Length == meters.Passes.Length && Near.Equal(feet.Path.Feet, meters.Path.Feet, 1e-9) && Near.Equal(feet.Seed.Pounds, meters.Seed.Pounds, 1e-9);
+    }
+
+    [Property]
+    public bool Back_and_forth_passes_turn_round_at_each_strip(PlotOutline outline, PositiveInt swath)
+    {
+        var plan = Lay(outline, 5 + swath.Get % 60);
+        var first = plan.Passes[0];
+        double east = first.End.EastFeet - first.Start.EastFeet, north = first.End.NorthFeet - first.Start.NorthFeet;
+        return plan.Passes.All(p => Math.Sign((p.End.EastFeet - p.Start.EastFeet) * east + (p.End.NorthFeet - p.Start.NorthFeet) * north) == (p.Strip % 2 == first.Strip % 2 ? 1 : -1))
+            && plan.Passes.Select((p, i) => p.Number == i + 1).All(n => n);
+    }
+
+    private static PassPlan Lay(PlotOutline outline, double swathFeet, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside, double pounds = 10, double? along = null, bool lap = false) =>
+        PassPlan.Lay(outline, Options(Length.FromFeet(swathFeet), pounds, first, along, lap));
+
+    private static PassOptions Options(Length swath, double pounds, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside, double? along = null, bool lap = false) => new()
+    {
+        Rate = ApplicationRate.FromPoundsPerAcre(pounds),
+        Swath = swath,
+        Speed = Speed.FromMilesPerHour(3),
+        FirstPass = first,
+        Along = along is { } degrees ? Bearing.FromDegrees(degrees) : null,
+        HeadlandLap = lap,
+    };
+
+    /// <summary>Square feet of a shape that no pass covers, by the general geometry library.</summary>
+    private static double Uncovered(PassPlan plan, NetTopologySuite.Geometries.Geometry shape)
+    {
+        double half = plan.Spacing.Feet / 2 + 1e-6;
+        foreach (var pass in plan.Passes)
+        {
+            double east = pass.End.EastFeet - pass.Start.EastFeet, north = pass.End.NorthFeet - pass.Start.NorthFeet, length = Math.Sqrt(east * east + north * north);
+            double e = east / length, n = north / length;
+            PlanePoint At(PlanePoint p, double along, double across) => PlanePoint.FromFeet(p.EastFeet + along * e - across * n, p.NorthFeet + along * n + across * e);
+            shape = shape.Difference(Geometry.Of([At(pass.Start, -1e-6, -half), At(pass.End, 1e-6, -half), At(pass.End, 1e-6, half), At(pass.Start, -1e-6, half)]));
+        }
+
+        return shape.Area;
+    }
+}
