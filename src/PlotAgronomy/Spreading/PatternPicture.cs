@@ -7,10 +7,10 @@ namespace PlotAgronomy.Spreading;
 public static class PatternPicture
 {
     private const double Width = 800;
-    private const double Height = 460;
-    private const double Left = 70;
+    private const double Height = 480;
+    private const double Left = 78;
     private const double Right = 132;
-    private const double Top = 72;
+    private const double Top = 104;
     private const double Bottom = 104;
     private const int Points = 480;
 
@@ -35,7 +35,8 @@ public static class PatternPicture
         var sheet = new SvgSheet(Width, Height, "Overlapped pattern");
         sheet.Text(Left, 26, "What lies on the ground across two passes", size: 17, bold: true);
         sheet.Text(Left, 48, $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, {(overlapped.Driving == DrivingMethod.OneDirection ? "all in one direction" : "back and forth")}; "
-            + $"CV {Print(overlapped.SampleCvPercent, 1)} % (sample), {Print(overlapped.PopulationCvPercent, 1)} % (population); thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} % of the mean");
+            + $"thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} % of the mean");
+        sheet.Text(Left, 68, $"CV {Print(overlapped.SampleCvPercent, 1)} % (sample), {Print(overlapped.PopulationCvPercent, 1)} % (population)");
         DrawAxes(sheet, swath, from, to, top, step, X, Y);
         sheet.Polygon([(X(from), Y(100 + limit)), (X(to), Y(100 + limit)), (X(to), Y(100 - limit)), (X(from), Y(100 - limit))], "#ececec", 0, stroke: "none");
         sheet.Segment(X(from), Y(100 + limit), X(to), Y(100 + limit), 0.8, "2 3");
@@ -74,7 +75,7 @@ public static class PatternPicture
         }
 
         sheet.Text((x(from) + x(to)) / 2, y(0) + 36, "feet across the passes, from the first path", "middle", 12);
-        sheet.Text(x(from) - 9, y(top) - 14, "part of the mean", size: 12);
+        sheet.UpwardText(22, (y(0) + y(top)) / 2, "part of the mean", 12);
     }
 
     /// <summary>What each pass throws by itself, in and beside the window.</summary>

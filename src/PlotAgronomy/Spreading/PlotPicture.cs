@@ -52,15 +52,6 @@ public static class PlotPicture
 
     private static void DrawGround(SvgSheet sheet, PassPlan plan, Func<PlanePoint, (double X, double Y)> at)
     {
-        if (!plan.Lap.IsEmpty)
-        {
-            sheet.Polygon(plan.Outline.Corners.Select(at), LapGrey, 0, stroke: "none");
-            foreach (var inner in plan.Outline.Inset(plan.Options.Swath).Parts)
-            {
-                sheet.Polygon(inner.Corners.Select(at), "white", 0, stroke: "none");
-            }
-        }
-
         double half = plan.Spacing.Feet / 2;
         foreach (var pass in plan.Passes.Where(p => p.Strip % 2 == 1))
         {
@@ -68,6 +59,11 @@ public static class PlotPicture
             double east = -(pass.End.NorthFeet - pass.Start.NorthFeet) / length * half, north = (pass.End.EastFeet - pass.Start.EastFeet) / length * half;
             PlanePoint Beside(PlanePoint p, int side) => PlanePoint.FromFeet(p.EastFeet + side * east, p.NorthFeet + side * north);
             sheet.Polygon(new[] { Beside(pass.Start, 1), Beside(pass.End, 1), Beside(pass.End, -1), Beside(pass.Start, -1) }.Select(at), StripGrey, 0, stroke: "none", clip: OutlineClip);
+        }
+
+        if (!plan.Lap.IsEmpty)
+        {
+            sheet.Ring(plan.Outline.Corners.Select(at), plan.Outline.Inset(plan.Options.Swath).Parts.Select(p => p.Corners.Select(at)), LapGrey);
         }
 
         foreach (var lap in plan.Lap)
@@ -94,7 +90,8 @@ public static class PlotPicture
                 sheet.Arrowhead((x1 + x2) / 2, (y1 + y2) / 2, x2 - x1, y2 - y1, Math.Clamp(spacingPixels / 4, 2, 5));
             }
 
-            if (pass.Number == 1 || pass.Number == plan.Passes.Length || pass.Number % every == 0)
+            bool between = pass.Number % every == 0 && plan.Passes.Length - pass.Number >= every;
+            if (pass.Number == 1 || pass.Number == plan.Passes.Length || between)
             {
                 // The number stands before the start, outside the line.
                 double back = 4 + numberSize * 0.55;

@@ -36,6 +36,14 @@ internal sealed class SvgSheet
     internal void Polyline(IEnumerable<(double X, double Y)> points, double thickness = 1, string dash = "", string color = "black") =>
         Line($"<polyline points=\"{Points(points)}\" fill=\"none\" stroke=\"{color}\" stroke-width=\"{N(thickness)}\" stroke-linejoin=\"round\"{Dashed(dash)}/>");
 
+    /// <summary>A filled shape with holes.</summary>
+    internal void Ring(IEnumerable<(double X, double Y)> outer, IEnumerable<IEnumerable<(double X, double Y)>> holes, string fill) =>
+        Line($"<path d=\"{string.Join(' ', holes.Prepend(outer).Select(r => "M" + Points(r) + "Z"))}\" fill=\"{fill}\" fill-rule=\"evenodd\" stroke=\"none\"/>");
+
+    /// <summary>Text that reads upwards.</summary>
+    internal void UpwardText(double x, double y, string text, double size) =>
+        Line($"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"middle\" font-size=\"{N(size)}\" transform=\"rotate(-90 {N(x)} {N(y)})\">{Escape(text)}</text>");
+
     internal void Clip(string id, IEnumerable<(double X, double Y)> points) => Line($"<clipPath id=\"{id}\"><polygon points=\"{Points(points)}\"/></clipPath>");
 
     /// <summary>A filled arrowhead with its tip at a place, pointing along a direction of the sheet.</summary>

@@ -41,7 +41,7 @@ public class PictureTests
     {
         // A rectangle of 436 ft is drawn 708 units wide: 800 less the margins. The bar of 100 ft is 4 parts of it.
         var root = XDocument.Parse(Pictures()["plot-rectangle"]).Root!;
-        double[] parts = [.. root.Descendants(Svg + "polygon").Where(p => p.Attribute("stroke-width")!.Value == "0.8").Select(p => Extent(p.Attribute("points")!.Value))];
+        double[] parts = [.. root.Descendants(Svg + "polygon").Where(p => p.Attribute("stroke-width")?.Value == "0.8").Select(p => Extent(p.Attribute("points")!.Value))];
         Assert.Equal(4, parts.Length);
         Assert.Contains(root.Descendants(Svg + "text"), t => t.Value == "100 ft");
         Assert.Equal(100.0 / 436 * 708, parts.Sum(), 0.05);
