@@ -20,18 +20,43 @@ public static class FindingCatalog
             throw new KeyNotFoundException($"No finding has the code '{code}'.");
         }
 
-        string text = template.Text;
-        foreach (var (place, value) in values)
+        return new Finding { Code = code, Severity = template.Severity, Text = Filled(code, template.Text, values), SourceId = template.SourceId };
+    }
+
+    /// <summary>Fills each place once; a value may itself hold braces, since it may be a person's own words.</summary>
+    private static string Filled(string code, string template, ReadOnlySpan<(string Place, string Value)> values)
+    {
+        foreach (var (place, _) in values)
         {
-            string mark = "{" + place + "}";
-            text = text.Contains(mark, StringComparison.Ordinal)
-                ? text.Replace(mark, value, StringComparison.Ordinal)
-                : throw new InvalidOperationException($"Finding '{code}' has no place {mark}.");
+            if (!template.Contains("{" + place + "}", StringComparison.Ordinal))
+            {
+                throw new InvalidOperationException($"Finding '{code}' has no place {{{place}}}.");
+            }
         }
 
-        return text.Contains('{', StringComparison.Ordinal)
-            ? throw new InvalidOperationException($"Finding '{code}' has a place that was not filled: {text}")
-            : new Finding { Code = code, Severity = template.Severity, Text = text, SourceId = template.SourceId };
+        var text = new System.Text.StringBuilder();
+        int at = 0;
+        for (int open = template.IndexOf('{', StringComparison.Ordinal); open >= 0; open = template.IndexOf('{', at))
+        {
+            int close = template.IndexOf('}', open);
+            text.Append(template, at, open - at).Append(ValueOf(code, template[(open + 1)..close], values));
+            at = close + 1;
+        }
+
+        return text.Append(template, at, template.Length - at).ToString();
+    }
+
+    private static string ValueOf(string code, string place, ReadOnlySpan<(string Place, string Value)> values)
+    {
+        foreach (var (name, value) in values)
+        {
+            if (name == place)
+            {
+                return value;
+            }
+        }
+
+        throw new InvalidOperationException($"Finding '{code}' has a place that was not filled: {{{place}}}");
     }
 
     private static FrozenDictionary<string, Finding> Load()

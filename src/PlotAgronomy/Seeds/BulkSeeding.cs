@@ -73,13 +73,12 @@ public sealed class BulkSeeding : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork()
     {
         var viable = Rule.Viable(analysis);
-        string formula = Rule.Tested is null
-            ? $"{Amounts.Print(analysis.Germination, 2)}{Credited(Rule.HardCredit, analysis.HardSeed)}{Credited(Rule.DormantCredit, analysis.DormantSeed)}"
-            : "as tested";
+        string credits = Credited(Rule.HardCredit, analysis.HardSeed) + Credited(Rule.DormantCredit, analysis.DormantSeed);
+        string sum = credits.Length > 0 ? $"{Amounts.Print(analysis.Germination, 2)}{credits} = " : "";
         string target = Amounts.Print(Target.Rate, "lb/ac", 3);
         return
         [
-            new("Viable seed", Rule.Formula, $"{formula} = {Amounts.Print(viable, 2)}", Rule.SourceIds[0]),
+            new("Viable seed", Rule.Formula, $"{sum}{Amounts.Print(viable, 2)}", Rule.SourceIds[0]),
             new("Pure live seed", "pure seed x viable seed", $"{Amounts.Print(analysis.PureSeed, 2)} x {Amounts.Print(viable, 2)} = {Amounts.Print(PureLiveSeedPart, 2)}", "SEED-S01"),
             new("Bulk rate", "PLS rate / pure live seed", $"{target} / {Amounts.Print(part, 4)} = {Amounts.Print(Bulk.Rate, "lb/ac", 2)}, {SowingMethods.InWords(Bulk.Method)}", "SEED-S01"),
         ];

@@ -40,6 +40,9 @@ public sealed record CropKind
     /// <summary>Gets a value indicating whether the seed is chaffy: it bridges in a hopper and needs a carrier or a special box.</summary>
     public bool IsChaffy { get; init; }
 
+    /// <summary>Gets a value indicating whether a tag must give its dormant seed (7 CFR 201.57a, SEED-S19).</summary>
+    public bool TagGivesDormantSeed { get; init; }
+
     /// <summary>Gets the seed count; null when no figure good enough is known: count the lot.</summary>
     public SeedCount? SeedCount { get; init; }
 

@@ -35,9 +35,15 @@ public sealed class GerminationTolerance : IWorkedResult
     public bool IsWithin => DifferencePoints <= TolerancePoints + 1e-9;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => IsWithin
-        ? []
-        : [FindingCatalog.Create("seed-out-of-tolerance", ("label", Amounts.Print(label, 1)), ("retest", Amounts.Print(retest, 1)), ("tolerance", Amounts.Print(TolerancePoints, 0)))];
+    public ImmutableArray<Finding> Findings
+    {
+        get
+        {
+            var memory = MemoryGate.FindingFor("the mean at which the germination tolerance is looked up", "SEED-S16");
+            return IsWithin ? [memory] : Finding.InOrder(
+                [FindingCatalog.Create("seed-out-of-tolerance", ("label", Amounts.Print(label, 1)), ("retest", Amounts.Print(retest, 1)), ("tolerance", Amounts.Print(TolerancePoints, 0))), memory]);
+        }
+    }
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => ["SEED-S16", "SEED-S20"];

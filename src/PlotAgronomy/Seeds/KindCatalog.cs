@@ -75,12 +75,17 @@ public sealed class KindCatalog
         return kind is not null;
     }
 
-    /// <summary>All kinds a name fits. A name in full goes before one in part.</summary>
+    /// <summary>All kinds a name fits. An id goes before a name in full, and that before one in part.</summary>
     /// <param name="name">Name.</param>
     /// <returns>The kinds, in the order of the catalog.</returns>
     public ImmutableArray<CropKind> Candidates(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
+        if (kinds.FirstOrDefault(k => string.Equals(k.Id, name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } byId)
+        {
+            return [byId];
+        }
+
         var words = KindNames.Words(name);
         if (words.IsEmpty)
         {

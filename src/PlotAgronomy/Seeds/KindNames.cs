@@ -7,7 +7,7 @@ namespace PlotAgronomy.Seeds;
 internal static partial class KindNames
 {
     internal static ImmutableSortedSet<string> Words(string name) =>
-        [.. Separators().Split(name.ToLowerInvariant()).Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type")).Select(Singular)];
+        [.. Separators().Split(name.ToLowerInvariant()).Select(Singular).Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type"))];
 
     /// <summary>The name without gaps, so that "orchard grass" and "orchardgrass" are one.</summary>
     internal static string Joined(string name) => Separators().Replace(Singular(name.ToLowerInvariant().Trim()), "");

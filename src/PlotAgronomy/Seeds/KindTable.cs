@@ -25,6 +25,7 @@ internal static class KindTable
         var nutrients = One("seeds-nutrient-notes.csv", KindNote.FromRow);
         var cautions = One("seeds-cautions.csv", KindNote.FromRow);
         var hazards = Many("seeds-hazards.csv", KindHazard.FromRow);
+        var dormant = CsvTable.Embedded("seeds-dormancy-kinds.csv").Rows.Select(r => r.Text("kind_id")).ToHashSet();
         var disagreements = Many("seeds-disagreements.csv", KindNote.FromRow);
 
         return [.. CsvTable.Embedded("seeds-kinds.csv").Rows.Select(row => Join(row, row.Text("id")))];
@@ -42,6 +43,7 @@ internal static class KindTable
             LifeCycle = row.Choice<LifeCycle>("life_cycle"),
             LifeCycleNote = row.TextOrNull("life_cycle_note"),
             IsChaffy = row.Text("chaffy") == "yes",
+            TagGivesDormantSeed = dormant.Contains(id),
             SeedCount = counts.GetValueOrDefault(id),
             BushelWeight = bushels.GetValueOrDefault(id),
             Rates = rates.GetValueOrDefault(id),

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace PlotAgronomy.Seeds;
 
 /// <summary>What the price of a lot pays for.</summary>
@@ -41,6 +43,10 @@ public sealed class LotValue
 
     /// <summary>Gets what of the price of a pound pays for inert matter, other crops and weeds: the rest.</summary>
     public decimal ForFiller => PricePerPound - ForLivingSeed - ForDeadSeed - ForCoating;
+
+    /// <summary>Gets the finding that the price of a million seeds carries while the kind's seed count is from memory.</summary>
+    public ImmutableArray<Finding> Findings =>
+        Lot.SeedCount?.Evidence.FindingFor($"the seed count of {Lot.Kind.CommonName}") is { } memory ? [memory] : [];
 
     /// <summary>Splits the price of a lot.</summary>
     /// <param name="lot">Lot with a price.</param>

@@ -11,7 +11,7 @@ public sealed class SeedLotComparison : IWorkedResult
     {
         Target = target;
         Ranked = ranked;
-        Findings = Finding.InOrder(ranked.SelectMany(r => r.Lot.Cautions(target.Method).Concat(r.Seeding.Findings)));
+        Findings = Finding.InOrder(ranked.SelectMany(r => r.Lot.Cautions(target.Method).Concat(r.Seeding.Findings).Concat(r.Value.Findings)));
     }
 
     /// <summary>Gets the stand as a rate of pure live seed of the kind's own seed count.</summary>

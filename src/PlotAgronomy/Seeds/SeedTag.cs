@@ -90,6 +90,11 @@ public sealed class SeedTag
             yield return FindingCatalog.Create("seed-treated");
         }
 
+        foreach (var component in Components.Where(c => c.Kind.TagGivesDormantSeed && c.Analysis.DormantSeed.Value <= 0))
+        {
+            yield return FindingCatalog.Create("seed-dormant-not-given", ("kind", component.Kind.CommonName));
+        }
+
         foreach (var component in Components.Where(c => c.Analysis.Germination < GerminationFloors.For(c.Kind)))
         {
             yield return FindingCatalog.Create("seed-below-floor", ("germination", Amounts.Print(component.Analysis.Germination, 1)),

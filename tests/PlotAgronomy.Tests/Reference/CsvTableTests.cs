@@ -50,6 +50,10 @@ public class CsvTableTests
     }
 
     [Fact]
+    public void A_value_with_braces_is_kept_as_it_is() =>
+        Assert.Contains("{source} {x (SRC)", FindingCatalog.Create("data-from-memory", ("method", "{source} {x"), ("source", "SRC")).Text, StringComparison.Ordinal);
+
+    [Fact]
     public void A_finding_fills_every_place_and_no_other()
     {
         var finding = FindingCatalog.Create("data-from-memory", ("method", "a method"), ("source", "SRC"));

@@ -12,6 +12,10 @@ public class SeedWorkedExamples
     private const string Density = "Seeds/worked-density.csv";
     private const string Germination = "Seeds/worked-germination.csv";
 
+    private const string Counts = "Seeds/worked-counts.csv";
+
+    public static TheoryData<string> CountIds => WorkedExamples.Ids(Counts);
+
     public static TheoryData<string> PlsIds => WorkedExamples.Ids(Pls);
 
     public static TheoryData<string> DensityIds => WorkedExamples.Ids(Density);
@@ -38,6 +42,15 @@ public class SeedWorkedExamples
             "extra" => PureLiveSeed.ExtraToBuy(analysis, rule) * 100,
             _ => throw row.Problem("topic", "unknown"),
         });
+    }
+
+    /// <summary>The typical count of a kind against a publication the table does not take it from. Counts of one kind differ between
+    /// lots by a tenth to a fifth, which is the tolerance (common practice).</summary>
+    [Theory, MemberData(nameof(CountIds))]
+    public void Seed_counts_against_other_publications(string id)
+    {
+        var row = WorkedExamples.Find(Counts, id);
+        WorkedExamples.AssertMatches(row, KindCatalog.Standard.Find(row.Text("kind")).RequireSeedCount().SeedsPerPound);
     }
 
     [Theory, MemberData(nameof(DensityIds))]

@@ -1,0 +1,30 @@
+using FsCheck;
+using FsCheck.Fluent;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Tests.Seeds;
+
+/// <summary>Generators for the properties of seeds: tags as laboratories print them, in hundredths of a percent.</summary>
+public static class SeedArbitraries
+{
+    public static Arbitrary<SeedAnalysis> Analyses() =>
+        (from pure in Gen.Choose(500, 10_000)
+         from germination in Gen.Choose(100, 10_000)
+         from hard in Gen.Choose(0, 10_000 - germination)
+         from dormant in Gen.Choose(0, 10_000 - germination - hard)
+         from coating in Gen.Choose(0, 10_000 - pure)
+         select SeedAnalysis.Of(Hundredths(pure), Hundredths(germination), Hundredths(hard), Hundredths(dormant), Hundredths(coating))).ToArbitrary();
+
+    public static Arbitrary<ViabilityRule> Rules() =>
+        Gen.Elements(ViabilityRule.GerminationOnly, ViabilityRule.GerminationAndHard, ViabilityRule.GerminationAndDormant, ViabilityRule.TotalViable, ViabilityRule.Credit(0.5, 0.25)).ToArbitrary();
+
+    public static Arbitrary<CropKind> Kinds() => Gen.Elements(KindCatalog.Standard.Kinds.AsEnumerable()).ToArbitrary();
+
+    public static Arbitrary<PureLiveSeedRate> LivingRates() =>
+        (from eighths in Gen.Choose(1, 2000) from method in Gen.Elements(Enum.GetValues<SowingMethod>()) select PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(eighths / 8.0), method)).ToArbitrary();
+
+    public static Arbitrary<GerminationTest> Tests() =>
+        (from seeds in Gen.Choose(1, 800) from germinated in Gen.Choose(0, seeds) select GerminationTest.Of(germinated, seeds)).ToArbitrary();
+
+    internal static Fraction Hundredths(int hundredths) => Fraction.FromPercent(hundredths / 100.0);
+}
