@@ -118,8 +118,8 @@ public sealed class GateTable
             : Nothing(FindingCatalog.Create("spread-gate-above", ("material", Material), ("highest", Amounts.Print(Points[^1].Setting, 3))));
     }
 
-    /// <summary>A first table for another material, from this one and one weighed run of the other at one setting.</summary>
-    /// <param name="material">The other material; not blank.</param>
+    /// <summary>A first table for another material, or for the same one on another day, from this one and one weighed run of it.</summary>
+    /// <param name="material">The material of the run; not blank.</param>
     /// <param name="setting">Setting of its weighed run, inside this table.</param>
     /// <param name="measured">Flow it gave there; above 0.</param>
     /// <returns>A table whose finding asks for a weighed run at the setting it suggests. No error can be given for it.</returns>
@@ -175,7 +175,9 @@ public sealed class GateTable
     private GateTable First(string material, IEnumerable<(double Setting, double Flow)> points) => new(
         Guard.NotBlank(material),
         [.. points.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
-        [FindingCatalog.Create("spread-gate-first-guess", ("material", material), ("measured", Material))]);
+        [material == Material
+            ? FindingCatalog.Create("spread-gate-moved", ("material", material))
+            : FindingCatalog.Create("spread-gate-first-guess", ("material", material), ("measured", Material))]);
 
     private GateAnswer Answer(double setting, double poundsPerMinute, bool above) => new()
     {

@@ -135,6 +135,7 @@ public static class SpreaderCalibration
         double squareFeet = Guard.Above(courseFeet, 0, "ft", nameof(distance)) * Guard.Above(swathFeet, 0, "ft", nameof(swath));
         double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(weighed)), squareFeet);
         double? seconds = time is { } taken ? Guard.Above(taken.TotalSeconds, 0, "s", nameof(time)) : null;
+        var pace = seconds is { } timed ? RateErrorBudget.Pace(errors ?? new(), SpreaderMath.MilesPerHour(courseFeet, timed)) : ("pace", 0);
         return new()
         {
             Method = method,
@@ -145,6 +146,7 @@ public static class SpreaderCalibration
             Error = RateErrorBudget.Of(
                 RateErrorBudget.Weight(errors ?? new(), pounds),
                 RateErrorBudget.Distance(errors ?? new(), courseFeet),
+                pace,
                 RateErrorBudget.Swath(errors ?? new(), swathFeet)),
             SourceIds = ["DEF-UNITS", "SPREAD-S3"],
             Lines = () => [RateLine("weight x 43,560 / (swath x distance)", pounds, $"({Amounts.Print(swathFeet, 3)} x {Amounts.Print(courseFeet, 3)})", rate, "SPREAD-S3")],

@@ -31,6 +31,19 @@ public static class WalkingPace
             Guard.Above(feet, 0, "ft", nameof(distance)), Guard.Above(time.TotalSeconds, 0, "s", nameof(time))));
     }
 
+    /// <summary>Error of a timed speed from the error of the time.</summary>
+    /// <param name="distance">Distance walked; above 0.</param>
+    /// <param name="time">Time taken; above 0.</param>
+    /// <param name="timeError">How far the time may vary; at least 0.</param>
+    /// <returns>The error of the speed, plus or minus.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>First order: speed x time error / time.</remarks>
+    public static Speed ErrorOver(Length distance, TimeSpan time, TimeSpan timeError)
+    {
+        double milesPerHour = Over(distance, time).MilesPerHour;
+        return Speed.FromMilesPerHour(milesPerHour * Guard.AtLeast(timeError.TotalSeconds, 0, "s", nameof(timeError)) / time.TotalSeconds);
+    }
+
     /// <summary>Ground covered in an hour.</summary>
     /// <param name="speed">Ground speed; above 0.</param>
     /// <param name="swath">Effective swath; above 0.</param>

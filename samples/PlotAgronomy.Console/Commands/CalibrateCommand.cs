@@ -1,0 +1,50 @@
+using System.CommandLine;
+
+namespace PlotAgronomy.Sample.Commands;
+
+/// <summary><c>calibrate</c>: from a bucket, a scale, a stopwatch and a tape to a gate, a pace and how sure they are.</summary>
+public static class CalibrateCommand
+{
+    /// <summary>Exit code when what was given cannot be read or contradicts itself.</summary>
+    public const int BadInput = 2;
+
+    /// <summary>Makes the command. What the options leave out is asked for; without any option, everything is.</summary>
+    /// <param name="answers">Where answers are read.</param>
+    /// <param name="output">Where questions and the result are written.</param>
+    /// <param name="errors">Where one line says what is wrong.</param>
+    /// <returns>The command.</returns>
+    public static Command Create(TextReader answers, TextWriter output, TextWriter errors)
+    {
+        var command = new Command("calibrate", "Find gate, pace and expected error of a spreader from a weighed run or a timed catch. Amounts carry their units: '8 lb/ac', '15 ft', '0.4 lb', '30 s'.");
+        var options = CalibrationQuestion.All.ToDictionary(
+            question => question,
+            question => new Option<string[]>($"--{question.Name}") { Description = question.Help, AllowMultipleArgumentsPerToken = false });
+        foreach (var option in options.Values)
+        {
+            command.Options.Add(option);
+        }
+
+        command.SetAction(parsed =>
+        {
+            var given = options.Where(o => parsed.GetResult(o.Value) is not null)
+                .ToDictionary(o => o.Key.Name, o => string.Join(';', parsed.GetValue(o.Value) ?? []));
+            try
+            {
+                var measured = CalibrationAnswers.Collect(given, new Interview(answers, output));
+                CalibrationReport.Write(output, measured);
+                return 0;
+            }
+            catch (BadAnswerException problem)
+            {
+                errors.WriteLine(problem.Message);
+                return BadInput;
+            }
+            catch (ArgumentException problem)
+            {
+                errors.WriteLine($"{problem.ParamName}: {problem.Message.Split([" (Parameter ", "\n"], StringSplitOptions.None)[0]}");
+                return BadInput;
+            }
+        });
+        return command;
+    }
+}

@@ -1,0 +1,92 @@
+using PlotAgronomy.Spreading;
+using Spectre.Console;
+
+namespace PlotAgronomy.Sample.Commands;
+
+/// <summary>Prints what a calibration leads to, in plain rows.</summary>
+internal static class CalibrationReport
+{
+    private const int Width = 100;
+
+    internal static void Write(TextWriter writer, CalibrationAnswers answers)
+    {
+        using var page = new StringWriter();
+        Draw(page, answers, answers.Outcome);
+        foreach (string line in page.ToString().ReplaceLineEndings("\n").TrimEnd().Split('\n'))
+        {
+            writer.WriteLine(line.TrimEnd());
+        }
+    }
+
+    private static void Draw(TextWriter writer, CalibrationAnswers answers, CalibrationOutcome outcome)
+    {
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = AnsiSupport.No,
+            ColorSystem = ColorSystemSupport.NoColors,
+            Interactive = InteractionSupport.No,
+            Out = new AnsiConsoleOutput(writer),
+        });
+        console.Profile.Width = Width;
+        console.WriteLine($"{answers.Material}: {Amounts.Print(answers.Rate, "lb/ac", 2)} wanted, passes {Amounts.Print(answers.Swath, "ft", 1)} apart");
+        console.Write(Rows(answers, outcome));
+        foreach (var finding in outcome.Findings)
+        {
+            console.WriteLine(finding.ToString());
+        }
+    }
+
+    private static Grid Rows(CalibrationAnswers answers, CalibrationOutcome outcome)
+    {
+        var grid = new Grid().AddColumn(new GridColumn { NoWrap = true, Padding = new Padding(2, 0, 2, 0) }).AddColumn(new GridColumn { Padding = new Padding(0) });
+        void Row(string label, string text) => grid.AddRow(new Text(label), new Text(text));
+
+        Row("measured", $"{Amounts.Print(outcome.Runs.Mean, "lb/ac", 2)}, {Count(outcome)}; {Amounts.Print(outcome.Measured.Flow, "lb/min", 3)}");
+        Row("verdict", Verdict(outcome.Runs));
+        Row("gate", Gate(outcome));
+        Row("walking speed", $"{Pace(outcome.Measured)} as measured");
+        Row("or instead", $"{Pace(outcome.AtThisGate)} with the gate left as it stood");
+        Row("expected error", Error(outcome));
+        if (answers.Plot is { } plot)
+        {
+            var walk = SowingWalk.For(answers.Rate, plot, answers.Swath, outcome.Measured.Speed);
+            Row("plot", $"{Amounts.Print(plot, "ac", 3)}: load {Amounts.Print(walk.Load, "lb", 2)}, walk {Amounts.Print(walk.Distance, "ft", 0)} in {Amounts.Print(walk.Time!.Value, "min", 1)} without turns");
+        }
+
+        return grid;
+    }
+
+    private static string Count(CalibrationOutcome outcome) => outcome.Runs.Runs.Length == 1
+        ? "one run"
+        : $"mean of {outcome.Runs.Runs.Length} runs that spread over {Amounts.Print(outcome.Runs.SpreadPercent, 1)} %";
+
+    private static string Verdict(RepeatedRuns runs) => runs.Verdict switch
+    {
+        RepeatVerdict.TooFewRuns => "not enough runs to judge",
+        RepeatVerdict.RunsDisagree => "the runs disagree",
+        RepeatVerdict.OffTarget => $"off the rate wanted by {Amounts.Print(runs.OffTargetPercent, 1)} %",
+        _ => "accepted",
+    };
+
+    private static string Gate(CalibrationOutcome outcome)
+    {
+        string needed = $"{Amounts.Print(outcome.AtThisPace.Flow, "lb/min", 3)} is needed at this pace";
+        return outcome.Gate switch
+        {
+            null => $"{needed}: change the flow by a factor of {Amounts.Print(outcome.Runs.FlowFactor, 2)}; measure at two settings or more to get a number",
+            { Setting: { } setting } => $"{Amounts.Print(setting, 2)}; {needed}",
+            _ => $"no setting: {needed}",
+        };
+    }
+
+    private static string Pace(SpreaderSetting setting) =>
+        $"{Amounts.Print(setting.TimePer100Feet, "s", 1)} per 100 ft ({Amounts.Print(setting.Speed, "mph", 2)})";
+
+    private static string Error(CalibrationOutcome outcome)
+    {
+        string percent = $"+-{Amounts.Print(outcome.ExpectedErrorPercent, 1)} % of the rate";
+        return outcome.MeasuringError.Largest is { } term ? $"{percent}, the largest measuring error being the {term.Measurement}"
+            : outcome.Runs.SampleCvPercent is null ? "not known: one run, and no measuring error was given"
+            : $"{percent} from the scatter of the runs alone: no measuring error was given";
+    }
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>What a calibration leads to: the gate at this pace, the pace at this gate, and how sure the rate is.</summary>
+/// <remarks>Flow needed = rate wanted x pace x swath / 495. Pace at this gate = pace x measured rate / rate wanted. The gate comes from
+/// a gate table, moved to meet the runs when the setting they were made at is known. Expected error = root of (measuring error of one
+/// run)^2 + (standard error of the mean of the runs)^2: on the safe side, since weighing errors stand in both.</remarks>
+public sealed class CalibrationOutcome : IWorkedResult
+{
+    /// <summary>Gets the runs with their verdict.</summary>
+    public required RepeatedRuns Runs { get; init; }
+
+    /// <summary>Gets flow, pace and swath that belong to the mean of the runs.</summary>
+    public required SpreaderSetting Measured { get; init; }
+
+    /// <summary>Gets the flow needed at the pace and swath of the runs.</summary>
+    public required SpreaderSetting AtThisPace { get; init; }
+
+    /// <summary>Gets the pace needed at the gate and swath of the runs.</summary>
+    public required SpreaderSetting AtThisGate { get; init; }
+
+    /// <summary>Gets the gate setting for the flow needed; null without a gate table.</summary>
+    public GateAnswer? Gate { get; init; }
+
+    /// <summary>Gets the expected error of the rate, plus or minus, in percent.</summary>
+    public required double ExpectedErrorPercent { get; init; }
+
+    /// <summary>Gets the measuring error of one run.</summary>
+    public required RateErrorBudget MeasuringError { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. Runs.SourceIds.Concat(Gate?.SourceIds ?? []).Append("DEF-UNITS").Distinct().Order(StringComparer.Ordinal)];
+
+    /// <summary>Draws the conclusion from one or more runs.</summary>
+    /// <param name="wanted">Rate wanted; above 0.</param>
+    /// <param name="swath">Spacing of the passes; above 0.</param>
+    /// <param name="pace">Pace of the runs; above 0.</param>
+    /// <param name="runs">Runs under the same settings; at least one.</param>
+    /// <param name="gate">Gate table of the material, or null.</param>
+    /// <param name="setting">Setting the runs were made at, inside the table; null when it is not known.</param>
+    /// <returns>The outcome.</returns>
+    /// <exception cref="ArgumentException">No run.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or a setting outside the table.</exception>
+    public static CalibrationOutcome Of(ApplicationRate wanted, Length swath, Speed pace, IReadOnlyList<MeasuredRate> runs, GateTable? gate = null, double? setting = null)
+    {
+        var judged = RepeatedRuns.Judge([.. Guard.NotEmpty(runs).Select(r => r.Rate)], wanted);
+        var measured = SpreaderRate.FlowFor(judged.Mean, pace, swath);
+        var atThisPace = SpreaderRate.FlowFor(wanted, pace, swath);
+        var atThisGate = SpreaderRate.SpeedFor(wanted, measured.Flow, swath);
+        var table = gate is not null && setting is { } at ? gate.ScaledToRun(gate.Material, at, measured.Flow) : gate;
+        var answer = table?.SettingFor(atThisPace.Flow);
+        var worst = runs.MaxBy(r => r.Error.CombinedPercent)!.Error;
+        double standardError = (judged.SampleCvPercent ?? 0) / Math.Sqrt(runs.Count);
+        return new()
+        {
+            Runs = judged,
+            Measured = measured,
+            AtThisPace = atThisPace,
+            AtThisGate = atThisGate,
+            Gate = answer,
+            MeasuringError = worst,
+            ExpectedErrorPercent = SpreaderMath.RootSumOfSquares([worst.CombinedPercent, standardError]),
+            Findings = Finding.InOrder([.. judged.Findings, .. runs.SelectMany(r => r.Findings), .. answer?.Findings ?? [], .. HurriedPace(atThisGate)]),
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        .. Runs.ShowWork(),
+        .. AtThisPace.ShowWork(),
+        .. AtThisGate.ShowWork(),
+        .. Gate?.ShowWork() ?? [],
+        new("Expected error", "root of measuring error squared + standard error of the runs squared", $"{Amounts.Print(ExpectedErrorPercent, 2)} %"),
+    ];
+
+    private static IEnumerable<Finding> HurriedPace(SpreaderSetting atThisGate)
+    {
+        double milesPerHour = atThisGate.Speed.MilesPerHour;
+        double limit = SpreadLimits.Value("hurried-pace");
+        if (milesPerHour > limit)
+        {
+            yield return FindingCatalog.Create("spread-hurried-pace", ("pace", Amounts.Print(milesPerHour, 1)), ("limit", Amounts.Print(limit, 0)));
+        }
+    }
+}
