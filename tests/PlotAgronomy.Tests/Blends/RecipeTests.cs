@@ -143,7 +143,7 @@ public class RecipeTests
         Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, SeasonShare = 0 });
     }
 
-    [Property(Arbitrary = [typeof(RecipeArbitraries)], MaxTest = 60)]
+    [Property(Arbitrary = [typeof(RecipeArbitraries)], MaxTest = 40)]
     public bool Every_proposed_recipe_meets_its_goals(RecipeSketch sketch)
     {
         var proposal = RecipeProposal.Find(sketch.Goals, sketch.Lots);
@@ -160,7 +160,7 @@ public class RecipeTests
         return proposal.CheapestBySeasons.All(c => c.Recipe is null || c.Recipe.Coverage.Covered >= c.Seasons);
     }
 
-    [Property(Arbitrary = [typeof(RecipeArbitraries)], MaxTest = 30)]
+    [Property(Arbitrary = [typeof(RecipeArbitraries)], MaxTest = 12)]
     public bool The_order_of_lots_does_not_matter(RecipeSketch sketch)
     {
         var forward = RecipeProposal.Find(sketch.Goals, sketch.Lots).Recipe;
