@@ -9,7 +9,7 @@ internal static class BlendFindings
     {
         if (blend.Parts.Where(p => !p.Component.HasTag).Select(p => p.Kind.CommonName).ToArray() is { Length: > 0 } untagged)
         {
-            yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", string.Join(", ", untagged)));
+            yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", string.Join("; ", untagged)));
         }
 
         if (blend.Parts.Select(p => p.Component.Method).Distinct().Count() > 1)

@@ -74,9 +74,9 @@ internal static class CrowdingFindings
         var perennials = members.Where(m => m.Kind.LifeCycle == LifeCycle.Perennial).Select(m => m.Kind.CommonName).Distinct().ToArray();
         if (perennials.Length > 0 && report.Kinds > BlendRules.PastureKinds)
         {
-            yield return FindingCatalog.Create("blend-many-kinds", ("count", Amounts.Print(report.Kinds, 0)), ("limit", Amounts.Print(BlendRules.PastureKinds, 0)), ("slow", string.Join(", ", perennials)));
+            yield return FindingCatalog.Create("blend-many-kinds", ("count", Amounts.Print(report.Kinds, 0)), ("limit", Amounts.Print(BlendRules.PastureKinds, 0)), ("slow", string.Join("; ", perennials)));
         }
     }
 
-    private static string Kinds(CrowdingReport report) => string.Join(", ", report.Blend.Parts.Select(p => p.Kind.CommonName));
+    private static string Kinds(CrowdingReport report) => string.Join("; ", report.Blend.Parts.Select(p => p.Kind.CommonName));
 }

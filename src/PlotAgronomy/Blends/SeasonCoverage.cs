@@ -106,7 +106,7 @@ public sealed class SeasonCoverage : IWorkedResult
         season.Kinds.IsEmpty ? "blend-season-bare" : "blend-season-thin",
         season.Kinds.IsEmpty
             ? [("season", SeasonWords.InWords(season.Season))]
-            : [("season", SeasonWords.InWords(season.Season)), ("kinds", string.Join(", ", season.Kinds.Select(k => k.CommonName))), ("share", Amounts.Print(season.Share, 2)), ("wanted", Amounts.Print(season.ShareWanted, 2))]);
+            : [("season", SeasonWords.InWords(season.Season)), ("kinds", string.Join("; ", season.Kinds.Select(k => k.CommonName))), ("share", Amounts.Print(season.Share, 2)), ("wanted", Amounts.Print(season.ShareWanted, 2))]);
 
     private IEnumerable<Finding> Unchecked()
     {
@@ -114,7 +114,7 @@ public sealed class SeasonCoverage : IWorkedResult
         return fromMemory.Length == 0 ? [] :
         [
             MemoryGate.FindingFor(
-                $"the seasons of use of {string.Join(", ", fromMemory.Select(k => k.CommonName))}",
+                $"the seasons of use of {string.Join("; ", fromMemory.Select(k => k.CommonName))}",
                 string.Join(", ", fromMemory.SelectMany(k => k.Seasons!.Evidence.SourceIds).Distinct())),
         ];
     }

@@ -1,0 +1,117 @@
+using System.Globalization;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>The cautions of kinds that are to share a plot.</summary>
+internal static class FitFindings
+{
+    internal static IEnumerable<Finding> Of(BlendFit fit) =>
+        Soil(fit).Concat(Sowing(fit)).Concat(Dates(fit)).Concat(Nitrogen(fit)).Concat(CompanionFindings.Of(fit)).Concat(HazardFindings.Of(fit)).Concat(fit.Inoculants.SelectMany(i => i.Findings));
+
+    private static IEnumerable<Finding> Soil(BlendFit fit)
+    {
+        CropKind[] kinds = [.. fit.Batch.Blend.Parts.Select(p => p.Kind)];
+        if (fit.Conditions.Ph is { } ph && kinds.Where(k => k.Ph is { } t && (ph.Value < t.MinimumPh || ph.Value > t.MaximumPh)).ToArray() is { Length: > 0 } outside)
+        {
+            yield return FindingCatalog.Create("blend-ph-outside", ("ph", ph.ToString()), ("kinds", WithPh(outside)));
+        }
+
+        if (fit.PhSpan is { } span && span.Low > span.High)
+        {
+            yield return FindingCatalog.Create("blend-ph-apart", ("kinds", WithPh(kinds.Where(k => k.Ph is not null))));
+        }
+
+        if (fit.Conditions.Drainage is { } drainage && kinds.Where(k => k.Drainage is { } t && !t.Stands(drainage)).ToArray() is { Length: > 0 } unsuited)
+        {
+            yield return FindingCatalog.Create("blend-drainage-outside", ("kinds", Names(unsuited)));
+        }
+
+        if (fit.DrainageSpan is { } drain && drain.Wettest > drain.Driest)
+        {
+            yield return FindingCatalog.Create("blend-drainage-apart");
+        }
+    }
+
+    private static IEnumerable<Finding> Sowing(BlendFit fit)
+    {
+        if (fit.Passes.Length > 1)
+        {
+            yield return FindingCatalog.Create("blend-passes", ("count", Amounts.Print(fit.Passes.Length, 0)), ("passes", string.Join("; ", fit.Passes)));
+        }
+
+        string[] groups = [.. fit.Inoculants.Select(i => i.Group.ToString()).Distinct()];
+        if (groups.Length > 1)
+        {
+            yield return FindingCatalog.Create("blend-inoculants", ("count", Amounts.Print(groups.Length, 0)), ("groups", string.Join("; ", groups)));
+        }
+    }
+
+    private static IEnumerable<Finding> Dates(BlendFit fit)
+    {
+        var seasons = fit.Batch.Blend.Parts.Select(p => p.Kind).ToLookup(k => k.GrowingSeason);
+        if (seasons[GrowingSeason.Warm].Any() && seasons[GrowingSeason.Cool].Any())
+        {
+            yield return FindingCatalog.Create("blend-warm-and-cool", ("warm", Names(seasons[GrowingSeason.Warm])), ("cool", Names(seasons[GrowingSeason.Cool])));
+        }
+
+        if (fit.Dates is not { } dates)
+        {
+            yield break;
+        }
+
+        if (!dates.Unknown.IsEmpty)
+        {
+            yield return FindingCatalog.Create("blend-no-dates", ("kinds", Names(dates.Unknown)));
+        }
+
+        if (dates.Ranges.IsEmpty && dates.Unknown.Length < fit.Batch.Blend.Parts.Length)
+        {
+            yield return FindingCatalog.Create("blend-no-common-day");
+        }
+
+        foreach (var kind in fit.Batch.Blend.Parts.Select(p => p.Kind))
+        {
+            var windows = dates.Windows[kind.Id];
+            if (fit.Conditions.SowingDay is { } day && !windows.IsEmpty && !windows.Any(w => w.Allows(day)))
+            {
+                yield return FindingCatalog.Create("blend-date-outside", ("day", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind.CommonName), ("dates", string.Join("; ", windows.Select(w => w.ToString()).Distinct())));
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> Nitrogen(BlendFit fit)
+    {
+        StandMember[] legumes = [.. fit.Members.Where(m => m.Kind.IsLegume)];
+        StandMember[] hungry = [.. fit.Members.Where(m => m.Kind.Group is FunctionalGroup.Cereal or FunctionalGroup.Grass or FunctionalGroup.Brassica or FunctionalGroup.RootCrop)];
+        bool manyLegumes = legumes.Sum(m => m.Share) >= BlendRules.LegumeShare * (1 - CrowdingLimits.Dust);
+        bool muchHunger = hungry.Sum(m => m.Share) >= BlendRules.HungryShare * (1 - CrowdingLimits.Dust);
+        if (legumes.Length > 0)
+        {
+            yield return FindingCatalog.Create("blend-nitrogen-estimated");
+        }
+
+        if (manyLegumes && muchHunger)
+        {
+            yield return FindingCatalog.Create("blend-nitrogen-conflict", ("legumes", Names(legumes.Select(m => m.Kind))), ("hungry", Names(hungry.Select(m => m.Kind))));
+        }
+
+        if (fit.Conditions.NitrogenPlanned is { } planned)
+        {
+            if (planned.PoundsPerAcre > 0 && manyLegumes)
+            {
+                yield return FindingCatalog.Create("blend-nitrogen-against-legumes", ("amount", Amounts.Print(planned, "lb/ac", 1)), ("share", Amounts.Print(legumes.Sum(m => m.Share), 2)));
+            }
+
+            if (planned.PoundsPerAcre <= 0 && muchHunger)
+            {
+                yield return FindingCatalog.Create("blend-nitrogen-hungry", ("kinds", Names(hungry.Select(m => m.Kind))), ("share", Amounts.Print(hungry.Sum(m => m.Share), 2)));
+            }
+        }
+    }
+
+    internal static string Names(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => k.CommonName).Distinct());
+
+    private static string WithPh(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => $"{k.CommonName} {Amounts.Print(k.Ph!.MinimumPh, 1)}-{Amounts.Print(k.Ph.MaximumPh, 1)}"));
+}

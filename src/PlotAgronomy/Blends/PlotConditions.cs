@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>What is known of the plot and the sowing; what is not known is not checked.</summary>
+public sealed class PlotConditions
+{
+    /// <summary>Gets the soil pH, or null.</summary>
+    public WaterPh? Ph { get; init; }
+
+    /// <summary>Gets the soil drainage, or null.</summary>
+    public DrainageClass? Drainage { get; init; }
+
+    /// <summary>Gets the region, for planting dates, or null.</summary>
+    public PlantingRegion? Region { get; init; }
+
+    /// <summary>Gets the day of sowing, or null.</summary>
+    public DateOnly? SowingDay { get; init; }
+
+    /// <summary>Gets the nitrogen to be applied, as N; null when not decided.</summary>
+    public ApplicationRate? NitrogenPlanned { get; init; }
+
+    /// <summary>Gets a value indicating whether seed stays on the surface: broadcast and not covered.</summary>
+    public bool IsSeedLeftOnSurface { get; init; }
+
+    /// <summary>Gets a value indicating whether perennials are sown late in their season.</summary>
+    public bool IsLateSeeding { get; init; }
+
+    /// <summary>Gets a value indicating whether the soil is dry or thin.</summary>
+    public bool IsDryOrThinSoil { get; init; }
+
+    /// <summary>Gets what stands on the plot already.</summary>
+    public ImmutableArray<KindShare> Standing { get; init; } = [];
+}

@@ -1,0 +1,48 @@
+using PlotAgronomy.Blends;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Blends;
+
+public class BlendDocsTests
+{
+    [Fact]
+    public void The_page_shows_code_that_runs() =>
+        DocExample.AssertCurrent("docs/blends.md", "tests/PlotAgronomy.Tests/Blends/BlendDocsTests.cs", Example);
+
+    private static void Example(TextWriter output)
+    {
+        // begin example
+        var kinds = KindCatalog.Standard;
+        var oats = BlendComponent.Of(kinds.Find("oats_spring"), SowingMethod.Broadcast)
+            with { Purity = Fraction.FromPercent(98), Viability = Fraction.FromPercent(90) };
+        var clover = BlendComponent.Of(kinds.Find("medium_red_clover"), SowingMethod.Broadcast)
+            with { Purity = Fraction.FromPercent(66), Viability = Fraction.FromPercent(90) };
+        var radish = BlendComponent.Of(kinds.Find("daikon_radish"), SowingMethod.Broadcast)
+            with { Purity = Fraction.FromPercent(99), Viability = Fraction.FromPercent(92) };
+
+        var blend = Blend.FromSharesOfFullStand((oats, 0.40), (clover, 0.60), (radish, 0.40));
+        output.WriteLine(blend.StandTotal);
+        foreach (var part in blend.Parts)
+        {
+            output.WriteLine($"{part.Kind}: {part.ShareOfStand} of the stand, {part.ShareOfLiveSeeds} of the seeds, {part.ShareOfBulkWeight} of the weight");
+        }
+
+        foreach (var line in blend.WeighFor(Area.FromAcres(0.5)).RoundUpTo(Mass.FromPounds(0.1)).Lines)
+        {
+            output.WriteLine($"weigh out {line}");
+        }
+
+        foreach (var finding in CrowdingReport.Of(blend).Findings.Where(f => f.Severity != FindingSeverity.Note))
+        {
+            output.WriteLine(finding);
+        }
+
+        foreach (var season in SeasonCoverage.Of(blend).Seasons)
+        {
+            output.WriteLine($"{season.Season}: {(season.IsCovered ? "covered" : "a gap")}");
+        }
+        // end example
+    }
+}

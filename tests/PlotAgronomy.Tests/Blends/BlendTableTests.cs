@@ -1,0 +1,51 @@
+using PlotAgronomy.Blends;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Tests.Blends;
+
+/// <summary>Integrity of the room's tables: their form, not their truth.</summary>
+public class BlendTableTests
+{
+    public static TheoryData<string, string> Selectors =>
+        new() { { "blends-group-caps.csv", "selects" }, { "blends-density-targets.csv", "selects" }, { "blends-surface-grain.csv", "selects" }, { "blends-companion-limits.csv", "host_selects" }, { "blends-companion-limits.csv", "companion_selects" } };
+
+    [Theory, MemberData(nameof(Selectors))]
+    public void Every_selector_finds_kinds_and_names_only_known_ones(string table, string column)
+    {
+        var known = KindCatalog.Standard.Kinds;
+        foreach (var row in CsvTable.Embedded(table).Rows)
+        {
+            var selector = KindSelector.Read(row, column);
+            Assert.Contains(known, selector.Selects);
+            Assert.All(selector.KindIds, id => Assert.Contains(known, k => k.Id == id));
+        }
+    }
+
+    [Theory]
+    [InlineData("clover")]
+    [InlineData("group=Clover")]
+    [InlineData("life=Short")]
+    public void An_unknown_selector_is_an_error(string text) =>
+        Assert.Throws<DataFormatException>(() => KindSelector.Read(CsvTable.Parse("t.csv", $"selects\n{text}\n").Rows[0], "selects"));
+
+    [Fact]
+    public void Rates_in_mixture_stand_below_rates_alone_for_kinds_of_the_table()
+    {
+        foreach (var row in CsvTable.Embedded("blends-alone-and-mixed-rates.csv").Rows)
+        {
+            Assert.True(row.Number("mixed_low_lb_per_ac") < row.Number("alone_low_lb_per_ac"), row.Text("id"));
+            Assert.True(row.Number("mixed_high_lb_per_ac") <= row.Number("alone_high_lb_per_ac"), row.Text("id"));
+            Assert.True(row.TextOrNull("kind_id") is not { } id || KindCatalog.Standard.Kinds.Any(k => k.Id == id), row.Text("id"));
+        }
+    }
+
+    [Fact]
+    public void Caps_and_totals_rise()
+    {
+        Assert.All(CsvTable.Embedded("blends-group-caps.csv").Rows, r => Assert.True(r.Number("share_low") <= r.Number("share_high")));
+        var totals = CsvTable.Embedded("blends-stand-totals.csv").Rows;
+        Assert.Equal(totals.Select(r => r.Number("total_high")).Order(), totals.Select(r => r.Number("total_high")));
+        Assert.Equal(3, totals.Length);
+    }
+}

@@ -1,0 +1,254 @@
+using System.Collections.Immutable;
+using FsCheck.Xunit;
+using PlotAgronomy.Blends;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Blends;
+
+[Properties(Arbitrary = [typeof(PlotArbitraries), typeof(BlendArbitraries)])]
+public class FitTests
+{
+    private static BlendComponent Of(string id) => BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Broadcast);
+
+    private static Blend BlendOf(params (string Id, double Share)[] kinds) => Blend.FromSharesOfFullStand([.. kinds.Select(k => (Of(k.Id), k.Share))]);
+
+    private static BlendFit Fit(Blend blend, PlotConditions? conditions = null) => BlendFit.Of(blend.WeighFor(Area.FromAcres(0.5)), conditions);
+
+    private static string[] CodesOf(Blend blend, PlotConditions? conditions = null) => [.. Fit(blend, conditions).Findings.Select(f => f.Code)];
+
+    [Theory]
+    [InlineData(6.1, true)]
+    [InlineData(6.2, false)]
+    [InlineData(8.0, false)]
+    [InlineData(8.1, true)]
+    public void The_plots_ph_must_lie_inside_what_every_kind_stands(double ph, bool outside)
+    {
+        // Ladino 5.8-8.0, alfalfa 6.2-8.5 (PLANTS).
+        var blend = BlendOf(("ladino_clover", 0.5), ("alfalfa", 0.5));
+        Assert.Equal(6.2, Fit(blend).LowestPh);
+        Assert.Equal(8.0, Fit(blend).HighestPh);
+        Assert.Equal(outside, CodesOf(blend, new PlotConditions { Ph = WaterPh.FromValue(ph) }).Contains("blend-ph-outside"));
+    }
+
+    [Fact]
+    public void Kinds_with_no_ph_in_common_are_apart()
+    {
+        var sour = SampleBlends.Kind("oats_spring") with { Ph = new PhTolerance { MinimumPh = 4, BestPhFrom = 4.5, BestPhTo = 5, MaximumPh = 5.5, Evidence = KindEvidence.OfTheUser("invented") } };
+        var blend = Blend.FromSharesOfFullStand((BlendComponent.Of(sour, SowingMethod.Broadcast), 0.5), (Of("alfalfa"), 0.5));
+        Assert.Null(Fit(blend).LowestPh);
+        Assert.Contains("blend-ph-apart", CodesOf(blend));
+    }
+
+    [Fact]
+    public void Drainage_must_suit_every_kind()
+    {
+        var blend = BlendOf(("ladino_clover", 0.5), ("alfalfa", 0.5));
+        Assert.Equal(DrainageClass.ModeratelyWell, Fit(blend).WettestDrainage);
+        Assert.Equal(DrainageClass.Well, Fit(blend).DriestDrainage);
+        Assert.Contains("blend-drainage-outside", CodesOf(blend, new PlotConditions { Drainage = DrainageClass.SomewhatPoor }));
+        Assert.DoesNotContain("blend-drainage-outside", CodesOf(blend, new PlotConditions { Drainage = DrainageClass.Well }));
+        // Japanese millet very poor to moderately well, cowpea well to somewhat excessive.
+        Assert.Contains("blend-drainage-apart", CodesOf(BlendOf(("japanese_millet", 0.5), ("cowpea_iron_clay", 0.5))));
+    }
+
+    [Theory]
+    [InlineData("purple_top_turnip")]
+    [InlineData("rape_dwarf_essex")]
+    [InlineData("kale")]
+    public void Turnip_rape_and_kale_share_a_pass_with_clover(string brassica)
+    {
+        // Common practice.
+        foreach (string clover in new[] { "ladino_clover", "white_dutch_clover", "alsike_clover", "medium_red_clover" })
+        {
+            Assert.Single(Fit(BlendOf((clover, 0.7), (brassica, 0.2))).Passes);
+        }
+    }
+
+    [Theory]
+    [InlineData("ladino_clover")]
+    [InlineData("white_dutch_clover")]
+    [InlineData("alsike_clover")]
+    [InlineData("medium_red_clover")]
+    [InlineData("berseem_clover")]
+    public void Oats_do_not_share_a_pass_with_clover(string clover)
+    {
+        // Common practice.
+        var fit = Fit(BlendOf((clover, 0.7), ("oats_spring", 0.3)));
+        Assert.Equal(2, fit.Passes.Length);
+        Assert.Equal("oats_spring", fit.Passes[0].Parts[0].Kind.Id);
+        Assert.Contains(fit.Findings, f => f.Code == "blend-passes");
+    }
+
+    [Fact]
+    public void Two_passes_serve_the_five_drilled_kinds()
+    {
+        // By hand from seed weights 38, 25, 13 mg and 2.1, 0.6 mg: wheat, rye and radish; turnip and ladino.
+        var passes = Fit(SampleBlends.FiveDrilled()).Passes;
+        Assert.Equal(["winter_wheat,cereal_rye,forage_radish", "purple_top_turnip,ladino_clover"], passes.Select(p => string.Join(',', p.Parts.Select(x => x.Kind.Id))));
+    }
+
+    [Theory]
+    [InlineData(0.10, 12)]
+    [InlineData(0.25, 30)]
+    [InlineData(0.50, 103.3333333333)]
+    [InlineData(1.00, 250)]
+    [InlineData(2.00, 250)]
+    public void Ladino_fixes_by_its_share(double share, double pounds) =>
+        Assert.Equal(pounds, Fit(BlendOf(("ladino_clover", share))).NitrogenFixed.PoundsPerAcre, 1e-9);
+
+    [Fact]
+    public void Clover_that_stands_already_fixes_too()
+    {
+        var standing = new PlotConditions { Standing = [KindShare.Of(SampleBlends.Kind("ladino_clover"), 0.25)] };
+        Assert.Equal(30, Fit(BlendOf(("oats_spring", 0.5)), standing).NitrogenFixed.PoundsPerAcre, 1e-9);
+    }
+
+    [Fact]
+    public void Nitrogen_works_against_legumes_and_its_lack_against_grain()
+    {
+        var both = BlendOf(("ladino_clover", 0.5), ("winter_wheat", 0.3));
+        Assert.Contains("blend-nitrogen-conflict", CodesOf(both));
+        Assert.Contains("blend-nitrogen-against-legumes", CodesOf(both, new PlotConditions { NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(40) }));
+        Assert.Contains("blend-nitrogen-hungry", CodesOf(both, new PlotConditions { NitrogenPlanned = ApplicationRate.Zero }));
+        var clover = BlendOf(("ladino_clover", 0.8));
+        Assert.DoesNotContain("blend-nitrogen-conflict", CodesOf(clover));
+        Assert.DoesNotContain("blend-nitrogen-hungry", CodesOf(clover, new PlotConditions { NitrogenPlanned = ApplicationRate.Zero }));
+    }
+
+    [Theory]
+    [InlineData(0.49, 0.5, false, false)]
+    [InlineData(0.50, 0.5, false, false)]
+    [InlineData(0.51, 0.5, true, false)]
+    [InlineData(0.50, 0.49, false, true)]
+    public void Crimson_clover_keeps_its_room_beside_rye(double rye, double crimson, bool tooMuch, bool tooThin)
+    {
+        // Companion one third to one half, crimson one half to two thirds of normal (USDA, 1947).
+        string[] codes = CodesOf(BlendOf(("crimson_clover", crimson), ("cereal_rye", rye)));
+        Assert.Equal(tooMuch, codes.Contains("blend-companion-over-limit"));
+        Assert.Equal(tooThin, codes.Contains("blend-host-thin"));
+    }
+
+    [Theory]
+    [InlineData(0.25, false)]
+    [InlineData(0.26, true)]
+    public void A_late_seeding_takes_a_quarter_of_a_companion(double share, bool over)
+    {
+        // Companion at 20-25 % of its normal rate (Selecting Species of Cover Crop, 2003).
+        var late = new PlotConditions { IsLateSeeding = true };
+        var blend = BlendOf(("chicory", 0.6), ("oats_spring", share));
+        Assert.Equal(over, CodesOf(blend, late).Contains("blend-companion-over-limit"));
+        Assert.DoesNotContain("blend-companion-over-limit", CodesOf(blend));
+    }
+
+    [Theory]
+    [InlineData(40, false, false)]
+    [InlineData(41, false, true)]
+    [InlineData(20, true, false)]
+    [InlineData(21, true, true)]
+    public void A_grain_nurse_over_clover_is_weighed_in_pounds(double pounds, bool dry, bool over)
+    {
+        var blend = Blend.FromLiveRates((Of("ladino_clover"), SampleBlends.LiveBroadcast(4)), (Of("winter_wheat"), SampleBlends.LiveBroadcast(pounds)));
+        Assert.Equal(over, CodesOf(blend, new PlotConditions { IsDryOrThinSoil = dry }).Contains("blend-companion-over-limit"));
+    }
+
+    [Fact]
+    public void Each_legume_names_its_inoculant_and_amount()
+    {
+        var batch = Blend.FromBatch(Area.FromAcres(1), (Of("austrian_winter_pea"), BulkSeedMass.FromPounds(25)), (Of("ladino_clover"), BulkSeedMass.FromPounds(4)), (Of("oats_spring"), BulkSeedMass.FromPounds(40))).WeighFor(Area.FromAcres(1));
+        var fit = BlendFit.Of(batch);
+        Mass generous = fit.Inoculants[0].AtThoroughRate;
+        double ounces = generous.Ounces;
+
+        Assert.Equal(2, fit.Inoculants.Length);
+        Assert.Equal(6, ounces, 1e-9);
+        Assert.Contains(fit.Findings, f => f.Code == "blend-inoculants");
+        var inoculated = Blend.FromBatch(Area.FromAcres(1), (Of("ladino_clover") with { IsInoculated = true }, BulkSeedMass.FromPounds(4)));
+        Assert.Empty(BlendFit.Of(inoculated.WeighFor(Area.FromAcres(1))).Inoculants);
+    }
+
+    [Fact]
+    public void Published_dates_in_common_are_found_and_a_day_outside_is_named()
+    {
+        // South: crimson Aug 1 - Oct 31 and Sep 1 - Oct 15; wheat Aug 1 - Sep 30, Aug 15 - Oct 15 and Sep 1 - Nov 1.
+        var blend = BlendOf(("crimson_clover", 0.5), ("winter_wheat", 0.4));
+        var range = Assert.Single(CommonDates.Of(blend, PlantingRegion.South).Ranges);
+        Assert.Equal((8, 1), (range.From.Month, range.From.Day));
+        Assert.Equal((10, 31), (range.To.Month, range.To.Day));
+        PlotConditions On(int month, int day) => new() { Region = PlantingRegion.South, SowingDay = new DateOnly(2026, month, day) };
+        Assert.DoesNotContain("blend-date-outside", CodesOf(blend, On(10, 31)));
+        Assert.Contains("blend-date-outside", CodesOf(blend, On(11, 1)));
+        Assert.Contains("blend-no-dates", CodesOf(BlendOf(("lablab", 0.5)), On(6, 1)));
+    }
+
+    [Fact]
+    public void Warm_and_cool_kinds_have_no_day_in_common()
+    {
+        Assert.Contains("blend-warm-and-cool", CodesOf(BlendOf(("cowpea_iron_clay", 0.5), ("winter_wheat", 0.4))));
+        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("crimson_clover", 0.5), ("winter_wheat", 0.4))));
+    }
+
+    [Fact]
+    public void Poison_noxious_listings_and_bloat_are_raised()
+    {
+        string[] sorghum = CodesOf(BlendOf(("sorghum_sudangrass", 0.2), ("cowpea_iron_clay", 0.6)));
+        Assert.Contains("blend-poison", sorghum);
+        Assert.Contains("blend-residue", sorghum);
+        Assert.Contains("blend-noxious", CodesOf(BlendOf(("birdsfoot_trefoil", 0.6))));
+        Assert.Contains("blend-livestock", CodesOf(BlendOf(("alsike_clover", 0.6))));
+        Assert.DoesNotContain(Fit(BlendOf(("pearl_millet", 0.6))).Findings, f => f.Text.StartsWith("Prussic", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Grain_on_the_surface_is_a_warning_and_covered_grain_is_not()
+    {
+        var onTop = new PlotConditions { IsSeedLeftOnSurface = true };
+        Assert.Contains("blend-grain-on-surface", CodesOf(BlendOf(("winter_wheat", 0.5)), onTop));
+        Assert.Contains("blend-grain-on-surface", CodesOf(BlendOf(("austrian_winter_pea", 0.5)), onTop));
+        Assert.DoesNotContain("blend-grain-on-surface", CodesOf(BlendOf(("winter_wheat", 0.5))));
+        Assert.DoesNotContain("blend-grain-on-surface", CodesOf(BlendOf(("ladino_clover", 0.5)), onTop));
+    }
+
+    [Fact]
+    public void Treated_seed_must_not_lie_on_the_surface()
+    {
+        var treated = Blend.FromSharesOfFullStand((Of("austrian_winter_pea") with { IsTreated = true }, 0.5));
+        Assert.Contains("seed-treated-on-surface", CodesOf(treated));
+        Assert.Contains("seed-treated-legume", CodesOf(treated));
+        Assert.DoesNotContain("seed-treated", CodesOf(BlendOf(("austrian_winter_pea", 0.5))));
+    }
+
+    [Property]
+    public bool Every_kind_is_in_one_pass_and_suits_the_others_there(BlendSketch sketch)
+    {
+        var passes = Fit(sketch.Blend).Passes;
+        return passes.SelectMany(p => p.Parts).Select(p => p.Kind.Id).Order().SequenceEqual(sketch.Blend.Parts.Select(p => p.Kind.Id).Order())
+            && passes.All(p => p.Parts.Max(x => x.Component.SeedsPerPound) <= p.Parts.Min(x => x.Component.SeedsPerPound) * 10 * (1 + 1e-8)
+                && (p.Shallowest is not { } from || p.Deepest is not { } to || InchesOf(from) <= InchesOf(to)));
+    }
+
+    [Property]
+    public bool Order_does_not_change_the_fit(BlendSketch sketch)
+    {
+        var backward = Blend.FromSharesOfFullStand([.. sketch.Kinds.Reverse()]);
+        BlendFit one = Fit(sketch.Blend), other = Fit(backward);
+        return one.LowestPh == other.LowestPh && one.WettestDrainage == other.WettestDrainage && one.Passes.Length == other.Passes.Length
+            && Near.Equal(one.NitrogenFixed.PoundsPerAcre, other.NitrogenFixed.PoundsPerAcre)
+            && one.Findings.Select(f => f.Code).Order().SequenceEqual(other.Findings.Select(f => f.Code).Order());
+    }
+
+    [Property]
+    public bool More_of_a_legume_never_fixes_less(Fraction less, Fraction more)
+    {
+        double low = Math.Min(less.Value, more.Value) + 0.01, high = Math.Max(less.Value, more.Value) + 0.01;
+        return Fit(BlendOf(("ladino_clover", low))).NitrogenFixed <= Fit(BlendOf(("ladino_clover", high))).NitrogenFixed;
+    }
+
+    private static double InchesOf(Length length)
+    {
+        double inches = length.Inches;
+        return inches;
+    }
+}
