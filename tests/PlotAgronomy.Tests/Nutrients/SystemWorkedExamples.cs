@@ -94,6 +94,10 @@ public class SystemWorkedExamples
         Assert.Equal(0, equation.Rate(row.Number("expected") + 0.06));
     }
 
+    [Fact]
+    public void A_published_row_that_is_not_tested_says_why() =>
+        Assert.All(WorkedExamples.Table(File).Rows.Where(r => r.Text("topic") == "skipped"), r => Assert.StartsWith("skipped: ", r.Text("note"), StringComparison.Ordinal));
+
     private static double Quantity(NutrientNeed need, string quantity) => quantity switch
     {
         "rate" => need.Rate.PoundsPerAcre,

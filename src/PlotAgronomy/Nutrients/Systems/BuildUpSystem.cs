@@ -12,7 +12,7 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
     {
         double rate = parts.BuildUp + parts.Replaced;
         double capped = Math.Min(rate, parts.Cap ?? double.PositiveInfinity);
-        var findings = ImmutableArray.CreateBuilder<Finding>();
+        var findings = parts.Findings.ToBuilder();
         if (!question.Crop.IsCarriedOff)
         {
             findings.Add(FindingCatalog.Create("nutrient-nothing-carried-off", ("system", Name)));
@@ -60,6 +60,8 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
         internal string ReplacementFormula { get; init; } = "yield x removal per unit";
 
         internal string ReplacementNumbers { get; init; } = "";
+
+        internal ImmutableArray<Finding> Findings { get; init; } = [];
 
         internal double? Cap { get; init; }
 

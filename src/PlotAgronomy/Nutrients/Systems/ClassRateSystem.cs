@@ -30,12 +30,12 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             });
         if (reading.RatingOn(scale, Id) is not { } rating)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", $"{reading.Words} lies above the last class it prints, where the rate is none already");
+            return Refuse(reading.Nutrient, question, "nutrient-beyond-printed-table", $"{reading.Words} lies above the last class it prints, where the rate is none already");
         }
 
         if (rates.FirstOrDefault(r => r.ScaleId == scale.Id && r.Order == rating.Class.Order) is not { } row)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", $"{rating}: for a {scale.Scope} only the classes are in this library, not the rates", rating);
+            return Refuse(reading.Nutrient, question, "nutrient-rates-not-held", $"{rating}: for a {scale.Scope} only the classes are in this library, not the rates", rating);
         }
 
         if (row.Unit == ClassRateUnit.PoundsPerTonOfYield && question.Crop.Yield is null)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients.Systems;
 
@@ -48,6 +49,7 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
                 : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {target:0.##}"),
             ReplacementFormula = "removal stated by the caller",
             ReplacementNumbers = replacement.Words,
+            Findings = !builds && replacement.IsCarriedOff ? [FindingCatalog.Create("nutrient-no-upper-limit", ("system", Name), ("nutrient", SoilWords.For(reading.Nutrient)))] : [],
         });
     }
 }

@@ -1,0 +1,122 @@
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
+using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+
+namespace PlotAgronomy.Tests.Nutrients;
+
+/// <summary>Just below, on and just above the limits of the systems; expected rates by hand from the published numbers.</summary>
+public class SystemLimitTests
+{
+    private const SoilTestUnit Ppm = SoilTestUnit.PartsPerMillion;
+    private const SoilTestUnit Pounds = SoilTestUnit.PoundsPerAcre;
+    private static readonly CropUse Corn100 = CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(100));
+
+    [Theory]
+    [InlineData(4.9, 0)]
+    [InlineData(5, 0)]
+    [InlineData(5.1, 12.55)] // (120 - 110) x (1 + 0.05 x 5.1)
+    public void Tri_State_2020_changes_its_potassium_level_above_CEC_5(double cec, double expected) =>
+        Assert.Equal(expected, RecommendationSystems.TriState2020.Recommend(Report(K(110, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn), Cec(cec)).Potash!.Rate.PoundsPerAcre, 1e-9);
+
+    [Theory]
+    [InlineData(30, 37)] // 100 bu x 0.37
+    [InlineData(32.5, 27.75)] // a quarter of the taper gone
+    [InlineData(35, 18.5)]
+    [InlineData(39.999, 0.0037)]
+    [InlineData(40, 0)]
+    public void Tri_State_1995_tapers_phosphate_from_30_to_40(double ppm, double expected) =>
+        Assert.Equal(expected, RecommendationSystems.TriState1995.Recommend(Report(P(ppm, Ppm, Extractant.BrayP1)), Corn100).Phosphate!.Rate.PoundsPerAcre, 1e-6);
+
+    [Theory]
+    [InlineData(129.9, 47)] // CEC 10: level 100, maintenance to 130: 100 x 0.27 + 20
+    [InlineData(130, 47)]
+    [InlineData(140, 23.5)]
+    [InlineData(150, 0)]
+    public void Tri_State_1995_tapers_potash_over_20_ppm(double ppm, double expected) =>
+        Assert.Equal(expected, RecommendationSystems.TriState1995.Recommend(Report(K(ppm, Ppm, Extractant.AmmoniumAcetate)), Corn100, Cec(10)).Potash!.Rate.PoundsPerAcre, 1e-9);
+
+    [Theory]
+    [InlineData(SoilSupply.High, 60)]
+    [InlineData(SoilSupply.Medium, 65)]
+    [InlineData(SoilSupply.Low, 70)]
+    public void Illinois_puts_back_phosphate_up_to_its_limit_and_none_above(SoilSupply supply, double limit)
+    {
+        double At(double test) => RecommendationSystems.Illinois.Recommend(Report(P(test, Pounds, Extractant.BrayP1)), Corn100, new PlotSetting { PhosphorusSupply = supply }).Phosphate!.Rate.PoundsPerAcre;
+        Assert.Equal(37, At(limit - 0.01), 1e-9);
+        Assert.Equal(37, At(limit), 1e-9);
+        Assert.Equal(0, At(limit + 0.01));
+    }
+
+    [Fact]
+    public void Illinois_puts_back_half_as_much_again_for_wheat_but_only_phosphate()
+    {
+        var wheat = CropUse.CarriedOff(CropRow.Wheat, CropYield.FromBushelsPerAcre(50));
+        var setting = new PlotSetting { PhosphorusSupply = SoilSupply.Medium, ExchangeCapacityGroup = SoilSupply.Low };
+        var answer = RecommendationSystems.Illinois.Recommend(Report(P(50, Pounds, Extractant.BrayP1), K(300, Pounds, Extractant.AmmoniumAcetate)), wheat, setting);
+        Assert.Equal(50 * 0.46 * 1.5, answer.Phosphate!.Rate.PoundsPerAcre, 1e-9);
+        Assert.Equal(50 * 0.28, answer.Potash!.Rate.PoundsPerAcre, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(44.9)]
+    [InlineData(45)]
+    [InlineData(45.1)]
+    public void Missouri_builds_below_45_only(double test) =>
+        Assert.Equal(test < 45, RecommendationSystems.Missouri.Recommend(Report(P(test, Pounds, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn)).Phosphate!.Rate.PoundsPerAcre > 0);
+
+    [Fact]
+    public void Missouri_says_that_no_limit_ends_the_replacement()
+    {
+        var use = CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(100), ApplicationRate.FromPoundsPerAcre(37), ApplicationRate.FromPoundsPerAcre(24));
+        var answer = RecommendationSystems.Missouri.Recommend(Report(P(200, Pounds, Extractant.BrayP1)), use);
+        Assert.Equal(37, answer.Phosphate!.Rate.PoundsPerAcre);
+        Assert.Contains(answer.Findings, f => f.Code == "nutrient-no-upper-limit");
+    }
+
+    [Fact]
+    public void Missouri_builds_over_4_or_8_years_only() =>
+        Assert.Null(RecommendationSystems.Missouri.Recommend(Report(P(20, Pounds, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn), new PlotSetting { BuildUpYears = 5 }).Phosphate);
+
+    [Theory]
+    [InlineData(50, 130)]
+    [InlineData(50.1, 90)]
+    [InlineData(85, 90)]
+    [InlineData(85.1, 45)]
+    [InlineData(120, 45)]
+    [InlineData(120.1, 0)]
+    public void Iowas_classes_close_at_their_upper_limit(double ppm, double expected) =>
+        Assert.Equal(expected, RecommendationSystems.Iowa2013.Recommend(Report(K(ppm, Ppm, Extractant.AmmoniumAcetate)), CropUse.Browsed(CropRow.Corn),
+            new PlotSetting { SampleMoisture = SampleMoisture.FieldMoist }).Potash!.Rate.PoundsPerAcre);
+
+    [Fact]
+    public void Iowas_dried_sample_is_rated_and_its_rate_not_guessed()
+    {
+        var answer = RecommendationSystems.Iowa2013.Recommend(Report(K(170, Ppm, Extractant.AmmoniumAcetate)), CropUse.Browsed(CropRow.Corn), new PlotSetting { SampleMoisture = SampleMoisture.Dried });
+        Assert.Null(answer.Potash);
+        Assert.Equal("optimum", answer.Unanswered.Single(u => u.Nutrient == PlantNutrient.Potash).Rating!.Name);
+        Assert.Contains(answer.Findings, f => f.Code == "nutrient-rates-not-held");
+    }
+
+    [Theory]
+    [InlineData(71, 300)]
+    [InlineData(71.5, 200)]
+    [InlineData(156, 200)]
+    [InlineData(157, 100)]
+    public void South_Carolinas_potassium_rating_picks_the_column(double test, double expected) =>
+        Assert.Equal(expected, RecommendationSystems.SouthCarolina.Recommend(Report(K(test, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa)).Potash!.Rate.PoundsPerAcre);
+
+    [Theory]
+    [InlineData(0, 80)]
+    [InlineData(10, 60)]
+    [InlineData(64.9, 0.08)] // 20 lb over 25 index units: 0.8 lb a unit
+    [InlineData(65, 0)]
+    [InlineData(200, 0)]
+    public void Oklahomas_points_are_met_and_end_at_65(double index, double expected) =>
+        Assert.Equal(expected, RecommendationSystems.Oklahoma.Recommend(Report(P(index, SoilTestUnit.OklahomaIndex, Extractant.Mehlich3)), CropUse.Browsed(CropRow.SmallGrain)).Phosphate!.Rate.PoundsPerAcre, 1e-9);
+
+    [Theory]
+    [InlineData(85.0, true)]
+    [InlineData(85.2, false)]
+    public void North_Carolinas_equation_14_ends_at_index_85_1(double index, bool isSome) =>
+        Assert.Equal(isSome, RecommendationSystems.NorthCarolina.Recommend(Report(PIndex(index)), CropUse.Browsed(CropRow.DeerTurkeyPlot)).Phosphate!.Rate.PoundsPerAcre > 0);
+}
