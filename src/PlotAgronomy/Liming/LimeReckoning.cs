@@ -41,6 +41,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             Add("lime-negative-means-none", ("raw", LimeText.Tons(raw.Value)));
         }
 
+        AddWhenALowerTargetNeedsMore(reading.Value, raw);
         return raw is null ? Result(reading, null, null, null)
             : Result(reading, raw, Shifted(reading.Value + error), Shifted(reading.Value - error));
     }
@@ -140,6 +141,24 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         }
 
         return true;
+    }
+
+    /// <summary>Published equations of neighbouring targets may cross; then the answer is out of step and says so.</summary>
+    private void AddWhenALowerTargetNeedsMore(double reading, double? raw)
+    {
+        if (raw is not { } pounds)
+        {
+            return;
+        }
+
+        foreach (double lower in method.TargetPhs.Where(t => t < target && !(sample.WaterPh >= t)))
+        {
+            if (method.Formula.PoundsPerAcre(reading, sample, lower) is { } more && more > Math.Max(0, pounds) + 1e-6)
+            {
+                Add("lime-lower-target-needs-more", ("method", method.Name), ("lower", LimeText.Ph(lower)), ("target", LimeText.Ph(target)));
+                return;
+            }
+        }
     }
 
     /// <summary>The rate for a shifted pH reading; null where that lies outside the method or the reading is no pH.</summary>

@@ -1,0 +1,112 @@
+using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Tests.Liming;
+
+/// <summary>Integrity of this room's tables: their form, not their truth.</summary>
+public class LimeTableTests
+{
+    [Theory]
+    [InlineData("liming-methods.csv", 25)]
+    [InlineData("liming-tables.csv", 573)]
+    [InlineData("liming-linear.csv", 19)]
+    [InlineData("liming-indices.csv", 20)]
+    [InlineData("liming-index-bands.csv", 47)]
+    [InlineData("liming-bases.csv", 22)]
+    [InlineData("liming-compounds.csv", 14)]
+    [InlineData("liming-vermont.csv", 17)]
+    [InlineData("liming-texture.csv", 15)]
+    public void A_table_has_its_rows(string name, int rows) => Assert.Equal(rows, CsvTable.Embedded(name).Rows.Length);
+
+    [Fact]
+    public void No_cell_of_a_table_stands_twice()
+    {
+        var cells = CsvTable.Embedded("liming-tables.csv").Rows.Select(r => (r.Text("method_id"), r.Number("reading"), r.Number("target_ph"))).ToList();
+        Assert.Equal(cells.Count, cells.Distinct().Count());
+    }
+
+    [Fact]
+    public void Every_table_falls_as_the_buffer_pH_rises_and_rises_with_the_target()
+    {
+        foreach (var method in CsvTable.Embedded("liming-tables.csv").Rows.GroupBy(r => r.Text("method_id")))
+        {
+            int sign = method.Key == "pennsylvania-turf" ? 1 : -1;
+            foreach (var column in method.GroupBy(r => r.Number("target_ph")))
+            {
+                var rates = column.OrderBy(r => sign * r.Number("reading")).Select(r => r.Number("rate")).ToList();
+                Assert.Equal(rates.Order(), rates);
+            }
+
+            foreach (var row in method.GroupBy(r => r.Number("reading")))
+            {
+                var rates = row.OrderBy(r => r.Number("target_ph")).Select(r => r.Number("rate")).ToList();
+                Assert.Equal(rates.Order(), rates);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_table_covers_the_readings_its_method_claims()
+    {
+        foreach (var rows in CsvTable.Embedded("liming-tables.csv").Rows.GroupBy(r => r.Text("method_id")))
+        {
+            var method = LimeRequirement.ByName(rows.Key);
+            Assert.Equal(method.LowestReading, rows.Min(r => r.Number("reading")));
+            Assert.Equal(method.HighestReading, rows.Max(r => r.Number("reading")));
+        }
+    }
+
+    [Fact]
+    public void A_method_from_memory_has_no_row_that_was_read_and_the_other_way_round()
+    {
+        foreach (string table in new[] { "liming-tables.csv", "liming-linear.csv" })
+        {
+            Assert.All(CsvTable.Embedded(table).Rows, r => Assert.Equal(LimeRequirement.ByName(r.Text("method_id")).Status, r.Status()));
+        }
+    }
+
+    [Fact]
+    public void The_bands_of_an_index_leave_no_gap_and_their_factors_rise_as_sieves_get_finer()
+    {
+        foreach (var index in LimeIndex.All.Where(i => i.Bands.Length > 0))
+        {
+            Assert.Equal(1, index.Bands[^1].Factor);
+            Assert.Null(index.Bands[^1].HeldOnMesh);
+            Assert.All(index.Bands.Zip(index.Bands.Skip(1)), p =>
+            {
+                Assert.Equal(p.First.HeldOnMesh, p.Second.PassingMesh);
+                Assert.True(p.First.Factor <= p.Second.Factor);
+            });
+        }
+    }
+
+    [Fact]
+    public void Vermonts_steps_leave_no_gap()
+    {
+        var method = LimeRequirement.ByName("vermont-aluminum");
+        foreach (double ph in new[] { 4.0, 5.5, 5.6, 6.1, 6.2, 6.4 })
+        {
+            foreach (double aluminum in new[] { 0.0, 40, 41, 70, 71, 100, 101, 150, 151, 200, 201, 250, 251, 300, 301, 900 })
+            {
+                Assert.NotNull(method.Formula.PoundsPerAcre(aluminum, LimeSample.From(LimeSamples.Report(ph)), 6.5));
+            }
+        }
+    }
+
+    [Fact]
+    public void Every_kind_with_a_target_is_in_the_catalog()
+    {
+        var known = KindCatalog.Standard.Kinds.Select(k => k.Id).ToHashSet();
+        Assert.Empty(LimeTargetRow.All.SelectMany(r => r.Kinds).Where(k => !known.Contains(k)));
+        Assert.All(LimeTargetRow.All, r => Assert.True(r.TargetPh is >= 5 and <= 7 || r.LowestPh is >= 5 and <= 7));
+        Assert.Contains("Pennsylvania", LimeTarget.Institutions);
+    }
+
+    [Fact]
+    public void Every_standing_finding_and_placement_institution_is_known()
+    {
+        Assert.All(LimeRequirement.Methods.Select(m => m.StandingFinding).OfType<string>(), code => Assert.Contains(FindingCatalog.All, f => f.Code == code));
+        Assert.All(LimeBasis.All, b => Assert.True(b.Figure is null || b.Figure.Value > 0));
+    }
+}
