@@ -97,8 +97,8 @@ public class SystemDomainTests
     }
 
     [Theory]
-    [InlineData(6.9, true)]
-    [InlineData(7, false)]
+    [InlineData(4.9, true)]
+    [InlineData(5, false)]
     [InlineData(9, false)]
     [InlineData(9.1, true)]
     public void A_sample_of_another_depth_than_the_systems_is_remarked(double inches, bool isRemarked)

@@ -109,6 +109,14 @@ public class SystemTrapTests
     }
 
     [Fact]
+    public void Removal_stated_as_nothing_is_a_browsed_plot()
+    {
+        var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
+        var use = CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4), default, default);
+        Assert.Equal(0, RecommendationSystems.TriState2020.Recommend(report, use, Cec(10)).Potash!.Rate.PoundsPerAcre);
+    }
+
+    [Fact]
     public void The_yearly_cap_on_alfalfa_is_a_step_of_its_own()
     {
         var report = Report(K(40, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate));

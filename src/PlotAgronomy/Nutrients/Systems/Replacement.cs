@@ -10,7 +10,7 @@ internal sealed record Replacement(double Pounds, string Words, DataStatus Statu
     /// <summary>The removal to put back, or null when the crop is carried off and neither system nor caller says how much leaves.</summary>
     internal static Replacement? For(string systemId, CropUse crop, PlantNutrient nutrient)
     {
-        if (!crop.IsCarriedOff)
+        if (!crop.IsCarriedOff || crop.StatedRemovalOf(nutrient) is { PoundsPerAcre: 0 })
         {
             return new Replacement(0, "nothing is carried off", DataStatus.Read, null);
         }
