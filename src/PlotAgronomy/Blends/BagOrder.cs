@@ -6,7 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy.Blends;
 
 /// <summary>Whole bags to buy for a blend, and what the blend becomes when all of them are sown.</summary>
-public sealed class BagOrder
+public sealed class BagOrder : IWorkedResult
 {
     /// <summary>Gets the blend as planned.</summary>
     public required Blend Planned { get; init; }
@@ -20,8 +20,11 @@ public sealed class BagOrder
     /// <summary>Gets the blend when every bag bought is sown on the area.</summary>
     public required Blend IfAllSown { get; init; }
 
-    /// <summary>Gets the remarks, most serious first.</summary>
+    /// <inheritdoc/>
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => Planned.SourceIds;
 
     /// <summary>Gets the cost of all lines; null when a price is missing.</summary>
     public decimal? Cost => Lines.Any(l => l.Cost is null) ? null : Lines.Sum(l => l.Cost);
@@ -48,6 +51,15 @@ public sealed class BagOrder
                     ("planned", Amounts.Print(x.First.ShareOfStand, 0)), ("becomes", Amounts.Print(x.Second.ShareOfStand, 0)), ("total", Amounts.Print(becomes.StandTotal.Chosen, 2))))),
         };
     }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        .. Lines.Select(l => new WorkedLine(
+            $"{l.Component.Kind.CommonName}, to buy", l.Bags is null ? "bulk rate x area" : "bulk rate x area, rounded up to whole bags",
+            l is { Bags: int bags, Bag: { } bag } ? $"{Amounts.Print(l.Needed.Pounds, 2)} lb = {bags} x {Amounts.Print(bag)}" : $"{Amounts.Print(l.Needed.Pounds, 2)} lb")),
+        new("If all is sown", "sum of shares of a full stand", IfAllSown.StandTotal.ToString(), "SEED-S88"),
+    ];
 
     private static BagLine LineOf(BlendWeight weight)
     {

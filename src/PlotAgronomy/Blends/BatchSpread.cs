@@ -8,7 +8,7 @@ namespace PlotAgronomy.Blends;
 /// <summary>How far a small batch scooped from a well-mixed blend may be from the blend, by chance and by the scale.</summary>
 /// <remarks>N = batch weight x share of weight x seeds per lb; coefficient of variation = 1 / sqrt(N); 95 % range = 1.96 / sqrt(N).
 /// The large seeds limit a small batch. It does not consider that a bag sorts itself on the road: mix before scooping.</remarks>
-public sealed class BatchSpread
+public sealed class BatchSpread : IWorkedResult
 {
     /// <summary>Gets the bulk weight of the batch.</summary>
     public required BulkSeedMass Batch { get; init; }
@@ -16,8 +16,11 @@ public sealed class BatchSpread
     /// <summary>Gets the kinds with their counts and ranges.</summary>
     public required ImmutableArray<BatchKindSpread> Kinds { get; init; }
 
-    /// <summary>Gets the remarks, most serious first.</summary>
+    /// <inheritdoc/>
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => ["PRACTICE"];
 
     /// <summary>Spread of a batch taken from a blend.</summary>
     /// <param name="blend">Blend, well mixed.</param>
@@ -58,4 +61,10 @@ public sealed class BatchSpread
         return Finding.InOrder(batch.Lines.Where(l => stepPounds / 2 > l.Weight.Pounds * BlendRules.WeighingError * (1 + CrowdingLimits.Dust)).Select(l => FindingCatalog.Create(
             "blend-coarse-scale", ("kind", l.Component.Kind.CommonName), ("weight", l.Weight.ToString()), ("error", Amounts.Print(stepPounds / 2 / l.Weight.Pounds * 100, 1)))));
     }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        .. Kinds.Select(k => new WorkedLine($"{k.Kind.CommonName}, 95 % range", "1.96 / sqrt(live seeds)", $"1.96 / sqrt({Amounts.Print(k.LiveSeeds, 0)}) = {Amounts.Print(k.NinetyFivePercentRange * 100, 1)} %")),
+    ];
 }

@@ -24,6 +24,12 @@ internal static class BlendFindings
 
         foreach (var part in blend.Parts)
         {
+            double full = part.Component.FullRate.PoundsPerAcre;
+            if (full < part.Component.FullRange.Low.PoundsPerAcre || full > part.Component.FullRange.High.PoundsPerAcre)
+            {
+                yield return FindingCatalog.Create("blend-own-full-rate", ("kind", part.Kind.CommonName), ("rate", part.Component.FullRate.ToString()), ("range", part.Component.FullRange.ToString()));
+            }
+
             if (part.Kind.Rates?.Evidence.FindingFor($"full rate of {part.Kind.CommonName}") is { } rate)
             {
                 yield return rate;

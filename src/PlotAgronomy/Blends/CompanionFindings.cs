@@ -34,21 +34,24 @@ internal static class CompanionFindings
             double share = companions.Sum(p => p.ShareOfFullStand.Chosen), pounds = companions.Sum(p => p.LiveRate.PoundsPerAcre);
             if (share > limit.ShareHigh * (1 + Dust))
             {
-                yield return FindingCatalog.Create("blend-companion-over-limit", ("companion", companion), ("amount", $"{Amounts.Print(share, 2)} of a full stand"), ("limit", $"{Amounts.Print(limit.ShareHigh!.Value, 2)} [{limit.SourceId}]"), ("host", host));
+                yield return FindingCatalog.Create("blend-companion-over-limit", ("companion", companion), ("amount", $"{Amounts.Print(share, 2)} of a full stand"), ("limit", $"{Range(limit.ShareLow, limit.ShareHigh)} [{limit.SourceId}]"), ("host", host));
             }
 
             if (pounds > limit.PoundsHigh * (1 + Dust))
             {
-                yield return FindingCatalog.Create("blend-companion-over-limit", ("companion", companion), ("amount", $"{Amounts.Print(pounds, 1)} lb/ac"), ("limit", $"{Amounts.Print(limit.PoundsHigh!.Value, 1)} lb/ac [{limit.SourceId}]"), ("host", host));
+                yield return FindingCatalog.Create("blend-companion-over-limit", ("companion", companion), ("amount", $"{Amounts.Print(pounds, 1)} lb/ac"), ("limit", $"{Range(limit.PoundsLow, limit.PoundsHigh)} lb/ac [{limit.SourceId}]"), ("host", host));
             }
 
             double hostShare = hosts.Sum(m => m.Share);
             if (hostShare < limit.HostLow * (1 - Dust))
             {
-                yield return FindingCatalog.Create("blend-host-thin", ("host", host), ("share", Amounts.Print(hostShare, 2)), ("limit", $"{Amounts.Print(limit.HostLow!.Value, 2)} [{limit.SourceId}]"));
+                yield return FindingCatalog.Create("blend-host-thin", ("host", host), ("share", Amounts.Print(hostShare, 2)), ("limit", $"{Range(limit.HostLow, limit.HostHigh)} [{limit.SourceId}]"));
             }
         }
     }
+
+    private static string Range(double? low, double? high) =>
+        low < high ? $"{Amounts.Print(low.Value, 2)}-{Amounts.Print(high!.Value, 2)}" : Amounts.Print(high ?? low ?? 0, 2);
 
     private static bool Applies(Limit limit, PlotConditions conditions) => limit.When switch
     {
@@ -57,11 +60,12 @@ internal static class CompanionFindings
         _ => true,
     };
 
-    private sealed record Limit(string Id, KindSelector Host, KindSelector Companion, double? ShareHigh, double? PoundsHigh, double? HostLow, Circumstance When, string? SupersededBy, string SourceId)
+    private sealed record Limit(string Id, KindSelector Host, KindSelector Companion, double? ShareLow, double? ShareHigh, double? PoundsLow, double? PoundsHigh, double? HostLow, double? HostHigh, Circumstance When, string? SupersededBy, string SourceId)
     {
         internal static Limit Read(CsvRow row) => new(
             row.Text("id"), KindSelector.Read(row, "host_selects"), KindSelector.Read(row, "companion_selects"),
-            row.NumberOrNull("companion_share_high"), row.NumberOrNull("companion_lb_per_ac_high"), row.NumberOrNull("host_share_low"),
+            row.NumberOrNull("companion_share_low"), row.NumberOrNull("companion_share_high"), row.NumberOrNull("companion_lb_per_ac_low"),
+            row.NumberOrNull("companion_lb_per_ac_high"), row.NumberOrNull("host_share_low"), row.NumberOrNull("host_share_high"),
             row.Choice<Circumstance>("circumstance"), row.TextOrNull("superseded_by"), row.SourceId());
     }
 }

@@ -54,17 +54,17 @@ internal static class CrowdingFindings
     private static IEnumerable<Finding> Densities(CrowdingReport report, StandMember[] members)
     {
         double seeds = report.Blend.LiveSeedsPerSquareFoot;
-        foreach (var target in CrowdingLimits.DensityTargets)
+        foreach (var target in DensityTarget.All)
         {
             bool applies = target.Counted switch
             {
-                CrowdingLimits.Counted.WholeStand => members.All(m => target.Selector.Selects(m.Kind)),
-                CrowdingLimits.Counted.WholePlot => true,
+                DensityCount.WholeStand => members.All(m => target.Covers(m.Kind)),
+                DensityCount.WholePlot => true,
                 _ => false,
             };
-            if (applies && seeds > target.High * (1 + Dust))
+            if (applies && seeds > target.HighPerSquareFoot * (1 + Dust))
             {
-                yield return FindingCatalog.Create("blend-too-dense", ("seeds", Amounts.Print(seeds, 1)), ("high", Amounts.Print(target.High, 1)), ("low", Amounts.Print(target.Low, 1)), ("context", target.Context));
+                yield return FindingCatalog.Create("blend-too-dense", ("seeds", Amounts.Print(seeds, 1)), ("high", Amounts.Print(target.HighPerSquareFoot, 1)), ("low", Amounts.Print(target.LowPerSquareFoot, 1)), ("context", target.Context));
             }
         }
     }

@@ -30,18 +30,31 @@ internal static class HazardFindings
             yield return FindingCatalog.Create("blend-grain-on-surface", ("kinds", FitFindings.Names(grain)));
         }
 
-        foreach (var component in fit.Batch.Blend.Parts.Select(p => p.Component).Where(c => c.IsTreated))
+        foreach (var component in fit.Batch.Blend.Parts.Select(p => p.Component))
         {
-            yield return FindingCatalog.Create("seed-treated");
-            if (component.Method != SowingMethod.Drilled || fit.Conditions.IsSeedLeftOnSurface)
+            foreach (var caution in component.Lot?.Cautions(component.Method) ?? [])
             {
-                yield return FindingCatalog.Create("seed-treated-on-surface", ("method", component.Kind.CommonName));
+                yield return caution;
             }
 
-            if (component.Kind.IsLegume)
+            foreach (var caution in component.IsTreated ? Treated(component, fit.Conditions.IsSeedLeftOnSurface) : [])
             {
-                yield return FindingCatalog.Create("seed-treated-legume");
+                yield return caution;
             }
+        }
+    }
+
+    private static IEnumerable<Finding> Treated(BlendComponent component, bool leftOnSurface)
+    {
+        yield return FindingCatalog.Create("seed-treated");
+        if (component.Method != SowingMethod.Drilled || leftOnSurface)
+        {
+            yield return FindingCatalog.Create("blend-treated-on-surface", ("kind", component.Kind.CommonName));
+        }
+
+        if (component.Kind.IsLegume)
+        {
+            yield return FindingCatalog.Create("seed-treated-legume");
         }
     }
 

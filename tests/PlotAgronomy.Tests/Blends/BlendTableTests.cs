@@ -30,17 +30,6 @@ public class BlendTableTests
         Assert.Throws<DataFormatException>(() => KindSelector.Read(CsvTable.Parse("t.csv", $"selects\n{text}\n").Rows[0], "selects"));
 
     [Fact]
-    public void Rates_in_mixture_stand_below_rates_alone_for_kinds_of_the_table()
-    {
-        foreach (var row in CsvTable.Embedded("blends-alone-and-mixed-rates.csv").Rows)
-        {
-            Assert.True(row.Number("mixed_low_lb_per_ac") < row.Number("alone_low_lb_per_ac"), row.Text("id"));
-            Assert.True(row.Number("mixed_high_lb_per_ac") <= row.Number("alone_high_lb_per_ac"), row.Text("id"));
-            Assert.True(row.TextOrNull("kind_id") is not { } id || KindCatalog.Standard.Kinds.Any(k => k.Id == id), row.Text("id"));
-        }
-    }
-
-    [Fact]
     public void Caps_and_totals_rise()
     {
         Assert.All(CsvTable.Embedded("blends-group-caps.csv").Rows, r => Assert.True(r.Number("share_low") <= r.Number("share_high")));

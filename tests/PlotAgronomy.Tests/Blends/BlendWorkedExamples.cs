@@ -94,7 +94,7 @@ public class BlendWorkedExamples
         WorkedExamples.AssertMatches(row, blend.LiveSeedsPerSquareFoot);
     }
 
-    private static CsvRow Rates(string id) => CsvTable.Embedded("blends-alone-and-mixed-rates.csv").Rows.Single(r => r.Text("id") == id);
+    private static CsvRow Rates(string id) => WorkedExamples.Find("Blends/alone-and-mixed-rates.csv", id);
 
     private static PureLiveSeedRateRange Range(CsvRow row, string way) => PureLiveSeedRateRange.Between(
         PureLiveSeedRate.DrilledPoundsPerAcre(row.Number($"{way}_low_lb_per_ac")), PureLiveSeedRate.DrilledPoundsPerAcre(row.Number($"{way}_high_lb_per_ac")));

@@ -79,4 +79,32 @@ public class CrowdingTests
         Assert.DoesNotContain("blend-many-kinds", CodesOf(Blend.FromSharesOfFullStand([.. kinds.Take(4)])));
         Assert.Contains("blend-many-kinds", CodesOf(Blend.FromSharesOfFullStand(kinds)));
     }
+
+    [Theory]
+    [InlineData("purple_top_turnip", 20, false)]
+    [InlineData("purple_top_turnip", 20.1, true)]
+    [InlineData("austrian_winter_pea", 6, false)]
+    [InlineData("austrian_winter_pea", 6.1, true)]
+    [InlineData("chicory", 60, false)]
+    [InlineData("chicory", 60.1, true)]
+    [InlineData("ladino_clover", 80, false)]
+    [InlineData("ladino_clover", 80.1, true)]
+    public void A_stand_has_a_densest_sowing(string id, double seeds, bool tooDense) =>
+        Assert.Equal(tooDense, CodesOf(Blend.FromSeedShares(seeds, (Of(id), Fraction.One))).Contains("blend-too-dense"));
+
+    [Fact]
+    public void A_full_rate_of_the_users_own_outside_the_range_is_said()
+    {
+        var outside = BlendComponent.Of(SampleBlends.Kind("ladino_clover"), SampleBlends.LiveBroadcast(8.1));
+        var inside = BlendComponent.Of(SampleBlends.Kind("ladino_clover"), SampleBlends.LiveBroadcast(8));
+        Assert.Contains(Blend.FromSharesOfFullStand((outside, 0.5)).Findings, f => f.Code == "blend-own-full-rate");
+        Assert.DoesNotContain(Blend.FromSharesOfFullStand((inside, 0.5)).Findings, f => f.Code == "blend-own-full-rate");
+    }
+
+    [Fact]
+    public void Targets_of_a_kind_are_found()
+    {
+        Assert.Equal([35.0, 30, 30, 40], DensityTarget.For(SampleBlends.Kind("winter_wheat")).Select(t => t.LowPerSquareFoot));
+        Assert.Equal(27, DensityTarget.For(SampleBlends.Kind("cereal_rye"))[0].HighPerSquareFoot);
+    }
 }

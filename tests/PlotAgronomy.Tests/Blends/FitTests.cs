@@ -215,7 +215,7 @@ public class FitTests
     public void Treated_seed_must_not_lie_on_the_surface()
     {
         var treated = Blend.FromSharesOfFullStand((Of("austrian_winter_pea") with { IsTreated = true }, 0.5));
-        Assert.Contains("seed-treated-on-surface", CodesOf(treated));
+        Assert.Contains("blend-treated-on-surface", CodesOf(treated));
         Assert.Contains("seed-treated-legume", CodesOf(treated));
         Assert.DoesNotContain("seed-treated", CodesOf(BlendOf(("austrian_winter_pea", 0.5))));
     }

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>Seeds or plants per ft2 that a publication or practice aims at.</summary>
+public sealed class DensityTarget
+{
+    private static readonly Lazy<ImmutableArray<DensityTarget>> Table = new(() =>
+        [.. CsvTable.Embedded("blends-density-targets.csv", "id", "context", "selects", "low_per_ft2", "high_per_ft2", "counted", "source_id", "locator", "status").Rows.Select(r => new DensityTarget(r))]);
+
+    private readonly KindSelector selector;
+
+    private DensityTarget(CsvRow row)
+    {
+        Id = row.Text("id");
+        Context = row.Text("context");
+        LowPerSquareFoot = row.Number("low_per_ft2");
+        HighPerSquareFoot = row.Number("high_per_ft2");
+        Counted = row.Choice<DensityCount>("counted");
+        SourceId = row.SourceId();
+        Status = row.Status();
+        selector = KindSelector.Read(row, "selects");
+    }
+
+    /// <summary>Gets all targets.</summary>
+    public static IReadOnlyList<DensityTarget> All => Table.Value;
+
+    /// <summary>Gets the stable id.</summary>
+    public string Id { get; }
+
+    /// <summary>Gets what it was published for.</summary>
+    public string Context { get; }
+
+    /// <summary>Gets the lower end, a pure count per ft2.</summary>
+    public double LowPerSquareFoot { get; }
+
+    /// <summary>Gets the upper end, a pure count per ft2.</summary>
+    public double HighPerSquareFoot { get; }
+
+    /// <summary>Gets what is counted.</summary>
+    public DensityCount Counted { get; }
+
+    /// <summary>Gets the source.</summary>
+    public string SourceId { get; }
+
+    /// <summary>Gets how well it is known.</summary>
+    public DataStatus Status { get; }
+
+    /// <summary>The targets that speak of a kind.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <returns>The targets, in the order of the table.</returns>
+    public static ImmutableArray<DensityTarget> For(CropKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return [.. Table.Value.Where(t => t.Covers(kind))];
+    }
+
+    /// <summary>Says whether the target speaks of a kind.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <returns>True when it does.</returns>
+    public bool Covers(CropKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return selector.Selects(kind);
+    }
+
+    /// <summary>The target in words.</summary>
+    /// <returns>Text such as <c>10-20 per ft2: brassicas alone, the whole stand</c>.</returns>
+    public override string ToString() => $"{Amounts.Print(LowPerSquareFoot, 1)}-{Amounts.Print(HighPerSquareFoot, 1)} per ft2: {Context}";
+}
