@@ -22,7 +22,7 @@ public sealed class GateTable
         Material = material;
         Points = points;
         Findings = findings;
-        curve = new MonotoneCurve([.. points.Select(p => p.Setting)], [.. points.Select(p => p.PoundsPerMinute)], OutOfRange.Refuse);
+        curve = new MonotoneCurve([.. points.Select(p => p.Setting)], [.. points.Select(p => p.PoundsPerMinute)]);
         exponent = PowerLaw.Exponent([.. points.Where(p => p.Setting > 0 && p.PoundsPerMinute > 0).Select(p => (p.Setting, p.PoundsPerMinute))]);
     }
 

@@ -3,7 +3,8 @@ using MathNet.Numerics.Interpolation;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>The one door to the numeric library's interpolation: piecewise cubic Hermite whose inner slopes are the weighted
-/// harmonic mean of the neighbouring secants (SPREAD-S37), so that it never overshoots its data.</summary>
+/// harmonic mean of the neighbouring secants (SPREAD-S37), so that it never overshoots its data. It checks its knots and
+/// refuses every argument outside them: it never extrapolates.</summary>
 internal sealed class MonotoneCurve
 {
     private const int Halvings = 200;
@@ -11,12 +12,10 @@ internal sealed class MonotoneCurve
     private readonly double[] x;
     private readonly double[] y;
     private readonly CubicSpline? spline;
-    private readonly OutOfRange outside;
 
     /// <param name="x">Knots, strictly rising, at least two.</param>
     /// <param name="y">Values at the knots.</param>
-    /// <param name="outside">What to do outside the knots.</param>
-    internal MonotoneCurve(double[] x, double[] y, OutOfRange outside)
+    internal MonotoneCurve(double[] x, double[] y)
     {
         if (x.Length != y.Length || x.Length < 2)
         {
@@ -33,7 +32,6 @@ internal sealed class MonotoneCurve
 
         this.x = [.. x];
         this.y = [.. y];
-        this.outside = outside;
         spline = x.Length > 2 ? CubicSpline.InterpolatePchipSorted(this.x, this.y) : null;
     }
 
@@ -41,8 +39,7 @@ internal sealed class MonotoneCurve
     {
         if (!(argument >= x[0] && argument <= x[^1]))
         {
-            return outside == OutOfRange.Zero && double.IsFinite(argument) ? 0
-                : throw new ArgumentOutOfRangeException(nameof(argument), argument, "Outside the knots of the curve.");
+            throw new ArgumentOutOfRangeException(nameof(argument), argument, "Outside the knots of the curve.");
         }
 
         return argument == x[^1] ? y[^1]
