@@ -34,7 +34,7 @@ internal static class SeedMath
         double z2 = Z95 * Z95;
         double centre = (fraction + z2 / (2 * seeds)) / (1 + z2 / seeds);
         double half = Z95 * Math.Sqrt(fraction * (1 - fraction) / seeds + z2 / (4 * seeds * seeds)) / (1 + z2 / seeds);
-        return (Math.Max(0, centre - half), Math.Min(1, centre + half));
+        return (fraction <= 0 ? 0 : centre - half, fraction >= 1 ? 1 : centre + half);
     }
 
     /// <summary>Exact (Clopper-Pearson) 95 % range: the beta quantiles of the two tails.</summary>

@@ -23,7 +23,9 @@ internal sealed class TagDraft(KindCatalog catalog)
 
     internal void Add(string line)
     {
-        string rest = TakeFacts(line);
+        var facts = TagFacts.Of(line);
+        Keep(facts, line);
+        string rest = facts.Rest;
         var labels = TagText.LabelsIn(rest);
         var numbers = TagText.NumbersIn(rest);
         if (numbers.FirstOrDefault(n => n.Value > 100) is { Value: > 100 } tooMuch)
@@ -46,6 +48,13 @@ internal sealed class TagDraft(KindCatalog catalog)
         if (numbers.Any(n => n.Comma))
         {
             TagEntry.Assume(findings, $"the comma in '{line}' is a decimal comma");
+        }
+
+        if (entries.Count > 0)
+        {
+            Current.Variety = facts.Variety ?? Current.Variety;
+            Current.Origin = facts.Origin ?? Current.Origin;
+            Current.Test = numbers.Count > 0 ? facts.Test ?? Current.Test : Current.Test;
         }
     }
 
@@ -97,83 +106,24 @@ internal sealed class TagDraft(KindCatalog catalog)
         return entries[^1];
     }
 
-    /// <summary>Takes what is no percentage out of a line.</summary>
-    private string TakeFacts(string line)
+    /// <summary>Keeps what a line says of the whole bag, and begins a component where it names a kind.</summary>
+    private void Keep(TagFacts facts, string line)
     {
-        string rest = TagText.Take(TagText.Noxious(), line, out string? weeds);
-        ReadNoxious(weeds);
-        rest = TagText.TakeTestMonth(rest, out var tested, out string? assumption);
-        if (assumption is not null)
+        facts.Assumptions.ForEach(a => TagEntry.Assume(findings, a));
+        noxious.AddRange(facts.Noxious);
+        netWeight = facts.NetWeight ?? netWeight;
+        lot = facts.Lot ?? lot;
+        treated |= facts.SaysTreated;
+        inoculated |= facts.SaysInoculated;
+        test = facts.Test is { } month && !(test < month) ? month : test;
+        if (facts.IsAside)
         {
-            TagEntry.Assume(findings, assumption);
+            LeaveAside(line);
         }
 
-        rest = TagText.Take(TagText.NetWeight(), rest, out string? net);
-        if (net is not null && Amounts.TryReadMass(net, out var mass, out _))
+        if (facts.Kind is { } kind)
         {
-            netWeight = mass;
-        }
-
-        rest = TagText.Take(TagText.Lot(), rest, out string? number);
-        lot = number ?? lot;
-        bool saysTreated = TagText.Treated().IsMatch(rest);
-        bool saysInoculated = TagText.Inoculated().IsMatch(rest);
-        treated |= saysTreated && !TagText.Untreated().IsMatch(rest);
-        inoculated |= saysInoculated;
-        if ((saysTreated || saysInoculated) && !rest.Contains('%', StringComparison.Ordinal))
-        {
-            return "";
-        }
-
-        rest = TagText.Take(TagText.Kind(), rest, out string? kind);
-        if (kind is not null)
-        {
-            var entry = Current.Kind is null ? Current : Begin();
-            entry.Kind = FindKind(kind, line, out string? variety);
-            entry.Variety = variety;
-        }
-
-        rest = TagText.Take(TagText.Variety(), rest, out string? named);
-        if (named is not null && !TagText.VarietyNotStated().IsMatch(named) && named.Length > 0 && TagText.LabelsIn(named).Count == 0)
-        {
-            Current.Variety = named;
-        }
-
-        if (TagText.Origin().IsMatch(rest) && TagText.LabelsIn(rest).Count < 2)
-        {
-            rest = TagText.Take(TagText.Origin(), rest, out string? origin);
-            Current.Origin = origin;
-        }
-
-        if (tested is { } month)
-        {
-            test = test is { } known && known < month ? known : month;
-            if (entries.Count > 0 && !Current.IsEmpty && line.Contains('%', StringComparison.Ordinal))
-            {
-                Current.Test = month;
-            }
-        }
-
-        return rest;
-    }
-
-    private void ReadNoxious(string? weeds)
-    {
-        if (string.IsNullOrWhiteSpace(weeds) || weeds.Contains("none", StringComparison.OrdinalIgnoreCase))
-        {
-            return;
-        }
-
-        foreach (System.Text.RegularExpressions.Match m in TagText.NoxiousCount().Matches(weeds))
-        {
-            string name = (m.Groups["name"].Success ? m.Groups["name"] : m.Groups["name2"]).Value.Trim();
-            string count = (m.Groups["n"].Success ? m.Groups["n"] : m.Groups["n2"]).Value;
-            double number = double.Parse(count, System.Globalization.CultureInfo.InvariantCulture);
-            if (number > 0 && name.Length > 0)
-            {
-                noxious.Add(new NoxiousWeed { Name = name, SeedsPerPound = number });
-                TagEntry.Assume(findings, $"{count} {name} is a number of seeds per lb");
-            }
+            Name(Current.Kind is null ? Current : Begin(), kind, line);
         }
     }
 
@@ -191,14 +141,22 @@ internal sealed class TagDraft(KindCatalog catalog)
         }
         else if (rest == line)
         {
-            findings.Add(FindingCatalog.Create("seed-tag-line-aside", ("line", line)));
+            LeaveAside(line);
         }
     }
+
+    private void LeaveAside(string line) => findings.Add(FindingCatalog.Create("seed-tag-line-aside", ("line", line)));
 
     /// <summary>A row of a table: pure seed, the kind, germination and what follows it.</summary>
     private void AddRow(string line, string rest, List<(double Value, TagText.Mark Where, bool Comma)> numbers)
     {
         string words = TagText.VarietyNotStated().Replace(Without(rest, numbers.Select(n => n.Where)), " ");
+        if (!line.Contains('%', StringComparison.Ordinal) && (numbers.Count < 2 || (TagKind.In(words, catalog).Kind is null && catalog.Candidates(words).IsEmpty)))
+        {
+            LeaveAside(line);
+            return;
+        }
+
         if (!words.Any(char.IsLetter))
         {
             problems.Add($"'{line}': what do these numbers stand for?");
@@ -219,8 +177,7 @@ internal sealed class TagDraft(KindCatalog catalog)
         }
 
         var entry = Current.IsEmpty ? Current : Begin();
-        entry.Kind = FindKind(words, line, out string? variety);
-        entry.Variety = variety;
+        Name(entry, words, line);
         for (int i = 0; i < numbers.Count; i++)
         {
             entry.Percent[columns[i]] = numbers[i].Value;
@@ -251,14 +208,9 @@ internal sealed class TagDraft(KindCatalog catalog)
             words = after;
         }
 
-        if (words.Any(char.IsLetter) && FindKindOrNull(words, out string? variety) is { } kind)
+        if (words.Any(char.IsLetter) && (TagKind.In(words, catalog).Kind is not null || catalog.Candidates(words).Length > 1))
         {
-            var entry = Current.Kind is null ? Current : Begin();
-            (entry.Kind, entry.Variety) = (kind, variety);
-        }
-        else if (words.Any(char.IsLetter) && catalog.Candidates(words).Length > 1)
-        {
-            _ = FindKind(words, line, out _);
+            Name(Current.Kind is null ? Current : Begin(), words, line);
         }
 
         for (int i = 0; i < labels.Count; i++)
@@ -281,47 +233,17 @@ internal sealed class TagDraft(KindCatalog catalog)
         }
     }
 
-    private CropKind? FindKind(string words, string line, out string? variety)
+    private void Name(TagEntry entry, string words, string line)
     {
-        if (FindKindOrNull(words, out variety) is { } kind)
+        (entry.Kind, entry.Variety) = TagKind.In(words, catalog);
+        if (entry.Kind is null)
         {
-            return kind;
+            problems.Add($"'{line}': {TagKind.Problem(words, catalog)}");
         }
-
-        _ = catalog.TryFind(words.Trim(' ', ',', ':', '.', '-'), out _, out string problem);
-        problems.Add($"'{line}': {problem}");
-        return null;
-    }
-
-    /// <summary>The kind a text names, in full or with words before or after it that are taken as its variety.</summary>
-    private CropKind? FindKindOrNull(string text, out string? variety)
-    {
-        variety = null;
-        if (catalog.TryFind(text, out var whole, out _))
+        else if (entry.Variety is not null)
         {
-            return whole;
+            TagEntry.Assume(findings, $"'{entry.Variety}' beside {entry.Kind.CommonName} is a variety or an origin");
         }
-
-        string[] words = [.. text.Split([' ', ',', ':', '\t', '"', '|', ';'], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Any(char.IsLetter))];
-        for (int length = words.Length - 1; length > 0; length--)
-        {
-            var fitting = Enumerable.Range(0, words.Length - length + 1)
-                .Select(start => (Start: start, Kinds: catalog.Candidates(string.Join(' ', words[start..(start + length)]))))
-                .Where(f => !f.Kinds.IsEmpty).ToList();
-            if (fitting.Count == 1 && fitting[0].Kinds.Length == 1)
-            {
-                variety = string.Join(' ', words[..fitting[0].Start].Concat(words[(fitting[0].Start + length)..]));
-                TagEntry.Assume(findings, $"'{variety}' beside {fitting[0].Kinds[0].CommonName} is a variety or an origin");
-                return fitting[0].Kinds[0];
-            }
-
-            if (fitting.Count > 0)
-            {
-                return null;
-            }
-        }
-
-        return null;
     }
 
     private static string Without(string line, IEnumerable<TagText.Mark> marks)

@@ -42,11 +42,13 @@ internal static partial class TagText
             double.Parse(m.Groups["n"].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture),
             new Mark(m.Index, m.Index + m.Length), m.Groups["n"].Value.Contains(',', StringComparison.Ordinal)))];
 
-    /// <summary>Takes a date of test out of a line.</summary>
+    /// <summary>Takes a date of test out of a line: one with its label, or a bare month and year beside percentages.</summary>
     internal static string TakeTestMonth(string line, out TestMonth? test, out string? assumption)
     {
         (test, assumption) = (null, null);
         var m = TestDate().Match(line);
+        bool isBare = !m.Success && line.Contains('%', StringComparison.Ordinal);
+        m = isBare ? BareDate().Match(line) : m;
         if (!m.Success)
         {
             return line;
@@ -63,7 +65,7 @@ internal static partial class TagText
         }
 
         test = TestMonth.Of(yearText.Length == 2 ? 2000 + year : year, month);
-        assumption = yearText.Length == 2 || m.Groups["d"].Success ? $"the date '{m.Groups["date"].Value.Trim()}' is taken as {test}" : null;
+        assumption = yearText.Length == 2 || m.Groups["d"].Success || isBare ? $"the date '{m.Groups["date"].Value.Trim()}' is taken as a test of {test}" : null;
         return line.Remove(m.Index, m.Length);
     }
 
@@ -108,19 +110,22 @@ internal static partial class TagText
     [GeneratedRegex(@"\b(?:date\s+(?:of\s+)?test(?:ed)?|test(?:ed|\s+date)?|germ\w*\s+test\s+date)\s*[:.]?\s*(?<date>(?:(?<name>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?[\s,/-]*|(?<m>\d{1,2})[/-](?:(?<d>\d{1,2})[/-])?)(?<y>\d{4}|\d{2})\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex TestDate();
 
+    [GeneratedRegex(@"(?<![\d./])(?<date>(?<m>\d{1,2})/(?<y>\d{4}|\d{2}))(?![\d/.%])", RegexOptions.CultureInvariant)]
+    private static partial Regex BareDate();
+
     [GeneratedRegex(@"\blot(?:\s*(?:no|number|#))?\s*[.:#]*\s*(?<v>(?=\S*\d)[\w-]+)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex Lot();
 
     [GeneratedRegex(@"\borigin\s*[:.]?\s*(?<v>(?!\b(?:germ|lot|net|test|pure|hard)\b)[A-Za-z]{2,})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex Origin();
 
-    [GeneratedRegex(@"\bnet\s*(?:wt|weight)?\s*[.:]*\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|oz|ounces?|kg|g)\b)\.?(?:\s*\([^)]*\))?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\bnet\s*(?:wt|weight)?\s*[.:]*\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|oz|ounces?|kg|g)\b)\.?(?:\s*\([^)]*\))?|^\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|kg)\b)\.?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex NetWeight();
 
     [GeneratedRegex(@"^\s*(?:kind(?:\s+(?:and|&)\s+variety)?|crop\s+kind|species)\s*:\s*(?<v>.+?)(?=\s*\bvariety\b|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex Kind();
 
-    [GeneratedRegex(@"\bvariety\s*:?\s*(?<v>not\s+stated|[\w' -]+?)\s*(?=$|[,;|])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\bvariety\s*:\s*(?<v>not\s+stated|[\w' -]+?)(?=\s*(?:$|[,;|]|\d|\b(?:pure|germ|hard|dormant|inert|origin|lot|net|test)))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex Variety();
 
     [GeneratedRegex(@"\b(?:variety\s+)?not\s+stated\b|\bvns\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
@@ -134,6 +139,9 @@ internal static partial class TagText
 
     [GeneratedRegex(@"\b(?:treated|treatment)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex Treated();
+
+    [GeneratedRegex(@"\b(?:sell\s+by|sell\s+before|expir\w*|best\s+(?:by|before)|use\s+by)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    internal static partial Regex LastDay();
 
     [GeneratedRegex(@"\b(?:un|not\s+)treated\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex Untreated();

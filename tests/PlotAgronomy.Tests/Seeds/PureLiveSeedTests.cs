@@ -29,7 +29,10 @@ public class PureLiveSeedTests
         var tag = new SeedTag
         {
             Components = [new() { Kind = RedClover, Analysis = SeedAnalysis.Of(Percent(60), Percent(90), coating: Percent(35)) }],
-            Weed = Percent(0.15), OtherCrop = Percent(0.35), Inert = Percent(35), Coating = Percent(35),
+            Weed = Percent(0.15),
+            OtherCrop = Percent(0.35),
+            Inert = Percent(35),
+            Coating = Percent(35),
         };
         PracticeCase.AssertMatches("C39", "unexplained", tag.UnexplainedPercent);
         PracticeCase.AssertMatches("C39", "purity if nothing is missing", tag.Components[0].Analysis.PureSeed.Percent + tag.UnexplainedPercent);
@@ -46,7 +49,9 @@ public class PureLiveSeedTests
         var tag = new SeedTag
         {
             Components = [.. new[] { (44.0, 85.0), (31, 80), (9, 85), (12, 90) }.Select(c => new TagComponent { Kind = kind, Analysis = SeedAnalysis.Of(Percent(c.Item1), Percent(c.Item2)) })],
-            OtherCrop = Percent(1.56), Inert = Percent(2.11), Weed = Percent(0.33),
+            OtherCrop = Percent(1.56),
+            Inert = Percent(2.11),
+            Weed = Percent(0.33),
         };
         Assert.Equal(100, tag.SumPercent, 1e-9);
         Assert.DoesNotContain(tag.Check(), f => f.Code.StartsWith("seed-tag", StringComparison.Ordinal));

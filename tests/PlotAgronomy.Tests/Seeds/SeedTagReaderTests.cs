@@ -66,6 +66,56 @@ public class SeedTagReaderTests
     }
 
     [Fact]
+    public void A_header_gives_the_order_of_the_columns()
+    {
+        var reading = SeedTagReader.Read("""
+            GERM   HARD   PURE SEED   KIND
+            85%    5%     49.00%      Ladino clover
+            80%    10%    49.00%      Alsike clover
+            Inert 2.00%
+            """);
+        Assert.Equal([85, 80], reading.Tag!.Components.Select(c => Math.Round(c.Analysis.Germination.Percent)));
+        Assert.Equal([5, 10], reading.Tag.Components.Select(c => Math.Round(c.Analysis.HardSeed.Percent)));
+        Assert.Equal(100, reading.Tag.SumPercent, 1e-9);
+        Assert.DoesNotContain(reading.Findings, f => f.Code == "seed-tag-assumption");
+    }
+
+    [Fact]
+    public void Rows_with_their_own_dates_and_origins_give_the_oldest_test()
+    {
+        var reading = SeedTagReader.Read("""
+            PURE SEED  KIND  GERM  TEST DATE  ORIGIN
+            60.00% Winter oats 90% 06/25 SD
+            38.50% Winter wheat 92% 4/2025 KS
+            1.50% Inert matter
+            """);
+        Assert.Empty(reading.Problems);
+        Assert.Equal(["2025-06", "2025-04"], reading.Tag!.Components.Select(c => c.TestMonth.ToString()));
+        Assert.Equal("2025-04", reading.Tag.OldestTest.ToString());
+        Assert.Equal(["SD", "KS"], reading.Tag.Components.Select(c => c.Variety));
+        Assert.Contains(reading.Findings, f => f.Text.Contains("is a variety or an origin", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Addresses_weights_and_last_days_do_not_disturb()
+    {
+        var reading = SeedTagReader.Read("""
+            PURE SEED 98.00% CRIMSON CLOVER VARIETY: MEADOW GERM. 85.00% HARD 5.00% ORIGIN: OR
+            INERT 1.50%  CROP 0.30%  WEED 0.20%
+            12 Field Road, Anytown
+            Sell by 03/2026
+            50 LBS
+            """);
+        Assert.Empty(reading.Problems);
+        var component = Assert.Single(reading.Tag!.Components);
+        Assert.Equal(("crimson_clover", "MEADOW", "OR"), (component.Kind.Id, component.Variety, component.Origin));
+        Assert.Equal(100, reading.Tag.SumPercent, 1e-9);
+        double pounds = reading.Tag.NetWeight!.Value.Pounds;
+        Assert.Equal(50, pounds, 1e-9);
+        Assert.Equal(2, reading.Findings.Count(f => f.Code == "seed-tag-line-aside"));
+    }
+
+    [Fact]
     public void A_table_without_a_header_is_read_with_its_assumption_said()
     {
         var reading = SeedTagReader.Read("98.50 Hairy vetch 80 95\n0.50 crop\n0.90 inert\n0.10 weed");
@@ -84,7 +134,7 @@ public class SeedTagReaderTests
         Assert.Equal("alsike_clover", reading.Tag!.Components[0].Kind.Id);
         Assert.Equal(100, reading.Tag.SumPercent, 1e-9);
         Assert.Equal("2025-10", reading.Tag.TestMonth.ToString());
-        Assert.Contains(reading.Findings, f => f.Text.Contains("'10/25' is taken as 2025-10", StringComparison.Ordinal));
+        Assert.Contains(reading.Findings, f => f.Text.Contains("'10/25' is taken as a test of 2025-10", StringComparison.Ordinal));
     }
 
     [Fact]
