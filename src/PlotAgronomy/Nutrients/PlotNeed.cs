@@ -18,11 +18,49 @@ public sealed class PlotNeed : IWorkedResult
     /// <summary>Gets the targets, at most one for a nutrient, in the order of <see cref="PlantNutrient"/>.</summary>
     public ImmutableArray<NutrientTarget> Targets { get; }
 
+    /// <summary>Gets our own targets, which stand beside the laboratory's and those set by hand; empty for a stated need.</summary>
+    public ImmutableArray<NutrientTarget> Computed { get; internal init; } = [];
+
+    /// <summary>Gets the laboratory's printed recommendation, when there was one.</summary>
+    public PrintedRecommendation? Printed { get; internal init; }
+
+    /// <summary>Gets the need of each kind of the blend; empty for a stated need.</summary>
+    public ImmutableArray<ComponentNeed> Components { get; internal init; } = [];
+
+    /// <summary>Gets the dressings of the nitrogen, in the order in which they are spread.</summary>
+    public ImmutableArray<NitrogenDose> NitrogenDoses { get; internal init; } = [];
+
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds { get; }
+
+    /// <summary>The need of a plot by the rule for blends.</summary>
+    /// <param name="request">Report, kinds with shares, system, and what else is known.</param>
+    /// <returns>The need, with the need of each kind beside it.</returns>
+    /// <exception cref="ArgumentException">No kind, a kind twice, two targets by hand for one nutrient, or a crop carried off without a yield.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The share that counts is negative, NaN or infinite.</exception>
+    /// <remarks>P, K and secondary nutrients by the most demanding kind at or above a share of a full stand (0.2 unless stated);
+    /// nitrogen by the shares of the kinds that are not legumes, together at most one full stand, less the credit of a legume
+    /// that grew there before. The laboratory's printed figures are used first; targets set by hand before all. Common practice.</remarks>
+    public static PlotNeed Of(PlotNeedRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        Guard.NotEmpty<Seeds.KindShare>(request.Kinds, nameof(request));
+        Guard.AtLeast(request.CountedFromShare ?? 0, 0, "of a full stand", nameof(request));
+        if (request.Kinds.GroupBy(k => k.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        {
+            throw new ArgumentException($"{twice.First().Kind.CommonName} stands twice among the kinds.", nameof(request));
+        }
+
+        if (request.Overrides.GroupBy(t => t.Nutrient).FirstOrDefault(g => g.Count() > 1) is { } both)
+        {
+            throw new ArgumentException($"Two targets by hand for {both.Key}.", nameof(request));
+        }
+
+        return new PlotNeedSum(request).Run();
+    }
 
     /// <summary>A need stated by the user, without a recommendation system behind it.</summary>
     /// <param name="targets">Targets; at least one, no nutrient twice.</param>

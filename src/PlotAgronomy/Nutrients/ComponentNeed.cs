@@ -1,0 +1,32 @@
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>What one kind of the blend would need, and whether it counts.</summary>
+public sealed class ComponentNeed
+{
+    /// <summary>Gets the kind and its share.</summary>
+    public required KindShare Component { get; init; }
+
+    /// <summary>Gets whether its share is large enough to count for P, K and the secondary nutrients.</summary>
+    public required bool Counts { get; init; }
+
+    /// <summary>Gets the row it was taken as for phosphate, or null when the system has none.</summary>
+    public required CropRow? PhosphateRow { get; init; }
+
+    /// <summary>Gets the row it was taken as for potash, or null when the system has none.</summary>
+    public required CropRow? PotashRow { get; init; }
+
+    /// <summary>Gets its need for phosphate, or null when the system does not answer.</summary>
+    public required NutrientNeed? Phosphate { get; init; }
+
+    /// <summary>Gets its need for potash, or null when the system does not answer.</summary>
+    public required NutrientNeed? Potash { get; init; }
+
+    /// <summary>Gets its nitrogen grown alone.</summary>
+    public required NitrogenAnswer Nitrogen { get; init; }
+
+    internal NutrientNeed? For(PlantNutrient nutrient) => nutrient == PlantNutrient.Phosphate ? Phosphate : Potash;
+
+    internal CropRow? RowFor(PlantNutrient nutrient) => nutrient == PlantNutrient.Phosphate ? PhosphateRow : PotashRow;
+}

@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Asks the system for every kind of the blend.</summary>
+internal sealed class ComponentNeeds(PlotNeedRequest request)
+{
+    private static readonly PlantNutrient[] SystemNutrients = [PlantNutrient.Phosphate, PlantNutrient.Potash];
+
+    private readonly List<Finding> findings = [];
+
+    internal IReadOnlyList<Finding> Findings => findings;
+
+    internal ImmutableArray<ComponentNeed> Run()
+    {
+        double counted = request.CountedFromShare ?? BlendNeedRule.CountedFromShare;
+        bool none = request.Kinds.All(k => k.ShareOfFullStand < counted);
+        if (none)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-no-share-counts", ("share", Amounts.Print(counted, 4))));
+        }
+
+        return [.. request.Kinds.Select(k => Of(k, none || k.ShareOfFullStand >= counted))];
+    }
+
+    internal static KindUse UseOf(PlotNeedRequest request, CropKind kind) => request.Uses.GetValueOrDefault(kind.Id) ?? new KindUse();
+
+    private ComponentNeed Of(KindShare component, bool counts)
+    {
+        var proxy = KindProxy.For(component.Kind);
+        var use = UseOf(request, component.Kind);
+        var needs = new Dictionary<PlantNutrient, (CropRow? Row, NutrientNeed? Need)>();
+        foreach (var nutrient in SystemNutrients)
+        {
+            needs[nutrient] = Need(component.Kind, use, proxy, nutrient, counts);
+        }
+
+        return new ComponentNeed
+        {
+            Component = component,
+            Counts = counts,
+            PhosphateRow = needs[PlantNutrient.Phosphate].Row,
+            PotashRow = needs[PlantNutrient.Potash].Row,
+            Phosphate = needs[PlantNutrient.Phosphate].Need,
+            Potash = needs[PlantNutrient.Potash].Need,
+            Nitrogen = Nitrogen(component.Kind, use, proxy),
+        };
+    }
+
+    private (CropRow?, NutrientNeed?) Need(CropKind kind, KindUse use, KindProxy proxy, PlantNutrient nutrient, bool counts)
+    {
+        if ((use.TakenAs ?? proxy.RowIn(request.System, nutrient)) is not { } row)
+        {
+            if (counts)
+            {
+                findings.Add(FindingCatalog.Create("nutrient-kind-without-row", ("system", request.System.Name), ("kind", kind.CommonName), ("nutrient", SoilWords.For(nutrient))));
+            }
+
+            return (null, null);
+        }
+
+        var answer = request.System.Recommend(request.Report, CropUseOf(row, use), request.Setting);
+        if (counts)
+        {
+            var elsewhere = answer.Unanswered.Where(u => u.Nutrient != nutrient).Select(u => u.Finding);
+            findings.AddRange(answer.Findings.Except(elsewhere));
+            if (use.TakenAs is null)
+            {
+                findings.Add(FindingCatalog.Create("nutrient-taken-as", ("system", request.System.Name), ("kind", kind.CommonName), ("row", CropRows.WordsFor(row))));
+            }
+        }
+
+        return (row, answer.For(nutrient));
+    }
+
+    private static CropUse CropUseOf(CropRow row, KindUse use)
+    {
+        if (!use.IsCarriedOff && use.Removal is null)
+        {
+            return CropUse.Browsed(row, use.Yield);
+        }
+
+        if (use.Yield is not { } yield)
+        {
+            throw new ArgumentException("A crop that is carried off needs a yield; it is asked for, never assumed.", nameof(use));
+        }
+
+        return use.Removal is { } removal && removal.Find(PlantNutrient.Phosphate) is { } phosphate && removal.Find(PlantNutrient.Potash) is { } potash
+            ? CropUse.CarriedOff(row, yield, phosphate.High, potash.High)
+            : CropUse.CarriedOff(row, yield);
+    }
+
+    private NitrogenAnswer Nitrogen(CropKind kind, KindUse use, KindProxy proxy)
+    {
+        var rule = use.Nitrogen ?? proxy.Nitrogen;
+        if (kind.IsLegume && use.Nitrogen is null && !request.LegumesAreInoculated)
+        {
+            rule = NitrogenRule.Named("uninoculated-legume");
+        }
+
+        bool fits = use.Yield is { } yield && rule.YieldUnit == yield.Unit;
+        return rule.Answer(fits ? use.Yield : null);
+    }
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>What a kind is taken as where published tables do not know it: rows of crops nearest first, a nitrogen rule,
+/// a removal figure. Common practice; every part can be overridden.</summary>
+public sealed class KindProxy
+{
+    private static readonly Lazy<ImmutableDictionary<string, KindProxy>> Table = new(() =>
+        CsvTable.Embedded("nutrients-kind-proxies.csv", "id", "crop_rows", "nitrogen_rule", "removal", "sensitive_to_boron", "source_id", "locator", "status").Rows
+            .ToImmutableDictionary(r => r.Text("id"), r => new KindProxy(r), StringComparer.Ordinal));
+
+    private KindProxy(CsvRow row)
+    {
+        Rows = [.. row.Text("crop_rows").Split('|').Select(Enum.Parse<CropRow>)];
+        Nitrogen = NitrogenRule.Named(row.Text("nitrogen_rule"));
+        Removal = row.TextOrNull("removal") is { } removal ? RemovalFigure.Named(removal) : null;
+        IsSensitiveToBoron = row.Text("sensitive_to_boron") == "yes";
+    }
+
+    /// <summary>Gets the crop rows it may be taken as, nearest first.</summary>
+    public ImmutableArray<CropRow> Rows { get; }
+
+    /// <summary>Gets the nitrogen rule.</summary>
+    public NitrogenRule Nitrogen { get; }
+
+    /// <summary>Gets the removal figure for a crop that is carried off, or null when none fits.</summary>
+    public RemovalFigure? Removal { get; }
+
+    /// <summary>Gets whether boron harms it early: small grain, corn, sorghum, millet and bean.</summary>
+    public bool IsSensitiveToBoron { get; }
+
+    /// <summary>Finds what a kind is taken as; a kind of the user's own is taken as its functional group.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <returns>The proxy.</returns>
+    public static KindProxy For(CropKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return Table.Value.TryGetValue(kind.Id, out var proxy) ? proxy : Table.Value[$"group-{kind.Group}"];
+    }
+
+    /// <summary>The nearest row a system has for a nutrient.</summary>
+    /// <param name="system">System.</param>
+    /// <param name="nutrient">Phosphate or potash.</param>
+    /// <returns>The row, or null when the system has none of them.</returns>
+    public CropRow? RowIn(RecommendationSystem system, PlantNutrient nutrient)
+    {
+        ArgumentNullException.ThrowIfNull(system);
+        foreach (var row in Rows)
+        {
+            if (system.Has(row, nutrient))
+            {
+                return row;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Nitrogen by one rule, with its dressings.</summary>
+public sealed class NitrogenAnswer : IWorkedResult
+{
+    private readonly CropYield? yield;
+
+    internal NitrogenAnswer(NitrogenRule rule, ApplicationRate? low, ApplicationRate? high, ImmutableArray<NitrogenDose> doses, IEnumerable<Finding> findings, CropYield? yield)
+    {
+        Rule = rule;
+        Low = low;
+        High = high;
+        Doses = doses;
+        Findings = Finding.InOrder(rule.Status == DataStatus.Memory ? [MemoryGate.FindingFor(rule.Title, rule.SourceIds[0]), .. findings] : findings);
+        this.yield = yield;
+    }
+
+    /// <summary>Gets the rule.</summary>
+    public NitrogenRule Rule { get; }
+
+    /// <summary>Gets the lower end of the season's nitrogen, or null when the rule gives no figure.</summary>
+    public ApplicationRate? Low { get; }
+
+    /// <summary>Gets the upper end of the season's nitrogen, or null when the rule gives no figure.</summary>
+    public ApplicationRate? High { get; }
+
+    /// <summary>Gets the dressings, in the order in which they are spread; together they are the season's nitrogen.</summary>
+    public ImmutableArray<NitrogenDose> Doses { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. Rule.SourceIds.Concat(Doses.Select(d => d.SourceId)).Distinct(StringComparer.Ordinal)];
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        Low is { } low && High is { } high
+            ?
+            [
+                new WorkedLine($"N, {Rule.Title}", yield is { } given ? $"by the yield of {given}" : "per acre", $"{Range(low, high)} lb/ac", Rule.SourceIds[0]),
+                .. Doses.Select(d => new WorkedLine("Dressing", d.When, $"{Range(d.Low, d.High)} lb/ac", d.SourceId)),
+            ]
+            : [];
+
+    internal static string Range(ApplicationRate low, ApplicationRate high) =>
+        low < high ? $"{Amounts.Print(low.PoundsPerAcre, 4)} to {Amounts.Print(high.PoundsPerAcre, 4)}" : Amounts.Print(low.PoundsPerAcre, 4);
+}

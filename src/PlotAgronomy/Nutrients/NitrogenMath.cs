@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Kernels of the nitrogen rules.</summary>
+internal static class NitrogenMath
+{
+    /// <summary>Most nitrogen in one broadcast on a small plot, lb/ac (common practice).</summary>
+    internal const double LargestSingleDosePounds = 60;
+
+    /// <summary>Size of a dose: half of the whole, the rest, or fixed pounds but never more than is left.</summary>
+    internal static double DosePounds(string size, double wholePounds, double leftPounds) => size switch
+    {
+        "half" => wholePounds / 2,
+        "rest" => leftPounds,
+        _ => Math.Min(double.Parse(size, CultureInfo.InvariantCulture), leftPounds),
+    };
+
+    /// <summary>Straight line between the two rows around a yield inside the table.</summary>
+    internal static double Between(ImmutableArray<(double Yield, double Pounds)> points, double yield)
+    {
+        int above = 1;
+        while (points[above].Yield < yield)
+        {
+            above++;
+        }
+
+        var (x0, y0) = points[above - 1];
+        var (x1, y1) = points[above];
+        return y0 + (y1 - y0) * (yield - x0) / (x1 - x0);
+    }
+
+    /// <summary>Need of the non-legumes by their share of a full stand; together they never count for more than one full stand.</summary>
+    internal static double ByShare(double poundsAlone, double share, double nonLegumeShare) =>
+        poundsAlone * share / Math.Max(1, nonLegumeShare);
+}

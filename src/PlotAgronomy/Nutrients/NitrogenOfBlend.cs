@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Nitrogen of a blend: the non-legumes by their share of a full stand, less what a legume that grew there before leaves.</summary>
+internal sealed class NitrogenOfBlend
+{
+    private readonly PlotNeedRequest request;
+    private readonly ImmutableArray<ComponentNeed> fed;
+    private readonly double fedShare;
+
+    internal NitrogenOfBlend(PlotNeedRequest request, ImmutableArray<ComponentNeed> components)
+    {
+        this.request = request;
+        fed = [.. components.Where(c => !c.Component.Kind.IsLegume || !request.LegumesAreInoculated || ComponentNeeds.UseOf(request, c.Component.Kind).Nitrogen is not null)];
+        fedShare = fed.Sum(c => c.Component.ShareOfFullStand);
+        var answered = fed.Where(c => c.Nitrogen.Low is not null).ToList();
+        IsAnswered = answered.Count == fed.Length;
+        GrossLowPounds = answered.Sum(c => Part(c, c.Nitrogen.Low!.Value));
+        GrossHighPounds = answered.Sum(c => Part(c, c.Nitrogen.High!.Value));
+        CreditPounds = request.LegumeCredit?.Rate.PoundsPerAcre ?? 0;
+        LowPounds = Math.Max(0, GrossLowPounds - CreditPounds);
+        HighPounds = Math.Max(0, GrossHighPounds - CreditPounds);
+        Leading = answered.Where(c => c.Nitrogen.High > ApplicationRate.Zero).MaxBy(c => Part(c, c.Nitrogen.High!.Value));
+    }
+
+    /// <summary>Whether every non-legume's rule gave a figure; else the sum would be too low in silence.</summary>
+    internal bool IsAnswered { get; }
+
+    internal bool IsLegumesOnly => fed.IsEmpty;
+
+    internal double GrossLowPounds { get; }
+
+    internal double GrossHighPounds { get; }
+
+    internal double CreditPounds { get; }
+
+    internal double LowPounds { get; }
+
+    internal double HighPounds { get; }
+
+    /// <summary>The kind with the largest part; the dressings follow its rule.</summary>
+    internal ComponentNeed? Leading { get; }
+
+    internal IEnumerable<Finding> Findings =>
+    [
+        .. fed.SelectMany(c => c.Nitrogen.Findings).Where(f => f.Code != "nutrient-nitrogen-single-dose"),
+        .. request.LegumeCredit?.Findings ?? [],
+        .. request.LegumesAreInoculated ? Array.Empty<Finding>() : [FindingCatalog.Create("nutrient-nitrogen-uninoculated")],
+    ];
+
+    internal IEnumerable<string> SourceIds => fed.SelectMany(c => c.Nitrogen.SourceIds).Concat(request.LegumeCredit?.SourceIds ?? []);
+
+    internal string Reason =>
+        IsLegumesOnly ? "inoculated legumes make their own nitrogen"
+        : $"{(fed.Length == 1 ? $"the {Amounts.Print(fedShare, 4)} share of {fed[0].Component.Kind.CommonName}" : $"the {Amounts.Print(fedShare, 4)} share of kinds that are fed nitrogen")}{(CreditPounds > 0 ? $", less {Amounts.Print(CreditPounds, 4)} lb left by {request.LegumeCredit!.Credit.Legume}" : "")}";
+
+    internal ImmutableArray<NitrogenDose> Doses(ApplicationRate low, ApplicationRate high) =>
+        Leading is { } leading ? leading.Nitrogen.Rule.Split(low.PoundsPerAcre, high.PoundsPerAcre) : [];
+
+    internal IEnumerable<WorkedLine> Lines()
+    {
+        foreach (var component in fed.Where(c => c.Nitrogen.Low is not null))
+        {
+            var answer = component.Nitrogen;
+            string divisor = fedShare > 1 ? $" / {Amounts.Print(fedShare, 4)}" : "";
+            yield return new WorkedLine($"N for {component.Component.Kind.CommonName}", "N alone x share of a full stand",
+                $"{NitrogenAnswer.Range(answer.Low!.Value, answer.High!.Value)} x {Amounts.Print(component.Component.ShareOfFullStand, 4)}{divisor} = {Span(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac", answer.Rule.SourceIds[0]);
+        }
+
+        yield return new WorkedLine("N", "sum of the shares - legume credit, not below 0",
+            $"{Span(GrossLowPounds, GrossHighPounds)} - {Amounts.Print(CreditPounds, 4)} = {Span(LowPounds, HighPounds)} lb/ac", request.LegumeCredit?.Credit.SourceId);
+    }
+
+    private static string Span(double low, double high) => low < high ? $"{Amounts.Print(low, 4)} to {Amounts.Print(high, 4)}" : Amounts.Print(low, 4);
+
+    private double Part(ComponentNeed component, ApplicationRate alone) =>
+        NitrogenMath.ByShare(alone.PoundsPerAcre, component.Component.ShareOfFullStand, fedShare);
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Everything the need of a plot depends on.</summary>
+public sealed class PlotNeedRequest
+{
+    /// <summary>Gets the soil report.</summary>
+    public required SoilReport Report { get; init; }
+
+    /// <summary>Gets the kinds to grow, with their shares of a full stand.</summary>
+    public required ImmutableArray<KindShare> Kinds { get; init; }
+
+    /// <summary>Gets the recommendation system; none is chosen in silence.</summary>
+    public required RecommendationSystem System { get; init; }
+
+    /// <summary>Gets what else is known of the soil.</summary>
+    public PlotSetting Setting { get; init; } = PlotSetting.Unknown;
+
+    /// <summary>Gets the laboratory's own recommendation: used first, ours beside it.</summary>
+    public PrintedRecommendation? Printed { get; init; }
+
+    /// <summary>Gets what is said about single kinds, by the kind's id: another row, a yield, carried off, another nitrogen rule.</summary>
+    public ImmutableDictionary<string, KindUse> Uses { get; init; } = ImmutableDictionary<string, KindUse>.Empty;
+
+    /// <summary>Gets the nitrogen an earlier or existing legume leaves; kinds sown together give each other none in the first season.</summary>
+    public LegumeCreditAnswer? LegumeCredit { get; init; }
+
+    /// <summary>Gets whether the legumes are sown with the right inoculant, or stand with nodules.</summary>
+    public bool LegumesAreInoculated { get; init; } = true;
+
+    /// <summary>Gets the share of a full stand from which a kind counts for P, K and the secondary nutrients; null takes 0.2.</summary>
+    public double? CountedFromShare { get; init; }
+
+    /// <summary>Gets the rules for secondary and trace nutrients; by default the careful boron rule only.</summary>
+    public ImmutableArray<SecondaryRule> SecondaryRules { get; init; } = [SecondaryRule.Named("plot-boron")];
+
+    /// <summary>Gets what those rules ask beyond the report.</summary>
+    public SecondarySetting SecondarySetting { get; init; } = SecondarySetting.Unknown;
+
+    /// <summary>Gets targets set by hand: they go before the laboratory's and ours.</summary>
+    public ImmutableArray<NutrientTarget> Overrides { get; init; } = [];
+}

@@ -1,0 +1,210 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>From a request to the need of a plot: ours first, then the laboratory's printed figures, then what was set by hand.</summary>
+internal sealed class PlotNeedSum
+{
+    private readonly PlotNeedRequest request;
+    private readonly List<Finding> findings = [];
+    private readonly List<string> sourceIds = [];
+    private readonly ImmutableArray<ComponentNeed> components;
+    private readonly ImmutableArray<ComponentNeed> counted;
+    private readonly NitrogenOfBlend nitrogen;
+    private readonly ImmutableArray<SecondaryAnswer> secondary;
+
+    internal PlotNeedSum(PlotNeedRequest request)
+    {
+        this.request = request;
+        var asked = new ComponentNeeds(request);
+        components = asked.Run();
+        counted = [.. components.Where(c => c.Counts)];
+        nitrogen = new NitrogenOfBlend(request, components);
+        secondary = [.. request.SecondaryRules.Where(r => counted.Any(c => r.IsFor(c.Component.Kind))).Select(r => r.Answer(request.Report, request.SecondarySetting))];
+        findings.AddRange(asked.Findings);
+        findings.AddRange(nitrogen.Findings);
+        findings.AddRange(secondary.SelectMany(s => s.Findings));
+        sourceIds.AddRange(nitrogen.SourceIds);
+        sourceIds.AddRange(secondary.SelectMany(s => s.SourceIds));
+        sourceIds.AddRange(counted.SelectMany(c => new[] { c.Phosphate, c.Potash }).OfType<NutrientNeed>().SelectMany(n => n.SourceIds));
+    }
+
+    internal PlotNeed Run()
+    {
+        ImmutableArray<NutrientTarget> ours = [.. new[] { Nitrogen(), MostDemanding(PlantNutrient.Phosphate), MostDemanding(PlantNutrient.Potash) }.OfType<NutrientTarget>().Concat(Secondary())];
+        ComparePrinted(ours);
+        CheckInstitutions();
+        var used = Used(ours);
+        CheckNitrogen(used);
+        if (components.All(c => !ComponentNeeds.UseOf(request, c.Component.Kind).IsCarriedOff) && request.System.Philosophy == SystemPhilosophy.BuildUpAndMaintenance)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-removal-ignored"));
+        }
+
+        var doses = used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is { } target ? nitrogen.Doses(target.AtLeast, SpreadAtMost(target)) : [];
+        return new PlotNeed(used, findings, sourceIds, () => Lines(ours, used))
+        {
+            Computed = [.. ours.OrderBy(t => t.Nutrient)],
+            Printed = request.Printed,
+            Components = components,
+            NitrogenDoses = doses,
+        };
+    }
+
+    /// <summary>A ceiling over a need of nothing is no dressing.</summary>
+    private static ApplicationRate SpreadAtMost(NutrientTarget target) => target.AtLeast > ApplicationRate.Zero ? target.AtMost ?? target.AtLeast : target.AtLeast;
+
+    private NutrientTarget? Nitrogen()
+    {
+        if (!nitrogen.IsAnswered)
+        {
+            return null;
+        }
+
+        var low = ApplicationRate.FromPoundsPerAcre(nitrogen.LowPounds);
+        ApplicationRate? high = nitrogen.IsLegumesOnly || nitrogen.HighPounds <= 0 ? ApplicationRate.FromPoundsPerAcre(BlendNeedRule.LegumeNitrogenCeilingPounds)
+            : nitrogen.HighPounds > nitrogen.LowPounds ? ApplicationRate.FromPoundsPerAcre(nitrogen.HighPounds) : null;
+        return NutrientTarget.Create(PlantNutrient.Nitrogen, low, high, nitrogen.Reason);
+    }
+
+    private NutrientTarget? MostDemanding(PlantNutrient nutrient)
+    {
+        if (counted.Where(c => c.For(nutrient) is not null).MaxBy(c => c.For(nutrient)!.Rate) is not { } leading)
+        {
+            return null;
+        }
+
+        var need = leading.For(nutrient)!;
+        string range = need.PublishedHigh > need.PublishedLow ? $", printed as {NitrogenAnswer.Range(need.PublishedLow, need.PublishedHigh)} lb/ac" : "";
+        string reason = $"{leading.Component.Kind.CommonName} asks most, taken as {CropRows.WordsFor(leading.RowFor(nutrient)!.Value)}{range}: {need.Why}";
+        return need.IsLegalMaximum
+            ? NutrientTarget.Create(nutrient, ApplicationRate.Zero, need.Rate, reason)
+            : NutrientTarget.Create(nutrient, need.Rate, null, reason);
+    }
+
+    private IEnumerable<NutrientTarget> Secondary()
+    {
+        foreach (var group in secondary.Where(s => s is { Low: not null, High: not null }).GroupBy(s => s.Rule.Nutrient).OrderBy(g => g.Key))
+        {
+            var leading = group.MaxBy(s => s.High)!;
+            var low = leading.Low!.Value;
+            var high = leading.High!.Value;
+            if (group.Key == PlantNutrient.Boron && high > ApplicationRate.Zero)
+            {
+                (low, high) = LimitBoron(low, high);
+            }
+
+            bool ceiling = group.Key == PlantNutrient.Boron || high > low;
+            yield return NutrientTarget.Create(group.Key, low, ceiling ? high : null, $"{leading.Rule.Title}: {leading.Reason}");
+        }
+    }
+
+    /// <summary>A sensitive kind in the blend sets the limit: the careful plot rate, whatever a single crop's rule allows.</summary>
+    private (ApplicationRate Low, ApplicationRate High) LimitBoron(ApplicationRate low, ApplicationRate high)
+    {
+        if (components.FirstOrDefault(c => KindProxy.For(c.Component.Kind).IsSensitiveToBoron) is not { } sensitive)
+        {
+            return (low, high);
+        }
+
+        var limit = ApplicationRate.FromPoundsPerAcre(SecondaryRule.Named("plot-boron").Rows[0].RateHigh!.Value);
+        findings.Add(FindingCatalog.Create("nutrient-boron-sensitive-kind", ("kind", sensitive.Component.Kind.CommonName), ("limit", Amounts.Print(limit.PoundsPerAcre, 4))));
+        return (low < limit ? low : limit, high < limit ? high : limit);
+    }
+
+    private void ComparePrinted(ImmutableArray<NutrientTarget> ours)
+    {
+        if (request.Printed is not { } printed)
+        {
+            return;
+        }
+
+        findings.Add(FindingCatalog.Create("nutrient-printed-crop", ("crop", printed.Crop)));
+        foreach (var rate in printed.Rates)
+        {
+            if (ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient) is { } target && BlendNeedRule.Differ(target.AtLeast.PoundsPerAcre, rate.Low.PoundsPerAcre, rate.High.PoundsPerAcre))
+            {
+                findings.Add(FindingCatalog.Create("nutrient-printed-differs", ("printed", NitrogenAnswer.Range(rate.Low, rate.High)), ("nutrient", SoilWords.For(rate.Nutrient)),
+                    ("system", rate.Nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System.Name : "the rule here"), ("ours", Amounts.Print(target.AtLeast.PoundsPerAcre, 1))));
+            }
+        }
+    }
+
+    private void CheckInstitutions()
+    {
+        if (ProgramSystems.Foreign(request.Report, request.System) is { } program)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-institutions-mixed", ("program", program.Name), ("system", request.System.Name)));
+        }
+    }
+
+    private ImmutableArray<NutrientTarget> Used(ImmutableArray<NutrientTarget> ours)
+    {
+        var used = ours.ToDictionary(t => t.Nutrient);
+        foreach (var rate in request.Printed?.Rates ?? [])
+        {
+            used[rate.Nutrient] = NutrientTarget.Create(rate.Nutrient, rate.Low, rate.High > rate.Low ? rate.High : null, $"printed by {request.Printed!.Laboratory} for {request.Printed.Crop}");
+        }
+
+        foreach (var target in request.Overrides)
+        {
+            string before = used.TryGetValue(target.Nutrient, out var replaced) ? $"{Amounts.Print(replaced.AtLeast.PoundsPerAcre, 1)} lb/ac" : "nothing";
+            findings.Add(FindingCatalog.Create("nutrient-override", ("nutrient", SoilWords.For(target.Nutrient)), ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)), ("reason", target.Reason), ("ours", before)));
+            used[target.Nutrient] = target;
+        }
+
+        return [.. used.Values.OrderBy(t => t.Nutrient)];
+    }
+
+    private void CheckNitrogen(ImmutableArray<NutrientTarget> used)
+    {
+        if (used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is not { } target || target.AtLeast <= ApplicationRate.Zero)
+        {
+            return;
+        }
+
+        if (nitrogen.IsLegumesOnly)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-nitrogen-on-legume", ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1))));
+        }
+
+        var doses = nitrogen.Doses(target.AtLeast, SpreadAtMost(target));
+        double largest = doses.IsEmpty ? SpreadAtMost(target).PoundsPerAcre : doses.Max(d => d.High.PoundsPerAcre);
+        if (largest > NitrogenMath.LargestSingleDosePounds)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-nitrogen-single-dose", ("rate", Amounts.Print(largest, 1))));
+        }
+
+        findings.Add(FindingCatalog.Create("nutrient-urea-needs-rain"));
+    }
+
+    private ImmutableArray<WorkedLine> Lines(ImmutableArray<NutrientTarget> ours, ImmutableArray<NutrientTarget> used)
+    {
+        var lines = ImmutableArray.CreateBuilder<WorkedLine>();
+        foreach (var component in components)
+        {
+            string counts = component.Counts ? "counts" : "too small a share to count";
+            foreach (var nutrient in new[] { PlantNutrient.Phosphate, PlantNutrient.Potash })
+            {
+                if (component.For(nutrient) is { } need)
+                {
+                    lines.Add(new WorkedLine($"{SoilWords.For(nutrient)} for {component.Component.Kind.CommonName}",
+                        $"{request.System.Name}, taken as {CropRows.WordsFor(component.RowFor(nutrient)!.Value)}, {Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
+                        $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac", need.SourceIds.FirstOrDefault()));
+                }
+            }
+        }
+
+        lines.AddRange(nitrogen.Lines());
+        lines.AddRange(secondary.SelectMany(s => s.ShowWork()));
+        foreach (var target in used)
+        {
+            string beside = ours.FirstOrDefault(t => t.Nutrient == target.Nutrient) is { } own && !ReferenceEquals(own, target) ? $" (the rule here: {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)})" : "";
+            lines.Add(new WorkedLine($"Target {SoilWords.For(target.Nutrient)}", target.Reason,
+                $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{(target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "")} lb/ac{beside}"));
+        }
+
+        return lines.ToImmutable();
+    }
+}

@@ -1,0 +1,21 @@
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>What leaves the plot of one nutrient; a range where the publication prints one.</summary>
+public sealed class RemovedNutrient
+{
+    internal RemovedNutrient(PlantNutrient nutrient, ApplicationRate low, ApplicationRate high)
+    {
+        Nutrient = nutrient;
+        Low = low;
+        High = high;
+    }
+
+    /// <summary>Gets the nutrient.</summary>
+    public PlantNutrient Nutrient { get; }
+
+    /// <summary>Gets the lower end.</summary>
+    public ApplicationRate Low { get; }
+
+    /// <summary>Gets the upper end.</summary>
+    public ApplicationRate High { get; }
+}

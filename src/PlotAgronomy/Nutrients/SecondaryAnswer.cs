@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>What a rule for a secondary or trace nutrient says about one report.</summary>
+public sealed class SecondaryAnswer : IWorkedResult
+{
+    private readonly double? test;
+
+    internal SecondaryAnswer(SecondaryRule rule, ApplicationRate? low, ApplicationRate? high, bool? isNeeded, string reason, double? test, IEnumerable<Finding> findings)
+    {
+        Rule = rule;
+        Low = low;
+        High = high;
+        IsNeeded = isNeeded;
+        Reason = reason;
+        this.test = test;
+        Findings = Finding.InOrder(findings);
+    }
+
+    /// <summary>Gets the rule.</summary>
+    public SecondaryRule Rule { get; }
+
+    /// <summary>Gets the lower end of the rate; null when the rule prints none or could not answer.</summary>
+    public ApplicationRate? Low { get; }
+
+    /// <summary>Gets the upper end of the rate; null when the rule prints none or could not answer.</summary>
+    public ApplicationRate? High { get; }
+
+    /// <summary>Gets whether the nutrient is needed; null when the rule could not answer.</summary>
+    public bool? IsNeeded { get; }
+
+    /// <summary>Gets the reason or the advice printed with the rate.</summary>
+    public string Reason { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [Rule.SourceId];
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        Low is { } low && High is { } high
+            ? [new WorkedLine($"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}", test is { } value ? $"at {Amounts.Print(value, 4)}, {Reason}" : Reason, $"{NitrogenAnswer.Range(low, high)} lb/ac", Rule.SourceId)]
+            : [];
+}

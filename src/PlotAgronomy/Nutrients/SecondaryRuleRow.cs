@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>One row of a rule: conditions and a rate. A rule printed in steps has several rows, lowest test first.</summary>
+internal sealed class SecondaryRuleRow
+{
+    private static readonly Lazy<ImmutableArray<SecondaryRuleRow>> Table = new(() =>
+        [.. CsvTable.Embedded("nutrients-secondary-rules.csv", "id", "rule", "title", "nutrient", "crops", "kinds", "analyte", "extractants", "unit", "index", "test_below", "test_at_most",
+            "ph_above", "organic_matter_at_most_percent", "sandy_only", "soil_class", "rate_low", "rate_high", "per_ph", "per_test", "condition", "advice", "source_id", "locator", "status")
+            .Rows.Select(r => new SecondaryRuleRow(r))]);
+
+    private SecondaryRuleRow(CsvRow row)
+    {
+        Rule = row.Text("rule");
+        Title = row.Text("title");
+        Nutrient = row.Choice<PlantNutrient>("nutrient");
+        Crops = row.Text("crops");
+        Kinds = [.. (row.TextOrNull("kinds") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)];
+        Analyte = row.TextOrNull("analyte") is null ? null : row.Choice<SoilAnalyte>("analyte");
+        Extractants = row.TextOrNull("extractants") is { } extractants ? [.. extractants.Split('|').Select(Enum.Parse<Extractant>)] : [];
+        Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit");
+        ByManganeseAvailability = row.TextOrNull("index") == "north-carolina-a";
+        TestBelow = row.NumberOrNull("test_below");
+        TestAtMost = row.NumberOrNull("test_at_most");
+        PhAbove = row.NumberOrNull("ph_above");
+        OrganicMatterAtMostPercent = row.NumberOrNull("organic_matter_at_most_percent");
+        SandyOnly = row.Text("sandy_only") == "yes";
+        SoilClass = row.TextOrNull("soil_class") is null ? null : row.Choice<SoilClass>("soil_class");
+        RateLow = row.NumberOrNull("rate_low");
+        RateHigh = row.NumberOrNull("rate_high");
+        PerPh = row.NumberOrNull("per_ph");
+        PerTest = row.NumberOrNull("per_test");
+        Condition = row.TextOrNull("condition");
+        Advice = row.TextOrNull("advice");
+        SourceId = row.SourceId();
+        Status = row.Status();
+    }
+
+    internal static ImmutableArray<SecondaryRuleRow> All => Table.Value;
+
+    internal string Rule { get; }
+
+    internal string Title { get; }
+
+    internal PlantNutrient Nutrient { get; }
+
+    internal string Crops { get; }
+
+    internal ImmutableArray<string> Kinds { get; }
+
+    internal SoilAnalyte? Analyte { get; }
+
+    internal ImmutableArray<Extractant> Extractants { get; }
+
+    internal SoilTestUnit? Unit { get; }
+
+    /// <summary>Whether the limits are for the manganese availability index (equation A) and not for the test itself.</summary>
+    internal bool ByManganeseAvailability { get; }
+
+    internal double? TestBelow { get; }
+
+    internal double? TestAtMost { get; }
+
+    internal double? PhAbove { get; }
+
+    internal double? OrganicMatterAtMostPercent { get; }
+
+    internal bool SandyOnly { get; }
+
+    internal SoilClass? SoilClass { get; }
+
+    internal double? RateLow { get; }
+
+    internal double? RateHigh { get; }
+
+    internal double? PerPh { get; }
+
+    internal double? PerTest { get; }
+
+    internal string? Condition { get; }
+
+    internal string? Advice { get; }
+
+    internal string SourceId { get; }
+
+    internal DataStatus Status { get; }
+
+    internal bool Holds(double test) => !(TestBelow is { } below && test >= below) && !(TestAtMost is { } most && test > most);
+}

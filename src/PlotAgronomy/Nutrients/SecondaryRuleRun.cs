@@ -1,0 +1,149 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>One rule asked of one report.</summary>
+internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, SecondarySetting setting)
+{
+    private const double TissueSulfurLowPercent = 0.25;
+    private const double MagnesiumLowPercent = 10;
+
+    private readonly List<Finding> findings = [];
+
+    internal SecondaryAnswer Run()
+    {
+        if (rule.Status == DataStatus.Memory)
+        {
+            findings.Add(MemoryGate.FindingFor(rule.Title, rule.SourceId));
+        }
+
+        double? test = null;
+        if (rule.Rows[0].Analyte is { } analyte)
+        {
+            test = Test(analyte, rule.Rows[0]);
+            if (test is null)
+            {
+                return Silent();
+            }
+        }
+
+        foreach (var row in rule.Rows.Where(r => r.SoilClass is null || r.SoilClass == (setting.SoilClass ?? report.SoilClass)))
+        {
+            if (Missing(row) is { } fact)
+            {
+                findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", fact)));
+                return Silent();
+            }
+
+            if (Applies(row, test))
+            {
+                return Rate(row, test);
+            }
+        }
+
+        if (rule.Rows.All(r => r.SoilClass is not null) && (setting.SoilClass ?? report.SoilClass) is null)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "the soil class")));
+            return Silent();
+        }
+
+        return Answer(ApplicationRate.Zero, ApplicationRate.Zero, false, test is { } value ? $"not needed at {Amounts.Print(value, 4)}" : "its condition is not met", test);
+    }
+
+    private double? Test(SoilAnalyte analyte, SecondaryRuleRow row)
+    {
+        var readings = report.FindAll(analyte);
+        var reading = readings.FirstOrDefault(r => row.Extractants.IsEmpty || row.Extractants.Contains(r.Extractant));
+        if (reading is null)
+        {
+            findings.Add(readings.IsEmpty
+                ? FindingCatalog.Create("nutrient-secondary-test-missing", ("rule", rule.Title), ("analyte", SoilWords.For(analyte)))
+                : FindingCatalog.Create("nutrient-secondary-test-not-accepted", ("rule", rule.Title), ("analyte", SoilWords.For(analyte)),
+                    ("wanted", SoilWords.Or(row.Extractants)), ("given", SoilWords.For(readings[0].Extractant))));
+            return null;
+        }
+
+        double value;
+        if (reading.Unit == row.Unit)
+        {
+            value = reading.PrintedValue;
+        }
+        else if (row.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre)
+            && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.KilogramsPerHectare or SoilTestUnit.OklahomaIndex))
+        {
+            var conversion = reading.ConvertTo(row.Unit.Value, SampledSoil.Of(report));
+            findings.AddRange(conversion.Findings);
+            value = conversion.Converted.PrintedValue;
+        }
+        else
+        {
+            findings.Add(FindingCatalog.Create("nutrient-secondary-test-not-accepted", ("rule", rule.Title), ("analyte", SoilWords.For(analyte)),
+                ("wanted", SoilWords.For(row.Unit!.Value)), ("given", SoilWords.For(reading.Unit))));
+            return null;
+        }
+
+        if (!row.ByManganeseAvailability)
+        {
+            return value;
+        }
+
+        if (report.WaterPh is not { } ph)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "the water pH")));
+            return null;
+        }
+
+        return ManganeseAvailability.NorthCarolinaA(reading, ph);
+    }
+
+    private string? Missing(SecondaryRuleRow row) =>
+        (row.PhAbove is not null || row.PerPh is not null) && report.WaterPh is null ? "the water pH"
+        : row.OrganicMatterAtMostPercent is not null && report.OrganicMatter is null ? "the organic matter"
+        : row.SandyOnly && report.Texture is null ? "the texture"
+        : row.Condition == "tissue-sulfur-low" && setting.TissueSulfur is null ? "a tissue test"
+        : null;
+
+    private bool Applies(SecondaryRuleRow row, double? test)
+    {
+        bool testLow = test is not { } value || row.Holds(value)
+            || (row.Nutrient == PlantNutrient.Magnesium && setting.MagnesiumSaturation is { } saturation && saturation.Percent < MagnesiumLowPercent);
+        return testLow
+            && !(row.PhAbove is { } above && report.WaterPh!.Value <= above)
+            && !(row.OrganicMatterAtMostPercent is { } most && report.OrganicMatter!.Value.Percent > most)
+            && !(row.SandyOnly && report.Texture is not (SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam))
+            && !(row.Condition == "tissue-sulfur-low" && setting.TissueSulfur!.Value.Percent >= TissueSulfurLowPercent);
+    }
+
+    private SecondaryAnswer Rate(SecondaryRuleRow row, double? test)
+    {
+        string reason = row.Advice ?? "as printed";
+        if (row.Condition == "no-lime-due" && setting.IsLimeDue)
+        {
+            findings.Add(FindingCatalog.Create("nutrient-magnesium-dolomite"));
+            return Answer(ApplicationRate.Zero, ApplicationRate.Zero, true, "dolomitic lime brings it", test);
+        }
+
+        if (row.RateLow is not { } low || row.RateHigh is not { } high)
+        {
+            return Answer(null, null, true, reason, test);
+        }
+
+        double shift = SecondaryMath.Linear(0, row.PerTest ?? 0, test ?? 0, row.PerPh ?? 0, report.WaterPh?.Value ?? 0);
+        var from = ApplicationRate.FromPoundsPerAcre(Math.Max(0, low + shift));
+        var to = ApplicationRate.FromPoundsPerAcre(Math.Max(0, high + shift));
+        if (row.Nutrient == PlantNutrient.Boron)
+        {
+            findings.Add(to > ApplicationRate.Zero
+                ? FindingCatalog.Create("nutrient-boron-toxicity", ("rate", Amounts.Print(to.PoundsPerAcre, 4)))
+                : FindingCatalog.Create("nutrient-boron-discouraged"));
+        }
+
+        return Answer(from, to, to > ApplicationRate.Zero, reason, test);
+    }
+
+    private SecondaryAnswer Silent() => Answer(null, null, null, "no figure", null);
+
+    private SecondaryAnswer Answer(ApplicationRate? low, ApplicationRate? high, bool? needed, string reason, double? test) =>
+        new(rule, low, high, needed, reason, test, findings);
+}
