@@ -33,4 +33,7 @@ public sealed class PlotSetting
     /// <summary>Gets the phosphorus rating as the laboratory printed it, such as <c>medium</c> (South Carolina, whose
     /// limits for phosphorus are not in this library).</summary>
     public string? PrintedPhosphorusRating { get; init; }
+
+    /// <summary>Gets the potassium of a subsoil sample (South Carolina cuts the potash where the subsoil holds enough).</summary>
+    public SoilReading? SubsoilPotassium { get; init; }
 }

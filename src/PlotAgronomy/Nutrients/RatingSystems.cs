@@ -22,6 +22,9 @@ public static class RatingSystems
     /// <summary>Gets New Jersey's relative levels.</summary>
     public static RatingSystem NewJersey => Find("NJ");
 
+    /// <summary>Gets the salinity classes of soluble salts by saturated paste.</summary>
+    public static RatingSystem Salinity => Find("SALT");
+
     /// <summary>Finds a system by its id.</summary>
     /// <param name="id">Id, such as <c>DE</c>.</param>
     /// <returns>The system.</returns>

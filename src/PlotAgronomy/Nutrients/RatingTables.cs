@@ -70,6 +70,7 @@ internal static class RatingTables
         "Mn" => SoilAnalyte.Manganese,
         "Cu" => SoilAnalyte.Copper,
         "Fe" => SoilAnalyte.Iron,
+        "Salts" => SoilAnalyte.SolubleSalts,
         _ => throw row.Problem("element", "unknown element"),
     };
 }

@@ -61,6 +61,7 @@ public abstract class RecommendationSystem
     /// <param name="crop">Crop row, yield and use.</param>
     /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <returns>The needs, and the nutrients left unanswered with the reason.</returns>
+    /// <exception cref="ArgumentException">A subsoil reading that South Carolina cannot read.</exception>
     public NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting = null) => Recommend(report, crop, setting, isAskedByName: true);
 
     /// <summary>Name and edition.</summary>

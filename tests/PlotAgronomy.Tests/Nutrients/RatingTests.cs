@@ -57,6 +57,19 @@ public class RatingTests
         Assert.Null(RatingSystems.NewJersey.Rate(Report(manganese)).For(SoilAnalyte.Manganese));
     }
 
+    [Theory]
+    [InlineData(2, "non-saline")]
+    [InlineData(2.01, "slightly saline")]
+    [InlineData(4.01, "moderately saline")]
+    [InlineData(8.01, "highly saline")]
+    [InlineData(16.01, "extremely saline")]
+    public void Salts_are_classed_by_saturated_paste_only(double conductivity, string expected)
+    {
+        SoilReading Salts(Extractant by) => SoilReading.Of(SoilAnalyte.SolubleSalts, conductivity, SoilTestUnit.DecisiemensPerMeter, by);
+        Assert.Equal(expected, RatingSystems.Salinity.Rate(Report(Salts(Extractant.SaturatedPaste))).For(SoilAnalyte.SolubleSalts)!.Name);
+        Assert.Null(RatingSystems.Salinity.Rate(Report(Salts(Extractant.NotStated))).For(SoilAnalyte.SolubleSalts));
+    }
+
     [Fact]
     public void Limits_that_differ_by_region_crop_or_texture_are_asked_for()
     {

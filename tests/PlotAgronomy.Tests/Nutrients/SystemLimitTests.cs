@@ -119,4 +119,18 @@ public class SystemLimitTests
     [InlineData(85.2, false)]
     public void North_Carolinas_equation_14_ends_at_index_85_1(double index, bool isSome) =>
         Assert.Equal(isSome, RecommendationSystems.NorthCarolina.Recommend(Report(PIndex(index)), CropUse.Browsed(CropRow.DeerTurkeyPlot)).Phosphate!.Rate.PoundsPerAcre > 0);
+
+    [Theory]
+    [InlineData(71, 200)]
+    [InlineData(72, 150)]
+    [InlineData(156, 150)]
+    [InlineData(156.5, 100)]
+    public void South_Carolina_cuts_potash_where_the_subsoil_holds_enough(double subsoil, double expected) =>
+        Assert.Equal(expected, RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
+            new PlotSetting { SubsoilPotassium = K(subsoil, Pounds, Extractant.Mehlich1) }).Potash!.Rate.PoundsPerAcre);
+
+    [Fact]
+    public void A_subsoil_reading_by_another_extractant_is_refused() =>
+        Assert.Throws<ArgumentException>(() => RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
+            new PlotSetting { SubsoilPotassium = K(80, Ppm, Extractant.Mehlich3) }));
 }

@@ -43,7 +43,29 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
     {
         var rating = reading.RatingOn(RatingTables.Find("SC-K"), Id)!;
         var column = Cells(question.Crop.Row).Where(c => c.Key.K == rating.Name).Select(c => c.Value).ToList();
-        return NeedFrom(question, reading, rating, column[0].Potash, column[0], $"{rating}; the {rating.Name} column of the grid.", rating.Status);
+        double share = ShareLeftBySubsoil(question.Setting.SubsoilPotassium);
+        string why = $"{rating}; the {rating.Name} column of the grid{(share < 1 ? $", cut to {Amounts.Print(share, 2)} for what the subsoil holds" : "")}.";
+        return NeedFrom(question, reading, rating, column[0].Potash * share, column[0], why, rating.Status,
+            share < 1 ? $"printed cell {Amounts.Print(column[0].Potash, 0)} x {Amounts.Print(share, 2)}" : "printed cell");
+    }
+
+    /// <summary>Part of the topsoil potash still advised: all, three quarters or half, as the subsoil is low, medium or above. Source SOIL-SC5.</summary>
+    private static double ShareLeftBySubsoil(SoilReading? subsoil)
+    {
+        if (subsoil is null)
+        {
+            return 1;
+        }
+
+        var report = new SoilReport { Laboratory = "subsoil", Readings = [subsoil] };
+        var (_, value) = ReportReadings.Find(report, SoilAnalyte.Potassium, [Extractant.Mehlich1], SoilTestUnit.PoundsPerAcre)
+            ?? throw new ArgumentException($"Subsoil potassium must be by Mehlich-1 in lb/ac or ppm, found {subsoil}.", nameof(subsoil));
+        return RatingTables.Find("SC-K").ClassOf(value)!.Order switch
+        {
+            1 => 1,
+            2 => 1 - SystemConstants.Value("SC-subsoil-medium-cut"),
+            _ => 1 - SystemConstants.Value("SC-subsoil-high-cut"),
+        };
     }
 
     private SystemAnswer PhosphateBy(SystemQuestion question, DomainReading reading)
@@ -63,8 +85,8 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
             : NeedFrom(question, reading, null, cells[0].Phosphate, cells[0], $"The laboratory rates phosphorus {printed}; the {printed} row of the grid.", DataStatus.Read);
     }
 
-    private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, NutrientRating? rating, double pounds, Cell cell, string why, DataStatus status) =>
-        SufficiencyNeed.Of(reading, pounds, rating, why, status, [cell.SourceId, .. rating?.SourceIds ?? []], $"grid of {CropRows.WordsFor(question.Crop.Row)}", "printed cell",
+    private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, NutrientRating? rating, double pounds, Cell cell, string why, DataStatus status, string numbers = "printed cell") =>
+        SufficiencyNeed.Of(reading, pounds, rating, why, status, [cell.SourceId, .. rating?.SourceIds ?? []], $"grid of {CropRows.WordsFor(question.Crop.Row)}", numbers,
             cell.BreaksThePattern && reading.Nutrient == PlantNutrient.Phosphate ? [FindingCatalog.Create("nutrient-grid-breaks-pattern", ("system", Name), ("rate", Amounts.Print(pounds, 4)))] : []);
 
     private static IEnumerable<KeyValuePair<(CropRow Crop, string P, string K), Cell>> Cells(CropRow crop) => Grid.Value.Where(c => c.Key.Item1 == crop);
