@@ -1,13 +1,23 @@
 namespace PlotAgronomy.Land;
 
 /// <summary>A piece of the line at a strip's distance from a ring: straight, or an arc walked clockwise round an inward corner.</summary>
-internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, PlanePoint? Center)
+/// <param name="Start">Where it starts.</param>
+/// <param name="End">Where it ends.</param>
+/// <param name="Center">The inward corner of an arc; null when straight.</param>
+/// <param name="Side">Number of the side it comes from, or that ends in its corner.</param>
+internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, PlanePoint? Center, int Side)
 {
     /// <summary>An arc is drawn in chords of at most this turn.</summary>
     private const double ChordRadians = Math.PI / 90;
 
+    /// <summary>An arc is worked in pieces of at most this turn.</summary>
+    private const double PieceRadians = Math.PI / 30;
+
     /// <summary>Radians turned clockwise from start to end of an arc.</summary>
     private double Turn => Center is { } center ? Clockwise(Angle(center, Start), Angle(center, End)) : 0;
+
+    /// <summary>Most that an arc departs from its chord.</summary>
+    internal double RiseFeet(double radiusFeet) => radiusFeet * (1 - Math.Cos(Math.Min(Turn, Math.PI) / 2));
 
     internal PlanePoint Middle(double radiusFeet) => At(0.5, radiusFeet);
 
@@ -19,6 +29,19 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
         for (int k = 1; k < chords; k++)
         {
             yield return At((double)k / chords, radiusFeet);
+        }
+    }
+
+    /// <summary>A long arc in short ones.</summary>
+    internal IEnumerable<InsetPiece> Shortened(double radiusFeet)
+    {
+        int count = Math.Max(1, (int)Math.Ceiling(Turn / PieceRadians));
+        var from = Start;
+        for (int k = 1; k <= count; k++)
+        {
+            var to = k == count ? End : At((double)k / count, radiusFeet);
+            yield return this with { Start = from, End = to };
+            from = to;
         }
     }
 

@@ -91,6 +91,23 @@ internal static class LandMath
         return DistanceFeet(point, new PlanePoint(start.EastFeet + along * east, start.NorthFeet + along * north));
     }
 
+    /// <summary>Whether a place lies inside a ring: a line to the east crosses an odd number of sides.</summary>
+    internal static bool Contains(ReadOnlySpan<PlanePoint> ring, PlanePoint place)
+    {
+        bool inside = false;
+        for (int i = 0, j = ring.Length - 1; i < ring.Length; j = i++)
+        {
+            var (a, b) = (ring[i], ring[j]);
+            if (a.NorthFeet > place.NorthFeet != b.NorthFeet > place.NorthFeet
+                && place.EastFeet < (b.EastFeet - a.EastFeet) * (place.NorthFeet - a.NorthFeet) / (b.NorthFeet - a.NorthFeet) + a.EastFeet)
+            {
+                inside = !inside;
+            }
+        }
+
+        return inside;
+    }
+
     /// <summary>First-order standard deviation of a polygon's area when every corner errs independently by sigma on each axis:
     /// sigma / 2 x sqrt(sum of |next corner - previous corner| squared).</summary>
     internal static double AreaDeviationSquareFeet(ReadOnlySpan<PlanePoint> corners, double sigmaFeet)

@@ -115,21 +115,7 @@ public sealed class PlotOutline
     /// <summary>Whether a place lies inside the outline.</summary>
     /// <param name="place">Place on the plane.</param>
     /// <returns>True inside; on the line itself either answer may come.</returns>
-    public bool Contains(PlanePoint place)
-    {
-        bool inside = false;
-        for (int i = 0, j = Corners.Length - 1; i < Corners.Length; j = i++)
-        {
-            var (a, b) = (Corners[i], Corners[j]);
-            if (a.NorthFeet > place.NorthFeet != b.NorthFeet > place.NorthFeet
-                && place.EastFeet < (b.EastFeet - a.EastFeet) * (place.NorthFeet - a.NorthFeet) / (b.NorthFeet - a.NorthFeet) + a.EastFeet)
-            {
-                inside = !inside;
-            }
-        }
-
-        return inside;
-    }
+    public bool Contains(PlanePoint place) => LandMath.Contains(Corners.AsSpan(), place);
 
     /// <summary>What is left when a strip along every side stays unsown: edge, roots or shade.</summary>
     /// <param name="strip">Width of the strip; finite, at least 0.</param>

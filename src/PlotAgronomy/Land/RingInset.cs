@@ -59,7 +59,8 @@ internal static class RingInset
     private static List<InsetPiece> KeptPieces(ImmutableArray<PlanePoint> ring, double stripFeet)
     {
         double sizeFeet = SizeFeet(ring);
-        var pieces = MovedSides(ring, stripFeet);
+        double leastFeet = stripFeet - Slack * sizeFeet;
+        var pieces = MovedSides(ring, stripFeet, leastFeet);
         var cuts = Crossings(pieces, stripFeet);
         var kept = new List<InsetPiece>();
         for (int i = 0; i < pieces.Count; i++)
@@ -69,7 +70,7 @@ internal static class RingInset
             for (int k = 0; k + 1 < stops.Length; k++)
             {
                 var part = piece with { Start = stops[k], End = stops[k + 1] };
-                if (LandMath.DistanceFeet(part.Start, part.End) > Dust * sizeFeet && IsInside(ring, part.Middle(stripFeet), stripFeet - Slack * sizeFeet))
+                if (LandMath.DistanceFeet(part.Start, part.End) > Dust * sizeFeet && IsInside(ring, part.Middle(stripFeet), leastFeet, part.Side))
                 {
                     kept.Add(part);
                 }
@@ -79,22 +80,53 @@ internal static class RingInset
         return kept;
     }
 
-    private static List<InsetPiece> MovedSides(ImmutableArray<PlanePoint> ring, double stripFeet)
+    /// <summary>Every side moved inwards and the arcs between them, but for pieces of which nothing can remain.</summary>
+    private static List<InsetPiece> MovedSides(ImmutableArray<PlanePoint> ring, double stripFeet, double leastFeet)
     {
         var pieces = new List<InsetPiece>();
         for (int i = 0; i < ring.Length; i++)
         {
             var (a, b, c) = (ring[i], ring[(i + 1) % ring.Length], ring[(i + 2) % ring.Length]);
             var end = Moved(b, a, b, stripFeet);
-            pieces.Add(new InsetPiece(Moved(a, a, b, stripFeet), end, null));
+            Add(new InsetPiece(Moved(a, a, b, stripFeet), end, null, i));
             if (LandMath.Cross(a, b, c) < 0)
             {
                 // An inward corner: walk round it at the strip's distance.
-                pieces.Add(new InsetPiece(end, Moved(b, b, c, stripFeet), b));
+                foreach (var piece in new InsetPiece(end, Moved(b, b, c, stripFeet), b, i).Shortened(stripFeet))
+                {
+                    Add(piece);
+                }
             }
         }
 
         return pieces;
+
+        void Add(InsetPiece piece)
+        {
+            if (!IsTooNear(ring, piece, leastFeet - piece.RiseFeet(stripFeet)))
+            {
+                pieces.Add(piece);
+            }
+        }
+    }
+
+    /// <summary>Whether one side alone lies too near to the whole piece: both ends too near make a straight piece so, and an arc but for its rise.</summary>
+    private static bool IsTooNear(ImmutableArray<PlanePoint> ring, InsetPiece piece, double limitFeet) =>
+        AnySide(ring, piece.Side, (a, b) => LandMath.DistanceFeet(piece.Start, a, b) < limitFeet && LandMath.DistanceFeet(piece.End, a, b) < limitFeet);
+
+    /// <summary>Whether any side does; those next to a given one are asked first, because on a walked track they nearly always decide.</summary>
+    private static bool AnySide(ImmutableArray<PlanePoint> ring, int side, Func<PlanePoint, PlanePoint, bool> does)
+    {
+        for (int step = 0; step <= ring.Length / 2; step++)
+        {
+            int ahead = (side + step) % ring.Length, behind = (side - step + ring.Length) % ring.Length;
+            if (does(ring[ahead], ring[(ahead + 1) % ring.Length]) || does(ring[behind], ring[(behind + 1) % ring.Length]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>For every piece the places where others cross it.</summary>
@@ -112,7 +144,8 @@ internal static class RingInset
             for (int j = i + 1; j < pieces.Count; j++)
             {
                 bool apart = boxes[i].West > boxes[j].East || boxes[j].West > boxes[i].East || boxes[i].South > boxes[j].North || boxes[j].South > boxes[i].North;
-                bool arcOnItsSide = (j == i + 1 || (i == 0 && j == pieces.Count - 1)) && (pieces[i].Center is null) != (pieces[j].Center is null);
+                bool joined = pieces[i].End == pieces[j].Start || pieces[j].End == pieces[i].Start;
+                bool arcOnItsSide = joined && (pieces[i].Center is null) != (pieces[j].Center is null);
                 if (apart || arcOnItsSide)
                 {
                     continue;
@@ -210,26 +243,8 @@ internal static class RingInset
 
     private static (long, long) Cell(PlanePoint place, double snapFeet) => ((long)Math.Floor(place.EastFeet / snapFeet), (long)Math.Floor(place.NorthFeet / snapFeet));
 
-    private static bool IsInside(ImmutableArray<PlanePoint> ring, PlanePoint place, double leastFeet)
-    {
-        bool inside = false;
-        for (int i = 0, j = ring.Length - 1; i < ring.Length; j = i++)
-        {
-            var (a, b) = (ring[i], ring[j]);
-            if (LandMath.DistanceFeet(place, a, b) < leastFeet)
-            {
-                return false;
-            }
-
-            if (a.NorthFeet > place.NorthFeet != b.NorthFeet > place.NorthFeet
-                && place.EastFeet < (b.EastFeet - a.EastFeet) * (place.NorthFeet - a.NorthFeet) / (b.NorthFeet - a.NorthFeet) + a.EastFeet)
-            {
-                inside = !inside;
-            }
-        }
-
-        return inside;
-    }
+    private static bool IsInside(ImmutableArray<PlanePoint> ring, PlanePoint place, double leastFeet, int side) =>
+        !AnySide(ring, side, (a, b) => LandMath.DistanceFeet(place, a, b) < leastFeet) && LandMath.Contains(ring.AsSpan(), place);
 
     /// <summary>A place moved to the left of the walk from a to b.</summary>
     private static PlanePoint Moved(PlanePoint place, PlanePoint a, PlanePoint b, double feet)

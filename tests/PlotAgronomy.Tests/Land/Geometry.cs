@@ -18,5 +18,5 @@ internal static class Geometry
 
     /// <summary>The places at least so far inside.</summary>
     internal static NetTopologySuite.Geometries.Geometry Inset(Polygon polygon, double feet) =>
-        BufferOp.Buffer(polygon, -feet, new BufferParameters(24) { JoinStyle = JoinStyle.Round, SimplifyFactor = 0 });
+        BufferOp.Buffer(polygon, -feet, new BufferParameters(90) { JoinStyle = JoinStyle.Round, SimplifyFactor = 0 });
 }

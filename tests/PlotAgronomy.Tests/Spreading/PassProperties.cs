@@ -12,11 +12,11 @@ namespace PlotAgronomy.Tests.Spreading;
 [Properties(Arbitrary = [typeof(PlotArbitraries), typeof(LandArbitraries)])]
 public class PassProperties
 {
-    [Property]
+    [Property(MaxTest = 50)]
     public bool Passes_cover_every_place_of_the_outline(PlotOutline outline, PositiveInt swath, bool onEdge) =>
         Uncovered(Lay(outline, 5 + swath.Get % 60, onEdge ? FirstPassPlacement.OnEdge : FirstPassPlacement.HalfSpacingInside), Geometry.Of(outline)) < 1e-6 * outline.Area.SquareFeet;
 
-    [Property]
+    [Property(MaxTest = 50)]
     public bool Lap_and_passes_cover_every_place_of_the_outline(ConvexOutline convex, PositiveInt swath)
     {
         double feet = 3 + swath.Get % 15;
@@ -51,7 +51,7 @@ public class PassProperties
         return Lay(outline, feet).Passes.Length <= Lay(outline, feet, along: direction.Get % 180).Passes.Length;
     }
 
-    [Property]
+    [Property(MaxTest = 50)]
     public bool Twice_the_rate_is_twice_the_seed_over_the_same_passes(PlotOutline outline, PositiveInt swath)
     {
         double feet = 8 + swath.Get % 60;
@@ -88,7 +88,7 @@ public class PassProperties
         return feet.Passes.Length == meters.Passes.Length && Near.Equal(feet.Path.Feet, meters.Path.Feet, 1e-9) && Near.Equal(feet.Seed.Pounds, meters.Seed.Pounds, 1e-9);
     }
 
-    [Property]
+    [Property(MaxTest = 50)]
     public bool Back_and_forth_passes_turn_round_at_each_strip(PlotOutline outline, PositiveInt swath)
     {
         var plan = Lay(outline, 5 + swath.Get % 60);
