@@ -75,9 +75,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(bag);
         ArgumentNullException.ThrowIfNull(plainLots);
-        var asClaimed = Blend.FromTag(
-            ApplicationRate.Of(bag.NetWeight, bag.ClaimedArea),
-            [.. bag.Tag.Components.Select(c => (BlendComponent.Of(c.Kind, method) with { Viability = (rule ?? ViabilityRule.For(c.Kind)).Viable(c.Analysis), IsTreated = bag.Tag.IsTreated }, c.Analysis.PureSeed))]);
+        var asClaimed = Blend.FromTag(bag.Tag, ApplicationRate.Of(bag.NetWeight, bag.ClaimedArea), method, rule);
         var matched = asClaimed.Parts.Select(p => (Part: p, Lot: Cheapest(plainLots, p.Kind, rule))).ToArray();
         var onOffer = matched.Where(m => m.Lot is not null).ToArray();
         var plain = onOffer.Length == 0 ? null : Blend.FromSharesOfFullStand(

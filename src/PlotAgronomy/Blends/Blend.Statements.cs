@@ -121,6 +121,23 @@ public sealed partial class Blend
         }));
     }
 
+    /// <summary>A blend stated by a whole tag.</summary>
+    /// <param name="tag">Tag of a bag that holds all kinds.</param>
+    /// <param name="bagRate">Rate the bag is spread at, above 0.</param>
+    /// <param name="method">How it is sown.</param>
+    /// <param name="rule">Which seeds count as alive; null takes the rule for each kind.</param>
+    /// <returns>The blend, counted against the middle of the published full rates.</returns>
+    /// <exception cref="ArgumentException">No kind, a kind twice, or more pure seed than the bag holds.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A rate of zero, or a kind of which nothing counts as alive.</exception>
+    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind.</exception>
+    public static Blend FromTag(SeedTag tag, ApplicationRate bagRate, SowingMethod method, ViabilityRule? rule = null)
+    {
+        ArgumentNullException.ThrowIfNull(tag);
+        return FromTag(bagRate, [.. tag.Components.Select(c => (
+            BlendComponent.Of(c.Kind, method) with { Viability = (rule ?? ViabilityRule.For(c.Kind)).Viable(c.Analysis), IsTreated = tag.IsTreated },
+            c.Analysis.PureSeed))]);
+    }
+
     internal static Blend FromLive(IEnumerable<(BlendComponent Component, double LivePoundsPerAcre)> kinds)
     {
         var all = kinds.ToArray();

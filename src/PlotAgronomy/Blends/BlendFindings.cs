@@ -29,16 +29,17 @@ internal static class BlendFindings
             {
                 yield return FindingCatalog.Create("blend-own-full-rate", ("kind", part.Kind.CommonName), ("rate", part.Component.FullRate.ToString()), ("range", part.Component.FullRange.ToString()));
             }
+        }
 
-            if (part.Kind.Rates?.Evidence.FindingFor($"full rate of {part.Kind.CommonName}") is { } rate)
-            {
-                yield return rate;
-            }
+        var kinds = blend.Parts.Select(p => p.Kind).ToArray();
+        if (MemoryNotes.For("the full rates", kinds, k => k.Rates?.Evidence) is { } rates)
+        {
+            yield return rates;
+        }
 
-            if (part.Kind.SeedCount?.Evidence.FindingFor($"seed count of {part.Kind.CommonName}") is { } count)
-            {
-                yield return count;
-            }
+        if (MemoryNotes.For("the seed counts", kinds, k => k.SeedCount?.Evidence) is { } counts)
+        {
+            yield return counts;
         }
     }
 }

@@ -43,7 +43,8 @@ public sealed class SeasonCoverage : IWorkedResult
     public double Lacking => Seasons.Sum(s => s.Lacking);
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(Seasons.Where(s => !s.IsCovered).Select(Gap).Concat(Unchecked()));
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Seasons.Where(s => !s.IsCovered).Select(Gap)
+        .Concat(MemoryNotes.For("the seasons of use", stand.Select(k => k.Kind), k => k.Seasons?.Evidence) is { } memory ? [memory] : []));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Append("PRACTICE").Distinct()];
@@ -107,15 +108,4 @@ public sealed class SeasonCoverage : IWorkedResult
         season.Kinds.IsEmpty
             ? [("season", SeasonWords.InWords(season.Season))]
             : [("season", SeasonWords.InWords(season.Season)), ("kinds", string.Join("; ", season.Kinds.Select(k => k.CommonName))), ("share", Amounts.Print(season.Share, 2)), ("wanted", Amounts.Print(season.ShareWanted, 2))]);
-
-    private IEnumerable<Finding> Unchecked()
-    {
-        var fromMemory = stand.Select(k => k.Kind).Where(k => k.Seasons?.Evidence.Status == DataStatus.Memory).DistinctBy(k => k.Id).ToArray();
-        return fromMemory.Length == 0 ? [] :
-        [
-            MemoryGate.FindingFor(
-                $"the seasons of use of {string.Join("; ", fromMemory.Select(k => k.CommonName))}",
-                string.Join(", ", fromMemory.SelectMany(k => k.Seasons!.Evidence.SourceIds).Distinct())),
-        ];
-    }
 }

@@ -143,4 +143,35 @@ public class BlendTests
             Assert.Equal("1.5 full stands (0.72-2.63 over the published full rates)", blend.StandTotal.ToString());
         }
     }
+
+    [Fact]
+    public void Five_percent_of_timothy_by_weight_is_over_a_fifth_by_number()
+    {
+        // Establishing Pasture and the Deception of Forage Mixture Labels, Alberta Ag-Info Centre, 2014; seed counts West Virginia University Extension, 1994.
+        var timothy = SampleBlends.Drilled("timothy", 9, 1_230_000);
+        var alfalfa = SampleBlends.Drilled("alfalfa", 17.5, 200_000);
+        var blend = Blend.FromWeightShares(ApplicationRate.FromPoundsPerAcre(15), (timothy, Fraction.FromPercent(5)), (alfalfa, Fraction.FromPercent(95)));
+        Assert.True(blend.Parts[0].ShareOfLiveSeeds.Percent > 20);
+    }
+
+    [Fact]
+    public void A_whole_tag_is_read_like_its_parts()
+    {
+        static TagComponent Named(string id, double pure, double germination) => new() { Kind = SampleBlends.Kind(id), Analysis = SeedAnalysis.Of(Fraction.FromPercent(pure), Fraction.FromPercent(germination)) };
+        var tag = new SeedTag { Components = [Named("oats_spring", 90, 90), Named("purple_top_turnip", 8, 85)], Inert = Fraction.FromPercent(2), IsTreated = true };
+        var blend = Blend.FromTag(tag, ApplicationRate.FromPoundsPerAcre(40), SowingMethod.Broadcast);
+
+        // By hand: 40 x 0.90 x 0.90 and 40 x 0.08 x 0.85 lb live; middle broadcast rates 115 and 6 lb/ac.
+        Assert.Equal(32.4 / 115, blend.Parts[0].ShareOfFullStand.Chosen, 1e-12);
+        Assert.Equal(2.72 / 6, blend.Parts[1].ShareOfFullStand.Chosen, 1e-12);
+        Assert.Equal(40, blend.BulkRate.PoundsPerAcre, 1e-12);
+        Assert.All(blend.Parts, p => Assert.True(p.Component.IsTreated));
+    }
+
+    [Fact]
+    public void Figures_from_memory_are_said_once_for_the_whole_blend()
+    {
+        var blend = Blend.FromSharesOfFullStand([.. new[] { "balansa_clover", "austrian_winter_pea", "triticale" }.Select(id => (BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Drilled), 0.3))]);
+        Assert.Single(blend.Findings, f => f.Code == "data-from-memory" && f.Text.Contains("seed counts", StringComparison.Ordinal));
+    }
 }

@@ -23,6 +23,8 @@ public class BlendWorkedExamples
 
     public static TheoryData<string> PerPoundRows => WorkedExamples.Ids(File, "per-pound");
 
+    public static TheoryData<string> CostRows => WorkedExamples.Ids(File, "cost");
+
     [Theory, MemberData(nameof(BlendRows))]
     public void A_blend_has_the_printed_amounts(string id)
     {
@@ -93,6 +95,27 @@ public class BlendWorkedExamples
         var blend = Blend.FromLiveRates((BlendComponent.Of(kind, PureLiveSeedRate.DrilledPoundsPerAcre(10)), PureLiveSeedRate.DrilledPoundsPerAcre(1)));
         WorkedExamples.AssertMatches(row, blend.LiveSeedsPerSquareFoot);
     }
+
+    [Theory, MemberData(nameof(CostRows))]
+    public void A_blend_costs_the_printed_price(string id)
+    {
+        var row = WorkedExamples.Find(File, id);
+        var blend = Blend.FromLiveRates([.. SampleBlends.Sandyland().Parts.Select(p => (Priced(p.Component), p.LiveRate))]);
+        var order = BagOrder.Of(blend, Area.FromAcres(1));
+        decimal cost = row.TextOrNull("item") is { } kind ? order.Lines.Single(l => l.Component.Kind.Id == kind).Cost!.Value : order.Cost!.Value;
+        WorkedExamples.AssertMatches(row, (double)cost);
+    }
+
+    private static BlendComponent Priced(BlendComponent component) => component with
+    {
+        Lot = new SeedLot
+        {
+            Label = component.Kind.Id,
+            Kind = component.Kind,
+            Analysis = SeedAnalysis.Of(Fraction.One, Fraction.One),
+            PricePerPound = (decimal)WorkedExamples.Find(File, $"cost-{component.Kind.Id}").Number("quantity"),
+        },
+    };
 
     private static CsvRow Rates(string id) => WorkedExamples.Find("Blends/alone-and-mixed-rates.csv", id);
 

@@ -132,6 +132,20 @@ public class FitTests
     }
 
     [Theory]
+    [InlineData(1.0 / 3, 0.5, 0.83, true)]
+    [InlineData(0.5, 2.0 / 3, 1.17, true)]
+    [InlineData(1.0 / 3, 1.0, 1.33, true)]
+    [InlineData(0.5, 1.0, 1.5, true)]
+    [InlineData(0.55, 0.5, 1.05, false)]
+    public void The_leaflets_on_crimson_clover_sum_to_these_totals(double companion, double crimson, double total, bool allowed)
+    {
+        // USDA crimson clover leaflets: companion 1/3-1/2 of normal with the clover at 1/2-2/3 (1947) or at the full rate (1938).
+        var blend = BlendOf(("crimson_clover", crimson), ("hairy_vetch", companion));
+        Assert.Equal(total, blend.StandTotal.Chosen, 0.005);
+        Assert.Equal(allowed, !CodesOf(blend).Contains("blend-companion-over-limit"));
+    }
+
+    [Theory]
     [InlineData(0.25, false)]
     [InlineData(0.26, true)]
     public void A_late_seeding_takes_a_quarter_of_a_companion(double share, bool over)

@@ -168,6 +168,55 @@ public class RecipeTests
         return forward?.Blend.ToString() == backward?.Blend.ToString();
     }
 
+    [Property(Arbitrary = [typeof(RecipeArbitraries)], MaxTest = 40)]
+    public bool No_other_choice_of_steps_is_cheaper(RecipeSketch sketch)
+    {
+        var lots = sketch.Lots.DistinctBy(l => l.Kind.Id).Take(5).ToArray();
+        var goals = InQuarters(sketch.Goals.Area, 1 + sketch.Numbers[0] % 3, [.. sketch.Goals.Seasons.Take(3)]);
+        return SameCost(CheapestByTrying(goals, lots), RecipeProposal.Find(goals, lots).Recipe?.Cost);
+    }
+
+    [Fact]
+    public void Trying_every_choice_finds_the_same_recipe_for_the_shelf()
+    {
+        SeedLot[] lots = [.. Shelf.Where(l => l.Kind.Id is "oats_spring" or "cereal_rye" or "crimson_clover" or "ladino_clover" or "purple_top_turnip")];
+        var goals = InQuarters(Area.FromAcres(0.5), 3, [SeasonOfUse.Summer, SeasonOfUse.MidFall, SeasonOfUse.LateWinter]);
+        decimal? tried = CheapestByTrying(goals, lots);
+        Assert.NotNull(tried);
+        Assert.True(SameCost(tried, RecipeProposal.Find(goals, lots).Recipe?.Cost));
+    }
+
+    private static RecipeGoals InQuarters(Area area, int kinds, ImmutableArray<SeasonOfUse> seasons) =>
+        new() { Area = area, Method = SowingMethod.Broadcast, Seasons = seasons, MinimumKinds = kinds, Step = 0.25, SmallestShare = 0.25, TotalTo = 1.5 };
+
+    private static bool SameCost(decimal? tried, decimal? found) =>
+        tried is null ? found is null : found is not null && Math.Abs(tried.Value - found.Value) <= 1e-9m * tried.Value;
+
+    /// <summary>Every choice of shares in quarters of a full stand, for five kinds, tried one by one.</summary>
+    private static decimal? CheapestByTrying(RecipeGoals goals, SeedLot[] lots)
+    {
+        decimal? cheapest = null;
+        for (int code = 1; code < 3125; code++)
+        {
+            var kinds = lots.Select((l, i) => (Component: BlendComponent.Of(l, goals.Method), Share: 0.25 * (code / (int)Math.Pow(5, i) % 5))).Where(k => k.Share > 0).ToArray();
+            if (kinds.Length < goals.MinimumKinds || kinds.Sum(k => k.Share) is < 1 or > 1.5)
+            {
+                continue;
+            }
+
+            var blend = Blend.FromSharesOfFullStand(kinds);
+            if (CrowdingReport.Of(blend).Groups.Any(g => g.IsOverCap) || goals.Seasons.Any(s => !SeasonCoverage.Of(blend).Covers(s)))
+            {
+                continue;
+            }
+
+            decimal cost = BagOrder.Of(blend, goals.Area).Cost!.Value;
+            cheapest = cheapest is null || cost < cheapest ? cost : cheapest;
+        }
+
+        return cheapest;
+    }
+
     private static void AssertMeetsGoals(Recipe recipe, RecipeGoals goals, bool seasonsToo = true)
     {
         var parts = recipe.Blend.Parts;
