@@ -133,4 +133,11 @@ public class SystemLimitTests
     public void A_subsoil_reading_by_another_extractant_is_refused() =>
         Assert.Throws<ArgumentException>(() => RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
             new PlotSetting { SubsoilPotassium = K(80, Ppm, Extractant.Mehlich3) }));
+
+    [Fact]
+    public void The_working_of_an_equation_leaves_out_what_it_does_not_hold()
+    {
+        var line = RecommendationSystems.SouthDakota.Recommend(Report(P(10, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).ShowWork().Single();
+        Assert.Equal("0.7 x 100 - 0.035 x 100 x 10 = 35 lb/ac", line.Numbers);
+    }
 }

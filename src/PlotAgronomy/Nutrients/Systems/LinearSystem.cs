@@ -31,7 +31,7 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
         return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
             rate == 0 ? $"{reading.Words} is at or beyond {Amounts.Print(equation.ZeroAbove, 4)}: none."
                 : $"{reading.Words} is below {Amounts.Print(equation.ZeroAbove, 4)}{(equation.AsksForYield ? $", for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $"; never less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
-            equation.Status, [.. equation.SourceId.Split(';')], "constant + a x yield + b x test + c x yield x test, not below 0", equation.Work(yield, reading.Value));
+            equation.Status, [.. equation.SourceId.Split(';')], "constant + a x yield + b x test + c x yield x test, within its limits", equation.Work(yield, reading.Value));
     }
 
     private sealed record Equation(ImmutableArray<Extractant> Extractants, double Constant, double PerYield, double PerTest, double PerBoth,
@@ -42,7 +42,17 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
         /// <summary>Test above which nothing is advised: the printed limit, else where the line reaches zero for every yield.</summary>
         internal double ZeroAbove => PrintedLimit ?? -PerYield / PerBoth;
 
-        internal string Work(double yield, double test) => string.Create(CultureInfo.InvariantCulture,
-            $"{Constant} + {PerYield} x {yield:0.###} + {PerTest} x {test:0.###} + {PerBoth} x {yield:0.###} x {test:0.###}");
+        internal string Work(double yield, double test)
+        {
+            string sum = string.Concat(
+                Term(Constant, ""),
+                Term(PerYield, string.Create(CultureInfo.InvariantCulture, $" x {yield:0.###}")),
+                Term(PerTest, string.Create(CultureInfo.InvariantCulture, $" x {test:0.###}")),
+                Term(PerBoth, string.Create(CultureInfo.InvariantCulture, $" x {yield:0.###} x {test:0.###}")));
+            return sum.StartsWith(" + ", StringComparison.Ordinal) ? sum[3..] : sum;
+        }
+
+        private static string Term(double coefficient, string factors) => coefficient == 0 ? ""
+            : string.Create(CultureInfo.InvariantCulture, $" {(coefficient < 0 ? "-" : "+")} {Math.Abs(coefficient)}{factors}");
     }
 }
