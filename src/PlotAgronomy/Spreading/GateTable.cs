@@ -12,8 +12,6 @@ namespace PlotAgronomy.Spreading;
 /// the logarithms and made to meet the last point, with a finding.</remarks>
 public sealed class GateTable
 {
-    private const double Dust = 1e-12;
-
     private readonly MonotoneCurve curve;
     private readonly double? exponent;
 
@@ -88,7 +86,7 @@ public sealed class GateTable
             return Answer(setting, curve.At(setting), false);
         }
 
-        return exponent is { } power && setting <= OneStepAbove * (1 + Dust)
+        return exponent is { } power && !SpreaderMath.Exceeds(setting, OneStepAbove)
             ? Answer(setting, Points[^1].PoundsPerMinute * Math.Pow(setting / Points[^1].Setting, power), true)
             : Nothing(FindingCatalog.Create("spread-gate-above", ("material", Material), ("highest", Amounts.Print(Points[^1].Setting, 3))));
     }
@@ -113,7 +111,7 @@ public sealed class GateTable
         }
 
         double? setting = exponent is { } power ? Points[^1].Setting * Math.Pow(wanted / Points[^1].PoundsPerMinute, 1 / power) : null;
-        return setting is { } opened && opened <= OneStepAbove * (1 + Dust)
+        return setting is { } opened && !SpreaderMath.Exceeds(opened, OneStepAbove)
             ? Answer(opened, wanted, true)
             : Nothing(FindingCatalog.Create("spread-gate-above", ("material", Material), ("highest", Amounts.Print(Points[^1].Setting, 3))));
     }

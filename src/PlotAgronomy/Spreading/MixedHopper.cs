@@ -12,8 +12,6 @@ namespace PlotAgronomy.Spreading;
 /// the passes and unlike throw are not considered.</remarks>
 public sealed class MixedHopper : IWorkedResult
 {
-    private const double SeverelyFast = 2;
-
     /// <summary>Gets the kinds, smallest seed first.</summary>
     public required ImmutableArray<KindOutlook> Kinds { get; init; }
 
@@ -102,12 +100,12 @@ public sealed class MixedHopper : IWorkedResult
     private static IEnumerable<Finding> FindingsFor(ImmutableArray<KindOutlook> kinds, IReadOnlyList<HopperShare> shares)
     {
         yield return FindingCatalog.Create("spread-mixed-hopper");
-        foreach (var kind in kinds.Where(k => k.AloneTimesWanted > SeverelyFast))
+        foreach (var kind in kinds.Where(k => SpreaderMath.Exceeds(k.AloneTimesWanted, SpreadLimits.Value("too-fast-alone"))))
         {
             yield return FindingCatalog.Create("spread-too-fast-alone", ("kind", kind.Kind.Name), ("times", Amounts.Print(kind.AloneTimesWanted, 1)));
         }
 
-        if (SizeGroups.ThrowRatio([.. shares.Select(s => s.Kind)]) is { } ratio && ratio > SpreadLimits.Value("pass-density-diameter-ratio"))
+        if (SizeGroups.ThrowRatio([.. shares.Select(s => s.Kind)]) is { } ratio && SpreaderMath.Exceeds(ratio, SpreadLimits.Value("pass-density-diameter-ratio")))
         {
             yield return FindingCatalog.Create("spread-throw-unlike", ("kinds", string.Join(", ", shares.Select(s => s.Kind.Name))), ("ratio", Amounts.Print(ratio, 2)));
         }

@@ -8,8 +8,6 @@ namespace PlotAgronomy.Spreading;
 /// <remarks>Each outlet should be within 5 % of the mean of all (SPREAD-S5, SPREAD-S6).</remarks>
 public sealed class OutletCheck : IWorkedResult
 {
-    private const double Dust = 1e-9;
-
     /// <summary>Gets the mean catch of an outlet.</summary>
     public required Mass Mean { get; init; }
 
@@ -42,7 +40,7 @@ public sealed class OutletCheck : IWorkedResult
         {
             Mean = Mass.FromPounds(mean),
             OffMeanPercent = off,
-            Findings = [.. off.Select((o, i) => (Off: o, Outlet: i + 1)).Where(o => Math.Abs(o.Off) > limit * (1 + Dust))
+            Findings = [.. off.Select((o, i) => (Off: o, Outlet: i + 1)).Where(o => SpreaderMath.Exceeds(Math.Abs(o.Off), limit))
                 .Select(o => FindingCatalog.Create("spread-outlet-off", ("outlet", Amounts.Print(o.Outlet, 0)), ("off", Amounts.Print(o.Off, 1)), ("limit", Amounts.Print(limit, 0))))],
         };
     }

@@ -11,6 +11,9 @@ namespace PlotAgronomy.Spreading;
 /// eight points between trays on straight lines, with a finding. CV = standard deviation / mean.</remarks>
 public sealed class OverlappedPattern : IWorkedResult
 {
+    private const double NarrowestFeet = 0.1;
+    private const double WidestFeet = 10_000;
+
     /// <summary>Gets the single pass.</summary>
     public required SpreadPattern Pattern { get; init; }
 
@@ -59,7 +62,7 @@ public sealed class OverlappedPattern : IWorkedResult
 
     /// <summary>Overlaps a pattern with itself.</summary>
     /// <param name="pattern">Single pass.</param>
-    /// <param name="swath">Spacing of the passes; above 0.</param>
+    /// <param name="swath">Spacing of the passes; from 0.1 to 10,000 ft.</param>
     /// <param name="driving">How passes follow each other.</param>
     /// <returns>The overlapped pattern with both coefficients of variation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
@@ -68,7 +71,7 @@ public sealed class OverlappedPattern : IWorkedResult
         ArgumentNullException.ThrowIfNull(pattern);
         Guard.Defined(driving);
         double feet = swath.Feet;
-        Guard.Above(feet, 0, "ft", nameof(swath));
+        Guard.Between(feet, NarrowestFeet, WidestFeet, "ft", nameof(swath));
         var (first, step, count) = PatternMath.Positions(pattern, feet, driving);
         var amounts = new double[count];
         for (int i = 0; i < count; i++)

@@ -9,8 +9,6 @@ internal static class PatternMath
     /// <summary>Positions between two trays when the swath does not fall on the trays.</summary>
     private const int BetweenTrays = 8;
 
-    private const double Dust = 1e-9;
-
     /// <summary>Whether passes a swath apart lay trays exactly on trays.</summary>
     internal static bool FallsOnTrays(SpreadPattern pattern, double swathFeet, DrivingMethod driving) =>
         pattern.IsMeasured && IsWhole(swathFeet / pattern.SpacingFeet)
@@ -34,8 +32,8 @@ internal static class PatternMath
     internal static double Overlapped(SpreadPattern pattern, double feet, double swathFeet, DrivingMethod driving)
     {
         double reach = Math.Max(Math.Abs(pattern.LeftFeet), Math.Abs(pattern.RightFeet));
-        int from = (int)Math.Ceiling(((feet - reach) / swathFeet) - Dust);
-        int to = (int)Math.Floor(((feet + reach) / swathFeet) + Dust);
+        int from = (int)Math.Ceiling(((feet - reach) / swathFeet) - SpreaderMath.Dust);
+        int to = (int)Math.Floor(((feet + reach) / swathFeet) + SpreaderMath.Dust);
         double sum = 0;
         for (int pass = from; pass <= to; pass++)
         {
@@ -99,5 +97,5 @@ internal static class PatternMath
         return above;
     }
 
-    private static bool IsWhole(double number) => Math.Abs(number - Math.Round(number, MidpointRounding.AwayFromZero)) < Dust * Math.Max(1, Math.Abs(number));
+    private static bool IsWhole(double number) => Math.Abs(number - Math.Round(number, MidpointRounding.AwayFromZero)) < SpreaderMath.Dust * Math.Max(1, Math.Abs(number));
 }

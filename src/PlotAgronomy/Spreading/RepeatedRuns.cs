@@ -8,8 +8,6 @@ namespace PlotAgronomy.Spreading;
 /// the target (SPREAD-S14). Three runs are asked for (SPREAD-S15). Limits belong to the accepted side.</remarks>
 public sealed class RepeatedRuns : IWorkedResult
 {
-    private const double Dust = 1e-9;
-
     /// <summary>Gets the rates of the runs, in the order given.</summary>
     public required ImmutableArray<ApplicationRate> Runs { get; init; }
 
@@ -60,8 +58,8 @@ public sealed class RepeatedRuns : IWorkedResult
         double spreadLimit = SpreadLimits.Value("repeat-spread");
         double offLimit = SpreadLimits.Value("target-tolerance");
         var verdict = rates.Count < needed ? RepeatVerdict.TooFewRuns
-            : spread > spreadLimit * (1 + Dust) ? RepeatVerdict.RunsDisagree
-            : Math.Abs(off) > offLimit * (1 + Dust) ? RepeatVerdict.OffTarget
+            : SpreaderMath.Exceeds(spread, spreadLimit) ? RepeatVerdict.RunsDisagree
+            : SpreaderMath.Exceeds(Math.Abs(off), offLimit) ? RepeatVerdict.OffTarget
             : RepeatVerdict.Accepted;
         return new RepeatedRuns
         {

@@ -11,8 +11,6 @@ namespace PlotAgronomy.Spreading;
 /// Sorted by size, taking each pass as wide as the rule allows from the largest down gives the fewest passes.</remarks>
 public static class SizeGroups
 {
-    private const double Dust = 1e-9;
-
     /// <summary>Arranges kinds in passes.</summary>
     /// <param name="kinds">Kinds to sow; at least one.</param>
     /// <param name="rule">Which kinds may share a pass.</param>
@@ -78,7 +76,7 @@ public static class SizeGroups
         int start = 0;
         for (int i = 1; i <= largestFirst.Count; i++)
         {
-            if (i == largestFirst.Count || size(largestFirst[start]) / size(largestFirst[i]) > limit * (1 + Dust))
+            if (i == largestFirst.Count || SpreaderMath.Exceeds(size(largestFirst[start]) / size(largestFirst[i]), limit))
             {
                 yield return [.. largestFirst[start..i]];
                 start = i;
@@ -140,7 +138,7 @@ public static class SizeGroups
                 yield return FindingCatalog.Create("spread-pass-mixed-depth", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))));
             }
 
-            if (ThrowRatio(group.Kinds) is { } ratio && ratio > SpreadLimits.Value("pass-density-diameter-ratio") * (1 + Dust))
+            if (ThrowRatio(group.Kinds) is { } ratio && SpreaderMath.Exceeds(ratio, SpreadLimits.Value("pass-density-diameter-ratio")))
             {
                 yield return FindingCatalog.Create("spread-throw-unlike", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))), ("ratio", Amounts.Print(ratio, 2)));
             }

@@ -10,8 +10,6 @@ namespace PlotAgronomy.Spreading;
 /// since the last change of gate or pace. A thin stretch is not mended by a thick one: evenness is told apart.</remarks>
 public sealed class SowingProgress : IWorkedResult
 {
-    private const double Dust = 1e-9;
-
     /// <summary>Gets the rates of the stretches between readings, in order.</summary>
     public required ImmutableArray<ApplicationRate> Stretches { get; init; }
 
@@ -66,8 +64,8 @@ public sealed class SowingProgress : IWorkedResult
         double used = load - last.PoundsLeft;
         double soFar = used / last.AcresDone;
         double groundLeft = acres - last.AcresDone;
-        double? needed = groundLeft > acres * Dust ? last.PoundsLeft / groundLeft : null;
-        var current = stretches.Skip(readings.Take(readings.Count).ToList().FindLastIndex(r => r.SettingChanged) + 1).ToList();
+        double? needed = groundLeft > acres * SpreaderMath.Dust ? last.PoundsLeft / groundLeft : null;
+        var current = stretches.Skip(readings.ToList().FindLastIndex(r => r.SettingChanged) + 1).ToList();
         double? now = current.Count > 0 ? current.Sum(s => s.Pounds) / current.Sum(s => s.Acres) : null;
         return new SowingProgress
         {
@@ -124,7 +122,7 @@ public sealed class SowingProgress : IWorkedResult
         double done = 0;
         foreach (var reading in readings)
         {
-            if (!(reading.AcresDone > done) || reading.PoundsLeft > left || reading.AcresDone > acres * (1 + Dust))
+            if (!(reading.AcresDone > done) || reading.PoundsLeft > left || SpreaderMath.Exceeds(reading.AcresDone, acres))
             {
                 throw new ArgumentException("Ground sown must grow from reading to reading up to the plot, and the weight left must not grow.", nameof(readings));
             }
@@ -156,7 +154,7 @@ public sealed class SowingProgress : IWorkedResult
         {
             yield return FindingCatalog.Create("spread-seed-gone", ("share", Amounts.Print((1 - (last.AcresDone / acres)) * 100, 0)));
         }
-        else if (now is { } rate && Math.Abs((rate / needed.Value) - 1) * 100 > SpreadLimits.Value("target-tolerance") * (1 + Dust))
+        else if (now is { } rate && SpreaderMath.Exceeds(Math.Abs((rate / needed.Value) - 1) * 100, SpreadLimits.Value("target-tolerance")))
         {
             yield return FindingCatalog.Create("spread-adjust", ("now", Amounts.Print(rate, 2)), ("needed", Amounts.Print(needed.Value, 2)));
         }

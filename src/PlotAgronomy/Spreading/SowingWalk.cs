@@ -53,7 +53,7 @@ public sealed class SowingWalk : IWorkedResult
             Distance = distance,
             Time = speed is { } pace ? WalkingPace.TimeFor(distance, pace) : null,
             Flow = speed is { } kept ? SpreaderRate.FlowFor(rate, kept, swath).Flow : null,
-            Findings = walkMiles > limit
+            Findings = SpreaderMath.Exceeds(walkMiles, limit)
                 ? [FindingCatalog.Create("spread-long-walk", ("miles", Amounts.Print(walkMiles, 1)), ("limit", Amounts.Print(limit, 0)), ("swath", Amounts.Print(feet, 1)))]
                 : [],
             Lines = () =>

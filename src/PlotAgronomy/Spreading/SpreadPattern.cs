@@ -8,8 +8,6 @@ namespace PlotAgronomy.Spreading;
 /// pure numbers in whatever unit the trays were weighed: only their proportions matter.</remarks>
 public sealed partial class SpreadPattern
 {
-    private const double OnTray = 1e-9;
-
     private readonly Func<double, double>? shape;
     private readonly ImmutableArray<double> catches;
 
@@ -90,7 +88,7 @@ public sealed partial class SpreadPattern
 
         double place = (feet - LeftFeet) / SpacingFeet;
         double nearest = Math.Round(place, MidpointRounding.AwayFromZero);
-        if (Math.Abs(place - nearest) < OnTray)
+        if (Math.Abs(place - nearest) < SpreaderMath.Dust)
         {
             return nearest < 0 || nearest > catches.Length - 1 ? 0 : catches[(int)nearest];
         }

@@ -111,14 +111,14 @@ public static class SpreaderRate
         {
             Intended = rate,
             Actual = ApplicationRate.FromPoundsPerAcre(actual),
-            Findings = Math.Abs(change) > SpreadLimits.Value("target-tolerance") * (1 + 1e-9)
+            Findings = SpreaderMath.Exceeds(Math.Abs(change), SpreadLimits.Value("target-tolerance"))
                 ? [FindingCatalog.Create("spread-pace-differs", ("planned", Amounts.Print(planned, 2)), ("kept", Amounts.Print(kept, 2)), ("change", Amounts.Print(change, 1)))]
                 : [],
             Lines = () => [new("Rate", "rate x planned speed / speed kept", $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(planned, 3)} / {Amounts.Print(kept, 3)} = {Amounts.Print(actual, 3)} lb/ac")],
         };
     }
 
-    private static bool Differ(double a, double b) => Math.Abs(a - b) > 1e-9 * Math.Max(a, b);
+    private static bool Differ(double a, double b) => Math.Abs(a - b) > SpreaderMath.Dust * Math.Max(a, b);
 
     private static SpreaderSetting Setting(SpreaderUnknown solved, double poundsPerAcre, double poundsPerMinute, double milesPerHour, double feet) => new()
     {

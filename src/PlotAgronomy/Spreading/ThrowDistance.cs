@@ -9,12 +9,15 @@ namespace PlotAgronomy.Spreading;
 public static class ThrowDistance
 {
     private const double Gravity = 9.80665;
-    private const double Seconds = 1e-3;
+    private const double LongestStep = 1e-3;
+    private const double SlowestTerminal = 0.5;
+    private const double FastestLaunch = 100;
+    private const double HighestSpinner = 100;
 
     /// <summary>Distance until the ground.</summary>
-    /// <param name="launch">Speed at which the grain leaves, level; above 0.</param>
-    /// <param name="terminalVelocity">Terminal velocity of the grain in air; above 0. Sugar beet seed 5.6 to 6.6 m/s (SPREAD-S59).</param>
-    /// <param name="height">Height of the spinner; above 0.</param>
+    /// <param name="launch">Speed at which the grain leaves, level; above 0, at most 100 m/s.</param>
+    /// <param name="terminalVelocity">Terminal velocity of the grain in air; at least 0.5 m/s. Sugar beet seed 5.6 to 6.6 m/s (SPREAD-S59).</param>
+    /// <param name="height">Height of the spinner; above 0, at most 100 m.</param>
     /// <returns>The distance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static Length Level(Speed launch, Speed terminalVelocity, Length height)
@@ -23,26 +26,27 @@ public static class ThrowDistance
         double terminal = terminalVelocity.MetersPerSecond;
         double meters = height.Meters;
         return Length.FromMeters(Meters(
-            Guard.Above(start, 0, "m/s", nameof(launch)),
-            Guard.Above(terminal, 0, "m/s", nameof(terminalVelocity)),
-            Guard.Above(meters, 0, "m", nameof(height))));
+            Guard.AboveUpTo(start, 0, FastestLaunch, "m/s", nameof(launch)),
+            Guard.AtLeast(terminal, SlowestTerminal, "m/s", nameof(terminalVelocity)),
+            Guard.AboveUpTo(meters, 0, HighestSpinner, "m", nameof(height))));
     }
 
     private static double Meters(double start, double terminal, double height)
     {
         double drag = Gravity / (terminal * terminal);
+        double seconds = Math.Min(LongestStep, 0.5 / (drag * Math.Max(start, terminal)));
         var (x, y, vx, vy) = (0.0, height, start, 0.0);
         while (true)
         {
             var (x0, y0) = (x, y);
             var (ax1, ay1) = Acceleration(vx, vy, drag);
-            var (ax2, ay2) = Acceleration(vx + (ax1 * Seconds / 2), vy + (ay1 * Seconds / 2), drag);
-            var (ax3, ay3) = Acceleration(vx + (ax2 * Seconds / 2), vy + (ay2 * Seconds / 2), drag);
-            var (ax4, ay4) = Acceleration(vx + (ax3 * Seconds), vy + (ay3 * Seconds), drag);
-            x += (vx * Seconds) + ((ax1 + ax2 + ax3) * Seconds * Seconds / 6);
-            y += (vy * Seconds) + ((ay1 + ay2 + ay3) * Seconds * Seconds / 6);
-            vx += (ax1 + (2 * ax2) + (2 * ax3) + ax4) * Seconds / 6;
-            vy += (ay1 + (2 * ay2) + (2 * ay3) + ay4) * Seconds / 6;
+            var (ax2, ay2) = Acceleration(vx + (ax1 * seconds / 2), vy + (ay1 * seconds / 2), drag);
+            var (ax3, ay3) = Acceleration(vx + (ax2 * seconds / 2), vy + (ay2 * seconds / 2), drag);
+            var (ax4, ay4) = Acceleration(vx + (ax3 * seconds), vy + (ay3 * seconds), drag);
+            x += (vx * seconds) + ((ax1 + ax2 + ax3) * seconds * seconds / 6);
+            y += (vy * seconds) + ((ay1 + ay2 + ay3) * seconds * seconds / 6);
+            vx += (ax1 + (2 * ax2) + (2 * ax3) + ax4) * seconds / 6;
+            vy += (ay1 + (2 * ay2) + (2 * ay3) + ay4) * seconds / 6;
             if (y <= 0)
             {
                 return x0 + ((x - x0) * y0 / (y0 - y));

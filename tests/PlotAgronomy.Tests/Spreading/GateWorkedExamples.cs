@@ -20,7 +20,7 @@ public class GateWorkedExamples
         var knots = WorkedExamples.Table("Spreading/curve-knots.csv").Rows.Where(r => r.Text("case") == row.Text("case")).ToList();
         double[] x = [.. knots.Select(k => k.Number("x"))];
         double[] y = [.. knots.Select(k => k.Number("y"))];
-        var fit = PowerLaw.Fit([.. x.Zip(y).Where(p => p is (> 0, > 0))]);
+        var fit = PowerLaw.Fit([.. x.Zip(y).Where(p => p.First > 0 && p.Second > 0)]);
         WorkedExamples.AssertMatches(row, row.Text("topic") switch
         {
             "pchip" => new MonotoneCurve(x, y).At(row.Number("x")),

@@ -149,7 +149,8 @@ public class SpreadPatternTests
         Assert.Throws<ArgumentOutOfRangeException>(() => SpreadPattern.FromTrays([1, double.NaN, 1], Foot));
         Assert.Throws<ArgumentOutOfRangeException>(() => SpreadPattern.FromTrays([1, 2, 1], Length.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => SpreadPattern.Trapezoid(Length.FromFeet(10), Length.FromFeet(9)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.Zero, DrivingMethod.OneDirection));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.FromFeet(0.099), DrivingMethod.OneDirection));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.FromFeet(10_001), DrivingMethod.OneDirection));
         Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-TRI"), Foot, (DrivingMethod)9));
     }
 

@@ -26,12 +26,18 @@ public class ThrowDistanceTests
         return Throw(v + 1, vt, 1) > Throw(v, vt, 1) && Throw(v, vt + 1, 1) > Throw(v, vt, 1) && Throw(v, vt, 1) < v * Math.Sqrt(2 / 9.80665) * 1.5;
     }
 
+    [Fact]
+    public void The_lightest_grain_and_the_fastest_launch_stay_computable() => Assert.InRange(Throw(100, 0.5, 1), 0.05, 1);
+
     [Theory, InlineData(0), InlineData(-1)]
     public void Speed_and_height_must_be_above_zero(double bad)
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Throw(bad, 6, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => Throw(8, bad, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => Throw(8, 6, bad));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Throw(8, 0.499, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Throw(100.1, 6, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Throw(8, 6, 100.1));
     }
 
     private static double Throw(double launch, double terminal, double height) => ThrowDistance.Level(
