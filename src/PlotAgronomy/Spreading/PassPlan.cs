@@ -72,7 +72,7 @@ public sealed class PassPlan : IWorkedResult
     /// <param name="options">Rate, swath, speed and choices.</param>
     /// <returns>The plan.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value of the options outside its range.</exception>
-    /// <exception cref="ArgumentException">A headland lap on a plot that is nowhere wider than one swath.</exception>
+    /// <exception cref="ArgumentException">A headland lap on a plot that is nowhere wider than one swath, or more than 10,000 strips or fillings.</exception>
     /// <remarks>Strips n = ceiling(width / swath), spacing = width / n. With a headland lap the strip one swath wide along
     /// the edge is sown by the lap and the passes cover what is left. Seed = rate x (length of each pass x spacing + the
     /// lap's strip). Time = path / speed + turns + refills. Gaps shorter than the swath are sown across.</remarks>

@@ -10,10 +10,15 @@ internal static class PassPlanner
 {
     private const double FeetPerMile = 5280;
 
+    /// <summary>More strips or fillings than anyone drives: a swath or hopper in the wrong unit.</summary>
+    private const int Most = 10_000;
+
     internal static PassPlan Lay(PlotOutline outline, PassOptions options)
     {
         double swathFeet = options.SwathFeet, poundsPerSquareFoot = options.PoundsPerAcre / SpreaderMath.SquareFeetPerAcre;
         _ = options.MilesPerHour + options.TurnMinutes + options.RefillMinutes;
+        Limit(outline.Perimeter.Feet / 2 / swathFeet, "Swath", "strips", options);
+        Limit(options.PoundsPerAcre * outline.Area.Acres / (options.HopperPounds ?? double.PositiveInfinity), "HopperHolds", "fillings", options);
         var lap = options.HeadlandLap ? LapOf(outline, options, swathFeet) : [];
         ImmutableArray<ImmutableArray<PlanePoint>> rings = options.HeadlandLap
             ? [.. outline.Inset(Length.FromFeet(swathFeet)).Parts.Select(p => p.Corners)]
@@ -39,6 +44,14 @@ internal static class PassPlanner
             OutsideShare = outsideShare,
             Findings = Finding.InOrder([.. outline.Findings, .. Remarks(options, swathFeet, spacingFeet, pathMiles, outsideShare)]),
         };
+    }
+
+    private static void Limit(double count, string property, string what, PassOptions options)
+    {
+        if (count > Most)
+        {
+            throw new ArgumentException(FormattableString.Invariant($"{property}: more than {Most} {what} on this plot; is its unit right?"), nameof(options));
+        }
     }
 
     /// <summary>Direction counter-clockwise from east as a bearing clockwise from north.</summary>

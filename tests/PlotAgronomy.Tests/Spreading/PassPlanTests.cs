@@ -124,6 +124,40 @@ public class PassPlanTests
         }
     }
 
+    [Fact]
+    public void More_strips_or_fillings_than_anyone_drives_are_refused()
+    {
+        Assert.Contains("Swath: more than 10000 strips", Assert.Throws<ArgumentException>(() => Lay(Plot, swath: 0.05)).Message, StringComparison.Ordinal);
+        Assert.NotEmpty(Lay(Plot, swath: 0.06).Passes);
+        var options = new PassOptions { Rate = ApplicationRate.FromPoundsPerAcre(4000), Swath = Length.FromFeet(20), Speed = Speed.FromMilesPerHour(3), HopperHolds = Mass.FromPounds(0.4) };
+        Assert.Contains("HopperHolds", Assert.Throws<ArgumentException>(() => PassPlan.Lay(Plot, options)).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-3)]
+    public void A_first_pass_needs_a_swath(double feet) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => FirstPassEffect.Of(SpreadPattern.Bell(Length.FromFeet(4)), Length.FromFeet(feet), FirstPassPlacement.OnEdge));
+
+    [Theory]
+    [InlineData(FirstPassPlacement.HalfSpacingInside)]
+    [InlineData(FirstPassPlacement.OnEdge)]
+    public void What_the_edges_lose_is_missing_inside(FirstPassPlacement placement)
+    {
+        // Eight passes of a triangle of half base 15 ft, 12 ft apart, and what each throws between the two edges, summed apart.
+        const int Passes = 8;
+        double first = placement == FirstPassPlacement.OnEdge ? 0 : 6, width = placement == FirstPassPlacement.OnEdge ? 12 * (Passes - 1) : 12 * Passes;
+        double inside = 0;
+        for (int pass = 0; pass < Passes; pass++)
+        {
+            double path = first + 12 * pass;
+            inside += Cumulative((width - path) / 15) - Cumulative(-path / 15);
+        }
+
+        double lost = FirstPassEffect.Of(SpreadPattern.Triangle(Length.FromFeet(15), Length.FromFeet(15)), Length.FromFeet(12), placement).LostPart;
+        Assert.Equal(Passes - inside, 2 * lost, 1e-4);
+    }
+
     [Theory]
     [MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
     public void The_working_does_not_follow_the_culture(string culture)
@@ -143,4 +177,8 @@ public class PassPlanTests
             HeadlandLap = lap,
             FirstPass = first,
         });
+
+    /// <summary>Part of a triangular pattern left of a place; the place in half bases.</summary>
+    private static double Cumulative(double place) =>
+        place <= -1 ? 0 : place >= 1 ? 1 : place < 0 ? (1 + place) * (1 + place) / 2 : 1 - (1 - place) * (1 - place) / 2;
 }

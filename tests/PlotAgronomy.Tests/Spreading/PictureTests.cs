@@ -77,6 +77,8 @@ public class PictureTests
         ["plot-lap"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.FromCorners(
             [PlanePoint.FromFeet(0, 30), PlanePoint.FromFeet(120, 0), PlanePoint.FromFeet(230, 60), PlanePoint.FromFeet(250, 190), PlanePoint.FromFeet(110, 240), PlanePoint.FromFeet(10, 160)], "Pond bank"), Options(14, lap: true))),
         ["plot-large"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(900), Length.FromFeet(880), "Ridge"), Options(12))),
+        ["plot-narrow"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.FromFixes(
+            [GeoPoint.FromDegrees(40, -90), GeoPoint.FromDegrees(40.0001, -89.9997), GeoPoint.FromDegrees(40.0021, -89.9994), GeoPoint.FromDegrees(40.0020, -89.9997)], "Fence strip"), Options(12))),
         ["pattern-skewed"] = PatternPicture.Draw(Overlapped()),
         ["pattern-even"] = PatternPicture.Draw(OverlappedPattern.Of(SpreadPattern.Bell(Length.FromFeet(5)), Length.FromFeet(12), DrivingMethod.OneDirection), 20),
     };
