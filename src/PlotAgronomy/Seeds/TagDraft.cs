@@ -9,6 +9,9 @@ internal sealed class TagDraft(KindCatalog catalog)
 {
     private const double SumTolerancePercent = 0.05;
 
+    /// <summary>A bare "total" from here on is the sum of the bag's parts, which is worked out anew.</summary>
+    private const double WholeBagPercent = 99.5;
+
     private readonly List<TagEntry> entries = [];
     private readonly Dictionary<TagPart, double> bag = [];
     private readonly List<NoxiousWeed> noxious = [];
@@ -221,6 +224,12 @@ internal sealed class TagDraft(KindCatalog catalog)
 
     private void Set(TagPart part, double percent, string line)
     {
+        if (part == TagPart.Total && percent >= WholeBagPercent && !line.Contains("germ", StringComparison.OrdinalIgnoreCase) && !line.Contains("viab", StringComparison.OrdinalIgnoreCase))
+        {
+            LeaveAside(line);
+            return;
+        }
+
         bool ofBag = part is TagPart.OtherCrop or TagPart.Inert or TagPart.Weed or TagPart.Coating;
         if (part == TagPart.Pure && Current.Percent.ContainsKey(TagPart.Pure))
         {
@@ -267,6 +276,7 @@ internal sealed class TagDraft(KindCatalog catalog)
         TagPart.OtherCrop => "other crop seed",
         TagPart.Inert => "inert matter",
         TagPart.Weed => "weed seed",
+        TagPart.PureLive => "pure live seed",
         _ => "coating",
     };
 }

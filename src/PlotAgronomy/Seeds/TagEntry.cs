@@ -7,6 +7,9 @@ internal sealed class TagEntry
 {
     private const double PercentDust = 0.005;
 
+    /// <summary>Pure live seed on tags is often cut or rounded to the whole percent.</summary>
+    private const double PureLiveTolerance = 1;
+
     internal CropKind? Kind { get; set; }
 
     internal string? Variety { get; set; }
@@ -70,6 +73,12 @@ internal sealed class TagEntry
         else if (pure + coatingPercent > 100.05)
         {
             problems.Add($"Pure seed + coating of {name} is {Text(pure + coatingPercent)} % of the bag: is that the purity before coating?");
+        }
+
+        double living = pure * (germination + hard + dormant) / 100;
+        if (Percent.TryGetValue(TagPart.PureLive, out double printedLiving) && Math.Abs(printedLiving - living) > PureLiveTolerance)
+        {
+            findings.Add(FindingCatalog.Create("seed-tag-pure-live-differs", ("printed", Text(printedLiving)), ("found", Text(living)), ("kind", name)));
         }
 
         return problems.Count > 0 ? null : new TagComponent

@@ -4,6 +4,7 @@ namespace PlotAgronomy.Seeds;
 internal enum TagPart
 {
     Pure,
+    PureLive,
     Germination,
     Hard,
     Dormant,

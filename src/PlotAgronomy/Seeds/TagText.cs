@@ -10,7 +10,7 @@ internal static partial class TagText
     /// <summary>Labels in the order they are tried: the longer before the one it holds.</summary>
     private static readonly ImmutableArray<(TagPart Part, Regex Label)> Labels =
     [
-        (TagPart.Total, TotalLabel()), (TagPart.Germination, GerminationLabel()), (TagPart.Hard, HardLabel()), (TagPart.Dormant, DormantLabel()),
+        (TagPart.PureLive, PureLiveLabel()), (TagPart.Total, TotalLabel()), (TagPart.Germination, GerminationLabel()), (TagPart.Hard, HardLabel()), (TagPart.Dormant, DormantLabel()),
         (TagPart.OtherCrop, OtherCropLabel()), (TagPart.Inert, InertLabel()), (TagPart.Weed, WeedLabel()), (TagPart.Coating, CoatingLabel()), (TagPart.Pure, PureLabel()),
     ];
 
@@ -101,8 +101,11 @@ internal static partial class TagText
     [GeneratedRegex(@"\bweeds?(?:\s+seeds?)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex WeedLabel();
 
-    [GeneratedRegex(@"\bcoat(?:ing|ed)?(?:\s+(?:material|matter))?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\bcoating(?:\s+(?:material|matter))?\b|\bcoated\s+(?:material|matter)\b|(?<=\d\s?%?\s?)\bcoated\b(?=\s*(?:$|[,;]))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex CoatingLabel();
+
+    [GeneratedRegex(@"\bpure\s+live(?:\s+seeds?)?\b|\bpls\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex PureLiveLabel();
 
     [GeneratedRegex(@"\bpure(?:\s+seeds?)?\b|\bpurity\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex PureLabel();

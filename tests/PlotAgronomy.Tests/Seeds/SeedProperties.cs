@@ -178,6 +178,18 @@ public class SeedProperties
         KindCatalog.Standard.With(other with { Id = "own_kind", CommonName = "Own kind" }).Find(known.Id).Id == known.Id;
 
     [Property]
+    public bool A_share_is_the_rate_over_the_full_rate_sown_the_same_way(CropKind kind, Fraction part, SowingMethod method)
+    {
+        if (kind.Rates?.For(method) is not { } full)
+        {
+            return method != SowingMethod.Drilled;
+        }
+
+        return full.Method == method && Near.Equal(part.Value, KindShare.FromRate(kind, full.Middle * part.Value).ShareOfFullStand)
+            && RateCheck.Against(kind, full.Middle).OverTop <= 1;
+    }
+
+    [Property]
     public bool A_later_test_may_be_sold_later(int month, PositiveInt later)
     {
         int first = Math.Abs(month % 1200) + 24_000;

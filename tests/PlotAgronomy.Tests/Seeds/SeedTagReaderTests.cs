@@ -232,6 +232,28 @@ public class SeedTagReaderTests
     }
 
     [Fact]
+    public void A_printed_pure_live_seed_is_checked_and_a_total_of_the_bag_is_left_aside()
+    {
+        const string Native = "Kind: Switchgrass\nPure seed 98.00%\nInert 2.00%\nGermination 40%\nDormant 50%\nTotal 100.00%\n";
+        var right = SeedTagReader.Read(Native + "PLS 88.2%");
+        Assert.Equal(50, right.Tag!.Components[0].Analysis.DormantSeed.Percent, 1e-9);
+        Assert.Equal(0, right.Tag.Components[0].Analysis.HardSeed.Percent, 1e-9);
+        Assert.DoesNotContain(right.Findings, f => f.Code == "seed-tag-pure-live-differs");
+        var wrong = SeedTagReader.Read(Native + "Pure live seed 80%");
+        Assert.Contains(wrong.Findings, f => f.Code == "seed-tag-pure-live-differs");
+        Assert.Contains(wrong.Findings, f => f.Code == "seed-tag-line-aside");
+    }
+
+    [Fact]
+    public void Coated_as_a_word_beside_the_kind_is_no_part()
+    {
+        var reading = SeedTagReader.Read("65.00% Coated crimson clover 85%\n34.00% coating material\n35.00% inert matter");
+        Assert.Empty(reading.Problems);
+        Assert.Equal("crimson_clover", reading.Tag!.Components[0].Kind.Id);
+        Assert.Equal(34, reading.Tag.Coating.Percent, 1e-9);
+    }
+
+    [Fact]
     public void A_decimal_comma_is_read_and_said()
     {
         var reading = SeedTagReader.Read("Kind: alfalfa\nPure seed 98,50%\nInert 1.50%\nGerm 90%");
