@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace PlotAgronomy.Seeds;
@@ -9,12 +10,15 @@ public sealed class KindCatalog
     private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(KindTable.Read()));
 
     private readonly ImmutableArray<CropKind> kinds;
-    private readonly ImmutableArray<(CropKind Kind, ImmutableSortedSet<string> Words, string Joined)> names;
+    private readonly ImmutableArray<(CropKind Kind, FrozenSet<string> Words, string Joined)> names;
+    private readonly FrozenDictionary<string, ImmutableArray<CropKind>> inFull;
 
     private KindCatalog(ImmutableArray<CropKind> kinds)
     {
         this.kinds = kinds;
-        names = [.. from k in kinds from n in KindNames.Of(k) select (k, KindNames.Words(n), KindNames.Joined(n))];
+        names = [.. from k in kinds from n in KindNames.Of(k) select (k, KindNames.Words(n).ToFrozenSet(), KindNames.Joined(n))];
+        inFull = names.SelectMany(n => new[] { (Key: n.Joined, n.Kind), (Key: InOrder(n.Words), n.Kind) })
+            .GroupBy(n => n.Key).ToFrozenDictionary(g => g.Key, g => Distinct(g.Select(n => n.Kind)));
     }
 
     /// <summary>Gets the published kinds.</summary>
@@ -92,13 +96,15 @@ public sealed class KindCatalog
             return [];
         }
 
-        string joined = KindNames.Joined(name);
-        var inFull = Distinct(names.Where(n => n.Joined == joined || n.Words.SetEquals(words)));
-        return inFull.IsEmpty ? Distinct(names.Where(n => words.IsSubsetOf(n.Words))) : inFull;
+        var whole = Distinct(Known(KindNames.Joined(name)).Concat(Known(InOrder(words))));
+        return whole.IsEmpty ? Distinct(names.Where(n => words.All(n.Words.Contains)).Select(n => n.Kind)) : [.. whole.OrderBy(kinds.IndexOf)];
     }
 
-    private static ImmutableArray<CropKind> Distinct(IEnumerable<(CropKind Kind, ImmutableSortedSet<string>, string)> fitting) =>
-        [.. fitting.Select(f => f.Kind).DistinctBy(k => k.Id)];
+    private static string InOrder(IEnumerable<string> words) => string.Join(' ', words.Order(StringComparer.Ordinal));
+
+    private static ImmutableArray<CropKind> Distinct(IEnumerable<CropKind> fitting) => [.. fitting.DistinctBy(k => k.Id)];
+
+    private ImmutableArray<CropKind> Known(string name) => inFull.TryGetValue(name, out var fitting) ? fitting : [];
 
     private static string Ambiguous(string name, ImmutableArray<CropKind> fitting) =>
         $"'{name}' may be any of: {string.Join("; ", fitting.Select(k => $"{k.CommonName} [{k.Id}]"))}. Name one of them.";
@@ -106,7 +112,7 @@ public sealed class KindCatalog
     private string Unknown(string name)
     {
         string joined = KindNames.Joined(name);
-        var near = Distinct(names.OrderBy(n => KindNames.Distance(n.Joined, joined))).Take(SuggestionsShown);
+        var near = Distinct(names.OrderBy(n => KindNames.Distance(n.Joined, joined)).Select(n => n.Kind)).Take(SuggestionsShown);
         return $"No kind is called '{name}'. Near it: {string.Join("; ", near.Select(k => $"{k.CommonName} [{k.Id}]"))}.";
     }
 }

@@ -6,8 +6,8 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Compares names of kinds, blind to case, plurals, punctuation and the order of words.</summary>
 internal static partial class KindNames
 {
-    internal static ImmutableSortedSet<string> Words(string name) =>
-        [.. Separators().Split(name.ToLowerInvariant()).Select(Singular).Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type"))];
+    internal static ImmutableArray<string> Words(string name) =>
+        [.. Separators().Split(name.ToLowerInvariant()).Select(Singular).Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type")).Distinct()];
 
     /// <summary>The name without gaps, so that "orchard grass" and "orchardgrass" are one.</summary>
     internal static string Joined(string name) => Separators().Replace(Singular(name.ToLowerInvariant().Trim()), "");

@@ -26,5 +26,11 @@ public static class SeedArbitraries
     public static Arbitrary<GerminationTest> Tests() =>
         (from seeds in Gen.Choose(1, 800) from germinated in Gen.Choose(0, seeds) select GerminationTest.Of(germinated, seeds)).ToArbitrary();
 
+    /// <summary>Scraps of tags in any order: most make no sense, all must be taken without an exception.</summary>
+    internal static Gen<string> ScrapsOfTags { get; } =
+        Gen.Elements("Kind:", "crimson clover", "oats", "Pure seed", "98.5%", "85 %", "0,5%", "12", "100%", "400", "germ", "Germination", "hard", "dormant", "total", "PLS", "inert", "weed", "crop", "coating", "coated",
+            "noxious: 3 dock", "none", "test date 13/25", "tested 2/31/2024", "06/25", "May 25", "net wt 5 lb", "50 lb", "lot A1", "origin: OR", "variety:", "treated", "inoculant", "sell by 3/26", ":", "%", "\n", "\n", "\n", "\t", "{x}")
+            .ListOf().Select(parts => string.Join(' ', parts));
+
     internal static Fraction Hundredths(int hundredths) => Fraction.FromPercent(hundredths / 100.0);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FsCheck;
+using FsCheck.Fluent;
 using FsCheck.Xunit;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Tests.Support;
@@ -162,6 +163,13 @@ public class SeedProperties
 
     [Property]
     public bool The_reader_of_tags_never_throws(string text) => SeedTagReader.Read(text ?? "").Findings is not { IsDefault: true };
+
+    [Property(MaxTest = 1000)]
+    public Property Scraps_of_tags_are_read_or_refused_in_words() => Prop.ForAll(SeedArbitraries.ScrapsOfTags.ToArbitrary(), text =>
+    {
+        var reading = SeedTagReader.Read(text);
+        return reading.Tag is null != reading.Problems.IsEmpty;
+    });
 
     [Property]
     public bool Case_plural_and_the_order_of_words_do_not_change_a_kind(CropKind kind, bool plural, bool turned)
