@@ -1,0 +1,17 @@
+namespace PlotAgronomy.Planning;
+
+/// <summary>What stands on the plot today.</summary>
+public enum GroundCover
+{
+    /// <summary>Nothing.</summary>
+    BareGround,
+
+    /// <summary>An established legume stand.</summary>
+    LegumeStand,
+
+    /// <summary>A small grain.</summary>
+    SmallGrain,
+
+    /// <summary>A summer smother crop.</summary>
+    SmotherCrop,
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Liming;
+using UnitsNet;
+
+using PlotAgronomy.Planning.Reading;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>Reads plan files. Every mistake is reported at once; nothing is guessed.</summary>
+public static class PlanReader
+{
+    private const double DaysPerMonth = 365.25 / 12;
+
+    /// <summary>Reads the text of a plan file.</summary>
+    /// <param name="json">JSON text; comments and trailing commas are allowed.</param>
+    /// <returns>The plan, or all mistakes with line, column and JSON path.</returns>
+    public static PlanReading Read(string json)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        var root = PlanNodeReader.Read(json, out var notJson);
+        if (root is null)
+        {
+            return new PlanReading { Problems = [notJson!] };
+        }
+
+        var problems = new List<PlanProblem>();
+        PlanShapeCheck.Check(root, PlanShapes.Plan, problems);
+        var plan = root.Kind == PlanNodeKind.Object ? Plan(new PlanObject(root, problems)) : null;
+        return problems.Count == 0
+            ? new PlanReading { Plan = new PlotPlan(plan ?? throw new InvalidOperationException("A plan without a mistake could not be read.")) }
+            : new PlanReading { Problems = [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)] };
+    }
+
+    private static PlanContent? Plan(PlanObject file)
+    {
+        var currency = file.Text("currency") is { } code ? file.Try("currency", () => Currency.Of(code)) : null;
+        var tillage = file.PositiveAmount<Length>("tillageDepth", Amounts.TryReadLength, l => l.Feet);
+        var site = file.Object("plot") is { } plot ? PlotSiteReading.Read(plot) : null;
+        var reportPart = file.Object("soilReport");
+        var report = reportPart is null ? null : SoilReportReading.Read(reportPart, site?.Texture);
+        var printed = reportPart is null ? null : PrintedAdviceReading.Read(reportPart);
+        var earlier = reportPart is null ? null : Earlier(reportPart);
+        var materials = file.Object("materials");
+        var limes = materials?.Objects("lime").Select(LimeOfferReading.Read).OfType<LimeOffer>().ToImmutableArray() ?? [];
+        var fertilizers = materials?.Objects("fertilizers").Select(FertilizerReading.Read).OfType<Fertilizers.FertilizerProduct>().ToImmutableArray() ?? [];
+        var lots = materials?.Objects("seedLots").Select(SeedOfferReading.Read).ToList() ?? [];
+        var offers = lots.OfType<SeedOffer>().ToImmutableArray();
+        var kinds = file.Object("growing") is { } growing ? GrowingReading.Read(growing, offers, offers.Length == lots.Count, site?.CarriedOff == true) : [];
+        var spreader = file.Object("spreader") is { } machine ? SpreaderReading.Read(machine) : null;
+        var methods = file.Object("methods");
+        if (currency is null || site is null || report is null || spreader is null || kinds.IsEmpty
+            || methods?.Chosen("lime", PlanVocabulary.LimeMethods) is not { } limeMethod || methods.Chosen("nutrients", PlanVocabulary.NutrientSystems) is not { } system
+            || file.Date("plantingDate") is not DateOnly planting || file.Choice("method", PlanVocabulary.PlantingMethods) is not PlantingMethod method)
+        {
+            return null;
+        }
+
+        return new PlanContent
+        {
+            Currency = currency,
+            PlantingDate = planting,
+            LimeDate = file.Date("limeDate"),
+            TillageDepth = tillage,
+            Method = method,
+            Site = site,
+            Report = report,
+            Printed = printed,
+            EarlierLime = earlier,
+            LimeMethod = limeMethod,
+            NutrientSystem = system,
+            LegumeCredit = methods.Chosen("legumeCredit", PlanVocabulary.LegumeCredits),
+            StatedTargetPh = methods.Number("targetPh"),
+            Kinds = kinds,
+            LimeOffers = limes,
+            FertilizerOffers = fertilizers,
+            SeedOffers = offers,
+            Spreader = spreader,
+        };
+    }
+
+    /// <summary>Lime from before the sample, aged from its spreading to the day of sampling.</summary>
+    private static EarlierLime? Earlier(PlanObject report)
+    {
+        if (report.Object("earlierLime") is not { } earlier
+            || earlier.Amount<ApplicationRate>("rate", Amounts.TryReadRate) is not ApplicationRate rate
+            || earlier.Date("spread") is not DateOnly spread || report.Date("sampled") is not DateOnly sampled)
+        {
+            return null;
+        }
+
+        if (spread > sampled)
+        {
+            earlier.Report("spread", "earlier lime was spread before the sample was taken; lime spread since then belongs to the records");
+            return null;
+        }
+
+        return earlier.Try("rate", () => EarlierLime.Of(rate, (sampled.DayNumber - spread.DayNumber) / DaysPerMonth));
+    }
+}

@@ -1,0 +1,32 @@
+using PlotAgronomy.Liming;
+using UnitsNet;
+
+namespace PlotAgronomy.Planning.Reading;
+
+/// <summary>Reads the laboratory's own recommendation.</summary>
+internal static class PrintedAdviceReading
+{
+    internal static PrintedAdvice? Read(PlanObject report)
+    {
+        if (report.Object("recommendation") is not { } printed)
+        {
+            return null;
+        }
+
+        var nitrogen = printed.Amount<ApplicationRate>("nitrogen", Amounts.TryReadRate);
+        var phosphate = printed.Amount<ApplicationRate>("phosphate", Amounts.TryReadRate);
+        var potash = printed.Amount<ApplicationRate>("potash", Amounts.TryReadRate);
+        var lime = printed.Object("lime") is { } rate ? Lime(rate, report.Text("laboratory")) : null;
+        return printed.Text("crop") is { } crop
+            ? new PrintedAdvice { Crop = crop, Lime = lime, Nitrogen = nitrogen, Phosphate = phosphate, Potash = potash }
+            : null;
+    }
+
+    private static PrintedLimeRate? Lime(PlanObject lime, string? laboratory)
+    {
+        var depth = lime.PositiveAmount<Length>("depth", Amounts.TryReadLength, l => l.Feet);
+        return lime.Amount<ApplicationRate>("rate", Amounts.TryReadRate) is ApplicationRate rate && lime.Chosen("basis", PlanVocabulary.LimeBases) is { } basis
+            ? lime.Try("rate", () => PrintedLimeRate.Read(rate, lime.Number("targetPh"), depth, basis, laboratory))
+            : null;
+    }
+}

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Liming;
+
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>What the plot needs in lime and the cheapest way on offer to bring it.</summary>
+internal sealed class LimeAnswer
+{
+    internal required LimeTarget Target { get; init; }
+
+    internal required double TargetPh { get; init; }
+
+    internal required string TargetReason { get; init; }
+
+    /// <summary>The laboratory's own printed rate, used first.</summary>
+    internal PrintedLimeRate? Printed { get; init; }
+
+    /// <summary>Our own sum, beside it or alone.</summary>
+    internal required LimeNeed Computed { get; init; }
+
+    /// <summary>Buffer answer and rule side by side, on a soil where a single figure would deceive.</summary>
+    internal WeaklyBufferedLime? WeaklyBuffered { get; init; }
+
+    internal LimeRate? Used { get; init; }
+
+    internal LimeOffer? Offer { get; init; }
+
+    internal LimeOrder? Order { get; init; }
+
+    /// <summary>What the lime will have done by planting day; null when the day of liming is not known.</summary>
+    internal LimeOutlook? Outlook { get; init; }
+
+    internal ImmutableArray<Finding> Findings { get; init; } = [];
+}

@@ -1,0 +1,80 @@
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>Lime to buy and spread, and what it will have done by planting day.</summary>
+internal static class LimeSection
+{
+    internal static SheetSection Write(PlanResults results)
+    {
+        var lime = results.Lime;
+        var plan = results.Plan;
+        var sheet = new SectionWriter("Lime", 'L');
+        sheet.Say($"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}");
+        if (lime.Printed?.Rate is { } printed)
+        {
+            sheet.Figure("printed by the laboratory, used first", printed.ToString(), lime.Printed);
+        }
+
+        if (lime.Computed.Rate is { } computed)
+        {
+            sheet.Figure(
+                $"by {lime.Computed.Method.Name}",
+                computed.OfBasis.PoundsPerAcre == 0 ? "no lime" : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, {Amounts.Print(computed.Depth, "in", 1)} deep{Range(results)}",
+                lime.Computed);
+        }
+        else
+        {
+            sheet.Say($"{lime.Computed.Method.Name} gives no rate for this report; see the findings.");
+        }
+
+        if (lime.WeaklyBuffered is { } weak)
+        {
+            sheet.Figure("weakly buffered soil: what the rules support", $"{Amounts.Print(weak.AdviceLow.ShortTonsPerAcre, 1)} to {Amounts.Print(weak.AdviceHigh.ShortTonsPerAcre, 1)} ton/ac; at most {Amounts.Print(weak.FirstDressing.ShortTonsPerAcre, 1)} ton/ac at first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months", weak);
+        }
+
+        if (lime.Order is { } order)
+        {
+            sheet.Figure("spread on the plot", $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, {Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})", order);
+            sheet.Figure("buy", $"{FertilizerSection.Packages(order.Bags ?? 0, lime.Offer.Bag!.Value)}, {plan.Currency.Print(order.Cost ?? 0)}", order);
+            if (order.Dressings.Length > 1)
+            {
+                sheet.Step(order.Dressings.Select(d => $"{(d.On is { } on ? SheetText.Date(on) : $"{Amounts.Print(d.MonthsAfterFirst, 0)} months after the first")}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"));
+            }
+            else if (order.Dressings is [{ On: { } on }])
+            {
+                sheet.Say($"Spread it on {SheetText.Date(on)}, in one dressing.");
+            }
+        }
+        else if (lime.Used is { } used && used.OfBasis.PoundsPerAcre > 0)
+        {
+            sheet.Say("No liming material on offer can be counted on this basis; see the findings.");
+        }
+
+        Outlook(sheet, results);
+        return sheet.Close();
+    }
+
+    private static void Outlook(SectionWriter sheet, PlanResults results)
+    {
+        if (results.Lime.Outlook is not { } outlook)
+        {
+            return;
+        }
+
+        sheet.Figure("worked by planting day", $"{FromTo(outlook.Worked.Low.Percent, outlook.Worked.High.Percent, 0)} % of the lime; all of it by about {SheetText.Date(outlook.FullEffectOn)}", outlook);
+        sheet.Figure("pH to expect on planting day", FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1), outlook);
+        sheet.Say(outlook.HoldBack.IsEmpty
+            ? "Today's pH meets the lower limit of every kind with a known one."
+            : $"Hold back until a test shows that the pH has moved: {Names(outlook.HoldBack)}. Sow meanwhile: {(outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow))}.");
+        sheet.Say($"Test again about {SheetText.Date(outlook.RetestOn)}.");
+    }
+
+    private static string FromTo(double low, double high, int decimals) =>
+        Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to ? from : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";
+
+    private static string Names(IEnumerable<Seeds.CropKind> kinds) => string.Join(", ", kinds.Select(SheetText.Name));
+
+    private static string Range(PlanResults results) =>
+        results.Lime.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis
+            ? $"; the reading supports {Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
+            : "";
+}

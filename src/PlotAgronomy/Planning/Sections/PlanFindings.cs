@@ -1,0 +1,23 @@
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>Every finding of every result behind the sheet.</summary>
+internal static class PlanFindings
+{
+    internal static IEnumerable<Finding> Of(PlanResults results)
+    {
+        IWorkedResult?[] answers =
+        [
+            results.Plan.Site.Measured, results.Need, results.Lime.Target, results.Lime.Printed, results.Lime.Computed,
+            results.Lime.WeaklyBuffered, results.Lime.Order, results.Lime.Outlook,
+            results.Fertilizer, results.Blend, results.Crowding, results.Groups,
+            .. results.Sown.Select(s => s.Bulk),
+            .. results.Passes.SelectMany(p => new IWorkedResult?[] { p.Walk, p.Layout, p.Measured, p.Setting }),
+        ];
+        return answers.OfType<IWorkedResult>().SelectMany(a => a.Findings)
+            .Concat(results.ReportFindings)
+            .Concat(results.Lime.Findings)
+            .Concat(SowingPasses.FindingsFor(results.Plan, results.Passes))
+            .Concat(PurchaseSolver.FindingsFor(results))
+            .Concat(results.Sown.SelectMany(s => s.Planned.Offer.Lot.Cautions(results.Plan.SowingMethod)));
+    }
+}

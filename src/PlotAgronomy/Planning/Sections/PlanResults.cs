@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Blends;
+using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Spreading;
+
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>Everything the rooms answered about one plan; the sections of the sheet only print it.</summary>
+internal sealed class PlanResults
+{
+    internal required PlanContent Plan { get; init; }
+
+    internal required ImmutableArray<Finding> ReportFindings { get; init; }
+
+    internal required PlotNeed Need { get; init; }
+
+    internal required LimeAnswer Lime { get; init; }
+
+    internal PurchasePlan? Fertilizer { get; init; }
+
+    /// <summary>Runner-ups that really differ, with what they are.</summary>
+    internal ImmutableArray<(string Name, PurchasePlan Plan)> FertilizerAlternatives { get; init; } = [];
+
+    internal required Blend Blend { get; init; }
+
+    internal required BlendBatch Batch { get; init; }
+
+    internal required CrowdingReport Crowding { get; init; }
+
+    internal required ImmutableArray<SownKind> Sown { get; init; }
+
+    internal required SizeGroupPlan Groups { get; init; }
+
+    internal required ImmutableArray<SowingPass> Passes { get; init; }
+}
+
+/// <summary>One kind with its lot, its part of the blend and the bulk seed to weigh out.</summary>
+internal sealed record SownKind(PlannedKind Planned, BlendPart Part, BulkSeeding Bulk, BulkSeedMass Weight, int Packages)
+{
+    internal decimal Cost => Packages * Planned.Offer.Price;
+}

@@ -1,0 +1,43 @@
+using System.Globalization;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Planning.Reading;
+
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>What the laboratory's report says.</summary>
+internal static class ReportSection
+{
+    internal static SheetSection Write(PlanResults results)
+    {
+        var plan = results.Plan;
+        var report = plan.Report;
+        var sheet = new SectionWriter("What the report says", 'R');
+        sheet.Say($"{report.Laboratory}, sampled {(report.SampledOn is { } day ? SheetText.Date(day) : "on an unknown day")}{(report.SampledDepth is { } depth ? $", {Amounts.Print(depth, "in", 1)} deep" : "")}.");
+        sheet.Figure("area of the plot", $"{Amounts.Print(plan.Site.Area, "ac", 3)} ({Amounts.Print(plan.Site.Area, "ft2", 0)})", plan.Site.Measured);
+        if (report.WaterPh is { } ph)
+        {
+            string buffer = string.Concat(report.BufferPhs.Select(b => $"; {PlanVocabulary.Buffers.WordOf(b.Buffer)} buffer pH {Amounts.Print(b.Value, 2)}"));
+            sheet.Say($"Soil pH in water {Amounts.Print(ph.Value, 1)}{buffer}{(report.ExchangeableAcidity is { } acidity ? $"; exchangeable acidity {acidity}" : "")}.");
+        }
+
+        sheet.Say($"Rated by {plan.NutrientSystem.Name} ({plan.NutrientSystem.Institution}, {plan.NutrientSystem.Edition}).");
+        foreach (var rating in Ratings(results.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
+        {
+            sheet.Figure(
+                $"{rating.Reading.Analyte.ToString().ToLowerInvariant()}, {rating.Reading.PrintedValue.ToString("0.##", CultureInfo.InvariantCulture)} {rating.Scale.UnitInWords}",
+                $"{rating.Name} ({rating.Class.LimitsInWords()})",
+                results.Need);
+        }
+
+        foreach (var row in results.Need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))
+        {
+            string kinds = string.Join(", ", row.Select(c => SheetText.Name(c.Component.Kind)));
+            sheet.Say(row.Key is { } taken ? $"Taken as {CropRows.WordsFor(taken)}: {kinds}." : $"Without a row in this system: {kinds}.");
+        }
+
+        return sheet.Close();
+    }
+
+    private static IEnumerable<NutrientRating> Ratings(PlotNeed need) =>
+        need.Components.SelectMany(c => new[] { c.Phosphate?.Rating, c.Potash?.Rating }).OfType<NutrientRating>();
+}

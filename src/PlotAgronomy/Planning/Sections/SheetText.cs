@@ -1,0 +1,58 @@
+using PlotAgronomy.Seeds;
+using UnitsNet;
+
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>Numbers as they are rounded for the sheet. Rounding happens here and nowhere before.</summary>
+internal static class SheetText
+{
+    /// <summary>Less than this is dust of arithmetic, not a leftover.</summary>
+    private const double LeastLeftOverPounds = 0.005;
+
+    /// <summary>A weight for a scale: pounds from 10 lb on with one decimal, from 1 lb with two, below that ounces and grams.</summary>
+    internal static string Weight(Mass mass)
+    {
+        double pounds = mass.Pounds;
+        return pounds >= 10 ? Amounts.Print(mass, "lb", 1)
+            : pounds >= 1 ? Amounts.Print(mass, "lb", 2)
+            : $"{Amounts.Print(mass, "oz", 1)} ({Amounts.Print(mass, "g", 0)})";
+    }
+
+    internal static string LeftOver(Mass mass)
+    {
+        double pounds = mass.Pounds;
+        return pounds < LeastLeftOverPounds ? "none" : Weight(mass);
+    }
+
+    /// <summary>The kind's common name without the remark in brackets.</summary>
+    internal static string Name(CropKind kind) => kind.CommonName.Split(" (", 2)[0];
+
+    internal static string Rate(ApplicationRate rate) => Amounts.Print(rate, "lb/ac", rate.PoundsPerAcre >= 20 ? 0 : rate.PoundsPerAcre >= 2 ? 1 : 2);
+
+    internal static string Tons(ApplicationRate rate) => Amounts.Print(rate, "ton/ac", 2);
+
+    internal static string Distance(Length length) => Amounts.Print(length, "ft", 0);
+
+    internal static string Minutes(TimeSpan time) => Amounts.Print(time, "min", time.TotalMinutes < 10 ? 1 : 0);
+
+    internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>The symbol in brackets of <see cref="Nutrient"/>.</summary>
+    internal static string Symbol(PlantNutrient nutrient) => Nutrient(nutrient).Split('(', ')')[1];
+
+    internal static string Nutrient(PlantNutrient nutrient) => nutrient switch
+    {
+        PlantNutrient.Nitrogen => "nitrogen (N)",
+        PlantNutrient.Phosphate => "phosphate (P2O5)",
+        PlantNutrient.Potash => "potash (K2O)",
+        PlantNutrient.Sulfur => "sulfur (S)",
+        PlantNutrient.Magnesium => "magnesium (Mg)",
+        PlantNutrient.Boron => "boron (B)",
+        PlantNutrient.Zinc => "zinc (Zn)",
+        PlantNutrient.Manganese => "manganese (Mn)",
+        PlantNutrient.Calcium => "calcium (Ca)",
+        PlantNutrient.Copper => "copper (Cu)",
+        PlantNutrient.Iron => "iron (Fe)",
+        _ => "chlorine (Cl)",
+    };
+}

@@ -1,0 +1,14 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>The publications behind the sheet.</summary>
+internal static class SourcesSection
+{
+    internal static SheetSection Write(IReadOnlyList<Source> sources)
+    {
+        var sheet = new SectionWriter("Sources", 'Q');
+        sheet.Remark(sources.Select(s => (s.Id, $"{s.Title}. {s.Institution}, {s.Edition}{(s.SupersededBy is null ? "" : $" (superseded by {s.SupersededBy})")}")));
+        return sheet.Close();
+    }
+}

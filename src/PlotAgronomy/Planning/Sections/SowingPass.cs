@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Spreading;
+using UnitsNet;
+
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>One pass over the plot: the kinds that share the hopper, the load, and how to set the spreader for it.</summary>
+internal sealed class SowingPass
+{
+    internal required int Number { get; init; }
+
+    internal required SizeGroup Group { get; init; }
+
+    internal required ImmutableArray<SownKind> Kinds { get; init; }
+
+    internal required ApplicationRate Rate { get; init; }
+
+    internal required Mass Load { get; init; }
+
+    internal required SowingWalk Walk { get; init; }
+
+    /// <summary>Passes laid over the outline; null when only the area is known.</summary>
+    internal PassPlan? Layout { get; init; }
+
+    /// <summary>The measured run that comes closest, or null when none of the pass's kinds was run.</summary>
+    internal SpreaderRun? Run { get; init; }
+
+    internal MeasuredRate? Measured { get; init; }
+
+    /// <summary>The walking speed that gives the rate at the gate of the measured run.</summary>
+    internal SpreaderSetting? Setting { get; init; }
+
+    internal string Names => string.Join(", ", Kinds.Select(k => SheetText.Name(k.Planned.Kind)));
+}

@@ -1,0 +1,98 @@
+using PlotAgronomy.Spreading;
+
+namespace PlotAgronomy.Planning.Sections;
+
+/// <summary>The order of work for the planting method, with what to do between passes (common practice).</summary>
+internal static class WorkOrderSection
+{
+    internal static SheetSection Write(PlanResults results)
+    {
+        var sheet = new SectionWriter("Order of work", 'W');
+        sheet.Step(Before(results).Concat(Sowing(results)).Concat(After(results.Plan)));
+        return sheet.Close();
+    }
+
+    private static IEnumerable<string> Before(PlanResults results)
+    {
+        var plan = results.Plan;
+        if (results.Lime.Order is { } order)
+        {
+            string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
+            yield return plan.Method == PlantingMethod.TilledAndPacked
+                ? $"Spread the lime{when} and work it in{(plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "")}."
+                : $"Spread the lime on the surface{when}; it works down slowly.";
+        }
+
+        if (plan.Site.Cover is GroundCover.SmotherCrop or GroundCover.SmallGrain && plan.Method == PlantingMethod.TilledAndPacked)
+        {
+            yield return $"Mow {(plan.Site.CoverKind is { } cover ? SheetText.Name(cover).ToLowerInvariant() : "the standing crop")} before it sets seed and let it wilt.";
+        }
+
+        bool fertilizer = results.Fertilizer is { Lines.Length: > 0 };
+        switch (plan.Method)
+        {
+            case PlantingMethod.TilledAndPacked:
+                yield return fertilizer ? "Spread the fertilizer and work it in with the last tillage." : "Till a fine seedbed.";
+                yield return "Roll the seedbed firm: a boot sinks no deeper than its sole.";
+                yield return "Wait for a real rain in the forecast and sow just ahead of it, whatever the calendar says.";
+                break;
+            case PlantingMethod.FrostSeeded:
+                yield return "Wait for a dry morning on frozen, snow-free ground that will thaw by noon.";
+                break;
+            case PlantingMethod.Drilled:
+                yield return fertilizer ? "Spread the fertilizer before drilling." : "Check that the ground carries the drill.";
+                break;
+            default:
+                yield return fertilizer ? "Spread the fertilizer just before the seed, on dry leaves." : "Check that the standing crop is dry.";
+                yield return "Wait for a real rain in the forecast and sow just ahead of it.";
+                break;
+        }
+    }
+
+    private static IEnumerable<string> Sowing(PlanResults results)
+    {
+        bool worked = results.Plan.Method == PlantingMethod.TilledAndPacked;
+        foreach (var step in results.Groups.Steps)
+        {
+            switch (step.Action)
+            {
+                case SeedingAction.Spread when results.Passes.Single(p => p.Group == step.Group) is var pass:
+                    yield return results.Plan.Method == PlantingMethod.Drilled
+                        ? $"Drill {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}){Depth(pass)}."
+                        : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}).";
+                    break;
+                case SeedingAction.Cover when worked:
+                    yield return "Drag or disk lightly to cover the large seed, then firm the ground again.";
+                    break;
+                case SeedingAction.Press when worked:
+                    yield return "Roll once more to press the small seed in; do not cover it.";
+                    break;
+            }
+        }
+    }
+
+    private static IEnumerable<string> After(PlanContent plan)
+    {
+        switch (plan.Method)
+        {
+            case PlantingMethod.BroadcastThenRolled:
+                yield return "Roll the standing crop down over the seed the same day.";
+                break;
+            case PlantingMethod.BroadcastThenMown:
+                yield return "Mow the standing growth high over the seed the same day; the clippings are its cover.";
+                break;
+            case PlantingMethod.FrostSeeded:
+                yield return "Do not work the ground: freezing and thawing draw the seed in.";
+                yield return "Spread fertilizer only after green-up, never on frozen ground.";
+                break;
+        }
+
+        yield return "Write down what was really spread, the day, and the rain that followed.";
+    }
+
+    private static string Depth(SowingPass pass)
+    {
+        var depths = pass.Kinds.Select(k => k.Planned.Kind.Depth).OfType<Seeds.PlantingDepth>().ToList();
+        return depths.Count == 0 ? "" : $", {Amounts.Print(depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, "in", 2)} to {Amounts.Print(depths.MinBy(d => d.Deepest.Inches)!.Deepest, "in", 2)} deep";
+    }
+}

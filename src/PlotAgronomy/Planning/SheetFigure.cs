@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>A number on the sheet, with a short code under which it can be explained.</summary>
+public sealed class SheetFigure : SheetBlock
+{
+    /// <summary>Gets the short code, such as <c>L2</c>.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>Gets what the number is.</summary>
+    public required string Label { get; init; }
+
+    /// <summary>Gets the number with its unit, rounded for reading.</summary>
+    public required string Value { get; init; }
+
+    /// <summary>Gets the results behind the number.</summary>
+    public required ImmutableArray<IWorkedResult> Results { get; init; }
+
+    /// <summary>Gets lines of the sheet's own arithmetic after the results, such as rate times area.</summary>
+    public ImmutableArray<WorkedLine> OwnLines { get; init; } = [];
+
+    /// <summary>Gets the ids of the sources, each once.</summary>
+    public ImmutableArray<string> SourceIds => [.. Results.SelectMany(r => r.SourceIds).Concat(OwnLines.Select(l => l.SourceId).OfType<string>()).Distinct()];
+
+    /// <summary>Gets how well its numbers are known: the weakest status among its results.</summary>
+    public DataStatus Status =>
+        Results.SelectMany(r => r.Findings).Any(f => f.Code == "data-from-memory") ? DataStatus.Memory
+        : SourceIds.All(id => id is "PRACTICE" or "DEF-UNITS") && SourceIds.Contains("PRACTICE") ? DataStatus.Practice
+        : DataStatus.Read;
+
+    /// <summary>Lays out the lines of the sum.</summary>
+    /// <returns>The lines, in order.</returns>
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Results.SelectMany(r => r.ShowWork()).Concat(OwnLines)];
+}
