@@ -47,5 +47,5 @@ public sealed class NitrogenAnswer : IWorkedResult
             : [];
 
     internal static string Range(ApplicationRate low, ApplicationRate high) =>
-        low < high ? $"{Amounts.Print(low.PoundsPerAcre, 4)} to {Amounts.Print(high.PoundsPerAcre, 4)}" : Amounts.Print(low.PoundsPerAcre, 4);
+        low < high ? $"{Amounts.Print(low.PoundsPerAcre, 1)} to {Amounts.Print(high.PoundsPerAcre, 1)}" : Amounts.Print(low.PoundsPerAcre, 1);
 }

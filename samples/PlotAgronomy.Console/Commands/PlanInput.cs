@@ -1,0 +1,34 @@
+using PlotAgronomy.Planning;
+
+namespace PlotAgronomy.Sample.Commands;
+
+/// <summary>Reads a plan file, or says on stderr why not.</summary>
+internal static class PlanInput
+{
+    internal static string DemoFile => Path.Combine(AppContext.BaseDirectory, "data", "fall-blend.json");
+
+    internal static int Read(string? file, ConsoleStreams streams, out PlotPlan? plan)
+    {
+        plan = null;
+        string path = file ?? DemoFile;
+        string json;
+        try
+        {
+            json = File.ReadAllText(path);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            streams.Error.WriteLine($"cannot read '{path}': {error.Message}");
+            return ExitCode.Usage;
+        }
+
+        var reading = PlanReader.Read(json);
+        foreach (var problem in reading.Problems)
+        {
+            streams.Error.WriteLine($"{Path.GetFileName(path)}: {problem}");
+        }
+
+        plan = reading.Plan;
+        return plan is null ? ExitCode.BadInput : ExitCode.Done;
+    }
+}

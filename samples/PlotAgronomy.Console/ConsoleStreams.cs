@@ -1,0 +1,38 @@
+using Spectre.Console;
+
+namespace PlotAgronomy.Sample;
+
+/// <summary>Where a command reads and writes.</summary>
+internal sealed class ConsoleStreams
+{
+    internal required TextReader In { get; init; }
+
+    internal required TextWriter Out { get; init; }
+
+    internal required TextWriter Error { get; init; }
+
+    /// <summary>True when a person sits at the terminal; decides about colour only.</summary>
+    internal required bool Interactive { get; init; }
+
+    internal static ConsoleStreams Standard() => new()
+    {
+        In = Console.In,
+        Out = Console.Out,
+        Error = Console.Error,
+        Interactive = !Console.IsOutputRedirected,
+    };
+
+    /// <summary>A console of the layout library over a writer, without colour, of a fixed width when one is given.</summary>
+    internal static IAnsiConsole Layout(TextWriter writer, int? width)
+    {
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = AnsiSupport.No,
+            ColorSystem = ColorSystemSupport.NoColors,
+            Interactive = InteractionSupport.No,
+            Out = new AnsiConsoleOutput(writer),
+        });
+        console.Profile.Width = width ?? 100;
+        return console;
+    }
+}

@@ -1,0 +1,14 @@
+namespace PlotAgronomy.Sample.Output;
+
+/// <summary>How a sheet is written.</summary>
+public enum SheetFormat
+{
+    /// <summary>For a terminal; readable without colour.</summary>
+    Text,
+
+    /// <summary>Markdown.</summary>
+    Markdown,
+
+    /// <summary>JSON for other programs.</summary>
+    Json,
+}

@@ -1,0 +1,54 @@
+using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Tests.Support;
+
+namespace PlotAgronomy.Tests.Planning;
+
+public class FieldSheetTests
+{
+    public static TheoryData<string> Demos => ["fall-blend", "frost-seeding"];
+
+    private static FieldSheet Sheet(string demo) => SheetBuilder.Build(PlanReader.Read(File.ReadAllText(Repository.PathOf($"samples/data/{demo}.json"))).Plan!);
+
+    [Theory, MemberData(nameof(Demos))]
+    public void Every_figure_has_its_own_code_and_shows_its_working(string demo)
+    {
+        var figures = Sheet(demo).Figures;
+        Assert.Equal(figures.Length, figures.Select(f => f.Code).Distinct().Count());
+        Assert.All(figures, f => Assert.NotEmpty(f.ShowWork()));
+    }
+
+    [Theory, MemberData(nameof(Demos))]
+    public void Every_source_named_beside_a_figure_stands_in_the_list(string demo)
+    {
+        var sheet = Sheet(demo);
+        Assert.All(sheet.Figures.SelectMany(f => f.SourceIds), id => Assert.Contains(sheet.Sources, s => s.Id == id));
+        Assert.All(sheet.Findings, f => Assert.NotNull(SourceCatalog.TryFind(f.SourceId)));
+    }
+
+    [Theory, MemberData(nameof(Demos))]
+    public void The_sections_stand_in_the_order_of_the_work(string demo) =>
+        Assert.Equal(
+            ["What the report says", "Lime", "Fertilizer to buy and spread", "Seed to weigh out", "Order of work", "Spreader passes", "Shopping list", "Findings, most serious first", "Sources"],
+            Sheet(demo).Sections.Select(s => s.Heading));
+
+    [Theory, MemberData(nameof(Demos))]
+    public void Findings_stand_most_serious_first(string demo)
+    {
+        var severities = Sheet(demo).Findings.Select(f => f.Severity).ToList();
+        Assert.Equal(severities.OrderDescending(), severities);
+    }
+
+    [Theory, MemberData(nameof(Demos))]
+    public void A_table_row_is_as_wide_as_its_headings(string demo) =>
+        Assert.All(Sheet(demo).Sections.SelectMany(s => s.Blocks).OfType<SheetTable>(), t => Assert.All(t.Rows, r => Assert.Equal(t.Columns.Length, r.Cells.Length)));
+
+    [Fact]
+    public void A_plan_with_an_area_alone_asks_for_sides()
+    {
+        string json = File.ReadAllText(Repository.PathOf("samples/data/fall-blend.json"))
+            .Replace("\"sides\": { \"shape\": \"rectangle\", \"length\": \"182 ft\", \"width\": \"140 ft\" }", "\"area\": \"0.585 ac\"", StringComparison.Ordinal);
+        var sheet = SheetBuilder.Build(PlanReader.Read(json).Plan!);
+        Assert.Contains(sheet.Findings, f => f.Code == "plan-no-sides");
+    }
+}

@@ -1,0 +1,125 @@
+using System.Text.Json;
+using PlotAgronomy.Sample;
+using PlotAgronomy.Tests.Support;
+
+namespace PlotAgronomy.Tests.SampleConsole;
+
+/// <summary>The sample console run in process against writers.</summary>
+public class ConsoleTests
+{
+    private static string Data(string name) => Repository.PathOf($"samples/data/{name}");
+
+    private static (int Exit, string Out, string Error) Run(params string[] args)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        int exit = Program.Run(args, new ConsoleStreams { In = TextReader.Null, Out = output, Error = error, Interactive = false });
+        return (exit, output.ToString().ReplaceLineEndings("\n"), error.ToString().ReplaceLineEndings("\n"));
+    }
+
+    [Theory]
+    [InlineData("fall-blend")]
+    [InlineData("frost-seeding")]
+    public void The_demo_sheets_are_the_approved_ones(string name)
+    {
+        var (exit, sheet, error) = Run("plan", Data($"{name}.json"), "--width", "100");
+        Assert.Equal((0, ""), (exit, error));
+        string approved = Data($"{name}.approved.txt");
+        if (Environment.GetEnvironmentVariable("UPDATE_DOCS") == "1")
+        {
+            File.WriteAllText(approved, sheet);
+        }
+
+        Assert.Equal(File.ReadAllText(approved), sheet);
+    }
+
+    [Fact]
+    public void Without_arguments_the_demo_is_planned() => Assert.Equal(Run("plan").Out, Run().Out);
+
+    [Fact]
+    public void Ten_mistakes_are_ten_lines_on_stderr_and_exit_code_2()
+    {
+        var (exit, output, error) = Run("check", Path.Combine(AppContext.BaseDirectory, "Planning", "ten-mistakes.json"));
+        Assert.Equal((2, ""), (exit, output));
+        string[] lines = error.TrimEnd('\n').Split('\n');
+        Assert.Equal(10, lines.Length);
+        Assert.All(lines, l => Assert.StartsWith("ten-mistakes.json: line ", l, StringComparison.Ordinal));
+        Assert.DoesNotContain("   at ", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sound_plan_is_called_sound() => Assert.Equal((0, "fall-blend.json: no mistakes found\n", ""), Run("check", Data("fall-blend.json")));
+
+    [Fact]
+    public void A_missing_file_is_one_line_and_exit_code_1()
+    {
+        var (exit, output, error) = Run("plan", "no-such-file.json");
+        Assert.Equal((1, ""), (exit, output));
+        Assert.Single(error.TrimEnd('\n').Split('\n'));
+    }
+
+    [Theory]
+    [InlineData("dance")]
+    [InlineData("plan", "a.json", "b.json")]
+    [InlineData("plan", "--format", "pdf")]
+    [InlineData("plan", "--width", "7")]
+    [InlineData("check")]
+    public void A_wrong_command_line_is_one_line_and_exit_code_1(params string[] args)
+    {
+        var (exit, _, error) = Run(args);
+        Assert.Equal(1, exit);
+        Assert.Single(error.TrimEnd('\n').Split('\n'));
+    }
+
+    [Fact]
+    public void Every_number_on_the_sheet_can_be_explained()
+    {
+        var (_, json, _) = Run("plan", Data("fall-blend.json"), "--format", "json");
+        using var sheet = JsonDocument.Parse(json);
+        var codes = Codes(sheet.RootElement).ToList();
+        Assert.True(codes.Count > 30, $"{codes.Count} codes");
+        foreach (string code in codes)
+        {
+            var (exit, output, error) = Run("explain", code, Data("fall-blend.json"));
+            Assert.True(exit == 0, error);
+            Assert.Contains("formula", output, StringComparison.Ordinal);
+            Assert.Contains("source", output, StringComparison.Ordinal);
+            Assert.Contains("status", output, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void An_unknown_code_lists_the_codes_there_are()
+    {
+        var (exit, _, error) = Run("explain", "Z9");
+        Assert.Equal(2, exit);
+        Assert.Contains("L1", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Markdown_and_work_show_the_sources_of_the_sums()
+    {
+        string sheet = Run("plan", Data("fall-blend.json"), "--format", "markdown", "--work").Out;
+        Assert.StartsWith("# Fern Bottom", sheet, StringComparison.Ordinal);
+        Assert.Contains("## Lime", sheet, StringComparison.Ordinal);
+        Assert.Contains("[LIME-S7]", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Output_goes_to_a_file_whole_or_not_at_all()
+    {
+        string folder = Directory.CreateTempSubdirectory("plot-agronomy-").FullName;
+        string file = Path.Combine(folder, "sheet.md");
+        Assert.Equal(0, Run("plan", "--format", "markdown", "--output", file).Exit);
+        Assert.Equal([file], Directory.GetFiles(folder));
+        Assert.Equal(1, Run("plan", "--output", Path.Combine(folder, "no", "such", "folder.txt")).Exit);
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private static IEnumerable<string> Codes(JsonElement element) => element.ValueKind switch
+    {
+        JsonValueKind.Object => element.EnumerateObject().SelectMany(p => p.NameEquals("findings") ? [] : p.NameEquals("code") ? [p.Value.GetString()!] : Codes(p.Value)),
+        JsonValueKind.Array => element.EnumerateArray().SelectMany(Codes),
+        _ => [],
+    };
+}
