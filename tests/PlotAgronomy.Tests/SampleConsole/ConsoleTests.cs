@@ -18,6 +18,7 @@ public class ConsoleTests
     }
 
     [Theory]
+    [Trait("Category", "Generated")]
     [InlineData("fall-blend")]
     [InlineData("frost-seeding")]
     public void The_demo_sheets_are_the_approved_ones(string name)
