@@ -51,7 +51,8 @@ internal static class FitFindings
     private static IEnumerable<Finding> Dates(BlendFit fit)
     {
         var seasons = fit.Batch.Blend.Parts.Select(p => p.Kind).ToLookup(k => k.GrowingSeason);
-        if (seasons[GrowingSeason.Warm].Any() && seasons[GrowingSeason.Cool].Any())
+        bool meet = fit.Dates is { Ranges.IsEmpty: false };
+        if (!meet && seasons[GrowingSeason.Warm].Any() && seasons[GrowingSeason.Cool].Any())
         {
             yield return FindingCatalog.Create("blend-warm-and-cool", ("warm", Names(seasons[GrowingSeason.Warm])), ("cool", Names(seasons[GrowingSeason.Cool])));
         }

@@ -48,6 +48,7 @@ public class BlendProperties
         var pail = Mass.FromPounds(1.5);
         var batch = sketch.Blend.WeighFor(area);
         var read = Blend.FromHomeScale(area, pail, [.. batch.Lines.Select(l => (l.Component, Mass.FromPounds(l.Weight.Pounds + 1.5)))]);
+        // A light seed in a heavy pail loses digits when the pail is taken off.
         double heaviest = batch.Lines.Max(l => l.Weight.Pounds);
         double lightest = batch.Lines.Min(l => l.Weight.Pounds);
         return Alike(sketch.Blend, read, Math.Max(1e-12, 4e-16 * (heaviest + 1.5) / lightest * 4));

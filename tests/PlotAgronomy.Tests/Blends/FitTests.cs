@@ -198,10 +198,51 @@ public class FitTests
     }
 
     [Fact]
-    public void Warm_and_cool_kinds_have_no_day_in_common()
+    public void Dates_that_never_meet_are_said()
+    {
+        // South: wheat from August 1, browntop millet April to July (Mississippi).
+        var blend = BlendOf(("browntop_millet", 0.5), ("winter_wheat", 0.4));
+        Assert.Empty(CommonDates.Of(blend, PlantingRegion.South).Ranges);
+        Assert.Contains("blend-no-common-day", CodesOf(blend, new PlotConditions { Region = PlantingRegion.South }));
+    }
+
+    [Fact]
+    public void Nitrogen_fixed_is_called_an_estimate()
+    {
+        Assert.Contains("blend-nitrogen-estimated", CodesOf(BlendOf(("ladino_clover", 0.5))));
+        Assert.DoesNotContain("blend-nitrogen-estimated", CodesOf(BlendOf(("winter_wheat", 0.5))));
+    }
+
+    [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
+    public void The_report_reads_alike_everywhere(string culture)
+    {
+        var conditions = new PlotConditions { Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor, Region = PlantingRegion.South, SowingDay = new DateOnly(2026, 12, 24), NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(42.5), IsSeedLeftOnSurface = true };
+        string Report()
+        {
+            var fit = Fit(BlendOf(("ladino_clover", 0.55), ("winter_wheat", 0.45), ("purple_top_turnip", 0.35)), conditions);
+            var seasons = SeasonCoverage.Of(fit.Batch.Blend);
+            return string.Join("\n", [.. fit.Findings.Select(f => f.ToString()), .. fit.ShowWork().Select(w => w.ToString()), .. seasons.Findings.Select(f => f.ToString()), .. seasons.ShowWork().Select(w => w.ToString()),
+                .. BagOrder.Of(fit.Batch.Blend, Area.FromAcres(0.35)).ShowWork().Select(w => w.ToString()), .. BatchSpread.Of(fit.Batch.Blend, BulkSeedMass.FromPounds(0.5)).ShowWork().Select(w => w.ToString()),
+                Diversity.Of(fit.Batch.Blend, BlendMeasure.LiveSeeds).ToString()]);
+        }
+
+        string here = Report();
+        using (new CultureScope(culture))
+        {
+            Assert.Equal(here, Report());
+        }
+
+        Assert.Contains("42.5 lb/ac of nitrogen", here, StringComparison.Ordinal);
+        Assert.Contains("2026-12-24 is outside", here, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Warm_and_cool_kinds_need_a_published_day_in_common()
     {
         Assert.Contains("blend-warm-and-cool", CodesOf(BlendOf(("cowpea_iron_clay", 0.5), ("winter_wheat", 0.4))));
         Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("crimson_clover", 0.5), ("winter_wheat", 0.4))));
+        // East Texas sows cowpea late in summer with grain (Fall-planted forage mixtures, Texas A&M University, 2019).
+        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea_iron_clay", 0.5), ("winter_wheat", 0.4)), new PlotConditions { Region = PlantingRegion.South }));
     }
 
     [Fact]
