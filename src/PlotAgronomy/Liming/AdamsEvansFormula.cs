@@ -33,7 +33,7 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula
         yield return new("Acidity H", "8 x (8.00 - buffer pH)", $"8 x (8.00 - {Amounts.Print(reading, 2)}) = {Amounts.Print(Acidity(reading), 3)} meq/100 g", "LIME-AE1");
         yield return new("Acid share now and at the target", "root of pH = 7.79 - 5.55 Hs + 2.27 Hs2", $"{Amounts.Print(now, 4)} and {Amounts.Print(then, 4)}", "LIME-AE1");
         yield return new("CEC", "H / acid share now", $"{Amounts.Print(capacity, 3)} meq/100 g", "LIME-AE1");
-        yield return new("Base rate", "0.75 x CEC x (acid share now - at the target)", $"{Amounts.Print(0.75 * capacity * (now - then), 3)} ton/ac", "LIME-AE1");
+        yield return new("Base rate", "0.75 x CEC x (acid share now - at the target)", $"{Amounts.Print(LimeConstants.Of("ae-ag-lime-per-meq") * capacity * (now - then), 3)} ton/ac", "LIME-AE1");
     }
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)

@@ -43,6 +43,6 @@ public sealed class FineLimeAllowance : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => Low is { } low && High is { } high
-        ? [new("Fine lime", "60 to 65 lb for 90 lb of ordinary lime", $"{Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)} becomes {Amounts.Print(low, "lb/1000 ft2", 1)} to {Amounts.Print(high, "lb/1000 ft2", 1)}", "PRACTICE")]
+        ? [new("Fine lime", "a laboratory's allowance for ordinary lime", $"{Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)} becomes {Amounts.Print(low, "lb/1000 ft2", 1)} to {Amounts.Print(high, "lb/1000 ft2", 1)}", "PRACTICE")]
         : [];
 }

@@ -16,6 +16,7 @@ public sealed class LimeBalance : IWorkedResult
         Need = Mass.FromPounds(rate.OfBasis.PoundsPerAcre * acres);
         Applied = Mass.FromPounds(applied.Sum(a => a.PoundsOfBasis(rate)));
         Planned = Mass.FromPounds(planned.Sum(a => a.PoundsOfBasis(rate)));
+        Findings = Finding.InOrder(FindingsOf([.. applied, .. planned]));
     }
 
     /// <summary>Gets the rate that is needed.</summary>
@@ -61,7 +62,7 @@ public sealed class LimeBalance : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [Rate.Basis.SourceId];
@@ -80,10 +81,7 @@ public sealed class LimeBalance : IWorkedResult
         ArgumentNullException.ThrowIfNull(applied);
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));
-        ImmutableArray<LimeApplication> on = [.. applied];
-        ImmutableArray<LimeApplication> next = [.. planned ?? []];
-        var balance = new LimeBalance(rate, area, on, next) { Findings = [] };
-        return new LimeBalance(rate, area, on, next) { Findings = Finding.InOrder(FindingsOf(balance, [.. on, .. next])) };
+        return new LimeBalance(rate, area, [.. applied], [.. planned ?? []]);
     }
 
     /// <summary>What is still owed, counted in a material.</summary>
@@ -106,15 +104,15 @@ public sealed class LimeBalance : IWorkedResult
         new("After the plan", "applied + planned", $"{Amounts.Print(RateAfterPlan, "lb/ac", 1)}{(AboveNeedPercent is > 0 ? $", {Amounts.Print(AboveNeedPercent.Value, 1)} % above need" : "")}"),
     ];
 
-    private static IEnumerable<Finding> FindingsOf(LimeBalance balance, ImmutableArray<LimeApplication> all)
+    private IEnumerable<Finding> FindingsOf(ImmutableArray<LimeApplication> all)
     {
-        double owed = balance.StillOwed.Pounds;
+        double owed = StillOwed.Pounds;
         if (owed > 1e-9)
         {
             yield return FindingCatalog.Create("lime-below-need", ("pounds", Amounts.Print(owed, 0)));
         }
 
-        if (balance.AboveNeedPercent is { } above && above > 1e-9)
+        if (AboveNeedPercent is { } above && above > 1e-9)
         {
             bool large = above > LimeConstants.Of("over-planned-percent");
             yield return FindingCatalog.Create(large ? "lime-above-need" : "lime-above-need-small", ("percent", Amounts.Print(above, 1)));
@@ -127,7 +125,7 @@ public sealed class LimeBalance : IWorkedResult
         foreach (var application in all.Where(a => !a.Material.Neutralizes))
         {
             yield return FindingCatalog.Create("lime-no-neutralizing-value", ("material", application.Material.Name));
-            double acres = balance.Area.Acres;
+            double acres = Area.Acres;
             double sulfur = application.Mass.Pounds * LimingCompound.Find("gypsum").Sulfur.Value / acres;
             if (application.Material.Form == LimingForm.Gypsum && sulfur > LimeConstants.Of("high-sulfur"))
             {

@@ -19,6 +19,7 @@ public sealed class LimeMethod
         HighestReading = row.Number("highest_reading");
         NoLimeAboveHighest = row.Text("above_highest") == "none";
         Depth = Length.FromInches(row.Number("depth_inch"));
+        DepthIsPrinted = row.Text("depth_printed") == "yes";
         Basis = LimeBasis.Find(row.Text("basis_id"));
         OnlyBelowWaterPh = row.NumberOrNull("only_below_water_ph");
         StandingFinding = row.TextOrNull("finding");
@@ -59,6 +60,9 @@ public sealed class LimeMethod
 
     /// <summary>Gets the depth of soil its rates treat.</summary>
     public Length Depth { get; }
+
+    /// <summary>Gets a value indicating whether its source prints that depth; else the usual sampling slice was taken.</summary>
+    public bool DepthIsPrinted { get; }
 
     /// <summary>Gets the lime its rates are counted in.</summary>
     public LimeBasis Basis { get; }

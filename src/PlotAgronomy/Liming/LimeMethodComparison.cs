@@ -25,14 +25,7 @@ public sealed class LimeMethodComparison : IWorkedResult
     public required ImmutableArray<LimeMethodAnswer> Answers { get; init; }
 
     /// <summary>Gets the difference between the largest and the smallest common figure; null when fewer than two methods have one.</summary>
-    public ApplicationRate? Spread
-    {
-        get
-        {
-            var rates = Answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
-            return rates.Count < 2 ? null : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
-        }
-    }
+    public ApplicationRate? Spread { get; private init; }
 
     /// <inheritdoc/>
     public required ImmutableArray<Finding> Findings { get; init; }
@@ -58,14 +51,21 @@ public sealed class LimeMethodComparison : IWorkedResult
         var common = material ?? LimingMaterial.PureCarbonate;
         ImmutableArray<LimeMethodAnswer> answers =
         [
-            .. LimeRequirement.Methods
-                .Where(m => includeFromMemory || m.Status != DataStatus.Memory)
-                .Where(m => m.Soils.Contains(sample.Class) && m.Formula.ReadingOf(sample) is not null)
+            .. LimeRequirement.Accepting(sample, includeFromMemory)
                 .Select(m => Answer(m.NeedFor(sample, m.ClosestTarget(targetPh)), depth, common))
                 .OrderBy(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity).ThenBy(a => a.Method.Id, StringComparer.Ordinal),
         ];
-        var comparison = new LimeMethodComparison { TargetPh = targetPh, Depth = depth, Material = common, Answers = answers, Findings = [] };
-        return new LimeMethodComparison { TargetPh = targetPh, Depth = depth, Material = common, Answers = answers, Findings = Finding.InOrder(FindingsOf(comparison)) };
+        var rates = answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
+        ApplicationRate? spread = rates.Count < 2 ? null : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
+        return new LimeMethodComparison
+        {
+            TargetPh = targetPh,
+            Depth = depth,
+            Material = common,
+            Answers = answers,
+            Spread = spread,
+            Findings = Finding.InOrder(FindingsOf(answers, spread)),
+        };
     }
 
     /// <inheritdoc cref="Of(LimeSample, double, Length, LimingMaterial?, bool)" path="/summary"/>
@@ -102,14 +102,14 @@ public sealed class LimeMethodComparison : IWorkedResult
         ApplicationRate? OnCommonBasis(LimeRate? rate) => rate?.AtDepth(depth).RateOf(material);
     }
 
-    private static IEnumerable<Finding> FindingsOf(LimeMethodComparison comparison)
+    private static IEnumerable<Finding> FindingsOf(ImmutableArray<LimeMethodAnswer> answers, ApplicationRate? spread)
     {
-        if (comparison.Spread is { } spread)
+        if (spread is { } difference)
         {
-            yield return FindingCatalog.Create("lime-comparison-spread", ("spread", LimeText.Tons(spread.PoundsPerAcre)));
+            yield return FindingCatalog.Create("lime-comparison-spread", ("spread", LimeText.Tons(difference.PoundsPerAcre)));
         }
 
-        foreach (var answer in comparison.Answers)
+        foreach (var answer in answers)
         {
             if (answer.WhyNot is { } reason)
             {

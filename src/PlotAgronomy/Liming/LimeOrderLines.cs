@@ -45,7 +45,7 @@ internal static class LimeOrderLines
         foreach (var part in order.Dressings.Where(_ => order.Dressings.Length > 1))
         {
             string when = part.On is { } day ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : $"month {Amounts.Print(part.MonthsAfterFirst, 0)}";
-            lines.Add(new($"Dressing {Amounts.Print(part.Number, 0)}", "most at once, the last takes the rest", $"{when}: {Amounts.Print(part.Mass, "lb", 1)}{(part.Bags is { } b ? $", {Amounts.Print(b, 0)} bags" : "")}"));
+            lines.Add(new($"Dressing {Amounts.Print(part.Number, 0)}", "the last part takes the rest", $"{when}: {Amounts.Print(part.Mass, "lb", 1)}{(part.Bags is { } b ? $", {Amounts.Print(b, 0)} bags" : "")}"));
         }
 
         return lines.ToImmutable();

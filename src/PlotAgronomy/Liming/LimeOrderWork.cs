@@ -126,30 +126,32 @@ internal sealed class LimeOrderWork
             most ??= LimePlacementRule.HighestAtOnce;
         }
 
-        int months = terms.MonthsBetween ?? rule?.MonthsBetween ?? DefaultMonthsBetween;
         int count = most is { } limit ? WholePackages.RoundUp(poundsPerAcre / limit.PoundsPerAcre) : 1;
+        bool evenly = terms.MostAtOnce is null && rule is { SplitsEvenly: true, MostAtOnce: not null };
+        double part = count == 1 ? pounds : evenly ? pounds / count : most!.Value.PoundsPerAcre * acres;
+        int months = terms.MonthsBetween ?? rule?.MonthsBetween ?? DefaultMonthsBetween;
         if (count > 1)
         {
-            findings.Add(FindingCatalog.Create("lime-split", ("most", LimeText.Tons(most!.Value.PoundsPerAcre)), ("count", Amounts.Print(count, 0)), ("months", Amounts.Print(months, 0))));
+            string limitText = LimeText.Tons(most!.Value.PoundsPerAcre);
+            findings.Add(months == 0
+                ? FindingCatalog.Create("lime-split-plowed", ("most", limitText), ("count", Amounts.Print(count, 0)))
+                : FindingCatalog.Create("lime-split", ("most", limitText), ("count", Amounts.Print(count, 0)), ("months", Amounts.Print(months, 0))));
         }
 
-        return [.. Enumerable.Range(1, count).Select(number => Part(number, count, months, pounds, most))];
+        return [.. Enumerable.Range(1, count).Select(number => Dressing(number, months, number < count ? part : pounds - (part * (count - 1))))];
     }
 
-    /// <summary>Every part but the last is the most that goes on at once; the last takes the remainder.</summary>
-    private LimeDressing Part(int number, int count, int months, double pounds, ApplicationRate? most)
+    private LimeDressing Dressing(int number, int months, double pounds)
     {
-        double full = most is { } limit ? limit.PoundsPerAcre * acres : pounds;
-        double mine = number < count ? full : pounds - (full * (count - 1));
         double? bagPounds = terms.Bag?.Pounds;
         return new LimeDressing
         {
             Number = number,
             MonthsAfterFirst = (number - 1) * months,
             On = terms.FirstDressingOn?.AddMonths((number - 1) * months),
-            Rate = ApplicationRate.FromPoundsPerAcre(mine / acres),
-            Mass = Mass.FromPounds(mine),
-            Bags = bagPounds is { } bag ? WholePackages.RoundUp(mine / bag) : null,
+            Rate = ApplicationRate.FromPoundsPerAcre(pounds / acres),
+            Mass = Mass.FromPounds(pounds),
+            Bags = bagPounds is { } bag ? WholePackages.RoundUp(pounds / bag) : null,
         };
     }
 

@@ -70,27 +70,18 @@ public sealed class LimeOutlook : IWorkedResult
         double rise = Math.Max(0, terms.Rate.TargetPh - ph) * terms.ShareDelivered.Value;
         bool onSurface = terms.Placement == LimePlacement.Surface;
         var known = terms.Kinds.Where(k => k.Ph is not null).ToList();
-        var outlook = new LimeOutlook(terms)
+        ImmutableArray<CropKind> holdBack = [.. known.Where(k => k.Ph!.MinimumPh > ph)];
+        ImmutableArray<CropKind> unknown = [.. terms.Kinds.Where(k => k.Ph is null)];
+        return new LimeOutlook(terms)
         {
             Worked = worked,
             ExpectedPhLow = onSurface ? ph : ph + (rise * worked.Low.Value),
             ExpectedPhHigh = ph + (rise * worked.High.Value),
             SowNow = [.. known.Where(k => k.Ph!.MinimumPh <= ph)],
-            HoldBack = [.. known.Where(k => k.Ph!.MinimumPh > ph)],
-            LimitUnknown = [.. terms.Kinds.Where(k => k.Ph is null)],
+            HoldBack = holdBack,
+            LimitUnknown = unknown,
             RetestOn = terms.LimedOn.AddMonths(MonthsToRetest(terms)),
-            Findings = [],
-        };
-        return new LimeOutlook(terms)
-        {
-            Worked = outlook.Worked,
-            ExpectedPhLow = outlook.ExpectedPhLow,
-            ExpectedPhHigh = outlook.ExpectedPhHigh,
-            SowNow = outlook.SowNow,
-            HoldBack = outlook.HoldBack,
-            LimitUnknown = outlook.LimitUnknown,
-            RetestOn = outlook.RetestOn,
-            Findings = Finding.InOrder(outlook.FindingsOf(months)),
+            Findings = Finding.InOrder([.. TimeFindings(terms, months), .. KindFindings(ph, holdBack, unknown)]),
         };
     }
 
@@ -117,33 +108,32 @@ public sealed class LimeOutlook : IWorkedResult
             : "retest-other");
     }
 
-    private IEnumerable<Finding> FindingsOf(double months)
+    private static IEnumerable<Finding> TimeFindings(LimeOutlookTerms terms, double months)
     {
-        double ph = Terms.SoilPh.Value;
-        bool sour = ph < Terms.Rate.TargetPh;
-        if (sour && months < LimeConstants.Of("too-young"))
+        if (terms.SoilPh.Value >= terms.Rate.TargetPh)
+        {
+            yield break;
+        }
+
+        if (months < LimeConstants.Of("too-young"))
         {
             yield return FindingCatalog.Create("lime-too-young", ("months", Amounts.Print(months, 1)));
         }
 
-        if (sour && months < LimeConstants.Of("full-effect") && Terms.Kinds.Any(k => k.IsLegume))
+        if (months < LimeConstants.Of("full-effect") && terms.Kinds.Any(k => k.IsLegume))
         {
             yield return FindingCatalog.Create("lime-seed-legumes-later");
         }
 
-        if (sour && Terms.Placement == LimePlacement.Surface)
+        if (terms.Placement == LimePlacement.Surface)
         {
             yield return FindingCatalog.Create("lime-surface-slow");
         }
-
-        foreach (var kind in HoldBack)
-        {
-            yield return FindingCatalog.Create("lime-kind-hold-back", ("kind", kind.CommonName), ("minimum", LimeText.Ph(kind.Ph!.MinimumPh)), ("ph", LimeText.Ph(ph)));
-        }
-
-        foreach (var kind in LimitUnknown)
-        {
-            yield return FindingCatalog.Create("lime-kind-limit-unknown", ("kind", kind.CommonName));
-        }
     }
+
+    private static IEnumerable<Finding> KindFindings(double ph, ImmutableArray<CropKind> holdBack, ImmutableArray<CropKind> unknown) =>
+    [
+        .. holdBack.Select(k => FindingCatalog.Create("lime-kind-hold-back", ("kind", k.CommonName), ("minimum", LimeText.Ph(k.Ph!.MinimumPh)), ("ph", LimeText.Ph(ph)))),
+        .. unknown.Select(k => FindingCatalog.Create("lime-kind-limit-unknown", ("kind", k.CommonName))),
+    ];
 }

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimePlacementRule
 {
     private static readonly Lazy<ImmutableArray<LimePlacementRule>> All = new(() =>
-        [.. CsvTable.Embedded("liming-placement.csv", "institution", "placement", "treated_depth_inch", "most_at_once_ton_per_acre", "months_between", "source_id", "locator", "status")
+        [.. CsvTable.Embedded("liming-placement.csv", "institution", "placement", "treated_depth_inch", "most_at_once_ton_per_acre", "months_between", "split", "source_id", "locator", "status")
             .Rows.Select(r => new LimePlacementRule(r))]);
 
     private LimePlacementRule(CsvRow row)
@@ -17,6 +17,7 @@ internal sealed class LimePlacementRule
         TreatedDepthInches = row.NumberOrNull("treated_depth_inch");
         MostAtOnce = row.NumberOrNull("most_at_once_ton_per_acre") is { } tons ? ApplicationRate.FromShortTonsPerAcre(tons) : null;
         MonthsBetween = row.TextOrNull("months_between") is null ? null : row.Integer("months_between");
+        SplitsEvenly = row.Text("split") == "even";
         SourceId = row.SourceId();
     }
 
@@ -32,6 +33,9 @@ internal sealed class LimePlacementRule
     internal ApplicationRate? MostAtOnce { get; }
 
     internal int? MonthsBetween { get; }
+
+    /// <summary>Whether a rate above the limit is cut into equal parts; else each part is as large as the limit allows.</summary>
+    internal bool SplitsEvenly { get; }
 
     internal string SourceId { get; }
 

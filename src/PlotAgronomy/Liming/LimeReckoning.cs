@@ -61,6 +61,11 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             Add(code);
         }
 
+        if (!method.DepthIsPrinted)
+        {
+            Add("lime-depth-assumed", ("method", method.Name), ("depth", LimeText.Inches(method.Depth)));
+        }
+
         if (target > LimeConstants.Of("over-lime-target"))
         {
             Add("lime-over-target");

@@ -12,7 +12,7 @@ namespace PlotAgronomy.Liming;
 public static class LimeRequirement
 {
     private static readonly Lazy<FrozenDictionary<string, LimeMethod>> ById = new(() =>
-        CsvTable.Embedded("liming-methods.csv", "id", "name", "institution", "form", "buffers", "soils", "lowest_reading", "highest_reading", "above_highest", "depth_inch", "basis_id", "only_below_water_ph", "finding", "source_id", "locator", "status")
+        CsvTable.Embedded("liming-methods.csv", "id", "name", "institution", "form", "buffers", "soils", "lowest_reading", "highest_reading", "above_highest", "depth_inch", "depth_printed", "basis_id", "only_below_water_ph", "finding", "source_id", "locator", "status")
             .Rows.Select(r => new LimeMethod(r)).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal));
 
     /// <summary>Gets every method, in the order of their ids.</summary>
@@ -46,5 +46,15 @@ public static class LimeRequirement
     {
         Guard.Defined(buffer);
         return [.. By(institution).Where(m => m.Buffers.Contains(buffer))];
+    }
+
+    /// <summary>The methods that accept a sample: its soil is theirs and the reading they need is on the report.</summary>
+    /// <param name="sample">Sample.</param>
+    /// <param name="includeFromMemory">Whether to name the methods whose numbers are from memory as well.</param>
+    /// <returns>The methods, in the order of their ids.</returns>
+    public static ImmutableArray<LimeMethod> Accepting(LimeSample sample, bool includeFromMemory = false)
+    {
+        ArgumentNullException.ThrowIfNull(sample);
+        return [.. Methods.Where(m => (includeFromMemory || m.Status != DataStatus.Memory) && m.Soils.Contains(sample.Class) && m.Formula.ReadingOf(sample) is not null)];
     }
 }

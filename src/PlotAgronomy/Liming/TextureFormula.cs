@@ -7,11 +7,11 @@ namespace PlotAgronomy.Liming;
 /// <summary>A garden table by texture and water pH, to pH 6.5 (PRACTICE), for soils whose buffer pH was not read.</summary>
 internal sealed class TextureFormula : LimeFormula
 {
-    private static readonly Lazy<ILookup<SoilTexture, (double Ph, double PoundsPerAcre)>> Rows = new(() =>
+    private static readonly Lazy<ILookup<SoilTexture, (double Ph, double PoundsPerAcre, double Target)>> Rows = new(() =>
         CsvTable.Embedded("liming-texture.csv", "water_ph", "texture", "lb_per_100_ft2", "target_ph", "source_id", "locator", "status").Rows
-            .ToLookup(r => r.Choice<SoilTexture>("texture"), r => (r.Number("water_ph"), ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("lb_per_100_ft2")).PoundsPerAcre)));
+            .ToLookup(r => r.Choice<SoilTexture>("texture"), r => (r.Number("water_ph"), ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("lb_per_100_ft2")).PoundsPerAcre, r.Number("target_ph"))));
 
-    internal override ImmutableArray<double> Targets => [6.5];
+    internal override ImmutableArray<double> Targets => [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
 
     internal override string Reads => "water pH and a texture of sandy loam, loam or clay loam";
 

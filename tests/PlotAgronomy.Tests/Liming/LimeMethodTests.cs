@@ -212,4 +212,18 @@ public class LimeMethodTests
         Assert.Equal(["Acidity Ac", "Base rate", "Earlier lime still to work", "Need", "Labels", "Range"], work.Select(l => l.Label));
         Assert.Equal("2.1 x (6 - 5.2) / (6.6 - 5.2) = 1.2 ton/ac", work[1].Numbers);
     }
+
+    [Fact]
+    public void A_depth_the_source_does_not_print_is_named()
+    {
+        Assert.True(Need("north-carolina-mehlich", Report(5.0, SoilBuffer.Mehlich, 6.2), 6.0).Has("lime-depth-assumed"));
+        Assert.False(Need("oregon-2025-sikora", Report(5.0, SoilBuffer.Sikora, 6.2), 6.0).Has("lime-depth-assumed"));
+    }
+
+    [Fact]
+    public void Equations_that_cross_are_named()
+    {
+        Assert.True(Need("wisconsin-a2809", Report(4.5, SoilBuffer.Smp, 6.9), 6.8).Has("lime-lower-target-needs-more"));
+        Assert.False(Need("wisconsin-a2809", Report(5.2, SoilBuffer.Smp, 6.2), 6.8).Has("lime-lower-target-needs-more"));
+    }
 }

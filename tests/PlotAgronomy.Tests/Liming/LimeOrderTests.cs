@@ -109,4 +109,60 @@ public class LimeOrderTests
             Assert.Contains(order.ShowWork(), l => l.Numbers.StartsWith("32 bags of 40 lb", StringComparison.Ordinal));
         }
     }
+
+    [Fact]
+    public void Pennsylvania_plows_down_one_half_and_works_in_the_other()
+    {
+        // Liming Practices, forage fertility (Penn State): over 4 ton/acre half plowed down, half worked into the surface.
+        LimeOrder Order(double tons) => LimeOrder.For(new LimeOrderTerms { Rate = Rate(tons, LimeBasis.Find("cce-100-fine"), 7, institution: "Pennsylvania"), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1) });
+        Assert.Equal([5000.0, 5000], Order(5).Dressings.Select(d => d.Mass.Pounds));
+        Assert.All(Order(5).Dressings, d => Assert.Equal(0, d.MonthsAfterFirst));
+        Assert.True(Order(5).Has("lime-split-plowed"));
+        Assert.True(Order(5).Has("lime-rate-high"));
+        Assert.Single(Order(4).Dressings);
+        Assert.False(Order(4).Has("lime-rate-high"));
+    }
+
+    [Fact]
+    public void Turf_in_pennsylvania_gets_a_hundred_pounds_at_once()
+    {
+        // Lime Recommendations for Turf (Penn State): 100 lb/1000 ft2 at once, repeats 4-6 months apart.
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(230), 7.0, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), "Pennsylvania turf");
+        var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = LimingMaterial.PureCarbonate, Area = Area.FromSquareFeet(1000), Placement = LimePlacement.Surface });
+        Assert.Equal([100.0, 100, 30], order.Dressings.Select(d => Math.Round(d.Mass.Pounds, 6)));
+        Assert.Equal([0, 4, 8], order.Dressings.Select(d => d.MonthsAfterFirst));
+    }
+
+    [Theory]
+    [InlineData("Missouri", 3, new[] { 2.0, 1 }, 24)]
+    [InlineData("Oregon", 3, new[] { 2.0, 1 }, 12)]
+    [InlineData("New York", 3, new[] { 1.0, 1, 1 }, 12)]
+    public void Each_institution_limits_lime_on_the_surface(string institution, double tons, double[] parts, int months)
+    {
+        var order = LimeOrder.For(new LimeOrderTerms { Rate = Rate(tons, institution: institution), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Placement = LimePlacement.Surface });
+        Assert.Equal(parts, order.Dressings.Select(d => Math.Round(d.Rate.ShortTonsPerAcre, 9)));
+        Assert.Equal(months, order.Dressings[1].MonthsAfterFirst);
+    }
+
+    [Fact]
+    public void Iowas_no_till_rate_is_for_the_top_inches()
+    {
+        // Crop Advantage Series (Iowa State, 2019): sample and lime 2-3 inches; 3,880.3 lb at 6 inches is half of that at 3.
+        var need = LimeRequirement.ByName("iowa-pm1688-equation").NeedFor(Report(5.2, PlotAgronomy.Soil.SoilBuffer.Smp, 6.35), 6.5);
+        LimeOrder Order(LimePlacement placement, double? worked) => LimeOrder.For(new LimeOrderTerms { Rate = need.Rate!, Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Placement = placement, WorkedDepth = worked is { } w ? Length.FromInches(w) : null });
+        Assert.Equal(3880.3 / 2, Order(LimePlacement.Surface, null).Product.Pounds, 0.05);
+        Assert.Equal(2586.8, Order(LimePlacement.WorkedIn, 4).Product.Pounds, 0.05);
+    }
+
+    [Fact]
+    public void An_institution_without_a_surface_rule_says_so() =>
+        Assert.True(LimeOrder.For(new LimeOrderTerms { Rate = Rate(1), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Placement = LimePlacement.Surface }).Has("lime-no-surface-rule"));
+
+    [Fact]
+    public void A_lime_of_unprinted_strength_counts_pound_for_pound_and_says_so()
+    {
+        var order = LimeOrder.For(new LimeOrderTerms { Rate = Rate(1, LimeBasis.Find("ground-limestone")), Material = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 90), Area = Area.FromAcres(1) });
+        Assert.Equal(2000, order.Product.Pounds, 1e-9);
+        Assert.True(order.Has("lime-basis-unstated"));
+    }
 }

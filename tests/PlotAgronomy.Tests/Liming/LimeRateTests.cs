@@ -110,4 +110,21 @@ public class LimeRateTests
             Assert.Equal("1.25 ton/ac of 100-score lime to pH 6.5, 6.5 in deep (test laboratory)", Rate(1.25, depthInches: 6.5).ToString());
         }
     }
+
+    [Fact]
+    public void A_printed_rate_is_followed_and_a_real_difference_is_named()
+    {
+        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(Report(5.0, PlotAgronomy.Soil.SoilBuffer.Sikora, 6.2), 6.4);
+        LimeRate Printed(double tons, string institution = "Oregon", LimeBasis? basis = null) => Rate(tons, basis ?? LimeBasis.OregonScore100, 6, 6.4, institution);
+        // EM 9585: 2.5, 2.8 and 3.1 ton/ac at 6.3, 6.2 and 6.1.
+        Assert.False(PrintedLimeCheck.Of(Printed(2.5), need).Differs);
+        Assert.False(PrintedLimeCheck.Of(Printed(3.1), need).Differs);
+        var above = PrintedLimeCheck.Of(Printed(3.2), need);
+        Assert.True(above.Differs);
+        Assert.True(above.Has("lime-printed-differs"));
+        Assert.Equal(2.8, above.Computed!.Value.ShortTonsPerAcre, 1e-9);
+        Assert.True(PrintedLimeCheck.Of(Printed(2.8, "Kentucky", LimeBasis.Find("kentucky-rnv-100")), need).Has("lime-institution-mixed"));
+        Assert.Null(PrintedLimeCheck.Of(Printed(2.8, "Vermont", LimeBasis.Find("ground-limestone")), need).Differs);
+        Assert.Equal(2, above.ShowWork().Length);
+    }
 }

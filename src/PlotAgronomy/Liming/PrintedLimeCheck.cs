@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>A laboratory's printed rate with a method's own sum beside it. The printed rate is the one to follow.</summary>
+public sealed class PrintedLimeCheck : IWorkedResult
+{
+    /// <summary>Without a range from the reading error, figures this close count as the same.</summary>
+    private const double SameWithinShare = 0.1;
+
+    private PrintedLimeCheck(LimeRate printed, LimeNeed need)
+    {
+        Printed = printed;
+        Need = need;
+    }
+
+    /// <summary>Gets the printed rate.</summary>
+    public LimeRate Printed { get; }
+
+    /// <summary>Gets the method's answer.</summary>
+    public LimeNeed Need { get; }
+
+    /// <summary>Gets the method's rate in the lime and for the depth of the printed one; null when the method does not answer or the limes cannot be compared.</summary>
+    public ApplicationRate? Computed { get; private init; }
+
+    /// <summary>Gets a value indicating whether the two differ by more than the reading error explains; null when they cannot be compared.</summary>
+    public bool? Differs { get; private init; }
+
+    /// <inheritdoc/>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds => [.. new[] { Printed.Basis.SourceId }.Concat(Need.SourceIds).Distinct()];
+
+    /// <summary>Lays a method's answer beside a printed rate.</summary>
+    /// <param name="printed">Printed rate.</param>
+    /// <param name="need">Answer of a method for the same soil.</param>
+    /// <param name="through">Material to go through when the limes are rated in different indices; null takes pure carbonate powder.</param>
+    /// <returns>The check.</returns>
+    public static PrintedLimeCheck Of(LimeRate printed, LimeNeed need, LimingMaterial? through = null)
+    {
+        ArgumentNullException.ThrowIfNull(printed);
+        ArgumentNullException.ThrowIfNull(need);
+        var material = through ?? LimingMaterial.PureCarbonate;
+        var findings = new List<Finding>();
+        if (!string.Equals(printed.Institution, need.Method.Institution, StringComparison.OrdinalIgnoreCase))
+        {
+            findings.Add(FindingCatalog.Create("lime-institution-mixed", ("printed", printed.Institution), ("computed", need.Method.Institution)));
+        }
+
+        if (need.Rate is null || !Comparable(printed, need, material))
+        {
+            return new(printed, need) { Findings = Finding.InOrder(findings) };
+        }
+
+        double computed = Alike(need.Rate);
+        double low = need.Lowest is { } lowest ? Alike(lowest) : computed * (1 - SameWithinShare);
+        double high = need.Highest is { } highest ? Alike(highest) : computed * (1 + SameWithinShare);
+        bool differs = printed.OfBasis.PoundsPerAcre < low * (1 - 1e-9) || printed.OfBasis.PoundsPerAcre > high * (1 + 1e-9);
+        if (differs)
+        {
+            findings.Add(FindingCatalog.Create("lime-printed-differs", ("printed", LimeText.Tons(printed.OfBasis.PoundsPerAcre)), ("method", need.Method.Name), ("computed", LimeText.Tons(computed))));
+        }
+
+        return new(printed, need) { Computed = ApplicationRate.FromPoundsPerAcre(computed), Differs = differs, Findings = Finding.InOrder(findings) };
+
+        double Alike(LimeRate rate) => rate.AtDepth(printed.Depth).ConvertTo(printed.Basis, material).Rate.OfBasis.PoundsPerAcre;
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+    [
+        new("Printed", "by the laboratory: follow it", Printed.ToString(), Printed.Basis.SourceId),
+        new("Computed", Need.Method.Name, Computed is { } rate ? $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of the same lime and depth" : "cannot be compared", Need.Method.SourceId),
+    ];
+
+    private static bool Comparable(LimeRate printed, LimeNeed need, LimingMaterial through) =>
+        printed.Basis == need.Method.Basis && printed.Basis.Figure is not null
+        || (printed.Basis.Figure is { } a && need.Method.Basis.Figure is { } b
+            && (a.Index == b.Index || (through.TryFigureIn(a.Index, out _, out _) && through.TryFigureIn(b.Index, out _, out _))));
+}
