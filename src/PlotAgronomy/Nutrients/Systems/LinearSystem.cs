@@ -31,8 +31,12 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
         return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
             rate == 0 ? $"{reading.Words} is at or beyond {Amounts.Print(equation.ZeroAbove, 4)}: none."
                 : $"{reading.Words} is below {Amounts.Print(equation.ZeroAbove, 4)}{(equation.AsksForYield ? $", for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $"; never less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
-            equation.Status, [.. equation.SourceId.Split(';')], "constant + a x yield + b x test + c x yield x test, within its limits", equation.Work(yield, reading.Value));
+            equation.Status, [.. equation.SourceId.Split(';')], "constant + a x yield + b x test + c x yield x test, within its limits", equation.Work(yield, reading.Value) + Held(equation, raw, rate, isAboveLimit));
     }
+
+    /// <summary>Says what the sum itself gives where the advice is held at a limit.</summary>
+    private static string Held(Equation equation, double raw, double rate, bool isAboveLimit) => rate == raw ? ""
+        : $" = {Amounts.Print(raw, 1)}, {(isAboveLimit ? $"none above {Amounts.Print(equation.ZeroAbove, 1)}" : rate > 0 ? $"at least {Amounts.Print(equation.LeastRate, 1)}" : "not below 0")}";
 
     private sealed record Equation(ImmutableArray<Extractant> Extractants, double Constant, double PerYield, double PerTest, double PerBoth,
         double? PrintedLimit, double LeastRate, string SourceId, DataStatus Status)
