@@ -78,7 +78,7 @@ public static class PlotPicture
     {
         int every = (plan.Passes.Length + MostNumbers - 1) / MostNumbers;
         double spacingPixels = plan.Spacing.Feet * pixelsPerFoot;
-        double numberSize = Math.Clamp(spacingPixels * every * 0.8, 7, 12);
+        double numberSize = Math.Clamp(spacingPixels * every * 1.3, 7, 12);
         foreach (var pass in plan.Passes)
         {
             var (x1, y1) = at(pass.Start);
@@ -87,7 +87,7 @@ public static class PlotPicture
             double length = Math.Sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
             if (length > 12)
             {
-                sheet.Arrowhead((x1 + x2) / 2, (y1 + y2) / 2, x2 - x1, y2 - y1, Math.Clamp(spacingPixels / 4, 2, 5));
+                sheet.Arrowhead((x1 + x2) / 2, (y1 + y2) / 2, x2 - x1, y2 - y1, Math.Clamp(spacingPixels / 3, 2.5, 5));
             }
 
             bool between = pass.Number % every == 0 && plan.Passes.Length - pass.Number >= every;
