@@ -1,0 +1,17 @@
+using FsCheck;
+using FsCheck.Fluent;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Tests.Nutrients;
+
+/// <summary>Generators for the need of a plot.</summary>
+public static class NeedArbitraries
+{
+    private static readonly string[] Kinds = ["ladino_clover", "medium_red_clover", "alfalfa", "cowpea_iron_clay", "oats_winter", "cereal_rye", "winter_wheat", "rape_dwarf_essex", "purple_top_turnip", "chicory", "buckwheat", "annual_ryegrass"];
+
+    public static Arbitrary<BlendDraw> Blends() => Arb.From(
+        from count in Gen.Choose(1, 5)
+        from start in Gen.Choose(0, Kinds.Length - 1)
+        from shares in Gen.Choose(1, 100).ArrayOf(count)
+        select new BlendDraw([.. shares.Select((s, i) => KindShare.Of(KindCatalog.Standard.Find(Kinds[(start + 5 * i) % Kinds.Length]), s / 100.0))]));
+}

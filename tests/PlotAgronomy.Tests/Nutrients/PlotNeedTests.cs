@@ -1,0 +1,286 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+using PlotAgronomy.Tests.Support;
+using static PlotAgronomy.Tests.Nutrients.NeedSamples;
+
+namespace PlotAgronomy.Tests.Nutrients;
+
+public class PlotNeedTests
+{
+    private static ApplicationRate Rate(double pounds) => ApplicationRate.FromPoundsPerAcre(pounds);
+
+    /// <summary>Hand algebra on published figures: North Carolina index 25 and 15 give 88.5 and 111.4; oat 30-40 x 0.5 + rape 60-100 x 0.3 = 33 to 50 lb N.</summary>
+    [Fact]
+    public void A_blend_takes_the_most_demanding_kind_and_feeds_nitrogen_by_share()
+    {
+        var need = PlotNeed.Of(Request(Kind("medium_red_clover", 0.3), Kind("oats_winter", 0.5), Kind("rape_dwarf_essex", 0.3)));
+        Assert.Equal(88.5, need.Pounds(PlantNutrient.Phosphate), 0.05);
+        Assert.Equal(111.4, need.Pounds(PlantNutrient.Potash), 0.05);
+        Assert.Equal(33, need.Pounds(PlantNutrient.Nitrogen), 1e-9);
+        Assert.Equal(50, need.Find(PlantNutrient.Nitrogen)!.AtMost!.Value.PoundsPerAcre, 1e-9);
+    }
+
+    /// <summary>Hand algebra: two full stands together count as one, (30 + 60) / 2 to (40 + 100) / 2.</summary>
+    [Fact]
+    public void Shares_above_one_full_stand_feed_one_full_stand()
+    {
+        var target = PlotNeed.Of(Request(Kind("oats_winter", 1), Kind("rape_dwarf_essex", 1))).Find(PlantNutrient.Nitrogen)!;
+        Assert.Equal(45, target.AtLeast.PoundsPerAcre, 1e-9);
+        Assert.Equal(70, target.AtMost!.Value.PoundsPerAcre, 1e-9);
+    }
+
+    [Fact]
+    public void Inoculated_legumes_alone_need_no_nitrogen()
+    {
+        var need = PlotNeed.Of(Request(Kind("ladino_clover", 0.5), Kind("medium_red_clover", 0.5)));
+        Assert.Equal(0, need.Pounds(PlantNutrient.Nitrogen));
+        Assert.Empty(need.NitrogenDoses);
+        Assert.False(need.Has("nutrient-nitrogen-on-legume"));
+    }
+
+    [Fact]
+    public void Nitrogen_asked_for_on_legumes_is_a_finding()
+    {
+        var request = new PlotNeedRequest
+        {
+            Report = NorthCarolina(), Kinds = [Kind("ladino_clover", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Overrides = [NutrientTarget.Create(PlantNutrient.Nitrogen, Rate(50), null, "asked for")],
+        };
+        Assert.True(PlotNeed.Of(request).Has("nutrient-nitrogen-on-legume"));
+    }
+
+    [Fact]
+    public void Legumes_without_inoculant_may_get_a_starter()
+    {
+        var request = new PlotNeedRequest
+        {
+            Report = NorthCarolina(), Kinds = [Kind("cowpea_iron_clay", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], LegumesAreInoculated = false,
+        };
+        var need = PlotNeed.Of(request);
+        Assert.Equal(20, need.Find(PlantNutrient.Nitrogen)!.AtMost!.Value.PoundsPerAcre, 1e-9);
+        Assert.True(need.Has("nutrient-nitrogen-uninoculated"));
+    }
+
+    /// <summary>Hand algebra: 60 lb left by a standing clover, oats 90 lb by name: 90 - 60 = 30; a legume sown together leaves nothing.</summary>
+    [Theory]
+    [InlineData(LegumeStand.Existing, 30), InlineData(LegumeStand.SownTogether, 90)]
+    public void Only_a_legume_that_grew_there_before_is_credited(LegumeStand stand, double expected)
+    {
+        var request = new PlotNeedRequest
+        {
+            Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1), Kind("medium_red_clover", 0.3)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats_winter", new KindUse { Nitrogen = NitrogenRule.Named("south-carolina-small-grain") }),
+            LegumeCredit = LegumeCredit.Named("tennessee-clover-in-grass").For(stand),
+        };
+        var need = PlotNeed.Of(request);
+        Assert.Equal(expected, need.Pounds(PlantNutrient.Nitrogen), 1e-9);
+        Assert.Equal(stand == LegumeStand.SownTogether, need.Has("nutrient-legume-sown-together"));
+    }
+
+    [Fact]
+    public void A_credit_larger_than_the_need_leaves_none()
+    {
+        var request = new PlotNeedRequest
+        {
+            Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            LegumeCredit = LegumeCredit.Named("minnesota-alfalfa").For(LegumeStand.Earlier),
+        };
+        Assert.Equal(0, PlotNeed.Of(request).Pounds(PlantNutrient.Nitrogen));
+    }
+
+    /// <summary>The case to protect: 5 ton of alfalfa hay carry off 275 lb K2O (University of Kentucky); a browsed clover plot loses none of it.</summary>
+    [Fact]
+    public void Hay_potash_is_not_put_on_a_browsed_clover_plot()
+    {
+        var report = new SoilReport
+        {
+            Laboratory = "Ohio",
+            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
+            Readings = [SystemQuestions.P(35, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemQuestions.K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
+        };
+        var clover = Kind("ladino_clover", 1);
+        var browsed = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
+        var hay = PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = report, Kinds = [clover], System = RecommendationSystems.TriState2020, SecondaryRules = [],
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino_clover", new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
+        });
+        Assert.Equal(0, browsed.Pounds(PlantNutrient.Potash));
+        Assert.True(browsed.Has("nutrient-removal-ignored"));
+        Assert.Equal(216, hay.Pounds(PlantNutrient.Potash), 1e-9);
+        Assert.Equal(48, hay.Pounds(PlantNutrient.Phosphate), 1e-9);
+        Assert.Equal(0, CropRemoval.Browsed.Find(PlantNutrient.Potash)!.High.PoundsPerAcre);
+    }
+
+    [Fact]
+    public void A_crop_carried_off_asks_for_its_yield()
+    {
+        var request = new PlotNeedRequest
+        {
+            Report = NorthCarolina(), Kinds = [Kind("alfalfa", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { IsCarriedOff = true }),
+        };
+        Assert.Contains("never assumed", Assert.Throws<ArgumentException>(() => PlotNeed.Of(request)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Corn_without_a_yield_gets_no_nitrogen_figure_and_says_why()
+    {
+        var need = PlotNeed.Of(Request(Kind("corn", 1)));
+        Assert.Null(need.Find(PlantNutrient.Nitrogen));
+        Assert.True(need.Has("nutrient-nitrogen-yield-needed"));
+    }
+
+    [Fact]
+    public void The_laboratorys_figures_are_used_first_and_ours_stand_beside_them()
+    {
+        var printed = PrintedRecommendation.Of("North Carolina", "deer and turkey plot",
+            PrintedRate.Of(PlantNutrient.Phosphate, Rate(40), Rate(60)), PrintedRate.Of(PlantNutrient.Potash, Rate(110)));
+        var need = PlotNeed.Of(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], Printed = printed });
+        Assert.Equal(40, need.Pounds(PlantNutrient.Phosphate));
+        Assert.Equal(60, need.Find(PlantNutrient.Phosphate)!.AtMost!.Value.PoundsPerAcre);
+        Assert.Equal(110, need.Pounds(PlantNutrient.Potash));
+        Assert.Equal(88.5, need.Computed.Single(t => t.Nutrient == PlantNutrient.Phosphate).AtLeast.PoundsPerAcre, 0.05);
+        Assert.Equal(1, need.Findings.Count(f => f.Code == "nutrient-printed-differs"));
+        Assert.True(need.Has("nutrient-printed-crop"));
+    }
+
+    [Fact]
+    public void A_target_set_by_hand_goes_before_all()
+    {
+        var need = PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Printed = PrintedRecommendation.Of("North Carolina", "plot", PrintedRate.Of(PlantNutrient.Phosphate, Rate(40))),
+            Overrides = [NutrientTarget.Create(PlantNutrient.Phosphate, Rate(10), null, "bags at hand")],
+        });
+        Assert.Equal(10, need.Pounds(PlantNutrient.Phosphate));
+        Assert.True(need.Has("nutrient-override"));
+    }
+
+    [Theory]
+    [InlineData(0.19, false), InlineData(0.2, true), InlineData(0.21, true)]
+    public void A_kind_counts_from_a_fifth_of_a_full_stand(double share, bool counts) =>
+        Assert.Equal(counts, PlotNeed.Of(Request(Kind("oats_winter", 0.8), Kind("medium_red_clover", share))).Components[1].Counts);
+
+    [Fact]
+    public void When_no_kind_reaches_the_share_all_count()
+    {
+        var need = PlotNeed.Of(Request(Kind("oats_winter", 0.1), Kind("medium_red_clover", 0.1)));
+        Assert.All(need.Components, c => Assert.True(c.Counts));
+        Assert.True(need.Has("nutrient-no-share-counts"));
+    }
+
+    [Fact]
+    public void A_kind_is_taken_as_the_nearest_row_and_can_be_taken_as_another()
+    {
+        var report = new SoilReport
+        {
+            Laboratory = "Ohio",
+            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
+            Readings = [SystemQuestions.P(10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemQuestions.K(100, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
+        };
+        var clover = Kind("ladino_clover", 1);
+        var nearest = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
+        Assert.Equal(CropRow.Alfalfa, nearest.Components[0].PhosphateRow);
+        Assert.Contains(nearest.Findings, f => f.Code == "nutrient-taken-as" && f.Text.Contains("alfalfa", StringComparison.Ordinal));
+        // Build-up by hand: alfalfa (30 - 10) x 5 = 100, soybean (20 - 10) x 5 = 50.
+        Assert.Equal(100, nearest.Pounds(PlantNutrient.Phosphate), 1e-9);
+        var other = PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = report, Kinds = [clover], System = RecommendationSystems.TriState2020, SecondaryRules = [],
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino_clover", new KindUse { TakenAs = CropRow.Soybean }),
+        });
+        Assert.Equal(50, other.Pounds(PlantNutrient.Phosphate), 1e-9);
+        Assert.False(other.Has("nutrient-taken-as"));
+    }
+
+    [Fact]
+    public void A_kind_no_row_is_near_to_does_not_count_and_says_so() =>
+        Assert.True(PlotNeed.Of(With(RecommendationSystems.Find("NI"), NorthCarolina(), Kind("corn", 1))).Has("nutrient-kind-without-row"));
+
+    [Fact]
+    public void One_institutions_test_with_anothers_rates_is_a_finding()
+    {
+        Assert.False(PlotNeed.Of(Request(Kind("oats_winter", 1))).Has("nutrient-institutions-mixed"));
+        Assert.True(PlotNeed.Of(With(RecommendationSystems.TriState2020, NorthCarolina(), Kind("oats_winter", 1))).Has("nutrient-institutions-mixed"));
+    }
+
+    [Fact]
+    public void A_boron_sensitive_kind_sets_the_limit()
+    {
+        var report = NorthCarolina(more: SoilReading.Of(SoilAnalyte.Boron, 0.2, SoilTestUnit.PartsPerMillion, Extractant.HotWater));
+        PlotNeed Need(params PlotAgronomy.Seeds.KindShare[] kinds) => PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = report, Kinds = [.. kinds], System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [SecondaryRule.Named("tennessee-boron-alfalfa"), SecondaryRule.Named("plot-boron")],
+        });
+        Assert.Equal(2, Need(Kind("alfalfa", 1)).Pounds(PlantNutrient.Boron), 1e-9);
+        var mixed = Need(Kind("alfalfa", 0.6), Kind("oats_winter", 0.4));
+        Assert.Equal(1, mixed.Pounds(PlantNutrient.Boron), 1e-9);
+        Assert.True(mixed.Has("nutrient-boron-sensitive-kind"));
+        Assert.True(mixed.Has("nutrient-boron-toxicity"));
+    }
+
+    [Fact]
+    public void Dressings_of_nitrogen_add_up_and_follow_the_leading_kind()
+    {
+        var need = PlotNeed.Of(Request(Kind("rape_dwarf_essex", 1)));
+        Assert.Equal(["at seeding", "30 to 45 days later"], need.NitrogenDoses.Select(d => d.When));
+        Assert.Equal(60, need.NitrogenDoses.Sum(d => d.Low.PoundsPerAcre), 1e-9);
+        Assert.False(need.Has("nutrient-nitrogen-single-dose"));
+        Assert.True(need.Has("nutrient-urea-needs-rain"));
+    }
+
+    [Fact]
+    public void The_working_shows_every_kind_and_every_target()
+    {
+        var lines = PlotNeed.Of(Request(Kind("oats_winter", 0.8), Kind("medium_red_clover", 0.1))).ShowWork().Select(l => l.ToString()).ToList();
+        Assert.Contains(lines, l => l.Contains("Red clover", StringComparison.Ordinal) && l.Contains("too small a share to count", StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.StartsWith("Target P2O5", StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.Contains("30 to 40 x 0.8 = 24 to 32 lb/ac", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_request_is_checked_once()
+    {
+        Assert.Throws<ArgumentNullException>(() => PlotNeed.Of(null!));
+        Assert.Throws<ArgumentException>(() => PlotNeed.Of(Request()));
+        Assert.Throws<ArgumentException>(() => PlotNeed.Of(Request(Kind("corn", 0.5), Kind("corn", 0.5))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.Of(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = double.NaN }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.Of(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = -0.01 }));
+        var twice = NutrientTarget.Create(PlantNutrient.Zinc, Rate(1), null, "twice");
+        Assert.Throws<ArgumentException>(() => PlotNeed.Of(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, Overrides = [twice, twice] }));
+    }
+
+    [Fact]
+    public void A_need_can_be_stated()
+    {
+        var need = PlotNeed.Stated(NutrientTarget.Create(PlantNutrient.Potash, Rate(60), null, "mine"), NutrientTarget.Create(PlantNutrient.Nitrogen, Rate(30), Rate(40), "mine"));
+        Assert.Equal([PlantNutrient.Nitrogen, PlantNutrient.Potash], need.Targets.Select(t => t.Nutrient));
+        Assert.Equal(2, need.ShowWork().Length);
+        Assert.Throws<ArgumentException>(() => PlotNeed.Stated());
+        Assert.Throws<ArgumentException>(() => PlotNeed.Stated(need.Targets[0], need.Targets[0]));
+    }
+
+    [Fact]
+    public void A_target_has_a_reason_and_limits_in_order()
+    {
+        Assert.Throws<ArgumentException>(() => NutrientTarget.Create(PlantNutrient.Zinc, Rate(1), null, " "));
+        Assert.Throws<ArgumentOutOfRangeException>(() => NutrientTarget.Create(PlantNutrient.Zinc, Rate(2), Rate(1.999), "limits crossed"));
+        Assert.Equal(2, NutrientTarget.Create(PlantNutrient.Zinc, Rate(2), Rate(2), "one figure").AtMost!.Value.PoundsPerAcre);
+        Assert.Throws<ArgumentOutOfRangeException>(() => NutrientTarget.Create((PlantNutrient)99, Rate(2), null, "no such nutrient"));
+    }
+
+    [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
+    public void Numbers_and_text_do_not_follow_the_culture(string culture)
+    {
+        using var scope = new CultureScope(culture);
+        var need = PlotNeed.Of(Request(Kind("oats_winter", 0.5), Kind("rape_dwarf_essex", 0.5)));
+        Assert.Equal(88.5, need.Pounds(PlantNutrient.Phosphate), 0.05);
+        Assert.Contains(need.ShowWork(), l => l.ToString().Contains("88.5", StringComparison.Ordinal));
+        Assert.Equal("Zinc 2.5 to 3.5 lb/ac: text", NutrientTarget.Create(PlantNutrient.Zinc, Rate(2.5), Rate(3.5), "text").ToString());
+    }
+}
