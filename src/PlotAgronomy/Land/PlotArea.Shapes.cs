@@ -169,6 +169,11 @@ public sealed partial class PlotArea
                 ("high", Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * (1 + relative.Value)), decimals: 3))));
         }
 
+        else if (outline.Origin is not null)
+        {
+            findings.Add(UnknownFixError(outline));
+        }
+
         return new PlotArea
         {
             Area = outline.Area,
@@ -183,6 +188,15 @@ public sealed partial class PlotArea
                     $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = {Amounts.Print(outline.Area, decimals: 4)}", outline.Origin is null ? null : "SPREAD-S36"),
             ],
         };
+    }
+
+    private static Finding UnknownFixError(PlotOutline outline)
+    {
+        double low = LandLimits.Of("phone-error-low-meters"), high = LandLimits.Of("phone-error-high-meters");
+        string Percent(double meters) =>
+            $"{Amounts.Print(100 * LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), meters / LandMath.MetersPerFoot) / outline.SquareFeet, 0)} %";
+        return FindingCatalog.Create("land-fix-error-unknown", ("low", Amounts.Print(low, 0)), ("high", Amounts.Print(high, 0)),
+            ("lowpart", Percent(low)), ("highpart", Percent(high)));
     }
 
     private static PlotArea FromSides(string formula, string numbers, double squareFeet, IReadOnlyList<(MeasuredLength Side, double Change)> sides, PlotOutline? outline = null)

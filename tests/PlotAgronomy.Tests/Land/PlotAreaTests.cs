@@ -36,6 +36,19 @@ public class PlotAreaTests
     }
 
     [Fact]
+    public void An_area_from_fixes_says_what_their_error_may_be()
+    {
+        // A quarter acre, four independent corners: 13.34 % at 3 m, five times that at 15 m.
+        var unknown = Assert.Single(PlotArea.OfOutline(Walked(0.25)).Findings, f => f.Code == "land-fix-error-unknown");
+        Assert.Contains("3 to 15 m", unknown.Text, StringComparison.Ordinal);
+        Assert.Contains("13 % to 67 %", unknown.Text, StringComparison.Ordinal);
+        var known = PlotArea.OfOutline(Walked(0.25), Length.FromMeters(3));
+        Assert.DoesNotContain(known.Findings, f => f.Code == "land-fix-error-unknown");
+        Assert.Contains(known.Findings, f => f.Code == "land-fix-error" && f.Text.Contains("13.3 %", StringComparison.Ordinal));
+        Assert.DoesNotContain(PlotArea.OfOutline(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(100))).Findings, f => f.Code.StartsWith("land-fix", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void C71_yards_and_feet_are_nine_times_apart_and_the_unit_is_repeated_back()
     {
         var yards = PlotArea.OfRectangle(Length.FromYards(70), Length.FromYards(70));
