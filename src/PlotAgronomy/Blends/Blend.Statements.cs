@@ -18,6 +18,19 @@ public sealed partial class Blend
     public static Blend FromSharesOfFullStand(params ReadOnlySpan<(BlendComponent Component, double ShareOfFullStand)> kinds) =>
         FromLive(Each(kinds, k => (k.Component, Guard.Above(k.Amount, 0, "of a full stand", nameof(kinds)) * k.Component.FullRate.PoundsPerAcre)));
 
+    /// <summary>A blend stated by shares of a full stand, all sown one way, counted against the middle of the published full rates.</summary>
+    /// <param name="method">How all of it is sown.</param>
+    /// <param name="kinds">Each kind once, with its share above 0.</param>
+    /// <returns>The blend; without tags all seed counts as alive.</returns>
+    /// <exception cref="ArgumentException">No kind, or a kind twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A share of zero, or an unknown method.</exception>
+    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind.</exception>
+    public static Blend FromSharesOfFullStand(SowingMethod method, params IEnumerable<KindShare> kinds)
+    {
+        ArgumentNullException.ThrowIfNull(kinds);
+        return FromSharesOfFullStand([.. kinds.Select(k => (BlendComponent.Of(k.Kind, method), k.ShareOfFullStand))]);
+    }
+
     /// <summary>A blend stated by rates of pure live seed.</summary>
     /// <param name="kinds">Each kind once, with its rate above 0, sown as its full rate is.</param>
     /// <returns>The blend.</returns>

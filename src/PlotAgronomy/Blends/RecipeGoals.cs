@@ -72,7 +72,7 @@ public sealed class RecipeGoals
         init => field = Guard.AtLeast(value, 1, "family", nameof(MinimumFamilies));
     } = 1;
 
-    /// <summary>Gets the smallest share of a full stand worth sowing of a kind; from one step to 1.</summary>
+    /// <summary>Gets the smallest share of a full stand worth sowing of a kind, rounded up to whole steps; above 0, at most 1.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
     public double SmallestShare
     {

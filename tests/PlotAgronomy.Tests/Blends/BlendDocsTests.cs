@@ -15,14 +15,13 @@ public class BlendDocsTests
     {
         // begin example
         var kinds = KindCatalog.Standard;
-        var oats = BlendComponent.Of(kinds.Find("oats_spring"), SowingMethod.Broadcast)
-            with { Purity = Fraction.FromPercent(98), Viability = Fraction.FromPercent(90) };
-        var clover = BlendComponent.Of(kinds.Find("medium_red_clover"), SowingMethod.Broadcast)
-            with { Purity = Fraction.FromPercent(66), Viability = Fraction.FromPercent(90) };
-        var radish = BlendComponent.Of(kinds.Find("daikon_radish"), SowingMethod.Broadcast)
-            with { Purity = Fraction.FromPercent(99), Viability = Fraction.FromPercent(92) };
+        BlendComponent Tagged(string kind, double purity, double viability) =>
+            BlendComponent.Of(kinds.Find(kind), SowingMethod.Broadcast) with { Purity = Fraction.FromPercent(purity), Viability = Fraction.FromPercent(viability) };
 
-        var blend = Blend.FromSharesOfFullStand((oats, 0.40), (clover, 0.60), (radish, 0.40));
+        var blend = Blend.FromSharesOfFullStand(
+            (Tagged("oats_spring", 98, 90), 0.40),
+            (Tagged("medium_red_clover", 66, 90), 0.60),
+            (Tagged("daikon_radish", 99, 92), 0.40));
         output.WriteLine(blend.StandTotal);
         foreach (var part in blend.Parts)
         {

@@ -14,6 +14,13 @@ public class BlendProperties
         Alike(sketch.Blend, Blend.FromSharesOfFullStand([.. sketch.Blend.Parts.Select(p => (p.Component, p.ShareOfFullStand.Chosen))]));
 
     [Property]
+    public bool Kinds_with_their_shares_make_the_blend_again(BlendSketch sketch)
+    {
+        var read = Blend.FromSharesOfFullStand(SowingMethod.Drilled, sketch.Blend.KindShares);
+        return read.Parts.Zip(sketch.Blend.Parts).All(x => Near.Equal(x.First.LiveRate.PoundsPerAcre, x.Second.LiveRate.PoundsPerAcre) && Near.Equal(x.First.ShareOfFullStand.Chosen, x.Second.ShareOfFullStand.Chosen));
+    }
+
+    [Property]
     public bool Live_rates_read_back(BlendSketch sketch) =>
         Alike(sketch.Blend, Blend.FromLiveRates([.. sketch.Blend.Parts.Select(p => (p.Component, p.LiveRate))]));
 

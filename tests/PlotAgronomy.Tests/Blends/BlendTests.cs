@@ -63,6 +63,9 @@ public class BlendTests
     public void A_blend_needs_a_kind_and_each_kind_once()
     {
         Assert.Throws<ArgumentException>(() => Blend.FromSharesOfFullStand());
+        Assert.Throws<ArgumentException>(() => Blend.FromSharesOfFullStand(SowingMethod.Broadcast));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Blend.FromSharesOfFullStand((SowingMethod)9, KindShare.Of(Oats.Kind, 1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.Of(Oats.Kind, 0)));
         Assert.Throws<ArgumentException>(() => Blend.FromSharesOfFullStand((Oats, 0.5), (Oats, 0.5)));
     }
 
