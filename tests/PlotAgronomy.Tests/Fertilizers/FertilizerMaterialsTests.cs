@@ -1,0 +1,125 @@
+using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+using static PlotAgronomy.Tests.Fertilizers.FertilizerShelfTests;
+
+namespace PlotAgronomy.Tests.Fertilizers;
+
+public class FertilizerMaterialsTests
+{
+    [Fact]
+    public void A_figure_from_memory_answers_only_by_name()
+    {
+        var langbeinite = FertilizerCatalog.Find("potassium-magnesium-sulfate-langbeinite");
+        Assert.Null(langbeinite.SaltIndex);
+        var (figure, caution) = langbeinite.FromMemory(MaterialProperty.SaltIndex)!.Value;
+        Assert.Equal(43.4, figure.Value);
+        Assert.Equal("data-from-memory", caution.Code);
+        Assert.Null(FertilizerCatalog.Find("urea-granular").FromMemory(MaterialProperty.SaltIndex));
+    }
+
+    [Fact]
+    public void A_material_from_memory_is_found_only_by_name()
+    {
+        Assert.DoesNotContain(FertilizerCatalog.Materials, m => m.Id == "soluble-borate");
+        Assert.Throws<KeyNotFoundException>(() => FertilizerCatalog.Find("soluble-borate"));
+        Assert.Equal("data-from-memory", FertilizerCatalog.FromMemory("soluble-borate").Caution.Code);
+        Assert.Throws<KeyNotFoundException>(() => FertilizerCatalog.FromMemory("urea-granular"));
+    }
+
+    /// <summary>Often-printed partial salt indexes (memory): urea 1.618, DAP 0.456, potash 1.936, potassium sulfate 0.852.</summary>
+    [Theory]
+    [InlineData("urea-granular", 1.618), InlineData("diammonium-phosphate", 0.456), InlineData("potassium-chloride-muriate-of-potash", 1.936), InlineData("potassium-sulfate", 0.852)]
+    public void Salt_index_per_unit_of_nutrient(string id, double expected) =>
+        Assert.Equal(expected, FertilizerCatalog.Find(id).SaltIndexPerUnitOfNutrient!.Value, 0.0015);
+
+    /// <summary>San Joaquin County prints 5.24 lb CaCO3 per lb N for ammonium sulfate and 1.82 for ammonium nitrate; Alabama's table gives 110/21 and 61/34.</summary>
+    [Theory]
+    [InlineData("ammonium-sulfate-crystal", -5.24, 0.005), InlineData("ammonium-nitrate", -1.82, 0.03), InlineData("calcium-nitrate", 1.29, 0.005)]
+    public void Acidity_per_pound_of_nitrogen(string id, double expected, double tolerance) =>
+        Assert.Equal(expected, FertilizerCatalog.Find(id).LimeValuePerPoundOfNitrogen!.Value, tolerance);
+
+    [Fact]
+    public void No_material_of_the_catalog_is_impossible() =>
+        Assert.All(FertilizerCatalog.Materials, m => m.Analysis.RequirePossibleFor(m.Substance));
+
+    [Fact]
+    public void Bagged_grades_are_read()
+    {
+        Assert.Equal(22, FertilizerCatalog.BaggedGrades.Length);
+        Assert.Contains(FertilizerCatalog.BaggedGrades, g => g.ToString() == "6-24-24");
+    }
+
+    [Fact]
+    public void Litter_is_a_range_and_the_rich_lot_needs_least()
+    {
+        var litter = Manure.Find("poultry-litter-broiler-range");
+        Assert.Equal((45, 75), (litter.Nitrogen.Low, litter.Nitrogen.High));
+        var rate = litter.ForNitrogen(ApplicationRate.FromPoundsPerAcre(60), ManureAvailability.Find("any-manure-growing-season").Available);
+        Assert.True(rate.RichLot.Rate < rate.PoorLot.Rate);
+        Near.Assert(60, rate.RichLot.AvailableNitrogen.PoundsPerAcre, 1e-9);
+        Near.Assert(60, rate.PoorLot.AvailableNitrogen.PoundsPerAcre, 1e-9);
+        Assert.Contains(rate.Findings, f => f.Code == "fertilizer-manure-phosphate");
+        Assert.Contains(rate.Findings, f => f.Code == "fertilizer-manure-varies");
+        Assert.DoesNotContain(litter.ForPhosphate(ApplicationRate.FromPoundsPerAcre(40), Fraction.One).Findings, f => f.Code == "fertilizer-manure-phosphate");
+        Assert.Throws<ArgumentOutOfRangeException>(() => litter.ForNitrogen(ApplicationRate.Zero, Fraction.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Manure.Analyzed("bare", 0, 10, 10).ForNitrogen(ApplicationRate.Zero, Fraction.One));
+    }
+
+    /// <summary>Kansas State's limits scale with the feet of row: 8 lb in 30 in rows is printed as 6 in 40 in and 12 in 20 in.</summary>
+    [Theory]
+    [InlineData(40, 6), InlineData(20, 12), InlineData(30, 8)]
+    public void The_seed_row_limit_goes_with_the_feet_of_row(double inches, double expected)
+    {
+        var limit = SeedPlacedLimit.All.Single(l => l is { Crop: "corn", Soil: "medium to fine" } && l.RowSpacingLow?.Inches == 30);
+        Near.Assert(expected, limit.AtRowSpacing(Length.FromInches(inches))!.Value.PoundsPerAcre, 1e-9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => limit.AtRowSpacing(Length.Zero));
+    }
+
+    [Fact]
+    public void Some_crops_take_no_fertilizer_at_the_seed()
+    {
+        var soybean = SeedPlacedLimit.All.Single(l => l.Crop == "soybean");
+        Assert.Equal(0, soybean.MostProduct(FertilizerAnalysis.OfGrade("11-52-0"))!.Value.PoundsPerAcre);
+        Assert.Null(SeedPlacedLimit.All.First(l => l.Crop == "corn").MostProduct(FertilizerAnalysis.OfGrade("0-46-0")));
+        Assert.Equal(70, SeedPlacedLimit.All.Single(l => l.Crop == "grain sorghum").PartOfCornLimit!.Value.Percent, 9);
+    }
+
+    [Theory]
+    [InlineData(49.9, 6.5, 5, 10), InlineData(50, 6.5, 5, 10), InlineData(60, 6.5, 10, 20), InlineData(70, 6.5, 10, 20), InlineData(75, 7.5, 20, 40), InlineData(40, 7.6, 20, 40)]
+    public void Planning_loss_of_surface_urea(double fahrenheit, double ph, double low, double high)
+    {
+        var loss = UreaLoss.PlanningLoss(Temperature.FromDegreesFahrenheit(fahrenheit), ph)!.Value;
+        Assert.Equal((low, high), (loss.Low, loss.High));
+    }
+
+    [Theory]
+    [InlineData(50.1), InlineData(59.9), InlineData(70.1), InlineData(74.9)]
+    public void Between_the_printed_classes_practice_names_no_loss(double fahrenheit) =>
+        Assert.Null(UreaLoss.PlanningLoss(Temperature.FromDegreesFahrenheit(fahrenheit), 6.5));
+
+    [Theory]
+    [InlineData(-0.1), InlineData(14.1), InlineData(double.NaN)]
+    public void A_loss_at_an_impossible_pH_is_refused(double ph) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => UreaLoss.PlanningLoss(Temperature.FromDegreesFahrenheit(60), ph));
+
+    [Fact]
+    public void Tables_of_trials_and_setbacks_are_read()
+    {
+        Assert.Equal(13, UreaLoss.Measured.Length);
+        Assert.Contains(SetbackRule.Examples, r => r.Distance?.Feet == 16.5);
+        Assert.All(UreaLoss.Measured, u => Assert.True(u.LostOfApplied.Low <= u.LostOfApplied.High));
+    }
+
+    [Fact]
+    public void Single_products_are_ranked_by_fit()
+    {
+        var ranked = ProductFit.Rank(Need(40, 80, 80), Bag("13-13-13", 19), Bag("6-24-24", 31), Bag("10-20-20", 25), Bag("46-0-0", 24));
+        Assert.Equal("10-20-20", ranked[0].Product.Name);
+        Near.Assert(400, ranked[0].Rate.PoundsPerAcre, 1e-9);
+        Assert.Equal(0, ranked[0].Miss, 9);
+        Assert.Equal("46-0-0", ranked[^1].Product.Name);
+        Assert.Throws<ArgumentException>(() => ProductFit.Rank(Need(0, 0, 0), Bag("46-0-0", 1)));
+    }
+}
