@@ -27,7 +27,9 @@ internal static class PlanWork
             var terms = plan.Lines.Where(l => l.Product.Analysis.Percent(balance.Nutrient) > 0)
                 .Select(l => $"{Amounts.Print(l.Spread, decimals: 2)} x {l.Product.Analysis.Percent(balance.Nutrient).ToString("0.####", CultureInfo.InvariantCulture)} %");
             lines.Add(new WorkedLine($"{NutrientSymbols.Of(balance.Nutrient)} spread", "sum of weight x analysis, over area",
-                $"({string.Join(" + ", terms)}) / {Amounts.Print(plan.Area, decimals: 3)} = {Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"));
+                balance.Delivered > ApplicationRate.Zero
+                    ? $"({string.Join(" + ", terms)}) / {Amounts.Print(plan.Area, decimals: 3)} = {Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"
+                    : "none of these products holds any"));
         }
 
         string proof = plan.IsProvenCheapest ? "no cheaper set exists" : $"at most {Money(plan.ProvenGap)} above the cheapest";

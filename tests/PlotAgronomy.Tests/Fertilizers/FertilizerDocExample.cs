@@ -1,0 +1,41 @@
+using System.Globalization;
+using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Fertilizers;
+
+public class FertilizerDocExample
+{
+    [Fact]
+    public void The_example_on_the_page_runs() =>
+        DocExample.AssertCurrent("docs/fertilizers.md", "tests/PlotAgronomy.Tests/Fertilizers/FertilizerDocExample.cs", Example);
+
+    private static void Example(TextWriter output)
+    {
+        // begin example
+        var shelf = FertilizerShelf.Of(
+            FertilizerProduct.Create("triple superphosphate", FertilizerAnalysis.OfGrade("0-46-0"), Mass.FromPounds(50), 33),
+            FertilizerProduct.Create("potash", FertilizerAnalysis.OfGrade("0-0-60"), Mass.FromPounds(50), 26),
+            FertilizerProduct.Create("balanced", FertilizerAnalysis.OfGrade("13-13-13"), Mass.FromPounds(50), 19));
+
+        // A clover stand: phosphate and potash are needed, nitrogen is capped.
+        var need = PlotNeed.Stated(
+            NutrientTarget.Create(PlantNutrient.Nitrogen, ApplicationRate.Zero, ApplicationRate.FromPoundsPerAcre(10), "legumes need none"),
+            NutrientTarget.Create(PlantNutrient.Phosphate, ApplicationRate.FromPoundsPerAcre(60), null, "soil test low"),
+            NutrientTarget.Create(PlantNutrient.Potash, ApplicationRate.FromPoundsPerAcre(90), null, "soil test low"));
+
+        PurchasePlan plan = shelf.Cheapest(need, Area.FromAcres(0.6));
+        foreach (var line in plan.ShowWork())
+        {
+            output.WriteLine(line);
+        }
+
+        foreach (var cost in plan.MarginalCosts)
+        {
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"One more lb of {cost.Nutrient}: {cost.PerPoundNeeded:0.00}"));
+        }
+        // end example
+    }
+}
