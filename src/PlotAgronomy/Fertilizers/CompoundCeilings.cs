@@ -50,10 +50,13 @@ internal static class CompoundCeilings
     /// <summary>Percent of a nutrient in a pure compound; zero when the compound holds none of it.</summary>
     internal static double PercentOrZero(PlantNutrient nutrient, ChemicalForm pure)
     {
-        string element = nutrient is PlantNutrient.Copper ? "Cu" : nutrient is PlantNutrient.Iron ? "Fe" : ElementOf(nutrient);
+        // No compound named here holds copper or iron.
+        if (nutrient is PlantNutrient.Copper or PlantNutrient.Iron)
+        {
+            return 0;
+        }
+
+        string element = ChemicalFormula.Atoms(ChemicalFormula.Of(FormOf(nutrient))).Keys.First();
         return ChemicalFormula.Atoms(ChemicalFormula.Of(pure)).ContainsKey(element) ? Percent(nutrient, pure) : 0;
     }
-
-    private static string ElementOf(PlantNutrient nutrient) =>
-        ChemicalFormula.Atoms(ChemicalFormula.Of(FormOf(nutrient))).Keys.First();
 }

@@ -14,7 +14,7 @@ public sealed partial class FertilizerShelf
     /// <remarks>Sets that merely add packages to the cheapest are not counted.</remarks>
     public PurchasePlan? NextCheapest(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
     {
-        var shelf = Problem(need, area, form, searchLimit);
+        var shelf = Problem(need, area, form, field, searchLimit);
         if (form == PurchaseForm.WeighExact || PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _) is not { } cheapest)
         {
             return null;
@@ -33,7 +33,7 @@ public sealed partial class FertilizerShelf
             }
         }
 
-        return next is null ? null : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, next, null, need);
+        return next is null ? null : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, next, next.IsProven, null, need);
     }
 
     /// <summary>The cheapest set among those of the fewest different products: fewer passes with the spreader.</summary>
@@ -42,18 +42,18 @@ public sealed partial class FertilizerShelf
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     public PurchasePlan? FewestProducts(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
     {
-        var shelf = Problem(need, area, form, searchLimit);
+        var shelf = Problem(need, area, form, field, searchLimit);
         var fewest = FewestProductsSearch.Find(shelf.Packages, form, shelf.Load, searchLimit);
-        return fewest is null ? null : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, fewest, null, need);
+        return fewest is null ? null : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, fewest, fewest.IsProven, null, need);
     }
 
-    private ShelfProblem Problem(PlotNeed need, Area area, PurchaseForm form, int searchLimit)
+    private ShelfProblem Problem(PlotNeed need, Area area, PurchaseForm form, FieldConditions? field, int searchLimit)
     {
         ArgumentNullException.ThrowIfNull(need);
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));
         Guard.Defined(form);
         Guard.AtLeast(searchLimit, 1, "linear programs");
-        return ShelfProblem.Of(Products, need, area);
+        return ShelfProblem.Of(Products, need, area, field?.SeedRowLimit);
     }
 }

@@ -29,7 +29,7 @@ public sealed partial class FertilizerShelf
     /// <param name="need">What the plot should receive.</param>
     /// <param name="area">Area of the plot; above 0.</param>
     /// <param name="form">What is bought and spread whole.</param>
-    /// <param name="field">What is known of the field, for cautions; null when nothing is.</param>
+    /// <param name="field">What is known of the field, for cautions and for the salt limit of a seed row; null when nothing is.</param>
     /// <param name="searchLimit">Linear programs to solve at most; at least 1.</param>
     /// <returns>The plan. When no set fits, the set with the smallest weighted miss, the conflict, and what would make it fit.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
@@ -37,7 +37,7 @@ public sealed partial class FertilizerShelf
     /// Delivered is what is spread, so caps bind what is spread. Proven by branch and bound.</remarks>
     public PurchasePlan Cheapest(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
     {
-        return PlanBuilder.Build(Problem(need, area, form, searchLimit), need, area, form, field ?? FieldConditions.Unknown, searchLimit);
+        return PlanBuilder.Build(Problem(need, area, form, field, searchLimit), need, area, form, field ?? FieldConditions.Unknown, searchLimit);
     }
 
     internal static double PackagePounds(FertilizerProduct product)

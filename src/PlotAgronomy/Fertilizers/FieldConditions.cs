@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>What is known of the field and the way the fertilizer goes on, as far as cautions ask.</summary>
@@ -14,6 +16,16 @@ public sealed class FieldConditions
 
     /// <summary>Gets a value indicating whether it goes into the row in contact with the seed.</summary>
     public bool TouchesSeed { get; init; }
+
+    /// <summary>Gets the salt limit of the seed row when all of the fertilizer goes there with the seed, or null. It becomes a cap of the
+    /// plan, and urea, UAN and thiosulfate are left out. It must state a rate of its own.</summary>
+    public SeedPlacedLimit? SeedRowLimit { get; init; }
+
+    /// <summary>Gets the temperature of the soil surface, or null when unknown.</summary>
+    public Temperature? SoilTemperature { get; init; }
+
+    /// <summary>Gets the water pH of the soil, from 0 to 14, or null when unknown.</summary>
+    public double? SoilPh { get; init; }
 
     /// <summary>Gets a value indicating whether inoculated seed is mixed or drilled with the fertilizer.</summary>
     public bool TouchesInoculatedSeed { get; init; }

@@ -8,24 +8,30 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Makes the plan a person reads from the numbers of the solver.</summary>
 internal static class PlanBuilder
 {
+    /// <summary>Naming a conflict and its remedy takes many searches: each gets fewer nodes than the plan itself.</summary>
+    private const int QuarrelSearchLimit = 20_000;
+
     internal static PurchasePlan Build(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, FieldConditions field, int searchLimit)
     {
         var solved = PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool decided);
         NutrientConflict? conflict = null;
+        bool isProven = solved is { IsProven: true };
         if (solved is null)
         {
-            conflict = decided ? ConflictOf(shelf, need, area, form, searchLimit) : null;
-            double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit);
+            conflict = decided ? ConflictOf(shelf, need, area, form, field, Math.Min(searchLimit, QuarrelSearchLimit)) : null;
+            double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit, out bool isSmallest);
             solved = PlanSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _) ?? Nothing(shelf);
+            isProven = isSmallest && solved.IsProven;
         }
 
-        return Build(shelf, area, form, field, solved, conflict, need);
+        return Build(shelf, area, form, field, solved, isProven, conflict, need);
     }
 
-    internal static PurchasePlan Build(ShelfProblem shelf, Area area, PurchaseForm form, FieldConditions field, SolvedPlan solved, NutrientConflict? conflict, PlotNeed need)
+    internal static PurchasePlan Build(ShelfProblem shelf, Area area, PurchaseForm form, FieldConditions field, SolvedPlan solved, bool isProven, NutrientConflict? conflict, PlotNeed need)
     {
         var lines = Lines(shelf, area, form, solved);
         var balances = Balances(shelf.Targets, lines);
+        decimal gap = solved.IsProven ? 0 : (decimal)Math.Max(0, solved.Cost - solved.LowerBound);
         return new PurchasePlan
         {
             Form = form,
@@ -33,11 +39,11 @@ internal static class PlanBuilder
             Lines = lines,
             Balances = balances,
             TotalCost = lines.Sum(l => l.Cost),
-            IsProvenCheapest = solved.IsProven,
-            ProvenGap = solved.IsProven ? 0 : (decimal)Math.Max(0, solved.Cost - solved.LowerBound),
+            IsProvenCheapest = isProven,
+            ProvenGap = gap,
             MarginalCosts = MarginalCosts(shelf),
             Conflict = conflict,
-            Findings = Finding.InOrder(PlanFindings.Of(form, area, lines, balances, conflict, solved, field).Concat(need.Findings)),
+            Findings = Finding.InOrder(PlanFindings.Of(form, area, lines, balances, conflict, isProven, gap, field).Concat(need.Findings)),
             SourceIds = [.. need.SourceIds.Append("PRACTICE").Distinct().Order(StringComparer.Ordinal)],
         };
     }
@@ -80,7 +86,7 @@ internal static class PlanBuilder
             return [];
         }
 
-        var prices = new double[shelf.Targets.Length];
+        var prices = new double[shelf.Packages.Nutrients];
         simplex.RowPrices(prices);
         return [.. shelf.Targets.Select((target, row) => new MarginalCost
         {
@@ -90,14 +96,15 @@ internal static class PlanBuilder
         })];
     }
 
-    private static NutrientConflict ConflictOf(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, int searchLimit)
+    private static NutrientConflict ConflictOf(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, FieldConditions field, int searchLimit)
     {
         var (needs, caps) = LimitConflict.Find(shelf.Packages, form, searchLimit);
         return new NutrientConflict
         {
             Needs = [.. needs.Select(row => shelf.Targets[row].Nutrient)],
-            Caps = [.. caps.Select(row => shelf.Targets[row].Nutrient)],
-            Remedy = ShelfRemedy.Find(shelf, need, area, form, searchLimit),
+            Caps = [.. caps.Where(row => !shelf.IsSeedRow(row)).Select(row => shelf.Targets[row].Nutrient)],
+            IncludesSeedRow = caps.Exists(shelf.IsSeedRow),
+            Remedy = ShelfRemedy.Find(shelf, need, area, form, field.SeedRowLimit, searchLimit),
         };
     }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Fertilizers.Solver;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
@@ -9,7 +8,7 @@ namespace PlotAgronomy.Fertilizers;
 internal static class PlanFindings
 {
     internal static IEnumerable<Finding> Of(PurchaseForm form, Area area, ImmutableArray<PurchaseLine> lines, ImmutableArray<NutrientBalance> balances,
-        NutrientConflict? conflict, SolvedPlan solved, FieldConditions field)
+        NutrientConflict? conflict, bool isProven, decimal gap, FieldConditions field)
     {
         if (conflict is not null)
         {
@@ -18,9 +17,9 @@ internal static class PlanFindings
             yield return FindingCatalog.Create("fertilizer-no-set-fits", ("conflict", conflict.ToString()), ("missing", missing), ("remedy", remedy));
         }
 
-        if (!solved.IsProven)
+        if (!isProven)
         {
-            yield return FindingCatalog.Create("fertilizer-search-stopped", ("gap", Amounts.Print(Math.Max(0, solved.Cost - solved.LowerBound), 2)));
+            yield return FindingCatalog.Create("fertilizer-search-stopped", ("gap", Amounts.Print((double)gap, 2)));
         }
 
         foreach (var finding in RateFindings.Of(balances, field))

@@ -7,13 +7,22 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Remarks on the products themselves and how they go on.</summary>
 internal static class ProductFindings
 {
+    /// <summary>Taken when the pH is not known: below the pH that raises the loss.</summary>
+    private const double NeutralPh = 7;
+
     internal static IEnumerable<Finding> Of(ImmutableArray<(FertilizerProduct Product, Mass Spread)> products, ImmutableArray<NutrientBalance> balances, FieldConditions field)
     {
         var substances = products.Select(p => p.Product.Substance).ToHashSet();
+        bool touchesSeed = field.TouchesSeed || field.SeedRowLimit is not null;
         bool urea = substances.Contains(FertilizerSubstance.Urea) || substances.Contains(FertilizerSubstance.UreaAmmoniumNitrateSolution);
         if (urea && field.IsIncorporated != true)
         {
             yield return FindingCatalog.Create("fertilizer-surface-urea", ("rain", Amounts.Print(FertilizerLimits.Of("urea-burying-rain"), 2)));
+        }
+
+        if (urea && field is { IsIncorporated: not true, SoilTemperature: { } temperature } && UreaLoss.PlanningLoss(temperature, field.SoilPh ?? NeutralPh) is { } loss)
+        {
+            yield return FindingCatalog.Create("fertilizer-surface-urea-loss", ("loss", loss.ToString()), ("temperature", Amounts.Print(temperature.DegreesFahrenheit, 0)));
         }
 
         if (substances.Contains(FertilizerSubstance.AmmoniumNitrate))
@@ -27,12 +36,12 @@ internal static class ProductFindings
         }
 
         bool salty = balances.Any(b => b.Nutrient is PlantNutrient.Nitrogen or PlantNutrient.Potash && b.Delivered > ApplicationRate.Zero);
-        if (field.TouchesSeed && salty)
+        if (touchesSeed && salty)
         {
             yield return FindingCatalog.Create("fertilizer-seed-contact");
         }
 
-        if (field.TouchesSeed && balances.Any(b => b.Nutrient == PlantNutrient.Boron && b.Delivered > ApplicationRate.Zero))
+        if (touchesSeed && balances.Any(b => b.Nutrient == PlantNutrient.Boron && b.Delivered > ApplicationRate.Zero))
         {
             yield return FindingCatalog.Create("fertilizer-boron-with-seed");
         }

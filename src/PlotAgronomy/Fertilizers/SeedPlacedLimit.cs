@@ -64,12 +64,7 @@ public sealed class SeedPlacedLimit
     public ApplicationRate? MostProduct(FertilizerAnalysis analysis)
     {
         ArgumentNullException.ThrowIfNull(analysis);
-        double counted = Counted switch
-        {
-            CountedNutrients.NitrogenPotash => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash),
-            CountedNutrients.NitrogenPotashSulfur => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash) + analysis.Percent(PlantNutrient.Sulfur),
-            _ => 100,
-        };
+        double counted = CountedPercent(analysis);
         return Limit is { } limit && counted > 0 ? ApplicationRate.FromPoundsPerAcre(FertilizerMath.ProductFor(limit.PoundsPerAcre, counted)) : null;
     }
 
@@ -90,6 +85,18 @@ public sealed class SeedPlacedLimit
         double printedInches = printed.Inches;
         return limit * (printedInches / inches);
     }
+
+    /// <summary>Percent of a product that this limit counts.</summary>
+    internal double CountedPercent(FertilizerAnalysis analysis) => Counted switch
+    {
+        CountedNutrients.NitrogenPotash => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash),
+        CountedNutrients.NitrogenPotashSulfur => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash) + analysis.Percent(PlantNutrient.Sulfur),
+        _ => 100,
+    };
+
+    /// <summary>Whether a material must stay out of the seed row altogether.</summary>
+    internal static bool IsBarredFromTheRow(FertilizerSubstance substance) =>
+        substance is FertilizerSubstance.Urea or FertilizerSubstance.UreaAmmoniumNitrateSolution or FertilizerSubstance.AmmoniumThiosulfate;
 
     private static SeedPlacedLimit FromRow(CsvRow row) => new(
         row.Text("crop"), Inches(row.NumberOrNull("row_spacing_low_in")), Inches(row.NumberOrNull("row_spacing_high_in")), row.Text("soil"),

@@ -8,6 +8,8 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>A need, a plot and a shelf as the solver sees them: pounds on the plot, packages, prices.</summary>
 internal sealed class ShelfProblem
 {
+    private const int SeedRows = 2;
+
     private ShelfProblem(ImmutableArray<FertilizerProduct> products, ImmutableArray<NutrientTarget> targets, double acres, PackageProblem packages, double[] load) =>
         (Products, Targets, Acres, Packages, Load) = (products, targets, acres, packages, load);
 
@@ -22,11 +24,14 @@ internal sealed class ShelfProblem
     /// <summary>Pounds that one package of each product brings to the ground.</summary>
     internal double[] Load { get; }
 
-    internal static ShelfProblem Of(ImmutableArray<FertilizerProduct> products, PlotNeed need, Area area)
+    /// <summary>Rows behind those of the targets: the salt of the seed row, and what must not lie there at all.</summary>
+    internal bool IsSeedRow(int row) => row >= Targets.Length;
+
+    internal static ShelfProblem Of(ImmutableArray<FertilizerProduct> products, PlotNeed need, Area area, SeedPlacedLimit? seedRow)
     {
         double acres = area.Acres;
         var targets = need.Targets;
-        var packages = new PackageProblem(targets.Length, products.Length);
+        var packages = new PackageProblem(targets.Length + (seedRow is null ? 0 : SeedRows), products.Length);
         var load = new double[products.Length];
         for (int row = 0; row < targets.Length; row++)
         {
@@ -46,9 +51,27 @@ internal sealed class ShelfProblem
             }
         }
 
+        if (seedRow is not null)
+        {
+            CapSeedRow(packages, products, targets.Length, seedRow, acres);
+        }
+
         return new ShelfProblem(products, targets, acres, packages, load);
     }
 
     /// <summary>The same need and plot with one more product.</summary>
-    internal ShelfProblem Adding(FertilizerProduct product, PlotNeed need, Area area) => Of([.. Products, product], need, area);
+    internal ShelfProblem Adding(FertilizerProduct product, PlotNeed need, Area area, SeedPlacedLimit? seedRow) => Of([.. Products, product], need, area, seedRow);
+
+    private static void CapSeedRow(PackageProblem packages, ImmutableArray<FertilizerProduct> products, int firstRow, SeedPlacedLimit seedRow, double acres)
+    {
+        packages.Cap[firstRow] = seedRow.Limit is { } limit ? limit.PoundsPerAcre * acres
+            : throw new ArgumentException($"The seed-row limit of {seedRow.Crop} is stated as a part of corn's: take corn's limit times that part.", nameof(seedRow));
+        packages.Cap[firstRow + 1] = 0;
+        for (int column = 0; column < products.Length; column++)
+        {
+            double packagePounds = products[column].Package.Pounds;
+            packages[firstRow, column] = packagePounds * seedRow.CountedPercent(products[column].Analysis) / 100;
+            packages[firstRow + 1, column] = SeedPlacedLimit.IsBarredFromTheRow(products[column].Substance) ? packagePounds : 0;
+        }
+    }
 }

@@ -8,14 +8,14 @@ namespace PlotAgronomy.Fertilizers;
 internal static class ShelfRemedy
 {
     /// <summary>The material needed in the least weight; of equal weights the first in the catalog.</summary>
-    internal static FertilizerMaterial? Find(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, int searchLimit)
+    internal static FertilizerMaterial? Find(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, SeedPlacedLimit? seedRow, int searchLimit)
     {
         double smallestPackage = shelf.Products.Min(FertilizerShelf.PackagePounds);
         FertilizerMaterial? best = null;
         double leastPounds = double.PositiveInfinity;
         foreach (var material in FertilizerCatalog.Materials.Where(CanLieOnAShelf))
         {
-            var longer = shelf.Adding(material.Packed(Mass.FromPounds(smallestPackage), 0), need, area);
+            var longer = shelf.Adding(material.Packed(Mass.FromPounds(smallestPackage), 0), need, area, seedRow);
             double pounds = LeastPounds(longer) * smallestPackage;
             if (pounds < leastPounds * (1 - 1e-9) && LimitConflict.Fits(longer.Packages, form, searchLimit))
             {

@@ -7,11 +7,12 @@ internal static class SmallestMiss
     /// <summary>A hair is taken off what can be met, so that arithmetic dust does not make it impossible again.</summary>
     private const double Hair = 1e-9;
 
-    internal static double[] ReachableNeeds(PackageProblem problem, PurchaseForm form, int nodeLimit)
+    internal static double[] ReachableNeeds(PackageProblem problem, PurchaseForm form, int nodeLimit, out bool isSmallest)
     {
+        isSmallest = true;
         double[] weights = Array.ConvertAll(problem.Need, n => n > 0 ? 1 / n : 0);
         var soft = problem.With(price: new double[problem.Products], missWeight: weights);
-        double[] packages = form == PurchaseForm.SpreadWholePackages ? Whole(soft, nodeLimit) : InParts(soft);
+        double[] packages = form == PurchaseForm.SpreadWholePackages ? Whole(soft, nodeLimit, out isSmallest) : InParts(soft);
         var reachable = new double[problem.Nutrients];
         for (int nutrient = 0; nutrient < reachable.Length; nutrient++)
         {
@@ -31,9 +32,10 @@ internal static class SmallestMiss
         return packages;
     }
 
-    private static double[] Whole(PackageProblem soft, int nodeLimit)
+    private static double[] Whole(PackageProblem soft, int nodeLimit, out bool isSmallest)
     {
         var answer = PackageSearch.Cheapest(soft, spreadWhole: true, default, nodeLimit);
+        isSmallest = answer.IsProven;
         return Array.ConvertAll(answer.Packages ?? new int[soft.Products], p => (double)p);
     }
 }
