@@ -4,7 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Turns a mass stated in one chemical form into another: P into P2O5, KCl into K2O, CaO into Ca.</summary>
-/// <remarks>The exact factor comes from atomic masses (source FERT-CIA). The inverse is always one over the factor, so a
+/// <remarks>The exact factor comes from atomic masses (source MASS-IUPAC). The inverse is always one over the factor, so a
 /// conversion there and back returns the same number; rounded handbook factors do not promise that.</remarks>
 public static class ChemicalConversion
 {

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
@@ -6,10 +5,6 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Reads formulas such as <c>Ca(H2PO4)2.H2O</c> and weighs them.</summary>
 internal static class ChemicalFormula
 {
-    private static readonly Lazy<FrozenDictionary<string, double>> Masses = new(() =>
-        CsvTable.Embedded("fertilizer-atomic-masses.csv", "element", "mass_g_per_mol", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => r.Text("element"), r => r.Number("mass_g_per_mol"), StringComparer.Ordinal));
-
     internal static string Of(ChemicalForm form) => form switch
     {
         ChemicalForm.Nitrogen => "N",
@@ -79,7 +74,7 @@ internal static class ChemicalFormula
         return atoms;
     }
 
-    internal static double MolarMass(ChemicalForm form) => Atoms(Of(form)).Sum(a => a.Value * Masses.Value[a.Key]);
+    internal static double MolarMass(ChemicalForm form) => Atoms(Of(form)).Sum(a => a.Value * AtomicMasses.Of(a.Key));
 
     private static void Read(string text, ref int at, int times, Dictionary<string, int> atoms)
     {

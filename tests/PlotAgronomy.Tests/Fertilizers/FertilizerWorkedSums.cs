@@ -1,5 +1,5 @@
 using PlotAgronomy.Fertilizers;
-using PlotAgronomy.Nutrients;
+using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Tests.Support;
 using UnitsNet;
@@ -44,6 +44,7 @@ public class FertilizerWorkedSums
         "content-published-factor" => PublishedElement(row),
         "pure" => 100 * ChemicalConversion.ExactFactor(row.Choice<ChemicalForm>("materials"), ChemicalForm.Nitrogen),
         "pure-content" => row.Number("amount") * ChemicalConversion.ExactFactor(row.Choice<ChemicalForm>("materials"), ChemicalForm.Nitrogen),
+        "acidity" => NitrogenAcidity.Of(row.Text("materials"), PerAcre(row), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre,
         "seed-row-product" => Corn30().MostProduct(Analysis(row))!.Value.PoundsPerAcre,
         "seed-row-gallons" => Corn30().MostProduct(Analysis(row))!.Value.PoundsPerAcre / row.Number("density_lb_per_gal"),
         "label-index" => LabelIndex.Of(Analysis(row), FertilizerAnalysis.Of(10.1, 10.2, 10.1), 3, 2, 1).Percent,
