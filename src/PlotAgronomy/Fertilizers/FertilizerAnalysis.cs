@@ -51,13 +51,14 @@ public sealed class FertilizerAnalysis
         }
 
         var percents = new double[Nutrients.Length];
+        var seen = new HashSet<PlantNutrient>();
         for (int i = 0; i < parts.Length; i++)
         {
             string part = parts[i].Trim();
             string number = string.Concat(part.TakeWhile(c => char.IsAsciiDigit(c) || c == '.'));
             string symbol = part[number.Length..].Trim();
             PlantNutrient? nutrient = i < 3 && symbol.Length == 0 ? Nutrients[i] : NutrientSymbols.Find(symbol);
-            if (nutrient is null || !double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent))
+            if (nutrient is null || !seen.Add(nutrient.Value) || !double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent))
             {
                 return false;
             }

@@ -13,7 +13,7 @@ public class FertilizerAnalysisTests
     public void A_grade_reads_and_prints_alike(string grade) => Assert.Equal(grade, FertilizerAnalysis.OfGrade(grade).ToString());
 
     [Theory]
-    [InlineData(""), InlineData(null), InlineData("13-13"), InlineData("a-b-c"), InlineData("13-13-13-4Xy"), InlineData("13-13--1"), InlineData("1,5-0-0")]
+    [InlineData(""), InlineData(null), InlineData("13-13"), InlineData("a-b-c"), InlineData("13-13-13-4Xy"), InlineData("13-13--1"), InlineData("1,5-0-0"), InlineData("0-0-22-11S-22S"), InlineData("0-0-60-5K2O")]
     public void What_is_no_grade_is_refused_with_a_reason(string? text)
     {
         Assert.False(FertilizerAnalysis.TryRead(text, out _, out string problem));
