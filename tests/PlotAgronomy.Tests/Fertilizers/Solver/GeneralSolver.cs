@@ -13,6 +13,47 @@ internal sealed class GeneralSolver : IDisposable
     internal double Cheapest(PackageProblem problem, bool spreadWhole)
     {
         solver.Clear();
+        var (bought, spread) = Packages(problem, spreadWhole);
+        for (int product = 0; product < problem.Products; product++)
+        {
+            solver.Objective().SetCoefficient(bought[product], problem.Price[product]);
+        }
+
+        for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
+        {
+            Deliver(problem, nutrient, spread, problem.Need[nutrient]);
+        }
+
+        return Solve();
+    }
+
+    /// <returns>The smallest sum of missing shares when needs may be missed and caps may not be passed.</returns>
+    internal double SmallestMiss(PackageProblem problem, bool spreadWhole)
+    {
+        solver.Clear();
+        var (_, spread) = Packages(problem, spreadWhole);
+        for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
+        {
+            Deliver(problem, nutrient, spread, 0);
+            if (problem.Need[nutrient] > 0)
+            {
+                var missing = solver.MakeNumVar(0, problem.Need[nutrient], "");
+                var row = solver.MakeConstraint(problem.Need[nutrient], double.PositiveInfinity);
+                row.SetCoefficient(missing, 1);
+                for (int product = 0; product < problem.Products; product++)
+                {
+                    row.SetCoefficient(spread[product], problem[nutrient, product]);
+                }
+
+                solver.Objective().SetCoefficient(missing, 1 / problem.Need[nutrient]);
+            }
+        }
+
+        return Solve();
+    }
+
+    private (Variable[] Bought, Variable[] Spread) Packages(PackageProblem problem, bool spreadWhole)
+    {
         var bought = new Variable[problem.Products];
         var spread = new Variable[problem.Products];
         for (int product = 0; product < problem.Products; product++)
@@ -24,19 +65,22 @@ internal sealed class GeneralSolver : IDisposable
                 spread[product] = solver.MakeNumVar(0, double.PositiveInfinity, "");
                 solver.Add(spread[product] <= bought[product]);
             }
-
-            solver.Objective().SetCoefficient(bought[product], problem.Price[product]);
         }
 
-        for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
+        return (bought, spread);
+    }
+
+    private void Deliver(PackageProblem problem, int nutrient, Variable[] spread, double atLeast)
+    {
+        var row = solver.MakeConstraint(atLeast, problem.Cap[nutrient]);
+        for (int product = 0; product < problem.Products; product++)
         {
-            var row = solver.MakeConstraint(problem.Need[nutrient], problem.Cap[nutrient]);
-            for (int product = 0; product < problem.Products; product++)
-            {
-                row.SetCoefficient(spread[product], problem[nutrient, product]);
-            }
+            row.SetCoefficient(spread[product], problem[nutrient, product]);
         }
+    }
 
+    private double Solve()
+    {
         solver.Objective().SetMinimization();
         var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);

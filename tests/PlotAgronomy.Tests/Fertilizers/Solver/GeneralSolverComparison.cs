@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Fertilizers.Solver;
 
 namespace PlotAgronomy.Tests.Fertilizers.Solver;
@@ -40,6 +41,34 @@ public class GeneralSolverComparison(ITestOutputHelper output)
         {
             var problem = RandomShelves.Draw(new Random(seed), products: 40, nutrients: 8, kind: seed);
             Compare(problem, spreadWhole, general.Cheapest(problem, spreadWhole), $"seed {seed}", wrong);
+        }
+
+        Assert.Empty(wrong);
+    }
+
+    [Theory, InlineData(PurchaseForm.BuyWholePackages), InlineData(PurchaseForm.SpreadWholePackages)]
+    [Trait("Category", "Slow")]
+    public void The_smallest_miss_is_the_same_where_nothing_fits(PurchaseForm form)
+    {
+        using var general = new GeneralSolver();
+        var wrong = new List<string>();
+        int compared = 0;
+        for (int seed = 0; compared < 300; seed++)
+        {
+            var problem = RandomShelves.Draw(seed);
+            if (LimitConflict.Fits(problem, form, PackageSearch.DefaultNodeLimit))
+            {
+                continue;
+            }
+
+            compared++;
+            double[] reachable = SmallestMiss.ReachableNeeds(problem, form, PackageSearch.DefaultNodeLimit, out bool isSmallest);
+            double found = problem.Need.Zip(reachable, (need, reached) => need > 0 ? (need - reached) / need : 0).Sum();
+            double expected = general.SmallestMiss(problem, form == PurchaseForm.SpreadWholePackages);
+            if (Math.Abs(found - expected) > 1e-6 || !isSmallest || PlanSolver.Cheapest(problem.With(need: reachable), form, new double[problem.Products], PackageSearch.DefaultNodeLimit, out _) is null)
+            {
+                wrong.Add($"seed {seed}: expected {expected:R}, got {found:R}");
+            }
         }
 
         Assert.Empty(wrong);
