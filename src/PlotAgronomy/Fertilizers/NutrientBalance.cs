@@ -24,8 +24,8 @@ public sealed class NutrientBalance
     /// <summary>Gets what is spread beyond the need.</summary>
     public ApplicationRate Surplus => Excess(Delivered, AtLeast);
 
-    /// <summary>Gets a value indicating whether the need is met, to a billionth.</summary>
-    public bool IsMet => Delivered.PoundsPerAcre >= AtLeast.PoundsPerAcre * (1 - 1e-8);
+    /// <summary>Gets a value indicating whether the need is met, to a millionth.</summary>
+    public bool IsMet => Delivered.PoundsPerAcre >= AtLeast.PoundsPerAcre * (1 - 1e-6);
 
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>K2O 100 lb/ac of 90 lb/ac (111 %)</c>.</returns>

@@ -138,6 +138,18 @@ public class FertilizerShelfTests
         Assert.DoesNotContain(proven.Findings, f => f.Code == "fertilizer-search-stopped");
     }
 
+    [Theory]
+    [InlineData(50, 1), InlineData(50.0000001, 1), InlineData(50.001, 2), InlineData(0.000001, 1), InlineData(0, 0)]
+    public void A_hair_of_arithmetic_buys_no_package_and_a_trace_does(double potashPounds, int packages)
+    {
+        foreach (var form in new[] { PurchaseForm.BuyWholePackages, PurchaseForm.SpreadWholePackages })
+        {
+            var plan = FertilizerShelf.Of(Bag("0-0-50", 30, 100), Bag("46-0-0", 24)).Cheapest(Need(0, 0, potashPounds), Acre, form);
+            Assert.Equal(packages, plan.Line("0-0-50")?.Packages ?? 0);
+            Assert.True(plan.MeetsEveryNeed && plan.Conflict is null);
+        }
+    }
+
     [Fact]
     public void A_liquid_is_told_in_gallons()
     {

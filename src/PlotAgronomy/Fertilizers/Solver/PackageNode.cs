@@ -113,16 +113,16 @@ internal sealed class PackageNode
     }
 
     /// <summary>Chooses the product whose two sides both cost most: that lifts the bound fastest.</summary>
-    internal PackageBranch ChooseBranch(double cutoff, double wholeTolerance)
+    internal PackageBranch ChooseBranch(double cutoff)
     {
         var chosen = PackageBranch.None;
         double bestScore = double.NegativeInfinity, cost = Cost;
         for (int product = 0; product < price.Length; product++)
         {
             double bought = PackagesBought(product);
-            double below = Math.Floor(bought + wholeTolerance);
+            double below = WholeCount.Below(bought);
             double part = bought - below;
-            if (part <= wholeTolerance || !simplex.TryCostOfMoving(product, out double perUnitDown, out double perUnitUp))
+            if (WholeCount.IsWhole(bought) || below < least[product] || below >= most[product] || !simplex.TryCostOfMoving(product, out double perUnitDown, out double perUnitUp))
             {
                 continue;
             }

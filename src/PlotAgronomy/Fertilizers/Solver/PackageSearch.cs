@@ -7,8 +7,10 @@ namespace PlotAgronomy.Fertilizers.Solver;
 internal sealed class PackageSearch
 {
     internal const int DefaultNodeLimit = 200_000;
-    private const double WholeTolerance = 1e-7;
     private const double CostTolerance = 1e-7;
+
+    /// <summary>Whole counts that were a hair off before rounding move what is delivered by no more than this part.</summary>
+    private const double LimitTolerance = 2 * WholeCount.Tolerance;
 
     private readonly PackageProblem problem;
     private readonly bool spreadWhole;
@@ -80,7 +82,7 @@ internal sealed class PackageSearch
         }
 
         node.ForbidWhatCostsTooMuch(Cutoff);
-        var branch = node.ChooseBranch(Cutoff, WholeTolerance);
+        var branch = node.ChooseBranch(Cutoff);
         if (branch.Product < 0)
         {
             return;
@@ -130,10 +132,10 @@ internal sealed class PackageSearch
     /// <summary>Rounds the node's packages up (and down, where a miss is allowed) and keeps what is a plan.</summary>
     private void TryRounding(PackageNode node)
     {
-        Try(node, packages => Math.Ceiling(packages - WholeTolerance));
+        Try(node, WholeCount.Above);
         if (problem.MissWeight is not null)
         {
-            Try(node, packages => Math.Floor(packages + WholeTolerance));
+            Try(node, WholeCount.Below);
         }
     }
 
@@ -159,9 +161,8 @@ internal sealed class PackageSearch
         for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
         {
             double pounds = problem.Delivered(nutrient, candidate);
-            double tolerance = DualSimplex.FeasibilityTolerance;
-            bool isShort = pounds < problem.Need[nutrient] * (1 - tolerance);
-            if ((isShort && problem.MissWeight is null) || pounds > problem.Cap[nutrient] + (tolerance * Math.Max(1, problem.Cap[nutrient])))
+            bool isShort = pounds < problem.Need[nutrient] * (1 - LimitTolerance);
+            if ((isShort && problem.MissWeight is null) || pounds > problem.Cap[nutrient] * (1 + LimitTolerance))
             {
                 return false;
             }

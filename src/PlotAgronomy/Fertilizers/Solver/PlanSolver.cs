@@ -77,7 +77,12 @@ internal static class PlanSolver
     private static double[] LeastLoad(PackageProblem problem, double[] bought, ReadOnlySpan<double> load)
     {
         var program = problem.With(price: load).AsLinearProgram();
-        bought.CopyTo(program.ColumnHigh, 0);
+        for (int product = 0; product < bought.Length; product++)
+        {
+            // The search forgives this much of a package; what is spread is cut back to what was bought.
+            program.ColumnHigh[product] = bought[product] > 0 ? bought[product] + WholeCount.Tolerance : 0;
+        }
+
         var simplex = new DualSimplex(program);
         if (simplex.Solve() != SimplexOutcome.Optimal)
         {
@@ -87,7 +92,7 @@ internal static class PlanSolver
         var spread = new double[problem.Products];
         simplex.Columns(spread);
         Tidy(spread);
-        return spread;
+        return [.. spread.Zip(bought, Math.Min)];
     }
 
     /// <summary>Arithmetic dust around zero is zero.</summary>
