@@ -1,6 +1,7 @@
 using System.Globalization;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Tests.Support;
 using UnitsNet;
 
@@ -11,6 +12,13 @@ public class FertilizerDocExample
     [Fact]
     public void The_example_on_the_page_runs() =>
         DocExample.AssertCurrent("docs/fertilizers.md", "tests/PlotAgronomy.Tests/Fertilizers/FertilizerDocExample.cs", Example);
+
+    [Fact]
+    public void The_page_names_every_caution_of_the_room()
+    {
+        string page = File.ReadAllText(Repository.PathOf("docs/fertilizers.md"));
+        Assert.Empty(FindingCatalog.All.Select(f => f.Code).Where(c => c.StartsWith("fertilizer-", StringComparison.Ordinal) && !page.Contains($"`{c}`", StringComparison.Ordinal)));
+    }
 
     private static void Example(TextWriter output)
     {
