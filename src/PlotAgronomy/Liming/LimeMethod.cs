@@ -22,6 +22,7 @@ public sealed class LimeMethod
         DepthIsPrinted = row.Text("depth_printed") == "yes";
         Basis = LimeBasis.Find(row.Text("basis_id"));
         OnlyBelowWaterPh = row.NumberOrNull("only_below_water_ph");
+        NoLimeWithinPh = row.NumberOrNull("no_lime_within_ph");
         StandingFinding = row.TextOrNull("finding");
         SourceId = row.SourceId();
         Status = row.Status();
@@ -69,6 +70,9 @@ public sealed class LimeMethod
 
     /// <summary>Gets the water pH from which on it gives no rates, or null.</summary>
     public double? OnlyBelowWaterPh { get; }
+
+    /// <summary>Gets how far below the target the soil must be before the institution limes, in pH; null when it prints no such margin.</summary>
+    public double? NoLimeWithinPh { get; }
 
     /// <summary>Gets how well its numbers are known. Methods from memory answer only when asked for by name, always with a finding.</summary>
     public DataStatus Status { get; }

@@ -18,6 +18,9 @@ public sealed class LimeOutlook : IWorkedResult
     /// <summary>Gets the share of the lime that has worked on planting day.</summary>
     public required LimeReaction Worked { get; init; }
 
+    /// <summary>Gets the share of the lime that works within a year, by its fineness; the coarse rest takes longer.</summary>
+    public LimeReaction WorkedInAYear => LimeReaction.After(Terms.Material, 12);
+
     /// <summary>Gets the lowest pH to expect on planting day.</summary>
     public required double ExpectedPhLow { get; init; }
 

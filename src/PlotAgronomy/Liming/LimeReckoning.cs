@@ -17,6 +17,12 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             return Result(null, 0, null, null);
         }
 
+        if (method.NoLimeWithinPh is { } margin && target - sample.WaterPh < margin - Slack)
+        {
+            Add("lime-within-margin", ("ph", LimeText.Ph(sample.WaterPh!.Value)), ("margin", LimeText.Ph(margin)), ("target", LimeText.Ph(target)));
+            return Result(null, 0, null, null);
+        }
+
         double? reading = method.Formula.ReadingOf(sample);
         if (!Covers(reading))
         {
@@ -181,7 +187,13 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         }
 
         var net = gross is not null && earlier is not null ? earlier.TakeOff(gross, sample.Class, findings) : gross;
-        var published = net is not null && LimeRounding.TryFind(method.Institution) is { } rounding ? net.With(rounding.Apply(net.OfBasis)) : net;
+        var rounding = LimeRounding.TryFind(method.Institution);
+        var published = net is not null && rounding is not null ? net.With(rounding.Apply(net.OfBasis)) : net;
+        if (net is { OfBasis.PoundsPerAcre: > 0 } && published is { OfBasis.PoundsPerAcre: 0 } && rounding is { NoneBelow.PoundsPerAcre: > 0 })
+        {
+            Add("lime-small-need", ("limit", LimeText.Tons(rounding.NoneBelow.PoundsPerAcre)), ("institution", method.Institution));
+        }
+
         return new LimeNeed(method, sample, target, reading, rawPoundsPerAcre, earlier)
         {
             Gross = gross,

@@ -226,4 +226,25 @@ public class LimeMethodTests
         Assert.True(Need("wisconsin-a2809", Report(4.5, SoilBuffer.Smp, 6.9), 6.8).Has("lime-lower-target-needs-more"));
         Assert.False(Need("wisconsin-a2809", Report(5.2, SoilBuffer.Smp, 6.2), 6.8).Has("lime-lower-target-needs-more"));
     }
+
+    [Theory]
+    [InlineData(6.31, false)]
+    [InlineData(6.3, true)]
+    [InlineData(6.29, true)]
+    public void The_tri_state_limes_only_from_its_margin_on(double waterPh, bool limes)
+    {
+        // Tri-state E-2567 (1995): lime when the soil is 0.2 to 0.3 below the recommended pH.
+        var need = Need("tri-state-1995-smp", Report(waterPh, SoilBuffer.Smp, 6.6), 6.5);
+        Assert.Equal(limes, need.Rate!.OfBasis.PoundsPerAcre > 0);
+        Assert.Equal(!limes, need.Has("lime-within-margin"));
+    }
+
+    [Fact]
+    public void A_small_need_in_north_carolina_is_optional()
+    {
+        var small = Need("north-carolina-mehlich", Report(5.8, SoilBuffer.Mehlich, 6.45), 6.0);
+        Assert.Equal(0, small.Published!.OfBasis.PoundsPerAcre);
+        Assert.True(small.Has("lime-small-need"));
+        Assert.False(Need("north-carolina-mehlich", Report(5.2, SoilBuffer.Mehlich, 6.075), 6.0).Has("lime-small-need"));
+    }
 }

@@ -62,6 +62,7 @@ public class LimeTimeTests
         var outlook = Outlook(12);
         Assert.Equal(5.5 + 0.624, outlook.ExpectedPhLow, 1e-3);
         Assert.InRange(outlook.ExpectedPhHigh, outlook.ExpectedPhLow, 6.5);
+        Assert.Equal(0.624, outlook.WorkedInAYear.Low.Value, 1e-9);
         Assert.False(outlook.Has("lime-too-young"));
         Assert.Equal(5.5, Outlook(12, LimePlacement.Surface).ExpectedPhLow);
         Assert.True(Outlook(12, LimePlacement.Surface).Has("lime-surface-slow"));
