@@ -77,7 +77,8 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
 
     private static CropUse CropUseOf(CropRow row, KindUse use)
     {
-        if (!use.IsCarriedOff && use.Removal is null)
+        bool browsed = use.Removal is { } stated ? ReferenceEquals(stated, CropRemoval.Browsed) : !use.IsCarriedOff;
+        if (browsed)
         {
             return CropUse.Browsed(row, use.Yield);
         }
@@ -87,9 +88,14 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
             throw new ArgumentException("A crop that is carried off needs a yield; it is asked for, never assumed.", nameof(use));
         }
 
-        return use.Removal is { } removal && removal.Find(PlantNutrient.Phosphate) is { } phosphate && removal.Find(PlantNutrient.Potash) is { } potash
+        if (use.Removal is not { } removal)
+        {
+            return CropUse.CarriedOff(row, yield);
+        }
+
+        return removal.Find(PlantNutrient.Phosphate) is { } phosphate && removal.Find(PlantNutrient.Potash) is { } potash
             ? CropUse.CarriedOff(row, yield, phosphate.High, potash.High)
-            : CropUse.CarriedOff(row, yield);
+            : throw new ArgumentException("The stated removal must give both P2O5 and K2O.", nameof(use));
     }
 
     private NitrogenAnswer Nitrogen(CropKind kind, KindUse use, KindProxy proxy)

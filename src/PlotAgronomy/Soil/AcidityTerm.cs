@@ -78,7 +78,7 @@ public sealed class AcidityTerm
 
     /// <summary>Lists the terms that take a buffer.</summary>
     /// <param name="buffer">Buffer.</param>
-    /// <returns>The terms; empty when the handbook of no laboratory gives one.</returns>
+    /// <returns>The terms; empty when no published term takes it.</returns>
     public static ImmutableArray<AcidityTerm> For(SoilBuffer buffer)
     {
         Guard.Defined(buffer);

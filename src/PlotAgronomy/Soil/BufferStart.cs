@@ -10,5 +10,6 @@ internal static class BufferStart
         CsvTable.Embedded("soil-buffers.csv", "id", "start_ph", "source_id", "locator", "status")
             .Rows.ToFrozenDictionary(r => r.Choice<SoilBuffer>("id"), r => r.Number("start_ph")));
 
-    internal static double Of(SoilBuffer buffer) => StartPh.Value[buffer];
+    /// <summary>The start, or null for a buffer whose start was not seen in a publication.</summary>
+    internal static double? Of(SoilBuffer buffer) => StartPh.Value.TryGetValue(buffer, out double start) ? start : null;
 }

@@ -53,7 +53,11 @@ internal static class PhChecks
 
     private static IEnumerable<Finding> OfBuffer(BufferPh buffer, WaterPh? water)
     {
-        double start = BufferStart.Of(buffer.Buffer);
+        if (BufferStart.Of(buffer.Buffer) is not { } start)
+        {
+            yield break;
+        }
+
         if (buffer.Value > start)
         {
             yield return FindingCatalog.Create("soil-buffer-above-start", ("reading", buffer.ToString()), ("start", Number(start)));

@@ -7,11 +7,14 @@ namespace PlotAgronomy.Soil;
 public sealed class SoilProgram
 {
     private static readonly Lazy<ImmutableArray<SoilProgram>> Table = new(() =>
-        [.. CsvTable.Embedded("soil-programs.csv", "id", "program", "p_extractants", "cation_extractants", "units", "sampled_depth_in", "source_id", "locator", "status").Rows.Select(r => new SoilProgram(r))]);
+        [.. CsvTable.Embedded("soil-programs.csv", "id", "program", "unless", "p_extractants", "cation_extractants", "units", "sampled_depth_in", "source_id", "locator", "status").Rows.Select(r => new SoilProgram(r))]);
+
+    private readonly string? unless;
 
     private SoilProgram(CsvRow row)
     {
         Name = row.Text("program");
+        unless = row.TextOrNull("unless");
         PhosphorusExtractants = [.. row.Text("p_extractants").Split(';').Select(Enum.Parse<Extractant>)];
         CationExtractants = [.. row.Text("cation_extractants").Split(';').Select(Enum.Parse<Extractant>)];
         Units = [.. row.Text("units").Split(';').Select(Enum.Parse<SoilTestUnit>)];
@@ -45,7 +48,7 @@ public sealed class SoilProgram
     public static SoilProgram? TryFind(string institution)
     {
         ArgumentNullException.ThrowIfNull(institution);
-        return All.Where(p => ContainsWords(institution, p.Name)).MaxBy(p => p.Name.Length);
+        return All.Where(p => ContainsWords(institution, p.Name) && !(p.unless is { } other && ContainsWords(institution, other))).MaxBy(p => p.Name.Length);
     }
 
     /// <summary>The program of a report: the one it names, else its laboratory's.</summary>

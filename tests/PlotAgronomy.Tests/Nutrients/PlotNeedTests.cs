@@ -125,6 +125,29 @@ public class PlotNeedTests
         Assert.Contains("never assumed", Assert.Throws<ArgumentException>(() => PlotNeed.Of(request)).Message, StringComparison.Ordinal);
     }
 
+    /// <summary>Published shares on hand algebra: cattle keep 20 % and 15 % of the 56 lb P2O5 and 220 lb K2O of 4 ton, at maintenance with the system's 20 lb of potash on top.</summary>
+    [Fact]
+    public void A_grazed_plot_is_given_back_only_what_the_animals_keep()
+    {
+        var report = new SoilReport
+        {
+            Laboratory = "Ohio",
+            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
+            Readings = [SystemQuestions.P(35, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemQuestions.K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
+        };
+        var yield = CropYield.FromTonsPerAcre(4);
+        PlotNeed With(CropRemoval removal) => PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = report, Kinds = [Kind("alfalfa", 1)], System = RecommendationSystems.TriState2020, SecondaryRules = [],
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { Yield = yield, Removal = removal }),
+        });
+        var grazed = With(CropRemoval.Grazed(RemovalFigure.Named("kentucky-alfalfa-hay"), yield, RetainedShare.Named("cattle")));
+        Assert.Equal(11.2, grazed.Pounds(PlantNutrient.Phosphate), 1e-9);
+        Assert.Equal(53, grazed.Pounds(PlantNutrient.Potash), 1e-9);
+        Assert.Equal(0, With(CropRemoval.Browsed).Pounds(PlantNutrient.Potash));
+        Assert.Throws<ArgumentException>(() => With(CropRemoval.CarriedOff(RemovalFigure.Named("ontario-alfalfa-sulfur"), yield)));
+    }
+
     [Fact]
     public void Corn_without_a_yield_gets_no_nitrogen_figure_and_says_why()
     {

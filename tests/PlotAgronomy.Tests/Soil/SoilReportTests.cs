@@ -31,7 +31,7 @@ public class SoilReportTests
 
     [Theory]
     [InlineData("North Carolina", "North Carolina"), InlineData("Clemson, South Carolina", "South Carolina"), InlineData("the oklahoma state lab", "Oklahoma")]
-    [InlineData("Arizona private laboratory", null), InlineData("Ohioville testing", null)]
+    [InlineData("Arizona private laboratory", null), InlineData("Ohioville testing", null), InlineData("West Virginia", null), InlineData("Virginia", "Virginia")]
     public void A_program_is_found_by_the_laboratorys_name(string laboratory, string? program) => Assert.Equal(program, SoilProgram.TryFind(laboratory)?.Name);
 
     [Fact]
