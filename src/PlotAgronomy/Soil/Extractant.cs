@@ -27,9 +27,6 @@ public enum Extractant
     /// <summary>Neutral ammonium acetate, for potassium, calcium, magnesium and sodium.</summary>
     AmmoniumAcetate,
 
-    /// <summary>Ammonium acetate or Mehlich-3 on a sample that was never dried (field-moist or slurry), for potassium in Iowa.</summary>
-    FieldMoist,
-
     /// <summary>Morgan (sodium acetate, pH 4.8).</summary>
     Morgan,
 
