@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Planning.Sections;
 
