@@ -25,7 +25,7 @@ public class LimeGuardTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Order(months: 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => Order(most: ApplicationRate.Zero));
         Assert.Equal(0m, Order(bag: Fifty, perBag: 0).Cost);
-        Assert.Equal(1, Order(months: 1).Dressings.Length);
+        Assert.Single(Order(months: 1).Dressings);
     }
 
     [Theory]
