@@ -12,6 +12,8 @@ internal static class RootCommands
             PlanCommand.Create(streams),
             CheckCommand.Create(streams),
             ExplainCommand.Create(streams),
+            CompareCommand.Create(streams),
+            CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

@@ -42,7 +42,11 @@ public sealed class LimeMethodComparison : IWorkedResult
     /// <returns>The comparison.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>Each rate: x common depth / its depth; x strength of its lime / strength of the material in its own index.</remarks>
-    public static LimeMethodComparison Of(LimeSample sample, double targetPh, Length depth, LimingMaterial? material = null, bool includeFromMemory = false)
+    public static LimeMethodComparison Of(LimeSample sample, double targetPh, Length depth, LimingMaterial? material = null, bool includeFromMemory = false) =>
+        Of(sample, targetPh, depth, material, m => includeFromMemory || m.Status != DataStatus.Memory);
+
+    /// <summary>As above, where the caller says which methods are asked.</summary>
+    internal static LimeMethodComparison Of(LimeSample sample, double targetPh, Length depth, LimingMaterial? material, Func<LimeMethod, bool> isAsked)
     {
         ArgumentNullException.ThrowIfNull(sample);
         Guard.Between(targetPh, 4, 9, "pH");
@@ -51,7 +55,7 @@ public sealed class LimeMethodComparison : IWorkedResult
         var common = material ?? LimingMaterial.PureCarbonate;
         ImmutableArray<LimeMethodAnswer> answers =
         [
-            .. LimeRequirement.Accepting(sample, includeFromMemory)
+            .. LimeRequirement.Accepting(sample, includeFromMemory: true).Where(isAsked)
                 .Select(m => Answer(m.NeedFor(sample, m.ClosestTarget(targetPh)), depth, common))
                 .OrderBy(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity).ThenBy(a => a.Method.Id, StringComparer.Ordinal),
         ];

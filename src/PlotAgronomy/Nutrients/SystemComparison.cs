@@ -60,12 +60,15 @@ public sealed class SystemComparison : IWorkedResult
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(cropFor);
         bool isAskedByName = askedByName is not null;
-        return new SystemComparison(
-            [.. from system in askedByName ?? RecommendationSystems.All
+        return Of(report, cropFor, setting, askedByName ?? RecommendationSystems.All, _ => isAskedByName);
+    }
+
+    /// <summary>As above, where some systems are asked by name and the others are not.</summary>
+    internal static SystemComparison Of(SoilReport report, Func<RecommendationSystem, CropUse?> cropFor, PlotSetting? setting, IEnumerable<RecommendationSystem> systems, Func<RecommendationSystem, bool> isAskedByName) =>
+        new([.. from system in systems
                 let crop = cropFor(system)
                 where crop is not null
-                select system.Recommend(report, crop, setting, isAskedByName)]);
-    }
+                select system.Recommend(report, crop, setting, isAskedByName(system))]);
 
     /// <summary>Finds the disagreement about a nutrient.</summary>
     /// <param name="nutrient">Nutrient.</param>

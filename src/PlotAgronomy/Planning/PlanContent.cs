@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Blends;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
@@ -44,9 +45,13 @@ internal sealed class PlanContent
 
     internal required ImmutableArray<SeedOffer> SeedOffers { get; init; }
 
+    internal ImmutableArray<StoreBag> StoreBlends { get; init; } = [];
+
     internal required PlannedSpreader Spreader { get; init; }
 
-    internal SowingMethod SowingMethod => Method switch
+    internal SowingMethod SowingMethod => SowingMethodOf(Method);
+
+    internal static SowingMethod SowingMethodOf(PlantingMethod method) => method switch
     {
         PlantingMethod.Drilled => SowingMethod.Drilled,
         PlantingMethod.FrostSeeded => SowingMethod.FrostSeeded,

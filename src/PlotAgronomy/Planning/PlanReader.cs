@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
 using UnitsNet;
 
@@ -10,6 +12,9 @@ namespace PlotAgronomy.Planning;
 public static class PlanReader
 {
     private const double DaysPerMonth = 365.25 / 12;
+
+    /// <summary>From this depth on no lime rate is counted.</summary>
+    private const double TooDeepInches = 24;
 
     /// <summary>Reads the text of a plan file.</summary>
     /// <param name="json">JSON text; comments and trailing commas are allowed.</param>
@@ -34,7 +39,13 @@ public static class PlanReader
     private static PlanContent? Plan(PlanObject file)
     {
         var currency = file.Text("currency") is { } code ? file.Try("currency", () => Currency.Of(code)) : null;
+        var method = file.Choice("method", PlanVocabulary.PlantingMethods);
         var tillage = file.PositiveAmount<Length>("tillageDepth", Amounts.TryReadLength, l => l.Feet);
+        if (tillage is { Inches: >= TooDeepInches - 1e-6 })
+        {
+            file.Report("tillageDepth", string.Create(CultureInfo.InvariantCulture, $"expected less than {TooDeepInches} in, found '{file.Text("tillageDepth")}'"));
+        }
+
         var site = file.Object("plot") is { } plot ? PlotSiteReading.Read(plot) : null;
         var reportPart = file.Object("soilReport");
         var report = reportPart is null ? null : SoilReportReading.Read(reportPart, site?.Texture);
@@ -45,12 +56,13 @@ public static class PlanReader
         var fertilizers = materials?.Objects("fertilizers").Select(FertilizerReading.Read).OfType<Fertilizers.FertilizerProduct>().ToImmutableArray() ?? [];
         var lots = materials?.Objects("seedLots").Select(SeedOfferReading.Read).ToList() ?? [];
         var offers = lots.OfType<SeedOffer>().ToImmutableArray();
-        var kinds = file.Object("growing") is { } growing ? GrowingReading.Read(growing, offers, offers.Length == lots.Count, site?.CarriedOff == true) : [];
+        var kinds = file.Object("growing") is { } growing ? GrowingReading.Read(growing, offers, offers.Length == lots.Count, site?.CarriedOff == true, method) : [];
+        var bags = materials?.Objects("storeBlends").Select(bag => StoreBlendReading.Read(bag, method)).OfType<StoreBag>().ToImmutableArray() ?? [];
         var spreader = file.Object("spreader") is { } machine ? SpreaderReading.Read(machine) : null;
         var methods = file.Object("methods");
         if (currency is null || site is null || report is null || spreader is null || kinds.IsEmpty
             || methods?.Chosen("lime", PlanVocabulary.LimeMethods) is not { } limeMethod || methods.Chosen("nutrients", PlanVocabulary.NutrientSystems) is not { } system
-            || file.Date("plantingDate") is not DateOnly planting || file.Choice("method", PlanVocabulary.PlantingMethods) is not PlantingMethod method)
+            || file.Date("plantingDate") is not DateOnly planting || method is not PlantingMethod planted)
         {
             return null;
         }
@@ -61,7 +73,7 @@ public static class PlanReader
             PlantingDate = planting,
             LimeDate = file.Date("limeDate"),
             TillageDepth = tillage,
-            Method = method,
+            Method = planted,
             Site = site,
             Report = report,
             Printed = printed,
@@ -74,6 +86,7 @@ public static class PlanReader
             LimeOffers = limes,
             FertilizerOffers = fertilizers,
             SeedOffers = offers,
+            StoreBlends = bags,
             Spreader = spreader,
         };
     }

@@ -1,3 +1,7 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Blends;
+using PlotAgronomy.Liming;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
@@ -25,6 +29,16 @@ public sealed class PlotPlan
 
     /// <summary>Gets the laboratory's report as printed.</summary>
     public SoilReport Report => Content.Report;
+
+    /// <summary>Gets the liming materials on offer.</summary>
+    public ImmutableArray<LimeOffer> LimeOffers => Content.LimeOffers;
+
+    /// <summary>Gets the store's ready blends on offer.</summary>
+    public ImmutableArray<StoreBag> StoreBlends => Content.StoreBlends;
+
+    /// <summary>Gets the kinds that are offered in more than one lot of seed, in the order of the file.</summary>
+    public ImmutableArray<CropKind> KindsInSeveralLots =>
+        [.. Content.SeedOffers.GroupBy(o => o.Lot.Kind.Id).Where(g => g.Count() > 1).Select(g => g.First().Lot.Kind)];
 
     internal PlanContent Content { get; }
 }

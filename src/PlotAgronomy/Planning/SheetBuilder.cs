@@ -25,11 +25,21 @@ public static class SheetBuilder
             PassSection.Write(results),
             ShoppingSection.Write(results),
         ];
-        var sources = SourcesOf(work, findings);
+        return Close($"{plan.PlotName}: planting of {SheetText.Date(plan.PlantingDate)}", work, findings);
+    }
+
+    /// <summary>Ends a sheet with its findings and the sources of its numbers.</summary>
+    /// <param name="title">Title.</param>
+    /// <param name="sections">The work.</param>
+    /// <param name="findings">All findings.</param>
+    /// <param name="told">Those that the sections tell in their place already.</param>
+    internal static FieldSheet Close(string title, ImmutableArray<SheetSection> sections, ImmutableArray<Finding> findings, IEnumerable<Finding>? told = null)
+    {
+        var sources = SourcesOf(sections, findings);
         return new FieldSheet
         {
-            Title = $"{plan.PlotName}: planting of {SheetText.Date(plan.PlantingDate)}",
-            Sections = [.. work, FindingsSection.Write(findings), SourcesSection.Write(sources)],
+            Title = title,
+            Sections = [.. sections, FindingsSection.Write([.. findings.Except(told ?? [])]), SourcesSection.Write(sources)],
             Findings = findings,
             Sources = sources,
         };

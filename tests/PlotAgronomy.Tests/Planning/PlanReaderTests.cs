@@ -12,6 +12,8 @@ public class PlanReaderTests
     [Theory]
     [InlineData("fall-blend")]
     [InlineData("frost-seeding")]
+    [InlineData("clover-lots")]
+    [InlineData("store-blend")]
     public void The_demo_plans_hold_no_mistake(string name) => Assert.Empty(PlanReader.Read(Demo(name)).Problems);
 
     [Fact]

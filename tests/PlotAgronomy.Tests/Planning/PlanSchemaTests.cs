@@ -16,6 +16,8 @@ public class PlanSchemaTests
     [Theory]
     [InlineData("fall-blend")]
     [InlineData("frost-seeding")]
+    [InlineData("clover-lots")]
+    [InlineData("store-blend")]
     public void The_demo_plans_satisfy_the_schema(string name) => Assert.True(IsValid(File.ReadAllText(Repository.PathOf($"samples/data/{name}.json"))));
 
     [Theory]

@@ -7,9 +7,9 @@ namespace PlotAgronomy.Tests.SampleConsole;
 /// <summary>The sample console run in process against writers.</summary>
 public class ConsoleTests
 {
-    private static string Data(string name) => Repository.PathOf($"samples/data/{name}");
+    internal static string Data(string name) => Repository.PathOf($"samples/data/{name}");
 
-    private static (int Exit, string Out, string Error) Run(params string[] args)
+    internal static (int Exit, string Out, string Error) Run(params string[] args)
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
@@ -25,13 +25,7 @@ public class ConsoleTests
     {
         var (exit, sheet, error) = Run("plan", Data($"{name}.json"), "--width", "100");
         Assert.Equal((0, ""), (exit, error));
-        string approved = Data($"{name}.approved.txt");
-        if (Environment.GetEnvironmentVariable("UPDATE_DOCS") == "1")
-        {
-            File.WriteAllText(approved, sheet);
-        }
-
-        Assert.Equal(File.ReadAllText(approved), sheet);
+        ApprovedText.AssertCurrent(Data($"{name}.approved.txt"), sheet);
     }
 
     [Fact]

@@ -13,9 +13,9 @@ internal static class GrowingReading
 
     private static readonly string[] RateLabels = ["rateIs", "rateFor"];
 
-    internal static ImmutableArray<PlannedKind> Read(PlanObject growing, IReadOnlyList<SeedOffer> offers, bool everyOfferWasRead, bool carriedOff)
+    internal static ImmutableArray<PlannedKind> Read(PlanObject growing, IReadOnlyList<SeedOffer> offers, bool everyOfferWasRead, bool carriedOff, PlantingMethod? method)
     {
-        var kinds = growing.Objects("kinds").Select(row => Kind(row, offers, everyOfferWasRead, carriedOff)).OfType<PlannedKind>().ToImmutableArray();
+        var kinds = growing.Objects("kinds").Select(row => Kind(row, offers, everyOfferWasRead, carriedOff, method)).OfType<PlannedKind>().ToImmutableArray();
         var rows = growing.Objects("kinds").ToList();
         if (rows.Count > 0 && rows.All(r => r.Number("shareOfFullStand") is not null))
         {
@@ -35,7 +35,7 @@ internal static class GrowingReading
         return kinds;
     }
 
-    private static PlannedKind? Kind(PlanObject row, IReadOnlyList<SeedOffer> offers, bool everyOfferWasRead, bool carriedOff)
+    private static PlannedKind? Kind(PlanObject row, IReadOnlyList<SeedOffer> offers, bool everyOfferWasRead, bool carriedOff, PlantingMethod? planted)
     {
         var kind = KindReading.Read(row, "kind");
         var rate = row.PositiveAmount<ApplicationRate>("rate", Amounts.TryReadRate, r => r.PoundsPerAcre);
@@ -48,6 +48,11 @@ internal static class GrowingReading
         }
 
         if (kind is null)
+        {
+            return null;
+        }
+
+        if (planted is PlantingMethod way && row.Try("kind", () => kind.FullRange(PlanContent.SowingMethodOf(way))) is null)
         {
             return null;
         }

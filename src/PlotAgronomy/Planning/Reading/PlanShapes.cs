@@ -178,11 +178,37 @@ internal static class PlanShapes
         new("price", FieldKind.Number, "Price of one package in the plan's currency.") { Required = true, Range = (0, 1e6) },
     ]);
 
+    internal static readonly PlanShape TagKind = new("tagKind", "One kind named on the tag of a ready blend.",
+    [
+        new("kind", FieldKind.Text, "Kind on the tag.") { Required = true, Example = "crimson clover" },
+        new("pureSeed", FieldKind.Amount, "Pure seed of the kind by weight, in percent of the whole bag.") { Required = true, Example = "14.7 %" },
+        new("germination", FieldKind.Amount, "Germination.") { Required = true, Example = "85 %" },
+        new("hardSeed", FieldKind.Amount, "Hard seed.") { Example = "8 %" },
+        new("dormantSeed", FieldKind.Amount, "Dormant seed.") { Example = "5 %" },
+        new("tested", FieldKind.Date, "Day, or first day of the month, of its germination test, where the tag gives one for this kind."),
+    ]);
+
+    internal static readonly PlanShape StoreBlend = new("storeBlend", "A ready blend as a store sells it, as its tag says.",
+    [
+        new("name", FieldKind.Text, "What to call it.") { Required = true, Example = "fall plot blend" },
+        new("package", FieldKind.Amount, "Net weight of the bag.") { Required = true, Example = "25 lb" },
+        new("price", FieldKind.Number, "Price of one bag in the plan's currency.") { Required = true, Range = (0, 1e6) },
+        new("claimedArea", FieldKind.Amount, "Area the bag says it plants.") { Required = true, Example = "0.5 ac" },
+        new("components", FieldKind.List, "Kinds named on the tag.") { Required = true, Shape = TagKind, FewestItems = 1 },
+        new("otherCrop", FieldKind.Amount, "Seed of other crops.") { Example = "0.8 %" },
+        new("inert", FieldKind.Amount, "Inert matter, coating counted in.") { Example = "34.2 %" },
+        new("weed", FieldKind.Amount, "Weed seed.") { Example = "0.2 %" },
+        new("coating", FieldKind.Amount, "Coating of the whole bag, inside the inert matter.") { Example = "33 %" },
+        new("treated", FieldKind.Flag, "Whether the tag says the seed is treated."),
+        new("tested", FieldKind.Date, "Day, or first day of the month, of the germination test of the bag.") { Required = true },
+    ]);
+
     internal static readonly PlanShape Materials = new("materials", "What is on offer.",
     [
         new("lime", FieldKind.List, "Liming materials.") { Shape = LimeMaterial },
         new("fertilizers", FieldKind.List, "Fertilizers.") { Shape = Fertilizer },
         new("seedLots", FieldKind.List, "Seed lots.") { Required = true, Shape = SeedLot, FewestItems = 1 },
+        new("storeBlends", FieldKind.List, "Ready blends of a store, to be held against plain seed.") { Shape = StoreBlend },
     ]);
 
     internal static readonly PlanShape MeasuredRun = new("measuredRun", "A weighed run with this spreader.",

@@ -21,21 +21,20 @@ internal static class SeedOfferReading
             return null;
         }
 
-        return offer.Try("pureSeed", () => SeedAnalysis.Of(purity, germinating, hard, dormant, coating)) is { } analysis
-            ? new SeedOffer
-            {
-                Lot = new SeedLot
-                {
-                    Kind = kind,
-                    Label = offer.Text("lot") ?? kind.CommonName,
-                    Analysis = analysis,
-                    TestMonth = TestMonth.Of(tested.Year, tested.Month),
-                    Package = mass,
-                    PricePerPound = SeedLot.PriceOfAPound(price, mass),
-                },
-                Package = mass,
-                Price = price,
-            }
-            : null;
+        if (offer.Try("pureSeed", () => SeedAnalysis.Of(purity, germinating, hard, dormant, coating)) is not { } analysis)
+        {
+            return null;
+        }
+
+        var lot = new SeedLot
+        {
+            Kind = kind,
+            Label = offer.Text("lot") ?? kind.CommonName,
+            Analysis = analysis,
+            TestMonth = TestMonth.Of(tested.Year, tested.Month),
+            Package = mass,
+            PricePerPound = SeedLot.PriceOfAPound(price, mass),
+        };
+        return offer.Try("germination", () => LotValue.Of(lot)) is null ? null : new SeedOffer { Lot = lot, Package = mass, Price = price };
     }
 }

@@ -1,6 +1,7 @@
 using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning.Sections;
@@ -13,9 +14,7 @@ internal static class LimeSolver
 
     internal static LimeAnswer Solve(PlanContent plan, Blend blend)
     {
-        var soilClass = plan.Report.SoilClass ?? SoilClass.Mineral;
-        var target = LimeTarget.ForBlend(blend.KindShares, plan.LimeMethod.Institution, soilClass);
-        double wanted = plan.StatedTargetPh ?? target.Ph ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(6).Min();
+        var (target, wanted) = Aim(plan, blend.KindShares);
         double targetPh = plan.LimeMethod.ClosestTarget(wanted);
         var computed = plan.LimeMethod.NeedFor(plan.Report, targetPh, plan.EarlierLime);
         var printed = plan.Printed?.Lime;
@@ -36,6 +35,13 @@ internal static class LimeSolver
             Outlook = Outlook(plan, used, offer, order),
             Findings = [.. OwnFindings(plan, printed, computed, used, offer)],
         };
+    }
+
+    /// <summary>The pH the plan aims at before a method takes its own closest: stated, asked for by a kind, or the method's lowest.</summary>
+    internal static (LimeTarget Target, double Ph) Aim(PlanContent plan, IReadOnlyList<KindShare> kinds)
+    {
+        var target = LimeTarget.ForBlend(kinds, plan.LimeMethod.Institution, plan.Report.SoilClass ?? SoilClass.Mineral);
+        return (target, plan.StatedTargetPh ?? target.Ph ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(6).Min());
     }
 
     private static string Reason(PlanContent plan, LimeTarget target, double targetPh) =>

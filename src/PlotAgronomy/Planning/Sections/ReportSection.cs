@@ -12,14 +12,9 @@ internal static class ReportSection
         var plan = results.Plan;
         var report = plan.Report;
         var sheet = new SectionWriter("What the report says", 'R');
-        sheet.Say($"{report.Laboratory}, sampled {(report.SampledOn is { } day ? SheetText.Date(day) : "on an unknown day")}{(report.SampledDepth is { } depth ? $", {Amounts.Print(depth, "in", 1)} deep" : "")}.");
+        sheet.Say(SheetText.Origin(report));
         sheet.Figure("area of the plot", $"{Amounts.Print(plan.Site.Area, "ac", 3)} ({Amounts.Print(plan.Site.Area, "ft2", 0)})", plan.Site.Measured);
-        if (report.WaterPh is { } ph)
-        {
-            string buffer = string.Concat(report.BufferPhs.Select(b => $"; {PlanVocabulary.Buffers.WordOf(b.Buffer)} buffer pH {Amounts.Print(b.Value, 2)}"));
-            sheet.Say($"Soil pH in water {Amounts.Print(ph.Value, 1)}{buffer}{(report.ExchangeableAcidity is { } acidity ? $"; exchangeable acidity {acidity}" : "")}.");
-        }
-
+        sheet.Say(SheetText.Acidity(report));
         sheet.Say($"Rated by {plan.NutrientSystem.Name} ({plan.NutrientSystem.Institution}, {plan.NutrientSystem.Edition}).");
         foreach (var rating in Ratings(results.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
         {

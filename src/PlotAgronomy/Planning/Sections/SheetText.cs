@@ -1,4 +1,6 @@
+using PlotAgronomy.Planning.Reading;
 using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning.Sections;
@@ -36,6 +38,18 @@ internal static class SheetText
     internal static string Minutes(TimeSpan time) => Amounts.Print(time, "min", time.TotalMinutes < 10 ? 1 : 0);
 
     internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>Laboratory, day and depth of a report.</summary>
+    internal static string Origin(SoilReport report) =>
+        $"{report.Laboratory}, sampled {(report.SampledOn is { } day ? Date(day) : "on an unknown day")}{(report.SampledDepth is { } depth ? $", {Amounts.Print(depth, "in", 1)} deep" : "")}.";
+
+    /// <summary>What a report says of the soil's acidity.</summary>
+    internal static string Acidity(SoilReport report)
+    {
+        string water = report.WaterPh is { } ph ? $"Soil pH in water {Amounts.Print(ph.Value, 1)}" : "Soil pH in water not printed";
+        string buffer = string.Concat(report.BufferPhs.Select(b => $"; {PlanVocabulary.Buffers.WordOf(b.Buffer)} buffer pH {Amounts.Print(b.Value, 2)}"));
+        return $"{water}{buffer}{(report.ExchangeableAcidity is { } acidity ? $"; exchangeable acidity {acidity}" : "")}.";
+    }
 
     /// <summary>The symbol in brackets of <see cref="Nutrient"/>.</summary>
     internal static string Symbol(PlantNutrient nutrient) => Nutrient(nutrient).Split('(', ')')[1];

@@ -1,0 +1,27 @@
+using System.CommandLine;
+using PlotAgronomy.Planning;
+
+namespace PlotAgronomy.Sample.Commands;
+
+/// <summary><c>compare bag FILE</c>: the plan's store blends against plain lots.</summary>
+internal static class CompareBagCommand
+{
+    internal static Command Create(ConsoleStreams streams)
+    {
+        var file = CompareCommand.File();
+        var options = new SheetOptions();
+        var command = new Command("bag", "A store's ready blend against the nearest blend from plain lots.") { file };
+        options.AddTo(command);
+        command.SetAction(parsed => options.Run(parsed, parsed.GetValue(file), streams, (plan, refuse) =>
+        {
+            if (!plan.StoreBlends.IsEmpty)
+            {
+                return ComparisonSheets.StoreBlends(plan);
+            }
+
+            refuse($"{Path.GetFileName(parsed.GetValue(file))}: no ready blend stands in materials.storeBlends, so there is nothing to compare");
+            return null;
+        }));
+        return command;
+    }
+}

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Liming;
+using PlotAgronomy.Planning.Sections;
+
+namespace PlotAgronomy.Planning.Comparing;
+
+/// <summary>One soil through every lime method that accepts its reading, on one common basis.</summary>
+internal static class LimeSheet
+{
+    internal static FieldSheet Write(PlotPlan plan, double? targetPh, bool includeFromMemory, LimingMaterial? material)
+    {
+        var content = plan.Content;
+        var (target, wanted) = LimeSolver.Aim(content, [.. content.Kinds.Select(k => k.Share)]);
+        var sample = LimeSample.From(content.Report);
+        var comparison = LimeMethodComparison.Of(
+            sample, targetPh ?? wanted, content.TillageDepth ?? content.LimeMethod.Depth, material,
+            m => includeFromMemory || m.Status != DataStatus.Memory || m == content.LimeMethod);
+        var answering = comparison.Answers.Where(a => a.Need.Rate is not null).ToImmutableArray();
+        return SheetBuilder.Close(
+            $"{plan.PlotName}: one soil, every lime method",
+            [
+                Question(content, target, targetPh, comparison),
+                SideBySide(answering, comparison),
+                Silent(comparison, LimeRequirement.Accepting(sample, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)).ToList()),
+            ],
+            Finding.InOrder(comparison.Findings.Concat(targetPh is null ? target.Findings : [])),
+            told: comparison.Answers.SelectMany(Told).Concat(comparison.Findings.Where(f => f.Code == "lime-not-comparable")));
+    }
+
+    private static SheetSection Question(PlanContent plan, LimeTarget target, double? targetPh, LimeMethodComparison comparison)
+    {
+        var sheet = new SectionWriter("The question", 'Q');
+        sheet.Say(SheetText.Origin(plan.Report));
+        sheet.Say(SheetText.Acidity(plan.Report));
+        sheet.Say($"Target pH {Amounts.Print(comparison.TargetPh, 1)}: {Reason(plan, target, targetPh)} A method that has no such target answers for its own closest one.");
+        sheet.Say($"To compare them, every rate is brought to {Amounts.Print(comparison.Depth, "in", 1)} of soil and to {comparison.Material.Name}.");
+        return sheet.Close();
+    }
+
+    private static string Reason(PlanContent plan, LimeTarget target, double? targetPh) =>
+        targetPh is not null ? "as asked for."
+        : plan.StatedTargetPh is not null ? "as the plan states."
+        : target.SetBy is { } kind ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
+        : "the lowest of the plan's own method.";
+
+    private static SheetSection SideBySide(ImmutableArray<LimeMethodAnswer> answering, LimeMethodComparison comparison)
+    {
+        var sheet = new SectionWriter("Side by side, least lime first", 'M');
+        if (answering.IsEmpty)
+        {
+            sheet.Say("No method answers for this soil.");
+            return sheet.Close();
+        }
+
+        var rows = answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
+        sheet.Table(["method", "for pH", "own, ton/ac", "deep, in", "common, ton/ac", "reading off", "numbers"], rows.Select(r => r.Row));
+        sheet.Say($"Own is the method's figure for its own depth and its own lime; common is what it comes to on the common basis; reading off is the common figure if the true reading is {Amounts.Print(answering.Select(a => a.Need.ReadingErrorPh).FirstOrDefault(), 2)} pH higher or lower. What each counts in, and what to know of it:");
+        sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, AboutMethod(r.Answer))));
+        if (comparison.Spread is { } spread)
+        {
+            var common = comparison.Answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
+            string least = Tons(common.Min()), most = Tons(common.Max()), gap = Tons(spread);
+            sheet.Figure("how far apart they are", $"{gap} ton/ac: from {least} to {most}", new WorkedLine("Spread", "most - least", $"{most} - {least} = {gap} ton/ac"));
+        }
+
+        return sheet.Close();
+    }
+
+    private static string AboutMethod(LimeMethodAnswer answer) => string.Join(" ", new[]
+    {
+        $"Counted in {answer.Need.Rate!.Basis.Name}.",
+        answer.WhyNot is { } reason ? $"It cannot be put on the common basis: {reason}" : null,
+    }.OfType<string>().Concat(Told(answer).Select(f => $"{f.Text} [{f.Code}]")));
+
+    /// <summary>What a method says of itself. That its numbers are from memory stands in the table, and with the findings.</summary>
+    private static IEnumerable<Finding> Told(LimeMethodAnswer answer) => answer.Need.Findings.Where(f => f.Code != "data-from-memory");
+
+    private static SheetRow RowOf(SectionWriter sheet, LimeMethodAnswer answer) => sheet.Row(
+        answer.Method.Name,
+        answer.Common is { } rate ? $"{Tons(rate)} ton/ac" : "-",
+        [
+            answer.Method.Name,
+            Amounts.Print(answer.TargetPh, 1),
+            Tons(answer.Need.Rate!.OfBasis),
+            Amounts.Print(answer.Need.Rate.Depth.Inches, 1),
+            answer.Common is { } common ? Tons(common) : "-",
+            answer is { CommonLowest: { } low, CommonHighest: { } high } ? $"{Tons(low)} to {Tons(high)}" : "-",
+            answer.Method.Status switch { DataStatus.Memory => "from memory", DataStatus.Practice => "practice", _ => "read" },
+        ],
+        [],
+        answer.Need);
+
+    private static SheetSection Silent(LimeMethodComparison comparison, List<LimeMethod> keptBack)
+    {
+        var sheet = new SectionWriter("Methods that read this soil but give no rate", 'X');
+        var silent = comparison.Answers.Where(a => a.Need.Rate is null).ToList();
+        sheet.Remark(silent.Select(a => (a.Method.Name, string.Join(" ", Told(a).Select(f => $"{f.Text} [{f.Code}]")))));
+        if (keptBack.Count > 0)
+        {
+            sheet.Say($"Not asked, because their numbers were not yet checked against the publication and they were not named: {string.Join("; ", keptBack.Select(m => m.Name))}.");
+        }
+        else if (silent.Count == 0)
+        {
+            sheet.Say("None.");
+        }
+
+        return sheet.Close();
+    }
+
+    private static string Tons(ApplicationRate rate) => Amounts.Print(rate.ShortTonsPerAcre, 2);
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Planning.Sections;
+
+namespace PlotAgronomy.Planning.Comparing;
+
+/// <summary>One report through every recommendation system that accepts it.</summary>
+internal static class SystemsSheet
+{
+    internal static FieldSheet Write(PlotPlan plan, CropRow? takenAs, bool includeFromMemory)
+    {
+        var groups = takenAs is { } row ? [AskedGroup.Of(row, plan.Content)] : AskedGroup.Of(plan.Content);
+        var compared = groups.Select(g => SystemsForGroup.Ask(plan.Content, g, includeFromMemory)).ToList();
+        return SheetBuilder.Close(
+            $"{plan.PlotName}: one report, every recommendation system",
+            [
+                Readings(plan.Content),
+                .. compared.GroupBy(c => c.Asked).Select((alike, i) => SideBySide(plan.Content, $"{string.Join("; ", alike.Select(c => c.Group.Name))}{(takenAs is null ? "" : ", the row asked for")}", alike.First(), (char)('A' + i))),
+                LeftOut(compared),
+            ],
+            Finding.InOrder(compared.SelectMany(c => c.Answering).SelectMany(a => a.Findings).Distinct()));
+    }
+
+    private static SheetSection Readings(PlanContent plan)
+    {
+        var sheet = new SectionWriter("The report", 'R');
+        sheet.Say(SheetText.Origin(plan.Report));
+        sheet.Remark(plan.Report.Readings.Select(r => (r.Analyte.ToString().ToLowerInvariant(), $"{(SoilWords.IsIndex(r.Unit) ? $"{SoilWords.For(r.Unit)} {Amounts.Print(r.PrintedValue, 4)}" : SoilWords.Amount(r.PrintedValue, r.Unit))}, {SoilWords.For(r.Extractant)}")));
+        return sheet.Close();
+    }
+
+    private static SheetSection SideBySide(PlanContent plan, string names, SystemsForGroup compared, char letter)
+    {
+        var sheet = new SectionWriter($"Side by side for {names}", letter);
+        sheet.Say(plan.Site.CarriedOff ? "The crop is carried off the plot." : "The crop is only browsed: no system adds what a harvest would carry off.");
+        if (compared.Answering.IsEmpty)
+        {
+            sheet.Say("No system accepts this report for it.");
+            return sheet.Close();
+        }
+
+        var rows = compared.Answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
+        sheet.Table(["system", "asked for", .. SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)}, lb/ac"), "numbers"], rows.Select(r => r.Row));
+        sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, $"{r.Answer.System.InWords} {r.Answer.Reasons}")));
+        foreach (var nutrient in SystemsForGroup.Nutrients)
+        {
+            Disagreement(sheet, nutrient, compared.About(nutrient));
+        }
+
+        return sheet.Close();
+    }
+
+    private static SheetRow RowOf(SectionWriter sheet, SystemReply reply) => sheet.Row(
+        reply.System.Name,
+        string.Join("; ", SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)} {reply.FigureFor(n)}")),
+        [reply.System.Name, reply.AskedFor, .. SystemsForGroup.Nutrients.Select(reply.FigureFor), reply.RestsOnMemory ? "from memory" : "read"],
+        [],
+        [.. reply.Answers]);
+
+    private static void Disagreement(SectionWriter sheet, PlantNutrient nutrient, SystemDisagreement? apart)
+    {
+        if (apart is null)
+        {
+            sheet.Say($"{SheetText.Symbol(nutrient)}: fewer than two systems give a rate, so there is nothing to hold against each other.");
+            return;
+        }
+
+        string most = Amounts.Print(apart.Highest.Need.Rate.PoundsPerAcre, 1), least = Amounts.Print(apart.Lowest.Need.Rate.PoundsPerAcre, 1), gap = Amounts.Print(apart.Difference.PoundsPerAcre, 1);
+        sheet.Figure(
+            SheetText.Nutrient(nutrient),
+            $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
+            new WorkedLine("Disagreement", "most - least", $"{most} - {least} = {gap} lb/ac"));
+        sheet.Say(apart.Why);
+    }
+
+    /// <summary>Every system that stays silent for any group; the group is named where the others have another reason or an answer.</summary>
+    private static SheetSection LeftOut(IReadOnlyList<SystemsForGroup> compared)
+    {
+        var sheet = new SectionWriter("Systems that do not answer, and why", 'X');
+        var reasons = compared.SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))
+            .GroupBy(l => l.System).OrderBy(g => RecommendationSystems.All.IndexOf(g.Key))
+            .Select(g => (g.Key.Name, string.Join(" ", g.GroupBy(l => l.Why).Select(same =>
+                same.Count() == compared.Count ? same.Key : $"For {string.Join("; ", same.Select(l => l.Name))}: {same.Key}")))).ToList();
+        sheet.Remark(reasons);
+        if (reasons.Count == 0)
+        {
+            sheet.Say("None.");
+        }
+
+        return sheet.Close();
+    }
+}
