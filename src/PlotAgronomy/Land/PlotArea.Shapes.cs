@@ -35,7 +35,7 @@ public sealed partial class PlotArea
     /// <summary>A triangle from its base and height.</summary>
     /// <param name="baseSide">One side; above 0.</param>
     /// <param name="height">Distance of the far corner from that side's line; above 0.</param>
-    /// <returns>The area.</returns>
+    /// <returns>The area, with an outline whose far corner stands over the middle of the base, and a finding that says so.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is 0.</exception>
     /// <remarks>area = base x height / 2.</remarks>
     public static PlotArea OfTriangle(MeasuredLength baseSide, MeasuredLength height)
@@ -43,7 +43,8 @@ public sealed partial class PlotArea
         RequireAbove(baseSide, nameof(baseSide));
         RequireAbove(height, nameof(height));
         return FromSides("base x height / 2", $"{baseSide} x {height} / 2", baseSide.Feet * height.Feet / 2,
-            [(baseSide, height.Feet / 2), (height, baseSide.Feet / 2)]);
+            [(baseSide, height.Feet / 2), (height, baseSide.Feet / 2)],
+            PlotOutline.LikeEnded("triangle", [new(0, 0), new(baseSide.Feet, 0), new(baseSide.Feet / 2, height.Feet)]));
     }
 
     /// <summary>A triangle from its three sides.</summary>
@@ -76,7 +77,7 @@ public sealed partial class PlotArea
     /// <param name="firstParallel">Above 0.</param>
     /// <param name="secondParallel">Above 0.</param>
     /// <param name="distance">Between the parallel sides; above 0.</param>
-    /// <returns>The area.</returns>
+    /// <returns>The area, with an outline whose ends slant alike, and a finding that says so.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is 0.</exception>
     /// <remarks>area = (a + b) / 2 x distance.</remarks>
     public static PlotArea OfTrapezoid(MeasuredLength firstParallel, MeasuredLength secondParallel, MeasuredLength distance)
@@ -84,26 +85,28 @@ public sealed partial class PlotArea
         RequireAbove(firstParallel, nameof(firstParallel));
         RequireAbove(secondParallel, nameof(secondParallel));
         RequireAbove(distance, nameof(distance));
-        double mean = (firstParallel.Feet + secondParallel.Feet) / 2;
+        double a = firstParallel.Feet, b = secondParallel.Feet, mean = (a + b) / 2;
         return FromSides("(a + b) / 2 x distance", $"({firstParallel} + {secondParallel}) / 2 x {distance}", mean * distance.Feet,
-            [(firstParallel, distance.Feet / 2), (secondParallel, distance.Feet / 2), (distance, mean)]);
+            [(firstParallel, distance.Feet / 2), (secondParallel, distance.Feet / 2), (distance, mean)],
+            PlotOutline.LikeEnded("trapezoid", [new(0, 0), new(a, 0), new((a + b) / 2, distance.Feet), new((a - b) / 2, distance.Feet)]));
     }
 
     /// <summary>A circle.</summary>
     /// <param name="radius">From the middle to the edge; above 0.</param>
-    /// <returns>The area.</returns>
+    /// <returns>The area, with an outline of 72 straight sides that encloses the same area.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The radius is 0.</exception>
-    /// <remarks>area = pi x radius2.</remarks>
+    /// <remarks>area = pi x radius2. The outline's sides lie within 0.07 % of the radius from the circle.</remarks>
     public static PlotArea OfCircle(MeasuredLength radius)
     {
         RequireAbove(radius, nameof(radius));
-        return FromSides("pi x radius2", $"3.14159 x {radius} x {radius}", Math.PI * radius.Feet * radius.Feet, [(radius, 2 * Math.PI * radius.Feet)]);
+        return FromSides("pi x radius2", $"3.14159 x {radius} x {radius}", Math.PI * radius.Feet * radius.Feet,
+            [(radius, 2 * Math.PI * radius.Feet)], RoundOutline(radius.Feet, radius.Feet));
     }
 
     /// <summary>An ellipse.</summary>
     /// <param name="longHalf">From the middle to the far end; above 0.</param>
     /// <param name="shortHalf">From the middle to the near side; above 0.</param>
-    /// <returns>The area.</returns>
+    /// <returns>The area, with an outline of 72 straight sides that encloses the same area.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is 0.</exception>
     /// <remarks>area = pi x long half x short half.</remarks>
     public static PlotArea OfEllipse(MeasuredLength longHalf, MeasuredLength shortHalf)
@@ -111,7 +114,7 @@ public sealed partial class PlotArea
         RequireAbove(longHalf, nameof(longHalf));
         RequireAbove(shortHalf, nameof(shortHalf));
         return FromSides("pi x long half x short half", $"3.14159 x {longHalf} x {shortHalf}", Math.PI * longHalf.Feet * shortHalf.Feet,
-            [(longHalf, Math.PI * shortHalf.Feet), (shortHalf, Math.PI * longHalf.Feet)]);
+            [(longHalf, Math.PI * shortHalf.Feet), (shortHalf, Math.PI * longHalf.Feet)], RoundOutline(longHalf.Feet, shortHalf.Feet));
     }
 
     /// <summary>A long curved plot from widths taken at even spacing along a straight line.</summary>
@@ -150,7 +153,7 @@ public sealed partial class PlotArea
 
     /// <summary>The area inside an outline.</summary>
     /// <param name="outline">Outline of the plot.</param>
-    /// <param name="fixError">Error of each corner on each axis, one standard deviation; null when not known. A phone's is typically 3 to 15 m in the open (source SPREAD-S68).</param>
+    /// <param name="fixError">Error of each corner on each axis, one standard deviation; null when not known. A phone's is typically 3 to 15 m in the open (common practice).</param>
     /// <returns>The map area; see <see cref="OnSlope"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The error is negative, NaN or infinite.</exception>
     /// <remarks>area = half the sum of (x_i y_i+1 - x_i+1 y_i). Standard deviation to first order, corners erring
@@ -207,22 +210,31 @@ public sealed partial class PlotArea
         bool paced = sides.Any(s => s.Side.IsPaced);
         var area = Area.FromSquareFeet(squareFeet);
         double acres = area.Acres;
-        var findings = acres < LandLimits.Of("sides-low-acres") || acres > LandLimits.Of("sides-high-acres")
+        Finding[] unusual = acres < LandLimits.Of("sides-low-acres") || acres > LandLimits.Of("sides-high-acres")
             ? [FindingCatalog.Create("land-sides-repeat-unit", ("area", Amounts.Print(area, decimals: 3)),
                 ("sides", string.Join(", ", sides.Select(s => s.Side.ToString()))),
                 ("yards", Amounts.Print(Area.FromSquareFeet(squareFeet * 9), decimals: 3)),
                 ("meters", Amounts.Print(Area.FromSquareFeet(squareFeet / (LandMath.MetersPerFoot * LandMath.MetersPerFoot)), decimals: 3)))]
-            : Array.Empty<Finding>();
+            : [];
         return new PlotArea
         {
             Area = area,
             Method = paced ? AreaMethod.Paces : AreaMethod.Sides,
             RelativeError = sides.Any(s => s.Side.HasError) ? Math.Sqrt(shared * shared + own) / squareFeet : null,
             Outline = outline,
-            Findings = [.. findings],
+            Findings = Finding.InOrder([.. unusual, .. outline?.Findings.Where(f => f.Code == PlotOutline.AssumedCode) ?? []]),
             SourceIds = paced ? ["DEF-UNITS", "SPREAD-S38"] : ["DEF-UNITS"],
             Work = [new("Area", formula, $"{numbers} = {Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}")],
         };
+    }
+
+    /// <summary>An ellipse in straight sides that enclose its area, the long half to the east; sides square to the axes touch at the ends of them.</summary>
+    private static PlotOutline RoundOutline(double eastHalfFeet, double northHalfFeet)
+    {
+        const int Sides = 72;
+        double step = 2 * Math.PI / Sides, reach = Math.Sqrt(step / Math.Sin(step));
+        return PlotOutline.FromCorners([.. Enumerable.Range(0, Sides).Select(i => (i - 0.5) * step)
+            .Select(angle => new PlanePoint(reach * eastHalfFeet * Math.Cos(angle), reach * northHalfFeet * Math.Sin(angle)))]);
     }
 
     private static void RequireAbove(MeasuredLength length, string name) => Guard.Above(length.Feet, 0, "ft", name);

@@ -7,6 +7,9 @@ namespace PlotAgronomy.Land;
 /// <summary>The closed outline of a plot on its local plane, counter-clockwise, its sides straight and not crossing.</summary>
 public sealed class PlotOutline
 {
+    /// <summary>Code of the finding that the sides measured leave the slant of the ends open.</summary>
+    internal const string AssumedCode = "land-outline-assumed";
+
     private readonly double squareFeet;
     private readonly double perimeterFeet;
     private readonly double meanLatitudeDegrees;
@@ -104,6 +107,10 @@ public sealed class PlotOutline
         Guard.Above(widthFeet, 0, "ft", nameof(width));
         return FromCorners([new(0, 0), new(lengthFeet, 0), new(lengthFeet, widthFeet), new(0, widthFeet)], name);
     }
+
+    /// <summary>The one shape with both ends alike out of those that the measured sides allow.</summary>
+    internal static PlotOutline LikeEnded(string shape, ImmutableArray<PlanePoint> corners) =>
+        new(corners, "", null, 0, SizeRemarks(corners, onEarth: false).Append(FindingCatalog.Create(AssumedCode, ("shape", shape))));
 
     /// <summary>Latitude and longitude of a place on the plot's plane.</summary>
     /// <param name="place">Place on the plane.</param>

@@ -192,6 +192,46 @@ public class PlotAreaTests
         Assert.Equal("12.5 steps", StepCount.FromSingleSteps(12.5).ToString());
     }
 
+    [Theory]
+    [InlineData(60, 60)]
+    [InlineData(150, 40)]
+    [InlineData(25, 90)]
+    public void A_round_plot_has_an_outline_of_its_area(double eastHalf, double northHalf)
+    {
+        var area = PlotArea.OfEllipse(Length.FromFeet(eastHalf), Length.FromFeet(northHalf));
+        Near.Assert(Math.PI * eastHalf * northHalf, area.Outline!.Area.SquareFeet, 1e-9);
+        Assert.All(area.Outline.Corners, c => Assert.Equal(1, Math.Sqrt(Math.Pow(c.EastFeet / eastHalf, 2) + Math.Pow(c.NorthFeet / northHalf, 2)), 0.0007));
+        Assert.DoesNotContain(area.Findings, f => f.Code == "land-outline-assumed");
+        // The perimeter of a circle; of an ellipse the series in h = ((a - b) / (a + b))2, five terms.
+        double h = Math.Pow((eastHalf - northHalf) / (eastHalf + northHalf), 2);
+        double around = Math.PI * (eastHalf + northHalf) * (1 + h / 4 + h * h / 64 + h * h * h / 256 + 25 * Math.Pow(h, 4) / 16_384);
+        Assert.Equal(1, area.Outline.Perimeter.Feet / around, 0.001);
+        if (eastHalf == northHalf)
+        {
+            Near.Assert(area.Outline.Perimeter.Feet, PlotArea.OfCircle(Length.FromFeet(eastHalf)).Outline!.Perimeter.Feet, 1e-12);
+        }
+    }
+
+    [Fact]
+    public void An_open_shape_is_drawn_with_both_ends_alike_and_says_so()
+    {
+        var trapezoid = PlotArea.OfTrapezoid(Length.FromFeet(200), Length.FromFeet(120), Length.FromFeet(90));
+        Near.Assert(160 * 90, trapezoid.Outline!.Area.SquareFeet, 1e-12);
+        // Slanting sides of root(40 2 + 90 2) each.
+        Near.Assert(200 + 120 + 2 * Math.Sqrt(1600 + 8100), trapezoid.Outline.Perimeter.Feet, 1e-12);
+        var triangle = PlotArea.OfTriangle(Length.FromFeet(200), Length.FromFeet(90));
+        Near.Assert(9000, triangle.Outline!.Area.SquareFeet, 1e-12);
+        Near.Assert(200 + 2 * Math.Sqrt(10_000 + 8100), triangle.Outline.Perimeter.Feet, 1e-12);
+        foreach (var area in new[] { trapezoid, triangle })
+        {
+            Assert.Single(area.Findings, f => f.Code == "land-outline-assumed");
+            Assert.Single(area.Outline!.Findings, f => f.Code == "land-outline-assumed");
+        }
+
+        Assert.Null(PlotArea.OfOffsets(Length.FromFeet(10), [Length.FromFeet(30), Length.FromFeet(40)]).Outline);
+        Assert.Null(PlotArea.Stated(Area.FromAcres(1)).Outline);
+    }
+
     private static PlotOutline Walked(double acres)
     {
         // A square at 40 north: 364,000 ft or so to a degree of latitude.
