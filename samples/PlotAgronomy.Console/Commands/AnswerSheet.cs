@@ -5,6 +5,24 @@ internal sealed class AnswerSheet(Dictionary<string, string> given, Interview in
 {
     private readonly bool askEverything = given.Count == 0;
 
+    /// <summary>Tells a person who is asked everything what to have at hand.</summary>
+    internal void Open()
+    {
+        if (askEverything)
+        {
+            interview.Open();
+        }
+    }
+
+    /// <summary>Parts the questions from what follows.</summary>
+    internal void Close()
+    {
+        if (askEverything)
+        {
+            interview.Close();
+        }
+    }
+
     internal bool Has(CalibrationQuestion question) => given.ContainsKey(question.Name);
 
     internal T Required<T>(CalibrationQuestion question, Interview.Reader<T> read) =>

@@ -26,10 +26,10 @@ public static class CalibrateCommand
 
         command.SetAction(parsed =>
         {
-            var given = options.Where(o => parsed.GetResult(o.Value) is not null)
-                .ToDictionary(o => o.Key.Name, o => string.Join(';', parsed.GetValue(o.Value) ?? []));
             try
             {
+                var given = options.Where(o => parsed.GetResult(o.Value) is not null)
+                    .ToDictionary(o => o.Key.Name, o => Joined(o.Key, parsed.GetValue(o.Value) ?? []));
                 var measured = CalibrationAnswers.Collect(given, new Interview(answers, output));
                 CalibrationReport.Write(output, measured);
                 return 0;
@@ -47,4 +47,8 @@ public static class CalibrateCommand
         });
         return command;
     }
+
+    private static string Joined(CalibrationQuestion question, string[] values) => question.Many || values.Length == 1
+        ? string.Join(';', values)
+        : throw new BadAnswerException($"--{question.Name} is given {values.Length} times; give it once.");
 }

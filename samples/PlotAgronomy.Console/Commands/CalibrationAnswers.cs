@@ -1,11 +1,12 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy.Sample.Commands;
 
 /// <summary>What a person measured, read from options first and from answers for what they leave out.</summary>
-internal sealed class CalibrationAnswers
+internal sealed partial class CalibrationAnswers
 {
     internal required string Material { get; init; }
 
@@ -17,22 +18,31 @@ internal sealed class CalibrationAnswers
 
     internal required Area? Plot { get; init; }
 
+    /// <summary>Gets the gate setting of the runs, when it is known.</summary>
+    internal required double? Setting { get; init; }
+
+    /// <summary>Gets the course or the time over which the weights left the hopper, as text.</summary>
+    internal required string MeasuredOver { get; init; }
+
     internal static CalibrationAnswers Collect(Dictionary<string, string> given, Interview interview)
     {
         var sheet = new AnswerSheet(given, interview);
+        sheet.Open();
         string material = sheet.Optional(CalibrationQuestion.Material, (string text, out string name, out string problem) =>
         {
             (name, problem) = (text.Trim(), "");
             return true;
         }) ?? "seed";
-        var rate = sheet.Required<ApplicationRate>(CalibrationQuestion.Rate, Amounts.TryReadRate);
-        var swath = sheet.Required<Length>(CalibrationQuestion.Swath, Amounts.TryReadLength);
+        var rate = sheet.Required(CalibrationQuestion.Rate, AboveZero<ApplicationRate>(Amounts.TryReadRate, r => r.PoundsPerAcre));
+        var swath = sheet.Required(CalibrationQuestion.Swath, AboveZero<Length>(Amounts.TryReadLength, l => l.Feet));
         bool catching = IsCatch(sheet);
         var (weights, time, pace, course) = catching ? Catch(sheet) : Run(sheet);
+        var flow = MassFlow.FromPoundsPerMinute(weights.Average(w => w.Pounds) / time.TotalMinutes);
         double? setting = sheet.OptionalValue<double>(CalibrationQuestion.Setting, TryReadSetting);
-        var points = sheet.Optional<List<GatePoint>>(CalibrationQuestion.Gate, TryReadGate);
+        var gate = sheet.Optional(CalibrationQuestion.Gate, GateReader(material, setting, flow));
         var errors = Errors(sheet, catching, pace);
-        var plot = sheet.OptionalValue<Area>(CalibrationQuestion.Plot, Amounts.TryReadArea);
+        var plot = sheet.OptionalValue(CalibrationQuestion.Plot, AboveZero<Area>(Amounts.TryReadArea, a => a.Acres));
+        sheet.Close();
         var runs = weights.Select(w => catching
             ? SpreaderCalibration.TimedCatch(w, time, pace, swath, errors)
             : SpreaderCalibration.WeighedRun(w, course!.Value, swath, errors, time)).ToList();
@@ -42,7 +52,9 @@ internal sealed class CalibrationAnswers
             Rate = rate,
             Swath = swath,
             Plot = plot,
-            Outcome = CalibrationOutcome.Of(rate, swath, pace, runs, points is null ? null : GateTable.Of(material, points), points is null ? null : setting),
+            Setting = setting,
+            MeasuredOver = course is { } taped ? Amounts.Print(taped, "ft", 1) : Amounts.Print(time, "s", 1),
+            Outcome = CalibrationOutcome.Of(rate, swath, pace, runs, gate, gate is null ? null : setting),
         };
     }
 
@@ -73,35 +85,35 @@ internal sealed class CalibrationAnswers
 
     private static (List<Mass> Weights, TimeSpan Time, Speed Pace, Length? Course) Run(AnswerSheet sheet)
     {
-        var course = sheet.Required<Length>(CalibrationQuestion.Course, Amounts.TryReadLength);
-        var time = sheet.Required<TimeSpan>(CalibrationQuestion.CourseTime, Amounts.TryReadDuration);
+        var course = sheet.Required(CalibrationQuestion.Course, AboveZero<Length>(Amounts.TryReadLength, l => l.Feet));
+        var time = sheet.Required(CalibrationQuestion.CourseTime, AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds));
         var weights = sheet.Required<List<Mass>>(CalibrationQuestion.Used, TryReadWeights);
         return (weights, time, WalkingPace.Over(course, time), course);
     }
 
     private static (List<Mass> Weights, TimeSpan Time, Speed Pace, Length? Course) Catch(AnswerSheet sheet)
     {
-        var time = sheet.Required<TimeSpan>(CalibrationQuestion.CatchTime, Amounts.TryReadDuration);
+        var time = sheet.Required(CalibrationQuestion.CatchTime, AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds));
         var weights = sheet.Required<List<Mass>>(CalibrationQuestion.Caught, TryReadWeights);
-        var paceTime = sheet.Required<TimeSpan>(CalibrationQuestion.PaceTime, Amounts.TryReadDuration);
+        var paceTime = sheet.Required(CalibrationQuestion.PaceTime, AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds));
         return (weights, time, WalkingPace.Over(Length.FromFeet(100), paceTime), null);
     }
 
     private static bool TryReadWay(string text, out bool catching, out string problem)
     {
-        string word = text.Trim();
-        catching = word.Equals("catch", StringComparison.OrdinalIgnoreCase);
+        string word = text.Trim().ToLowerInvariant();
+        catching = word is "catch" or "bucket";
         problem = $"expected 'run' or 'catch', found '{word}'";
-        return catching || word.Equals("run", StringComparison.OrdinalIgnoreCase);
+        return catching || word is "run" or "course";
     }
 
     private static bool TryReadWeights(string text, out List<Mass> weights, out string problem)
     {
         weights = [];
         problem = "";
-        foreach (string part in text.Split(';'))
+        foreach (string part in Parts(text))
         {
-            if (!Amounts.TryReadMass(part, out var weight, out problem))
+            if (!AboveZero<Mass>(Amounts.TryReadMass, m => m.Pounds)(part, out var weight, out problem))
             {
                 return false;
             }
@@ -112,11 +124,37 @@ internal sealed class CalibrationAnswers
         return true;
     }
 
-    private static bool TryReadGate(string text, out List<GatePoint> points, out string problem)
+    /// <summary>Reads a gate table. What the runs themselves gave is a point of it when their setting lies outside the others.</summary>
+    private static Interview.Reader<GateTable> GateReader(string material, double? setting, MassFlow flow) => (string text, out GateTable table, out string problem) =>
+    {
+        table = null!;
+        if (!TryReadGatePoints(text, out var points, out problem))
+        {
+            return false;
+        }
+
+        if (setting is { } own && (own < points.Min(p => p.Setting) || own > points.Max(p => p.Setting)))
+        {
+            points.Add(GatePoint.Of(own, flow));
+        }
+
+        try
+        {
+            table = GateTable.Of(material, points);
+            return true;
+        }
+        catch (ArgumentException contradiction)
+        {
+            problem = contradiction.Message.Split(" (Parameter ")[0];
+            return false;
+        }
+    };
+
+    private static bool TryReadGatePoints(string text, out List<GatePoint> points, out string problem)
     {
         points = [];
         problem = "";
-        foreach (string part in text.Split(';'))
+        foreach (string part in Parts(text))
         {
             string[] sides = part.Split('=');
             if (sides.Length != 2)
@@ -135,6 +173,27 @@ internal sealed class CalibrationAnswers
 
         return true;
     }
+
+    /// <summary>Several answers in one: parted by a semicolon, or by a comma that is not inside a number. One blank part when there is nothing.</summary>
+    private static string[] Parts(string text)
+    {
+        string[] parts = [.. Separator().Split(text).Where(p => !string.IsNullOrWhiteSpace(p))];
+        return parts.Length > 0 ? parts : [""];
+    }
+
+    [GeneratedRegex(@";|,(?!\d)|(?<=[A-Za-z]),")]
+    private static partial Regex Separator();
+
+    private static Interview.Reader<T> AboveZero<T>(Interview.Reader<T> read, Func<T, double> number) => (string text, out T value, out string problem) =>
+    {
+        if (!read(text, out value, out problem))
+        {
+            return false;
+        }
+
+        problem = $"'{text.Trim()}' is not above 0";
+        return number(value) > 0;
+    };
 
     private static bool TryReadSetting(string text, out double setting, out string problem)
     {

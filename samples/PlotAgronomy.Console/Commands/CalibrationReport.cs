@@ -1,5 +1,6 @@
 using PlotAgronomy.Spreading;
 using Spectre.Console;
+using UnitsNet;
 
 namespace PlotAgronomy.Sample.Commands;
 
@@ -44,8 +45,9 @@ internal static class CalibrationReport
         Row("measured", $"{Amounts.Print(outcome.Runs.Mean, "lb/ac", 2)}, {Count(outcome)}; {Amounts.Print(outcome.Measured.Flow, "lb/min", 3)}");
         Row("verdict", Verdict(outcome.Runs));
         Row("gate", Gate(outcome));
+        Row("aim for", $"{Weight(outcome.WeightWanted)} in {answers.MeasuredOver}, where {Weight(outcome.MeanWeight)} came out");
         Row("walking speed", $"{Pace(outcome.Measured)} as measured");
-        Row("or instead", $"{Pace(outcome.AtThisGate)} with the gate left as it stood");
+        Row("or instead", $"{Pace(outcome.AtThisGate)} with the gate left {(answers.Setting is { } setting ? $"at {Amounts.Print(setting, 2)}" : "as it stood")}");
         Row("expected error", Error(outcome));
         if (answers.Plot is { } plot)
         {
@@ -62,18 +64,23 @@ internal static class CalibrationReport
 
     private static string Verdict(RepeatedRuns runs) => runs.Verdict switch
     {
-        RepeatVerdict.TooFewRuns => "not enough runs to judge",
-        RepeatVerdict.RunsDisagree => "the runs disagree",
-        RepeatVerdict.OffTarget => $"off the rate wanted by {Amounts.Print(runs.OffTargetPercent, 1)} %",
-        _ => "accepted",
+        RepeatVerdict.TooFewRuns => $"not enough runs to judge; so far {Off(runs)}",
+        RepeatVerdict.RunsDisagree => $"the runs disagree; their mean is {Off(runs)}",
+        RepeatVerdict.OffTarget => $"the runs agree, but are {Off(runs)}",
+        _ => $"accepted: the runs agree and are {Off(runs)}",
     };
+
+    private static string Off(RepeatedRuns runs) =>
+        $"{Amounts.Print(Math.Abs(runs.OffTargetPercent), 1)} % {(runs.OffTargetPercent < 0 ? "below" : "above")} the rate wanted";
+
+    private static string Weight(Mass weight) => $"{Amounts.Print(weight, "lb", 3)} ({Amounts.Print(weight, "oz", 2)}, {Amounts.Print(weight, "g", 0)})";
 
     private static string Gate(CalibrationOutcome outcome)
     {
         string needed = $"{Amounts.Print(outcome.AtThisPace.Flow, "lb/min", 3)} is needed at this pace";
         return outcome.Gate switch
         {
-            null => $"{needed}: change the flow by a factor of {Amounts.Print(outcome.Runs.FlowFactor, 2)}; measure at two settings or more to get a number",
+            null => $"{needed}, {Amounts.Print(outcome.Runs.FlowFactor, 2)} times the flow measured; measure at a second setting too to get a number",
             { Setting: { } setting } => $"{Amounts.Print(setting, 2)}; {needed}",
             _ => $"no setting: {needed}",
         };
@@ -85,8 +92,9 @@ internal static class CalibrationReport
     private static string Error(CalibrationOutcome outcome)
     {
         string percent = $"+-{Amounts.Print(outcome.ExpectedErrorPercent, 1)} % of the rate";
-        return outcome.MeasuringError.Largest is { } term ? $"{percent}, the largest measuring error being the {term.Measurement}"
+        string range = $"{Amounts.Print(outcome.ExpectedLow, "lb/ac", 1)} to {Amounts.Print(outcome.ExpectedHigh, "lb/ac", 1)} once gate or pace is changed";
+        return outcome.MeasuringError.Largest is { } term ? $"{percent}, the largest measuring error being the {term.Measurement}: {range}"
             : outcome.Runs.SampleCvPercent is null ? "not known: one run, and no measuring error was given"
-            : $"{percent} from the scatter of the runs alone: no measuring error was given";
+            : $"{percent} from the scatter of the runs alone, no measuring error was given: {range}";
     }
 }

@@ -34,7 +34,9 @@ public class CalibrateCommandTests
         Assert.Equal("", errors);
         Assert.Equal(0, code);
         Assert.Contains("mean of 3 runs that spread over 3.6 %", output, StringComparison.Ordinal);
-        Assert.Contains("accepted", output, StringComparison.Ordinal);
+        Assert.Contains("accepted: the runs agree and are 0.2 % below the rate wanted", output, StringComparison.Ordinal);
+        // 8 lb/ac on 3000 ft2.
+        Assert.Contains("0.551 lb (8.82 oz, 250 g) in 200 ft, where 0.55 lb", output, StringComparison.Ordinal);
         // Straight line between two points: 2 + 0.2273 / 0.5.
         Assert.Contains("2.45; 0.727 lb/min is needed", output, StringComparison.Ordinal);
         Assert.Contains("load 2 lb, walk 726 ft in 2.7 min", output, StringComparison.Ordinal);
@@ -43,12 +45,12 @@ public class CalibrateCommandTests
     [Fact]
     public void A_person_with_a_bucket_is_asked_for_everything()
     {
-        string answers = string.Join('\n', "clover", "8 lb/ac", "15 ft", "catch", "30 s", "0.4 lb; 0.4 lb; 0.4 lb", "22.7272727 s", "3", "2=0.5 lb/min; 3=0.8 lb/min; 4=1.4 lb/min", "0.1 oz", "", "", "1.5 ft", "0.25 ac") + "\n";
+        string answers = string.Join('\n', "clover", "8 lb/ac", "15 ft", "bucket", "30 s", "0.4 lb, 0.4 lb, 0.4 lb;", "22.7272727 s", "3", "2=0.5 lb/min; 3=0.8 lb/min; 4=1.4 lb/min", "0.1 oz", "", "", "1.5 ft", "0.25 ac") + "\n";
         var (code, output, errors) = Run(answers);
         Assert.Equal("", errors);
         Assert.Equal(0, code);
-        Assert.Contains("What rate do you want on the ground?", output, StringComparison.Ordinal);
-        Assert.Contains("off the rate wanted by 10 %", output, StringComparison.Ordinal);
+        Assert.Contains("What rate do you want on the ground", output, StringComparison.Ordinal);
+        Assert.Contains("the runs agree, but are 10 % above the rate wanted", output, StringComparison.Ordinal);
         Assert.Contains("the largest measuring error being the swath", output, StringComparison.Ordinal);
         Assert.Contains("20.7 s per 100 ft", output, StringComparison.Ordinal);
     }
@@ -65,13 +67,43 @@ public class CalibrateCommandTests
     [Fact]
     public void An_answer_that_cannot_be_read_is_asked_again()
     {
-        string answers = string.Join('\n', "", "8", "8 lb/ac", "15 ft", "bucket", "run", "200 ft", "46 s", "0.55 lb", "", "", "", "", "", "", "") + "\n";
+        string answers = string.Join('\n', "", "8", "8 lb/ac", "15 ft", "wheel", "run", "200 ft", "46 s", "0.55 lb", "", "", "", "", "", "", "") + "\n";
         var (code, output, _) = Run(answers);
         Assert.Equal(0, code);
         Assert.Contains("no unit in '8'", output, StringComparison.Ordinal);
-        Assert.Contains("expected 'run' or 'catch', found 'bucket'", output, StringComparison.Ordinal);
+        Assert.Contains("expected 'run' or 'catch', found 'wheel'", output, StringComparison.Ordinal);
         Assert.Contains("seed: 8 lb/ac wanted", output, StringComparison.Ordinal);
         Assert.Contains("not known: one run, and no measuring error was given", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_contradicts_itself_is_asked_again_before_the_sum()
+    {
+        string answers = string.Join('\n', "", "8 lb/ac", "15 ft", "catch", "0 s", "30 s", "0.4 lb", "23 s", "3", "3=0.8 lb/min", "1=2 lb/min; 2=1.5 lb/min", "2=0.5 lb/min", "", "", "", "", "") + "\n";
+        var (code, output, errors) = Run(answers);
+        Assert.Equal("", errors);
+        Assert.Equal(0, code);
+        Assert.Contains("'0 s' is not above 0", output, StringComparison.Ordinal);
+        Assert.Contains("  A gate table needs at least two different settings.", output, StringComparison.Ordinal);
+        Assert.Contains("falls more than once", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_runs_themselves_are_a_second_point_of_the_gate()
+    {
+        // 0.8 lb/min at setting 3 and 0.5 at 2: 0.7273 lb/min lies at 2 + 0.2273 / 0.3.
+        var (code, output, _) = Run("", [.. Catch, "--setting", "3", "--gate", "2=0.5 lb/min"]);
+        Assert.Equal(0, code);
+        Assert.Contains("2.76; 0.727 lb/min is needed", output, StringComparison.Ordinal);
+        Assert.Contains("with the gate left at 3", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rate_in_the_wrong_unit_is_questioned()
+    {
+        var (_, output, _) = Run("", [.. Catch.Skip(2), "--rate", "8 lb/1000 ft2"]);
+        Assert.Contains("spread-far-off", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("spread-far-off", Run("", Catch).Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -79,8 +111,8 @@ public class CalibrateCommandTests
     {
         var (code, output, _) = Run("15 ft\n", "--rate", "8 lb/ac", "--caught", "0.4 lb", "--catch-time", "30 s", "--pace-time", "23 s");
         Assert.Equal(0, code);
-        Assert.StartsWith("How far apart will your passes be?", output, StringComparison.Ordinal);
-        Assert.DoesNotContain("How large is the plot?", output, StringComparison.Ordinal);
+        Assert.StartsWith("How far apart will your passes be", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("How large is the plot", output, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -88,10 +120,13 @@ public class CalibrateCommandTests
     [InlineData("--swath is missing", "--rate", "8 lb/ac")]
     [InlineData("--way is missing", "--rate", "8 lb/ac", "--swath", "15 ft")]
     [InlineData("Give either", "--rate", "8 lb/ac", "--swath", "15 ft", "--used", "1 lb", "--caught", "1 lb")]
-    [InlineData("swath: Must be a finite number above 0 ft", "--rate", "8 lb/ac", "--swath", "0 ft", "--caught", "0.4 lb", "--catch-time", "30 s", "--pace-time", "23 s")]
+    [InlineData("--swath: '0 ft' is not above 0", "--rate", "8 lb/ac", "--swath", "0 ft", "--caught", "0.4 lb", "--catch-time", "30 s", "--pace-time", "23 s")]
     [InlineData("--gate: expected a setting and its flow", "--rate", "8 lb/ac", "--swath", "15 ft", "--caught", "0.4 lb", "--catch-time", "30 s", "--pace-time", "23 s", "--gate", "2")]
     [InlineData("--setting: expected a number", "--rate", "8 lb/ac", "--swath", "15 ft", "--caught", "0.4 lb", "--catch-time", "30 s", "--pace-time", "23 s", "--setting", "half")]
-    [InlineData("points: A gate table needs at least two", "--rate", "8 lb/ac", "--swath", "15 ft", "--caught", "0.4 lb", "--catch-time", "30 s", "--pace-time", "23 s", "--gate", "2=1 lb/min")]
+    [InlineData("--rate is given 2 times", "--rate", "8 lb/ac", "--rate", "9 lb/ac")]
+    [InlineData("--caught: '0 lb' is not above 0", "--rate", "8 lb/ac", "--swath", "15 ft", "--caught", "0 lb", "--catch-time", "30 s", "--pace-time", "23 s")]
+    [InlineData("--plot: '0 ac' is not above 0", "--rate", "8 lb/ac", "--swath", "15 ft", "--caught", "1 lb", "--catch-time", "30 s", "--pace-time", "23 s", "--plot", "0 ac")]
+    [InlineData("--gate: A gate table needs at least two", "--rate", "8 lb/ac", "--swath", "15 ft", "--caught", "0.4 lb", "--catch-time", "30 s", "--pace-time", "23 s", "--gate", "2=1 lb/min")]
     public void Bad_input_is_one_line_and_exit_code_two(string problem, params string[] arguments)
     {
         var (code, _, errors) = Run("", arguments);
