@@ -17,4 +17,7 @@ public enum CalibrationMethod
 
     /// <summary>Turn the ground wheel of a drill or drop seeder and weigh what came out.</summary>
     WheelTurns,
+
+    /// <summary>What was spread on a whole plot, weighed afterwards.</summary>
+    WholePlot,
 }

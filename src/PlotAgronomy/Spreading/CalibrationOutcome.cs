@@ -28,6 +28,19 @@ public sealed class CalibrationOutcome : IWorkedResult
     /// <summary>Gets the expected error of the rate, plus or minus, in percent.</summary>
     public required double ExpectedErrorPercent { get; init; }
 
+    /// <summary>Gets the rate wanted less the expected error, never below 0.</summary>
+    public ApplicationRate ExpectedLow => Runs.Target * Math.Max(0, 1 - ExpectedErrorPercent / 100);
+
+    /// <summary>Gets the rate wanted plus the expected error.</summary>
+    public ApplicationRate ExpectedHigh => Runs.Target * (1 + ExpectedErrorPercent / 100);
+
+    /// <summary>Gets the mean of the weights of the runs.</summary>
+    public required Mass MeanWeight { get; init; }
+
+    /// <summary>Gets the weight to aim for: what the same catch, or the same course, must give for the rate wanted at the pace and swath of the runs.</summary>
+    /// <remarks>mean weight x rate wanted / mean rate.</remarks>
+    public Mass WeightWanted => Mass.FromPounds(MeanWeight.Pounds * Runs.FlowFactor);
+
     /// <summary>Gets the measuring error of one run.</summary>
     public required RateErrorBudget MeasuringError { get; init; }
 
@@ -41,7 +54,7 @@ public sealed class CalibrationOutcome : IWorkedResult
     /// <param name="wanted">Rate wanted; above 0.</param>
     /// <param name="swath">Spacing of the passes; above 0.</param>
     /// <param name="pace">Pace of the runs; above 0.</param>
-    /// <param name="runs">Runs under the same settings; at least one.</param>
+    /// <param name="runs">Runs under the same settings, over the same course or time; at least one.</param>
     /// <param name="gate">Gate table of the material, or null.</param>
     /// <param name="setting">Setting the runs were made at, inside the table; null when it is not known.</param>
     /// <returns>The outcome.</returns>
@@ -64,9 +77,10 @@ public sealed class CalibrationOutcome : IWorkedResult
             AtThisPace = atThisPace,
             AtThisGate = atThisGate,
             Gate = answer,
+            MeanWeight = Mass.FromPounds(runs.Average(r => r.Weighed.Pounds)),
             MeasuringError = worst,
             ExpectedErrorPercent = SpreaderMath.RootSumOfSquares([worst.CombinedPercent, standardError]),
-            Findings = Finding.InOrder([.. judged.Findings, .. runs.SelectMany(r => r.Findings), .. answer?.Findings ?? [], .. HurriedPace(atThisGate)]),
+            Findings = Finding.InOrder([.. judged.Findings, .. runs.SelectMany(r => r.Findings), .. answer?.Findings ?? [], .. FarOff(judged), .. HurriedPace(atThisGate)]),
         };
     }
 
@@ -75,16 +89,26 @@ public sealed class CalibrationOutcome : IWorkedResult
     [
         .. Runs.ShowWork(),
         .. AtThisPace.ShowWork(),
+        new("Weight to aim for", "mean weight x rate wanted / mean rate", $"{Amounts.Print(MeanWeight.Pounds, 4)} x {Amounts.Print(Runs.Target.PoundsPerAcre, 3)} / {Amounts.Print(Runs.Mean.PoundsPerAcre, 3)} = {Amounts.Print(WeightWanted, "lb", 4)}"),
         .. AtThisGate.ShowWork(),
         .. Gate?.ShowWork() ?? [],
         new("Expected error", "root of measuring error squared + standard error of the runs squared", $"{Amounts.Print(ExpectedErrorPercent, 2)} %"),
     ];
 
+    private static IEnumerable<Finding> FarOff(RepeatedRuns runs)
+    {
+        double limit = SpreadLimits.Value("far-off");
+        if (SpreaderMath.Exceeds(Math.Max(runs.FlowFactor, runs.PaceFactor), limit))
+        {
+            yield return FindingCatalog.Create("spread-far-off", ("mean", Amounts.Print(runs.Mean.PoundsPerAcre, 2)), ("wanted", Amounts.Print(runs.Target.PoundsPerAcre, 2)));
+        }
+    }
+
     private static IEnumerable<Finding> HurriedPace(SpreaderSetting atThisGate)
     {
         double milesPerHour = atThisGate.Speed.MilesPerHour;
         double limit = SpreadLimits.Value("hurried-pace");
-        if (milesPerHour > limit)
+        if (SpreaderMath.Exceeds(milesPerHour, limit))
         {
             yield return FindingCatalog.Create("spread-hurried-pace", ("pace", Amounts.Print(milesPerHour, 1)), ("limit", Amounts.Print(limit, 0)));
         }

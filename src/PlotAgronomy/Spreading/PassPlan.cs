@@ -45,6 +45,17 @@ public sealed class PassPlan : IWorkedResult
     /// <summary>Gets what the passes cover beside the plot, as a part of the plot; a pure number.</summary>
     public required double OutsideShare { get; init; }
 
+    /// <summary>Ground sown once a pass is done: what to set against the weight left in the hopper.</summary>
+    /// <param name="pass">Number of the pass just done; 0 after the headland lap alone.</param>
+    /// <returns>Area covered so far by the lap and the passes, what falls beside the plot included: seed so far / rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0 or above the number of passes.</exception>
+    public Area CoveredAfter(int pass)
+    {
+        Guard.Between(pass, 0, Passes.Length, "(the number of a pass)");
+        double allPounds = Seed.Pounds, stillToSow = Passes.Skip(pass).Sum(p => p.Seed.Pounds);
+        return Area.FromAcres((allPounds - stillToSow) / Options.PoundsPerAcre);
+    }
+
     /// <summary>Gets the number of refills after the first filling.</summary>
     public int Refills => Loads.Length - 1;
 
@@ -72,10 +83,12 @@ public sealed class PassPlan : IWorkedResult
     /// <param name="options">Rate, swath, speed and choices.</param>
     /// <returns>The plan.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value of the options outside its range.</exception>
-    /// <exception cref="ArgumentException">A headland lap on a plot that is nowhere wider than one swath, or more than 10,000 strips or fillings.</exception>
+    /// <exception cref="ArgumentException">More than 10,000 strips or fillings.</exception>
     /// <remarks>Strips n = ceiling(width / swath), spacing = width / n. With a headland lap the strip one swath wide along
     /// the edge is sown by the lap and the passes cover what is left. Seed = rate x (length of each pass x spacing + the
-    /// lap's strip). Time = path / speed + turns + refills. Gaps shorter than the swath are sown across.</remarks>
+    /// lap's strip). Time = path / speed + turns + refills. Gaps shorter than the swath are sown across. A plot nowhere wider
+    /// than one swath has no room for a lap: it is sown in passes and a finding says so. Where only a part is too narrow, the
+    /// seed for it is counted and a finding asks to sow it apart.</remarks>
     public static PassPlan Lay(PlotOutline outline, PassOptions options)
     {
         ArgumentNullException.ThrowIfNull(outline);

@@ -19,12 +19,12 @@ internal static class PassPlanner
         _ = options.MilesPerHour + options.TurnMinutes + options.RefillMinutes;
         Limit(outline.Perimeter.Feet / 2 / swathFeet, "Swath", "strips", options);
         Limit(options.PoundsPerAcre * outline.Area.Acres / (options.HopperPounds ?? double.PositiveInfinity), "HopperHolds", "fillings", options);
-        var lap = options.HeadlandLap ? LapOf(outline, options, swathFeet) : [];
-        ImmutableArray<ImmutableArray<PlanePoint>> rings = options.HeadlandLap
-            ? [.. outline.Inset(Length.FromFeet(swathFeet)).Parts.Select(p => p.Corners)]
-            : [outline.Corners];
-        double lapSquareFeet = options.HeadlandLap ? outline.Area.SquareFeet - rings.Sum(r => LandMath.SignedSquareFeet(r.AsSpan())) : 0;
-        var layout = rings.IsEmpty ? null : Layout(outline, rings, options, swathFeet);
+        var lap = options.HeadlandLap ? outline.Inset(Length.FromFeet(swathFeet / 2)).Parts : [];
+        ImmutableArray<ImmutableArray<PlanePoint>> rings = lap.IsEmpty
+            ? [outline.Corners]
+            : [.. outline.Inset(Length.FromFeet(swathFeet)).Parts.Select(p => p.Corners)];
+        double lapSquareFeet = lap.IsEmpty ? 0 : outline.Area.SquareFeet - rings.Sum(r => LandMath.SignedSquareFeet(r.AsSpan()));
+        var layout = rings.IsEmpty ? null : Layout(outline, rings, options, lap.IsEmpty ? options.FirstPass : FirstPassPlacement.HalfSpacingInside);
         double spacingFeet = layout?.SpacingFeet ?? swathFeet;
         ImmutableArray<SpreaderPass> passes = layout is null ? [] : [.. layout.Passes.Select((p, i) => Pass(i + 1, p, spacingFeet * poundsPerSquareFoot))];
 
@@ -42,7 +42,7 @@ internal static class PassPlanner
             Lap = lap,
             Loads = loads,
             OutsideShare = outsideShare,
-            Findings = Finding.InOrder([.. outline.Findings, .. Remarks(options, swathFeet, spacingFeet, pathMiles, outsideShare)]),
+            Findings = Finding.InOrder([.. outline.Findings, .. LapRemarks(outline, lap, options, spacingFeet), .. Remarks(options, lap.IsEmpty, spacingFeet, pathMiles, outsideShare)]),
         };
     }
 
@@ -57,21 +57,10 @@ internal static class PassPlanner
     /// <summary>Direction counter-clockwise from east as a bearing clockwise from north.</summary>
     private static Bearing Compass(double degreesFromEast) => Bearing.FromDegrees((450 - degreesFromEast) % 360);
 
-    private static ImmutableArray<PlotOutline> LapOf(PlotOutline outline, PassOptions options, double swathFeet)
-    {
-        var lap = outline.Inset(Length.FromFeet(swathFeet / 2)).Parts;
-        return lap.IsEmpty
-            ? throw new ArgumentException("HeadlandLap: the plot is nowhere wider than one swath, so there is no room for a lap half a swath inside its edge.", nameof(options))
-            : lap;
-    }
-
-    private static PassLayout Layout(PlotOutline outline, ImmutableArray<ImmutableArray<PlanePoint>> rings, PassOptions options, double swathFeet)
-    {
-        var first = options.HeadlandLap ? FirstPassPlacement.HalfSpacingInside : options.FirstPass;
-        return options.Along is { } along
-            ? PassLayout.Along((450 - along.Degrees) % 360, rings, swathFeet, first)
-            : PassLayout.FewestTurns(outline.Corners, rings, swathFeet, first);
-    }
+    private static PassLayout Layout(PlotOutline outline, ImmutableArray<ImmutableArray<PlanePoint>> rings, PassOptions options, FirstPassPlacement first) =>
+        options.Along is { } along
+            ? PassLayout.Along((450 - along.Degrees) % 360, rings, options.SwathFeet, first)
+            : PassLayout.FewestTurns(outline.Corners, rings, options.SwathFeet, first);
 
     private static SpreaderPass Pass(int number, (int Strip, PlanePoint Start, PlanePoint End) pass, double poundsPerFoot)
     {
@@ -115,31 +104,73 @@ internal static class PassPlanner
         return used.Length - 1;
     }
 
-    private static IEnumerable<Finding> Remarks(PassOptions options, double swathFeet, double spacingFeet, double pathMiles, double outsideShare)
+    private static IEnumerable<Finding> LapRemarks(PlotOutline outline, ImmutableArray<PlotOutline> lap, PassOptions options, double spacingFeet)
     {
-        if (swathFeet > spacingFeet * (1 + 1e-9))
+        double swathFeet = options.SwathFeet;
+        if (options.HeadlandLap && lap.IsEmpty)
         {
-            yield return FindingCatalog.Create("spread-spacing-evened", ("spacing", Amounts.Print(spacingFeet, 2)), ("swath", Amounts.Print(swathFeet, 2)),
-                ("change", Amounts.Print((swathFeet / spacingFeet - 1) * 100, 1)));
-            if (options.HeadlandLap)
+            yield return FindingCatalog.Create("spread-lap-no-room", ("swath", Amounts.Print(swathFeet, 2)));
+        }
+
+        if (!lap.IsEmpty && SpreaderMath.Exceeds(swathFeet, spacingFeet))
+        {
+            yield return FindingCatalog.Create("spread-lap-keeps-swath", ("spacing", Amounts.Print(spacingFeet, 2)), ("swath", Amounts.Print(swathFeet, 2)));
+        }
+
+        double missedFeet = lap.IsEmpty ? 0 : EdgeBeyond(outline, lap, swathFeet);
+        if (missedFeet > swathFeet / 2)
+        {
+            yield return FindingCatalog.Create("spread-lap-misses", ("edge", Amounts.Print(missedFeet, 0)), ("swath", Amounts.Print(swathFeet, 1)));
+        }
+    }
+
+    /// <summary>Feet of the plot's edge farther than a swath from every lap: necks and spikes too narrow for one.</summary>
+    private static double EdgeBeyond(PlotOutline outline, ImmutableArray<PlotOutline> laps, double swathFeet)
+    {
+        double beyond = 0;
+        foreach (var (from, to) in Sides(outline))
+        {
+            double feet = LandMath.DistanceFeet(from, to);
+            int pieces = (int)Math.Ceiling(4 * feet / swathFeet);
+            for (int i = 0; i < pieces; i++)
             {
-                yield return FindingCatalog.Create("spread-lap-keeps-swath", ("spacing", Amounts.Print(spacingFeet, 2)), ("swath", Amounts.Print(swathFeet, 2)));
+                double part = (i + 0.5) / pieces;
+                var place = new PlanePoint(from.EastFeet + part * (to.EastFeet - from.EastFeet), from.NorthFeet + part * (to.NorthFeet - from.NorthFeet));
+                if (!laps.Any(lap => Sides(lap).Any(s => LandMath.DistanceFeet(place, s.From, s.To) <= swathFeet)))
+                {
+                    beyond += feet / pieces;
+                }
             }
         }
 
+        return beyond;
+    }
+
+    private static IEnumerable<(PlanePoint From, PlanePoint To)> Sides(PlotOutline ring) =>
+        ring.Corners.Select((corner, i) => (corner, ring.Corners[(i + 1) % ring.Corners.Length]));
+
+    private static IEnumerable<Finding> Remarks(PassOptions options, bool withoutLap, double spacingFeet, double pathMiles, double outsideShare)
+    {
+        double swathFeet = options.SwathFeet;
+        if (SpreaderMath.Exceeds(swathFeet, spacingFeet))
+        {
+            yield return FindingCatalog.Create("spread-spacing-evened", ("spacing", Amounts.Print(spacingFeet, 2)), ("swath", Amounts.Print(swathFeet, 2)),
+                ("change", Amounts.Print((swathFeet / spacingFeet - 1) * 100, 1)));
+        }
+
         double limit = SpreadLimits.Value("outside-share");
-        if (100 * outsideShare > limit)
+        if (SpreaderMath.Exceeds(100 * outsideShare, limit))
         {
             yield return FindingCatalog.Create("spread-outside", ("percent", Amounts.Print(100 * outsideShare, 1)), ("limit", Amounts.Print(limit, 0)));
         }
 
         double walk = SpreadLimits.Value("walk-on-foot");
-        if (pathMiles > walk)
+        if (SpreaderMath.Exceeds(pathMiles, walk))
         {
             yield return FindingCatalog.Create("spread-long-walk", ("miles", Amounts.Print(pathMiles, 1)), ("limit", Amounts.Print(walk, 0)), ("swath", Amounts.Print(swathFeet, 1)));
         }
 
-        if (options.FirstPass == FirstPassPlacement.OnEdge && !options.HeadlandLap)
+        if (options.FirstPass == FirstPassPlacement.OnEdge && withoutLap)
         {
             yield return FindingCatalog.Create("spread-first-pass-on-edge");
         }

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>Calibration runs made again under the same settings, with their mean, spread and a verdict.</summary>
 /// <remarks>Spread = (highest - lowest) / mean; runs agree at 10 % or less (common practice). The mean is accepted within 5 % of
-/// the target (SPREAD-S14). Three runs are asked for (SPREAD-S15). Limits belong to the accepted side.</remarks>
+/// the target (SPREAD-S14). Three runs are asked for (common practice). Limits belong to the accepted side.</remarks>
 public sealed class RepeatedRuns : IWorkedResult
 {
     /// <summary>Gets the rates of the runs, in the order given.</summary>
@@ -39,7 +39,7 @@ public sealed class RepeatedRuns : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S14", "SPREAD-S15", "PRACTICE"];
+    public ImmutableArray<string> SourceIds => ["SPREAD-S14", "PRACTICE"];
 
     /// <summary>Judges repeated runs.</summary>
     /// <param name="runs">Rates measured under the same settings; at least one, each above 0.</param>
@@ -54,12 +54,10 @@ public sealed class RepeatedRuns : IWorkedResult
         double mean = rates.Average();
         double spread = (rates.Max() - rates.Min()) / mean * 100;
         double off = (mean / wanted - 1) * 100;
-        double needed = SpreadLimits.Value("repeat-runs");
-        double spreadLimit = SpreadLimits.Value("repeat-spread");
-        double offLimit = SpreadLimits.Value("target-tolerance");
-        var verdict = rates.Count < needed ? RepeatVerdict.TooFewRuns
-            : SpreaderMath.Exceeds(spread, spreadLimit) ? RepeatVerdict.RunsDisagree
-            : SpreaderMath.Exceeds(Math.Abs(off), offLimit) ? RepeatVerdict.OffTarget
+        bool disagree = SpreaderMath.Exceeds(spread, SpreadLimits.Value("repeat-spread"));
+        var verdict = rates.Count < SpreadLimits.Value("repeat-runs") ? RepeatVerdict.TooFewRuns
+            : disagree ? RepeatVerdict.RunsDisagree
+            : SpreaderMath.Exceeds(Math.Abs(off), SpreadLimits.Value("target-tolerance")) ? RepeatVerdict.OffTarget
             : RepeatVerdict.Accepted;
         return new RepeatedRuns
         {
@@ -70,13 +68,7 @@ public sealed class RepeatedRuns : IWorkedResult
             SampleCvPercent = rates.Count > 1 ? Math.Sqrt(rates.Sum(r => (r - mean) * (r - mean)) / (rates.Count - 1)) / mean * 100 : null,
             OffTargetPercent = off,
             Verdict = verdict,
-            Findings = verdict switch
-            {
-                RepeatVerdict.TooFewRuns => [FindingCatalog.Create("spread-few-runs", ("runs", Amounts.Print(rates.Count, 0)), ("needed", Amounts.Print(needed, 0)))],
-                RepeatVerdict.RunsDisagree => [FindingCatalog.Create("spread-runs-disagree", ("spread", Amounts.Print(spread, 1)), ("limit", Amounts.Print(spreadLimit, 0)))],
-                RepeatVerdict.OffTarget => [FindingCatalog.Create("spread-off-target", ("off", Amounts.Print(off, 1)), ("limit", Amounts.Print(offLimit, 0)))],
-                _ => [],
-            },
+            Findings = Finding.InOrder(Remarks(verdict, disagree, rates.Count, spread, off)),
         };
     }
 
@@ -87,4 +79,23 @@ public sealed class RepeatedRuns : IWorkedResult
         new("Spread", "(highest - lowest) / mean", $"{Amounts.Print(SpreadPercent, 2)} %", "PRACTICE"),
         new("Off target", "mean / target - 1", $"{Amounts.Print(OffTargetPercent, 2)} %", "SPREAD-S14"),
     ];
+
+    /// <summary>What stands in the way of the mean. Two runs that disagree are told at once; a mean off the target only once it can be trusted.</summary>
+    private static IEnumerable<Finding> Remarks(RepeatVerdict verdict, bool disagree, int runs, double spreadPercent, double offPercent)
+    {
+        if (verdict == RepeatVerdict.TooFewRuns)
+        {
+            yield return FindingCatalog.Create("spread-few-runs", ("runs", Amounts.Print(runs, 0)), ("needed", Amounts.Print(SpreadLimits.Value("repeat-runs"), 0)));
+        }
+
+        if (disagree)
+        {
+            yield return FindingCatalog.Create("spread-runs-disagree", ("spread", Amounts.Print(spreadPercent, 1)), ("limit", Amounts.Print(SpreadLimits.Value("repeat-spread"), 0)));
+        }
+
+        if (verdict == RepeatVerdict.OffTarget)
+        {
+            yield return FindingCatalog.Create("spread-off-target", ("off", Amounts.Print(offPercent, 1)), ("limit", Amounts.Print(SpreadLimits.Value("target-tolerance"), 0)));
+        }
+    }
 }

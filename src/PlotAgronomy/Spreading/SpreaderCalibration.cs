@@ -127,6 +127,30 @@ public static class SpreaderCalibration
         };
     }
 
+    /// <summary>Rate a whole plot got: what was loaded less what was left, over its area. It is what belongs in the notes.</summary>
+    /// <param name="spread">Weight spread, not the weight bought; above 0.</param>
+    /// <param name="plot">Plot area; above 0.</param>
+    /// <param name="errors">Measuring errors, of which the scale's counts; null counts it as exact.</param>
+    /// <returns>The rate, with a finding that says which weight to write down.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>R = lb / ac.</remarks>
+    public static MeasuredRate WholePlot(Mass spread, Area plot, MeasuringErrors? errors = null)
+    {
+        double pounds = spread.Pounds;
+        double squareFeet = plot.SquareFeet;
+        double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(spread)), Guard.Above(squareFeet, 0, "ft2", nameof(plot)));
+        return new()
+        {
+            Method = CalibrationMethod.WholePlot,
+            Rate = ApplicationRate.FromPoundsPerAcre(rate),
+            Weighed = spread,
+            Covered = plot,
+            Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
+            Findings = [Reference.FindingCatalog.Create("spread-record-spread", ("spread", Amounts.Print(spread, "lb", 2)), ("plot", Amounts.Print(plot, "ac", 3)))],
+            Lines = () => [RateLine("weight x 43,560 / plot", pounds, Amounts.Print(squareFeet, 1), rate, "DEF-UNITS")],
+        };
+    }
+
     private static MeasuredRate OverCourse(CalibrationMethod method, Mass weighed, Length distance, Length swath, MeasuringErrors? errors, TimeSpan? time)
     {
         double pounds = weighed.Pounds;

@@ -36,6 +36,31 @@ public class CalibrationOutcomeTests
     public void A_gate_that_asks_for_a_run_is_remarked_on() =>
         Assert.Contains(CalibrationOutcome.Of(Eight, Swath, Walk, [Catch(0.6)]).Findings, f => f.Code == "spread-hurried-pace");
 
+    [Fact]
+    public void The_weight_to_aim_for_is_what_the_rate_wanted_would_give()
+    {
+        // 8 lb/ac at 3 mph and 15 ft is 8 x 45 / 495 lb/min, for half a minute; the mean of the catches is 0.4 lb.
+        var outcome = CalibrationOutcome.Of(Eight, Swath, Walk, [Catch(0.38), Catch(0.42)]);
+        Near.Assert(8 * 45 / 495.0 / 2, outcome.WeightWanted.Pounds, 1e-9);
+        Near.Assert(0.4, outcome.MeanWeight.Pounds, 1e-12);
+        Near.Assert(8 * (1 - outcome.ExpectedErrorPercent / 100), outcome.ExpectedLow.PoundsPerAcre, 1e-12);
+        Near.Assert(8 * (1 + outcome.ExpectedErrorPercent / 100), outcome.ExpectedHigh.PoundsPerAcre, 1e-12);
+    }
+
+    [Theory, InlineData(0.1, false), InlineData(0.0999, true), InlineData(10, false), InlineData(10.01, true)]
+    public void Ten_times_off_asks_for_the_unit(double times, bool asked)
+    {
+        var run = SpreaderCalibration.WeighedRun(Mass.FromPounds(8 * times), Length.FromFeet(43_560 / 15.0), Swath);
+        Assert.Equal(asked, CalibrationOutcome.Of(Eight, Swath, Walk, [run]).Findings.Any(f => f.Code == "spread-far-off"));
+    }
+
+    [Fact]
+    public void Two_runs_that_disagree_are_told_before_the_third()
+    {
+        var codes = RepeatedRuns.Judge([ApplicationRate.FromPoundsPerAcre(6), ApplicationRate.FromPoundsPerAcre(9)], Eight).Findings.Select(f => f.Code).ToList();
+        Assert.Equal(["spread-runs-disagree", "spread-few-runs"], codes);
+    }
+
     [Property]
     public bool Gate_and_pace_both_reach_the_rate(FsCheck.PositiveInt caught)
     {

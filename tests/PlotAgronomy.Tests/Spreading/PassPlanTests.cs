@@ -36,13 +36,60 @@ public class PassPlanTests
     [Fact]
     public void A_lap_needs_room_and_may_sow_everything()
     {
-        Assert.Throws<ArgumentException>(() => Lay(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(15)), lap: true));
+        // Fifteen feet wide: one pass down the middle, and the choice on the edge stays open.
+        var narrow = Lay(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(15)), lap: true);
+        Assert.Contains(narrow.Findings, f => f.Code == "spread-lap-no-room");
+        Assert.Empty(narrow.Lap);
+        Near.Assert(100, narrow.Path.Feet, 1e-9);
+        Near.Assert(10 * 1500 / 43_560.0, narrow.Seed.Pounds, 1e-9);
+        Assert.Equal(2, Lay(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(15)), lap: true, first: FirstPassPlacement.OnEdge).Passes.Length);
+        Assert.DoesNotContain(Lay(Plot, lap: true).Findings, f => f.Code is "spread-lap-no-room" or "spread-lap-misses");
         var all = Lay(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(29)), lap: true);
         Assert.Empty(all.Passes);
         Near.Assert(2 * (100 + 29) - 4 * 15, all.Path.Feet, 1e-9);
         Near.Assert(10 * 2900 / 43_560.0, all.Seed.Pounds, 1e-9);
         Assert.Equal(0, all.Turns);
         Assert.Contains(Lay(Plot, lap: true, swath: 15.5).Findings, f => f.Code == "spread-lap-keeps-swath");
+    }
+
+    [Fact]
+    public void A_neck_too_narrow_for_the_lap_is_told_and_its_seed_counted()
+    {
+        // Two fields of 100 x 100 ft joined by a neck 10 ft wide and 80 ft long: its two edges lie beyond the lap but for their ends.
+        var dumbbell = PlotOutline.FromCorners(
+            [.. new (double East, double North)[] { (0, 0), (100, 0), (100, 45), (180, 45), (180, 0), (280, 0), (280, 100), (180, 100), (180, 55), (100, 55), (100, 100), (0, 100) }.Select(c => PlanePoint.FromFeet(c.East, c.North))]);
+        var plan = Lay(dumbbell, lap: true);
+        var missed = Assert.Single(plan.Findings, f => f.Code == "spread-lap-misses");
+        Assert.Matches("^1[34][0-9] ft of the edge", missed.Text);
+        Assert.Equal(2, plan.Lap.Length);
+        Near.Assert(10 * 20_800 / 43_560.0 * (1 + plan.OutsideShare), plan.Seed.Pounds, 1e-9);
+    }
+
+    [Fact]
+    public void Counting_passes_tells_the_ground_sown()
+    {
+        // Seven passes of 436 ft, a seventh of the plot each; a fifth too much has left after three of them.
+        var plan = Lay(Plot);
+        Near.Assert(3 / 7.0 * 43_600 / 43_560, plan.CoveredAfter(3).Acres, 1e-9);
+        Near.Assert(plan.Outline.Area.Acres, plan.CoveredAfter(7).Acres, 1e-9);
+        var after = HopperReading.Of(plan.CoveredAfter(3), Mass.FromPounds(plan.Seed.Pounds * (1 - 1.2 * 3 / 7)));
+        var progress = SowingProgress.After(plan.Seed, plan.CoveredAfter(plan.Passes.Length), [after]);
+        Near.Assert(12, progress.RateNow!.Value.PoundsPerAcre, 1e-9);
+        Near.Assert(10 * (1 - 3.6 / 7) / (4 / 7.0), progress.RateNeeded!.Value.PoundsPerAcre, 1e-9);
+        var lapped = Lay(Plot, lap: true);
+        Near.Assert((43_600 - 406 * 70) / 43_560.0, lapped.CoveredAfter(0).Acres, 1e-9);
+        Assert.Throws<ArgumentOutOfRangeException>(() => plan.CoveredAfter(8));
+        Assert.Throws<ArgumentOutOfRangeException>(() => plan.CoveredAfter(-1));
+    }
+
+    [Fact]
+    public void A_round_plot_takes_as_many_passes_as_its_width_holds()
+    {
+        // 120 ft across in swaths of 12 ft.
+        var plan = Lay(PlotArea.OfCircle(Length.FromFeet(60)).Outline!, swath: 12);
+        Assert.Equal(10, plan.Passes.Length);
+        Near.Assert(10 * Math.PI * 3600 / 43_560 * (1 + plan.OutsideShare), plan.Seed.Pounds, 1e-9);
+        Assert.Contains(Lay(PlotArea.OfTrapezoid(Length.FromFeet(200), Length.FromFeet(120), Length.FromFeet(90)).Outline!).Findings, f => f.Code == "land-outline-assumed");
     }
 
     [Fact]

@@ -54,9 +54,13 @@ public class SpreaderRateTests
         PracticeCase.AssertMatches("C55", "distance for 3 acres", walk.Distance.Miles);
         Assert.Equal("spread-long-walk", Assert.Single(walk.Findings).Code);
 
-        var spread = ApplicationRate.Of(Mass.FromPounds(27 * 50), Area.FromAcres(3));
-        PracticeCase.AssertMatches("C55", "rate", spread.PoundsPerAcre);
-        PracticeCase.AssertMatches("C55", "share", spread / rate * 100);
+        var spread = SpreaderCalibration.WholePlot(Mass.FromPounds(27 * 50), Area.FromAcres(3));
+        PracticeCase.AssertMatches("C55", "rate", spread.Rate.PoundsPerAcre);
+        PracticeCase.AssertMatches("C55", "share", spread.Rate / rate * 100);
+        var note = Assert.Single(spread.Findings);
+        Assert.Equal("spread-record-spread", note.Code);
+        Assert.Contains("1,350 lb on 3 ac", note.Text, StringComparison.Ordinal);
+        Assert.Equal(CalibrationMethod.WholePlot, spread.Method);
     }
 
     [Fact]
@@ -105,6 +109,8 @@ public class SpreaderRateTests
         Assert.ThrowsAny<ArgumentException>(() => SpreaderCalibration.RunOut(pound, Length.FromFeet(value), Swath));
         Assert.ThrowsAny<ArgumentException>(() => SpreaderCalibration.WeighedRun(pound, feet, Length.FromFeet(value)));
         Assert.ThrowsAny<ArgumentException>(() => SpreaderCalibration.TrayCatch(pound, Area.FromSquareFeet(value)));
+        Assert.ThrowsAny<ArgumentException>(() => SpreaderCalibration.WholePlot(pound, Area.FromSquareFeet(value)));
+        Assert.ThrowsAny<ArgumentException>(() => SpreaderCalibration.WholePlot(Mass.FromPounds(value), Area.FromAcres(1)));
         Assert.ThrowsAny<ArgumentException>(() => SpreaderCalibration.WheelTurns(pound, value, feet, 1, Swath));
         Assert.ThrowsAny<ArgumentException>(() => SpreaderCalibration.WheelTurns(pound, 10, feet, 0, Swath));
         Assert.ThrowsAny<ArgumentException>(() => SpreaderCalibration.TimedCatch(pound, TimeSpan.FromSeconds(0), Walk, Swath));
