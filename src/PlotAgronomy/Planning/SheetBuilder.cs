@@ -36,10 +36,11 @@ public static class SheetBuilder
     internal static FieldSheet Close(string title, ImmutableArray<SheetSection> sections, ImmutableArray<Finding> findings, IEnumerable<Finding>? told = null)
     {
         var sources = SourcesOf(sections, findings);
+        var elsewhere = told?.ToList() ?? [];
         return new FieldSheet
         {
             Title = title,
-            Sections = [.. sections, FindingsSection.Write([.. findings.Except(told ?? [])]), SourcesSection.Write(sources)],
+            Sections = [.. sections, FindingsSection.Write([.. findings.Except(elsewhere)], elsewhere.Count > 0), SourcesSection.Write(sources)],
             Findings = findings,
             Sources = sources,
         };

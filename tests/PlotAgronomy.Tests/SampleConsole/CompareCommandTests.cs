@@ -54,8 +54,12 @@ public class CompareCommandTests
     {
         string sheet = Compare("systems", "frost-seeding");
         string[] lines = sheet.Split('\n');
-        Assert.All(RecommendationSystems.All, s => Assert.Contains(lines, l => l.Contains(s.Name, StringComparison.Ordinal)));
+        Assert.All(RecommendationSystems.All, s => Assert.Single(lines.TakeWhile(l => !l.StartsWith("Findings", StringComparison.Ordinal)), l => l.TrimStart().StartsWith(s.Name, StringComparison.Ordinal) || l.Contains($"   {s.Name}   ", StringComparison.Ordinal)));
     }
+
+    [Fact]
+    public void What_the_laboratory_itself_recommends_is_said_first() =>
+        Assert.Contains("The laboratory itself recommends P2O5 40 lb/ac and K2O 60 lb/ac for clover plot; the plan uses that first.", Flat(Compare("systems", "frost-seeding")), StringComparison.Ordinal);
 
     [Fact]
     public void A_crop_row_is_asked_for_in_words()
@@ -78,8 +82,11 @@ public class CompareCommandTests
     {
         string sheet = Compare("lime", "clover-lots", "--width", "160");
         // 3.15 ton of 90 % lime over 8 inches, as pure carbonate over 6 inches.
-        AssertRow(sheet, "Tri-state 1995, SMP buffer", "6", "3.15", "8", Number(3.15 * 0.9 * 6 / 8, 2), "from memory");
-        AssertRow(sheet, "Iowa PM 1688, table", "6.5", "1.4", "6", "1.4", "read");
+        Assert.Contains("3.15 ton/ac, 8 in deep, counted in agricultural ground limestone of neutralizing value 90 %.", Flat(sheet), StringComparison.Ordinal);
+        AssertRow(sheet, "Tri-state 1995, SMP buffer", "6.0", Number(3.15 * 0.9 * 6 / 8, 2), "from memory");
+        // Iowa counts in ECCE for 6 inches, which of pure carbonate is the same weight.
+        Assert.Contains("1.4 ton/ac, 6 in deep, counted in pounds of Iowa effective calcium carbonate equivalent (ECCE 2000 lb/ton).", Flat(sheet), StringComparison.Ordinal);
+        AssertRow(sheet, "Iowa PM 1688, table", "6.5", "1.4", "read");
         Assert.Contains("Not asked, because their numbers were not yet checked", sheet, StringComparison.Ordinal);
         Assert.Contains("Kansas MF-2586", sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("Not asked", Compare("lime", "clover-lots", "--from-memory"), StringComparison.Ordinal);
@@ -93,8 +100,8 @@ public class CompareCommandTests
         Assert.Contains("and to ground limestone.", sheet, StringComparison.Ordinal);
         // The plan's limestone has 92 % neutralizing value, Tri-state's 90 %.
         string[] cells = sheet.Split('\n').First(l => l.Contains("Tri-state 1995, SMP buffer", StringComparison.Ordinal)).Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        double own = double.Parse(cells[3], CultureInfo.InvariantCulture), common = double.Parse(cells[5], CultureInfo.InvariantCulture);
-        Assert.Equal(own * 0.90 / 0.92 * 6 / 8, common, 0.01);
+        Assert.Contains("3.85 ton/ac, 8 in deep, counted in agricultural ground limestone", Flat(sheet), StringComparison.Ordinal);
+        Assert.Equal(3.85 * 0.90 / 0.92 * 6 / 8, double.Parse(cells[3], CultureInfo.InvariantCulture), 0.01);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Planning.Sections;
 
@@ -24,7 +25,7 @@ internal static class LimeSheet
                 Silent(comparison, LimeRequirement.Accepting(sample, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)).ToList()),
             ],
             Finding.InOrder(comparison.Findings.Concat(targetPh is null ? target.Findings : [])),
-            told: comparison.Answers.SelectMany(Told).Concat(comparison.Findings.Where(f => f.Code == "lime-not-comparable")));
+            told: comparison.Answers.SelectMany(a => a.Need.Findings).Concat(comparison.Findings.Where(f => f.Code == "lime-not-comparable")));
     }
 
     private static SheetSection Question(PlanContent plan, LimeTarget target, double? targetPh, LimeMethodComparison comparison)
@@ -32,8 +33,18 @@ internal static class LimeSheet
         var sheet = new SectionWriter("The question", 'Q');
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Say(SheetText.Acidity(plan.Report));
-        sheet.Say($"Target pH {Amounts.Print(comparison.TargetPh, 1)}: {Reason(plan, target, targetPh)} A method that has no such target answers for its own closest one.");
+        sheet.Say($"Target pH {Ph(comparison.TargetPh)}: {Reason(plan, target, targetPh)} A method that has no such target answers for its own closest one.");
         sheet.Say($"To compare them, every rate is brought to {Amounts.Print(comparison.Depth, "in", 1)} of soil and to {comparison.Material.Name}.");
+        if (plan.Printed?.Lime?.Rate is { } printed)
+        {
+            sheet.Say($"The laboratory itself prints {printed}; the plan uses that first.");
+        }
+
+        if (plan.EarlierLime is not null)
+        {
+            sheet.Say("Lime spread before the sample was taken is not taken off here.");
+        }
+
         return sheet.Close();
     }
 
@@ -53,9 +64,13 @@ internal static class LimeSheet
         }
 
         var rows = answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
-        sheet.Table(["method", "for pH", "own, ton/ac", "deep, in", "common, ton/ac", "reading off", "numbers"], rows.Select(r => r.Row));
-        sheet.Say($"Own is the method's figure for its own depth and its own lime; common is what it comes to on the common basis; reading off is the common figure if the true reading is {Amounts.Print(answering.Select(a => a.Need.ReadingErrorPh).FirstOrDefault(), 2)} pH higher or lower. What each counts in, and what to know of it:");
-        sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, AboutMethod(r.Answer))));
+        sheet.Table(["method", "for pH", "common, ton/ac", "reading off", "numbers"], rows.Select(r => r.Row));
+        sheet.Say($"Common is the rate on the common basis; reading off is the same if the true reading is {Amounts.Print(answering[0].Need.ReadingErrorPh, 2)} pH higher or lower.");
+        if (answering.Any(a => a.Method.Status == DataStatus.Memory))
+        {
+            sheet.Say(SheetText.FromMemory);
+        }
+
         if (comparison.Spread is { } spread)
         {
             var common = comparison.Answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
@@ -63,16 +78,18 @@ internal static class LimeSheet
             sheet.Figure("how far apart they are", $"{gap} ton/ac: from {least} to {most}", new WorkedLine("Spread", "most - least", $"{most} - {least} = {gap} ton/ac"));
         }
 
+        sheet.Say("Each method's own figure, and what to know of it:");
+        sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, AboutMethod(r.Answer))));
         return sheet.Close();
     }
 
     private static string AboutMethod(LimeMethodAnswer answer) => string.Join(" ", new[]
     {
-        $"Counted in {answer.Need.Rate!.Basis.Name}.",
+        $"{Tons(answer.Need.Rate!.OfBasis)} ton/ac, {Amounts.Print(answer.Need.Rate.Depth, "in", 1)} deep, counted in {answer.Need.Rate.Basis.Name}.",
         answer.WhyNot is { } reason ? $"It cannot be put on the common basis: {reason}" : null,
     }.OfType<string>().Concat(Told(answer).Select(f => $"{f.Text} [{f.Code}]")));
 
-    /// <summary>What a method says of itself. That its numbers are from memory stands in the table, and with the findings.</summary>
+    /// <summary>What a method says of itself. That its numbers are from memory stands in the table.</summary>
     private static IEnumerable<Finding> Told(LimeMethodAnswer answer) => answer.Need.Findings.Where(f => f.Code != "data-from-memory");
 
     private static SheetRow RowOf(SectionWriter sheet, LimeMethodAnswer answer) => sheet.Row(
@@ -80,9 +97,7 @@ internal static class LimeSheet
         answer.Common is { } rate ? $"{Tons(rate)} ton/ac" : "-",
         [
             answer.Method.Name,
-            Amounts.Print(answer.TargetPh, 1),
-            Tons(answer.Need.Rate!.OfBasis),
-            Amounts.Print(answer.Need.Rate.Depth.Inches, 1),
+            Ph(answer.TargetPh),
             answer.Common is { } common ? Tons(common) : "-",
             answer is { CommonLowest: { } low, CommonHighest: { } high } ? $"{Tons(low)} to {Tons(high)}" : "-",
             answer.Method.Status switch { DataStatus.Memory => "from memory", DataStatus.Practice => "practice", _ => "read" },
@@ -106,6 +121,8 @@ internal static class LimeSheet
 
         return sheet.Close();
     }
+
+    private static string Ph(double ph) => ph.ToString("0.0", CultureInfo.InvariantCulture);
 
     private static string Tons(ApplicationRate rate) => Amounts.Print(rate.ShortTonsPerAcre, 2);
 }

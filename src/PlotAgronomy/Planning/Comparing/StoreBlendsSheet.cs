@@ -36,11 +36,15 @@ internal static class StoreBlendsSheet
                     Amounts.Print(p.ShareOfFullStand.Chosen, 2), Amounts.Print(p.ShareOfStand.Percent, 0), Amounts.Print(p.LiveSeedsPerSquareFoot, 1),
                 ],
             }));
-        sheet.Say($"The rest of the bag: inert matter {Amounts.Print(bag.Tag.Inert, 2)}{(bag.Tag.Coating.Value > 0 ? $" ({Amounts.Print(bag.Tag.Coating, 1)} of it coating)" : "")}, other crops {Amounts.Print(bag.Tag.OtherCrop, 2)}, weeds {Amounts.Print(bag.Tag.Weed, 2)}.");
+        sheet.Say($"The rest of the bag: inert matter {Amounts.Print(bag.Tag.Inert, 2)}{(bag.Tag.Coating.Value > 0 ? $" (coating {Amounts.Print(bag.Tag.Coating, 2)} within it)" : "")}, other crops {Amounts.Print(bag.Tag.OtherCrop, 2)}, weeds {Amounts.Print(bag.Tag.Weed, 2)}.");
         var total = comparison.AsClaimed.StandTotal;
-        sheet.Figure("on the area it claims", $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the published full rates)", comparison);
-        sheet.Figure("what it really covers", $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand ({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to {Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})", comparison);
-        sheet.Figure("an acre of living stand from the bag", plan.Currency.Print(comparison.BagCostPerAcre), comparison);
+        sheet.Figure("on the area it claims", $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the published full rates)", comparison.AsClaimed);
+        sheet.Figure(
+            "what it really covers", $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand ({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to {Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
+            new WorkedLine("Area really covered", "claimed area x shares of a full stand", $"{Amounts.Print(bag.ClaimedArea, "ac", 3)} x {Amounts.Print(total.Chosen, 3)} = {Amounts.Print(comparison.ReallyCovers, "ac", 3)}"));
+        sheet.Figure(
+            "an acre of living stand from the bag", plan.Currency.Print(comparison.BagCostPerAcre),
+            new WorkedLine("Cost of an acre", "price / area really covered", $"{plan.Currency.Print(bag.Price)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = {plan.Currency.Print(comparison.BagCostPerAcre)}"));
         var (bags, cost) = BagsFor(plan.Site.Area, comparison);
         sheet.Figure(
             $"to sow {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand", $"{Amounts.Print(bags, 0)} {(bags == 1 ? "bag" : "bags")}, {plan.Currency.Print(cost)}",
@@ -58,7 +62,7 @@ internal static class StoreBlendsSheet
         }
 
         var order = BagOrder.Of(plain, plan.Site.Area);
-        sheet.Say($"To weigh out for {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand, each kind from its cheapest living pound:");
+        sheet.Say($"To weigh out for {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand, each kind from the lot whose living pound is cheapest:");
         sheet.Table(
             ["kind", "lot", "share of a full stand", "weigh out", "buy", $"cost, {plan.Currency.Code}", "left over"],
             order.Lines.Zip(plain.Parts).Select(x => new SheetRow
@@ -74,7 +78,7 @@ internal static class StoreBlendsSheet
             sheet.Say($"Not on offer as plain seed: {string.Join(", ", comparison.NotOnOffer.Select(SheetText.Name))}, {Amounts.Print(comparison.ShareNotOnOffer, 0)} of the bag's stand. The other kinds take their room.");
         }
 
-        sheet.Figure("an acre of living stand from plain lots", plan.Currency.Print(plainCost), comparison);
+        sheet.Figure("an acre of living stand from plain lots", plan.Currency.Print(plainCost), new WorkedLine("Cost of an acre", "sum over the kinds of bulk rate x price per lb", $"{string.Join(" + ", plain.Parts.Select(p => $"{Amounts.Print(p.BulkRate.PoundsPerAcre, 2)} x {plan.Currency.Print(p.Component.Lot!.PricePerPound!.Value).Split(' ')[0]}"))} = {plan.Currency.Print(plainCost)}"), plain);
         sheet.Figure("whole bags of plain seed for this plot", plan.Currency.Print(order.Cost!.Value), order);
         sheet.Say(Verdict(plan, comparison, plainCost, order.Cost.Value));
         return sheet.Close();

@@ -11,6 +11,7 @@ internal static class SystemsSheet
     {
         var groups = takenAs is { } row ? [AskedGroup.Of(row, plan.Content)] : AskedGroup.Of(plan.Content);
         var compared = groups.Select(g => SystemsForGroup.Ask(plan.Content, g, includeFromMemory)).ToList();
+        var findings = compared.SelectMany(c => c.Answering).SelectMany(a => a.Findings).Distinct().ToList();
         return SheetBuilder.Close(
             $"{plan.PlotName}: one report, every recommendation system",
             [
@@ -18,7 +19,8 @@ internal static class SystemsSheet
                 .. compared.GroupBy(c => c.Asked).Select((alike, i) => SideBySide(plan.Content, $"{string.Join("; ", alike.Select(c => c.Group.Name))}{(takenAs is null ? "" : ", the row asked for")}", alike.First(), (char)('A' + i))),
                 LeftOut(compared),
             ],
-            Finding.InOrder(compared.SelectMany(c => c.Answering).SelectMany(a => a.Findings).Distinct()));
+            Finding.InOrder(findings),
+            told: findings.Where(f => f.Code == "data-from-memory"));
     }
 
     private static SheetSection Readings(PlanContent plan)
@@ -26,6 +28,13 @@ internal static class SystemsSheet
         var sheet = new SectionWriter("The report", 'R');
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Remark(plan.Report.Readings.Select(r => (r.Analyte.ToString().ToLowerInvariant(), $"{(SoilWords.IsIndex(r.Unit) ? $"{SoilWords.For(r.Unit)} {Amounts.Print(r.PrintedValue, 4)}" : SoilWords.Amount(r.PrintedValue, r.Unit))}, {SoilWords.For(r.Extractant)}")));
+        if (plan.Printed is { } printed)
+        {
+            var rates = new[] { (PlantNutrient.Phosphate, printed.Phosphate), (PlantNutrient.Potash, printed.Potash) }.Where(r => r.Item2 is not null)
+                .Select(r => $"{SheetText.Symbol(r.Item1)} {Amounts.Print(r.Item2!.Value, "lb/ac", 1)}").ToList();
+            sheet.Say(rates.Count == 0 ? $"The laboratory's own recommendation for {printed.Crop} names neither P2O5 nor K2O." : $"The laboratory itself recommends {string.Join(" and ", rates)} for {printed.Crop}; the plan uses that first.");
+        }
+
         return sheet.Close();
     }
 
@@ -41,12 +50,18 @@ internal static class SystemsSheet
 
         var rows = compared.Answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
         sheet.Table(["system", "asked for", .. SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)}, lb/ac"), "numbers"], rows.Select(r => r.Row));
-        sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, $"{r.Answer.System.InWords} {r.Answer.Reasons}")));
+        if (compared.Answering.Any(a => a.RestsOnMemory))
+        {
+            sheet.Say(SheetText.FromMemory);
+        }
+
         foreach (var nutrient in SystemsForGroup.Nutrients)
         {
             Disagreement(sheet, nutrient, compared.About(nutrient));
         }
 
+        sheet.Say("The idea and the reason of each:");
+        sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, $"{r.Answer.System.InWords} {r.Answer.Reasons}")));
         return sheet.Close();
     }
 

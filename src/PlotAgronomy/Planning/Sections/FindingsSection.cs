@@ -3,12 +3,12 @@ namespace PlotAgronomy.Planning.Sections;
 /// <summary>What should worry the reader, most serious first.</summary>
 internal static class FindingsSection
 {
-    internal static SheetSection Write(IReadOnlyList<Finding> findings)
+    internal static SheetSection Write(IReadOnlyList<Finding> findings, bool othersWereTold)
     {
         var sheet = new SectionWriter("Findings, most serious first", 'N');
         if (findings.Count == 0)
         {
-            sheet.Say("None.");
+            sheet.Say(othersWereTold ? "None beyond those above." : "None.");
         }
 
         foreach (var severity in findings.GroupBy(f => f.Severity))

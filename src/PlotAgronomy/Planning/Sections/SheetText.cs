@@ -39,6 +39,9 @@ internal static class SheetText
 
     internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
+    /// <summary>What a row of a comparison marked as from memory means.</summary>
+    internal const string FromMemory = "Rows from memory: their numbers were not yet checked against the publication; compare with the printed table before relying on them. [data-from-memory]";
+
     /// <summary>Laboratory, day and depth of a report.</summary>
     internal static string Origin(SoilReport report) =>
         $"{report.Laboratory}, sampled {(report.SampledOn is { } day ? Date(day) : "on an unknown day")}{(report.SampledDepth is { } depth ? $", {Amounts.Print(depth, "in", 1)} deep" : "")}.";
