@@ -70,7 +70,7 @@ internal sealed class PlotNeedSum
 
     private NutrientTarget? MostDemanding(PlantNutrient nutrient)
     {
-        if (counted.Where(c => c.For(nutrient) is not null).MaxBy(c => c.For(nutrient)!.Rate) is not { } leading)
+        if (counted.Where(c => c.For(nutrient) is not null).MaxBy(c => (c.For(nutrient)!.Rate, c.For(nutrient)!.PublishedHigh)) is not { } leading)
         {
             return null;
         }
@@ -80,8 +80,11 @@ internal sealed class PlotNeedSum
         string reason = $"{leading.Component.Kind.CommonName} asks most, taken as {CropRows.WordsFor(leading.RowFor(nutrient)!.Value)}{range}: {need.Why}";
         return need.IsLegalMaximum
             ? NutrientTarget.Create(nutrient, ApplicationRate.Zero, need.Rate, reason)
-            : NutrientTarget.Create(nutrient, need.Rate, null, reason);
+            : NutrientTarget.Create(nutrient, need.Rate, IsUnneededPhosphate(nutrient, need.Rate) ? need.PublishedHigh : null, reason);
     }
+
+    /// <summary>Where the test calls for no phosphate, none may come along with another nutrient.</summary>
+    private static bool IsUnneededPhosphate(PlantNutrient nutrient, ApplicationRate need) => nutrient == PlantNutrient.Phosphate && need <= ApplicationRate.Zero;
 
     private IEnumerable<NutrientTarget> Secondary()
     {
@@ -144,7 +147,7 @@ internal sealed class PlotNeedSum
         var used = ours.ToDictionary(t => t.Nutrient);
         foreach (var rate in request.Printed?.Rates ?? [])
         {
-            used[rate.Nutrient] = NutrientTarget.Create(rate.Nutrient, rate.Low, rate.High > rate.Low ? rate.High : null, $"printed by {request.Printed!.Laboratory} for {request.Printed.Crop}");
+            used[rate.Nutrient] = NutrientTarget.Create(rate.Nutrient, rate.Low, PrintedCeiling(rate), $"printed by {request.Printed!.Laboratory} for {request.Printed.Crop}");
         }
 
         foreach (var target in request.Overrides)
@@ -155,6 +158,17 @@ internal sealed class PlotNeedSum
         }
 
         return [.. used.Values.OrderBy(t => t.Nutrient)];
+    }
+
+    /// <summary>A printed rate lifts neither the ceiling on phosphate that is not needed nor that on nitrogen for legumes.</summary>
+    private ApplicationRate? PrintedCeiling(PrintedRate rate)
+    {
+        if (rate.Nutrient == PlantNutrient.Nitrogen && nitrogen.IsLegumesOnly)
+        {
+            return ApplicationRate.FromPoundsPerAcre(Math.Max(rate.High.PoundsPerAcre, BlendNeedRule.LegumeNitrogenCeilingPounds));
+        }
+
+        return rate.High > rate.Low || IsUnneededPhosphate(rate.Nutrient, rate.Low) ? rate.High : null;
     }
 
     private void CheckNitrogen(ImmutableArray<NutrientTarget> used)

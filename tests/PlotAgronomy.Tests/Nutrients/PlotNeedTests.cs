@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 using PlotAgronomy.Tests.Support;
 using static PlotAgronomy.Tests.Nutrients.NeedSamples;
@@ -170,6 +171,40 @@ public class PlotNeedTests
         Assert.True(need.Has("nutrient-printed-crop"));
     }
 
+    /// <summary>North Carolina advises no phosphate at a P index above 50 on this row; a browsed plot then takes none at all.</summary>
+    [Theory]
+    [InlineData(25, false), InlineData(120, true)]
+    public void Where_the_test_calls_for_no_phosphate_none_may_be_spread(double phosphorusIndex, bool capped)
+    {
+        var target = PlotNeed.Of(With(RecommendationSystems.NorthCarolina, NorthCarolina(phosphorusIndex), Kind("oats_winter", 1))).Find(PlantNutrient.Phosphate)!;
+        Assert.Equal(capped, target.AtLeast == ApplicationRate.Zero);
+        Assert.Equal(capped ? ApplicationRate.Zero : null, target.AtMost);
+    }
+
+    [Theory]
+    [InlineData(0, 0.0), InlineData(40, null)]
+    public void A_printed_rate_of_no_phosphate_is_a_limit(double pounds, double? limit)
+    {
+        var need = PlotNeed.Of(Printed(Kind("oats_winter", 1), PrintedRate.Of(PlantNutrient.Phosphate, Rate(pounds))));
+        Assert.Equal(limit, need.Find(PlantNutrient.Phosphate)!.AtMost?.PoundsPerAcre);
+    }
+
+    /// <summary>Legumes alone take at most 20 lb N/ac (common practice), or what the laboratory printed if that is more.</summary>
+    [Theory]
+    [InlineData("ladino_clover", 0, 20.0), InlineData("ladino_clover", 25, 25.0), InlineData("oats_winter", 25, null)]
+    public void A_printed_rate_does_not_lift_the_limit_of_nitrogen_on_legumes(string kind, double pounds, double? limit)
+    {
+        var need = PlotNeed.Of(Printed(Kind(kind, 1), PrintedRate.Of(PlantNutrient.Nitrogen, Rate(pounds))));
+        Assert.Equal(pounds, need.Pounds(PlantNutrient.Nitrogen));
+        Assert.Equal(limit, need.Find(PlantNutrient.Nitrogen)!.AtMost?.PoundsPerAcre);
+    }
+
+    private static PlotNeedRequest Printed(KindShare kind, PrintedRate rate) => new()
+    {
+        Report = NorthCarolina(), Kinds = [kind], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+        Printed = PrintedRecommendation.Of("North Carolina", "deer and turkey plot", rate),
+    };
+
     [Fact]
     public void A_target_set_by_hand_goes_before_all()
     {
@@ -235,7 +270,7 @@ public class PlotNeedTests
     public void A_boron_sensitive_kind_sets_the_limit()
     {
         var report = NorthCarolina(more: SoilReading.Of(SoilAnalyte.Boron, 0.2, SoilTestUnit.PartsPerMillion, Extractant.HotWater));
-        PlotNeed Need(params PlotAgronomy.Seeds.KindShare[] kinds) => PlotNeed.Of(new PlotNeedRequest
+        PlotNeed Need(params KindShare[] kinds) => PlotNeed.Of(new PlotNeedRequest
         {
             Report = report, Kinds = [.. kinds], System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [SecondaryRule.Named("tennessee-boron-alfalfa"), SecondaryRule.Named("plot-boron")],

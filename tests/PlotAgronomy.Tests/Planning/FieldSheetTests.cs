@@ -43,6 +43,25 @@ public class FieldSheetTests
     public void A_table_row_is_as_wide_as_its_headings(string demo) =>
         Assert.All(Sheet(demo).Sections.SelectMany(s => s.Blocks).OfType<SheetTable>(), t => Assert.All(t.Rows, r => Assert.Equal(t.Columns.Length, r.Cells.Length)));
 
+    /// <summary>A reading far above what any crop is advised the nutrient for, and a balanced grade so cheap that it would be bought for the others.</summary>
+    private static FieldSheet WithPlentyOf(string analyte, double reported) => SheetBuilder.Build(PlanReader.Read(File.ReadAllText(Repository.PathOf("samples/data/fall-blend.json"))
+        .Replace($"\"analyte\": \"{analyte}\", \"value\": {reported}", $"\"analyte\": \"{analyte}\", \"value\": 150", StringComparison.Ordinal)
+        .Replace("\"19-19-19\", \"package\": \"50 lb\", \"price\": 29.5", "\"19-19-19\", \"package\": \"50 lb\", \"price\": 3", StringComparison.Ordinal)).Plan!);
+
+    [Fact]
+    public void No_phosphate_is_spread_where_the_test_is_high()
+    {
+        var sheet = WithPlentyOf("P", 34);
+        var phosphate = sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetTable>().Single(t => t.Columns.Contains("not above, lb/ac")).Rows
+            .Single(r => r.Cells[0].Contains("P2O5", StringComparison.Ordinal));
+        Assert.Equal(["0", "0", "0"], phosphate.Cells.Skip(1));
+        Assert.DoesNotContain(sheet.Findings, f => f.Code is "fertilizer-phosphate-unneeded" or "fertilizer-no-set-fits");
+    }
+
+    [Fact]
+    public void Much_of_a_nutrient_nobody_asked_for_is_remarked_on() =>
+        Assert.Contains(WithPlentyOf("K", 41).Findings, f => f.Code == "fertilizer-unneeded" && f.Text.Contains("K2O", StringComparison.Ordinal));
+
     [Fact]
     public void A_plan_with_an_area_alone_asks_for_sides()
     {

@@ -39,7 +39,7 @@ internal static class PurchaseSolver
     private static FieldConditions Field(PlanContent plan) => new()
     {
         IsIncorporated = plan.Method == PlantingMethod.TilledAndPacked,
-        IsLegumeStand = plan.Site.Cover == GroundCover.LegumeStand,
+        IsLegumeStand = plan.Site.Cover == GroundCover.LegumeStand || plan.Kinds.All(k => k.Kind.IsLegume),
     };
 
     internal static bool NeedsNothing(PlotNeed need) => need.Targets.All(t => t.AtLeast == ApplicationRate.Zero);
