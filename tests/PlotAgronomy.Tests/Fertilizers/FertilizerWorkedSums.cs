@@ -33,11 +33,15 @@ public class FertilizerWorkedSums
         "coverage-ft2" => 1000 * row.Number("package_lb") / FertilizerRate.ForNutrient(Analysis(row), Nutrient(row), Per1000(row)).PoundsPerThousandSquareFeet,
         "price" => (double)NutrientPrice.PerPound(Product(row), Nutrient(row)),
         "residual-after-nitrogen" => (double)NutrientPrice.Residual(Product(row), Nutrient(row), (PlantNutrient.Nitrogen, (decimal)row.Number("amount"))),
+        "residual-left-after-nitrogen" => (double)NutrientPrice.Residual(Product(row), Nutrient(row), (PlantNutrient.Nitrogen, (decimal)row.Number("amount")))
+            * FertilizerRate.Content(Analysis(row), Nutrient(row), Mass.FromPounds(row.Number("package_lb"))).Pounds,
+        "gallons-bring" => row.Number("amount") * FertilizerRate.ContentPerGallon(Analysis(row), Nutrient(row), Liquid(row)).Pounds,
         "gallons" => FertilizerRate.LiquidFor(Analysis(row), Nutrient(row), PerAcre(row), Liquid(row), Plot(row)).UsGallons,
         "per-gallon" => FertilizerRate.ContentPerGallon(Analysis(row), Nutrient(row), Liquid(row)).Pounds,
         "ounces-per-1000" => Ounces(PoundsAndOunces.Nearest(Mass.FromPounds(PerAcre(row).PoundsPerThousandSquareFeet))),
         "blend" => Blended(row),
         "blend-highest" => 20 * Blend(row, row.Text("materials")).HighestPercentOfWanted!.Value / 100,
+        "blend-weight" => 100 * row.Number("package_lb") / Blend(row, row.Text("materials")).HighestPercentOfWanted!.Value,
         "mix-of-equal-weights" => GradeBlend.GradeOf([.. row.Text("grade").Split('+').Select(g => (FertilizerAnalysis.OfGrade(g), Mass.FromPounds(50)))]).Percent(Nutrient(row)),
         "element" => Nutrient(row) == PlantNutrient.Phosphate ? ElementalAnalysis.OfLabel(Analysis(row)).PhosphorusPercent : ElementalAnalysis.OfLabel(Analysis(row)).PotassiumPercent,
         "oxide-of-phosphorus" => ElementalAnalysis.Of(0, row.Number("amount"), 0).ToLabel().Percent(PlantNutrient.Phosphate),
@@ -74,7 +78,7 @@ public class FertilizerWorkedSums
         string[] parts = row.Text("materials").Split('>');
         var blend = Blend(row, parts[0]);
         Assert.True(blend.CanBeMade);
-        return parts[1] == "filler" ? blend.Filler.Pounds : blend.Lines.Single(l => l.Material.Name == parts[1]).Mass.Pounds;
+        return parts[1] == "filler" ? blend.Filler.Pounds : parts[1] == "materials" ? blend.Lines.Sum(l => l.Mass.Pounds) : blend.Lines.Single(l => l.Material.Name == parts[1]).Mass.Pounds;
     }
 
     private static GradeBlend Blend(CsvRow row, string materials) =>
