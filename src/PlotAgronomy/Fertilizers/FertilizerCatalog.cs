@@ -44,7 +44,7 @@ public static class FertilizerCatalog
     {
         foreach (var material in Everything.Value)
         {
-            if (material.Substance != FertilizerSubstance.Mixture && SameGrade(material.Analysis, analysis))
+            if (material.Substance != FertilizerSubstance.Mixture && SameGrade(material.Whole, analysis))
             {
                 return material.Substance;
             }
@@ -64,11 +64,9 @@ public static class FertilizerCatalog
 
     private static FertilizerMaterial Material(CsvRow row)
     {
-        var analysis = FertilizerAnalysis.Of(0, 0, 0);
-        foreach (var (column, nutrient) in Columns)
-        {
-            analysis = row.Number(column) is > 0 and var percent ? analysis.With(nutrient, percent) : analysis;
-        }
+        var whole = Columns.Where(c => row.Number(c.Column) > 0).Aggregate(FertilizerAnalysis.Of(0, 0, 0), (held, c) => held.With(c.Nutrient, row.Number(c.Column)));
+        string[] fromMemory = row.TextOrNull("other_status") == "memory" ? row.Text("other_nutrients").Split(';') : [];
+        var analysis = fromMemory.Aggregate(whole, (held, symbol) => held.With(NutrientSymbols.Find(symbol)!.Value, 0));
 
         var figures = ImmutableDictionary.CreateBuilder<MaterialProperty, CatalogFigure>();
         Add(MaterialProperty.BulkDensityLow, "bulk_density_low_lb_per_ft3", "bulk_density");
@@ -78,7 +76,7 @@ public static class FertilizerCatalog
         Add(MaterialProperty.LimeValue, "caco3_lb_per_100_lb", "caco3");
         Add(MaterialProperty.CriticalHumidity, "critical_humidity_pct", "critical_humidity");
         return new FertilizerMaterial(row.Text("id"), row.Text("name"), row.Choice<FertilizerSubstance>("substance"), row.Text("form"),
-            analysis, row.Text("analysis_source_id"), row.Choice<DataStatus>("analysis_status"), figures.ToImmutable());
+            analysis, whole, row.Text("analysis_source_id"), row.Choice<DataStatus>("analysis_status"), figures.ToImmutable());
 
         void Add(MaterialProperty property, string column, string prefix)
         {

@@ -10,9 +10,10 @@ public sealed class FertilizerMaterial
 {
     private readonly ImmutableDictionary<MaterialProperty, CatalogFigure> figures;
 
-    internal FertilizerMaterial(string id, string name, FertilizerSubstance substance, string form, FertilizerAnalysis analysis,
+    internal FertilizerMaterial(string id, string name, FertilizerSubstance substance, string form, FertilizerAnalysis analysis, FertilizerAnalysis whole,
         string analysisSourceId, DataStatus analysisStatus, ImmutableDictionary<MaterialProperty, CatalogFigure> figures)
     {
+        Whole = whole;
         Id = id;
         Name = name;
         Substance = substance;
@@ -35,7 +36,8 @@ public sealed class FertilizerMaterial
     /// <summary>Gets its form, such as granule or liquid.</summary>
     public string Form { get; }
 
-    /// <summary>Gets the usual analysis; the label of the lot in hand goes before it.</summary>
+    /// <summary>Gets the usual analysis; the label of the lot in hand goes before it. Nutrients from memory beside those that were read are left out:
+    /// see <see cref="AnalysisFromMemory"/>.</summary>
     public FertilizerAnalysis Analysis { get; }
 
     /// <summary>Gets the source of the analysis.</summary>
@@ -77,6 +79,11 @@ public sealed class FertilizerMaterial
         figures.GetValueOrDefault(Guard.Defined(property)) is { Status: DataStatus.Memory } figure
             ? (figure, MemoryGate.FindingFor($"{Name}, {property}", figure.SourceId)) : null;
 
+    /// <summary>The analysis with the nutrients that were not yet checked against a publication, such as the calcium of triple superphosphate.</summary>
+    /// <returns>The analysis and the caution it carries, or null when there is none from memory.</returns>
+    public (FertilizerAnalysis Analysis, Finding Caution)? AnalysisFromMemory() =>
+        FertilizerAnalysis.AreAlike(Analysis, Whole) ? null : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", "PRACTICE"));
+
     /// <summary>The material as a product of a shelf.</summary>
     /// <param name="package">Weight of one package; above 0.</param>
     /// <param name="price">Price of one package; at least 0.</param>
@@ -86,6 +93,9 @@ public sealed class FertilizerMaterial
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>urea, granular (46-0-0)</c>.</returns>
     public override string ToString() => $"{Name} ({Analysis})";
+
+    /// <summary>The analysis with what is known from memory, for recognising a label.</summary>
+    internal FertilizerAnalysis Whole { get; }
 
     internal static double PrimarySum(FertilizerAnalysis analysis) =>
         analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Phosphate) + analysis.Percent(PlantNutrient.Potash);

@@ -7,7 +7,6 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Nitrogen lost to the air from urea on the surface: what trials measured, and the usual planning figures.</summary>
 public sealed class UreaLoss
 {
-    private const double AlkalinePh = 7.5;
     private static readonly Lazy<ImmutableArray<UreaLoss>> Trials = new(() =>
         [.. CsvTable.Embedded("fertilizer-urea-loss.csv", "product", "placement", "conditions", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows.Select(FromRow)]);
 
@@ -47,7 +46,7 @@ public sealed class UreaLoss
         double fahrenheit = soil.DegreesFahrenheit;
         Guard.Between(soilPh, 0, 14, "pH");
         var classes = Planning.Value;
-        if (soilPh > AlkalinePh)
+        if (soilPh > FertilizerLimits.Of("urea-alkaline-ph"))
         {
             return classes[^1].Lost;
         }

@@ -28,6 +28,25 @@ public class FertilizerMaterialsTests
         Assert.Throws<KeyNotFoundException>(() => FertilizerCatalog.FromMemory("urea-granular"));
     }
 
+    [Fact]
+    public void Nutrients_from_memory_beside_those_that_were_read_answer_only_by_name()
+    {
+        var superphosphate = FertilizerCatalog.Find("triple-superphosphate");
+        Assert.Equal("0-46-0", superphosphate.Analysis.ToString());
+        var (analysis, caution) = superphosphate.AnalysisFromMemory()!.Value;
+        Assert.Equal("0-46-0-1S-14Ca", analysis.ToString());
+        Assert.Equal("data-from-memory", caution.Code);
+        Assert.Equal("0-0-0-28Mn", FertilizerCatalog.Find("manganese-sulfate").Analysis.ToString());
+        Assert.Null(FertilizerCatalog.Find("gypsum").AnalysisFromMemory());
+        Assert.Equal(FertilizerSubstance.TripleSuperphosphate, Bag("0-46-0-14Ca", 30).Substance);
+    }
+
+    /// <summary>The pure compounds by atomic masses: 11.34 and 14.84 % B.</summary>
+    [Theory]
+    [InlineData("borax", 11.34), InlineData("borate-5-hydrate", 14.84)]
+    public void Borates_hold_what_the_pure_compound_holds(string id, double percent) =>
+        Assert.Equal(percent, FertilizerCatalog.Find(id).Analysis.Percent(PlantNutrient.Boron), 0.05);
+
     /// <summary>Often-printed partial salt indexes (memory): urea 1.618, DAP 0.456, potash 1.936, potassium sulfate 0.852.</summary>
     [Theory]
     [InlineData("urea-granular", 1.618), InlineData("diammonium-phosphate", 0.456), InlineData("potassium-chloride-muriate-of-potash", 1.936), InlineData("potassium-sulfate", 0.852)]
@@ -83,6 +102,7 @@ public class FertilizerMaterialsTests
         var soybean = SeedPlacedLimit.All.Single(l => l.Crop == "soybean");
         Assert.Equal(0, soybean.MostProduct(FertilizerAnalysis.OfGrade("11-52-0"))!.Value.PoundsPerAcre);
         Assert.Null(SeedPlacedLimit.All.First(l => l.Crop == "corn").MostProduct(FertilizerAnalysis.OfGrade("0-46-0")));
+        Assert.All(SeedPlacedLimit.All.Where(l => l.Crop is "small-seeded legumes" or "brassicas"), l => Assert.Equal(ApplicationRate.Zero, l.Limit));
         Assert.Equal(70, SeedPlacedLimit.All.Single(l => l.Crop == "grain sorghum").PartOfCornLimit!.Value.Percent, 9);
     }
 
