@@ -13,6 +13,7 @@ public sealed class FertilizerProduct
         Price = price;
         Substance = substance;
         LiquidDensity = density;
+        Counted = CompoundCeilings.Completed(analysis, substance);
     }
 
     /// <summary>Gets the name on the shelf.</summary>
@@ -32,6 +33,9 @@ public sealed class FertilizerProduct
 
     /// <summary>Gets the density when it is a liquid, or null.</summary>
     public Density? LiquidDensity { get; }
+
+    /// <summary>Gets the analysis a plan counts with: the label, and what the compound holds although the label is silent.</summary>
+    internal FertilizerAnalysis Counted { get; }
 
     /// <summary>Creates a product sold by weight.</summary>
     /// <param name="name">Name on the shelf.</param>

@@ -76,7 +76,7 @@ internal static class PlanBuilder
     }
 
     private static ImmutableArray<NutrientBalance> Balances(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines) =>
-        NutrientBalances.Of(targets, nutrient => lines.Sum(line => FertilizerRate.Brings(line.Product.Analysis, nutrient, line.Rate).PoundsPerAcre));
+        NutrientBalances.Of(targets, [.. lines.Select(line => (line.Product, line.Rate))]);
 
     private static ImmutableArray<MarginalCost> MarginalCosts(ShelfProblem shelf)
     {

@@ -7,6 +7,8 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>The remarks a plan carries.</summary>
 internal static class PlanFindings
 {
+    private const double PercentDust = 1e-6;
+
     internal static IEnumerable<Finding> Of(PurchaseForm form, Area area, ImmutableArray<PurchaseLine> lines, ImmutableArray<NutrientBalance> balances,
         NutrientConflict? conflict, bool isProven, decimal gap, FieldConditions field)
     {
@@ -27,6 +29,11 @@ internal static class PlanFindings
             yield return finding;
         }
 
+        foreach (var finding in PerAcreQuestion(area, balances).Concat(NitrogenOver(form, balances)))
+        {
+            yield return finding;
+        }
+
         foreach (var finding in ProductFindings.Of([.. lines.Select(l => (l.Product, l.Spread))], balances, field))
         {
             yield return finding;
@@ -39,6 +46,26 @@ internal static class PlanFindings
                 yield return finding;
             }
         }
+    }
+
+    /// <summary>A large figure on more than an acre may be the field's and not the acre's.</summary>
+    private static IEnumerable<Finding> PerAcreQuestion(Area area, ImmutableArray<NutrientBalance> balances)
+    {
+        double acres = area.Acres;
+        var large = balances.Where(b => (int)b.Nutrient < 3 && b.AtLeast.PoundsPerAcre >= FertilizerLimits.Of("per-acre-question")).ToList();
+        if (acres > 1 && large.Count > 0)
+        {
+            yield return FindingCatalog.Create("fertilizer-per-acre", ("need", string.Join(", ", large.Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.AtLeast, decimals: 1)}"))),
+                ("area", Amounts.Print(area, decimals: 2)), ("total", string.Join(", ", large.Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}"))));
+        }
+    }
+
+    /// <summary>Nitrogen above its need and without a range of its own; what emptied packages overshoot is said apart.</summary>
+    private static IEnumerable<Finding> NitrogenOver(PurchaseForm form, ImmutableArray<NutrientBalance> balances)
+    {
+        double most = form == PurchaseForm.SpreadWholePackages ? 100 + FertilizerLimits.Of("tolerance-whole-packages-over") : double.PositiveInfinity;
+        return balances.Where(b => b is { Nutrient: PlantNutrient.Nitrogen, AtMost: null } && b.PercentOfNeed > 100 + FertilizerLimits.Of("tolerance-nitrogen-over") + PercentDust && b.PercentOfNeed <= most)
+            .Select(b => FindingCatalog.Create("fertilizer-nitrogen-over", ("percent", Amounts.Print(b.PercentOfNeed!.Value - 100, 0))));
     }
 
     private static IEnumerable<Finding> WholePackageFindings(Area area, ImmutableArray<NutrientBalance> balances)

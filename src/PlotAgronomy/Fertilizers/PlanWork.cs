@@ -24,8 +24,8 @@ internal static class PlanWork
 
         foreach (var balance in plan.Balances)
         {
-            var terms = plan.Lines.Where(l => l.Product.Analysis.Percent(balance.Nutrient) > 0)
-                .Select(l => $"{Amounts.Print(l.Spread, decimals: 2)} x {l.Product.Analysis.Percent(balance.Nutrient).ToString("0.####", CultureInfo.InvariantCulture)} %");
+            var terms = plan.Lines.Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)
+                .Select(l => $"{Amounts.Print(l.Spread, decimals: 2)} x {l.Product.Counted.Percent(balance.Nutrient).ToString("0.####", CultureInfo.InvariantCulture)} %");
             lines.Add(new WorkedLine($"{NutrientSymbols.Of(balance.Nutrient)} spread", "sum of weight x analysis, over area",
                 balance.Delivered > ApplicationRate.Zero
                     ? $"({string.Join(" + ", terms)}) / {Amounts.Print(plan.Area, decimals: 3)} = {Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"

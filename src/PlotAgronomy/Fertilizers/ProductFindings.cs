@@ -35,6 +35,11 @@ internal static class ProductFindings
             yield return caution;
         }
 
+        foreach (var caution in ChlorineUnstated(products, balances))
+        {
+            yield return caution;
+        }
+
         bool salty = balances.Any(b => b.Nutrient is PlantNutrient.Nitrogen or PlantNutrient.Potash && b.Delivered > ApplicationRate.Zero);
         if (touchesSeed && salty)
         {
@@ -54,6 +59,23 @@ internal static class ProductFindings
         if (products.Length > 0 && field.IsNearWater != false)
         {
             yield return FindingCatalog.Create("fertilizer-water-and-weather");
+        }
+    }
+    /// <summary>The chlorine of a mixed grade is not known from its label; that of potassium chloride is counted.</summary>
+    private static IEnumerable<Finding> ChlorineUnstated(ImmutableArray<(FertilizerProduct Product, Mass Spread)> products, ImmutableArray<NutrientBalance> balances)
+    {
+        if (balances.FirstOrDefault(b => b is { Nutrient: PlantNutrient.Chlorine, AtMost: not null }) is not { } limited)
+        {
+            yield break;
+        }
+
+        double perPotash = ChemicalConversion.ExactFactor(ChemicalForm.PotassiumChloride, ChemicalForm.Chlorine) / ChemicalConversion.ExactFactor(ChemicalForm.PotassiumChloride, ChemicalForm.Potash);
+        foreach (var (product, _) in products)
+        {
+            if (product.Substance == FertilizerSubstance.Mixture && product.Analysis.Percent(PlantNutrient.Potash) > 0 && product.Analysis.Percent(PlantNutrient.Chlorine) <= 0)
+            {
+                yield return FindingCatalog.Create("fertilizer-chlorine-unstated", ("product", product.ToString()), ("factor", Amounts.Print(perPotash, 2)), ("limit", Amounts.Print(limited.AtMost!.Value, decimals: 1)));
+            }
         }
     }
 }

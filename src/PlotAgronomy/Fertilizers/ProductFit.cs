@@ -48,12 +48,12 @@ public sealed class ProductFit
         var target = new double[needed.Count];
         for (int row = 0; row < needed.Count; row++)
         {
-            matrix[row, 0] = product.Analysis.Percent(needed[row].Nutrient) / needed[row].AtLeast.PoundsPerAcre;
+            matrix[row, 0] = product.Counted.Percent(needed[row].Nutrient) / needed[row].AtLeast.PoundsPerAcre;
             target[row] = 1;
         }
 
         var (values, miss) = NonnegativeLeastSquares.Solve(matrix, target);
         var rate = ApplicationRate.FromPoundsPerAcre(100 * values[0]);
-        return new ProductFit(product, rate, miss, NutrientBalances.Of(need.Targets, n => FertilizerRate.Brings(product.Analysis, n, rate).PoundsPerAcre));
+        return new ProductFit(product, rate, miss, NutrientBalances.Of(need.Targets, (product, rate)));
     }
 }

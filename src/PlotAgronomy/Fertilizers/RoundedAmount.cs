@@ -10,8 +10,10 @@ public sealed class RoundedAmount
 {
     private const double Dust = 1e-9;
 
-    private RoundedAmount(double packages, Mass spread, ApplicationRate rate, ImmutableArray<NutrientBalance> balances, RoundingTolerance tolerance) =>
-        (Packages, Spread, Rate, Balances, Tolerance) = (packages, spread, rate, balances, tolerance);
+    private readonly FertilizerAnalysis counted;
+
+    private RoundedAmount(FertilizerAnalysis counted, double packages, Mass spread, ApplicationRate rate, ImmutableArray<NutrientBalance> balances, RoundingTolerance tolerance) =>
+        (this.counted, Packages, Spread, Rate, Balances, Tolerance) = (counted, packages, spread, rate, balances, tolerance);
 
     /// <summary>Gets the packages emptied on the plot.</summary>
     public double Packages { get; }
@@ -29,7 +31,7 @@ public sealed class RoundedAmount
     public RoundingTolerance Tolerance { get; }
 
     /// <summary>Gets a value indicating whether every need the product serves is met within the tolerance.</summary>
-    public bool IsWithinTolerance => Balances.Where(b => b.PercentOfNeed is > 0).All(b => Math.Abs(b.PercentOfNeed!.Value - 100) <= Tolerance.AcceptPercent + Dust);
+    public bool IsWithinTolerance => Balances.All(b => !Serves(b) || Math.Abs(b.PercentOfNeed!.Value - 100) <= Tolerance.AcceptPercent + Dust);
 
     /// <summary>Gets the remarks: too much nitrogen, phosphate where none is needed, too little of any.</summary>
     public ImmutableArray<Finding> Findings => Judge(FieldConditions.Unknown);
@@ -69,9 +71,11 @@ public sealed class RoundedAmount
         Guard.Above(acres, 0, "ac", nameof(area));
         var spread = Mass.FromPounds(packages * FertilizerShelf.PackagePounds(product));
         var rate = ApplicationRate.Of(spread, area);
-        return new RoundedAmount(packages, spread, rate,
-            NutrientBalances.Of(need.Targets, n => FertilizerRate.Brings(product.Analysis, n, rate).PoundsPerAcre), tolerance ?? RoundingTolerance.Default);
+        return new RoundedAmount(product.Counted, packages, spread, rate, NutrientBalances.Of(need.Targets, (product, rate)), tolerance ?? RoundingTolerance.Default);
     }
+
+    /// <summary>Whether the product holds a nutrient that is needed; what it does not hold, other products bring.</summary>
+    private bool Serves(NutrientBalance balance) => balance.PercentOfNeed is not null && counted.Percent(balance.Nutrient) > 0;
 
     private IEnumerable<Finding> Remarks()
     {
@@ -83,7 +87,7 @@ public sealed class RoundedAmount
                 yield return FindingCatalog.Create("fertilizer-nitrogen-over", ("percent", Amounts.Print(balance.PercentOfNeed.Value - 100, 0)));
             }
 
-            if (balance.PercentOfNeed is > 0 and var share && share < 100 - Tolerance.ShortPercent - Dust)
+            if (Serves(balance) && balance.PercentOfNeed is { } share && share < 100 - Tolerance.ShortPercent - Dust)
             {
                 yield return FindingCatalog.Create("fertilizer-short", ("nutrient", nutrient), ("percent", Amounts.Print(100 - share, 0)));
             }

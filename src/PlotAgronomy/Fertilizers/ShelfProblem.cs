@@ -47,7 +47,7 @@ internal sealed class ShelfProblem
             load[column] = PlanSolver.Load(packagePounds * FertilizerMaterial.PrimarySum(product.Analysis) / 100, packagePounds);
             for (int row = 0; row < targets.Length; row++)
             {
-                packages[row, column] = packagePounds * product.Analysis.Percent(targets[row].Nutrient) / 100;
+                packages[row, column] = FertilizerMath.NutrientIn(packagePounds, product.Counted.Percent(targets[row].Nutrient));
             }
         }
 
@@ -70,7 +70,7 @@ internal sealed class ShelfProblem
         for (int column = 0; column < products.Length; column++)
         {
             double packagePounds = products[column].Package.Pounds;
-            packages[firstRow, column] = packagePounds * seedRow.CountedPercent(products[column].Analysis) / 100;
+            packages[firstRow, column] = FertilizerMath.NutrientIn(packagePounds, seedRow.CountedPercent(products[column].Counted));
             packages[firstRow + 1, column] = SeedPlacedLimit.IsBarredFromTheRow(products[column].Substance) ? packagePounds : 0;
         }
     }

@@ -53,6 +53,25 @@ public class FertilizerCautionTests
         Assert.DoesNotContain("fertilizer-phosphate-unneeded", Codes(Bag("46-0-0", 24), Need(30, 0, 0)));
     }
 
+    /// <summary>One grade for all: 19-19-19 at the rate of the P2O5 need brings as much N.</summary>
+    [Theory]
+    [InlineData(55, 60, false), InlineData(54.5, 60, true), InlineData(30, 60, true)]
+    public void Nitrogen_above_its_need_is_remarked_on(double nitrogen, double phosphate, bool expected)
+    {
+        var shelf = FertilizerShelf.Of(Bag("19-19-19", 28));
+        Assert.Equal(expected, Over(shelf.Cheapest(Need(nitrogen, phosphate, phosphate), Acre)));
+        Assert.False(Over(shelf.Cheapest(Need(nitrogen, phosphate, phosphate, mostNitrogen: 60), Acre)));
+        static bool Over(PurchasePlan plan) => plan.Findings.Any(f => f.Code == "fertilizer-nitrogen-over");
+    }
+
+    [Theory]
+    [InlineData(100, 1, false), InlineData(100, 1.01, true), InlineData(99.9, 5, false), InlineData(100, 5, true)]
+    public void A_large_need_on_a_field_is_asked_about(double rate, double acres, bool expected)
+    {
+        var question = FertilizerShelf.Of(Bag("0-46-0", 36)).Cheapest(Need(0, rate, 0), Area.FromAcres(acres)).Findings.Where(f => f.Code == "fertilizer-per-acre");
+        Assert.Equal(expected, question.Any(f => f.Text.Contains($"P2O5 {100 * acres:0} lb", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Ammonium_nitrate_comes_with_its_rules() => Assert.Contains("fertilizer-ammonium-nitrate", Codes(Bag("34-0-0", 24), Need(30, 0, 0)));
 

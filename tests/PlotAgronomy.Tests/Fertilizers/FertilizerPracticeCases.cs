@@ -60,6 +60,9 @@ public class FertilizerPracticeCases
         PracticeCase.AssertMatches("C29", "19-19-19 never-over", balanced.Rate.PoundsPerAcre);
         Assert.Equal(PlantNutrient.Potash, balanced.SetBy);
         Assert.Contains(field.Findings, f => f.Code == "fertilizer-split-nitrogen");
+        var question = Assert.Single(field.Findings, f => f.Code == "fertilizer-per-acre");
+        Assert.Contains("N 100 lb/ac, P2O5 110 lb/ac", question.Text, StringComparison.Ordinal);
+        Assert.Contains("N 500 lb, P2O5 550 lb", question.Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -9,7 +9,7 @@ namespace PlotAgronomy.Tests.Fertilizers;
 public class FertilizerRoundingTests
 {
     [Theory]
-    [InlineData(9, true), InlineData(10, true), InlineData(11, true), InlineData(8.9, false), InlineData(11.1, false)]
+    [InlineData(9, true), InlineData(10, true), InlineData(11, true), InlineData(8.9, false), InlineData(11.1, false), InlineData(0, false)]
     public void Ten_percent_either_way_counts_as_met(double packages, bool expected)
     {
         var amount = RoundedAmount.OfPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1));
@@ -22,9 +22,17 @@ public class FertilizerRoundingTests
         Assert.Equal(expected, RoundedAmount.OfPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1)).Findings.Any(f => f.Code == "fertilizer-nitrogen-over"));
 
     [Theory]
-    [InlineData(8, false), InlineData(7.99, true), InlineData(0, false)]
+    [InlineData(8, false), InlineData(7.99, true), InlineData(0, true)]
     public void A_shortage_beyond_the_tolerance_is_remarked_on(double packages, bool expected) =>
         Assert.Equal(expected, RoundedAmount.OfPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1)).Findings.Any(f => f.Code == "fertilizer-short"));
+
+    [Fact]
+    public void A_need_the_product_does_not_serve_is_left_to_others()
+    {
+        var urea = RoundedAmount.OfPackages(Bag("46-0-0", 24), 2, Need(46, 50, 0), Area.FromAcres(1));
+        Assert.True(urea.IsWithinTolerance);
+        Assert.DoesNotContain(urea.Findings, f => f.Code == "fertilizer-short");
+    }
 
     [Fact]
     public void The_tolerance_can_be_ones_own()

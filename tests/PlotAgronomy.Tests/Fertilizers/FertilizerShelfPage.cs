@@ -48,7 +48,7 @@ public class FertilizerShelfPage
             Prices: 
             """.ReplaceLineEndings("\n"));
         page.AppendJoin("; ", Products.Select(p => $"{p} {Amounts.Print(p.Package, decimals: 0)} {Money.Print(p.Price)}"));
-        page.Append(".\n\nThe first cost is the default form: buy whole packages, spread the exact weight, keep the rest. Beside it the cost when every pound can be weighed, and when every package is emptied. *Next* is the next cheapest set, *fewest* the cheapest with the fewest different products, both in the default form.\n\n");
+        page.Append(".\n\nThe first cost is the default form: buy whole packages, spread the exact weight, keep the rest. Beside it the cost when every pound can be weighed, and when every package is emptied. *Next* is the next cheapest set, *fewest* how few different products can do it and what the cheapest such set costs, both in the default form.\n\n");
         page.Append("| plot | need N-P2O5-K2O, lb/ac | area | buy and spread | cost | weighed | emptied | next | fewest |\n|---|---|---|---|---|---|---|---|---|\n");
         foreach (var (name, acres, need) in Needs)
         {
