@@ -24,7 +24,7 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
         Enum.TryParse(Text(column), ignoreCase: true, out T value) && Enum.IsDefined(value) && !char.IsAsciiDigit(Text(column)[0])
             ? value : throw Problem(column, $"expected one of {string.Join(", ", Enum.GetNames<T>())}");
 
-    internal DataStatus Status() => Choice<DataStatus>("status");
+    internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
     internal string SourceId() => Text("source_id");
 

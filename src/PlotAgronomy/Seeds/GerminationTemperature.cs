@@ -15,8 +15,15 @@ public sealed class GerminationTemperature
     /// <summary>Gets the upper end of the best range.</summary>
     public required Temperature BestTo { get; init; }
 
-    /// <summary>Gets the sources.</summary>
+    /// <summary>Gets the sources of the lowest temperature.</summary>
     public required KindEvidence Evidence { get; init; }
+
+    /// <summary>Gets the sources of the best range; those of the lowest temperature when nothing else is said.</summary>
+    public KindEvidence BestEvidence
+    {
+        get => field ?? Evidence;
+        init;
+    }
 
     internal static GerminationTemperature FromRow(CsvRow row) => new()
     {
@@ -24,5 +31,6 @@ public sealed class GerminationTemperature
         BestFrom = Temperature.FromDegreesFahrenheit(row.Number("best_low_f")),
         BestTo = Temperature.FromDegreesFahrenheit(row.Number("best_high_f")),
         Evidence = KindEvidence.FromRow(row),
+        BestEvidence = KindEvidence.FromRow(row, "best_status"),
     };
 }

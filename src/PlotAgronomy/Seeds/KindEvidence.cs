@@ -25,8 +25,8 @@ public sealed class KindEvidence
     public static KindEvidence OfTheUser(string detail) =>
         new() { SourceIds = [], Status = DataStatus.Read, Detail = Guard.NotBlank(detail), IsUsersOwn = true };
 
-    internal static KindEvidence FromRow(CsvRow row) =>
-        new() { SourceIds = [.. row.SourceId().Split(';')], Status = row.Status(), Detail = row.Text("locator") };
+    internal static KindEvidence FromRow(CsvRow row, string statusColumn = "status") =>
+        new() { SourceIds = [.. row.SourceId().Split(';')], Status = row.Status(statusColumn), Detail = row.Text("locator") };
 
     /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are not.</summary>
     internal Finding? FindingFor(string figure) =>

@@ -17,8 +17,15 @@ public sealed class PhTolerance
     /// <summary>Gets the highest pH tolerated.</summary>
     public required double MaximumPh { get; init; }
 
-    /// <summary>Gets the sources.</summary>
+    /// <summary>Gets the sources of the limits.</summary>
     public required KindEvidence Evidence { get; init; }
+
+    /// <summary>Gets the sources of the band to aim for; those of the limits when nothing else is said.</summary>
+    public KindEvidence BestEvidence
+    {
+        get => field ?? Evidence;
+        init;
+    }
 
     internal static PhTolerance FromRow(CsvRow row) => new()
     {
@@ -27,5 +34,6 @@ public sealed class PhTolerance
         BestPhTo = row.Number("best_high_ph"),
         MaximumPh = row.Number("maximum_ph"),
         Evidence = KindEvidence.FromRow(row),
+        BestEvidence = KindEvidence.FromRow(row, "best_status"),
     };
 }
