@@ -126,7 +126,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
 
         if (!NotOnOffer.IsEmpty)
         {
-            yield return FindingCatalog.Create("blend-not-on-offer", ("kinds", string.Join("; ", NotOnOffer.Select(k => k.CommonName))), ("share", Amounts.Print(ShareNotOnOffer, 0)));
+            yield return FindingCatalog.Create("blend-not-on-offer", ("kinds", string.Join("; ", NotOnOffer.Select(k => k.ShortName))), ("share", Amounts.Print(ShareNotOnOffer, 0)));
         }
     }
 }

@@ -30,7 +30,7 @@ public sealed partial class Blend : IWorkedResult
     public double LiveSeedsPerSquareFoot => Parts.Sum(p => p.LiveSeedsPerSquareFoot);
 
     /// <summary>Gets the part of the ft2 that no seed falls on when seed is scattered at random: exp(-seeds per ft2).</summary>
-    public Fraction EmptySquareFeet => Fraction.FromValue(BlendMath.EmptySquareFeet(LiveSeedsPerSquareFoot));
+    public Fraction EmptySquareFeet => SeedDensity.EmptySquareFeet(LiveSeedsPerSquareFoot);
 
     /// <summary>Gets the pure live part of the blend's weight.</summary>
     public Fraction PureLiveSeed => Fraction.FromValue(LiveRate / BulkRate);
@@ -52,7 +52,7 @@ public sealed partial class Blend : IWorkedResult
     public BlendPart PartOf(CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return Parts.FirstOrDefault(p => p.Kind.Id == kind.Id) ?? throw new ArgumentException($"{kind.CommonName} is not in the blend.", nameof(kind));
+        return Parts.FirstOrDefault(p => p.Kind.Id == kind.Id) ?? throw new ArgumentException($"{kind.ShortName} is not in the blend.", nameof(kind));
     }
 
     /// <summary>The same blend sown thicker or thinner: every rate times a factor, no share of the blend changed.</summary>
@@ -99,5 +99,5 @@ public sealed partial class Blend : IWorkedResult
 
     /// <summary>The kinds with their rates.</summary>
     /// <returns>Text such as <c>Oats 40 lb PLS/ac, broadcast; ...</c>.</returns>
-    public override string ToString() => string.Join("; ", Parts.Select(p => $"{p.Kind.CommonName} {p.LiveRate}"));
+    public override string ToString() => string.Join("; ", Parts.Select(p => $"{p.Kind.ShortName} {p.LiveRate}"));
 }

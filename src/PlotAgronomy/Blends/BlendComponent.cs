@@ -122,7 +122,7 @@ public sealed record BlendComponent
 
     /// <summary>The kind and how it is sown.</summary>
     /// <returns>Text such as <c>Alsike clover, broadcast, full rate 6.5 lb PLS/ac</c>.</returns>
-    public override string ToString() => $"{Kind.CommonName}, full rate {FullRate}";
+    public override string ToString() => $"{Kind.ShortName}, full rate {FullRate}";
 
     private static BlendComponent Create(CropKind kind, PureLiveSeedRateRange range, PureLiveSeedRate rate) =>
         new(kind, range, rate, kind.RequireSeedCount().SeedsPerPound) { MustLiveOn = kind.LifeCycle != LifeCycle.Annual };

@@ -13,5 +13,5 @@ public sealed class BlendWeight
 
     /// <summary>The kind and its weight.</summary>
     /// <returns>Text such as <c>Buckwheat 12 lb bulk</c>.</returns>
-    public override string ToString() => $"{Component.Kind.CommonName} {Weight}";
+    public override string ToString() => $"{Component.Kind.ShortName} {Weight}";
 }

@@ -10,7 +10,7 @@ internal static class BlendWork
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         foreach (var part in blend.Parts)
         {
-            string name = part.Kind.CommonName;
+            string name = part.Kind.ShortName;
             string live = Amounts.Print(part.LiveRate.PoundsPerAcre, 4);
             lines.Add(new($"{name}, share of a full stand", "live rate / full rate alone", $"{live} / {Amounts.Print(part.Component.FullRate.PoundsPerAcre, 4)} = {Amounts.Print(part.ShareOfFullStand.Chosen, 4)}", "SEED-S88"));
             lines.Add(new($"{name}, bulk rate", "live rate / (purity x viability)", $"{live} / {Amounts.Print(part.Component.PureLiveFraction, 4)} = {Amounts.Print(part.BulkRate.PoundsPerAcre, 4)} lb/ac"));

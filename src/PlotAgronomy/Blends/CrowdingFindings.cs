@@ -34,7 +34,7 @@ internal static class CrowdingFindings
         {
             yield return FindingCatalog.Create("blend-total-uncertain",
                 ("low", Amounts.Print(total.Lowest, 2)), ("high", Amounts.Print(total.Highest, 2)),
-                ("rates", string.Join("; ", report.Blend.Parts.Select(p => $"{p.Kind.CommonName} {p.Component.FullRate}, published {p.Component.FullRange}"))));
+                ("rates", string.Join("; ", report.Blend.Parts.Select(p => $"{p.Kind.ShortName} {p.Component.FullRate}, published {p.Component.FullRange}"))));
         }
     }
 
@@ -49,7 +49,7 @@ internal static class CrowdingFindings
 
     private static IEnumerable<Finding> FullStands(CrowdingReport report) =>
         report.Kinds == 1 ? [] : report.Blend.Parts.Where(p => p.ShareOfFullStand.Chosen >= 1 - Dust).Select(p => FindingCatalog.Create(
-            "blend-kind-is-full-stand", ("kind", p.Kind.CommonName), ("share", Amounts.Print(p.ShareOfFullStand.Chosen, 2)), ("others", Amounts.Print(report.Kinds - 1, 0))));
+            "blend-kind-is-full-stand", ("kind", p.Kind.ShortName), ("share", Amounts.Print(p.ShareOfFullStand.Chosen, 2)), ("others", Amounts.Print(report.Kinds - 1, 0))));
 
     private static IEnumerable<Finding> Densities(CrowdingReport report, StandMember[] members)
     {
@@ -71,12 +71,12 @@ internal static class CrowdingFindings
 
     private static IEnumerable<Finding> PastureKinds(CrowdingReport report, StandMember[] members)
     {
-        var perennials = members.Where(m => m.Kind.LifeCycle == LifeCycle.Perennial).Select(m => m.Kind.CommonName).Distinct().ToArray();
+        var perennials = members.Where(m => m.Kind.LifeCycle == LifeCycle.Perennial).Select(m => m.Kind.ShortName).Distinct().ToArray();
         if (perennials.Length > 0 && report.Kinds > BlendRules.PastureKinds)
         {
             yield return FindingCatalog.Create("blend-many-kinds", ("count", Amounts.Print(report.Kinds, 0)), ("limit", Amounts.Print(BlendRules.PastureKinds, 0)), ("slow", string.Join("; ", perennials)));
         }
     }
 
-    private static string Kinds(CrowdingReport report) => string.Join("; ", report.Blend.Parts.Select(p => p.Kind.CommonName));
+    private static string Kinds(CrowdingReport report) => string.Join("; ", report.Blend.Parts.Select(p => p.Kind.ShortName));
 }

@@ -73,7 +73,7 @@ public sealed class CrowdingReport : IWorkedResult
                Share = inside.Sum(m => m.Share),
                CareFrom = cap.CareFrom,
                Cap = cap.Cap,
-               MustLiveOn = string.Join("; ", members.Where(m => m.MustLiveOn && m.Share > 0 && !cap.Selector.Selects(m.Kind)).Select(m => m.Kind.CommonName).Distinct()),
+               MustLiveOn = string.Join("; ", members.Where(m => m.MustLiveOn && m.Share > 0 && !cap.Selector.Selects(m.Kind)).Select(m => m.Kind.ShortName).Distinct()),
                SourceId = cap.SourceId,
            },
     ];

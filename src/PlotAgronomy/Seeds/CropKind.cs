@@ -10,8 +10,20 @@ public sealed record CropKind
     /// <summary>Gets the stable id, such as <c>ladino_clover</c>.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Gets the common name.</summary>
-    public required string CommonName { get; init; }
+    /// <summary>Gets the common name. Changing it makes it the short name too: name the short one after it.</summary>
+    public required string CommonName
+    {
+        get;
+        init
+        {
+            field = value;
+            ShortName = value;
+        }
+    }
+
+    /// <summary>Gets the name without remarks, for sentences: <c>Spring oats</c>. No two published kinds share one; a kind of the
+    /// user's own goes by its common name unless a short one is given.</summary>
+    public string ShortName { get; init; } = "";
 
     /// <summary>Gets the scientific name without its author.</summary>
     public required string ScientificName { get; init; }
@@ -107,14 +119,14 @@ public sealed record CropKind
     /// <returns>The count.</returns>
     /// <exception cref="InvalidOperationException">The kind has none.</exception>
     public SeedCount RequireSeedCount() => SeedCount
-        ?? throw new InvalidOperationException($"No seed count good enough is known for {CommonName}: weigh and count a sample of the lot and set SeedCount.");
+        ?? throw new InvalidOperationException($"No seed count good enough is known for {ShortName}: weigh and count a sample of the lot and set SeedCount.");
 
     /// <summary>The published rates for a full stand of this kind alone.</summary>
     /// <param name="method">Way of sowing; see <see cref="FullStandRates.For"/>.</param>
     /// <returns>The range.</returns>
     /// <exception cref="InvalidOperationException">None is published for this way of sowing.</exception>
     public PureLiveSeedRateRange FullRange(SowingMethod method) => Rates?.For(method)
-        ?? throw new InvalidOperationException($"No full rate is published for {CommonName}, {SowingMethods.InWords(method)}: give your own in Rates.");
+        ?? throw new InvalidOperationException($"No full rate is published for {ShortName}, {SowingMethods.InWords(method)}: give your own in Rates.");
 
     /// <summary>The common name.</summary>
     /// <returns>The name.</returns>

@@ -67,7 +67,7 @@ public sealed class InoculantNeed : IWorkedResult
         ArgumentNullException.ThrowIfNull(kind);
         return kind.InoculantGroup is not null
             ? new(kind, seed)
-            : throw new ArgumentException($"{kind.CommonName} needs no inoculant: it is no legume.", nameof(kind));
+            : throw new ArgumentException($"{kind.ShortName} needs no inoculant: it is no legume.", nameof(kind));
     }
 
     /// <summary>Inoculant for a lot's seed; treated and preinoculated lots bring their cautions.</summary>
@@ -96,7 +96,7 @@ public sealed class InoculantNeed : IWorkedResult
     private IEnumerable<Finding> Remarks()
     {
         yield return FindingCatalog.Create("seed-inoculate", ("group", Group.ToString()), ("hours", Amounts.Print(PlantWithinHours, 0)));
-        if (Group.Evidence.FindingFor($"the inoculant group of {kind.CommonName}") is { } memory)
+        if (Group.Evidence.FindingFor($"the inoculant group of {kind.ShortName}") is { } memory)
         {
             yield return memory;
         }

@@ -14,7 +14,7 @@ internal static partial class KindNames
 
     /// <summary>All names a kind answers to; what stands in brackets may be left out.</summary>
     internal static IEnumerable<string> Of(CropKind kind) =>
-        [kind.Id, kind.CommonName, Brackets().Replace(kind.CommonName, " "), kind.ScientificName, .. kind.OtherNames];
+        [kind.Id, kind.CommonName, kind.ShortName, Brackets().Replace(kind.CommonName, " "), kind.ScientificName, .. kind.OtherNames];
 
     /// <summary>Letters to change to turn one name into another.</summary>
     internal static int Distance(string a, string b)

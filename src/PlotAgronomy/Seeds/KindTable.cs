@@ -34,6 +34,7 @@ internal static class KindTable
         {
             Id = id,
             CommonName = row.Text("common_name"),
+            ShortName = row.Text("short_name"),
             ScientificName = row.Text("scientific_name"),
             OtherNames = [.. (row.TextOrNull("other_names") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)],
             TaxonomyNote = row.TextOrNull("taxonomy_note"),

@@ -46,7 +46,7 @@ public sealed class LotValue
 
     /// <summary>Gets the finding that the price of a million seeds carries while the kind's seed count is from memory.</summary>
     public ImmutableArray<Finding> Findings =>
-        Lot.SeedCount?.Evidence.FindingFor($"the seed count of {Lot.Kind.CommonName}") is { } memory ? [memory] : [];
+        Lot.SeedCount?.Evidence.FindingFor($"the seed count of {Lot.Kind.ShortName}") is { } memory ? [memory] : [];
 
     /// <summary>Splits the price of a lot.</summary>
     /// <param name="lot">Lot with a price.</param>

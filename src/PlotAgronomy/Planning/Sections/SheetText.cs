@@ -26,8 +26,7 @@ internal static class SheetText
         return pounds < LeastLeftOverPounds ? "none" : Weight(mass);
     }
 
-    /// <summary>The kind's common name without the remark in brackets.</summary>
-    internal static string Name(CropKind kind) => kind.CommonName.Split(" (", 2)[0];
+    internal static string Name(CropKind kind) => kind.ShortName;
 
     internal static string Rate(ApplicationRate rate) => Amounts.Print(rate, "lb/ac", rate.PoundsPerAcre >= 20 ? 0 : rate.PoundsPerAcre >= 2 ? 1 : 2);
 
