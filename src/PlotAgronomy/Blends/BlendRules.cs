@@ -12,8 +12,6 @@ internal static class BlendRules
 
     internal static double SeasonShare => Values.Value["season-share"];
 
-    internal static double PassMassRatio => Values.Value["pass-mass-ratio"];
-
     internal static double UncertainTotal => Values.Value["uncertain-total"];
 
     internal static double PastureKinds => Values.Value["pasture-kinds"];

@@ -4,54 +4,45 @@ using UnitsNet;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Kinds that can be sown together: their depths have a part in common and their seeds weigh within ten times of each other.</summary>
+/// <summary>Kinds that can be sown together: the largest seed is at most twice as wide as the smallest (eight times its weight),
+/// none is chaffy beside smooth ones, and all are covered or all are only pressed.</summary>
+/// <remarks>The same grouping as that of the spreading room.</remarks>
 public sealed class SowingPass
 {
-    private const double MilligramsPerPound = 453_592.37;
-
     private SowingPass(ImmutableArray<BlendPart> parts) => Parts = parts;
 
     /// <summary>Gets the kinds, heaviest seed first.</summary>
     public ImmutableArray<BlendPart> Parts { get; }
 
-    /// <summary>Gets the shallowest depth that suits all of them; null when no depth is known for any.</summary>
-    public Length? Shallowest => KnownDepths.Length == 0 ? null : Length.FromInches(KnownDepths.Max(Top));
+    /// <summary>Gets the shallowest depth that suits all of them; null when none does, or none is known.</summary>
+    public Length? Shallowest => Common is { } depths ? Length.FromInches(depths.Top) : null;
 
-    /// <summary>Gets the deepest depth that suits all of them; null when no depth is known for any.</summary>
-    public Length? Deepest => KnownDepths.Length == 0 ? null : Length.FromInches(KnownDepths.Min(Bottom));
+    /// <summary>Gets the deepest depth that suits all of them; null when none does, or none is known.</summary>
+    public Length? Deepest => Common is { } depths ? Length.FromInches(depths.Bottom) : null;
+
+    internal bool DepthsAreApart => KnownDepths.Length > 0 && Common is null;
 
     private PlantingDepth[] KnownDepths => [.. Parts.Select(p => p.Kind.Depth).OfType<PlantingDepth>()];
 
+    private (double Top, double Bottom)? Common =>
+        KnownDepths is { Length: > 0 } known && (known.Max(Top), known.Min(Bottom)) is var (top, bottom) && top <= bottom ? (top, bottom) : null;
+
     /// <summary>The kinds and their depth.</summary>
-    /// <returns>Text such as <c>Winter wheat + Oats at 0.5-1.5 in</c>.</returns>
-    public override string ToString() => $"{string.Join(" + ", Parts.Select(p => p.Kind.CommonName))}{(Shallowest is { } from && Deepest is { } to ? $" at {Inches(from)}-{Inches(to)} in" : "")}";
+    /// <returns>Text such as <c>Winter wheat + Spring oats at 0.5-1.5 in</c>.</returns>
+    public override string ToString() => $"{string.Join(" + ", Parts.Select(p => p.Kind.ShortName))}{(Shallowest is { } from && Deepest is { } to ? $" at {Inches(from)}-{Inches(to)} in" : "")}";
 
-    /// <summary>Groups the kinds, the heaviest seed first; each joins the first pass whose every kind it suits.</summary>
-    internal static ImmutableArray<SowingPass> Of(Blend blend)
-    {
-        var passes = new List<List<BlendPart>>();
-        foreach (var part in blend.Parts.OrderBy(p => p.Component.SeedsPerPound).ThenBy(p => p.Kind.Id, StringComparer.Ordinal))
-        {
-            var fitting = passes.Find(pass => pass[0].Component.Method == part.Component.Method && pass.All(other => Suits(other, part)));
-            if (fitting is null)
-            {
-                passes.Add([part]);
-            }
-            else
-            {
-                fitting.Add(part);
-            }
-        }
+    /// <summary>Groups the kinds sown one way: passes that are covered first, then the larger seed.</summary>
+    internal static ImmutableArray<SowingPass> Of(Blend blend) =>
+    [
+        .. blend.Parts.OrderBy(p => p.Kind.Id, StringComparer.Ordinal).GroupBy(p => p.Component.Method)
+            .SelectMany(alike => SeedPasses.Group([.. alike], SeedOf, SeedPasses.MostDiameterRatio))
+            .OrderByDescending(parts => parts.Any(p => p.Kind.Depth is { } depth && SeedPasses.IsCovered(Bottom(depth))))
+            .ThenBy(parts => parts[0].Component.SeedsPerPound)
+            .Select(parts => new SowingPass(parts)),
+    ];
 
-        return [.. passes.Select(p => new SowingPass([.. p]))];
-    }
-
-    /// <summary>Ranges on a line that meet two by two all meet in one point, so pairs are enough.</summary>
-    private static bool Suits(BlendPart heavy, BlendPart light) =>
-        SeedMilligrams(heavy) <= SeedMilligrams(light) * BlendRules.PassMassRatio * (1 + CrowdingLimits.Dust)
-        && (heavy.Kind.Depth is not { } one || light.Kind.Depth is not { } other || (Top(one) <= Bottom(other) && Top(other) <= Bottom(one)));
-
-    private static double SeedMilligrams(BlendPart part) => MilligramsPerPound / part.Component.SeedsPerPound;
+    private static PassSeed SeedOf(BlendPart part) => new(
+        SeedPasses.SizeOf(SeedMath.MilligramsPerPound / part.Component.SeedsPerPound), part.Kind.IsChaffy, part.Kind.Depth is { } depth ? Bottom(depth) : null);
 
     private static double Top(PlantingDepth depth)
     {

@@ -46,7 +46,7 @@ public sealed class HopperKind
         ArgumentNullException.ThrowIfNull(kind);
         var count = kind.RequireSeedCount();
         var plain = FromSeedCount(
-            kind.CommonName,
+            kind.ShortName,
             count.SeedsPerPound,
             diameter,
             kind.BushelWeight is { } bushel ? Mean(bushel) : null,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Spreading;
 
@@ -7,8 +8,9 @@ namespace PlotAgronomy.Spreading;
 /// <remarks>In a shaken hopper small dense seed works down through large seed and leaves first. Under the default rule the
 /// largest diameter of a pass is at most twice the smallest; where a kind has no diameter, all kinds are compared by the cube
 /// root of their seed weights. Chaffy kinds go apart from smooth ones (common practice). Kinds that sow deep go first and are
-/// covered; shallow ones follow and are pressed. Where no depth is known, every pass but the last is sown before covering.
-/// Sorted by size, taking each pass as wide as the rule allows from the largest down gives the fewest passes.</remarks>
+/// covered; shallow ones follow in a pass of their own and are pressed. Where a depth is not known, depths part no kinds, and a
+/// finding says which pass mixes them; where none is known, every pass but the last is sown before covering. The grouping is that of
+/// <c>BlendFit</c>: sorted by size, taking each pass as wide as the rule allows from the largest down gives the fewest passes.</remarks>
 public static class SizeGroups
 {
     /// <summary>Arranges kinds in passes.</summary>
@@ -22,17 +24,16 @@ public static class SizeGroups
         Guard.Defined(rule);
         bool measured = kinds.All(k => k.Diameter is not null);
         var size = Measure(kinds, rule, measured);
-        double limit = SpreadLimits.Value(rule == SizeRule.DiameterTwoToOne ? "pass-diameter-ratio" : "pass-density-diameter-ratio");
-        var groups = kinds.GroupBy(k => k.Chaffy)
-            .SelectMany(same => Split([.. same.OrderByDescending(size)], size, limit).Select(g => (Kinds: g, Chaffy: same.Key)))
-            .OrderByDescending(g => size(g.Kinds[0])).ToList();
+        double limit = rule == SizeRule.DiameterTwoToOne ? SeedPasses.MostDiameterRatio : SpreadLimits.Value("pass-density-diameter-ratio");
+        var groups = SeedPasses.Group(kinds, k => new PassSeed(size(k), k.Chaffy, k.SowingDepth?.Inches), limit)
+            .OrderByDescending(kindsOfPass => size(kindsOfPass[0])).ToList();
         bool anyDepth = kinds.Any(k => k.SowingDepth is not null);
         var ordered = groups.Select((g, i) => new SizeGroup
         {
-            Kinds = g.Kinds,
-            LargestToSmallest = size(g.Kinds[0]) / size(g.Kinds[^1]),
-            Chaffy = g.Chaffy,
-            SownBeforeCovering = anyDepth ? IsDeep(g.Kinds) : i < groups.Count - 1,
+            Kinds = g,
+            LargestToSmallest = size(g[0]) / size(g[^1]),
+            Chaffy = g[0].Chaffy,
+            SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1,
         }).OrderByDescending(g => g.SownBeforeCovering).ToImmutableArray();
 
         return new SizeGroupPlan
@@ -59,7 +60,7 @@ public static class SizeGroups
 
     private static Func<HopperKind, double> Measure(IReadOnlyList<HopperKind> kinds, SizeRule rule, bool measured)
     {
-        double Diameter(HopperKind kind) => measured ? kind.Diameter!.Value.Millimeters : Math.Cbrt(kind.MilligramsPerSeed);
+        double Diameter(HopperKind kind) => measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
         if (rule == SizeRule.DiameterTwoToOne)
         {
             return Diameter;
@@ -71,24 +72,8 @@ public static class SizeGroups
             : throw new ArgumentException($"The density rule needs the density of every kind; '{without.Name}' has none.", nameof(kinds));
     }
 
-    private static IEnumerable<ImmutableArray<HopperKind>> Split(List<HopperKind> largestFirst, Func<HopperKind, double> size, double limit)
-    {
-        int start = 0;
-        for (int i = 1; i <= largestFirst.Count; i++)
-        {
-            if (i == largestFirst.Count || SpreaderMath.Exceeds(size(largestFirst[start]) / size(largestFirst[i]), limit))
-            {
-                yield return [.. largestFirst[start..i]];
-                start = i;
-            }
-        }
-    }
-
-    private static bool IsDeep(ImmutableArray<HopperKind> kinds)
-    {
-        double limit = SpreadLimits.Value("cover-depth");
-        return kinds.All(k => k.SowingDepth is not { } depth || depth.Inches > limit) && kinds.Any(k => k.SowingDepth is not null);
-    }
+    private static bool IsDeep(ImmutableArray<HopperKind> kinds) =>
+        kinds.All(k => k.SowingDepth is not { } depth || SeedPasses.IsCovered(depth.Inches)) && kinds.Any(k => k.SowingDepth is not null);
 
     private static IEnumerable<SeedingStep> OrderOfWork(ImmutableArray<SizeGroup> groups)
     {
@@ -132,8 +117,7 @@ public static class SizeGroups
             }
 
             var depths = group.Kinds.Select(k => k.SowingDepth).OfType<UnitsNet.Length>().Select(d => d.Inches).ToList();
-            double limit = SpreadLimits.Value("cover-depth");
-            if (depths.Count > 1 && depths.Min() <= limit && depths.Max() > limit)
+            if (depths.Count > 1 && !SeedPasses.IsCovered(depths.Min()) && SeedPasses.IsCovered(depths.Max()))
             {
                 yield return FindingCatalog.Create("spread-pass-mixed-depth", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))));
             }

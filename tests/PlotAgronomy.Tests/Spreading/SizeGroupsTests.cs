@@ -63,11 +63,21 @@ public class SizeGroupsTests
     public void Seed_sown_deeper_than_half_an_inch_is_covered(double inches, bool covered) =>
         Assert.Equal(covered, SizeGroups.Arrange([HopperKind.FromSeedCount("kind", 10_000, sowingDepth: Length.FromInches(inches))]).Groups[0].SownBeforeCovering);
 
+    [Theory, InlineData(0.499, 2), InlineData(0.5, 2), InlineData(0.501, 1)]
+    public void Seed_that_is_covered_goes_apart_from_seed_that_is_pressed(double inches, int passes)
+    {
+        var radish = HopperKind.FromSeedCount("radish", 34_000, sowingDepth: Length.FromInches(inches));
+        var plan = SizeGroups.Arrange([Rye, radish]);
+        Assert.Equal(passes, plan.Groups.Length);
+        Assert.True(plan.Groups[0].SownBeforeCovering);
+        Assert.DoesNotContain(plan.Findings, f => f.Code == "spread-pass-mixed-depth");
+    }
+
     [Fact]
-    public void A_pass_of_unlike_depths_says_so()
+    public void Where_a_depth_is_not_known_a_pass_of_unlike_depths_says_so()
     {
         var radish = HopperKind.FromSeedCount("radish", 34_000, sowingDepth: Length.FromInches(0.5));
-        var plan = SizeGroups.Arrange([Rye, radish]);
+        var plan = SizeGroups.Arrange([Rye, radish, HopperKind.FromSeedCount("unknown", 20_000)]);
         Assert.False(Assert.Single(plan.Groups).SownBeforeCovering);
         Assert.Contains(plan.Findings, f => f.Code == "spread-pass-mixed-depth");
     }
