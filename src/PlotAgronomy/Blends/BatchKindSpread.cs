@@ -15,5 +15,5 @@ public sealed class BatchKindSpread
     public double Variation => BlendMath.RandomVariation(LiveSeeds);
 
     /// <summary>Gets how far 95 of 100 batches stay from the expected count at most, on either side, as a part of it; it may exceed 1.</summary>
-    public double NinetyFivePercentRange => BlendMath.NormalNinetyFive * Variation;
+    public double NinetyFivePercentRange => SeedMath.NormalNinetyFive * Variation;
 }

@@ -44,7 +44,7 @@ public sealed class BatchSpread : IWorkedResult
             Batch = batch,
             Kinds = kinds,
             Findings = Finding.InOrder(kinds.Where(k => k.NinetyFivePercentRange > BlendRules.SmallBatchSpread).Select(k => FindingCatalog.Create(
-                "blend-small-batch", ("kind", k.Kind.CommonName), ("batch", batch.ToString()), ("seeds", Amounts.Print(k.LiveSeeds, 0)), ("range", Amounts.Print(k.NinetyFivePercentRange * 100, 0))))),
+                "blend-small-batch", ("kind", k.Kind.ShortName), ("batch", batch.ToString()), ("seeds", Amounts.Print(k.LiveSeeds, 0)), ("range", Amounts.Print(k.NinetyFivePercentRange * 100, 0))))),
         };
     }
 
@@ -59,12 +59,12 @@ public sealed class BatchSpread : IWorkedResult
         double stepPounds = step.Pounds;
         Guard.Above(stepPounds, 0, "lb", nameof(step));
         return Finding.InOrder(batch.Lines.Where(l => stepPounds / 2 > l.Weight.Pounds * BlendRules.WeighingError * (1 + CrowdingLimits.Dust)).Select(l => FindingCatalog.Create(
-            "blend-coarse-scale", ("kind", l.Component.Kind.CommonName), ("weight", l.Weight.ToString()), ("error", Amounts.Print(stepPounds / 2 / l.Weight.Pounds * 100, 1)))));
+            "blend-coarse-scale", ("kind", l.Component.Kind.ShortName), ("weight", l.Weight.ToString()), ("error", Amounts.Print(stepPounds / 2 / l.Weight.Pounds * 100, 1)))));
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
     [
-        .. Kinds.Select(k => new WorkedLine($"{k.Kind.CommonName}, 95 % range", "1.96 / sqrt(live seeds)", $"1.96 / sqrt({Amounts.Print(k.LiveSeeds, 0)}) = {Amounts.Print(k.NinetyFivePercentRange * 100, 1)} %")),
+        .. Kinds.Select(k => new WorkedLine($"{k.Kind.ShortName}, 95 % range", "1.96 / sqrt(live seeds)", $"1.96 / sqrt({Amounts.Print(k.LiveSeeds, 0)}) = {Amounts.Print(k.NinetyFivePercentRange * 100, 1)} %")),
     ];
 }

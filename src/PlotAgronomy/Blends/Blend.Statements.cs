@@ -56,7 +56,7 @@ public sealed partial class Blend
     public static Blend FromSeedShares(double liveSeedsPerSquareFoot, params ReadOnlySpan<(BlendComponent Component, Fraction Share)> kinds)
     {
         Guard.Above(liveSeedsPerSquareFoot, 0, "seeds per ft2");
-        return FromLive(SumToOne(kinds).Select(k => (k.Component, BlendMath.LivePoundsPerAcre(liveSeedsPerSquareFoot * k.Share, k.Component.SeedsPerPound))));
+        return FromLive(SumToOne(kinds).Select(k => (k.Component, SeedMath.PoundsPerAcreForDensity(liveSeedsPerSquareFoot * k.Share, k.Component.SeedsPerPound))));
     }
 
     /// <summary>A blend stated by shares of its weight, as most recipes and bags are.</summary>
@@ -161,12 +161,12 @@ public sealed partial class Blend
 
         if (all.GroupBy(k => k.Component.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
-            throw new ArgumentException($"{twice.First().Component.Kind.CommonName} stands twice: join its lots first.", nameof(kinds));
+            throw new ArgumentException($"{twice.First().Component.Kind.ShortName} stands twice: join its lots first.", nameof(kinds));
         }
 
         double[] live = [.. all.Select(k => k.LivePoundsPerAcre)];
-        double[] bulk = [.. all.Select(k => BlendMath.BulkPoundsPerAcre(k.LivePoundsPerAcre, k.Component.PureLiveFraction))];
-        double[] seeds = [.. all.Select(k => BlendMath.LiveSeedsPerSquareFoot(k.LivePoundsPerAcre, k.Component.SeedsPerPound))];
+        double[] bulk = [.. all.Select(k => SeedMath.BulkPoundsPerAcre(k.LivePoundsPerAcre, k.Component.PureLiveFraction))];
+        double[] seeds = [.. all.Select(k => SeedMath.SeedsPerSquareFoot(k.LivePoundsPerAcre, k.Component.SeedsPerPound))];
         double[] stand = [.. all.Select(k => BlendMath.ShareOfFullStand(k.LivePoundsPerAcre, k.Component.FullRate.PoundsPerAcre))];
         double[] liveShares = BlendMath.Shares(live), bulkShares = BlendMath.Shares(bulk), seedShares = BlendMath.Shares(seeds), standShares = BlendMath.Shares(stand);
         return new Blend([.. all.Select((k, i) => new BlendPart
@@ -191,7 +191,7 @@ public sealed partial class Blend
     {
         Guard.Above(poundsPerAcre, 0, "lb/ac", name);
         return method == component.Method ? poundsPerAcre
-            : throw new ArgumentException($"The rate of {component.Kind.CommonName} is {method}, its full rate {component.Method}: a share needs both sown the same way.", name);
+            : throw new ArgumentException($"The rate of {component.Kind.ShortName} is {method}, its full rate {component.Method}: a share needs both sown the same way.", name);
     }
 
     private static ImmutableArray<(BlendComponent Component, double LivePoundsPerAcre)> Each<T>(

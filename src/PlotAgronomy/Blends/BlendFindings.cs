@@ -7,7 +7,7 @@ internal static class BlendFindings
 {
     internal static IEnumerable<Finding> Of(Blend blend)
     {
-        if (blend.Parts.Where(p => !p.Component.HasTag).Select(p => p.Kind.CommonName).ToArray() is { Length: > 0 } untagged)
+        if (blend.Parts.Where(p => !p.Component.HasTag).Select(p => p.Kind.ShortName).ToArray() is { Length: > 0 } untagged)
         {
             yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", string.Join("; ", untagged)));
         }
@@ -27,19 +27,15 @@ internal static class BlendFindings
             double full = part.Component.FullRate.PoundsPerAcre;
             if (full < part.Component.FullRange.Low.PoundsPerAcre || full > part.Component.FullRange.High.PoundsPerAcre)
             {
-                yield return FindingCatalog.Create("blend-own-full-rate", ("kind", part.Kind.CommonName), ("rate", part.Component.FullRate.ToString()), ("range", part.Component.FullRange.ToString()));
+                yield return FindingCatalog.Create("blend-own-full-rate", ("kind", part.Kind.ShortName), ("rate", part.Component.FullRate.ToString()), ("range", part.Component.FullRange.ToString()));
             }
         }
 
-        var kinds = blend.Parts.Select(p => p.Kind).ToArray();
-        if (MemoryNotes.For("the full rates", kinds, k => k.Rates?.Evidence) is { } rates)
+        var remembered = MemoryNotes.For("the full rates", blend.Parts.Select(p => (p.Kind, p.Kind.Rates?.EvidenceFor(p.Component.Method))))
+            .Concat(MemoryNotes.For("the seed counts", blend.Parts.Select(p => (p.Kind, p.Kind.SeedCount?.Evidence))));
+        foreach (var note in remembered)
         {
-            yield return rates;
-        }
-
-        if (MemoryNotes.For("the seed counts", kinds, k => k.SeedCount?.Evidence) is { } counts)
-        {
-            yield return counts;
+            yield return note;
         }
     }
 }

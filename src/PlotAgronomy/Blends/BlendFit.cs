@@ -35,7 +35,7 @@ public sealed class BlendFit : IWorkedResult
     /// <summary>Gets the driest drainage that every kind stands; null when none suits all, or none is known.</summary>
     public DrainageClass? DriestDrainage => DrainageSpan is { } span && span.Wettest <= span.Driest ? span.Driest : null;
 
-    /// <summary>Gets the passes in which to sow, large seed first. The grouping is valid; a cleverer one might save a pass.</summary>
+    /// <summary>Gets the passes in which to sow: what is covered first, large seed before small; as few as the rules of <see cref="SowingPass"/> allow.</summary>
     public ImmutableArray<SowingPass> Passes { get; }
 
     /// <summary>Gets the inoculant for each legume that needs some.</summary>
@@ -91,7 +91,7 @@ public sealed class BlendFit : IWorkedResult
     [
         new("pH that every kind stands", "highest minimum to lowest maximum", LowestPh is { } low && HighestPh is { } high ? $"{Amounts.Print(low, 1)} to {Amounts.Print(high, 1)}" : "none in common"),
         new("Drainage that every kind stands", "driest of the wettest limits to wettest of the driest", WettestDrainage is { } wet && DriestDrainage is { } dry ? $"{wet} to {dry}" : "none in common"),
-        .. Passes.Select((p, i) => new WorkedLine($"Pass {i + 1}", "depths that meet, seed weights within ten times", p.ToString(), "PRACTICE")),
+        .. Passes.Select((p, i) => new WorkedLine($"Pass {i + 1}", "covered or pressed alike, largest / smallest diameter at most 2", p.ToString(), "PRACTICE")),
         new("Nitrogen fixed", "sum over the legumes by their share of a full stand", Amounts.Print(NitrogenFixed, "lb/ac", 0), "KIND-UGA-NFIX"),
     ];
 }

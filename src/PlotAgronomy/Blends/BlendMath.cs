@@ -1,22 +1,8 @@
 namespace PlotAgronomy.Blends;
 
-/// <summary>The sums of a blend, in doubles. Rates are of live seed unless the name says bulk.</summary>
+/// <summary>The sums of a blend, in doubles; those of one kind are in <see cref="Seeds.SeedMath"/>. Rates are of live seed.</summary>
 internal static class BlendMath
 {
-    /// <summary>International acre, exact (DEF-UNITS).</summary>
-    internal const double SquareFeetPerAcre = 43_560;
-
-    /// <summary>Standard deviations on either side that hold the middle 95 % of a normal spread.</summary>
-    internal const double NormalNinetyFive = 1.96;
-
-    internal static double LiveSeedsPerSquareFoot(double livePoundsPerAcre, double seedsPerPound) =>
-        livePoundsPerAcre * seedsPerPound / SquareFeetPerAcre;
-
-    internal static double LivePoundsPerAcre(double liveSeedsPerSquareFoot, double seedsPerPound) =>
-        liveSeedsPerSquareFoot * SquareFeetPerAcre / seedsPerPound;
-
-    internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) => livePoundsPerAcre / pureLiveFraction;
-
     internal static double ShareOfFullStand(double livePoundsPerAcre, double fullLivePoundsPerAcre) => livePoundsPerAcre / fullLivePoundsPerAcre;
 
     /// <summary>Divides parts by their sum.</summary>
@@ -72,9 +58,6 @@ internal static class BlendMath
 
     /// <summary>Coefficient of variation of a count that is scattered at random: 1 / sqrt(count).</summary>
     internal static double RandomVariation(double expectedCount) => 1 / Math.Sqrt(expectedCount);
-
-    /// <summary>Part of the square feet that get no seed when seed is scattered at random.</summary>
-    internal static double EmptySquareFeet(double seedsPerSquareFoot) => Math.Exp(-seedsPerSquareFoot);
 
     /// <summary>Nitrogen a legume fixes at a share of a full stand: straight lines through nothing at 0, the low figure at
     /// a quarter stand and the high figure at a full one; a share above 1 fixes what a full stand does.</summary>

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Blends;
 internal static class FitFindings
 {
     internal static IEnumerable<Finding> Of(BlendFit fit) =>
-        Soil(fit).Concat(Sowing(fit)).Concat(Dates(fit)).Concat(Nitrogen(fit)).Concat(CompanionFindings.Of(fit)).Concat(HazardFindings.Of(fit)).Concat(fit.Inoculants.SelectMany(i => i.Findings));
+        Soil(fit).Concat(Sowing(fit)).Concat(Dates(fit)).Concat(Nitrogen(fit)).Concat(CompanionFindings.Of(fit)).Concat(HazardFindings.Of(fit)).Concat(fit.Inoculants.SelectMany(i => i.Findings)).Concat(Remembered(fit));
 
     private static IEnumerable<Finding> Soil(BlendFit fit)
     {
@@ -39,6 +39,11 @@ internal static class FitFindings
         if (fit.Passes.Length > 1)
         {
             yield return FindingCatalog.Create("blend-passes", ("count", Amounts.Print(fit.Passes.Length, 0)), ("passes", string.Join("; ", fit.Passes)));
+        }
+
+        foreach (var pass in fit.Passes.Where(p => p.DepthsAreApart))
+        {
+            yield return FindingCatalog.Create("blend-pass-depths-apart", ("kinds", Names(pass.Parts.Select(p => p.Kind))));
         }
 
         string[] groups = [.. fit.Inoculants.Select(i => i.Group.ToString()).Distinct()];
@@ -77,7 +82,7 @@ internal static class FitFindings
             var windows = dates.Windows[kind.Id];
             if (fit.Conditions.SowingDay is { } day && !windows.IsEmpty && !windows.Any(w => w.Allows(day)))
             {
-                yield return FindingCatalog.Create("blend-date-outside", ("day", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind.CommonName), ("dates", string.Join("; ", windows.Select(w => w.ToString()).Distinct())));
+                yield return FindingCatalog.Create("blend-date-outside", ("day", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind.ShortName), ("dates", string.Join("; ", windows.Select(w => w.ToString()).Distinct())));
             }
         }
     }
@@ -112,7 +117,17 @@ internal static class FitFindings
         }
     }
 
-    internal static string Names(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => k.CommonName).Distinct());
+    /// <summary>What of the report rests on figures from memory: only those that took part in it.</summary>
+    private static IEnumerable<Finding> Remembered(BlendFit fit)
+    {
+        CropKind[] kinds = [.. fit.Batch.Blend.Parts.Select(p => p.Kind)];
+        return MemoryNotes.For("the pH limits", kinds.Select(k => (k, k.Ph?.Evidence)))
+            .Concat(MemoryNotes.For("the drainage", kinds.Select(k => (k, k.Drainage?.Evidence))))
+            .Concat(MemoryNotes.For("the sowing depths", kinds.Select(k => (k, k.Depth?.Evidence))))
+            .Concat(MemoryNotes.For("the nitrogen fixed", fit.Members.Select(m => (m.Kind, m.Kind.Nitrogen?.Evidence))));
+    }
 
-    private static string WithPh(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => $"{k.CommonName} {Amounts.Print(k.Ph!.MinimumPh, 1)}-{Amounts.Print(k.Ph.MaximumPh, 1)}"));
+    internal static string Names(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => k.ShortName).Distinct());
+
+    private static string WithPh(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => $"{k.ShortName} {Amounts.Print(k.Ph!.MinimumPh, 1)}-{Amounts.Print(k.Ph.MaximumPh, 1)}"));
 }

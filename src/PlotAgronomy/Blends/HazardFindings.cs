@@ -49,7 +49,7 @@ internal static class HazardFindings
         yield return FindingCatalog.Create("seed-treated");
         if (component.Method != SowingMethod.Drilled || leftOnSurface)
         {
-            yield return FindingCatalog.Create("blend-treated-on-surface", ("kind", component.Kind.CommonName));
+            yield return FindingCatalog.Create("blend-treated-on-surface", ("kind", component.Kind.ShortName));
         }
 
         if (component.Kind.IsLegume)

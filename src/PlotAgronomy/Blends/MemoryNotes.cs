@@ -6,15 +6,17 @@ namespace PlotAgronomy.Blends;
 /// <summary>One remark for all figures of a blend that rest on memory, instead of one for each kind.</summary>
 internal static class MemoryNotes
 {
-    /// <summary>The remark, or null when every figure was read or is the user's own.</summary>
+    /// <summary>The remark; none when every figure was read or is the user's own.</summary>
     /// <param name="figures">Such as <c>the full rates</c>.</param>
-    /// <param name="kinds">Kinds of the blend.</param>
-    /// <param name="evidenceOf">Where the figure of a kind comes from; null when it has none.</param>
-    internal static Finding? For(string figures, IEnumerable<CropKind> kinds, Func<CropKind, KindEvidence?> evidenceOf)
+    /// <param name="kinds">Kinds of the blend, each with where its figure comes from; null when it has none.</param>
+    internal static IEnumerable<Finding> For(string figures, IEnumerable<(CropKind Kind, KindEvidence? Evidence)> kinds)
     {
-        var remembered = kinds.DistinctBy(k => k.Id).Where(k => evidenceOf(k)?.Status == DataStatus.Memory).ToArray();
-        return remembered.Length == 0 ? null : MemoryGate.FindingFor(
-            $"{figures} of {FitFindings.Names(remembered)}",
-            string.Join(", ", remembered.SelectMany(k => evidenceOf(k)!.SourceIds).Distinct()));
+        var remembered = kinds.Where(k => k.Evidence?.Status == DataStatus.Memory).DistinctBy(k => k.Kind.Id).ToArray();
+        return remembered.Length == 0 ? [] :
+        [
+            MemoryGate.FindingFor(
+                $"{figures} of {FitFindings.Names(remembered.Select(k => k.Kind))}",
+                string.Join(", ", remembered.SelectMany(k => k.Evidence!.SourceIds).Distinct())),
+        ];
     }
 }

@@ -30,7 +30,8 @@ public sealed class RecipeProposal : IWorkedResult
     /// <returns>The proposal.</returns>
     /// <exception cref="ArgumentException">No lot, a least total above the greatest, or a smallest share above the largest.</exception>
     /// <remarks>Shares of a full stand are chosen in steps; among all choices of steps that meet the goals the cheapest is found
-    /// exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole bags cost more: see <see cref="BagOrder"/>.</remarks>
+    /// exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and <see cref="Recipe.CostInPackages"/>
+    /// stands beside it: another recipe may be cheaper in whole packages.</remarks>
     public static RecipeProposal Find(RecipeGoals goals, IReadOnlyList<SeedLot> lots) => new RecipeSearch(goals, lots).Propose();
 
     /// <inheritdoc/>
@@ -39,6 +40,9 @@ public sealed class RecipeProposal : IWorkedResult
         .. Recipe is null ? [] : Recipe.Blend.ShowWork().Concat(Recipe.Coverage.ShowWork()),
         .. CheapestBySeasons.Select(c => new WorkedLine(
             $"Cheapest for {c.Seasons} seasons", "least sum of bulk weight x price",
-            c.Recipe is null ? "not to be had from these lots" : $"{c.Recipe.Blend} = {Amounts.Print((double)c.Recipe.Cost, 2)}")),
+            c.Recipe is null ? "not to be had from these lots" : $"{c.Recipe.Blend} = {Amounts.Print((double)c.Recipe.Cost, 2)}{InPackages(c.Recipe)}")),
     ];
+
+    private static string InPackages(Recipe recipe) =>
+        recipe.Packages.Lines.Any(l => l.Bags is not null) ? $", in whole packages {Amounts.Print((double)recipe.CostInPackages, 2)}" : "";
 }

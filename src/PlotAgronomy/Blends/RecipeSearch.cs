@@ -137,7 +137,7 @@ internal sealed class RecipeSearch
     private double CostOfFullStand(BlendComponent component)
     {
         double acres = goals.Area.Acres;
-        return BlendMath.BulkPoundsPerAcre(component.FullRate.PoundsPerAcre, component.PureLiveFraction) * (double)component.Lot!.PricePerPound!.Value * acres;
+        return SeedMath.BulkPoundsPerAcre(component.FullRate.PoundsPerAcre, component.PureLiveFraction) * (double)component.Lot!.PricePerPound!.Value * acres;
     }
 
     private int StepsUp(double share) => Math.Max(0, (int)Math.Ceiling(share / goals.Step - Dust));
@@ -154,6 +154,7 @@ internal sealed class RecipeSearch
             Blend = blend,
             Batch = batch,
             Cost = batch.Lines.Sum(l => l.Component.Lot!.PricePerPound!.Value * (decimal)l.Weight.Pounds),
+            Packages = BagOrder.Of(blend, goals.Area),
             Coverage = coverage,
             Reasons = [.. blend.Parts.Select(p => RecipeOffers.ReasonFor(p, coverage, goals))],
         };
@@ -171,6 +172,12 @@ internal sealed class RecipeSearch
         }
         else
         {
+            if (goals.Budget is { } budget && recipe.CostInPackages > budget)
+            {
+                yield return FindingCatalog.Create("blend-packages-over-budget",
+                    ("cost", Amounts.Print((double)recipe.Cost, 2)), ("packages", Amounts.Print((double)recipe.CostInPackages, 2)), ("budget", Amounts.Print((double)budget, 2)));
+            }
+
             foreach (var finding in recipe.Blend.Findings.Concat(CrowdingReport.Of(recipe.Blend, goals.Standing).Findings).Concat(recipe.Coverage.Findings))
             {
                 yield return finding;

@@ -44,7 +44,7 @@ public sealed class SeasonCoverage : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(Seasons.Where(s => !s.IsCovered).Select(Gap)
-        .Concat(MemoryNotes.For("the seasons of use", stand.Select(k => k.Kind), k => k.Seasons?.Evidence) is { } memory ? [memory] : []));
+        .Concat(MemoryNotes.For("the seasons of use", stand.Select(k => (k.Kind, k.Kind.Seasons?.Evidence)))));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Append("PRACTICE").Distinct()];
@@ -100,12 +100,12 @@ public sealed class SeasonCoverage : IWorkedResult
     [
         .. Seasons.Select(s => new WorkedLine(
             $"Share in {SeasonWords.InWords(s.Season)}", "sum of shares of a full stand of kinds rated high or medium",
-            $"{(s.Kinds.IsEmpty ? "no kind" : string.Join(" + ", s.Kinds.Select(k => k.CommonName)))} = {Amounts.Print(s.Share, 3)}, wanted {Amounts.Print(ShareWanted, 3)}: {(s.IsCovered ? "covered" : "a gap")}", "PRACTICE")),
+            $"{(s.Kinds.IsEmpty ? "no kind" : string.Join(" + ", s.Kinds.Select(k => k.ShortName)))} = {Amounts.Print(s.Share, 3)}, wanted {Amounts.Print(ShareWanted, 3)}: {(s.IsCovered ? "covered" : "a gap")}", "PRACTICE")),
     ];
 
     private static Finding Gap(SeasonShare season) => FindingCatalog.Create(
         season.Kinds.IsEmpty ? "blend-season-bare" : "blend-season-thin",
         season.Kinds.IsEmpty
             ? [("season", SeasonWords.InWords(season.Season))]
-            : [("season", SeasonWords.InWords(season.Season)), ("kinds", string.Join("; ", season.Kinds.Select(k => k.CommonName))), ("share", Amounts.Print(season.Share, 2)), ("wanted", Amounts.Print(season.ShareWanted, 2))]);
+            : [("season", SeasonWords.InWords(season.Season)), ("kinds", string.Join("; ", season.Kinds.Select(k => k.ShortName))), ("share", Amounts.Print(season.Share, 2)), ("wanted", Amounts.Print(season.ShareWanted, 2))]);
 }

@@ -55,7 +55,7 @@ public sealed class RateCheck : IWorkedResult
 
     private IEnumerable<Finding> Remarks()
     {
-        (string, string)[] numbers = [("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)), ("range", Published.ToString()), ("kind", Kind.CommonName)];
+        (string, string)[] numbers = [("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)), ("range", Published.ToString()), ("kind", Kind.ShortName)];
         if (OverTop > 1)
         {
             yield return FindingCatalog.Create("seed-rate-above-range", [.. numbers, ("times", Amounts.Print(OverTop, 2))]);
@@ -63,7 +63,7 @@ public sealed class RateCheck : IWorkedResult
 
         if (OverTop >= LooksLikeAFactorTwice && Rate.Method != SowingMethod.Drilled)
         {
-            yield return FindingCatalog.Create("seed-rate-factor-twice", ("kind", Kind.CommonName));
+            yield return FindingCatalog.Create("seed-rate-factor-twice", ("kind", Kind.ShortName));
         }
 
         if (OverBottom < 1)
@@ -71,7 +71,7 @@ public sealed class RateCheck : IWorkedResult
             yield return FindingCatalog.Create("seed-rate-below-range", numbers);
         }
 
-        if (Kind.Rates!.Evidence.FindingFor($"the full rates of {Kind.CommonName}") is { } memory)
+        if (Kind.Rates!.EvidenceFor(Rate.Method).FindingFor($"the full rates of {Kind.ShortName}") is { } memory)
         {
             yield return memory;
         }

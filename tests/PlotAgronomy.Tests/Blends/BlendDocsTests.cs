@@ -25,7 +25,7 @@ public class BlendDocsTests
         output.WriteLine(blend.StandTotal);
         foreach (var part in blend.Parts)
         {
-            output.WriteLine($"{part.Kind}: {part.ShareOfStand} of the stand, {part.ShareOfLiveSeeds} of the seeds, {part.ShareOfBulkWeight} of the weight");
+            output.WriteLine($"{part.Kind.ShortName}: {part.ShareOfStand} of the stand, {part.ShareOfLiveSeeds} of the seeds, {part.ShareOfBulkWeight} of the weight");
         }
 
         foreach (var line in blend.WeighFor(Area.FromAcres(0.5)).RoundUpTo(Mass.FromPounds(0.1)).Lines)

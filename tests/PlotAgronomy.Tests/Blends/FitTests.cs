@@ -3,6 +3,7 @@ using FsCheck.Xunit;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
+using PlotAgronomy.Spreading;
 using PlotAgronomy.Tests.Support;
 using UnitsNet;
 
@@ -11,6 +12,11 @@ namespace PlotAgronomy.Tests.Blends;
 [Properties(Arbitrary = [typeof(PlotArbitraries), typeof(BlendArbitraries)])]
 public class FitTests
 {
+    private static readonly string[] Clovers =
+        ["ladino_clover", "white_dutch_clover", "alsike_clover", "medium_red_clover", "mammoth_red_clover", "crimson_clover", "berseem_clover", "arrowleaf_clover", "balansa_clover", "subterranean_clover", "persian_clover"];
+
+    public static TheoryData<string> EveryClover => [.. Clovers];
+
     private static BlendComponent Of(string id) => BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Broadcast);
 
     private static Blend BlendOf(params (string Id, double Share)[] kinds) => Blend.FromSharesOfFullStand([.. kinds.Select(k => (Of(k.Id), k.Share))]);
@@ -61,25 +67,54 @@ public class FitTests
     public void Turnip_rape_and_kale_share_a_pass_with_clover(string brassica)
     {
         // Common practice.
-        foreach (string clover in new[] { "ladino_clover", "white_dutch_clover", "alsike_clover", "medium_red_clover" })
+        foreach (string clover in Clovers)
         {
             Assert.Single(Fit(BlendOf((clover, 0.7), (brassica, 0.2))).Passes);
         }
     }
 
-    [Theory]
-    [InlineData("ladino_clover")]
-    [InlineData("white_dutch_clover")]
-    [InlineData("alsike_clover")]
-    [InlineData("medium_red_clover")]
-    [InlineData("berseem_clover")]
+    [Theory, MemberData(nameof(EveryClover))]
     public void Oats_do_not_share_a_pass_with_clover(string clover)
     {
-        // Common practice.
-        var fit = Fit(BlendOf((clover, 0.7), ("oats_spring", 0.3)));
-        Assert.Equal(2, fit.Passes.Length);
-        Assert.Equal("oats_spring", fit.Passes[0].Parts[0].Kind.Id);
-        Assert.Contains(fit.Findings, f => f.Code == "blend-passes");
+        // Common practice; of crimson clover USDA, 1947: in two operations because the depths differ.
+        foreach (string oats in new[] { "oats_spring", "oats_winter" })
+        {
+            var fit = Fit(BlendOf((clover, 0.7), (oats, 0.3)));
+            Assert.Equal(2, fit.Passes.Length);
+            Assert.Equal(oats, fit.Passes[0].Parts[0].Kind.Id);
+            Assert.Contains(fit.Findings, f => f.Code == "blend-passes");
+        }
+    }
+
+    [Theory, MemberData(nameof(EveryClover))]
+    public void The_spreading_room_parts_oats_and_clover_alike(string clover)
+    {
+        HopperKind[] kinds = [HopperKind.Of(SampleBlends.Kind(clover)), HopperKind.Of(SampleBlends.Kind("oats_spring"))];
+        Assert.Equal(2, SizeGroups.Arrange(kinds).Groups.Length);
+    }
+
+    [Fact]
+    public void One_hopper_of_kinds_with_no_depth_in_common_says_so()
+    {
+        // Radish 0.25-0.75 in, eastern gamagrass 1-1.5 in: both are covered, and their seeds are alike in size.
+        var fit = Fit(Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.Of(SampleBlends.Kind("daikon_radish"), 0.3), KindShare.Of(SampleBlends.Kind("eastern_gamagrass"), 0.5)));
+        Assert.Null(Assert.Single(fit.Passes).Shallowest);
+        Assert.Contains(fit.Findings, f => f.Code == "blend-pass-depths-apart");
+        Assert.DoesNotContain("blend-pass-depths-apart", CodesOf(BlendOf(("daikon_radish", 0.3), ("winter_wheat", 0.5))));
+    }
+
+    [Fact]
+    public void Chaffy_seed_goes_apart_from_smooth_seed() =>
+        Assert.Equal(2, Fit(BlendOf(("big_bluestem", 0.5), ("purple_top_turnip", 0.2))).Passes.Length);
+
+    [Fact]
+    public void What_rests_on_memory_is_said()
+    {
+        // Ladino: depth from memory, pH limits and nitrogen read. Lablab: nitrogen from memory.
+        var read = Fit(BlendOf(("ladino_clover", 0.5))).Findings.Where(f => f.Code == "data-from-memory").Select(f => f.Text).ToArray();
+        Assert.Contains(read, t => t.Contains("the sowing depths of Ladino clover", StringComparison.Ordinal));
+        Assert.DoesNotContain(read, t => t.Contains("pH limits", StringComparison.Ordinal) || t.Contains("nitrogen fixed", StringComparison.Ordinal));
+        Assert.Contains(Fit(BlendOf(("lablab", 0.5))).Findings, f => f.Code == "data-from-memory" && f.Text.Contains("the nitrogen fixed of Lablab", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -280,7 +315,8 @@ public class FitTests
     {
         var passes = Fit(sketch.Blend).Passes;
         return passes.SelectMany(p => p.Parts).Select(p => p.Kind.Id).Order().SequenceEqual(sketch.Blend.Parts.Select(p => p.Kind.Id).Order())
-            && passes.All(p => p.Parts.Max(x => x.Component.SeedsPerPound) <= p.Parts.Min(x => x.Component.SeedsPerPound) * 10 * (1 + 1e-8)
+            && passes.All(p => p.Parts.Max(x => x.Component.SeedsPerPound) <= p.Parts.Min(x => x.Component.SeedsPerPound) * 8 * (1 + 1e-8)
+                && p.Parts.Select(x => (x.Kind.IsChaffy, InchesOf(x.Kind.Depth!.Deepest) > 0.5)).Distinct().Count() == 1
                 && (p.Shallowest is not { } from || p.Deepest is not { } to || InchesOf(from) <= InchesOf(to)));
     }
 

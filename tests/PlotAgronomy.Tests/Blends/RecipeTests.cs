@@ -130,6 +130,27 @@ public class RecipeTests
     }
 
     [Fact]
+    public void Whole_packages_are_costed_beside_the_weights()
+    {
+        SeedLot[] bagged = [Bagged(Lot("oats_spring", 0.50m, 90), 50), Lot("medium_red_clover", 3.20m, 88)];
+        RecipeProposal Find(decimal? budget) => RecipeProposal.Find(new RecipeGoals { Area = Area.FromAcres(0.25), Method = SowingMethod.Broadcast, MinimumKinds = 2, Budget = budget }, bagged);
+        var recipe = Find(null).Recipe!;
+        double oats = recipe.Batch.Lines.Single(l => l.Component.Kind.Id == "oats_spring").Weight.Pounds;
+
+        // On a quarter acre the oats are less than one 50-lb bag of $25; clover is sold by weight.
+        Assert.InRange(oats, 0.1, 50);
+        Assert.Equal((double)recipe.Cost + (50 - oats) * 0.50, (double)recipe.CostInPackages, 1e-9);
+        Assert.Contains(Find(null).ShowWork(), w => w.ToString().Contains("in whole packages", StringComparison.Ordinal));
+        Assert.DoesNotContain(Find(null).Findings, f => f.Code == "blend-packages-over-budget");
+        Assert.DoesNotContain(Find(recipe.CostInPackages).Findings, f => f.Code == "blend-packages-over-budget");
+        Assert.Contains(Find(recipe.CostInPackages - 0.01m).Findings, f => f.Code == "blend-packages-over-budget");
+        Assert.NotNull(Find(recipe.Cost).Recipe);
+    }
+
+    private static SeedLot Bagged(SeedLot lot, double pounds) =>
+        new() { Label = lot.Label, Kind = lot.Kind, Analysis = lot.Analysis, PricePerPound = lot.PricePerPound, Package = Mass.FromPounds(pounds) };
+
+    [Fact]
     public void Goals_that_contradict_themselves_are_refused()
     {
         Assert.Throws<ArgumentException>(() => RecipeProposal.Find(new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, TotalFrom = 1.3 }, Shelf));
@@ -236,5 +257,6 @@ public class RecipeTests
         decimal cost = recipe.Batch.Lines.Sum(l => l.Component.Lot!.PricePerPound!.Value * (decimal)l.Weight.Pounds);
         Assert.Equal((double)cost, (double)recipe.Cost, 1e-9);
         Assert.True(goals.Budget is null || recipe.Cost <= goals.Budget);
+        Assert.Equal(cost, recipe.CostInPackages);
     }
 }
