@@ -6,7 +6,10 @@ namespace PlotAgronomy.Seeds;
 /// <summary>The bulk rate that delivers a rate of pure live seed, with what makes it uncertain.</summary>
 public sealed class BulkSeeding : IWorkedResult
 {
+    /// <summary>Above this part of hard or dormant seed both rates are shown (PRACTICE).</summary>
     private const double MuchHardOrDormant = 0.10;
+
+    /// <summary>Below this pure live part a bag is called poor (PRACTICE).</summary>
     private const double LowPureLiveSeed = 0.60;
 
     private readonly SeedAnalysis analysis;
@@ -125,7 +128,7 @@ public sealed class BulkSeeding : IWorkedResult
         if (kind is not null && GerminationFloors.For(kind) is var floor && analysis.Germination < floor)
         {
             yield return FindingCatalog.Create("seed-below-floor",
-                ("germination", Amounts.Print(analysis.Germination, 1)), ("floor", Amounts.Print(floor, 1)), ("kind", kind.CommonName));
+                ("germination", Amounts.Print(analysis.Germination, 1)), ("floor", Amounts.Print(floor, 1)), ("kind", kind.ShortName));
         }
     }
 }

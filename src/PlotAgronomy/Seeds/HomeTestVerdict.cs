@@ -10,6 +10,7 @@ namespace PlotAgronomy.Seeds;
 /// normal seedlings counted after about 4 and 7 days.</remarks>
 public sealed class HomeTestVerdict : IWorkedResult
 {
+    /// <summary>The most by which a rate is raised, and the parts of the tag's figure below which a lot is weak or not worth sowing (PRACTICE).</summary>
     private const double MostRaise = 1.5;
     private const double WeakBelow = 0.6;
     private const double BuyNewBelow = 0.5;

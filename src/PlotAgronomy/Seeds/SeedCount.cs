@@ -8,9 +8,6 @@ namespace PlotAgronomy.Seeds;
 /// <remarks>Counts of one kind differ by half between lots and publications: where it matters, count the lot.</remarks>
 public sealed class SeedCount
 {
-    private const double GramsPerPound = 453.59237;
-    private const double MilligramsPerPound = 453_592.37;
-
     private SeedCount(double low, double typical, double high, KindEvidence evidence)
     {
         SeedsPerPoundLow = low;
@@ -32,13 +29,13 @@ public sealed class SeedCount
     public KindEvidence Evidence { get; }
 
     /// <summary>Gets the mass of one seed: 453,592.37 mg / seeds per lb.</summary>
-    public Mass MassOfOneSeed => Mass.FromMilligrams(MilligramsPerPound / SeedsPerPound);
+    public Mass MassOfOneSeed => Mass.FromMilligrams(SeedMath.MilligramsPerPound / SeedsPerPound);
 
     /// <summary>Gets the mass of a thousand seeds.</summary>
-    public Mass ThousandSeedWeight => Mass.FromGrams(1000 * GramsPerPound / SeedsPerPound);
+    public Mass ThousandSeedWeight => Mass.FromGrams(1000 * SeedMath.GramsPerPound / SeedsPerPound);
 
     /// <summary>Gets the size class by the mass of one seed (limits 1, 5, 40 and 150 mg, common practice).</summary>
-    public SeedSizeClass SizeClass => (MilligramsPerPound / SeedsPerPound) switch
+    public SeedSizeClass SizeClass => (SeedMath.MilligramsPerPound / SeedsPerPound) switch
     {
         < 1 => SeedSizeClass.VerySmall,
         < 5 => SeedSizeClass.Small,
@@ -64,7 +61,7 @@ public sealed class SeedCount
     public static SeedCount FromThousandSeedWeight(Mass thousandSeeds, string detail = "the user's thousand-seed weight")
     {
         double grams = thousandSeeds.Grams;
-        return Own(MilligramsPerPound / Guard.Above(grams, 0, "g", nameof(thousandSeeds)), detail);
+        return Own(SeedMath.MilligramsPerPound / Guard.Above(grams, 0, "g", nameof(thousandSeeds)), detail);
     }
 
     /// <summary>A count from seeds counted in a weighed sample of bare, pure seed.</summary>

@@ -7,10 +7,11 @@ internal static class SeedMath
 {
     internal const double SquareFeetPerAcre = 43_560;
     internal const double GramsPerPound = 453.59237;
+    internal const double MilligramsPerPound = 1000 * GramsPerPound;
     internal const double InchesPerFoot = 12;
 
     /// <summary>95 % of a normal distribution lies within this many standard deviations of its middle.</summary>
-    private const double Z95 = 1.96;
+    internal const double NormalNinetyFive = 1.96;
 
     private const double TailOutside95 = 0.025;
 
@@ -31,9 +32,9 @@ internal static class SeedMath
     /// <summary>Wilson's 95 % range.</summary>
     internal static (double Low, double High) Wilson(double fraction, double seeds)
     {
-        double z2 = Z95 * Z95;
+        double z2 = NormalNinetyFive * NormalNinetyFive;
         double centre = (fraction + z2 / (2 * seeds)) / (1 + z2 / seeds);
-        double half = Z95 * Math.Sqrt(fraction * (1 - fraction) / seeds + z2 / (4 * seeds * seeds)) / (1 + z2 / seeds);
+        double half = NormalNinetyFive * Math.Sqrt(fraction * (1 - fraction) / seeds + z2 / (4 * seeds * seeds)) / (1 + z2 / seeds);
         return (fraction <= 0 ? 0 : centre - half, fraction >= 1 ? 1 : centre + half);
     }
 

@@ -5,11 +5,16 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Rules of thumb for keeping seed. They compare stores; they do not predict a lot: retest before sowing.</summary>
 public static class SeedStorage
 {
+    /// <summary>Moistures and temperatures between which the halves rule is used: from memory, so that outside them it is refused.</summary>
     private const double LeastMoisturePercent = 5;
     private const double MostMoisturePercent = 14;
     private const double ColdestFahrenheit = 32;
     private const double WarmestFahrenheit = 122;
+
+    /// <summary>Each 10 F less doubles the life (SEED-S81).</summary>
     private const double FahrenheitPerHalving = 10;
+
+    /// <summary>Rule of 100 (SEED-S34).</summary>
     private const double HundredLimit = 100;
 
     /// <summary>Temperature in degrees Fahrenheit plus relative humidity in percent.</summary>

@@ -7,8 +7,13 @@ namespace PlotAgronomy.Seeds;
 /// <summary>What a tag says of a whole bag: the kinds named on it, and the parts by weight that are none of them.</summary>
 public sealed class SeedTag
 {
-    private const double SumTolerancePercent = 0.05;
+    /// <summary>Parts printed to two decimals may miss 100 by this much together (PRACTICE; the law rounds each part, SEED-S24).</summary>
+    internal const double SumTolerancePercent = 0.05;
+
+    /// <summary>The most weed seed that states allow in seed sold (SEED-S31, SEED-S32).</summary>
     private const double MuchWeedPercent = 1.5;
+
+    /// <summary>Above this part of inert matter one asks what it is (PRACTICE).</summary>
     private const double MuchInertPercent = 5;
 
     /// <summary>Gets the kinds named on the tag.</summary>
@@ -92,13 +97,13 @@ public sealed class SeedTag
 
         foreach (var component in Components.Where(c => c.Kind.TagGivesDormantSeed && c.Analysis.DormantSeed.Value <= 0))
         {
-            yield return FindingCatalog.Create("seed-dormant-not-given", ("kind", component.Kind.CommonName));
+            yield return FindingCatalog.Create("seed-dormant-not-given", ("kind", component.Kind.ShortName));
         }
 
         foreach (var component in Components.Where(c => c.Analysis.Germination < GerminationFloors.For(c.Kind)))
         {
             yield return FindingCatalog.Create("seed-below-floor", ("germination", Amounts.Print(component.Analysis.Germination, 1)),
-                ("floor", Amounts.Print(GerminationFloors.For(component.Kind), 1)), ("kind", component.Kind.CommonName));
+                ("floor", Amounts.Print(GerminationFloors.For(component.Kind), 1)), ("kind", component.Kind.ShortName));
         }
     }
 }

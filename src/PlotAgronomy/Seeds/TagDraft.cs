@@ -7,8 +7,6 @@ namespace PlotAgronomy.Seeds;
 /// <summary>A tag while its lines are being read.</summary>
 internal sealed class TagDraft(KindCatalog catalog)
 {
-    private const double SumTolerancePercent = 0.05;
-
     /// <summary>A bare "total" from here on is the sum of the bag's parts, which is worked out anew.</summary>
     private const double WholeBagPercent = 99.5;
 
@@ -67,7 +65,7 @@ internal sealed class TagDraft(KindCatalog catalog)
         double coating = bag.GetValueOrDefault(TagPart.Coating);
         double inert = bag.GetValueOrDefault(TagPart.Inert);
         double other = bag.GetValueOrDefault(TagPart.OtherCrop) + bag.GetValueOrDefault(TagPart.Weed) + named.Sum(e => e.Percent.GetValueOrDefault(TagPart.Pure));
-        if (coating > 0 && Math.Abs(100 - other - inert) > SumTolerancePercent && Math.Abs(100 - other - inert - coating) <= SumTolerancePercent)
+        if (coating > 0 && Math.Abs(100 - other - inert) > SeedTag.SumTolerancePercent && Math.Abs(100 - other - inert - coating) <= SeedTag.SumTolerancePercent)
         {
             TagEntry.Assume(findings, $"the coating of {TagEntry.Text(coating)} % stands beside the inert matter, since the parts sum to 100 only so; it is counted into it");
             inert += coating;
@@ -251,7 +249,7 @@ internal sealed class TagDraft(KindCatalog catalog)
         }
         else if (entry.Variety is not null)
         {
-            TagEntry.Assume(findings, $"'{entry.Variety}' beside {entry.Kind.CommonName} is a variety or an origin");
+            TagEntry.Assume(findings, $"'{entry.Variety}' beside {entry.Kind.ShortName} is a variety or an origin");
         }
     }
 

@@ -25,7 +25,7 @@ internal sealed class TagEntry
     /// <summary>Makes the component, or says what is missing.</summary>
     internal TagComponent? Finish(double coatingPercent, List<Finding> findings, List<string> problems)
     {
-        string name = Kind?.CommonName ?? "a component";
+        string name = Kind?.ShortName ?? "a component";
         if (Kind is null)
         {
             problems.Add("A component names no kind: write 'Kind: ...' or its name on the line of its percentages.");
@@ -66,11 +66,11 @@ internal sealed class TagEntry
                 : $"the total of {Text(printed)} % of {name} is not its germination + hard + dormant; the total is left aside");
         }
 
-        if (germination < 0 || germination + hard + dormant > 100.05)
+        if (germination < 0 || germination + hard + dormant > 100 + SeedTag.SumTolerancePercent)
         {
             problems.Add($"Germination + hard + dormant seed of {name} is {Text(germination + hard + dormant)} %, more than all its seeds: is the germination printed a total?");
         }
-        else if (pure + coatingPercent > 100.05)
+        else if (pure + coatingPercent > 100 + SeedTag.SumTolerancePercent)
         {
             problems.Add($"Pure seed + coating of {name} is {Text(pure + coatingPercent)} % of the bag: is that the purity before coating?");
         }

@@ -69,6 +69,50 @@ public class KindTableTests
     }
 
     [Fact]
+    public void Every_kind_has_a_short_name_of_its_own_that_finds_it()
+    {
+        Assert.Equal(Kinds.Count, Kinds.Select(k => k.ShortName).Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        Assert.All(Kinds, k =>
+        {
+            Assert.Matches(@"^\p{Lu}[\p{L} -]{2,23}$", k.ShortName);
+            Assert.Equal(k.Id, KindCatalog.Standard.Find(k.ShortName).Id);
+        });
+    }
+
+    [Fact]
+    public void A_kind_of_the_users_own_goes_by_its_common_name_or_a_short_one_given()
+    {
+        var oats = KindCatalog.Standard.Find("spring oats");
+        Assert.Equal("Oats (my bin)", (oats with { CommonName = "Oats (my bin)" }).ShortName);
+        Assert.Equal("Bin oats", (oats with { CommonName = "Oats (my bin)", ShortName = "Bin oats" }).ShortName);
+        Assert.Equal("Spring oats", (oats with { Id = "mine" }).ShortName);
+    }
+
+    /// <summary>A figure counts as read only when every number of it was: what a publication says of the kind in words does not help.</summary>
+    [Fact]
+    public void A_figure_chosen_between_sources_does_not_pass_for_one_that_was_read()
+    {
+        CropKind ladino = KindCatalog.Standard.Find("ladino"), oats = KindCatalog.Standard.Find("spring oats"), crimson = KindCatalog.Standard.Find("crimson");
+        // Ladino is sown at 3-5 and 8 lb/ac in the publications read: both ends of 3-8 stand in one. Crimson at 25: 18-30 is remembered.
+        Assert.Equal(DataStatus.Read, ladino.Rates!.BroadcastEvidence.Status);
+        Assert.Equal(DataStatus.Memory, crimson.Rates!.BroadcastEvidence.Status);
+        // Oats: 80-150 broadcast was read, the upper end of 60-110 drilled was not.
+        Assert.Equal(DataStatus.Read, oats.Rates!.EvidenceFor(SowingMethod.Broadcast).Status);
+        Assert.Equal(DataStatus.Read, oats.Rates.EvidenceFor(SowingMethod.FrostSeeded).Status);
+        Assert.Equal(DataStatus.Memory, oats.Rates.EvidenceFor(SowingMethod.Drilled).Status);
+        Assert.Equal(DataStatus.Memory, oats.Rates.Evidence.Status);
+        // One publication says that oats die in its state, none gives the temperature.
+        Assert.Equal(DataStatus.Memory, oats.Hardiness!.Evidence.Status);
+        // White clover: pH 5.8 and 8.0 were read, the upper end of the band to aim for was not.
+        Assert.Equal(DataStatus.Read, ladino.Ph!.Evidence.Status);
+        Assert.Equal(DataStatus.Memory, ladino.Ph.BestEvidence.Status);
+        // The group of inoculant was read for lablab, the pounds of nitrogen were not.
+        Assert.Equal(DataStatus.Memory, KindCatalog.Standard.Find("lablab").Nitrogen!.Evidence.Status);
+        // A user's own rates have one source for every way of sowing.
+        Assert.Equal(DataStatus.Read, new FullStandRates { Evidence = KindEvidence.OfTheUser("my plots") }.EvidenceFor(SowingMethod.Drilled).Status);
+    }
+
+    [Fact]
     public void Market_classes_of_one_species_are_kinds_of_their_own()
     {
         var ladino = KindCatalog.Standard.Find("ladino");

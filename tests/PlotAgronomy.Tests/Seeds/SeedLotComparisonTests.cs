@@ -19,6 +19,18 @@ public class SeedLotComparisonTests
     }
 
     [Fact]
+    public void Practice_case_C41_says_to_compare_on_living_seed_with_both_tags()
+    {
+        var target = PureLiveSeedRate.BroadcastPoundsPerAcre(20);
+        SeedLot coated = Lot("coated", 65, 90, 0, 35, 1.20m), bare = Lot("bare", 98, 90, 0, 0, 1.80m), other = Lot("other", 98, 90, 0, 0, 1.90m);
+        var finding = Assert.Single(SeedLotComparison.Rank([coated, other, bare], target).Findings, f => f.Code == "seed-coated-beside-bare");
+        // 1.20 / (0.65 x 0.90) = 2.05 and 1.80 / (0.98 x 0.90) = 2.04.
+        Assert.Contains("2.05 in coated, 2.04 in bare", finding.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(SeedLotComparison.Rank([bare, other], target).Findings, f => f.Code == "seed-coated-beside-bare");
+        Assert.DoesNotContain(SeedLotComparison.Rank([coated, coated], target).Findings, f => f.Code == "seed-coated-beside-bare");
+    }
+
+    [Fact]
     public void Five_lots_are_ranked_by_the_cost_of_the_same_live_stand()
     {
         var lots = new[]
