@@ -73,7 +73,7 @@ public class CompareCommandTests
     public void Kinds_that_every_system_answers_alike_share_one_table()
     {
         string sheet = Compare("systems", "fall-blend");
-        Assert.Contains("Side by side for Oats, spring type; Austrian winter pea; Crimson clover", sheet, StringComparison.Ordinal);
+        Assert.Contains("Side by side for Spring oats; Austrian winter pea; Crimson clover", sheet, StringComparison.Ordinal);
         AssertRow(sheet, "North Carolina index", "deer and turkey food plot");
     }
 

@@ -25,7 +25,7 @@ public class SeedLotComparisonTests
         SeedLot coated = Lot("coated", 65, 90, 0, 35, 1.20m), bare = Lot("bare", 98, 90, 0, 0, 1.80m), other = Lot("other", 98, 90, 0, 0, 1.90m);
         var finding = Assert.Single(SeedLotComparison.Rank([coated, other, bare], target).Findings, f => f.Code == "seed-coated-beside-bare");
         // 1.20 / (0.65 x 0.90) = 2.05 and 1.80 / (0.98 x 0.90) = 2.04.
-        Assert.Contains("2.05 in coated, 2.04 in bare", finding.Text, StringComparison.Ordinal);
+        Assert.Contains("2.05 in the one, 2.04 in the other", finding.Text, StringComparison.Ordinal);
         Assert.DoesNotContain(SeedLotComparison.Rank([bare, other], target).Findings, f => f.Code == "seed-coated-beside-bare");
         Assert.DoesNotContain(SeedLotComparison.Rank([coated, coated], target).Findings, f => f.Code == "seed-coated-beside-bare");
     }
