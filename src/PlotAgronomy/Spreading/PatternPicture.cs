@@ -36,7 +36,7 @@ public static class PatternPicture
         sheet.Text(Left, 26, "What lies on the ground across two passes", size: 17, bold: true);
         sheet.Text(Left, 48, $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, {(overlapped.Driving == DrivingMethod.OneDirection ? "all in one direction" : "back and forth")}; "
             + $"thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} % of the mean");
-        sheet.Text(Left, 68, $"CV {Print(overlapped.SampleCvPercent, 1)} % (sample), {Print(overlapped.PopulationCvPercent, 1)} % (population)");
+        sheet.Text(Left, 68, $"CV {Print(overlapped.SampleCvPercent, 1)} % (sample), {Print(overlapped.PopulationCvPercent, 1)} % (population); real driving adds to it");
         DrawAxes(sheet, swath, from, to, top, step, X, Y);
         sheet.Polygon([(X(from), Y(100 + limit)), (X(to), Y(100 + limit)), (X(to), Y(100 - limit)), (X(from), Y(100 - limit))], "#ececec", 0, stroke: "none");
         sheet.Segment(X(from), Y(100 + limit), X(to), Y(100 + limit), 0.8, "2 3");
@@ -45,8 +45,9 @@ public static class PatternPicture
         DrawPasses(sheet, overlapped, swath, places, X, Y);
         sheet.Polyline(places.Select((x, i) => (X(x), Y(ground[i]))), 2.6);
         sheet.Text(X(to) + 6, Y(100) + 4, "mean", size: 12);
-        sheet.Text(X(to) + 6, Y(100 + limit) - 2, $"mean + {Print(limit, 0)} %", size: 12);
-        sheet.Text(X(to) + 6, Y(100 - limit) + 12, $"mean - {Print(limit, 0)} %", size: 12);
+        // The labels of a narrow band keep clear of the mean's.
+        sheet.Text(X(to) + 6, Math.Min(Y(100 + limit) - 2, Y(100) - 10), $"mean + {Amounts.Print(limit, 1)} %", size: 12);
+        sheet.Text(X(to) + 6, Math.Max(Y(100 - limit) + 12, Y(100) + 18), $"mean - {Amounts.Print(limit, 1)} %", size: 12);
         DrawLegend(sheet);
         return sheet.Finish();
     }

@@ -47,6 +47,15 @@ public class PictureTests
         Assert.Equal(100.0 / 436 * 708, parts.Sum(), 0.05);
     }
 
+    [Theory, InlineData(1), InlineData(5), InlineData(15), InlineData(60)]
+    public void The_labels_of_the_band_do_not_run_into_each_other(double limit)
+    {
+        double[] places = [.. XDocument.Parse(PatternPicture.Draw(Overlapped(), limit)).Descendants(Svg + "text")
+            .Where(t => t.Value.StartsWith("mean", StringComparison.Ordinal) && (double)t.Attribute("x")! > 600).Select(t => (double)t.Attribute("y")!).Order()];
+        Assert.Equal(3, places.Length);
+        Assert.All(places.Zip(places.Skip(1)), p => Assert.True(p.Second - p.First >= 12, $"{p.First} and {p.Second}"));
+    }
+
     [Fact]
     public void A_name_with_signs_stays_text()
     {
@@ -79,6 +88,7 @@ public class PictureTests
         ["plot-large"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(900), Length.FromFeet(880), "Ridge"), Options(12))),
         ["plot-narrow"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.FromFixes(
             [GeoPoint.FromDegrees(40, -90), GeoPoint.FromDegrees(40.0001, -89.9997), GeoPoint.FromDegrees(40.0021, -89.9994), GeoPoint.FromDegrees(40.0020, -89.9997)], "Fence strip"), Options(12))),
+        ["plot-round"] = PlotPicture.Draw(PassPlan.Lay(PlotArea.OfCircle(Length.FromFeet(72)).Outline!, Options(12, lap: true))),
         ["pattern-skewed"] = PatternPicture.Draw(Overlapped()),
         ["pattern-even"] = PatternPicture.Draw(OverlappedPattern.Of(SpreadPattern.Bell(Length.FromFeet(5)), Length.FromFeet(12), DrivingMethod.OneDirection), 20),
     };
