@@ -31,6 +31,7 @@ internal static class CalibrationReport
         console.Profile.Width = Width;
         console.WriteLine($"{answers.Material}: {Amounts.Print(answers.Rate, "lb/ac", 2)} wanted, passes {Amounts.Print(answers.Swath, "ft", 1)} apart");
         console.Write(Rows(answers, outcome));
+        console.WriteLine();
         foreach (var finding in outcome.Findings)
         {
             console.WriteLine(finding.ToString());
@@ -80,6 +81,7 @@ internal static class CalibrationReport
         string needed = $"{Amounts.Print(outcome.AtThisPace.Flow, "lb/min", 3)} is needed at this pace";
         return outcome.Gate switch
         {
+            null when outcome.Runs.Verdict == RepeatVerdict.Accepted => $"leave it as it stands; {needed}, {Amounts.Print(outcome.Measured.Flow, "lb/min", 3)} comes out",
             null => $"{needed}, {Amounts.Print(outcome.Runs.FlowFactor, 2)} times the flow measured; measure at a second setting too to get a number",
             { Setting: { } setting } => $"{Amounts.Print(setting, 2)}; {needed}",
             _ => $"no setting: {needed}",

@@ -10,6 +10,9 @@ namespace PlotAgronomy.Spreading;
 /// run)^2 + (standard error of the mean of the runs)^2: on the safe side, since weighing errors stand in both.</remarks>
 public sealed class CalibrationOutcome : IWorkedResult
 {
+    /// <summary>The unit library rounds metric flows to about this part.</summary>
+    private const double UnitLibraryRounding = 3e-6;
+
     /// <summary>Gets the runs with their verdict.</summary>
     public required RepeatedRuns Runs { get; init; }
 
@@ -66,7 +69,7 @@ public sealed class CalibrationOutcome : IWorkedResult
         var measured = SpreaderRate.FlowFor(judged.Mean, pace, swath);
         var atThisPace = SpreaderRate.FlowFor(wanted, pace, swath);
         var atThisGate = SpreaderRate.SpeedFor(wanted, measured.Flow, swath);
-        var table = gate is not null && setting is { } at ? gate.ScaledToRun(gate.Material, at, measured.Flow) : gate;
+        var table = gate is not null && setting is { } at ? Meeting(gate, at, measured.Flow) : gate;
         var answer = table?.SettingFor(atThisPace.Flow);
         var worst = runs.MaxBy(r => r.Error.CombinedPercent)!.Error;
         double standardError = (judged.SampleCvPercent ?? 0) / Math.Sqrt(runs.Count);
@@ -94,6 +97,14 @@ public sealed class CalibrationOutcome : IWorkedResult
         .. Gate?.ShowWork() ?? [],
         new("Expected error", "root of measuring error squared + standard error of the runs squared", $"{Amounts.Print(ExpectedErrorPercent, 2)} %"),
     ];
+
+    /// <summary>The table as it is when it already says what the runs gave; else moved to meet them.</summary>
+    private static GateTable Meeting(GateTable gate, double setting, MassFlow measured)
+    {
+        var moved = gate.ScaledToRun(gate.Material, setting, measured);
+        double was = gate.FlowAt(setting).Flow!.Value.PoundsPerMinute, found = measured.PoundsPerMinute;
+        return Math.Abs(found / was - 1) > UnitLibraryRounding ? moved : gate;
+    }
 
     private static IEnumerable<Finding> FarOff(RepeatedRuns runs)
     {

@@ -143,6 +143,19 @@ public class CalibrateCommandTests
         Assert.Contains("spread-flow-too-small", output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void The_page_shows_what_the_console_prints()
+    {
+        // The page's numbers by hand: 0.8 lb/min measured, 8 x 15 x 2.9644 / 495 = 0.7186 needed, setting 2 + 0.2186 / 0.3; 23 s x 8 / 8.9056.
+        string page = File.ReadAllText(Repository.PathOf("docs/spreading.md")).ReplaceLineEndings("\n");
+        var (code, output, _) = Run("", "--material", "white clover", "--rate", "8 lb/ac", "--swath", "15 ft", "--catch-time", "30 s", "--caught", "6.2 oz", "--caught", "6.4 oz", "--caught", "6.6 oz",
+            "--pace-time", "23 s", "--setting", "3", "--gate", "2=0.5 lb/min", "--scale-error", "0.1 oz", "--swath-error", "1 ft", "--plot", "0.25 ac");
+        Assert.Equal(0, code);
+        Assert.Contains($"```text\n{output}```", page, StringComparison.Ordinal);
+        Assert.Contains("2.73; 0.719 lb/min is needed", output, StringComparison.Ordinal);
+        Assert.Contains("20.7 s per 100 ft", output, StringComparison.Ordinal);
+    }
+
     [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
     public void The_country_of_the_computer_does_not_matter(string culture)
     {

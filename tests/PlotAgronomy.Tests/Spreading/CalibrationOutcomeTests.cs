@@ -23,6 +23,14 @@ public class CalibrationOutcomeTests
     }
 
     [Fact]
+    public void A_table_that_already_says_so_is_not_moved()
+    {
+        var outcome = CalibrationOutcome.Of(Eight, Swath, Walk, [Catch(0.4)], GateTableTests.Table("clover", (2, 0.5), (3, 0.8)), 3);
+        Assert.Equal(2 + (((8 * 45 / 495.0) - 0.5) / 0.3), outcome.Gate!.Setting!.Value, 1e-9);
+        Assert.DoesNotContain(outcome.Findings, f => f.Code == "spread-gate-moved");
+    }
+
+    [Fact]
     public void Scatter_of_the_runs_adds_to_the_measuring_error()
     {
         // Runs of 7.92, 8.8 and 9.68 lb/ac: CV 10 %, standard error 5.7735 %; weighing to 1 % of the lightest: root of 1 + 33.33.
