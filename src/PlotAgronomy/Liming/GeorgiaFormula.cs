@@ -14,23 +14,20 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
     internal override double? ReadingOf(LimeSample sample) => sample.LimeBufferCapacity?.MilligramsPerKilogramPerPh;
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        sample.WaterPh!.Value >= LimeConstants.Of("ga-lowest-ph") && targetPh <= LimeConstants.Of("ga-highest-ph")
-            ? LimeMath.BufferCapacityPoundsPerAcre(reading, targetPh - sample.WaterPh!.Value, SoilMillionPounds) : null;
+        LimeMath.BufferCapacityPoundsPerAcre(reading, targetPh - sample.WaterPh!.Value, SoilMillionPounds);
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
         yield return new("Base rate", "lime buffer capacity x (target - pH) x million lb of soil",
-            $"{Amounts.Print(reading, 1)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(sample.WaterPh!.Value)}) x {Amounts.Print(SoilMillionPounds, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh) ?? 0, 1)} lb/ac", "LIME-S36");
+            $"{Amounts.Print(reading, 1)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(sample.WaterPh!.Value)}) x {Amounts.Print(SoilMillionPounds, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 1)} lb/ac", "LIME-S36");
     }
 
-    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
-    {
-        if (PoundsPerAcre(reading, sample, targetPh) is null)
-        {
-            yield return FindingCatalog.Create("lime-reading-outside", ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
-                ("lowest", LimeText.Ph(LimeConstants.Of("ga-lowest-ph"))), ("highest", LimeText.Ph(LimeConstants.Of("ga-highest-ph"))), ("method", "Georgia's straight-line titration"));
-        }
-    }
+    internal override Finding? Refusal(LimeSample sample, double targetPh) => Holds(sample, targetPh) ? null
+        : FindingCatalog.Create("lime-reading-outside", ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
+            ("lowest", LimeText.Ph(LimeConstants.Of("ga-lowest-ph"))), ("highest", LimeText.Ph(LimeConstants.Of("ga-highest-ph"))), ("method", "Georgia's straight-line titration"));
 
     private double SoilMillionPounds => LimeConstants.Of("soil-per-inch") * depthInches;
+
+    private static bool Holds(LimeSample sample, double targetPh) =>
+        sample.WaterPh >= LimeConstants.Of("ga-lowest-ph") && targetPh <= LimeConstants.Of("ga-highest-ph");
 }

@@ -112,14 +112,9 @@ public sealed class LimeBalance : IWorkedResult
             yield return FindingCatalog.Create("lime-below-need", ("pounds", Amounts.Print(owed, 0)));
         }
 
-        if (AboveNeedPercent is { } above && above > 1e-9)
+        foreach (var surplus in LimeSurplus.Findings(AboveNeedPercent ?? 0))
         {
-            bool large = above > LimeConstants.Of("over-planned-percent");
-            yield return FindingCatalog.Create(large ? "lime-above-need" : "lime-above-need-small", ("percent", Amounts.Print(above, 1)));
-            if (large)
-            {
-                yield return FindingCatalog.Create("lime-extra-effect");
-            }
+            yield return surplus;
         }
 
         foreach (var application in all.Where(a => !a.Material.Neutralizes))

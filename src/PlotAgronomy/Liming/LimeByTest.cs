@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;
@@ -36,10 +37,11 @@ public sealed class LimeByTest : IWorkedResult
     /// <param name="plots">Plots with their needs; at least one.</param>
     /// <param name="blanket">The one rate over everything.</param>
     /// <param name="material">Material to count in.</param>
+    /// <param name="today">Day of the decision, to look at the age of the reports; null leaves that out.</param>
     /// <returns>The comparison.</returns>
     /// <exception cref="ArgumentException">No plots.</exception>
     /// <exception cref="InvalidOperationException">The material's figure in the index of a rate's basis is not known.</exception>
-    public static LimeByTest Compare(IReadOnlyList<LimePlotNeed> plots, LimeRate blanket, LimingMaterial material)
+    public static LimeByTest Compare(IReadOnlyList<LimePlotNeed> plots, LimeRate blanket, LimingMaterial material, DateOnly? today = null)
     {
         Guard.NotEmpty(plots);
         ArgumentNullException.ThrowIfNull(blanket);
@@ -63,7 +65,7 @@ public sealed class LimeByTest : IWorkedResult
             Blanket = Mass.FromPounds(blanketPoundsPerAcre * acres),
             Wasted = Mass.FromPounds(over),
             LeftShort = Mass.FromPounds(under),
-            Findings = over > 1e-9 ? [FindingCatalog.Create("lime-blanket-waste", ("pounds", Amounts.Print(over, 0)))] : [],
+            Findings = Finding.InOrder([.. Waste(over), .. plots.SelectMany(p => Age(p, today)), .. Shared(plots)]),
             SourceIds = [.. plots.Select(p => p.Rate?.Basis.SourceId).OfType<string>().Append(blanket.Basis.SourceId).Distinct()],
         };
     }
@@ -74,5 +76,16 @@ public sealed class LimeByTest : IWorkedResult
         new("By test", "sum of rate x area where a test asks for it", Amounts.Print(ByTest, "lb", 1)),
         new("Blanket", "one rate x all the area", Amounts.Print(Blanket, "lb", 1)),
         new("Wasted", "above what each plot needs", Amounts.Print(Wasted, "lb", 1)),
+        new("Left short", "below what each plot needs", Amounts.Print(LeftShort, "lb", 1)),
     ];
+
+    private static IEnumerable<Finding> Waste(double pounds) =>
+        pounds > 1e-9 ? [FindingCatalog.Create("lime-blanket-waste", ("pounds", Amounts.Print(pounds, 0)))] : [];
+
+    private static IEnumerable<Finding> Age(LimePlotNeed plot, DateOnly? today) =>
+        plot.Report is { } report && today is { } day ? SampleChecks.OfAge(report, day) : [];
+
+    private static IEnumerable<Finding> Shared(IReadOnlyList<LimePlotNeed> plots) =>
+        plots.Where(p => p.Report is not null).GroupBy(p => p.Report).SelectMany(sharers => sharers.Skip(1)
+            .Select(p => FindingCatalog.Create("lime-report-shared", ("plot", p.Name), ("other", sharers.First().Name))));
 }

@@ -24,6 +24,9 @@ internal abstract class LimeFormula
 
     internal abstract IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh);
 
+    /// <summary>Why the formula does not hold for this sample and target, or null. Asked only when what it needs is there.</summary>
+    internal virtual Finding? Refusal(LimeSample sample, double targetPh) => null;
+
     internal virtual IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) => [];
 
     internal static LimeFormula Create(CsvRow method) => method.Text("form") switch
@@ -33,7 +36,7 @@ internal abstract class LimeFormula
         "north-carolina" => new NorthCarolinaFormula(),
         "pennsylvania-field" => new PennsylvaniaFormula(),
         "adams-evans" => new AdamsEvansFormula(method),
-        "woodruff" => new WoodruffFormula(),
+        "woodruff" => new WoodruffFormula(method),
         "georgia" => new GeorgiaFormula(method),
         "vermont" => new VermontFormula(),
         "texture" => new TextureFormula(),

@@ -18,6 +18,7 @@ public sealed class LimeMethod
         LowestReading = row.Number("lowest_reading");
         HighestReading = row.Number("highest_reading");
         NoLimeAboveHighest = row.Text("above_highest") == "none";
+        LimitsArePrinted = row.Text("limits_printed") == "yes";
         Depth = Length.FromInches(row.Number("depth_inch"));
         DepthIsPrinted = row.Text("depth_printed") == "yes";
         Basis = LimeBasis.Find(row.Text("basis_id"));
@@ -58,6 +59,9 @@ public sealed class LimeMethod
 
     /// <summary>Gets a value indicating whether a reading above the highest means no lime, rather than no answer.</summary>
     public bool NoLimeAboveHighest { get; }
+
+    /// <summary>Gets a value indicating whether the source prints both limits of its readings; else one or both are common practice.</summary>
+    public bool LimitsArePrinted { get; }
 
     /// <summary>Gets the depth of soil its rates treat.</summary>
     public Length Depth { get; }

@@ -7,6 +7,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>The steps from a rate to an order, in their order.</summary>
 internal sealed class LimeOrderWork
 {
+    /// <summary>Common practice where an institution prints no interval.</summary>
     private const int DefaultMonthsBetween = 12;
 
     private readonly LimeOrderTerms terms;
@@ -40,6 +41,11 @@ internal sealed class LimeOrderWork
         double? bagPounds = terms.Bag?.Pounds;
         int? bags = bagPounds is { } bag ? WholePackages.RoundUp(left / bag) : null;
         AddFindings(rate, left);
+        if (needed > 0)
+        {
+            findings.AddRange(LimeSurplus.Findings(100 * (applied - needed) / needed));
+        }
+
         return new LimeOrder(terms)
         {
             BasisRate = basisRate,
@@ -119,26 +125,39 @@ internal sealed class LimeOrderWork
         }
 
         double poundsPerAcre = pounds / acres;
-        var most = terms.MostAtOnce ?? rule?.MostAtOnce;
-        if (poundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre)
+        bool high = poundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre;
+        if (high)
         {
             findings.Add(FindingCatalog.Create("lime-rate-high", ("rate", LimeText.Tons(poundsPerAcre))));
-            most ??= LimePlacementRule.HighestAtOnce;
         }
 
-        int count = most is { } limit ? WholePackages.RoundUp(poundsPerAcre / limit.PoundsPerAcre) : 1;
-        bool evenly = terms.MostAtOnce is null && rule is { SplitsEvenly: true, MostAtOnce: not null };
-        double part = count == 1 ? pounds : evenly ? pounds / count : most!.Value.PoundsPerAcre * acres;
-        int months = terms.MonthsBetween ?? rule?.MonthsBetween ?? DefaultMonthsBetween;
-        if (count > 1)
+        var own = terms.MostAtOnce ?? rule?.MostAtOnce;
+        var limit = own ?? (high ? LimePlacementRule.HighestAtOnce : null);
+        if (limit is not { } most || poundsPerAcre <= most.PoundsPerAcre * (1 + 1e-9))
         {
-            string limitText = LimeText.Tons(most!.Value.PoundsPerAcre);
-            findings.Add(months == 0
-                ? FindingCatalog.Create("lime-split-plowed", ("most", limitText), ("count", Amounts.Print(count, 0)))
-                : FindingCatalog.Create("lime-split", ("most", limitText), ("count", Amounts.Print(count, 0)), ("months", Amounts.Print(months, 0))));
+            return [Dressing(1, 0, pounds)];
         }
 
+        int parts = WholePackages.RoundUp(poundsPerAcre / most.PoundsPerAcre);
+
+        bool byRule = terms.MostAtOnce is null && own is not null;
+        int count = byRule && rule!.MostDressings is { } fewest ? Math.Min(parts, fewest) : parts;
+        double part = (byRule && rule!.SplitsEvenly) || count < parts ? pounds / count : most.PoundsPerAcre * acres;
+        int months = terms.MonthsBetween ?? rule?.MonthsBetween ?? DefaultMonthsBetween;
+        AddSplitFinding(most, count, months, borrowed: own is null);
         return [.. Enumerable.Range(1, count).Select(number => Dressing(number, months, number < count ? part : pounds - (part * (count - 1))))];
+    }
+
+    private void AddSplitFinding(ApplicationRate most, int count, int months, bool borrowed)
+    {
+        string mostText = LimeText.Tons(most.PoundsPerAcre);
+        string whose = terms.MostAtOnce is not null ? "the most this order allows at once"
+            : borrowed ? $"the most Pennsylvania puts on at once, borrowed because {terms.Rate.Institution} prints no limit for lime put on this way"
+            : $"the most {terms.Rate.Institution} puts on at once";
+        string by = terms.MonthsBetween is null && rule?.MonthsBetween is null ? " by common practice" : "";
+        findings.Add(months == 0
+            ? FindingCatalog.Create("lime-split-plowed", ("most", mostText), ("whose", whose), ("count", Amounts.Print(count, 0)))
+            : FindingCatalog.Create("lime-split", ("most", mostText), ("whose", whose), ("count", Amounts.Print(count, 0)), ("months", Amounts.Print(months, 0)), ("by", by)));
     }
 
     private LimeDressing Dressing(int number, int months, double pounds)

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimePlacementRule
 {
     private static readonly Lazy<ImmutableArray<LimePlacementRule>> All = new(() =>
-        [.. CsvTable.Embedded("liming-placement.csv", "institution", "placement", "treated_depth_inch", "most_at_once_ton_per_acre", "months_between", "split", "source_id", "locator", "status")
+        [.. CsvTable.Embedded("liming-placement.csv", "institution", "placement", "treated_depth_inch", "most_at_once_ton_per_acre", "months_between", "split", "most_dressings", "source_id", "locator", "status")
             .Rows.Select(r => new LimePlacementRule(r))]);
 
     private LimePlacementRule(CsvRow row)
@@ -18,10 +18,11 @@ internal sealed class LimePlacementRule
         MostAtOnce = row.NumberOrNull("most_at_once_ton_per_acre") is { } tons ? ApplicationRate.FromShortTonsPerAcre(tons) : null;
         MonthsBetween = row.TextOrNull("months_between") is null ? null : row.Integer("months_between");
         SplitsEvenly = row.Text("split") == "even";
+        MostDressings = row.TextOrNull("most_dressings") is null ? null : row.Integer("most_dressings");
         SourceId = row.SourceId();
     }
 
-    /// <summary>The most that any institution here puts on at once: Pennsylvania's field limit (LIME-S15).</summary>
+    /// <summary>Pennsylvania's field limit, the highest known here; borrowed where an institution prints none (LIME-S15).</summary>
     internal static ApplicationRate HighestAtOnce => TryFind("Pennsylvania", LimePlacement.WorkedIn)!.MostAtOnce!.Value;
 
     internal string Institution { get; }
@@ -36,6 +37,9 @@ internal sealed class LimePlacementRule
 
     /// <summary>Whether a rate above the limit is cut into equal parts; else each part is as large as the limit allows.</summary>
     internal bool SplitsEvenly { get; }
+
+    /// <summary>Parts beyond which the institution splits no further; they then pass the limit.</summary>
+    internal int? MostDressings { get; }
 
     internal string SourceId { get; }
 

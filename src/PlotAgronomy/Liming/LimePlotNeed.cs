@@ -1,3 +1,4 @@
+using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;
@@ -5,8 +6,9 @@ namespace PlotAgronomy.Liming;
 /// <summary>One plot with what its own test asks for.</summary>
 public sealed class LimePlotNeed
 {
-    private LimePlotNeed(string name, Area area, LimeRate? rate)
+    private LimePlotNeed(string name, Area area, LimeRate? rate, SoilReport? report)
     {
+        Report = report;
         Name = name;
         Area = area;
         Rate = rate;
@@ -21,16 +23,20 @@ public sealed class LimePlotNeed
     /// <summary>Gets the rate its test asks for; null when it needs none.</summary>
     public LimeRate? Rate { get; }
 
+    /// <summary>Gets the plot's own soil report, to look at its age; null leaves that out.</summary>
+    public SoilReport? Report { get; }
+
     /// <summary>Names a plot and its need.</summary>
     /// <param name="name">Name; not blank.</param>
     /// <param name="area">Area; above 0.</param>
     /// <param name="rate">Rate, or null when it needs none.</param>
+    /// <param name="report">The plot's own soil report, or null.</param>
     /// <returns>The plot.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An area that is not above 0.</exception>
-    public static LimePlotNeed Of(string name, Area area, LimeRate? rate)
+    public static LimePlotNeed Of(string name, Area area, LimeRate? rate, SoilReport? report = null)
     {
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));
-        return new(Guard.NotBlank(name), area, rate);
+        return new(Guard.NotBlank(name), area, rate, report);
     }
 }

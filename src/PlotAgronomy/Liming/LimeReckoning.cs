@@ -77,9 +77,9 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             Add("lime-over-target");
         }
 
-        if (sample.Capacity < LimeConstants.Of("weak-cec-limit") && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
+        if (sample.IsWeaklyBuffered && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
         {
-            Add("lime-weakly-buffered", ("cec", Amounts.Print(sample.Capacity!.Value, 1)));
+            findings.Add(WeaklyBufferedLime.CautionFor(sample));
         }
     }
 
@@ -112,7 +112,18 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             return false;
         }
 
-        return HasReading(reading) && WithinReadings(reading!.Value);
+        if (!HasReading(reading))
+        {
+            return false;
+        }
+
+        if (method.Formula.Refusal(sample, target) is { } refusal)
+        {
+            findings.Add(refusal);
+            return false;
+        }
+
+        return WithinReadings(reading!.Value);
     }
 
     private bool HasReading(double? reading)
@@ -147,7 +158,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
         if (reading < method.LowestReading - Slack || (reading > method.HighestReading + Slack && !method.NoLimeAboveHighest))
         {
-            Add("lime-reading-outside", ("reading", Amounts.Print(reading, 2)), ("lowest", Amounts.Print(method.LowestReading, 2)), ("highest", Amounts.Print(method.HighestReading, 2)), ("method", method.Name));
+            Add(method.LimitsArePrinted ? "lime-reading-outside" : "lime-reading-outside-practice", ("reading", Amounts.Print(reading, 2)), ("lowest", Amounts.Print(method.LowestReading, 2)), ("highest", Amounts.Print(method.HighestReading, 2)), ("method", method.Name));
             return false;
         }
 

@@ -27,7 +27,7 @@ public sealed class LimeSample
 
     /// <summary>The class printed; else organic above 20 % organic matter (LIME-S1), else mineral.</summary>
     internal SoilClass Class => Report.SoilClass
-        ?? (Report.OrganicMatter is { Percent: > 20 } ? SoilClass.Organic : SoilClass.Mineral);
+        ?? (Report.OrganicMatter?.Percent > LimeConstants.Of("organic-from") ? SoilClass.Organic : SoilClass.Mineral);
 
     internal double? AcidityPer100Grams => Report.ExchangeableAcidity switch
     {
@@ -39,6 +39,11 @@ public sealed class LimeSample
     internal double? AcidityPer100CubicCentimeters =>
         Report.ExchangeableAcidity is { Basis: CationChargeBasis.Per100CubicCentimeters } acidity ? acidity.Milliequivalents : null;
 
+    /// <summary>Low CEC; without a CEC on the report, sand and loamy sand (common practice).</summary>
+    internal bool IsWeaklyBuffered => Capacity is { } capacity ? capacity < LimeConstants.Of("weak-cec-limit")
+        : Report.Texture is SoilTexture.Sand or SoilTexture.LoamySand;
+
+    /// <summary>By weight; a CEC by volume without its weight is taken as it stands, a scoop weighing about 1 g/cm3 (common practice).</summary>
     internal double? Capacity => Report.PrintedExchangeCapacity switch
     {
         { Basis: CationChargeBasis.Per100Grams } capacity => capacity.Milliequivalents,

@@ -92,11 +92,22 @@ public sealed class LimeTarget : IWorkedResult
                     findings.Add(MemoryGate.FindingFor($"the target pH of {kind.CommonName}, {institution}", row.SourceId));
                 }
 
+                if (SourceCatalog.Find(row.SourceId) is { SupersededBy: not null } source)
+                {
+                    findings.Add(FindingCatalog.Create("lime-target-superseded", ("institution", institution), ("title", source.Title), ("edition", source.Edition)));
+                }
+
+                if (row.TargetPh is null)
+                {
+                    findings.Add(FindingCatalog.Create("lime-target-from-range", ("kind", kind.CommonName), ("institution", institution), ("range", row.RangeInWords), ("target", LimeText.Ph(row.LowestPh!.Value))));
+                }
+
                 return row.TargetPh ?? row.LowestPh;
             }
 
-            findings.Add(FindingCatalog.Create("lime-target-not-known", ("institution", institution), ("kind", kind.CommonName)));
             sources.UnionWith(kind.Ph?.Evidence.SourceIds ?? []);
+            findings.Add(FindingCatalog.Create("lime-target-not-known", ("institution", institution), ("kind", kind.CommonName),
+                ("instead", kind.Ph is { } own ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken" : "it has no say")));
             return kind.Ph?.BestPhFrom;
         }
     }

@@ -39,6 +39,8 @@ internal sealed class LimeTargetRow
 
     internal double? HighestPh { get; }
 
+    internal string RangeInWords => HighestPh is { } highest ? $"a range of pH {LimeText.Ph(LowestPh!.Value)} to {LimeText.Ph(highest)}" : $"a lowest pH of {LimeText.Ph(LowestPh!.Value)}";
+
     internal string SourceId { get; }
 
     internal DataStatus Status { get; }

@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
@@ -16,6 +17,9 @@ internal sealed class NorthCarolinaFormula : LimeFormula
     internal override double? ReadingOf(LimeSample sample) =>
         LimeReadings.BufferPh(sample, [SoilBuffer.Mehlich])
         ?? (sample.AcidityPer100CubicCentimeters is { } acidity ? EndPh - (acidity / LimeConstants.Of("nc-acidity-per-ph")) : null);
+
+    internal override Finding? Refusal(LimeSample sample, double targetPh) => targetPh < EndPh ? null
+        : FindingCatalog.Create("lime-target-too-high", ("method", "North Carolina's equation"), ("limit", $"below pH {LimeText.Ph(EndPh)}"), ("target", LimeText.Ph(targetPh)));
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
         LimeText.PoundsPerTon * LimeMath.NorthCarolinaTonsPerAcre(Acidity(reading), sample.WaterPh!.Value, targetPh, EndPh);

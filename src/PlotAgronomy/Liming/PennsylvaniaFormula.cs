@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
@@ -19,6 +20,17 @@ internal sealed class PennsylvaniaFormula : LimeFormula
         targetPh == HighTarget ? LimeConstants.Of("pa-per-meq-7.0") * reading
         : reading >= LimeConstants.Of("pa-limit-6.5") ? LimeConstants.Of("pa-per-meq-6.5") * reading
         : LimeConstants.Of("pa-least-6.5");
+
+    internal override Finding? Refusal(LimeSample sample, double targetPh) =>
+        sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < LimeConstants.Of("pa-limit-6.5") ? FindingCatalog.Create("lime-ph-missing-required") : null;
+
+    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
+    {
+        if (targetPh != HighTarget && reading == LimeConstants.Of("pa-limit-6.5"))
+        {
+            yield return FindingCatalog.Create("lime-rule-gap", ("method", "Pennsylvania's guide"), ("reading", Amounts.Print(reading, 1)));
+        }
+    }
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>A laboratory's printed rate with a method's own sum beside it. The printed rate is the one to follow.</summary>
 public sealed class PrintedLimeCheck : IWorkedResult
 {
-    /// <summary>Without a range from the reading error, figures this close count as the same.</summary>
+    /// <summary>Without a range from the reading error, figures this close count as the same (common practice).</summary>
     private const double SameWithinShare = 0.1;
 
     private PrintedLimeCheck(LimeRate printed, LimeNeed need)
@@ -21,7 +21,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
     /// <summary>Gets the method's answer.</summary>
     public LimeNeed Need { get; }
 
-    /// <summary>Gets the method's rate in the lime and for the depth of the printed one; null when the method does not answer or the limes cannot be compared.</summary>
+    /// <summary>Gets the method's rate in the lime and for the depth of the printed one; null when the method does not answer, aims at another pH, or the limes cannot be compared.</summary>
     public ApplicationRate? Computed { get; private init; }
 
     /// <summary>Gets a value indicating whether the two differ by more than the reading error explains; null when they cannot be compared.</summary>
@@ -49,7 +49,13 @@ public sealed class PrintedLimeCheck : IWorkedResult
             findings.Add(FindingCatalog.Create("lime-institution-mixed", ("printed", printed.Institution), ("computed", need.Method.Institution)));
         }
 
-        if (need.Rate is null || !Comparable(printed, need, material))
+        bool sameTarget = Math.Abs(printed.TargetPh - need.TargetPh) <= 1e-9;
+        if (!sameTarget)
+        {
+            findings.Add(FindingCatalog.Create("lime-printed-other-target", ("printed", LimeText.Ph(printed.TargetPh)), ("computed", LimeText.Ph(need.TargetPh))));
+        }
+
+        if (need.Rate is null || !sameTarget || !Comparable(printed, need, material))
         {
             return new(printed, need) { Findings = Finding.InOrder(findings) };
         }

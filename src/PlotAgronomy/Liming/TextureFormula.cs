@@ -15,6 +15,8 @@ internal sealed class TextureFormula : LimeFormula
 
     internal override string Reads => "water pH and a texture of sandy loam, loam or clay loam";
 
+    internal override bool ReadsPh => true;
+
     internal override bool NeedsWaterPh => true;
 
     internal override double? ReadingOf(LimeSample sample) =>
@@ -27,6 +29,9 @@ internal sealed class TextureFormula : LimeFormula
         return above <= 0 ? rows[0].PoundsPerAcre
             : LimeMath.Between(rows[above - 1].Ph, rows[above - 1].PoundsPerAcre, rows[above].Ph, rows[above].PoundsPerAcre, reading);
     }
+
+    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) =>
+        Rows.Value[sample.Report.Texture!.Value].Any(r => r.Ph == reading) ? [] : [FindingCatalog.Create("lime-interpolated")];
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {

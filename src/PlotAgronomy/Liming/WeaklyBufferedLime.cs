@@ -7,11 +7,13 @@ namespace PlotAgronomy.Liming;
 /// <summary>Lime on weakly buffered soil (sand, low CEC): a range with its cap and a careful first dressing, never one exact figure.</summary>
 public sealed class WeaklyBufferedLime : IWorkedResult
 {
+    private const string RuleName = "rule for weakly buffered soil";
+
     private readonly double ph;
     private readonly double target;
-    private readonly double capacity;
+    private readonly double? capacity;
 
-    private WeaklyBufferedLime(double ph, double target, double capacity)
+    private WeaklyBufferedLime(double ph, double target, double? capacity)
     {
         this.ph = ph;
         this.target = target;
@@ -27,17 +29,19 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     /// <summary>Gets the rule's higher figure before the cap: 1 ton/ac for each 0.3 pH.</summary>
     public required LimeRate RuleHigh { get; init; }
 
-    /// <summary>Gets what a buffer method made for such soils gives from the CEC and pH alone (Adams-Evans, from memory).</summary>
-    public required LimeRate ByCapacity { get; init; }
+    /// <summary>Gets what Adams-Evans, made for such soils, gives from the CEC and pH alone (from memory); null unless it was named among
+    /// the methods and covers this pH and target.</summary>
+    public LimeRate? ByCapacity { get; private init; }
 
-    /// <summary>Gets the lower end of the advice.</summary>
-    public required ApplicationRate AdviceLow { get; init; }
+    /// <summary>Gets the lower end of the advice: the smaller of the rule's lower figure and <see cref="ByCapacity"/>, without it of the
+    /// rule's lower figure and the first dressing.</summary>
+    public required LimeRate AdviceLow { get; init; }
 
     /// <summary>Gets the upper end of the advice, never above the cap.</summary>
-    public required ApplicationRate AdviceHigh { get; init; }
+    public required LimeRate AdviceHigh { get; init; }
 
     /// <summary>Gets the most to put on first.</summary>
-    public required ApplicationRate FirstDressing { get; init; }
+    public required LimeRate FirstDressing { get; init; }
 
     /// <summary>Gets the most to put on at once.</summary>
     public required ApplicationRate MostAtOnce { get; init; }
@@ -49,77 +53,89 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE", "LIME-AE1", .. BufferNeeds.SelectMany(n => n.SourceIds).Where(id => id is not ("PRACTICE" or "LIME-AE1")).Distinct()];
+    public ImmutableArray<string> SourceIds =>
+        [.. BufferNeeds.SelectMany(n => n.SourceIds).Concat(ByCapacity is null ? [] : ["LIME-AE1"]).Prepend("PRACTICE").Distinct()];
 
-    /// <summary>Lays the rule for weakly buffered soil beside the buffer methods.</summary>
-    /// <param name="sample">Sample with a water pH and a CEC below 7 meq/100 g.</param>
+    /// <summary>Says whether a sample calls for the rule.</summary>
+    /// <param name="sample">Sample.</param>
+    /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
+    /// <returns>True below the target, up to a target of 7, with a CEC below 7 meq/100 g, or with no CEC on sand and loamy sand.</returns>
+    public static bool AppliesTo(LimeSample sample, double targetPh)
+    {
+        ArgumentNullException.ThrowIfNull(sample);
+        return Guard.Between(targetPh, 4, 9, "pH") <= LimeConstants.Of("over-lime-target") && sample.IsWeaklyBuffered && sample.WaterPh < targetPh;
+    }
+
+    /// <summary>Lays the rule for weakly buffered soil beside the methods named.</summary>
+    /// <param name="sample">Sample with a water pH and a CEC below 7 meq/100 g, or without a CEC on sand or loamy sand.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 7.</param>
-    /// <param name="bufferMethods">Buffer methods to lay beside the rule.</param>
+    /// <param name="methods">Methods to lay beside the rule. Adams-Evans, named here, answers from its buffer when the report has it, and
+    /// from CEC and pH.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A target outside its range.</exception>
-    /// <exception cref="ArgumentException">The sample has no water pH, no CEC, or a CEC that is not below 7 meq/100 g.</exception>
+    /// <exception cref="ArgumentException">The sample has no water pH, or its soil is not weakly buffered.</exception>
     /// <remarks>Rule (PRACTICE): 1 ton/ac for each 0.3 to 0.4 pH wanted, at most 2 ton/ac. Adams-Evans from CEC and pH:
-    /// 0.75 x CEC x (Hs now - Hs at target) ton/ac of ag lime (LIME-AE1, memory). No lime at or above the target.</remarks>
-    public static WeaklyBufferedLime For(LimeSample sample, double targetPh, params ReadOnlySpan<LimeMethod> bufferMethods)
+    /// 0.75 x CEC x (Hs now - Hs at target) ton/ac of ag lime (LIME-AE1, memory); beside the rule its ag lime counts pound for pound
+    /// as ground limestone, whose strength the rule does not print. No lime at or above the target.</remarks>
+    public static WeaklyBufferedLime For(LimeSample sample, double targetPh, params ReadOnlySpan<LimeMethod> methods)
     {
         ArgumentNullException.ThrowIfNull(sample);
         double target = Guard.Between(targetPh, 4, 7, "pH");
-        if (sample.WaterPh is not { } ph || sample.Capacity is not { } capacity || capacity >= LimeConstants.Of("weak-cec-limit"))
+        if (sample.WaterPh is not { } ph || !sample.IsWeaklyBuffered)
         {
-            throw new ArgumentException("The rule needs a water pH and a CEC below 7 meq/100 g.", nameof(sample));
+            throw new ArgumentException("The rule needs a water pH and a CEC below 7 meq/100 g, or sand or loamy sand without a CEC.", nameof(sample));
         }
 
-        var needs = ImmutableArray.CreateBuilder<LimeNeed>();
-        foreach (var method in bufferMethods)
-        {
-            needs.Add(method.NeedFor(sample, target));
-        }
-
+        var adamsEvans = methods.ToImmutableArray().FirstOrDefault(m => m.Formula is AdamsEvansFormula);
+        ImmutableArray<LimeNeed> needs = [.. methods.ToImmutableArray().Where(m => m != adamsEvans || m.Formula.ReadingOf(sample) is not null).Select(m => m.NeedFor(sample, target))];
+        var refusal = adamsEvans is null ? null : AdamsEvans.Refusal(ph, target);
+        double? byCapacity = adamsEvans is null || refusal is not null || sample.Capacity is not { } cec ? null
+            : ph < target ? AdamsEvans.TonsPerAcre(cec, ph, target) : 0;
         double cap = LimeConstants.Of("weak-cap");
         double first = LimeConstants.Of("weak-first-dressing");
         double wanted = Math.Max(0, target - ph);
         double low = wanted / LimeConstants.Of("weak-ph-per-ton-high");
         double high = wanted / LimeConstants.Of("weak-ph-per-ton-low");
-        double byCapacity = wanted > 0 ? LimeConstants.Of("ae-ag-lime-per-meq") * capacity * (Saturation(ph) - Saturation(target)) : 0;
-        double adviceHigh = Math.Min(cap, Math.Max(high, byCapacity));
+        double adviceHigh = Math.Min(cap, Math.Max(high, byCapacity ?? 0));
         int months = (int)LimeConstants.Of("weak-retest-months");
-        return new(ph, target, capacity)
+        return new(ph, target, sample.Capacity)
         {
-            BufferNeeds = needs.ToImmutable(),
-            RuleLow = Rate(low, "ground-limestone"),
-            RuleHigh = Rate(high, "ground-limestone"),
-            ByCapacity = Rate(byCapacity, "adams-evans-ag-lime"),
-            AdviceLow = ApplicationRate.FromShortTonsPerAcre(Math.Min(adviceHigh, Math.Min(low, byCapacity))),
-            AdviceHigh = ApplicationRate.FromShortTonsPerAcre(adviceHigh),
-            FirstDressing = ApplicationRate.FromShortTonsPerAcre(Math.Min(first, adviceHigh)),
+            BufferNeeds = needs,
+            RuleLow = Rate(low),
+            RuleHigh = Rate(high),
+            ByCapacity = byCapacity is { } tons ? Rate(tons, "adams-evans-ag-lime") : null,
+            AdviceLow = Rate(Math.Min(adviceHigh, Math.Min(low, byCapacity ?? first))),
+            AdviceHigh = Rate(adviceHigh),
+            FirstDressing = Rate(Math.Min(first, adviceHigh)),
             MostAtOnce = ApplicationRate.FromShortTonsPerAcre(cap),
             RetestWithinMonths = months,
             Findings = Finding.InOrder(
             [
                 FindingCatalog.Create("lime-weakly-buffered-range", ("first", Amounts.Print(first, 1)), ("cap", Amounts.Print(cap, 1)), ("months", Amounts.Print(months, 0))),
-                FindingCatalog.Create("lime-weakly-buffered", ("cec", Amounts.Print(capacity, 1))),
+                CautionFor(sample),
                 FindingCatalog.Create("lime-extra-effect"),
-                MemoryGate.FindingFor("Adams-Evans", "LIME-AE1"),
+                .. byCapacity is null ? Array.Empty<Finding>() : [MemoryGate.FindingFor("Adams-Evans", "LIME-AE1")],
+                .. refusal is null ? Array.Empty<Finding>() : [refusal],
                 .. needs.SelectMany(n => n.Findings),
             ]),
         };
 
-        LimeRate Rate(double tons, string basis) =>
-            LimeRate.Of(ApplicationRate.FromShortTonsPerAcre(tons), target, Length.FromInches(20.0 / 3), LimeBasis.Find(basis), "rule for weakly buffered soil");
+        LimeRate Rate(double tons, string basis = "ground-limestone") =>
+            LimeRate.Of(ApplicationRate.FromShortTonsPerAcre(tons), target, Length.FromInches(20.0 / 3), LimeBasis.Find(basis), RuleName);
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
     [
         .. BufferNeeds.Where(n => n.Rate is not null).Select(n => new WorkedLine("By buffer", n.Method.Name, n.Rate!.ToString(), n.Method.SourceId)),
-        new("By the rule", "(target - pH) / 0.4 to / 0.3", $"({LimeText.Ph(target)} - {LimeText.Ph(ph)}): {LimeText.Tons(RuleLow.OfBasis.PoundsPerAcre)} to {LimeText.Tons(RuleHigh.OfBasis.PoundsPerAcre)} ton/ac, at most {LimeText.Tons(MostAtOnce.PoundsPerAcre)} at once", "PRACTICE"),
-        new("By CEC", "0.75 x CEC x (acid share now - at the target)", $"CEC {Amounts.Print(capacity, 1)}: {LimeText.Tons(ByCapacity.OfBasis.PoundsPerAcre)} ton/ac", "LIME-AE1"),
-        new("Advice", "from the smallest to the cap", $"{LimeText.Tons(AdviceLow.PoundsPerAcre)} to {LimeText.Tons(AdviceHigh.PoundsPerAcre)} ton/ac; first at most {LimeText.Tons(FirstDressing.PoundsPerAcre)}, test again within {Amounts.Print(RetestWithinMonths, 0)} months"),
+        new("By the rule", "(target - pH) / 0.4 to / 0.3", $"({LimeText.Ph(target)} - {LimeText.Ph(ph)}): {Tons(RuleLow)} to {Tons(RuleHigh)} ton/ac, at most {LimeText.Tons(MostAtOnce.PoundsPerAcre)} at once", "PRACTICE"),
+        .. ByCapacity is { } rate ? new[] { new WorkedLine("By CEC", "0.75 x CEC x (acid share now - at the target)", $"CEC {Amounts.Print(capacity!.Value, 1)}: {Tons(rate)} ton/ac of ag lime, counted as ground limestone", "LIME-AE1") } : [],
+        new("Advice", ByCapacity is null ? "from a careful first dressing to the cap" : "from the smallest to the cap", $"{Tons(AdviceLow)} to {Tons(AdviceHigh)} ton/ac; first at most {Tons(FirstDressing)}, test again within {Amounts.Print(RetestWithinMonths, 0)} months", "PRACTICE"),
     ];
 
-    private static double Saturation(double ph) =>
-        Math.Max(0, LimeMath.AcidSaturation(Math.Max(ph, LowestPh), LimeConstants.Of("ae-ph-constant"), LimeConstants.Of("ae-ph-linear"), LimeConstants.Of("ae-ph-square")));
+    internal static Finding CautionFor(LimeSample sample) => sample.Capacity is { } capacity
+        ? FindingCatalog.Create("lime-weakly-buffered", ("cec", Amounts.Print(capacity, 1)))
+        : FindingCatalog.Create("lime-sand-weakly-buffered");
 
-    /// <summary>The pH at which the curve turns; below it the soil counts as wholly acid.</summary>
-    private static double LowestPh => LimeConstants.Of("ae-ph-constant") - (LimeConstants.Of("ae-ph-linear") * LimeConstants.Of("ae-ph-linear") / (4 * LimeConstants.Of("ae-ph-square")));
+    private static string Tons(LimeRate rate) => LimeText.Tons(rate.OfBasis.PoundsPerAcre);
 }

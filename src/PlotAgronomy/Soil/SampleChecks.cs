@@ -13,7 +13,7 @@ internal static class SampleChecks
     private const double DeepestInches = 9;
     private const double DepthToleranceInches = 1;
 
-    internal static IEnumerable<Finding> Of(SoilReport report, DateOnly today)
+    internal static IEnumerable<Finding> OfAge(SoilReport report, DateOnly today)
     {
         if (report.SampledOn is not { } day)
         {
@@ -26,6 +26,14 @@ internal static class SampleChecks
         else if (day.AddYears(LongestYears) < today)
         {
             yield return FindingCatalog.Create("soil-report-old", ("date", Date(day)), ("years", Years(day, today)));
+        }
+    }
+
+    internal static IEnumerable<Finding> Of(SoilReport report, DateOnly today)
+    {
+        foreach (var finding in OfAge(report, today))
+        {
+            yield return finding;
         }
 
         if (SoilProgram.Of(report) is { SampledDepthInches: { } programDepth } program)

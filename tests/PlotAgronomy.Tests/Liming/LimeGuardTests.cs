@@ -111,8 +111,8 @@ public class LimeGuardTests
     public void No_lime_on_weakly_buffered_soil_at_its_target()
     {
         var weak = WeaklyBufferedLime.For(LimeSample.From(Report(6.6, cec: 4)), 6.5);
-        Assert.Equal(0, weak.AdviceHigh.PoundsPerAcre);
-        Assert.Equal(0, weak.FirstDressing.PoundsPerAcre);
+        Assert.Equal(0, weak.AdviceHigh.OfBasis.PoundsPerAcre);
+        Assert.Equal(0, weak.FirstDressing.OfBasis.PoundsPerAcre);
     }
 
     [Fact]

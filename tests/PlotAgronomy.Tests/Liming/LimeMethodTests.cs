@@ -73,7 +73,13 @@ public class LimeMethodTests
     [Theory]
     [InlineData("oregon-2025-sikora", SoilBuffer.Sikora, 4.79, 6.4, "lime-reading-outside")]
     [InlineData("oregon-2025-sikora", SoilBuffer.Sikora, 6.91, 6.4, "lime-reading-outside")]
-    [InlineData("tri-state-1995-smp", SoilBuffer.Smp, 4.79, 6.5, "lime-reading-outside")]
+    [InlineData("tri-state-1995-smp", SoilBuffer.Smp, 4.79, 6.5, "lime-reading-outside-practice")]
+    [InlineData("wisconsin-a2809", SoilBuffer.Smp, 7.01, 6.3, "lime-reading-outside-practice")]
+    [InlineData("kansas-mf2586", SoilBuffer.Smp, 4.79, 6.8, "lime-reading-outside-practice")]
+    [InlineData("iowa-pm1688-equation", SoilBuffer.Smp, 5.79, 6.5, "lime-reading-outside-practice")]
+    [InlineData("north-carolina-mehlich", SoilBuffer.Mehlich, 6.2, 6.6, "lime-target-too-high")]
+    [InlineData("adams-evans", SoilBuffer.AdamsEvans, 7.6, 6.51, "lime-target-too-high")]
+    [InlineData("adams-evans", SoilBuffer.AdamsEvans, 5.99, 6.0, "lime-reading-outside-practice")]
     [InlineData("iowa-pm1688-table", SoilBuffer.Smp, 5.79, 6.5, "lime-reading-outside")]
     [InlineData("oregon-em9057-smp", SoilBuffer.Smp, 6.6, 6.0, "lime-cell-blank")]
     [InlineData("oregon-2025-sikora", SoilBuffer.Sikora, 6.0, 6.5, "lime-target-not-offered")]
@@ -193,8 +199,86 @@ public class LimeMethodTests
     public void The_domain_of_adams_evans_ends_at_its_capacity_and_its_need()
     {
         Assert.True(Need("adams-evans", Report(5.6, SoilBuffer.AdamsEvans, 6.5), 6.5).Has("lime-cec-outside"));
-        Assert.True(Need("adams-evans", Report(4.5, SoilBuffer.AdamsEvans, 6.6), 6.5).Has("lime-need-above-domain"));
+        Assert.True(Need("adams-evans", Report(4.6, SoilBuffer.AdamsEvans, 6.6), 6.5).Has("lime-need-above-domain"));
     }
+
+    [Theory]
+    [InlineData(4.5, false)]
+    [InlineData(4.51, true)]
+    [InlineData(4.52, true)]
+    public void Adams_evans_begins_where_the_soil_is_wholly_acid(double waterPh, bool answers)
+    {
+        // Closed form: 7.79 - 5.55 Hs + 2.27 Hs2 at Hs = 1 is pH 4.51; below it the acid share would pass 1.
+        var need = Need("adams-evans", Report(waterPh, SoilBuffer.AdamsEvans, 7.8), 6.0);
+        Assert.Equal(answers, need.Rate is not null);
+        Assert.Equal(!answers, need.Has("lime-ph-below-domain"));
+    }
+
+    [Theory]
+    [InlineData(3.99, 2000, false)]
+    [InlineData(4.0, 3360, true)]
+    [InlineData(4.01, 3368.4, false)]
+    public void Pennsylvanias_rule_has_a_gap_that_is_named(double acidity, double pounds, bool named)
+    {
+        // Agronomy Guide (Penn State): 840 x acidity above 4.0, 2000 lb below it; exactly 4.0 is in neither.
+        var need = Need("pennsylvania-field", Acid(6.0, acidity), 6.5);
+        Assert.Equal(pounds, need.Rate!.OfBasis.PoundsPerAcre, 1e-6);
+        Assert.Equal(named, need.Has("lime-rule-gap"));
+    }
+
+    [Fact]
+    public void Pennsylvanias_least_rate_asks_for_the_pH()
+    {
+        Assert.True(Need("pennsylvania-field", Acid(null, 3.1), 6.5).Has("lime-ph-missing-required"));
+        Assert.Null(Need("pennsylvania-field", Acid(null, 3.1), 6.5).Rate);
+        Assert.NotNull(Need("pennsylvania-field", Acid(null, 6.2), 6.5).Rate);
+    }
+
+    [Fact]
+    public void Ontarios_capped_cells_say_so()
+    {
+        Assert.True(Need("ontario-smp", Report(4.6, SoilBuffer.Smp, 5.0), 6.5).Has("lime-table-capped"));
+        Assert.False(Need("ontario-smp", Report(5.2, SoilBuffer.Smp, 6.0), 6.5).Has("lime-table-capped"));
+    }
+
+    [Fact]
+    public void A_texture_rate_is_interpolated_aloud_and_carries_a_range()
+    {
+        SoilReport Loam(double ph) => new() { Laboratory = "test laboratory", WaterPh = WaterPh.FromValue(ph), Texture = SoilTexture.Loam };
+        Assert.False(Need("texture-fallback", Loam(5.0), 6.5).Has("lime-interpolated"));
+        var between = Need("texture-fallback", Loam(5.25), 6.5);
+        Assert.True(between.Has("lime-interpolated"));
+        // Half way between 10.5 and 8 lb/100 ft2.
+        Assert.Equal(92.5, between.Rate!.OfBasis.PoundsPerThousandSquareFeet, 1e-9);
+        Assert.True(between.Lowest!.OfBasis < between.Rate.OfBasis && between.Highest!.OfBasis > between.Rate.OfBasis);
+    }
+
+    [Fact]
+    public void Vermonts_middle_class_reaches_to_its_printed_end()
+    {
+        // University of Vermont: classes 6.2-6.7 and above 6.7; the target of 6.5 rules from 6.5 on.
+        var vermont = LimeRequirement.ByName("vermont-aluminum").Formula;
+        Assert.Equal(1000, vermont.PoundsPerAcre(20, LimeSample.From(Report(6.7)), 6.5));
+        Assert.Equal(0, vermont.PoundsPerAcre(20, LimeSample.From(Report(6.8)), 6.5));
+    }
+
+    [Theory]
+    [InlineData(SoilTexture.Sand, true)]
+    [InlineData(SoilTexture.LoamySand, true)]
+    [InlineData(SoilTexture.SandyLoam, false)]
+    public void Sand_without_a_capacity_is_taken_for_weakly_buffered(SoilTexture texture, bool weak)
+    {
+        var report = new SoilReport { Laboratory = "test laboratory", WaterPh = WaterPh.FromValue(5.4), BufferPhs = [BufferPh.FromValue(6.6, SoilBuffer.Sikora)], Texture = texture };
+        Assert.Equal(weak, Need("oregon-2025-sikora", report, 6.4).Has("lime-sand-weakly-buffered"));
+        Assert.Equal(weak, WeaklyBufferedLime.AppliesTo(LimeSample.From(report), 6.4));
+    }
+
+    private static SoilReport Acid(double? waterPh, double acidity) => new()
+    {
+        Laboratory = "test laboratory",
+        WaterPh = waterPh is { } ph ? WaterPh.FromValue(ph) : null,
+        ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(acidity),
+    };
 
     [Fact]
     public void Georgias_titration_ends_at_pH_six_and_a_half()

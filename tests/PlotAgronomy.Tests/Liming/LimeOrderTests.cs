@@ -133,6 +133,47 @@ public class LimeOrderTests
         Assert.Equal([0, 4, 8], order.Dressings.Select(d => d.MonthsAfterFirst));
     }
 
+    [Fact]
+    public void A_borrowed_limit_names_its_owner()
+    {
+        LimeOrder Order(double tons, ApplicationRate? most = null) => LimeOrder.For(new LimeOrderTerms { Rate = Rate(tons), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), MostAtOnce = most });
+        string Split(LimeOrder order) => order.Findings.Single(f => f.Code == "lime-split").Text;
+        string text = Split(Order(5));
+        Assert.Contains("the most Pennsylvania puts on at once, borrowed because test laboratory prints no limit", text, StringComparison.Ordinal);
+        Assert.Contains("12 months apart by common practice", text, StringComparison.Ordinal);
+        Assert.Equal([8000.0, 2000], Order(5).Dressings.Select(d => Math.Round(d.Mass.Pounds, 6)));
+        Assert.Contains("the most this order allows at once", Split(Order(5, ApplicationRate.FromShortTonsPerAcre(3))), StringComparison.Ordinal);
+        Assert.Single(Order(4).Dressings);
+    }
+
+    [Theory]
+    [InlineData(10, 1)]
+    [InlineData(11, 2)]
+    [InlineData(20, 2)]
+    [InlineData(21, 3)]
+    [InlineData(40, 3)]
+    public void The_garden_report_of_pennsylvania_knows_two_and_three_dressings(double poundsPer100, int parts)
+    {
+        // Soil test report notes (Penn State): 11-20 lb/100 ft2 in two dressings six months apart, 21 and more in three.
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(10 * poundsPer100), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), "Pennsylvania garden");
+        var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = LimingMaterial.PureCarbonate, Area = Area.FromSquareFeet(100) });
+        Assert.Equal(parts, order.Dressings.Length);
+        Assert.Equal(poundsPer100, order.Dressings.Sum(d => d.Mass.Pounds), 1e-9);
+        Assert.All(order.Dressings, d => Assert.Equal(poundsPer100 / parts, d.Mass.Pounds, 1e-9));
+    }
+
+    [Theory]
+    [InlineData(2000, false, false)]
+    [InlineData(2100, true, false)]
+    [InlineData(2300, false, true)]
+    public void Lime_already_above_the_need_is_named(double applied, bool small, bool large)
+    {
+        var order = LimeOrder.For(new LimeOrderTerms { Rate = Rate(1), Material = LimingMaterial.OfBasis(LimeBasis.OregonScore100), Area = Area.FromAcres(1), AlreadyApplied = [LimeApplication.Of(Mass.FromPounds(applied), LimingMaterial.OfBasis(LimeBasis.OregonScore100))] });
+        Assert.Equal(0, order.Product.Pounds);
+        Assert.Equal(small, order.Has("lime-above-need-small"));
+        Assert.Equal(large, order.Has("lime-above-need"));
+    }
+
     [Theory]
     [InlineData("Missouri", 3, new[] { 2.0, 1 }, 24)]
     [InlineData("Oregon", 3, new[] { 2.0, 1 }, 12)]

@@ -32,7 +32,32 @@ public class LimePracticeCases
         PracticeCase.AssertMatches("C01", "50 lb bags per dressing", Order(50).Dressings[0].Bags!.Value);
         PracticeCase.AssertMatches("C01", years, order.Dressings.Length);
         Assert.True(order.Has("lime-split"));
+        Assert.Equal(["the most this order allows at once"], order.Findings.Where(f => f.Code == "lime-split").Select(f => f.Text.Split(", ")[1].Split(": ")[0]));
         Assert.True(order.Has("lime-surface-slow"));
+    }
+
+    [Theory]
+    [InlineData(4.9, new string[0])]
+    [InlineData(5.2, new[] { "cereal_rye", "buckwheat" })]
+    public void C01_clover_waits_while_the_surface_lime_is_young(double ph, string[] now)
+    {
+        var outlook = LimeOutlook.For(new LimeOutlookTerms
+        {
+            SoilPh = WaterPh.FromValue(ph),
+            Rate = Rate(4),
+            ShareDelivered = Fraction.FromPercent(25),
+            Material = LimingMaterial.OfBasis(LimeBasis.OregonScore100),
+            Placement = LimePlacement.Surface,
+            LimedOn = new DateOnly(2027, 6, 15),
+            PlantingOn = new DateOnly(2027, 9, 1),
+            Kinds = [Kind("white_dutch_clover"), Kind("cereal_rye"), Kind("buckwheat")],
+        });
+        // The published lower limit of rye and buckwheat is pH 5.0, of white clover 5.5 or more: at 4.9 none of them is met.
+        Assert.Contains("white_dutch_clover", outlook.HoldBack.Select(k => k.Id));
+        Assert.Equal(now, outlook.SowNow.Select(k => k.Id));
+        Assert.True(outlook.Has("lime-kind-hold-back"));
+        Assert.True(outlook.Has("lime-too-young"));
+        Assert.Contains("2 inches after 12 months", outlook.Findings.Single(f => f.Code == "lime-surface-slow").Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -180,17 +205,31 @@ public class LimePracticeCases
     public void C23_sand_gets_a_range_and_a_careful_first_dressing()
     {
         var sample = LimeSample.From(Report(5.4, SoilBuffer.Smp, 6.9, cec: 4));
-        var weak = WeaklyBufferedLime.For(sample, 6.5, LimeRequirement.ByName("tri-state-1995-smp"));
+        var weak = WeaklyBufferedLime.For(sample, 6.5, LimeRequirement.ByName("tri-state-1995-smp"), LimeRequirement.ByName("adams-evans"));
         PracticeCase.AssertMatches("C23", "table", weak.BufferNeeds[0].Rate!.OfBasis.ShortTonsPerAcre);
         PracticeCase.AssertMatches("C23", "rule low", weak.RuleLow.OfBasis.ShortTonsPerAcre);
         PracticeCase.AssertMatches("C23", "rule high", weak.RuleHigh.OfBasis.ShortTonsPerAcre);
-        PracticeCase.AssertMatches("C23", "advice low", weak.AdviceLow.ShortTonsPerAcre);
-        PracticeCase.AssertMatches("C23", "advice high", weak.AdviceHigh.ShortTonsPerAcre);
-        PracticeCase.AssertMatches("C23", "first dressing", weak.FirstDressing.ShortTonsPerAcre);
-        Assert.Equal(500, weak.FirstDressing.Over(QuarterAcre).Pounds, 1e-9);
+        PracticeCase.AssertMatches("C23", "advice low", weak.AdviceLow.OfBasis.ShortTonsPerAcre);
+        PracticeCase.AssertMatches("C23", "advice high", weak.AdviceHigh.OfBasis.ShortTonsPerAcre);
+        PracticeCase.AssertMatches("C23", "first dressing", weak.FirstDressing.OfBasis.ShortTonsPerAcre);
+        Assert.Equal(500, weak.FirstDressing.OfBasis.Over(QuarterAcre).Pounds, 1e-9);
         Assert.Equal(12, weak.RetestWithinMonths);
         Assert.True(weak.Has("lime-weakly-buffered-range"));
+        Assert.True(weak.Has("data-from-memory"));
         Assert.True(weak.BufferNeeds[0].Has("lime-weakly-buffered"));
+    }
+
+    [Fact]
+    public void C23_without_a_method_from_memory_the_advice_rests_on_the_rule_alone()
+    {
+        var sample = LimeSample.From(Report(5.4, SoilBuffer.Sikora, 6.9, cec: 4));
+        var weak = WeaklyBufferedLime.For(sample, 6.5);
+        Assert.Null(weak.ByCapacity);
+        Assert.False(weak.Has("data-from-memory"));
+        Assert.DoesNotContain("LIME-AE1", weak.SourceIds);
+        // By hand: the rule asks for 2.75 to 3.67; from the first dressing of 1 to the cap of 2.
+        Assert.Equal(1, weak.AdviceLow.OfBasis.ShortTonsPerAcre, 1e-12);
+        Assert.Equal(2, weak.AdviceHigh.OfBasis.ShortTonsPerAcre, 1e-12);
     }
 
     [Fact]
@@ -209,7 +248,21 @@ public class LimePracticeCases
         PracticeCase.AssertMatches("C73", "blanket", comparison.Blanket.Pounds);
         PracticeCase.AssertMatches("C73", "wasted", comparison.Wasted.Pounds);
         Assert.Equal(0, comparison.LeftShort.Pounds);
-        Assert.True(comparison.Has("lime-blanket-waste"));
+        Assert.Contains("No plot inherits the report of another", comparison.Findings.Single(f => f.Code == "lime-blanket-waste").Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(2023, 11, 24, true)]
+    [InlineData(2023, 11, 25, false)]
+    public void C73_an_old_test_or_a_borrowed_one_is_named(int year, int month, int day, bool old)
+    {
+        SoilReport Tested() => new() { Laboratory = "test laboratory", SampledOn = new DateOnly(year, month, day) };
+        var shared = Tested();
+        LimePlotNeed Plot(string name, SoilReport report) => LimePlotNeed.Of(name, Area.FromAcres(0.4), Rate(1.5), report);
+        LimeByTest Compare(params LimePlotNeed[] plots) => LimeByTest.Compare(plots, Rate(1.5), LimingMaterial.OfBasis(LimeBasis.OregonScore100), new DateOnly(2026, 11, 25));
+        Assert.Equal(old, Compare(Plot("1", Tested()), Plot("2", Tested())).Has("soil-report-old"));
+        Assert.False(Compare(Plot("1", Tested()), Plot("2", Tested())).Has("lime-report-shared"));
+        Assert.True(Compare(Plot("1", shared), Plot("2", shared)).Has("lime-report-shared"));
     }
 
     private static PlotAgronomy.Seeds.CropKind Kind(string id) => PlotAgronomy.Seeds.KindCatalog.Standard.Kinds.Single(k => k.Id == id);

@@ -36,6 +36,14 @@ public class LimeRateTests
     }
 
     [Fact]
+    public void Georgias_pure_carbonate_becomes_ordinary_lime_by_its_efficiency()
+    {
+        // Lime buffer capacity by single addition (University of Georgia, 2010): 545.8 lb pure at 73 % is 747.6 lb.
+        var pure = LimeRate.Of(ApplicationRate.FromPoundsPerAcre(545.8), 6.3, Length.FromInches(20.0 / 3), LimeBasis.PureCarbonate, "Georgia");
+        Assert.Equal(747.6, pure.ConvertTo(LimeBasis.GeorgiaAgLime, LimingMaterial.PureCarbonate).Rate.OfBasis.PoundsPerAcre, 0.1);
+    }
+
+    [Fact]
     public void A_lime_of_unprinted_strength_is_not_converted() =>
         Assert.Throws<InvalidOperationException>(() => Rate(1, LimeBasis.Find("ground-limestone")).ConvertTo(LimeBasis.OhioEnp, LimingMaterial.PureCarbonate));
 
@@ -126,5 +134,8 @@ public class LimeRateTests
         Assert.True(PrintedLimeCheck.Of(Printed(2.8, "Kentucky", LimeBasis.Find("kentucky-rnv-100")), need).Has("lime-institution-mixed"));
         Assert.Null(PrintedLimeCheck.Of(Printed(2.8, "Vermont", LimeBasis.Find("ground-limestone")), need).Differs);
         Assert.Equal(2, above.ShowWork().Length);
+        var otherTarget = PrintedLimeCheck.Of(Rate(3.2, LimeBasis.OregonScore100, 6, 6.8, "Oregon"), need);
+        Assert.Null(otherTarget.Differs);
+        Assert.True(otherTarget.Has("lime-printed-other-target"));
     }
 }

@@ -14,6 +14,7 @@ public class LimeTableTests
     [InlineData("liming-indices.csv", 20)]
     [InlineData("liming-index-bands.csv", 47)]
     [InlineData("liming-bases.csv", 24)]
+    [InlineData("liming-constants.csv", 46)]
     [InlineData("liming-compounds.csv", 14)]
     [InlineData("liming-vermont.csv", 17)]
     [InlineData("liming-texture.csv", 15)]

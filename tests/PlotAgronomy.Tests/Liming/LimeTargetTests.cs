@@ -63,4 +63,16 @@ public class LimeTargetTests
         Assert.True(target.Has("lime-target-not-known"));
         Assert.Null(LimeTarget.For(Kind("chicory") with { Ph = null }, "Iowa").Ph);
     }
+
+    [Fact]
+    public void A_range_an_old_edition_and_a_kind_without_a_row_say_so()
+    {
+        var range = LimeTarget.For(Kind("buckwheat"), "Oklahoma");
+        Assert.Contains("a range of pH 5 to 6.5", range.Findings.Single(f => f.Code == "lime-target-from-range").Text, StringComparison.Ordinal);
+        Assert.True(LimeTarget.For(Kind("alfalfa"), "Ohio/Indiana/Michigan 1995").Has("lime-target-superseded"));
+        Assert.True(LimeTarget.For(Kind("alfalfa"), "Oregon").Has("lime-target-superseded"));
+        Assert.False(LimeTarget.For(Kind("alfalfa"), "Pennsylvania").Has("lime-target-superseded"));
+        Assert.False(LimeTarget.For(Kind("alfalfa"), "Pennsylvania").Has("lime-target-from-range"));
+        Assert.Contains("has no say", LimeTarget.For(Kind("chicory") with { Ph = null }, "Iowa").Findings.Single().Text, StringComparison.Ordinal);
+    }
 }

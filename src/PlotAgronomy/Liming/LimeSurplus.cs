@@ -1,0 +1,23 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>What to say when lime goes above its need.</summary>
+internal static class LimeSurplus
+{
+    /// <summary>Findings for lime above the need by a percentage; none at or below it.</summary>
+    internal static IEnumerable<Finding> Findings(double abovePercent)
+    {
+        if (abovePercent <= 1e-9)
+        {
+            yield break;
+        }
+
+        bool large = abovePercent > LimeConstants.Of("over-planned-percent");
+        yield return FindingCatalog.Create(large ? "lime-above-need" : "lime-above-need-small", ("percent", Amounts.Print(abovePercent, 1)));
+        if (large)
+        {
+            yield return FindingCatalog.Create("lime-extra-effect");
+        }
+    }
+}
