@@ -15,6 +15,9 @@ internal sealed class LimeAnswer
     /// <summary>The laboratory's own printed rate, used first.</summary>
     internal PrintedLimeRate? Printed { get; init; }
 
+    /// <summary>The printed rate held against our own sum for the same pH; null when nothing was printed.</summary>
+    internal PrintedLimeCheck? Check { get; init; }
+
     /// <summary>Our own sum, beside it or alone.</summary>
     internal required LimeNeed Computed { get; init; }
 

@@ -1,3 +1,5 @@
+using PlotAgronomy.Liming;
+
 namespace PlotAgronomy.Planning.Sections;
 
 /// <summary>Lime to buy and spread, and what it will have done by planting day.</summary>
@@ -12,13 +14,17 @@ internal static class LimeSection
         if (lime.Printed?.Rate is { } printed)
         {
             sheet.Figure("printed by the laboratory, used first", printed.ToString(), lime.Printed);
+            if (lime.Check is { Computed: { } alike } check)
+            {
+                sheet.Figure($"beside it, by {check.Need.Method.Name}", $"{SheetText.Tons(alike)} of the same lime and depth: {(check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows")}", check);
+            }
         }
 
         if (lime.Computed.Rate is { } computed)
         {
             sheet.Figure(
                 $"by {lime.Computed.Method.Name}",
-                computed.OfBasis.PoundsPerAcre == 0 ? "no lime" : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, {Amounts.Print(computed.Depth, "in", 1)} deep{Range(results)}",
+                computed.OfBasis.PoundsPerAcre == 0 ? "no lime" : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, {Amounts.Print(computed.Depth, "in", 1)} deep{Rounded(lime.Computed)}{Range(results)}",
                 lime.Computed);
         }
         else
@@ -28,7 +34,7 @@ internal static class LimeSection
 
         if (lime.WeaklyBuffered is { } weak)
         {
-            sheet.Figure("weakly buffered soil: what the rules support", $"{Amounts.Print(weak.AdviceLow.ShortTonsPerAcre, 1)} to {Amounts.Print(weak.AdviceHigh.ShortTonsPerAcre, 1)} ton/ac; at most {Amounts.Print(weak.FirstDressing.ShortTonsPerAcre, 1)} ton/ac at first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months", weak);
+            sheet.Figure("weakly buffered soil: what the rules support", $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months", weak);
         }
 
         if (lime.Order is { } order)
@@ -60,7 +66,7 @@ internal static class LimeSection
             return;
         }
 
-        sheet.Figure("worked by planting day", $"{FromTo(outlook.Worked.Low.Percent, outlook.Worked.High.Percent, 0)} % of the lime; all of it by about {SheetText.Date(outlook.FullEffectOn)}", outlook);
+        sheet.Figure("worked by planting day", $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{(outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "")}", outlook);
         sheet.Figure("pH to expect on planting day", FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1), outlook);
         sheet.Say(outlook.HoldBack.IsEmpty
             ? "Today's pH meets the lower limit of every kind with a known one."
@@ -68,10 +74,17 @@ internal static class LimeSection
         sheet.Say($"Test again about {SheetText.Date(outlook.RetestOn)}.");
     }
 
+    private static string Share(LimeReaction reaction) => $"{FromTo(reaction.Low.Percent, reaction.High.Percent, 0)} %";
+
+    private static string Tons(LimeRate rate) => Amounts.Print(rate.OfBasis.ShortTonsPerAcre, 1);
+
     private static string FromTo(double low, double high, int decimals) =>
         Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to ? from : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";
 
     private static string Names(IEnumerable<Seeds.CropKind> kinds) => string.Join(", ", kinds.Select(SheetText.Name));
+
+    private static string Rounded(LimeNeed need) => need is { Rate: { } exact, Published: { } published } && published.OfBasis != exact.OfBasis
+        ? $", as the institution rounds it {(published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis))}" : "";
 
     private static string Range(PlanResults results) =>
         results.Lime.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis

@@ -1,4 +1,5 @@
 using PlotAgronomy.Blends;
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
@@ -9,31 +10,33 @@ namespace PlotAgronomy.Planning.Sections;
 /// <summary>From the report to an order of lime: the printed rate first, ours beside it, the cheapest offer of those that can be counted.</summary>
 internal static class LimeSolver
 {
-    /// <summary>A printed rate that differs from ours by more than this part is worth a remark (common practice).</summary>
-    private const double RealDifference = 0.15;
+    /// <summary>Days that lime and urea or ammonium stay apart on the surface (common practice: two weeks).</summary>
+    private const int DaysApart = 14;
 
-    internal static LimeAnswer Solve(PlanContent plan, Blend blend)
+    internal static LimeAnswer Solve(PlanContent plan, Blend blend, PurchasePlan? fertilizer)
     {
         var (target, wanted) = Aim(plan, blend.KindShares);
         double targetPh = plan.LimeMethod.ClosestTarget(wanted);
         var computed = plan.LimeMethod.NeedFor(plan.Report, targetPh, plan.EarlierLime);
         var printed = plan.Printed?.Lime;
-        var used = printed is null ? computed.Published ?? computed.Rate : printed.Rate;
-        var weak = computed.Findings.Any(f => f.Code == "lime-weakly-buffered") ? WeaklyBufferedLime.For(LimeSample.From(plan.Report), targetPh, plan.LimeMethod) : null;
-        var (offer, order) = CheapestOrder(plan, used, weak);
+        var sample = LimeSample.From(plan.Report);
+        var weak = WeaklyBufferedLime.AppliesTo(sample, targetPh) ? WeaklyBufferedLime.For(sample, targetPh, plan.LimeMethod) : null;
+        var used = printed is not null ? printed.Rate : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
+        var (offer, order) = CheapestOrder(plan, used, weak, WithNitrogen(plan, fertilizer));
         return new LimeAnswer
         {
             Target = target,
             TargetPh = targetPh,
             TargetReason = Reason(plan, target, targetPh),
             Printed = printed,
+            Check = printed?.Rate is { } rate ? PrintedLimeCheck.Of(rate, plan.LimeMethod.NeedFor(plan.Report, plan.LimeMethod.ClosestTarget(rate.TargetPh), plan.EarlierLime)) : null,
             Computed = computed,
             WeaklyBuffered = weak,
             Used = used,
             Offer = offer,
             Order = order,
-            Outlook = Outlook(plan, used, offer, order),
-            Findings = [.. OwnFindings(plan, printed, computed, used, offer)],
+            Outlook = Outlook(plan, used, offer, order, printed is null ? weak : null),
+            Findings = [.. OwnFindings(plan, used, offer)],
         };
     }
 
@@ -48,19 +51,20 @@ internal static class LimeSolver
         plan.StatedTargetPh is not null ? "as the plan states."
         : target is { SetBy: { } kind, Ph: { } ph } && ph == targetPh ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
         : target is { SetBy: { } other, Ph: { } asked } ? $"the method's closest to {Amounts.Print(asked, 1)}, which {SheetText.Name(other)} asks for."
-        : "the method's own.";
+        : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
+        : "the lowest of the method's own, as no target of these kinds is known.";
 
-    private static (LimeOffer? Offer, LimeOrder? Order) CheapestOrder(PlanContent plan, LimeRate? used, WeaklyBufferedLime? weak) =>
+    private static (LimeOffer? Offer, LimeOrder? Order) CheapestOrder(PlanContent plan, LimeRate? used, WeaklyBufferedLime? weak, bool withNitrogen) =>
         used is null || used.OfBasis == ApplicationRate.Zero
             ? (null, null)
             : plan.LimeOffers.Where(o => CanBeCounted(o, used))
-                .Select(o => ((LimeOffer?)o, (LimeOrder?)Order(plan, used, o, weak)))
+                .Select(o => ((LimeOffer?)o, (LimeOrder?)Order(plan, used, o, weak, withNitrogen)))
                 .OrderBy(pair => pair.Item2!.Cost).FirstOrDefault();
 
     private static bool CanBeCounted(LimeOffer offer, LimeRate rate) =>
         offer.Material.Neutralizes && (rate.Basis.Figure is not { } figure || offer.Material.TryFigureIn(figure.Index, out _, out _));
 
-    private static LimeOrder Order(PlanContent plan, LimeRate rate, LimeOffer offer, WeaklyBufferedLime? weak) => LimeOrder.For(new LimeOrderTerms
+    private static LimeOrder Order(PlanContent plan, LimeRate rate, LimeOffer offer, WeaklyBufferedLime? weak, bool withNitrogen) => LimeOrder.For(new LimeOrderTerms
     {
         Rate = rate,
         Material = offer.Material,
@@ -68,7 +72,10 @@ internal static class LimeSolver
         Placement = Placement(plan),
         WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
         SoilClass = plan.Report.SoilClass ?? SoilClass.Mineral,
-        MostAtOnce = weak?.FirstDressing,
+        Report = plan.Report,
+        EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
+        WithUreaOrAmmonium = withNitrogen,
+        MostAtOnce = weak?.FirstDressing.OfBasis,
         FirstDressingOn = plan.LimeDate,
         Bag = offer.Bag,
         PricePerBag = offer.Price,
@@ -77,14 +84,19 @@ internal static class LimeSolver
     private static LimePlacement Placement(PlanContent plan) =>
         plan.Method == PlantingMethod.TilledAndPacked ? LimePlacement.WorkedIn : LimePlacement.Surface;
 
-    private static LimeOutlook? Outlook(PlanContent plan, LimeRate? used, LimeOffer? offer, LimeOrder? order) =>
+    private static bool WithNitrogen(PlanContent plan, PurchasePlan? fertilizer) =>
+        plan.LimeDate is { } limed && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and < DaysApart
+        && fertilizer?.Lines.Any(l => l.Product.Analysis.Percent(PlantNutrient.Nitrogen) > 0 && l.Product.Substance is not (FertilizerSubstance.CalciumNitrate or FertilizerSubstance.PotassiumNitrate)) == true;
+
+    /// <summary>On weakly buffered soil (<paramref name="range"/>) the first dressing is only a part of what the rule asks for.</summary>
+    private static LimeOutlook? Outlook(PlanContent plan, LimeRate? used, LimeOffer? offer, LimeOrder? order, WeaklyBufferedLime? range) =>
         used is null || offer is null || order is null || plan.LimeDate is not DateOnly limed || plan.Report.WaterPh is not { } ph || limed > plan.PlantingDate
             ? null
             : LimeOutlook.For(new LimeOutlookTerms
             {
                 SoilPh = ph,
                 Rate = used,
-                ShareDelivered = Fraction.FromValue(Math.Min(1, order.Dressings[0].Mass.Pounds / order.Product.Pounds)),
+                ShareDelivered = Fraction.FromValue(range is null ? Math.Min(1, order.Dressings[0].Mass.Pounds / order.Product.Pounds) : Math.Min(1, range.FirstDressing.RatioTo(range.RuleHigh))),
                 Material = offer.Material,
                 Placement = Placement(plan),
                 LimedOn = limed,
@@ -94,23 +106,26 @@ internal static class LimeSolver
                 ExchangeCapacity = plan.Report.PrintedExchangeCapacity,
             });
 
-    private static IEnumerable<Finding> OwnFindings(PlanContent plan, PrintedLimeRate? printed, LimeNeed computed, LimeRate? used, LimeOffer? offer)
+    private static IEnumerable<Finding> OwnFindings(PlanContent plan, LimeRate? used, LimeOffer? offer)
     {
-        if (printed?.Rate is { } theirs && computed.Rate is { } ours && theirs.Basis.Id == ours.Basis.Id && theirs.TargetPh == ours.TargetPh
-            && Math.Abs(theirs.OfBasis.PoundsPerAcre - ours.OfBasis.PoundsPerAcre) > RealDifference * Math.Max(theirs.OfBasis.PoundsPerAcre, ours.OfBasis.PoundsPerAcre))
+        foreach (var useless in plan.LimeOffers.Where(o => !o.Material.Neutralizes))
         {
-            yield return FindingCatalog.Create("plan-printed-lime-differs", ("printed", Amounts.Print(theirs.OfBasis, "ton/ac", 2)), ("ours", Amounts.Print(ours.OfBasis, "ton/ac", 2)), ("method", computed.Method.Name));
+            yield return FindingCatalog.Create("lime-offer-not-lime", ("material", useless.Material.Name));
         }
 
-        bool needed = used is not null && used.OfBasis > ApplicationRate.Zero;
-        if (needed && offer is null)
+        if (used is null || used.OfBasis == ApplicationRate.Zero)
+        {
+            yield break;
+        }
+
+        if (offer is null)
         {
             yield return plan.LimeOffers.IsEmpty
                 ? FindingCatalog.Create("plan-no-lime-offered")
-                : FindingCatalog.Create("plan-lime-not-countable", ("basis", used!.Basis.Name));
+                : FindingCatalog.Create("plan-lime-not-countable", ("basis", used.Basis.Name));
         }
 
-        if (needed && (plan.LimeDate is null || plan.LimeDate > plan.PlantingDate))
+        if (plan.LimeDate is null || plan.LimeDate > plan.PlantingDate)
         {
             yield return FindingCatalog.Create("plan-no-lime-date");
         }

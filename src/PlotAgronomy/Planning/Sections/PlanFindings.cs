@@ -7,7 +7,7 @@ internal static class PlanFindings
     {
         IWorkedResult?[] answers =
         [
-            results.Plan.Site.Measured, results.Need, results.Lime.Target, results.Lime.Printed, results.Lime.Computed,
+            results.Plan.Site.Measured, results.Need, results.Lime.Target, results.Lime.Printed, results.Lime.Check, results.Lime.Computed,
             results.Lime.WeaklyBuffered, results.Lime.Order, results.Lime.Outlook,
             results.Fertilizer, results.Blend, results.Crowding, results.Groups,
             .. results.Sown.Select(s => s.Bulk),

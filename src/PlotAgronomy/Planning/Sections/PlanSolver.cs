@@ -22,7 +22,7 @@ internal static class PlanSolver
             Plan = plan,
             ReportFindings = SoilPlausibility.Check(plan.Report, plan.PlantingDate),
             Need = need,
-            Lime = LimeSolver.Solve(plan, blend),
+            Lime = LimeSolver.Solve(plan, blend, purchase),
             Fertilizer = purchase,
             FertilizerAlternatives = PurchaseSolver.Alternatives(plan, need, purchase),
             Blend = blend,

@@ -18,9 +18,10 @@ internal static class WorkOrderSection
         if (results.Lime.Order is { } order)
         {
             string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
+            string what = order.Dressings.Length > 1 ? "first dressing of the lime" : "lime";
             yield return plan.Method == PlantingMethod.TilledAndPacked
-                ? $"Spread the lime{when} and work it in{(plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "")}."
-                : $"Spread the lime on the surface{when}; it works down slowly.";
+                ? $"Spread the {what}{when} and work it in{(plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "")}."
+                : $"Spread the {what} on the surface{when}; it works down slowly.";
         }
 
         if (plan.Site.Cover is GroundCover.SmotherCrop or GroundCover.SmallGrain && plan.Method == PlantingMethod.TilledAndPacked)
