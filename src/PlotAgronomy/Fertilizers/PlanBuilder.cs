@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Fertilizers.Solver;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
@@ -44,7 +45,7 @@ internal static class PlanBuilder
             MarginalCosts = MarginalCosts(shelf),
             Conflict = conflict,
             Findings = Finding.InOrder(PlanFindings.Of(form, area, lines, balances, conflict, isProven, gap, field).Concat(need.Findings)),
-            SourceIds = [.. need.SourceIds.Append("PRACTICE").Distinct().Order(StringComparer.Ordinal)],
+            SourceIds = [.. need.SourceIds.Append("PRACTICE").Concat(CountsCompounds(shelf.Targets, lines) ? [AtomicMasses.SourceId] : []).Distinct().Order(StringComparer.Ordinal)],
         };
     }
 
@@ -74,6 +75,10 @@ internal static class PlanBuilder
 
         return lines.ToImmutable();
     }
+
+    /// <summary>Whether a nutrient is counted that no label states, by the masses of its compound.</summary>
+    private static bool CountsCompounds(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines) =>
+        lines.Any(line => targets.Any(t => line.Product.Counted.Percent(t.Nutrient) > line.Product.Analysis.Percent(t.Nutrient)));
 
     private static ImmutableArray<NutrientBalance> Balances(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines) =>
         NutrientBalances.Of(targets, [.. lines.Select(line => (line.Product, line.Rate))]);

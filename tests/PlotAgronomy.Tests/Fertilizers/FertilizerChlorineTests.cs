@@ -71,6 +71,12 @@ public class FertilizerChlorineTests
     }
 
     [Fact]
-    public void The_working_shows_the_chlorine_it_counts() =>
-        Assert.Contains(FertilizerShelf.Of(Bag("0-0-60", 26)).Cheapest(Potash(60, 60), Acre).ShowWork(), l => l.Label == "Cl spread" && l.Numbers.StartsWith("(100 lb x 45.16", StringComparison.Ordinal));
+    public void The_working_shows_the_chlorine_it_counts_and_where_it_comes_from()
+    {
+        var shelf = FertilizerShelf.Of(Bag("0-0-60", 26));
+        var plan = shelf.Cheapest(Potash(60, 60), Acre);
+        Assert.Contains(plan.ShowWork(), l => l.Label == "Cl spread" && l.Numbers.StartsWith("(100 lb x 45.16", StringComparison.Ordinal));
+        Assert.Contains("MASS-IUPAC", plan.SourceIds);
+        Assert.DoesNotContain("MASS-IUPAC", shelf.Cheapest(Need(0, 0, 60), Acre).SourceIds);
+    }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Tests.Support;
@@ -52,15 +53,30 @@ public class FieldSheetTests
     public void No_phosphate_is_spread_where_the_test_is_high()
     {
         var sheet = WithPlentyOf("P", 34);
-        var phosphate = sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetTable>().Single(t => t.Columns.Contains("not above, lb/ac")).Rows
-            .Single(r => r.Cells[0].Contains("P2O5", StringComparison.Ordinal));
-        Assert.Equal(["0", "0", "0"], phosphate.Cells.Skip(1));
+        Assert.Equal(["0", "0", "0"], NeedRow(sheet, "phosphate").Skip(1));
         Assert.DoesNotContain(sheet.Findings, f => f.Code is "fertilizer-phosphate-unneeded" or "fertilizer-no-set-fits");
     }
 
     [Fact]
     public void Much_of_a_nutrient_nobody_asked_for_is_remarked_on() =>
         Assert.Contains(WithPlentyOf("K", 41).Findings, f => f.Code == "fertilizer-unneeded" && f.Text.Contains("K2O", StringComparison.Ordinal));
+
+    /// <summary>A cheap grade is put on offer for a clover stand that is to get 40 lb P2O5/ac. Legumes take at most 20 lb N/ac (common practice):
+    /// 10-20-20 brings just that, 12-20-20 would bring 24.</summary>
+    [Theory]
+    [InlineData("10-20-20", "20"), InlineData("12-20-20", "0")]
+    public void Nitrogen_on_clover_stays_within_its_limit(string grade, string brought)
+    {
+        var sheet = SheetBuilder.Build(PlanReader.Read(File.ReadAllText(Repository.PathOf("samples/data/frost-seeding.json"))
+            .Replace("\"analysis\": \"0-20-20\", \"package\": \"50 lb\", \"price\": 26", $"\"analysis\": \"{grade}\", \"package\": \"50 lb\", \"price\": 3", StringComparison.Ordinal)).Plan!);
+        Assert.Equal(["0", "20", brought], NeedRow(sheet, "nitrogen").Skip(1));
+        Assert.Equal(brought != "0", sheet.Findings.Any(f => f.Code == "fertilizer-nitrogen-on-legume"));
+        Assert.DoesNotContain(sheet.Findings, f => f.Code == "fertilizer-no-set-fits");
+    }
+
+    private static ImmutableArray<string> NeedRow(FieldSheet sheet, string nutrient) =>
+        sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetTable>().Single(t => t.Columns.Contains("not above, lb/ac")).Rows
+            .Single(r => r.Cells[0].StartsWith(nutrient, StringComparison.Ordinal)).Cells;
 
     [Fact]
     public void A_plan_with_an_area_alone_asks_for_sides()
