@@ -163,12 +163,21 @@ public sealed class PlotOutline
             LandMath.EastFeet(f.LongitudeDegrees, origin.LongitudeDegrees, mean),
             LandMath.NorthFeet(f.LatitudeDegrees, origin.LatitudeDegrees, mean))).ToList();
         return OutlineCleaning.TryTrack(places, out var corners, out var findings, out problem)
-            ? new PlotOutline(corners, name, origin, mean, noticed.Concat(findings).Concat(SizeRemarks(corners, onEarth: true)))
+            ? new PlotOutline(corners, name, origin, mean, noticed.Concat(findings).Concat(SizeRemarks(corners, onEarth: true)).Concat(PlaceRemarks(mean)))
             : null;
     }
 
     /// <summary>A ring on the same plane.</summary>
     internal PlotOutline Part(ImmutableArray<PlanePoint> ring) => new(ring, Name, Origin, meanLatitudeDegrees, []);
+
+    /// <summary>A longitude of North America read as a latitude lies near the pole, where a degree of longitude is short.</summary>
+    private static IEnumerable<Finding> PlaceRemarks(double latitudeDegrees)
+    {
+        if (Math.Abs(latitudeDegrees) > LandLimits.Of("far-latitude-degrees"))
+        {
+            yield return FindingCatalog.Create("land-latitude-unlikely", ("latitude", Amounts.Print(latitudeDegrees, 2)));
+        }
+    }
 
     private static IEnumerable<Finding> SizeRemarks(ImmutableArray<PlanePoint> corners, bool onEarth)
     {

@@ -71,7 +71,7 @@ public class LandProperties
     }
 
     [Property]
-    public bool A_plot_placed_on_the_earth_keeps_its_area_to_three_parts_per_million(PlotOutline outline, int latitude, int longitude) =>
+    public bool A_plot_placed_on_the_earth_keeps_its_area_as_far_as_one_latitude_can_tell(PlotOutline outline, int latitude, int longitude) =>
         Near.Equal(outline.Area.SquareFeet, OnEarth(outline, latitude % 65, longitude % 180).Area.SquareFeet, 3e-5);
 
     [Property]

@@ -129,4 +129,11 @@ public class PlotOutlineTests
 
     /// <summary>A place so many meters east and north of 40 N, 90 W.</summary>
     private static GeoPoint Fix(double east, double north) => GeoPoint.FromDegrees(40 + north / 111_034.6, -90 + east / 85_393.6);
+
+    [Theory, InlineData(-84.0, 31.0, true), InlineData(31.0, -84.0, false), InlineData(65.9, 25.0, false), InlineData(66.1, 25.0, true)]
+    public void Latitude_and_longitude_in_the_wrong_order_are_asked_about(double first, double second, bool asked)
+    {
+        var outline = PlotOutline.FromFixes([GeoPoint.FromDegrees(first, second), GeoPoint.FromDegrees(first, second + 0.0012), GeoPoint.FromDegrees(first + 0.0011, second + 0.0006)]);
+        Assert.Equal(asked, outline.Findings.Any(f => f.Code == "land-latitude-unlikely"));
+    }
 }

@@ -32,6 +32,23 @@ public class PassProperties
         return Uncovered(plan, inner) < 1e-6 * outline.Area.SquareFeet && plan.Lap.All(l => whole.Contains(Geometry.Of(l)));
     }
 
+    [Property(MaxTest = 30)]
+    public bool What_lies_beyond_the_lap_and_the_passes_is_told(PlotOutline outline, PositiveInt swath)
+    {
+        double feet = 3 + swath.Get % 15;
+        var plan = Lay(outline, feet, lap: true);
+        if (plan.Lap.IsEmpty)
+        {
+            return plan.Findings.Any(f => f.Code == "spread-lap-no-room");
+        }
+
+        // Nothing of what is within a swath of the edge is farther than a swath from the lap, but for a crumb of the edge.
+        var reached = plan.Lap.Select(l => (NetTopologySuite.Geometries.Geometry)Geometry.Of(l).Buffer(feet * 1.001)).Aggregate((a, b) => a.Union(b));
+        double beyond = Geometry.Of(outline).Boundary.Difference(reached).Length;
+        bool told = plan.Findings.Any(f => f.Code == "spread-lap-misses");
+        return told ? beyond > 0 : beyond < 1.5 * feet;
+    }
+
     [Property(MaxTest = 50)]
     public bool A_lap_keeps_half_a_swath_from_the_edge(PlotOutline outline, PositiveInt swath)
     {

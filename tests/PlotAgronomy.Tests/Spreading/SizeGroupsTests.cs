@@ -1,4 +1,3 @@
-using FsCheck.Xunit;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using UnitsNet;
@@ -99,15 +98,6 @@ public class SizeGroupsTests
         Assert.ThrowsAny<ArgumentException>(() => SizeGroups.Arrange([]));
     }
 
-    /// <summary>Second implementation: every way to part the kinds into passes, the fewest that keep the rule.</summary>
-    [Property(MaxTest = 200)]
-    public bool No_arrangement_takes_fewer_passes(byte[] sizes, bool[] chaffy)
-    {
-        var kinds = sizes.Take(7).Select((size, i) => HopperKind.FromSeedCount(
-            $"kind {i}", 1000, Length.FromMillimeters(0.5 + size / 25.0), chaffy: i < chaffy.Length && chaffy[i])).ToList();
-        return kinds.Count == 0 || SizeGroups.Arrange(kinds).Groups.Length == Fewest([], kinds);
-    }
-
     /// <summary>Common practice: oats and clover do not share a hopper.</summary>
     [Theory, InlineData("oats_spring"), InlineData("oats_winter")]
     public void No_small_clover_shares_a_pass_with_oats(string id)
@@ -130,26 +120,5 @@ public class SizeGroupsTests
         // Counts from memory stay marked: the winter pea has no published count that was read.
         Assert.Contains(plan.Findings, f => f.Code == "data-from-memory");
         Assert.Equal(Length.FromMillimeters(3).Millimeters, HopperKind.Of(KindCatalog.Standard.Find("cereal_rye"), Length.FromMillimeters(3)).Diameter!.Value.Millimeters);
-    }
-
-    private static int Fewest(List<List<HopperKind>> passes, IReadOnlyList<HopperKind> left)
-    {
-        if (left.Count == 0)
-        {
-            return passes.Count;
-        }
-
-        int fewest = int.MaxValue;
-        for (int i = 0; i <= passes.Count; i++)
-        {
-            var joined = i < passes.Count ? passes[i] : [];
-            if (joined.All(k => k.Chaffy == left[0].Chaffy
-                && Math.Max(k.Diameter!.Value.Millimeters, left[0].Diameter!.Value.Millimeters) <= 2 * Math.Min(k.Diameter!.Value.Millimeters, left[0].Diameter!.Value.Millimeters) * (1 + 1e-9)))
-            {
-                fewest = Math.Min(fewest, Fewest([.. passes.Where((_, j) => j != i), [.. joined, left[0]]], [.. left.Skip(1)]));
-            }
-        }
-
-        return fewest;
     }
 }
