@@ -99,7 +99,7 @@ public sealed class LimeOutlook : IWorkedResult
         new("Test again", "same season, same depth", RetestOn.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)),
     ];
 
-    private static string Names(ImmutableArray<CropKind> kinds) => kinds.IsEmpty ? "none" : string.Join(", ", kinds.Select(k => k.CommonName));
+    private static string Names(ImmutableArray<CropKind> kinds) => kinds.IsEmpty ? "none" : string.Join(", ", kinds.Select(k => k.ShortName));
 
     private static int MonthsToRetest(LimeOutlookTerms terms)
     {
@@ -136,7 +136,7 @@ public sealed class LimeOutlook : IWorkedResult
 
     private static IEnumerable<Finding> KindFindings(double ph, ImmutableArray<CropKind> holdBack, ImmutableArray<CropKind> unknown) =>
     [
-        .. holdBack.Select(k => FindingCatalog.Create("lime-kind-hold-back", ("kind", k.CommonName), ("minimum", LimeText.Ph(k.Ph!.MinimumPh)), ("ph", LimeText.Ph(ph)))),
-        .. unknown.Select(k => FindingCatalog.Create("lime-kind-limit-unknown", ("kind", k.CommonName))),
+        .. holdBack.Select(k => FindingCatalog.Create("lime-kind-hold-back", ("kind", k.ShortName), ("minimum", LimeText.Ph(k.Ph!.MinimumPh)), ("ph", LimeText.Ph(ph)))),
+        .. unknown.Select(k => FindingCatalog.Create("lime-kind-limit-unknown", ("kind", k.ShortName))),
     ];
 }

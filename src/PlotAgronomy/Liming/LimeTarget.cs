@@ -72,7 +72,7 @@ public sealed class LimeTarget : IWorkedResult
         }
 
         ImmutableArray<CropKind> outside = best is { } found ? [.. blend.Select(p => p.Kind).Where(k => k.Ph is { } range && (found.Ph < range.MinimumPh || found.Ph > range.MaximumPh))] : [];
-        findings.AddRange(outside.Select(k => FindingCatalog.Create("lime-target-wide", ("kind", k.CommonName), ("low", LimeText.Ph(k.Ph!.MinimumPh)), ("high", LimeText.Ph(k.Ph.MaximumPh)), ("target", LimeText.Ph(best!.Value.Ph)))));
+        findings.AddRange(outside.Select(k => FindingCatalog.Create("lime-target-wide", ("kind", k.ShortName), ("low", LimeText.Ph(k.Ph!.MinimumPh)), ("high", LimeText.Ph(k.Ph.MaximumPh)), ("target", LimeText.Ph(best!.Value.Ph)))));
         return new LimeTarget(institution)
         {
             Ph = best?.Ph,
@@ -89,7 +89,7 @@ public sealed class LimeTarget : IWorkedResult
                 sources.Add(row.SourceId);
                 if (row.Status == DataStatus.Memory)
                 {
-                    findings.Add(MemoryGate.FindingFor($"the target pH of {kind.CommonName}, {institution}", row.SourceId));
+                    findings.Add(MemoryGate.FindingFor($"the target pH of {kind.ShortName}, {institution}", row.SourceId));
                 }
 
                 if (SourceCatalog.Find(row.SourceId) is { SupersededBy: not null } source)
@@ -99,14 +99,14 @@ public sealed class LimeTarget : IWorkedResult
 
                 if (row.TargetPh is null)
                 {
-                    findings.Add(FindingCatalog.Create("lime-target-from-range", ("kind", kind.CommonName), ("institution", institution), ("range", row.RangeInWords), ("target", LimeText.Ph(row.LowestPh!.Value))));
+                    findings.Add(FindingCatalog.Create("lime-target-from-range", ("kind", kind.ShortName), ("institution", institution), ("range", row.RangeInWords), ("target", LimeText.Ph(row.LowestPh!.Value))));
                 }
 
                 return row.TargetPh ?? row.LowestPh;
             }
 
             sources.UnionWith(kind.Ph?.Evidence.SourceIds ?? []);
-            findings.Add(FindingCatalog.Create("lime-target-not-known", ("institution", institution), ("kind", kind.CommonName),
+            findings.Add(FindingCatalog.Create("lime-target-not-known", ("institution", institution), ("kind", kind.ShortName),
                 ("instead", kind.Ph is { } own ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken" : "it has no say")));
             return kind.Ph?.BestPhFrom;
         }
@@ -114,6 +114,6 @@ public sealed class LimeTarget : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => Ph is { } ph
-        ? [new("Target pH", "highest target of the kinds that matter", $"{LimeText.Ph(ph)}, set by {SetBy!.CommonName} ({Institution})", SourceIds.FirstOrDefault())]
+        ? [new("Target pH", "highest target of the kinds that matter", $"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})", SourceIds.FirstOrDefault())]
         : [];
 }

@@ -26,6 +26,14 @@ internal static class LimeOfferReading
             material = offer.Try("poundsEqualToOneTon", () => unlabelled.WithFigure(LimeFigure.FromNorthCarolinaLabel(label)));
         }
 
+        foreach (var figure in offer.Objects("labelFigures"))
+        {
+            if (material is { } plain && figure.Chosen("index", PlanVocabulary.LimeIndices) is { } index && figure.Number("value") is double value)
+            {
+                material = figure.Try("value", () => plain.WithFigure(LimeFigure.Of(index, value)));
+            }
+        }
+
         return material is null ? null : offer.Try("price", () => LimeOffer.InBags(material, bag, price));
     }
 

@@ -65,6 +65,7 @@ internal static class PlanShapes
         new("basis", FieldKind.Choice, "Material the rate is written for.") { Required = true, Choices = PlanVocabulary.LimeBases.Words },
         new("targetPh", FieldKind.Number, "pH it aims at.") { Required = true, Range = (4, 8.5) },
         new("depth", FieldKind.Amount, "Depth of soil it treats.") { Required = true, Example = "8 in" },
+        new("institution", FieldKind.Text, "Institution whose table the laboratory went by; without it, the laboratory itself.") { Example = "Oregon" },
     ]);
 
     internal static readonly PlanShape PrintedRecommendation = new("printedRecommendation", "What the laboratory itself recommended; used first.",
@@ -139,6 +140,12 @@ internal static class PlanShapes
         new("passing", FieldKind.Amount, "Part of the material that passes it.") { Required = true, Example = "60 %" },
     ]);
 
+    internal static readonly PlanShape LimeLabelFigure = new("limeLabelFigure", "What a label or dealer states in one state's terms.",
+    [
+        new("index", FieldKind.Choice, "Index it is stated in.") { Required = true, Choices = PlanVocabulary.LimeIndices.Words },
+        new("value", FieldKind.Number, "Figure: lb/ton for ENP, ECCE and ENM, percent for the others.") { Required = true, Range = (0, 5000) },
+    ]);
+
     internal static readonly PlanShape LimeMaterial = new("limeMaterial", "A liming material on offer.",
     [
         new("name", FieldKind.Text, "Name.") { Required = true, Example = "ground dolomite" },
@@ -147,6 +154,7 @@ internal static class PlanShapes
         new("moisture", FieldKind.Amount, "Moisture.") { Example = "3 %" },
         new("magnesium", FieldKind.Amount, "Magnesium, Mg.") { Example = "10 %" },
         new("sieves", FieldKind.List, "Fineness.") { Shape = Sieve },
+        new("labelFigures", FieldKind.List, "Figures the label or the dealer states; they go before computed ones.") { Shape = LimeLabelFigure },
         new("poundsEqualToOneTon", FieldKind.Number, "North Carolina labels only: pounds that equal one ton of standard lime.") { Range = (500, 20000) },
         new("package", FieldKind.Amount, "Package size.") { Required = true, Example = "40 lb" },
         new("price", FieldKind.Number, "Price of one package in the plan's currency.") { Required = true, Range = (0, 1e6) },

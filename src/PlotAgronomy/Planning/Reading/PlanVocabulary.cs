@@ -85,6 +85,8 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<LimeMethod> LimeMethods = new([.. LimeRequirement.Methods.Select(m => (m.Id, m))]);
 
+    internal static readonly PlanWords<LimeIndex> LimeIndices = new([.. LimeIndex.All.Select(i => (i.Id, i))]);
+
     internal static readonly PlanWords<LimeBasis> LimeBases = new([.. LimeBasis.All.Select(b => (b.Id, b))]);
 
     internal static readonly PlanWords<RecommendationSystem> NutrientSystems = new([.. RecommendationSystems.All.Select(s => (s.Id, s))]);

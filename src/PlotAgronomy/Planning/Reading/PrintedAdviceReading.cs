@@ -26,7 +26,7 @@ internal static class PrintedAdviceReading
     {
         var depth = lime.PositiveAmount<Length>("depth", Amounts.TryReadLength, l => l.Feet);
         return lime.Amount<ApplicationRate>("rate", Amounts.TryReadRate) is ApplicationRate rate && lime.Chosen("basis", PlanVocabulary.LimeBases) is { } basis
-            ? lime.Try("rate", () => PrintedLimeRate.Read(rate, lime.Number("targetPh"), depth, basis, laboratory))
+            ? lime.Try("rate", () => PrintedLimeRate.Read(rate, lime.Number("targetPh"), depth, basis, lime.Text("institution") ?? laboratory))
             : null;
     }
 }
