@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 

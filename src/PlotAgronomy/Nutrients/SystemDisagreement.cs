@@ -1,3 +1,5 @@
+using PlotAgronomy.Soil;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>How far apart the systems are for one nutrient, and why. Legal ceilings are not counted: they are not advice.</summary>

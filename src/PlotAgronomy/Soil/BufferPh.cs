@@ -37,7 +37,7 @@ public sealed record BufferPh
     public static BufferPh FromLimeTestIndex(double limeTestIndex, SoilBuffer buffer) =>
         new(Guard.AboveUpTo(limeTestIndex, 0, 140, "(lime test index)") / 10, Guard.Defined(buffer));
 
-    /// <summary>Invariant text such as <c>buffer pH 6.5 (Smp)</c>.</summary>
+    /// <summary>Invariant text such as <c>buffer pH 6.5 (SMP)</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"buffer pH {Value:0.###} ({Buffer})");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"buffer pH {Value:0.###} ({SoilWords.For(Buffer)})");
 }

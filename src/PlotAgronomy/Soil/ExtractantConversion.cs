@@ -79,7 +79,7 @@ public sealed class ExtractantConversion
         {
             if (refusedAnalyte == analyte && ((a == from && b == to) || (a == to && b == from)))
             {
-                return FindingCatalog.Create("soil-extractant-no-equation", ("analyte", analyte.ToString()), ("from", from.ToString()), ("to", to.ToString()), ("reason", reason));
+                return FindingCatalog.Create("soil-extractant-no-equation", ("analyte", analyte.ToString()), ("from", SoilWords.For(from)), ("to", SoilWords.For(to)), ("reason", reason));
             }
         }
 
@@ -95,19 +95,19 @@ public sealed class ExtractantConversion
         ArgumentNullException.ThrowIfNull(reading);
         if (reading.Analyte != Analyte || reading.Extractant != From)
         {
-            throw new ArgumentException($"'{Id}' takes {Analyte} by {From}, not {reading}.", nameof(reading));
+            throw new ArgumentException($"'{Id}' takes {Analyte} by {SoilWords.For(From)}, not {reading}.", nameof(reading));
         }
 
-        if (reading.Unit is SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex or SoilTestUnit.PercentSaturation)
+        if (SoilWords.IsIndex(reading.Unit) || reading.Unit == SoilTestUnit.PercentSaturation)
         {
-            throw new ArgumentException($"'{Id}' takes a concentration or lb/ac, not {reading.Unit}: convert the unit first.", nameof(reading));
+            throw new ArgumentException($"'{Id}' takes a concentration or lb/ac, not {SoilWords.For(reading.Unit)}: convert the unit first.", nameof(reading));
         }
 
         double value = reading.PrintedValue * Factor;
         var converted = SoilReading.Of(Analyte, value, reading.Unit, To, reading.Form);
         var step = new ConversionStep(Title, FormattableString.Invariant($"reading x {Factor:0.###}"), reading.PrintedValue, value, SourceId);
         return new ReadingConversion(reading, converted, [step], [FindingCatalog.Create("soil-extractant-converted",
-            ("analyte", Analyte.ToString()), ("from", From.ToString()), ("to", To.ToString()), ("method", Title), ("trust", Trust))]);
+            ("analyte", Analyte.ToString()), ("from", SoilWords.For(From)), ("to", SoilWords.For(To)), ("method", Title), ("trust", Trust))]);
     }
 
     /// <summary>Text such as <c>Bray P-1 to Mehlich-3, Ohio and Indiana</c>.</summary>

@@ -72,14 +72,14 @@ internal static class ReadingChecks
         {
             if (phosphorusOrPotassium && !program.Units.Contains(reading.Unit))
             {
-                yield return FindingCatalog.Create("soil-unit-not-programs", ("analyte", analyte), ("unit", reading.Unit.ToString()),
-                    ("program", program.Name), ("expected", string.Join(" or ", program.Units)));
+                yield return FindingCatalog.Create("soil-unit-not-programs", ("analyte", analyte), ("unit", SoilWords.For(reading.Unit)),
+                    ("program", program.Name), ("expected", SoilWords.Or(program.Units)));
             }
 
             if (reading.Extractant != Extractant.NotStated && !program.ExtractantsFor(reading.Analyte).IsEmpty && !program.Uses(reading.Analyte, reading.Extractant))
             {
-                yield return FindingCatalog.Create("soil-extractant-not-programs", ("analyte", analyte), ("extractant", reading.Extractant.ToString()),
-                    ("program", program.Name), ("expected", string.Join(" or ", program.ExtractantsFor(reading.Analyte))));
+                yield return FindingCatalog.Create("soil-extractant-not-programs", ("analyte", analyte), ("extractant", SoilWords.For(reading.Extractant)),
+                    ("program", program.Name), ("expected", SoilWords.Or(program.ExtractantsFor(reading.Analyte))));
             }
         }
         else if (phosphorusOrPotassium && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre))
@@ -92,7 +92,7 @@ internal static class ReadingChecks
             double limit = reading.Unit == SoilTestUnit.PartsPerMillion ? ppm : 2 * ppm;
             if (limited == reading.Analyte && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex) && reading.PrintedValue > limit)
             {
-                yield return FindingCatalog.Create("soil-value-high-for-unit", ("analyte", analyte), ("value", $"{Number(reading.PrintedValue)} {reading.Unit}"), ("limit", Number(limit)));
+                yield return FindingCatalog.Create("soil-value-high-for-unit", ("analyte", analyte), ("value", SoilWords.Printed(reading.PrintedValue, reading.Unit)), ("limit", Number(limit)));
             }
         }
     }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PlotAgronomy.Soil;
 
 /// <summary>One number of a soil report with everything it needs to mean something: what, how much, in which unit,
@@ -70,8 +68,8 @@ public sealed record SoilReading
         return UnitConversion.Run(this, unit, soil, form);
     }
 
-    /// <summary>Invariant text such as <c>Phosphorus 30 PartsPerMillion (Mehlich3)</c>.</summary>
+    /// <summary>Invariant text such as <c>phosphorus 30 ppm (Mehlich-3)</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
-        $"{Analyte}{(Form == PrintedForm.Oxide ? " as oxide" : "")} {PrintedValue:0.####} {Unit} ({Extractant})");
+    public override string ToString() =>
+        $"{SoilWords.For(Analyte)}{(Form == PrintedForm.Oxide ? " as oxide" : "")} {SoilWords.Printed(PrintedValue, Unit)} ({SoilWords.For(Extractant)})";
 }

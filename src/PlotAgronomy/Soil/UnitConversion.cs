@@ -206,15 +206,15 @@ internal sealed class UnitConversion
     private IndexScale Scale(SoilTestUnit unit)
     {
         var scale = IndexScale.Find(unit, reading.Analyte)
-            ?? throw new ArgumentException($"{unit} is not defined for {reading.Analyte}.", nameof(unit));
+            ?? throw new ArgumentException($"The {SoilWords.For(unit)} is not defined for {SoilWords.For(reading.Analyte)}.", nameof(unit));
         if (!IndexScale.Accepts(reading.Extractant))
         {
-            throw new ArgumentException($"{unit} is defined for Mehlich-3, not for {reading.Extractant}.", nameof(unit));
+            throw new ArgumentException($"The {SoilWords.For(unit)} is defined for Mehlich-3, not for {SoilWords.For(reading.Extractant)}.", nameof(unit));
         }
 
         if (scale.Status == DataStatus.Memory)
         {
-            findings.Add(MemoryGate.FindingFor($"{unit} of {reading.Analyte}", scale.SourceId));
+            findings.Add(MemoryGate.FindingFor($"the {SoilWords.For(unit)} of {SoilWords.For(reading.Analyte)}", scale.SourceId));
         }
 
         return scale;

@@ -131,8 +131,8 @@ public class SoilReadingTests
     public void Text_and_numbers_do_not_follow_the_culture(string culture)
     {
         using var scope = new CultureScope(culture);
-        Assert.Equal("Phosphorus 30.5 PartsPerMillion (Mehlich3)", SoilSamples.Phosphorus(30.5).ToString());
-        Assert.Equal("buffer pH 6.55 (Smp)", BufferPh.FromValue(6.55, SoilBuffer.Smp).ToString());
+        Assert.Equal("phosphorus 30.5 ppm (Mehlich-3)", SoilSamples.Phosphorus(30.5).ToString());
+        Assert.Equal("buffer pH 6.55 (SMP)", BufferPh.FromValue(6.55, SoilBuffer.Smp).ToString());
         Assert.Equal("1.5 meq/100 g", CationCharge.FromMilliequivalentsPer100Grams(1.5).ToString());
         var report = SoilSamples.Named("C18");
         Assert.Equal(11.53, CationBalance.Of(report, AcidityTerm.Named("smp-sodium-counted")).Capacity!.Value.Milliequivalents, 0.005);

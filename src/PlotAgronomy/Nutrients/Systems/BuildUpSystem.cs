@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients.Systems;
 

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using PlotAgronomy.Soil;
-
-namespace PlotAgronomy.Nutrients;
+namespace PlotAgronomy.Soil;
 
 /// <summary>Words of the trade for what a report holds.</summary>
 internal static class SoilWords
@@ -41,6 +38,18 @@ internal static class SoilWords
         _ => "an extractant the report does not name",
     };
 
+    internal static string For(SoilBuffer buffer) => buffer switch
+    {
+        SoilBuffer.Smp => "SMP",
+        SoilBuffer.Sikora2 => "Sikora-2",
+        SoilBuffer.ModifiedMehlich => "modified Mehlich",
+        SoilBuffer.AdamsEvans => "Adams-Evans",
+        SoilBuffer.ModifiedAdamsEvans => "modified Adams-Evans",
+        SoilBuffer.MooreSikora => "Moore-Sikora",
+        SoilBuffer.NewWoodruff => "new Woodruff",
+        _ => buffer.ToString(),
+    };
+
     internal static string For(SoilAnalyte analyte) => analyte switch
     {
         SoilAnalyte.NitrateNitrogen => "nitrate nitrogen",
@@ -67,8 +76,14 @@ internal static class SoilWords
     internal static string Amount(double value, SoilTestUnit? unit) => unit is null || IsIndex(unit.Value)
         ? $"index {Amounts.Print(value, 4)}" : $"{Amounts.Print(value, 4)} {For(unit.Value)}";
 
+    /// <summary>A value as a report prints it, with the name of its scale, such as <c>12 ppm</c> or <c>North Carolina index 45</c>.</summary>
+    internal static string Printed(double value, SoilTestUnit unit) =>
+        IsIndex(unit) ? $"{For(unit)} {Amounts.Print(value, 4)}" : $"{Amounts.Print(value, 4)} {For(unit)}";
+
     internal static bool IsIndex(SoilTestUnit unit) =>
         unit is SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex;
 
-    internal static string Or(ImmutableArray<Extractant> extractants) => string.Join(" or ", extractants.Select(For));
+    internal static string Or(IEnumerable<Extractant> extractants) => string.Join(" or ", extractants.Select(For));
+
+    internal static string Or(IEnumerable<SoilTestUnit> units) => string.Join(" or ", units.Select(For));
 }
