@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
@@ -5,37 +7,59 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Manganese availability index: the test and the pH together, because manganese locks up as the pH rises.</summary>
 /// <remarks>index = constant + per unit x test - 15.2 x pH. New Jersey calls it deficient below 25 and warns above 100
 /// (source SOIL-NJ1). Equation B of North Carolina, which the wildlife rows use, is from memory and asked for by name.</remarks>
-public static class ManganeseAvailability
+public sealed class ManganeseAvailability : IWorkedResult
 {
+    private readonly WorkedLine line;
+
+    private ManganeseAvailability(string title, string prefix, SystemConstant constant, double test, WaterPh ph)
+    {
+        ArgumentNullException.ThrowIfNull(ph);
+        string perTest = prefix == "NJ" ? "NJ-Mn-per-ppm" : "NC-Mn-per-index";
+        double perUnit = SystemConstants.Value(perTest), perPh = SystemConstants.Value($"{prefix}-Mn-per-pH");
+        Index = SystemMath.ManganeseIndex(constant, perUnit, test, perPh, ph.Value);
+        SourceIds = [.. constant.SourceId.Split(';')];
+        Findings = constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(title, constant.SourceId)] : [];
+        line = new WorkedLine(title, "constant + per unit x test - per pH x pH",
+            $"{Amounts.Print(constant, 1)} + {Amounts.Print(perUnit, 2)} x {Amounts.Print(test, 4)} - {Amounts.Print(perPh, 1)} x {Amounts.Print(ph.Value, 2)} = {Amounts.Print(Index, 1)}", SourceIds[0]);
+    }
+
+    /// <summary>Gets the index, a pure number; it may be negative on a limed soil poor in manganese.</summary>
+    public double Index { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <inheritdoc/>
+    public ImmutableArray<string> SourceIds { get; }
+
     /// <summary>North Carolina's equation A: 101.2 + 0.6 x Mn-I - 15.2 x pH (source SOIL-NC3).</summary>
     /// <param name="manganese">Manganese reading as a North Carolina index.</param>
     /// <param name="ph">Water pH.</param>
-    /// <returns>The index, a pure number.</returns>
+    /// <returns>The index.</returns>
     /// <exception cref="ArgumentException">Not a manganese reading in that unit.</exception>
-    public static double NorthCarolinaA(SoilReading manganese, WaterPh ph) => NorthCarolina("NC-Mn-A-constant", manganese, ph);
+    public static ManganeseAvailability NorthCarolinaA(SoilReading manganese, WaterPh ph) =>
+        new("the manganese availability index, equation A", "NC", SystemConstants.Find("NC-Mn-A-constant"), Checked(manganese, SoilTestUnit.NorthCarolinaIndex), ph);
 
-    /// <summary>North Carolina's equation B: 108.2 + 0.6 x Mn-I - 15.2 x pH. The 108.2 is from memory (source SOIL-NC3).</summary>
+    /// <summary>North Carolina's equation B, for the wildlife rows: 108.2 + 0.6 x Mn-I - 15.2 x pH. The 108.2 is from memory
+    /// (source SOIL-NC3), so the answer carries the finding <c>data-from-memory</c>.</summary>
     /// <inheritdoc cref="NorthCarolinaA" path="/param"/>
     /// <inheritdoc cref="NorthCarolinaA" path="/returns"/>
     /// <inheritdoc cref="NorthCarolinaA" path="/exception"/>
-    public static double NorthCarolinaB(SoilReading manganese, WaterPh ph) => NorthCarolina("NC-Mn-B-constant", manganese, ph);
+    public static ManganeseAvailability NorthCarolinaB(SoilReading manganese, WaterPh ph) =>
+        new("the manganese availability index, equation B", "NC", SystemConstants.Find("NC-Mn-B-constant"), Checked(manganese, SoilTestUnit.NorthCarolinaIndex), ph);
 
     /// <summary>New Jersey's form: 101.7 + 3.75 x ppm - 15.2 x pH (source SOIL-NJ1).</summary>
     /// <param name="manganese">Manganese reading by Mehlich-3 in ppm.</param>
     /// <param name="ph">Water pH.</param>
-    /// <returns>The index, a pure number.</returns>
+    /// <returns>The index.</returns>
     /// <exception cref="ArgumentException">Not a manganese reading in that unit.</exception>
-    public static double NewJersey(SoilReading manganese, WaterPh ph) => SystemMath.ManganeseIndex(
-        SystemConstants.Value("NJ-Mn-constant"), SystemConstants.Value("NJ-Mn-per-ppm"), Checked(manganese, SoilTestUnit.PartsPerMillion), SystemConstants.Value("NJ-Mn-per-pH"), PhOf(ph));
+    public static ManganeseAvailability NewJersey(SoilReading manganese, WaterPh ph) => NewJersey(Checked(manganese, SoilTestUnit.PartsPerMillion), ph);
 
-    private static double NorthCarolina(string constant, SoilReading manganese, WaterPh ph) => SystemMath.ManganeseIndex(
-        SystemConstants.Value(constant), SystemConstants.Value("NC-Mn-per-index"), Checked(manganese, SoilTestUnit.NorthCarolinaIndex), SystemConstants.Value("NC-Mn-per-pH"), PhOf(ph));
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() => [line];
 
-    private static double PhOf(WaterPh ph)
-    {
-        ArgumentNullException.ThrowIfNull(ph);
-        return ph.Value;
-    }
+    internal static ManganeseAvailability NewJersey(double ppm, WaterPh ph) =>
+        new("the manganese availability index of New Jersey", "NJ", SystemConstants.Find("NJ-Mn-constant"), ppm, ph);
 
     private static double Checked(SoilReading manganese, SoilTestUnit unit)
     {

@@ -47,7 +47,7 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
         }
 
         return ReportReadings.Find(Report, scale.Analyte, scale.Extractants, SoilTestUnit.PartsPerMillion) is { } manganese && Report.WaterPh is { } ph
-            ? (manganese.Reading, SystemMath.ManganeseIndex(SystemConstants.Value("NJ-Mn-constant"), SystemConstants.Value("NJ-Mn-per-ppm"), manganese.Value, SystemConstants.Value("NJ-Mn-per-pH"), ph.Value))
+            ? (manganese.Reading, ManganeseAvailability.NewJersey(manganese.Value, ph).Index)
             : null;
     }
 

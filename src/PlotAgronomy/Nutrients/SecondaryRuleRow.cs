@@ -22,7 +22,12 @@ internal sealed class SecondaryRuleRow
         Analyte = row.TextOrNull("analyte") is null ? null : row.Choice<SoilAnalyte>("analyte");
         Extractants = row.TextOrNull("extractants") is { } extractants ? [.. extractants.Split('|').Select(Enum.Parse<Extractant>)] : [];
         Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit");
-        ByManganeseAvailability = row.TextOrNull("index") == "north-carolina-a";
+        ManganeseIndex = row.TextOrNull("index") switch
+        {
+            "north-carolina-a" => ManganeseAvailability.NorthCarolinaA,
+            "north-carolina-b" => ManganeseAvailability.NorthCarolinaB,
+            _ => null,
+        };
         TestBelow = row.NumberOrNull("test_below");
         TestAtMost = row.NumberOrNull("test_at_most");
         PhAbove = row.NumberOrNull("ph_above");
@@ -57,8 +62,8 @@ internal sealed class SecondaryRuleRow
 
     internal SoilTestUnit? Unit { get; }
 
-    /// <summary>Whether the limits are for the manganese availability index (equation A) and not for the test itself.</summary>
-    internal bool ByManganeseAvailability { get; }
+    /// <summary>The index the limits are for; null when they are for the test itself.</summary>
+    internal Func<SoilReading, WaterPh, ManganeseAvailability>? ManganeseIndex { get; }
 
     internal double? TestBelow { get; }
 

@@ -6,7 +6,10 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>One rule asked of one report.</summary>
 internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, SecondarySetting setting)
 {
+    /// <summary>Alfalfa tissue below this is short of sulfur. Source SOIL-WI1.</summary>
     private const double TissueSulfurLowPercent = 0.25;
+
+    /// <summary>Magnesium below this share of the exchange capacity is low. Source SOIL-TS1, from memory like the rule that uses it.</summary>
     private const double MagnesiumLowPercent = 10;
 
     private readonly List<Finding> findings = [];
@@ -44,17 +47,17 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
 
         if (rule.Rows.All(r => r.SoilClass is not null) && (setting.SoilClass ?? report.SoilClass) is null)
         {
-            findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "the soil class")));
+            findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "The soil class")));
             return Silent();
         }
 
-        return Answer(ApplicationRate.Zero, ApplicationRate.Zero, false, test is { } value ? $"not needed at {Amounts.Print(value, 4)}" : "its condition is not met", test);
+        return Answer(ApplicationRate.Zero, ApplicationRate.Zero, false, test is { } value ? $"the test is high enough ({Amounts.Print(value, 4)}), so none is needed" : "it does not apply here, so none is needed", test);
     }
 
     private double? Test(SoilAnalyte analyte, SecondaryRuleRow row)
     {
         var readings = report.FindAll(analyte);
-        var reading = readings.FirstOrDefault(r => row.Extractants.IsEmpty || row.Extractants.Contains(r.Extractant));
+        var reading = readings.FirstOrDefault(r => row.Extractants.IsEmpty || ReportReadings.IsAccepted(r.Extractant, row.Extractants));
         if (reading is null)
         {
             findings.Add(readings.IsEmpty
@@ -83,25 +86,25 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
             return null;
         }
 
-        if (!row.ByManganeseAvailability)
+        if (row.ManganeseIndex is not { } index)
         {
             return value;
         }
 
         if (report.WaterPh is not { } ph)
         {
-            findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "the water pH")));
+            findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "The water pH")));
             return null;
         }
 
-        return ManganeseAvailability.NorthCarolinaA(reading, ph);
+        return index(reading, ph).Index;
     }
 
     private string? Missing(SecondaryRuleRow row) =>
-        (row.PhAbove is not null || row.PerPh is not null) && report.WaterPh is null ? "the water pH"
-        : row.OrganicMatterAtMostPercent is not null && report.OrganicMatter is null ? "the organic matter"
-        : row.SandyOnly && report.Texture is null ? "the texture"
-        : row.Condition == "tissue-sulfur-low" && setting.TissueSulfur is null ? "a tissue test"
+        (row.PhAbove is not null || row.PerPh is not null) && report.WaterPh is null ? "The water pH"
+        : row.OrganicMatterAtMostPercent is not null && report.OrganicMatter is null ? "The organic matter"
+        : row.SandyOnly && report.Texture is null ? "The texture of the soil"
+        : row.Condition == "tissue-sulfur-low" && setting.TissueSulfur is null ? "A tissue test"
         : null;
 
     private bool Applies(SecondaryRuleRow row, double? test)

@@ -20,6 +20,8 @@ public class NeedWorkedExamples
 
     public static TheoryData<string> OrganicMatters => WorkedExamples.Ids(File, "organic-matter");
 
+    public static TheoryData<string> Quiets => WorkedExamples.Ids(File, "quiet");
+
     public static TheoryData<string> Elements => WorkedExamples.Ids(File, "element");
 
     [Theory, MemberData(nameof(Removals))]
@@ -65,6 +67,29 @@ public class NeedWorkedExamples
         WorkedExamples.AssertMatches(row, (row.Text("end") == "low" ? answer.Low : answer.High)!.Value.PoundsPerAcre);
         Assert.Equal(rule.Status == DataStatus.Memory, answer.Findings.Any(f => f.Code == "data-from-memory"));
     }
+
+    /// <summary>A published report of orchardgrass that asks for none: no rule held for this kind may ask for any.</summary>
+    [Theory, MemberData(nameof(Quiets))]
+    public void Where_a_published_report_asks_for_none_no_rule_for_the_kind_asks_for_any(string id)
+    {
+        var row = WorkedExamples.Find(File, id);
+        SoilReading Read(SoilAnalyte analyte, double pounds) => SoilReading.Of(analyte, pounds, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1);
+        var need = PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = new SoilReport
+            {
+                Laboratory = "Georgia", WaterPh = WaterPh.FromValue(5.9),
+                Readings = [Read(SoilAnalyte.Phosphorus, 43), Read(SoilAnalyte.Potassium, 119), Read(SoilAnalyte.Calcium, 1385), Read(SoilAnalyte.Magnesium, 215), Read(SoilAnalyte.Zinc, 8), Read(SoilAnalyte.Manganese, 77)],
+            },
+            Kinds = [NeedSamples.Kind("orchardgrass", 1)],
+            System = RecommendationSystems.SouthCarolina,
+            SecondaryRules = [.. SecondaryRule.All.Where(r => r.Nutrient == row.Choice<PlantNutrient>("nutrient"))],
+        });
+        WorkedExamples.AssertMatches(row, need.Find(row.Choice<PlantNutrient>("nutrient"))?.AtLeast.PoundsPerAcre ?? 0);
+    }
+
+    [Fact]
+    public void A_published_row_that_is_not_tested_says_why() => WorkedExamples.AssertSkippedRowsSayWhy(File);
 
     [Theory, MemberData(nameof(OrganicMatters))]
     public void Organic_matter_sets_free_what_is_published(string id)

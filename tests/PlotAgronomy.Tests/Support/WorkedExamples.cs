@@ -20,6 +20,10 @@ internal static class WorkedExamples
 
     internal static CsvRow Find(string file, string id) => Table(file).Rows.Single(r => r.Text("id") == id);
 
+    /// <summary>Asserts that every row that is not tested says why.</summary>
+    internal static void AssertSkippedRowsSayWhy(string file) =>
+        Assert.All(Table(file).Rows.Where(r => r.Text("topic") == "skipped"), r => Assert.StartsWith("skipped: ", r.Text("note"), StringComparison.Ordinal));
+
     /// <summary>Asserts the row's expected number within the row's tolerance.</summary>
     internal static void AssertMatches(CsvRow row, double actual) =>
         Assert.True(Math.Abs(actual - row.Number("expected")) <= row.Number("tolerance") + 1e-12 * Math.Abs(row.Number("expected")),
