@@ -33,6 +33,8 @@ internal sealed class PlanContent
 
     internal required RecommendationSystem NutrientSystem { get; init; }
 
+    internal PlotSetting Setting { get; init; } = PlotSetting.Unknown;
+
     internal LegumeCredit? LegumeCredit { get; init; }
 
     internal double? StatedTargetPh { get; init; }

@@ -80,6 +80,7 @@ public static class PlanReader
             EarlierLime = earlier,
             LimeMethod = limeMethod,
             NutrientSystem = system,
+            Setting = SoilFactsReading.Read(reportPart!),
             LegumeCredit = methods.Chosen("legumeCredit", PlanVocabulary.LegumeCredits),
             StatedTargetPh = methods.Number("targetPh"),
             Kinds = kinds,

@@ -83,6 +83,16 @@ internal static class PlanShapes
         new("spread", FieldKind.Date, "Day it was spread.") { Required = true },
     ]);
 
+    internal static readonly PlanShape SoilFacts = new("soilFacts", "What some recommendation systems ask beyond the printed values; a system that needs a fact and is not given it says so.",
+    [
+        new("region", FieldKind.Choice, "Region of the southern states (South Carolina).") { Choices = PlanVocabulary.Regions.Words },
+        new("sampleState", FieldKind.Choice, "State in which the laboratory extracted the sample (Iowa).") { Choices = PlanVocabulary.SampleStates.Words },
+        new("phosphorusSupply", FieldKind.Choice, "Phosphorus-supplying power of the subsoil (Illinois).") { Choices = PlanVocabulary.Supplies.Words },
+        new("exchangeCapacityGroup", FieldKind.Choice, "Whether the soil counts as low or high in exchange capacity (Illinois).") { Choices = PlanVocabulary.CapacityGroups.Words },
+        new("phosphorusRating", FieldKind.Choice, "Rating of phosphorus that the laboratory printed (South Carolina).") { Choices = PlanVocabulary.PhosphorusRatings.Words },
+        new("buildUp", FieldKind.Choice, "Years over which a poor soil is built up (Missouri).") { Choices = PlanVocabulary.BuildUpSpans.Words },
+    ]);
+
     internal static readonly PlanShape SoilReport = new("soilReport", "The laboratory's report as printed.",
     [
         new("laboratory", FieldKind.Text, "Laboratory.") { Required = true, Example = "state laboratory" },
@@ -97,6 +107,7 @@ internal static class PlanShapes
         new("humicMatter", FieldKind.Amount, "Humic matter.") { Example = "0.6 %" },
         new("weightPerVolume", FieldKind.Amount, "Weight per volume of the scooped soil.") { Example = "1.12 g/cm3" },
         new("readings", FieldKind.List, "Printed nutrient values.") { Required = true, Shape = Reading },
+        new("facts", FieldKind.Object, "What some recommendation systems ask beyond the printed values.") { Shape = SoilFacts },
         new("recommendation", FieldKind.Object, "The laboratory's own recommendation, if it printed one.") { Shape = PrintedRecommendation },
         new("earlierLime", FieldKind.Object, "Lime spread within the year before the sample.") { Shape = EarlierLime },
     ]);

@@ -1,6 +1,7 @@
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Nutrients.Systems;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 
@@ -88,6 +89,18 @@ internal static class PlanVocabulary
     internal static readonly PlanWords<LimeIndex> LimeIndices = new([.. LimeIndex.All.Select(i => (i.Id, i))]);
 
     internal static readonly PlanWords<LimeBasis> LimeBases = new([.. LimeBasis.All.Select(b => (b.Id, b))]);
+
+    internal static readonly PlanWords<SoilRegion> Regions = PlanWords.FromNames<SoilRegion>();
+
+    internal static readonly PlanWords<SampleMoisture> SampleStates = new(("field-moist", SampleMoisture.FieldMoist), ("dried", SampleMoisture.Dried));
+
+    internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.FromNames<SoilSupply>();
+
+    internal static readonly PlanWords<SoilSupply> CapacityGroups = new(("low", SoilSupply.Low), ("high", SoilSupply.High));
+
+    internal static readonly PlanWords<string> PhosphorusRatings = new([.. SouthCarolinaSystem.Ratings.Select(r => (r, r))]);
+
+    internal static readonly PlanWords<int> BuildUpSpans = new(("4 years", 4), ("8 years", 8));
 
     internal static readonly PlanWords<RecommendationSystem> NutrientSystems = new([.. RecommendationSystems.All.Select(s => (s.Id, s))]);
 }

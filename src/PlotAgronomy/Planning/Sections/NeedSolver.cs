@@ -12,6 +12,7 @@ internal static class NeedSolver
         Report = plan.Report,
         Kinds = blend.KindShares,
         System = plan.NutrientSystem,
+        Setting = plan.Setting,
         Printed = Printed(plan),
         Uses = plan.Kinds.ToImmutableDictionary(k => k.Kind.Id, k => new KindUse { Yield = k.Yield, IsCarriedOff = plan.Site.CarriedOff }),
         LegumeCredit = Credit(plan),
