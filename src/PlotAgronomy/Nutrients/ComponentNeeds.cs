@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -66,7 +67,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         {
             var elsewhere = answer.Unanswered.Where(u => u.Nutrient != nutrient).Select(u => u.Finding);
             findings.AddRange(answer.Findings.Except(elsewhere));
-            if (use.TakenAs is null)
+            if (use.TakenAs is null && !proxy.IsOwn(row))
             {
                 findings.Add(FindingCatalog.Create("nutrient-taken-as", ("system", request.System.Name), ("kind", kind.CommonName), ("row", CropRows.WordsFor(row))));
             }

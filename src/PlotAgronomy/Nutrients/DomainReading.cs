@@ -9,5 +9,11 @@ internal sealed record DomainReading(PlantNutrient Nutrient, SoilReading Reading
         ? new NutrientRating { SystemId = systemId, Scale = scale, Class = found, Reading = Reading, ComparedValue = Value }
         : null;
 
+    /// <summary>Start of a sentence, such as <c>Phosphorus at 12 ppm</c>.</summary>
+    internal string Subject => $"{Reading.Analyte} at {SoilWords.Amount(Value, Unit)}";
+
+    /// <summary>A limit in the unit of the reading, such as <c>30 ppm</c>.</summary>
+    internal string Limit(double limit, int decimals = 4) => SoilWords.Amount(Math.Round(limit, decimals), Unit);
+
     internal string Words => $"{SoilWords.For(Reading.Analyte)} {SoilWords.Amount(Value, Unit)}";
 }

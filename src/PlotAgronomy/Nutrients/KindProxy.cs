@@ -9,11 +9,14 @@ namespace PlotAgronomy.Nutrients;
 public sealed class KindProxy
 {
     private static readonly Lazy<ImmutableDictionary<string, KindProxy>> Table = new(() =>
-        CsvTable.Embedded("nutrients-kind-proxies.csv", "id", "crop_rows", "nitrogen_rule", "removal", "sensitive_to_boron", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("nutrients-kind-proxies.csv", "id", "crop_rows", "own_rows", "nitrogen_rule", "removal", "sensitive_to_boron", "source_id", "locator", "status").Rows
             .ToImmutableDictionary(r => r.Text("id"), r => new KindProxy(r), StringComparer.Ordinal));
+
+    private readonly ImmutableArray<CropRow> ownRows;
 
     private KindProxy(CsvRow row)
     {
+        ownRows = RatingTables.Choices<CropRow>(row.TextOrNull("own_rows"));
         Rows = [.. row.Text("crop_rows").Split('|').Select(Enum.Parse<CropRow>)];
         Nitrogen = NitrogenRule.Named(row.Text("nitrogen_rule"));
         Removal = row.TextOrNull("removal") is { } removal ? RemovalFigure.Named(removal) : null;
@@ -40,6 +43,11 @@ public sealed class KindProxy
         ArgumentNullException.ThrowIfNull(kind);
         return Table.Value.TryGetValue(kind.Id, out var proxy) ? proxy : Table.Value[$"group-{kind.Group}"];
     }
+
+    /// <summary>Whether a row was made for the kind itself, or for a food plot whatever is sown on it: then nothing stands in for it.</summary>
+    /// <param name="row">Crop row.</param>
+    /// <returns>True when the kind is not merely taken as this row.</returns>
+    public bool IsOwn(CropRow row) => CropRows.IsWildlifePlot(Guard.Defined(row)) || ownRows.Contains(row);
 
     /// <summary>The nearest row a system has for a nutrient.</summary>
     /// <param name="system">System.</param>

@@ -52,9 +52,23 @@ internal sealed class NitrogenOfBlend
 
     internal IEnumerable<string> SourceIds => fed.SelectMany(c => c.Nitrogen.SourceIds).Concat(request.LegumeCredit?.SourceIds ?? []);
 
-    internal string Reason =>
-        IsLegumesOnly ? "inoculated legumes make their own nitrogen"
-        : $"{(fed.Length == 1 ? $"the {Amounts.Print(fedShare, 4)} share of {fed[0].Component.Kind.CommonName}" : $"the {Amounts.Print(fedShare, 4)} share of kinds that are fed nitrogen")}{(CreditPounds > 0 ? $", less {Amounts.Print(CreditPounds, 4)} lb left by {request.LegumeCredit!.Credit.Legume}" : "")}";
+    internal string Reason
+    {
+        get
+        {
+            if (IsLegumesOnly)
+            {
+                return "The legumes here make their own nitrogen, so none is spread; the limit only lets a phosphate bring a little along.";
+            }
+
+            string names = string.Join("; ", fed.Select(c => c.Component.Kind.CommonName));
+            string share = Amounts.Print(fedShare, 2);
+            string stand = fed.Length == 1 ? $"its share of a full stand ({share})" : $"their shares of a full stand ({share} together{(fedShare > 1 ? ", counted as one" : "")})";
+            string legumes = fed.Length < request.Kinds.Length ? "; the legumes make their own" : "";
+            string credit = CreditPounds > 0 ? $". Taken off are {Amounts.Print(CreditPounds, 4)} lb/ac left by {request.LegumeCredit!.Credit.Legume}" : "";
+            return $"Nitrogen goes to what takes it up, by {stand}: {names}{legumes}{credit}.";
+        }
+    }
 
     internal ImmutableArray<NitrogenDose> Doses(ApplicationRate low, ApplicationRate high) =>
         Leading is { } leading ? leading.Nitrogen.Rule.Split(low.PoundsPerAcre, high.PoundsPerAcre) : [];

@@ -33,5 +33,8 @@ public sealed class NutrientRating
     /// <summary>The rating in one line.</summary>
     /// <returns>Text such as <c>phosphorus 38 ppm: medium (above 25, up to 50 ppm)</c>.</returns>
     public override string ToString() =>
-        $"{SoilWords.For(Scale.Analyte)} {SoilWords.Amount(ComparedValue, Scale.Unit)}: {Class.Name} ({Class.LimitsInWords()}{(Scale.Unit is { } unit && !SoilWords.IsIndex(unit) ? $" {Scale.UnitInWords}" : "")})";
+        $"{SoilWords.For(Scale.Analyte)} {SoilWords.Amount(ComparedValue, Scale.Unit)}: {Verdict}";
+
+    /// <summary>The class with its limits, such as <c>medium (above 25, up to 50 ppm)</c>.</summary>
+    internal string Verdict => $"{Class.Name} ({Class.LimitsInWords()}{(Scale.Unit is { } unit && !SoilWords.IsIndex(unit) ? $" {Scale.UnitInWords}" : "")})";
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -39,6 +40,7 @@ internal sealed class PlotNeedSum
         CheckNitrogen(used);
         if (components.All(c => !ComponentNeeds.UseOf(request, c.Component.Kind).IsCarriedOff) && request.System.Philosophy == SystemPhilosophy.BuildUpAndMaintenance)
         {
+            findings.RemoveAll(f => f.Code == "nutrient-nothing-carried-off");
             findings.Add(FindingCatalog.Create("nutrient-removal-ignored"));
         }
 
@@ -76,8 +78,8 @@ internal sealed class PlotNeedSum
         }
 
         var need = leading.For(nutrient)!;
-        string range = need.PublishedHigh > need.PublishedLow ? $", printed as {NitrogenAnswer.Range(need.PublishedLow, need.PublishedHigh)} lb/ac" : "";
-        string reason = $"{leading.Component.Kind.CommonName} asks most, taken as {CropRows.WordsFor(leading.RowFor(nutrient)!.Value)}{range}: {need.Why}";
+        string range = need.PublishedHigh > need.PublishedLow ? $" The printed range is {NitrogenAnswer.Range(need.PublishedLow, need.PublishedHigh)} lb/ac." : "";
+        string reason = $"{need.Why} {RowRead(leading, nutrient)}{range}";
         return need.IsLegalMaximum
             ? NutrientTarget.Create(nutrient, ApplicationRate.Zero, need.Rate, reason)
             : NutrientTarget.Create(nutrient, need.Rate, IsUnneededPhosphate(nutrient, need.Rate) ? need.PublishedHigh : null, reason);
@@ -85,6 +87,20 @@ internal sealed class PlotNeedSum
 
     /// <summary>Where the test calls for no phosphate, none may come along with another nutrient.</summary>
     private static bool IsUnneededPhosphate(PlantNutrient nutrient, ApplicationRate need) => nutrient == PlantNutrient.Phosphate && need <= ApplicationRate.Zero;
+
+    /// <summary>Which row the figure stands in, and whose it is when the kinds differ.</summary>
+    private string RowRead(ComponentNeed leading, PlantNutrient nutrient)
+    {
+        var row = leading.RowFor(nutrient)!.Value;
+        if (CropRows.IsWildlifePlot(row))
+        {
+            return $"It is read from the wildlife plot row ({CropRows.WordsFor(row)}).";
+        }
+
+        string from = $"read from the row for {CropRows.WordsFor(row)}{(KindProxy.For(leading.Component.Kind).IsOwn(row) ? "" : ", the nearest to it")}";
+        bool differ = counted.Where(c => c.For(nutrient) is not null).Select(c => c.For(nutrient)!.Rate).Distinct().Count() > 1;
+        return $"{leading.Component.Kind.CommonName} {(differ ? "asks most of the kinds that count and is" : "is")} {from}.";
+    }
 
     private IEnumerable<NutrientTarget> Secondary()
     {
@@ -99,7 +115,7 @@ internal sealed class PlotNeedSum
             }
 
             bool ceiling = group.Key == PlantNutrient.Boron || high > low;
-            yield return NutrientTarget.Create(group.Key, low, ceiling ? high : null, $"{leading.Rule.Title}: {leading.Reason}");
+            yield return NutrientTarget.Create(group.Key, low, ceiling ? high : null, $"{leading.Rule.Title}: {leading.Reason}.");
         }
     }
 
@@ -147,7 +163,8 @@ internal sealed class PlotNeedSum
         var used = ours.ToDictionary(t => t.Nutrient);
         foreach (var rate in request.Printed?.Rates ?? [])
         {
-            used[rate.Nutrient] = NutrientTarget.Create(rate.Nutrient, rate.Low, PrintedCeiling(rate), $"printed by {request.Printed!.Laboratory} for {request.Printed.Crop}");
+            used[rate.Nutrient] = NutrientTarget.Create(rate.Nutrient, rate.Low, PrintedCeiling(rate),
+                $"Printed by {request.Printed!.Laboratory} for {request.Printed.Crop}{Beside(ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient))}.");
         }
 
         foreach (var target in request.Overrides)
@@ -170,6 +187,9 @@ internal sealed class PlotNeedSum
 
         return rate.High > rate.Low || IsUnneededPhosphate(rate.Nutrient, rate.Low) ? rate.High : null;
     }
+
+    private string Beside(NutrientTarget? own) => own is null ? ""
+        : $"; {(own.Nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System.Name : "the rule here")} would ask for {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)} lb/ac";
 
     private void CheckNitrogen(ImmutableArray<NutrientTarget> used)
     {
@@ -204,7 +224,7 @@ internal sealed class PlotNeedSum
                 if (component.For(nutrient) is { } need)
                 {
                     lines.Add(new WorkedLine($"{SoilWords.For(nutrient)} for {component.Component.Kind.CommonName}",
-                        $"{request.System.Name}, taken as {CropRows.WordsFor(component.RowFor(nutrient)!.Value)}, {Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
+                        $"{request.System.Name}, row for {CropRows.WordsFor(component.RowFor(nutrient)!.Value)}, {Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
                         $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac", need.SourceIds.FirstOrDefault()));
                 }
             }
@@ -214,9 +234,8 @@ internal sealed class PlotNeedSum
         lines.AddRange(secondary.SelectMany(s => s.ShowWork()));
         foreach (var target in used)
         {
-            string beside = ours.FirstOrDefault(t => t.Nutrient == target.Nutrient) is { } own && !ReferenceEquals(own, target) ? $" (the rule here: {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)})" : "";
             lines.Add(new WorkedLine($"Target {SoilWords.For(target.Nutrient)}", target.Reason,
-                $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{(target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "")} lb/ac{beside}"));
+                $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{(target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "")} lb/ac"));
         }
 
         return lines.ToImmutable();

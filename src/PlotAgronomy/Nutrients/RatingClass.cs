@@ -35,13 +35,17 @@ public sealed class RatingClass
     public required string SourceId { get; init; }
 
     /// <summary>The limits in words, with the closed side.</summary>
-    /// <returns>Text such as <c>above 25, up to 50</c> or <c>from 15, below 30</c>.</returns>
+    /// <returns>Text such as <c>up to 25</c>, <c>above 25, up to 50</c> or <c>from 15, below 30</c>.</returns>
     public string LimitsInWords()
     {
         string low = string.Create(CultureInfo.InvariantCulture, $"{(StartIncluded ? "from" : "above")} {StartsAt:0.###}");
-        return PrintedHigh is { } high
-            ? string.Create(CultureInfo.InvariantCulture, $"{low}, {(HighIncluded ? "up to" : "below")} {high:0.###}")
-            : low;
+        if (PrintedHigh is not { } limit)
+        {
+            return low;
+        }
+
+        string high = string.Create(CultureInfo.InvariantCulture, $"{(HighIncluded ? "up to" : "below")} {limit:0.###}");
+        return StartsAt == 0 ? high : $"{low}, {high}";
     }
 
     /// <summary>Name and limits.</summary>

@@ -63,7 +63,7 @@ public sealed class RatingSystem
             Unrated = unrated.ToImmutable(),
             Findings = Finding.InOrder(
                 [.. unrated.Select(u => FindingCatalog.Create("nutrient-not-rated", ("system", Name), ("nutrient", SoilWords.For(u.Analyte)), ("reason", u.Reason))),
-                 .. ratings.Any(r => r.Status == DataStatus.Memory) ? new[] { MemoryGate.FindingFor(Name, string.Join(";", ratings.SelectMany(r => r.SourceIds).Distinct())) } : []]),
+                 .. ratings.Any(r => r.Status == DataStatus.Memory) ? new[] { MemoryGate.FindingFor(Name, string.Join(", ", ratings.SelectMany(r => r.SourceIds).Distinct())) } : []]),
         };
     }
 

@@ -158,7 +158,7 @@ public abstract class RecommendationSystem
 
         if (needs.Any(n => n.Status == DataStatus.Memory))
         {
-            yield return MemoryGate.FindingFor(Name, string.Join(";", SourceIds));
+            yield return MemoryGate.FindingFor(Name, string.Join(", ", SourceIds));
         }
 
         if (question.Report.SampledDepth is { } depth)

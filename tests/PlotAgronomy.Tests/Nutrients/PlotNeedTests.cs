@@ -10,6 +10,13 @@ namespace PlotAgronomy.Tests.Nutrients;
 
 public class PlotNeedTests
 {
+    private static SoilReport TriState(double p = 35, double k = 140) => new()
+    {
+        Laboratory = "Ohio",
+        PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
+        Readings = [SystemQuestions.P(p, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemQuestions.K(k, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
+    };
+
     private static ApplicationRate Rate(double pounds) => ApplicationRate.FromPoundsPerAcre(pounds);
 
     /// <summary>Hand algebra on published figures: North Carolina index 25 and 15 give 88.5 and 111.4; oat 30-40 x 0.5 + rape 60-100 x 0.3 = 33 to 50 lb N.</summary>
@@ -95,12 +102,7 @@ public class PlotNeedTests
     [Fact]
     public void Hay_potash_is_not_put_on_a_browsed_clover_plot()
     {
-        var report = new SoilReport
-        {
-            Laboratory = "Ohio",
-            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
-            Readings = [SystemQuestions.P(35, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemQuestions.K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
-        };
+        var report = TriState();
         var clover = Kind("ladino_clover", 1);
         var browsed = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
         var hay = PlotNeed.Of(new PlotNeedRequest
@@ -130,12 +132,7 @@ public class PlotNeedTests
     [Fact]
     public void A_grazed_plot_is_given_back_only_what_the_animals_keep()
     {
-        var report = new SoilReport
-        {
-            Laboratory = "Ohio",
-            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
-            Readings = [SystemQuestions.P(35, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemQuestions.K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
-        };
+        var report = TriState();
         var yield = CropYield.FromTonsPerAcre(4);
         PlotNeed With(CropRemoval removal) => PlotNeed.Of(new PlotNeedRequest
         {
@@ -234,12 +231,7 @@ public class PlotNeedTests
     [Fact]
     public void A_kind_is_taken_as_the_nearest_row_and_can_be_taken_as_another()
     {
-        var report = new SoilReport
-        {
-            Laboratory = "Ohio",
-            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
-            Readings = [SystemQuestions.P(10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemQuestions.K(100, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
-        };
+        var report = TriState(10, 100);
         var clover = Kind("ladino_clover", 1);
         var nearest = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
         Assert.Equal(CropRow.Alfalfa, nearest.Components[0].PhosphateRow);
@@ -253,6 +245,46 @@ public class PlotNeedTests
         });
         Assert.Equal(50, other.Pounds(PlantNutrient.Phosphate), 1e-9);
         Assert.False(other.Has("nutrient-taken-as"));
+    }
+
+    /// <summary>A wildlife row is for a plot whatever is sown there, and corn is corn: nothing stands in for them.</summary>
+    [Theory]
+    [InlineData("NC", "crimson_clover", false)]
+    [InlineData("NC", "corn", false)]
+    [InlineData("TS-2020", "corn", false)]
+    [InlineData("TS-2020", "winter_wheat", false)]
+    [InlineData("TS-2020", "crimson_clover", true)]
+    [InlineData("TS-2020", "purple_top_turnip", true)]
+    public void Only_a_row_that_stands_in_for_a_kind_is_said_to(string system, string kind, bool standsIn) =>
+        Assert.Equal(standsIn, PlotNeed.Of(With(RecommendationSystems.Find(system), NorthCarolina(), Kind(kind, 1))).Has("nutrient-taken-as"));
+
+    [Fact]
+    public void The_reason_reads_as_sentences_and_names_the_row()
+    {
+        var need = PlotNeed.Of(Request(Kind("oats_winter", 0.5), Kind("crimson_clover", 0.5)));
+        Assert.Equal(
+            "Phosphorus at index 25 is low; by the state's equation 14 for mineral soil this much is due, give or take 10 lb/ac. It is read from the wildlife plot row (deer and turkey food plot). The printed range is 78.5 to 98.5 lb/ac.",
+            need.Find(PlantNutrient.Phosphate)!.Reason);
+        Assert.All(need.Targets, t => Assert.Matches("^[A-Z].*\\.$", t.Reason));
+    }
+
+    [Fact]
+    public void Ours_stands_in_the_reason_beside_the_printed_rate()
+    {
+        var need = PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Printed = PrintedRecommendation.Of("a laboratory", "clover", PrintedRate.Of(PlantNutrient.Potash, Rate(100))),
+        });
+        Assert.Equal("Printed by a laboratory for clover; North Carolina index equations would ask for 111.4 lb/ac.", need.Find(PlantNutrient.Potash)!.Reason);
+    }
+
+    [Fact]
+    public void That_nothing_is_carried_off_is_said_once()
+    {
+        var need = PlotNeed.Of(With(RecommendationSystems.TriState2020, TriState(), Kind("ladino_clover", 1)));
+        Assert.True(need.Has("nutrient-removal-ignored"));
+        Assert.False(need.Has("nutrient-nothing-carried-off"));
     }
 
     [Fact]

@@ -32,7 +32,7 @@ public class RatingTests
     public void The_limits_say_in_words_which_side_is_closed()
     {
         var classes = RatingSystems.Delaware.Scales.Single(s => s.Id == "DE-P").Classes;
-        Assert.Equal("from 0, up to 25", classes[0].LimitsInWords());
+        Assert.Equal("up to 25", classes[0].LimitsInWords());
         Assert.Equal("above 25, up to 50", classes[1].LimitsInWords());
         Assert.Equal("above 100", classes[^1].LimitsInWords());
         Assert.Equal("from 20, below 40", RatingSystems.Find("TS-2020").Scales.Single(s => s.Id == "TS-2020-P-corn").Classes[1].LimitsInWords());

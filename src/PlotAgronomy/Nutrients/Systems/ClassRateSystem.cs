@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients.Systems;
 
@@ -76,7 +77,7 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             PublishedHigh = row.ToRate(row.High, yield),
             IsLegalMaximum = isMaximum,
             Rating = rating,
-            Why = $"{rating}; {row.Words} printed for {CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", {question.Crop.Yield}" : "")}.",
+            Why = $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on {CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "")}.",
             Status = Statuses.WeakestOf(rating.Status, row.Status),
             SourceIds = [.. row.SourceId.Split(';').Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),

@@ -36,9 +36,9 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
             [("build-up", goal, false), ("maintenance", limit, true)], "none");
 
         return Need(question, reading, new Parts(buildUp, replaced,
-            builds ? $"{reading.Words} is below the goal {Amounts.Print(goal, 4)}: a quarter of the build-up this year, and {PutBack(replacement)}."
-                : isAboveLimit ? $"{reading.Words} is above {Amounts.Print(limit, 4)}: none."
-                : $"{reading.Words} lies between the goal {Amounts.Print(goal, 4)} and {Amounts.Print(limit, 4)}: {PutBack(replacement)}.",
+            builds ? $"{reading.Subject} is below the goal of {reading.Limit(goal)}, so a quarter of the build-up is due this year; {replacement.PutBack}."
+                : isAboveLimit ? $"{reading.Subject} is above the limit of {reading.Limit(limit)}, so none is needed."
+                : $"{reading.Subject} lies between the goal of {reading.Limit(goal)} and the limit of {reading.Limit(limit)}; {replacement.PutBack}.",
             Statuses.WeakestOf(builds ? Statuses.WeakestOf(goal.Status, factor.Status) : Statuses.WeakestOf(goal.Status, limit.Status), replacement.Status),
             [.. factor.SourceId.Split(';'), .. goal.SourceId.Split(';'), replacement.SourceId ?? goal.SourceId])
         {
@@ -51,7 +51,4 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
             ReplacementNumbers = isAboveLimit ? $"above {Amounts.Print(limit, 4)}" : $"{replacement.Words}{(times > 1 ? $" x {Amounts.Print(times, 4)}" : "")}",
         });
     }
-
-    private static string PutBack(Replacement replacement) =>
-        replacement.IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
 }

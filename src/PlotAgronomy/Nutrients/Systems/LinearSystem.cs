@@ -29,8 +29,8 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
         var scale = LimitScale.Of($"{Id}-{question.Crop.Row}-{reading.Nutrient}", reading, question.Crop.Row, CropRows.WordsFor(question.Crop.Row), equation.Status, equation.SourceId,
             [("responsive", equation.ZeroAbove, true)], "not responsive");
         return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
-            rate == 0 ? $"{reading.Words} is at or beyond {Amounts.Print(equation.ZeroAbove, 4)}: none."
-                : $"{reading.Words} is below {Amounts.Print(equation.ZeroAbove, 4)}{(equation.AsksForYield ? $", for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $"; never less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
+            rate == 0 ? $"{reading.Subject} is at or beyond {reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
+                : $"{reading.Subject} does not pass {reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this much{(equation.AsksForYield ? $" for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
             equation.Status, [.. equation.SourceId.Split(';')], "constant + a x yield + b x test + c x yield x test, within its limits", equation.Work(yield, reading.Value) + Held(equation, raw, rate, isAboveLimit));
     }
 

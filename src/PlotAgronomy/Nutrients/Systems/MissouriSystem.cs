@@ -1,5 +1,6 @@
 using System.Globalization;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients.Systems;
 
@@ -37,8 +38,8 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
 
         return Need(question, reading, new Parts(buildUp, replacement.Pounds,
             builds
-                ? $"{reading.Words} is below the target {Amounts.Print(target, 4)}: one {(years == longYears ? "eighth" : "quarter")} of the build-up this year{(replacement.IsCarriedOff ? ", and what is carried off is put back" : "; nothing is carried off")}."
-                : $"{reading.Words} is at or above the target {Amounts.Print(target, 4)}: no build-up{(replacement.IsCarriedOff ? "; what is carried off is put back" : "")}.",
+                ? $"{reading.Subject} is below the target of {reading.Limit(target)}, so {(years == longYears ? "an eighth" : "a quarter")} of the build-up is due this year; {replacement.PutBack}."
+                : $"{reading.Subject} is at or above the target of {reading.Limit(target)}, so no build-up is due; {replacement.PutBack}.",
             Statuses.WeakestOf(targetBase.Status, builds ? factor.Status : DataStatus.Read, replacement.Status),
             [.. factor.SourceId.Split(';'), .. targetBase.SourceId.Split(';'), replacement.SourceId ?? factor.SourceId])
         {

@@ -47,8 +47,8 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
             PublishedHigh = ApplicationRate.FromPoundsPerAcre(rate == 0 ? 0 : rate + range),
             Rating = rating,
             Why = rate == 0
-                ? $"{reading.Words} is at or beyond the index {Amounts.Print(equation.StopsAt, 1)} where equation {Invariant(number)} ends: none."
-                : $"{reading.Words} is {rating?.Name ?? "not rated"}; equation {Invariant(number)} for {CropRows.WordsFor(question.Crop.Row)} on {SoilWords.For(soilClass)} soil, advice within {Amounts.Print(range, 4)} lb/ac either way.",
+                ? $"{reading.Subject} is at or beyond {reading.Limit(equation.StopsAt, 1)}, where the state's equation {Invariant(number)} ends, so none is needed."
+                : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {Invariant(number)} for {SoilWords.For(soilClass)} soil this much is due, give or take {Amounts.Print(range, 4)} lb/ac.",
             Status = status,
             SourceIds = ["SOIL-NC1", "SOIL-NC2"],
             Findings = findings.ToImmutable(),

@@ -20,8 +20,8 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
             end.Status, "SOIL-OK1", [("not sufficient", end.Index, false)], "sufficient");
         bool isEnough = reading.Value >= end.Index;
         return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
-            isEnough ? $"{reading.Words} is at or above {Amounts.Print(end.Index, 4)}: the soil supplies a full crop, none."
-                : $"{reading.Words} is below {Amounts.Print(end.Index, 4)}: read between the printed points for {CropRows.WordsFor(row)}.",
+            isEnough ? $"{reading.Subject} is at or above {reading.Limit(end.Index)}, where the soil itself feeds a full crop, so none is needed."
+                : $"{reading.Subject} is below {reading.Limit(end.Index)}; the rate is read between the printed points for {CropRows.WordsFor(row)}.",
             isEnough ? end.Status : DataStatus.Memory, ["SOIL-OK1", "SOIL-OK4"],
             "straight line between the printed points", WorkOf(reading.Value, points));
     }

@@ -7,6 +7,9 @@ internal sealed record Replacement(double Pounds, string Words, DataStatus Statu
 {
     internal bool IsCarriedOff => SourceId is not null;
 
+    /// <summary>End of a sentence on what happens with the crop.</summary>
+    internal string PutBack => IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
+
     /// <summary>The removal to put back, or null when the crop is carried off and neither system nor caller says how much leaves.</summary>
     internal static Replacement? For(string systemId, CropUse crop, PlantNutrient nutrient)
     {

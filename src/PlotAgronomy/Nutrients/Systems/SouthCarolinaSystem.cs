@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -12,6 +13,9 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
             .ToFrozenDictionary(r => (r.Choice<CropRow>("crop"), r.Text("phosphorus_rating"), r.Text("potassium_rating")),
                 r => new Cell(r.Number("nitrogen_lb_per_acre"), r.Number("phosphate_lb_per_acre"), r.Number("potash_lb_per_acre"), r.Text("breaks_the_pattern") == "yes", r.SourceId())));
 
+    /// <summary>The printed ratings, poorest first.</summary>
+    internal static ImmutableArray<string> Ratings { get; } = ["low", "medium", "sufficient", "high", "excessive"];
+
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading) =>
         reading.Nutrient == PlantNutrient.Potash ? PotashBy(question, reading) : PhosphateBy(question, reading);
 
@@ -24,7 +28,8 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
 
         var cell = Grid.Value[(question.Crop.Row, "low", "low")];
         bool isCut = cell.Nitrogen > 0 && question.Setting.Region == SoilRegion.Piedmont;
-        double pounds = cell.Nitrogen - (isCut ? SystemConstants.Value("SC-piedmont-nitrogen-cut") : 0);
+        double cut = isCut ? SystemConstants.Value("SC-piedmont-nitrogen-cut") : 0;
+        double pounds = cell.Nitrogen - cut;
         var rate = ApplicationRate.FromPoundsPerAcre(pounds);
         yield return new NutrientNeed
         {
@@ -32,10 +37,10 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
             Rate = rate,
             PublishedLow = rate,
             PublishedHigh = rate,
-            Why = $"Printed in every cell for {CropRows.WordsFor(question.Crop.Row)}{(isCut ? ", less 20 lb/ac on Piedmont soil" : "")}.",
+            Why = $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same nitrogen{(isCut ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "")}.",
             Status = DataStatus.Read,
             SourceIds = [cell.SourceId],
-            Work = () => [new("N", "printed in every cell", $"{Amounts.Print(cell.Nitrogen, 4)}{(isCut ? " - 20" : "")} = {Amounts.Print(pounds, 4)} lb/ac", cell.SourceId)],
+            Work = () => [new("N", "printed in every cell", $"{Amounts.Print(cell.Nitrogen, 4)}{(isCut ? $" - {Amounts.Print(cut, 4)}" : "")} = {Amounts.Print(pounds, 4)} lb/ac", cell.SourceId)],
         };
     }
 
@@ -44,7 +49,7 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         var rating = reading.RatingOn(RatingTables.Find("SC-K"), Id)!;
         var column = Cells(question.Crop.Row).Where(c => c.Key.K == rating.Name).Select(c => c.Value).ToList();
         double share = ShareLeftBySubsoil(question.Setting.SubsoilPotassium);
-        string why = $"{rating}; the {rating.Name} column of the grid{(share < 1 ? $", cut to {Amounts.Print(share, 2)} for what the subsoil holds" : "")}.";
+        string why = $"{reading.Subject} is {rating.Name}, and that column of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives this rate{(share < 1 ? $", cut to {Amounts.Print(share * 100, 0)} % for what the subsoil holds" : "")}.";
         return NeedFrom(question, reading, rating, column[0].Potash * share, column[0], why, rating.Status,
             share < 1 ? $"printed cell {Amounts.Print(column[0].Potash, 0)} x {Amounts.Print(share, 2)}" : "printed cell");
     }
@@ -74,7 +79,7 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         var row = Cells(question.Crop.Row).Where(c => c.Key.P == printed).ToList();
         if (row.Count == 0)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its phosphorus limits are not in this library: give the rating the laboratory printed (low, medium, sufficient, high or excessive)");
+            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its phosphorus limits are not in this library: give the rating the laboratory printed (" + string.Join(", ", Ratings) + ")");
         }
 
         var potassium = ReportReadings.Find(question.Report, SoilAnalyte.Potassium, [Extractant.Mehlich1], SoilTestUnit.PoundsPerAcre);
@@ -82,7 +87,7 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         var cells = row.Where(c => column is null || c.Key.K == column).Select(c => c.Value).ToList();
         return cells.Select(c => c.Phosphate).Distinct().Count() > 1
             ? Refuse(reading.Nutrient, question, "nutrient-fact-missing", "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold")
-            : NeedFrom(question, reading, null, cells[0].Phosphate, cells[0], $"The laboratory rates phosphorus {printed}; the {printed} row of the grid.", DataStatus.Read);
+            : NeedFrom(question, reading, null, cells[0].Phosphate, cells[0], $"The laboratory rates phosphorus {printed}, and that row of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives this rate.", DataStatus.Read);
     }
 
     private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, NutrientRating? rating, double pounds, Cell cell, string why, DataStatus status, string numbers = "printed cell") =>

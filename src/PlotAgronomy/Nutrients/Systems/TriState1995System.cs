@@ -70,11 +70,10 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
 
     private static string WhyOf(DomainReading reading, Levels levels, double share, Replacement replacement)
     {
-        string replaced = replacement.IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
-        return reading.Value < levels.Critical ? $"{reading.Words} is below the critical level {Amounts.Print(levels.Critical, 4)}: a quarter of the build-up this year, and {replaced}."
-            : share >= 1 ? $"{reading.Words} lies between the critical level {Amounts.Print(levels.Critical, 4)} and {Amounts.Print(levels.TaperStart, 4)}: {replaced}."
-            : share > 0 ? $"{reading.Words} lies in the taper from {Amounts.Print(levels.TaperStart, 4)} to {Amounts.Print(levels.TaperEnd, 4)}: {Amounts.Print(share * 100, 1)} % of removal; {replaced}."
-            : $"{reading.Words} is at or above {Amounts.Print(levels.TaperEnd, 4)}: none.";
+        return reading.Value < levels.Critical ? $"{reading.Subject} is below the critical level of {reading.Limit(levels.Critical)}, so a quarter of the build-up is due this year; {replacement.PutBack}."
+            : share >= 1 ? $"{reading.Subject} lies between the critical level of {reading.Limit(levels.Critical)} and {reading.Limit(levels.TaperStart)}; {replacement.PutBack}."
+            : share > 0 ? $"{reading.Subject} lies in the taper from {reading.Limit(levels.TaperStart)} to {reading.Limit(levels.TaperEnd)}, where {Amounts.Print(share * 100, 1)} % of removal is still due; {replacement.PutBack}."
+            : $"{reading.Subject} is at or above {reading.Limit(levels.TaperEnd)}, so none is needed.";
     }
 
     private sealed record Levels(double Critical, double TaperStart, double TaperEnd, double Factor, DataStatus Status, RatingScale Scale);

@@ -56,11 +56,10 @@ internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
 
     private static string WhyOf(DomainReading reading, double criticalLevel, double limit, Replacement replacement)
     {
-        string replaced = replacement.IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
         return reading.Value < criticalLevel
-            ? $"{reading.Words} is below the critical level {Amounts.Print(criticalLevel, 4)}: a quarter of the build-up this year, and {replaced}."
+            ? $"{reading.Subject} is below the critical level of {reading.Limit(criticalLevel)}, so a quarter of the build-up is due this year; {replacement.PutBack}."
             : reading.Value < limit
-                ? $"{reading.Words} lies between the critical level {Amounts.Print(criticalLevel, 4)} and the limit {Amounts.Print(limit, 4)}: {replaced}."
-                : $"{reading.Words} is at or above the limit {Amounts.Print(limit, 4)}: none.";
+                ? $"{reading.Subject} lies between the critical level of {reading.Limit(criticalLevel)} and the limit of {reading.Limit(limit)}; {replacement.PutBack}."
+                : $"{reading.Subject} is at or above the limit of {reading.Limit(limit)}, so none is needed.";
     }
 }

@@ -3,6 +3,8 @@ namespace PlotAgronomy.Planning.Sections;
 /// <summary>Nutrients needed, and the products that bring them.</summary>
 internal static class FertilizerSection
 {
+    private static readonly PlantNutrient[] FromTheReport = [PlantNutrient.Phosphate, PlantNutrient.Potash];
+
     internal static SheetSection Write(PlanResults results)
     {
         var plan = results.Plan;
@@ -21,6 +23,11 @@ internal static class FertilizerSection
                 [],
                 results.Need)));
         sheet.Remark(results.Need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
+        foreach (var nutrient in FromTheReport.Where(n => results.Need.Find(n) is null))
+        {
+            sheet.Say($"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see the findings.");
+        }
+
         if (results.Fertilizer is not { } purchase)
         {
             sheet.Say(PurchaseSolver.NeedsNothing(results.Need) ? "No fertilizer is needed." : "No fertilizer is on offer in the plan.");

@@ -1,4 +1,3 @@
-using System.Globalization;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning.Reading;
 
@@ -18,16 +17,16 @@ internal static class ReportSection
         sheet.Say($"Rated by {plan.NutrientSystem.Name} ({plan.NutrientSystem.Institution}, {plan.NutrientSystem.Edition}).");
         foreach (var rating in Ratings(results.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
         {
-            sheet.Figure(
-                $"{rating.Reading.Analyte.ToString().ToLowerInvariant()}, {rating.Reading.PrintedValue.ToString("0.##", CultureInfo.InvariantCulture)} {rating.Scale.UnitInWords}",
-                $"{rating.Name} ({rating.Class.LimitsInWords()})",
-                results.Need);
+            sheet.Figure(rating.Reading.ToString(), rating.Verdict, results.Need);
         }
 
         foreach (var row in results.Need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))
         {
-            string kinds = string.Join(", ", row.Select(c => SheetText.Name(c.Component.Kind)));
-            sheet.Say(row.Key is { } taken ? $"Taken as {CropRows.WordsFor(taken)}: {kinds}." : $"Without a row in this system: {kinds}.");
+            string kinds = string.Join("; ", row.Select(c => SheetText.Name(c.Component.Kind)));
+            sheet.Say(row.Key is not { } taken ? $"Without a row in this system: {kinds}."
+                : CropRows.IsWildlifePlot(taken) ? $"Read from the wildlife plot row ({CropRows.WordsFor(taken)}): {kinds}."
+                : row.All(c => KindProxy.For(c.Component.Kind).IsOwn(taken)) ? $"Read from the row for {CropRows.WordsFor(taken)}: {kinds}."
+                : $"Taken as {CropRows.WordsFor(taken)}, the nearest row: {kinds}.");
         }
 
         return sheet.Close();
