@@ -41,7 +41,7 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
 
         if (row.Unit == ClassRateUnit.PoundsPerTonOfYield && question.Crop.Yield is null)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its rate is for each ton of yield hoped for, and no yield is assumed", rating);
+            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", $"{rating}; its rate is for each ton of yield hoped for, and no yield is assumed", rating);
         }
 
         return NeedFrom(question, reading, rating, row);

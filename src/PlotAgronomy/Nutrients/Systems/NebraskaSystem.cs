@@ -10,7 +10,7 @@ internal sealed class NebraskaSystem() : RecommendationSystem("NE")
         var rating = reading.RatingOn(scale, Id)!;
         string level = Amounts.Print(scale.Classes[0].PrintedHigh!.Value, 4);
         return rating.Class.Order == 1
-            ? Refuse(reading.Nutrient, question, "nutrient-yes-without-rate", $"{reading.Words} is below the critical level {level}: fertilizer is likely to pay, but it prints no rate", rating)
+            ? Refuse(reading.Nutrient, question, "nutrient-yes-without-rate", $"{rating}; fertilizer is likely to pay, but it prints no rate", rating)
             : SufficiencyNeed.Of(reading, 0, rating, $"{reading.Subject} is at or above the critical level of {reading.Limit(scale.Classes[0].PrintedHigh!.Value)}, so none is needed.", rating.Status, rating.SourceIds,
                 "none at or above the critical level", $"{Amounts.Print(reading.Value, 4)} against {level}");
     }

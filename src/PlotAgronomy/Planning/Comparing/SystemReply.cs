@@ -50,6 +50,6 @@ internal sealed class SystemReply
 
     private static string Reason(PlantNutrient nutrient, NutrientRecommendation answer) =>
         answer.For(nutrient) is { } need ? need.Why
-        : answer.Unanswered.FirstOrDefault(u => u.Nutrient == nutrient) is { } silent ? $"{(silent.Rating is { } rating ? $"{rating}; " : "")}{silent.Reason}."
+        : answer.Unanswered.FirstOrDefault(u => u.Nutrient == nutrient) is { } silent ? $"{silent.Reason}."
         : "it does not deal with this nutrient.";
 }

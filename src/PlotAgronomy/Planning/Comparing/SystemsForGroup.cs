@@ -32,7 +32,7 @@ internal sealed class SystemsForGroup
 
     internal static SystemsForGroup Ask(PlanContent plan, AskedGroup group, bool includeFromMemory) => new(group, Nutrients.ToImmutableDictionary(
         n => n,
-        n => SystemComparison.Of(plan.Report, s => group.CropFor(s, n), null, RecommendationSystems.All, s => includeFromMemory || s == plan.NutrientSystem)));
+        n => SystemComparison.Of(plan.Report, s => group.CropFor(s, n), plan.Setting, RecommendationSystems.All, s => includeFromMemory || s == plan.NutrientSystem)));
 
     internal SystemDisagreement? About(PlantNutrient nutrient) => comparisons[nutrient].About(nutrient);
 

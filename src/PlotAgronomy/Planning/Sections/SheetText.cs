@@ -43,7 +43,7 @@ internal static class SheetText
 
     /// <summary>Laboratory, day and depth of a report.</summary>
     internal static string Origin(SoilReport report) =>
-        $"{report.Laboratory}, sampled {(report.SampledOn is { } day ? Date(day) : "on an unknown day")}{(report.SampledDepth is { } depth ? $", {Amounts.Print(depth, "in", 1)} deep" : "")}.";
+        $"Report of {report.Laboratory}, sampled {(report.SampledOn is { } day ? Date(day) : "on an unknown day")}{(report.SampledDepth is { } depth ? $", {Amounts.Print(depth, "in", 1)} deep" : "")}.";
 
     /// <summary>What a report says of the soil's acidity.</summary>
     internal static string Acidity(SoilReport report)
