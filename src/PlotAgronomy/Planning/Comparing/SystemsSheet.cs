@@ -28,8 +28,7 @@ internal static class SystemsSheet
     {
         var sheet = new SectionWriter("The report", 'R');
         sheet.Say(SheetText.Origin(plan.Report));
-<<<<<<< HEAD
-        sheet.Remark(plan.Report.Readings.Select(r => (r.Analyte.ToString().ToLowerInvariant(), $"{(SoilWords.IsIndex(r.Unit) ? $"{SoilWords.For(r.Unit)} {Amounts.Print(r.PrintedValue, 4)}" : SoilWords.Amount(r.PrintedValue, r.Unit))}, {SoilWords.For(r.Extractant)}")));
+        sheet.Remark(plan.Report.Readings.Select(r => (SoilWords.For(r.Analyte), $"{SoilWords.Printed(r.PrintedValue, r.Unit)}, {SoilWords.For(r.Extractant)}")));
         if (plan.Printed is { } printed)
         {
             var rates = new[] { (PlantNutrient.Phosphate, printed.Phosphate), (PlantNutrient.Potash, printed.Potash) }.Where(r => r.Item2 is not null)
@@ -37,9 +36,6 @@ internal static class SystemsSheet
             sheet.Say(rates.Count == 0 ? $"The laboratory's own recommendation for {printed.Crop} names neither P2O5 nor K2O." : $"The laboratory itself recommends {string.Join(" and ", rates)} for {printed.Crop}; the plan uses that first.");
         }
 
-=======
-        sheet.Remark(plan.Report.Readings.Select(r => (SoilWords.For(r.Analyte), $"{SoilWords.Printed(r.PrintedValue, r.Unit)}, {SoilWords.For(r.Extractant)}")));
->>>>>>> 5e7db6b (Compare systems with the plan's facts; print readings in one way)
         return sheet.Close();
     }
 
