@@ -11,6 +11,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
     private static readonly PlantNutrient[] SystemNutrients = [PlantNutrient.Phosphate, PlantNutrient.Potash];
 
     private readonly List<Finding> findings = [];
+    private readonly List<(CropRow Row, string Kind)> standIns = [];
 
     internal IReadOnlyList<Finding> Findings => findings;
 
@@ -23,7 +24,10 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
             findings.Add(FindingCatalog.Create("nutrient-no-share-counts", ("share", Amounts.Print(counted, 4))));
         }
 
-        return [.. request.Kinds.Select(k => Of(k, none || k.ShareOfFullStand >= counted))];
+        ImmutableArray<ComponentNeed> needs = [.. request.Kinds.Select(k => Of(k, none || k.ShareOfFullStand >= counted))];
+        findings.AddRange(standIns.Distinct().GroupBy(s => s.Row).Select(taken => FindingCatalog.Create("nutrient-taken-as",
+            ("system", request.System.Name), ("kind", string.Join("; ", taken.Select(t => t.Kind))), ("row", CropRows.WordsFor(taken.Key)))));
+        return needs;
     }
 
     internal static KindUse UseOf(PlotNeedRequest request, CropKind kind) => request.Uses.GetValueOrDefault(kind.Id) ?? new KindUse();
@@ -56,7 +60,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         {
             if (counts)
             {
-                findings.Add(FindingCatalog.Create("nutrient-kind-without-row", ("system", request.System.Name), ("kind", kind.CommonName), ("nutrient", SoilWords.For(nutrient))));
+                findings.Add(FindingCatalog.Create("nutrient-kind-without-row", ("system", request.System.Name), ("kind", kind.ShortName), ("nutrient", SoilWords.For(nutrient))));
             }
 
             return (null, null);
@@ -69,7 +73,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
             findings.AddRange(answer.Findings.Except(elsewhere));
             if (use.TakenAs is null && !proxy.IsOwn(row))
             {
-                findings.Add(FindingCatalog.Create("nutrient-taken-as", ("system", request.System.Name), ("kind", kind.CommonName), ("row", CropRows.WordsFor(row))));
+                standIns.Add((row, kind.ShortName));
             }
         }
 

@@ -61,12 +61,13 @@ internal sealed class NitrogenOfBlend
                 return "The legumes here make their own nitrogen, so none is spread; the limit only lets a phosphate bring a little along.";
             }
 
-            string names = string.Join("; ", fed.Select(c => c.Component.Kind.CommonName));
+            string[] names = [.. fed.Select(c => c.Component.Kind.ShortName)];
+            string listed = names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
             string share = Amounts.Print(fedShare, 2);
-            string stand = fed.Length == 1 ? $"its share of a full stand ({share})" : $"their shares of a full stand ({share} together{(fedShare > 1 ? ", counted as one" : "")})";
+            string shares = names.Length == 1 ? $"its share of a full stand ({share})" : $"their shares of a full stand ({share} together{(fedShare > 1 ? ", counted as one" : "")})";
             string legumes = fed.Length < request.Kinds.Length ? "; the legumes make their own" : "";
             string credit = CreditPounds > 0 ? $". Taken off are {Amounts.Print(CreditPounds, 4)} lb/ac left by {request.LegumeCredit!.Credit.Legume}" : "";
-            return $"Nitrogen goes to what takes it up, by {stand}: {names}{legumes}{credit}.";
+            return $"Nitrogen for {listed}, by {shares}{legumes}{credit}.";
         }
     }
 
@@ -79,7 +80,7 @@ internal sealed class NitrogenOfBlend
         {
             var answer = component.Nitrogen;
             string divisor = fedShare > 1 ? $" / {Amounts.Print(fedShare, 4)}" : "";
-            yield return new WorkedLine($"N for {component.Component.Kind.CommonName}", "N alone x share of a full stand",
+            yield return new WorkedLine($"N for {component.Component.Kind.ShortName}", "N alone x share of a full stand",
                 $"{NitrogenAnswer.Range(answer.Low!.Value, answer.High!.Value)} x {Amounts.Print(component.Component.ShareOfFullStand, 4)}{divisor} = {Span(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac", answer.Rule.SourceIds[0]);
         }
 

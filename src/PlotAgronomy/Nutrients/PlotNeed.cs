@@ -51,7 +51,7 @@ public sealed class PlotNeed : IWorkedResult
         Guard.AtLeast(request.CountedFromShare ?? 0, 0, "of a full stand", nameof(request));
         if (request.Kinds.GroupBy(k => k.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
-            throw new ArgumentException($"{twice.First().Kind.CommonName} stands twice among the kinds.", nameof(request));
+            throw new ArgumentException($"{twice.First().Kind.ShortName} stands twice among the kinds.", nameof(request));
         }
 
         if (request.Overrides.GroupBy(t => t.Nutrient).FirstOrDefault(g => g.Count() > 1) is { } both)

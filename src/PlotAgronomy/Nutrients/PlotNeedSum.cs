@@ -97,9 +97,8 @@ internal sealed class PlotNeedSum
             return $"It is read from the wildlife plot row ({CropRows.WordsFor(row)}).";
         }
 
-        string from = $"read from the row for {CropRows.WordsFor(row)}{(KindProxy.For(leading.Component.Kind).IsOwn(row) ? "" : ", the nearest to it")}";
         bool differ = counted.Where(c => c.For(nutrient) is not null).Select(c => c.For(nutrient)!.Rate).Distinct().Count() > 1;
-        return $"{leading.Component.Kind.CommonName} {(differ ? "asks most of the kinds that count and is" : "is")} {from}.";
+        return $"For {leading.Component.Kind.ShortName}{(differ ? ", the most demanding of the kinds that count," : "")} it is read from the row for {CropRows.WordsFor(row)}{(KindProxy.For(leading.Component.Kind).IsOwn(row) ? "" : ", the nearest")}.";
     }
 
     private IEnumerable<NutrientTarget> Secondary()
@@ -128,7 +127,7 @@ internal sealed class PlotNeedSum
         }
 
         var limit = ApplicationRate.FromPoundsPerAcre(SecondaryRule.Named("plot-boron").Rows[0].RateHigh!.Value);
-        findings.Add(FindingCatalog.Create("nutrient-boron-sensitive-kind", ("kind", sensitive.Component.Kind.CommonName), ("limit", Amounts.Print(limit.PoundsPerAcre, 4))));
+        findings.Add(FindingCatalog.Create("nutrient-boron-sensitive-kind", ("kind", sensitive.Component.Kind.ShortName), ("limit", Amounts.Print(limit.PoundsPerAcre, 4))));
         return (low < limit ? low : limit, high < limit ? high : limit);
     }
 
@@ -223,7 +222,7 @@ internal sealed class PlotNeedSum
             {
                 if (component.For(nutrient) is { } need)
                 {
-                    lines.Add(new WorkedLine($"{SoilWords.For(nutrient)} for {component.Component.Kind.CommonName}",
+                    lines.Add(new WorkedLine($"{SoilWords.For(nutrient)} for {component.Component.Kind.ShortName}",
                         $"{request.System.Name}, row for {CropRows.WordsFor(component.RowFor(nutrient)!.Value)}, {Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
                         $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac", need.SourceIds.FirstOrDefault()));
                 }
