@@ -105,9 +105,14 @@ public sealed class LimeTarget : IWorkedResult
                 return row.TargetPh ?? row.LowestPh;
             }
 
-            sources.UnionWith(kind.Ph?.Evidence.SourceIds ?? []);
             findings.Add(FindingCatalog.Create("lime-target-not-known", ("institution", institution), ("kind", kind.ShortName),
                 ("instead", kind.Ph is { } own ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken" : "it has no say")));
+            if (kind.Ph is { } stands)
+            {
+                sources.UnionWith(stands.BestEvidence.SourceIds);
+                findings.AddRange(stands.BestEvidence.FindingFor($"the best pH of {kind.ShortName}") is { } memory ? [memory] : []);
+            }
+
             return kind.Ph?.BestPhFrom;
         }
     }

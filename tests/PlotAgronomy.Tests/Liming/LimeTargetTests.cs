@@ -61,6 +61,9 @@ public class LimeTargetTests
         var target = LimeTarget.For(Kind("chicory"), "Iowa");
         Assert.Equal(Kind("chicory").Ph!.BestPhFrom, target.Ph);
         Assert.True(target.Has("lime-target-not-known"));
+        // Chicory: the lower limit was read, the band to aim for is remembered. Crimson clover: both were read.
+        Assert.True(target.Has("data-from-memory"));
+        Assert.False(LimeTarget.For(Kind("crimson_clover"), "Iowa").Has("data-from-memory"));
         Assert.Null(LimeTarget.For(Kind("chicory") with { Ph = null }, "Iowa").Ph);
     }
 
