@@ -75,12 +75,19 @@ internal sealed partial class CalibrationAnswers
 
     private static bool IsCatch(AnswerSheet sheet)
     {
-        if (sheet.Has(CalibrationQuestion.Used) && sheet.Has(CalibrationQuestion.Caught))
+        bool used = sheet.Has(CalibrationQuestion.Used), caught = sheet.Has(CalibrationQuestion.Caught);
+        if (used && caught)
         {
             throw new BadAnswerException("Give either the weight used on a course (--used) or the weight caught in a bucket (--caught), not both.");
         }
 
-        return !sheet.Has(CalibrationQuestion.Used) && (sheet.Has(CalibrationQuestion.Caught) || sheet.Required<bool>(CalibrationQuestion.Way, TryReadWay));
+        bool catching = sheet.Has(CalibrationQuestion.Way) || !(used || caught) ? sheet.Required<bool>(CalibrationQuestion.Way, TryReadWay) : caught;
+        CalibrationQuestion[] strange = catching
+            ? [CalibrationQuestion.Used, CalibrationQuestion.Course, CalibrationQuestion.CourseTime, CalibrationQuestion.CourseError]
+            : [CalibrationQuestion.Caught, CalibrationQuestion.CatchTime, CalibrationQuestion.PaceTime, CalibrationQuestion.TimeError];
+        return strange.FirstOrDefault(sheet.Has) is { } question
+            ? throw new BadAnswerException($"--{question.Name} belongs to {(catching ? "a weighed run" : "a timed catch")}, and this is {(catching ? "a timed catch" : "a weighed run")}: leave it out.")
+            : catching;
     }
 
     private static (List<Mass> Weights, TimeSpan Time, Speed Pace, Length? Course) Run(AnswerSheet sheet)

@@ -16,7 +16,7 @@ public sealed partial class PlotArea : IWorkedResult
     /// <summary>Gets one standard deviation as a part of the area, from the errors that were stated; null when none was. A pure number.</summary>
     public double? RelativeError { get; init; }
 
-    /// <summary>Gets the area less one standard deviation, or null.</summary>
+    /// <summary>Gets the area less one standard deviation, never below 0; null when no error is known.</summary>
     public Area? Low => RelativeError is { } error ? Area.FromAcres(Area.Acres * Math.Max(0, 1 - error)) : null;
 
     /// <summary>Gets the area plus one standard deviation, or null.</summary>
