@@ -6,7 +6,10 @@ namespace PlotAgronomy.Liming;
 /// <summary>Pennsylvania's field rule by exchangeable acidity (LIME-S8).</summary>
 internal sealed class PennsylvaniaFormula : LimeFormula
 {
+    /// <summary>Most crops (LIME-S8).</summary>
     private const double FieldTarget = 6.5;
+
+    /// <summary>Alfalfa and barley (LIME-S8).</summary>
     private const double HighTarget = 7.0;
 
     internal override ImmutableArray<double> Targets => [FieldTarget, HighTarget];

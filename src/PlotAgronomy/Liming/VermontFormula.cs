@@ -6,10 +6,13 @@ namespace PlotAgronomy.Liming;
 /// <summary>Vermont's table of steps by soil pH and reactive aluminum (modified Morgan), to pH 6.5 (LIME-S45).</summary>
 internal sealed class VermontFormula : LimeFormula
 {
+    /// <summary>The pH the table aims at (LIME-S45).</summary>
+    private const double TableTarget = 6.5;
+
     private static readonly Lazy<ImmutableArray<Step>> Steps = new(() =>
         [.. CsvTable.Embedded("liming-vermont.csv", "ph_from", "ph_below", "aluminum_above_ppm", "aluminum_to_ppm", "ton_per_acre", "source_id", "locator", "status").Rows.Select(Step.FromRow)]);
 
-    internal override ImmutableArray<double> Targets => [6.5];
+    internal override ImmutableArray<double> Targets => [TableTarget];
 
     internal override string Reads => "reactive aluminum in ppm (modified Morgan)";
 

@@ -101,6 +101,18 @@ public class LimeMaterialTests
     public void Each_form_brings_its_caution(LimingForm form, string code) =>
         Assert.True(LimeOrder.For(new LimeOrderTerms { Rate = Rate(1, LimeBasis.PureCarbonate), Material = LimingMaterial.FromAnalysis("it", form, 90), Area = Area.FromAcres(1) }).Has(code));
 
+    [Theory]
+    [InlineData(20, false)]
+    [InlineData(20.1, true)]
+    public void Wood_ash_above_its_yearly_limit_is_warned_of(double poundsPerThousand, bool warned)
+    {
+        // Orchard practice: at most 20 lb/1000 ft2 a year.
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(poundsPerThousand), 6.5, Length.FromInches(6), LimeBasis.PureCarbonate, "test laboratory");
+        var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = LimingMaterial.FromAnalysis("ash", LimingForm.WoodAsh, 100), Area = Area.FromAcres(0.1) });
+        Assert.Equal(warned, order.Has("lime-wood-ash-rate"));
+        Assert.True(order.Has("lime-fineness-not-counted"));
+    }
+
     [Fact]
     public void The_cce_of_a_limestone_follows_from_its_elements()
     {

@@ -297,6 +297,32 @@ public class LimeMethodTests
         Assert.Equal("2.1 x (6 - 5.2) / (6.6 - 5.2) = 1.2 ton/ac", work[1].Numbers);
     }
 
+    [Theory]
+    [InlineData("tri-state-1995-smp", SoilBuffer.Smp, 6.9, 6.5, "lime-reading-above-table")]
+    [InlineData("tri-state-1995-smp", SoilBuffer.Smp, 6.4, 6.5, "lime-tri-state-1995")]
+    [InlineData("iowa-pm1688-equation", SoilBuffer.Smp, 6.95, 6.5, "lime-negative-means-none")]
+    [InlineData("iowa-pm1688-table", SoilBuffer.Sikora, 6.4, 6.5, "lime-iowa-sikora")]
+    public void What_a_method_does_is_said(string method, SoilBuffer buffer, double reading, double target, string code)
+    {
+        var need = Need(method, Report(5.0, buffer, reading), target);
+        Assert.NotNull(need.Rate);
+        Assert.True(need.Has(code));
+    }
+
+    [Fact]
+    public void Missouris_full_neutralization_follows_from_the_definitions_and_says_what_it_is()
+    {
+        // 50 mg carbonate a meq; 1 meq/100 g over 2 million lb is 1,000 lb; 800 lb of ENM to the ton of carbonate: 400 lb of ENM.
+        var need = Need("missouri-woodruff", Acid(5.5, 1), 7.0);
+        Assert.Equal(400, need.Rate!.OfBasis.PoundsPerAcre, 1e-9);
+        Assert.True(need.Has("lime-full-neutralization"));
+        Assert.True(need.Has("data-from-memory"));
+    }
+
+    [Fact]
+    public void A_texture_rate_is_called_rough() =>
+        Assert.True(Need("texture-fallback", new SoilReport { Laboratory = "test laboratory", WaterPh = WaterPh.FromValue(5.0), Texture = SoilTexture.ClayLoam }, 6.5).Has("lime-texture-rough"));
+
     [Fact]
     public void A_depth_the_source_does_not_print_is_named()
     {

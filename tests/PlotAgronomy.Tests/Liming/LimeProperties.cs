@@ -198,6 +198,16 @@ public class LimeProperties
     }
 
     [Property]
+    public void A_weakly_buffered_soil_never_gets_more_than_its_cap_and_little_at_first(FsCheck.PositiveInt capacity, FsCheck.PositiveInt hundredths, bool byName)
+    {
+        var sample = LimeSample.From(Report(4.52 + (hundredths.Get % 190 / 100.0), cec: 0.5 + (capacity.Get % 64 / 10.0)));
+        var weak = byName ? WeaklyBufferedLime.For(sample, 6.4, LimeRequirement.ByName("adams-evans")) : WeaklyBufferedLime.For(sample, 6.4);
+        Assert.Equal(byName, weak.ByCapacity is not null);
+        Assert.True(weak.AdviceLow.OfBasis <= weak.AdviceHigh.OfBasis && weak.AdviceHigh.OfBasis <= weak.MostAtOnce);
+        Assert.True(weak.FirstDressing.OfBasis <= weak.AdviceHigh.OfBasis && weak.FirstDressing.OfBasis.ShortTonsPerAcre <= 1 + 1e-12);
+    }
+
+    [Property]
     public void Lime_works_on_as_time_passes(SieveAnalysis sieves, FsCheck.NonNegativeInt days)
     {
         var lime = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 92, sieves);

@@ -83,6 +83,13 @@ public class LimeTableTests
     }
 
     [Fact]
+    public void Limits_of_readings_that_no_source_prints_are_marked_practice()
+    {
+        Assert.All(CsvTable.Embedded("liming-methods.csv").Rows, r => Assert.Equal(r.Text("limits_printed") == "no", r.Text("locator").Contains("practice", StringComparison.Ordinal) && !LimeRequirement.ByName(r.Text("id")).LimitsArePrinted));
+        Assert.All(CsvTable.Embedded("liming-tables.csv").Rows.Select(r => r.Text("method_id")).Distinct(), id => Assert.True(LimeRequirement.ByName(id).LimitsArePrinted));
+    }
+
+    [Fact]
     public void Vermonts_steps_leave_no_gap()
     {
         var method = LimeRequirement.ByName("vermont-aluminum");

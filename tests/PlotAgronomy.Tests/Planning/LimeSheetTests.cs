@@ -43,6 +43,23 @@ public class LimeSheetTests
     }
 
     [Fact]
+    public void Earlier_lime_is_taken_off_a_printed_rate_by_the_rule_of_its_institution()
+    {
+        // North Carolina: 1 ton less 0.5 ton x (1 - 0.08 x 5 months) = 0.7; at 6 of 6 2/3 inches 0.63; label 2,080 lb: 0.6552 ton/ac = 1,310 lb/ac.
+        var sheet = Sheet("fall-blend", plan =>
+        {
+            Print(plan, "1 ton/ac", 6.0, "North Carolina");
+            plan["soilReport"]!["recommendation"]!["lime"]!["basis"] = "north-carolina-standard";
+            plan["soilReport"]!["recommendation"]!["lime"]!["depth"] = "6.6666666666666667 in";
+            plan["soilReport"]!["sampled"] = "2026-03-14";
+            plan["soilReport"]!["earlierLime"] = new JsonObject { ["rate"] = "0.5 ton/ac", ["spread"] = "2025-10-13" };
+        });
+        var figure = sheet.Figures.Single(f => f.Label == "spread on the plot");
+        Assert.Contains("1,310 lb/ac", figure.Value, StringComparison.Ordinal);
+        Assert.Contains(figure.ShowWork(), l => l.Label == "Earlier lime taken off");
+    }
+
+    [Fact]
     public void A_printed_rate_of_the_laboratory_alone_is_a_mixture()
     {
         var sheet = Sheet("frost-seeding", plan => { Report(plan, 5.5, 6.6); Print(plan, "2.4 ton/ac", 6.2, null); });
