@@ -114,6 +114,20 @@ public class SystemLimitTests
     public void Oklahomas_points_are_met_and_end_at_65(double index, double expected) =>
         Assert.Equal(expected, RecommendationSystems.Oklahoma.Recommend(Report(P(index, SoilTestUnit.OklahomaIndex, Extractant.Mehlich3)), CropUse.Browsed(CropRow.SmallGrain)).Phosphate!.Rate.PoundsPerAcre, 1e-9);
 
+    /// <summary>Printed by Oklahoma State: below pH 5.5 without lime band 30 lb P2O5 more with the wheat.</summary>
+    [Theory]
+    [InlineData(CropRow.Wheat, 5.4, true)]
+    [InlineData(CropRow.Wheat, 5.5, false)]
+    [InlineData(CropRow.Wheat, 5.6, false)]
+    [InlineData(CropRow.Alfalfa, 5.4, false)]
+    public void Oklahoma_speaks_of_banded_phosphate_for_wheat_on_acid_soil(CropRow crop, double ph, bool isSaid)
+    {
+        var report = new SoilReport { Laboratory = "a laboratory", WaterPh = WaterPh.FromValue(ph), Readings = [P(20, SoilTestUnit.OklahomaIndex, Extractant.Mehlich3)] };
+        var said = RecommendationSystems.Oklahoma.Recommend(report, CropUse.Browsed(crop)).Findings.Where(f => f.Code == "nutrient-acid-soil-phosphate").ToList();
+        Assert.Equal(isSaid ? 1 : 0, said.Count);
+        Assert.All(said, f => Assert.Contains("30 lb/ac", f.Text, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(85.0, true)]
     [InlineData(85.2, false)]

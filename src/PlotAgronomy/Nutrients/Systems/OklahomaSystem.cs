@@ -23,8 +23,14 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
             isEnough ? $"{reading.Subject} is at or above {reading.Limit(end.Index)}, where the soil itself feeds a full crop, so none is needed."
                 : $"{reading.Subject} is below {reading.Limit(end.Index)}; the rate is read between the printed points for {CropRows.WordsFor(row)}.",
             isEnough ? end.Status : DataStatus.Memory, ["SOIL-OK1", "SOIL-OK4"],
-            "straight line between the printed points", WorkOf(reading.Value, points));
+            "straight line between the printed points", WorkOf(reading.Value, points), AcidSoil(question, reading));
     }
+
+    /// <summary>On acid soil without lime wheat is helped by phosphate banded with the seed: said, not added. Source SOIL-OK3.</summary>
+    private static ImmutableArray<Finding> AcidSoil(SystemQuestion question, DomainReading reading) =>
+        reading.Nutrient == PlantNutrient.Phosphate && question.Crop.Row == CropRow.Wheat && question.Report.WaterPh is { } ph && ph.Value < SystemConstants.Value("OK-acid-pH")
+            ? [FindingCatalog.Create("nutrient-acid-soil-phosphate", ("ph", Amounts.Print(ph.Value, 1)), ("limit", Amounts.Print(SystemConstants.Value("OK-acid-pH"), 1)), ("rate", Amounts.Print(SystemConstants.Value("OK-acid-band"), 4)))]
+            : [];
 
     private static string WorkOf(double index, ImmutableArray<(double Index, double Rate, DataStatus Status)> points)
     {

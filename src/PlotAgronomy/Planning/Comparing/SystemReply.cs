@@ -29,6 +29,9 @@ internal sealed class SystemReply
 
     internal bool RestsOnMemory => Needs.Any(n => n.Status == DataStatus.Memory);
 
+    /// <summary>How well the weakest number of its needs is known.</summary>
+    internal string Standing => RestsOnMemory ? "from memory" : Needs.Any(n => n.Status == DataStatus.Practice) ? "practice" : "read";
+
     /// <summary>The row, or the row by nutrient where they differ.</summary>
     internal string AskedFor => asked.Select(a => a.Answer.Crop.Row).Distinct().Count() == 1
         ? CropRows.WordsFor(asked[0].Answer.Crop.Row)

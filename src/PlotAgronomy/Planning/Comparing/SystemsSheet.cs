@@ -69,7 +69,7 @@ internal static class SystemsSheet
     private static SheetRow RowOf(SectionWriter sheet, SystemReply reply) => sheet.Row(
         reply.System.Name,
         string.Join("; ", SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)} {reply.FigureFor(n)}")),
-        [reply.System.Name, reply.AskedFor, .. SystemsForGroup.Nutrients.Select(reply.FigureFor), reply.RestsOnMemory ? "from memory" : "read"],
+        [reply.System.Name, reply.AskedFor, .. SystemsForGroup.Nutrients.Select(reply.FigureFor), reply.Standing],
         [],
         [.. reply.Answers]);
 
