@@ -109,7 +109,7 @@ internal static class PlanShapes
         new("readings", FieldKind.List, "Printed nutrient values.") { Required = true, Shape = Reading },
         new("facts", FieldKind.Object, "What some recommendation systems ask beyond the printed values.") { Shape = SoilFacts },
         new("recommendation", FieldKind.Object, "The laboratory's own recommendation, if it printed one.") { Shape = PrintedRecommendation },
-        new("earlierLime", FieldKind.Object, "Lime spread within the year before the sample.") { Shape = EarlierLime },
+        new("earlierLime", FieldKind.Object, "Lime spread within the year before the sample; leave it out when the printed rate already has it taken off.") { Shape = EarlierLime },
     ]);
 
     internal static readonly PlanShape Methods = new("methods", "Which published systems to use; a system resting on unchecked numbers answers only when named here.",
