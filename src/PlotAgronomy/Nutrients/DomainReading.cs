@@ -13,7 +13,7 @@ internal sealed record DomainReading(PlantNutrient Nutrient, SoilReading Reading
     internal string Subject => $"{Reading.Analyte} at {SoilWords.Amount(Value, Unit)}";
 
     /// <summary>A limit in the unit of the reading, such as <c>30 ppm</c>.</summary>
-    internal string Limit(double limit, int decimals = 4) => SoilWords.Amount(Math.Round(limit, decimals), Unit);
+    internal string Limit(double limit, int decimals = 4) => SoilWords.Amount(Math.Round(limit, decimals, MidpointRounding.AwayFromZero), Unit);
 
     internal string Words => $"{SoilWords.For(Reading.Analyte)} {SoilWords.Amount(Value, Unit)}";
 }

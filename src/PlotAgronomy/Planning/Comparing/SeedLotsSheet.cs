@@ -66,7 +66,7 @@ internal static class SeedLotsSheet
         [new WorkedLine("Cost of an acre", "bulk rate x price per lb", $"{Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 2)} lb/ac x {Money(plan, lot.Value.PricePerPound)} = {plan.Currency.Print(lot.CostPerAcre)}", "SEED-S04")],
         lot.Seeding);
 
-    private static IEnumerable<Finding> Told(PlanContent plan, RankedLot lot) => Finding.InOrder(lot.Lot.Cautions(plan.SowingMethod).Concat(lot.Seeding.Findings));
+    private static ImmutableArray<Finding> Told(PlanContent plan, RankedLot lot) => Finding.InOrder(lot.Lot.Cautions(plan.SowingMethod).Concat(lot.Seeding.Findings));
 
     private static IEnumerable<SheetSection> Unsown(ImmutableArray<CropKind> kinds, SowingMethod method)
     {

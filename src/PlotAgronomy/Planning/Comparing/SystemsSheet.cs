@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning.Sections;
 using PlotAgronomy.Soil;
@@ -90,7 +89,7 @@ internal static class SystemsSheet
     }
 
     /// <summary>Every system that stays silent for any group; the group is named where the others have another reason or an answer.</summary>
-    private static SheetSection LeftOut(IReadOnlyList<SystemsForGroup> compared)
+    private static SheetSection LeftOut(List<SystemsForGroup> compared)
     {
         var sheet = new SectionWriter("Systems that do not answer, and why", 'X');
         var reasons = compared.SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))

@@ -1,5 +1,4 @@
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Planning.Reading;
 
 namespace PlotAgronomy.Planning.Sections;
 
