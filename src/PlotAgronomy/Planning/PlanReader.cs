@@ -2,9 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
-using UnitsNet;
-
 using PlotAgronomy.Planning.Reading;
+using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 

@@ -8,10 +8,19 @@ public class FloorTests
     /// <summary>The root lies under Reference, so that tables can speak of findings.</summary>
     private static readonly Dictionary<string, double> Floors = new()
     {
-        [""] = -1, ["Reference"] = 0,
-        ["Soil"] = 1, ["Seeds"] = 1, ["Land"] = 1,
-        ["Liming"] = 2, ["Nutrients"] = 2, ["Blends"] = 2, ["Spreading"] = 2, ["Weather"] = 2,
-        ["Fertilizers"] = 3, ["Calendar"] = 3, ["Records"] = 3,
+        [""] = -1,
+        ["Reference"] = 0,
+        ["Soil"] = 1,
+        ["Seeds"] = 1,
+        ["Land"] = 1,
+        ["Liming"] = 2,
+        ["Nutrients"] = 2,
+        ["Blends"] = 2,
+        ["Spreading"] = 2,
+        ["Weather"] = 2,
+        ["Fertilizers"] = 3,
+        ["Calendar"] = 3,
+        ["Records"] = 3,
         ["Planning"] = 4,
     };
 

@@ -78,7 +78,8 @@ public class NeedWorkedExamples
         {
             Report = new SoilReport
             {
-                Laboratory = "Georgia", WaterPh = WaterPh.FromValue(5.9),
+                Laboratory = "Georgia",
+                WaterPh = WaterPh.FromValue(5.9),
                 Readings = [Read(SoilAnalyte.Phosphorus, 43), Read(SoilAnalyte.Potassium, 119), Read(SoilAnalyte.Calcium, 1385), Read(SoilAnalyte.Magnesium, 215), Read(SoilAnalyte.Zinc, 8), Read(SoilAnalyte.Manganese, 77)],
             },
             Kinds = [NeedSamples.Kind("orchardgrass", 1)],

@@ -87,6 +87,11 @@ public class PlotNeedProperties
 
     private static PlotNeedRequest Ask(BlendDraw draw, double p, double k, LegumeCreditAnswer? credit, PrintedRecommendation? printed) => new()
     {
-        Report = NorthCarolina(p, k), Kinds = [.. draw.Kinds], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], LegumeCredit = credit, Printed = printed,
+        Report = NorthCarolina(p, k),
+        Kinds = [.. draw.Kinds],
+        System = RecommendationSystems.NorthCarolina,
+        SecondaryRules = [],
+        LegumeCredit = credit,
+        Printed = printed,
     };
 }

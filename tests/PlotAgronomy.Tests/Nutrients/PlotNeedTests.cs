@@ -53,7 +53,10 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(), Kinds = [Kind("ladino_clover", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Report = NorthCarolina(),
+            Kinds = [Kind("ladino_clover", 1)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
             Overrides = [NutrientTarget.Create(PlantNutrient.Nitrogen, Rate(50), null, "asked for")],
         };
         Assert.True(PlotNeed.Of(request).Has("nutrient-nitrogen-on-legume"));
@@ -64,7 +67,11 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(), Kinds = [Kind("cowpea_iron_clay", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], LegumesAreInoculated = false,
+            Report = NorthCarolina(),
+            Kinds = [Kind("cowpea_iron_clay", 1)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
+            LegumesAreInoculated = false,
         };
         var need = PlotNeed.Of(request);
         Assert.Equal(20, need.Find(PlantNutrient.Nitrogen)!.AtMost!.Value.PoundsPerAcre, 1e-9);
@@ -78,7 +85,10 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1), Kind("medium_red_clover", 0.3)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Report = NorthCarolina(),
+            Kinds = [Kind("oats_winter", 1), Kind("medium_red_clover", 0.3)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats_winter", new KindUse { Nitrogen = NitrogenRule.Named("south-carolina-small-grain") }),
             LegumeCredit = LegumeCredit.Named("tennessee-clover-in-grass").For(stand),
         };
@@ -92,7 +102,10 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Report = NorthCarolina(),
+            Kinds = [Kind("oats_winter", 1)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
             LegumeCredit = LegumeCredit.Named("minnesota-alfalfa").For(LegumeStand.Earlier),
         };
         Assert.Equal(0, PlotNeed.Of(request).Pounds(PlantNutrient.Nitrogen));
@@ -107,7 +120,10 @@ public class PlotNeedTests
         var browsed = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
         var hay = PlotNeed.Of(new PlotNeedRequest
         {
-            Report = report, Kinds = [clover], System = RecommendationSystems.TriState2020, SecondaryRules = [],
+            Report = report,
+            Kinds = [clover],
+            System = RecommendationSystems.TriState2020,
+            SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino_clover", new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
         });
         Assert.Equal(0, browsed.Pounds(PlantNutrient.Potash));
@@ -122,7 +138,10 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(), Kinds = [Kind("alfalfa", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Report = NorthCarolina(),
+            Kinds = [Kind("alfalfa", 1)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { IsCarriedOff = true }),
         };
         Assert.Contains("never assumed", Assert.Throws<ArgumentException>(() => PlotNeed.Of(request)).Message, StringComparison.Ordinal);
@@ -136,7 +155,10 @@ public class PlotNeedTests
         var yield = CropYield.FromTonsPerAcre(4);
         PlotNeed With(CropRemoval removal) => PlotNeed.Of(new PlotNeedRequest
         {
-            Report = report, Kinds = [Kind("alfalfa", 1)], System = RecommendationSystems.TriState2020, SecondaryRules = [],
+            Report = report,
+            Kinds = [Kind("alfalfa", 1)],
+            System = RecommendationSystems.TriState2020,
+            SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { Yield = yield, Removal = removal }),
         });
         var grazed = With(CropRemoval.Grazed(RemovalFigure.Named("kentucky-alfalfa-hay"), yield, RetainedShare.Named("cattle")));
@@ -198,7 +220,10 @@ public class PlotNeedTests
 
     private static PlotNeedRequest Printed(KindShare kind, PrintedRate rate) => new()
     {
-        Report = NorthCarolina(), Kinds = [kind], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+        Report = NorthCarolina(),
+        Kinds = [kind],
+        System = RecommendationSystems.NorthCarolina,
+        SecondaryRules = [],
         Printed = PrintedRecommendation.Of("North Carolina", "deer and turkey plot", rate),
     };
 
@@ -207,7 +232,10 @@ public class PlotNeedTests
     {
         var need = PlotNeed.Of(new PlotNeedRequest
         {
-            Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Report = NorthCarolina(),
+            Kinds = [Kind("oats_winter", 1)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
             Printed = PrintedRecommendation.Of("North Carolina", "plot", PrintedRate.Of(PlantNutrient.Phosphate, Rate(40))),
             Overrides = [NutrientTarget.Create(PlantNutrient.Phosphate, Rate(10), null, "bags at hand")],
         });
@@ -240,7 +268,10 @@ public class PlotNeedTests
         Assert.Equal(100, nearest.Pounds(PlantNutrient.Phosphate), 1e-9);
         var other = PlotNeed.Of(new PlotNeedRequest
         {
-            Report = report, Kinds = [clover], System = RecommendationSystems.TriState2020, SecondaryRules = [],
+            Report = report,
+            Kinds = [clover],
+            System = RecommendationSystems.TriState2020,
+            SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino_clover", new KindUse { TakenAs = CropRow.Soybean }),
         });
         Assert.Equal(50, other.Pounds(PlantNutrient.Phosphate), 1e-9);
@@ -273,7 +304,10 @@ public class PlotNeedTests
     {
         var need = PlotNeed.Of(new PlotNeedRequest
         {
-            Report = NorthCarolina(), Kinds = [Kind("oats_winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [],
+            Report = NorthCarolina(),
+            Kinds = [Kind("oats_winter", 1)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
             Printed = PrintedRecommendation.Of("a laboratory", "clover", PrintedRate.Of(PlantNutrient.Potash, Rate(100))),
         });
         Assert.Equal("Printed by a laboratory for clover; North Carolina index equations would ask for 111.4 lb/ac.", need.Find(PlantNutrient.Potash)!.Reason);
@@ -304,7 +338,9 @@ public class PlotNeedTests
         var report = NorthCarolina(more: SoilReading.Of(SoilAnalyte.Boron, 0.2, SoilTestUnit.PartsPerMillion, Extractant.HotWater));
         PlotNeed Need(params KindShare[] kinds) => PlotNeed.Of(new PlotNeedRequest
         {
-            Report = report, Kinds = [.. kinds], System = RecommendationSystems.NorthCarolina,
+            Report = report,
+            Kinds = [.. kinds],
+            System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [SecondaryRule.Named("tennessee-boron-alfalfa"), SecondaryRule.Named("plot-boron")],
         });
         Assert.Equal(2, Need(Kind("alfalfa", 1)).Pounds(PlantNutrient.Boron), 1e-9);

@@ -70,7 +70,9 @@ public class SecondaryRuleTests
     {
         var report = new SoilReport
         {
-            Laboratory = "Nebraska", Texture = SoilTexture.Sand, OrganicMatter = Fraction.FromPercent(organicMatterPercent),
+            Laboratory = "Nebraska",
+            Texture = SoilTexture.Sand,
+            OrganicMatter = Fraction.FromPercent(organicMatterPercent),
             Readings = [SoilReading.Of(SoilAnalyte.Sulfur, ppm, SoilTestUnit.PartsPerMillion, Extractant.NotStated)],
         };
         var answer = SecondaryRule.Named("nebraska-sulfur-corn").Answer(report);
