@@ -61,6 +61,7 @@ public sealed class LimeTarget : IWorkedResult
         Guard.Defined(soilClass);
         double threshold = Guard.Between(smallestShare ?? DefaultThreshold, 0, 1, "of a full stand", nameof(smallestShare));
         var findings = new List<Finding>();
+        var remembered = new List<(string Kind, string SourceId)>();
         var sources = new SortedSet<string>(StringComparer.Ordinal);
         (double Ph, CropKind Kind)? best = null;
         foreach (var part in blend.Where(p => p.ShareOfFullStand >= threshold))
@@ -73,6 +74,8 @@ public sealed class LimeTarget : IWorkedResult
 
         ImmutableArray<CropKind> outside = best is { } found ? [.. blend.Select(p => p.Kind).Where(k => k.Ph is { } range && (found.Ph < range.MinimumPh || found.Ph > range.MaximumPh))] : [];
         findings.AddRange(outside.Select(k => FindingCatalog.Create("lime-target-wide", ("kind", k.ShortName), ("low", LimeText.Ph(k.Ph!.MinimumPh)), ("high", LimeText.Ph(k.Ph.MaximumPh)), ("target", LimeText.Ph(best!.Value.Ph)))));
+        findings.AddRange(remembered.GroupBy(r => r.SourceId).Select(same =>
+            MemoryGate.FindingFor($"the target pH of {string.Join("; ", same.Select(r => r.Kind))}, {institution}", same.Key)));
         return new LimeTarget(institution)
         {
             Ph = best?.Ph,
@@ -89,7 +92,7 @@ public sealed class LimeTarget : IWorkedResult
                 sources.Add(row.SourceId);
                 if (row.Status == DataStatus.Memory)
                 {
-                    findings.Add(MemoryGate.FindingFor($"the target pH of {kind.ShortName}, {institution}", row.SourceId));
+                    remembered.Add((kind.ShortName, row.SourceId));
                 }
 
                 if (SourceCatalog.Find(row.SourceId) is { SupersededBy: not null } source)
