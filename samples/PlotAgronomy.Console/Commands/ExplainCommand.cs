@@ -35,11 +35,16 @@ internal static class ExplainCommand
             streams.Out.WriteLine($"{line.Label}");
             streams.Out.WriteLine($"  formula  {line.Formula}");
             streams.Out.WriteLine($"  numbers  {line.Numbers}");
-            streams.Out.WriteLine($"  source   {(line.SourceId is { } id ? SourceCatalog.TryFind(id)?.ToString() ?? id : "arithmetic")}");
+            streams.Out.WriteLine($"  source   {(line.SourceId is { } ids ? string.Join("; ", ids.Split(';').Select(id => SourceCatalog.Find(id).ToString())) : "arithmetic")}");
         }
 
         streams.Out.WriteLine();
         streams.Out.WriteLine($"status   {Words(figure.Status)}");
+        foreach (string remark in figure.Unchecked)
+        {
+            streams.Out.WriteLine($"         {remark}");
+        }
+
         return ExitCode.Done;
     }
 

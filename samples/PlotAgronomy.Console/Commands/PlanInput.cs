@@ -16,6 +16,11 @@ internal static class PlanInput
         {
             json = File.ReadAllText(path);
         }
+        catch (Exception error) when (error is FileNotFoundException or DirectoryNotFoundException)
+        {
+            streams.Error.WriteLine($"cannot read '{path}': no such file");
+            return ExitCode.Usage;
+        }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
             streams.Error.WriteLine($"cannot read '{path}': {error.Message}");

@@ -5,9 +5,9 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What a plot should receive this season, nutrient by nutrient: what the fertilizer sum starts from.</summary>
 public sealed class PlotNeed : IWorkedResult
 {
-    private readonly Func<ImmutableArray<WorkedLine>> work;
+    private readonly Func<ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)>> work;
 
-    internal PlotNeed(ImmutableArray<NutrientTarget> targets, IEnumerable<Finding> findings, IEnumerable<string> sourceIds, Func<ImmutableArray<WorkedLine>> work)
+    internal PlotNeed(ImmutableArray<NutrientTarget> targets, IEnumerable<Finding> findings, IEnumerable<string> sourceIds, Func<ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)>> work)
     {
         Targets = [.. targets.OrderBy(t => t.Nutrient)];
         Findings = Finding.InOrder(findings);
@@ -74,7 +74,7 @@ public sealed class PlotNeed : IWorkedResult
             throw new ArgumentException($"Two targets for {twice.Key}.", nameof(targets));
         }
 
-        return new PlotNeed([.. targets], [], [], () => [.. targets.Select(LineOf)]);
+        return new PlotNeed([.. targets], [], [], () => [.. targets.Select(t => (t.Nutrient, LineOf(t)))]);
     }
 
     /// <summary>Finds the target of a nutrient.</summary>
@@ -87,7 +87,17 @@ public sealed class PlotNeed : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => work();
+    public ImmutableArray<WorkedLine> ShowWork() => [.. work().Select(w => w.Line)];
+
+    /// <summary>Lays out the lines of the sum for one nutrient.</summary>
+    /// <param name="nutrient">Nutrient.</param>
+    /// <returns>The lines, in the order a person would write them.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such nutrient.</exception>
+    public ImmutableArray<WorkedLine> ShowWork(PlantNutrient nutrient)
+    {
+        Guard.Defined(nutrient);
+        return [.. work().Where(w => w.Nutrient == nutrient).Select(w => w.Line)];
+    }
 
     private static WorkedLine LineOf(NutrientTarget target) =>
         new(target.Nutrient.ToString(), target.Reason, Amounts.Print(target.AtLeast, decimals: 1));

@@ -45,7 +45,7 @@ internal sealed class PlotNeedSum
         }
 
         var doses = used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is { } target ? nitrogen.Doses(target.AtLeast, SpreadAtMost(target)) : [];
-        return new PlotNeed(used, findings, sourceIds, () => Lines(ours, used))
+        return new PlotNeed(used, findings, sourceIds, () => Lines(used))
         {
             Computed = [.. ours.OrderBy(t => t.Nutrient)],
             Printed = request.Printed,
@@ -212,31 +212,41 @@ internal sealed class PlotNeedSum
         findings.Add(FindingCatalog.Create("nutrient-urea-needs-rain"));
     }
 
-    private ImmutableArray<WorkedLine> Lines(ImmutableArray<NutrientTarget> ours, ImmutableArray<NutrientTarget> used)
+    private ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)> Lines(ImmutableArray<NutrientTarget> used)
     {
-        var lines = ImmutableArray.CreateBuilder<WorkedLine>();
+        var lines = ImmutableArray.CreateBuilder<(PlantNutrient, WorkedLine)>();
+        foreach (var nutrient in new[] { PlantNutrient.Phosphate, PlantNutrient.Potash })
+        {
+            lines.AddRange(ComponentLines(nutrient).Select(line => (nutrient, line)));
+        }
+
+        lines.AddRange(nitrogen.Lines().Select(line => (PlantNutrient.Nitrogen, line)));
+        lines.AddRange(secondary.SelectMany(s => s.ShowWork().Select(line => (s.Rule.Nutrient, line))));
+        lines.AddRange(used.Select(target => (target.Nutrient, new WorkedLine($"Target {SoilWords.For(target.Nutrient)}", target.Reason,
+            $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{(target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "")} lb/ac"))));
+        return lines.ToImmutable();
+    }
+
+    /// <summary>The system's own sum once for each row it was read from, then what each kind asks.</summary>
+    private IEnumerable<WorkedLine> ComponentLines(PlantNutrient nutrient)
+    {
+        var shown = new HashSet<CropRow>();
         foreach (var component in components)
         {
-            string counts = component.Counts ? "counts" : "too small a share to count";
-            foreach (var nutrient in new[] { PlantNutrient.Phosphate, PlantNutrient.Potash })
+            if (component.For(nutrient) is not { } need || component.RowFor(nutrient) is not { } row)
             {
-                if (component.For(nutrient) is { } need)
-                {
-                    lines.Add(new WorkedLine($"{SoilWords.For(nutrient)} for {component.Component.Kind.ShortName}",
-                        $"{request.System.Name}, row for {CropRows.WordsFor(component.RowFor(nutrient)!.Value)}, {Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
-                        $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac", need.SourceIds.FirstOrDefault()));
-                }
+                continue;
             }
-        }
 
-        lines.AddRange(nitrogen.Lines());
-        lines.AddRange(secondary.SelectMany(s => s.ShowWork()));
-        foreach (var target in used)
-        {
-            lines.Add(new WorkedLine($"Target {SoilWords.For(target.Nutrient)}", target.Reason,
-                $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{(target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "")} lb/ac"));
-        }
+            foreach (var line in shown.Add(row) ? need.Work() : [])
+            {
+                yield return line;
+            }
 
-        return lines.ToImmutable();
+            string counts = component.Counts ? "counts" : "too small a share to count";
+            yield return new WorkedLine($"{SoilWords.For(nutrient)} for {component.Component.Kind.ShortName}",
+                $"{request.System.Name}, row for {CropRows.WordsFor(row)}, {Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
+                $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac", need.SourceIds.FirstOrDefault());
+        }
     }
 }

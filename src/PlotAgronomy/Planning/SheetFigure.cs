@@ -20,12 +20,19 @@ public sealed class SheetFigure : SheetBlock
     /// <summary>Gets lines of the sheet's own arithmetic after the results, such as rate times area.</summary>
     public ImmutableArray<WorkedLine> OwnLines { get; init; } = [];
 
-    /// <summary>Gets the ids of the sources, each once.</summary>
-    public ImmutableArray<string> SourceIds => [.. Results.SelectMany(r => r.SourceIds).Concat(OwnLines.Select(l => l.SourceId).OfType<string>()).Distinct()];
+    /// <summary>Gets results that these numbers rest on without repeating their working, such as the need behind an order.</summary>
+    public ImmutableArray<IWorkedResult> RestsOn { get; init; } = [];
 
-    /// <summary>Gets how well its numbers are known: the weakest status among its results.</summary>
+    /// <summary>Gets what among the numbers was not yet checked against its publication, in whole sentences.</summary>
+    public ImmutableArray<string> Unchecked =>
+        [.. Results.Concat(RestsOn).SelectMany(r => r.Findings).Where(f => f.Code == "data-from-memory").Select(f => f.Text).Distinct()];
+
+    /// <summary>Gets the ids of the sources, each once.</summary>
+    public ImmutableArray<string> SourceIds => [.. Results.SelectMany(r => r.SourceIds).Concat(OwnLines.Select(l => l.SourceId).OfType<string>().SelectMany(ids => ids.Split(';'))).Distinct()];
+
+    /// <summary>Gets how well its numbers are known: the weakest status among its results and what they rest on.</summary>
     public DataStatus Status =>
-        Results.SelectMany(r => r.Findings).Any(f => f.Code == "data-from-memory") ? DataStatus.Memory
+        !Unchecked.IsEmpty ? DataStatus.Memory
         : SourceIds.All(id => id is "PRACTICE" or "DEF-UNITS") && SourceIds.Contains("PRACTICE") ? DataStatus.Practice
         : DataStatus.Read;
 

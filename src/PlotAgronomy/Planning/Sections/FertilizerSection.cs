@@ -9,6 +9,7 @@ internal static class FertilizerSection
     {
         var plan = results.Plan;
         var sheet = new SectionWriter("Fertilizer to buy and spread", 'F');
+        sheet.RestsOn(results.Need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
             results.Need.Targets.Select(target => sheet.Row(
@@ -20,8 +21,7 @@ internal static class FertilizerSection
                     target.AtMost is { } most ? Amounts.Print(most.PoundsPerAcre, 0) : "-",
                     results.Fertilizer?.Balance(target.Nutrient) is { } balance ? Amounts.Print(balance.Delivered.PoundsPerAcre, 0) : "-",
                 ],
-                [],
-                results.Need)));
+                results.Need.ShowWork(target.Nutrient))));
         sheet.Remark(results.Need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
         foreach (var nutrient in FromTheReport.Where(n => results.Need.Find(n) is null))
         {

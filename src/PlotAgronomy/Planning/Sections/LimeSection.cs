@@ -11,6 +11,7 @@ internal static class LimeSection
         var plan = results.Plan;
         var sheet = new SectionWriter("Lime", 'L');
         sheet.Say($"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}");
+        sheet.RestsOn(LimeSolver.Basis(lime));
         if (lime.Printed?.Rate is { } printed)
         {
             sheet.Figure("printed by the laboratory, used first", printed.ToString(), lime.Printed);
@@ -24,7 +25,7 @@ internal static class LimeSection
         {
             sheet.Figure(
                 $"by {lime.Computed.Method.Name}",
-                computed.OfBasis.PoundsPerAcre == 0 ? "no lime" : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, {Amounts.Print(computed.Depth, "in", 1)} deep{Rounded(lime.Computed)}{Range(results)}",
+                computed.OfBasis.PoundsPerAcre == 0 ? "no lime" : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for {Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(results)}",
                 lime.Computed);
         }
         else
@@ -67,7 +68,7 @@ internal static class LimeSection
         }
 
         sheet.Figure("worked by planting day", $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{(outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "")}", outlook);
-        sheet.Figure("pH to expect on planting day", FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1), outlook);
+        sheet.Figure("pH to expect on planting day", $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{(outlook.Terms.Placement == LimePlacement.Surface ? ", in the top inches only" : "")}", outlook);
         sheet.Say(outlook.HoldBack.IsEmpty
             ? "Today's pH meets the lower limit of every kind with a known one."
             : $"Hold back until a test shows that the pH has moved: {Names(outlook.HoldBack)}. Sow meanwhile: {(outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow))}.");
@@ -84,10 +85,10 @@ internal static class LimeSection
     private static string Names(IEnumerable<Seeds.CropKind> kinds) => string.Join(", ", kinds.Select(SheetText.Name));
 
     private static string Rounded(LimeNeed need) => need is { Rate: { } exact, Published: { } published } && published.OfBasis != exact.OfBasis
-        ? $", as the institution rounds it {(published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis))}" : "";
+        ? $", rounded by the institution: {(published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis))}" : "";
 
     private static string Range(PlanResults results) =>
         results.Lime.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis
-            ? $"; the reading supports {Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
+            ? $"; if the reading is off by {Amounts.Print(results.Lime.Computed.ReadingErrorPh, 2)}, {Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
             : "";
 }

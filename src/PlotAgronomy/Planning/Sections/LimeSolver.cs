@@ -54,6 +54,9 @@ internal static class LimeSolver
         : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
         : "the lowest of the method's own, as no target of these kinds is known.";
 
+    /// <summary>What the figures on lime rest on: the target, and the rate that was used.</summary>
+    internal static IWorkedResult?[] Basis(LimeAnswer lime) => [lime.Target, lime.Printed is { } printed ? printed : lime.Computed];
+
     private static (LimeOffer? Offer, LimeOrder? Order) CheapestOrder(PlanContent plan, LimeRate? used, WeaklyBufferedLime? weak, bool withNitrogen) =>
         used is null || used.OfBasis == ApplicationRate.Zero
             ? (null, null)

@@ -13,6 +13,7 @@ internal static class PassSection
         var plan = results.Plan;
         var sheet = new SectionWriter("Spreader passes", 'P');
         sheet.Say($"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 in size; larger and smaller seed in one hopper would sift apart.");
+        sheet.RestsOn(results.Blend);
         foreach (var pass in results.Passes)
         {
             sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");
@@ -21,7 +22,7 @@ internal static class PassSection
             if (pass.Layout is { } layout)
             {
                 sheet.Figure("passes", $"{Amounts.Print(layout.Passes.Length, 0)} of up to {Amounts.Print(layout.Passes.Max(p => p.LengthFeet), 0)} ft, {Amounts.Print(layout.Spacing, "ft", 1)} apart{Direction(layout)}, {Amounts.Print(layout.Turns, 0)} turns", layout);
-                sheet.Figure("walking distance", $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}", layout);
+                sheet.Figure("walking distance", $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{(pass.Setting is null ? $" at {Amounts.Print(layout.Options.Speed, "mph", 1)}" : "")}", layout);
             }
             else
             {

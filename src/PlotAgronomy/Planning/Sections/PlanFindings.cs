@@ -1,3 +1,5 @@
+using PlotAgronomy.Fertilizers;
+
 namespace PlotAgronomy.Planning.Sections;
 
 /// <summary>Every finding of every result behind the sheet.</summary>
@@ -14,14 +16,19 @@ internal static class PlanFindings
             results.Fertilizer, results.Blend, results.Crowding, results.Groups,
             .. results.Passes.SelectMany(p => new IWorkedResult?[] { p.Walk, p.Layout, p.Measured, p.Setting }),
         ];
-        return OneOnDepth(answers.OfType<IWorkedResult>().SelectMany(a => a.Findings)
+        return OneOnDepth(OnUreaOnlyWhereSpread(results, answers.OfType<IWorkedResult>().SelectMany(a => a.Findings)
             .Concat(results.ReportFindings)
             .Concat(results.Lime.Findings)
             .Concat(SowingPasses.FindingsFor(results.Plan, results.Passes))
             .Concat(PurchaseSolver.FindingsFor(results))
             .Concat(results.Sown.SelectMany(s => OfLot(s, results.Plan.SowingMethod)))
-            .ToList());
+            ).ToList());
     }
+
+    /// <summary>The need cautions about urea before a product is chosen; a plan that spreads none drops it.</summary>
+    private static IEnumerable<Finding> OnUreaOnlyWhereSpread(PlanResults results, IEnumerable<Finding> findings) =>
+        results.Fertilizer?.Lines.Any(l => l.Product.Substance is FertilizerSubstance.Urea or FertilizerSubstance.UreaAmmoniumNitrateSolution or FertilizerSubstance.Mixture) == false
+            ? findings.Where(f => f.Code != "nutrient-urea-needs-rain") : findings;
 
     /// <summary>What is to be said of one lot says which lot it is.</summary>
     private static IEnumerable<Finding> OfLot(SownKind sown, SowingMethod method)

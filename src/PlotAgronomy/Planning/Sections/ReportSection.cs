@@ -14,9 +14,10 @@ internal static class ReportSection
         sheet.Figure("area of the plot", $"{Amounts.Print(plan.Site.Area, "ac", 3)} ({Amounts.Print(plan.Site.Area, "ft2", 0)})", plan.Site.Measured);
         sheet.Say(SheetText.Acidity(report));
         sheet.Say($"Rated by {plan.NutrientSystem.Name} ({plan.NutrientSystem.Institution}, {plan.NutrientSystem.Edition}).");
+        sheet.RestsOn(results.Need);
         foreach (var rating in Ratings(results.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
         {
-            sheet.Figure(rating.Reading.ToString(), rating.Verdict, results.Need);
+            sheet.Figure(rating.Reading.ToString(), rating.Verdict, new WorkedLine("Rating", $"the printed value against the limits of {rating.Scale.Scope}", $"{Amounts.Print(rating.ComparedValue, 2)} is {rating.Name}: {rating.Class.LimitsInWords()}", rating.Class.SourceId));
         }
 
         foreach (var row in results.Need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))

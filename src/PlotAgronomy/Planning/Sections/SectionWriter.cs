@@ -7,7 +7,23 @@ namespace PlotAgronomy.Planning.Sections;
 internal sealed class SectionWriter(string heading, char letter)
 {
     private readonly List<SheetBlock> blocks = [];
+    private ImmutableArray<IWorkedResult> basis = [];
     private int figures;
+
+    /// <summary>Names the results that all figures from here on rest on.</summary>
+    internal void RestsOn(params ReadOnlySpan<IWorkedResult?> results)
+    {
+        var known = ImmutableArray.CreateBuilder<IWorkedResult>();
+        foreach (var result in results)
+        {
+            if (result is not null)
+            {
+                known.Add(result);
+            }
+        }
+
+        basis = known.ToImmutable();
+    }
 
     internal void Say(string sentence) => blocks.Add(new SheetSentence { Text = sentence });
 
@@ -38,6 +54,6 @@ internal sealed class SectionWriter(string heading, char letter)
     private SheetFigure Make(string label, string value, ImmutableArray<IWorkedResult> results, ImmutableArray<WorkedLine> lines)
     {
         figures++;
-        return new SheetFigure { Code = string.Create(CultureInfo.InvariantCulture, $"{letter}{figures}"), Label = label, Value = value, Results = results, OwnLines = lines };
+        return new SheetFigure { Code = string.Create(CultureInfo.InvariantCulture, $"{letter}{figures}"), Label = label, Value = value, Results = results, RestsOn = basis, OwnLines = lines };
     }
 }

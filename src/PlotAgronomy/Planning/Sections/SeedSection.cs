@@ -10,6 +10,7 @@ internal static class SeedSection
         var plan = results.Plan;
         var sheet = new SectionWriter("Seed to weigh out", 'S');
         sheet.Say($"For {Amounts.Print(plan.Site.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by itself; rates are bulk seed as it lies in the bag, raised for what is not living seed.");
+        sheet.RestsOn(results.Blend);
         sheet.Table(
             ["kind", "lot", "share of a full stand", "live seed, lb/ac", "bulk, lb/ac", "weigh out", "live seeds/ft2"],
             results.Sown.Select(sown => sheet.Row(
@@ -24,7 +25,10 @@ internal static class SeedSection
                     SheetText.Weight(sown.Weight.ToMass()),
                     Amounts.Print(sown.Part.LiveSeedsPerSquareFoot, 1),
                 ],
-                [new WorkedLine("Weight", "bulk rate x area", $"{Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2)} lb/ac x {Amounts.Print(plan.Site.Area, "ac", 3)} = {Amounts.Print(sown.Weight.ToMass(), "lb", 2)}")],
+                [
+                    new WorkedLine("Live seed", "full rate x share of a full stand", $"{Amounts.Print(sown.Part.Component.FullRate.PoundsPerAcre, 2)} lb PLS/ac x {Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 3)} = {Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2)} lb PLS/ac", sown.Planned.Kind.Rates?.Evidence.SourceIds.FirstOrDefault()),
+                    new WorkedLine("Weight", "bulk rate x area", $"{Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2)} lb/ac x {Amounts.Print(plan.Site.Area, "ac", 3)} = {Amounts.Print(sown.Weight.ToMass(), "lb", 2)}"),
+                ],
                 sown.Bulk)));
         var total = results.Blend.StandTotal;
         sheet.Figure(

@@ -8,7 +8,7 @@ internal static class WorkOrderSection
     internal static SheetSection Write(PlanResults results)
     {
         var sheet = new SectionWriter("Order of work", 'W');
-        sheet.Step(Before(results).Concat(Sowing(results)).Concat(After(results.Plan)));
+        sheet.Step(Before(results).Concat(Sowing(results)).Concat(After(results)));
         return sheet.Close();
     }
 
@@ -18,10 +18,10 @@ internal static class WorkOrderSection
         if (results.Lime.Order is { } order)
         {
             string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
-            string what = order.Dressings.Length > 1 ? "first dressing of the lime" : "lime";
+            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {results.Lime.Offer!.Material.Name}{(order.Dressings.Length > 1 ? ", the first dressing" : "")}";
             yield return plan.Method == PlantingMethod.TilledAndPacked
-                ? $"Spread the {what}{when} and work it in{(plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "")}."
-                : $"Spread the {what} on the surface{when}; it works down slowly.";
+                ? $"Spread {what}{when} and work it in{(plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "")}."
+                : $"Spread {what} on the surface{when}; it works down slowly.";
         }
 
         if (plan.Site.Cover is GroundCover.SmotherCrop or GroundCover.SmallGrain && plan.Method == PlantingMethod.TilledAndPacked)
@@ -29,11 +29,11 @@ internal static class WorkOrderSection
             yield return $"Mow {(plan.Site.CoverKind is { } cover ? SheetText.Name(cover).ToLowerInvariant() : "the standing crop")} before it sets seed and let it wilt.";
         }
 
-        bool fertilizer = results.Fertilizer is { Lines.Length: > 0 };
+        string? fertilizer = Fertilizer(results);
         switch (plan.Method)
         {
             case PlantingMethod.TilledAndPacked:
-                yield return fertilizer ? "Spread the fertilizer and work it in with the last tillage." : "Till a fine seedbed.";
+                yield return fertilizer is not null ? $"Spread the fertilizer, {fertilizer}, and work it in with the last tillage." : "Till a fine seedbed.";
                 yield return "Roll the seedbed firm: a boot sinks no deeper than its sole.";
                 yield return "Wait for a real rain in the forecast and sow just ahead of it, whatever the calendar says.";
                 break;
@@ -41,10 +41,10 @@ internal static class WorkOrderSection
                 yield return "Wait for a dry morning on frozen, snow-free ground that will thaw by noon.";
                 break;
             case PlantingMethod.Drilled:
-                yield return fertilizer ? "Spread the fertilizer before drilling." : "Check that the ground carries the drill.";
+                yield return fertilizer is not null ? $"Spread the fertilizer, {fertilizer}, before drilling." : "Check that the ground carries the drill.";
                 break;
             default:
-                yield return fertilizer ? "Spread the fertilizer just before the seed, on dry leaves." : "Check that the standing crop is dry.";
+                yield return fertilizer is not null ? $"Spread the fertilizer, {fertilizer}, just before the seed, on dry leaves." : "Check that the standing crop is dry.";
                 yield return "Wait for a real rain in the forecast and sow just ahead of it.";
                 break;
         }
@@ -60,7 +60,7 @@ internal static class WorkOrderSection
                 case SeedingAction.Spread when results.Passes.Single(p => p.Group == step.Group) is var pass:
                     yield return results.Plan.Method == PlantingMethod.Drilled
                         ? $"Drill {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}){Depth(pass)}."
-                        : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}).";
+                        : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}).{HeldBack(results, pass)}";
                     break;
                 case SeedingAction.Cover when worked:
                     yield return "Drag or disk lightly to cover the large seed, then firm the ground again.";
@@ -72,9 +72,9 @@ internal static class WorkOrderSection
         }
     }
 
-    private static IEnumerable<string> After(PlanContent plan)
+    private static IEnumerable<string> After(PlanResults results)
     {
-        switch (plan.Method)
+        switch (results.Plan.Method)
         {
             case PlantingMethod.BroadcastThenRolled:
                 yield return "Roll the standing crop down over the seed the same day.";
@@ -84,11 +84,26 @@ internal static class WorkOrderSection
                 break;
             case PlantingMethod.FrostSeeded:
                 yield return "Do not work the ground: freezing and thawing draw the seed in.";
-                yield return "Spread fertilizer only after green-up, never on frozen ground.";
+                yield return Fertilizer(results) is { } products
+                    ? $"Spread the fertilizer, {products}, only after green-up, never on frozen ground."
+                    : "Spread nothing but seed on frozen ground.";
                 break;
         }
 
         yield return "Write down what was really spread, the day, and the rain that followed.";
+    }
+
+    /// <summary>The products with their weights; null when none is spread.</summary>
+    private static string? Fertilizer(PlanResults results) =>
+        results.Fertilizer is { Lines.Length: > 0 } purchase
+            ? $"{string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}"))}{(purchase.Lines.Length > 1 ? ", each by itself" : "")}"
+            : null;
+
+    /// <summary>Kinds of the pass that the soil is still too sour for, by what the lime has done.</summary>
+    private static string HeldBack(PlanResults results, SowingPass pass)
+    {
+        var held = pass.Kinds.Where(k => results.Lime.Outlook?.HoldBack.Any(h => h.Id == k.Planned.Kind.Id) == true).ToList();
+        return held.Count == 0 ? "" : $" Leave out {string.Join(", ", held.Select(k => $"{SheetText.Name(k.Planned.Kind)}, {SheetText.Weight(k.Weight.ToMass())}, unless a new test shows pH {Amounts.Print(k.Planned.Kind.Ph!.MinimumPh, 1)} or more"))}.";
     }
 
     private static string Depth(SowingPass pass)
