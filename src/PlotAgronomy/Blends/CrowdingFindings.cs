@@ -34,9 +34,13 @@ internal static class CrowdingFindings
         {
             yield return FindingCatalog.Create("blend-total-uncertain",
                 ("low", Amounts.Print(total.Lowest, 2)), ("high", Amounts.Print(total.Highest, 2)),
-                ("rates", string.Join("; ", report.Blend.Parts.Select(p => $"{p.Kind.ShortName} {p.Component.FullRate}, published {p.Component.FullRange}"))));
+                ("rates", string.Join("; ", report.Blend.Parts.Select(RateUsed))));
         }
     }
+
+    /// <summary>The full rate counted against, with the published ones, such as <c>Chicory 7 (4 to 10)</c>.</summary>
+    private static string RateUsed(BlendPart part) =>
+        $"{part.Kind.ShortName} {Amounts.Print(part.Component.FullRate.PoundsPerAcre, 2)} ({Amounts.Print(part.Component.FullRange.Low.PoundsPerAcre, 2)} to {Amounts.Print(part.Component.FullRange.High.PoundsPerAcre, 2)})";
 
     private static IEnumerable<Finding> Groups(CrowdingReport report)
     {

@@ -71,16 +71,27 @@ internal static class LimeSheet
             sheet.Say(SheetText.FromMemory);
         }
 
-        if (comparison.Spread is { } spread)
+        Spread(sheet, $"how far apart those for pH {Ph(comparison.TargetPh)} are", answering.Where(a => a.TargetPh == comparison.TargetPh));
+        if (answering.Any(a => a.TargetPh != comparison.TargetPh))
         {
-            var common = comparison.Answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
-            string least = Tons(common.Min()), most = Tons(common.Max()), gap = Tons(spread);
-            sheet.Figure("how far apart they are", $"{gap} ton/ac: from {least} to {most}", new WorkedLine("Spread", "most - least", $"{most} - {least} = {gap} ton/ac"));
+            Spread(sheet, "how far apart all are, whatever pH they aim at", answering);
         }
 
         sheet.Say("Each method's own figure, and what to know of it:");
         sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, AboutMethod(r.Answer))));
         return sheet.Close();
+    }
+
+    private static void Spread(SectionWriter sheet, string label, IEnumerable<LimeMethodAnswer> answers)
+    {
+        var common = answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
+        if (common.Count < 2)
+        {
+            return;
+        }
+
+        string least = Tons(common.Min()), most = Tons(common.Max()), gap = Tons(ApplicationRate.FromPoundsPerAcre(common.Max().PoundsPerAcre - common.Min().PoundsPerAcre));
+        sheet.Figure(label, $"{gap} ton/ac: from {least} to {most}", new WorkedLine("Spread", "most - least", $"{most} - {least} = {gap} ton/ac"));
     }
 
     private static string AboutMethod(LimeMethodAnswer answer) => string.Join(" ", new[]
