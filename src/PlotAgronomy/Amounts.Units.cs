@@ -3,47 +3,39 @@ namespace PlotAgronomy;
 /// <content>The unit words. Factors are exact (source DEF-UNITS).</content>
 public static partial class Amounts
 {
-    private const double SquareFeetPerAcre = 43_560;
-    private const double MetersPerFoot = 0.3048;
-    private const double SquareMetersPerSquareFoot = MetersPerFoot * MetersPerFoot;
-    private const double KilogramsPerPound = 0.45359237;
-    private const double FeetPerMile = 5280;
-    private const double CubicInchesPerCubicFoot = 1728;
-    private const double CubicFeetPerBushel = 2150.42 / CubicInchesPerCubicFoot;
-    private const double CubicFeetPerGallon = 231 / CubicInchesPerCubicFoot;
-    private const double CubicMetersPerCubicFoot = MetersPerFoot * MetersPerFoot * MetersPerFoot;
-    private const double MetersPerMile = MetersPerFoot * FeetPerMile;
-    private const double SquareMetersPerAcre = SquareFeetPerAcre * SquareMetersPerSquareFoot;
+    private const double CubicFeetPerGallon = 231 / ExactUnits.CubicInchesPerCubicFoot;
+    private const double CubicMetersPerCubicFoot = ExactUnits.MetersPerFoot * ExactUnits.MetersPerFoot * ExactUnits.MetersPerFoot;
+    private const double MetersPerMile = ExactUnits.MetersPerFoot * ExactUnits.FeetPerMile;
 
     private static readonly UnitWords Areas = new("an area", "'0.62 ac' or '26,000 ft2'",
         ("ac|acre|acres", 1),
-        ("ft2|sq ft|sqft|ft²", 1 / SquareFeetPerAcre),
-        ("yd2|sq yd|yd²", 9 / SquareFeetPerAcre),
-        ("m2|sq m|m²", 1 / SquareMetersPerAcre),
-        ("ha|hectare|hectares", 10_000 / SquareMetersPerAcre));
+        ("ft2|sq ft|sqft|ft²", 1 / ExactUnits.SquareFeetPerAcre),
+        ("yd2|sq yd|yd²", 9 / ExactUnits.SquareFeetPerAcre),
+        ("m2|sq m|m²", 1 / ExactUnits.SquareMetersPerAcre),
+        ("ha|hectare|hectares", 10_000 / ExactUnits.SquareMetersPerAcre));
 
     private static readonly UnitWords Masses = new("a weight", "'50 lb' or '45 g'",
         ("lb|lbs|pound|pounds", 1),
         ("oz|ounce|ounces", 1.0 / 16),
         ("ton|tons", 2000),
-        ("g|gram|grams", 0.001 / KilogramsPerPound),
-        ("kg", 1 / KilogramsPerPound),
-        ("t|tonne|tonnes", 1000 / KilogramsPerPound));
+        ("g|gram|grams", 0.001 / ExactUnits.KilogramsPerPound),
+        ("kg", 1 / ExactUnits.KilogramsPerPound),
+        ("t|tonne|tonnes", 1000 / ExactUnits.KilogramsPerPound));
 
     private static readonly UnitWords Lengths = new("a length", "'14 ft' or '4.2 m'",
         ("ft|foot|feet", 1),
         ("in|inch|inches", 1.0 / 12),
         ("yd|yard|yards", 3),
-        ("mi|mile|miles", FeetPerMile),
-        ("m|meter|meters", 1 / MetersPerFoot),
-        ("cm", 0.01 / MetersPerFoot),
-        ("mm", 0.001 / MetersPerFoot),
-        ("km", 1000 / MetersPerFoot));
+        ("mi|mile|miles", ExactUnits.FeetPerMile),
+        ("m|meter|meters", 1 / ExactUnits.MetersPerFoot),
+        ("cm", 0.01 / ExactUnits.MetersPerFoot),
+        ("mm", 0.001 / ExactUnits.MetersPerFoot),
+        ("km", 1000 / ExactUnits.MetersPerFoot));
 
     private static readonly UnitWords Speeds = new("a speed", "'3 mph' or '264 ft/min'",
         ("mph", 1),
-        ("ft/min", 60 / FeetPerMile),
-        ("ft/s", 3600 / FeetPerMile),
+        ("ft/min", 60 / ExactUnits.FeetPerMile),
+        ("ft/s", 3600 / ExactUnits.FeetPerMile),
         ("km/h", 1000 / MetersPerMile),
         ("m/s", 3600 / MetersPerMile));
 
@@ -51,16 +43,16 @@ public static partial class Amounts
         ("lb/min", 1),
         ("lb/s", 60),
         ("oz/min", 1.0 / 16),
-        ("g/min", 0.001 / KilogramsPerPound),
-        ("g/s", 0.06 / KilogramsPerPound),
-        ("kg/min", 1 / KilogramsPerPound));
+        ("g/min", 0.001 / ExactUnits.KilogramsPerPound),
+        ("g/s", 0.06 / ExactUnits.KilogramsPerPound),
+        ("kg/min", 1 / ExactUnits.KilogramsPerPound));
 
     private static readonly UnitWords Volumes = new("a volume", "'5 gal' or '2 bu'",
         ("gal|gallon|gallons", CubicFeetPerGallon),
         ("qt|quart|quarts", CubicFeetPerGallon / 4),
         ("pt|pint|pints", CubicFeetPerGallon / 8),
         ("cup|cups", CubicFeetPerGallon / 16),
-        ("bu|bushel|bushels", CubicFeetPerBushel),
+        ("bu|bushel|bushels", ExactUnits.CubicFeetPerBushel),
         ("ft3|cu ft|ft³", 1),
         ("yd3|cu yd|yd³", 27),
         ("L|liter|liters|litre|litres", 0.001 / CubicMetersPerCubicFoot),
@@ -69,21 +61,21 @@ public static partial class Amounts
 
     private static readonly UnitWords Densities = new("a bulk density", "'60 lb/bu' or '770 kg/m3'",
         ("lb/ft3|lb/ft³", 1),
-        ("lb/bu", 1 / CubicFeetPerBushel),
+        ("lb/bu", 1 / ExactUnits.CubicFeetPerBushel),
         ("lb/gal", 1 / CubicFeetPerGallon),
-        ("kg/m3|kg/m³", CubicMetersPerCubicFoot / KilogramsPerPound),
-        ("g/cm3|g/mL|kg/L", 1000 * CubicMetersPerCubicFoot / KilogramsPerPound));
+        ("kg/m3|kg/m³", CubicMetersPerCubicFoot / ExactUnits.KilogramsPerPound),
+        ("g/cm3|g/mL|kg/L", 1000 * CubicMetersPerCubicFoot / ExactUnits.KilogramsPerPound));
 
     private static readonly UnitWords Rates = new("a rate", "'40 lb/ac' or '2.25 ton/ac'",
         ("lb/ac|lb/acre|lbs/ac|lbs/acre", 1),
         ("oz/ac|oz/acre", 1.0 / 16),
         ("ton/ac|ton/acre|tons/ac|tons/acre", 2000),
-        ("lb/1000 ft2|lb/1000 sq ft|lb/1,000 ft2", SquareFeetPerAcre / 1000),
-        ("oz/1000 ft2|oz/1000 sq ft|oz/1,000 ft2", SquareFeetPerAcre / 1000 / 16),
-        ("lb/100 ft2|lb/100 sq ft", SquareFeetPerAcre / 100),
-        ("kg/ha", SquareMetersPerAcre / 10_000 / KilogramsPerPound),
-        ("t/ha|tonne/ha", SquareMetersPerAcre / 10 / KilogramsPerPound),
-        ("g/m2|g/m²", SquareMetersPerAcre / 1000 / KilogramsPerPound));
+        ("lb/1000 ft2|lb/1000 sq ft|lb/1,000 ft2", ExactUnits.SquareFeetPerAcre / 1000),
+        ("oz/1000 ft2|oz/1000 sq ft|oz/1,000 ft2", ExactUnits.SquareFeetPerAcre / 1000 / 16),
+        ("lb/100 ft2|lb/100 sq ft", ExactUnits.SquareFeetPerAcre / 100),
+        ("kg/ha", ExactUnits.SquareMetersPerAcre / 10_000 / ExactUnits.KilogramsPerPound),
+        ("t/ha|tonne/ha", ExactUnits.SquareMetersPerAcre / 10 / ExactUnits.KilogramsPerPound),
+        ("g/m2|g/m²", ExactUnits.SquareMetersPerAcre / 1000 / ExactUnits.KilogramsPerPound));
 
     private static readonly UnitWords Durations = new("a time", "'45 s' or '2.5 min'",
         ("s|sec|second|seconds", 1),

@@ -9,12 +9,7 @@ namespace PlotAgronomy;
 /// pound 0.45359237 kg, international acre 43,560 ft2 = 4046.8564224 m2, short ton 2000 lb, all exact.</remarks>
 public readonly record struct ApplicationRate : IComparable<ApplicationRate>
 {
-    private const double KilogramsPerPound = 0.45359237;
-    private const double SquareMetersPerAcre = 4046.8564224;
     private const double SquareMetersPerHectare = 10_000;
-    private const double ThousandSquareFeetPerAcre = 43.56;
-    private const double OuncesPerPound = 16;
-    private const double PoundsPerShortTon = 2000;
     private const double KilogramsPerTonne = 1000;
 
     private ApplicationRate(double poundsPerAcre) => PoundsPerAcre = poundsPerAcre;
@@ -26,16 +21,16 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     public double PoundsPerAcre { get; }
 
     /// <summary>Gets the rate in lb per 1000 ft2.</summary>
-    public double PoundsPerThousandSquareFeet => PoundsPerAcre / ThousandSquareFeetPerAcre;
+    public double PoundsPerThousandSquareFeet => PoundsPerAcre / ExactUnits.ThousandSquareFeetPerAcre;
 
     /// <summary>Gets the rate in oz per 1000 ft2.</summary>
-    public double OuncesPerThousandSquareFeet => PoundsPerThousandSquareFeet * OuncesPerPound;
+    public double OuncesPerThousandSquareFeet => PoundsPerThousandSquareFeet * ExactUnits.OuncesPerPound;
 
     /// <summary>Gets the rate in short tons (2000 lb) per acre.</summary>
-    public double ShortTonsPerAcre => PoundsPerAcre / PoundsPerShortTon;
+    public double ShortTonsPerAcre => PoundsPerAcre / ExactUnits.PoundsPerShortTon;
 
     /// <summary>Gets the rate in kg/ha.</summary>
-    public double KilogramsPerHectare => PoundsPerAcre * KilogramsPerPound * SquareMetersPerHectare / SquareMetersPerAcre;
+    public double KilogramsPerHectare => PoundsPerAcre * ExactUnits.KilogramsPerPound * SquareMetersPerHectare / ExactUnits.SquareMetersPerAcre;
 
     /// <summary>Gets the rate in tonnes per hectare.</summary>
     public double TonnesPerHectare => KilogramsPerHectare / KilogramsPerTonne;
@@ -51,28 +46,28 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static ApplicationRate FromPoundsPerThousandSquareFeet(double poundsPerThousandSquareFeet) =>
-        new(Guard.AtLeast(poundsPerThousandSquareFeet, 0, "lb/1000 ft2") * ThousandSquareFeetPerAcre);
+        new(Guard.AtLeast(poundsPerThousandSquareFeet, 0, "lb/1000 ft2") * ExactUnits.ThousandSquareFeetPerAcre);
 
     /// <summary>Creates a rate from oz per 1000 ft2.</summary>
     /// <param name="ouncesPerThousandSquareFeet">Rate in oz per 1000 ft2; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static ApplicationRate FromOuncesPerThousandSquareFeet(double ouncesPerThousandSquareFeet) =>
-        new(Guard.AtLeast(ouncesPerThousandSquareFeet, 0, "oz/1000 ft2") / OuncesPerPound * ThousandSquareFeetPerAcre);
+        new(Guard.AtLeast(ouncesPerThousandSquareFeet, 0, "oz/1000 ft2") / ExactUnits.OuncesPerPound * ExactUnits.ThousandSquareFeetPerAcre);
 
     /// <summary>Creates a rate from short tons (2000 lb) per acre.</summary>
     /// <param name="shortTonsPerAcre">Rate in ton/ac; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static ApplicationRate FromShortTonsPerAcre(double shortTonsPerAcre) =>
-        new(Guard.AtLeast(shortTonsPerAcre, 0, "ton/ac") * PoundsPerShortTon);
+        new(Guard.AtLeast(shortTonsPerAcre, 0, "ton/ac") * ExactUnits.PoundsPerShortTon);
 
     /// <summary>Creates a rate from kg/ha.</summary>
     /// <param name="kilogramsPerHectare">Rate in kg/ha; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static ApplicationRate FromKilogramsPerHectare(double kilogramsPerHectare) =>
-        new(Guard.AtLeast(kilogramsPerHectare, 0, "kg/ha") / KilogramsPerPound * SquareMetersPerAcre / SquareMetersPerHectare);
+        new(Guard.AtLeast(kilogramsPerHectare, 0, "kg/ha") / ExactUnits.KilogramsPerPound * ExactUnits.SquareMetersPerAcre / SquareMetersPerHectare);
 
     /// <summary>Creates a rate from tonnes per hectare.</summary>
     /// <param name="tonnesPerHectare">Rate in t/ha; finite, at least 0.</param>
@@ -88,7 +83,7 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     public static ApplicationRate FromAreaDensity(AreaDensity density)
     {
         double kilogramsPerSquareMeter = density.KilogramsPerSquareMeter;
-        return new(Guard.AtLeast(kilogramsPerSquareMeter, 0, "kg/m2", nameof(density)) / KilogramsPerPound * SquareMetersPerAcre);
+        return new(Guard.AtLeast(kilogramsPerSquareMeter, 0, "kg/m2", nameof(density)) / ExactUnits.KilogramsPerPound * ExactUnits.SquareMetersPerAcre);
     }
 
     /// <summary>Rate at which a mass was spread over an area.</summary>
@@ -115,7 +110,7 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
 
     /// <summary>The same rate as an area density.</summary>
     /// <returns>The density.</returns>
-    public AreaDensity ToAreaDensity() => AreaDensity.FromKilogramsPerSquareMeter(PoundsPerAcre * KilogramsPerPound / SquareMetersPerAcre);
+    public AreaDensity ToAreaDensity() => AreaDensity.FromKilogramsPerSquareMeter(PoundsPerAcre * ExactUnits.KilogramsPerPound / ExactUnits.SquareMetersPerAcre);
 
     /// <summary>Compares within an absolute tolerance.</summary>
     /// <param name="other">Other rate.</param>

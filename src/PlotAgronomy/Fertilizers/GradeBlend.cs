@@ -9,8 +9,6 @@ namespace PlotAgronomy.Fertilizers;
 /// filler is what is left of the batch. Of several recipes the cheapest is given, or the lightest where nothing has a price.</remarks>
 public sealed class GradeBlend : IWorkedResult
 {
-    private const double PoundsPerTon = 2000;
-
     private GradeBlend(FertilizerAnalysis wanted, Mass batch, ImmutableArray<BlendLine> lines, Mass filler, double? highest, ImmutableArray<(PlantNutrient, PercentRange)> ranges, ImmutableArray<Finding> findings)
     {
         Wanted = wanted;
@@ -116,7 +114,7 @@ public sealed class GradeBlend : IWorkedResult
         foreach (var line in Lines)
         {
             double pounds = line.Mass.Pounds;
-            lines.Add(new WorkedLine(line.Material.ToString(), "weight in the batch", $"{Amounts.Print(line.Mass, decimals: 2)} ({Amounts.Print(PoundsPerTon * pounds / batchPounds, 1)} lb per ton)"));
+            lines.Add(new WorkedLine(line.Material.ToString(), "weight in the batch", $"{Amounts.Print(line.Mass, decimals: 2)} ({Amounts.Print(ExactUnits.PoundsPerShortTon * pounds / batchPounds, 1)} lb per ton)"));
         }
 
         lines.Add(CanBeMade ? new WorkedLine("Filler", "batch - materials", Amounts.Print(Filler, decimals: 2))

@@ -6,8 +6,6 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>The default is none.</remarks>
 public readonly record struct PoundsPerTonRange
 {
-    private const double PoundsPerTon = 2000;
-
     private PoundsPerTonRange(double low, double high) => (Low, High) = (low, high);
 
     /// <summary>Gets the poor end in lb per ton.</summary>
@@ -22,7 +20,7 @@ public readonly record struct PoundsPerTonRange
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static PoundsPerTonRange Of(double low, double high) =>
-        new(Guard.Between(low, 0, PoundsPerTon, "lb/ton"), Guard.Between(high, low, PoundsPerTon, "lb/ton"));
+        new(Guard.Between(low, 0, ExactUnits.PoundsPerShortTon, "lb/ton"), Guard.Between(high, low, ExactUnits.PoundsPerShortTon, "lb/ton"));
 
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>45 to 75 lb/ton</c>.</returns>

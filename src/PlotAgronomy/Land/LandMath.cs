@@ -3,8 +3,6 @@ namespace PlotAgronomy.Land;
 /// <summary>Kernels of the room: doubles in, doubles out, units in the names.</summary>
 internal static class LandMath
 {
-    internal const double MetersPerFoot = 0.3048;
-
     /// <summary>WGS84 equatorial radius (source SPREAD-S36).</summary>
     private const double EquatorialRadiusMeters = 6_378_137;
 
@@ -134,16 +132,16 @@ internal static class LandMath
         EquatorialRadiusMeters / CurvatureTerm(latitudeDegrees) * Math.Cos(latitudeDegrees * RadiansPerDegree);
 
     internal static double EastFeet(double longitudeDegrees, double originLongitudeDegrees, double meanLatitudeDegrees) =>
-        ShortestTurnDegrees(longitudeDegrees - originLongitudeDegrees) * RadiansPerDegree * ParallelRadiusMeters(meanLatitudeDegrees) / MetersPerFoot;
+        ShortestTurnDegrees(longitudeDegrees - originLongitudeDegrees) * RadiansPerDegree * ParallelRadiusMeters(meanLatitudeDegrees) / ExactUnits.MetersPerFoot;
 
     internal static double NorthFeet(double latitudeDegrees, double originLatitudeDegrees, double meanLatitudeDegrees) =>
-        (latitudeDegrees - originLatitudeDegrees) * RadiansPerDegree * MeridianRadiusMeters(meanLatitudeDegrees) / MetersPerFoot;
+        (latitudeDegrees - originLatitudeDegrees) * RadiansPerDegree * MeridianRadiusMeters(meanLatitudeDegrees) / ExactUnits.MetersPerFoot;
 
     internal static double LatitudeDegrees(double northFeet, double originLatitudeDegrees, double meanLatitudeDegrees) =>
-        originLatitudeDegrees + northFeet * MetersPerFoot / MeridianRadiusMeters(meanLatitudeDegrees) / RadiansPerDegree;
+        originLatitudeDegrees + northFeet * ExactUnits.MetersPerFoot / MeridianRadiusMeters(meanLatitudeDegrees) / RadiansPerDegree;
 
     internal static double LongitudeDegrees(double eastFeet, double originLongitudeDegrees, double meanLatitudeDegrees) =>
-        ShortestTurnDegrees(originLongitudeDegrees + eastFeet * MetersPerFoot / ParallelRadiusMeters(meanLatitudeDegrees) / RadiansPerDegree);
+        ShortestTurnDegrees(originLongitudeDegrees + eastFeet * ExactUnits.MetersPerFoot / ParallelRadiusMeters(meanLatitudeDegrees) / RadiansPerDegree);
 
     private static double CurvatureTerm(double latitudeDegrees)
     {

@@ -19,10 +19,10 @@ public readonly record struct PlanePoint
     public double NorthFeet { get; }
 
     /// <summary>Gets the distance east of zero in meters; west is negative.</summary>
-    public double EastMeters => EastFeet * LandMath.MetersPerFoot;
+    public double EastMeters => EastFeet * ExactUnits.MetersPerFoot;
 
     /// <summary>Gets the distance north of zero in meters; south is negative.</summary>
-    public double NorthMeters => NorthFeet * LandMath.MetersPerFoot;
+    public double NorthMeters => NorthFeet * ExactUnits.MetersPerFoot;
 
     /// <summary>Creates a point from feet.</summary>
     /// <param name="eastFeet">Feet east; finite.</param>
@@ -38,7 +38,7 @@ public readonly record struct PlanePoint
     /// <returns>The point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
     public static PlanePoint FromMeters(double eastMeters, double northMeters) =>
-        new(Guard.Finite(eastMeters, "m") / LandMath.MetersPerFoot, Guard.Finite(northMeters, "m") / LandMath.MetersPerFoot);
+        new(Guard.Finite(eastMeters, "m") / ExactUnits.MetersPerFoot, Guard.Finite(northMeters, "m") / ExactUnits.MetersPerFoot);
 
     /// <summary>Invariant text such as <c>120.5 ft E, 30 ft N</c>.</summary>
     /// <returns>The text.</returns>

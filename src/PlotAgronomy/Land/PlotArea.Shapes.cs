@@ -197,7 +197,7 @@ public sealed partial class PlotArea
     {
         double low = LandLimits.Of("phone-error-low-meters"), high = LandLimits.Of("phone-error-high-meters");
         string Percent(double meters) =>
-            $"{Amounts.Print(100 * LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), meters / LandMath.MetersPerFoot) / outline.SquareFeet, 0)} %";
+            $"{Amounts.Print(100 * LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), meters / ExactUnits.MetersPerFoot) / outline.SquareFeet, 0)} %";
         return FindingCatalog.Create("land-fix-error-unknown", ("low", Amounts.Print(low, 0)), ("high", Amounts.Print(high, 0)),
             ("lowpart", Percent(low)), ("highpart", Percent(high)));
     }
@@ -214,7 +214,7 @@ public sealed partial class PlotArea
             ? [FindingCatalog.Create("land-sides-repeat-unit", ("area", Amounts.Print(area, decimals: 3)),
                 ("sides", string.Join(", ", sides.Select(s => s.Side.ToString()))),
                 ("yards", Amounts.Print(Area.FromSquareFeet(squareFeet * 9), decimals: 3)),
-                ("meters", Amounts.Print(Area.FromSquareFeet(squareFeet / (LandMath.MetersPerFoot * LandMath.MetersPerFoot)), decimals: 3)))]
+                ("meters", Amounts.Print(Area.FromSquareFeet(squareFeet / (ExactUnits.MetersPerFoot * ExactUnits.MetersPerFoot)), decimals: 3)))]
             : [];
         return new PlotArea
         {

@@ -22,7 +22,7 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh)
     {
         double tons = TonsPerAcre(reading, sample, targetPh);
-        return Capacity(reading, sample) < LimeConstants.Of("ae-highest-cec") && tons < LimeConstants.Of("ae-highest-need") ? tons * LimeText.PoundsPerTon : null;
+        return Capacity(reading, sample) < LimeConstants.Of("ae-highest-cec") && tons < LimeConstants.Of("ae-highest-need") ? tons * ExactUnits.PoundsPerShortTon : null;
     }
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)

@@ -13,7 +13,7 @@ public sealed class LimeNeed : IWorkedResult
         Sample = sample;
         TargetPh = targetPh;
         Reading = reading;
-        RawTonsPerAcre = rawPoundsPerAcre / LimeText.PoundsPerTon;
+        RawTonsPerAcre = rawPoundsPerAcre / ExactUnits.PoundsPerShortTon;
         this.earlier = earlier;
     }
 

@@ -26,7 +26,7 @@ public sealed class LimeOffer
     {
         get
         {
-            double pounds = Bag?.Pounds ?? LimeText.PoundsPerTon;
+            double pounds = Bag?.Pounds ?? ExactUnits.PoundsPerShortTon;
             return Price / (decimal)pounds;
         }
     }

@@ -55,7 +55,7 @@ internal sealed class LimeOrderWork
             AlreadyApplied = Mass.FromPounds(applied),
             Product = Mass.FromPounds(left),
             Bags = bags,
-            Cost = terms.PricePerBag is { } perBag ? perBag * bags!.Value : terms.PricePerTon is { } perTon ? perTon * (decimal)(left / LimeText.PoundsPerTon) : null,
+            Cost = terms.PricePerBag is { } perBag ? perBag * bags!.Value : terms.PricePerTon is { } perTon ? perTon * (decimal)(left / ExactUnits.PoundsPerShortTon) : null,
             Magnesium = terms.Material.MagnesiumIn(Mass.FromPounds(left)),
             Dressings = dressings,
             Findings = Finding.InOrder(findings),

@@ -8,8 +8,6 @@ namespace PlotAgronomy.Liming;
 /// <summary>When the lime will have worked, the pH to expect on planting day, what to sow meanwhile, and when to test again.</summary>
 public sealed class LimeOutlook : IWorkedResult
 {
-    private const double DaysPerMonth = 365.25 / 12;
-
     private LimeOutlook(LimeOutlookTerms terms) => Terms = terms;
 
     /// <summary>Gets what was asked.</summary>
@@ -67,7 +65,7 @@ public sealed class LimeOutlook : IWorkedResult
             throw new ArgumentException("Planting must not come before liming.", nameof(terms));
         }
 
-        double months = (terms.PlantingOn.DayNumber - terms.LimedOn.DayNumber) / DaysPerMonth;
+        double months = (terms.PlantingOn.DayNumber - terms.LimedOn.DayNumber) / ExactUnits.DaysPerMonth;
         var worked = LimeReaction.After(terms.Material, months);
         double ph = terms.SoilPh.Value;
         double rise = Math.Max(0, terms.Rate.TargetPh - ph) * terms.ShareDelivered.Value;

@@ -5,10 +5,8 @@ namespace PlotAgronomy.Liming;
 /// <summary>Numbers of this room as text, always in the invariant culture.</summary>
 internal static class LimeText
 {
-    internal const double PoundsPerTon = 2000;
-
     /// <summary>A ton is never shown with more than two decimals.</summary>
-    internal static string Tons(double poundsPerAcre) => Amounts.Print(poundsPerAcre / PoundsPerTon, 2);
+    internal static string Tons(double poundsPerAcre) => Amounts.Print(poundsPerAcre / ExactUnits.PoundsPerShortTon, 2);
 
     internal static string Ph(double ph) => Amounts.Print(ph, 2);
 

@@ -11,7 +11,7 @@ internal static class LimeUnits
     internal static double PerUnit(CsvRow row) => row.Text("unit") switch
     {
         "lb/ac" => 1,
-        "ton/ac" => LimeText.PoundsPerTon,
+        "ton/ac" => ExactUnits.PoundsPerShortTon,
         "t/ha" => ApplicationRate.FromTonnesPerHectare(1).PoundsPerAcre,
         "lb/1000 ft2" => ApplicationRate.FromPoundsPerThousandSquareFeet(1).PoundsPerAcre,
         "lb/100 ft2" => ApplicationRate.FromPoundsPerThousandSquareFeet(10).PoundsPerAcre,

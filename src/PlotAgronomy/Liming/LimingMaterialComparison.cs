@@ -53,7 +53,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() => [.. Costs.Select(c => c.Order is null
         ? new WorkedLine(c.Offer.Material.Name, "cannot be judged", c.WhyNot!)
         : new WorkedLine(c.Offer.Material.Name, "price per ton / (figure / whole of the index)",
-            $"{Amounts.Print((double)(c.Offer.PricePerPound * (decimal)LimeText.PoundsPerTon), 2)} / ({c.Figure} / {Amounts.Print(c.Figure!.Index.Whole, 0)}) = {Amounts.Print((double)c.CostPerEffectiveTon!.Value, 2)}; {Amounts.Print(c.Order.Product, "lb", 0)} for {Amounts.Print((double)c.Order.Cost!.Value, 2)}",
+            $"{Amounts.Print((double)(c.Offer.PricePerPound * (decimal)ExactUnits.PoundsPerShortTon), 2)} / ({c.Figure} / {Amounts.Print(c.Figure!.Index.Whole, 0)}) = {Amounts.Print((double)c.CostPerEffectiveTon!.Value, 2)}; {Amounts.Print(c.Order.Product, "lb", 0)} for {Amounts.Print((double)c.Order.Cost!.Value, 2)}",
             c.Figure.Index.SourceId))];
 
     private static LimeOfferCost Cost(LimeRate rate, Area area, LimeOffer offer)
@@ -77,7 +77,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
         {
             Offer = offer,
             Figure = figure,
-            CostPerEffectiveTon = offer.PricePerPound * (decimal)(LimeText.PoundsPerTon / figure.ShareOfWhole),
+            CostPerEffectiveTon = offer.PricePerPound * (decimal)(ExactUnits.PoundsPerShortTon / figure.ShareOfWhole),
             Order = LimeOrder.For(new LimeOrderTerms
             {
                 Rate = rate,

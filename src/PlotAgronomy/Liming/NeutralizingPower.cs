@@ -31,7 +31,7 @@ public sealed class NeutralizingPower
         ArgumentNullException.ThrowIfNull(material);
         ArgumentNullException.ThrowIfNull(index);
         double pounds = mass.Pounds;
-        double per = index.Unit == "%" ? 100 : LimeText.PoundsPerTon;
+        double per = index.Unit == "%" ? 100 : ExactUnits.PoundsPerShortTon;
         return new(Guard.AtLeast(pounds, 0, "lb", nameof(mass)) * material.FigureIn(index).Value / per, index);
     }
 

@@ -22,7 +22,7 @@ internal sealed class NorthCarolinaFormula : LimeFormula
         : FindingCatalog.Create("lime-target-too-high", ("method", "North Carolina's equation"), ("limit", $"below pH {LimeText.Ph(EndPh)}"), ("target", LimeText.Ph(targetPh)));
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        LimeText.PoundsPerTon * LimeMath.NorthCarolinaTonsPerAcre(Acidity(reading), sample.WaterPh!.Value, targetPh, EndPh);
+        ExactUnits.PoundsPerShortTon * LimeMath.NorthCarolinaTonsPerAcre(Acidity(reading), sample.WaterPh!.Value, targetPh, EndPh);
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {

@@ -21,7 +21,7 @@ internal sealed class VermontFormula : LimeFormula
     internal override double? ReadingOf(LimeSample sample) => sample.AluminumPpm;
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        Steps.Value.First(s => s.Holds(sample.WaterPh!.Value, reading)).TonsPerAcre * LimeText.PoundsPerTon;
+        Steps.Value.First(s => s.Holds(sample.WaterPh!.Value, reading)).TonsPerAcre * ExactUnits.PoundsPerShortTon;
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {

@@ -26,5 +26,5 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
         yield return new("Base rate", "ENM for each meq x neutralizable acidity", $"{Amounts.Print(EnmPerMilliequivalent, 0)} x {Amounts.Print(reading, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb ENM/ac", "LIME-S17");
     }
 
-    private double EnmPerMilliequivalent => MilligramsPerMilliequivalent * 10 * LimeConstants.Of("soil-per-inch") * depthInches * LimeIndex.MissouriEnm.Whole / LimeText.PoundsPerTon;
+    private double EnmPerMilliequivalent => MilligramsPerMilliequivalent * 10 * LimeConstants.Of("soil-per-inch") * depthInches * LimeIndex.MissouriEnm.Whole / ExactUnits.PoundsPerShortTon;
 }

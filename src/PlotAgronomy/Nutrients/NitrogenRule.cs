@@ -6,8 +6,6 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A named rule for how much nitrogen a crop or plot gets, and in how many dressings.</summary>
 public sealed class NitrogenRule
 {
-    private const double PoundsPerTon = 2000;
-
     private static readonly Lazy<ImmutableArray<NitrogenRule>> Table = new(Load);
 
     private readonly double? fixedLow;
@@ -139,7 +137,7 @@ public sealed class NitrogenRule
             return (fixedLow * given.PerAcre, fixedHigh * given.PerAcre, []);
         }
 
-        double expected = yieldInPounds ? given.PerAcre * PoundsPerTon : given.PerAcre;
+        double expected = yieldInPounds ? given.PerAcre * ExactUnits.PoundsPerShortTon : given.PerAcre;
         double first = points[0].Yield;
         double last = points[^1].Yield;
         if (expected < first || expected > last)

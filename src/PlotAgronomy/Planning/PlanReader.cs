@@ -10,8 +10,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>Reads plan files. Every mistake is reported at once; nothing is guessed.</summary>
 public static class PlanReader
 {
-    private const double DaysPerMonth = 365.25 / 12;
-
     /// <summary>From this depth on no lime rate is counted.</summary>
     private const double TooDeepInches = 24;
 
@@ -107,6 +105,6 @@ public static class PlanReader
             return null;
         }
 
-        return earlier.Try("rate", () => EarlierLime.Of(rate, (sampled.DayNumber - spread.DayNumber) / DaysPerMonth));
+        return earlier.Try("rate", () => EarlierLime.Of(rate, (sampled.DayNumber - spread.DayNumber) / ExactUnits.DaysPerMonth));
     }
 }

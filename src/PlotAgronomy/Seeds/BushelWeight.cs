@@ -6,8 +6,6 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Legal or trade weight of a bushel. A volume guide only: weigh the hopper.</summary>
 public sealed class BushelWeight
 {
-    private const double CubicFeetPerBushel = 2150.42 / 1728;
-
     /// <summary>Gets the lightest published density.</summary>
     public required Density Low { get; init; }
 
@@ -19,8 +17,8 @@ public sealed class BushelWeight
 
     internal static BushelWeight FromRow(CsvRow row) => new()
     {
-        Low = Density.FromPoundsPerCubicFoot(row.Number("low_lb_per_bu") / CubicFeetPerBushel),
-        High = Density.FromPoundsPerCubicFoot(row.Number("high_lb_per_bu") / CubicFeetPerBushel),
+        Low = Density.FromPoundsPerCubicFoot(row.Number("low_lb_per_bu") / ExactUnits.CubicFeetPerBushel),
+        High = Density.FromPoundsPerCubicFoot(row.Number("high_lb_per_bu") / ExactUnits.CubicFeetPerBushel),
         Evidence = KindEvidence.FromRow(row),
     };
 }

@@ -32,7 +32,7 @@ public sealed class SeedCount
     public Mass MassOfOneSeed => Mass.FromMilligrams(SeedMath.MilligramsPerPound / SeedsPerPound);
 
     /// <summary>Gets the mass of a thousand seeds.</summary>
-    public Mass ThousandSeedWeight => Mass.FromGrams(1000 * SeedMath.GramsPerPound / SeedsPerPound);
+    public Mass ThousandSeedWeight => Mass.FromGrams(1000 * ExactUnits.GramsPerPound / SeedsPerPound);
 
     /// <summary>Gets the size class by the mass of one seed (limits 1, 5, 40 and 150 mg, common practice).</summary>
     public SeedSizeClass SizeClass => (SeedMath.MilligramsPerPound / SeedsPerPound) switch

@@ -5,9 +5,7 @@ namespace PlotAgronomy.Seeds;
 /// <summary>The sums of seeds, in doubles. Fractions are parts of one.</summary>
 internal static class SeedMath
 {
-    internal const double SquareFeetPerAcre = 43_560;
-    internal const double GramsPerPound = 453.59237;
-    internal const double MilligramsPerPound = 1000 * GramsPerPound;
+    internal const double MilligramsPerPound = 1000 * ExactUnits.GramsPerPound;
     internal const double InchesPerFoot = 12;
 
     /// <summary>95 % of a normal distribution lies within this many standard deviations of its middle.</summary>
@@ -19,13 +17,13 @@ internal static class SeedMath
 
     internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) => livePoundsPerAcre / pureLiveFraction;
 
-    internal static double SeedsPerSquareFoot(double poundsPerAcre, double seedsPerPound) => poundsPerAcre * seedsPerPound / SquareFeetPerAcre;
+    internal static double SeedsPerSquareFoot(double poundsPerAcre, double seedsPerPound) => poundsPerAcre * seedsPerPound / ExactUnits.SquareFeetPerAcre;
 
-    internal static double PoundsPerAcreForDensity(double seedsPerSquareFoot, double seedsPerPound) => seedsPerSquareFoot * SquareFeetPerAcre / seedsPerPound;
+    internal static double PoundsPerAcreForDensity(double seedsPerSquareFoot, double seedsPerPound) => seedsPerSquareFoot * ExactUnits.SquareFeetPerAcre / seedsPerPound;
 
-    internal static double SeedsPerRowFoot(double seedsPerAcre, double rowSpacingInches) => seedsPerAcre / SquareFeetPerAcre * rowSpacingInches / InchesPerFoot;
+    internal static double SeedsPerRowFoot(double seedsPerAcre, double rowSpacingInches) => seedsPerAcre / ExactUnits.SquareFeetPerAcre * rowSpacingInches / InchesPerFoot;
 
-    internal static double SeedsPerAcreFromRow(double seedsPerRowFoot, double rowSpacingInches) => SquareFeetPerAcre * InchesPerFoot / rowSpacingInches * seedsPerRowFoot;
+    internal static double SeedsPerAcreFromRow(double seedsPerRowFoot, double rowSpacingInches) => ExactUnits.SquareFeetPerAcre * InchesPerFoot / rowSpacingInches * seedsPerRowFoot;
 
     internal static double StandardError(double fraction, double seeds) => Math.Sqrt(fraction * (1 - fraction) / seeds);
 

@@ -14,7 +14,6 @@ public sealed class GrainFlow
     private const double EmptyRim = 1.4;
     private const double Power = 2.5;
     private const double Gravity = 981;
-    private const double GramsPerPound = 453.59237;
 
     private readonly double seedCentimeters;
     private readonly double gramsPerCubicCentimeter;
@@ -66,9 +65,9 @@ public sealed class GrainFlow
     internal double PoundsPerMinuteThrough(double holeCentimeters)
     {
         double free = holeCentimeters - (EmptyRim * seedCentimeters);
-        return free <= 0 ? 0 : Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity) * Math.Pow(free, Power) / GramsPerPound;
+        return free <= 0 ? 0 : Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity) * Math.Pow(free, Power) / ExactUnits.GramsPerPound;
     }
 
     internal double HoleCentimeters(double poundsPerMinute) =>
-        (EmptyRim * seedCentimeters) + Math.Pow(poundsPerMinute * GramsPerPound / (Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity)), 1 / Power);
+        (EmptyRim * seedCentimeters) + Math.Pow(poundsPerMinute * ExactUnits.GramsPerPound / (Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity)), 1 / Power);
 }

@@ -8,14 +8,12 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Makes pass plans.</summary>
 internal static class PassPlanner
 {
-    private const double FeetPerMile = 5280;
-
     /// <summary>More strips or fillings than anyone drives: a swath or hopper in the wrong unit.</summary>
     private const int Most = 10_000;
 
     internal static PassPlan Lay(PlotOutline outline, PassOptions options)
     {
-        double swathFeet = options.SwathFeet, poundsPerSquareFoot = options.PoundsPerAcre / SpreaderMath.SquareFeetPerAcre;
+        double swathFeet = options.SwathFeet, poundsPerSquareFoot = options.PoundsPerAcre / ExactUnits.SquareFeetPerAcre;
         _ = options.MilesPerHour + options.TurnMinutes + options.RefillMinutes;
         Limit(outline.Perimeter.Feet / 2 / swathFeet, "Swath", "strips", options);
         Limit(options.PoundsPerAcre * outline.Area.Acres / (options.HopperPounds ?? double.PositiveInfinity), "HopperHolds", "fillings", options);
@@ -31,7 +29,7 @@ internal static class PassPlanner
         double coveredSquareFeet = lapSquareFeet + (layout?.LengthFeet ?? 0) * spacingFeet;
         double outsideShare = Math.Max(0, coveredSquareFeet / outline.Area.SquareFeet - 1);
         var loads = Loads(lapSquareFeet * poundsPerSquareFoot, passes, options);
-        double pathMiles = (lap.Sum(l => l.Perimeter.Feet) + (layout?.LengthFeet ?? 0)) / FeetPerMile;
+        double pathMiles = (lap.Sum(l => l.Perimeter.Feet) + (layout?.LengthFeet ?? 0)) / ExactUnits.FeetPerMile;
         return new PassPlan
         {
             Outline = outline,

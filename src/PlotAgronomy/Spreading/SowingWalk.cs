@@ -46,7 +46,7 @@ public sealed class SowingWalk : IWorkedResult
         double walkFeet = distance.Feet;
         double walkMiles = distance.Miles;
         double limit = SpreadLimits.Value("walk-on-foot");
-        double pounds = poundsPerAcre * squareFeet / SpreaderMath.SquareFeetPerAcre;
+        double pounds = poundsPerAcre * squareFeet / ExactUnits.SquareFeetPerAcre;
         return new()
         {
             Load = Mass.FromPounds(pounds),
@@ -58,7 +58,7 @@ public sealed class SowingWalk : IWorkedResult
                 : [],
             Lines = () =>
             [
-                new("Load", "rate x area", $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(squareFeet / SpreaderMath.SquareFeetPerAcre, 4)} = {Amounts.Print(pounds, 3)} lb"),
+                new("Load", "rate x area", $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(squareFeet / ExactUnits.SquareFeetPerAcre, 4)} = {Amounts.Print(pounds, 3)} lb"),
                 new("Distance", "area / swath", $"{Amounts.Print(squareFeet, 0)} / {Amounts.Print(feet, 3)} = {Amounts.Print(walkFeet, 1)} ft"),
             ],
         };

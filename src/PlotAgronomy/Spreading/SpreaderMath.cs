@@ -3,14 +3,13 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Kernels of the spreader sums: doubles in the units of their names. The constants are exact.</summary>
 internal static class SpreaderMath
 {
-    internal const double SquareFeetPerAcre = 43_560;
     internal const double FeetPerMinutePerMph = 88;
 
     /// <summary>Relative size of arithmetic dust: sums this close to a limit lie on it.</summary>
     internal const double Dust = 1e-9;
 
     /// <summary>495 = 43,560 ft2/ac over 88 ft/min per mph.</summary>
-    internal const double FlowConstant = SquareFeetPerAcre / FeetPerMinutePerMph;
+    internal const double FlowConstant = ExactUnits.SquareFeetPerAcre / FeetPerMinutePerMph;
 
     internal static double PoundsPerAcre(double poundsPerMinute, double milesPerHour, double swathFeet) =>
         poundsPerMinute * FlowConstant / (milesPerHour * swathFeet);
@@ -24,7 +23,7 @@ internal static class SpreaderMath
     internal static double SwathFeet(double poundsPerAcre, double poundsPerMinute, double milesPerHour) =>
         poundsPerMinute * FlowConstant / (poundsPerAcre * milesPerHour);
 
-    internal static double PoundsPerAcreOverArea(double pounds, double squareFeet) => pounds * SquareFeetPerAcre / squareFeet;
+    internal static double PoundsPerAcreOverArea(double pounds, double squareFeet) => pounds * ExactUnits.SquareFeetPerAcre / squareFeet;
 
     internal static double SecondsForFeet(double feet, double milesPerHour) => feet / (FeetPerMinutePerMph * milesPerHour) * 60;
 
