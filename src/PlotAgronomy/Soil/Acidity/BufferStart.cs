@@ -7,7 +7,7 @@ namespace PlotAgronomy.Soil;
 internal static class BufferStart
 {
     private static readonly Lazy<FrozenDictionary<SoilBuffer, double>> StartPh = new(() =>
-        CsvTable.Embedded("soil-buffers.csv", "id", "start_ph", "source_id", "locator", "status")
+        CsvTable.Embedded("Soil/Data/buffers.csv", "id", "start_ph", "source_id", "locator", "status")
             .Rows.ToFrozenDictionary(r => r.Choice<SoilBuffer>("id"), r => r.Number("start_ph")));
 
     /// <summary>The start, or null for a buffer whose start was not seen in a publication.</summary>

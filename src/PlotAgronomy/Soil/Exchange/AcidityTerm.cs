@@ -8,7 +8,7 @@ namespace PlotAgronomy.Soil;
 public sealed class AcidityTerm
 {
     private static readonly Lazy<ImmutableArray<AcidityTerm>> Table = new(() =>
-        [.. CsvTable.Embedded("soil-acidity-terms.csv", "id", "title", "buffers", "factor_meq_per_ph", "start_ph", "water_ph_limit", "sodium_counted", "basis",
+        [.. CsvTable.Embedded("Soil/Data/acidity-terms.csv", "id", "title", "buffers", "factor_meq_per_ph", "start_ph", "water_ph_limit", "sodium_counted", "basis",
             "ca_ppm_per_meq", "mg_ppm_per_meq", "k_ppm_per_meq", "na_ppm_per_meq", "source_id", "locator", "status").Rows.Select(r => new AcidityTerm(r))]);
 
     private readonly ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> divisors;

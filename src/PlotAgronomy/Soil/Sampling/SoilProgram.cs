@@ -7,7 +7,7 @@ namespace PlotAgronomy.Soil;
 public sealed class SoilProgram
 {
     private static readonly Lazy<ImmutableArray<SoilProgram>> Table = new(() =>
-        [.. CsvTable.Embedded("soil-programs.csv", "id", "program", "unless", "p_extractants", "cation_extractants", "units", "sampled_depth_in", "source_id", "locator", "status").Rows.Select(r => new SoilProgram(r))]);
+        [.. CsvTable.Embedded("Soil/Data/programs.csv", "id", "program", "unless", "p_extractants", "cation_extractants", "units", "sampled_depth_in", "source_id", "locator", "status").Rows.Select(r => new SoilProgram(r))]);
 
     private readonly string? unless;
 

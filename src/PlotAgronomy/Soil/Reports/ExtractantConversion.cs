@@ -115,9 +115,9 @@ public sealed class ExtractantConversion
     public override string ToString() => Title;
 
     private static ImmutableArray<ExtractantConversion> Load() =>
-        [.. CsvTable.Embedded("soil-extractant-conversions.csv", "id", "title", "analyte", "from", "to", "factor", "trust", "source_id", "locator", "status").Rows.Select(r => new ExtractantConversion(r))];
+        [.. CsvTable.Embedded("Soil/Data/extractant-conversions.csv", "id", "title", "analyte", "from", "to", "factor", "trust", "source_id", "locator", "status").Rows.Select(r => new ExtractantConversion(r))];
 
     private static ImmutableArray<(SoilAnalyte, Extractant, Extractant, string)> LoadRefusals() =>
-        [.. CsvTable.Embedded("soil-extractant-refusals.csv", "id", "analyte", "from", "to", "reason", "source_id", "locator", "status").Rows
+        [.. CsvTable.Embedded("Soil/Data/extractant-refusals.csv", "id", "analyte", "from", "to", "reason", "source_id", "locator", "status").Rows
             .Select(r => (r.Choice<SoilAnalyte>("analyte"), r.Choice<Extractant>("from"), r.Choice<Extractant>("to"), r.Text("reason")))];
 }
