@@ -8,7 +8,7 @@ namespace PlotAgronomy.Seeds;
 public sealed class PlantingWindow
 {
     private static readonly Lazy<ImmutableArray<PlantingWindow>> Table = new(() =>
-        [.. CsvTable.Embedded("seeds-planting-windows.csv", "kind_id", "region", "season", "first_day", "last_day", "rule", "source_id", "locator", "status").Rows.Select(r => new PlantingWindow(r))]);
+        [.. CsvTable.Embedded("Seeds/Data/planting-windows.csv", "kind_id", "region", "season", "first_day", "last_day", "rule", "source_id", "locator", "status").Rows.Select(r => new PlantingWindow(r))]);
 
     private readonly (int Month, int Day)? first;
     private readonly (int Month, int Day)? last;

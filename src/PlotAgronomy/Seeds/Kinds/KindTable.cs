@@ -8,27 +8,27 @@ internal static class KindTable
 {
     internal static ImmutableArray<CropKind> Read()
     {
-        var counts = One("seeds-counts.csv", SeedCount.FromRow);
-        var bushels = One("seeds-bulk-densities.csv", BushelWeight.FromRow);
-        var rates = One("seeds-rates.csv", FullStandRates.FromRow);
-        var depths = One("seeds-depths.csv", PlantingDepth.FromRow);
-        var temperatures = One("seeds-germination.csv", GerminationTemperature.FromRow);
-        var emergence = One("seeds-emergence.csv", r => DayRange.FromRow(r, "low_days", "high_days"));
-        var usable = One("seeds-growth.csv", r => DayRange.FromRow(r, "usable_low_days", "usable_high_days"));
-        var maturity = One("seeds-growth.csv", r => DayRange.FromRow(r, "maturity_low_days", "maturity_high_days"));
-        var ph = One("seeds-soil-ph.csv", PhTolerance.FromRow);
-        var drainage = One("seeds-drainage.csv", DrainageTolerance.FromRow);
-        var hardiness = One("seeds-hardiness.csv", Hardiness.FromRow);
-        var nitrogen = One("seeds-nitrogen.csv", NitrogenFixation.FromRow);
-        var inoculants = One("seeds-nitrogen.csv", r => InoculantGroup.Find(r.Text("inoculant_group")));
-        var seasons = One("seeds-seasons.csv", SeasonalUse.FromRow);
-        var nutrients = One("seeds-nutrient-notes.csv", KindNote.FromRow);
-        var cautions = One("seeds-cautions.csv", KindNote.FromRow);
-        var hazards = Many("seeds-hazards.csv", KindHazard.FromRow);
-        var dormant = CsvTable.Embedded("seeds-dormancy-kinds.csv").Rows.Select(r => r.Text("kind_id")).ToHashSet();
-        var disagreements = Many("seeds-disagreements.csv", KindNote.FromRow);
+        var counts = One("Seeds/Data/counts.csv", SeedCount.FromRow);
+        var bushels = One("Seeds/Data/bulk-densities.csv", BushelWeight.FromRow);
+        var rates = One("Seeds/Data/rates.csv", FullStandRates.FromRow);
+        var depths = One("Seeds/Data/depths.csv", PlantingDepth.FromRow);
+        var temperatures = One("Seeds/Data/germination.csv", GerminationTemperature.FromRow);
+        var emergence = One("Seeds/Data/emergence.csv", r => DayRange.FromRow(r, "low_days", "high_days"));
+        var usable = One("Seeds/Data/growth.csv", r => DayRange.FromRow(r, "usable_low_days", "usable_high_days"));
+        var maturity = One("Seeds/Data/growth.csv", r => DayRange.FromRow(r, "maturity_low_days", "maturity_high_days"));
+        var ph = One("Seeds/Data/soil-ph.csv", PhTolerance.FromRow);
+        var drainage = One("Seeds/Data/drainage.csv", DrainageTolerance.FromRow);
+        var hardiness = One("Seeds/Data/hardiness.csv", Hardiness.FromRow);
+        var nitrogen = One("Seeds/Data/nitrogen.csv", NitrogenFixation.FromRow);
+        var inoculants = One("Seeds/Data/nitrogen.csv", r => InoculantGroup.Find(r.Text("inoculant_group")));
+        var seasons = One("Seeds/Data/seasons.csv", SeasonalUse.FromRow);
+        var nutrients = One("Seeds/Data/nutrient-notes.csv", KindNote.FromRow);
+        var cautions = One("Seeds/Data/cautions.csv", KindNote.FromRow);
+        var hazards = Many("Seeds/Data/hazards.csv", KindHazard.FromRow);
+        var dormant = CsvTable.Embedded("Seeds/Data/dormancy-kinds.csv").Rows.Select(r => r.Text("kind_id")).ToHashSet();
+        var disagreements = Many("Seeds/Data/disagreements.csv", KindNote.FromRow);
 
-        return [.. CsvTable.Embedded("seeds-kinds.csv").Rows.Select(row => Join(row, row.Text("id")))];
+        return [.. CsvTable.Embedded("Seeds/Data/kinds.csv").Rows.Select(row => Join(row, row.Text("id")))];
 
         CropKind Join(CsvRow row, string id) => new()
         {

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Seeds;
 public sealed class StorageRecord
 {
     private static readonly Lazy<ImmutableArray<StorageRecord>> Table = new(() =>
-        [.. CsvTable.Embedded("seeds-storage-records.csv", "crop", "lot", "month_0_pct", "month_6_pct", "month_12_pct", "source_id", "locator", "status").Rows.Select(r => new StorageRecord
+        [.. CsvTable.Embedded("Seeds/Data/storage-records.csv", "crop", "lot", "month_0_pct", "month_6_pct", "month_12_pct", "source_id", "locator", "status").Rows.Select(r => new StorageRecord
         {
             Crop = r.Text("crop"),
             Lot = r.Text("lot"),

@@ -9,7 +9,7 @@ namespace PlotAgronomy.Seeds;
 public static class NoxiousTolerance
 {
     private static readonly Lazy<ImmutableArray<int>> Most = new(() =>
-        [.. CsvTable.Embedded("seeds-noxious-tolerances.csv", "labelled_seeds", "most_seeds_within", "source_id", "locator", "status").Rows
+        [.. CsvTable.Embedded("Seeds/Data/noxious-tolerances.csv", "labelled_seeds", "most_seeds_within", "source_id", "locator", "status").Rows
             .OrderBy(r => r.Integer("labelled_seeds")).Select(r => r.Integer("most_seeds_within"))]);
 
     /// <summary>Most seeds found that agree with a label.</summary>

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Seeds;
 public sealed class InoculantGroup
 {
     private static readonly Lazy<ImmutableArray<InoculantGroup>> Table = new(() =>
-        [.. CsvTable.Embedded("seeds-inoculant-groups.csv", "id", "name", "letter", "bacterium", "hosts", "source_id", "locator", "status").Rows.Select(FromRow)]);
+        [.. CsvTable.Embedded("Seeds/Data/inoculant-groups.csv", "id", "name", "letter", "bacterium", "hosts", "source_id", "locator", "status").Rows.Select(FromRow)]);
 
     private InoculantGroup(string id, string name, string? letter, string bacterium, string hosts, KindEvidence evidence)
     {

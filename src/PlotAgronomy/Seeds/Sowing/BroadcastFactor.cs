@@ -7,7 +7,7 @@ namespace PlotAgronomy.Seeds;
 public sealed class BroadcastFactor
 {
     private static readonly Lazy<ImmutableArray<BroadcastFactor>> Table = new(() =>
-        [.. CsvTable.Embedded("seeds-broadcast-factors.csv", "id", "context", "low", "high", "source_id", "locator", "status").Rows.Select(r => new BroadcastFactor
+        [.. CsvTable.Embedded("Seeds/Data/broadcast-factors.csv", "id", "context", "low", "high", "source_id", "locator", "status").Rows.Select(r => new BroadcastFactor
         {
             Context = r.Text("context"),
             Low = r.Number("low"),

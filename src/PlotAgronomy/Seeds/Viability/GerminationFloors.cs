@@ -10,7 +10,7 @@ public static class GerminationFloors
     private const string AllOther = "all_other";
 
     private static readonly Lazy<FrozenDictionary<string, Fraction>> Floors = new(() =>
-        CsvTable.Embedded("seeds-germination-floors.csv", "id", "kind_ids", "minimum_germination_pct", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Seeds/Data/germination-floors.csv", "id", "kind_ids", "minimum_germination_pct", "source_id", "locator", "status").Rows
             .SelectMany(r => (r.TextOrNull("kind_ids") ?? (r.Text("id") == AllOther ? AllOther : "")).Split('|', StringSplitOptions.RemoveEmptyEntries)
                 .Select(id => KeyValuePair.Create(id, Fraction.FromPercent(r.Number("minimum_germination_pct")))))
             .ToFrozenDictionary());

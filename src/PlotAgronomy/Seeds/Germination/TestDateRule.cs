@@ -9,7 +9,7 @@ namespace PlotAgronomy.Seeds;
 public sealed class TestDateRule
 {
     private static readonly Lazy<ImmutableArray<TestDateRule>> Table = new(() =>
-        [.. CsvTable.Embedded("seeds-test-date-limits.csv", "id", "jurisdiction", "applies_to", "kind_ids", "months", "hermetic_months", "counting_rule", "source_id", "locator", "status").Rows.Select(FromRow)]);
+        [.. CsvTable.Embedded("Seeds/Data/test-date-limits.csv", "id", "jurisdiction", "applies_to", "kind_ids", "months", "hermetic_months", "counting_rule", "source_id", "locator", "status").Rows.Select(FromRow)]);
 
     private readonly ImmutableArray<string> kindIds;
 

@@ -14,7 +14,7 @@ internal static class SeedPasses
     private const double Dust = 1e-9;
 
     private static readonly Lazy<FrozenDictionary<string, double>> Rules = new(() =>
-        CsvTable.Embedded("seeds-pass-rules.csv", "id", "value", "unit", "meaning", "source_id", "locator", "status")
+        CsvTable.Embedded("Seeds/Data/pass-rules.csv", "id", "value", "unit", "meaning", "source_id", "locator", "status")
             .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal));
 
     /// <summary>Gets the largest ratio of two diameters in one pass.</summary>

@@ -9,7 +9,7 @@ namespace PlotAgronomy.Seeds;
 public sealed class GerminationTolerance : IWorkedResult
 {
     private static readonly Lazy<ImmutableArray<(double From, double Points, double MixturePoints)>> Table = new(() =>
-        [.. CsvTable.Embedded("seeds-germination-tolerances.csv", "mean_pct_from", "points_400_seeds", "points_200_seeds_in_mixture", "source_id", "locator", "status").Rows
+        [.. CsvTable.Embedded("Seeds/Data/germination-tolerances.csv", "mean_pct_from", "points_400_seeds", "points_200_seeds_in_mixture", "source_id", "locator", "status").Rows
             .Select(r => (r.Number("mean_pct_from"), r.Number("points_400_seeds"), r.Number("points_200_seeds_in_mixture"))).OrderByDescending(r => r.Item1)]);
 
     private readonly Fraction label;
