@@ -3,7 +3,7 @@ using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>What the build-up systems share: raise below a level, put back what leaves, stop above a limit.</summary>
 internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)

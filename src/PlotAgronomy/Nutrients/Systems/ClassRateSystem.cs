@@ -3,13 +3,13 @@ using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>A printed rate, or range of rates, for each class of the system's own scale.</summary>
 internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
 {
     private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = new(() =>
-        CsvTable.Embedded("nutrients-class-rates.csv", "id", "system", "scale", "crop", "nutrient", "class_order", "rate_low", "rate_high", "rate_unit", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Nutrients/Data/class-rates.csv", "id", "system", "scale", "crop", "nutrient", "class_order", "rate_low", "rate_high", "rate_unit", "source_id", "locator", "status").Rows
             .ToLookup(r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
                 r => new ClassRate(r.Text("scale"), r.Integer("class_order"), r.Number("rate_low"), r.Number("rate_high"), r.Choice<ClassRateUnit>("rate_unit"), r.SourceId(), r.Status())));
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>Fixed pounds for every pound of test below the goal, over four years; removal up to a limit; nothing above it.</summary>
 internal sealed class IllinoisSystem() : BuildUpSystem("IL")

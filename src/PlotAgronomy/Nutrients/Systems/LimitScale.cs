@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>Builds a scale whose limits a system computes (from exchange capacity, say) and does not print as a table.</summary>
 internal static class LimitScale

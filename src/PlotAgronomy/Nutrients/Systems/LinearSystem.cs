@@ -3,13 +3,13 @@ using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>constant + a x yield + b x test + c x yield x test, never negative, with the system's own limit and least rate.</summary>
 internal sealed class LinearSystem(string id) : RecommendationSystem(id)
 {
     private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), Equation>> Equations = new(() =>
-        CsvTable.Embedded("nutrients-linear-equations.csv", "id", "system", "crop", "nutrient", "extractants", "unit", "constant", "per_yield", "per_test", "per_yield_and_test", "zero_above_test", "least_rate_lb_per_acre", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Nutrients/Data/linear-equations.csv", "id", "system", "crop", "nutrient", "extractants", "unit", "constant", "per_yield", "per_test", "per_yield_and_test", "zero_above_test", "least_rate_lb_per_acre", "source_id", "locator", "status").Rows
             .ToLookup(r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")), r => new Equation(
                 RatingTables.Choices<Extractant>(r.Text("extractants")), r.Number("constant"), r.Number("per_yield"), r.Number("per_test"), r.Number("per_yield_and_test"),
                 r.NumberOrNull("zero_above_test"), r.NumberOrNull("least_rate_lb_per_acre") ?? 0, r.SourceId(), r.Status())));

@@ -2,7 +2,7 @@ using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>Build-up by the square-root law over four or eight years, plus removal stated by the caller where the crop is carried off.</summary>
 internal sealed class MissouriSystem() : BuildUpSystem("MO")

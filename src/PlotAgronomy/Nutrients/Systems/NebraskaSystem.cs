@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>Critical levels: none at or above the level; below it fertilizer is likely to pay, but no rate is printed.</summary>
 internal sealed class NebraskaSystem() : RecommendationSystem("NE")

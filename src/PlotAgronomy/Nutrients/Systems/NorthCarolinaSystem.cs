@@ -4,13 +4,13 @@ using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>rate = a I^2 - b I + c, held at zero from the first zero on; printed advice is the rate plus or minus 10 lb/ac.</summary>
 internal sealed class NorthCarolinaSystem : RecommendationSystem
 {
     private static readonly Lazy<FrozenDictionary<(CropRow, SoilClass, PlantNutrient), (int Equation, double Range, DataStatus Status)>> Rows = new(() =>
-        CsvTable.Embedded("nutrients-nc-rows.csv", "id", "crop", "soil_class", "nutrient", "equation", "printed_range_lb_per_acre", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Nutrients/Data/nc-rows.csv", "id", "crop", "soil_class", "nutrient", "equation", "printed_range_lb_per_acre", "source_id", "locator", "status").Rows
             .ToFrozenDictionary(r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
                 r => (r.Integer("equation"), r.Number("printed_range_lb_per_acre"), r.Status())));
 

@@ -1,13 +1,13 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>Straight lines between the printed points of index and requirement; none from the last point on.</summary>
 internal sealed class OklahomaSystem() : RecommendationSystem("OK")
 {
     private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, DataStatus Status)>> Points = new(() =>
-        CsvTable.Embedded("nutrients-ok-points.csv", "id", "crop", "nutrient", "index", "rate_lb_per_acre", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Nutrients/Data/ok-points.csv", "id", "crop", "nutrient", "index", "rate_lb_per_acre", "source_id", "locator", "status").Rows
             .ToLookup(r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")), r => (r.Number("index"), r.Number("rate_lb_per_acre"), r.Status())));
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)

@@ -3,13 +3,13 @@ using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>The printed grid of a crop: the rating of P picks the row, the rating of K the column.</summary>
 internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
 {
     private static readonly Lazy<FrozenDictionary<(CropRow, string P, string K), Cell>> Grid = new(() =>
-        CsvTable.Embedded("nutrients-sc-grid.csv", "id", "crop", "phosphorus_rating", "potassium_rating", "nitrogen_lb_per_acre", "phosphate_lb_per_acre", "potash_lb_per_acre", "breaks_the_pattern", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Nutrients/Data/sc-grid.csv", "id", "crop", "phosphorus_rating", "potassium_rating", "nitrogen_lb_per_acre", "phosphate_lb_per_acre", "potash_lb_per_acre", "breaks_the_pattern", "source_id", "locator", "status").Rows
             .ToFrozenDictionary(r => (r.Choice<CropRow>("crop"), r.Text("phosphorus_rating"), r.Text("potassium_rating")),
                 r => new Cell(r.Number("nitrogen_lb_per_acre"), r.Number("phosphate_lb_per_acre"), r.Number("potash_lb_per_acre"), r.Text("breaks_the_pattern") == "yes", r.SourceId())));
 

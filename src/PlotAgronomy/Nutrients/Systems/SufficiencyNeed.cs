@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>The answer of a system that gives one figure and no parts.</summary>
 internal static class SufficiencyNeed

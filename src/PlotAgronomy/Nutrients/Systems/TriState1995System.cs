@@ -1,7 +1,7 @@
 using System.Globalization;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>Bray P-1 and ammonium acetate. Build-up plus removal below the critical level, removal above it, then a taper to none.</summary>
 internal sealed class TriState1995System() : BuildUpSystem("TS-1995")

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>Mehlich-3. Below the critical level build-up plus removal, up to the limit removal, from the limit on none.</summary>
 internal sealed class TriState2020System() : BuildUpSystem("TS-2020")

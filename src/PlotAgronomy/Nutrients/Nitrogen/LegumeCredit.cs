@@ -7,7 +7,7 @@ namespace PlotAgronomy.Nutrients;
 public sealed class LegumeCredit
 {
     private static readonly Lazy<ImmutableArray<LegumeCredit>> Table = new(() =>
-        [.. CsvTable.Embedded("nutrients-legume-credits.csv", "id", "previous_legume", "institution", "low", "high", "condition", "existing_stand", "source_id", "locator", "status").Rows.Select(r => new LegumeCredit(r))]);
+        [.. CsvTable.Embedded("Nutrients/Data/legume-credits.csv", "id", "previous_legume", "institution", "low", "high", "condition", "existing_stand", "source_id", "locator", "status").Rows.Select(r => new LegumeCredit(r))]);
 
     private LegumeCredit(CsvRow row)
     {

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Nutrients;
 public static class RatingSystems
 {
     private static readonly Lazy<ImmutableArray<RatingSystem>> Systems = new(() =>
-        [.. CsvTable.Embedded("nutrients-rating-systems.csv", "id", "name", "institution", "source_id", "locator", "status").Rows
+        [.. CsvTable.Embedded("Nutrients/Data/rating-systems.csv", "id", "name", "institution", "source_id", "locator", "status").Rows
             .Select(r => new RatingSystem(r.Text("id"), r.Text("name"), r.Text("institution"), r.Status()))]);
 
     /// <summary>Gets every rating system.</summary>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace PlotAgronomy.Nutrients.Systems;
+namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a build-up system puts back for what leaves the plot: nothing for a browsed plot.</summary>
 internal sealed record Replacement(double Pounds, string Words, DataStatus Status, string? SourceId)

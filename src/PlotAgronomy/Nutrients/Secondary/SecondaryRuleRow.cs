@@ -8,7 +8,7 @@ namespace PlotAgronomy.Nutrients;
 internal sealed class SecondaryRuleRow
 {
     private static readonly Lazy<ImmutableArray<SecondaryRuleRow>> Table = new(() =>
-        [.. CsvTable.Embedded("nutrients-secondary-rules.csv", "id", "rule", "title", "nutrient", "crops", "kinds", "analyte", "extractants", "unit", "index", "test_below", "test_at_most",
+        [.. CsvTable.Embedded("Nutrients/Data/secondary-rules.csv", "id", "rule", "title", "nutrient", "crops", "kinds", "analyte", "extractants", "unit", "index", "test_below", "test_at_most",
             "ph_above", "organic_matter_at_most_percent", "sandy_only", "soil_class", "rate_low", "rate_high", "per_ph", "per_test", "condition", "advice", "source_id", "locator", "status")
             .Rows.Select(r => new SecondaryRuleRow(r))]);
 

@@ -18,9 +18,9 @@ internal static class RatingTables
 
     private static ImmutableArray<(string, RatingScale)> Load()
     {
-        var classes = CsvTable.Embedded("nutrients-rating-classes.csv", "id", "scale", "order", "class", "printed_low", "printed_high", "high_included", "source_id", "locator", "status")
+        var classes = CsvTable.Embedded("Nutrients/Data/rating-classes.csv", "id", "scale", "order", "class", "printed_low", "printed_high", "high_included", "source_id", "locator", "status")
             .Rows.ToLookup(r => r.Text("scale"), StringComparer.Ordinal);
-        var table = CsvTable.Embedded("nutrients-rating-scales.csv", "id", "system", "element", "extractants", "unit", "crops", "condition", "scope", "source_id", "locator", "status");
+        var table = CsvTable.Embedded("Nutrients/Data/rating-scales.csv", "id", "system", "element", "extractants", "unit", "crops", "condition", "scope", "source_id", "locator", "status");
         return [.. table.Rows.Select(row => (row.Text("system"), new RatingScale
         {
             Id = row.Text("id"),

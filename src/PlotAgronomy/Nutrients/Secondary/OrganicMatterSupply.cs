@@ -10,7 +10,7 @@ public static class OrganicMatterSupply
 {
     private static readonly Lazy<(double Share, double Released)> Sulfur = new(() =>
     {
-        var row = CsvTable.Embedded("nutrients-organic-matter.csv", "id", "nutrient", "percent_of_organic_matter", "percent_released_a_year", "source_id", "locator", "status")
+        var row = CsvTable.Embedded("Nutrients/Data/organic-matter.csv", "id", "nutrient", "percent_of_organic_matter", "percent_released_a_year", "source_id", "locator", "status")
             .Rows.Single(r => r.Choice<PlantNutrient>("nutrient") == PlantNutrient.Sulfur);
         return (row.Number("percent_of_organic_matter") / 100, row.Number("percent_released_a_year") / 100);
     });

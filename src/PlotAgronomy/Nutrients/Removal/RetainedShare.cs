@@ -7,7 +7,7 @@ namespace PlotAgronomy.Nutrients;
 public sealed class RetainedShare
 {
     private static readonly Lazy<ImmutableArray<RetainedShare>> Table = new(() =>
-        [.. CsvTable.Embedded("nutrients-retained-shares.csv", "id", "title", "nitrogen_percent", "phosphate_percent", "potash_percent", "source_id", "locator", "status").Rows.Select(r => new RetainedShare(r))]);
+        [.. CsvTable.Embedded("Nutrients/Data/retained-shares.csv", "id", "title", "nitrogen_percent", "phosphate_percent", "potash_percent", "source_id", "locator", "status").Rows.Select(r => new RetainedShare(r))]);
 
     private RetainedShare(CsvRow row)
     {

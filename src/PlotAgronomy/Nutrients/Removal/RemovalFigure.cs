@@ -7,7 +7,7 @@ namespace PlotAgronomy.Nutrients;
 public sealed class RemovalFigure
 {
     private static readonly Lazy<ImmutableArray<RemovalFigure>> Table = new(() =>
-        [.. CsvTable.Embedded("nutrients-removal.csv", "id", "crop", "unit", "part", "n_low", "n_high", "phosphate_low", "phosphate_high", "potash_low", "potash_high",
+        [.. CsvTable.Embedded("Nutrients/Data/removal.csv", "id", "crop", "unit", "part", "n_low", "n_high", "phosphate_low", "phosphate_high", "potash_low", "potash_high",
             "sulfur", "source_id", "locator", "status").Rows.Select(r => new RemovalFigure(r))]);
 
     private readonly ImmutableArray<(PlantNutrient Nutrient, double Low, double High)> poundsPerUnit;

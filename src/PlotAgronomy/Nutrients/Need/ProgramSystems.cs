@@ -8,7 +8,7 @@ namespace PlotAgronomy.Nutrients;
 internal static class ProgramSystems
 {
     private static readonly Lazy<FrozenDictionary<string, string[]>> Table = new(() =>
-        CsvTable.Embedded("nutrients-program-systems.csv", "id", "systems", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Nutrients/Data/program-systems.csv", "id", "systems", "source_id", "locator", "status").Rows
             .ToFrozenDictionary(r => r.Text("id"), r => r.Text("systems").Split('|'), StringComparer.Ordinal));
 
     /// <summary>The report's program when the system is not one of its own, else null.</summary>

@@ -152,11 +152,11 @@ public sealed class NitrogenRule
 
     private static ImmutableArray<NitrogenRule> Load()
     {
-        var points = CsvTable.Embedded("nutrients-nitrogen-yields.csv", "id", "rule", "yield", "nitrogen_lb_ac", "source_id", "locator", "status").Rows
+        var points = CsvTable.Embedded("Nutrients/Data/nitrogen-yields.csv", "id", "rule", "yield", "nitrogen_lb_ac", "source_id", "locator", "status").Rows
             .ToLookup(r => r.Text("rule"), r => (r.Number("yield"), r.Number("nitrogen_lb_ac")));
-        var splits = CsvTable.Embedded("nutrients-nitrogen-doses.csv", "id", "rule", "part", "size", "when", "source_id", "locator", "status").Rows
+        var splits = CsvTable.Embedded("Nutrients/Data/nitrogen-doses.csv", "id", "rule", "part", "size", "when", "source_id", "locator", "status").Rows
             .OrderBy(r => r.Integer("part")).ToLookup(r => r.Text("rule"), r => (r.Text("size"), r.Text("when"), r.SourceId()));
-        return [.. CsvTable.Embedded("nutrients-nitrogen-rules.csv", "id", "title", "crops", "form", "yield_unit", "low", "high", "condition", "source_id", "locator", "status")
+        return [.. CsvTable.Embedded("Nutrients/Data/nitrogen-rules.csv", "id", "title", "crops", "form", "yield_unit", "low", "high", "condition", "source_id", "locator", "status")
             .Rows.Select(r => new NitrogenRule(r, [.. points[r.Text("id")]], [.. splits[r.Text("id")]]))];
     }
 }

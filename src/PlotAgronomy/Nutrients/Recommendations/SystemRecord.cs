@@ -16,9 +16,9 @@ internal sealed record SystemRecord(
 
     private static FrozenDictionary<string, SystemRecord> Load()
     {
-        var tests = CsvTable.Embedded("nutrients-system-domains.csv", "id", "system", "crops", "nutrient", "extractants", "unit", "source_id", "locator", "status")
+        var tests = CsvTable.Embedded("Nutrients/Data/system-domains.csv", "id", "system", "crops", "nutrient", "extractants", "unit", "source_id", "locator", "status")
             .Rows.ToLookup(r => r.Text("system"), TestFrom, StringComparer.Ordinal);
-        return CsvTable.Embedded("nutrients-systems.csv", "id", "name", "institution", "edition", "superseded_by", "philosophy", "depth_low_in", "depth_high_in", "in_words", "source_id", "locator", "status")
+        return CsvTable.Embedded("Nutrients/Data/systems.csv", "id", "name", "institution", "edition", "superseded_by", "philosophy", "depth_low_in", "depth_high_in", "in_words", "source_id", "locator", "status")
             .Rows.Select(r => new SystemRecord(r.Text("id"), r.Text("name"), r.Text("institution"), r.Text("edition"), r.TextOrNull("superseded_by"),
                 r.Choice<SystemPhilosophy>("philosophy"), r.Number("depth_low_in"), r.Number("depth_high_in"), r.Text("in_words"),
                 [.. r.SourceId().Split(';')], r.Status(), [.. tests[r.Text("id")]]))
