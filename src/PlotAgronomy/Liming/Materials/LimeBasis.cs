@@ -80,6 +80,6 @@ public sealed class LimeBasis
     public override string ToString() => Name;
 
     private static FrozenDictionary<string, LimeBasis> Load() =>
-        CsvTable.Embedded("liming-bases.csv", "id", "name", "index_id", "index_value", "source_id", "locator", "status")
+        CsvTable.Embedded("Liming/Data/bases.csv", "id", "name", "index_id", "index_value", "source_id", "locator", "status")
             .Rows.Select(r => new LimeBasis(r)).ToFrozenDictionary(b => b.Id, StringComparer.Ordinal);
 }

@@ -29,7 +29,7 @@ public sealed class FineLimeAllowance : IWorkedResult
     public static FineLimeAllowance For(LimeRate rate)
     {
         ArgumentNullException.ThrowIfNull(rate);
-        var row = CsvTable.Embedded("liming-allowance.csv", "basis_id", "ordinary_lb_per_1000_ft2", "fine_low_lb_per_1000_ft2", "fine_high_lb_per_1000_ft2", "source_id", "locator", "status")
+        var row = CsvTable.Embedded("Liming/Data/allowance.csv", "basis_id", "ordinary_lb_per_1000_ft2", "fine_low_lb_per_1000_ft2", "fine_high_lb_per_1000_ft2", "source_id", "locator", "status")
             .Rows.FirstOrDefault(r => r.Text("basis_id") == rate.Basis.Id);
         return row is null
             ? new(rate) { Findings = [FindingCatalog.Create("lime-allowance-refused", ("basis", rate.Basis.Name))] }

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimePlacementRule
 {
     private static readonly Lazy<ImmutableArray<LimePlacementRule>> All = new(() =>
-        [.. CsvTable.Embedded("liming-placement.csv", "institution", "placement", "treated_depth_inch", "most_at_once_ton_per_acre", "months_between", "split", "most_dressings", "source_id", "locator", "status")
+        [.. CsvTable.Embedded("Liming/Data/placement.csv", "institution", "placement", "treated_depth_inch", "most_at_once_ton_per_acre", "months_between", "split", "most_dressings", "source_id", "locator", "status")
             .Rows.Select(r => new LimePlacementRule(r))]);
 
     private LimePlacementRule(CsvRow row)

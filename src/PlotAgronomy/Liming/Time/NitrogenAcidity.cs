@@ -8,7 +8,7 @@ namespace PlotAgronomy.Liming;
 public sealed class NitrogenAcidity : IWorkedResult
 {
     private static readonly Lazy<ImmutableArray<CsvRow>> Rows = new(() =>
-        CsvTable.Embedded("liming-n-acidity.csv", "id", "name", "published_lb_carbonate_per_lb_n", "hydrogen_ions_per_n", "source_id", "locator", "status").Rows);
+        CsvTable.Embedded("Liming/Data/n-acidity.csv", "id", "name", "published_lb_carbonate_per_lb_n", "hydrogen_ions_per_n", "source_id", "locator", "status").Rows);
 
     private readonly string name;
     private readonly string sourceId;

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimeLinearFormula : LimeFormula
 {
     private static readonly Lazy<ILookup<string, CsvRow>> Equations = new(() =>
-        CsvTable.Embedded("liming-linear.csv", "method_id", "target_ph", "reading", "constant", "per_reading", "per_reading_squared", "per_water_ph", "unit", "source_id", "locator", "status")
+        CsvTable.Embedded("Liming/Data/linear.csv", "method_id", "target_ph", "reading", "constant", "per_reading", "per_reading_squared", "per_water_ph", "unit", "source_id", "locator", "status")
             .Rows.ToLookup(r => r.Text("method_id"), StringComparer.Ordinal));
 
     private readonly ImmutableArray<SoilBuffer> buffers;

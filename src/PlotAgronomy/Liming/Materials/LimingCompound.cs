@@ -86,6 +86,6 @@ public sealed class LimingCompound
     private Fraction ShareOf(string symbol) => Fraction.FromValue(atoms.GetValueOrDefault(symbol) * AtomicMasses.Of(symbol) / MolarMassGrams);
 
     private static FrozenDictionary<string, LimingCompound> Load() =>
-        CsvTable.Embedded("liming-compounds.csv", "id", "name", "formula", "atoms", "base_units", "source_id", "locator", "status")
+        CsvTable.Embedded("Liming/Data/compounds.csv", "id", "name", "formula", "atoms", "base_units", "source_id", "locator", "status")
             .Rows.Select(r => new LimingCompound(r)).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
 }

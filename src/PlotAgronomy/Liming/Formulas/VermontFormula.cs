@@ -10,7 +10,7 @@ internal sealed class VermontFormula : LimeFormula
     private const double TableTarget = 6.5;
 
     private static readonly Lazy<ImmutableArray<Step>> Steps = new(() =>
-        [.. CsvTable.Embedded("liming-vermont.csv", "ph_from", "ph_below", "aluminum_above_ppm", "aluminum_to_ppm", "ton_per_acre", "source_id", "locator", "status").Rows.Select(Step.FromRow)]);
+        [.. CsvTable.Embedded("Liming/Data/vermont.csv", "ph_from", "ph_below", "aluminum_above_ppm", "aluminum_to_ppm", "ton_per_acre", "source_id", "locator", "status").Rows.Select(Step.FromRow)]);
 
     internal override ImmutableArray<double> Targets => [TableTarget];
 

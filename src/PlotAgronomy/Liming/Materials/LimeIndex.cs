@@ -111,9 +111,9 @@ public sealed class LimeIndex
 
     private static FrozenDictionary<string, LimeIndex> Load()
     {
-        var bands = CsvTable.Embedded("liming-index-bands.csv", "index_id", "passing_mesh", "held_on_mesh", "factor", "source_id", "locator", "status")
+        var bands = CsvTable.Embedded("Liming/Data/index-bands.csv", "index_id", "passing_mesh", "held_on_mesh", "factor", "source_id", "locator", "status")
             .Rows.ToLookup(r => r.Text("index_id"), LimeIndexBand.FromRow);
-        return CsvTable.Embedded("liming-indices.csv", "id", "name", "unit", "whole", "counts_moisture", "stated_only", "source_id", "locator", "status")
+        return CsvTable.Embedded("Liming/Data/indices.csv", "id", "name", "unit", "whole", "counts_moisture", "stated_only", "source_id", "locator", "status")
             .Rows.Select(r => new LimeIndex(r, [.. bands[r.Text("id")]])).ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
     }
 }

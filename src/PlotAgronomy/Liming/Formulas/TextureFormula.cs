@@ -8,7 +8,7 @@ namespace PlotAgronomy.Liming;
 internal sealed class TextureFormula : LimeFormula
 {
     private static readonly Lazy<ILookup<SoilTexture, (double Ph, double PoundsPerAcre, double Target)>> Rows = new(() =>
-        CsvTable.Embedded("liming-texture.csv", "water_ph", "texture", "lb_per_100_ft2", "target_ph", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Liming/Data/texture.csv", "water_ph", "texture", "lb_per_100_ft2", "target_ph", "source_id", "locator", "status").Rows
             .ToLookup(r => r.Choice<SoilTexture>("texture"), r => (r.Number("water_ph"), ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("lb_per_100_ft2")).PoundsPerAcre, r.Number("target_ph"))));
 
     internal override ImmutableArray<double> Targets => [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimeTableFormula : LimeFormula
 {
     private static readonly Lazy<ILookup<string, CsvRow>> Tables = new(() =>
-        CsvTable.Embedded("liming-tables.csv", "method_id", "reading", "target_ph", "rate", "unit", "finding", "source_id", "locator", "status")
+        CsvTable.Embedded("Liming/Data/tables.csv", "method_id", "reading", "target_ph", "rate", "unit", "finding", "source_id", "locator", "status")
             .Rows.ToLookup(r => r.Text("method_id"), StringComparer.Ordinal));
 
     private readonly ImmutableArray<SoilBuffer> buffers;

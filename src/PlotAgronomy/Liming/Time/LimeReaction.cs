@@ -10,7 +10,7 @@ namespace PlotAgronomy.Liming;
 public sealed class LimeReaction
 {
     private static readonly Lazy<ImmutableArray<Band>> Bands = new(() =>
-        [.. CsvTable.Embedded("liming-reaction.csv", "passing_mesh", "held_on_mesh", "share", "months_soonest", "months_latest", "source_id", "locator", "status").Rows.Select(Band.FromRow)]);
+        [.. CsvTable.Embedded("Liming/Data/reaction.csv", "passing_mesh", "held_on_mesh", "share", "months_soonest", "months_latest", "source_id", "locator", "status").Rows.Select(Band.FromRow)]);
 
     private LimeReaction(double months, bool finenessKnown, double low, double high)
     {

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Liming;
 public sealed class SulfurNeed : IWorkedResult
 {
     private static readonly Lazy<ImmutableArray<CsvRow>> Rows = new(() =>
-        CsvTable.Embedded("liming-sulfur.csv", "table", "textures", "from_ph_low", "from_ph_high", "to_ph_low", "to_ph_high", "rate", "unit", "per_ph_unit", "source_id", "locator", "status").Rows);
+        CsvTable.Embedded("Liming/Data/sulfur.csv", "table", "textures", "from_ph_low", "from_ph_high", "to_ph_low", "to_ph_high", "rate", "unit", "per_ph_unit", "source_id", "locator", "status").Rows);
 
     private SulfurNeed()
     {

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimeTargetRow
 {
     private static readonly Lazy<ImmutableArray<LimeTargetRow>> Rows = new(() =>
-        [.. CsvTable.Embedded("liming-targets.csv", "institution", "kinds", "soils", "acid_subsoil", "target_ph", "lowest_ph", "highest_ph", "source_id", "locator", "status").Rows.Select(r => new LimeTargetRow(r))]);
+        [.. CsvTable.Embedded("Liming/Data/targets.csv", "institution", "kinds", "soils", "acid_subsoil", "target_ph", "lowest_ph", "highest_ph", "source_id", "locator", "status").Rows.Select(r => new LimeTargetRow(r))]);
 
     private readonly ImmutableHashSet<string> kinds;
     private readonly ImmutableArray<SoilClass> soils;
