@@ -3,11 +3,11 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Limits of practice, each with its source, from blends-rules.csv.</summary>
+/// <summary>Limits of practice, each with its source, from Blends/Data/rules.csv.</summary>
 internal static class BlendRules
 {
     private static readonly Lazy<FrozenDictionary<string, double>> Values = new(() =>
-        CsvTable.Embedded("blends-rules.csv", "id", "what", "value", "unit", "source_id", "locator", "status")
+        CsvTable.Embedded("Blends/Data/rules.csv", "id", "what", "value", "unit", "source_id", "locator", "status")
             .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal));
 
     internal static double SeasonShare => Values.Value["season-share"];

@@ -9,7 +9,7 @@ internal static class CompanionFindings
     private const double Dust = CrowdingLimits.Dust;
 
     private static readonly Lazy<ImmutableArray<Limit>> Limits = new(() =>
-        [.. CsvTable.Embedded("blends-companion-limits.csv", "id", "host", "host_selects", "companion", "companion_selects", "companion_share_low", "companion_share_high",
+        [.. CsvTable.Embedded("Blends/Data/companion-limits.csv", "id", "host", "host_selects", "companion", "companion_selects", "companion_share_low", "companion_share_high",
             "companion_lb_per_ac_low", "companion_lb_per_ac_high", "host_share_low", "host_share_high", "circumstance", "superseded_by", "source_id", "locator", "status").Rows.Select(Limit.Read)]);
 
     private enum Circumstance

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Blends;
 public sealed class DensityTarget
 {
     private static readonly Lazy<ImmutableArray<DensityTarget>> Table = new(() =>
-        [.. CsvTable.Embedded("blends-density-targets.csv", "id", "context", "selects", "low_per_ft2", "high_per_ft2", "counted", "source_id", "locator", "status").Rows.Select(r => new DensityTarget(r))]);
+        [.. CsvTable.Embedded("Blends/Data/density-targets.csv", "id", "context", "selects", "low_per_ft2", "high_per_ft2", "counted", "source_id", "locator", "status").Rows.Select(r => new DensityTarget(r))]);
 
     private readonly KindSelector selector;
 

@@ -11,7 +11,7 @@ internal static class HazardFindings
     private const string NoRuleNeeded = "very low";
 
     private static readonly Lazy<ImmutableArray<KindSelector>> Grain = new(() =>
-        [.. CsvTable.Embedded("blends-surface-grain.csv", "id", "grain", "selects", "source_id", "locator", "status").Rows.Select(r => KindSelector.Read(r, "selects"))]);
+        [.. CsvTable.Embedded("Blends/Data/surface-grain.csv", "id", "grain", "selects", "source_id", "locator", "status").Rows.Select(r => KindSelector.Read(r, "selects"))]);
 
     internal static IEnumerable<Finding> Of(BlendFit fit)
     {
