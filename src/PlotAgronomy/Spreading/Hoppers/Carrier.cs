@@ -50,7 +50,7 @@ public sealed class Carrier
     }
 
     private static ImmutableArray<Carrier> Load() =>
-        [.. CsvTable.Embedded("spreading-carriers.csv", "id", "name", "fit", "feed", "parts_low", "parts_high", "basis", "remark", "source_id", "locator", "status").Rows.Select(r => new Carrier
+        [.. CsvTable.Embedded("Spreading/Data/carriers.csv", "id", "name", "fit", "feed", "parts_low", "parts_high", "basis", "remark", "source_id", "locator", "status").Rows.Select(r => new Carrier
         {
             Id = r.Text("id"),
             Name = r.Text("name"),
