@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Products that no cheapest plan needs: another package does the same work for no more money.</summary>
 internal static class Dominance

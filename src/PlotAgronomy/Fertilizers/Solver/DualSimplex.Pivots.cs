@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <content>The iterations.</content>
 internal sealed partial class DualSimplex

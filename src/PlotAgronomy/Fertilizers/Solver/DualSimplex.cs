@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Dense dual simplex over bounded variables, kept as a dictionary so that a changed limit restarts warm.</summary>
 /// <remarks>Variables are the columns (0 to Columns - 1) and the row activities (Columns onwards). The dictionary writes

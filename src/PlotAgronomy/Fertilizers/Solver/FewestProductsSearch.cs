@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Tries every pair, then every triple and so on of products until one fits, and keeps the cheapest of that size.</summary>
 internal static class FewestProductsSearch

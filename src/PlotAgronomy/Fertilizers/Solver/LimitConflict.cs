@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>A set of needs and caps that cannot all be kept, none of which can be left out of the quarrel.</summary>
 internal static class LimitConflict

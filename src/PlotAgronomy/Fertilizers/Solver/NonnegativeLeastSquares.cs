@@ -1,6 +1,6 @@
 using MathNet.Numerics.LinearAlgebra;
 
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Finds x of at least 0 that makes the length of (matrix x - target) smallest, by the classical active-set method.</summary>
 internal static class NonnegativeLeastSquares

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>What a search for whole packages found.</summary>
 internal sealed class PackageAnswer

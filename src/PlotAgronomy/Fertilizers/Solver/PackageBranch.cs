@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>A product whose packages are not whole at a node, and lower bounds of the cost with fewer and with more of them.</summary>
 /// <param name="Product">Index of the product; -1 when every count is whole or the node holds nothing better.</param>

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>One node of the search: how many packages of each product must be bought at least and at most.</summary>
 internal sealed class PackageNode

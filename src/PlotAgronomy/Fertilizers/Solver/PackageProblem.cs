@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Which packages to buy: what each holds, what each costs, and the pounds of each nutrient wanted on the plot.</summary>
 internal sealed class PackageProblem

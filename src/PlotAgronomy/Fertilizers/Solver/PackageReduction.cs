@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>A problem without the products no cheapest plan needs, and the way back.</summary>
 internal sealed class PackageReduction

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Finds the cheapest whole packages by branch and bound over a warm-started dual simplex.</summary>
 /// <remarks>Bought whole and spread in part, a product is two columns: the part of packages already paid for, free of cost,

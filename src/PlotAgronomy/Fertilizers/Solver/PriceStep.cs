@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>The largest amount of money every price is a multiple of: two sets of packages cannot differ in cost by less.</summary>
 internal static class PriceStep

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>When no set meets every need within the caps: the needs that can be met, at the smallest sum of missing shares.</summary>
 /// <remarks>Miss = sum over nutrients of (need - delivered) / need. Caps are never passed.</remarks>

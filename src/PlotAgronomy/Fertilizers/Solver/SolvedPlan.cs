@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Numbers of a plan: packages bought and spread of each product, and how sure the cost is.</summary>
 internal sealed class SolvedPlan

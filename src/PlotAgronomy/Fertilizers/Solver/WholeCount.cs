@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Fertilizers.Solver;
+namespace PlotAgronomy.Fertilizers;
 
 /// <summary>When a count of packages that comes out of floating arithmetic is a whole number.</summary>
 internal static class WholeCount

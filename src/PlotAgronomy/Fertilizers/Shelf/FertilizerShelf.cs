@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Fertilizers.Solver;
 using PlotAgronomy.Nutrients;
 using UnitsNet;
 

@@ -8,10 +8,10 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class UreaLoss
 {
     private static readonly Lazy<ImmutableArray<UreaLoss>> Trials = new(() =>
-        [.. CsvTable.Embedded("fertilizer-urea-loss.csv", "product", "placement", "conditions", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows.Select(FromRow)]);
+        [.. CsvTable.Embedded("Fertilizers/Data/urea-loss.csv", "product", "placement", "conditions", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows.Select(FromRow)]);
 
     private static readonly Lazy<ImmutableArray<(double? Low, double? High, PercentRange Lost)>> Planning = new(() =>
-        [.. CsvTable.Embedded("fertilizer-urea-planning.csv", "temperature_low_f", "temperature_high_f", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows
+        [.. CsvTable.Embedded("Fertilizers/Data/urea-planning.csv", "temperature_low_f", "temperature_high_f", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows
             .Select(r => (r.NumberOrNull("temperature_low_f"), r.NumberOrNull("temperature_high_f"), new PercentRange(r.Number("lost_low_pct"), r.Number("lost_high_pct"))))]);
 
     private UreaLoss(string product, string placement, string conditions, PercentRange lost, string sourceId) =>

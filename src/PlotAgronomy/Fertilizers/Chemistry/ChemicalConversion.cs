@@ -51,6 +51,6 @@ public static class ChemicalConversion
         from.Keys.Where(to.ContainsKey).Where(e => e is not ("O" or "H" or "C")).OrderBy(e => e, StringComparer.Ordinal).FirstOrDefault();
 
     private static FrozenDictionary<(string From, string To, string Source), double> LoadPublished() =>
-        CsvTable.Embedded("fertilizer-published-factors.csv", "from", "to", "factor", "source_id", "locator", "status").Rows
+        CsvTable.Embedded("Fertilizers/Data/published-factors.csv", "from", "to", "factor", "source_id", "locator", "status").Rows
             .ToFrozenDictionary(r => (r.Choice<ChemicalForm>("from").ToString(), r.Choice<ChemicalForm>("to").ToString(), r.SourceId()), r => r.Number("factor"));
 }

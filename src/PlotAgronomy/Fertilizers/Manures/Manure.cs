@@ -7,7 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>Litter varies widely: analyse the lot. A single printed figure has both ends alike.</remarks>
 public sealed class Manure
 {
-    private static readonly Lazy<ImmutableArray<Manure>> Everything = new(() => [.. CsvTable.Embedded("fertilizer-manures.csv").Rows.Select(FromRow)]);
+    private static readonly Lazy<ImmutableArray<Manure>> Everything = new(() => [.. CsvTable.Embedded("Fertilizers/Data/manures.csv").Rows.Select(FromRow)]);
 
     private Manure(string id, string name, PoundsPerTonRange nitrogen, PoundsPerTonRange phosphate, PoundsPerTonRange potash, string sourceId, DataStatus status)
     {

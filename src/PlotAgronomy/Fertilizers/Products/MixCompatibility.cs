@@ -7,7 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class MixCompatibility
 {
     private static readonly Lazy<ImmutableArray<MixCompatibility>> Rules = new(() =>
-        [.. CsvTable.Embedded("fertilizer-compatibility.csv", "first", "second", "rule", "reason", "source_id", "locator", "status").Rows.Select(FromRow)]);
+        [.. CsvTable.Embedded("Fertilizers/Data/compatibility.csv", "first", "second", "rule", "reason", "source_id", "locator", "status").Rows.Select(FromRow)]);
 
     private MixCompatibility(FertilizerSubstance first, FertilizerSubstance second, MixRule rule, string reason, string sourceId, DataStatus status) =>
         (First, Second, Rule, Reason, SourceId, Status) = (first, second, rule, reason, sourceId, status);

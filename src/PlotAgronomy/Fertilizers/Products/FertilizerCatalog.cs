@@ -8,7 +8,7 @@ public static class FertilizerCatalog
 {
     private static readonly Lazy<ImmutableArray<FertilizerMaterial>> Everything = new(LoadMaterials);
     private static readonly Lazy<ImmutableArray<FertilizerAnalysis>> Grades = new(() =>
-        [.. CsvTable.Embedded("fertilizer-grades.csv", "grade", "source_id", "locator", "status").Rows.Select(r => FertilizerAnalysis.OfGrade(r.Text("grade")))]);
+        [.. CsvTable.Embedded("Fertilizers/Data/grades.csv", "grade", "source_id", "locator", "status").Rows.Select(r => FertilizerAnalysis.OfGrade(r.Text("grade")))]);
 
     private static readonly (string Column, PlantNutrient Nutrient)[] Columns =
     [
@@ -60,7 +60,7 @@ public static class FertilizerCatalog
         && label.Holds.All(n => material.Percent(n) > 0);
 
     private static ImmutableArray<FertilizerMaterial> LoadMaterials() =>
-        [.. CsvTable.Embedded("fertilizer-materials.csv").Rows.Select(Material)];
+        [.. CsvTable.Embedded("Fertilizers/Data/materials.csv").Rows.Select(Material)];
 
     private static FertilizerMaterial Material(CsvRow row)
     {

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>The most fertilizer that may lie near seed in the row. No urea, UAN or thiosulfate there at all.</summary>
 public sealed class SeedPlacedLimit
 {
-    private static readonly Lazy<ImmutableArray<SeedPlacedLimit>> Everything = new(() => [.. CsvTable.Embedded("fertilizer-seed-placed-limits.csv").Rows.Select(FromRow)]);
+    private static readonly Lazy<ImmutableArray<SeedPlacedLimit>> Everything = new(() => [.. CsvTable.Embedded("Fertilizers/Data/seed-placed-limits.csv").Rows.Select(FromRow)]);
 
     private SeedPlacedLimit(string crop, Length? spacingLow, Length? spacingHigh, string soil, CountedNutrients counted, string placement,
         ApplicationRate? limit, Fraction? partOfCorn, string sourceId, DataStatus status)

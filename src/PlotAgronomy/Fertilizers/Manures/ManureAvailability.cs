@@ -7,7 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class ManureAvailability
 {
     private static readonly Lazy<ImmutableArray<ManureAvailability>> Everything = new(() =>
-        [.. CsvTable.Embedded("fertilizer-manure-availability.csv", "id", "situation", "pool", "available_pct", "source_id", "locator", "status").Rows
+        [.. CsvTable.Embedded("Fertilizers/Data/manure-availability.csv", "id", "situation", "pool", "available_pct", "source_id", "locator", "status").Rows
             .Select(r => new ManureAvailability(r.Text("id"), r.Text("situation"), r.Text("pool"), Fraction.FromPercent(r.Number("available_pct")), r.SourceId(), r.Status()))]);
 
     private ManureAvailability(string id, string situation, string pool, Fraction available, string sourceId, DataStatus status) =>

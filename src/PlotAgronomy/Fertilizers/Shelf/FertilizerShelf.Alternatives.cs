@@ -1,4 +1,3 @@
-using PlotAgronomy.Fertilizers.Solver;
 using PlotAgronomy.Nutrients;
 using UnitsNet;
 
