@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Planning.Sections;
 
-namespace PlotAgronomy.Planning.Comparing;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Kinds that every system takes as the same crop rows, so that one question answers for all of them.</summary>
 internal sealed class AskedGroup

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Planning.Sections;
 
-namespace PlotAgronomy.Planning.Comparing;
+namespace PlotAgronomy.Planning;
 
 /// <summary>One soil through every lime method that accepts its reading, on one common basis.</summary>
 internal static class LimeSheet

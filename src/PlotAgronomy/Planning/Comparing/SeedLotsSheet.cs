@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Planning.Sections;
 using PlotAgronomy.Seeds;
 
-namespace PlotAgronomy.Planning.Comparing;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Lots of one kind ranked by the cost of an acre of the same living stand, and what each price pays for.</summary>
 internal static class SeedLotsSheet

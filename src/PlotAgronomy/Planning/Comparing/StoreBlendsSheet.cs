@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
-using PlotAgronomy.Planning.Sections;
 using PlotAgronomy.Seeds;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Comparing;
+namespace PlotAgronomy.Planning;
 
 /// <summary>A store's blend beside the nearest blend from plain lots.</summary>
 internal static class StoreBlendsSheet

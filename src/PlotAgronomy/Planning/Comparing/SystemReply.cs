@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Planning.Sections;
 
-namespace PlotAgronomy.Planning.Comparing;
+namespace PlotAgronomy.Planning;
 
 /// <summary>One system's answers for P and K.</summary>
 internal sealed class SystemReply

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Planning.Sections;
 
-namespace PlotAgronomy.Planning.Comparing;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What every system says for one group of kinds. Each nutrient is asked for by itself, because a system may take a kind as another row for it.</summary>
 internal sealed class SystemsForGroup

@@ -1,8 +1,7 @@
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Planning.Sections;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Planning.Comparing;
+namespace PlotAgronomy.Planning;
 
 /// <summary>One report through every recommendation system that accepts it.</summary>
 internal static class SystemsSheet

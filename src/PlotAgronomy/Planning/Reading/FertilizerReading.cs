@@ -1,7 +1,7 @@
 using PlotAgronomy.Fertilizers;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads a fertilizer on offer.</summary>
 internal static class FertilizerReading

@@ -3,7 +3,7 @@ using System.Globalization;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Seeds;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads what is to be grown and picks, for each kind, the lot with the cheapest living pound.</summary>
 internal static class GrowingReading

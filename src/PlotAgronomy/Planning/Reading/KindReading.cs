@@ -1,6 +1,6 @@
 using PlotAgronomy.Seeds;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Finds the kind a field of a plan file names; never guesses between two.</summary>
 internal static class KindReading

@@ -2,7 +2,7 @@ using System.Globalization;
 using PlotAgronomy.Liming;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads a liming material on offer.</summary>
 internal static class LimeOfferReading

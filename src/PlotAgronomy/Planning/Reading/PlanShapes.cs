@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>The plan file, version 1: every object, field, unit and allowed word.</summary>
 internal static class PlanShapes

@@ -1,7 +1,7 @@
 using PlotAgronomy.Land;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads the plot of a plan file.</summary>
 internal static class PlotSiteReading

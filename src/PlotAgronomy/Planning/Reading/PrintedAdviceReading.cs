@@ -1,7 +1,7 @@
 using PlotAgronomy.Liming;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads the laboratory's own recommendation.</summary>
 internal static class PrintedAdviceReading

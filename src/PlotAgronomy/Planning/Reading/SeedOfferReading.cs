@@ -1,7 +1,7 @@
 using PlotAgronomy.Seeds;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads a seed lot on offer.</summary>
 internal static class SeedOfferReading

@@ -1,6 +1,6 @@
 using PlotAgronomy.Nutrients;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads what recommendation systems ask beyond the report; what is left out stays unknown.</summary>
 internal static class SoilFactsReading

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads the soil report of a plan file.</summary>
 internal static class SoilReportReading

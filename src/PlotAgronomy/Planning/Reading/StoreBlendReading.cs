@@ -3,7 +3,7 @@ using PlotAgronomy.Blends;
 using PlotAgronomy.Seeds;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads a store's ready blend from its tag.</summary>
 internal static class StoreBlendReading

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Nutrients needed, and the products that bring them.</summary>
 internal static class FertilizerSection

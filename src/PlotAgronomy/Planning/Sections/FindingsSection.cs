@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What should worry the reader, most serious first.</summary>
 internal static class FindingsSection

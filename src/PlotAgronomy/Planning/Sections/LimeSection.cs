@@ -1,6 +1,6 @@
 using PlotAgronomy.Liming;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Lime to buy and spread, and what it will have done by planting day.</summary>
 internal static class LimeSection

@@ -1,7 +1,7 @@
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Passes by seed size: load, rate, walking distance and setting.</summary>
 internal static class PassSection

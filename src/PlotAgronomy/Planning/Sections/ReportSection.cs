@@ -1,6 +1,6 @@
 using PlotAgronomy.Nutrients;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What the laboratory's report says.</summary>
 internal static class ReportSection

@@ -1,6 +1,6 @@
 using PlotAgronomy.Seeds;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Seed to weigh out per kind, and what it gives.</summary>
 internal static class SeedSection

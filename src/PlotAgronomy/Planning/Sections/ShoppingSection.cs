@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What to buy, in whole packages, and what it costs.</summary>
 internal static class ShoppingSection

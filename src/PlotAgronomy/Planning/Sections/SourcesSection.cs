@@ -1,6 +1,6 @@
 using PlotAgronomy.Reference;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>The publications behind the sheet.</summary>
 internal static class SourcesSection

@@ -1,6 +1,6 @@
 using PlotAgronomy.Spreading;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>The order of work for the planting method, with what to do between passes (common practice).</summary>
 internal static class WorkOrderSection

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>One pass over the plot: the kinds that share the hopper, the load, and how to set the spreader for it.</summary>
 internal sealed class SowingPass

@@ -5,7 +5,7 @@ using PlotAgronomy.Nutrients;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Everything the rooms answered about one plan; the sections of the sheet only print it.</summary>
 internal sealed class PlanResults

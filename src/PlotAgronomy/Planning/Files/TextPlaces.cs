@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Turns a byte offset into a line and a column, both counted from 1; a column is a character.</summary>
 internal sealed class TextPlaces

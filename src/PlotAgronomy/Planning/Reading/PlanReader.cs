@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Planning.Reading;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;

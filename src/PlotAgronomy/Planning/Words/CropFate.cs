@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What becomes of the crop.</summary>
 internal enum CropFate

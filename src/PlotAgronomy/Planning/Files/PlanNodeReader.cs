@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Reads JSON text into nodes that know their line and column.</summary>
 internal static class PlanNodeReader

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Planning.Sections;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;

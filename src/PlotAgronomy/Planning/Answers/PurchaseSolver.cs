@@ -3,7 +3,7 @@ using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>The cheapest honest set of fertilizer on offer.</summary>
 internal static class PurchaseSolver

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What a JSON value is.</summary>
 internal enum PlanNodeKind

@@ -4,7 +4,7 @@ using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Asks the rooms, in the order of the work.</summary>
 internal static class PlanSolver

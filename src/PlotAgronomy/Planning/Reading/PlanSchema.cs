@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 
-using PlotAgronomy.Planning.Reading;
 
 namespace PlotAgronomy.Planning;
 

@@ -1,6 +1,5 @@
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Planning.Comparing;
 
 namespace PlotAgronomy.Planning;
 

@@ -1,11 +1,10 @@
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Nutrients.Systems;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>The words a plan file may use, and what each stands for.</summary>
 internal static class PlanVocabulary

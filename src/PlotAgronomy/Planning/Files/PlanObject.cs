@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Typed access to one object of a plan file that already went through <see cref="PlanShapeCheck"/>.</summary>
 /// <remarks>What the check reported reads as null here, so that each mistake is reported once and reading goes on.</remarks>

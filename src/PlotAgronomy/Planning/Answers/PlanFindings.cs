@@ -1,6 +1,6 @@
 using PlotAgronomy.Fertilizers;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Every finding of every result behind the sheet.</summary>
 internal static class PlanFindings

@@ -3,7 +3,7 @@ using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Sorts the kinds into passes by size and sets the spreader for each.</summary>
 internal static class SowingPasses

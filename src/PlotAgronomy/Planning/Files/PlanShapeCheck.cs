@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Holds a node against its shape and reports every mistake at once.</summary>
 internal static class PlanShapeCheck

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Liming;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What the plot needs in lime and the cheapest way on offer to bring it.</summary>
 internal sealed class LimeAnswer

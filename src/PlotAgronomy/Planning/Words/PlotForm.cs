@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Form of a plot whose sides were measured.</summary>
 internal enum PlotForm

@@ -5,7 +5,7 @@ using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>From the report to an order of lime: the printed rate first, ours beside it, the cheapest offer of those that can be counted.</summary>
 internal static class LimeSolver

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Nutrients;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What the plot needs: the laboratory's printed rates first, ours beside them.</summary>
 internal static class NeedSolver

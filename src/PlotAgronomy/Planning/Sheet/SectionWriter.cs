@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Collects the blocks of one section; figures get the section's letter and a running number.</summary>
 internal sealed class SectionWriter(string heading, char letter)

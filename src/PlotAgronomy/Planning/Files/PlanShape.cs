@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace PlotAgronomy.Planning.Reading;
+namespace PlotAgronomy.Planning;
 
 /// <summary>What kind of value a field of the plan file holds.</summary>
 internal enum FieldKind

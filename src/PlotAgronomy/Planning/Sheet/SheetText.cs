@@ -1,9 +1,8 @@
-using PlotAgronomy.Planning.Reading;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning.Sections;
+namespace PlotAgronomy.Planning;
 
 /// <summary>Numbers as they are rounded for the sheet. Rounding happens here and nowhere before.</summary>
 internal static class SheetText
