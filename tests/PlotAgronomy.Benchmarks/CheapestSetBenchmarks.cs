@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using PlotAgronomy.Fertilizers.Solver;
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Tests.Fertilizers.Solver;
 
 namespace PlotAgronomy.Benchmarks;

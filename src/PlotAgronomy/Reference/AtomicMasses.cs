@@ -6,7 +6,7 @@ namespace PlotAgronomy.Reference;
 internal static class AtomicMasses
 {
     private static readonly Lazy<FrozenDictionary<string, double>> Masses = new(() =>
-        CsvTable.Embedded("atomic-masses.csv", "symbol", "grams_per_mole", "source_id", "locator", "status")
+        CsvTable.Embedded("Reference/Data/atomic-masses.csv", "symbol", "grams_per_mole", "source_id", "locator", "status")
             .Rows.ToFrozenDictionary(r => r.Text("symbol"), r => r.Number("grams_per_mole"), StringComparer.Ordinal));
 
     internal const string SourceId = "MASS-IUPAC";

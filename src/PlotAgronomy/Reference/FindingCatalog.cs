@@ -2,7 +2,7 @@ using System.Collections.Frozen;
 
 namespace PlotAgronomy.Reference;
 
-/// <summary>The one table of cautions: code, severity, text and source.</summary>
+/// <summary>All cautions by their codes: severity, text and source. Every room keeps its own in Data/findings.csv.</summary>
 public static class FindingCatalog
 {
     private static readonly Lazy<FrozenDictionary<string, Finding>> ByCode = new(Load);
@@ -11,7 +11,7 @@ public static class FindingCatalog
     public static IReadOnlyList<Finding> All => [.. ByCode.Value.Values.OrderBy(f => f.Code, StringComparer.Ordinal)];
 
     /// <summary>Makes the finding of a code, its named places filled in.</summary>
-    /// <param name="code">Code in findings.csv.</param>
+    /// <param name="code">Code.</param>
     /// <param name="values">Name and printed value of every {place} in the text, no more and no fewer.</param>
     internal static Finding Create(string code, params ReadOnlySpan<(string Place, string Value)> values)
     {
@@ -61,9 +61,9 @@ public static class FindingCatalog
 
     private static FrozenDictionary<string, Finding> Load()
     {
-        var table = CsvTable.Embedded("findings.csv", "code", "severity", "text", "source_id");
         var findings = new Dictionary<string, Finding>(StringComparer.Ordinal);
-        foreach (var row in table.Rows)
+        foreach (var row in CsvTable.EmbeddedNames.Where(n => n.EndsWith("/findings.csv", StringComparison.Ordinal))
+            .SelectMany(n => CsvTable.Embedded(n, "code", "severity", "text", "source_id").Rows))
         {
             var finding = new Finding
             {

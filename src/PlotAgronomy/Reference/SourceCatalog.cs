@@ -30,7 +30,7 @@ public static class SourceCatalog
 
     private static FrozenDictionary<string, Source> Load()
     {
-        var table = CsvTable.Embedded("sources.csv", "id", "title", "institution", "edition", "superseded_by");
+        var table = CsvTable.Embedded("Reference/Data/sources.csv", "id", "title", "institution", "edition", "superseded_by");
         var sources = new Dictionary<string, Source>(StringComparer.Ordinal);
         foreach (var row in table.Rows)
         {

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Tests.Blends;
 public class BlendTableTests
 {
     public static TheoryData<string, string> Selectors =>
-        new() { { "blends-group-caps.csv", "selects" }, { "blends-density-targets.csv", "selects" }, { "blends-surface-grain.csv", "selects" }, { "blends-companion-limits.csv", "host_selects" }, { "blends-companion-limits.csv", "companion_selects" } };
+        new() { { "Blends/Data/group-caps.csv", "selects" }, { "Blends/Data/density-targets.csv", "selects" }, { "Blends/Data/surface-grain.csv", "selects" }, { "Blends/Data/companion-limits.csv", "host_selects" }, { "Blends/Data/companion-limits.csv", "companion_selects" } };
 
     [Theory, MemberData(nameof(Selectors))]
     public void Every_selector_finds_kinds_and_names_only_known_ones(string table, string column)
@@ -32,8 +32,8 @@ public class BlendTableTests
     [Fact]
     public void Caps_and_totals_rise()
     {
-        Assert.All(CsvTable.Embedded("blends-group-caps.csv").Rows, r => Assert.True(r.Number("share_low") <= r.Number("share_high")));
-        var totals = CsvTable.Embedded("blends-stand-totals.csv").Rows;
+        Assert.All(CsvTable.Embedded("Blends/Data/group-caps.csv").Rows, r => Assert.True(r.Number("share_low") <= r.Number("share_high")));
+        var totals = CsvTable.Embedded("Blends/Data/stand-totals.csv").Rows;
         Assert.Equal(totals.Select(r => r.Number("total_high")).Order(), totals.Select(r => r.Number("total_high")));
         Assert.Equal(3, totals.Length);
     }

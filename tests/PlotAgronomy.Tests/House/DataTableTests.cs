@@ -6,16 +6,18 @@ namespace PlotAgronomy.Tests.House;
 /// <summary>Integrity of every embedded table: these tests check the tables' form, not their truth.</summary>
 public class DataTableTests
 {
-    private static readonly string[] Catalogs = ["sources.csv", "findings.csv"];
+    private static bool IsCatalog(string name) => name == "Reference/Data/sources.csv" || IsFindings(name);
 
-    public static TheoryData<string> Tables => [.. HouseAssembly.Library.GetManifestResourceNames().Where(n => n.EndsWith(".csv", StringComparison.Ordinal))];
+    private static bool IsFindings(string name) => name.EndsWith("/findings.csv", StringComparison.Ordinal);
+
+    public static TheoryData<string> Tables => [.. CsvTable.EmbeddedNames];
 
     [Theory, MemberData(nameof(Tables))]
     public void Every_row_names_a_known_source_and_its_status(string name)
     {
         var table = CsvTable.Embedded(name);
         Assert.NotEmpty(table.Rows);
-        if (name == "sources.csv")
+        if (name == "Reference/Data/sources.csv")
         {
             return;
         }
@@ -28,7 +30,7 @@ public class DataTableTests
             }
         }
 
-        if (!Catalogs.Contains(name))
+        if (!IsCatalog(name))
         {
             Assert.True(table.Header.Any(h => h.EndsWith("source_id", StringComparison.Ordinal)), $"{name} has no source_id");
             Assert.True(table.Header.Any(h => h.EndsWith("status", StringComparison.Ordinal)), $"{name} has no status");
@@ -62,7 +64,7 @@ public class DataTableTests
     {
         string code = string.Concat(Directory.EnumerateFiles(Repository.PathOf("src"), "*.cs", SearchOption.AllDirectories)
             .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText));
-        string tables = string.Concat(HouseAssembly.Library.GetManifestResourceNames().Where(n => n.EndsWith(".csv", StringComparison.Ordinal) && n != "findings.csv")
+        string tables = string.Concat(CsvTable.EmbeddedNames.Where(n => !IsFindings(n))
             .Select(n => string.Join("\n", CsvTable.Embedded(n).Rows.SelectMany(r => CsvTable.Embedded(n).Header.Select(h => r.TextOrNull(h))))));
         Assert.Empty(FindingCatalog.All.Select(f => f.Code).Where(c => !code.Contains($"\"{c}\"", StringComparison.Ordinal) && !tables.Contains(c, StringComparison.Ordinal)));
     }

@@ -55,7 +55,7 @@ public class GeneratedDocsTests
     private static string NumbersToCheck()
     {
         var page = new StringBuilder("# Numbers still to be checked\n\nRows whose numbers were not yet seen in the publication they name (`memory`). They answer only when their method is asked for by name, and always with a finding. Compare with the printed table before relying on them.\n\n| table | rows from memory | of rows | sources |\n|---|---|---|---|\n");
-        foreach (string name in HouseAssembly.Library.GetManifestResourceNames().Where(n => n.EndsWith(".csv", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        foreach (string name in CsvTable.EmbeddedNames.Order(StringComparer.Ordinal))
         {
             var table = CsvTable.Embedded(name);
             var columns = table.Header.Where(h => h.EndsWith("status", StringComparison.Ordinal)).ToList();

@@ -8,29 +8,29 @@ namespace PlotAgronomy.Tests.Liming;
 public class LimeTableTests
 {
     [Theory]
-    [InlineData("liming-methods.csv", 25)]
-    [InlineData("liming-tables.csv", 573)]
-    [InlineData("liming-linear.csv", 19)]
-    [InlineData("liming-indices.csv", 20)]
-    [InlineData("liming-index-bands.csv", 47)]
-    [InlineData("liming-bases.csv", 24)]
-    [InlineData("liming-constants.csv", 46)]
-    [InlineData("liming-compounds.csv", 14)]
-    [InlineData("liming-vermont.csv", 17)]
-    [InlineData("liming-texture.csv", 15)]
+    [InlineData("Liming/Data/methods.csv", 25)]
+    [InlineData("Liming/Data/tables.csv", 573)]
+    [InlineData("Liming/Data/linear.csv", 19)]
+    [InlineData("Liming/Data/indices.csv", 20)]
+    [InlineData("Liming/Data/index-bands.csv", 47)]
+    [InlineData("Liming/Data/bases.csv", 24)]
+    [InlineData("Liming/Data/constants.csv", 46)]
+    [InlineData("Liming/Data/compounds.csv", 14)]
+    [InlineData("Liming/Data/vermont.csv", 17)]
+    [InlineData("Liming/Data/texture.csv", 15)]
     public void A_table_has_its_rows(string name, int rows) => Assert.Equal(rows, CsvTable.Embedded(name).Rows.Length);
 
     [Fact]
     public void No_cell_of_a_table_stands_twice()
     {
-        var cells = CsvTable.Embedded("liming-tables.csv").Rows.Select(r => (r.Text("method_id"), r.Number("reading"), r.Number("target_ph"))).ToList();
+        var cells = CsvTable.Embedded("Liming/Data/tables.csv").Rows.Select(r => (r.Text("method_id"), r.Number("reading"), r.Number("target_ph"))).ToList();
         Assert.Equal(cells.Count, cells.Distinct().Count());
     }
 
     [Fact]
     public void Every_table_falls_as_the_buffer_pH_rises_and_rises_with_the_target()
     {
-        foreach (var method in CsvTable.Embedded("liming-tables.csv").Rows.GroupBy(r => r.Text("method_id")))
+        foreach (var method in CsvTable.Embedded("Liming/Data/tables.csv").Rows.GroupBy(r => r.Text("method_id")))
         {
             int sign = method.Key == "pennsylvania-turf" ? 1 : -1;
             foreach (var column in method.GroupBy(r => r.Number("target_ph")))
@@ -50,7 +50,7 @@ public class LimeTableTests
     [Fact]
     public void A_table_covers_the_readings_its_method_claims()
     {
-        foreach (var rows in CsvTable.Embedded("liming-tables.csv").Rows.GroupBy(r => r.Text("method_id")))
+        foreach (var rows in CsvTable.Embedded("Liming/Data/tables.csv").Rows.GroupBy(r => r.Text("method_id")))
         {
             var method = LimeRequirement.ByName(rows.Key);
             Assert.Equal(method.LowestReading, rows.Min(r => r.Number("reading")));
@@ -61,7 +61,7 @@ public class LimeTableTests
     [Fact]
     public void A_method_from_memory_has_no_row_that_was_read_and_the_other_way_round()
     {
-        foreach (string table in new[] { "liming-tables.csv", "liming-linear.csv" })
+        foreach (string table in new[] { "Liming/Data/tables.csv", "Liming/Data/linear.csv" })
         {
             Assert.All(CsvTable.Embedded(table).Rows, r => Assert.Equal(LimeRequirement.ByName(r.Text("method_id")).Status, r.Status()));
         }
@@ -85,8 +85,8 @@ public class LimeTableTests
     [Fact]
     public void Limits_of_readings_that_no_source_prints_are_marked_practice()
     {
-        Assert.All(CsvTable.Embedded("liming-methods.csv").Rows, r => Assert.Equal(r.Text("limits_printed") == "no", r.Text("locator").Contains("practice", StringComparison.Ordinal) && !LimeRequirement.ByName(r.Text("id")).LimitsArePrinted));
-        Assert.All(CsvTable.Embedded("liming-tables.csv").Rows.Select(r => r.Text("method_id")).Distinct(), id => Assert.True(LimeRequirement.ByName(id).LimitsArePrinted));
+        Assert.All(CsvTable.Embedded("Liming/Data/methods.csv").Rows, r => Assert.Equal(r.Text("limits_printed") == "no", r.Text("locator").Contains("practice", StringComparison.Ordinal) && !LimeRequirement.ByName(r.Text("id")).LimitsArePrinted));
+        Assert.All(CsvTable.Embedded("Liming/Data/tables.csv").Rows.Select(r => r.Text("method_id")).Distinct(), id => Assert.True(LimeRequirement.ByName(id).LimitsArePrinted));
     }
 
     [Fact]

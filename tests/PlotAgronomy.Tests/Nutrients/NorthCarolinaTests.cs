@@ -1,5 +1,4 @@
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Nutrients.Systems;
 using PlotAgronomy.Soil;
 using PlotAgronomy.Tests.Support;
 using static PlotAgronomy.Tests.Nutrients.SystemQuestions;

@@ -1,6 +1,5 @@
 using MathNet.Numerics;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Nutrients.Systems;
 using PlotAgronomy.Soil;
 using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
 

@@ -1,5 +1,4 @@
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Nutrients.Systems;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 using PlotAgronomy.Tests.Support;

@@ -1,5 +1,5 @@
 using System.Text;
-using PlotAgronomy.Planning.Reading;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Tests.House;
 
 namespace PlotAgronomy.Tests.Planning;

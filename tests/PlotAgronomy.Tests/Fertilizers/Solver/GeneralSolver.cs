@@ -1,5 +1,5 @@
 using Google.OrTools.LinearSolver;
-using PlotAgronomy.Fertilizers.Solver;
+using PlotAgronomy.Fertilizers;
 using Solver = Google.OrTools.LinearSolver.Solver;
 
 namespace PlotAgronomy.Tests.Fertilizers.Solver;

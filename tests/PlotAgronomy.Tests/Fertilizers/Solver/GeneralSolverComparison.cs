@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using PlotAgronomy.Fertilizers;
-using PlotAgronomy.Fertilizers.Solver;
 
 namespace PlotAgronomy.Tests.Fertilizers.Solver;
 

@@ -1,5 +1,4 @@
 using PlotAgronomy.Fertilizers;
-using PlotAgronomy.Fertilizers.Solver;
 
 namespace PlotAgronomy.Tests.Fertilizers.Solver;
 

@@ -1,4 +1,4 @@
-using PlotAgronomy.Fertilizers.Solver;
+using PlotAgronomy.Fertilizers;
 
 namespace PlotAgronomy.Tests.Fertilizers.Solver;
 

@@ -1,4 +1,4 @@
-using PlotAgronomy.Fertilizers.Solver;
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Tests.Support;
 

@@ -21,8 +21,12 @@ internal sealed class CsvTable
 
     internal ImmutableArray<CsvRow> Rows { get; }
 
+    /// <summary>Gets the paths of all tables embedded in this assembly, such as <c>Liming/Data/methods.csv</c>.</summary>
+    internal static IEnumerable<string> EmbeddedNames =>
+        typeof(CsvTable).Assembly.GetManifestResourceNames().Where(n => n.EndsWith(".csv", StringComparison.Ordinal));
+
     /// <summary>Reads a table embedded in this assembly.</summary>
-    /// <param name="name">File name below Reference/Data.</param>
+    /// <param name="name">Path below the library, such as <c>Liming/Data/methods.csv</c>.</param>
     /// <param name="expectedColumns">All columns, in order; none given: any header is accepted.</param>
     internal static CsvTable Embedded(string name, params ReadOnlySpan<string> expectedColumns)
     {
