@@ -1,13 +1,9 @@
-using System.Collections.Frozen;
-
 namespace PlotAgronomy.Reference;
 
 /// <summary>Atomic masses, and the oxide factors that follow from them.</summary>
 internal static class AtomicMasses
 {
-    private static readonly Lazy<FrozenDictionary<string, double>> Masses = new(() =>
-        CsvTable.Embedded("Reference/Data/atomic-masses.csv", "symbol", "grams_per_mole", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(r => r.Text("symbol"), r => r.Number("grams_per_mole"), StringComparer.Ordinal));
+    private static readonly ConstantTable Masses = new("Reference/Data/atomic-masses.csv");
 
     internal const string SourceId = "MASS-IUPAC";
 
@@ -24,5 +20,5 @@ internal static class AtomicMasses
     internal static double QuicklimePerCalcium => (Of("Ca") + Of("O")) / Of("Ca");
 
     /// <summary>Atomic mass in g/mol.</summary>
-    internal static double Of(string symbol) => Masses.Value[symbol];
+    internal static double Of(string symbol) => Masses[symbol];
 }

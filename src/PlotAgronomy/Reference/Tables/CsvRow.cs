@@ -20,15 +20,62 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
         int.TryParse(Text(column), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value)
             ? value : throw Problem(column, "expected a whole number");
 
-    internal T Choice<T>(string column) where T : struct, Enum =>
-        Enum.TryParse(Text(column), ignoreCase: true, out T value) && Enum.IsDefined(value) && !char.IsAsciiDigit(Text(column)[0])
-            ? value : throw Problem(column, $"expected one of {string.Join(", ", Enum.GetNames<T>())}");
+    /// <summary>A value of an enumeration, its name in lower case with hyphens between the words: <c>mehlich-3</c>.</summary>
+    internal T Choice<T>(string column) where T : struct, Enum => Choice<T>(column, Text(column));
+
+    /// <summary>Values of an enumeration, parted by semicolons; none in an empty cell.</summary>
+    internal ImmutableArray<T> Choices<T>(string column) where T : struct, Enum => [.. List(column).Select(word => Choice<T>(column, word))];
+
+    /// <summary>Words parted by semicolons; none in an empty cell.</summary>
+    internal ImmutableArray<string> List(string column) => TextOrNull(column) is { } text ? [.. text.Split(';')] : [];
+
+    internal bool YesOrNo(string column) => Text(column) switch
+    {
+        "yes" => true,
+        "no" => false,
+        _ => throw Problem(column, "expected yes or no"),
+    };
 
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
     internal string SourceId() => Text("source_id");
 
+    internal Origin Origin() => new(SourceId(), Text("locator"), Status());
+
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
+
+    private T Choice<T>(string column, string word) where T : struct, Enum
+    {
+        foreach (var value in Enum.GetValues<T>())
+        {
+            if (IsWordOf(value.ToString(), word))
+            {
+                return value;
+            }
+        }
+
+        throw Problem(column, $"expected one of {string.Join(", ", Enum.GetNames<T>())}, in lower case with hyphens, found '{word}'");
+    }
+
+    /// <summary>Tells whether a word is a name in lower case, with hyphens where it likes.</summary>
+    private static bool IsWordOf(string name, string word)
+    {
+        int at = 0;
+        foreach (char c in word)
+        {
+            if (c == '-')
+            {
+                continue;
+            }
+
+            if (at == name.Length || char.ToLowerInvariant(name[at++]) != char.ToLowerInvariant(c))
+            {
+                return false;
+            }
+        }
+
+        return at == name.Length;
+    }
 
     private string Raw(string column) => fields[table.IndexOf(column, line)];
 

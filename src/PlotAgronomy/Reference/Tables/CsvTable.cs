@@ -6,20 +6,24 @@ namespace PlotAgronomy.Reference;
 internal sealed class CsvTable
 {
     private readonly Dictionary<string, int> columns;
+    private readonly bool[] isRead;
 
-    private CsvTable(string name, ImmutableArray<string> header, ImmutableArray<CsvRow> rows, Dictionary<string, int> columns)
+    private CsvTable(string name, ImmutableArray<string> header, Dictionary<string, int> columns)
     {
         Name = name;
         Header = header;
-        Rows = rows;
         this.columns = columns;
+        isRead = new bool[header.Length];
     }
 
     internal string Name { get; }
 
     internal ImmutableArray<string> Header { get; }
 
-    internal ImmutableArray<CsvRow> Rows { get; }
+    internal ImmutableArray<CsvRow> Rows { get; private set; } = [];
+
+    /// <summary>Gets the columns that no row was asked for yet.</summary>
+    internal IEnumerable<string> UnreadColumns => Header.Where((_, i) => !isRead[i]);
 
     /// <summary>Gets the paths of all tables embedded in this assembly, such as <c>Liming/Data/methods.csv</c>.</summary>
     internal static IEnumerable<string> EmbeddedNames =>
@@ -59,7 +63,7 @@ internal sealed class CsvTable
             throw new DataFormatException(name, records[0].Line, null, $"expected the columns {string.Join(",", expectedColumns.ToArray())}");
         }
 
-        var table = new CsvTable(name, header, [], columns);
+        var table = new CsvTable(name, header, columns);
         var rows = ImmutableArray.CreateBuilder<CsvRow>(records.Count - 1);
         foreach (var record in records.Skip(1))
         {
@@ -71,11 +75,20 @@ internal sealed class CsvTable
             rows.Add(new CsvRow(table, record.Line, record.Fields));
         }
 
-        return new CsvTable(name, header, rows.ToImmutable(), columns);
+        table.Rows = rows.ToImmutable();
+        return table;
     }
 
     internal bool Has(string column) => columns.ContainsKey(column);
 
-    internal int IndexOf(string column, int line) =>
-        columns.TryGetValue(column, out int index) ? index : throw new DataFormatException(Name, line, column, "no such column");
+    internal int IndexOf(string column, int line)
+    {
+        if (!columns.TryGetValue(column, out int index))
+        {
+            throw new DataFormatException(Name, line, column, "no such column");
+        }
+
+        isRead[index] = true;
+        return index;
+    }
 }

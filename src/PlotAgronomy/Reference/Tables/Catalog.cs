@@ -1,0 +1,50 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+
+namespace PlotAgronomy.Reference;
+
+/// <summary>Things that are found by an id. What rests on numbers from memory is kept apart: it answers only when asked for by name.</summary>
+/// <param name="noun">What one entry is, such as <c>lime basis</c>.</param>
+/// <param name="entries">Makes all entries, in the order in which they are listed.</param>
+/// <param name="idOf">Id of an entry.</param>
+/// <param name="statusOf">How well the numbers of an entry are known.</param>
+/// <param name="advice">What to do when an id is unknown, as a sentence; null for none.</param>
+internal sealed class Catalog<T>(
+    string noun, Func<IEnumerable<T>> entries, Func<T, string> idOf, Func<T, DataStatus> statusOf, string? advice = null)
+    where T : class
+{
+    private readonly Lazy<ImmutableArray<T>> everything = new(() => [.. entries()]);
+    private FrozenDictionary<string, T>? byId;
+
+    /// <summary>The entries whose numbers were seen in print, or are practice.</summary>
+    internal ImmutableArray<T> All => [.. Everything.Where(e => statusOf(e) != DataStatus.Memory)];
+
+    /// <summary>The entries that rest on numbers from memory.</summary>
+    internal ImmutableArray<T> Unchecked => [.. Everything.Where(e => statusOf(e) == DataStatus.Memory)];
+
+    /// <summary>All entries, checked or not.</summary>
+    internal ImmutableArray<T> Everything => everything.Value;
+
+    private FrozenDictionary<string, T> ById => byId ??= Everything.ToFrozenDictionary(idOf, StringComparer.OrdinalIgnoreCase);
+
+    /// <exception cref="KeyNotFoundException">No entry has this id; the message lists all.</exception>
+    internal T Find(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return TryFind(id, out var entry, out string problem) ? entry : throw new KeyNotFoundException(problem);
+    }
+
+    internal bool TryFind(string? id, [NotNullWhen(true)] out T? entry, out string problem)
+    {
+        entry = id is null ? null : ById.GetValueOrDefault(id.Trim());
+        problem = entry is null ? Unknown(id) : "";
+        return entry is not null;
+    }
+
+    private string Unknown(string? id)
+    {
+        string sentence = advice is null ? "" : $" {advice}";
+        return $"No {noun} has the id '{id}'.{sentence} There are: {string.Join(", ", Everything.Select(idOf))}.";
+    }
+}

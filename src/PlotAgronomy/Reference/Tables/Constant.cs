@@ -1,0 +1,21 @@
+namespace PlotAgronomy.Reference;
+
+/// <summary>A single number of a table.</summary>
+internal sealed class Constant
+{
+    internal required string Id { get; init; }
+
+    internal required double Value { get; init; }
+
+    internal required string Unit { get; init; }
+
+    internal required Origin Origin { get; init; }
+
+    internal static Constant FromRow(CsvRow row) => new()
+    {
+        Id = row.Text("id"),
+        Value = row.Number("value"),
+        Unit = row.Text("unit"),
+        Origin = row.Origin(),
+    };
+}
