@@ -14,24 +14,27 @@ internal sealed class ConsoleStreams
     /// <summary>True when a person sits at the terminal; decides about colour only.</summary>
     internal required bool Interactive { get; init; }
 
-    internal static ConsoleStreams Standard() => new()
-    {
-        In = Console.In,
-        Out = Console.Out,
-        Error = Console.Error,
-        Interactive = !Console.IsOutputRedirected,
-    };
+    internal static ConsoleStreams Standard() =>
+        new()
+        {
+            In = Console.In,
+            Out = Console.Out,
+            Error = Console.Error,
+            Interactive = !Console.IsOutputRedirected,
+        };
 
     /// <summary>A console of the layout library over a writer, without colour, of a fixed width when one is given.</summary>
     internal static IAnsiConsole Layout(TextWriter writer, int? width)
     {
-        var console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = AnsiSupport.No,
-            ColorSystem = ColorSystemSupport.NoColors,
-            Interactive = InteractionSupport.No,
-            Out = new AnsiConsoleOutput(writer),
-        });
+        var console = AnsiConsole.Create(
+            new AnsiConsoleSettings
+            {
+                Ansi = AnsiSupport.No,
+                ColorSystem = ColorSystemSupport.NoColors,
+                Interactive = InteractionSupport.No,
+                Out = new AnsiConsoleOutput(writer),
+            }
+        );
         console.Profile.Width = width ?? 100;
         return console;
     }

@@ -213,5 +213,8 @@ public static partial class Amounts
     /// <param name="decimals">Most decimals to show.</param>
     /// <returns>Text such as <c>1,234.5</c>.</returns>
     public static string Print(double number, int decimals) =>
-        number.ToString("#,##0" + (decimals > 0 ? "." + new string('#', decimals) : ""), System.Globalization.CultureInfo.InvariantCulture);
+        number.ToString(
+            "#,##0" + (decimals > 0 ? "." + new string('#', decimals) : ""),
+            System.Globalization.CultureInfo.InvariantCulture
+        );
 }

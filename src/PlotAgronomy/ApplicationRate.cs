@@ -30,7 +30,8 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     public double ShortTonsPerAcre => PoundsPerAcre / ExactUnits.PoundsPerShortTon;
 
     /// <summary>Gets the rate in kg/ha.</summary>
-    public double KilogramsPerHectare => PoundsPerAcre * ExactUnits.KilogramsPerPound * SquareMetersPerHectare / ExactUnits.SquareMetersPerAcre;
+    public double KilogramsPerHectare =>
+        PoundsPerAcre * ExactUnits.KilogramsPerPound * SquareMetersPerHectare / ExactUnits.SquareMetersPerAcre;
 
     /// <summary>Gets the rate in tonnes per hectare.</summary>
     public double TonnesPerHectare => KilogramsPerHectare / KilogramsPerTonne;
@@ -53,7 +54,11 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static ApplicationRate FromOuncesPerThousandSquareFeet(double ouncesPerThousandSquareFeet) =>
-        new(Guard.AtLeast(ouncesPerThousandSquareFeet, 0, "oz/1000 ft2") / ExactUnits.OuncesPerPound * ExactUnits.ThousandSquareFeetPerAcre);
+        new(
+            Guard.AtLeast(ouncesPerThousandSquareFeet, 0, "oz/1000 ft2")
+                / ExactUnits.OuncesPerPound
+                * ExactUnits.ThousandSquareFeetPerAcre
+        );
 
     /// <summary>Creates a rate from short tons (2000 lb) per acre.</summary>
     /// <param name="shortTonsPerAcre">Rate in ton/ac; finite, at least 0.</param>
@@ -67,7 +72,12 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static ApplicationRate FromKilogramsPerHectare(double kilogramsPerHectare) =>
-        new(Guard.AtLeast(kilogramsPerHectare, 0, "kg/ha") / ExactUnits.KilogramsPerPound * ExactUnits.SquareMetersPerAcre / SquareMetersPerHectare);
+        new(
+            Guard.AtLeast(kilogramsPerHectare, 0, "kg/ha")
+                / ExactUnits.KilogramsPerPound
+                * ExactUnits.SquareMetersPerAcre
+                / SquareMetersPerHectare
+        );
 
     /// <summary>Creates a rate from tonnes per hectare.</summary>
     /// <param name="tonnesPerHectare">Rate in t/ha; finite, at least 0.</param>
@@ -83,7 +93,11 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     public static ApplicationRate FromAreaDensity(AreaDensity density)
     {
         double kilogramsPerSquareMeter = density.KilogramsPerSquareMeter;
-        return new(Guard.AtLeast(kilogramsPerSquareMeter, 0, "kg/m2", nameof(density)) / ExactUnits.KilogramsPerPound * ExactUnits.SquareMetersPerAcre);
+        return new(
+            Guard.AtLeast(kilogramsPerSquareMeter, 0, "kg/m2", nameof(density))
+                / ExactUnits.KilogramsPerPound
+                * ExactUnits.SquareMetersPerAcre
+        );
     }
 
     /// <summary>Rate at which a mass was spread over an area.</summary>
@@ -110,7 +124,8 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
 
     /// <summary>The same rate as an area density.</summary>
     /// <returns>The density.</returns>
-    public AreaDensity ToAreaDensity() => AreaDensity.FromKilogramsPerSquareMeter(PoundsPerAcre * ExactUnits.KilogramsPerPound / ExactUnits.SquareMetersPerAcre);
+    public AreaDensity ToAreaDensity() =>
+        AreaDensity.FromKilogramsPerSquareMeter(PoundsPerAcre * ExactUnits.KilogramsPerPound / ExactUnits.SquareMetersPerAcre);
 
     /// <summary>Compares within an absolute tolerance.</summary>
     /// <param name="other">Other rate.</param>
@@ -126,14 +141,16 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     /// <param name="left">First rate.</param>
     /// <param name="right">Second rate.</param>
     /// <returns>The sum.</returns>
-    public static ApplicationRate operator +(ApplicationRate left, ApplicationRate right) => new(left.PoundsPerAcre + right.PoundsPerAcre);
+    public static ApplicationRate operator +(ApplicationRate left, ApplicationRate right) =>
+        new(left.PoundsPerAcre + right.PoundsPerAcre);
 
     /// <summary>A multiple of a rate.</summary>
     /// <param name="rate">Rate.</param>
     /// <param name="factor">Pure number; finite, at least 0.</param>
     /// <returns>The product.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite factor.</exception>
-    public static ApplicationRate operator *(ApplicationRate rate, double factor) => new(rate.PoundsPerAcre * Guard.AtLeast(factor, 0, "(a pure number)"));
+    public static ApplicationRate operator *(ApplicationRate rate, double factor) =>
+        new(rate.PoundsPerAcre * Guard.AtLeast(factor, 0, "(a pure number)"));
 
     /// <summary>Ratio of two rates.</summary>
     /// <param name="left">Numerator.</param>

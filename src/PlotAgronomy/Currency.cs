@@ -19,7 +19,10 @@ public sealed class Currency
         ArgumentNullException.ThrowIfNull(code);
         return code.Length == 3 && code.All(char.IsAsciiLetterUpper)
             ? new Currency(code)
-            : throw new ArgumentException($"Must be the three capital letters of an ISO 4217 currency such as USD, found '{code}'.", nameof(code));
+            : throw new ArgumentException(
+                $"Must be the three capital letters of an ISO 4217 currency such as USD, found '{code}'.",
+                nameof(code)
+            );
     }
 
     /// <summary>Prints an amount of money, rounded to hundredths for reading.</summary>

@@ -5,7 +5,8 @@ namespace PlotAgronomy;
 
 /// <summary>The words of an enumeration, written and read in one place.</summary>
 /// <typeparam name="T">Enumeration.</typeparam>
-internal sealed class EnumWords<T> where T : struct, Enum
+internal sealed class EnumWords<T>
+    where T : struct, Enum
 {
     private readonly ImmutableArray<(T Value, string Word)> all;
     private readonly FrozenDictionary<T, string> words;
@@ -34,5 +35,9 @@ internal sealed class EnumWords<T> where T : struct, Enum
     internal string Or(IEnumerable<T> values) => string.Join(" or ", values.Select(v => this[v]));
 
     private static string Spaced(string name, char gap) =>
-        string.Concat(name.Select((c, i) => i > 0 && char.IsAsciiLetterUpper(c) ? $"{gap}{char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+        string.Concat(
+            name.Select(
+                (c, i) => i > 0 && char.IsAsciiLetterUpper(c) ? $"{gap}{char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"
+            )
+        );
 }

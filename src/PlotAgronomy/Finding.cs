@@ -28,5 +28,6 @@ public sealed class Finding
 
     /// <summary>Text such as <c>caution lime-over-target: ...</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Severity switch { FindingSeverity.Note => "note", FindingSeverity.Caution => "caution", _ => "warning" }} {Code}: {Text}";
+    public override string ToString() =>
+        $"{Severity switch { FindingSeverity.Note => "note", FindingSeverity.Caution => "caution", _ => "warning" }} {Code}: {Text}";
 }

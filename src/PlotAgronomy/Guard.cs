@@ -9,30 +9,63 @@ internal static class Guard
     internal static double Finite(double value, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         double.IsFinite(value) ? value : throw OutOfRange(name, value, $"Must be a finite number ({unit}).");
 
-    internal static double AtLeast(double value, double min, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
-        double.IsFinite(value) && value >= min ? value
+    internal static double AtLeast(
+        double value,
+        double min,
+        string unit,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    ) =>
+        double.IsFinite(value) && value >= min
+            ? value
             : throw OutOfRange(name, value, $"Must be a finite number of at least {min} {unit}.");
 
-    internal static double Above(double value, double limit, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
-        double.IsFinite(value) && value > limit ? value
+    internal static double Above(
+        double value,
+        double limit,
+        string unit,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    ) =>
+        double.IsFinite(value) && value > limit
+            ? value
             : throw OutOfRange(name, value, $"Must be a finite number above {limit} {unit}.");
 
-    internal static double Between(double value, double min, double max, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
-        double.IsFinite(value) && value >= min && value <= max ? value
+    internal static double Between(
+        double value,
+        double min,
+        double max,
+        string unit,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    ) =>
+        double.IsFinite(value) && value >= min && value <= max
+            ? value
             : throw OutOfRange(name, value, $"Must be a finite number from {min} to {max} {unit}.");
 
-    internal static double AboveUpTo(double value, double limit, double max, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
-        double.IsFinite(value) && value > limit && value <= max ? value
+    internal static double AboveUpTo(
+        double value,
+        double limit,
+        double max,
+        string unit,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    ) =>
+        double.IsFinite(value) && value > limit && value <= max
+            ? value
             : throw OutOfRange(name, value, $"Must be a finite number above {limit} and at most {max} {unit}.");
 
     internal static int AtLeast(int value, int min, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         value >= min ? value : throw OutOfRange(name, value, $"Must be at least {min} {unit}.");
 
-    internal static decimal AtLeast(decimal value, decimal min, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
-        value >= min ? value : throw OutOfRange(name, value, $"Must be at least {min} {unit}.");
+    internal static decimal AtLeast(
+        decimal value,
+        decimal min,
+        string unit,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    ) => value >= min ? value : throw OutOfRange(name, value, $"Must be at least {min} {unit}.");
 
-    internal static T Defined<T>(T value, [CallerArgumentExpression(nameof(value))] string? name = null) where T : struct, Enum =>
-        Enum.IsDefined(value) ? value : throw OutOfRange(name, value, $"Must be one of: {string.Join(", ", Enum.GetNames<T>())}.");
+    internal static T Defined<T>(T value, [CallerArgumentExpression(nameof(value))] string? name = null)
+        where T : struct, Enum =>
+        Enum.IsDefined(value)
+            ? value
+            : throw OutOfRange(name, value, $"Must be one of: {string.Join(", ", Enum.GetNames<T>())}.");
 
     internal static string NotBlank(string? value, [CallerArgumentExpression(nameof(value))] string? name = null)
     {
@@ -40,7 +73,10 @@ internal static class Guard
         return value;
     }
 
-    internal static IReadOnlyList<T> NotEmpty<T>(IReadOnlyList<T>? value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    internal static IReadOnlyList<T> NotEmpty<T>(
+        IReadOnlyList<T>? value,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    )
     {
         ArgumentNullException.ThrowIfNull(value, name);
         return value.Count > 0 ? value : throw new ArgumentException("Must hold at least one item.", name);

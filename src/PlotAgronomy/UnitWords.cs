@@ -87,14 +87,20 @@ internal sealed partial class UnitWords
 
     /// <summary>The shortest text that reads back as the same number, without an exponent.</summary>
     private static string EveryDigit(double amount) =>
-        decimal.Parse(amount.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture);
+        decimal.Parse(amount.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture)
+            .ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Reads 1234.5 or 1,234.5; a comma may only stand before groups of exactly three digits.</summary>
     private static bool TryNumber(string text, out double amount)
     {
         amount = 0;
         return NumberAsWritten().IsMatch(text)
-            && double.TryParse(text.Replace(",", "", StringComparison.Ordinal), PlainNumber, CultureInfo.InvariantCulture, out amount)
+            && double.TryParse(
+                text.Replace(",", "", StringComparison.Ordinal),
+                PlainNumber,
+                CultureInfo.InvariantCulture,
+                out amount
+            )
             && double.IsFinite(amount);
     }
 

@@ -18,7 +18,9 @@ public static class WholePackages
     {
         double neededPounds = needed.Pounds;
         double packagePounds = package.Pounds;
-        return RoundUp(Guard.AtLeast(neededPounds, 0, "lb", nameof(needed)) / Guard.Above(packagePounds, 0, "lb", nameof(package)));
+        return RoundUp(
+            Guard.AtLeast(neededPounds, 0, "lb", nameof(needed)) / Guard.Above(packagePounds, 0, "lb", nameof(package))
+        );
     }
 
     /// <summary>Nearest number of whole packages; a half goes up.</summary>
@@ -30,7 +32,13 @@ public static class WholePackages
     {
         double neededPounds = needed.Pounds;
         double packagePounds = package.Pounds;
-        return checked((int)Math.Round(Guard.AtLeast(neededPounds, 0, "lb", nameof(needed)) / Guard.Above(packagePounds, 0, "lb", nameof(package)), MidpointRounding.AwayFromZero));
+        return checked(
+            (int)
+                Math.Round(
+                    Guard.AtLeast(neededPounds, 0, "lb", nameof(needed)) / Guard.Above(packagePounds, 0, "lb", nameof(package)),
+                    MidpointRounding.AwayFromZero
+                )
+        );
     }
 
     internal static int RoundUp(double packages)

@@ -59,16 +59,17 @@ internal sealed class AnswerSheet(Dictionary<string, string> given, Interview in
     private static T FromOption<T>(CalibrationQuestion question, string text, Interview.Reader<T> read) =>
         read(text, out var value, out string problem) ? value : throw new BadAnswerException($"--{question.Name}: {problem}");
 
-    private static Interview.Reader<(bool Answered, T? Value)> BlankAsNull<T>(Interview.Reader<T> read) => (string text, out (bool, T?) answer, out string problem) =>
-    {
-        if (string.IsNullOrWhiteSpace(text))
+    private static Interview.Reader<(bool Answered, T? Value)> BlankAsNull<T>(Interview.Reader<T> read) =>
+        (string text, out (bool, T?) answer, out string problem) =>
         {
-            (answer, problem) = ((false, default), "");
-            return true;
-        }
+            if (string.IsNullOrWhiteSpace(text))
+            {
+                (answer, problem) = ((false, default), "");
+                return true;
+            }
 
-        bool good = read(text, out var value, out problem);
-        answer = (good, value);
-        return good;
-    };
+            bool good = read(text, out var value, out problem);
+            answer = (good, value);
+            return good;
+        };
 }

@@ -15,10 +15,18 @@ public static class CalibrateCommand
     /// <returns>The command.</returns>
     public static Command Create(TextReader answers, TextWriter output, TextWriter errors)
     {
-        var command = new Command("calibrate", "Find gate, pace and expected error of a spreader from a weighed run or a timed catch. Amounts carry their units: '8 lb/ac', '15 ft', '0.4 lb', '30 s'.");
+        var command = new Command(
+            "calibrate",
+            "Find gate, pace and expected error of a spreader from a weighed run or a timed catch. Amounts carry their units: '8 lb/ac', '15 ft', '0.4 lb', '30 s'."
+        );
         var options = CalibrationQuestion.All.ToDictionary(
             question => question,
-            question => new Option<string[]>($"--{question.Name}") { Description = question.Help, AllowMultipleArgumentsPerToken = false });
+            question => new Option<string[]>($"--{question.Name}")
+            {
+                Description = question.Help,
+                AllowMultipleArgumentsPerToken = false,
+            }
+        );
         foreach (var option in options.Values)
         {
             command.Options.Add(option);
@@ -28,7 +36,8 @@ public static class CalibrateCommand
         {
             try
             {
-                var given = options.Where(o => parsed.GetResult(o.Value) is not null)
+                var given = options
+                    .Where(o => parsed.GetResult(o.Value) is not null)
                     .ToDictionary(o => o.Key.Name, o => Joined(o.Key, parsed.GetValue(o.Value) ?? []));
                 var measured = CalibrationAnswers.Collect(given, new Interview(answers, output));
                 CalibrationReport.Write(output, measured);
@@ -41,14 +50,17 @@ public static class CalibrateCommand
             }
             catch (ArgumentException problem)
             {
-                errors.WriteLine($"{problem.ParamName}: {problem.Message.Split([" (Parameter ", "\n"], StringSplitOptions.None)[0]}");
+                errors.WriteLine(
+                    $"{problem.ParamName}: {problem.Message.Split([" (Parameter ", "\n"], StringSplitOptions.None)[0]}"
+                );
                 return BadInput;
             }
         });
         return command;
     }
 
-    private static string Joined(CalibrationQuestion question, string[] values) => question.Many || values.Length == 1
-        ? string.Join(';', values)
-        : throw new BadAnswerException($"--{question.Name} is given {values.Length} times; give it once.");
+    private static string Joined(CalibrationQuestion question, string[] values) =>
+        question.Many || values.Length == 1
+            ? string.Join(';', values)
+            : throw new BadAnswerException($"--{question.Name} is given {values.Length} times; give it once.");
 }

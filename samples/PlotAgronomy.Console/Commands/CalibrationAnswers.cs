@@ -33,7 +33,10 @@ internal sealed partial class CalibrationAnswers
             (name, problem) = (text.Trim(), "");
             return true;
         }) ?? "seed";
-        var rate = sheet.Required(CalibrationQuestion.Rate, AboveZero<ApplicationRate>(Amounts.TryReadRate, r => r.PoundsPerAcre));
+        var rate = sheet.Required(
+            CalibrationQuestion.Rate,
+            AboveZero<ApplicationRate>(Amounts.TryReadRate, r => r.PoundsPerAcre)
+        );
         var swath = sheet.Required(CalibrationQuestion.Swath, AboveZero<Length>(Amounts.TryReadLength, l => l.Feet));
         bool catching = IsCatch(sheet);
         var (weights, time, pace, course) = catching ? Catch(sheet) : Run(sheet);
@@ -43,9 +46,13 @@ internal sealed partial class CalibrationAnswers
         var errors = Errors(sheet, catching, pace);
         var plot = sheet.OptionalValue(CalibrationQuestion.Plot, AboveZero<Area>(Amounts.TryReadArea, a => a.Acres));
         sheet.Close();
-        var runs = weights.Select(w => catching
-            ? SpreaderCalibration.TimedCatch(w, time, pace, swath, errors)
-            : SpreaderCalibration.WeighedRun(w, course!.Value, swath, errors, time)).ToList();
+        var runs = weights
+            .Select(w =>
+                catching
+                    ? SpreaderCalibration.TimedCatch(w, time, pace, swath, errors)
+                    : SpreaderCalibration.WeighedRun(w, course!.Value, swath, errors, time)
+            )
+            .ToList();
         return new CalibrationAnswers
         {
             Material = material,
@@ -64,8 +71,12 @@ internal sealed partial class CalibrationAnswers
         return new MeasuringErrors
         {
             Scale = sheet.OptionalValue<Mass>(CalibrationQuestion.ScaleError, Amounts.TryReadMass) ?? default,
-            Time = catching ? sheet.OptionalValue<TimeSpan>(CalibrationQuestion.TimeError, Amounts.TryReadDuration) ?? default : default,
-            Distance = catching ? default : sheet.OptionalValue<Length>(CalibrationQuestion.CourseError, Amounts.TryReadLength) ?? default,
+            Time = catching
+                ? sheet.OptionalValue<TimeSpan>(CalibrationQuestion.TimeError, Amounts.TryReadDuration) ?? default
+                : default,
+            Distance = catching
+                ? default
+                : sheet.OptionalValue<Length>(CalibrationQuestion.CourseError, Amounts.TryReadLength) ?? default,
             Pace = sheet.OptionalValue<TimeSpan>(CalibrationQuestion.PaceError, Amounts.TryReadDuration) is { } varies
                 ? WalkingPace.ErrorOver(hundredFeet, WalkingPace.TimeFor(hundredFeet, pace), varies)
                 : default,
@@ -75,34 +86,63 @@ internal sealed partial class CalibrationAnswers
 
     private static bool IsCatch(AnswerSheet sheet)
     {
-        bool used = sheet.Has(CalibrationQuestion.Used), caught = sheet.Has(CalibrationQuestion.Caught);
+        bool used = sheet.Has(CalibrationQuestion.Used),
+            caught = sheet.Has(CalibrationQuestion.Caught);
         if (used && caught)
         {
-            throw new BadAnswerException("Give either the weight used on a course (--used) or the weight caught in a bucket (--caught), not both.");
+            throw new BadAnswerException(
+                "Give either the weight used on a course (--used) or the weight caught in a bucket (--caught), not both."
+            );
         }
 
-        bool catching = sheet.Has(CalibrationQuestion.Way) || !(used || caught) ? sheet.Required<bool>(CalibrationQuestion.Way, TryReadWay) : caught;
+        bool catching =
+            sheet.Has(CalibrationQuestion.Way) || !(used || caught)
+                ? sheet.Required<bool>(CalibrationQuestion.Way, TryReadWay)
+                : caught;
         CalibrationQuestion[] strange = catching
-            ? [CalibrationQuestion.Used, CalibrationQuestion.Course, CalibrationQuestion.CourseTime, CalibrationQuestion.CourseError]
-            : [CalibrationQuestion.Caught, CalibrationQuestion.CatchTime, CalibrationQuestion.PaceTime, CalibrationQuestion.TimeError];
+            ?
+            [
+                CalibrationQuestion.Used,
+                CalibrationQuestion.Course,
+                CalibrationQuestion.CourseTime,
+                CalibrationQuestion.CourseError,
+            ]
+            :
+            [
+                CalibrationQuestion.Caught,
+                CalibrationQuestion.CatchTime,
+                CalibrationQuestion.PaceTime,
+                CalibrationQuestion.TimeError,
+            ];
         return strange.FirstOrDefault(sheet.Has) is { } question
-            ? throw new BadAnswerException($"--{question.Name} belongs to {(catching ? "a weighed run" : "a timed catch")}, and this is {(catching ? "a timed catch" : "a weighed run")}: leave it out.")
+            ? throw new BadAnswerException(
+                $"--{question.Name} belongs to {(catching ? "a weighed run" : "a timed catch")}, and this is {(catching ? "a timed catch" : "a weighed run")}: leave it out."
+            )
             : catching;
     }
 
     private static (List<Mass> Weights, TimeSpan Time, Speed Pace, Length? Course) Run(AnswerSheet sheet)
     {
         var course = sheet.Required(CalibrationQuestion.Course, AboveZero<Length>(Amounts.TryReadLength, l => l.Feet));
-        var time = sheet.Required(CalibrationQuestion.CourseTime, AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds));
+        var time = sheet.Required(
+            CalibrationQuestion.CourseTime,
+            AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds)
+        );
         var weights = sheet.Required<List<Mass>>(CalibrationQuestion.Used, TryReadWeights);
         return (weights, time, WalkingPace.Over(course, time), course);
     }
 
     private static (List<Mass> Weights, TimeSpan Time, Speed Pace, Length? Course) Catch(AnswerSheet sheet)
     {
-        var time = sheet.Required(CalibrationQuestion.CatchTime, AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds));
+        var time = sheet.Required(
+            CalibrationQuestion.CatchTime,
+            AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds)
+        );
         var weights = sheet.Required<List<Mass>>(CalibrationQuestion.Caught, TryReadWeights);
-        var paceTime = sheet.Required(CalibrationQuestion.PaceTime, AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds));
+        var paceTime = sheet.Required(
+            CalibrationQuestion.PaceTime,
+            AboveZero<TimeSpan>(Amounts.TryReadDuration, t => t.TotalSeconds)
+        );
         return (weights, time, WalkingPace.Over(Length.FromFeet(100), paceTime), null);
     }
 
@@ -132,30 +172,31 @@ internal sealed partial class CalibrationAnswers
     }
 
     /// <summary>Reads a gate table. What the runs themselves gave is a point of it when their setting lies outside the others.</summary>
-    private static Interview.Reader<GateTable> GateReader(string material, double? setting, MassFlow flow) => (string text, out GateTable table, out string problem) =>
-    {
-        table = null!;
-        if (!TryReadGatePoints(text, out var points, out problem))
+    private static Interview.Reader<GateTable> GateReader(string material, double? setting, MassFlow flow) =>
+        (string text, out GateTable table, out string problem) =>
         {
-            return false;
-        }
+            table = null!;
+            if (!TryReadGatePoints(text, out var points, out problem))
+            {
+                return false;
+            }
 
-        if (setting is { } own && (own < points.Min(p => p.Setting) || own > points.Max(p => p.Setting)))
-        {
-            points.Add(GatePoint.Of(own, flow));
-        }
+            if (setting is { } own && (own < points.Min(p => p.Setting) || own > points.Max(p => p.Setting)))
+            {
+                points.Add(GatePoint.Of(own, flow));
+            }
 
-        try
-        {
-            table = GateTable.Of(material, points);
-            return true;
-        }
-        catch (ArgumentException contradiction)
-        {
-            problem = contradiction.Message.Split(" (Parameter ")[0];
-            return false;
-        }
-    };
+            try
+            {
+                table = GateTable.Of(material, points);
+                return true;
+            }
+            catch (ArgumentException contradiction)
+            {
+                problem = contradiction.Message.Split(" (Parameter ")[0];
+                return false;
+            }
+        };
 
     private static bool TryReadGatePoints(string text, out List<GatePoint> points, out string problem)
     {
@@ -170,7 +211,10 @@ internal sealed partial class CalibrationAnswers
                 return false;
             }
 
-            if (!TryReadSetting(sides[0], out double setting, out problem) || !Amounts.TryReadFlow(sides[1], out var flow, out problem))
+            if (
+                !TryReadSetting(sides[0], out double setting, out problem)
+                || !Amounts.TryReadFlow(sides[1], out var flow, out problem)
+            )
             {
                 return false;
             }
@@ -191,20 +235,26 @@ internal sealed partial class CalibrationAnswers
     [GeneratedRegex(@";|,(?!\d)|(?<=[A-Za-z]),")]
     private static partial Regex Separator();
 
-    private static Interview.Reader<T> AboveZero<T>(Interview.Reader<T> read, Func<T, double> number) => (string text, out T value, out string problem) =>
-    {
-        if (!read(text, out value, out problem))
+    private static Interview.Reader<T> AboveZero<T>(Interview.Reader<T> read, Func<T, double> number) =>
+        (string text, out T value, out string problem) =>
         {
-            return false;
-        }
+            if (!read(text, out value, out problem))
+            {
+                return false;
+            }
 
-        problem = $"'{text.Trim()}' is not above 0";
-        return number(value) > 0;
-    };
+            problem = $"'{text.Trim()}' is not above 0";
+            return number(value) > 0;
+        };
 
     private static bool TryReadSetting(string text, out double setting, out string problem)
     {
         problem = $"expected a number of your gate scale, found '{text.Trim()}'";
-        return double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out setting) && double.IsFinite(setting);
+        return double.TryParse(
+                text.Trim(),
+                NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+                CultureInfo.InvariantCulture,
+                out setting
+            ) && double.IsFinite(setting);
     }
 }

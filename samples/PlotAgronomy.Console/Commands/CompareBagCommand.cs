@@ -13,15 +13,17 @@ internal static class CompareBagCommand
         var command = new Command("bag", "A store's ready blend against the nearest blend from plain lots.") { file };
         options.AddTo(command);
         command.SetAction(parsed => options.Run(parsed, parsed.GetValue(file), streams, (plan, refuse) =>
-        {
-            if (!plan.StoreBlends.IsEmpty)
             {
-                return ComparisonSheets.StoreBlends(plan);
-            }
+                if (!plan.StoreBlends.IsEmpty)
+                {
+                    return ComparisonSheets.StoreBlends(plan);
+                }
 
-            refuse($"{Path.GetFileName(parsed.GetValue(file))}: no ready blend stands in materials.storeBlends, so there is nothing to compare");
-            return null;
-        }));
+                refuse(
+                    $"{Path.GetFileName(parsed.GetValue(file))}: no ready blend stands in materials.storeBlends, so there is nothing to compare"
+                );
+                return null;
+            }));
         return command;
     }
 }

@@ -15,15 +15,28 @@ internal static class CompareLimeCommand
     {
         var file = CompareCommand.File();
         var target = new Option<string?>("--target") { Description = "pH to aim at (4 to 9); the plan's own when left out." };
-        var material = new Option<string?>("--material") { Description = "Liming material of the plan to count every rate in; pure calcium carbonate when left out." };
+        var material = new Option<string?>("--material")
+        {
+            Description = "Liming material of the plan to count every rate in; pure calcium carbonate when left out.",
+        };
         var fromMemory = CompareCommand.FromMemory("methods");
         var options = new SheetOptions();
-        var command = new Command("lime", "One soil through every lime method that accepts its reading, on one common basis.") { file, target, material, fromMemory };
+        var command = new Command("lime", "One soil through every lime method that accepts its reading, on one common basis.")
+        {
+            file,
+            target,
+            material,
+            fromMemory,
+        };
         options.AddTo(command);
-        command.SetAction(parsed => options.Run(parsed, parsed.GetValue(file), streams, (plan, refuse) =>
-            TryReadTarget(parsed.GetValue(target), refuse, out double? targetPh) && TryFindMaterial(plan, parsed.GetValue(material), refuse, out var common)
-                ? ComparisonSheets.Lime(plan, targetPh, parsed.GetValue(fromMemory), common)
-                : null));
+        command.SetAction(parsed =>
+            options.Run(parsed, parsed.GetValue(file), streams, (plan, refuse) =>
+                TryReadTarget(parsed.GetValue(target), refuse, out double? targetPh)
+                && TryFindMaterial(plan, parsed.GetValue(material), refuse, out var common)
+                    ? ComparisonSheets.Lime(plan, targetPh, parsed.GetValue(fromMemory), common)
+                    : null
+            )
+        );
         return command;
     }
 
@@ -35,7 +48,10 @@ internal static class CompareLimeCommand
             return true;
         }
 
-        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double ph) && ph is >= LowestTarget and <= HighestTarget)
+        if (
+            double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double ph)
+            && ph is >= LowestTarget and <= HighestTarget
+        )
         {
             targetPh = ph;
             return true;
@@ -47,13 +63,17 @@ internal static class CompareLimeCommand
 
     private static bool TryFindMaterial(PlotPlan plan, string? name, Action<string> refuse, out LimingMaterial? material)
     {
-        material = plan.LimeOffers.FirstOrDefault(o => o.Material.Name.Equals(name, StringComparison.OrdinalIgnoreCase))?.Material;
+        material = plan
+            .LimeOffers.FirstOrDefault(o => o.Material.Name.Equals(name, StringComparison.OrdinalIgnoreCase))
+            ?.Material;
         if (name is null || material is not null)
         {
             return true;
         }
 
-        refuse($"--material: the plan offers no '{name}'; it offers {(plan.LimeOffers.IsEmpty ? "no lime" : string.Join(", ", plan.LimeOffers.Select(o => $"'{o.Material.Name}'")))}");
+        refuse(
+            $"--material: the plan offers no '{name}'; it offers {(plan.LimeOffers.IsEmpty ? "no lime" : string.Join(", ", plan.LimeOffers.Select(o => $"'{o.Material.Name}'")))}"
+        );
         return false;
     }
 }

@@ -13,15 +13,17 @@ internal static class CompareLotsCommand
         var command = new Command("lots", "Lots of one kind ranked by the cost of an acre of the same living stand.") { file };
         options.AddTo(command);
         command.SetAction(parsed => options.Run(parsed, parsed.GetValue(file), streams, (plan, refuse) =>
-        {
-            if (!plan.KindsInSeveralLots.IsEmpty)
             {
-                return ComparisonSheets.SeedLots(plan);
-            }
+                if (!plan.KindsInSeveralLots.IsEmpty)
+                {
+                    return ComparisonSheets.SeedLots(plan);
+                }
 
-            refuse($"{Path.GetFileName(parsed.GetValue(file))}: no kind stands twice or more in materials.seedLots, so there is nothing to compare");
-            return null;
-        }));
+                refuse(
+                    $"{Path.GetFileName(parsed.GetValue(file))}: no kind stands twice or more in materials.seedLots, so there is nothing to compare"
+                );
+                return null;
+            }));
         return command;
     }
 }

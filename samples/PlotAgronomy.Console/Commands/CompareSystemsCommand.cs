@@ -10,26 +10,35 @@ internal static class CompareSystemsCommand
     internal static Command Create(ConsoleStreams streams)
     {
         var file = CompareCommand.File();
-        var crop = new Option<string?>("--crop") { Description = "Crop row to ask every system for, such as 'alfalfa'; the rows the plan's kinds are taken as when left out." };
+        var crop = new Option<string?>("--crop")
+        {
+            Description =
+                "Crop row to ask every system for, such as 'alfalfa'; the rows the plan's kinds are taken as when left out.",
+        };
         var fromMemory = CompareCommand.FromMemory("systems");
         var options = new SheetOptions();
-        var command = new Command("systems", "One soil report through every recommendation system that accepts it.") { file, crop, fromMemory };
+        var command = new Command("systems", "One soil report through every recommendation system that accepts it.")
+        {
+            file,
+            crop,
+            fromMemory,
+        };
         options.AddTo(command);
         command.SetAction(parsed => options.Run(parsed, parsed.GetValue(file), streams, (plan, refuse) =>
-        {
-            if (parsed.GetValue(crop) is not { } words)
             {
-                return ComparisonSheets.Systems(plan, includeFromMemory: parsed.GetValue(fromMemory));
-            }
+                if (parsed.GetValue(crop) is not { } words)
+                {
+                    return ComparisonSheets.Systems(plan, includeFromMemory: parsed.GetValue(fromMemory));
+                }
 
-            if (CropRows.TryFind(words, out var row, out string problem))
-            {
-                return ComparisonSheets.Systems(plan, row, parsed.GetValue(fromMemory));
-            }
+                if (CropRows.TryFind(words, out var row, out string problem))
+                {
+                    return ComparisonSheets.Systems(plan, row, parsed.GetValue(fromMemory));
+                }
 
-            refuse($"--crop: {problem}");
-            return null;
-        }));
+                refuse($"--crop: {problem}");
+                return null;
+            }));
         return command;
     }
 }

@@ -10,7 +10,11 @@ internal static class ExplainCommand
     internal static Command Create(ConsoleStreams streams)
     {
         var code = new Argument<string>("code") { Description = "Short code on the sheet, such as L1." };
-        var file = new Argument<string?>("file") { Description = "Plan file; the demo when left out.", Arity = ArgumentArity.ZeroOrOne };
+        var file = new Argument<string?>("file")
+        {
+            Description = "Plan file; the demo when left out.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var command = new Command("explain", "Explain one number on the sheet by its short code.") { code, file };
         command.SetAction(parsed =>
         {
@@ -24,7 +28,9 @@ internal static class ExplainCommand
     {
         if (sheet.Find(code) is not { } figure)
         {
-            streams.Error.WriteLine($"no number on the sheet has the code '{code}'; codes: {string.Join(" ", sheet.Figures.Select(f => f.Code))}");
+            streams.Error.WriteLine(
+                $"no number on the sheet has the code '{code}'; codes: {string.Join(" ", sheet.Figures.Select(f => f.Code))}"
+            );
             return ExitCode.BadInput;
         }
 
@@ -35,7 +41,9 @@ internal static class ExplainCommand
             streams.Out.WriteLine($"{line.Label}");
             streams.Out.WriteLine($"  formula  {line.Formula}");
             streams.Out.WriteLine($"  numbers  {line.Numbers}");
-            streams.Out.WriteLine($"  source   {(line.SourceId is { } ids ? string.Join("; ", ids.Split(';').Select(id => SourceCatalog.Find(id).ToString())) : "arithmetic")}");
+            streams.Out.WriteLine(
+                $"  source   {(line.SourceId is { } ids ? string.Join("; ", ids.Split(';').Select(id => SourceCatalog.Find(id).ToString())) : "arithmetic")}"
+            );
         }
 
         streams.Out.WriteLine();
@@ -48,10 +56,11 @@ internal static class ExplainCommand
         return ExitCode.Done;
     }
 
-    private static string Words(DataStatus status) => status switch
-    {
-        DataStatus.Read => "read in the publications named",
-        DataStatus.Memory => "not yet checked against the publication; compare with the printed table",
-        _ => "common practice, without an institution's publication",
-    };
+    private static string Words(DataStatus status) =>
+        status switch
+        {
+            DataStatus.Read => "read in the publications named",
+            DataStatus.Memory => "not yet checked against the publication; compare with the printed table",
+            _ => "common practice, without an institution's publication",
+        };
 }

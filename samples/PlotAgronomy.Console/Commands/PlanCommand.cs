@@ -8,7 +8,11 @@ internal static class PlanCommand
 {
     internal static Command Create(ConsoleStreams streams)
     {
-        var file = new Argument<string?>("file") { Description = "Plan file; the demo when left out.", Arity = ArgumentArity.ZeroOrOne };
+        var file = new Argument<string?>("file")
+        {
+            Description = "Plan file; the demo when left out.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var options = new SheetOptions();
         var command = new Command("plan", "Print the field sheet of a plan file.") { file };
         options.AddTo(command);

@@ -7,7 +7,9 @@ internal static class RootCommands
 {
     internal static int Parse(string[] args, ConsoleStreams streams)
     {
-        var root = new RootCommand("The sums behind a small wildlife food plot. Commands are verbs; without one, the demo is planned.")
+        var root = new RootCommand(
+            "The sums behind a small wildlife food plot. Commands are verbs; without one, the demo is planned."
+        )
         {
             PlanCommand.Create(streams),
             CheckCommand.Create(streams),
@@ -18,10 +20,24 @@ internal static class RootCommands
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            streams.Error.WriteLine(string.Join(" ", parsed.Errors.Select(e => string.Join(" ", e.Message.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries)))));
+            streams.Error.WriteLine(
+                string.Join(
+                    " ",
+                    parsed.Errors.Select(e =>
+                        string.Join(" ", e.Message.Split(default(char[]), StringSplitOptions.RemoveEmptyEntries))
+                    )
+                )
+            );
             return ExitCode.Usage;
         }
 
-        return parsed.Invoke(new InvocationConfiguration { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false });
+        return parsed.Invoke(
+            new InvocationConfiguration
+            {
+                Output = streams.Out,
+                Error = streams.Error,
+                EnableDefaultExceptionHandler = false,
+            }
+        );
     }
 }

@@ -31,13 +31,23 @@ internal sealed class SheetOptions
         int? columns = parsed.GetValue(width);
         if (columns is < 60 or > 200)
         {
-            streams.Error.WriteLine($"--width must be from 60 to 200, found {columns.Value.ToString(CultureInfo.InvariantCulture)}");
+            streams.Error.WriteLine(
+                $"--width must be from 60 to 200, found {columns.Value.ToString(CultureInfo.InvariantCulture)}"
+            );
             return ExitCode.Usage;
         }
 
         int code = PlanInput.Read(file, streams, out var plan);
         return plan is null ? code
-            : make(plan, streams.Error.WriteLine) is { } sheet ? SheetOutput.Write(sheet, parsed.GetValue(format), parsed.GetValue(work), columns, parsed.GetValue(output), streams)
+            : make(plan, streams.Error.WriteLine) is { } sheet
+                ? SheetOutput.Write(
+                    sheet,
+                    parsed.GetValue(format),
+                    parsed.GetValue(work),
+                    columns,
+                    parsed.GetValue(output),
+                    streams
+                )
             : ExitCode.BadInput;
     }
 }

@@ -49,10 +49,14 @@ internal static class MarkdownSheet
                 break;
             case SheetTable table:
                 string code = table.HasCodes ? " |" : "";
-                writer.Write($"|{code} {string.Join(" | ", table.Columns.Select(Cell))} |\n|{(table.HasCodes ? "---|" : "")}{string.Concat(table.Columns.Select(_ => "---|"))}\n");
+                writer.Write(
+                    $"|{code} {string.Join(" | ", table.Columns.Select(Cell))} |\n|{(table.HasCodes ? "---|" : "")}{string.Concat(table.Columns.Select(_ => "---|"))}\n"
+                );
                 foreach (var row in table.Rows)
                 {
-                    writer.Write($"|{(table.HasCodes ? $" **{row.Figure?.Code}** |" : "")} {string.Join(" | ", row.Cells.Select(Cell))} |\n");
+                    writer.Write(
+                        $"|{(table.HasCodes ? $" **{row.Figure?.Code}** |" : "")} {string.Join(" | ", row.Cells.Select(Cell))} |\n"
+                    );
                 }
 
                 foreach (var figure in showWork ? table.Rows.Select(r => r.Figure).OfType<SheetFigure>() : [])

@@ -5,7 +5,14 @@ namespace PlotAgronomy.Sample.Output;
 /// <summary>Writes a sheet in the wanted form to the screen or, whole or not at all, to a file.</summary>
 internal static class SheetOutput
 {
-    internal static int Write(FieldSheet sheet, SheetFormat format, bool showWork, int? width, string? file, ConsoleStreams streams)
+    internal static int Write(
+        FieldSheet sheet,
+        SheetFormat format,
+        bool showWork,
+        int? width,
+        string? file,
+        ConsoleStreams streams
+    )
     {
         string text = Render(sheet, format, showWork, width);
         if (file is null)

@@ -38,7 +38,9 @@ internal static class TextSheet
                     console.Write(new Padder(new Text(sentence.Text), new Padding(0, 0, 0, 0)));
                     break;
                 case SheetRemarks remarks:
-                    var list = new Grid().AddColumn(new GridColumn().NoWrap().PadLeft(2).PadRight(1)).AddColumn(new GridColumn().PadLeft(0).PadRight(0));
+                    var list = new Grid()
+                        .AddColumn(new GridColumn().NoWrap().PadLeft(2).PadRight(1))
+                        .AddColumn(new GridColumn().PadLeft(0).PadRight(0));
                     foreach (var remark in remarks.Remarks)
                     {
                         list.AddRow(new Text(remark.Word), new Text(remark.Text));
@@ -47,10 +49,15 @@ internal static class TextSheet
                     console.Write(list);
                     break;
                 case SheetSteps steps:
-                    var grid = new Grid().AddColumn(new GridColumn().NoWrap().PadLeft(2).PadRight(1)).AddColumn(new GridColumn().PadLeft(0).PadRight(0));
+                    var grid = new Grid()
+                        .AddColumn(new GridColumn().NoWrap().PadLeft(2).PadRight(1))
+                        .AddColumn(new GridColumn().PadLeft(0).PadRight(0));
                     for (int i = 0; i < steps.Steps.Length; i++)
                     {
-                        grid.AddRow(new Text($"{(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}."), new Text(steps.Steps[i]));
+                        grid.AddRow(
+                            new Text($"{(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}."),
+                            new Text(steps.Steps[i])
+                        );
                     }
 
                     console.Write(grid);
@@ -84,7 +91,11 @@ internal static class TextSheet
             {
                 foreach (var line in figure.ShowWork())
                 {
-                    grid.AddRow(new Text(""), new Text($"  {line.Label}"), new Text($"{line.Formula} = {line.Numbers}{(line.SourceId is null ? "" : $" [{line.SourceId}]")}"));
+                    grid.AddRow(
+                        new Text(""),
+                        new Text($"  {line.Label}"),
+                        new Text($"{line.Formula} = {line.Numbers}{(line.SourceId is null ? "" : $" [{line.SourceId}]")}")
+                    );
                 }
             }
         }

@@ -3,7 +3,8 @@ namespace PlotAgronomy.Blends;
 /// <summary>The sums of a blend, in doubles; those of one kind are in <see cref="Seeds.SeedMath"/>. Rates are of live seed.</summary>
 internal static class BlendMath
 {
-    internal static double ShareOfFullStand(double livePoundsPerAcre, double fullLivePoundsPerAcre) => livePoundsPerAcre / fullLivePoundsPerAcre;
+    internal static double ShareOfFullStand(double livePoundsPerAcre, double fullLivePoundsPerAcre) =>
+        livePoundsPerAcre / fullLivePoundsPerAcre;
 
     /// <summary>Divides parts by their sum.</summary>
     internal static double[] Shares(ReadOnlySpan<double> parts)
@@ -42,7 +43,8 @@ internal static class BlendMath
     }
 
     /// <summary>J = H / ln N; 1 for a single kind, by definition.</summary>
-    internal static double Evenness(ReadOnlySpan<double> shares) => shares.Length == 1 ? 1 : Shannon(shares) / Math.Log(shares.Length);
+    internal static double Evenness(ReadOnlySpan<double> shares) =>
+        shares.Length == 1 ? 1 : Shannon(shares) / Math.Log(shares.Length);
 
     /// <summary>1 - D = 1 - sum q squared.</summary>
     internal static double Simpson(ReadOnlySpan<double> shares)
@@ -61,12 +63,13 @@ internal static class BlendMath
 
     /// <summary>Nitrogen a legume fixes at a share of a full stand: straight lines through nothing at 0, the low figure at
     /// a quarter stand and the high figure at a full one; a share above 1 fixes what a full stand does.</summary>
-    internal static double NitrogenFixed(double share, double lowAtQuarterStand, double highAtFullStand) => share switch
-    {
-        <= QuarterStand => lowAtQuarterStand * share / QuarterStand,
-        < 1 => lowAtQuarterStand + (highAtFullStand - lowAtQuarterStand) * (share - QuarterStand) / (1 - QuarterStand),
-        _ => highAtFullStand,
-    };
+    internal static double NitrogenFixed(double share, double lowAtQuarterStand, double highAtFullStand) =>
+        share switch
+        {
+            <= QuarterStand => lowAtQuarterStand * share / QuarterStand,
+            < 1 => lowAtQuarterStand + (highAtFullStand - lowAtQuarterStand) * (share - QuarterStand) / (1 - QuarterStand),
+            _ => highAtFullStand,
+        };
 
     /// <summary>The stand at which the lower printed nitrogen figure holds (KIND-UGA-NFIX).</summary>
     private const double QuarterStand = 0.25;

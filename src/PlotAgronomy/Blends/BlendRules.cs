@@ -7,8 +7,10 @@ namespace PlotAgronomy.Blends;
 internal static class BlendRules
 {
     private static readonly Lazy<FrozenDictionary<string, double>> Values = new(() =>
-        CsvTable.Embedded("Blends/Data/rules.csv", "id", "what", "value", "unit", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal));
+        CsvTable
+            .Embedded("Blends/Data/rules.csv", "id", "what", "value", "unit", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal)
+    );
 
     internal static double SeasonShare => Values.Value["season-share"];
 

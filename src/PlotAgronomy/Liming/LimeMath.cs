@@ -12,8 +12,14 @@ internal static class LimeMath
         Math.Max(0, appliedTonsPerAcre - (appliedTonsPerAcre * months * lossPerMonth));
 
     /// <summary>constant + a x reading + b x reading squared + c x water pH.</summary>
-    internal static double Linear(double constant, double perReading, double perReadingSquared, double perWaterPh, double reading, double waterPh) =>
-        constant + (perReading * reading) + (perReadingSquared * reading * reading) + (perWaterPh * waterPh);
+    internal static double Linear(
+        double constant,
+        double perReading,
+        double perReadingSquared,
+        double perWaterPh,
+        double reading,
+        double waterPh
+    ) => constant + (perReading * reading) + (perReadingSquared * reading * reading) + (perWaterPh * waterPh);
 
     /// <summary>Acid-saturated share at a pH: the smaller root of pH = c - l Hs + s Hs squared; LIME-AE1. NaN where no root exists.</summary>
     internal static double AcidSaturation(double waterPh, double constant, double linear, double square) =>

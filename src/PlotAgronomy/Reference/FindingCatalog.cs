@@ -20,7 +20,13 @@ public static class FindingCatalog
             throw new KeyNotFoundException($"No finding has the code '{code}'.");
         }
 
-        return new Finding { Code = code, Severity = template.Severity, Text = Filled(code, template.Text, values), SourceId = template.SourceId };
+        return new Finding
+        {
+            Code = code,
+            Severity = template.Severity,
+            Text = Filled(code, template.Text, values),
+            SourceId = template.SourceId,
+        };
     }
 
     /// <summary>Fills each place once; a value may itself hold braces, since it may be a person's own words.</summary>
@@ -62,8 +68,11 @@ public static class FindingCatalog
     private static FrozenDictionary<string, Finding> Load()
     {
         var findings = new Dictionary<string, Finding>(StringComparer.Ordinal);
-        foreach (var row in CsvTable.EmbeddedNames.Where(n => n.EndsWith("/findings.csv", StringComparison.Ordinal))
-            .SelectMany(n => CsvTable.Embedded(n, "code", "severity", "text", "source_id").Rows))
+        foreach (
+            var row in CsvTable
+                .EmbeddedNames.Where(n => n.EndsWith("/findings.csv", StringComparison.Ordinal))
+                .SelectMany(n => CsvTable.Embedded(n, "code", "severity", "text", "source_id").Rows)
+        )
         {
             var finding = new Finding
             {

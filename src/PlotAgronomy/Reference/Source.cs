@@ -20,5 +20,6 @@ public sealed class Source
 
     /// <summary>Text such as <c>Title. Institution, 2025 [ID]</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Title}. {Institution}, {Edition} [{Id}]{(SupersededBy is null ? "" : $" (superseded by {SupersededBy})")}";
+    public override string ToString() =>
+        $"{Title}. {Institution}, {Edition} [{Id}]{(SupersededBy is null ? "" : $" (superseded by {SupersededBy})")}";
 }

@@ -20,7 +20,9 @@ public static class SourceCatalog
     public static Source Find(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return ById.Value.TryGetValue(id, out var source) ? source : throw new KeyNotFoundException($"No source has the id '{id}'.");
+        return ById.Value.TryGetValue(id, out var source)
+            ? source
+            : throw new KeyNotFoundException($"No source has the id '{id}'.");
     }
 
     /// <summary>Looks for a source.</summary>

@@ -7,8 +7,10 @@ namespace PlotAgronomy.Spreading;
 internal static class SpreadLimits
 {
     private static readonly Lazy<FrozenDictionary<string, CsvRow>> ById = new(() =>
-        CsvTable.Embedded("Spreading/Data/limits.csv", "id", "value", "unit", "meaning", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(r => r.Text("id"), StringComparer.Ordinal));
+        CsvTable
+            .Embedded("Spreading/Data/limits.csv", "id", "value", "unit", "meaning", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(r => r.Text("id"), StringComparer.Ordinal)
+    );
 
     internal static double Value(string id) => ById.Value[id].Number("value");
 

@@ -23,7 +23,8 @@ internal static class SpreaderMath
     internal static double SwathFeet(double poundsPerAcre, double poundsPerMinute, double milesPerHour) =>
         poundsPerMinute * FlowConstant / (poundsPerAcre * milesPerHour);
 
-    internal static double PoundsPerAcreOverArea(double pounds, double squareFeet) => pounds * ExactUnits.SquareFeetPerAcre / squareFeet;
+    internal static double PoundsPerAcreOverArea(double pounds, double squareFeet) =>
+        pounds * ExactUnits.SquareFeetPerAcre / squareFeet;
 
     internal static double SecondsForFeet(double feet, double milesPerHour) => feet / (FeetPerMinutePerMph * milesPerHour) * 60;
 

@@ -56,7 +56,10 @@ public sealed class BagOrPlainSeed : IWorkedResult
     public decimal? PlainCostPerAcre => Plain is null ? null : CostOf(Plain.WeighFor(Area.FromAcres(1)));
 
     /// <summary>Gets the part of the bag's stand that plain lots cannot give.</summary>
-    public Fraction ShareNotOnOffer => Fraction.FromValue(Math.Min(1, AsClaimed.Parts.Where(p => NotOnOffer.Any(k => k.Id == p.Kind.Id)).Sum(p => p.ShareOfStand.Value)));
+    public Fraction ShareNotOnOffer =>
+        Fraction.FromValue(
+            Math.Min(1, AsClaimed.Parts.Where(p => NotOnOffer.Any(k => k.Id == p.Kind.Id)).Sum(p => p.ShareOfStand.Value))
+        );
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks().Concat(Bag.Tag.Check()));
@@ -71,15 +74,26 @@ public sealed class BagOrPlainSeed : IWorkedResult
     /// <param name="rule">Which seeds count as alive, for bag and lots alike; null takes the rule for each kind.</param>
     /// <returns>The comparison.</returns>
     /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind of the bag.</exception>
-    public static BagOrPlainSeed Compare(StoreBag bag, SowingMethod method, IReadOnlyList<SeedLot> plainLots, ViabilityRule? rule = null)
+    public static BagOrPlainSeed Compare(
+        StoreBag bag,
+        SowingMethod method,
+        IReadOnlyList<SeedLot> plainLots,
+        ViabilityRule? rule = null
+    )
     {
         ArgumentNullException.ThrowIfNull(bag);
         ArgumentNullException.ThrowIfNull(plainLots);
         var asClaimed = Blend.FromTag(bag.Tag, ApplicationRate.Of(bag.NetWeight, bag.ClaimedArea), method, rule);
         var matched = asClaimed.Parts.Select(p => (Part: p, Lot: Cheapest(plainLots, p.Kind, rule))).ToArray();
         var onOffer = matched.Where(m => m.Lot is not null).ToArray();
-        var plain = onOffer.Length == 0 ? null : Blend.FromSharesOfFullStand(
-            [.. onOffer.Select(m => (BlendComponent.Of(m.Lot!, method, rule), m.Part.ShareOfFullStand.Chosen))]).AtStandTotal(1);
+        var plain =
+            onOffer.Length == 0
+                ? null
+                : Blend
+                    .FromSharesOfFullStand([
+                        .. onOffer.Select(m => (BlendComponent.Of(m.Lot!, method, rule), m.Part.ShareOfFullStand.Chosen)),
+                    ])
+                    .AtStandTotal(1);
         return new(bag, asClaimed, plain, [.. matched.Where(m => m.Lot is null).Select(m => m.Part.Kind)]);
     }
 
@@ -88,27 +102,48 @@ public sealed class BagOrPlainSeed : IWorkedResult
     /// <returns>The batch.</returns>
     /// <exception cref="InvalidOperationException">None of the kinds is on offer.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An area not above 0.</exception>
-    public BlendBatch WeighPlain(Area area) => (Plain ?? throw new InvalidOperationException("None of the bag's kinds is on offer as a plain lot.")).WeighFor(area);
+    public BlendBatch WeighPlain(Area area) =>
+        (Plain ?? throw new InvalidOperationException("None of the bag's kinds is on offer as a plain lot.")).WeighFor(area);
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
     {
-        Area claimed = Bag.ClaimedArea, covered = ReallyCovers;
+        Area claimed = Bag.ClaimedArea,
+            covered = ReallyCovers;
         return
         [
             .. AsClaimed.ShowWork(),
-            new("Area really covered", "claimed area x sum of shares of a full stand", $"{Amounts.Print(claimed)} x {Amounts.Print(AsClaimed.StandTotal.Chosen, 3)} = {Amounts.Print(covered, "ac", 2)}"),
-            new("Bag, cost of an acre of full stand", "price / area really covered", $"{Amounts.Print((double)Bag.Price, 2)} / {Amounts.Print(covered, "ac", 2)} = {Amounts.Print((double)BagCostPerAcre, 2)}"),
-            .. PlainCostPerAcre is { } cost ? [new WorkedLine("Plain seed, cost of an acre of full stand", "sum of bulk rate x price", Amounts.Print((double)cost, 2))] : ImmutableArray<WorkedLine>.Empty,
+            new(
+                "Area really covered",
+                "claimed area x sum of shares of a full stand",
+                $"{Amounts.Print(claimed)} x {Amounts.Print(AsClaimed.StandTotal.Chosen, 3)} = {Amounts.Print(covered, "ac", 2)}"
+            ),
+            new(
+                "Bag, cost of an acre of full stand",
+                "price / area really covered",
+                $"{Amounts.Print((double)Bag.Price, 2)} / {Amounts.Print(covered, "ac", 2)} = {Amounts.Print((double)BagCostPerAcre, 2)}"
+            ),
+            .. PlainCostPerAcre is { } cost
+                ?
+                [
+                    new WorkedLine(
+                        "Plain seed, cost of an acre of full stand",
+                        "sum of bulk rate x price",
+                        Amounts.Print((double)cost, 2)
+                    ),
+                ]
+                : ImmutableArray<WorkedLine>.Empty,
         ];
     }
 
-    private static SeedLot? Cheapest(IReadOnlyList<SeedLot> lots, CropKind kind, ViabilityRule? rule) => lots
-        .Where(l => l.Kind.Id == kind.Id && l.PricePerPound is not null && l.PureLiveSeedPart(rule).Value > 0)
-        .OrderBy(l => (double)l.PricePerPound!.Value / l.PureLiveSeedPart(rule).Value).ThenBy(l => l.Label, StringComparer.Ordinal)
-        .FirstOrDefault();
+    private static SeedLot? Cheapest(IReadOnlyList<SeedLot> lots, CropKind kind, ViabilityRule? rule) =>
+        lots.Where(l => l.Kind.Id == kind.Id && l.PricePerPound is not null && l.PureLiveSeedPart(rule).Value > 0)
+            .OrderBy(l => (double)l.PricePerPound!.Value / l.PureLiveSeedPart(rule).Value)
+            .ThenBy(l => l.Label, StringComparer.Ordinal)
+            .FirstOrDefault();
 
-    private static decimal CostOf(BlendBatch batch) => batch.Lines.Sum(l => (l.Component.Lot?.PricePerPound ?? 0) * (decimal)l.Weight.Pounds);
+    private static decimal CostOf(BlendBatch batch) =>
+        batch.Lines.Sum(l => (l.Component.Lot?.PricePerPound ?? 0) * (decimal)l.Weight.Pounds);
 
     private Area AreaAt(double fullStands)
     {
@@ -120,13 +155,24 @@ public sealed class BagOrPlainSeed : IWorkedResult
     {
         if (AsClaimed.StandTotal.Chosen < BlendRules.ThinBag * (1 - CrowdingLimits.Dust))
         {
-            Area claimed = Bag.ClaimedArea, covered = ReallyCovers;
-            yield return FindingCatalog.Create("blend-bag-thin", ("bag", Bag.Label), ("claimed", Amounts.Print(claimed, "ac", 2)), ("covers", Amounts.Print(covered, "ac", 2)), ("total", AsClaimed.StandTotal.ToString()));
+            Area claimed = Bag.ClaimedArea,
+                covered = ReallyCovers;
+            yield return FindingCatalog.Create(
+                "blend-bag-thin",
+                ("bag", Bag.Label),
+                ("claimed", Amounts.Print(claimed, "ac", 2)),
+                ("covers", Amounts.Print(covered, "ac", 2)),
+                ("total", AsClaimed.StandTotal.ToString())
+            );
         }
 
         if (!NotOnOffer.IsEmpty)
         {
-            yield return FindingCatalog.Create("blend-not-on-offer", ("kinds", string.Join("; ", NotOnOffer.Select(k => k.ShortName))), ("share", Amounts.Print(ShareNotOnOffer, 0)));
+            yield return FindingCatalog.Create(
+                "blend-not-on-offer",
+                ("kinds", string.Join("; ", NotOnOffer.Select(k => k.ShortName))),
+                ("share", Amounts.Print(ShareNotOnOffer, 0))
+            );
         }
     }
 }

@@ -45,21 +45,35 @@ public sealed class BagOrder : IWorkedResult
             Area = area,
             Lines = lines,
             IfAllSown = becomes,
-            Findings = Finding.InOrder(blend.Parts.Zip(becomes.Parts)
-                .Where(x => Math.Abs(x.Second.ShareOfStand.Value / x.First.ShareOfStand.Value - 1) > BlendRules.ShareChange)
-                .Select(x => FindingCatalog.Create("blend-bags-change-share", ("kind", x.First.Kind.ShortName),
-                    ("planned", Amounts.Print(x.First.ShareOfStand, 0)), ("becomes", Amounts.Print(x.Second.ShareOfStand, 0)), ("total", Amounts.Print(becomes.StandTotal.Chosen, 2))))),
+            Findings = Finding.InOrder(
+                blend
+                    .Parts.Zip(becomes.Parts)
+                    .Where(x => Math.Abs(x.Second.ShareOfStand.Value / x.First.ShareOfStand.Value - 1) > BlendRules.ShareChange)
+                    .Select(x =>
+                        FindingCatalog.Create(
+                            "blend-bags-change-share",
+                            ("kind", x.First.Kind.ShortName),
+                            ("planned", Amounts.Print(x.First.ShareOfStand, 0)),
+                            ("becomes", Amounts.Print(x.Second.ShareOfStand, 0)),
+                            ("total", Amounts.Print(becomes.StandTotal.Chosen, 2))
+                        )
+                    )
+            ),
         };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        .. Lines.Select(l => new WorkedLine(
-            $"{l.Component.Kind.ShortName}, to buy", l.Bags is null ? "bulk rate x area" : "bulk rate x area, rounded up to whole bags",
-            l is { Bags: int bags, Bag: { } bag } ? $"{Amounts.Print(l.Needed.Pounds, 2)} lb = {bags} x {Amounts.Print(bag)}" : $"{Amounts.Print(l.Needed.Pounds, 2)} lb")),
-        new("If all is sown", "sum of shares of a full stand", IfAllSown.StandTotal.ToString(), "SEED-S88"),
-    ];
+        [
+            .. Lines.Select(l => new WorkedLine(
+                $"{l.Component.Kind.ShortName}, to buy",
+                l.Bags is null ? "bulk rate x area" : "bulk rate x area, rounded up to whole bags",
+                l is { Bags: int bags, Bag: { } bag }
+                    ? $"{Amounts.Print(l.Needed.Pounds, 2)} lb = {bags} x {Amounts.Print(bag)}"
+                    : $"{Amounts.Print(l.Needed.Pounds, 2)} lb"
+            )),
+            new("If all is sown", "sum of shares of a full stand", IfAllSown.StandTotal.ToString(), "SEED-S88"),
+        ];
 
     private static BagLine LineOf(BlendWeight weight)
     {

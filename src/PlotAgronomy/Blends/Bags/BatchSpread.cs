@@ -43,8 +43,19 @@ public sealed class BatchSpread : IWorkedResult
         {
             Batch = batch,
             Kinds = kinds,
-            Findings = Finding.InOrder(kinds.Where(k => k.NinetyFivePercentRange > BlendRules.SmallBatchSpread).Select(k => FindingCatalog.Create(
-                "blend-small-batch", ("kind", k.Kind.ShortName), ("batch", batch.ToString()), ("seeds", Amounts.Print(k.LiveSeeds, 0)), ("range", Amounts.Print(k.NinetyFivePercentRange * 100, 0))))),
+            Findings = Finding.InOrder(
+                kinds
+                    .Where(k => k.NinetyFivePercentRange > BlendRules.SmallBatchSpread)
+                    .Select(k =>
+                        FindingCatalog.Create(
+                            "blend-small-batch",
+                            ("kind", k.Kind.ShortName),
+                            ("batch", batch.ToString()),
+                            ("seeds", Amounts.Print(k.LiveSeeds, 0)),
+                            ("range", Amounts.Print(k.NinetyFivePercentRange * 100, 0))
+                        )
+                    )
+            ),
         };
     }
 
@@ -58,13 +69,27 @@ public sealed class BatchSpread : IWorkedResult
         ArgumentNullException.ThrowIfNull(batch);
         double stepPounds = step.Pounds;
         Guard.Above(stepPounds, 0, "lb", nameof(step));
-        return Finding.InOrder(batch.Lines.Where(l => stepPounds / 2 > l.Weight.Pounds * BlendRules.WeighingError * (1 + CrowdingLimits.Dust)).Select(l => FindingCatalog.Create(
-            "blend-coarse-scale", ("kind", l.Component.Kind.ShortName), ("weight", l.Weight.ToString()), ("error", Amounts.Print(stepPounds / 2 / l.Weight.Pounds * 100, 1)))));
+        return Finding.InOrder(
+            batch
+                .Lines.Where(l => stepPounds / 2 > l.Weight.Pounds * BlendRules.WeighingError * (1 + CrowdingLimits.Dust))
+                .Select(l =>
+                    FindingCatalog.Create(
+                        "blend-coarse-scale",
+                        ("kind", l.Component.Kind.ShortName),
+                        ("weight", l.Weight.ToString()),
+                        ("error", Amounts.Print(stepPounds / 2 / l.Weight.Pounds * 100, 1))
+                    )
+                )
+        );
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        .. Kinds.Select(k => new WorkedLine($"{k.Kind.ShortName}, 95 % range", "1.96 / sqrt(live seeds)", $"1.96 / sqrt({Amounts.Print(k.LiveSeeds, 0)}) = {Amounts.Print(k.NinetyFivePercentRange * 100, 1)} %")),
-    ];
+        [
+            .. Kinds.Select(k => new WorkedLine(
+                $"{k.Kind.ShortName}, 95 % range",
+                "1.96 / sqrt(live seeds)",
+                $"1.96 / sqrt({Amounts.Print(k.LiveSeeds, 0)}) = {Amounts.Print(k.NinetyFivePercentRange * 100, 1)} %"
+            )),
+        ];
 }

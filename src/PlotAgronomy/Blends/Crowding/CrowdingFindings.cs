@@ -9,7 +9,11 @@ internal static class CrowdingFindings
     private const double Dust = CrowdingLimits.Dust;
 
     internal static IEnumerable<Finding> Of(CrowdingReport report, StandMember[] members) =>
-        Totals(report, members).Concat(Groups(report)).Concat(FullStands(report)).Concat(Densities(report, members)).Concat(PastureKinds(report, members));
+        Totals(report, members)
+            .Concat(Groups(report))
+            .Concat(FullStands(report))
+            .Concat(Densities(report, members))
+            .Concat(PastureKinds(report, members));
 
     private static IEnumerable<Finding> Totals(CrowdingReport report, StandMember[] members)
     {
@@ -18,11 +22,21 @@ internal static class CrowdingFindings
         double most = report.MostTotal * (1 + Dust);
         if (total.Lowest > most)
         {
-            yield return FindingCatalog.Create("blend-crowded-at-every-rate", ("total", Amounts.Print(total.Lowest, 2)), ("limit", limit), ("kinds", Kinds(report)));
+            yield return FindingCatalog.Create(
+                "blend-crowded-at-every-rate",
+                ("total", Amounts.Print(total.Lowest, 2)),
+                ("limit", limit),
+                ("kinds", Kinds(report))
+            );
         }
         else if (total.Chosen > most)
         {
-            yield return FindingCatalog.Create("blend-crowded", ("total", Amounts.Print(total.Chosen, 2)), ("limit", limit), ("kinds", Kinds(report)));
+            yield return FindingCatalog.Create(
+                "blend-crowded",
+                ("total", Amounts.Print(total.Chosen, 2)),
+                ("limit", limit),
+                ("kinds", Kinds(report))
+            );
         }
 
         if (total.Chosen > most && report.Kinds > 1 && members.Select(m => m.Kind.Family).Distinct().Count() == 1)
@@ -32,9 +46,12 @@ internal static class CrowdingFindings
 
         if (total.Highest > total.Lowest * BlendRules.UncertainTotal)
         {
-            yield return FindingCatalog.Create("blend-total-uncertain",
-                ("low", Amounts.Print(total.Lowest, 2)), ("high", Amounts.Print(total.Highest, 2)),
-                ("rates", string.Join("; ", report.Blend.Parts.Select(RateUsed))));
+            yield return FindingCatalog.Create(
+                "blend-total-uncertain",
+                ("low", Amounts.Print(total.Lowest, 2)),
+                ("high", Amounts.Print(total.Highest, 2)),
+                ("rates", string.Join("; ", report.Blend.Parts.Select(RateUsed)))
+            );
         }
     }
 
@@ -46,14 +63,30 @@ internal static class CrowdingFindings
     {
         foreach (var group in report.Groups.Where(g => g.Applies && g.Share > g.CareFrom * (1 + Dust)))
         {
-            (string, string)[] places = [("group", group.Group), ("share", Amounts.Print(group.Share, 2)), ("cap", Amounts.Print(group.Cap, 2)), ("others", group.MustLiveOn)];
+            (string, string)[] places =
+            [
+                ("group", group.Group),
+                ("share", Amounts.Print(group.Share, 2)),
+                ("cap", Amounts.Print(group.Cap, 2)),
+                ("others", group.MustLiveOn),
+            ];
             yield return FindingCatalog.Create(group.IsOverCap ? "blend-group-over-cap" : "blend-group-near-cap", places);
         }
     }
 
     private static IEnumerable<Finding> FullStands(CrowdingReport report) =>
-        report.Kinds == 1 ? [] : report.Blend.Parts.Where(p => p.ShareOfFullStand.Chosen >= 1 - Dust).Select(p => FindingCatalog.Create(
-            "blend-kind-is-full-stand", ("kind", p.Kind.ShortName), ("share", Amounts.Print(p.ShareOfFullStand.Chosen, 2)), ("others", Amounts.Print(report.Kinds - 1, 0))));
+        report.Kinds == 1
+            ? []
+            : report
+                .Blend.Parts.Where(p => p.ShareOfFullStand.Chosen >= 1 - Dust)
+                .Select(p =>
+                    FindingCatalog.Create(
+                        "blend-kind-is-full-stand",
+                        ("kind", p.Kind.ShortName),
+                        ("share", Amounts.Print(p.ShareOfFullStand.Chosen, 2)),
+                        ("others", Amounts.Print(report.Kinds - 1, 0))
+                    )
+                );
 
     private static IEnumerable<Finding> Densities(CrowdingReport report, StandMember[] members)
     {
@@ -68,17 +101,32 @@ internal static class CrowdingFindings
             };
             if (applies && seeds > target.HighPerSquareFoot * (1 + Dust))
             {
-                yield return FindingCatalog.Create("blend-too-dense", ("seeds", Amounts.Print(seeds, 1)), ("high", Amounts.Print(target.HighPerSquareFoot, 1)), ("low", Amounts.Print(target.LowPerSquareFoot, 1)), ("context", target.Context));
+                yield return FindingCatalog.Create(
+                    "blend-too-dense",
+                    ("seeds", Amounts.Print(seeds, 1)),
+                    ("high", Amounts.Print(target.HighPerSquareFoot, 1)),
+                    ("low", Amounts.Print(target.LowPerSquareFoot, 1)),
+                    ("context", target.Context)
+                );
             }
         }
     }
 
     private static IEnumerable<Finding> PastureKinds(CrowdingReport report, StandMember[] members)
     {
-        var perennials = members.Where(m => m.Kind.LifeCycle == LifeCycle.Perennial).Select(m => m.Kind.ShortName).Distinct().ToArray();
+        var perennials = members
+            .Where(m => m.Kind.LifeCycle == LifeCycle.Perennial)
+            .Select(m => m.Kind.ShortName)
+            .Distinct()
+            .ToArray();
         if (perennials.Length > 0 && report.Kinds > BlendRules.PastureKinds)
         {
-            yield return FindingCatalog.Create("blend-many-kinds", ("count", Amounts.Print(report.Kinds, 0)), ("limit", Amounts.Print(BlendRules.PastureKinds, 0)), ("slow", string.Join("; ", perennials)));
+            yield return FindingCatalog.Create(
+                "blend-many-kinds",
+                ("count", Amounts.Print(report.Kinds, 0)),
+                ("limit", Amounts.Print(BlendRules.PastureKinds, 0)),
+                ("slow", string.Join("; ", perennials))
+            );
         }
     }
 

@@ -10,18 +10,68 @@ internal static class CrowdingLimits
     internal const double Dust = 1e-9;
 
     private static readonly Lazy<ImmutableArray<GroupCap>> Groups = new(() =>
-        [.. CsvTable.Embedded("Blends/Data/group-caps.csv", "id", "group", "selects", "whole_group", "share_low", "share_high", "source_id", "locator", "status").Rows
-            .Select(r => new GroupCap(r.Text("id"), r.Text("group"), KindSelector.Read(r, "selects"), r.Text("whole_group") == "yes", r.Number("share_low"), r.Number("share_high"), r.SourceId()))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Blends/Data/group-caps.csv",
+                    "id",
+                    "group",
+                    "selects",
+                    "whole_group",
+                    "share_low",
+                    "share_high",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new GroupCap(
+                    r.Text("id"),
+                    r.Text("group"),
+                    KindSelector.Read(r, "selects"),
+                    r.Text("whole_group") == "yes",
+                    r.Number("share_low"),
+                    r.Number("share_high"),
+                    r.SourceId()
+                )),
+        ]
+    );
 
     private static readonly Lazy<ImmutableArray<(double MostKinds, TotalLimit Limit)>> Totals = new(() =>
-        [.. CsvTable.Embedded("Blends/Data/stand-totals.csv", "id", "kinds_low", "kinds_high", "total_low", "total_high", "source_id", "locator", "status").Rows
-            .Select(r => (r.NumberOrNull("kinds_high") ?? double.PositiveInfinity, new TotalLimit(r.Number("total_high"), r.SourceId())))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Blends/Data/stand-totals.csv",
+                    "id",
+                    "kinds_low",
+                    "kinds_high",
+                    "total_low",
+                    "total_high",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r =>
+                    (
+                        r.NumberOrNull("kinds_high") ?? double.PositiveInfinity,
+                        new TotalLimit(r.Number("total_high"), r.SourceId())
+                    )
+                ),
+        ]
+    );
 
     internal static ImmutableArray<GroupCap> GroupCaps => Groups.Value;
 
     internal static TotalLimit TotalFor(int kinds) => Totals.Value.First(t => kinds <= t.MostKinds).Limit;
 
-    internal sealed record GroupCap(string Id, string Group, KindSelector Selector, bool IsWholeGroup, double CareFrom, double Cap, string SourceId);
+    internal sealed record GroupCap(
+        string Id,
+        string Group,
+        KindSelector Selector,
+        bool IsWholeGroup,
+        double CareFrom,
+        double Cap,
+        string SourceId
+    );
 
     internal readonly record struct TotalLimit(double High, string SourceId);
 }

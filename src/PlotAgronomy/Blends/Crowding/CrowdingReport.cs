@@ -55,26 +55,40 @@ public sealed class CrowdingReport : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Sum of shares", "sum of live rate / full rate over the kinds sown and standing", $"{Total} for {Kinds} kinds, limit {Amounts.Print(MostTotal, 2)}", "SEED-S88"),
-        .. Groups.Select(g => new WorkedLine(
-            $"Share of {g.Group}", "sum over the kinds of the group",
-            $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{(g.Applies ? $" beside {g.MustLiveOn}" : " (does not apply: no other group must live on)")}", g.SourceId)),
-    ];
+        [
+            new(
+                "Sum of shares",
+                "sum of live rate / full rate over the kinds sown and standing",
+                $"{Total} for {Kinds} kinds, limit {Amounts.Print(MostTotal, 2)}",
+                "SEED-S88"
+            ),
+            .. Groups.Select(g => new WorkedLine(
+                $"Share of {g.Group}",
+                "sum over the kinds of the group",
+                $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{(g.Applies ? $" beside {g.MustLiveOn}" : " (does not apply: no other group must live on)")}",
+                g.SourceId
+            )),
+        ];
 
     private static ImmutableArray<GroupShare> GroupsOf(StandMember[] members) =>
-    [
-        .. from cap in CrowdingLimits.GroupCaps
-           let inside = members.Where(m => cap.Selector.Selects(m.Kind)).ToArray()
-           where inside.Length > 0
-           select new GroupShare
-           {
-               Group = cap.Group,
-               Share = inside.Sum(m => m.Share),
-               CareFrom = cap.CareFrom,
-               Cap = cap.Cap,
-               MustLiveOn = string.Join("; ", members.Where(m => m.MustLiveOn && m.Share > 0 && !cap.Selector.Selects(m.Kind)).Select(m => m.Kind.ShortName).Distinct()),
-               SourceId = cap.SourceId,
-           },
-    ];
+        [
+            .. from cap in CrowdingLimits.GroupCaps
+            let inside = members.Where(m => cap.Selector.Selects(m.Kind)).ToArray()
+            where inside.Length > 0
+            select new GroupShare
+            {
+                Group = cap.Group,
+                Share = inside.Sum(m => m.Share),
+                CareFrom = cap.CareFrom,
+                Cap = cap.Cap,
+                MustLiveOn = string.Join(
+                    "; ",
+                    members
+                        .Where(m => m.MustLiveOn && m.Share > 0 && !cap.Selector.Selects(m.Kind))
+                        .Select(m => m.Kind.ShortName)
+                        .Distinct()
+                ),
+                SourceId = cap.SourceId,
+            },
+        ];
 }

@@ -8,7 +8,23 @@ namespace PlotAgronomy.Blends;
 public sealed class DensityTarget
 {
     private static readonly Lazy<ImmutableArray<DensityTarget>> Table = new(() =>
-        [.. CsvTable.Embedded("Blends/Data/density-targets.csv", "id", "context", "selects", "low_per_ft2", "high_per_ft2", "counted", "source_id", "locator", "status").Rows.Select(r => new DensityTarget(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Blends/Data/density-targets.csv",
+                    "id",
+                    "context",
+                    "selects",
+                    "low_per_ft2",
+                    "high_per_ft2",
+                    "counted",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new DensityTarget(r)),
+        ]
+    );
 
     private readonly KindSelector selector;
 
@@ -68,5 +84,6 @@ public sealed class DensityTarget
 
     /// <summary>The target in words.</summary>
     /// <returns>Text such as <c>10-20 per ft2: brassicas alone, the whole stand</c>.</returns>
-    public override string ToString() => $"{Amounts.Print(LowPerSquareFoot, 1)}-{Amounts.Print(HighPerSquareFoot, 1)} per ft2: {Context}";
+    public override string ToString() =>
+        $"{Amounts.Print(LowPerSquareFoot, 1)}-{Amounts.Print(HighPerSquareFoot, 1)} per ft2: {Context}";
 }

@@ -12,7 +12,12 @@ public sealed class BlendFit : IWorkedResult
         Batch = batch;
         Conditions = conditions;
         Passes = SowingPass.Of(batch.Blend);
-        Inoculants = [.. batch.Lines.Where(l => l.Component.Kind.InoculantGroup is not null && !l.Component.IsInoculated).Select(l => InoculantNeed.For(l.Component.Kind, l.Weight))];
+        Inoculants =
+        [
+            .. batch
+                .Lines.Where(l => l.Component.Kind.InoculantGroup is not null && !l.Component.IsInoculated)
+                .Select(l => InoculantNeed.For(l.Component.Kind, l.Weight)),
+        ];
         Dates = conditions.Region is { } region ? CommonDates.Of(batch.Blend, region) : null;
         Findings = Finding.InOrder(FitFindings.Of(this));
     }
@@ -46,15 +51,35 @@ public sealed class BlendFit : IWorkedResult
 
     /// <summary>Gets the nitrogen that the legumes fix in a year, sown and standing, as N: straight lines through nothing, the
     /// printed figure for a quarter stand and that for a pure one; a share above 1 fixes what a pure stand does.</summary>
-    public ApplicationRate NitrogenFixed => Members.Where(m => m.Kind.Nitrogen is not null).Aggregate(ApplicationRate.Zero, (sum, m) =>
-        sum + ApplicationRate.FromPoundsPerAcre(BlendMath.NitrogenFixed(m.Share, m.Kind.Nitrogen!.QuarterStand.PoundsPerAcre, m.Kind.Nitrogen.PureStand.PoundsPerAcre)));
+    public ApplicationRate NitrogenFixed =>
+        Members
+            .Where(m => m.Kind.Nitrogen is not null)
+            .Aggregate(ApplicationRate.Zero, (sum, m) =>
+                sum
+                + ApplicationRate.FromPoundsPerAcre(
+                    BlendMath.NitrogenFixed(
+                        m.Share,
+                        m.Kind.Nitrogen!.QuarterStand.PoundsPerAcre,
+                        m.Kind.Nitrogen.PureStand.PoundsPerAcre
+                    )
+                )
+            );
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. Batch.Blend.Parts.SelectMany(p => (p.Kind.Ph?.Evidence.SourceIds ?? []).Concat(p.Kind.Drainage?.Evidence.SourceIds ?? []).Concat(p.Kind.Depth?.Evidence.SourceIds ?? [])).Append("PRACTICE").Distinct()];
+        [
+            .. Batch
+                .Blend.Parts.SelectMany(p =>
+                    (p.Kind.Ph?.Evidence.SourceIds ?? [])
+                        .Concat(p.Kind.Drainage?.Evidence.SourceIds ?? [])
+                        .Concat(p.Kind.Depth?.Evidence.SourceIds ?? [])
+                )
+                .Append("PRACTICE")
+                .Distinct(),
+        ];
 
     internal StandMember[] Members => [.. StandMember.Of(Batch.Blend, Conditions.Standing)];
 
@@ -88,10 +113,33 @@ public sealed class BlendFit : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("pH that every kind stands", "highest minimum to lowest maximum", LowestPh is { } low && HighestPh is { } high ? $"{Amounts.Print(low, 1)} to {Amounts.Print(high, 1)}" : "none in common"),
-        new("Drainage that every kind stands", "driest of the wettest limits to wettest of the driest", WettestDrainage is { } wet && DriestDrainage is { } dry ? $"{wet} to {dry}" : "none in common"),
-        .. Passes.Select((p, i) => new WorkedLine($"Pass {i + 1}", "covered or pressed alike, largest / smallest diameter at most 2", p.ToString(), "PRACTICE")),
-        new("Nitrogen fixed", "sum over the legumes by their share of a full stand", Amounts.Print(NitrogenFixed, "lb/ac", 0), "KIND-UGA-NFIX"),
-    ];
+        [
+            new(
+                "pH that every kind stands",
+                "highest minimum to lowest maximum",
+                LowestPh is { } low && HighestPh is { } high
+                    ? $"{Amounts.Print(low, 1)} to {Amounts.Print(high, 1)}"
+                    : "none in common"
+            ),
+            new(
+                "Drainage that every kind stands",
+                "driest of the wettest limits to wettest of the driest",
+                WettestDrainage is { } wet && DriestDrainage is { } dry ? $"{wet} to {dry}" : "none in common"
+            ),
+            .. Passes.Select(
+                (p, i) =>
+                    new WorkedLine(
+                        $"Pass {i + 1}",
+                        "covered or pressed alike, largest / smallest diameter at most 2",
+                        p.ToString(),
+                        "PRACTICE"
+                    )
+            ),
+            new(
+                "Nitrogen fixed",
+                "sum over the legumes by their share of a full stand",
+                Amounts.Print(NitrogenFixed, "lb/ac", 0),
+                "KIND-UGA-NFIX"
+            ),
+        ];
 }

@@ -9,8 +9,30 @@ internal static class CompanionFindings
     private const double Dust = CrowdingLimits.Dust;
 
     private static readonly Lazy<ImmutableArray<Limit>> Limits = new(() =>
-        [.. CsvTable.Embedded("Blends/Data/companion-limits.csv", "id", "host", "host_selects", "companion", "companion_selects", "companion_share_low", "companion_share_high",
-            "companion_lb_per_ac_low", "companion_lb_per_ac_high", "host_share_low", "host_share_high", "circumstance", "superseded_by", "source_id", "locator", "status").Rows.Select(Limit.Read)]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Blends/Data/companion-limits.csv",
+                    "id",
+                    "host",
+                    "host_selects",
+                    "companion",
+                    "companion_selects",
+                    "companion_share_low",
+                    "companion_share_high",
+                    "companion_lb_per_ac_low",
+                    "companion_lb_per_ac_high",
+                    "host_share_low",
+                    "host_share_high",
+                    "circumstance",
+                    "superseded_by",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(Limit.Read),
+        ]
+    );
 
     private enum Circumstance
     {
@@ -24,28 +46,50 @@ internal static class CompanionFindings
         foreach (var limit in Limits.Value.Where(l => l.SupersededBy is null && Applies(l, fit.Conditions)))
         {
             StandMember[] hosts = [.. fit.Members.Where(m => limit.Host.Selects(m.Kind) && m.Share > 0)];
-            BlendPart[] companions = [.. fit.Batch.Blend.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind))];
+            BlendPart[] companions =
+            [
+                .. fit.Batch.Blend.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind)),
+            ];
             if (hosts.Length == 0 || companions.Length == 0)
             {
                 continue;
             }
 
-            string host = FitFindings.Names(hosts.Select(m => m.Kind)), companion = FitFindings.Names(companions.Select(p => p.Kind));
-            double share = companions.Sum(p => p.ShareOfFullStand.Chosen), pounds = companions.Sum(p => p.LiveRate.PoundsPerAcre);
+            string host = FitFindings.Names(hosts.Select(m => m.Kind)),
+                companion = FitFindings.Names(companions.Select(p => p.Kind));
+            double share = companions.Sum(p => p.ShareOfFullStand.Chosen),
+                pounds = companions.Sum(p => p.LiveRate.PoundsPerAcre);
             if (share > limit.ShareHigh * (1 + Dust))
             {
-                yield return FindingCatalog.Create("blend-companion-over-limit", ("companion", companion), ("amount", $"{Amounts.Print(share, 2)} of a full stand"), ("limit", $"{Range(limit.ShareLow, limit.ShareHigh)} [{limit.SourceId}]"), ("host", host));
+                yield return FindingCatalog.Create(
+                    "blend-companion-over-limit",
+                    ("companion", companion),
+                    ("amount", $"{Amounts.Print(share, 2)} of a full stand"),
+                    ("limit", $"{Range(limit.ShareLow, limit.ShareHigh)} [{limit.SourceId}]"),
+                    ("host", host)
+                );
             }
 
             if (pounds > limit.PoundsHigh * (1 + Dust))
             {
-                yield return FindingCatalog.Create("blend-companion-over-limit", ("companion", companion), ("amount", $"{Amounts.Print(pounds, 1)} lb/ac"), ("limit", $"{Range(limit.PoundsLow, limit.PoundsHigh)} lb/ac [{limit.SourceId}]"), ("host", host));
+                yield return FindingCatalog.Create(
+                    "blend-companion-over-limit",
+                    ("companion", companion),
+                    ("amount", $"{Amounts.Print(pounds, 1)} lb/ac"),
+                    ("limit", $"{Range(limit.PoundsLow, limit.PoundsHigh)} lb/ac [{limit.SourceId}]"),
+                    ("host", host)
+                );
             }
 
             double hostShare = hosts.Sum(m => m.Share);
             if (hostShare < limit.HostLow * (1 - Dust))
             {
-                yield return FindingCatalog.Create("blend-host-thin", ("host", host), ("share", Amounts.Print(hostShare, 2)), ("limit", $"{Range(limit.HostLow, limit.HostHigh)} [{limit.SourceId}]"));
+                yield return FindingCatalog.Create(
+                    "blend-host-thin",
+                    ("host", host),
+                    ("share", Amounts.Print(hostShare, 2)),
+                    ("limit", $"{Range(limit.HostLow, limit.HostHigh)} [{limit.SourceId}]")
+                );
             }
         }
     }
@@ -53,19 +97,43 @@ internal static class CompanionFindings
     private static string Range(double? low, double? high) =>
         low < high ? $"{Amounts.Print(low.Value, 2)}-{Amounts.Print(high!.Value, 2)}" : Amounts.Print(high ?? low ?? 0, 2);
 
-    private static bool Applies(Limit limit, PlotConditions conditions) => limit.When switch
-    {
-        Circumstance.LateSeeding => conditions.IsLateSeeding,
-        Circumstance.DryOrThinSoil => conditions.IsDryOrThinSoil,
-        _ => true,
-    };
+    private static bool Applies(Limit limit, PlotConditions conditions) =>
+        limit.When switch
+        {
+            Circumstance.LateSeeding => conditions.IsLateSeeding,
+            Circumstance.DryOrThinSoil => conditions.IsDryOrThinSoil,
+            _ => true,
+        };
 
-    private sealed record Limit(string Id, KindSelector Host, KindSelector Companion, double? ShareLow, double? ShareHigh, double? PoundsLow, double? PoundsHigh, double? HostLow, double? HostHigh, Circumstance When, string? SupersededBy, string SourceId)
+    private sealed record Limit(
+        string Id,
+        KindSelector Host,
+        KindSelector Companion,
+        double? ShareLow,
+        double? ShareHigh,
+        double? PoundsLow,
+        double? PoundsHigh,
+        double? HostLow,
+        double? HostHigh,
+        Circumstance When,
+        string? SupersededBy,
+        string SourceId
+    )
     {
-        internal static Limit Read(CsvRow row) => new(
-            row.Text("id"), KindSelector.Read(row, "host_selects"), KindSelector.Read(row, "companion_selects"),
-            row.NumberOrNull("companion_share_low"), row.NumberOrNull("companion_share_high"), row.NumberOrNull("companion_lb_per_ac_low"),
-            row.NumberOrNull("companion_lb_per_ac_high"), row.NumberOrNull("host_share_low"), row.NumberOrNull("host_share_high"),
-            row.Choice<Circumstance>("circumstance"), row.TextOrNull("superseded_by"), row.SourceId());
+        internal static Limit Read(CsvRow row) =>
+            new(
+                row.Text("id"),
+                KindSelector.Read(row, "host_selects"),
+                KindSelector.Read(row, "companion_selects"),
+                row.NumberOrNull("companion_share_low"),
+                row.NumberOrNull("companion_share_high"),
+                row.NumberOrNull("companion_lb_per_ac_low"),
+                row.NumberOrNull("companion_lb_per_ac_high"),
+                row.NumberOrNull("host_share_low"),
+                row.NumberOrNull("host_share_high"),
+                row.Choice<Circumstance>("circumstance"),
+                row.TextOrNull("superseded_by"),
+                row.SourceId()
+            );
     }
 }

@@ -8,12 +8,23 @@ namespace PlotAgronomy.Blends;
 internal static class FitFindings
 {
     internal static IEnumerable<Finding> Of(BlendFit fit) =>
-        Soil(fit).Concat(Sowing(fit)).Concat(Dates(fit)).Concat(Nitrogen(fit)).Concat(CompanionFindings.Of(fit)).Concat(HazardFindings.Of(fit)).Concat(fit.Inoculants.SelectMany(i => i.Findings)).Concat(Remembered(fit));
+        Soil(fit)
+            .Concat(Sowing(fit))
+            .Concat(Dates(fit))
+            .Concat(Nitrogen(fit))
+            .Concat(CompanionFindings.Of(fit))
+            .Concat(HazardFindings.Of(fit))
+            .Concat(fit.Inoculants.SelectMany(i => i.Findings))
+            .Concat(Remembered(fit));
 
     private static IEnumerable<Finding> Soil(BlendFit fit)
     {
         CropKind[] kinds = [.. fit.Batch.Blend.Parts.Select(p => p.Kind)];
-        if (fit.Conditions.Ph is { } ph && kinds.Where(k => k.Ph is { } t && (ph.Value < t.MinimumPh || ph.Value > t.MaximumPh)).ToArray() is { Length: > 0 } outside)
+        if (
+            fit.Conditions.Ph is { } ph
+            && kinds.Where(k => k.Ph is { } t && (ph.Value < t.MinimumPh || ph.Value > t.MaximumPh)).ToArray()
+                is { Length: > 0 } outside
+        )
         {
             yield return FindingCatalog.Create("blend-ph-outside", ("ph", ph.ToString()), ("kinds", WithPh(outside)));
         }
@@ -23,7 +34,10 @@ internal static class FitFindings
             yield return FindingCatalog.Create("blend-ph-apart", ("kinds", WithPh(kinds.Where(k => k.Ph is not null))));
         }
 
-        if (fit.Conditions.Drainage is { } drainage && kinds.Where(k => k.Drainage is { } t && !t.Stands(drainage)).ToArray() is { Length: > 0 } unsuited)
+        if (
+            fit.Conditions.Drainage is { } drainage
+            && kinds.Where(k => k.Drainage is { } t && !t.Stands(drainage)).ToArray() is { Length: > 0 } unsuited
+        )
         {
             yield return FindingCatalog.Create("blend-drainage-outside", ("kinds", Names(unsuited)));
         }
@@ -38,7 +52,11 @@ internal static class FitFindings
     {
         if (fit.Passes.Length > 1)
         {
-            yield return FindingCatalog.Create("blend-passes", ("count", Amounts.Print(fit.Passes.Length, 0)), ("passes", string.Join("; ", fit.Passes)));
+            yield return FindingCatalog.Create(
+                "blend-passes",
+                ("count", Amounts.Print(fit.Passes.Length, 0)),
+                ("passes", string.Join("; ", fit.Passes))
+            );
         }
 
         foreach (var pass in fit.Passes.Where(p => p.DepthsAreApart))
@@ -49,7 +67,11 @@ internal static class FitFindings
         string[] groups = [.. fit.Inoculants.Select(i => i.Group.ToString()).Distinct()];
         if (groups.Length > 1)
         {
-            yield return FindingCatalog.Create("blend-inoculants", ("count", Amounts.Print(groups.Length, 0)), ("groups", string.Join("; ", groups)));
+            yield return FindingCatalog.Create(
+                "blend-inoculants",
+                ("count", Amounts.Print(groups.Length, 0)),
+                ("groups", string.Join("; ", groups))
+            );
         }
     }
 
@@ -59,7 +81,11 @@ internal static class FitFindings
         bool meet = fit.Dates is { Ranges.IsEmpty: false };
         if (!meet && seasons[GrowingSeason.Warm].Any() && seasons[GrowingSeason.Cool].Any())
         {
-            yield return FindingCatalog.Create("blend-warm-and-cool", ("warm", Names(seasons[GrowingSeason.Warm])), ("cool", Names(seasons[GrowingSeason.Cool])));
+            yield return FindingCatalog.Create(
+                "blend-warm-and-cool",
+                ("warm", Names(seasons[GrowingSeason.Warm])),
+                ("cool", Names(seasons[GrowingSeason.Cool]))
+            );
         }
 
         if (fit.Dates is not { } dates)
@@ -82,7 +108,12 @@ internal static class FitFindings
             var windows = dates.Windows[kind.Id];
             if (fit.Conditions.SowingDay is { } day && !windows.IsEmpty && !windows.Any(w => w.Allows(day)))
             {
-                yield return FindingCatalog.Create("blend-date-outside", ("day", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), ("kind", kind.ShortName), ("dates", string.Join("; ", windows.Select(w => w.ToString()).Distinct())));
+                yield return FindingCatalog.Create(
+                    "blend-date-outside",
+                    ("day", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
+                    ("kind", kind.ShortName),
+                    ("dates", string.Join("; ", windows.Select(w => w.ToString()).Distinct()))
+                );
             }
         }
     }
@@ -90,7 +121,16 @@ internal static class FitFindings
     private static IEnumerable<Finding> Nitrogen(BlendFit fit)
     {
         StandMember[] legumes = [.. fit.Members.Where(m => m.Kind.IsLegume)];
-        StandMember[] hungry = [.. fit.Members.Where(m => m.Kind.Group is FunctionalGroup.Cereal or FunctionalGroup.Grass or FunctionalGroup.Brassica or FunctionalGroup.RootCrop)];
+        StandMember[] hungry =
+        [
+            .. fit.Members.Where(m =>
+                m.Kind.Group
+                    is FunctionalGroup.Cereal
+                        or FunctionalGroup.Grass
+                        or FunctionalGroup.Brassica
+                        or FunctionalGroup.RootCrop
+            ),
+        ];
         bool manyLegumes = legumes.Sum(m => m.Share) >= BlendRules.LegumeShare * (1 - CrowdingLimits.Dust);
         bool muchHunger = hungry.Sum(m => m.Share) >= BlendRules.HungryShare * (1 - CrowdingLimits.Dust);
         if (legumes.Length > 0)
@@ -100,19 +140,31 @@ internal static class FitFindings
 
         if (manyLegumes && muchHunger)
         {
-            yield return FindingCatalog.Create("blend-nitrogen-conflict", ("legumes", Names(legumes.Select(m => m.Kind))), ("hungry", Names(hungry.Select(m => m.Kind))));
+            yield return FindingCatalog.Create(
+                "blend-nitrogen-conflict",
+                ("legumes", Names(legumes.Select(m => m.Kind))),
+                ("hungry", Names(hungry.Select(m => m.Kind)))
+            );
         }
 
         if (fit.Conditions.NitrogenPlanned is { } planned)
         {
             if (planned.PoundsPerAcre > 0 && manyLegumes)
             {
-                yield return FindingCatalog.Create("blend-nitrogen-against-legumes", ("amount", Amounts.Print(planned, "lb/ac", 1)), ("share", Amounts.Print(legumes.Sum(m => m.Share), 2)));
+                yield return FindingCatalog.Create(
+                    "blend-nitrogen-against-legumes",
+                    ("amount", Amounts.Print(planned, "lb/ac", 1)),
+                    ("share", Amounts.Print(legumes.Sum(m => m.Share), 2))
+                );
             }
 
             if (planned.PoundsPerAcre <= 0 && muchHunger)
             {
-                yield return FindingCatalog.Create("blend-nitrogen-hungry", ("kinds", Names(hungry.Select(m => m.Kind))), ("share", Amounts.Print(hungry.Sum(m => m.Share), 2)));
+                yield return FindingCatalog.Create(
+                    "blend-nitrogen-hungry",
+                    ("kinds", Names(hungry.Select(m => m.Kind))),
+                    ("share", Amounts.Print(hungry.Sum(m => m.Share), 2))
+                );
             }
         }
     }
@@ -121,7 +173,8 @@ internal static class FitFindings
     private static IEnumerable<Finding> Remembered(BlendFit fit)
     {
         CropKind[] kinds = [.. fit.Batch.Blend.Parts.Select(p => p.Kind)];
-        return MemoryNotes.For("the pH limits", kinds.Select(k => (k, k.Ph?.Evidence)))
+        return MemoryNotes
+            .For("the pH limits", kinds.Select(k => (k, k.Ph?.Evidence)))
             .Concat(MemoryNotes.For("the drainage", kinds.Select(k => (k, k.Drainage?.Evidence))))
             .Concat(MemoryNotes.For("the sowing depths", kinds.Select(k => (k, k.Depth?.Evidence))))
             .Concat(MemoryNotes.For("the nitrogen fixed", fit.Members.Select(m => (m.Kind, m.Kind.Nitrogen?.Evidence))));
@@ -129,5 +182,9 @@ internal static class FitFindings
 
     internal static string Names(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => k.ShortName).Distinct());
 
-    private static string WithPh(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => $"{k.ShortName} {Amounts.Print(k.Ph!.MinimumPh, 1)}-{Amounts.Print(k.Ph.MaximumPh, 1)}"));
+    private static string WithPh(IEnumerable<CropKind> kinds) =>
+        string.Join(
+            "; ",
+            kinds.Select(k => $"{k.ShortName} {Amounts.Print(k.Ph!.MinimumPh, 1)}-{Amounts.Print(k.Ph.MaximumPh, 1)}")
+        );
 }

@@ -11,21 +11,36 @@ internal static class HazardFindings
     private const string NoRuleNeeded = "very low";
 
     private static readonly Lazy<ImmutableArray<KindSelector>> Grain = new(() =>
-        [.. CsvTable.Embedded("Blends/Data/surface-grain.csv", "id", "grain", "selects", "source_id", "locator", "status").Rows.Select(r => KindSelector.Read(r, "selects"))]);
+        [
+            .. CsvTable
+                .Embedded("Blends/Data/surface-grain.csv", "id", "grain", "selects", "source_id", "locator", "status")
+                .Rows.Select(r => KindSelector.Read(r, "selects")),
+        ]
+    );
 
     internal static IEnumerable<Finding> Of(BlendFit fit)
     {
         var kinds = fit.Batch.Blend.Parts.Select(p => p.Kind).ToArray();
-        foreach (var group in kinds.SelectMany(k => k.Hazards.Where(h => h.Level != NoRuleNeeded).Select(h => (Kind: k, Hazard: h))).GroupBy(x => (x.Hazard.Type, x.Hazard.Level, x.Hazard.Rule)))
+        foreach (
+            var group in kinds
+                .SelectMany(k => k.Hazards.Where(h => h.Level != NoRuleNeeded).Select(h => (Kind: k, Hazard: h)))
+                .GroupBy(x => (x.Hazard.Type, x.Hazard.Level, x.Hazard.Rule))
+        )
         {
             yield return Finding(group.Key.Type, FitFindings.Names(group.Select(x => x.Kind)), group.Key.Level, group.Key.Rule);
-            if (group.First().Hazard.Evidence.FindingFor($"the hazards of {FitFindings.Names(group.Select(x => x.Kind))}") is { } memory)
+            if (
+                group.First().Hazard.Evidence.FindingFor($"the hazards of {FitFindings.Names(group.Select(x => x.Kind))}") is
+                { } memory
+            )
             {
                 yield return memory;
             }
         }
 
-        if (fit.Conditions.IsSeedLeftOnSurface && kinds.Where(k => Grain.Value.Any(g => g.Selects(k))).ToArray() is { Length: > 0 } grain)
+        if (
+            fit.Conditions.IsSeedLeftOnSurface
+            && kinds.Where(k => Grain.Value.Any(g => g.Selects(k))).ToArray() is { Length: > 0 } grain
+        )
         {
             yield return FindingCatalog.Create("blend-grain-on-surface", ("kinds", FitFindings.Names(grain)));
         }
@@ -58,13 +73,31 @@ internal static class HazardFindings
         }
     }
 
-    private static Finding Finding(HazardType type, string kinds, string level, string rule) => type switch
-    {
-        HazardType.NoxiousListing => FindingCatalog.Create("blend-noxious", ("kinds", kinds), ("level", level), ("rule", rule)),
-        HazardType.Bloat => FindingCatalog.Create("blend-livestock", ("kinds", kinds), ("level", level), ("rule", rule)),
-        HazardType.Allelopathy => FindingCatalog.Create("blend-residue", ("kinds", kinds), ("level", level), ("rule", rule)),
-        HazardType.PrussicAcid => FindingCatalog.Create("blend-poison", ("hazard", "Prussic acid"), ("kinds", kinds), ("level", level), ("rule", rule)),
-        HazardType.Nitrate => FindingCatalog.Create("blend-poison", ("hazard", "Nitrate"), ("kinds", kinds), ("level", level), ("rule", rule)),
-        _ => FindingCatalog.Create("blend-poison", ("hazard", "Poison"), ("kinds", kinds), ("level", level), ("rule", rule)),
-    };
+    private static Finding Finding(HazardType type, string kinds, string level, string rule) =>
+        type switch
+        {
+            HazardType.NoxiousListing => FindingCatalog.Create(
+                "blend-noxious",
+                ("kinds", kinds),
+                ("level", level),
+                ("rule", rule)
+            ),
+            HazardType.Bloat => FindingCatalog.Create("blend-livestock", ("kinds", kinds), ("level", level), ("rule", rule)),
+            HazardType.Allelopathy => FindingCatalog.Create("blend-residue", ("kinds", kinds), ("level", level), ("rule", rule)),
+            HazardType.PrussicAcid => FindingCatalog.Create(
+                "blend-poison",
+                ("hazard", "Prussic acid"),
+                ("kinds", kinds),
+                ("level", level),
+                ("rule", rule)
+            ),
+            HazardType.Nitrate => FindingCatalog.Create(
+                "blend-poison",
+                ("hazard", "Nitrate"),
+                ("kinds", kinds),
+                ("level", level),
+                ("rule", rule)
+            ),
+            _ => FindingCatalog.Create("blend-poison", ("hazard", "Poison"), ("kinds", kinds), ("level", level), ("rule", rule)),
+        };
 }

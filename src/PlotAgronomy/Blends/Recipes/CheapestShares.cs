@@ -41,10 +41,24 @@ internal sealed class CheapestShares
     }
 
     /// <summary>A lot that may go in. Candidates of one family, and of one capped group, must stand together.</summary>
-    internal readonly record struct Candidate(int MinSteps, int MaxSteps, double CostPerStep, int SeasonMask, int Family, bool InCappedGroup);
+    internal readonly record struct Candidate(
+        int MinSteps,
+        int MaxSteps,
+        double CostPerStep,
+        int SeasonMask,
+        int Family,
+        bool InCappedGroup
+    );
 
     /// <summary>What the recipe must meet. Steps lacking: one figure for each season, 0 where nothing is asked.</summary>
-    internal readonly record struct Limits(int MinTotalSteps, int MaxTotalSteps, SeasonSteps Lacking, int MinKinds, int MinFamilies, int MaxCappedGroupSteps);
+    internal readonly record struct Limits(
+        int MinTotalSteps,
+        int MaxTotalSteps,
+        SeasonSteps Lacking,
+        int MinKinds,
+        int MinFamilies,
+        int MaxCappedGroupSteps
+    );
 
     /// <summary>Steps lacking in each season, held as one value.</summary>
     internal readonly record struct SeasonSteps(ulong Packed)
@@ -77,7 +91,15 @@ internal sealed class CheapestShares
         }
     }
 
-    private readonly record struct State(int Next, int Steps, SeasonSteps Lacking, int Kinds, int Families, bool FamilyUsed, int GroupSteps);
+    private readonly record struct State(
+        int Next,
+        int Steps,
+        SeasonSteps Lacking,
+        int Kinds,
+        int Families,
+        bool FamilyUsed,
+        int GroupSteps
+    );
 
     private readonly record struct Node(State State, double Cost, int Parent, int StepsChosen);
 
@@ -110,7 +132,12 @@ internal sealed class CheapestShares
     {
         var state = node.State;
         var candidate = candidates[state.Next];
-        Add(Leave(state, state.Steps, state.Lacking, state.Kinds, state.Families, state.FamilyUsed, state.GroupSteps), node.Cost, index, 0);
+        Add(
+            Leave(state, state.Steps, state.Lacking, state.Kinds, state.Families, state.FamilyUsed, state.GroupSteps),
+            node.Cost,
+            index,
+            0
+        );
 
         int most = Math.Min(candidate.MaxSteps, limits.MaxTotalSteps - state.Steps);
         most = candidate.InCappedGroup ? Math.Min(most, limits.MaxCappedGroupSteps - state.GroupSteps) : most;
@@ -123,7 +150,8 @@ internal sealed class CheapestShares
                 Math.Max(0, state.Kinds - 1),
                 Math.Max(0, state.Families - (state.FamilyUsed ? 0 : 1)),
                 true,
-                state.GroupSteps + (candidate.InCappedGroup ? steps : 0));
+                state.GroupSteps + (candidate.InCappedGroup ? steps : 0)
+            );
             Add(next, node.Cost + steps * candidate.CostPerStep, index, steps);
         }
     }
@@ -167,9 +195,10 @@ internal sealed class CheapestShares
             int lacking = state.Lacking[s];
             if (lacking > 0)
             {
-                bound = lacking > limits.MaxTotalSteps - state.Steps
-                    ? double.PositiveInfinity
-                    : Math.Max(bound, lacking * cheapestFromInSeason[state.Next, s]);
+                bound =
+                    lacking > limits.MaxTotalSteps - state.Steps
+                        ? double.PositiveInfinity
+                        : Math.Max(bound, lacking * cheapestFromInSeason[state.Next, s]);
             }
         }
 

@@ -6,7 +6,10 @@ namespace PlotAgronomy.Blends;
 /// <summary>Which lots a recipe may use, and why the others not.</summary>
 internal static class RecipeOffers
 {
-    internal static (ImmutableArray<BlendComponent> Offers, ImmutableArray<ExcludedLot> Excluded) Sort(RecipeGoals goals, IReadOnlyList<SeedLot> lots)
+    internal static (ImmutableArray<BlendComponent> Offers, ImmutableArray<ExcludedLot> Excluded) Sort(
+        RecipeGoals goals,
+        IReadOnlyList<SeedLot> lots
+    )
     {
         var excluded = ImmutableArray.CreateBuilder<ExcludedLot>();
         var fit = new List<BlendComponent>();
@@ -26,9 +29,19 @@ internal static class RecipeOffers
         var offers = ImmutableArray.CreateBuilder<BlendComponent>();
         foreach (var kind in fit.GroupBy(c => c.Kind.Id).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var byPrice = kind.OrderBy(c => (double)c.Lot!.PricePerPound!.Value / c.PureLiveFraction).ThenBy(c => c.Lot!.Label, StringComparer.Ordinal).ToArray();
+            var byPrice = kind.OrderBy(c => (double)c.Lot!.PricePerPound!.Value / c.PureLiveFraction)
+                .ThenBy(c => c.Lot!.Label, StringComparer.Ordinal)
+                .ToArray();
             offers.Add(byPrice[0]);
-            excluded.AddRange(byPrice.Skip(1).Select(c => new ExcludedLot { Lot = c.Lot!, Reason = $"a living pound costs more than of {byPrice[0].Lot!.Label}" }));
+            excluded.AddRange(
+                byPrice
+                    .Skip(1)
+                    .Select(c => new ExcludedLot
+                    {
+                        Lot = c.Lot!,
+                        Reason = $"a living pound costs more than of {byPrice[0].Lot!.Label}",
+                    })
+            );
         }
 
         return (offers.ToImmutable(), excluded.ToImmutable());
@@ -37,10 +50,18 @@ internal static class RecipeOffers
     internal static string ReasonFor(BlendPart part, SeasonCoverage coverage, RecipeGoals goals)
     {
         var seasons = coverage.Seasons.Where(s => s.Kinds.Any(k => k.Id == part.Kind.Id)).ToArray();
-        var needed = seasons.Where(s => s.IsCovered && s.Share - part.ShareOfFullStand.Chosen < s.ShareWanted * (1 - CrowdingLimits.Dust) && goals.Seasons.Contains(s.Season)).ToArray();
+        var needed = seasons
+            .Where(s =>
+                s.IsCovered
+                && s.Share - part.ShareOfFullStand.Chosen < s.ShareWanted * (1 - CrowdingLimits.Dust)
+                && goals.Seasons.Contains(s.Season)
+            )
+            .ToArray();
         string share = $"{part.Kind.ShortName}, {Amounts.Print(part.ShareOfFullStand.Chosen, 2)} of a full stand";
-        return needed.Length > 0 ? $"{share}: without it {string.Join(" and ", needed.Select(s => SeasonWords.InWords(s.Season)))} would not be covered."
-            : seasons.Length > 0 ? $"{share}: brings the stand to its total and its kinds at the least cost, and feeds in {string.Join(", ", seasons.Select(s => SeasonWords.InWords(s.Season)))}."
+        return needed.Length > 0
+                ? $"{share}: without it {string.Join(" and ", needed.Select(s => SeasonWords.InWords(s.Season)))} would not be covered."
+            : seasons.Length > 0
+                ? $"{share}: brings the stand to its total and its kinds at the least cost, and feeds in {string.Join(", ", seasons.Select(s => SeasonWords.InWords(s.Season)))}."
             : $"{share}: brings the stand to its total and its kinds at the least cost.";
     }
 
@@ -51,8 +72,10 @@ internal static class RecipeOffers
             : lot.PureLiveSeedPart(goals.Rule).Value <= 0 ? "nothing in it counts as alive"
             : lot.SeedCount is null ? "no seed count is known"
             : kind.Rates?.For(goals.Method) is null ? "no full rate is published for this way of sowing"
-            : goals.Ph is { } ph && kind.Ph is { } stands && (ph.Value < stands.MinimumPh || ph.Value > stands.MaximumPh) ? $"{kind.ShortName} stands pH {Amounts.Print(stands.MinimumPh, 1)}-{Amounts.Print(stands.MaximumPh, 1)}, the plot has {Amounts.Print(ph.Value, 1)}"
-            : goals.Drainage is { } drainage && kind.Drainage is { } soils && !soils.Stands(drainage) ? $"{kind.ShortName} does not stand the plot's drainage"
+            : goals.Ph is { } ph && kind.Ph is { } stands && (ph.Value < stands.MinimumPh || ph.Value > stands.MaximumPh)
+                ? $"{kind.ShortName} stands pH {Amounts.Print(stands.MinimumPh, 1)}-{Amounts.Print(stands.MaximumPh, 1)}, the plot has {Amounts.Print(ph.Value, 1)}"
+            : goals.Drainage is { } drainage && kind.Drainage is { } soils && !soils.Stands(drainage)
+                ? $"{kind.ShortName} does not stand the plot's drainage"
             : null;
     }
 }

@@ -22,7 +22,8 @@ public sealed class RecipeProposal : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. (Recipe?.Blend.SourceIds ?? []).Concat(Recipe?.Coverage.SourceIds ?? []).Append("PRACTICE").Distinct()];
+    public ImmutableArray<string> SourceIds =>
+        [.. (Recipe?.Blend.SourceIds ?? []).Concat(Recipe?.Coverage.SourceIds ?? []).Append("PRACTICE").Distinct()];
 
     /// <summary>Finds the cheapest recipe.</summary>
     /// <param name="goals">What the recipe must do.</param>
@@ -36,13 +37,19 @@ public sealed class RecipeProposal : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        .. Recipe is null ? [] : Recipe.Blend.ShowWork().Concat(Recipe.Coverage.ShowWork()),
-        .. CheapestBySeasons.Select(c => new WorkedLine(
-            $"Cheapest for {c.Seasons} seasons", "least sum of bulk weight x price",
-            c.Recipe is null ? "not to be had from these lots" : $"{c.Recipe.Blend} = {Amounts.Print((double)c.Recipe.Cost, 2)}{InPackages(c.Recipe)}")),
-    ];
+        [
+            .. Recipe is null ? [] : Recipe.Blend.ShowWork().Concat(Recipe.Coverage.ShowWork()),
+            .. CheapestBySeasons.Select(c => new WorkedLine(
+                $"Cheapest for {c.Seasons} seasons",
+                "least sum of bulk weight x price",
+                c.Recipe is null
+                    ? "not to be had from these lots"
+                    : $"{c.Recipe.Blend} = {Amounts.Print((double)c.Recipe.Cost, 2)}{InPackages(c.Recipe)}"
+            )),
+        ];
 
     private static string InPackages(Recipe recipe) =>
-        recipe.Packages.Lines.Any(l => l.Bags is not null) ? $", in whole packages {Amounts.Print((double)recipe.CostInPackages, 2)}" : "";
+        recipe.Packages.Lines.Any(l => l.Bags is not null)
+            ? $", in whole packages {Amounts.Print((double)recipe.CostInPackages, 2)}"
+            : "";
 }

@@ -27,7 +27,12 @@ internal sealed class RecipeSearch
         }
 
         (offers, excluded) = RecipeOffers.Sort(goals, lots);
-        families = offers.Select(o => o.Kind.Family).Distinct().Order(StringComparer.Ordinal).Select((f, i) => (f, i)).ToDictionary(x => x.f, x => x.i);
+        families = offers
+            .Select(o => o.Kind.Family)
+            .Distinct()
+            .Order(StringComparer.Ordinal)
+            .Select((f, i) => (f, i))
+            .ToDictionary(x => x.f, x => x.i);
         standingMustLiveOn = goals.Standing.Any(s => s.ShareOfFullStand > 0 && s.Kind.LifeCycle != LifeCycle.Annual);
     }
 
@@ -55,9 +60,17 @@ internal sealed class RecipeSearch
         for (int count = 0; count <= CheapestShares.Seasons; count++)
         {
             Recipe? best = null;
-            var masks = Enumerable.Range(0, 1 << CheapestShares.Seasons).Where(m => BitOperations.PopCount((uint)m) == count)
-                .Select(m => (Mask: m, AtLeast: PartsOf(m).Select(p => costs.GetValueOrDefault(p, decimal.MaxValue)).DefaultIfEmpty(0).Max()))
-                .OrderBy(m => m.AtLeast).ThenBy(m => m.Mask);
+            var masks = Enumerable
+                .Range(0, 1 << CheapestShares.Seasons)
+                .Where(m => BitOperations.PopCount((uint)m) == count)
+                .Select(m =>
+                    (
+                        Mask: m,
+                        AtLeast: PartsOf(m).Select(p => costs.GetValueOrDefault(p, decimal.MaxValue)).DefaultIfEmpty(0).Max()
+                    )
+                )
+                .OrderBy(m => m.AtLeast)
+                .ThenBy(m => m.Mask);
             foreach (var (mask, atLeast) in masks)
             {
                 costs[mask] = atLeast;
@@ -85,7 +98,9 @@ internal sealed class RecipeSearch
     {
         var capped = Search(seasons, [.. offers], true);
         var free = standingMustLiveOn ? null : Search(seasons, [.. offers.Where(o => !o.MustLiveOn)], false);
-        return capped is null ? free : free is null || capped.Cost <= free.Cost ? capped : free;
+        return capped is null ? free
+            : free is null || capped.Cost <= free.Cost ? capped
+            : free;
     }
 
     private Recipe? Search(int seasons, BlendComponent[] components, bool capped)
@@ -96,14 +111,27 @@ internal sealed class RecipeSearch
         }
 
         var wholeGroup = CrowdingLimits.GroupCaps.Single(c => c.IsWholeGroup);
-        components = [.. components.OrderBy(c => wholeGroup.Selector.Selects(c.Kind)).ThenBy(c => families[c.Kind.Family]).ThenBy(CostOfFullStand).ThenBy(c => c.Kind.Id, StringComparer.Ordinal)];
+        components =
+        [
+            .. components
+                .OrderBy(c => wholeGroup.Selector.Selects(c.Kind))
+                .ThenBy(c => families[c.Kind.Family])
+                .ThenBy(CostOfFullStand)
+                .ThenBy(c => c.Kind.Id, StringComparer.Ordinal),
+        ];
         double standing = goals.Standing.Sum(s => s.ShareOfFullStand);
         double standingInGroup = goals.Standing.Where(s => wholeGroup.Selector.Selects(s.Kind)).Sum(s => s.ShareOfFullStand);
         var limits = new CheapestShares.Limits(
-            StepsUp(goals.TotalFrom - standing), StepsDown(goals.TotalTo - standing), Lacking(seasons), goals.MinimumKinds, goals.MinimumFamilies,
-            capped ? StepsDown(wholeGroup.Cap - standingInGroup) : int.MaxValue);
+            StepsUp(goals.TotalFrom - standing),
+            StepsDown(goals.TotalTo - standing),
+            Lacking(seasons),
+            goals.MinimumKinds,
+            goals.MinimumFamilies,
+            capped ? StepsDown(wholeGroup.Cap - standingInGroup) : int.MaxValue
+        );
         var steps = CheapestShares.Find([.. components.Select(c => CandidateOf(c, capped, wholeGroup))], limits);
-        return steps is null || steps.All(s => s == 0) ? null
+        return steps is null || steps.All(s => s == 0)
+            ? null
             : RecipeOf([.. components.Zip(steps).Where(x => x.Second > 0).Select(x => (x.First, x.Second * goals.Step))]);
     }
 
@@ -114,12 +142,21 @@ internal sealed class RecipeSearch
         {
             foreach (var cap in CrowdingLimits.GroupCaps.Where(c => !c.IsWholeGroup && c.Selector.Selects(component.Kind)))
             {
-                largest = Math.Min(largest, cap.Cap - goals.Standing.Where(s => cap.Selector.Selects(s.Kind)).Sum(s => s.ShareOfFullStand));
+                largest = Math.Min(
+                    largest,
+                    cap.Cap - goals.Standing.Where(s => cap.Selector.Selects(s.Kind)).Sum(s => s.ShareOfFullStand)
+                );
             }
         }
 
-        return new(StepsUp(goals.SmallestShare), StepsDown(largest), CostOfFullStand(component) * goals.Step, SeasonWords.Mask(component.Kind),
-            families[component.Kind.Family], capped && wholeGroup.Selector.Selects(component.Kind));
+        return new(
+            StepsUp(goals.SmallestShare),
+            StepsDown(largest),
+            CostOfFullStand(component) * goals.Step,
+            SeasonWords.Mask(component.Kind),
+            families[component.Kind.Family],
+            capped && wholeGroup.Selector.Selects(component.Kind)
+        );
     }
 
     private CheapestShares.SeasonSteps Lacking(int seasons)
@@ -127,7 +164,9 @@ internal sealed class RecipeSearch
         Span<int> lacking = stackalloc int[CheapestShares.Seasons];
         foreach (var season in Enum.GetValues<SeasonOfUse>().Where(s => (seasons & (1 << (int)s)) != 0))
         {
-            lacking[(int)season] = StepsUp(goals.ShareThatCovers - goals.Standing.Where(s => SeasonWords.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand));
+            lacking[(int)season] = StepsUp(
+                goals.ShareThatCovers - goals.Standing.Where(s => SeasonWords.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand)
+            );
         }
 
         return CheapestShares.SeasonSteps.Of(lacking);
@@ -137,7 +176,9 @@ internal sealed class RecipeSearch
     private double CostOfFullStand(BlendComponent component)
     {
         double acres = goals.Area.Acres;
-        return SeedMath.BulkPoundsPerAcre(component.FullRate.PoundsPerAcre, component.PureLiveFraction) * (double)component.Lot!.PricePerPound!.Value * acres;
+        return SeedMath.BulkPoundsPerAcre(component.FullRate.PoundsPerAcre, component.PureLiveFraction)
+            * (double)component.Lot!.PricePerPound!.Value
+            * acres;
     }
 
     private int StepsUp(double share) => Math.Max(0, (int)Math.Ceiling(share / goals.Step - Dust));
@@ -164,21 +205,36 @@ internal sealed class RecipeSearch
     {
         if (found is null)
         {
-            yield return FindingCatalog.Create("blend-no-recipe", ("seasons", string.Join(", ", goals.Seasons.Select(SeasonWords.InWords))));
+            yield return FindingCatalog.Create(
+                "blend-no-recipe",
+                ("seasons", string.Join(", ", goals.Seasons.Select(SeasonWords.InWords)))
+            );
         }
         else if (recipe is null)
         {
-            yield return FindingCatalog.Create("blend-over-budget", ("cost", Amounts.Print((double)found.Cost, 2)), ("budget", Amounts.Print((double)goals.Budget!.Value, 2)));
+            yield return FindingCatalog.Create(
+                "blend-over-budget",
+                ("cost", Amounts.Print((double)found.Cost, 2)),
+                ("budget", Amounts.Print((double)goals.Budget!.Value, 2))
+            );
         }
         else
         {
             if (goals.Budget is { } budget && recipe.CostInPackages > budget)
             {
-                yield return FindingCatalog.Create("blend-packages-over-budget",
-                    ("cost", Amounts.Print((double)recipe.Cost, 2)), ("packages", Amounts.Print((double)recipe.CostInPackages, 2)), ("budget", Amounts.Print((double)budget, 2)));
+                yield return FindingCatalog.Create(
+                    "blend-packages-over-budget",
+                    ("cost", Amounts.Print((double)recipe.Cost, 2)),
+                    ("packages", Amounts.Print((double)recipe.CostInPackages, 2)),
+                    ("budget", Amounts.Print((double)budget, 2))
+                );
             }
 
-            foreach (var finding in recipe.Blend.Findings.Concat(CrowdingReport.Of(recipe.Blend, goals.Standing).Findings).Concat(recipe.Coverage.Findings))
+            foreach (
+                var finding in recipe
+                    .Blend.Findings.Concat(CrowdingReport.Of(recipe.Blend, goals.Standing).Findings)
+                    .Concat(recipe.Coverage.Findings)
+            )
             {
                 yield return finding;
             }

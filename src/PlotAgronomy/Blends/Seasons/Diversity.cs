@@ -47,21 +47,27 @@ public sealed class Diversity
 
     /// <summary>The indices.</summary>
     /// <returns>Text such as <c>3.9 of 4 kinds by share of a full stand, evenness 0.98</c>.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{EffectiveKinds:0.#} of {Kinds} kinds by {InWords(Measure)}, evenness {Evenness:0.##}");
+    public override string ToString() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{EffectiveKinds:0.#} of {Kinds} kinds by {InWords(Measure)}, evenness {Evenness:0.##}"
+        );
 
-    private static Fraction ShareOf(BlendPart part, BlendMeasure measure) => measure switch
-    {
-        BlendMeasure.BulkWeight => part.ShareOfBulkWeight,
-        BlendMeasure.LiveWeight => part.ShareOfLiveWeight,
-        BlendMeasure.LiveSeeds => part.ShareOfLiveSeeds,
-        _ => part.ShareOfStand,
-    };
+    private static Fraction ShareOf(BlendPart part, BlendMeasure measure) =>
+        measure switch
+        {
+            BlendMeasure.BulkWeight => part.ShareOfBulkWeight,
+            BlendMeasure.LiveWeight => part.ShareOfLiveWeight,
+            BlendMeasure.LiveSeeds => part.ShareOfLiveSeeds,
+            _ => part.ShareOfStand,
+        };
 
-    private static string InWords(BlendMeasure measure) => measure switch
-    {
-        BlendMeasure.BulkWeight => "bulk weight",
-        BlendMeasure.LiveWeight => "live weight",
-        BlendMeasure.LiveSeeds => "live seeds",
-        _ => "share of a full stand",
-    };
+    private static string InWords(BlendMeasure measure) =>
+        measure switch
+        {
+            BlendMeasure.BulkWeight => "bulk weight",
+            BlendMeasure.LiveWeight => "live weight",
+            BlendMeasure.LiveSeeds => "live seeds",
+            _ => "share of a full stand",
+        };
 }

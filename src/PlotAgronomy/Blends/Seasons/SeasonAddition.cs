@@ -16,12 +16,14 @@ public sealed class SeasonAddition
     public required SeasonCoverage After { get; init; }
 
     /// <summary>Gets the seasons covered only with it.</summary>
-    public ImmutableArray<SeasonOfUse> SeasonsGained => [.. After.Seasons.Zip(Before.Seasons).Where(x => x.First.IsCovered && !x.Second.IsCovered).Select(x => x.First.Season)];
+    public ImmutableArray<SeasonOfUse> SeasonsGained =>
+        [.. After.Seasons.Zip(Before.Seasons).Where(x => x.First.IsCovered && !x.Second.IsCovered).Select(x => x.First.Season)];
 
     /// <summary>Gets how much of the shares lacking it fills, a pure number.</summary>
     public double Filled => Before.Lacking - After.Lacking;
 
     /// <summary>The kind and the seasons gained.</summary>
     /// <returns>Text such as <c>0.25 of a full stand of Cereal rye: late winter (December to February)</c>.</returns>
-    public override string ToString() => $"{Added}: {(SeasonsGained.IsEmpty ? "fills part of a gap" : string.Join(", ", SeasonsGained.Select(SeasonWords.InWords)))}";
+    public override string ToString() =>
+        $"{Added}: {(SeasonsGained.IsEmpty ? "fills part of a gap" : string.Join(", ", SeasonsGained.Select(SeasonWords.InWords)))}";
 }

@@ -19,14 +19,14 @@ public sealed class SeasonCoverage : IWorkedResult
         Seasons =
         [
             .. from season in Enum.GetValues<SeasonOfUse>()
-               let feeding = stand.Where(k => SeasonWords.Feeds(k.Kind, season)).ToArray()
-               select new SeasonShare
-               {
-                   Season = season,
-                   Kinds = [.. feeding.Select(k => k.Kind).DistinctBy(k => k.Id)],
-                   Share = feeding.Sum(k => k.ShareOfFullStand),
-                   ShareWanted = shareWanted,
-               },
+            let feeding = stand.Where(k => SeasonWords.Feeds(k.Kind, season)).ToArray()
+            select new SeasonShare
+            {
+                Season = season,
+                Kinds = [.. feeding.Select(k => k.Kind).DistinctBy(k => k.Id)],
+                Share = feeding.Sum(k => k.ShareOfFullStand),
+                ShareWanted = shareWanted,
+            },
         ];
     }
 
@@ -43,11 +43,17 @@ public sealed class SeasonCoverage : IWorkedResult
     public double Lacking => Seasons.Sum(s => s.Lacking);
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(Seasons.Where(s => !s.IsCovered).Select(Gap)
-        .Concat(MemoryNotes.For("the seasons of use", stand.Select(k => (k.Kind, k.Kind.Seasons?.Evidence)))));
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            Seasons
+                .Where(s => !s.IsCovered)
+                .Select(Gap)
+                .Concat(MemoryNotes.For("the seasons of use", stand.Select(k => (k.Kind, k.Kind.Seasons?.Evidence))))
+        );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Append("PRACTICE").Distinct()];
+    public ImmutableArray<string> SourceIds =>
+        [.. stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Append("PRACTICE").Distinct()];
 
     /// <summary>Coverage of a stand.</summary>
     /// <param name="stand">Kinds with their shares of a full stand, sown and standing.</param>
@@ -57,7 +63,10 @@ public sealed class SeasonCoverage : IWorkedResult
     public static SeasonCoverage Of(IEnumerable<KindShare> stand, double? shareWanted = null)
     {
         ArgumentNullException.ThrowIfNull(stand);
-        return new([.. stand], Guard.AboveUpTo(shareWanted ?? BlendRules.SeasonShare, 0, 1, "of a full stand", nameof(shareWanted)));
+        return new(
+            [.. stand],
+            Guard.AboveUpTo(shareWanted ?? BlendRules.SeasonShare, 0, 1, "of a full stand", nameof(shareWanted))
+        );
     }
 
     /// <summary>Coverage of a blend, alone or on top of what stands already.</summary>
@@ -88,24 +97,43 @@ public sealed class SeasonCoverage : IWorkedResult
         Guard.Above(share, 0, "of a full stand");
         return
         [
-            .. candidates.Where(k => k.Seasons is not null)
-                .Select(k => new SeasonAddition { Added = KindShare.Of(k, share), Before = this, After = new SeasonCoverage(stand.Add(KindShare.Of(k, share)), ShareWanted) })
+            .. candidates
+                .Where(k => k.Seasons is not null)
+                .Select(k => new SeasonAddition
+                {
+                    Added = KindShare.Of(k, share),
+                    Before = this,
+                    After = new SeasonCoverage(stand.Add(KindShare.Of(k, share)), ShareWanted),
+                })
                 .Where(a => a.Filled > 0)
-                .OrderByDescending(a => a.SeasonsGained.Length).ThenByDescending(a => a.Filled).ThenBy(a => a.Added.Kind.Id, StringComparer.Ordinal),
+                .OrderByDescending(a => a.SeasonsGained.Length)
+                .ThenByDescending(a => a.Filled)
+                .ThenBy(a => a.Added.Kind.Id, StringComparer.Ordinal),
         ];
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        .. Seasons.Select(s => new WorkedLine(
-            $"Share in {SeasonWords.InWords(s.Season)}", "sum of shares of a full stand of kinds rated high or medium",
-            $"{(s.Kinds.IsEmpty ? "no kind" : string.Join(" + ", s.Kinds.Select(k => k.ShortName)))} = {Amounts.Print(s.Share, 3)}, wanted {Amounts.Print(ShareWanted, 3)}: {(s.IsCovered ? "covered" : "a gap")}", "PRACTICE")),
-    ];
+        [
+            .. Seasons.Select(s => new WorkedLine(
+                $"Share in {SeasonWords.InWords(s.Season)}",
+                "sum of shares of a full stand of kinds rated high or medium",
+                $"{(s.Kinds.IsEmpty ? "no kind" : string.Join(" + ", s.Kinds.Select(k => k.ShortName)))} = {Amounts.Print(s.Share, 3)}, wanted {Amounts.Print(ShareWanted, 3)}: {(s.IsCovered ? "covered" : "a gap")}",
+                "PRACTICE"
+            )),
+        ];
 
-    private static Finding Gap(SeasonShare season) => FindingCatalog.Create(
-        season.Kinds.IsEmpty ? "blend-season-bare" : "blend-season-thin",
-        season.Kinds.IsEmpty
-            ? [("season", SeasonWords.InWords(season.Season))]
-            : [("season", SeasonWords.InWords(season.Season)), ("kinds", string.Join("; ", season.Kinds.Select(k => k.ShortName))), ("share", Amounts.Print(season.Share, 2)), ("wanted", Amounts.Print(season.ShareWanted, 2))]);
+    private static Finding Gap(SeasonShare season) =>
+        FindingCatalog.Create(
+            season.Kinds.IsEmpty ? "blend-season-bare" : "blend-season-thin",
+            season.Kinds.IsEmpty
+                ? [("season", SeasonWords.InWords(season.Season))]
+                :
+                [
+                    ("season", SeasonWords.InWords(season.Season)),
+                    ("kinds", string.Join("; ", season.Kinds.Select(k => k.ShortName))),
+                    ("share", Amounts.Print(season.Share, 2)),
+                    ("wanted", Amounts.Print(season.ShareWanted, 2)),
+                ]
+        );
 }

@@ -16,7 +16,11 @@ public sealed partial class Blend
     /// <exception cref="ArgumentException">No kind, or a kind twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share not above 0, NaN or infinite.</exception>
     public static Blend FromSharesOfFullStand(params ReadOnlySpan<(BlendComponent Component, double ShareOfFullStand)> kinds) =>
-        FromLive(Each(kinds, k => (k.Component, Guard.Above(k.Amount, 0, "of a full stand", nameof(kinds)) * k.Component.FullRate.PoundsPerAcre)));
+        FromLive(
+            Each(kinds, k =>
+                (k.Component, Guard.Above(k.Amount, 0, "of a full stand", nameof(kinds)) * k.Component.FullRate.PoundsPerAcre)
+            )
+        );
 
     /// <summary>A blend stated by shares of a full stand, all sown one way, counted against the middle of the published full rates.</summary>
     /// <param name="method">How all of it is sown.</param>
@@ -45,7 +49,14 @@ public sealed partial class Blend
     /// <exception cref="ArgumentException">No kind, a kind twice, or a rate sown another way than the kind's full rate.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
     public static Blend FromBulkRates(params ReadOnlySpan<(BlendComponent Component, BulkSeedRate Rate)> kinds) =>
-        FromLive(Each(kinds, k => (k.Component, SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds)) * k.Component.PureLiveFraction)));
+        FromLive(
+            Each(kinds, k =>
+                (
+                    k.Component,
+                    SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds)) * k.Component.PureLiveFraction
+                )
+            )
+        );
 
     /// <summary>A blend stated by shares of the number of live seeds.</summary>
     /// <param name="liveSeedsPerSquareFoot">Live seeds of all kinds sown per ft2; finite, above 0.</param>
@@ -53,10 +64,18 @@ public sealed partial class Blend
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">No kind, a kind twice, or shares that do not sum to one.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number outside its range.</exception>
-    public static Blend FromSeedShares(double liveSeedsPerSquareFoot, params ReadOnlySpan<(BlendComponent Component, Fraction Share)> kinds)
+    public static Blend FromSeedShares(
+        double liveSeedsPerSquareFoot,
+        params ReadOnlySpan<(BlendComponent Component, Fraction Share)> kinds
+    )
     {
         Guard.Above(liveSeedsPerSquareFoot, 0, "seeds per ft2");
-        return FromLive(SumToOne(kinds).Select(k => (k.Component, SeedMath.PoundsPerAcreForDensity(liveSeedsPerSquareFoot * k.Share, k.Component.SeedsPerPound))));
+        return FromLive(
+            SumToOne(kinds)
+                .Select(k =>
+                    (k.Component, SeedMath.PoundsPerAcreForDensity(liveSeedsPerSquareFoot * k.Share, k.Component.SeedsPerPound))
+                )
+        );
     }
 
     /// <summary>A blend stated by shares of its weight, as most recipes and bags are.</summary>
@@ -65,10 +84,15 @@ public sealed partial class Blend
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">No kind, a kind twice, or shares that do not sum to one.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number outside its range.</exception>
-    public static Blend FromWeightShares(ApplicationRate bulkRate, params ReadOnlySpan<(BlendComponent Component, Fraction Share)> kinds)
+    public static Blend FromWeightShares(
+        ApplicationRate bulkRate,
+        params ReadOnlySpan<(BlendComponent Component, Fraction Share)> kinds
+    )
     {
         Guard.Above(bulkRate.PoundsPerAcre, 0, "lb/ac", nameof(bulkRate));
-        return FromLive(SumToOne(kinds).Select(k => (k.Component, bulkRate.PoundsPerAcre * k.Share * k.Component.PureLiveFraction)));
+        return FromLive(
+            SumToOne(kinds).Select(k => (k.Component, bulkRate.PoundsPerAcre * k.Share * k.Component.PureLiveFraction))
+        );
     }
 
     /// <summary>A blend stated by the bulk weights that went into a batch and the area it is spread on.</summary>
@@ -81,7 +105,11 @@ public sealed partial class Blend
     {
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));
-        return FromLive(Each(kinds, k => (k.Component, Guard.Above(k.Amount.Pounds, 0, "lb", nameof(kinds)) / acres * k.Component.PureLiveFraction)));
+        return FromLive(
+            Each(kinds, k =>
+                (k.Component, Guard.Above(k.Amount.Pounds, 0, "lb", nameof(kinds)) / acres * k.Component.PureLiveFraction)
+            )
+        );
     }
 
     /// <summary>A blend stated by what a home scale showed: pail and seed together, less the empty pail.</summary>
@@ -91,17 +119,26 @@ public sealed partial class Blend
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">No kind, or a kind twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number outside its range.</exception>
-    public static Blend FromHomeScale(Area area, Mass emptyPail, params ReadOnlySpan<(BlendComponent Component, Mass Shown)> kinds)
+    public static Blend FromHomeScale(
+        Area area,
+        Mass emptyPail,
+        params ReadOnlySpan<(BlendComponent Component, Mass Shown)> kinds
+    )
     {
         double acres = area.Acres;
         double pailPounds = emptyPail.Pounds;
         Guard.Above(acres, 0, "ac", nameof(area));
         Guard.AtLeast(pailPounds, 0, "lb", nameof(emptyPail));
         return FromLive(Each(kinds, k =>
-        {
-            double shownPounds = k.Amount.Pounds;
-            return (k.Component, (Guard.Above(shownPounds, pailPounds, "lb, the empty pail", nameof(kinds)) - pailPounds) / acres * k.Component.PureLiveFraction);
-        }));
+            {
+                double shownPounds = k.Amount.Pounds;
+                return (
+                    k.Component,
+                    (Guard.Above(shownPounds, pailPounds, "lb, the empty pail", nameof(kinds)) - pailPounds)
+                        / acres
+                        * k.Component.PureLiveFraction
+                );
+            }));
     }
 
     /// <summary>A blend stated by the tag of a bag that holds all kinds: pure seed of each in percent of the whole bag.</summary>
@@ -123,15 +160,23 @@ public sealed partial class Blend
 
         if (sum > 1 + SumTolerance)
         {
-            throw new ArgumentException($"The pure seed of all kinds must be at most 100 % of the bag, found {Amounts.Print(sum * 100, 4)} %.", nameof(kinds));
+            throw new ArgumentException(
+                $"The pure seed of all kinds must be at most 100 % of the bag, found {Amounts.Print(sum * 100, 4)} %.",
+                nameof(kinds)
+            );
         }
 
         var purity = Fraction.FromValue(Math.Min(1, sum));
         return FromLive(Each(kinds, k =>
-        {
-            var inBag = k.Component with { Purity = purity };
-            return (inBag, bagRate.PoundsPerAcre * Guard.Above(k.Amount.Value, 0, "(a part of one whole)", nameof(kinds)) * (inBag.Viability?.Value ?? 1));
-        }));
+            {
+                var inBag = k.Component with { Purity = purity };
+                return (
+                    inBag,
+                    bagRate.PoundsPerAcre
+                        * Guard.Above(k.Amount.Value, 0, "(a part of one whole)", nameof(kinds))
+                        * (inBag.Viability?.Value ?? 1)
+                );
+            }));
     }
 
     /// <summary>A blend stated by a whole tag.</summary>
@@ -146,9 +191,21 @@ public sealed partial class Blend
     public static Blend FromTag(SeedTag tag, ApplicationRate bagRate, SowingMethod method, ViabilityRule? rule = null)
     {
         ArgumentNullException.ThrowIfNull(tag);
-        return FromTag(bagRate, [.. tag.Components.Select(c => (
-            BlendComponent.Of(c.Kind, method) with { Viability = (rule ?? ViabilityRule.For(c.Kind)).Viable(c.Analysis), IsTreated = tag.IsTreated },
-            c.Analysis.PureSeed))]);
+        return FromTag(
+            bagRate,
+            [
+                .. tag.Components.Select(c =>
+                    (
+                        BlendComponent.Of(c.Kind, method) with
+                        {
+                            Viability = (rule ?? ViabilityRule.For(c.Kind)).Viable(c.Analysis),
+                            IsTreated = tag.IsTreated,
+                        },
+                        c.Analysis.PureSeed
+                    )
+                ),
+            ]
+        );
     }
 
     internal static Blend FromLive(IEnumerable<(BlendComponent Component, double LivePoundsPerAcre)> kinds)
@@ -161,42 +218,62 @@ public sealed partial class Blend
 
         if (all.GroupBy(k => k.Component.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
-            throw new ArgumentException($"{twice.First().Component.Kind.ShortName} stands twice: join its lots first.", nameof(kinds));
+            throw new ArgumentException(
+                $"{twice.First().Component.Kind.ShortName} stands twice: join its lots first.",
+                nameof(kinds)
+            );
         }
 
         double[] live = [.. all.Select(k => k.LivePoundsPerAcre)];
         double[] bulk = [.. all.Select(k => SeedMath.BulkPoundsPerAcre(k.LivePoundsPerAcre, k.Component.PureLiveFraction))];
         double[] seeds = [.. all.Select(k => SeedMath.SeedsPerSquareFoot(k.LivePoundsPerAcre, k.Component.SeedsPerPound))];
-        double[] stand = [.. all.Select(k => BlendMath.ShareOfFullStand(k.LivePoundsPerAcre, k.Component.FullRate.PoundsPerAcre))];
-        double[] liveShares = BlendMath.Shares(live), bulkShares = BlendMath.Shares(bulk), seedShares = BlendMath.Shares(seeds), standShares = BlendMath.Shares(stand);
-        return new Blend([.. all.Select((k, i) => new BlendPart
-        {
-            Component = k.Component,
-            LiveRate = PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(live[i]), k.Component.Method),
-            BulkRate = BulkSeedRate.Of(ApplicationRate.FromPoundsPerAcre(bulk[i]), k.Component.Method),
-            ShareOfFullStand = StandTotal.Of(
-                BlendMath.ShareOfFullStand(live[i], k.Component.FullRange.High.PoundsPerAcre),
-                stand[i],
-                BlendMath.ShareOfFullStand(live[i], k.Component.FullRange.Low.PoundsPerAcre)),
-            LiveSeedsPerSquareFoot = seeds[i],
-            ShareOfBulkWeight = Fraction.FromValue(bulkShares[i]),
-            ShareOfLiveWeight = Fraction.FromValue(liveShares[i]),
-            ShareOfLiveSeeds = Fraction.FromValue(seedShares[i]),
-            ShareOfStand = Fraction.FromValue(standShares[i]),
-            PureSeedOnTag = Fraction.FromValue(bulkShares[i] * k.Component.PureFraction),
-        })]);
+        double[] stand =
+        [
+            .. all.Select(k => BlendMath.ShareOfFullStand(k.LivePoundsPerAcre, k.Component.FullRate.PoundsPerAcre)),
+        ];
+        double[] liveShares = BlendMath.Shares(live),
+            bulkShares = BlendMath.Shares(bulk),
+            seedShares = BlendMath.Shares(seeds),
+            standShares = BlendMath.Shares(stand);
+        return new Blend([
+            .. all.Select(
+                (k, i) =>
+                    new BlendPart
+                    {
+                        Component = k.Component,
+                        LiveRate = PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(live[i]), k.Component.Method),
+                        BulkRate = BulkSeedRate.Of(ApplicationRate.FromPoundsPerAcre(bulk[i]), k.Component.Method),
+                        ShareOfFullStand = StandTotal.Of(
+                            BlendMath.ShareOfFullStand(live[i], k.Component.FullRange.High.PoundsPerAcre),
+                            stand[i],
+                            BlendMath.ShareOfFullStand(live[i], k.Component.FullRange.Low.PoundsPerAcre)
+                        ),
+                        LiveSeedsPerSquareFoot = seeds[i],
+                        ShareOfBulkWeight = Fraction.FromValue(bulkShares[i]),
+                        ShareOfLiveWeight = Fraction.FromValue(liveShares[i]),
+                        ShareOfLiveSeeds = Fraction.FromValue(seedShares[i]),
+                        ShareOfStand = Fraction.FromValue(standShares[i]),
+                        PureSeedOnTag = Fraction.FromValue(bulkShares[i] * k.Component.PureFraction),
+                    }
+            ),
+        ]);
     }
 
     private static double SownAlike(BlendComponent component, SowingMethod method, double poundsPerAcre, string name)
     {
         Guard.Above(poundsPerAcre, 0, "lb/ac", name);
-        return method == component.Method ? poundsPerAcre
-            : throw new ArgumentException($"The rate of {component.Kind.ShortName} is {method}, its full rate {component.Method}: a share needs both sown the same way.", name);
+        return method == component.Method
+            ? poundsPerAcre
+            : throw new ArgumentException(
+                $"The rate of {component.Kind.ShortName} is {method}, its full rate {component.Method}: a share needs both sown the same way.",
+                name
+            );
     }
 
     private static ImmutableArray<(BlendComponent Component, double LivePoundsPerAcre)> Each<T>(
         ReadOnlySpan<(BlendComponent Component, T Amount)> kinds,
-        Func<(BlendComponent Component, T Amount), (BlendComponent, double)> toLive)
+        Func<(BlendComponent Component, T Amount), (BlendComponent, double)> toLive
+    )
     {
         var all = ImmutableArray.CreateBuilder<(BlendComponent, double)>(kinds.Length);
         foreach (var kind in kinds)
@@ -208,7 +285,9 @@ public sealed partial class Blend
         return all.MoveToImmutable();
     }
 
-    private static ImmutableArray<(BlendComponent Component, double Share)> SumToOne(ReadOnlySpan<(BlendComponent Component, Fraction Share)> kinds)
+    private static ImmutableArray<(BlendComponent Component, double Share)> SumToOne(
+        ReadOnlySpan<(BlendComponent Component, Fraction Share)> kinds
+    )
     {
         var all = ImmutableArray.CreateBuilder<(BlendComponent, double)>(kinds.Length);
         double sum = 0;
@@ -219,7 +298,8 @@ public sealed partial class Blend
             sum += share.Value;
         }
 
-        return Math.Abs(sum - 1) <= SumTolerance ? all.MoveToImmutable()
+        return Math.Abs(sum - 1) <= SumTolerance
+            ? all.MoveToImmutable()
             : throw new ArgumentException($"The shares must sum to 100 %, found {Amounts.Print(sum * 100, 4)} %.", nameof(kinds));
     }
 }

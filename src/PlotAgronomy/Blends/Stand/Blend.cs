@@ -43,7 +43,12 @@ public sealed partial class Blend : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. Parts.SelectMany(p => (p.Kind.Rates?.Evidence.SourceIds ?? []).Concat(p.Kind.SeedCount?.Evidence.SourceIds ?? [])).Prepend("SEED-S88").Distinct()];
+        [
+            .. Parts
+                .SelectMany(p => (p.Kind.Rates?.Evidence.SourceIds ?? []).Concat(p.Kind.SeedCount?.Evidence.SourceIds ?? []))
+                .Prepend("SEED-S88")
+                .Distinct(),
+        ];
 
     /// <summary>The part of a kind.</summary>
     /// <param name="kind">Kind in the blend.</param>
@@ -52,7 +57,8 @@ public sealed partial class Blend : IWorkedResult
     public BlendPart PartOf(CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return Parts.FirstOrDefault(p => p.Kind.Id == kind.Id) ?? throw new ArgumentException($"{kind.ShortName} is not in the blend.", nameof(kind));
+        return Parts.FirstOrDefault(p => p.Kind.Id == kind.Id)
+            ?? throw new ArgumentException($"{kind.ShortName} is not in the blend.", nameof(kind));
     }
 
     /// <summary>The same blend sown thicker or thinner: every rate times a factor, no share of the blend changed.</summary>

@@ -27,11 +27,18 @@ public sealed class BlendBatch
     {
         double stepPounds = step.Pounds;
         Guard.Above(stepPounds, 0, "lb", nameof(step));
-        var lines = Lines.Select(l => new BlendWeight
+        var lines = Lines
+            .Select(l => new BlendWeight
+            {
+                Component = l.Component,
+                Weight = BulkSeedMass.FromPounds(WholePackages.RoundUp(l.Weight.Pounds / stepPounds) * stepPounds),
+            })
+            .ToImmutableArray();
+        return new BlendBatch
         {
-            Component = l.Component,
-            Weight = BulkSeedMass.FromPounds(WholePackages.RoundUp(l.Weight.Pounds / stepPounds) * stepPounds),
-        }).ToImmutableArray();
-        return new BlendBatch { Blend = Blend.FromBatch(Area, [.. lines.Select(l => (l.Component, l.Weight))]), Area = Area, Lines = lines };
+            Blend = Blend.FromBatch(Area, [.. lines.Select(l => (l.Component, l.Weight))]),
+            Area = Area,
+            Lines = lines,
+        };
     }
 }

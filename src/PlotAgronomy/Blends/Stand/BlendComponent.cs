@@ -109,7 +109,8 @@ public sealed record BlendComponent
     /// <returns>The component.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Nothing in the lot counts as alive.</exception>
     /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is known.</exception>
-    public static BlendComponent Of(SeedLot lot, SowingMethod method, ViabilityRule? rule = null) => OfLot(lot, Of(KindOf(lot), method), rule);
+    public static BlendComponent Of(SeedLot lot, SowingMethod method, ViabilityRule? rule = null) =>
+        OfLot(lot, Of(KindOf(lot), method), rule);
 
     /// <summary>A lot as it can be bought, counted against a full rate of the user's choice.</summary>
     /// <param name="lot">Lot with its analysis.</param>
@@ -118,7 +119,8 @@ public sealed record BlendComponent
     /// <returns>The component.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero, or nothing in the lot counts as alive.</exception>
     /// <exception cref="InvalidOperationException">No seed count is known.</exception>
-    public static BlendComponent Of(SeedLot lot, PureLiveSeedRate fullRate, ViabilityRule? rule = null) => OfLot(lot, Of(KindOf(lot), fullRate), rule);
+    public static BlendComponent Of(SeedLot lot, PureLiveSeedRate fullRate, ViabilityRule? rule = null) =>
+        OfLot(lot, Of(KindOf(lot), fullRate), rule);
 
     /// <summary>The kind and how it is sown.</summary>
     /// <returns>Text such as <c>Alsike clover, broadcast, full rate 6.5 lb PLS/ac</c>.</returns>
@@ -134,14 +136,15 @@ public sealed record BlendComponent
         return lot.OwnSeedCount is { } own ? lot.Kind with { SeedCount = own } : lot.Kind;
     }
 
-    private static BlendComponent OfLot(SeedLot lot, BlendComponent component, ViabilityRule? rule) => component with
-    {
-        Purity = lot.Analysis.PureSeed,
-        Viability = (rule ?? ViabilityRule.For(lot.Kind)).Viable(lot.Analysis),
-        IsTreated = lot.IsTreated,
-        IsInoculated = lot.IsPreinoculated,
-        Lot = lot,
-    };
+    private static BlendComponent OfLot(SeedLot lot, BlendComponent component, ViabilityRule? rule) =>
+        component with
+        {
+            Purity = lot.Analysis.PureSeed,
+            Viability = (rule ?? ViabilityRule.For(lot.Kind)).Viable(lot.Analysis),
+            IsTreated = lot.IsTreated,
+            IsInoculated = lot.IsPreinoculated,
+            Lot = lot,
+        };
 
     private static Fraction? AboveZero(Fraction? fraction, string name)
     {

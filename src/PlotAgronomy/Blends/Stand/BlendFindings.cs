@@ -27,11 +27,17 @@ internal static class BlendFindings
             double full = part.Component.FullRate.PoundsPerAcre;
             if (full < part.Component.FullRange.Low.PoundsPerAcre || full > part.Component.FullRange.High.PoundsPerAcre)
             {
-                yield return FindingCatalog.Create("blend-own-full-rate", ("kind", part.Kind.ShortName), ("rate", part.Component.FullRate.ToString()), ("range", part.Component.FullRange.ToString()));
+                yield return FindingCatalog.Create(
+                    "blend-own-full-rate",
+                    ("kind", part.Kind.ShortName),
+                    ("rate", part.Component.FullRate.ToString()),
+                    ("range", part.Component.FullRange.ToString())
+                );
             }
         }
 
-        var remembered = MemoryNotes.For("the full rates", blend.Parts.Select(p => (p.Kind, p.Kind.Rates?.EvidenceFor(p.Component.Method))))
+        var remembered = MemoryNotes
+            .For("the full rates", blend.Parts.Select(p => (p.Kind, p.Kind.Rates?.EvidenceFor(p.Component.Method))))
             .Concat(MemoryNotes.For("the seed counts", blend.Parts.Select(p => (p.Kind, p.Kind.SeedCount?.Evidence))));
         foreach (var note in remembered)
         {

@@ -12,11 +12,14 @@ internal static class MemoryNotes
     internal static IEnumerable<Finding> For(string figures, IEnumerable<(CropKind Kind, KindEvidence? Evidence)> kinds)
     {
         var remembered = kinds.Where(k => k.Evidence?.Status == DataStatus.Memory).DistinctBy(k => k.Kind.Id).ToArray();
-        return remembered.Length == 0 ? [] :
-        [
-            MemoryGate.FindingFor(
-                $"{figures} of {FitFindings.Names(remembered.Select(k => k.Kind))}",
-                string.Join(", ", remembered.SelectMany(k => k.Evidence!.SourceIds).Distinct())),
-        ];
+        return remembered.Length == 0
+            ? []
+            :
+            [
+                MemoryGate.FindingFor(
+                    $"{figures} of {FitFindings.Names(remembered.Select(k => k.Kind))}",
+                    string.Join(", ", remembered.SelectMany(k => k.Evidence!.SourceIds).Distinct())
+                ),
+            ];
     }
 }

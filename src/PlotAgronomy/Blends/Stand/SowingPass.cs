@@ -25,24 +25,33 @@ public sealed class SowingPass
     private PlantingDepth[] KnownDepths => [.. Parts.Select(p => p.Kind.Depth).OfType<PlantingDepth>()];
 
     private (double Top, double Bottom)? Common =>
-        KnownDepths is { Length: > 0 } known && (known.Max(Top), known.Min(Bottom)) is var (top, bottom) && top <= bottom ? (top, bottom) : null;
+        KnownDepths is { Length: > 0 } known && (known.Max(Top), known.Min(Bottom)) is var (top, bottom) && top <= bottom
+            ? (top, bottom)
+            : null;
 
     /// <summary>The kinds and their depth.</summary>
     /// <returns>Text such as <c>Winter wheat + Spring oats at 0.5-1.5 in</c>.</returns>
-    public override string ToString() => $"{string.Join(" + ", Parts.Select(p => p.Kind.ShortName))}{(Shallowest is { } from && Deepest is { } to ? $" at {Inches(from)}-{Inches(to)} in" : "")}";
+    public override string ToString() =>
+        $"{string.Join(" + ", Parts.Select(p => p.Kind.ShortName))}{(Shallowest is { } from && Deepest is { } to ? $" at {Inches(from)}-{Inches(to)} in" : "")}";
 
     /// <summary>Groups the kinds sown one way: passes that are covered first, then the larger seed.</summary>
     internal static ImmutableArray<SowingPass> Of(Blend blend) =>
-    [
-        .. blend.Parts.OrderBy(p => p.Kind.Id, StringComparer.Ordinal).GroupBy(p => p.Component.Method)
-            .SelectMany(alike => SeedPasses.Group([.. alike], SeedOf, SeedPasses.MostDiameterRatio))
-            .OrderByDescending(parts => parts.Any(p => p.Kind.Depth is { } depth && SeedPasses.IsCovered(Bottom(depth))))
-            .ThenBy(parts => parts[0].Component.SeedsPerPound)
-            .Select(parts => new SowingPass(parts)),
-    ];
+        [
+            .. blend
+                .Parts.OrderBy(p => p.Kind.Id, StringComparer.Ordinal)
+                .GroupBy(p => p.Component.Method)
+                .SelectMany(alike => SeedPasses.Group([.. alike], SeedOf, SeedPasses.MostDiameterRatio))
+                .OrderByDescending(parts => parts.Any(p => p.Kind.Depth is { } depth && SeedPasses.IsCovered(Bottom(depth))))
+                .ThenBy(parts => parts[0].Component.SeedsPerPound)
+                .Select(parts => new SowingPass(parts)),
+        ];
 
-    private static PassSeed SeedOf(BlendPart part) => new(
-        SeedPasses.SizeOf(SeedMath.MilligramsPerPound / part.Component.SeedsPerPound), part.Kind.IsChaffy, part.Kind.Depth is { } depth ? Bottom(depth) : null);
+    private static PassSeed SeedOf(BlendPart part) =>
+        new(
+            SeedPasses.SizeOf(SeedMath.MilligramsPerPound / part.Component.SeedsPerPound),
+            part.Kind.IsChaffy,
+            part.Kind.Depth is { } depth ? Bottom(depth) : null
+        );
 
     private static double Top(PlantingDepth depth)
     {

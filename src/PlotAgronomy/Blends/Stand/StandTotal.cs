@@ -32,7 +32,10 @@ public readonly record struct StandTotal
     /// <summary>Text such as <c>1.5 full stands (0.72-2.63 over the published full rates)</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Chosen:0.##} full stands ({Lowest:0.##}-{Highest:0.##} over the published full rates)");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Chosen:0.##} full stands ({Lowest:0.##}-{Highest:0.##} over the published full rates)"
+        );
 
     internal static StandTotal Of(double lowest, double chosen, double highest) => new(lowest, chosen, highest);
 }

@@ -4,62 +4,71 @@ namespace PlotAgronomy.Fertilizers;
 internal static class CompoundCeilings
 {
     /// <summary>The pure salt behind a substance, where there is one.</summary>
-    internal static ChemicalForm? PureCompound(FertilizerSubstance substance) => substance switch
-    {
-        FertilizerSubstance.Urea => ChemicalForm.Urea,
-        FertilizerSubstance.AmmoniumNitrate => ChemicalForm.AmmoniumNitrate,
-        FertilizerSubstance.AmmoniumSulfate => ChemicalForm.AmmoniumSulfate,
-        FertilizerSubstance.PotassiumNitrate => ChemicalForm.PotassiumNitrate,
-        FertilizerSubstance.MonoammoniumPhosphate => ChemicalForm.MonoammoniumPhosphate,
-        FertilizerSubstance.DiammoniumPhosphate => ChemicalForm.DiammoniumPhosphate,
-        FertilizerSubstance.PotassiumChloride => ChemicalForm.PotassiumChloride,
-        FertilizerSubstance.PotassiumSulfate => ChemicalForm.PotassiumSulfate,
-        FertilizerSubstance.MonopotassiumPhosphate => ChemicalForm.MonopotassiumPhosphate,
-        _ => null,
-    };
+    internal static ChemicalForm? PureCompound(FertilizerSubstance substance) =>
+        substance switch
+        {
+            FertilizerSubstance.Urea => ChemicalForm.Urea,
+            FertilizerSubstance.AmmoniumNitrate => ChemicalForm.AmmoniumNitrate,
+            FertilizerSubstance.AmmoniumSulfate => ChemicalForm.AmmoniumSulfate,
+            FertilizerSubstance.PotassiumNitrate => ChemicalForm.PotassiumNitrate,
+            FertilizerSubstance.MonoammoniumPhosphate => ChemicalForm.MonoammoniumPhosphate,
+            FertilizerSubstance.DiammoniumPhosphate => ChemicalForm.DiammoniumPhosphate,
+            FertilizerSubstance.PotassiumChloride => ChemicalForm.PotassiumChloride,
+            FertilizerSubstance.PotassiumSulfate => ChemicalForm.PotassiumSulfate,
+            FertilizerSubstance.MonopotassiumPhosphate => ChemicalForm.MonopotassiumPhosphate,
+            _ => null,
+        };
 
     /// <summary>The richest form in which a nutrient is sold at all.</summary>
-    internal static ChemicalForm RichestForm(PlantNutrient nutrient) => nutrient switch
-    {
-        PlantNutrient.Nitrogen => ChemicalForm.Ammonia,
-        PlantNutrient.Calcium => ChemicalForm.CalciumOxide,
-        PlantNutrient.Magnesium => ChemicalForm.MagnesiumOxide,
-        PlantNutrient.Boron => ChemicalForm.BoronOxide,
-        PlantNutrient.Zinc => ChemicalForm.ZincOxide,
-        _ => FormOf(nutrient),
-    };
+    internal static ChemicalForm RichestForm(PlantNutrient nutrient) =>
+        nutrient switch
+        {
+            PlantNutrient.Nitrogen => ChemicalForm.Ammonia,
+            PlantNutrient.Calcium => ChemicalForm.CalciumOxide,
+            PlantNutrient.Magnesium => ChemicalForm.MagnesiumOxide,
+            PlantNutrient.Boron => ChemicalForm.BoronOxide,
+            PlantNutrient.Zinc => ChemicalForm.ZincOxide,
+            _ => FormOf(nutrient),
+        };
 
-    internal static ChemicalForm FormOf(PlantNutrient nutrient) => nutrient switch
-    {
-        PlantNutrient.Nitrogen => ChemicalForm.Nitrogen,
-        PlantNutrient.Phosphate => ChemicalForm.Phosphate,
-        PlantNutrient.Potash => ChemicalForm.Potash,
-        PlantNutrient.Sulfur => ChemicalForm.Sulfur,
-        PlantNutrient.Calcium => ChemicalForm.Calcium,
-        PlantNutrient.Magnesium => ChemicalForm.Magnesium,
-        PlantNutrient.Boron => ChemicalForm.Boron,
-        PlantNutrient.Zinc => ChemicalForm.Zinc,
-        PlantNutrient.Manganese => ChemicalForm.Manganese,
-        PlantNutrient.Chlorine => ChemicalForm.Chlorine,
-        _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, "This nutrient has no other form here."),
-    };
+    internal static ChemicalForm FormOf(PlantNutrient nutrient) =>
+        nutrient switch
+        {
+            PlantNutrient.Nitrogen => ChemicalForm.Nitrogen,
+            PlantNutrient.Phosphate => ChemicalForm.Phosphate,
+            PlantNutrient.Potash => ChemicalForm.Potash,
+            PlantNutrient.Sulfur => ChemicalForm.Sulfur,
+            PlantNutrient.Calcium => ChemicalForm.Calcium,
+            PlantNutrient.Magnesium => ChemicalForm.Magnesium,
+            PlantNutrient.Boron => ChemicalForm.Boron,
+            PlantNutrient.Zinc => ChemicalForm.Zinc,
+            PlantNutrient.Manganese => ChemicalForm.Manganese,
+            PlantNutrient.Chlorine => ChemicalForm.Chlorine,
+            _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, "This nutrient has no other form here."),
+        };
 
     /// <summary>The label, and what its compound must hold besides although the label is silent: the chlorine of potassium chloride,
     /// the sulfur of the sulfates. As pure as the first of N, P2O5 and K2O on the label says; a figure of the label is kept.</summary>
     internal static FertilizerAnalysis Completed(FertilizerAnalysis label, FertilizerSubstance substance)
     {
-        if (PureCompound(substance) is not { } pure || label.Holds.IsEmpty || PercentOrZero(label.Holds[0], pure) is not (> 0 and var leading))
+        if (
+            PureCompound(substance) is not { } pure
+            || label.Holds.IsEmpty
+            || PercentOrZero(label.Holds[0], pure) is not (> 0 and var leading)
+        )
         {
             return label;
         }
 
         double purity = label.Percent(label.Holds[0]) / leading;
-        return Enum.GetValues<PlantNutrient>().Where(n => label.Percent(n) <= 0 && PercentOrZero(n, pure) > 0)
+        return Enum.GetValues<PlantNutrient>()
+            .Where(n => label.Percent(n) <= 0 && PercentOrZero(n, pure) > 0)
             .Aggregate(label, (completed, nutrient) => completed.With(nutrient, purity * Percent(nutrient, pure)));
     }
 
     /// <summary>Percent of a nutrient in a pure form.</summary>
-    internal static double Percent(PlantNutrient nutrient, ChemicalForm pure) => 100 * ChemicalConversion.ExactFactor(pure, FormOf(nutrient));
+    internal static double Percent(PlantNutrient nutrient, ChemicalForm pure) =>
+        100 * ChemicalConversion.ExactFactor(pure, FormOf(nutrient));
 
     /// <summary>Percent of a nutrient in a pure compound; zero when the compound holds none of it.</summary>
     internal static double PercentOrZero(PlantNutrient nutrient, ChemicalForm pure)

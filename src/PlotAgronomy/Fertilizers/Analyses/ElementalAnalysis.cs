@@ -26,7 +26,11 @@ public sealed class ElementalAnalysis
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or an analysis no material can have.</exception>
     public static ElementalAnalysis Of(double nitrogenPercent, double phosphorusPercent, double potassiumPercent)
     {
-        var analysis = new ElementalAnalysis(Guard.Between(nitrogenPercent, 0, 100, "%"), Guard.Between(phosphorusPercent, 0, 100, "%"), Guard.Between(potassiumPercent, 0, 100, "%"));
+        var analysis = new ElementalAnalysis(
+            Guard.Between(nitrogenPercent, 0, 100, "%"),
+            Guard.Between(phosphorusPercent, 0, 100, "%"),
+            Guard.Between(potassiumPercent, 0, 100, "%")
+        );
         analysis.ToLabel();
         return analysis;
     }
@@ -39,18 +43,26 @@ public sealed class ElementalAnalysis
         ArgumentNullException.ThrowIfNull(label);
         return new ElementalAnalysis(
             label.Percent(PlantNutrient.Nitrogen),
-            label.Percent(PlantNutrient.Phosphate) * ChemicalConversion.ExactFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus),
-            label.Percent(PlantNutrient.Potash) * ChemicalConversion.ExactFactor(ChemicalForm.Potash, ChemicalForm.Potassium));
+            label.Percent(PlantNutrient.Phosphate)
+                * ChemicalConversion.ExactFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus),
+            label.Percent(PlantNutrient.Potash) * ChemicalConversion.ExactFactor(ChemicalForm.Potash, ChemicalForm.Potassium)
+        );
     }
 
     /// <summary>The label this would be: P2O5 = 2.2913 P, K2O = 1.2046 K, by exact atomic masses.</summary>
     /// <returns>The guaranteed analysis.</returns>
-    public FertilizerAnalysis ToLabel() => FertilizerAnalysis.Of(
-        NitrogenPercent,
-        PhosphorusPercent * ChemicalConversion.ExactFactor(ChemicalForm.Phosphorus, ChemicalForm.Phosphate),
-        PotassiumPercent * ChemicalConversion.ExactFactor(ChemicalForm.Potassium, ChemicalForm.Potash));
+    public FertilizerAnalysis ToLabel() =>
+        FertilizerAnalysis.Of(
+            NitrogenPercent,
+            PhosphorusPercent * ChemicalConversion.ExactFactor(ChemicalForm.Phosphorus, ChemicalForm.Phosphate),
+            PotassiumPercent * ChemicalConversion.ExactFactor(ChemicalForm.Potassium, ChemicalForm.Potash)
+        );
 
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>10 N, 4.36 P, 8.3 K %</c>.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{NitrogenPercent:0.##} N, {PhosphorusPercent:0.##} P, {PotassiumPercent:0.##} K %");
+    public override string ToString() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{NitrogenPercent:0.##} N, {PhosphorusPercent:0.##} P, {PotassiumPercent:0.##} K %"
+        );
 }

@@ -12,8 +12,15 @@ public sealed class FertilizerAnalysis
     private const double Dust = 1e-9;
 
     private static readonly PlantNutrient[] Nutrients = Enum.GetValues<PlantNutrient>();
-    private static readonly Lazy<double[]> Ceilings = new(() => [.. Nutrients.Select(n =>
-        n is PlantNutrient.Copper or PlantNutrient.Iron ? 100 : CompoundCeilings.Percent(n, CompoundCeilings.RichestForm(n)))]);
+    private static readonly Lazy<double[]> Ceilings = new(() =>
+        [
+            .. Nutrients.Select(n =>
+                n is PlantNutrient.Copper or PlantNutrient.Iron
+                    ? 100
+                    : CompoundCeilings.Percent(n, CompoundCeilings.RichestForm(n))
+            ),
+        ]
+    );
 
     private readonly double[] percents;
 
@@ -34,7 +41,11 @@ public sealed class FertilizerAnalysis
         Guard.Between(phosphatePercent, 0, 100, "%");
         Guard.Between(potashPercent, 0, 100, "%");
         var percents = new double[Nutrients.Length];
-        (percents[(int)PlantNutrient.Nitrogen], percents[(int)PlantNutrient.Phosphate], percents[(int)PlantNutrient.Potash]) = (nitrogenPercent, phosphatePercent, potashPercent);
+        (percents[(int)PlantNutrient.Nitrogen], percents[(int)PlantNutrient.Phosphate], percents[(int)PlantNutrient.Potash]) = (
+            nitrogenPercent,
+            phosphatePercent,
+            potashPercent
+        );
         return Checked(percents);
     }
 
@@ -61,7 +72,11 @@ public sealed class FertilizerAnalysis
             string number = string.Concat(part.TakeWhile(c => char.IsAsciiDigit(c) || c == '.'));
             string symbol = part[number.Length..].Trim();
             PlantNutrient? nutrient = i < 3 && symbol.Length == 0 ? Nutrients[i] : NutrientSymbols.Find(symbol);
-            if (nutrient is null || !seen.Add(nutrient.Value) || !double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent))
+            if (
+                nutrient is null
+                || !seen.Add(nutrient.Value)
+                || !double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double percent)
+            )
             {
                 return false;
             }
@@ -126,21 +141,35 @@ public sealed class FertilizerAnalysis
             double limit = CompoundCeilings.PercentOrZero(nutrient, pure);
             if (limit > 0 && Percent(nutrient) > limit)
             {
-                throw new ArgumentOutOfRangeException(nameof(substance), Percent(nutrient), string.Create(CultureInfo.InvariantCulture,
-                    $"{nutrient} must be at most {limit:0.0#} %: no {substance} holds more, even pure."));
+                throw new ArgumentOutOfRangeException(
+                    nameof(substance),
+                    Percent(nutrient),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{nutrient} must be at most {limit:0.0#} %: no {substance} holds more, even pure."
+                    )
+                );
             }
         }
     }
 
     /// <summary>The analysis as a tag prints it.</summary>
     /// <returns>Text such as <c>21-0-0-24S</c>.</returns>
-    public override string ToString() => string.Join('-', Nutrients
-        .Where(n => (int)n < 3 || percents[(int)n] > 0)
-        .Select(n => percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture) + ((int)n < 3 ? "" : NutrientSymbols.Of(n))));
+    public override string ToString() =>
+        string.Join(
+            '-',
+            Nutrients
+                .Where(n => (int)n < 3 || percents[(int)n] > 0)
+                .Select(n =>
+                    percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture) + ((int)n < 3 ? "" : NutrientSymbols.Of(n))
+                )
+        );
 
-    internal static bool AreAlike(FertilizerAnalysis one, FertilizerAnalysis other) => one.percents.AsSpan().SequenceEqual(other.percents);
+    internal static bool AreAlike(FertilizerAnalysis one, FertilizerAnalysis other) =>
+        one.percents.AsSpan().SequenceEqual(other.percents);
 
-    internal static FertilizerAnalysis Checked(double[] percents) => Impossible(percents) is { } fault ? throw fault : new FertilizerAnalysis(percents);
+    internal static FertilizerAnalysis Checked(double[] percents) =>
+        Impossible(percents) is { } fault ? throw fault : new FertilizerAnalysis(percents);
 
     private static ArgumentOutOfRangeException? Impossible(double[] percents)
     {
@@ -161,10 +190,15 @@ public sealed class FertilizerAnalysis
         }
 
         // Oxides overstate what is there: the elements themselves must fit into the package.
-        double elements = percents.Sum() - percents[1] - percents[2]
+        double elements =
+            percents.Sum()
+            - percents[1]
+            - percents[2]
             + (percents[1] * ChemicalConversion.ExactFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus))
             + (percents[2] * ChemicalConversion.ExactFactor(ChemicalForm.Potash, ChemicalForm.Potassium));
-        return elements > 100 + Dust ? Fault("analysis", elements, $"All nutrients together, as elements, must be at most 100 %, found {elements:0.##} %.") : null;
+        return elements > 100 + Dust
+            ? Fault("analysis", elements, $"All nutrients together, as elements, must be at most 100 %, found {elements:0.##} %.")
+            : null;
     }
 
     private static ArgumentOutOfRangeException Fault(string name, double value, FormattableString message) =>

@@ -23,15 +23,27 @@ public sealed class LabelIndex
     /// <returns>The index.</returns>
     /// <exception cref="ArgumentException">A negative value, or a guarantee worth nothing.</exception>
     /// <remarks>index = 100 x sum(found x value) / sum(guaranteed x value).</remarks>
-    public static LabelIndex Of(FertilizerAnalysis guaranteed, FertilizerAnalysis found, decimal nitrogenValue, decimal phosphateValue, decimal potashValue)
+    public static LabelIndex Of(
+        FertilizerAnalysis guaranteed,
+        FertilizerAnalysis found,
+        decimal nitrogenValue,
+        decimal phosphateValue,
+        decimal potashValue
+    )
     {
         ArgumentNullException.ThrowIfNull(guaranteed);
         ArgumentNullException.ThrowIfNull(found);
-        double[] values = [(double)Guard.AtLeast(nitrogenValue, 0m, "per lb"), (double)Guard.AtLeast(phosphateValue, 0m, "per lb"), (double)Guard.AtLeast(potashValue, 0m, "per lb")];
+        double[] values =
+        [
+            (double)Guard.AtLeast(nitrogenValue, 0m, "per lb"),
+            (double)Guard.AtLeast(phosphateValue, 0m, "per lb"),
+            (double)Guard.AtLeast(potashValue, 0m, "per lb"),
+        ];
         double worth = Worth(guaranteed);
         Guard.Above(worth, 0, "(the value of the guarantee)", nameof(guaranteed));
         return new LabelIndex(100 * Worth(found) / worth);
 
-        double Worth(FertilizerAnalysis analysis) => values.Select((value, i) => value * analysis.Percent((PlantNutrient)i)).Sum();
+        double Worth(FertilizerAnalysis analysis) =>
+            values.Select((value, i) => value * analysis.Percent((PlantNutrient)i)).Sum();
     }
 }

@@ -16,7 +16,8 @@ public static class FertilizerRate
     {
         ArgumentNullException.ThrowIfNull(analysis);
         double percent = analysis.Percent(nutrient);
-        return percent > 0 ? ApplicationRate.FromPoundsPerAcre(FertilizerMath.ProductFor(need.PoundsPerAcre, percent))
+        return percent > 0
+            ? ApplicationRate.FromPoundsPerAcre(FertilizerMath.ProductFor(need.PoundsPerAcre, percent))
             : throw new ArgumentException($"{analysis} holds no {nutrient}.", nameof(analysis));
     }
 
@@ -42,7 +43,9 @@ public static class FertilizerRate
     {
         ArgumentNullException.ThrowIfNull(analysis);
         double pounds = product.Pounds;
-        return Mass.FromPounds(FertilizerMath.NutrientIn(Guard.AtLeast(pounds, 0, "lb", nameof(product)), analysis.Percent(nutrient)));
+        return Mass.FromPounds(
+            FertilizerMath.NutrientIn(Guard.AtLeast(pounds, 0, "lb", nameof(product)), analysis.Percent(nutrient))
+        );
     }
 
     /// <summary>Weight of a nutrient in one US gallon of a liquid.</summary>
@@ -56,7 +59,9 @@ public static class FertilizerRate
     {
         ArgumentNullException.ThrowIfNull(analysis);
         double poundsPerGallon = density.PoundsPerUSGallon;
-        return Mass.FromPounds(FertilizerMath.NutrientIn(Guard.Above(poundsPerGallon, 0, "lb/gal", nameof(density)), analysis.Percent(nutrient)));
+        return Mass.FromPounds(
+            FertilizerMath.NutrientIn(Guard.Above(poundsPerGallon, 0, "lb/gal", nameof(density)), analysis.Percent(nutrient))
+        );
     }
 
     /// <summary>Volume of a liquid that brings a rate of one nutrient to an area.</summary>
@@ -68,7 +73,13 @@ public static class FertilizerRate
     /// <returns>Volume of the liquid.</returns>
     /// <exception cref="ArgumentException">The liquid holds none of the nutrient, or a value outside its range.</exception>
     /// <remarks>volume = need x area / (density x percent / 100).</remarks>
-    public static Volume LiquidFor(FertilizerAnalysis analysis, PlantNutrient nutrient, ApplicationRate need, Density density, Area area)
+    public static Volume LiquidFor(
+        FertilizerAnalysis analysis,
+        PlantNutrient nutrient,
+        ApplicationRate need,
+        Density density,
+        Area area
+    )
     {
         double poundsPerCubicFoot = density.PoundsPerCubicFoot;
         double pounds = ForNutrient(analysis, nutrient, need).Over(area).Pounds;

@@ -31,7 +31,11 @@ public sealed class NutrientBalance
     /// <returns>Text such as <c>K2O 100 lb/ac of 90 lb/ac (111 %)</c>.</returns>
     public override string ToString() =>
         $"{NutrientSymbols.Of(Nutrient)} {Amounts.Print(Delivered, decimals: 1)}"
-        + (PercentOfNeed is { } percent ? $" of {Amounts.Print(AtLeast, decimals: 1)} ({Amounts.Print(percent, 0)} %)" : " (none needed)");
+        + (
+            PercentOfNeed is { } percent
+                ? $" of {Amounts.Print(AtLeast, decimals: 1)} ({Amounts.Print(percent, 0)} %)"
+                : " (none needed)"
+        );
 
     private static ApplicationRate Excess(ApplicationRate over, ApplicationRate under) =>
         ApplicationRate.FromPoundsPerAcre(Math.Max(0, over.PoundsPerAcre - under.PoundsPerAcre));

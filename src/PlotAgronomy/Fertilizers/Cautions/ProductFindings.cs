@@ -10,24 +10,43 @@ internal static class ProductFindings
     /// <summary>Taken when the pH is not known: below the pH that raises the loss.</summary>
     private const double NeutralPh = 7;
 
-    internal static IEnumerable<Finding> Of(ImmutableArray<(FertilizerProduct Product, Mass Spread)> products, ImmutableArray<NutrientBalance> balances, FieldConditions field)
+    internal static IEnumerable<Finding> Of(
+        ImmutableArray<(FertilizerProduct Product, Mass Spread)> products,
+        ImmutableArray<NutrientBalance> balances,
+        FieldConditions field
+    )
     {
         var substances = products.Select(p => p.Product.Substance).ToHashSet();
         bool touchesSeed = field.TouchesSeed || field.SeedRowLimit is not null;
-        bool urea = substances.Contains(FertilizerSubstance.Urea) || substances.Contains(FertilizerSubstance.UreaAmmoniumNitrateSolution);
+        bool urea =
+            substances.Contains(FertilizerSubstance.Urea) || substances.Contains(FertilizerSubstance.UreaAmmoniumNitrateSolution);
         if (urea && field.IsIncorporated != true)
         {
-            yield return FindingCatalog.Create("fertilizer-surface-urea", ("rain", Amounts.Print(FertilizerLimits.Of("urea-burying-rain"), 2)));
+            yield return FindingCatalog.Create(
+                "fertilizer-surface-urea",
+                ("rain", Amounts.Print(FertilizerLimits.Of("urea-burying-rain"), 2))
+            );
         }
 
-        if (urea && field is { IsIncorporated: not true, SoilTemperature: { } temperature } && UreaLoss.PlanningLoss(temperature, field.SoilPh ?? NeutralPh) is { } loss)
+        if (
+            urea
+            && field is { IsIncorporated: not true, SoilTemperature: { } temperature }
+            && UreaLoss.PlanningLoss(temperature, field.SoilPh ?? NeutralPh) is { } loss
+        )
         {
-            yield return FindingCatalog.Create("fertilizer-surface-urea-loss", ("loss", loss.ToString()), ("temperature", Amounts.Print(temperature.DegreesFahrenheit, 0)));
+            yield return FindingCatalog.Create(
+                "fertilizer-surface-urea-loss",
+                ("loss", loss.ToString()),
+                ("temperature", Amounts.Print(temperature.DegreesFahrenheit, 0))
+            );
         }
 
         if (substances.Contains(FertilizerSubstance.AmmoniumNitrate))
         {
-            yield return FindingCatalog.Create("fertilizer-ammonium-nitrate", ("limit", Amounts.Print(FertilizerLimits.Of("ammonium-nitrate-storage"), 0)));
+            yield return FindingCatalog.Create(
+                "fertilizer-ammonium-nitrate",
+                ("limit", Amounts.Print(FertilizerLimits.Of("ammonium-nitrate-storage"), 0))
+            );
         }
 
         foreach (var caution in MixCompatibility.Cautions(substances))
@@ -40,7 +59,9 @@ internal static class ProductFindings
             yield return caution;
         }
 
-        bool salty = balances.Any(b => b.Nutrient is PlantNutrient.Nitrogen or PlantNutrient.Potash && b.Delivered > ApplicationRate.Zero);
+        bool salty = balances.Any(b =>
+            b.Nutrient is PlantNutrient.Nitrogen or PlantNutrient.Potash && b.Delivered > ApplicationRate.Zero
+        );
         if (touchesSeed && salty)
         {
             yield return FindingCatalog.Create("fertilizer-seed-contact");
@@ -61,20 +82,35 @@ internal static class ProductFindings
             yield return FindingCatalog.Create("fertilizer-water-and-weather");
         }
     }
+
     /// <summary>The chlorine of a mixed grade is not known from its label; that of potassium chloride is counted.</summary>
-    private static IEnumerable<Finding> ChlorineUnstated(ImmutableArray<(FertilizerProduct Product, Mass Spread)> products, ImmutableArray<NutrientBalance> balances)
+    private static IEnumerable<Finding> ChlorineUnstated(
+        ImmutableArray<(FertilizerProduct Product, Mass Spread)> products,
+        ImmutableArray<NutrientBalance> balances
+    )
     {
         if (balances.FirstOrDefault(b => b is { Nutrient: PlantNutrient.Chlorine, AtMost: not null }) is not { } limited)
         {
             yield break;
         }
 
-        double perPotash = ChemicalConversion.ExactFactor(ChemicalForm.PotassiumChloride, ChemicalForm.Chlorine) / ChemicalConversion.ExactFactor(ChemicalForm.PotassiumChloride, ChemicalForm.Potash);
+        double perPotash =
+            ChemicalConversion.ExactFactor(ChemicalForm.PotassiumChloride, ChemicalForm.Chlorine)
+            / ChemicalConversion.ExactFactor(ChemicalForm.PotassiumChloride, ChemicalForm.Potash);
         foreach (var (product, _) in products)
         {
-            if (product.Substance == FertilizerSubstance.Mixture && product.Analysis.Percent(PlantNutrient.Potash) > 0 && product.Analysis.Percent(PlantNutrient.Chlorine) <= 0)
+            if (
+                product.Substance == FertilizerSubstance.Mixture
+                && product.Analysis.Percent(PlantNutrient.Potash) > 0
+                && product.Analysis.Percent(PlantNutrient.Chlorine) <= 0
+            )
             {
-                yield return FindingCatalog.Create("fertilizer-chlorine-unstated", ("product", product.ToString()), ("factor", Amounts.Print(perPotash, 2)), ("limit", Amounts.Print(limited.AtMost!.Value, decimals: 1)));
+                yield return FindingCatalog.Create(
+                    "fertilizer-chlorine-unstated",
+                    ("product", product.ToString()),
+                    ("factor", Amounts.Print(perPotash, 2)),
+                    ("limit", Amounts.Print(limited.AtMost!.Value, decimals: 1))
+                );
             }
         }
     }

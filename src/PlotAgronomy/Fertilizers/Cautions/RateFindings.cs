@@ -8,7 +8,9 @@ internal static class RateFindings
 {
     private static readonly (PlantNutrient Nutrient, string Limit)[] Sane =
     [
-        (PlantNutrient.Nitrogen, "sane-nitrogen"), (PlantNutrient.Phosphate, "sane-phosphate"), (PlantNutrient.Potash, "sane-potash"),
+        (PlantNutrient.Nitrogen, "sane-nitrogen"),
+        (PlantNutrient.Phosphate, "sane-phosphate"),
+        (PlantNutrient.Potash, "sane-potash"),
     ];
 
     internal static IEnumerable<Finding> Of(ImmutableArray<NutrientBalance> balances, FieldConditions field)
@@ -29,13 +31,19 @@ internal static class RateFindings
 
     private static IEnumerable<Finding> Of(NutrientBalance balance, FieldConditions field)
     {
-        string symbol = NutrientSymbols.Of(balance.Nutrient), rate = Amounts.Print(balance.Delivered, decimals: 1);
+        string symbol = NutrientSymbols.Of(balance.Nutrient),
+            rate = Amounts.Print(balance.Delivered, decimals: 1);
         double pounds = Math.Max(balance.Delivered.PoundsPerAcre, balance.AtLeast.PoundsPerAcre);
         foreach (var (nutrient, limit) in Sane)
         {
             if (balance.Nutrient == nutrient && pounds >= FertilizerLimits.Of(limit))
             {
-                yield return FindingCatalog.Create("fertilizer-rate-high", ("nutrient", symbol), ("rate", Amounts.Print(pounds, 1)), ("limit", Amounts.Print(FertilizerLimits.Of(limit), 0)));
+                yield return FindingCatalog.Create(
+                    "fertilizer-rate-high",
+                    ("nutrient", symbol),
+                    ("rate", Amounts.Print(pounds, 1)),
+                    ("limit", Amounts.Print(FertilizerLimits.Of(limit), 0))
+                );
             }
         }
 
@@ -62,11 +70,18 @@ internal static class RateFindings
 
         if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > FertilizerLimits.Of("boron-hard"))
         {
-            yield return FindingCatalog.Create("fertilizer-boron-toxic", ("rate", rate), ("limit", Amounts.Print(FertilizerLimits.Of("boron-hard"), 1)));
+            yield return FindingCatalog.Create(
+                "fertilizer-boron-toxic",
+                ("rate", rate),
+                ("limit", Amounts.Print(FertilizerLimits.Of("boron-hard"), 1))
+            );
         }
         else if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > 0)
         {
-            yield return FindingCatalog.Create("fertilizer-boron-narrow", ("rate", Amounts.Print(balance.Delivered, decimals: 2)));
+            yield return FindingCatalog.Create(
+                "fertilizer-boron-narrow",
+                ("rate", Amounts.Print(balance.Delivered, decimals: 2))
+            );
         }
     }
 }

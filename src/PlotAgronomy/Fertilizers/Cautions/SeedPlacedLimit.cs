@@ -7,10 +7,22 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>The most fertilizer that may lie near seed in the row. No urea, UAN or thiosulfate there at all.</summary>
 public sealed class SeedPlacedLimit
 {
-    private static readonly Lazy<ImmutableArray<SeedPlacedLimit>> Everything = new(() => [.. CsvTable.Embedded("Fertilizers/Data/seed-placed-limits.csv").Rows.Select(FromRow)]);
+    private static readonly Lazy<ImmutableArray<SeedPlacedLimit>> Everything = new(() =>
+        [.. CsvTable.Embedded("Fertilizers/Data/seed-placed-limits.csv").Rows.Select(FromRow)]
+    );
 
-    private SeedPlacedLimit(string crop, Length? spacingLow, Length? spacingHigh, string soil, CountedNutrients counted, string placement,
-        ApplicationRate? limit, Fraction? partOfCorn, string sourceId, DataStatus status)
+    private SeedPlacedLimit(
+        string crop,
+        Length? spacingLow,
+        Length? spacingHigh,
+        string soil,
+        CountedNutrients counted,
+        string placement,
+        ApplicationRate? limit,
+        Fraction? partOfCorn,
+        string sourceId,
+        DataStatus status
+    )
     {
         Crop = crop;
         RowSpacingLow = spacingLow;
@@ -65,7 +77,9 @@ public sealed class SeedPlacedLimit
     {
         ArgumentNullException.ThrowIfNull(analysis);
         double counted = CountedPercent(analysis);
-        return Limit is { } limit && counted > 0 ? ApplicationRate.FromPoundsPerAcre(FertilizerMath.ProductFor(limit.PoundsPerAcre, counted)) : null;
+        return Limit is { } limit && counted > 0
+            ? ApplicationRate.FromPoundsPerAcre(FertilizerMath.ProductFor(limit.PoundsPerAcre, counted))
+            : null;
     }
 
     /// <summary>Limit for the same crop, soil and placement at another row spacing: the limit goes with the feet of row on an acre.</summary>
@@ -87,22 +101,36 @@ public sealed class SeedPlacedLimit
     }
 
     /// <summary>Percent of a product that this limit counts.</summary>
-    internal double CountedPercent(FertilizerAnalysis analysis) => Counted switch
-    {
-        CountedNutrients.NitrogenPotash => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash),
-        CountedNutrients.NitrogenPotashSulfur => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash) + analysis.Percent(PlantNutrient.Sulfur),
-        _ => 100,
-    };
+    internal double CountedPercent(FertilizerAnalysis analysis) =>
+        Counted switch
+        {
+            CountedNutrients.NitrogenPotash => analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Potash),
+            CountedNutrients.NitrogenPotashSulfur => analysis.Percent(PlantNutrient.Nitrogen)
+                + analysis.Percent(PlantNutrient.Potash)
+                + analysis.Percent(PlantNutrient.Sulfur),
+            _ => 100,
+        };
 
     /// <summary>Whether a material must stay out of the seed row altogether.</summary>
     internal static bool IsBarredFromTheRow(FertilizerSubstance substance) =>
-        substance is FertilizerSubstance.Urea or FertilizerSubstance.UreaAmmoniumNitrateSolution or FertilizerSubstance.AmmoniumThiosulfate;
+        substance
+            is FertilizerSubstance.Urea
+                or FertilizerSubstance.UreaAmmoniumNitrateSolution
+                or FertilizerSubstance.AmmoniumThiosulfate;
 
-    private static SeedPlacedLimit FromRow(CsvRow row) => new(
-        row.Text("crop"), Inches(row.NumberOrNull("row_spacing_low_in")), Inches(row.NumberOrNull("row_spacing_high_in")), row.Text("soil"),
-        row.Choice<CountedNutrients>("counted"), row.Text("placement"),
-        row.NumberOrNull("limit_lb_per_acre") is { } limit ? ApplicationRate.FromPoundsPerAcre(limit) : null,
-        row.NumberOrNull("percent_of_corn") is { } percent ? Fraction.FromPercent(percent) : null, row.SourceId(), row.Status());
+    private static SeedPlacedLimit FromRow(CsvRow row) =>
+        new(
+            row.Text("crop"),
+            Inches(row.NumberOrNull("row_spacing_low_in")),
+            Inches(row.NumberOrNull("row_spacing_high_in")),
+            row.Text("soil"),
+            row.Choice<CountedNutrients>("counted"),
+            row.Text("placement"),
+            row.NumberOrNull("limit_lb_per_acre") is { } limit ? ApplicationRate.FromPoundsPerAcre(limit) : null,
+            row.NumberOrNull("percent_of_corn") is { } percent ? Fraction.FromPercent(percent) : null,
+            row.SourceId(),
+            row.Status()
+        );
 
     private static Length? Inches(double? inches) => inches is { } value ? Length.FromInches(value) : null;
 }

@@ -8,10 +8,20 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class SetbackRule
 {
     private static readonly Lazy<ImmutableArray<SetbackRule>> Everything = new(() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/setbacks.csv", "rule", "text", "distance_ft", "source_id", "locator", "status").Rows
-            .Select(r => new SetbackRule(r.Text("rule"), r.Text("text"), r.NumberOrNull("distance_ft") is { } feet ? Length.FromFeet(feet) : null, r.SourceId()))]);
+        [
+            .. CsvTable
+                .Embedded("Fertilizers/Data/setbacks.csv", "rule", "text", "distance_ft", "source_id", "locator", "status")
+                .Rows.Select(r => new SetbackRule(
+                    r.Text("rule"),
+                    r.Text("text"),
+                    r.NumberOrNull("distance_ft") is { } feet ? Length.FromFeet(feet) : null,
+                    r.SourceId()
+                )),
+        ]
+    );
 
-    private SetbackRule(string rule, string text, Length? distance, string sourceId) => (Rule, Text, Distance, SourceId) = (rule, text, distance, sourceId);
+    private SetbackRule(string rule, string text, Length? distance, string sourceId) =>
+        (Rule, Text, Distance, SourceId) = (rule, text, distance, sourceId);
 
     /// <summary>Gets the rules, in the order of the table.</summary>
     public static ImmutableArray<SetbackRule> Examples => Everything.Value;

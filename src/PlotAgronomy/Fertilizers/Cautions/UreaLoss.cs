@@ -8,11 +8,45 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class UreaLoss
 {
     private static readonly Lazy<ImmutableArray<UreaLoss>> Trials = new(() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/urea-loss.csv", "product", "placement", "conditions", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows.Select(FromRow)]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Fertilizers/Data/urea-loss.csv",
+                    "product",
+                    "placement",
+                    "conditions",
+                    "lost_low_pct",
+                    "lost_high_pct",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(FromRow),
+        ]
+    );
 
     private static readonly Lazy<ImmutableArray<(double? Low, double? High, PercentRange Lost)>> Planning = new(() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/urea-planning.csv", "temperature_low_f", "temperature_high_f", "lost_low_pct", "lost_high_pct", "source_id", "locator", "status").Rows
-            .Select(r => (r.NumberOrNull("temperature_low_f"), r.NumberOrNull("temperature_high_f"), new PercentRange(r.Number("lost_low_pct"), r.Number("lost_high_pct"))))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Fertilizers/Data/urea-planning.csv",
+                    "temperature_low_f",
+                    "temperature_high_f",
+                    "lost_low_pct",
+                    "lost_high_pct",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r =>
+                    (
+                        r.NumberOrNull("temperature_low_f"),
+                        r.NumberOrNull("temperature_high_f"),
+                        new PercentRange(r.Number("lost_low_pct"), r.Number("lost_high_pct"))
+                    )
+                ),
+        ]
+    );
 
     private UreaLoss(string product, string placement, string conditions, PercentRange lost, string sourceId) =>
         (Product, Placement, Conditions, LostOfApplied, SourceId) = (product, placement, conditions, lost, sourceId);
@@ -62,6 +96,12 @@ public sealed class UreaLoss
         return null;
     }
 
-    private static UreaLoss FromRow(CsvRow row) => new(
-        row.Text("product"), row.Text("placement"), row.Text("conditions"), new PercentRange(row.Number("lost_low_pct"), row.Number("lost_high_pct")), row.SourceId());
+    private static UreaLoss FromRow(CsvRow row) =>
+        new(
+            row.Text("product"),
+            row.Text("placement"),
+            row.Text("conditions"),
+            new PercentRange(row.Number("lost_low_pct"), row.Number("lost_high_pct")),
+            row.SourceId()
+        );
 }

@@ -8,7 +8,9 @@ namespace PlotAgronomy.Fertilizers;
 /// conversion there and back returns the same number; rounded handbook factors do not promise that.</remarks>
 public static class ChemicalConversion
 {
-    private static readonly Lazy<FrozenDictionary<(string From, string To, string Source), double>> Published = new(LoadPublished);
+    private static readonly Lazy<FrozenDictionary<(string From, string To, string Source), double>> Published = new(
+        LoadPublished
+    );
 
     /// <summary>Mass of one form that holds the same nutrient as one unit of mass of another.</summary>
     /// <param name="from">Form the mass is stated in.</param>
@@ -20,7 +22,10 @@ public static class ChemicalConversion
     {
         Guard.Defined(from);
         Guard.Defined(to);
-        var (fromAtoms, toAtoms) = (ChemicalFormula.Atoms(ChemicalFormula.Of(from)), ChemicalFormula.Atoms(ChemicalFormula.Of(to)));
+        var (fromAtoms, toAtoms) = (
+            ChemicalFormula.Atoms(ChemicalFormula.Of(from)),
+            ChemicalFormula.Atoms(ChemicalFormula.Of(to))
+        );
         string element = SharedElement(fromAtoms, toAtoms)
             ?? throw new ArgumentException($"{from} and {to} have no nutrient element in common.", nameof(to));
         return ChemicalFormula.MolarMass(to) / toAtoms[element] / (ChemicalFormula.MolarMass(from) / fromAtoms[element]);
@@ -37,7 +42,8 @@ public static class ChemicalConversion
         Guard.Defined(from);
         Guard.Defined(to);
         Guard.NotBlank(sourceId);
-        return Published.Value.TryGetValue((from.ToString(), to.ToString(), sourceId), out double factor) ? factor
+        return Published.Value.TryGetValue((from.ToString(), to.ToString(), sourceId), out double factor)
+            ? factor
             : throw new ArgumentException($"{sourceId} prints no factor from {from} to {to}.", nameof(sourceId));
     }
 
@@ -48,9 +54,17 @@ public static class ChemicalConversion
 
     /// <summary>The element that carries the nutrient: the one both share, oxygen and hydrogen (and carbon) last.</summary>
     private static string? SharedElement(Dictionary<string, int> from, Dictionary<string, int> to) =>
-        from.Keys.Where(to.ContainsKey).Where(e => e is not ("O" or "H" or "C")).OrderBy(e => e, StringComparer.Ordinal).FirstOrDefault();
+        from
+            .Keys.Where(to.ContainsKey)
+            .Where(e => e is not ("O" or "H" or "C"))
+            .OrderBy(e => e, StringComparer.Ordinal)
+            .FirstOrDefault();
 
     private static FrozenDictionary<(string From, string To, string Source), double> LoadPublished() =>
-        CsvTable.Embedded("Fertilizers/Data/published-factors.csv", "from", "to", "factor", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => (r.Choice<ChemicalForm>("from").ToString(), r.Choice<ChemicalForm>("to").ToString(), r.SourceId()), r => r.Number("factor"));
+        CsvTable
+            .Embedded("Fertilizers/Data/published-factors.csv", "from", "to", "factor", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(
+                r => (r.Choice<ChemicalForm>("from").ToString(), r.Choice<ChemicalForm>("to").ToString(), r.SourceId()),
+                r => r.Number("factor")
+            );
 }

@@ -7,9 +7,19 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>Litter varies widely: analyse the lot. A single printed figure has both ends alike.</remarks>
 public sealed class Manure
 {
-    private static readonly Lazy<ImmutableArray<Manure>> Everything = new(() => [.. CsvTable.Embedded("Fertilizers/Data/manures.csv").Rows.Select(FromRow)]);
+    private static readonly Lazy<ImmutableArray<Manure>> Everything = new(() =>
+        [.. CsvTable.Embedded("Fertilizers/Data/manures.csv").Rows.Select(FromRow)]
+    );
 
-    private Manure(string id, string name, PoundsPerTonRange nitrogen, PoundsPerTonRange phosphate, PoundsPerTonRange potash, string sourceId, DataStatus status)
+    private Manure(
+        string id,
+        string name,
+        PoundsPerTonRange nitrogen,
+        PoundsPerTonRange phosphate,
+        PoundsPerTonRange potash,
+        string sourceId,
+        DataStatus status
+    )
     {
         Id = id;
         Name = name;
@@ -59,7 +69,15 @@ public sealed class Manure
     /// <returns>The lot.</returns>
     /// <exception cref="ArgumentException">No name, or a value outside its range.</exception>
     public static Manure Analyzed(string name, double nitrogen, double phosphate, double potash) =>
-        new("analyzed", Guard.NotBlank(name), PoundsPerTonRange.Of(nitrogen, nitrogen), PoundsPerTonRange.Of(phosphate, phosphate), PoundsPerTonRange.Of(potash, potash), "PRACTICE", DataStatus.Read);
+        new(
+            "analyzed",
+            Guard.NotBlank(name),
+            PoundsPerTonRange.Of(nitrogen, nitrogen),
+            PoundsPerTonRange.Of(phosphate, phosphate),
+            PoundsPerTonRange.Of(potash, potash),
+            "PRACTICE",
+            DataStatus.Read
+        );
 
     /// <summary>Rate that brings a need of available nitrogen, and what else it brings.</summary>
     /// <param name="need">Available nitrogen wanted.</param>
@@ -83,8 +101,13 @@ public sealed class Manure
     private ManureRate Rate(ApplicationRate need, PoundsPerTonRange content, Fraction available, string basis)
     {
         Guard.Above(content.Low, 0, $"lb {basis} per ton", nameof(content));
-        return new ManureRate(this, need, basis,
-            End(need.PoundsPerAcre / content.High, available, rich: true), End(need.PoundsPerAcre / content.Low, available, rich: false));
+        return new ManureRate(
+            this,
+            need,
+            basis,
+            End(need.PoundsPerAcre / content.High, available, rich: true),
+            End(need.PoundsPerAcre / content.Low, available, rich: false)
+        );
     }
 
     /// <summary>The lot at the rich end of every range, or at the poor end.</summary>
@@ -98,10 +121,20 @@ public sealed class Manure
             Potash = Brings(Potash),
         };
 
-        ApplicationRate Brings(PoundsPerTonRange content) => ApplicationRate.FromPoundsPerAcre(tonsPerAcre * (rich ? content.High : content.Low));
+        ApplicationRate Brings(PoundsPerTonRange content) =>
+            ApplicationRate.FromPoundsPerAcre(tonsPerAcre * (rich ? content.High : content.Low));
     }
 
-    private static Manure FromRow(CsvRow row) => new(row.Text("id"), row.Text("name"), Range(row, "n"), Range(row, "p2o5"), Range(row, "k2o"), row.SourceId(), row.Status());
+    private static Manure FromRow(CsvRow row) =>
+        new(
+            row.Text("id"),
+            row.Text("name"),
+            Range(row, "n"),
+            Range(row, "p2o5"),
+            Range(row, "k2o"),
+            row.SourceId(),
+            row.Status()
+        );
 
     private static PoundsPerTonRange Range(CsvRow row, string nutrient) =>
         PoundsPerTonRange.Of(row.Number($"{nutrient}_low_lb_per_ton"), row.Number($"{nutrient}_high_lb_per_ton"));

@@ -7,11 +7,37 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class ManureAvailability
 {
     private static readonly Lazy<ImmutableArray<ManureAvailability>> Everything = new(() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/manure-availability.csv", "id", "situation", "pool", "available_pct", "source_id", "locator", "status").Rows
-            .Select(r => new ManureAvailability(r.Text("id"), r.Text("situation"), r.Text("pool"), Fraction.FromPercent(r.Number("available_pct")), r.SourceId(), r.Status()))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Fertilizers/Data/manure-availability.csv",
+                    "id",
+                    "situation",
+                    "pool",
+                    "available_pct",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new ManureAvailability(
+                    r.Text("id"),
+                    r.Text("situation"),
+                    r.Text("pool"),
+                    Fraction.FromPercent(r.Number("available_pct")),
+                    r.SourceId(),
+                    r.Status()
+                )),
+        ]
+    );
 
-    private ManureAvailability(string id, string situation, string pool, Fraction available, string sourceId, DataStatus status) =>
-        (Id, Situation, Pool, Available, SourceId, Status) = (id, situation, pool, available, sourceId, status);
+    private ManureAvailability(
+        string id,
+        string situation,
+        string pool,
+        Fraction available,
+        string sourceId,
+        DataStatus status
+    ) => (Id, Situation, Pool, Available, SourceId, Status) = (id, situation, pool, available, sourceId, status);
 
     /// <summary>Gets the rows of the table.</summary>
     public static ImmutableArray<ManureAvailability> All => Everything.Value;
@@ -39,5 +65,6 @@ public sealed class ManureAvailability
     /// <returns>The row.</returns>
     /// <exception cref="KeyNotFoundException">No such row.</exception>
     public static ManureAvailability Find(string id) =>
-        All.FirstOrDefault(a => a.Id == Guard.NotBlank(id)) ?? throw new KeyNotFoundException($"No availability has the id '{id}'.");
+        All.FirstOrDefault(a => a.Id == Guard.NotBlank(id))
+        ?? throw new KeyNotFoundException($"No availability has the id '{id}'.");
 }

@@ -33,15 +33,23 @@ public sealed class ManureRate : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [Line("Rich lot", RichLot), Line("Poor lot", PoorLot)];
 
-    private WorkedLine Line(string label, ManureRateEnd end) => new(label, $"need of {Basis} / available {Basis} per ton",
-        $"{Amounts.Print(end.Rate, "ton/ac", 3)}; brings N {Amounts.Print(end.AvailableNitrogen, decimals: 1)}, P2O5 {Amounts.Print(end.Phosphate, decimals: 1)}, K2O {Amounts.Print(end.Potash, decimals: 1)}", Manure.SourceId);
+    private WorkedLine Line(string label, ManureRateEnd end) =>
+        new(
+            label,
+            $"need of {Basis} / available {Basis} per ton",
+            $"{Amounts.Print(end.Rate, "ton/ac", 3)}; brings N {Amounts.Print(end.AvailableNitrogen, decimals: 1)}, P2O5 {Amounts.Print(end.Phosphate, decimals: 1)}, K2O {Amounts.Print(end.Potash, decimals: 1)}",
+            Manure.SourceId
+        );
 
     private IEnumerable<Finding> Remarks()
     {
         yield return FindingCatalog.Create("fertilizer-manure-varies");
         if (Basis == "N" && PoorLot.Phosphate.PoundsPerAcre > Need.PoundsPerAcre)
         {
-            yield return FindingCatalog.Create("fertilizer-manure-phosphate", ("phosphate", Amounts.Print(PoorLot.Phosphate, decimals: 0)));
+            yield return FindingCatalog.Create(
+                "fertilizer-manure-phosphate",
+                ("phosphate", Amounts.Print(PoorLot.Phosphate, decimals: 0))
+            );
         }
     }
 }

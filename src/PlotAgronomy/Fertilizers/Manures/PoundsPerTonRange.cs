@@ -20,13 +20,17 @@ public readonly record struct PoundsPerTonRange
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static PoundsPerTonRange Of(double low, double high) =>
-        new(Guard.Between(low, 0, ExactUnits.PoundsPerShortTon, "lb/ton"), Guard.Between(high, low, ExactUnits.PoundsPerShortTon, "lb/ton"));
+        new(
+            Guard.Between(low, 0, ExactUnits.PoundsPerShortTon, "lb/ton"),
+            Guard.Between(high, low, ExactUnits.PoundsPerShortTon, "lb/ton")
+        );
 
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>45 to 75 lb/ton</c>.</returns>
-    public override string ToString() => Low < High
-        ? string.Create(CultureInfo.InvariantCulture, $"{Low:0.##} to {High:0.##} lb/ton")
-        : string.Create(CultureInfo.InvariantCulture, $"{Low:0.##} lb/ton");
+    public override string ToString() =>
+        Low < High
+            ? string.Create(CultureInfo.InvariantCulture, $"{Low:0.##} to {High:0.##} lb/ton")
+            : string.Create(CultureInfo.InvariantCulture, $"{Low:0.##} lb/ton");
 
     internal PoundsPerTonRange Times(double part) => new(Low * part, High * part);
 }

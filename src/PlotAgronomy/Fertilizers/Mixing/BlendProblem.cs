@@ -24,7 +24,8 @@ internal sealed class BlendProblem
     }
 
     /// <summary>Strongest grade of the wanted ratio, as a share of the wanted one; null when the ratio cannot be made.</summary>
-    internal double? HighestShare() => Solve(Ones(), mustFit: false, null) is { } lightest ? 1 / Math.Max(lightest.Sum(), 1e-300) : null;
+    internal double? HighestShare() =>
+        Solve(Ones(), mustFit: false, null) is { } lightest ? 1 / Math.Max(lightest.Sum(), 1e-300) : null;
 
     /// <summary>What each nutrient could be, the others as wanted and everything within the batch.</summary>
     internal ImmutableArray<(PlantNutrient Nutrient, PercentRange Possible)> Ranges()
@@ -33,7 +34,10 @@ internal sealed class BlendProblem
         foreach (var free in named)
         {
             double[] content = [.. materials.Select(m => m.Analysis.Percent(free))];
-            if (Solve(content, mustFit: true, free) is { } least && Solve(Array.ConvertAll(content, c => -c), mustFit: true, free) is { } most)
+            if (
+                Solve(content, mustFit: true, free) is { } least
+                && Solve(Array.ConvertAll(content, c => -c), mustFit: true, free) is { } most
+            )
             {
                 ranges.Add((free, new PercentRange(Sum(content, least), Sum(content, most))));
             }

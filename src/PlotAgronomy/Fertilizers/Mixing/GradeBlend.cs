@@ -9,7 +9,15 @@ namespace PlotAgronomy.Fertilizers;
 /// filler is what is left of the batch. Of several recipes the cheapest is given, or the lightest where nothing has a price.</remarks>
 public sealed class GradeBlend : IWorkedResult
 {
-    private GradeBlend(FertilizerAnalysis wanted, Mass batch, ImmutableArray<BlendLine> lines, Mass filler, double? highest, ImmutableArray<(PlantNutrient, PercentRange)> ranges, ImmutableArray<Finding> findings)
+    private GradeBlend(
+        FertilizerAnalysis wanted,
+        Mass batch,
+        ImmutableArray<BlendLine> lines,
+        Mass filler,
+        double? highest,
+        ImmutableArray<(PlantNutrient, PercentRange)> ranges,
+        ImmutableArray<Finding> findings
+    )
     {
         Wanted = wanted;
         Batch = batch;
@@ -66,8 +74,15 @@ public sealed class GradeBlend : IWorkedResult
         var lines = made ? LinesOf(shelf, parts!, batchPounds) : [];
         double used = made ? parts!.Sum() * batchPounds : batchPounds;
         var ranges = highest is null ? problem.Ranges() : [];
-        return new GradeBlend(wanted, batch, lines, Mass.FromPounds(Math.Max(0, batchPounds - used)), highest * 100, ranges,
-            Finding.InOrder(Remarks(wanted, lines, made, highest, ranges)));
+        return new GradeBlend(
+            wanted,
+            batch,
+            lines,
+            Mass.FromPounds(Math.Max(0, batchPounds - used)),
+            highest * 100,
+            ranges,
+            Finding.InOrder(Remarks(wanted, lines, made, highest, ranges))
+        );
     }
 
     /// <summary>The grade of a heap of materials: exact, before any rounding down for a label.</summary>
@@ -114,28 +129,69 @@ public sealed class GradeBlend : IWorkedResult
         foreach (var line in Lines)
         {
             double pounds = line.Mass.Pounds;
-            lines.Add(new WorkedLine(line.Material.ToString(), "weight in the batch", $"{Amounts.Print(line.Mass, decimals: 2)} ({Amounts.Print(ExactUnits.PoundsPerShortTon * pounds / batchPounds, 1)} lb per ton)"));
+            lines.Add(
+                new WorkedLine(
+                    line.Material.ToString(),
+                    "weight in the batch",
+                    $"{Amounts.Print(line.Mass, decimals: 2)} ({Amounts.Print(ExactUnits.PoundsPerShortTon * pounds / batchPounds, 1)} lb per ton)"
+                )
+            );
         }
 
-        lines.Add(CanBeMade ? new WorkedLine("Filler", "batch - materials", Amounts.Print(Filler, decimals: 2))
-            : new WorkedLine("Not possible", "materials needed for the grade", HighestPercentOfWanted is { } highest ? $"the highest grade of this ratio is {Amounts.Print(highest, 2)} % of the wanted" : "the ratio cannot be made"));
+        lines.Add(
+            CanBeMade
+                ? new WorkedLine("Filler", "batch - materials", Amounts.Print(Filler, decimals: 2))
+                : new WorkedLine(
+                    "Not possible",
+                    "materials needed for the grade",
+                    HighestPercentOfWanted is { } highest
+                        ? $"the highest grade of this ratio is {Amounts.Print(highest, 2)} % of the wanted"
+                        : "the ratio cannot be made"
+                )
+        );
         return lines.ToImmutable();
     }
 
-    private static ImmutableArray<BlendLine> LinesOf(ImmutableArray<FertilizerProduct> shelf, double[] parts, double batchPounds) =>
-        [.. shelf.Select((material, i) => new BlendLine { Material = material, Mass = Mass.FromPounds(parts[i] * batchPounds) }).Where((_, i) => parts[i] > 1e-12)];
+    private static ImmutableArray<BlendLine> LinesOf(
+        ImmutableArray<FertilizerProduct> shelf,
+        double[] parts,
+        double batchPounds
+    ) =>
+        [
+            .. shelf
+                .Select((material, i) => new BlendLine { Material = material, Mass = Mass.FromPounds(parts[i] * batchPounds) })
+                .Where((_, i) => parts[i] > 1e-12),
+        ];
 
-    private static IEnumerable<Finding> Remarks(FertilizerAnalysis wanted, ImmutableArray<BlendLine> lines, bool made, double? highest, ImmutableArray<(PlantNutrient Nutrient, PercentRange Possible)> ranges)
+    private static IEnumerable<Finding> Remarks(
+        FertilizerAnalysis wanted,
+        ImmutableArray<BlendLine> lines,
+        bool made,
+        double? highest,
+        ImmutableArray<(PlantNutrient Nutrient, PercentRange Possible)> ranges
+    )
     {
         if (!made && highest is { } share)
         {
-            yield return FindingCatalog.Create("fertilizer-grade-too-high", ("grade", wanted.ToString()), ("percent", Amounts.Print(100 * share, 2)));
+            yield return FindingCatalog.Create(
+                "fertilizer-grade-too-high",
+                ("grade", wanted.ToString()),
+                ("percent", Amounts.Print(100 * share, 2))
+            );
         }
         else if (!made)
         {
-            string possible = ranges.IsEmpty ? "no change of one nutrient alone makes it possible"
-                : string.Join("; ", ranges.Select(r => $"with the others as wanted, {NutrientSymbols.Of(r.Nutrient)} can be {r.Possible}"));
-            yield return FindingCatalog.Create("fertilizer-ratio-impossible", ("grade", wanted.ToString()), ("possible", possible));
+            string possible = ranges.IsEmpty
+                ? "no change of one nutrient alone makes it possible"
+                : string.Join(
+                    "; ",
+                    ranges.Select(r => $"with the others as wanted, {NutrientSymbols.Of(r.Nutrient)} can be {r.Possible}")
+                );
+            yield return FindingCatalog.Create(
+                "fertilizer-ratio-impossible",
+                ("grade", wanted.ToString()),
+                ("possible", possible)
+            );
         }
 
         foreach (var finding in MixCompatibility.Cautions([.. lines.Select(l => l.Material.Substance)]))

@@ -8,17 +8,30 @@ public static class FertilizerCatalog
 {
     private static readonly Lazy<ImmutableArray<FertilizerMaterial>> Everything = new(LoadMaterials);
     private static readonly Lazy<ImmutableArray<FertilizerAnalysis>> Grades = new(() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/grades.csv", "grade", "source_id", "locator", "status").Rows.Select(r => FertilizerAnalysis.OfGrade(r.Text("grade")))]);
+        [
+            .. CsvTable
+                .Embedded("Fertilizers/Data/grades.csv", "grade", "source_id", "locator", "status")
+                .Rows.Select(r => FertilizerAnalysis.OfGrade(r.Text("grade"))),
+        ]
+    );
 
     private static readonly (string Column, PlantNutrient Nutrient)[] Columns =
     [
-        ("n_pct", PlantNutrient.Nitrogen), ("p2o5_pct", PlantNutrient.Phosphate), ("k2o_pct", PlantNutrient.Potash),
-        ("s_pct", PlantNutrient.Sulfur), ("ca_pct", PlantNutrient.Calcium), ("mg_pct", PlantNutrient.Magnesium),
-        ("b_pct", PlantNutrient.Boron), ("zn_pct", PlantNutrient.Zinc), ("mn_pct", PlantNutrient.Manganese), ("cl_pct", PlantNutrient.Chlorine),
+        ("n_pct", PlantNutrient.Nitrogen),
+        ("p2o5_pct", PlantNutrient.Phosphate),
+        ("k2o_pct", PlantNutrient.Potash),
+        ("s_pct", PlantNutrient.Sulfur),
+        ("ca_pct", PlantNutrient.Calcium),
+        ("mg_pct", PlantNutrient.Magnesium),
+        ("b_pct", PlantNutrient.Boron),
+        ("zn_pct", PlantNutrient.Zinc),
+        ("mn_pct", PlantNutrient.Manganese),
+        ("cl_pct", PlantNutrient.Chlorine),
     ];
 
     /// <summary>Gets the materials whose analysis was read in a publication, in the order of the table.</summary>
-    public static ImmutableArray<FertilizerMaterial> Materials => [.. Everything.Value.Where(m => m.AnalysisStatus != DataStatus.Memory)];
+    public static ImmutableArray<FertilizerMaterial> Materials =>
+        [.. Everything.Value.Where(m => m.AnalysisStatus != DataStatus.Memory)];
 
     /// <summary>Gets the grades commonly bagged (common practice), in the order of the table.</summary>
     public static ImmutableArray<FertilizerAnalysis> BaggedGrades => Grades.Value;
@@ -28,7 +41,8 @@ public static class FertilizerCatalog
     /// <returns>The material.</returns>
     /// <exception cref="KeyNotFoundException">No such material.</exception>
     public static FertilizerMaterial Find(string id) =>
-        Materials.FirstOrDefault(m => m.Id == Guard.NotBlank(id)) ?? throw new KeyNotFoundException($"No material has the id '{id}'.");
+        Materials.FirstOrDefault(m => m.Id == Guard.NotBlank(id))
+        ?? throw new KeyNotFoundException($"No material has the id '{id}'.");
 
     /// <summary>A material whose analysis was not yet checked against a publication, asked for by name.</summary>
     /// <param name="id">Id such as <c>soluble-borate</c>.</param>
@@ -64,7 +78,9 @@ public static class FertilizerCatalog
 
     private static FertilizerMaterial Material(CsvRow row)
     {
-        var whole = Columns.Where(c => row.Number(c.Column) > 0).Aggregate(FertilizerAnalysis.Of(0, 0, 0), (held, c) => held.With(c.Nutrient, row.Number(c.Column)));
+        var whole = Columns
+            .Where(c => row.Number(c.Column) > 0)
+            .Aggregate(FertilizerAnalysis.Of(0, 0, 0), (held, c) => held.With(c.Nutrient, row.Number(c.Column)));
         string[] fromMemory = row.TextOrNull("other_status") == "memory" ? row.Text("other_nutrients").Split(';') : [];
         var analysis = fromMemory.Aggregate(whole, (held, symbol) => held.With(NutrientSymbols.Find(symbol)!.Value, 0));
 
@@ -75,14 +91,26 @@ public static class FertilizerCatalog
         Add(MaterialProperty.SaltIndex, "salt_index", "salt_index");
         Add(MaterialProperty.LimeValue, "caco3_lb_per_100_lb", "caco3");
         Add(MaterialProperty.CriticalHumidity, "critical_humidity_pct", "critical_humidity");
-        return new FertilizerMaterial(row.Text("id"), row.Text("name"), row.Choice<FertilizerSubstance>("substance"), row.Text("form"),
-            analysis, whole, row.Text("analysis_source_id"), row.Choice<DataStatus>("analysis_status"), figures.ToImmutable());
+        return new FertilizerMaterial(
+            row.Text("id"),
+            row.Text("name"),
+            row.Choice<FertilizerSubstance>("substance"),
+            row.Text("form"),
+            analysis,
+            whole,
+            row.Text("analysis_source_id"),
+            row.Choice<DataStatus>("analysis_status"),
+            figures.ToImmutable()
+        );
 
         void Add(MaterialProperty property, string column, string prefix)
         {
             if (row.NumberOrNull(column) is { } value)
             {
-                figures.Add(property, new CatalogFigure(value, row.Text($"{prefix}_source_id"), row.Choice<DataStatus>($"{prefix}_status")));
+                figures.Add(
+                    property,
+                    new CatalogFigure(value, row.Text($"{prefix}_source_id"), row.Choice<DataStatus>($"{prefix}_status"))
+                );
             }
         }
     }

@@ -10,8 +10,17 @@ public sealed class FertilizerMaterial
 {
     private readonly ImmutableDictionary<MaterialProperty, CatalogFigure> figures;
 
-    internal FertilizerMaterial(string id, string name, FertilizerSubstance substance, string form, FertilizerAnalysis analysis, FertilizerAnalysis whole,
-        string analysisSourceId, DataStatus analysisStatus, ImmutableDictionary<MaterialProperty, CatalogFigure> figures)
+    internal FertilizerMaterial(
+        string id,
+        string name,
+        FertilizerSubstance substance,
+        string form,
+        FertilizerAnalysis analysis,
+        FertilizerAnalysis whole,
+        string analysisSourceId,
+        DataStatus analysisStatus,
+        ImmutableDictionary<MaterialProperty, CatalogFigure> figures
+    )
     {
         Whole = whole;
         Id = id;
@@ -77,18 +86,22 @@ public sealed class FertilizerMaterial
     /// <returns>The figure and the caution it carries, or null when there is none from memory.</returns>
     public (CatalogFigure Figure, Finding Caution)? FromMemory(MaterialProperty property) =>
         figures.GetValueOrDefault(Guard.Defined(property)) is { Status: DataStatus.Memory } figure
-            ? (figure, MemoryGate.FindingFor($"{Name}, {property}", figure.SourceId)) : null;
+            ? (figure, MemoryGate.FindingFor($"{Name}, {property}", figure.SourceId))
+            : null;
 
     /// <summary>The analysis with the nutrients that were not yet checked against a publication, such as the calcium of triple superphosphate.</summary>
     /// <returns>The analysis and the caution it carries, or null when there is none from memory.</returns>
     public (FertilizerAnalysis Analysis, Finding Caution)? AnalysisFromMemory() =>
-        FertilizerAnalysis.AreAlike(Analysis, Whole) ? null : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", "PRACTICE"));
+        FertilizerAnalysis.AreAlike(Analysis, Whole)
+            ? null
+            : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", "PRACTICE"));
 
     /// <summary>The material as a product of a shelf.</summary>
     /// <param name="package">Weight of one package; above 0.</param>
     /// <param name="price">Price of one package; at least 0.</param>
     /// <returns>The product.</returns>
-    public FertilizerProduct Packed(Mass package, decimal price) => FertilizerProduct.Create(Name, Analysis, package, price, Substance);
+    public FertilizerProduct Packed(Mass package, decimal price) =>
+        FertilizerProduct.Create(Name, Analysis, package, price, Substance);
 
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>urea, granular (46-0-0)</c>.</returns>
@@ -98,7 +111,9 @@ public sealed class FertilizerMaterial
     internal FertilizerAnalysis Whole { get; }
 
     internal static double PrimarySum(FertilizerAnalysis analysis) =>
-        analysis.Percent(PlantNutrient.Nitrogen) + analysis.Percent(PlantNutrient.Phosphate) + analysis.Percent(PlantNutrient.Potash);
+        analysis.Percent(PlantNutrient.Nitrogen)
+        + analysis.Percent(PlantNutrient.Phosphate)
+        + analysis.Percent(PlantNutrient.Potash);
 
     private CatalogFigure? Checked(MaterialProperty property) =>
         figures.GetValueOrDefault(property) is { Status: not DataStatus.Memory } figure ? figure : null;

@@ -5,7 +5,14 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>A product on the shelf: what is printed on it, what a package weighs, what it costs.</summary>
 public sealed class FertilizerProduct
 {
-    private FertilizerProduct(string name, FertilizerAnalysis analysis, Mass package, decimal price, FertilizerSubstance substance, Density? density)
+    private FertilizerProduct(
+        string name,
+        FertilizerAnalysis analysis,
+        Mass package,
+        decimal price,
+        FertilizerSubstance substance,
+        Density? density
+    )
     {
         Name = name;
         Analysis = analysis;
@@ -45,7 +52,13 @@ public sealed class FertilizerProduct
     /// <param name="substance">What it is made of; null takes the straight material of the same grade in the catalog, else a mixture.</param>
     /// <returns>The product.</returns>
     /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot have.</exception>
-    public static FertilizerProduct Create(string name, FertilizerAnalysis analysis, Mass package, decimal price, FertilizerSubstance? substance = null)
+    public static FertilizerProduct Create(
+        string name,
+        FertilizerAnalysis analysis,
+        Mass package,
+        decimal price,
+        FertilizerSubstance? substance = null
+    )
     {
         ArgumentNullException.ThrowIfNull(analysis);
         double pounds = package.Pounds;
@@ -62,7 +75,14 @@ public sealed class FertilizerProduct
     /// <param name="substance">What it is made of; null takes the catalog's material of the same grade, else a mixture.</param>
     /// <returns>The product.</returns>
     /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot have.</exception>
-    public static FertilizerProduct Liquid(string name, FertilizerAnalysis analysis, Volume package, Density density, decimal price, FertilizerSubstance? substance = null)
+    public static FertilizerProduct Liquid(
+        string name,
+        FertilizerAnalysis analysis,
+        Volume package,
+        Density density,
+        decimal price,
+        FertilizerSubstance? substance = null
+    )
     {
         ArgumentNullException.ThrowIfNull(analysis);
         double cubicFeet = package.CubicFeet;
@@ -76,7 +96,14 @@ public sealed class FertilizerProduct
     /// <returns>Text such as <c>potash (0-0-60)</c>.</returns>
     public override string ToString() => Name == Analysis.ToString() ? Name : $"{Name} ({Analysis})";
 
-    private static FertilizerProduct Checked(string name, FertilizerAnalysis analysis, Mass package, decimal price, FertilizerSubstance? substance, Density? density)
+    private static FertilizerProduct Checked(
+        string name,
+        FertilizerAnalysis analysis,
+        Mass package,
+        decimal price,
+        FertilizerSubstance? substance,
+        Density? density
+    )
     {
         Guard.NotBlank(name);
         Guard.AtLeast(price, 0m, "(the price of one package)");

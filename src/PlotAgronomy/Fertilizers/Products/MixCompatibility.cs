@@ -7,10 +7,30 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class MixCompatibility
 {
     private static readonly Lazy<ImmutableArray<MixCompatibility>> Rules = new(() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/compatibility.csv", "first", "second", "rule", "reason", "source_id", "locator", "status").Rows.Select(FromRow)]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Fertilizers/Data/compatibility.csv",
+                    "first",
+                    "second",
+                    "rule",
+                    "reason",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(FromRow),
+        ]
+    );
 
-    private MixCompatibility(FertilizerSubstance first, FertilizerSubstance second, MixRule rule, string reason, string sourceId, DataStatus status) =>
-        (First, Second, Rule, Reason, SourceId, Status) = (first, second, rule, reason, sourceId, status);
+    private MixCompatibility(
+        FertilizerSubstance first,
+        FertilizerSubstance second,
+        MixRule rule,
+        string reason,
+        string sourceId,
+        DataStatus status
+    ) => (First, Second, Rule, Reason, SourceId, Status) = (first, second, rule, reason, sourceId, status);
 
     /// <summary>Gets every rule, in the order of the table.</summary>
     public static ImmutableArray<MixCompatibility> All => Rules.Value;
@@ -41,7 +61,9 @@ public sealed class MixCompatibility
     {
         Guard.Defined(first);
         Guard.Defined(second);
-        return Rules.Value.FirstOrDefault(r => (r.First == first && r.Second == second) || (r.First == second && r.Second == first));
+        return Rules.Value.FirstOrDefault(r =>
+            (r.First == first && r.Second == second) || (r.First == second && r.Second == first)
+        );
     }
 
     /// <summary>Cautions for materials that are to be mixed.</summary>
@@ -59,8 +81,19 @@ public sealed class MixCompatibility
                 if (Between(kinds[i], kinds[j]) is { Rule: not MixRule.Compatible } rule)
                 {
                     string code = rule.Rule == MixRule.Never ? "fertilizer-mix-never" : "fertilizer-mix-same-day";
-                    findings.Add(FindingCatalog.Create(code, ("first", Words(rule.First)), ("second", Words(rule.Second)), ("reason", rule.Reason)));
-                    findings.AddRange(rule.Status == DataStatus.Memory ? [MemoryGate.FindingFor($"mixing {Words(rule.First)} and {Words(rule.Second)}", rule.SourceId)] : []);
+                    findings.Add(
+                        FindingCatalog.Create(
+                            code,
+                            ("first", Words(rule.First)),
+                            ("second", Words(rule.Second)),
+                            ("reason", rule.Reason)
+                        )
+                    );
+                    findings.AddRange(
+                        rule.Status == DataStatus.Memory
+                            ? [MemoryGate.FindingFor($"mixing {Words(rule.First)} and {Words(rule.Second)}", rule.SourceId)]
+                            : []
+                    );
                 }
             }
         }
@@ -69,9 +102,19 @@ public sealed class MixCompatibility
     }
 
     private static string Words(FertilizerSubstance substance) =>
-        string.Concat(substance.ToString().Select((c, i) => char.IsAsciiLetterUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString()));
+        string.Concat(
+            substance
+                .ToString()
+                .Select((c, i) => char.IsAsciiLetterUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString())
+        );
 
-    private static MixCompatibility FromRow(CsvRow row) => new(
-        row.Choice<FertilizerSubstance>("first"), row.Choice<FertilizerSubstance>("second"), row.Choice<MixRule>("rule"),
-        row.Text("reason"), row.SourceId(), row.Status());
+    private static MixCompatibility FromRow(CsvRow row) =>
+        new(
+            row.Choice<FertilizerSubstance>("first"),
+            row.Choice<FertilizerSubstance>("second"),
+            row.Choice<MixRule>("rule"),
+            row.Text("reason"),
+            row.SourceId(),
+            row.Status()
+        );
 }

@@ -24,7 +24,9 @@ public readonly record struct PoundsAndOunces
     public static PoundsAndOunces Nearest(Mass mass)
     {
         double pounds = mass.Pounds;
-        int ounces = checked((int)Math.Round(Guard.AtLeast(pounds, 0, "lb", nameof(mass)) * OuncesPerPound, MidpointRounding.AwayFromZero));
+        int ounces = checked(
+            (int)Math.Round(Guard.AtLeast(pounds, 0, "lb", nameof(mass)) * OuncesPerPound, MidpointRounding.AwayFromZero)
+        );
         return new PoundsAndOunces(ounces / OuncesPerPound, ounces % OuncesPerPound);
     }
 

@@ -12,8 +12,14 @@ public sealed class RoundedAmount
 
     private readonly FertilizerAnalysis counted;
 
-    private RoundedAmount(FertilizerAnalysis counted, double packages, Mass spread, ApplicationRate rate, ImmutableArray<NutrientBalance> balances, RoundingTolerance tolerance) =>
-        (this.counted, Packages, Spread, Rate, Balances, Tolerance) = (counted, packages, spread, rate, balances, tolerance);
+    private RoundedAmount(
+        FertilizerAnalysis counted,
+        double packages,
+        Mass spread,
+        ApplicationRate rate,
+        ImmutableArray<NutrientBalance> balances,
+        RoundingTolerance tolerance
+    ) => (this.counted, Packages, Spread, Rate, Balances, Tolerance) = (counted, packages, spread, rate, balances, tolerance);
 
     /// <summary>Gets the packages emptied on the plot.</summary>
     public double Packages { get; }
@@ -31,7 +37,8 @@ public sealed class RoundedAmount
     public RoundingTolerance Tolerance { get; }
 
     /// <summary>Gets a value indicating whether every need the product serves is met within the tolerance.</summary>
-    public bool IsWithinTolerance => Balances.All(b => !Serves(b) || Math.Abs(b.PercentOfNeed!.Value - 100) <= Tolerance.AcceptPercent + Dust);
+    public bool IsWithinTolerance =>
+        Balances.All(b => !Serves(b) || Math.Abs(b.PercentOfNeed!.Value - 100) <= Tolerance.AcceptPercent + Dust);
 
     /// <summary>Gets the remarks: too much nitrogen, phosphate where none is needed, too little of any.</summary>
     public ImmutableArray<Finding> Findings => Judge(FieldConditions.Unknown);
@@ -62,7 +69,13 @@ public sealed class RoundedAmount
     /// <param name="tolerance">Tolerance; null for the defaults.</param>
     /// <returns>The amount.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
-    public static RoundedAmount OfPackages(FertilizerProduct product, double packages, PlotNeed need, Area area, RoundingTolerance? tolerance = null)
+    public static RoundedAmount OfPackages(
+        FertilizerProduct product,
+        double packages,
+        PlotNeed need,
+        Area area,
+        RoundingTolerance? tolerance = null
+    )
     {
         ArgumentNullException.ThrowIfNull(product);
         ArgumentNullException.ThrowIfNull(need);
@@ -71,7 +84,14 @@ public sealed class RoundedAmount
         Guard.Above(acres, 0, "ac", nameof(area));
         var spread = Mass.FromPounds(packages * FertilizerShelf.PackagePounds(product));
         var rate = ApplicationRate.Of(spread, area);
-        return new RoundedAmount(product.Counted, packages, spread, rate, NutrientBalances.Of(need.Targets, (product, rate)), tolerance ?? RoundingTolerance.Default);
+        return new RoundedAmount(
+            product.Counted,
+            packages,
+            spread,
+            rate,
+            NutrientBalances.Of(need.Targets, (product, rate)),
+            tolerance ?? RoundingTolerance.Default
+        );
     }
 
     /// <summary>Whether the product holds a nutrient that is needed; what it does not hold, other products bring.</summary>
@@ -84,12 +104,19 @@ public sealed class RoundedAmount
             string nutrient = NutrientSymbols.Of(balance.Nutrient);
             if (balance.Nutrient == PlantNutrient.Nitrogen && balance.PercentOfNeed > 100 + Tolerance.NitrogenOverPercent + Dust)
             {
-                yield return FindingCatalog.Create("fertilizer-nitrogen-over", ("percent", Amounts.Print(balance.PercentOfNeed.Value - 100, 0)));
+                yield return FindingCatalog.Create(
+                    "fertilizer-nitrogen-over",
+                    ("percent", Amounts.Print(balance.PercentOfNeed.Value - 100, 0))
+                );
             }
 
             if (Serves(balance) && balance.PercentOfNeed is { } share && share < 100 - Tolerance.ShortPercent - Dust)
             {
-                yield return FindingCatalog.Create("fertilizer-short", ("nutrient", nutrient), ("percent", Amounts.Print(100 - share, 0)));
+                yield return FindingCatalog.Create(
+                    "fertilizer-short",
+                    ("nutrient", nutrient),
+                    ("percent", Amounts.Print(100 - share, 0))
+                );
             }
         }
     }

@@ -8,8 +8,13 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>A rate of one product on one plot: exact, to the nearest package, and rounded up, each with what it really applies.</summary>
 public sealed class RoundedAmounts : IWorkedResult
 {
-    private RoundedAmounts(FertilizerProduct product, Area area, RoundedAmount exact, RoundedAmount nearest, RoundedAmount roundedUp) =>
-        (Product, Area, Exact, Nearest, RoundedUp) = (product, area, exact, nearest, roundedUp);
+    private RoundedAmounts(
+        FertilizerProduct product,
+        Area area,
+        RoundedAmount exact,
+        RoundedAmount nearest,
+        RoundedAmount roundedUp
+    ) => (Product, Area, Exact, Nearest, RoundedUp) = (product, area, exact, nearest, roundedUp);
 
     /// <summary>Gets the product.</summary>
     public FertilizerProduct Product { get; }
@@ -40,27 +45,45 @@ public sealed class RoundedAmounts : IWorkedResult
     /// <param name="tolerance">Tolerance; null for the defaults.</param>
     /// <returns>The three answers.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
-    public static RoundedAmounts Of(FertilizerProduct product, ApplicationRate rate, PlotNeed need, Area area, RoundingTolerance? tolerance = null)
+    public static RoundedAmounts Of(
+        FertilizerProduct product,
+        ApplicationRate rate,
+        PlotNeed need,
+        Area area,
+        RoundingTolerance? tolerance = null
+    )
     {
         ArgumentNullException.ThrowIfNull(product);
         var exact = rate.Over(area);
         double pounds = exact.Pounds;
         return new RoundedAmounts(
-            product, area,
+            product,
+            area,
             RoundedAmount.OfPackages(product, pounds / FertilizerShelf.PackagePounds(product), need, area, tolerance),
             RoundedAmount.OfPackages(product, WholePackages.RoundToNearest(exact, product.Package), need, area, tolerance),
-            RoundedAmount.OfPackages(product, WholePackages.RoundUp(exact, product.Package), need, area, tolerance));
+            RoundedAmount.OfPackages(product, WholePackages.RoundUp(exact, product.Package), need, area, tolerance)
+        );
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Weight", "rate x area", $"{Amounts.Print(Exact.Rate, decimals: 2)} x {Amounts.Print(Area, decimals: 3)} = {Amounts.Print(Exact.Spread, decimals: 2)}"),
-        Line("Exact", Exact), Line("Nearest packages", Nearest), Line("Rounded up", RoundedUp),
-    ];
+        [
+            new(
+                "Weight",
+                "rate x area",
+                $"{Amounts.Print(Exact.Rate, decimals: 2)} x {Amounts.Print(Area, decimals: 3)} = {Amounts.Print(Exact.Spread, decimals: 2)}"
+            ),
+            Line("Exact", Exact),
+            Line("Nearest packages", Nearest),
+            Line("Rounded up", RoundedUp),
+        ];
 
-    private static WorkedLine Line(string label, RoundedAmount amount) => new(label, "packages; weight; nutrients",
-        $"{Amounts.Print(amount.Packages, 2)}; {Amounts.Print(amount.Spread, decimals: 1)}; {string.Join(", ", amount.Balances)}");
+    private static WorkedLine Line(string label, RoundedAmount amount) =>
+        new(
+            label,
+            "packages; weight; nutrients",
+            $"{Amounts.Print(amount.Packages, 2)}; {Amounts.Print(amount.Spread, decimals: 1)}; {string.Join(", ", amount.Balances)}"
+        );
 
     private IEnumerable<Finding> Remarks()
     {
@@ -68,8 +91,12 @@ public sealed class RoundedAmounts : IWorkedResult
         double over = Exact.Packages > 0 ? 100 * ((RoundedUp.Packages / Exact.Packages) - 1) : 0;
         if (over > limit)
         {
-            yield return FindingCatalog.Create("fertilizer-weigh-out", ("percent", Amounts.Print(over, 0)), ("weight", Amounts.Print(Exact.Spread, decimals: 0)),
-                ("left", Amounts.Print(RoundedUp.Spread - Exact.Spread, decimals: 0)));
+            yield return FindingCatalog.Create(
+                "fertilizer-weigh-out",
+                ("percent", Amounts.Print(over, 0)),
+                ("weight", Amounts.Print(Exact.Spread, decimals: 0)),
+                ("left", Amounts.Print(RoundedUp.Spread - Exact.Spread, decimals: 0))
+            );
         }
 
         foreach (var finding in Exact.Findings)

@@ -5,11 +5,16 @@ namespace PlotAgronomy.Fertilizers;
 /// of each nutrient, so finer claims are not supported by the bag.</remarks>
 public sealed class RoundingTolerance
 {
-    private RoundingTolerance(double accept, double nitrogenOver, double anyShort) => (AcceptPercent, NitrogenOverPercent, ShortPercent) = (accept, nitrogenOver, anyShort);
+    private RoundingTolerance(double accept, double nitrogenOver, double anyShort) =>
+        (AcceptPercent, NitrogenOverPercent, ShortPercent) = (accept, nitrogenOver, anyShort);
 
     /// <summary>Gets the defaults: 10 % either way, 10 % over on nitrogen, 20 % short on any.</summary>
-    public static RoundingTolerance Default => new(
-        FertilizerLimits.Of("tolerance-accept"), FertilizerLimits.Of("tolerance-nitrogen-over"), FertilizerLimits.Of("tolerance-short"));
+    public static RoundingTolerance Default =>
+        new(
+            FertilizerLimits.Of("tolerance-accept"),
+            FertilizerLimits.Of("tolerance-nitrogen-over"),
+            FertilizerLimits.Of("tolerance-short")
+        );
 
     /// <summary>Gets the percent over or under a need that counts as met.</summary>
     public double AcceptPercent { get; }
@@ -27,5 +32,9 @@ public sealed class RoundingTolerance
     /// <returns>The tolerance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static RoundingTolerance Of(double acceptPercent, double nitrogenOverPercent, double shortPercent) =>
-        new(Guard.Between(acceptPercent, 0, 100, "%"), Guard.AtLeast(nitrogenOverPercent, 0, "%"), Guard.Between(shortPercent, 0, 100, "%"));
+        new(
+            Guard.Between(acceptPercent, 0, 100, "%"),
+            Guard.AtLeast(nitrogenOverPercent, 0, "%"),
+            Guard.Between(shortPercent, 0, 100, "%")
+        );
 }

@@ -11,10 +11,19 @@ public sealed partial class FertilizerShelf
     /// <returns>The plan, or null when nothing fits, nothing else fits, or everything is weighed (then the next set costs only a hair more).</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     /// <remarks>Sets that merely add packages to the cheapest are not counted.</remarks>
-    public PurchasePlan? NextCheapest(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
+    public PurchasePlan? NextCheapest(
+        PlotNeed need,
+        Area area,
+        PurchaseForm form = PurchaseForm.BuyWholePackages,
+        FieldConditions? field = null,
+        int searchLimit = DefaultSearchLimit
+    )
     {
         var shelf = Problem(need, area, form, field, searchLimit);
-        if (form == PurchaseForm.WeighExact || PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _) is not { } cheapest)
+        if (
+            form == PurchaseForm.WeighExact
+            || PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _) is not { } cheapest
+        )
         {
             return null;
         }
@@ -32,18 +41,28 @@ public sealed partial class FertilizerShelf
             }
         }
 
-        return next is null ? null : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, next, next.IsProven, null, need);
+        return next is null
+            ? null
+            : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, next, next.IsProven, null, need);
     }
 
     /// <summary>The cheapest set among those of the fewest different products: fewer passes with the spreader.</summary>
     /// <inheritdoc cref="Cheapest" path="/param"/>
     /// <returns>The plan, or null when nothing fits.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
-    public PurchasePlan? FewestProducts(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
+    public PurchasePlan? FewestProducts(
+        PlotNeed need,
+        Area area,
+        PurchaseForm form = PurchaseForm.BuyWholePackages,
+        FieldConditions? field = null,
+        int searchLimit = DefaultSearchLimit
+    )
     {
         var shelf = Problem(need, area, form, field, searchLimit);
         var fewest = FewestProductsSearch.Find(shelf.Packages, form, shelf.Load, searchLimit);
-        return fewest is null ? null : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, fewest, fewest.IsProven, null, need);
+        return fewest is null
+            ? null
+            : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, fewest, fewest.IsProven, null, need);
     }
 
     private ShelfProblem Problem(PlotNeed need, Area area, PurchaseForm form, FieldConditions? field, int searchLimit)

@@ -21,8 +21,14 @@ public sealed partial class FertilizerShelf
     /// <returns>The shelf.</returns>
     /// <exception cref="ArgumentException">No product.</exception>
     public static FertilizerShelf Of(params IReadOnlyList<FertilizerProduct> products) =>
-        new([.. Guard.NotEmpty(products).OrderBy(p => p.Name, StringComparer.Ordinal).ThenBy(p => p.Analysis.ToString(), StringComparer.Ordinal)
-            .ThenBy(PackagePounds).ThenBy(p => p.Price)]);
+        new([
+            .. Guard
+                .NotEmpty(products)
+                .OrderBy(p => p.Name, StringComparer.Ordinal)
+                .ThenBy(p => p.Analysis.ToString(), StringComparer.Ordinal)
+                .ThenBy(PackagePounds)
+                .ThenBy(p => p.Price),
+        ]);
 
     /// <summary>The cheapest set that meets every need and passes no cap.</summary>
     /// <param name="need">What the plot should receive.</param>
@@ -34,9 +40,22 @@ public sealed partial class FertilizerShelf
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     /// <remarks>Minimise the price of the packages, subject to need &lt;= delivered &lt;= cap for every nutrient named.
     /// Delivered is what is spread, so caps bind what is spread. Proven by branch and bound.</remarks>
-    public PurchasePlan Cheapest(PlotNeed need, Area area, PurchaseForm form = PurchaseForm.BuyWholePackages, FieldConditions? field = null, int searchLimit = DefaultSearchLimit)
+    public PurchasePlan Cheapest(
+        PlotNeed need,
+        Area area,
+        PurchaseForm form = PurchaseForm.BuyWholePackages,
+        FieldConditions? field = null,
+        int searchLimit = DefaultSearchLimit
+    )
     {
-        return PlanBuilder.Build(Problem(need, area, form, field, searchLimit), need, area, form, field ?? FieldConditions.Unknown, searchLimit);
+        return PlanBuilder.Build(
+            Problem(need, area, form, field, searchLimit),
+            need,
+            area,
+            form,
+            field ?? FieldConditions.Unknown,
+            searchLimit
+        );
     }
 
     internal static double PackagePounds(FertilizerProduct product)

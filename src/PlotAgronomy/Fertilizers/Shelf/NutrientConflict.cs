@@ -21,7 +21,13 @@ public sealed class NutrientConflict
     /// <returns>Text such as <c>phosphate cannot be met within the cap on nitrogen</c>.</returns>
     public override string ToString()
     {
-        string caps = string.Join(" and ", ((string[])[Caps.IsEmpty ? "" : $"the cap on {Words(Caps)}", IncludesSeedRow ? "the salt limit of the seed row" : ""]).Where(c => c.Length > 0));
+        string caps = string.Join(
+            " and ",
+            (
+                (string[])
+                    [Caps.IsEmpty ? "" : $"the cap on {Words(Caps)}", IncludesSeedRow ? "the salt limit of the seed row" : ""]
+            ).Where(c => c.Length > 0)
+        );
         return $"{Words(Needs)} cannot be met " + (caps.Length == 0 ? "from this shelf" : $"within {caps}");
     }
 

@@ -18,7 +18,11 @@ public static class NutrientPrice
     /// <returns>Money per lb of the nutrient; negative when the others are worth more than the product costs.</returns>
     /// <exception cref="ArgumentException">The product holds none of the nutrient, or a price is negative.</exception>
     /// <remarks>price per lb = (price of a package - sum over others of pounds x price) / pounds of the nutrient.</remarks>
-    public static decimal Residual(FertilizerProduct product, PlantNutrient nutrient, params IReadOnlyList<(PlantNutrient Nutrient, decimal PricePerPound)> others)
+    public static decimal Residual(
+        FertilizerProduct product,
+        PlantNutrient nutrient,
+        params IReadOnlyList<(PlantNutrient Nutrient, decimal PricePerPound)> others
+    )
     {
         ArgumentNullException.ThrowIfNull(product);
         ArgumentNullException.ThrowIfNull(others);
@@ -31,7 +35,9 @@ public static class NutrientPrice
         decimal left = product.Price;
         foreach (var (other, pricePerPound) in others)
         {
-            left -= PoundsOf(product, Guard.Defined(other, nameof(others))) * Guard.AtLeast(pricePerPound, 0m, "(money per lb)", nameof(others));
+            left -=
+                PoundsOf(product, Guard.Defined(other, nameof(others)))
+                * Guard.AtLeast(pricePerPound, 0m, "(money per lb)", nameof(others));
         }
 
         return left / pounds;

@@ -11,7 +11,14 @@ internal static class PlanBuilder
     /// <summary>Naming a conflict and its remedy takes many searches: each gets fewer nodes than the plan itself.</summary>
     private const int QuarrelSearchLimit = 20_000;
 
-    internal static PurchasePlan Build(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, FieldConditions field, int searchLimit)
+    internal static PurchasePlan Build(
+        ShelfProblem shelf,
+        PlotNeed need,
+        Area area,
+        PurchaseForm form,
+        FieldConditions field,
+        int searchLimit
+    )
     {
         var solved = PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool decided);
         NutrientConflict? conflict = null;
@@ -20,14 +27,24 @@ internal static class PlanBuilder
         {
             conflict = decided ? ConflictOf(shelf, need, area, form, field, Math.Min(searchLimit, QuarrelSearchLimit)) : null;
             double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit, out bool isSmallest);
-            solved = PlanSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _) ?? Nothing(shelf);
+            solved = PlanSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _)
+                ?? Nothing(shelf);
             isProven = isSmallest && solved.IsProven;
         }
 
         return Build(shelf, area, form, field, solved, isProven, conflict, need);
     }
 
-    internal static PurchasePlan Build(ShelfProblem shelf, Area area, PurchaseForm form, FieldConditions field, SolvedPlan solved, bool isProven, NutrientConflict? conflict, PlotNeed need)
+    internal static PurchasePlan Build(
+        ShelfProblem shelf,
+        Area area,
+        PurchaseForm form,
+        FieldConditions field,
+        SolvedPlan solved,
+        bool isProven,
+        NutrientConflict? conflict,
+        PlotNeed need
+    )
     {
         var lines = Lines(shelf, area, form, solved);
         var balances = Balances(shelf.Targets, lines);
@@ -43,8 +60,17 @@ internal static class PlanBuilder
             ProvenGap = gap,
             MarginalCosts = MarginalCosts(shelf),
             Conflict = conflict,
-            Findings = Finding.InOrder(PlanFindings.Of(form, area, lines, balances, conflict, isProven, gap, field).Concat(need.Findings)),
-            SourceIds = [.. need.SourceIds.Append("PRACTICE").Concat(CountsCompounds(shelf.Targets, lines) ? [AtomicMasses.SourceId] : []).Distinct().Order(StringComparer.Ordinal)],
+            Findings = Finding.InOrder(
+                PlanFindings.Of(form, area, lines, balances, conflict, isProven, gap, field).Concat(need.Findings)
+            ),
+            SourceIds =
+            [
+                .. need
+                    .SourceIds.Append("PRACTICE")
+                    .Concat(CountsCompounds(shelf.Targets, lines) ? [AtomicMasses.SourceId] : [])
+                    .Distinct()
+                    .Order(StringComparer.Ordinal),
+            ],
         };
     }
 
@@ -60,16 +86,22 @@ internal static class PlanBuilder
 
             var product = shelf.Products[i];
             double packagePounds = FertilizerShelf.PackagePounds(product);
-            double spread = solved.Spread[i] * packagePounds, bought = solved.Bought[i] * packagePounds;
-            lines.Add(new PurchaseLine
-            {
-                Product = product,
-                Packages = solved.Bought[i],
-                Spread = Mass.FromPounds(spread),
-                Rate = ApplicationRate.Of(Mass.FromPounds(spread), area),
-                Leftover = Mass.FromPounds(Math.Max(0, bought - spread)),
-                Cost = form == PurchaseForm.WeighExact ? (decimal)solved.Bought[i] * product.Price : (int)solved.Bought[i] * product.Price,
-            });
+            double spread = solved.Spread[i] * packagePounds,
+                bought = solved.Bought[i] * packagePounds;
+            lines.Add(
+                new PurchaseLine
+                {
+                    Product = product,
+                    Packages = solved.Bought[i],
+                    Spread = Mass.FromPounds(spread),
+                    Rate = ApplicationRate.Of(Mass.FromPounds(spread), area),
+                    Leftover = Mass.FromPounds(Math.Max(0, bought - spread)),
+                    Cost =
+                        form == PurchaseForm.WeighExact
+                            ? (decimal)solved.Bought[i] * product.Price
+                            : (int)solved.Bought[i] * product.Price,
+                }
+            );
         }
 
         return lines.ToImmutable();
@@ -79,8 +111,10 @@ internal static class PlanBuilder
     private static bool CountsCompounds(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines) =>
         lines.Any(line => targets.Any(t => line.Product.Counted.Percent(t.Nutrient) > line.Product.Analysis.Percent(t.Nutrient)));
 
-    private static ImmutableArray<NutrientBalance> Balances(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines) =>
-        NutrientBalances.Of(targets, [.. lines.Select(line => (line.Product, line.Rate))]);
+    private static ImmutableArray<NutrientBalance> Balances(
+        ImmutableArray<NutrientTarget> targets,
+        ImmutableArray<PurchaseLine> lines
+    ) => NutrientBalances.Of(targets, [.. lines.Select(line => (line.Product, line.Rate))]);
 
     private static ImmutableArray<MarginalCost> MarginalCosts(ShelfProblem shelf)
     {
@@ -92,15 +126,28 @@ internal static class PlanBuilder
 
         var prices = new double[shelf.Packages.Nutrients];
         simplex.RowPrices(prices);
-        return [.. shelf.Targets.Select((target, row) => new MarginalCost
-        {
-            Nutrient = target.Nutrient,
-            PerPoundNeeded = (decimal)Math.Max(0, prices[row]),
-            PerPoundOfCap = (decimal)Math.Max(0, -prices[row]),
-        })];
+        return
+        [
+            .. shelf.Targets.Select(
+                (target, row) =>
+                    new MarginalCost
+                    {
+                        Nutrient = target.Nutrient,
+                        PerPoundNeeded = (decimal)Math.Max(0, prices[row]),
+                        PerPoundOfCap = (decimal)Math.Max(0, -prices[row]),
+                    }
+            ),
+        ];
     }
 
-    private static NutrientConflict ConflictOf(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, FieldConditions field, int searchLimit)
+    private static NutrientConflict ConflictOf(
+        ShelfProblem shelf,
+        PlotNeed need,
+        Area area,
+        PurchaseForm form,
+        FieldConditions field,
+        int searchLimit
+    )
     {
         var (needs, caps) = LimitConflict.Find(shelf.Packages, form, searchLimit);
         return new NutrientConflict
@@ -112,12 +159,13 @@ internal static class PlanBuilder
         };
     }
 
-    private static SolvedPlan Nothing(ShelfProblem shelf) => new()
-    {
-        Bought = new double[shelf.Products.Length],
-        Spread = new double[shelf.Products.Length],
-        Cost = 0,
-        LowerBound = 0,
-        IsProven = false,
-    };
+    private static SolvedPlan Nothing(ShelfProblem shelf) =>
+        new()
+        {
+            Bought = new double[shelf.Products.Length],
+            Spread = new double[shelf.Products.Length],
+            Cost = 0,
+            LowerBound = 0,
+            IsProven = false,
+        };
 }

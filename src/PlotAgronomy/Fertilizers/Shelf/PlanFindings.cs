@@ -9,14 +9,34 @@ internal static class PlanFindings
 {
     private const double PercentDust = 1e-6;
 
-    internal static IEnumerable<Finding> Of(PurchaseForm form, Area area, ImmutableArray<PurchaseLine> lines, ImmutableArray<NutrientBalance> balances,
-        NutrientConflict? conflict, bool isProven, decimal gap, FieldConditions field)
+    internal static IEnumerable<Finding> Of(
+        PurchaseForm form,
+        Area area,
+        ImmutableArray<PurchaseLine> lines,
+        ImmutableArray<NutrientBalance> balances,
+        NutrientConflict? conflict,
+        bool isProven,
+        decimal gap,
+        FieldConditions field
+    )
     {
         if (conflict is not null)
         {
-            string missing = string.Join(", ", balances.Where(b => !b.IsMet).Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.Missing, decimals: 1)}"));
-            string remedy = conflict.Remedy is { } material ? $"adding {material} would make it fit" : "no single material of the catalog would make it fit";
-            yield return FindingCatalog.Create("fertilizer-no-set-fits", ("conflict", conflict.ToString()), ("missing", missing), ("remedy", remedy));
+            string missing = string.Join(
+                ", ",
+                balances
+                    .Where(b => !b.IsMet)
+                    .Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.Missing, decimals: 1)}")
+            );
+            string remedy = conflict.Remedy is { } material
+                ? $"adding {material} would make it fit"
+                : "no single material of the catalog would make it fit";
+            yield return FindingCatalog.Create(
+                "fertilizer-no-set-fits",
+                ("conflict", conflict.ToString()),
+                ("missing", missing),
+                ("remedy", remedy)
+            );
         }
 
         if (!isProven)
@@ -52,20 +72,48 @@ internal static class PlanFindings
     private static IEnumerable<Finding> PerAcreQuestion(Area area, ImmutableArray<NutrientBalance> balances)
     {
         double acres = area.Acres;
-        var large = balances.Where(b => (int)b.Nutrient < 3 && b.AtLeast.PoundsPerAcre >= FertilizerLimits.Of("per-acre-question")).ToList();
+        var large = balances
+            .Where(b => (int)b.Nutrient < 3 && b.AtLeast.PoundsPerAcre >= FertilizerLimits.Of("per-acre-question"))
+            .ToList();
         if (acres > 1 && large.Count > 0)
         {
-            yield return FindingCatalog.Create("fertilizer-per-acre", ("need", string.Join(", ", large.Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.AtLeast, decimals: 1)}"))),
-                ("area", Amounts.Print(area, decimals: 2)), ("total", string.Join(", ", large.Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}"))));
+            yield return FindingCatalog.Create(
+                "fertilizer-per-acre",
+                (
+                    "need",
+                    string.Join(
+                        ", ",
+                        large.Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.AtLeast, decimals: 1)}")
+                    )
+                ),
+                ("area", Amounts.Print(area, decimals: 2)),
+                (
+                    "total",
+                    string.Join(
+                        ", ",
+                        large.Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}")
+                    )
+                )
+            );
         }
     }
 
     /// <summary>Nitrogen above its need and without a range of its own; what emptied packages overshoot is said apart.</summary>
     private static IEnumerable<Finding> NitrogenOver(PurchaseForm form, ImmutableArray<NutrientBalance> balances)
     {
-        double most = form == PurchaseForm.SpreadWholePackages ? 100 + FertilizerLimits.Of("tolerance-whole-packages-over") : double.PositiveInfinity;
-        return balances.Where(b => b is { Nutrient: PlantNutrient.Nitrogen, AtMost: null } && b.PercentOfNeed > 100 + FertilizerLimits.Of("tolerance-nitrogen-over") + PercentDust && b.PercentOfNeed <= most)
-            .Select(b => FindingCatalog.Create("fertilizer-nitrogen-over", ("percent", Amounts.Print(b.PercentOfNeed!.Value - 100, 0))));
+        double most =
+            form == PurchaseForm.SpreadWholePackages
+                ? 100 + FertilizerLimits.Of("tolerance-whole-packages-over")
+                : double.PositiveInfinity;
+        return balances
+            .Where(b =>
+                b is { Nutrient: PlantNutrient.Nitrogen, AtMost: null }
+                && b.PercentOfNeed > 100 + FertilizerLimits.Of("tolerance-nitrogen-over") + PercentDust
+                && b.PercentOfNeed <= most
+            )
+            .Select(b =>
+                FindingCatalog.Create("fertilizer-nitrogen-over", ("percent", Amounts.Print(b.PercentOfNeed!.Value - 100, 0)))
+            );
     }
 
     private static IEnumerable<Finding> WholePackageFindings(Area area, ImmutableArray<NutrientBalance> balances)
@@ -73,8 +121,12 @@ internal static class PlanFindings
         double limit = FertilizerLimits.Of("tolerance-whole-packages-over");
         foreach (var balance in balances.Where(b => b.PercentOfNeed > 100 + limit))
         {
-            yield return FindingCatalog.Create("fertilizer-whole-packages-over", ("nutrient", NutrientSymbols.Of(balance.Nutrient)),
-                ("percent", Amounts.Print(balance.PercentOfNeed!.Value - 100, 0)), ("need", Amounts.Print(balance.AtLeast, decimals: 1)));
+            yield return FindingCatalog.Create(
+                "fertilizer-whole-packages-over",
+                ("nutrient", NutrientSymbols.Of(balance.Nutrient)),
+                ("percent", Amounts.Print(balance.PercentOfNeed!.Value - 100, 0)),
+                ("need", Amounts.Print(balance.AtLeast, decimals: 1))
+            );
         }
 
         double acres = area.Acres;

@@ -9,8 +9,13 @@ internal sealed class ShelfProblem
 {
     private const int SeedRows = 2;
 
-    private ShelfProblem(ImmutableArray<FertilizerProduct> products, ImmutableArray<NutrientTarget> targets, double acres, PackageProblem packages, double[] load) =>
-        (Products, Targets, Acres, Packages, Load) = (products, targets, acres, packages, load);
+    private ShelfProblem(
+        ImmutableArray<FertilizerProduct> products,
+        ImmutableArray<NutrientTarget> targets,
+        double acres,
+        PackageProblem packages,
+        double[] load
+    ) => (Products, Targets, Acres, Packages, Load) = (products, targets, acres, packages, load);
 
     internal ImmutableArray<FertilizerProduct> Products { get; }
 
@@ -26,7 +31,12 @@ internal sealed class ShelfProblem
     /// <summary>Rows behind those of the targets: the salt of the seed row, and what must not lie there at all.</summary>
     internal bool IsSeedRow(int row) => row >= Targets.Length;
 
-    internal static ShelfProblem Of(ImmutableArray<FertilizerProduct> products, PlotNeed need, Area area, SeedPlacedLimit? seedRow)
+    internal static ShelfProblem Of(
+        ImmutableArray<FertilizerProduct> products,
+        PlotNeed need,
+        Area area,
+        SeedPlacedLimit? seedRow
+    )
     {
         double acres = area.Acres;
         var targets = need.Targets;
@@ -59,17 +69,31 @@ internal sealed class ShelfProblem
     }
 
     /// <summary>The same need and plot with one more product.</summary>
-    internal ShelfProblem Adding(FertilizerProduct product, PlotNeed need, Area area, SeedPlacedLimit? seedRow) => Of([.. Products, product], need, area, seedRow);
+    internal ShelfProblem Adding(FertilizerProduct product, PlotNeed need, Area area, SeedPlacedLimit? seedRow) =>
+        Of([.. Products, product], need, area, seedRow);
 
-    private static void CapSeedRow(PackageProblem packages, ImmutableArray<FertilizerProduct> products, int firstRow, SeedPlacedLimit seedRow, double acres)
+    private static void CapSeedRow(
+        PackageProblem packages,
+        ImmutableArray<FertilizerProduct> products,
+        int firstRow,
+        SeedPlacedLimit seedRow,
+        double acres
+    )
     {
-        packages.Cap[firstRow] = seedRow.Limit is { } limit ? limit.PoundsPerAcre * acres
-            : throw new ArgumentException($"The seed-row limit of {seedRow.Crop} is stated as a part of corn's: take corn's limit times that part.", nameof(seedRow));
+        packages.Cap[firstRow] = seedRow.Limit is { } limit
+            ? limit.PoundsPerAcre * acres
+            : throw new ArgumentException(
+                $"The seed-row limit of {seedRow.Crop} is stated as a part of corn's: take corn's limit times that part.",
+                nameof(seedRow)
+            );
         packages.Cap[firstRow + 1] = 0;
         for (int column = 0; column < products.Length; column++)
         {
             double packagePounds = products[column].Package.Pounds;
-            packages[firstRow, column] = FertilizerMath.NutrientIn(packagePounds, seedRow.CountedPercent(products[column].Counted));
+            packages[firstRow, column] = FertilizerMath.NutrientIn(
+                packagePounds,
+                seedRow.CountedPercent(products[column].Counted)
+            );
             packages[firstRow + 1, column] = SeedPlacedLimit.IsBarredFromTheRow(products[column].Substance) ? packagePounds : 0;
         }
     }

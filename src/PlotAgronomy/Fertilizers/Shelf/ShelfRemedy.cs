@@ -7,7 +7,14 @@ namespace PlotAgronomy.Fertilizers;
 internal static class ShelfRemedy
 {
     /// <summary>The material needed in the least weight; of equal weights the first in the catalog.</summary>
-    internal static FertilizerMaterial? Find(ShelfProblem shelf, PlotNeed need, Area area, PurchaseForm form, SeedPlacedLimit? seedRow, int searchLimit)
+    internal static FertilizerMaterial? Find(
+        ShelfProblem shelf,
+        PlotNeed need,
+        Area area,
+        PurchaseForm form,
+        SeedPlacedLimit? seedRow,
+        int searchLimit
+    )
     {
         double smallestPackage = shelf.Products.Min(FertilizerShelf.PackagePounds);
         FertilizerMaterial? best = null;

@@ -6,8 +6,13 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>How much of one complete grade goes on, and what that leaves open or overshoots.</summary>
 public sealed class SingleProductRate : IWorkedResult
 {
-    private SingleProductRate(FertilizerAnalysis analysis, ApplicationRate rate, PlantNutrient? setBy, ImmutableArray<NutrientBalance> balances, string policy) =>
-        (Analysis, Rate, SetBy, Balances, Policy) = (analysis, rate, setBy, balances, policy);
+    private SingleProductRate(
+        FertilizerAnalysis analysis,
+        ApplicationRate rate,
+        PlantNutrient? setBy,
+        ImmutableArray<NutrientBalance> balances,
+        string policy
+    ) => (Analysis, Rate, SetBy, Balances, Policy) = (analysis, rate, setBy, balances, policy);
 
     /// <summary>Gets the analysis of the product.</summary>
     public FertilizerAnalysis Analysis { get; }
@@ -39,9 +44,16 @@ public sealed class SingleProductRate : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(need);
-        var (rate, setBy) = Rates(analysis, need).Where(r => r.Target.AtLeast > ApplicationRate.Zero)
-            .Select(r => (Rate: FertilizerMath.ProductFor(r.Target.AtLeast.PoundsPerAcre, r.Percent), Nutrient: (PlantNutrient?)r.Target.Nutrient))
-            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null)).MaxBy(r => r.Rate);
+        var (rate, setBy) = Rates(analysis, need)
+            .Where(r => r.Target.AtLeast > ApplicationRate.Zero)
+            .Select(r =>
+                (
+                    Rate: FertilizerMath.ProductFor(r.Target.AtLeast.PoundsPerAcre, r.Percent),
+                    Nutrient: (PlantNutrient?)r.Target.Nutrient
+                )
+            )
+            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null))
+            .MaxBy(r => r.Rate);
         return Of(analysis, need, rate, setBy, "meet every need the product serves");
     }
 
@@ -56,10 +68,19 @@ public sealed class SingleProductRate : IWorkedResult
         ArgumentNullException.ThrowIfNull(need);
         bool serves = Rates(analysis, need).Any(r => r.Target.AtLeast > ApplicationRate.Zero);
         var (rate, setBy) = Rates(analysis, need)
-            .Select(r => (Limit: r.Target.AtLeast > ApplicationRate.Zero ? r.Target.AtLeast : r.Target.AtMost, r.Target.Nutrient, r.Percent))
+            .Select(r =>
+                (
+                    Limit: r.Target.AtLeast > ApplicationRate.Zero ? r.Target.AtLeast : r.Target.AtMost,
+                    r.Target.Nutrient,
+                    r.Percent
+                )
+            )
             .Where(r => serves && r.Limit is not null)
-            .Select(r => (Rate: FertilizerMath.ProductFor(r.Limit!.Value.PoundsPerAcre, r.Percent), Nutrient: (PlantNutrient?)r.Nutrient))
-            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null)).MinBy(r => r.Rate);
+            .Select(r =>
+                (Rate: FertilizerMath.ProductFor(r.Limit!.Value.PoundsPerAcre, r.Percent), Nutrient: (PlantNutrient?)r.Nutrient)
+            )
+            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null))
+            .MinBy(r => r.Rate);
         return Of(analysis, need, rate, setBy, "pass no need and no cap");
     }
 
@@ -70,21 +91,40 @@ public sealed class SingleProductRate : IWorkedResult
         foreach (var balance in Balances.Where(b => b.AtLeast > ApplicationRate.Zero && Analysis.Percent(b.Nutrient) > 0))
         {
             string percent = Amounts.Print(Analysis.Percent(balance.Nutrient), 4);
-            lines.Add(new WorkedLine($"{Analysis} for {NutrientSymbols.Of(balance.Nutrient)}", "100 x need / percent",
-                $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {percent} = {Amounts.Print(FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, Analysis.Percent(balance.Nutrient)), 2)} lb/ac"));
+            lines.Add(
+                new WorkedLine(
+                    $"{Analysis} for {NutrientSymbols.Of(balance.Nutrient)}",
+                    "100 x need / percent",
+                    $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {percent} = {Amounts.Print(FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, Analysis.Percent(balance.Nutrient)), 2)} lb/ac"
+                )
+            );
         }
 
         lines.Add(new WorkedLine("Rate", Policy, Amounts.Print(Rate, decimals: 2)));
-        lines.AddRange(Balances.Select(b => new WorkedLine($"{NutrientSymbols.Of(b.Nutrient)} spread", "rate x percent / 100", b.ToString())));
+        lines.AddRange(
+            Balances.Select(b => new WorkedLine($"{NutrientSymbols.Of(b.Nutrient)} spread", "rate x percent / 100", b.ToString()))
+        );
         return lines.ToImmutable();
     }
 
     private static IEnumerable<(NutrientTarget Target, double Percent)> Rates(FertilizerAnalysis analysis, PlotNeed need) =>
         need.Targets.Select(t => (t, analysis.Percent(t.Nutrient))).Where(r => r.Item2 > 0);
 
-    private static SingleProductRate Of(FertilizerAnalysis analysis, PlotNeed need, double poundsPerAcre, PlantNutrient? setBy, string policy)
+    private static SingleProductRate Of(
+        FertilizerAnalysis analysis,
+        PlotNeed need,
+        double poundsPerAcre,
+        PlantNutrient? setBy,
+        string policy
+    )
     {
         var rate = ApplicationRate.FromPoundsPerAcre(poundsPerAcre);
-        return new SingleProductRate(analysis, rate, setBy, NutrientBalances.Of(need.Targets, n => FertilizerRate.Brings(analysis, n, rate).PoundsPerAcre), policy);
+        return new SingleProductRate(
+            analysis,
+            rate,
+            setBy,
+            NutrientBalances.Of(need.Targets, n => FertilizerRate.Brings(analysis, n, rate).PoundsPerAcre),
+            policy
+        );
     }
 }

@@ -12,7 +12,10 @@ internal static class Dominance
             dominated[product] = problem.MostUseful(product) == 0;
             for (int other = 0; other < problem.Products && !dominated[product]; other++)
             {
-                dominated[product] = other != product && !dominated[other] && Replaces(problem, other, product, spreadWhole)
+                dominated[product] =
+                    other != product
+                    && !dominated[other]
+                    && Replaces(problem, other, product, spreadWhole)
                     && (other < product || !Replaces(problem, product, other, spreadWhole));
             }
         }
@@ -29,10 +32,12 @@ internal static class Dominance
             return false;
         }
 
-        double leastPart = spreadWhole ? 1 : 0, mostPart = 1;
+        double leastPart = spreadWhole ? 1 : 0,
+            mostPart = 1;
         for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
         {
-            double gives = problem[nutrient, first], wanted = problem[nutrient, second];
+            double gives = problem[nutrient, first],
+                wanted = problem[nutrient, second];
             if (problem.Need[nutrient] > 0 && wanted > 0)
             {
                 leastPart = gives > 0 ? Math.Max(leastPart, wanted / gives) : double.PositiveInfinity;

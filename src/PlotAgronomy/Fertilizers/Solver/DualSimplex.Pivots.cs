@@ -80,7 +80,9 @@ internal sealed partial class DualSimplex
     private int EnteringPlace(int row, bool belowLow, bool cautious)
     {
         int chosen = -1;
-        double direction = belowLow ? 1 : -1, leastRatio = double.PositiveInfinity, largestPivot = 0;
+        double direction = belowLow ? 1 : -1,
+            leastRatio = double.PositiveInfinity,
+            largestPivot = 0;
         var line = dictionary.AsSpan(row * columns, columns);
         for (int place = 0; place < columns; place++)
         {
@@ -93,7 +95,8 @@ internal sealed partial class DualSimplex
             double ratio = Math.Max(0, reducedCost[place] / pivot);
             double size = Math.Abs(pivot);
             bool tie = ratio <= leastRatio + TieTolerance;
-            bool better = ratio < leastRatio - TieTolerance
+            bool better =
+                ratio < leastRatio - TieTolerance
                 || (tie && (cautious ? nonbasic[place] < nonbasic[chosen] : size > largestPivot));
             if (better)
             {
@@ -131,7 +134,8 @@ internal sealed partial class DualSimplex
 
     private void Pivot(int row, int place, bool belowLow)
     {
-        int leaving = basic[row], entering = nonbasic[place];
+        int leaving = basic[row],
+            entering = nonbasic[place];
         var line = dictionary.AsSpan(row * columns, columns);
         double pivot = line[place];
         double target = belowLow ? low[leaving] : high[leaving];

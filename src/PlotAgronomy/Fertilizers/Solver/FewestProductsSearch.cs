@@ -28,7 +28,14 @@ internal static class FewestProductsSearch
         return cheapest;
     }
 
-    private static SolvedPlan? Better(PackageProblem problem, PurchaseForm form, double[] load, int nodeLimit, bool[] chosen, SolvedPlan? best)
+    private static SolvedPlan? Better(
+        PackageProblem problem,
+        PurchaseForm form,
+        double[] load,
+        int nodeLimit,
+        bool[] chosen,
+        SolvedPlan? best
+    )
     {
         var part = PackageReduction.Keeping(problem, chosen);
         var simplex = new DualSimplex(part.Problem.AsLinearProgram());
@@ -39,14 +46,16 @@ internal static class FewestProductsSearch
 
         double[] partLoad = [.. load.Where((_, product) => chosen[product])];
         var plan = PlanSolver.Cheapest(part.Problem, form, partLoad, nodeLimit, out _);
-        return plan is null || (best is not null && plan.Cost >= best.Cost) ? best : new SolvedPlan
-        {
-            Bought = part.Restore<double>(plan.Bought),
-            Spread = part.Restore<double>(plan.Spread),
-            Cost = plan.Cost,
-            LowerBound = plan.LowerBound,
-            IsProven = plan.IsProven,
-        };
+        return plan is null || (best is not null && plan.Cost >= best.Cost)
+            ? best
+            : new SolvedPlan
+            {
+                Bought = part.Restore<double>(plan.Bought),
+                Spread = part.Restore<double>(plan.Spread),
+                Cost = plan.Cost,
+                LowerBound = plan.LowerBound,
+                IsProven = plan.IsProven,
+            };
     }
 
     /// <summary>Every choice of so many among so many; the array is used again for the next.</summary>

@@ -7,7 +7,8 @@ internal static class LimitConflict
     /// <returns>Nutrients whose need, and nutrients whose cap, takes part.</returns>
     internal static (List<int> Needs, List<int> Caps) Find(PackageProblem problem, PurchaseForm form, int nodeLimit)
     {
-        double[] need = [.. problem.Need], cap = [.. problem.Cap];
+        double[] need = [.. problem.Need],
+            cap = [.. problem.Cap];
         bool whole = form == PurchaseForm.SpreadWholePackages && Fits(problem, PurchaseForm.WeighExact, nodeLimit);
         var tested = whole ? PurchaseForm.SpreadWholePackages : PurchaseForm.WeighExact;
         for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
@@ -38,7 +39,12 @@ internal static class LimitConflict
             return new DualSimplex(problem.AsLinearProgram()).Solve() == SimplexOutcome.Optimal;
         }
 
-        var answer = PackageSearch.Cheapest(problem.With(price: new double[problem.Products]), spreadWhole: true, default, nodeLimit);
+        var answer = PackageSearch.Cheapest(
+            problem.With(price: new double[problem.Products]),
+            spreadWhole: true,
+            default,
+            nodeLimit
+        );
         return answer.Packages is not null || !answer.IsProven;
     }
 }

@@ -116,13 +116,19 @@ internal sealed class PackageNode
     internal PackageBranch ChooseBranch(double cutoff)
     {
         var chosen = PackageBranch.None;
-        double bestScore = double.NegativeInfinity, cost = Cost;
+        double bestScore = double.NegativeInfinity,
+            cost = Cost;
         for (int product = 0; product < price.Length; product++)
         {
             double bought = PackagesBought(product);
             double below = WholeCount.Below(bought);
             double part = bought - below;
-            if (WholeCount.IsWhole(bought) || below < least[product] || below >= most[product] || !simplex.TryCostOfMoving(product, out double perUnitDown, out double perUnitUp))
+            if (
+                WholeCount.IsWhole(bought)
+                || below < least[product]
+                || below >= most[product]
+                || !simplex.TryCostOfMoving(product, out double perUnitDown, out double perUnitUp)
+            )
             {
                 continue;
             }

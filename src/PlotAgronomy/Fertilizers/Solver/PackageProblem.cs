@@ -40,7 +40,12 @@ internal sealed class PackageProblem
     }
 
     /// <summary>The same problem with other limits or prices.</summary>
-    internal PackageProblem With(ReadOnlySpan<double> need = default, ReadOnlySpan<double> cap = default, ReadOnlySpan<double> price = default, double[]? missWeight = null)
+    internal PackageProblem With(
+        ReadOnlySpan<double> need = default,
+        ReadOnlySpan<double> cap = default,
+        ReadOnlySpan<double> price = default,
+        double[]? missWeight = null
+    )
     {
         var copy = new PackageProblem(Nutrients, Products) { MissWeight = missWeight };
         content.CopyTo(copy.content, 0);

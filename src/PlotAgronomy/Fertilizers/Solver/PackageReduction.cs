@@ -45,7 +45,8 @@ internal sealed class PackageReduction
         return new PackageReduction(problem, [.. kept], original.Products);
     }
 
-    internal T[] Restore<T>(ReadOnlySpan<T> values) where T : struct
+    internal T[] Restore<T>(ReadOnlySpan<T> values)
+        where T : struct
     {
         var all = new T[originalProducts];
         for (int place = 0; place < kept.Length; place++)

@@ -39,7 +39,12 @@ internal sealed class PackageSearch
     /// <param name="spreadWhole">Every bought package goes on whole; else any part of it may.</param>
     /// <param name="most">Most packages of each product; none given: no limit but usefulness.</param>
     /// <param name="nodeLimit">Most linear programs to solve.</param>
-    internal static PackageAnswer Cheapest(PackageProblem problem, bool spreadWhole, ReadOnlySpan<int> most = default, int nodeLimit = DefaultNodeLimit)
+    internal static PackageAnswer Cheapest(
+        PackageProblem problem,
+        bool spreadWhole,
+        ReadOnlySpan<int> most = default,
+        int nodeLimit = DefaultNodeLimit
+    )
     {
         var search = new PackageSearch(problem, spreadWhole, nodeLimit);
         var root = PackageNode.Root(problem, spreadWhole);
@@ -63,8 +68,10 @@ internal sealed class PackageSearch
     }
 
     /// <summary>A plan must cost less than this to be worth finding: one price step below the best one.</summary>
-    private double Cutoff => best is null ? double.PositiveInfinity
-        : bestCost - Math.Max(priceStep - CostTolerance, CostTolerance * Math.Max(1, Math.Abs(bestCost)));
+    private double Cutoff =>
+        best is null
+            ? double.PositiveInfinity
+            : bestCost - Math.Max(priceStep - CostTolerance, CostTolerance * Math.Max(1, Math.Abs(bestCost)));
 
     private void Explore(int depth)
     {

@@ -14,7 +14,14 @@ internal static class PlanSolver
     /// <param name="decided">False when the search stopped at its limit before it found any set.</param>
     /// <param name="most">Most packages of each product; none given: no limit.</param>
     /// <returns>The plan, or null when none fits, or none was found within the limit.</returns>
-    internal static SolvedPlan? Cheapest(PackageProblem problem, PurchaseForm form, ReadOnlySpan<double> load, int nodeLimit, out bool decided, ReadOnlySpan<int> most = default)
+    internal static SolvedPlan? Cheapest(
+        PackageProblem problem,
+        PurchaseForm form,
+        ReadOnlySpan<double> load,
+        int nodeLimit,
+        out bool decided,
+        ReadOnlySpan<int> most = default
+    )
     {
         decided = true;
         if (form == PurchaseForm.WeighExact)
@@ -70,7 +77,14 @@ internal static class PlanSolver
         simplex.Columns(packages);
         Tidy(packages);
         double cost = simplex.Objective();
-        return new SolvedPlan { Bought = packages, Spread = packages, Cost = cost, LowerBound = cost, IsProven = true };
+        return new SolvedPlan
+        {
+            Bought = packages,
+            Spread = packages,
+            Cost = cost,
+            LowerBound = cost,
+            IsProven = true,
+        };
     }
 
     /// <summary>What to spread of the packages bought: the least load on the ground that meets the needs.</summary>

@@ -13,7 +13,8 @@ internal static class WholeCount
     /// <summary>The smallest whole number of packages that holds the count.</summary>
     internal static double Above(double packages) => packages <= Nothing ? 0 : Math.Ceiling(packages - DustAt(packages));
 
-    internal static bool IsWhole(double packages) => packages - Below(packages) <= (packages < 1 ? Math.Max(Nothing, DustAt(packages)) : Tolerance);
+    internal static bool IsWhole(double packages) =>
+        packages - Below(packages) <= (packages < 1 ? Math.Max(Nothing, DustAt(packages)) : Tolerance);
 
     /// <summary>Dust shrinks with the count, so that a trace of a nutrient is not rounded away.</summary>
     private static double DustAt(double packages) => Tolerance * Math.Min(1, Math.Abs(packages));

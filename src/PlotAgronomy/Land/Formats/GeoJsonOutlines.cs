@@ -21,9 +21,28 @@ internal sealed class GeoJsonOutlines(string file)
             throw new DataFormatException(file, root.Line, null, "no Polygon and no LineString: the file holds no outline");
         }
 
-        var skip = skipped.Count == 0 ? null : FindingCatalog.Create("land-file-part-skipped",
-            ("count", skipped.Count.ToString(CultureInfo.InvariantCulture)), ("kinds", string.Join(", ", skipped.Distinct())));
-        return [.. found.Select((f, i) => OutlineReader.Outline(f.Fixes, f.Name, new[] { f.Noticed, i == 0 ? skip : null }.OfType<Finding>(), file, f.Line, f.Field))];
+        var skip =
+            skipped.Count == 0
+                ? null
+                : FindingCatalog.Create(
+                    "land-file-part-skipped",
+                    ("count", skipped.Count.ToString(CultureInfo.InvariantCulture)),
+                    ("kinds", string.Join(", ", skipped.Distinct()))
+                );
+        return
+        [
+            .. found.Select(
+                (f, i) =>
+                    OutlineReader.Outline(
+                        f.Fixes,
+                        f.Name,
+                        new[] { f.Noticed, i == 0 ? skip : null }.OfType<Finding>(),
+                        file,
+                        f.Line,
+                        f.Field
+                    )
+            ),
+        ];
     }
 
     private void Visit(JsonAt value, string name, string path)
@@ -38,7 +57,9 @@ internal sealed class GeoJsonOutlines(string file)
                 VisitAll(Array(value, "geometries", path), name, path + "geometries");
                 break;
             case "Feature":
-                string own = value.Member("properties")?.Member("name") is { Kind: JsonTokenType.String, Text.Length: > 0 } named ? named.Text : name;
+                string own = value.Member("properties")?.Member("name") is { Kind: JsonTokenType.String, Text.Length: > 0 } named
+                    ? named.Text
+                    : name;
                 var geometry = value.Member("geometry") ?? throw Problem(value, path + "geometry", "is missing");
                 if (geometry.Kind == JsonTokenType.Null)
                 {
@@ -54,13 +75,17 @@ internal sealed class GeoJsonOutlines(string file)
                 AddPolygon(Array(value, "coordinates", path), name, path + "coordinates");
                 break;
             case "MultiPolygon":
-                ForEach(Array(value, "coordinates", path), path + "coordinates", (polygon, at) => AddPolygon(List(polygon, at), name, at));
+                ForEach(Array(value, "coordinates", path), path + "coordinates", (polygon, at) =>
+                    AddPolygon(List(polygon, at), name, at)
+                );
                 break;
             case "LineString":
                 Add(Array(value, "coordinates", path), name, path + "coordinates", isRing: false);
                 break;
             case "MultiLineString":
-                ForEach(Array(value, "coordinates", path), path + "coordinates", (line, at) => Add(List(line, at), name, at, isRing: false));
+                ForEach(Array(value, "coordinates", path), path + "coordinates", (line, at) =>
+                    Add(List(line, at), name, at, isRing: false)
+                );
                 break;
             case "Point" or "MultiPoint":
                 skipped.Add(type);
@@ -70,14 +95,20 @@ internal sealed class GeoJsonOutlines(string file)
         }
     }
 
-    private void VisitAll(JsonAt items, string name, string path) => ForEach(items, path, (item, at) => Visit(item, name, at + "."));
+    private void VisitAll(JsonAt items, string name, string path) =>
+        ForEach(items, path, (item, at) => Visit(item, name, at + "."));
 
     private void AddPolygon(JsonAt rings, string name, string path)
     {
         if (rings.Items.Count != 1)
         {
-            throw Problem(rings, path, rings.Items.Count == 0 ? "a polygon needs a ring"
-                : "the polygon has a hole: give the hole as a plot of its own and take its area off");
+            throw Problem(
+                rings,
+                path,
+                rings.Items.Count == 0
+                    ? "a polygon needs a ring"
+                    : "the polygon has a hole: give the hole as a plot of its own and take its area off"
+            );
         }
 
         Add(List(rings.Items[0], path + "[0]"), name, path + "[0]", isRing: true);
@@ -97,7 +128,9 @@ internal sealed class GeoJsonOutlines(string file)
             fixes.Add(OutlineReader.Fix(items[1].Number, items[0].Number, file, position.Line, at));
         });
         bool open = isRing && fixes.Count > 0 && fixes[0] != fixes[^1];
-        var noticed = open ? FindingCatalog.Create("land-ring-not-closed", ("line", positions.Line.ToString(CultureInfo.InvariantCulture))) : null;
+        var noticed = open
+            ? FindingCatalog.Create("land-ring-not-closed", ("line", positions.Line.ToString(CultureInfo.InvariantCulture)))
+            : null;
         found.Add((fixes, name, noticed, positions.Line, path));
     }
 
@@ -122,12 +155,15 @@ internal sealed class GeoJsonOutlines(string file)
     }
 
     private string Text(JsonAt value, string member, string path) =>
-        value.Member(member) is { Kind: JsonTokenType.String } text ? text.Text : throw Problem(value, path + member, "expected a text");
+        value.Member(member) is { Kind: JsonTokenType.String } text
+            ? text.Text
+            : throw Problem(value, path + member, "expected a text");
 
     private JsonAt Array(JsonAt value, string member, string path) =>
         List(value.Member(member) ?? throw Problem(value, path + member, "is missing"), path + member);
 
-    private JsonAt List(JsonAt value, string path) => value.Kind == JsonTokenType.StartArray ? value : throw Problem(value, path, "expected a list");
+    private JsonAt List(JsonAt value, string path) =>
+        value.Kind == JsonTokenType.StartArray ? value : throw Problem(value, path, "expected a list");
 
     private DataFormatException Problem(JsonAt value, string field, string problem) => new(file, value.Line, field, problem);
 }

@@ -8,7 +8,8 @@ namespace PlotAgronomy.Land;
 /// <summary>The outlines in a GPX text (1.0 or 1.1). Document types are refused and nothing is fetched.</summary>
 internal sealed class GpxOutlines(string file)
 {
-    private const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+    private const NumberStyles PlainNumber =
+        NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
     private sealed class Walk(string kind, int line)
     {
@@ -49,11 +50,38 @@ internal sealed class GpxOutlines(string file)
         var walked = paths.Where(p => p.Kind != "wpt" && p.Fixes.Count > 0).ToList();
         if (walked.Count > 0)
         {
-            return [.. walked.Select(p => Outline(p, p.Segments > 1 ? [FindingCatalog.Create("land-track-joined", ("count", p.Segments.ToString(CultureInfo.InvariantCulture)))] : []))];
+            return
+            [
+                .. walked.Select(p =>
+                    Outline(
+                        p,
+                        p.Segments > 1
+                            ?
+                            [
+                                FindingCatalog.Create(
+                                    "land-track-joined",
+                                    ("count", p.Segments.ToString(CultureInfo.InvariantCulture))
+                                ),
+                            ]
+                            : []
+                    )
+                ),
+            ];
         }
 
         return paths.SingleOrDefault(p => p.Kind == "wpt") is { } marks
-            ? [Outline(marks, [FindingCatalog.Create("land-marks-as-corners", ("count", marks.Fixes.Count.ToString(CultureInfo.InvariantCulture)))])]
+            ?
+            [
+                Outline(
+                    marks,
+                    [
+                        FindingCatalog.Create(
+                            "land-marks-as-corners",
+                            ("count", marks.Fixes.Count.ToString(CultureInfo.InvariantCulture))
+                        ),
+                    ]
+                ),
+            ]
             : throw new DataFormatException(file, 1, "gpx", "no track, route or marked place: the file holds no outline");
     }
 
@@ -135,7 +163,12 @@ internal sealed class GpxOutlines(string file)
     private double Degrees(XmlReader reader, string attribute) =>
         double.TryParse(reader.GetAttribute(attribute), PlainNumber, CultureInfo.InvariantCulture, out double degrees)
             ? degrees
-            : throw new DataFormatException(file, Line(reader), $"{reader.LocalName} {attribute}", $"expected decimal degrees, found '{reader.GetAttribute(attribute)}'");
+            : throw new DataFormatException(
+                file,
+                Line(reader),
+                $"{reader.LocalName} {attribute}",
+                $"expected decimal degrees, found '{reader.GetAttribute(attribute)}'"
+            );
 
     private static int Line(XmlReader reader) => ((IXmlLineInfo)reader).LineNumber;
 }

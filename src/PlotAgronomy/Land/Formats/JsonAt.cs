@@ -34,7 +34,14 @@ internal sealed class JsonAt
         {
             reader.Read();
             var value = Value(ref reader, lines, file);
-            return reader.Read() ? throw new DataFormatException(file, lines.At(reader.TokenStartIndex), null, "text after the end of the JSON value") : value;
+            return reader.Read()
+                ? throw new DataFormatException(
+                    file,
+                    lines.At(reader.TokenStartIndex),
+                    null,
+                    "text after the end of the JSON value"
+                )
+                : value;
         }
         catch (JsonException problem)
         {
@@ -74,7 +81,10 @@ internal sealed class JsonAt
             case JsonTokenType.String:
                 return new JsonAt(JsonTokenType.String, line) { Text = reader.GetString()! };
             case JsonTokenType.Number:
-                return new JsonAt(JsonTokenType.Number, line) { Number = reader.TryGetDouble(out double number) ? number : double.NaN };
+                return new JsonAt(JsonTokenType.Number, line)
+                {
+                    Number = reader.TryGetDouble(out double number) ? number : double.NaN,
+                };
             default:
                 return new JsonAt(reader.TokenType, line);
         }

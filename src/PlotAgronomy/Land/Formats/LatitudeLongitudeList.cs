@@ -11,7 +11,9 @@ internal static class LatitudeLongitudeList
     internal static PlotOutline Read(string text, string file)
     {
         var fixes = new List<GeoPoint>();
-        int latitudeColumn = 0, longitudeColumn = 1, number = 0;
+        int latitudeColumn = 0,
+            longitudeColumn = 1,
+            number = 0;
         bool named = false;
         foreach (var each in text.AsSpan().EnumerateLines())
         {
@@ -37,10 +39,23 @@ internal static class LatitudeLongitudeList
             bool tooMany = !named && fields.Length > 3;
             if (tooMany || fields.Length <= Math.Max(latitudeColumn, longitudeColumn))
             {
-                throw new DataFormatException(file, number, null, $"expected latitude and longitude such as '40.0125, -90.0031', found '{line}'");
+                throw new DataFormatException(
+                    file,
+                    number,
+                    null,
+                    $"expected latitude and longitude such as '40.0125, -90.0031', found '{line}'"
+                );
             }
 
-            fixes.Add(OutlineReader.Fix(Degrees(fields[latitudeColumn], "latitude", file, number), Degrees(fields[longitudeColumn], "longitude", file, number), file, number, "latitude, longitude"));
+            fixes.Add(
+                OutlineReader.Fix(
+                    Degrees(fields[latitudeColumn], "latitude", file, number),
+                    Degrees(fields[longitudeColumn], "longitude", file, number),
+                    file,
+                    number,
+                    "latitude, longitude"
+                )
+            );
         }
 
         return OutlineReader.Outline(fixes, file, [], file, number, "latitude, longitude");
@@ -49,10 +64,23 @@ internal static class LatitudeLongitudeList
     private static int Column(string[] header, string start, string file, int line)
     {
         int column = Array.FindIndex(header, h => h.StartsWith(start, StringComparison.OrdinalIgnoreCase));
-        return column >= 0 ? column : throw new DataFormatException(file, line, null, $"the columns need names that start with 'lat' and 'lon', found '{string.Join(", ", header)}'");
+        return column >= 0
+            ? column
+            : throw new DataFormatException(
+                file,
+                line,
+                null,
+                $"the columns need names that start with 'lat' and 'lon', found '{string.Join(", ", header)}'"
+            );
     }
 
     private static double Degrees(string text, string field, string file, int line) =>
         double.TryParse(text, PlainNumber, CultureInfo.InvariantCulture, out double degrees)
-            ? degrees : throw new DataFormatException(file, line, field, $"expected decimal degrees such as 40.0125 or -90.0031, found '{text}'");
+            ? degrees
+            : throw new DataFormatException(
+                file,
+                line,
+                field,
+                $"expected decimal degrees such as 40.0125 or -90.0031, found '{text}'"
+            );
 }

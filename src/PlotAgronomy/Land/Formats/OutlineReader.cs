@@ -64,15 +64,34 @@ public static class OutlineReader
     {
         if (!double.IsFinite(latitude) || Math.Abs(latitude) > 90)
         {
-            throw new DataFormatException(file, line, field, FormattableString.Invariant($"latitude {latitude} is beyond 90 degrees: are latitude and longitude in the right order, and in decimal degrees (WGS84)?"));
+            throw new DataFormatException(
+                file,
+                line,
+                field,
+                FormattableString.Invariant(
+                    $"latitude {latitude} is beyond 90 degrees: are latitude and longitude in the right order, and in decimal degrees (WGS84)?"
+                )
+            );
         }
 
         return double.IsFinite(longitude) && Math.Abs(longitude) <= 180
             ? GeoPoint.FromDegrees(latitude, longitude)
-            : throw new DataFormatException(file, line, field, FormattableString.Invariant($"longitude {longitude} is beyond 180 degrees: expected decimal degrees (WGS84)"));
+            : throw new DataFormatException(
+                file,
+                line,
+                field,
+                FormattableString.Invariant($"longitude {longitude} is beyond 180 degrees: expected decimal degrees (WGS84)")
+            );
     }
 
-    internal static PlotOutline Outline(IReadOnlyList<GeoPoint> fixes, string name, IEnumerable<Finding> noticed, string file, int line, string field)
+    internal static PlotOutline Outline(
+        IReadOnlyList<GeoPoint> fixes,
+        string name,
+        IEnumerable<Finding> noticed,
+        string file,
+        int line,
+        string field
+    )
     {
         string problem = "no position";
         return (fixes.Count == 0 ? null : PlotOutline.TryFromFixes(fixes, name, noticed, out problem))
@@ -85,7 +104,12 @@ public static class OutlineReader
         Guard.NotBlank(fileName);
         if (text.Length > LongestText)
         {
-            throw new DataFormatException(fileName, 1, null, FormattableString.Invariant($"longer than {LongestText} characters"));
+            throw new DataFormatException(
+                fileName,
+                1,
+                null,
+                FormattableString.Invariant($"longer than {LongestText} characters")
+            );
         }
     }
 }

@@ -7,8 +7,10 @@ namespace PlotAgronomy.Land;
 internal static class LandLimits
 {
     private static readonly Lazy<FrozenDictionary<string, double>> Values = new(() =>
-        CsvTable.Embedded("Land/Data/limits.csv", "id", "value", "unit", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal));
+        CsvTable
+            .Embedded("Land/Data/limits.csv", "id", "value", "unit", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal)
+    );
 
     internal static double Of(string id) => Values.Value[id];
 }

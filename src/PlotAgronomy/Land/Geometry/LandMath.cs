@@ -18,7 +18,9 @@ internal static class LandMath
         // Sorted and bracketed so that thin triangles keep their digits: 16 A2 = (a+(b+c))(c-(a-b))(c+(a-b))(a+(b-c)), a >= b >= c.
         Span<double> sides = [aFeet, bFeet, cFeet];
         sides.Sort();
-        double c = sides[0], b = sides[1], a = sides[2];
+        double c = sides[0],
+            b = sides[1],
+            a = sides[2];
         double product = (a + (b + c)) * (c - (a - b)) * (c + (a - b)) * (a + (b - c));
         return Math.Sqrt(product) / 4;
     }
@@ -70,7 +72,8 @@ internal static class LandMath
 
     internal static double DistanceFeet(PlanePoint a, PlanePoint b)
     {
-        double east = b.EastFeet - a.EastFeet, north = b.NorthFeet - a.NorthFeet;
+        double east = b.EastFeet - a.EastFeet,
+            north = b.NorthFeet - a.NorthFeet;
         return Math.Sqrt(east * east + north * north);
     }
 
@@ -81,11 +84,17 @@ internal static class LandMath
     /// <summary>Feet from a point to the nearest point of a segment.</summary>
     internal static double DistanceFeet(PlanePoint point, PlanePoint start, PlanePoint end)
     {
-        double east = end.EastFeet - start.EastFeet, north = end.NorthFeet - start.NorthFeet;
+        double east = end.EastFeet - start.EastFeet,
+            north = end.NorthFeet - start.NorthFeet;
         double square = east * east + north * north;
-        double along = square > 0
-            ? Math.Clamp(((point.EastFeet - start.EastFeet) * east + (point.NorthFeet - start.NorthFeet) * north) / square, 0, 1)
-            : 0;
+        double along =
+            square > 0
+                ? Math.Clamp(
+                    ((point.EastFeet - start.EastFeet) * east + (point.NorthFeet - start.NorthFeet) * north) / square,
+                    0,
+                    1
+                )
+                : 0;
         return DistanceFeet(point, new PlanePoint(start.EastFeet + along * east, start.NorthFeet + along * north));
     }
 
@@ -96,8 +105,11 @@ internal static class LandMath
         for (int i = 0, j = ring.Length - 1; i < ring.Length; j = i++)
         {
             var (a, b) = (ring[i], ring[j]);
-            if (a.NorthFeet > place.NorthFeet != b.NorthFeet > place.NorthFeet
-                && place.EastFeet < (b.EastFeet - a.EastFeet) * (place.NorthFeet - a.NorthFeet) / (b.NorthFeet - a.NorthFeet) + a.EastFeet)
+            if (
+                a.NorthFeet > place.NorthFeet != b.NorthFeet > place.NorthFeet
+                && place.EastFeet
+                    < (b.EastFeet - a.EastFeet) * (place.NorthFeet - a.NorthFeet) / (b.NorthFeet - a.NorthFeet) + a.EastFeet
+            )
             {
                 inside = !inside;
             }
@@ -132,16 +144,26 @@ internal static class LandMath
         EquatorialRadiusMeters / CurvatureTerm(latitudeDegrees) * Math.Cos(latitudeDegrees * RadiansPerDegree);
 
     internal static double EastFeet(double longitudeDegrees, double originLongitudeDegrees, double meanLatitudeDegrees) =>
-        ShortestTurnDegrees(longitudeDegrees - originLongitudeDegrees) * RadiansPerDegree * ParallelRadiusMeters(meanLatitudeDegrees) / ExactUnits.MetersPerFoot;
+        ShortestTurnDegrees(longitudeDegrees - originLongitudeDegrees)
+        * RadiansPerDegree
+        * ParallelRadiusMeters(meanLatitudeDegrees)
+        / ExactUnits.MetersPerFoot;
 
     internal static double NorthFeet(double latitudeDegrees, double originLatitudeDegrees, double meanLatitudeDegrees) =>
-        (latitudeDegrees - originLatitudeDegrees) * RadiansPerDegree * MeridianRadiusMeters(meanLatitudeDegrees) / ExactUnits.MetersPerFoot;
+        (latitudeDegrees - originLatitudeDegrees)
+        * RadiansPerDegree
+        * MeridianRadiusMeters(meanLatitudeDegrees)
+        / ExactUnits.MetersPerFoot;
 
     internal static double LatitudeDegrees(double northFeet, double originLatitudeDegrees, double meanLatitudeDegrees) =>
-        originLatitudeDegrees + northFeet * ExactUnits.MetersPerFoot / MeridianRadiusMeters(meanLatitudeDegrees) / RadiansPerDegree;
+        originLatitudeDegrees
+        + northFeet * ExactUnits.MetersPerFoot / MeridianRadiusMeters(meanLatitudeDegrees) / RadiansPerDegree;
 
     internal static double LongitudeDegrees(double eastFeet, double originLongitudeDegrees, double meanLatitudeDegrees) =>
-        ShortestTurnDegrees(originLongitudeDegrees + eastFeet * ExactUnits.MetersPerFoot / ParallelRadiusMeters(meanLatitudeDegrees) / RadiansPerDegree);
+        ShortestTurnDegrees(
+            originLongitudeDegrees
+                + eastFeet * ExactUnits.MetersPerFoot / ParallelRadiusMeters(meanLatitudeDegrees) / RadiansPerDegree
+        );
 
     private static double CurvatureTerm(double latitudeDegrees)
     {

@@ -54,7 +54,12 @@ public readonly record struct MeasuredLength
     {
         double feet = length.Feet;
         double errorFeet = standardError.Feet;
-        return new MeasuredLength(Guard.AtLeast(feet, 0, "ft", nameof(length)), 0, Guard.AtLeast(errorFeet, 0, "ft", nameof(standardError)), false);
+        return new MeasuredLength(
+            Guard.AtLeast(feet, 0, "ft", nameof(length)),
+            0,
+            Guard.AtLeast(errorFeet, 0, "ft", nameof(standardError)),
+            false
+        );
     }
 
     internal static MeasuredLength FromPaces(double feet, double sharedRelativeError, double ownErrorFeet) =>

@@ -21,7 +21,14 @@ public sealed class EdgeStrip : IWorkedResult
         {
             0 => [FindingCatalog.Create("land-strip-takes-all", ("strip", Amounts.Print(Width, decimals: 1)))],
             1 => [],
-            _ => [FindingCatalog.Create("land-strip-splits", ("strip", Amounts.Print(Width, decimals: 1)), ("count", parts.Length.ToString(CultureInfo.InvariantCulture)))],
+            _ =>
+            [
+                FindingCatalog.Create(
+                    "land-strip-splits",
+                    ("strip", Amounts.Print(Width, decimals: 1)),
+                    ("count", parts.Length.ToString(CultureInfo.InvariantCulture))
+                ),
+            ],
         };
     }
 
@@ -45,7 +52,11 @@ public sealed class EdgeStrip : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Area left inside", "plot - strip", $"{Amounts.Print(whole.Area, "ft2", 0)} - {Amounts.Print(Strip, "ft2", 0)} = {Amounts.Print(Inside, "ft2", 0)} = {Amounts.Print(Inside, decimals: 4)}"),
-    ];
+        [
+            new(
+                "Area left inside",
+                "plot - strip",
+                $"{Amounts.Print(whole.Area, "ft2", 0)} - {Amounts.Print(Strip, "ft2", 0)} = {Amounts.Print(Inside, "ft2", 0)} = {Amounts.Print(Inside, decimals: 4)}"
+            ),
+        ];
 }

@@ -24,9 +24,13 @@ public readonly record struct GeoPoint
     /// <returns>The point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range, NaN or infinite.</exception>
     public static GeoPoint FromDegrees(double latitudeDegrees, double longitudeDegrees) =>
-        new(Guard.Between(latitudeDegrees, -90, 90, "degrees of latitude"), Guard.Between(longitudeDegrees, -180, 180, "degrees of longitude"));
+        new(
+            Guard.Between(latitudeDegrees, -90, 90, "degrees of latitude"),
+            Guard.Between(longitudeDegrees, -180, 180, "degrees of longitude")
+        );
 
     /// <summary>Invariant text such as <c>40.123456, -90.123456</c>.</summary>
     /// <returns>The text, latitude first, to a tenth of a metre.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{LatitudeDegrees:0.000000}, {LongitudeDegrees:0.000000}");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{LatitudeDegrees:0.000000}, {LongitudeDegrees:0.000000}");
 }

@@ -40,17 +40,31 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
         for (int k = 1; k <= count; k++)
         {
             var to = k == count ? End : At((double)k / count, radiusFeet);
-            yield return this with { Start = from, End = to };
+            yield return this with
+            {
+                Start = from,
+                End = to,
+            };
             from = to;
         }
     }
 
-    internal (double West, double East, double South, double North) Box(double radiusFeet) => Center is { } c
-        ? (c.EastFeet - radiusFeet, c.EastFeet + radiusFeet, c.NorthFeet - radiusFeet, c.NorthFeet + radiusFeet)
-        : (Math.Min(Start.EastFeet, End.EastFeet), Math.Max(Start.EastFeet, End.EastFeet), Math.Min(Start.NorthFeet, End.NorthFeet), Math.Max(Start.NorthFeet, End.NorthFeet));
+    internal (double West, double East, double South, double North) Box(double radiusFeet) =>
+        Center is { } c
+            ? (c.EastFeet - radiusFeet, c.EastFeet + radiusFeet, c.NorthFeet - radiusFeet, c.NorthFeet + radiusFeet)
+            : (
+                Math.Min(Start.EastFeet, End.EastFeet),
+                Math.Max(Start.EastFeet, End.EastFeet),
+                Math.Min(Start.NorthFeet, End.NorthFeet),
+                Math.Max(Start.NorthFeet, End.NorthFeet)
+            );
 
     /// <summary>Where two pieces cross: part of the way along each, and the place.</summary>
-    internal static IEnumerable<(double First, double Second, PlanePoint Place)> Cross(InsetPiece first, InsetPiece second, double radiusFeet)
+    internal static IEnumerable<(double First, double Second, PlanePoint Place)> Cross(
+        InsetPiece first,
+        InsetPiece second,
+        double radiusFeet
+    )
     {
         var places = (first.Center, second.Center) switch
         {
@@ -61,7 +75,8 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
         };
         foreach (var place in places)
         {
-            double onFirst = first.PartOf(place), onSecond = second.PartOf(place);
+            double onFirst = first.PartOf(place),
+                onSecond = second.PartOf(place);
             if (onFirst > 0 && onFirst < 1 && onSecond > 0 && onSecond < 1)
             {
                 yield return (onFirst, onSecond, place);
@@ -71,18 +86,27 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
 
     private static IEnumerable<PlanePoint> LineWithLine(InsetPiece first, InsetPiece second)
     {
-        double start = LandMath.Cross(second.Start, second.End, first.Start), end = LandMath.Cross(second.Start, second.End, first.End);
+        double start = LandMath.Cross(second.Start, second.End, first.Start),
+            end = LandMath.Cross(second.Start, second.End, first.End);
         return start > 0 == end > 0 ? [] : [RingInset.Along(first.Start, first.End, start / (start - end))];
     }
 
     private static IEnumerable<PlanePoint> LineWithCircle(InsetPiece line, PlanePoint center, double radiusFeet)
     {
-        double east = line.End.EastFeet - line.Start.EastFeet, north = line.End.NorthFeet - line.Start.NorthFeet;
-        double fromEast = line.Start.EastFeet - center.EastFeet, fromNorth = line.Start.NorthFeet - center.NorthFeet;
-        double square = east * east + north * north, half = fromEast * east + fromNorth * north;
+        double east = line.End.EastFeet - line.Start.EastFeet,
+            north = line.End.NorthFeet - line.Start.NorthFeet;
+        double fromEast = line.Start.EastFeet - center.EastFeet,
+            fromNorth = line.Start.NorthFeet - center.NorthFeet;
+        double square = east * east + north * north,
+            half = fromEast * east + fromNorth * north;
         double root = half * half - square * (fromEast * fromEast + fromNorth * fromNorth - radiusFeet * radiusFeet);
-        return root <= 0 ? []
-            : [RingInset.Along(line.Start, line.End, (-half - Math.Sqrt(root)) / square), RingInset.Along(line.Start, line.End, (-half + Math.Sqrt(root)) / square)];
+        return root <= 0
+            ? []
+            :
+            [
+                RingInset.Along(line.Start, line.End, (-half - Math.Sqrt(root)) / square),
+                RingInset.Along(line.Start, line.End, (-half + Math.Sqrt(root)) / square),
+            ];
     }
 
     private static IEnumerable<PlanePoint> CircleWithCircle(PlanePoint one, PlanePoint other, double radiusFeet)
@@ -95,7 +119,8 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
 
         var middle = RingInset.Along(one, other, 0.5);
         double across = Math.Sqrt(radiusFeet * radiusFeet - apart * apart / 4) / apart;
-        double east = -(other.NorthFeet - one.NorthFeet) * across, north = (other.EastFeet - one.EastFeet) * across;
+        double east = -(other.NorthFeet - one.NorthFeet) * across,
+            north = (other.EastFeet - one.EastFeet) * across;
         return [new(middle.EastFeet + east, middle.NorthFeet + north), new(middle.EastFeet - east, middle.NorthFeet - north)];
     }
 
@@ -107,8 +132,10 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
             return Clockwise(Angle(center, Start), Angle(center, place)) / Turn;
         }
 
-        double east = End.EastFeet - Start.EastFeet, north = End.NorthFeet - Start.NorthFeet;
-        return ((place.EastFeet - Start.EastFeet) * east + (place.NorthFeet - Start.NorthFeet) * north) / (east * east + north * north);
+        double east = End.EastFeet - Start.EastFeet,
+            north = End.NorthFeet - Start.NorthFeet;
+        return ((place.EastFeet - Start.EastFeet) * east + (place.NorthFeet - Start.NorthFeet) * north)
+            / (east * east + north * north);
     }
 
     private PlanePoint At(double part, double radiusFeet)
@@ -122,7 +149,8 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
         return new PlanePoint(center.EastFeet + radiusFeet * Math.Cos(angle), center.NorthFeet + radiusFeet * Math.Sin(angle));
     }
 
-    private static double Angle(PlanePoint center, PlanePoint place) => Math.Atan2(place.NorthFeet - center.NorthFeet, place.EastFeet - center.EastFeet);
+    private static double Angle(PlanePoint center, PlanePoint place) =>
+        Math.Atan2(place.NorthFeet - center.NorthFeet, place.EastFeet - center.EastFeet);
 
     private static double Clockwise(double from, double to) => from - to - 2 * Math.PI * Math.Floor((from - to) / (2 * Math.PI));
 }

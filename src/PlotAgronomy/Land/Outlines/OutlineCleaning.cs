@@ -20,7 +20,12 @@ internal static class OutlineCleaning
     }
 
     /// <summary>A walked track: small loops, from standing still or from walking past the start, are cut away.</summary>
-    internal static bool TryTrack(IReadOnlyList<PlanePoint> places, out ImmutableArray<PlanePoint> corners, out ImmutableArray<Finding> findings, out string problem)
+    internal static bool TryTrack(
+        IReadOnlyList<PlanePoint> places,
+        out ImmutableArray<PlanePoint> corners,
+        out ImmutableArray<Finding> findings,
+        out string problem
+    )
     {
         corners = [];
         findings = [];
@@ -35,7 +40,8 @@ internal static class OutlineCleaning
         while (FirstCrossing(ring) is { } crossing)
         {
             var (loop, rest) = Parted(ring, crossing);
-            double loopSquareFeet = Math.Abs(Area(loop)), restSquareFeet = Math.Abs(Area(rest));
+            double loopSquareFeet = Math.Abs(Area(loop)),
+                restSquareFeet = Math.Abs(Area(rest));
             if (loopSquareFeet > LandLimits.Of("cut-loop-part") * restSquareFeet)
             {
                 return Fails(CrossesItself(ring, crossing), out problem);
@@ -52,13 +58,25 @@ internal static class OutlineCleaning
         double aroundFeet = LandMath.PerimeterFeet(ring.ToArray());
         if (loops > 0)
         {
-            findings = [FindingCatalog.Create("land-loops-cut", ("count", loops.ToString(CultureInfo.InvariantCulture)),
-                ("area", Amounts.Print(UnitsNet.Area.FromSquareFeet(cutSquareFeet), "ft2", 0)))];
+            findings =
+            [
+                FindingCatalog.Create(
+                    "land-loops-cut",
+                    ("count", loops.ToString(CultureInfo.InvariantCulture)),
+                    ("area", Amounts.Print(UnitsNet.Area.FromSquareFeet(cutSquareFeet), "ft2", 0))
+                ),
+            ];
         }
         else if (ring.Count >= LandLimits.Of("track-points") && gapFeet > LandLimits.Of("open-gap-part") * aroundFeet)
         {
-            findings = [FindingCatalog.Create("land-outline-open", ("gap", Amounts.Print(Length.FromFeet(gapFeet), decimals: 0)),
-                ("percent", $"{Amounts.Print(100 * gapFeet / aroundFeet, 0)} %"))];
+            findings =
+            [
+                FindingCatalog.Create(
+                    "land-outline-open",
+                    ("gap", Amounts.Print(Length.FromFeet(gapFeet), decimals: 0)),
+                    ("percent", $"{Amounts.Print(100 * gapFeet / aroundFeet, 0)} %")
+                ),
+            ];
         }
 
         return TryCounterClockwise(ring, out corners, out problem);
@@ -71,7 +89,10 @@ internal static class OutlineCleaning
     }
 
     /// <summary>The two rings that a crossing makes of one, the smaller first.</summary>
-    private static (List<PlanePoint> Loop, List<PlanePoint> Remainder) Parted(List<PlanePoint> ring, (int First, int Second, PlanePoint Place) crossing)
+    private static (List<PlanePoint> Loop, List<PlanePoint> Remainder) Parted(
+        List<PlanePoint> ring,
+        (int First, int Second, PlanePoint Place) crossing
+    )
     {
         List<PlanePoint> inner = [.. ring[(crossing.First + 1)..(crossing.Second + 1)], crossing.Place];
         List<PlanePoint> outer = [.. ring[..(crossing.First + 1)], crossing.Place, .. ring[(crossing.Second + 1)..]];
@@ -85,7 +106,13 @@ internal static class OutlineCleaning
         ring = new List<PlanePoint>(places.Count);
         if (places.Count > MostPoints)
         {
-            return Fails(string.Create(CultureInfo.InvariantCulture, $"An outline may have at most {MostPoints} corners; this one has {places.Count}."), out problem);
+            return Fails(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"An outline may have at most {MostPoints} corners; this one has {places.Count}."
+                ),
+                out problem
+            );
         }
 
         foreach (var place in places)
@@ -103,7 +130,13 @@ internal static class OutlineCleaning
 
         problem = "";
         return ring.Count >= 3
-            || Fails(string.Create(CultureInfo.InvariantCulture, $"An outline needs at least 3 different corners; this one has {ring.Count}."), out problem);
+            || Fails(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"An outline needs at least 3 different corners; this one has {ring.Count}."
+                ),
+                out problem
+            );
     }
 
     private static bool TryCounterClockwise(List<PlanePoint> ring, out ImmutableArray<PlanePoint> corners, out string problem)
@@ -133,13 +166,18 @@ internal static class OutlineCleaning
         for (int i = 0; i < count; i++)
         {
             var (a, b) = (ring[i], ring[(i + 1) % count]);
-            double west = Math.Min(a.EastFeet, b.EastFeet), east = Math.Max(a.EastFeet, b.EastFeet);
-            double south = Math.Min(a.NorthFeet, b.NorthFeet), north = Math.Max(a.NorthFeet, b.NorthFeet);
+            double west = Math.Min(a.EastFeet, b.EastFeet),
+                east = Math.Max(a.EastFeet, b.EastFeet);
+            double south = Math.Min(a.NorthFeet, b.NorthFeet),
+                north = Math.Max(a.NorthFeet, b.NorthFeet);
             for (int j = i + 1; j < count; j++)
             {
                 var (c, d) = (ring[j], ring[(j + 1) % count]);
-                bool apart = Math.Max(c.EastFeet, d.EastFeet) < west || Math.Min(c.EastFeet, d.EastFeet) > east
-                    || Math.Max(c.NorthFeet, d.NorthFeet) < south || Math.Min(c.NorthFeet, d.NorthFeet) > north;
+                bool apart =
+                    Math.Max(c.EastFeet, d.EastFeet) < west
+                    || Math.Min(c.EastFeet, d.EastFeet) > east
+                    || Math.Max(c.NorthFeet, d.NorthFeet) < south
+                    || Math.Min(c.NorthFeet, d.NorthFeet) > north;
                 if (!apart && SideCrossing.Find(a, b, c, d, neighbours: j == i + 1 || (i == 0 && j == count - 1)) is { } place)
                 {
                     return (i, j, place);
@@ -151,6 +189,8 @@ internal static class OutlineCleaning
     }
 
     private static string CrossesItself(List<PlanePoint> ring, (int First, int Second, PlanePoint Place) crossing) =>
-        string.Create(CultureInfo.InvariantCulture,
-            $"The outline crosses itself at {crossing.Place}: the side from corner {crossing.First + 1} meets the side from corner {crossing.Second + 1} of {ring.Count}. Its two halves would cancel; list the corners in the order you pass them, or split the plot.");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"The outline crosses itself at {crossing.Place}: the side from corner {crossing.First + 1} meets the side from corner {crossing.Second + 1} of {ring.Count}. Its two halves would cancel; list the corners in the order you pass them, or split the plot."
+        );
 }

@@ -14,7 +14,13 @@ public sealed class PlotOutline
     private readonly double perimeterFeet;
     private readonly double meanLatitudeDegrees;
 
-    private PlotOutline(ImmutableArray<PlanePoint> corners, string name, GeoPoint? origin, double meanLatitudeDegrees, IEnumerable<Finding> findings)
+    private PlotOutline(
+        ImmutableArray<PlanePoint> corners,
+        string name,
+        GeoPoint? origin,
+        double meanLatitudeDegrees,
+        IEnumerable<Finding> findings
+    )
     {
         squareFeet = LandMath.SignedSquareFeet(corners.AsSpan());
         perimeterFeet = LandMath.PerimeterFeet(corners.AsSpan());
@@ -110,14 +116,24 @@ public sealed class PlotOutline
 
     /// <summary>The one shape with both ends alike out of those that the measured sides allow.</summary>
     internal static PlotOutline LikeEnded(string shape, ImmutableArray<PlanePoint> corners) =>
-        new(corners, "", null, 0, SizeRemarks(corners, onEarth: false).Append(FindingCatalog.Create(AssumedCode, ("shape", shape))));
+        new(
+            corners,
+            "",
+            null,
+            0,
+            SizeRemarks(corners, onEarth: false).Append(FindingCatalog.Create(AssumedCode, ("shape", shape)))
+        );
 
     /// <summary>Latitude and longitude of a place on the plot's plane.</summary>
     /// <param name="place">Place on the plane.</param>
     /// <returns>The place on the earth, or null when the outline has no <see cref="Origin"/>.</returns>
-    public GeoPoint? Locate(PlanePoint place) => Origin is not { } origin ? null : GeoPoint.FromDegrees(
-        LandMath.LatitudeDegrees(place.NorthFeet, origin.LatitudeDegrees, meanLatitudeDegrees),
-        LandMath.LongitudeDegrees(place.EastFeet, origin.LongitudeDegrees, meanLatitudeDegrees));
+    public GeoPoint? Locate(PlanePoint place) =>
+        Origin is not { } origin
+            ? null
+            : GeoPoint.FromDegrees(
+                LandMath.LatitudeDegrees(place.NorthFeet, origin.LatitudeDegrees, meanLatitudeDegrees),
+                LandMath.LongitudeDegrees(place.EastFeet, origin.LongitudeDegrees, meanLatitudeDegrees)
+            );
 
     /// <summary>Whether a place lies inside the outline.</summary>
     /// <param name="place">Place on the plane.</param>
@@ -150,20 +166,36 @@ public sealed class PlotOutline
         Guard.Between(side, 1, Corners.Length, "(the number of a side)");
         var left = IsConvex
             ? RingInset.CutAlong(Corners, side - 1, stripFeet)
-            : throw new InvalidOperationException("A strip along one side needs an outline without inward corners: split the plot there.");
+            : throw new InvalidOperationException(
+                "A strip along one side needs an outline without inward corners: split the plot there."
+            );
         return new EdgeStrip(this, stripFeet, left is { } ring ? [Part(ring)] : []);
     }
 
     /// <summary>The outline of fixes with what was noticed while reading them; null when there is a problem.</summary>
-    internal static PlotOutline? TryFromFixes(IReadOnlyList<GeoPoint> fixes, string name, IEnumerable<Finding> noticed, out string problem)
+    internal static PlotOutline? TryFromFixes(
+        IReadOnlyList<GeoPoint> fixes,
+        string name,
+        IEnumerable<Finding> noticed,
+        out string problem
+    )
     {
         var origin = fixes[0];
         double mean = fixes.Average(f => f.LatitudeDegrees);
-        var places = fixes.Select(f => new PlanePoint(
-            LandMath.EastFeet(f.LongitudeDegrees, origin.LongitudeDegrees, mean),
-            LandMath.NorthFeet(f.LatitudeDegrees, origin.LatitudeDegrees, mean))).ToList();
+        var places = fixes
+            .Select(f => new PlanePoint(
+                LandMath.EastFeet(f.LongitudeDegrees, origin.LongitudeDegrees, mean),
+                LandMath.NorthFeet(f.LatitudeDegrees, origin.LatitudeDegrees, mean)
+            ))
+            .ToList();
         return OutlineCleaning.TryTrack(places, out var corners, out var findings, out problem)
-            ? new PlotOutline(corners, name, origin, mean, noticed.Concat(findings).Concat(SizeRemarks(corners, onEarth: true)).Concat(PlaceRemarks(mean)))
+            ? new PlotOutline(
+                corners,
+                name,
+                origin,
+                mean,
+                noticed.Concat(findings).Concat(SizeRemarks(corners, onEarth: true)).Concat(PlaceRemarks(mean))
+            )
             : null;
     }
 
@@ -182,7 +214,8 @@ public sealed class PlotOutline
     private static IEnumerable<Finding> SizeRemarks(ImmutableArray<PlanePoint> corners, bool onEarth)
     {
         var area = Area.FromSquareFeet(LandMath.SignedSquareFeet(corners.AsSpan()));
-        double squareFeet = area.SquareFeet, acres = area.Acres;
+        double squareFeet = area.SquareFeet,
+            acres = area.Acres;
         if (squareFeet < LandLimits.Of("tiny-outline-square-feet"))
         {
             yield return FindingCatalog.Create("land-tiny-outline", ("area", Amounts.Print(area, "ft2", 1)));
@@ -190,12 +223,20 @@ public sealed class PlotOutline
 
         if (onEarth && acres < LandLimits.Of("small-track-acres"))
         {
-            yield return FindingCatalog.Create("land-small-track", ("area", Amounts.Print(area, decimals: 3)), ("limit", Amounts.Print(Area.FromAcres(LandLimits.Of("small-track-acres")))));
+            yield return FindingCatalog.Create(
+                "land-small-track",
+                ("area", Amounts.Print(area, decimals: 3)),
+                ("limit", Amounts.Print(Area.FromAcres(LandLimits.Of("small-track-acres"))))
+            );
         }
 
         if (onEarth && acres > LandLimits.Of("plane-high-acres"))
         {
-            yield return FindingCatalog.Create("land-large-outline", ("area", Amounts.Print(area, decimals: 0)), ("limit", Amounts.Print(Area.FromAcres(LandLimits.Of("plane-high-acres")))));
+            yield return FindingCatalog.Create(
+                "land-large-outline",
+                ("area", Amounts.Print(area, decimals: 0)),
+                ("limit", Amounts.Print(Area.FromAcres(LandLimits.Of("plane-high-acres"))))
+            );
         }
     }
 }

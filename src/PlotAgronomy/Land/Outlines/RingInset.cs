@@ -29,7 +29,9 @@ internal static class RingInset
             }
         }
 
-        throw new InvalidOperationException("The outline's corners lie too close together to draw a strip along them; leave out some of them.");
+        throw new InvalidOperationException(
+            "The outline's corners lie too close together to draw a strip along them; leave out some of them."
+        );
     }
 
     /// <summary>What of a convex ring lies at least so far from the line of one side; null when nothing does.</summary>
@@ -41,7 +43,8 @@ internal static class RingInset
         for (int i = 0; i < ring.Length; i++)
         {
             var (p, q) = (ring[i], ring[(i + 1) % ring.Length]);
-            double pFeet = LandMath.Cross(a, b, p) / length - stripFeet, qFeet = LandMath.Cross(a, b, q) / length - stripFeet;
+            double pFeet = LandMath.Cross(a, b, p) / length - stripFeet,
+                qFeet = LandMath.Cross(a, b, q) / length - stripFeet;
             if (pFeet >= 0)
             {
                 left.Add(p);
@@ -70,7 +73,10 @@ internal static class RingInset
             for (int k = 0; k + 1 < stops.Length; k++)
             {
                 var part = piece with { Start = stops[k], End = stops[k + 1] };
-                if (LandMath.DistanceFeet(part.Start, part.End) > Dust * sizeFeet && IsInside(ring, part.Middle(stripFeet), leastFeet, part.Side))
+                if (
+                    LandMath.DistanceFeet(part.Start, part.End) > Dust * sizeFeet
+                    && IsInside(ring, part.Middle(stripFeet), leastFeet, part.Side)
+                )
                 {
                     kept.Add(part);
                 }
@@ -112,14 +118,17 @@ internal static class RingInset
 
     /// <summary>Whether one side alone lies too near to the whole piece: both ends too near make a straight piece so, and an arc but for its rise.</summary>
     private static bool IsTooNear(ImmutableArray<PlanePoint> ring, InsetPiece piece, double limitFeet) =>
-        AnySide(ring, piece.Side, (a, b) => LandMath.DistanceFeet(piece.Start, a, b) < limitFeet && LandMath.DistanceFeet(piece.End, a, b) < limitFeet);
+        AnySide(ring, piece.Side, (a, b) =>
+            LandMath.DistanceFeet(piece.Start, a, b) < limitFeet && LandMath.DistanceFeet(piece.End, a, b) < limitFeet
+        );
 
     /// <summary>Whether any side does; those next to a given one are asked first, because on a walked track they nearly always decide.</summary>
     private static bool AnySide(ImmutableArray<PlanePoint> ring, int side, Func<PlanePoint, PlanePoint, bool> does)
     {
         for (int step = 0; step <= ring.Length / 2; step++)
         {
-            int ahead = (side + step) % ring.Length, behind = (side - step + ring.Length) % ring.Length;
+            int ahead = (side + step) % ring.Length,
+                behind = (side - step + ring.Length) % ring.Length;
             if (does(ring[ahead], ring[(ahead + 1) % ring.Length]) || does(ring[behind], ring[(behind + 1) % ring.Length]))
             {
                 return true;
@@ -143,7 +152,11 @@ internal static class RingInset
         {
             for (int j = i + 1; j < pieces.Count; j++)
             {
-                bool apart = boxes[i].West > boxes[j].East || boxes[j].West > boxes[i].East || boxes[i].South > boxes[j].North || boxes[j].South > boxes[i].North;
+                bool apart =
+                    boxes[i].West > boxes[j].East
+                    || boxes[j].West > boxes[i].East
+                    || boxes[i].South > boxes[j].North
+                    || boxes[j].South > boxes[i].North;
                 bool joined = pieces[i].End == pieces[j].Start || pieces[j].End == pieces[i].Start;
                 bool arcOnItsSide = joined && (pieces[i].Center is null) != (pieces[j].Center is null);
                 if (apart || arcOnItsSide)
@@ -200,8 +213,7 @@ internal static class RingInset
                 }
 
                 at = next;
-            }
-            while (at != first);
+            } while (at != first);
 
             double squareFeet = ring.Count < 3 ? 0 : LandMath.SignedSquareFeet(ring.ToArray());
             if (squareFeet < -Dust * sizeFeet * sizeFeet)
@@ -241,7 +253,8 @@ internal static class RingInset
         }
     }
 
-    private static (long, long) Cell(PlanePoint place, double snapFeet) => ((long)Math.Floor(place.EastFeet / snapFeet), (long)Math.Floor(place.NorthFeet / snapFeet));
+    private static (long, long) Cell(PlanePoint place, double snapFeet) =>
+        ((long)Math.Floor(place.EastFeet / snapFeet), (long)Math.Floor(place.NorthFeet / snapFeet));
 
     private static bool IsInside(ImmutableArray<PlanePoint> ring, PlanePoint place, double leastFeet, int side) =>
         !AnySide(ring, side, (a, b) => LandMath.DistanceFeet(place, a, b) < leastFeet) && LandMath.Contains(ring.AsSpan(), place);
@@ -250,7 +263,10 @@ internal static class RingInset
     private static PlanePoint Moved(PlanePoint place, PlanePoint a, PlanePoint b, double feet)
     {
         double length = LandMath.DistanceFeet(a, b);
-        return new PlanePoint(place.EastFeet - feet * (b.NorthFeet - a.NorthFeet) / length, place.NorthFeet + feet * (b.EastFeet - a.EastFeet) / length);
+        return new PlanePoint(
+            place.EastFeet - feet * (b.NorthFeet - a.NorthFeet) / length,
+            place.NorthFeet + feet * (b.EastFeet - a.EastFeet) / length
+        );
     }
 
     internal static PlanePoint Along(PlanePoint a, PlanePoint b, double part) =>

@@ -11,22 +11,29 @@ internal static class SideCrossing
     /// <param name="neighbours">The sides share a corner by design: only doubling back counts.</param>
     internal static PlanePoint? Find(PlanePoint a, PlanePoint b, PlanePoint c, PlanePoint d, bool neighbours)
     {
-        double cSide = LandMath.Cross(a, b, c), dSide = LandMath.Cross(a, b, d);
-        double aSide = LandMath.Cross(c, d, a), bSide = LandMath.Cross(c, d, b);
+        double cSide = LandMath.Cross(a, b, c),
+            dSide = LandMath.Cross(a, b, d);
+        double aSide = LandMath.Cross(c, d, a),
+            bSide = LandMath.Cross(c, d, b);
         if (neighbours)
         {
             // They share corner b = c, or d = a, and meet again only when one lies back along the other: the nearer far end is the place.
             bool onward = b == c;
             var (corner, back, ahead) = onward ? (b, a, d) : (a, c, b);
             return LandMath.Cross(corner, back, ahead) == 0 && Dot(corner, back, ahead) > 0
-                ? LandMath.DistanceFeet(corner, back) < LandMath.DistanceFeet(corner, ahead) ? back : ahead
+                ? LandMath.DistanceFeet(corner, back) < LandMath.DistanceFeet(corner, ahead)
+                    ? back
+                    : ahead
                 : null;
         }
 
         if (cSide == 0 && dSide == 0)
         {
             // On one line: they meet when an end of one lies within the other.
-            return Within(a, b, c) ? c : Within(a, b, d) ? d : Within(c, d, a) ? a : null;
+            return Within(a, b, c) ? c
+                : Within(a, b, d) ? d
+                : Within(c, d, a) ? a
+                : null;
         }
 
         bool split = (cSide > 0) != (dSide > 0) || cSide == 0 || dSide == 0;
@@ -41,7 +48,8 @@ internal static class SideCrossing
     }
 
     private static double Dot(PlanePoint corner, PlanePoint p, PlanePoint q) =>
-        (p.EastFeet - corner.EastFeet) * (q.EastFeet - corner.EastFeet) + (p.NorthFeet - corner.NorthFeet) * (q.NorthFeet - corner.NorthFeet);
+        (p.EastFeet - corner.EastFeet) * (q.EastFeet - corner.EastFeet)
+        + (p.NorthFeet - corner.NorthFeet) * (q.NorthFeet - corner.NorthFeet);
 
     private static bool Within(PlanePoint a, PlanePoint b, PlanePoint p) => Dot(p, a, b) <= 0;
 }

@@ -16,9 +16,11 @@ public sealed class PaceCalibration : IWorkedResult
         Walks = walks;
         double meanSteps = walks.Average(w => w.SingleSteps);
         stepFeet = courseFeet / meanSteps;
-        double scatter = walks.Length > 1
-            ? Math.Sqrt(walks.Sum(w => (w.SingleSteps - meanSteps) * (w.SingleSteps - meanSteps)) / (walks.Length - 1)) / meanSteps
-            : LandLimits.Of("practised-pace-error");
+        double scatter =
+            walks.Length > 1
+                ? Math.Sqrt(walks.Sum(w => (w.SingleSteps - meanSteps) * (w.SingleSteps - meanSteps)) / (walks.Length - 1))
+                    / meanSteps
+                : LandLimits.Of("practised-pace-error");
         WalkScatter = scatter;
         StepError = scatter / Math.Sqrt(walks.Length);
         Findings = Finding.InOrder(Remarks(courseFeet, stepFeet, scatter, meanSteps, walks));
@@ -79,22 +81,43 @@ public sealed class PaceCalibration : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Step", "course / mean count", $"{Amounts.Print(Course, decimals: 1)} / {Amounts.Print(courseFeet / stepFeet, 2)} steps = {Amounts.Print(Step, decimals: 3)}", "SPREAD-S38"),
-        new("Error of the step", "scatter of a walk / root of the number of walks", $"{Amounts.Print(100 * WalkScatter, 2)} % / root({Walks.Length}) = {Amounts.Print(100 * StepError, 2)} %"),
-    ];
+        [
+            new(
+                "Step",
+                "course / mean count",
+                $"{Amounts.Print(Course, decimals: 1)} / {Amounts.Print(courseFeet / stepFeet, 2)} steps = {Amounts.Print(Step, decimals: 3)}",
+                "SPREAD-S38"
+            ),
+            new(
+                "Error of the step",
+                "scatter of a walk / root of the number of walks",
+                $"{Amounts.Print(100 * WalkScatter, 2)} % / root({Walks.Length}) = {Amounts.Print(100 * StepError, 2)} %"
+            ),
+        ];
 
-    private static IEnumerable<Finding> Remarks(double courseFeet, double stepFeet, double scatter, double meanSteps, ImmutableArray<StepCount> walks)
+    private static IEnumerable<Finding> Remarks(
+        double courseFeet,
+        double stepFeet,
+        double scatter,
+        double meanSteps,
+        ImmutableArray<StepCount> walks
+    )
     {
         if (stepFeet < LandLimits.Of("step-low-feet") || stepFeet > LandLimits.Of("step-high-feet"))
         {
-            yield return FindingCatalog.Create("land-pace-unlikely", ("step", Amounts.Print(Length.FromFeet(stepFeet), decimals: 2)));
+            yield return FindingCatalog.Create(
+                "land-pace-unlikely",
+                ("step", Amounts.Print(Length.FromFeet(stepFeet), decimals: 2))
+            );
         }
 
         if (courseFeet < LandLimits.Of("pace-course-feet"))
         {
-            yield return FindingCatalog.Create("land-pace-course-short",
-                ("course", Amounts.Print(Length.FromFeet(courseFeet), decimals: 1)), ("limit", Amounts.Print(Length.FromFeet(LandLimits.Of("pace-course-feet")))));
+            yield return FindingCatalog.Create(
+                "land-pace-course-short",
+                ("course", Amounts.Print(Length.FromFeet(courseFeet), decimals: 1)),
+                ("limit", Amounts.Print(Length.FromFeet(LandLimits.Of("pace-course-feet"))))
+            );
         }
 
         double worst = walks.Max(w => Math.Abs(w.SingleSteps - meanSteps)) / meanSteps;

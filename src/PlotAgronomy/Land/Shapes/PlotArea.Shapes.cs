@@ -15,7 +15,13 @@ public sealed partial class PlotArea
     {
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));
-        return new PlotArea { Area = area, Method = AreaMethod.Stated, SourceIds = [], Work = [new("Area", "as stated", Amounts.Print(area, decimals: 4))] };
+        return new PlotArea
+        {
+            Area = area,
+            Method = AreaMethod.Stated,
+            SourceIds = [],
+            Work = [new("Area", "as stated", Amounts.Print(area, decimals: 4))],
+        };
     }
 
     /// <summary>A rectangle.</summary>
@@ -28,8 +34,13 @@ public sealed partial class PlotArea
     {
         RequireAbove(length, nameof(length));
         RequireAbove(width, nameof(width));
-        return FromSides("length x width", $"{length} x {width}", length.Feet * width.Feet,
-            [(length, width.Feet), (width, length.Feet)], PlotOutline.Rectangle(length.ToLength(), width.ToLength()));
+        return FromSides(
+            "length x width",
+            $"{length} x {width}",
+            length.Feet * width.Feet,
+            [(length, width.Feet), (width, length.Feet)],
+            PlotOutline.Rectangle(length.ToLength(), width.ToLength())
+        );
     }
 
     /// <summary>A triangle from its base and height.</summary>
@@ -42,9 +53,13 @@ public sealed partial class PlotArea
     {
         RequireAbove(baseSide, nameof(baseSide));
         RequireAbove(height, nameof(height));
-        return FromSides("base x height / 2", $"{baseSide} x {height} / 2", baseSide.Feet * height.Feet / 2,
+        return FromSides(
+            "base x height / 2",
+            $"{baseSide} x {height} / 2",
+            baseSide.Feet * height.Feet / 2,
             [(baseSide, height.Feet / 2), (height, baseSide.Feet / 2)],
-            PlotOutline.LikeEnded("triangle", [new(0, 0), new(baseSide.Feet, 0), new(baseSide.Feet / 2, height.Feet)]));
+            PlotOutline.LikeEnded("triangle", [new(0, 0), new(baseSide.Feet, 0), new(baseSide.Feet / 2, height.Feet)])
+        );
     }
 
     /// <summary>A triangle from its three sides.</summary>
@@ -60,17 +75,34 @@ public sealed partial class PlotArea
         RequireAbove(first, nameof(first));
         RequireAbove(second, nameof(second));
         RequireAbove(third, nameof(third));
-        double a = first.Feet, b = second.Feet, c = third.Feet;
+        double a = first.Feet,
+            b = second.Feet,
+            c = third.Feet;
         if (2 * Math.Max(a, Math.Max(b, c)) >= a + b + c)
         {
-            throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"Sides of {a}, {b} and {c} ft do not close: the longest must be shorter than the other two together."), nameof(third));
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Sides of {a}, {b} and {c} ft do not close: the longest must be shorter than the other two together."
+                ),
+                nameof(third)
+            );
         }
 
         double area = LandMath.TriangleSquareFeet(a, b, c);
         double eastFeet = (a * a + c * c - b * b) / (2 * a);
         var outline = PlotOutline.FromCorners([new(0, 0), new(a, 0), new(eastFeet, 2 * area / a)]);
-        return FromSides("root(s (s - a) (s - b) (s - c)), s = half of all sides", $"s = {Amounts.Print(Length.FromFeet((a + b + c) / 2), decimals: 2)}", area,
-            [(first, a * (b * b + c * c - a * a) / (8 * area)), (second, b * (a * a + c * c - b * b) / (8 * area)), (third, c * (a * a + b * b - c * c) / (8 * area))], outline);
+        return FromSides(
+            "root(s (s - a) (s - b) (s - c)), s = half of all sides",
+            $"s = {Amounts.Print(Length.FromFeet((a + b + c) / 2), decimals: 2)}",
+            area,
+            [
+                (first, a * (b * b + c * c - a * a) / (8 * area)),
+                (second, b * (a * a + c * c - b * b) / (8 * area)),
+                (third, c * (a * a + b * b - c * c) / (8 * area)),
+            ],
+            outline
+        );
     }
 
     /// <summary>A trapezoid: two parallel sides and the distance between them.</summary>
@@ -85,10 +117,19 @@ public sealed partial class PlotArea
         RequireAbove(firstParallel, nameof(firstParallel));
         RequireAbove(secondParallel, nameof(secondParallel));
         RequireAbove(distance, nameof(distance));
-        double a = firstParallel.Feet, b = secondParallel.Feet, mean = (a + b) / 2;
-        return FromSides("(a + b) / 2 x distance", $"({firstParallel} + {secondParallel}) / 2 x {distance}", mean * distance.Feet,
+        double a = firstParallel.Feet,
+            b = secondParallel.Feet,
+            mean = (a + b) / 2;
+        return FromSides(
+            "(a + b) / 2 x distance",
+            $"({firstParallel} + {secondParallel}) / 2 x {distance}",
+            mean * distance.Feet,
             [(firstParallel, distance.Feet / 2), (secondParallel, distance.Feet / 2), (distance, mean)],
-            PlotOutline.LikeEnded("trapezoid", [new(0, 0), new(a, 0), new((a + b) / 2, distance.Feet), new((a - b) / 2, distance.Feet)]));
+            PlotOutline.LikeEnded(
+                "trapezoid",
+                [new(0, 0), new(a, 0), new((a + b) / 2, distance.Feet), new((a - b) / 2, distance.Feet)]
+            )
+        );
     }
 
     /// <summary>A circle.</summary>
@@ -99,8 +140,13 @@ public sealed partial class PlotArea
     public static PlotArea OfCircle(MeasuredLength radius)
     {
         RequireAbove(radius, nameof(radius));
-        return FromSides("pi x radius2", $"3.14159 x {radius} x {radius}", Math.PI * radius.Feet * radius.Feet,
-            [(radius, 2 * Math.PI * radius.Feet)], RoundOutline(radius.Feet, radius.Feet));
+        return FromSides(
+            "pi x radius2",
+            $"3.14159 x {radius} x {radius}",
+            Math.PI * radius.Feet * radius.Feet,
+            [(radius, 2 * Math.PI * radius.Feet)],
+            RoundOutline(radius.Feet, radius.Feet)
+        );
     }
 
     /// <summary>An ellipse.</summary>
@@ -113,8 +159,13 @@ public sealed partial class PlotArea
     {
         RequireAbove(longHalf, nameof(longHalf));
         RequireAbove(shortHalf, nameof(shortHalf));
-        return FromSides("pi x long half x short half", $"3.14159 x {longHalf} x {shortHalf}", Math.PI * longHalf.Feet * shortHalf.Feet,
-            [(longHalf, Math.PI * shortHalf.Feet), (shortHalf, Math.PI * longHalf.Feet)], RoundOutline(longHalf.Feet, shortHalf.Feet));
+        return FromSides(
+            "pi x long half x short half",
+            $"3.14159 x {longHalf} x {shortHalf}",
+            Math.PI * longHalf.Feet * shortHalf.Feet,
+            [(longHalf, Math.PI * shortHalf.Feet), (shortHalf, Math.PI * longHalf.Feet)],
+            RoundOutline(longHalf.Feet, shortHalf.Feet)
+        );
     }
 
     /// <summary>A long curved plot from widths taken at even spacing along a straight line.</summary>
@@ -125,7 +176,11 @@ public sealed partial class PlotArea
     /// <exception cref="ArgumentOutOfRangeException">The spacing is 0.</exception>
     /// <exception cref="ArgumentException">Fewer than two widths, no width above 0, or an odd number of strips under <see cref="OffsetRule.SmoothEdges"/>.</exception>
     /// <remarks>Straight edges: spacing x (sum of widths, end ones halved). Smooth edges (Simpson): spacing / 3 x (1, 4, 2, ..., 4, 1).</remarks>
-    public static PlotArea OfOffsets(MeasuredLength spacing, IReadOnlyList<MeasuredLength> widths, OffsetRule rule = OffsetRule.StraightEdges)
+    public static PlotArea OfOffsets(
+        MeasuredLength spacing,
+        IReadOnlyList<MeasuredLength> widths,
+        OffsetRule rule = OffsetRule.StraightEdges
+    )
     {
         RequireAbove(spacing, nameof(spacing));
         ArgumentNullException.ThrowIfNull(widths);
@@ -137,18 +192,45 @@ public sealed partial class PlotArea
 
         if (rule == OffsetRule.SmoothEdges && widths.Count % 2 == 0)
         {
-            throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"Smooth edges need an even number of strips; {widths.Count} widths make {widths.Count - 1}."), nameof(widths));
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Smooth edges need an even number of strips; {widths.Count} widths make {widths.Count - 1}."
+                ),
+                nameof(widths)
+            );
         }
 
         double[] feet = [.. widths.Select(w => w.Feet)];
-        double area = rule == OffsetRule.StraightEdges
-            ? LandMath.StraightEdgedStripSquareFeet(spacing.Feet, feet)
-            : LandMath.SmoothEdgedStripSquareFeet(spacing.Feet, feet);
-        var slopes = widths.Select((w, i) => (w, Change: rule == OffsetRule.StraightEdges
-            ? spacing.Feet * (i == 0 || i == feet.Length - 1 ? 0.5 : 1)
-            : spacing.Feet / 3 * (i == 0 || i == feet.Length - 1 ? 1 : i % 2 == 1 ? 4 : 2)));
-        string formula = rule == OffsetRule.StraightEdges ? "spacing x (sum of widths, end ones halved)" : "spacing / 3 x (1, 4, 2, ..., 4, 1)";
-        return FromSides(formula, $"{spacing} and widths {string.Join(", ", widths)}", area, [(spacing, area / spacing.Feet), .. slopes]);
+        double area =
+            rule == OffsetRule.StraightEdges
+                ? LandMath.StraightEdgedStripSquareFeet(spacing.Feet, feet)
+                : LandMath.SmoothEdgedStripSquareFeet(spacing.Feet, feet);
+        var slopes = widths.Select(
+            (w, i) =>
+                (
+                    w,
+                    Change: rule == OffsetRule.StraightEdges
+                        ? spacing.Feet * (i == 0 || i == feet.Length - 1 ? 0.5 : 1)
+                        : spacing.Feet
+                            / 3
+                            * (
+                                i == 0 || i == feet.Length - 1 ? 1
+                                : i % 2 == 1 ? 4
+                                : 2
+                            )
+                )
+        );
+        string formula =
+            rule == OffsetRule.StraightEdges
+                ? "spacing x (sum of widths, end ones halved)"
+                : "spacing / 3 x (1, 4, 2, ..., 4, 1)";
+        return FromSides(
+            formula,
+            $"{spacing} and widths {string.Join(", ", widths)}",
+            area,
+            [(spacing, area / spacing.Feet), .. slopes]
+        );
     }
 
     /// <summary>The area inside an outline.</summary>
@@ -166,12 +248,22 @@ public sealed partial class PlotArea
         if (fixError is { } error)
         {
             double errorFeet = error.Feet;
-            relative = LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), Guard.AtLeast(errorFeet, 0, "ft", nameof(fixError))) / outline.SquareFeet;
-            findings.Add(FindingCatalog.Create("land-fix-error", ("error", Amounts.Print(error, "ft", 1)), ("percent", $"{Amounts.Print(100 * relative.Value, 1)} %"),
-                ("low", Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * Math.Max(0, 1 - relative.Value)), decimals: 3)),
-                ("high", Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * (1 + relative.Value)), decimals: 3))));
+            relative =
+                LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), Guard.AtLeast(errorFeet, 0, "ft", nameof(fixError)))
+                / outline.SquareFeet;
+            findings.Add(
+                FindingCatalog.Create(
+                    "land-fix-error",
+                    ("error", Amounts.Print(error, "ft", 1)),
+                    ("percent", $"{Amounts.Print(100 * relative.Value, 1)} %"),
+                    (
+                        "low",
+                        Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * Math.Max(0, 1 - relative.Value)), decimals: 3)
+                    ),
+                    ("high", Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * (1 + relative.Value)), decimals: 3))
+                )
+            );
         }
-
         else if (outline.Origin is not null)
         {
             findings.Add(UnknownFixError(outline));
@@ -187,22 +279,38 @@ public sealed partial class PlotArea
             SourceIds = outline.Origin is null ? [] : ["SPREAD-S36"],
             Work =
             [
-                new("Area", "half the sum of (x_i y_i+1 - x_i+1 y_i) over the corners",
-                    $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = {Amounts.Print(outline.Area, decimals: 4)}", outline.Origin is null ? null : "SPREAD-S36"),
+                new(
+                    "Area",
+                    "half the sum of (x_i y_i+1 - x_i+1 y_i) over the corners",
+                    $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = {Amounts.Print(outline.Area, decimals: 4)}",
+                    outline.Origin is null ? null : "SPREAD-S36"
+                ),
             ],
         };
     }
 
     private static Finding UnknownFixError(PlotOutline outline)
     {
-        double low = LandLimits.Of("phone-error-low-meters"), high = LandLimits.Of("phone-error-high-meters");
+        double low = LandLimits.Of("phone-error-low-meters"),
+            high = LandLimits.Of("phone-error-high-meters");
         string Percent(double meters) =>
             $"{Amounts.Print(100 * LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), meters / ExactUnits.MetersPerFoot) / outline.SquareFeet, 0)} %";
-        return FindingCatalog.Create("land-fix-error-unknown", ("low", Amounts.Print(low, 0)), ("high", Amounts.Print(high, 0)),
-            ("lowpart", Percent(low)), ("highpart", Percent(high)));
+        return FindingCatalog.Create(
+            "land-fix-error-unknown",
+            ("low", Amounts.Print(low, 0)),
+            ("high", Amounts.Print(high, 0)),
+            ("lowpart", Percent(low)),
+            ("highpart", Percent(high))
+        );
     }
 
-    private static PlotArea FromSides(string formula, string numbers, double squareFeet, IReadOnlyList<(MeasuredLength Side, double Change)> sides, PlotOutline? outline = null)
+    private static PlotArea FromSides(
+        string formula,
+        string numbers,
+        double squareFeet,
+        IReadOnlyList<(MeasuredLength Side, double Change)> sides,
+        PlotOutline? outline = null
+    )
     {
         // An error shared by all sides adds up; errors of their own add in squares.
         double shared = sides.Sum(s => Math.Abs(s.Side.SharedRelativeError * s.Side.Feet * s.Change) * Math.Sign(s.Change));
@@ -210,12 +318,25 @@ public sealed partial class PlotArea
         bool paced = sides.Any(s => s.Side.IsPaced);
         var area = Area.FromSquareFeet(squareFeet);
         double acres = area.Acres;
-        Finding[] unusual = acres < LandLimits.Of("sides-low-acres") || acres > LandLimits.Of("sides-high-acres")
-            ? [FindingCatalog.Create("land-sides-repeat-unit", ("area", Amounts.Print(area, decimals: 3)),
-                ("sides", string.Join(", ", sides.Select(s => s.Side.ToString()))),
-                ("yards", Amounts.Print(Area.FromSquareFeet(squareFeet * 9), decimals: 3)),
-                ("meters", Amounts.Print(Area.FromSquareFeet(squareFeet / (ExactUnits.MetersPerFoot * ExactUnits.MetersPerFoot)), decimals: 3)))]
-            : [];
+        Finding[] unusual =
+            acres < LandLimits.Of("sides-low-acres") || acres > LandLimits.Of("sides-high-acres")
+                ?
+                [
+                    FindingCatalog.Create(
+                        "land-sides-repeat-unit",
+                        ("area", Amounts.Print(area, decimals: 3)),
+                        ("sides", string.Join(", ", sides.Select(s => s.Side.ToString()))),
+                        ("yards", Amounts.Print(Area.FromSquareFeet(squareFeet * 9), decimals: 3)),
+                        (
+                            "meters",
+                            Amounts.Print(
+                                Area.FromSquareFeet(squareFeet / (ExactUnits.MetersPerFoot * ExactUnits.MetersPerFoot)),
+                                decimals: 3
+                            )
+                        )
+                    ),
+                ]
+                : [];
         return new PlotArea
         {
             Area = area,
@@ -232,9 +353,14 @@ public sealed partial class PlotArea
     private static PlotOutline RoundOutline(double eastHalfFeet, double northHalfFeet)
     {
         const int Sides = 72;
-        double step = 2 * Math.PI / Sides, reach = Math.Sqrt(step / Math.Sin(step));
-        return PlotOutline.FromCorners([.. Enumerable.Range(0, Sides).Select(i => (i - 0.5) * step)
-            .Select(angle => new PlanePoint(reach * eastHalfFeet * Math.Cos(angle), reach * northHalfFeet * Math.Sin(angle)))]);
+        double step = 2 * Math.PI / Sides,
+            reach = Math.Sqrt(step / Math.Sin(step));
+        return PlotOutline.FromCorners([
+            .. Enumerable
+                .Range(0, Sides)
+                .Select(i => (i - 0.5) * step)
+                .Select(angle => new PlanePoint(reach * eastHalfFeet * Math.Cos(angle), reach * northHalfFeet * Math.Sin(angle))),
+        ]);
     }
 
     private static void RequireAbove(MeasuredLength length, string name) => Guard.Above(length.Feet, 0, "ft", name);

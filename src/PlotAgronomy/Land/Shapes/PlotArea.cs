@@ -40,11 +40,18 @@ public sealed partial class PlotArea : IWorkedResult
     internal ImmutableArray<WorkedLine> Work { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => RelativeError is not { } error ? Work :
-    [
-        .. Work,
-        new("Likely range", "area x (1 -+ error)", $"{Amounts.Print(Area, decimals: 3)} x (1 -+ {Amounts.Print(error, 3)}) = {Amounts.Print(Low!.Value, decimals: 3)} to {Amounts.Print(High!.Value, decimals: 3)}"),
-    ];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        RelativeError is not { } error
+            ? Work
+            :
+            [
+                .. Work,
+                new(
+                    "Likely range",
+                    "area x (1 -+ error)",
+                    $"{Amounts.Print(Area, decimals: 3)} x (1 -+ {Amounts.Print(error, 3)}) = {Amounts.Print(Low!.Value, decimals: 3)} to {Amounts.Print(High!.Value, decimals: 3)}"
+                ),
+            ];
 
     /// <summary>The same plot on a slope: an area taken from a map or fixes grows to the ground's own.</summary>
     /// <param name="slope">Mean slope of the plot.</param>
@@ -61,9 +68,15 @@ public sealed partial class PlotArea : IWorkedResult
 
         if (slope.RisePerRun > 0)
         {
-            findings.Add(fromMap
-                ? FindingCatalog.Create("land-slope-corrected", ("percent", $"{Amounts.Print(100 * (slope.GroundPerMap - 1), 2)} %"), ("slope", slope.ToString()))
-                : FindingCatalog.Create("land-slope-followed", ("slope", slope.ToString())));
+            findings.Add(
+                fromMap
+                    ? FindingCatalog.Create(
+                        "land-slope-corrected",
+                        ("percent", $"{Amounts.Print(100 * (slope.GroundPerMap - 1), 2)} %"),
+                        ("slope", slope.ToString())
+                    )
+                    : FindingCatalog.Create("land-slope-followed", ("slope", slope.ToString()))
+            );
         }
 
         var ground = fromMap ? Area.FromAcres(Area.Acres * slope.GroundPerMap) : Area;
@@ -76,7 +89,13 @@ public sealed partial class PlotArea : IWorkedResult
             Findings = Finding.InOrder(findings),
             SourceIds = SourceIds,
             Work = fromMap
-                ? Work.Add(new("Ground area", "map area / cos(slope)", $"{Amounts.Print(Area, decimals: 4)} / cos({Amounts.Print(slope.Degrees, 2)} degrees) = {Amounts.Print(ground, decimals: 4)}"))
+                ? Work.Add(
+                    new(
+                        "Ground area",
+                        "map area / cos(slope)",
+                        $"{Amounts.Print(Area, decimals: 4)} / cos({Amounts.Print(slope.Degrees, 2)} degrees) = {Amounts.Print(ground, decimals: 4)}"
+                    )
+                )
                 : Work,
         };
     }
@@ -98,25 +117,38 @@ public sealed partial class PlotArea : IWorkedResult
     public PlotArea ComparedWith(Area guess)
     {
         double excess = ExcessOf(guess);
-        return Copy(Finding.InOrder(Findings.Append(FindingCatalog.Create("land-guess-off",
-            ("guess", Amounts.Print(guess, decimals: 3)), ("percent", $"{Amounts.Print(100 * Math.Abs(excess), 1)} %"),
-            ("direction", excess < 0 ? "below" : "above"), ("measured", Amounts.Print(Area, decimals: 3))))), RelativeError);
+        return Copy(
+            Finding.InOrder(
+                Findings.Append(
+                    FindingCatalog.Create(
+                        "land-guess-off",
+                        ("guess", Amounts.Print(guess, decimals: 3)),
+                        ("percent", $"{Amounts.Print(100 * Math.Abs(excess), 1)} %"),
+                        ("direction", excess < 0 ? "below" : "above"),
+                        ("measured", Amounts.Print(Area, decimals: 3))
+                    )
+                )
+            ),
+            RelativeError
+        );
     }
 
     /// <summary>The same area with an error stated by the person who measured it.</summary>
     /// <param name="relativeError">One standard deviation as a part of the area; from 0 to 1, a pure number.</param>
     /// <returns>The area.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1.</exception>
-    public PlotArea WithRelativeError(double relativeError) => Copy(Findings, Guard.Between(relativeError, 0, 1, "(a part of the area)"));
+    public PlotArea WithRelativeError(double relativeError) =>
+        Copy(Findings, Guard.Between(relativeError, 0, 1, "(a part of the area)"));
 
-    private PlotArea Copy(ImmutableArray<Finding> findings, double? relativeError) => new()
-    {
-        Area = Area,
-        Method = Method,
-        RelativeError = relativeError,
-        Outline = Outline,
-        Findings = findings,
-        SourceIds = SourceIds,
-        Work = Work,
-    };
+    private PlotArea Copy(ImmutableArray<Finding> findings, double? relativeError) =>
+        new()
+        {
+            Area = Area,
+            Method = Method,
+            RelativeError = relativeError,
+            Outline = Outline,
+            Findings = findings,
+            SourceIds = SourceIds,
+            Work = Work,
+        };
 }

@@ -6,13 +6,20 @@ namespace PlotAgronomy.Liming;
 internal static class AdamsEvans
 {
     /// <summary>The pH of a wholly acid soil: pH = 7.79 - 5.55 Hs + 2.27 Hs squared at Hs = 1. Below it the share would pass 1.</summary>
-    internal static double LowestPh => LimeConstants.Of("ae-ph-constant") - LimeConstants.Of("ae-ph-linear") + LimeConstants.Of("ae-ph-square");
+    internal static double LowestPh =>
+        LimeConstants.Of("ae-ph-constant") - LimeConstants.Of("ae-ph-linear") + LimeConstants.Of("ae-ph-square");
 
     /// <summary>8 x (8.00 - buffer pH), meq/100 g.</summary>
-    internal static double Acidity(double bufferPh) => LimeConstants.Of("ae-acidity-per-ph") * (LimeConstants.Of("ae-start-ph") - bufferPh);
+    internal static double Acidity(double bufferPh) =>
+        LimeConstants.Of("ae-acidity-per-ph") * (LimeConstants.Of("ae-start-ph") - bufferPh);
 
     internal static double Saturation(double ph) =>
-        LimeMath.AcidSaturation(ph, LimeConstants.Of("ae-ph-constant"), LimeConstants.Of("ae-ph-linear"), LimeConstants.Of("ae-ph-square"));
+        LimeMath.AcidSaturation(
+            ph,
+            LimeConstants.Of("ae-ph-constant"),
+            LimeConstants.Of("ae-ph-linear"),
+            LimeConstants.Of("ae-ph-square")
+        );
 
     /// <summary>0.75 x CEC x (acid share now - at the target), ton/ac of ag lime.</summary>
     internal static double TonsPerAcre(double capacityMeqPer100Grams, double waterPh, double targetPh) =>
@@ -20,7 +27,19 @@ internal static class AdamsEvans
 
     /// <summary>Why the curve does not hold for this pH and target, or null.</summary>
     internal static Finding? Refusal(double waterPh, double targetPh) =>
-        targetPh > LimeConstants.Of("ae-highest-target") ? FindingCatalog.Create("lime-target-too-high", ("method", "Adams-Evans"), ("limit", $"up to pH {LimeText.Ph(LimeConstants.Of("ae-highest-target"))}"), ("target", LimeText.Ph(targetPh)))
-        : waterPh < LowestPh ? FindingCatalog.Create("lime-ph-below-domain", ("ph", LimeText.Ph(waterPh)), ("method", "Adams-Evans"), ("lowest", LimeText.Ph(LowestPh)))
+        targetPh > LimeConstants.Of("ae-highest-target")
+            ? FindingCatalog.Create(
+                "lime-target-too-high",
+                ("method", "Adams-Evans"),
+                ("limit", $"up to pH {LimeText.Ph(LimeConstants.Of("ae-highest-target"))}"),
+                ("target", LimeText.Ph(targetPh))
+            )
+        : waterPh < LowestPh
+            ? FindingCatalog.Create(
+                "lime-ph-below-domain",
+                ("ph", LimeText.Ph(waterPh)),
+                ("method", "Adams-Evans"),
+                ("lowest", LimeText.Ph(LowestPh))
+            )
         : null;
 }

@@ -18,13 +18,24 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        yield return new("Base rate", "lime buffer capacity x (target - pH) x million lb of soil",
-            $"{Amounts.Print(reading, 1)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(sample.WaterPh!.Value)}) x {Amounts.Print(SoilMillionPounds, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 1)} lb/ac", "LIME-S36");
+        yield return new(
+            "Base rate",
+            "lime buffer capacity x (target - pH) x million lb of soil",
+            $"{Amounts.Print(reading, 1)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(sample.WaterPh!.Value)}) x {Amounts.Print(SoilMillionPounds, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 1)} lb/ac",
+            "LIME-S36"
+        );
     }
 
-    internal override Finding? Refusal(LimeSample sample, double targetPh) => Holds(sample, targetPh) ? null
-        : FindingCatalog.Create("lime-reading-outside", ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
-            ("lowest", LimeText.Ph(LimeConstants.Of("ga-lowest-ph"))), ("highest", LimeText.Ph(LimeConstants.Of("ga-highest-ph"))), ("method", "Georgia's straight-line titration"));
+    internal override Finding? Refusal(LimeSample sample, double targetPh) =>
+        Holds(sample, targetPh)
+            ? null
+            : FindingCatalog.Create(
+                "lime-reading-outside",
+                ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
+                ("lowest", LimeText.Ph(LimeConstants.Of("ga-lowest-ph"))),
+                ("highest", LimeText.Ph(LimeConstants.Of("ga-highest-ph"))),
+                ("method", "Georgia's straight-line titration")
+            );
 
     private double SoilMillionPounds => LimeConstants.Of("soil-per-inch") * depthInches;
 

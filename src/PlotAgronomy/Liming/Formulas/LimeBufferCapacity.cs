@@ -24,11 +24,16 @@ public readonly record struct LimeBufferCapacity
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
     /// <remarks>LBCeq = LBC30 x (1.4742 + 0.0023 x LBC30) (LIME-S36).</remarks>
     public static LimeBufferCapacity FromThirtyMinutes(double milligramsPerKilogramPerPh) =>
-        new(LimeMath.EquilibriumBufferCapacity(
-            Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 1200, "mg/kg per pH"),
-            LimeConstants.Of("ga-equilibrium-constant"), LimeConstants.Of("ga-equilibrium-slope")));
+        new(
+            LimeMath.EquilibriumBufferCapacity(
+                Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 1200, "mg/kg per pH"),
+                LimeConstants.Of("ga-equilibrium-constant"),
+                LimeConstants.Of("ga-equilibrium-slope")
+            )
+        );
 
     /// <summary>Invariant text such as <c>272.9 mg/kg per pH</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{MilligramsPerKilogramPerPh:0.#} mg/kg per pH");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{MilligramsPerKilogramPerPh:0.#} mg/kg per pH");
 }

@@ -29,17 +29,18 @@ internal abstract class LimeFormula
 
     internal virtual IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) => [];
 
-    internal static LimeFormula Create(CsvRow method) => method.Text("form") switch
-    {
-        "table" => new LimeTableFormula(method),
-        "linear" => new LimeLinearFormula(method),
-        "north-carolina" => new NorthCarolinaFormula(),
-        "pennsylvania-field" => new PennsylvaniaFormula(),
-        "adams-evans" => new AdamsEvansFormula(method),
-        "woodruff" => new WoodruffFormula(method),
-        "georgia" => new GeorgiaFormula(method),
-        "vermont" => new VermontFormula(),
-        "texture" => new TextureFormula(),
-        var form => throw method.Problem("form", $"unknown form '{form}'"),
-    };
+    internal static LimeFormula Create(CsvRow method) =>
+        method.Text("form") switch
+        {
+            "table" => new LimeTableFormula(method),
+            "linear" => new LimeLinearFormula(method),
+            "north-carolina" => new NorthCarolinaFormula(),
+            "pennsylvania-field" => new PennsylvaniaFormula(),
+            "adams-evans" => new AdamsEvansFormula(method),
+            "woodruff" => new WoodruffFormula(method),
+            "georgia" => new GeorgiaFormula(method),
+            "vermont" => new VermontFormula(),
+            "texture" => new TextureFormula(),
+            var form => throw method.Problem("form", $"unknown form '{form}'"),
+        };
 }

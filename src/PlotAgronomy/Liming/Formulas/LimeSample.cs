@@ -26,31 +26,38 @@ public sealed class LimeSample
     internal double? WaterPh => Report.WaterPh?.Value;
 
     /// <summary>The class printed; else organic above 20 % organic matter (LIME-S1), else mineral.</summary>
-    internal SoilClass Class => Report.SoilClass
+    internal SoilClass Class =>
+        Report.SoilClass
         ?? (Report.OrganicMatter?.Percent > LimeConstants.Of("organic-from") ? SoilClass.Organic : SoilClass.Mineral);
 
-    internal double? AcidityPer100Grams => Report.ExchangeableAcidity switch
-    {
-        { Basis: CationChargeBasis.Per100Grams } acidity => acidity.Milliequivalents,
-        { } acidity when Report.WeightPerVolume is { } weight => acidity.ByWeight(weight).Milliequivalents,
-        _ => null,
-    };
+    internal double? AcidityPer100Grams =>
+        Report.ExchangeableAcidity switch
+        {
+            { Basis: CationChargeBasis.Per100Grams } acidity => acidity.Milliequivalents,
+            { } acidity when Report.WeightPerVolume is { } weight => acidity.ByWeight(weight).Milliequivalents,
+            _ => null,
+        };
 
     internal double? AcidityPer100CubicCentimeters =>
-        Report.ExchangeableAcidity is { Basis: CationChargeBasis.Per100CubicCentimeters } acidity ? acidity.Milliequivalents : null;
+        Report.ExchangeableAcidity is { Basis: CationChargeBasis.Per100CubicCentimeters } acidity
+            ? acidity.Milliequivalents
+            : null;
 
     /// <summary>Low CEC; without a CEC on the report, sand and loamy sand (common practice).</summary>
-    internal bool IsWeaklyBuffered => Capacity is { } capacity ? capacity < LimeConstants.Of("weak-cec-limit")
-        : Report.Texture is SoilTexture.Sand or SoilTexture.LoamySand;
+    internal bool IsWeaklyBuffered =>
+        Capacity is { } capacity
+            ? capacity < LimeConstants.Of("weak-cec-limit")
+            : Report.Texture is SoilTexture.Sand or SoilTexture.LoamySand;
 
     /// <summary>By weight; a CEC by volume without its weight is taken as it stands, a scoop weighing about 1 g/cm3 (common practice).</summary>
-    internal double? Capacity => Report.PrintedExchangeCapacity switch
-    {
-        { Basis: CationChargeBasis.Per100Grams } capacity => capacity.Milliequivalents,
-        { } capacity when Report.WeightPerVolume is { } weight => capacity.ByWeight(weight).Milliequivalents,
-        { } capacity => capacity.Milliequivalents,
-        null => null,
-    };
+    internal double? Capacity =>
+        Report.PrintedExchangeCapacity switch
+        {
+            { Basis: CationChargeBasis.Per100Grams } capacity => capacity.Milliequivalents,
+            { } capacity when Report.WeightPerVolume is { } weight => capacity.ByWeight(weight).Milliequivalents,
+            { } capacity => capacity.Milliequivalents,
+            null => null,
+        };
 
     internal double? AluminumPpm =>
         Report.Find(SoilAnalyte.Aluminum) is { Unit: SoilTestUnit.PartsPerMillion } reading ? reading.PrintedValue : null;

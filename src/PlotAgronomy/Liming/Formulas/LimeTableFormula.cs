@@ -8,8 +8,21 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimeTableFormula : LimeFormula
 {
     private static readonly Lazy<ILookup<string, CsvRow>> Tables = new(() =>
-        CsvTable.Embedded("Liming/Data/tables.csv", "method_id", "reading", "target_ph", "rate", "unit", "finding", "source_id", "locator", "status")
-            .Rows.ToLookup(r => r.Text("method_id"), StringComparer.Ordinal));
+        CsvTable
+            .Embedded(
+                "Liming/Data/tables.csv",
+                "method_id",
+                "reading",
+                "target_ph",
+                "rate",
+                "unit",
+                "finding",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToLookup(r => r.Text("method_id"), StringComparer.Ordinal)
+    );
 
     private readonly ImmutableArray<SoilBuffer> buffers;
     private readonly ImmutableSortedDictionary<double, ImmutableArray<Cell>> columns;
@@ -19,7 +32,9 @@ internal sealed class LimeTableFormula : LimeFormula
     {
         buffers = LimeReadings.Buffers(method);
         sourceId = method.SourceId();
-        columns = Tables.Value[method.Text("id")].GroupBy(r => r.Number("target_ph"))
+        columns = Tables
+            .Value[method.Text("id")]
+            .GroupBy(r => r.Number("target_ph"))
             .ToImmutableSortedDictionary(g => g.Key, g => g.Select(Cell.FromRow).OrderBy(c => c.Reading).ToImmutableArray());
     }
 
@@ -45,8 +60,18 @@ internal sealed class LimeTableFormula : LimeFormula
         }
 
         yield return low == high
-            ? new("Base rate", "table", $"row {Amounts.Print(reading, 2)}, to pH {LimeText.Ph(targetPh)}: {LimeText.Tons(low.PoundsPerAcre)} ton/ac", sourceId)
-            : new("Base rate", "straight line between two rows", $"{Amounts.Print(low.Reading, 2)}: {LimeText.Tons(low.PoundsPerAcre)}; {Amounts.Print(high.Reading, 2)}: {LimeText.Tons(high.PoundsPerAcre)}; at {Amounts.Print(reading, 2)}: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac", sourceId);
+            ? new(
+                "Base rate",
+                "table",
+                $"row {Amounts.Print(reading, 2)}, to pH {LimeText.Ph(targetPh)}: {LimeText.Tons(low.PoundsPerAcre)} ton/ac",
+                sourceId
+            )
+            : new(
+                "Base rate",
+                "straight line between two rows",
+                $"{Amounts.Print(low.Reading, 2)}: {LimeText.Tons(low.PoundsPerAcre)}; {Amounts.Print(high.Reading, 2)}: {LimeText.Tons(high.PoundsPerAcre)}; at {Amounts.Print(reading, 2)}: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
+                sourceId
+            );
     }
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
@@ -79,6 +104,7 @@ internal sealed class LimeTableFormula : LimeFormula
 
     private sealed record Cell(double Reading, double PoundsPerAcre, string? Finding)
     {
-        internal static Cell FromRow(CsvRow row) => new(row.Number("reading"), LimeUnits.PoundsPerAcre(row, "rate"), row.TextOrNull("finding"));
+        internal static Cell FromRow(CsvRow row) =>
+            new(row.Number("reading"), LimeUnits.PoundsPerAcre(row, "rate"), row.TextOrNull("finding"));
     }
 }

@@ -25,19 +25,30 @@ internal sealed class PennsylvaniaFormula : LimeFormula
         : LimeConstants.Of("pa-least-6.5");
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
-        sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < LimeConstants.Of("pa-limit-6.5") ? FindingCatalog.Create("lime-ph-missing-required") : null;
+        sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < LimeConstants.Of("pa-limit-6.5")
+            ? FindingCatalog.Create("lime-ph-missing-required")
+            : null;
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
     {
         if (targetPh != HighTarget && reading == LimeConstants.Of("pa-limit-6.5"))
         {
-            yield return FindingCatalog.Create("lime-rule-gap", ("method", "Pennsylvania's guide"), ("reading", Amounts.Print(reading, 1)));
+            yield return FindingCatalog.Create(
+                "lime-rule-gap",
+                ("method", "Pennsylvania's guide"),
+                ("reading", Amounts.Print(reading, 1))
+            );
         }
     }
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
         string rule = targetPh == HighTarget ? "1000 x acidity" : "840 x acidity above 4.0 meq/100 g; below it 2000 lb/ac";
-        yield return new("Base rate", rule, $"acidity {Amounts.Print(reading, 2)} meq/100 g: {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac", "LIME-S8");
+        yield return new(
+            "Base rate",
+            rule,
+            $"acidity {Amounts.Print(reading, 2)} meq/100 g: {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac",
+            "LIME-S8"
+        );
     }
 }

@@ -8,10 +8,30 @@ namespace PlotAgronomy.Liming;
 internal sealed class TextureFormula : LimeFormula
 {
     private static readonly Lazy<ILookup<SoilTexture, (double Ph, double PoundsPerAcre, double Target)>> Rows = new(() =>
-        CsvTable.Embedded("Liming/Data/texture.csv", "water_ph", "texture", "lb_per_100_ft2", "target_ph", "source_id", "locator", "status").Rows
-            .ToLookup(r => r.Choice<SoilTexture>("texture"), r => (r.Number("water_ph"), ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("lb_per_100_ft2")).PoundsPerAcre, r.Number("target_ph"))));
+        CsvTable
+            .Embedded(
+                "Liming/Data/texture.csv",
+                "water_ph",
+                "texture",
+                "lb_per_100_ft2",
+                "target_ph",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToLookup(
+                r => r.Choice<SoilTexture>("texture"),
+                r =>
+                    (
+                        r.Number("water_ph"),
+                        ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("lb_per_100_ft2")).PoundsPerAcre,
+                        r.Number("target_ph")
+                    )
+            )
+    );
 
-    internal override ImmutableArray<double> Targets => [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
+    internal override ImmutableArray<double> Targets =>
+        [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
 
     internal override string Reads => "water pH and a texture of sandy loam, loam or clay loam";
 
@@ -26,8 +46,15 @@ internal sealed class TextureFormula : LimeFormula
     {
         var rows = Rows.Value[sample.Report.Texture!.Value].OrderBy(r => r.Ph).ToList();
         int above = rows.FindIndex(r => r.Ph >= reading);
-        return above <= 0 ? rows[0].PoundsPerAcre
-            : LimeMath.Between(rows[above - 1].Ph, rows[above - 1].PoundsPerAcre, rows[above].Ph, rows[above].PoundsPerAcre, reading);
+        return above <= 0
+            ? rows[0].PoundsPerAcre
+            : LimeMath.Between(
+                rows[above - 1].Ph,
+                rows[above - 1].PoundsPerAcre,
+                rows[above].Ph,
+                rows[above].PoundsPerAcre,
+                reading
+            );
     }
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) =>
@@ -35,6 +62,11 @@ internal sealed class TextureFormula : LimeFormula
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        yield return new("Base rate", "table by texture, straight line between rows", $"pH {LimeText.Ph(reading)}: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac", "PRACTICE");
+        yield return new(
+            "Base rate",
+            "table by texture, straight line between rows",
+            $"pH {LimeText.Ph(reading)}: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
+            "PRACTICE"
+        );
     }
 }

@@ -10,7 +10,22 @@ internal sealed class VermontFormula : LimeFormula
     private const double TableTarget = 6.5;
 
     private static readonly Lazy<ImmutableArray<Step>> Steps = new(() =>
-        [.. CsvTable.Embedded("Liming/Data/vermont.csv", "ph_from", "ph_below", "aluminum_above_ppm", "aluminum_to_ppm", "ton_per_acre", "source_id", "locator", "status").Rows.Select(Step.FromRow)]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Liming/Data/vermont.csv",
+                    "ph_from",
+                    "ph_below",
+                    "aluminum_above_ppm",
+                    "aluminum_to_ppm",
+                    "ton_per_acre",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(Step.FromRow),
+        ]
+    );
 
     internal override ImmutableArray<double> Targets => [TableTarget];
 
@@ -25,7 +40,12 @@ internal sealed class VermontFormula : LimeFormula
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        yield return new("Base rate", "table", $"pH {LimeText.Ph(sample.WaterPh!.Value)}, aluminum {Amounts.Print(reading, 0)} ppm: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac", "LIME-S45");
+        yield return new(
+            "Base rate",
+            "table",
+            $"pH {LimeText.Ph(sample.WaterPh!.Value)}, aluminum {Amounts.Print(reading, 0)} ppm: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
+            "LIME-S45"
+        );
     }
 
     private sealed record Step(double PhFrom, double PhBelow, double AluminumAbove, double AluminumTo, double TonsPerAcre)
@@ -34,11 +54,19 @@ internal sealed class VermontFormula : LimeFormula
         internal bool Holds(double ph, double aluminum)
         {
             double printed = Math.Round(ph, 1, MidpointRounding.AwayFromZero);
-            return printed >= PhFrom && printed < PhBelow && aluminum <= AluminumTo && (aluminum > AluminumAbove || AluminumAbove == 0);
+            return printed >= PhFrom
+                && printed < PhBelow
+                && aluminum <= AluminumTo
+                && (aluminum > AluminumAbove || AluminumAbove == 0);
         }
 
-        internal static Step FromRow(CsvRow row) => new(
-            row.NumberOrNull("ph_from") ?? 0, row.NumberOrNull("ph_below") ?? double.PositiveInfinity,
-            row.Number("aluminum_above_ppm"), row.NumberOrNull("aluminum_to_ppm") ?? double.PositiveInfinity, row.Number("ton_per_acre"));
+        internal static Step FromRow(CsvRow row) =>
+            new(
+                row.NumberOrNull("ph_from") ?? 0,
+                row.NumberOrNull("ph_below") ?? double.PositiveInfinity,
+                row.Number("aluminum_above_ppm"),
+                row.NumberOrNull("aluminum_to_ppm") ?? double.PositiveInfinity,
+                row.Number("ton_per_acre")
+            );
     }
 }

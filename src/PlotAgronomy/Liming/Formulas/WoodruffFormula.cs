@@ -19,12 +19,24 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
 
     internal override double? ReadingOf(LimeSample sample) => sample.AcidityPer100Grams;
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) => EnmPerMilliequivalent * reading;
+    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+        EnmPerMilliequivalent * reading;
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        yield return new("Base rate", "ENM for each meq x neutralizable acidity", $"{Amounts.Print(EnmPerMilliequivalent, 0)} x {Amounts.Print(reading, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb ENM/ac", "LIME-S17");
+        yield return new(
+            "Base rate",
+            "ENM for each meq x neutralizable acidity",
+            $"{Amounts.Print(EnmPerMilliequivalent, 0)} x {Amounts.Print(reading, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb ENM/ac",
+            "LIME-S17"
+        );
     }
 
-    private double EnmPerMilliequivalent => MilligramsPerMilliequivalent * 10 * LimeConstants.Of("soil-per-inch") * depthInches * LimeIndex.MissouriEnm.Whole / ExactUnits.PoundsPerShortTon;
+    private double EnmPerMilliequivalent =>
+        MilligramsPerMilliequivalent
+        * 10
+        * LimeConstants.Of("soil-per-inch")
+        * depthInches
+        * LimeIndex.MissouriEnm.Whole
+        / ExactUnits.PoundsPerShortTon;
 }

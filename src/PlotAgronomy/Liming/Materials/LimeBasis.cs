@@ -14,7 +14,9 @@ public sealed class LimeBasis
         Name = row.Text("name");
         SourceId = row.SourceId();
         Status = row.Status();
-        Figure = row.TextOrNull("index_id") is { } index ? LimeFigure.OfBasis(LimeIndex.Find(index), row.Number("index_value")) : null;
+        Figure = row.TextOrNull("index_id") is { } index
+            ? LimeFigure.OfBasis(LimeIndex.Find(index), row.Number("index_value"))
+            : null;
     }
 
     /// <summary>Gets every basis, in the order of their ids.</summary>
@@ -66,8 +68,11 @@ public sealed class LimeBasis
     public static LimeBasis Find(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return ById.Value.TryGetValue(id, out var basis) ? basis
-            : throw new KeyNotFoundException($"No lime basis has the id '{id}'. Ask the laboratory which lime its rate is counted in. There are: {string.Join(", ", All.Select(b => b.Id))}.");
+        return ById.Value.TryGetValue(id, out var basis)
+            ? basis
+            : throw new KeyNotFoundException(
+                $"No lime basis has the id '{id}'. Ask the laboratory which lime its rate is counted in. There are: {string.Join(", ", All.Select(b => b.Id))}."
+            );
     }
 
     /// <summary>Looks for a basis.</summary>
@@ -80,6 +85,8 @@ public sealed class LimeBasis
     public override string ToString() => Name;
 
     private static FrozenDictionary<string, LimeBasis> Load() =>
-        CsvTable.Embedded("Liming/Data/bases.csv", "id", "name", "index_id", "index_value", "source_id", "locator", "status")
-            .Rows.Select(r => new LimeBasis(r)).ToFrozenDictionary(b => b.Id, StringComparer.Ordinal);
+        CsvTable
+            .Embedded("Liming/Data/bases.csv", "id", "name", "index_id", "index_value", "source_id", "locator", "status")
+            .Rows.Select(r => new LimeBasis(r))
+            .ToFrozenDictionary(b => b.Id, StringComparer.Ordinal);
 }

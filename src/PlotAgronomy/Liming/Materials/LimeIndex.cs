@@ -74,7 +74,8 @@ public sealed class LimeIndex
     public string SourceId { get; }
 
     /// <summary>Gets the sieves its fineness is counted on, US mesh numbers, coarse to fine; empty when fineness is not counted.</summary>
-    public ImmutableArray<int> Sieves => [.. Bands.SelectMany(b => new[] { b.PassingMesh, b.HeldOnMesh }).OfType<int>().Distinct().Order()];
+    public ImmutableArray<int> Sieves =>
+        [.. Bands.SelectMany(b => new[] { b.PassingMesh, b.HeldOnMesh }).OfType<int>().Distinct().Order()];
 
     /// <summary>Gets a value indicating whether the figure counts against a state's standard lime, so that even pure powder has none unless it is stated.</summary>
     public bool IsRelative { get; }
@@ -88,8 +89,11 @@ public sealed class LimeIndex
     public static LimeIndex Find(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return ById.Value.TryGetValue(id, out var index) ? index
-            : throw new KeyNotFoundException($"No lime index has the id '{id}'. There are: {string.Join(", ", All.Select(i => i.Id))}.");
+        return ById.Value.TryGetValue(id, out var index)
+            ? index
+            : throw new KeyNotFoundException(
+                $"No lime index has the id '{id}'. There are: {string.Join(", ", All.Select(i => i.Id))}."
+            );
     }
 
     /// <summary>Share of a material that this index counts as effective for its fineness.</summary>
@@ -100,20 +104,46 @@ public sealed class LimeIndex
     public double FinenessShare(SieveAnalysis sieves)
     {
         ArgumentNullException.ThrowIfNull(sieves);
-        return Bands.Length == 0 ? 1 : Bands.Sum(b => b.Factor * (Passing(sieves, b.PassingMesh, 1) - Passing(sieves, b.HeldOnMesh, 0)));
+        return Bands.Length == 0
+            ? 1
+            : Bands.Sum(b => b.Factor * (Passing(sieves, b.PassingMesh, 1) - Passing(sieves, b.HeldOnMesh, 0)));
     }
 
     /// <summary>The name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    private static double Passing(SieveAnalysis sieves, int? mesh, double none) => mesh is int m ? sieves.SharePassing(m).Value : none;
+    private static double Passing(SieveAnalysis sieves, int? mesh, double none) =>
+        mesh is int m ? sieves.SharePassing(m).Value : none;
 
     private static FrozenDictionary<string, LimeIndex> Load()
     {
-        var bands = CsvTable.Embedded("Liming/Data/index-bands.csv", "index_id", "passing_mesh", "held_on_mesh", "factor", "source_id", "locator", "status")
+        var bands = CsvTable
+            .Embedded(
+                "Liming/Data/index-bands.csv",
+                "index_id",
+                "passing_mesh",
+                "held_on_mesh",
+                "factor",
+                "source_id",
+                "locator",
+                "status"
+            )
             .Rows.ToLookup(r => r.Text("index_id"), LimeIndexBand.FromRow);
-        return CsvTable.Embedded("Liming/Data/indices.csv", "id", "name", "unit", "whole", "counts_moisture", "stated_only", "source_id", "locator", "status")
-            .Rows.Select(r => new LimeIndex(r, [.. bands[r.Text("id")]])).ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
+        return CsvTable
+            .Embedded(
+                "Liming/Data/indices.csv",
+                "id",
+                "name",
+                "unit",
+                "whole",
+                "counts_moisture",
+                "stated_only",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.Select(r => new LimeIndex(r, [.. bands[r.Text("id")]]))
+            .ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
     }
 }

@@ -18,10 +18,18 @@ public sealed class LimingCompound
         Name = row.Text("name");
         Formula = row.Text("formula");
         SourceId = row.SourceId();
-        atoms = row.Text("atoms").Split(' ').ToFrozenDictionary(
-            a => a.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'),
-            a => int.Parse(a.TrimStart([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"]), NumberStyles.None, CultureInfo.InvariantCulture),
-            StringComparer.Ordinal);
+        atoms = row.Text("atoms")
+            .Split(' ')
+            .ToFrozenDictionary(
+                a => a.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'),
+                a =>
+                    int.Parse(
+                        a.TrimStart([.. "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"]),
+                        NumberStyles.None,
+                        CultureInfo.InvariantCulture
+                    ),
+                StringComparer.Ordinal
+            );
         baseUnits = row.Integer("base_units");
         MolarMassGrams = atoms.Sum(a => a.Value * AtomicMasses.Of(a.Key));
     }
@@ -64,7 +72,9 @@ public sealed class LimingCompound
     public static LimingCompound Find(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return ById.Value.TryGetValue(id, out var compound) ? compound : throw new KeyNotFoundException($"No liming compound has the id '{id}'.");
+        return ById.Value.TryGetValue(id, out var compound)
+            ? compound
+            : throw new KeyNotFoundException($"No liming compound has the id '{id}'.");
     }
 
     /// <summary>Calcium carbonate equivalent of a limestone from its elements, taking both as carbonates.</summary>
@@ -76,16 +86,30 @@ public sealed class LimingCompound
     public static double CcePercentFromElements(Fraction calcium, Fraction magnesium)
     {
         var carbonate = Find("calcite");
-        return (calcium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Ca")) + (magnesium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Mg"));
+        return (calcium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Ca"))
+            + (magnesium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Mg"));
     }
 
     /// <summary>The name and formula.</summary>
     /// <returns>Text such as <c>calcium carbonate, CaCO3</c>.</returns>
     public override string ToString() => $"{Name}, {Formula}";
 
-    private Fraction ShareOf(string symbol) => Fraction.FromValue(atoms.GetValueOrDefault(symbol) * AtomicMasses.Of(symbol) / MolarMassGrams);
+    private Fraction ShareOf(string symbol) =>
+        Fraction.FromValue(atoms.GetValueOrDefault(symbol) * AtomicMasses.Of(symbol) / MolarMassGrams);
 
     private static FrozenDictionary<string, LimingCompound> Load() =>
-        CsvTable.Embedded("Liming/Data/compounds.csv", "id", "name", "formula", "atoms", "base_units", "source_id", "locator", "status")
-            .Rows.Select(r => new LimingCompound(r)).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
+        CsvTable
+            .Embedded(
+                "Liming/Data/compounds.csv",
+                "id",
+                "name",
+                "formula",
+                "atoms",
+                "base_units",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.Select(r => new LimingCompound(r))
+            .ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
 }

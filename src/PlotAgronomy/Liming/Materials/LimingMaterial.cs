@@ -18,7 +18,8 @@ public sealed class LimingMaterial
     }
 
     /// <summary>Gets pure, dry calcium carbonate powder: the whole in every index.</summary>
-    public static LimingMaterial PureCarbonate { get; } = new("pure calcium carbonate powder", LimingForm.GroundLimestone) { CcePercent = 100, IsPureCarbonate = true };
+    public static LimingMaterial PureCarbonate { get; } =
+        new("pure calcium carbonate powder", LimingForm.GroundLimestone) { CcePercent = 100, IsPureCarbonate = true };
 
     /// <summary>Gets gypsum (calcium sulfate dihydrate): it neutralizes nothing.</summary>
     public static LimingMaterial Gypsum { get; } = new("gypsum", LimingForm.Gypsum) { CcePercent = 0 };
@@ -62,7 +63,14 @@ public sealed class LimingMaterial
     /// <param name="magnesium">Share of magnesium, or null when it is not known.</param>
     /// <returns>The material.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static LimingMaterial FromAnalysis(string name, LimingForm form, double ccePercent, SieveAnalysis? sieves = null, Fraction moisture = default, Fraction? magnesium = null)
+    public static LimingMaterial FromAnalysis(
+        string name,
+        LimingForm form,
+        double ccePercent,
+        SieveAnalysis? sieves = null,
+        Fraction moisture = default,
+        Fraction? magnesium = null
+    )
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(moisture, Fraction.One);
         return new(Guard.NotBlank(name), Guard.Defined(form))
@@ -95,7 +103,9 @@ public sealed class LimingMaterial
     public static LimingMaterial OfBasis(LimeBasis basis)
     {
         ArgumentNullException.ThrowIfNull(basis);
-        return basis.Figure is { } figure ? FromLabel(basis.Name, LimingForm.GroundLimestone, figure) : new(basis.Name, LimingForm.GroundLimestone);
+        return basis.Figure is { } figure
+            ? FromLabel(basis.Name, LimingForm.GroundLimestone, figure)
+            : new(basis.Name, LimingForm.GroundLimestone);
     }
 
     /// <summary>The same material with a further figure of its label.</summary>

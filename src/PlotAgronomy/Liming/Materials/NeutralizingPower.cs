@@ -42,7 +42,8 @@ public sealed class NeutralizingPower
     public NeutralizingPower Plus(NeutralizingPower other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return other.Index == Index ? new(Pounds + other.Pounds, Index)
+        return other.Index == Index
+            ? new(Pounds + other.Pounds, Index)
             : throw new InvalidOperationException($"Pounds of {Index.Name} and of {other.Index.Name} are not added.");
     }
 

@@ -25,7 +25,10 @@ public sealed class SieveAnalysis
         {
             if (!sorted.TryAdd(Guard.AtLeast(mesh, 1, "mesh"), share))
             {
-                throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"The {mesh} mesh sieve stands twice."), nameof(passing));
+                throw new ArgumentException(
+                    string.Create(CultureInfo.InvariantCulture, $"The {mesh} mesh sieve stands twice."),
+                    nameof(passing)
+                );
             }
         }
 
@@ -38,8 +41,13 @@ public sealed class SieveAnalysis
         {
             if (fine.Value > coarse.Value)
             {
-                throw new ArgumentException(string.Create(CultureInfo.InvariantCulture,
-                    $"More passes the {fine.Key} mesh sieve ({fine.Value}) than the coarser {coarse.Key} mesh sieve ({coarse.Value})."), nameof(passing));
+                throw new ArgumentException(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"More passes the {fine.Key} mesh sieve ({fine.Value}) than the coarser {coarse.Key} mesh sieve ({coarse.Value})."
+                    ),
+                    nameof(passing)
+                );
             }
         }
 
@@ -70,9 +78,15 @@ public sealed class SieveAnalysis
     /// <param name="mesh">Mesh number.</param>
     /// <returns>The share.</returns>
     /// <exception cref="ArgumentException">The analysis does not tell; nothing is interpolated.</exception>
-    public Fraction SharePassing(int mesh) => TryFind(mesh)
-        ?? throw new ArgumentException(string.Create(CultureInfo.InvariantCulture,
-            $"The sieve analysis does not tell how much passes {mesh} mesh; it has {string.Join(", ", passing.Keys)} mesh. Ask the dealer."), nameof(mesh));
+    public Fraction SharePassing(int mesh) =>
+        TryFind(mesh)
+        ?? throw new ArgumentException(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The sieve analysis does not tell how much passes {mesh} mesh; it has {string.Join(", ", passing.Keys)} mesh. Ask the dealer."
+            ),
+            nameof(mesh)
+        );
 
     /// <summary>Invariant text such as <c>98 % through 8 mesh, 55 % through 60 mesh</c>.</summary>
     /// <returns>The text.</returns>

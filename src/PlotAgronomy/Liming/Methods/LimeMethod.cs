@@ -122,7 +122,12 @@ public sealed class LimeMethod
     public double ClosestTarget(double targetPh)
     {
         Guard.Between(targetPh, 4, 9, "pH");
-        return TargetPhs.IsEmpty ? targetPh : TargetPhs.OrderBy(t => Math.Round(Math.Abs(t - targetPh), 9, MidpointRounding.AwayFromZero)).ThenByDescending(t => t).First();
+        return TargetPhs.IsEmpty
+            ? targetPh
+            : TargetPhs
+                .OrderBy(t => Math.Round(Math.Abs(t - targetPh), 9, MidpointRounding.AwayFromZero))
+                .ThenByDescending(t => t)
+                .First();
     }
 
     /// <summary>The name.</summary>

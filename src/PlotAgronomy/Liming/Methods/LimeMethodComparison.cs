@@ -8,9 +8,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>One soil through every method that accepts its reading, side by side in one material at one depth.</summary>
 public sealed class LimeMethodComparison : IWorkedResult
 {
-    private LimeMethodComparison()
-    {
-    }
+    private LimeMethodComparison() { }
 
     /// <summary>Gets the pH asked for; each method answers for its own target closest to it.</summary>
     public required double TargetPh { get; init; }
@@ -31,7 +29,8 @@ public sealed class LimeMethodComparison : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Answers.SelectMany(a => a.Need.SourceIds).Distinct().Order(StringComparer.Ordinal)];
+    public ImmutableArray<string> SourceIds =>
+        [.. Answers.SelectMany(a => a.Need.SourceIds).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>Runs the methods.</summary>
     /// <param name="sample">Sample.</param>
@@ -42,11 +41,22 @@ public sealed class LimeMethodComparison : IWorkedResult
     /// <returns>The comparison.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>Each rate: x common depth / its depth; x strength of its lime / strength of the material in its own index.</remarks>
-    public static LimeMethodComparison Of(LimeSample sample, double targetPh, Length depth, LimingMaterial? material = null, bool includeFromMemory = false) =>
-        Of(sample, targetPh, depth, material, m => includeFromMemory || m.Status != DataStatus.Memory);
+    public static LimeMethodComparison Of(
+        LimeSample sample,
+        double targetPh,
+        Length depth,
+        LimingMaterial? material = null,
+        bool includeFromMemory = false
+    ) => Of(sample, targetPh, depth, material, m => includeFromMemory || m.Status != DataStatus.Memory);
 
     /// <summary>As above, where the caller says which methods are asked.</summary>
-    internal static LimeMethodComparison Of(LimeSample sample, double targetPh, Length depth, LimingMaterial? material, Func<LimeMethod, bool> isAsked)
+    internal static LimeMethodComparison Of(
+        LimeSample sample,
+        double targetPh,
+        Length depth,
+        LimingMaterial? material,
+        Func<LimeMethod, bool> isAsked
+    )
     {
         ArgumentNullException.ThrowIfNull(sample);
         Guard.Between(targetPh, 4, 9, "pH");
@@ -55,12 +65,16 @@ public sealed class LimeMethodComparison : IWorkedResult
         var common = material ?? LimingMaterial.PureCarbonate;
         ImmutableArray<LimeMethodAnswer> answers =
         [
-            .. LimeRequirement.Accepting(sample, includeFromMemory: true).Where(isAsked)
+            .. LimeRequirement
+                .Accepting(sample, includeFromMemory: true)
+                .Where(isAsked)
                 .Select(m => Answer(m.NeedFor(sample, m.ClosestTarget(targetPh)), depth, common))
-                .OrderBy(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity).ThenBy(a => a.Method.Id, StringComparer.Ordinal),
+                .OrderBy(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity)
+                .ThenBy(a => a.Method.Id, StringComparer.Ordinal),
         ];
         var rates = answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
-        ApplicationRate? spread = rates.Count < 2 ? null : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
+        ApplicationRate? spread =
+            rates.Count < 2 ? null : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
         return new LimeMethodComparison
         {
             TargetPh = targetPh,
@@ -79,21 +93,34 @@ public sealed class LimeMethodComparison : IWorkedResult
     /// <param name="material">Common material; null takes pure carbonate powder.</param>
     /// <param name="includeFromMemory">Whether to ask the methods whose numbers are from memory as well.</param>
     /// <returns>The comparison.</returns>
-    public static LimeMethodComparison Of(SoilReport report, double targetPh, Length depth, LimingMaterial? material = null, bool includeFromMemory = false) =>
-        Of(LimeSample.From(report), targetPh, depth, material, includeFromMemory);
+    public static LimeMethodComparison Of(
+        SoilReport report,
+        double targetPh,
+        Length depth,
+        LimingMaterial? material = null,
+        bool includeFromMemory = false
+    ) => Of(LimeSample.From(report), targetPh, depth, material, includeFromMemory);
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => [.. Answers.Select(a => new WorkedLine(
-        a.Method.Name,
-        a.Need.Rate?.ToString() ?? "no answer",
-        a.Common is { } rate ? $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of {Material.Name}, {LimeText.Inches(Depth)} in deep" : a.WhyNot ?? a.Need.Findings[0].Text,
-        a.Method.SourceId))];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [
+            .. Answers.Select(a => new WorkedLine(
+                a.Method.Name,
+                a.Need.Rate?.ToString() ?? "no answer",
+                a.Common is { } rate
+                    ? $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of {Material.Name}, {LimeText.Inches(Depth)} in deep"
+                    : a.WhyNot ?? a.Need.Findings[0].Text,
+                a.Method.SourceId
+            )),
+        ];
 
     private static LimeMethodAnswer Answer(LimeNeed need, Length depth, LimingMaterial material)
     {
-        string? whyNot = need.Rate is null ? null
+        string? whyNot =
+            need.Rate is null ? null
             : need.Rate.Basis.Figure is not { } figure ? "the strength of its lime is not printed."
-            : material.TryFigureIn(figure.Index, out _, out string problem) ? null : problem;
+            : material.TryFigureIn(figure.Index, out _, out string problem) ? null
+            : problem;
         return new LimeMethodAnswer
         {
             Need = need,

@@ -7,7 +7,14 @@ public sealed class LimeNeed : IWorkedResult
 {
     private readonly EarlierLime? earlier;
 
-    internal LimeNeed(LimeMethod method, LimeSample sample, double targetPh, double? reading, double? rawPoundsPerAcre, EarlierLime? earlier)
+    internal LimeNeed(
+        LimeMethod method,
+        LimeSample sample,
+        double targetPh,
+        double? reading,
+        double? rawPoundsPerAcre,
+        EarlierLime? earlier
+    )
     {
         Method = method;
         Sample = sample;
@@ -76,14 +83,35 @@ public sealed class LimeNeed : IWorkedResult
 
         if (earlier?.CreditBy(Method.Institution, Sample.Class) is { } credit)
         {
-            lines.Add(new("Earlier lime still to work", "R - R x months x k, never below 0", $"{LimeText.Tons(earlier.Rate.PoundsPerAcre)} ton/ac, {Amounts.Print(earlier.Months, 1)} months ago: {LimeText.Tons(credit.PoundsPerAcre)} ton/ac", "LIME-S7"));
-            lines.Add(new("Need", "base rate - earlier lime, never below 0", $"{LimeText.Tons(Gross.OfBasis.PoundsPerAcre)} - {LimeText.Tons(credit.PoundsPerAcre)} = {LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac", "LIME-S7"));
+            lines.Add(
+                new(
+                    "Earlier lime still to work",
+                    "R - R x months x k, never below 0",
+                    $"{LimeText.Tons(earlier.Rate.PoundsPerAcre)} ton/ac, {Amounts.Print(earlier.Months, 1)} months ago: {LimeText.Tons(credit.PoundsPerAcre)} ton/ac",
+                    "LIME-S7"
+                )
+            );
+            lines.Add(
+                new(
+                    "Need",
+                    "base rate - earlier lime, never below 0",
+                    $"{LimeText.Tons(Gross.OfBasis.PoundsPerAcre)} - {LimeText.Tons(credit.PoundsPerAcre)} = {LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac",
+                    "LIME-S7"
+                )
+            );
         }
 
         lines.Add(new("Labels", "target, depth, lime, institution", Rate.ToString(), Method.SourceId));
         if (Lowest is not null && Highest is not null)
         {
-            lines.Add(new("Range", $"reading off by {Amounts.Print(ReadingErrorPh, 2)} pH", $"{LimeText.Tons(Lowest.OfBasis.PoundsPerAcre)} to {LimeText.Tons(Highest.OfBasis.PoundsPerAcre)} ton/ac", Method.Buffers.Contains(Soil.SoilBuffer.Smp) ? "LIME-S38" : "PRACTICE"));
+            lines.Add(
+                new(
+                    "Range",
+                    $"reading off by {Amounts.Print(ReadingErrorPh, 2)} pH",
+                    $"{LimeText.Tons(Lowest.OfBasis.PoundsPerAcre)} to {LimeText.Tons(Highest.OfBasis.PoundsPerAcre)} ton/ac",
+                    Method.Buffers.Contains(Soil.SoilBuffer.Smp) ? "LIME-S38" : "PRACTICE"
+                )
+            );
         }
 
         return lines.ToImmutable();

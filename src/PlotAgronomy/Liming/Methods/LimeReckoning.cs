@@ -19,7 +19,12 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
         if (method.NoLimeWithinPh is { } margin && target - sample.WaterPh < margin - Slack)
         {
-            Add("lime-within-margin", ("ph", LimeText.Ph(sample.WaterPh!.Value)), ("margin", LimeText.Ph(margin)), ("target", LimeText.Ph(target)));
+            Add(
+                "lime-within-margin",
+                ("ph", LimeText.Ph(sample.WaterPh!.Value)),
+                ("margin", LimeText.Ph(margin)),
+                ("target", LimeText.Ph(target))
+            );
             return Result(null, 0, null, null);
         }
 
@@ -31,7 +36,12 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
         if (reading > method.HighestReading + Slack)
         {
-            Add("lime-reading-above-table", ("reading", Amounts.Print(reading.Value, 2)), ("highest", Amounts.Print(method.HighestReading, 2)), ("method", method.Name));
+            Add(
+                "lime-reading-above-table",
+                ("reading", Amounts.Print(reading.Value, 2)),
+                ("highest", Amounts.Print(method.HighestReading, 2)),
+                ("method", method.Name)
+            );
             return Result(reading, 0, null, null);
         }
 
@@ -39,7 +49,12 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         double? raw = method.Formula.PoundsPerAcre(reading.Value, sample, target);
         if (raw is null && !findings.Any(f => f.Severity == FindingSeverity.Warning))
         {
-            Add("lime-cell-blank", ("method", method.Name), ("reading", Amounts.Print(reading.Value, 2)), ("target", LimeText.Ph(target)));
+            Add(
+                "lime-cell-blank",
+                ("method", method.Name),
+                ("reading", Amounts.Print(reading.Value, 2)),
+                ("target", LimeText.Ph(target))
+            );
         }
 
         if (raw < 0)
@@ -48,7 +63,8 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         }
 
         AddWhenALowerTargetNeedsMore(reading.Value, raw);
-        return raw is null ? Result(reading, null, null, null)
+        return raw is null
+            ? Result(reading, null, null, null)
             : Result(reading, raw, Shifted(reading.Value + error), Shifted(reading.Value - error));
     }
 
@@ -87,13 +103,30 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
     {
         if (!method.Soils.Contains(sample.Class))
         {
-            Add("lime-soil-outside-method", ("method", method.Name), ("soil", sample.Class switch { SoilClass.Mineral => "mineral", SoilClass.Organic => "organic", _ => "mineral-organic" }));
+            Add(
+                "lime-soil-outside-method",
+                ("method", method.Name),
+                (
+                    "soil",
+                    sample.Class switch
+                    {
+                        SoilClass.Mineral => "mineral",
+                        SoilClass.Organic => "organic",
+                        _ => "mineral-organic",
+                    }
+                )
+            );
             return false;
         }
 
         if (method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target))
         {
-            Add("lime-target-not-offered", ("method", method.Name), ("offered", LimeText.List(method.TargetPhs)), ("target", LimeText.Ph(target)));
+            Add(
+                "lime-target-not-offered",
+                ("method", method.Name),
+                ("offered", LimeText.List(method.TargetPhs)),
+                ("target", LimeText.Ph(target))
+            );
             return false;
         }
 
@@ -135,7 +168,12 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
         if (sample.Report.BufferPhs is [var other, ..] && method.Buffers.Length > 0)
         {
-            Add("lime-buffer-other", ("found", LimeReadings.InWords([other.Buffer])), ("method", method.Name), ("needed", LimeReadings.InWords(method.Buffers)));
+            Add(
+                "lime-buffer-other",
+                ("found", LimeReadings.InWords([other.Buffer])),
+                ("method", method.Name),
+                ("needed", LimeReadings.InWords(method.Buffers))
+            );
         }
         else if (sample.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0)
         {
@@ -158,7 +196,13 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
         if (reading < method.LowestReading - Slack || (reading > method.HighestReading + Slack && !method.NoLimeAboveHighest))
         {
-            Add(method.LimitsArePrinted ? "lime-reading-outside" : "lime-reading-outside-practice", ("reading", Amounts.Print(reading, 2)), ("lowest", Amounts.Print(method.LowestReading, 2)), ("highest", Amounts.Print(method.HighestReading, 2)), ("method", method.Name));
+            Add(
+                method.LimitsArePrinted ? "lime-reading-outside" : "lime-reading-outside-practice",
+                ("reading", Amounts.Print(reading, 2)),
+                ("lowest", Amounts.Print(method.LowestReading, 2)),
+                ("highest", Amounts.Print(method.HighestReading, 2)),
+                ("method", method.Name)
+            );
             return false;
         }
 
@@ -177,7 +221,12 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         {
             if (method.Formula.PoundsPerAcre(reading, sample, lower) is { } more && more > Math.Max(0, pounds) + 1e-6)
             {
-                Add("lime-lower-target-needs-more", ("method", method.Name), ("lower", LimeText.Ph(lower)), ("target", LimeText.Ph(target)));
+                Add(
+                    "lime-lower-target-needs-more",
+                    ("method", method.Name),
+                    ("lower", LimeText.Ph(lower)),
+                    ("target", LimeText.Ph(target))
+                );
                 return;
             }
         }
@@ -200,9 +249,17 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         var net = gross is not null && earlier is not null ? earlier.TakeOff(gross, sample.Class, findings) : gross;
         var rounding = LimeRounding.TryFind(method.Institution);
         var published = net is not null && rounding is not null ? net.With(rounding.Apply(net.OfBasis)) : net;
-        if (net is { OfBasis.PoundsPerAcre: > 0 } && published is { OfBasis.PoundsPerAcre: 0 } && rounding is { NoneBelow.PoundsPerAcre: > 0 })
+        if (
+            net is { OfBasis.PoundsPerAcre: > 0 }
+            && published is { OfBasis.PoundsPerAcre: 0 }
+            && rounding is { NoneBelow.PoundsPerAcre: > 0 }
+        )
         {
-            Add("lime-small-need", ("limit", LimeText.Tons(rounding.NoneBelow.PoundsPerAcre)), ("institution", method.Institution));
+            Add(
+                "lime-small-need",
+                ("limit", LimeText.Tons(rounding.NoneBelow.PoundsPerAcre)),
+                ("institution", method.Institution)
+            );
         }
 
         return new LimeNeed(method, sample, target, reading, rawPoundsPerAcre, earlier)
@@ -220,8 +277,17 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
     private LimeRate? Credited(double? poundsPerAcre) =>
         Labelled(poundsPerAcre) is { } rate ? earlier?.TakeOff(rate, sample.Class, findings) ?? rate : null;
 
-    private LimeRate? Labelled(double? poundsPerAcre) => poundsPerAcre is { } pounds
-        ? LimeRate.Of(ApplicationRate.FromPoundsPerAcre(Math.Max(0, pounds)), target, method.Depth, method.Basis, method.Institution) : null;
+    private LimeRate? Labelled(double? poundsPerAcre) =>
+        poundsPerAcre is { } pounds
+            ? LimeRate.Of(
+                ApplicationRate.FromPoundsPerAcre(Math.Max(0, pounds)),
+                target,
+                method.Depth,
+                method.Basis,
+                method.Institution
+            )
+            : null;
 
-    private void Add(string code, params ReadOnlySpan<(string, string)> values) => findings.Add(FindingCatalog.Create(code, values));
+    private void Add(string code, params ReadOnlySpan<(string, string)> values) =>
+        findings.Add(FindingCatalog.Create(code, values));
 }

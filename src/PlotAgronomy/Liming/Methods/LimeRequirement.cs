@@ -12,8 +12,32 @@ namespace PlotAgronomy.Liming;
 public static class LimeRequirement
 {
     private static readonly Lazy<FrozenDictionary<string, LimeMethod>> ById = new(() =>
-        CsvTable.Embedded("Liming/Data/methods.csv", "id", "name", "institution", "form", "buffers", "soils", "lowest_reading", "highest_reading", "above_highest", "limits_printed", "depth_inch", "depth_printed", "basis_id", "only_below_water_ph", "no_lime_within_ph", "finding", "source_id", "locator", "status")
-            .Rows.Select(r => new LimeMethod(r)).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal));
+        CsvTable
+            .Embedded(
+                "Liming/Data/methods.csv",
+                "id",
+                "name",
+                "institution",
+                "form",
+                "buffers",
+                "soils",
+                "lowest_reading",
+                "highest_reading",
+                "above_highest",
+                "limits_printed",
+                "depth_inch",
+                "depth_printed",
+                "basis_id",
+                "only_below_water_ph",
+                "no_lime_within_ph",
+                "finding",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.Select(r => new LimeMethod(r))
+            .ToFrozenDictionary(m => m.Id, StringComparer.Ordinal)
+    );
 
     /// <summary>Gets every method, in the order of their ids.</summary>
     public static IReadOnlyList<LimeMethod> Methods => [.. ById.Value.Values.OrderBy(m => m.Id, StringComparer.Ordinal)];
@@ -25,8 +49,11 @@ public static class LimeRequirement
     public static LimeMethod ByName(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return ById.Value.TryGetValue(id, out var method) ? method
-            : throw new KeyNotFoundException($"No lime method has the id '{id}'. There are: {string.Join(", ", Methods.Select(m => m.Id))}.");
+        return ById.Value.TryGetValue(id, out var method)
+            ? method
+            : throw new KeyNotFoundException(
+                $"No lime method has the id '{id}'. There are: {string.Join(", ", Methods.Select(m => m.Id))}."
+            );
     }
 
     /// <summary>The methods of an institution whose numbers were read in their publication.</summary>
@@ -35,7 +62,12 @@ public static class LimeRequirement
     public static ImmutableArray<LimeMethod> By(string institution)
     {
         Guard.NotBlank(institution);
-        return [.. Methods.Where(m => m.Status == DataStatus.Read && string.Equals(m.Institution, institution, StringComparison.OrdinalIgnoreCase))];
+        return
+        [
+            .. Methods.Where(m =>
+                m.Status == DataStatus.Read && string.Equals(m.Institution, institution, StringComparison.OrdinalIgnoreCase)
+            ),
+        ];
     }
 
     /// <summary>The methods of an institution for a buffer whose numbers were read in their publication.</summary>
@@ -55,6 +87,13 @@ public static class LimeRequirement
     public static ImmutableArray<LimeMethod> Accepting(LimeSample sample, bool includeFromMemory = false)
     {
         ArgumentNullException.ThrowIfNull(sample);
-        return [.. Methods.Where(m => (includeFromMemory || m.Status != DataStatus.Memory) && m.Soils.Contains(sample.Class) && m.Formula.ReadingOf(sample) is not null)];
+        return
+        [
+            .. Methods.Where(m =>
+                (includeFromMemory || m.Status != DataStatus.Memory)
+                && m.Soils.Contains(sample.Class)
+                && m.Formula.ReadingOf(sample) is not null
+            ),
+        ];
     }
 }

@@ -46,13 +46,25 @@ public sealed class PrintedLimeCheck : IWorkedResult
         var findings = new List<Finding>();
         if (!string.Equals(printed.Institution, need.Method.Institution, StringComparison.OrdinalIgnoreCase))
         {
-            findings.Add(FindingCatalog.Create("lime-institution-mixed", ("printed", printed.Institution), ("computed", need.Method.Institution)));
+            findings.Add(
+                FindingCatalog.Create(
+                    "lime-institution-mixed",
+                    ("printed", printed.Institution),
+                    ("computed", need.Method.Institution)
+                )
+            );
         }
 
         bool sameTarget = Math.Abs(printed.TargetPh - need.TargetPh) <= 1e-9;
         if (!sameTarget)
         {
-            findings.Add(FindingCatalog.Create("lime-printed-other-target", ("printed", LimeText.Ph(printed.TargetPh)), ("computed", LimeText.Ph(need.TargetPh))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "lime-printed-other-target",
+                    ("printed", LimeText.Ph(printed.TargetPh)),
+                    ("computed", LimeText.Ph(need.TargetPh))
+                )
+            );
         }
 
         if (need.Rate is null || !sameTarget || !Comparable(printed, need, material))
@@ -66,23 +78,45 @@ public sealed class PrintedLimeCheck : IWorkedResult
         bool differs = printed.OfBasis.PoundsPerAcre < low * (1 - 1e-9) || printed.OfBasis.PoundsPerAcre > high * (1 + 1e-9);
         if (differs)
         {
-            findings.Add(FindingCatalog.Create("lime-printed-differs", ("printed", LimeText.Tons(printed.OfBasis.PoundsPerAcre)), ("method", need.Method.Name), ("computed", LimeText.Tons(computed))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "lime-printed-differs",
+                    ("printed", LimeText.Tons(printed.OfBasis.PoundsPerAcre)),
+                    ("method", need.Method.Name),
+                    ("computed", LimeText.Tons(computed))
+                )
+            );
         }
 
-        return new(printed, need) { Computed = ApplicationRate.FromPoundsPerAcre(computed), Differs = differs, Findings = Finding.InOrder(findings) };
+        return new(printed, need)
+        {
+            Computed = ApplicationRate.FromPoundsPerAcre(computed),
+            Differs = differs,
+            Findings = Finding.InOrder(findings),
+        };
 
         double Alike(LimeRate rate) => rate.AtDepth(printed.Depth).ConvertTo(printed.Basis, material).Rate.OfBasis.PoundsPerAcre;
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Printed", "by the laboratory: follow it", Printed.ToString(), Printed.Basis.SourceId),
-        new("Computed", Need.Method.Name, Computed is { } rate ? $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of the same lime and depth" : "cannot be compared", Need.Method.SourceId),
-    ];
+        [
+            new("Printed", "by the laboratory: follow it", Printed.ToString(), Printed.Basis.SourceId),
+            new(
+                "Computed",
+                Need.Method.Name,
+                Computed is { } rate
+                    ? $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of the same lime and depth"
+                    : "cannot be compared",
+                Need.Method.SourceId
+            ),
+        ];
 
     private static bool Comparable(LimeRate printed, LimeNeed need, LimingMaterial through) =>
         printed.Basis == need.Method.Basis && printed.Basis.Figure is not null
-        || (printed.Basis.Figure is { } a && need.Method.Basis.Figure is { } b
-            && (a.Index == b.Index || (through.TryFigureIn(a.Index, out _, out _) && through.TryFigureIn(b.Index, out _, out _))));
+        || (
+            printed.Basis.Figure is { } a
+            && need.Method.Basis.Figure is { } b
+            && (a.Index == b.Index || (through.TryFigureIn(a.Index, out _, out _) && through.TryFigureIn(b.Index, out _, out _)))
+        );
 }

@@ -54,7 +54,13 @@ public sealed class WeaklyBufferedLime : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. BufferNeeds.SelectMany(n => n.SourceIds).Concat(ByCapacity is null ? [] : ["LIME-AE1"]).Prepend("PRACTICE").Distinct()];
+        [
+            .. BufferNeeds
+                .SelectMany(n => n.SourceIds)
+                .Concat(ByCapacity is null ? [] : ["LIME-AE1"])
+                .Prepend("PRACTICE")
+                .Distinct(),
+        ];
 
     /// <summary>Says whether a sample calls for the rule.</summary>
     /// <param name="sample">Sample.</param>
@@ -63,7 +69,9 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     public static bool AppliesTo(LimeSample sample, double targetPh)
     {
         ArgumentNullException.ThrowIfNull(sample);
-        return Guard.Between(targetPh, 4, 9, "pH") <= LimeConstants.Of("over-lime-target") && sample.IsWeaklyBuffered && sample.WaterPh < targetPh;
+        return Guard.Between(targetPh, 4, 9, "pH") <= LimeConstants.Of("over-lime-target")
+            && sample.IsWeaklyBuffered
+            && sample.WaterPh < targetPh;
     }
 
     /// <summary>Lays the rule for weakly buffered soil beside the methods named.</summary>
@@ -83,14 +91,25 @@ public sealed class WeaklyBufferedLime : IWorkedResult
         double target = Guard.Between(targetPh, 4, 7, "pH");
         if (sample.WaterPh is not { } ph || !sample.IsWeaklyBuffered)
         {
-            throw new ArgumentException("The rule needs a water pH and a CEC below 7 meq/100 g, or sand or loamy sand without a CEC.", nameof(sample));
+            throw new ArgumentException(
+                "The rule needs a water pH and a CEC below 7 meq/100 g, or sand or loamy sand without a CEC.",
+                nameof(sample)
+            );
         }
 
         var adamsEvans = methods.ToImmutableArray().FirstOrDefault(m => m.Formula is AdamsEvansFormula);
-        ImmutableArray<LimeNeed> needs = [.. methods.ToImmutableArray().Where(m => m != adamsEvans || m.Formula.ReadingOf(sample) is not null).Select(m => m.NeedFor(sample, target))];
+        ImmutableArray<LimeNeed> needs =
+        [
+            .. methods
+                .ToImmutableArray()
+                .Where(m => m != adamsEvans || m.Formula.ReadingOf(sample) is not null)
+                .Select(m => m.NeedFor(sample, target)),
+        ];
         var refusal = adamsEvans is null ? null : AdamsEvans.Refusal(ph, target);
-        double? byCapacity = adamsEvans is null || refusal is not null || sample.Capacity is not { } cec ? null
-            : ph < target ? AdamsEvans.TonsPerAcre(cec, ph, target) : 0;
+        double? byCapacity =
+            adamsEvans is null || refusal is not null || sample.Capacity is not { } cec ? null
+            : ph < target ? AdamsEvans.TonsPerAcre(cec, ph, target)
+            : 0;
         double cap = LimeConstants.Of("weak-cap");
         double first = LimeConstants.Of("weak-first-dressing");
         double wanted = Math.Max(0, target - ph);
@@ -109,9 +128,13 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             FirstDressing = Rate(Math.Min(first, adviceHigh)),
             MostAtOnce = ApplicationRate.FromShortTonsPerAcre(cap),
             RetestWithinMonths = months,
-            Findings = Finding.InOrder(
-            [
-                FindingCatalog.Create("lime-weakly-buffered-range", ("first", Amounts.Print(first, 1)), ("cap", Amounts.Print(cap, 1)), ("months", Amounts.Print(months, 0))),
+            Findings = Finding.InOrder([
+                FindingCatalog.Create(
+                    "lime-weakly-buffered-range",
+                    ("first", Amounts.Print(first, 1)),
+                    ("cap", Amounts.Print(cap, 1)),
+                    ("months", Amounts.Print(months, 0))
+                ),
                 CautionFor(sample),
                 FindingCatalog.Create("lime-extra-effect"),
                 .. byCapacity is null ? Array.Empty<Finding>() : [MemoryGate.FindingFor("Adams-Evans", "LIME-AE1")],
@@ -121,21 +144,50 @@ public sealed class WeaklyBufferedLime : IWorkedResult
         };
 
         LimeRate Rate(double tons, string basis = "ground-limestone") =>
-            LimeRate.Of(ApplicationRate.FromShortTonsPerAcre(tons), target, Length.FromInches(20.0 / 3), LimeBasis.Find(basis), RuleName);
+            LimeRate.Of(
+                ApplicationRate.FromShortTonsPerAcre(tons),
+                target,
+                Length.FromInches(20.0 / 3),
+                LimeBasis.Find(basis),
+                RuleName
+            );
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        .. BufferNeeds.Where(n => n.Rate is not null).Select(n => new WorkedLine("By buffer", n.Method.Name, n.Rate!.ToString(), n.Method.SourceId)),
-        new("By the rule", "(target - pH) / 0.4 to / 0.3", $"({LimeText.Ph(target)} - {LimeText.Ph(ph)}): {Tons(RuleLow)} to {Tons(RuleHigh)} ton/ac, at most {LimeText.Tons(MostAtOnce.PoundsPerAcre)} at once", "PRACTICE"),
-        .. ByCapacity is { } rate ? new[] { new WorkedLine("By CEC", "0.75 x CEC x (acid share now - at the target)", $"CEC {Amounts.Print(capacity!.Value, 1)}: {Tons(rate)} ton/ac of ag lime, counted as ground limestone", "LIME-AE1") } : [],
-        new("Advice", ByCapacity is null ? "from a careful first dressing to the cap" : "from the smallest to the cap", $"{Tons(AdviceLow)} to {Tons(AdviceHigh)} ton/ac; first at most {Tons(FirstDressing)}, test again within {Amounts.Print(RetestWithinMonths, 0)} months", "PRACTICE"),
-    ];
+        [
+            .. BufferNeeds
+                .Where(n => n.Rate is not null)
+                .Select(n => new WorkedLine("By buffer", n.Method.Name, n.Rate!.ToString(), n.Method.SourceId)),
+            new(
+                "By the rule",
+                "(target - pH) / 0.4 to / 0.3",
+                $"({LimeText.Ph(target)} - {LimeText.Ph(ph)}): {Tons(RuleLow)} to {Tons(RuleHigh)} ton/ac, at most {LimeText.Tons(MostAtOnce.PoundsPerAcre)} at once",
+                "PRACTICE"
+            ),
+            .. ByCapacity is { } rate
+                ? new[]
+                {
+                    new WorkedLine(
+                        "By CEC",
+                        "0.75 x CEC x (acid share now - at the target)",
+                        $"CEC {Amounts.Print(capacity!.Value, 1)}: {Tons(rate)} ton/ac of ag lime, counted as ground limestone",
+                        "LIME-AE1"
+                    ),
+                }
+                : [],
+            new(
+                "Advice",
+                ByCapacity is null ? "from a careful first dressing to the cap" : "from the smallest to the cap",
+                $"{Tons(AdviceLow)} to {Tons(AdviceHigh)} ton/ac; first at most {Tons(FirstDressing)}, test again within {Amounts.Print(RetestWithinMonths, 0)} months",
+                "PRACTICE"
+            ),
+        ];
 
-    internal static Finding CautionFor(LimeSample sample) => sample.Capacity is { } capacity
-        ? FindingCatalog.Create("lime-weakly-buffered", ("cec", Amounts.Print(capacity, 1)))
-        : FindingCatalog.Create("lime-sand-weakly-buffered");
+    internal static Finding CautionFor(LimeSample sample) =>
+        sample.Capacity is { } capacity
+            ? FindingCatalog.Create("lime-weakly-buffered", ("cec", Amounts.Print(capacity, 1)))
+            : FindingCatalog.Create("lime-sand-weakly-buffered");
 
     private static string Tons(LimeRate rate) => LimeText.Tons(rate.OfBasis.PoundsPerAcre);
 }

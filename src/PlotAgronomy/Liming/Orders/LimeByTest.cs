@@ -8,9 +8,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>Lime where the tests ask for it, against one rate over everything.</summary>
 public sealed class LimeByTest : IWorkedResult
 {
-    private LimeByTest()
-    {
-    }
+    private LimeByTest() { }
 
     /// <summary>Gets the material that both ways are counted in.</summary>
     public required LimingMaterial Material { get; init; }
@@ -41,13 +39,21 @@ public sealed class LimeByTest : IWorkedResult
     /// <returns>The comparison.</returns>
     /// <exception cref="ArgumentException">No plots.</exception>
     /// <exception cref="InvalidOperationException">The material's figure in the index of a rate's basis is not known.</exception>
-    public static LimeByTest Compare(IReadOnlyList<LimePlotNeed> plots, LimeRate blanket, LimingMaterial material, DateOnly? today = null)
+    public static LimeByTest Compare(
+        IReadOnlyList<LimePlotNeed> plots,
+        LimeRate blanket,
+        LimingMaterial material,
+        DateOnly? today = null
+    )
     {
         Guard.NotEmpty(plots);
         ArgumentNullException.ThrowIfNull(blanket);
         ArgumentNullException.ThrowIfNull(material);
         double blanketPoundsPerAcre = blanket.RateOf(material).PoundsPerAcre;
-        double byTest = 0, over = 0, under = 0, acres = 0;
+        double byTest = 0,
+            over = 0,
+            under = 0,
+            acres = 0;
         foreach (var plot in plots)
         {
             double area = plot.Area.Acres;
@@ -72,12 +78,12 @@ public sealed class LimeByTest : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("By test", "sum of rate x area where a test asks for it", Amounts.Print(ByTest, "lb", 1)),
-        new("Blanket", "one rate x all the area", Amounts.Print(Blanket, "lb", 1)),
-        new("Wasted", "above what each plot needs", Amounts.Print(Wasted, "lb", 1)),
-        new("Left short", "below what each plot needs", Amounts.Print(LeftShort, "lb", 1)),
-    ];
+        [
+            new("By test", "sum of rate x area where a test asks for it", Amounts.Print(ByTest, "lb", 1)),
+            new("Blanket", "one rate x all the area", Amounts.Print(Blanket, "lb", 1)),
+            new("Wasted", "above what each plot needs", Amounts.Print(Wasted, "lb", 1)),
+            new("Left short", "below what each plot needs", Amounts.Print(LeftShort, "lb", 1)),
+        ];
 
     private static IEnumerable<Finding> Waste(double pounds) =>
         pounds > 1e-9 ? [FindingCatalog.Create("lime-blanket-waste", ("pounds", Amounts.Print(pounds, 0)))] : [];
@@ -86,6 +92,12 @@ public sealed class LimeByTest : IWorkedResult
         plot.Report is { } report && today is { } day ? SampleChecks.OfAge(report, day) : [];
 
     private static IEnumerable<Finding> Shared(IReadOnlyList<LimePlotNeed> plots) =>
-        plots.Where(p => p.Report is not null).GroupBy(p => p.Report).SelectMany(sharers => sharers.Skip(1)
-            .Select(p => FindingCatalog.Create("lime-report-shared", ("plot", p.Name), ("other", sharers.First().Name))));
+        plots
+            .Where(p => p.Report is not null)
+            .GroupBy(p => p.Report)
+            .SelectMany(sharers =>
+                sharers
+                    .Skip(1)
+                    .Select(p => FindingCatalog.Create("lime-report-shared", ("plot", p.Name), ("other", sharers.First().Name)))
+            );
 }

@@ -14,7 +14,10 @@ internal static class LimeCautions
             yield return FindingCatalog.Create("lime-wood-ash");
             if (rate.PoundsPerThousandSquareFeet > LimeConstants.Of("most-wood-ash"))
             {
-                yield return FindingCatalog.Create("lime-wood-ash-rate", ("rate", Amounts.Print(rate.PoundsPerThousandSquareFeet, 1)));
+                yield return FindingCatalog.Create(
+                    "lime-wood-ash-rate",
+                    ("rate", Amounts.Print(rate.PoundsPerThousandSquareFeet, 1))
+                );
             }
         }
     }
@@ -31,7 +34,11 @@ internal static class LimeCautions
         bool dolomitic = material.Magnesium is { Value: > 0 };
         if (reading.PrintedValue < limit && !dolomitic)
         {
-            yield return FindingCatalog.Create("lime-dolomite-wanted", ("mg", Amounts.Print(reading.PrintedValue, 0)), ("limit", Amounts.Print(limit, 0)));
+            yield return FindingCatalog.Create(
+                "lime-dolomite-wanted",
+                ("mg", Amounts.Print(reading.PrintedValue, 0)),
+                ("limit", Amounts.Print(limit, 0))
+            );
         }
         else if (reading.PrintedValue >= limit && dolomitic)
         {

@@ -55,11 +55,19 @@ internal sealed class LimeOrderWork
             AlreadyApplied = Mass.FromPounds(applied),
             Product = Mass.FromPounds(left),
             Bags = bags,
-            Cost = terms.PricePerBag is { } perBag ? perBag * bags!.Value : terms.PricePerTon is { } perTon ? perTon * (decimal)(left / ExactUnits.PoundsPerShortTon) : null,
+            Cost =
+                terms.PricePerBag is { } perBag ? perBag * bags!.Value
+                : terms.PricePerTon is { } perTon ? perTon * (decimal)(left / ExactUnits.PoundsPerShortTon)
+                : null,
             Magnesium = terms.Material.MagnesiumIn(Mass.FromPounds(left)),
             Dressings = dressings,
             Findings = Finding.InOrder(findings),
-            SourceIds = [.. new[] { terms.Rate.Basis.SourceId, terms.Rate.Basis.Figure?.Index.SourceId, rule?.SourceId }.OfType<string>().Distinct()],
+            SourceIds =
+            [
+                .. new[] { terms.Rate.Basis.SourceId, terms.Rate.Basis.Figure?.Index.SourceId, rule?.SourceId }
+                    .OfType<string>()
+                    .Distinct(),
+            ],
         };
     }
 
@@ -113,7 +121,9 @@ internal sealed class LimeOrderWork
             return rate;
         }
 
-        findings.Add(FindingCatalog.Create("lime-depth-changed", ("from", Amounts.Print(from, 2)), ("to", Amounts.Print(inches, 2))));
+        findings.Add(
+            FindingCatalog.Create("lime-depth-changed", ("from", Amounts.Print(from, 2)), ("to", Amounts.Print(inches, 2)))
+        );
         return rate.AtDepth(Length.FromInches(inches));
     }
 
@@ -145,19 +155,40 @@ internal sealed class LimeOrderWork
         double part = (byRule && rule!.SplitsEvenly) || count < parts ? pounds / count : most.PoundsPerAcre * acres;
         int months = terms.MonthsBetween ?? rule?.MonthsBetween ?? DefaultMonthsBetween;
         AddSplitFinding(most, count, months, borrowed: own is null);
-        return [.. Enumerable.Range(1, count).Select(number => Dressing(number, months, number < count ? part : pounds - (part * (count - 1))))];
+        return
+        [
+            .. Enumerable
+                .Range(1, count)
+                .Select(number => Dressing(number, months, number < count ? part : pounds - (part * (count - 1)))),
+        ];
     }
 
     private void AddSplitFinding(ApplicationRate most, int count, int months, bool borrowed)
     {
         string mostText = LimeText.Tons(most.PoundsPerAcre);
-        string whose = terms.MostAtOnce is not null ? "the most this order allows at once"
-            : borrowed ? $"the most Pennsylvania puts on at once, borrowed because {terms.Rate.Institution} prints no limit for lime put on this way"
+        string whose =
+            terms.MostAtOnce is not null ? "the most this order allows at once"
+            : borrowed
+                ? $"the most Pennsylvania puts on at once, borrowed because {terms.Rate.Institution} prints no limit for lime put on this way"
             : $"the most {terms.Rate.Institution} puts on at once";
         string by = terms.MonthsBetween is null && rule?.MonthsBetween is null ? " by common practice" : "";
-        findings.Add(months == 0
-            ? FindingCatalog.Create("lime-split-plowed", ("most", mostText), ("whose", whose), ("count", Amounts.Print(count, 0)))
-            : FindingCatalog.Create("lime-split", ("most", mostText), ("whose", whose), ("count", Amounts.Print(count, 0)), ("months", Amounts.Print(months, 0)), ("by", by)));
+        findings.Add(
+            months == 0
+                ? FindingCatalog.Create(
+                    "lime-split-plowed",
+                    ("most", mostText),
+                    ("whose", whose),
+                    ("count", Amounts.Print(count, 0))
+                )
+                : FindingCatalog.Create(
+                    "lime-split",
+                    ("most", mostText),
+                    ("whose", whose),
+                    ("count", Amounts.Print(count, 0)),
+                    ("months", Amounts.Print(months, 0)),
+                    ("by", by)
+                )
+        );
     }
 
     private LimeDressing Dressing(int number, int months, double pounds)

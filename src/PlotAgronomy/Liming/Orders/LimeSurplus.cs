@@ -14,7 +14,10 @@ internal static class LimeSurplus
         }
 
         bool large = abovePercent > LimeConstants.Of("over-planned-percent");
-        yield return FindingCatalog.Create(large ? "lime-above-need" : "lime-above-need-small", ("percent", Amounts.Print(abovePercent, 1)));
+        yield return FindingCatalog.Create(
+            large ? "lime-above-need" : "lime-above-need-small",
+            ("percent", Amounts.Print(abovePercent, 1))
+        );
         if (large)
         {
             yield return FindingCatalog.Create("lime-extra-effect");

@@ -7,9 +7,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>Several materials for one need, cheapest per unit of effective neutralizing power first.</summary>
 public sealed class LimingMaterialComparison : IWorkedResult
 {
-    private LimingMaterialComparison()
-    {
-    }
+    private LimingMaterialComparison() { }
 
     /// <summary>Gets the rate.</summary>
     public required LimeRate Rate { get; init; }
@@ -24,7 +22,8 @@ public sealed class LimingMaterialComparison : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. new[] { Rate.Basis.SourceId, Rate.Basis.Figure?.Index.SourceId }.OfType<string>().Distinct()];
+    public ImmutableArray<string> SourceIds =>
+        [.. new[] { Rate.Basis.SourceId, Rate.Basis.Figure?.Index.SourceId }.OfType<string>().Distinct()];
 
     /// <summary>Compares offers.</summary>
     /// <param name="rate">Rate that is needed.</param>
@@ -39,22 +38,40 @@ public sealed class LimingMaterialComparison : IWorkedResult
         Guard.NotEmpty(offers);
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));
-        ImmutableArray<LimeOfferCost> costs = [.. offers.Select(o => Cost(rate, area, o)).OrderBy(c => c.CostPerEffectiveTon ?? decimal.MaxValue)];
+        ImmutableArray<LimeOfferCost> costs =
+        [
+            .. offers.Select(o => Cost(rate, area, o)).OrderBy(c => c.CostPerEffectiveTon ?? decimal.MaxValue),
+        ];
         return new LimingMaterialComparison
         {
             Rate = rate,
             Costs = costs,
-            Findings = Finding.InOrder(costs.SelectMany(c => c.Order?.Findings ?? []).Concat(
-                costs.Where(c => !c.Offer.Material.Neutralizes).Select(c => FindingCatalog.Create("lime-no-neutralizing-value", ("material", c.Offer.Material.Name))))),
+            Findings = Finding.InOrder(
+                costs
+                    .SelectMany(c => c.Order?.Findings ?? [])
+                    .Concat(
+                        costs
+                            .Where(c => !c.Offer.Material.Neutralizes)
+                            .Select(c => FindingCatalog.Create("lime-no-neutralizing-value", ("material", c.Offer.Material.Name)))
+                    )
+            ),
         };
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => [.. Costs.Select(c => c.Order is null
-        ? new WorkedLine(c.Offer.Material.Name, "cannot be judged", c.WhyNot!)
-        : new WorkedLine(c.Offer.Material.Name, "price per ton / (figure / whole of the index)",
-            $"{Amounts.Print((double)(c.Offer.PricePerPound * (decimal)ExactUnits.PoundsPerShortTon), 2)} / ({c.Figure} / {Amounts.Print(c.Figure!.Index.Whole, 0)}) = {Amounts.Print((double)c.CostPerEffectiveTon!.Value, 2)}; {Amounts.Print(c.Order.Product, "lb", 0)} for {Amounts.Print((double)c.Order.Cost!.Value, 2)}",
-            c.Figure.Index.SourceId))];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [
+            .. Costs.Select(c =>
+                c.Order is null
+                    ? new WorkedLine(c.Offer.Material.Name, "cannot be judged", c.WhyNot!)
+                    : new WorkedLine(
+                        c.Offer.Material.Name,
+                        "price per ton / (figure / whole of the index)",
+                        $"{Amounts.Print((double)(c.Offer.PricePerPound * (decimal)ExactUnits.PoundsPerShortTon), 2)} / ({c.Figure} / {Amounts.Print(c.Figure!.Index.Whole, 0)}) = {Amounts.Print((double)c.CostPerEffectiveTon!.Value, 2)}; {Amounts.Print(c.Order.Product, "lb", 0)} for {Amounts.Print((double)c.Order.Cost!.Value, 2)}",
+                        c.Figure.Index.SourceId
+                    )
+            ),
+        ];
 
     private static LimeOfferCost Cost(LimeRate rate, Area area, LimeOffer offer)
     {
@@ -70,7 +87,12 @@ public sealed class LimingMaterialComparison : IWorkedResult
 
         if (!offer.Material.TryFigureIn(basis.Index, out var figure, out string problem) || figure!.Value <= 0)
         {
-            return new LimeOfferCost { Offer = offer, Figure = figure, WhyNot = problem.Length > 0 ? problem : "it has no effect in this index" };
+            return new LimeOfferCost
+            {
+                Offer = offer,
+                Figure = figure,
+                WhyNot = problem.Length > 0 ? problem : "it has no effect in this index",
+            };
         }
 
         return new LimeOfferCost
@@ -78,15 +100,17 @@ public sealed class LimingMaterialComparison : IWorkedResult
             Offer = offer,
             Figure = figure,
             CostPerEffectiveTon = offer.PricePerPound * (decimal)(ExactUnits.PoundsPerShortTon / figure.ShareOfWhole),
-            Order = LimeOrder.For(new LimeOrderTerms
-            {
-                Rate = rate,
-                Material = offer.Material,
-                Area = area,
-                Bag = offer.Bag,
-                PricePerBag = offer.Bag is null ? null : offer.Price,
-                PricePerTon = offer.Bag is null ? offer.Price : null,
-            }),
+            Order = LimeOrder.For(
+                new LimeOrderTerms
+                {
+                    Rate = rate,
+                    Material = offer.Material,
+                    Area = area,
+                    Bag = offer.Bag,
+                    PricePerBag = offer.Bag is null ? null : offer.Price,
+                    PricePerTon = offer.Bag is null ? offer.Price : null,
+                }
+            ),
         };
     }
 }

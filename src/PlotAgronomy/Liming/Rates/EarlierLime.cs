@@ -37,8 +37,13 @@ public sealed class EarlierLime
     {
         Guard.Defined(soilClass);
         return string.Equals(institution, InstitutionWithRule, StringComparison.OrdinalIgnoreCase)
-            ? ApplicationRate.FromPoundsPerAcre(LimeMath.ResidualTonsPerAcre(Rate.PoundsPerAcre, Months,
-                LimeConstants.Of(soilClass == SoilClass.Mineral ? "nc-residual-mineral" : "nc-residual-organic")))
+            ? ApplicationRate.FromPoundsPerAcre(
+                LimeMath.ResidualTonsPerAcre(
+                    Rate.PoundsPerAcre,
+                    Months,
+                    LimeConstants.Of(soilClass == SoilClass.Mineral ? "nc-residual-mineral" : "nc-residual-organic")
+                )
+            )
             : null;
     }
 

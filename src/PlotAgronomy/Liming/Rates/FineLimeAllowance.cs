@@ -29,7 +29,17 @@ public sealed class FineLimeAllowance : IWorkedResult
     public static FineLimeAllowance For(LimeRate rate)
     {
         ArgumentNullException.ThrowIfNull(rate);
-        var row = CsvTable.Embedded("Liming/Data/allowance.csv", "basis_id", "ordinary_lb_per_1000_ft2", "fine_low_lb_per_1000_ft2", "fine_high_lb_per_1000_ft2", "source_id", "locator", "status")
+        var row = CsvTable
+            .Embedded(
+                "Liming/Data/allowance.csv",
+                "basis_id",
+                "ordinary_lb_per_1000_ft2",
+                "fine_low_lb_per_1000_ft2",
+                "fine_high_lb_per_1000_ft2",
+                "source_id",
+                "locator",
+                "status"
+            )
             .Rows.FirstOrDefault(r => r.Text("basis_id") == rate.Basis.Id);
         return row is null
             ? new(rate) { Findings = [FindingCatalog.Create("lime-allowance-refused", ("basis", rate.Basis.Name))] }
@@ -42,7 +52,16 @@ public sealed class FineLimeAllowance : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => Low is { } low && High is { } high
-        ? [new("Fine lime", "a laboratory's allowance for ordinary lime", $"{Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)} becomes {Amounts.Print(low, "lb/1000 ft2", 1)} to {Amounts.Print(high, "lb/1000 ft2", 1)}", "PRACTICE")]
-        : [];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        Low is { } low && High is { } high
+            ?
+            [
+                new(
+                    "Fine lime",
+                    "a laboratory's allowance for ordinary lime",
+                    $"{Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)} becomes {Amounts.Print(low, "lb/1000 ft2", 1)} to {Amounts.Print(high, "lb/1000 ft2", 1)}",
+                    "PRACTICE"
+                ),
+            ]
+            : [];
 }

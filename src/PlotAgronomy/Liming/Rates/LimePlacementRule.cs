@@ -7,15 +7,33 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimePlacementRule
 {
     private static readonly Lazy<ImmutableArray<LimePlacementRule>> All = new(() =>
-        [.. CsvTable.Embedded("Liming/Data/placement.csv", "institution", "placement", "treated_depth_inch", "most_at_once_ton_per_acre", "months_between", "split", "most_dressings", "source_id", "locator", "status")
-            .Rows.Select(r => new LimePlacementRule(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Liming/Data/placement.csv",
+                    "institution",
+                    "placement",
+                    "treated_depth_inch",
+                    "most_at_once_ton_per_acre",
+                    "months_between",
+                    "split",
+                    "most_dressings",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new LimePlacementRule(r)),
+        ]
+    );
 
     private LimePlacementRule(CsvRow row)
     {
         Institution = row.Text("institution");
         Placement = row.Choice<LimePlacement>("placement");
         TreatedDepthInches = row.NumberOrNull("treated_depth_inch");
-        MostAtOnce = row.NumberOrNull("most_at_once_ton_per_acre") is { } tons ? ApplicationRate.FromShortTonsPerAcre(tons) : null;
+        MostAtOnce = row.NumberOrNull("most_at_once_ton_per_acre") is { } tons
+            ? ApplicationRate.FromShortTonsPerAcre(tons)
+            : null;
         MonthsBetween = row.TextOrNull("months_between") is null ? null : row.Integer("months_between");
         SplitsEvenly = row.Text("split") == "even";
         MostDressings = row.TextOrNull("most_dressings") is null ? null : row.Integer("most_dressings");
@@ -44,5 +62,7 @@ internal sealed class LimePlacementRule
     internal string SourceId { get; }
 
     internal static LimePlacementRule? TryFind(string institution, LimePlacement placement) =>
-        All.Value.FirstOrDefault(r => r.Placement == placement && string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase));
+        All.Value.FirstOrDefault(r =>
+            r.Placement == placement && string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
+        );
 }

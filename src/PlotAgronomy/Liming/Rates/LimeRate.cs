@@ -78,7 +78,9 @@ public sealed class LimeRate
         }
         else if (through is null)
         {
-            throw new InvalidOperationException($"{Basis.Name} is rated by {from.Index.Name}, {basis.Name} by {to.Index.Name}: name the material the conversion goes through.");
+            throw new InvalidOperationException(
+                $"{Basis.Name} is rated by {from.Index.Name}, {basis.Name} by {to.Index.Name}: name the material the conversion goes through."
+            );
         }
         else
         {
@@ -120,7 +122,9 @@ public sealed class LimeRate
         ArgumentNullException.ThrowIfNull(other);
         if (other.Basis != Basis || !SameDepth(other))
         {
-            throw new InvalidOperationException($"Rates on different labels are not compared: {this} against {other}. Convert one first.");
+            throw new InvalidOperationException(
+                $"Rates on different labels are not compared: {this} against {other}. Convert one first."
+            );
         }
 
         return OfBasis / other.OfBasis;
@@ -134,16 +138,21 @@ public sealed class LimeRate
     internal LimeRate With(ApplicationRate ofBasis) => Relabelled(ofBasis.PoundsPerAcre, Basis);
 
     internal double FactorFor(LimingMaterial material) =>
-        !material.Neutralizes ? throw new InvalidOperationException($"{material.Name} neutralizes nothing: no amount of it is lime.")
-        : Basis.Figure is { } figure ? figure.Value / Effective(material, figure.Index) : 1;
+        !material.Neutralizes
+            ? throw new InvalidOperationException($"{material.Name} neutralizes nothing: no amount of it is lime.")
+        : Basis.Figure is { } figure ? figure.Value / Effective(material, figure.Index)
+        : 1;
 
     private static double Effective(LimingMaterial material, LimeIndex index)
     {
         double value = material.FigureIn(index).Value;
-        return value > 0 ? value : throw new InvalidOperationException($"{material.Name} has no effect in {index.Name}: no amount of it is lime.");
+        return value > 0
+            ? value
+            : throw new InvalidOperationException($"{material.Name} has no effect in {index.Name}: no amount of it is lime.");
     }
 
-    private static LimeFigure FigureOf(LimeBasis basis) => basis.Figure
+    private static LimeFigure FigureOf(LimeBasis basis) =>
+        basis.Figure
         ?? throw new InvalidOperationException($"The strength of '{basis.Name}' is not printed: such a rate is not converted.");
 
     private static Length CheckDepth(Length depth)
@@ -166,9 +175,16 @@ public sealed class LimeRate
     private void RequireSameLabels(LimeRate other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        if (other.Basis != Basis || !SameDepth(other) || Math.Abs(other.TargetPh - TargetPh) > 1e-9 || other.Institution != Institution)
+        if (
+            other.Basis != Basis
+            || !SameDepth(other)
+            || Math.Abs(other.TargetPh - TargetPh) > 1e-9
+            || other.Institution != Institution
+        )
         {
-            throw new InvalidOperationException($"Rates on different labels are not added: {this} and {other}. Convert one first.");
+            throw new InvalidOperationException(
+                $"Rates on different labels are not added: {this} and {other}. Convert one first."
+            );
         }
     }
 }

@@ -30,7 +30,13 @@ public sealed class PrintedLimeRate : IWorkedResult
     /// <param name="institution">Institution.</param>
     /// <returns>The rate, or what to ask the laboratory.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A label outside its range.</exception>
-    public static PrintedLimeRate Read(ApplicationRate rate, double? targetPh, Length? depth, LimeBasis? basis, string? institution)
+    public static PrintedLimeRate Read(
+        ApplicationRate rate,
+        double? targetPh,
+        Length? depth,
+        LimeBasis? basis,
+        string? institution
+    )
     {
         var findings = new List<Finding>();
         if (basis is null)

@@ -32,7 +32,8 @@ public sealed class LimeTarget : IWorkedResult
     public required ImmutableArray<string> SourceIds { get; init; }
 
     /// <summary>Gets the institutions that print targets or ranges.</summary>
-    public static ImmutableArray<string> Institutions => [.. LimeTargetRow.All.Select(r => r.Institution).Distinct().Order(StringComparer.Ordinal)];
+    public static ImmutableArray<string> Institutions =>
+        [.. LimeTargetRow.All.Select(r => r.Institution).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>Target for one kind.</summary>
     /// <param name="kind">Kind.</param>
@@ -41,8 +42,12 @@ public sealed class LimeTarget : IWorkedResult
     /// <param name="acidSubsoil">Whether the subsoil is below pH 6: some institutions then ask for more.</param>
     /// <returns>The target. Where the institution prints a range, its lower end; where it prints none, the lower end of the band
     /// the kind's own sources advise, with a finding.</returns>
-    public static LimeTarget For(CropKind kind, string institution, SoilClass soilClass = SoilClass.Mineral, bool acidSubsoil = false) =>
-        ForBlend([KindShare.Of(kind, 1)], institution, soilClass, acidSubsoil);
+    public static LimeTarget For(
+        CropKind kind,
+        string institution,
+        SoilClass soilClass = SoilClass.Mineral,
+        bool acidSubsoil = false
+    ) => ForBlend([KindShare.Of(kind, 1)], institution, soilClass, acidSubsoil);
 
     /// <summary>Target for a blend: that of the most demanding kind with at least a given share of a full stand.</summary>
     /// <param name="blend">Kinds and shares of a full stand; at least one.</param>
@@ -54,7 +59,13 @@ public sealed class LimeTarget : IWorkedResult
     /// <exception cref="ArgumentException">No kinds.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share outside its range.</exception>
     /// <remarks>The highest target among the kinds that matter, as Pennsylvania does over a rotation (LIME-S8).</remarks>
-    public static LimeTarget ForBlend(IReadOnlyList<KindShare> blend, string institution, SoilClass soilClass = SoilClass.Mineral, bool acidSubsoil = false, double? smallestShare = null)
+    public static LimeTarget ForBlend(
+        IReadOnlyList<KindShare> blend,
+        string institution,
+        SoilClass soilClass = SoilClass.Mineral,
+        bool acidSubsoil = false,
+        double? smallestShare = null
+    )
     {
         Guard.NotEmpty(blend);
         Guard.NotBlank(institution);
@@ -72,10 +83,35 @@ public sealed class LimeTarget : IWorkedResult
             }
         }
 
-        ImmutableArray<CropKind> outside = best is { } found ? [.. blend.Select(p => p.Kind).Where(k => k.Ph is { } range && (found.Ph < range.MinimumPh || found.Ph > range.MaximumPh))] : [];
-        findings.AddRange(outside.Select(k => FindingCatalog.Create("lime-target-wide", ("kind", k.ShortName), ("low", LimeText.Ph(k.Ph!.MinimumPh)), ("high", LimeText.Ph(k.Ph.MaximumPh)), ("target", LimeText.Ph(best!.Value.Ph)))));
-        findings.AddRange(remembered.GroupBy(r => r.SourceId).Select(same =>
-            MemoryGate.FindingFor($"the target pH of {string.Join("; ", same.Select(r => r.Kind))}, {institution}", same.Key)));
+        ImmutableArray<CropKind> outside = best is { } found
+            ?
+            [
+                .. blend
+                    .Select(p => p.Kind)
+                    .Where(k => k.Ph is { } range && (found.Ph < range.MinimumPh || found.Ph > range.MaximumPh)),
+            ]
+            : [];
+        findings.AddRange(
+            outside.Select(k =>
+                FindingCatalog.Create(
+                    "lime-target-wide",
+                    ("kind", k.ShortName),
+                    ("low", LimeText.Ph(k.Ph!.MinimumPh)),
+                    ("high", LimeText.Ph(k.Ph.MaximumPh)),
+                    ("target", LimeText.Ph(best!.Value.Ph))
+                )
+            )
+        );
+        findings.AddRange(
+            remembered
+                .GroupBy(r => r.SourceId)
+                .Select(same =>
+                    MemoryGate.FindingFor(
+                        $"the target pH of {string.Join("; ", same.Select(r => r.Kind))}, {institution}",
+                        same.Key
+                    )
+                )
+        );
         return new LimeTarget(institution)
         {
             Ph = best?.Ph,
@@ -97,23 +133,51 @@ public sealed class LimeTarget : IWorkedResult
 
                 if (SourceCatalog.Find(row.SourceId) is { SupersededBy: not null } source)
                 {
-                    findings.Add(FindingCatalog.Create("lime-target-superseded", ("institution", institution), ("title", source.Title), ("edition", source.Edition)));
+                    findings.Add(
+                        FindingCatalog.Create(
+                            "lime-target-superseded",
+                            ("institution", institution),
+                            ("title", source.Title),
+                            ("edition", source.Edition)
+                        )
+                    );
                 }
 
                 if (row.TargetPh is null)
                 {
-                    findings.Add(FindingCatalog.Create("lime-target-from-range", ("kind", kind.ShortName), ("institution", institution), ("range", row.RangeInWords), ("target", LimeText.Ph(row.LowestPh!.Value))));
+                    findings.Add(
+                        FindingCatalog.Create(
+                            "lime-target-from-range",
+                            ("kind", kind.ShortName),
+                            ("institution", institution),
+                            ("range", row.RangeInWords),
+                            ("target", LimeText.Ph(row.LowestPh!.Value))
+                        )
+                    );
                 }
 
                 return row.TargetPh ?? row.LowestPh;
             }
 
-            findings.Add(FindingCatalog.Create("lime-target-not-known", ("institution", institution), ("kind", kind.ShortName),
-                ("instead", kind.Ph is { } own ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken" : "it has no say")));
+            findings.Add(
+                FindingCatalog.Create(
+                    "lime-target-not-known",
+                    ("institution", institution),
+                    ("kind", kind.ShortName),
+                    (
+                        "instead",
+                        kind.Ph is { } own
+                            ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken"
+                            : "it has no say"
+                    )
+                )
+            );
             if (kind.Ph is { } stands)
             {
                 sources.UnionWith(stands.BestEvidence.SourceIds);
-                findings.AddRange(stands.BestEvidence.FindingFor($"the best pH of {kind.ShortName}") is { } memory ? [memory] : []);
+                findings.AddRange(
+                    stands.BestEvidence.FindingFor($"the best pH of {kind.ShortName}") is { } memory ? [memory] : []
+                );
             }
 
             return kind.Ph?.BestPhFrom;
@@ -121,7 +185,16 @@ public sealed class LimeTarget : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => Ph is { } ph
-        ? [new("Target pH", "highest target of the kinds that matter", $"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})", SourceIds.FirstOrDefault())]
-        : [];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        Ph is { } ph
+            ?
+            [
+                new(
+                    "Target pH",
+                    "highest target of the kinds that matter",
+                    $"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})",
+                    SourceIds.FirstOrDefault()
+                ),
+            ]
+            : [];
 }

@@ -8,7 +8,24 @@ namespace PlotAgronomy.Liming;
 internal sealed class LimeTargetRow
 {
     private static readonly Lazy<ImmutableArray<LimeTargetRow>> Rows = new(() =>
-        [.. CsvTable.Embedded("Liming/Data/targets.csv", "institution", "kinds", "soils", "acid_subsoil", "target_ph", "lowest_ph", "highest_ph", "source_id", "locator", "status").Rows.Select(r => new LimeTargetRow(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Liming/Data/targets.csv",
+                    "institution",
+                    "kinds",
+                    "soils",
+                    "acid_subsoil",
+                    "target_ph",
+                    "lowest_ph",
+                    "highest_ph",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new LimeTargetRow(r)),
+        ]
+    );
 
     private readonly ImmutableHashSet<string> kinds;
     private readonly ImmutableArray<SoilClass> soils;
@@ -39,13 +56,20 @@ internal sealed class LimeTargetRow
 
     internal double? HighestPh { get; }
 
-    internal string RangeInWords => HighestPh is { } highest ? $"a range of pH {LimeText.Ph(LowestPh!.Value)} to {LimeText.Ph(highest)}" : $"a lowest pH of {LimeText.Ph(LowestPh!.Value)}";
+    internal string RangeInWords =>
+        HighestPh is { } highest
+            ? $"a range of pH {LimeText.Ph(LowestPh!.Value)} to {LimeText.Ph(highest)}"
+            : $"a lowest pH of {LimeText.Ph(LowestPh!.Value)}";
 
     internal string SourceId { get; }
 
     internal DataStatus Status { get; }
 
     internal static LimeTargetRow? Find(string institution, string kindId, SoilClass soil, bool hasAcidSubsoil) =>
-        All.FirstOrDefault(r => string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
-            && r.kinds.Contains(kindId) && r.soils.Contains(soil) && (r.acidSubsoil == "any" || r.acidSubsoil == (hasAcidSubsoil ? "yes" : "no")));
+        All.FirstOrDefault(r =>
+            string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
+            && r.kinds.Contains(kindId)
+            && r.soils.Contains(soil)
+            && (r.acidSubsoil == "any" || r.acidSubsoil == (hasAcidSubsoil ? "yes" : "no"))
+        );
 }

@@ -34,12 +34,24 @@ public sealed class LimeTrigger : IWorkedResult
         Guard.Between(targetPh, 4, 9, "pH");
         Guard.AtLeast(marginPh, 0, "pH");
         return marginPh > LimeConstants.Of("largest-trigger")
-            ? new(targetPh, marginPh) { Findings = [FindingCatalog.Create("lime-trigger-implausible", ("margin", LimeText.Ph(marginPh)))] }
+            ? new(targetPh, marginPh)
+            {
+                Findings = [FindingCatalog.Create("lime-trigger-implausible", ("margin", LimeText.Ph(marginPh)))],
+            }
             : new(targetPh, marginPh) { Ph = targetPh - marginPh, Findings = [] };
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => Ph is { } ph
-        ? [new("Lime at or below", "target - margin", $"{LimeText.Ph(target)} - {LimeText.Ph(margin)} = pH {LimeText.Ph(ph)}", "LIME-S1")]
-        : [];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        Ph is { } ph
+            ?
+            [
+                new(
+                    "Lime at or below",
+                    "target - margin",
+                    $"{LimeText.Ph(target)} - {LimeText.Ph(margin)} = pH {LimeText.Ph(ph)}",
+                    "LIME-S1"
+                ),
+            ]
+            : [];
 }

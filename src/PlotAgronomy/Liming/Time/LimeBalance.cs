@@ -8,7 +8,12 @@ namespace PlotAgronomy.Liming;
 /// <remarks>Masses are counted in the lime of the rate's basis. Every material counts by its own effectiveness; gypsum counts for nothing.</remarks>
 public sealed class LimeBalance : IWorkedResult
 {
-    private LimeBalance(LimeRate rate, Area area, ImmutableArray<LimeApplication> applied, ImmutableArray<LimeApplication> planned)
+    private LimeBalance(
+        LimeRate rate,
+        Area area,
+        ImmutableArray<LimeApplication> applied,
+        ImmutableArray<LimeApplication> planned
+    )
     {
         Rate = rate;
         Area = area;
@@ -75,7 +80,12 @@ public sealed class LimeBalance : IWorkedResult
     /// <returns>The account.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An area that is not above 0.</exception>
     /// <exception cref="InvalidOperationException">A material's figure in the index of the rate's basis is not known.</exception>
-    public static LimeBalance Of(LimeRate rate, Area area, IEnumerable<LimeApplication> applied, IEnumerable<LimeApplication>? planned = null)
+    public static LimeBalance Of(
+        LimeRate rate,
+        Area area,
+        IEnumerable<LimeApplication> applied,
+        IEnumerable<LimeApplication>? planned = null
+    )
     {
         ArgumentNullException.ThrowIfNull(rate);
         ArgumentNullException.ThrowIfNull(applied);
@@ -97,12 +107,25 @@ public sealed class LimeBalance : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Need", "rate x area", $"{Amounts.Print(Rate.OfBasis, "lb/ac", 1)} x {Amounts.Print(Area, "ac", 3)} = {Amounts.Print(Need, "lb", 1)} of {Rate.Basis.Name}", Rate.Basis.SourceId),
-        new("Applied", "counted in that lime", $"{Amounts.Print(Applied, "lb", 1)} = {Amounts.Print(AppliedRate, "lb/ac", 1)}"),
-        new("Still owed", "need - applied", Amounts.Print(StillOwed, "lb", 1)),
-        new("After the plan", "applied + planned", $"{Amounts.Print(RateAfterPlan, "lb/ac", 1)}{(AboveNeedPercent is > 0 ? $", {Amounts.Print(AboveNeedPercent.Value, 1)} % above need" : "")}"),
-    ];
+        [
+            new(
+                "Need",
+                "rate x area",
+                $"{Amounts.Print(Rate.OfBasis, "lb/ac", 1)} x {Amounts.Print(Area, "ac", 3)} = {Amounts.Print(Need, "lb", 1)} of {Rate.Basis.Name}",
+                Rate.Basis.SourceId
+            ),
+            new(
+                "Applied",
+                "counted in that lime",
+                $"{Amounts.Print(Applied, "lb", 1)} = {Amounts.Print(AppliedRate, "lb/ac", 1)}"
+            ),
+            new("Still owed", "need - applied", Amounts.Print(StillOwed, "lb", 1)),
+            new(
+                "After the plan",
+                "applied + planned",
+                $"{Amounts.Print(RateAfterPlan, "lb/ac", 1)}{(AboveNeedPercent is > 0 ? $", {Amounts.Print(AboveNeedPercent.Value, 1)} % above need" : "")}"
+            ),
+        ];
 
     private IEnumerable<Finding> FindingsOf(ImmutableArray<LimeApplication> all)
     {

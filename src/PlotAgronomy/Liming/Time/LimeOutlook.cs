@@ -88,25 +88,36 @@ public sealed class LimeOutlook : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Worked by planting day", "by fineness and time", Worked.ToString(), "LIME-S16"),
-        new("pH to expect", "pH + (target - pH) x share delivered x share worked",
-            $"{LimeText.Ph(Terms.SoilPh.Value)} + ({LimeText.Ph(Terms.Rate.TargetPh)} - {LimeText.Ph(Terms.SoilPh.Value)}) x {Amounts.Print(Terms.ShareDelivered, 0)} x {Worked}: {LimeText.Ph(ExpectedPhLow)} to {LimeText.Ph(ExpectedPhHigh)}", "PRACTICE"),
-        new("Sow now", "lower limit met by today's soil", Names(SowNow)),
-        new("Hold back", "lower limit above today's pH", Names(HoldBack)),
-        new("Test again", "same season, same depth", RetestOn.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)),
-    ];
+        [
+            new("Worked by planting day", "by fineness and time", Worked.ToString(), "LIME-S16"),
+            new(
+                "pH to expect",
+                "pH + (target - pH) x share delivered x share worked",
+                $"{LimeText.Ph(Terms.SoilPh.Value)} + ({LimeText.Ph(Terms.Rate.TargetPh)} - {LimeText.Ph(Terms.SoilPh.Value)}) x {Amounts.Print(Terms.ShareDelivered, 0)} x {Worked}: {LimeText.Ph(ExpectedPhLow)} to {LimeText.Ph(ExpectedPhHigh)}",
+                "PRACTICE"
+            ),
+            new("Sow now", "lower limit met by today's soil", Names(SowNow)),
+            new("Hold back", "lower limit above today's pH", Names(HoldBack)),
+            new(
+                "Test again",
+                "same season, same depth",
+                RetestOn.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
+            ),
+        ];
 
-    private static string Names(ImmutableArray<CropKind> kinds) => kinds.IsEmpty ? "none" : string.Join(", ", kinds.Select(k => k.ShortName));
+    private static string Names(ImmutableArray<CropKind> kinds) =>
+        kinds.IsEmpty ? "none" : string.Join(", ", kinds.Select(k => k.ShortName));
 
     private static int MonthsToRetest(LimeOutlookTerms terms)
     {
         double delivered = terms.Rate.OfBasis.ShortTonsPerAcre * terms.ShareDelivered.Value;
         bool weak = terms.ExchangeCapacity is { } capacity && capacity.Milliequivalents < LimeConstants.Of("weak-cec-limit");
-        return (int)LimeConstants.Of(
-            weak || delivered > LimeConstants.Of("retest-correction-rate") ? "retest-after-correction"
-            : terms.Texture is SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam ? "retest-sand"
-            : "retest-other");
+        return (int)
+            LimeConstants.Of(
+                weak || delivered > LimeConstants.Of("retest-correction-rate") ? "retest-after-correction"
+                : terms.Texture is SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam ? "retest-sand"
+                : "retest-other"
+            );
     }
 
     private static IEnumerable<Finding> TimeFindings(LimeOutlookTerms terms, double months)
@@ -132,9 +143,20 @@ public sealed class LimeOutlook : IWorkedResult
         }
     }
 
-    private static IEnumerable<Finding> KindFindings(double ph, ImmutableArray<CropKind> holdBack, ImmutableArray<CropKind> unknown) =>
-    [
-        .. holdBack.Select(k => FindingCatalog.Create("lime-kind-hold-back", ("kind", k.ShortName), ("minimum", LimeText.Ph(k.Ph!.MinimumPh)), ("ph", LimeText.Ph(ph)))),
-        .. unknown.Select(k => FindingCatalog.Create("lime-kind-limit-unknown", ("kind", k.ShortName))),
-    ];
+    private static IEnumerable<Finding> KindFindings(
+        double ph,
+        ImmutableArray<CropKind> holdBack,
+        ImmutableArray<CropKind> unknown
+    ) =>
+        [
+            .. holdBack.Select(k =>
+                FindingCatalog.Create(
+                    "lime-kind-hold-back",
+                    ("kind", k.ShortName),
+                    ("minimum", LimeText.Ph(k.Ph!.MinimumPh)),
+                    ("ph", LimeText.Ph(ph))
+                )
+            ),
+            .. unknown.Select(k => FindingCatalog.Create("lime-kind-limit-unknown", ("kind", k.ShortName))),
+        ];
 }

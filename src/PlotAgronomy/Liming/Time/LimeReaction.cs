@@ -10,7 +10,22 @@ namespace PlotAgronomy.Liming;
 public sealed class LimeReaction
 {
     private static readonly Lazy<ImmutableArray<Band>> Bands = new(() =>
-        [.. CsvTable.Embedded("Liming/Data/reaction.csv", "passing_mesh", "held_on_mesh", "share", "months_soonest", "months_latest", "source_id", "locator", "status").Rows.Select(Band.FromRow)]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Liming/Data/reaction.csv",
+                    "passing_mesh",
+                    "held_on_mesh",
+                    "share",
+                    "months_soonest",
+                    "months_latest",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(Band.FromRow),
+        ]
+    );
 
     private LimeReaction(double months, bool finenessKnown, double low, double high)
     {
@@ -47,13 +62,24 @@ public sealed class LimeReaction
         }
 
         return material.Sieves is { } sieves && Bands.Value.SelectMany(b => b.Meshes).All(sieves.Knows)
-            ? new(months, true, Bands.Value.Sum(b => b.Worked(sieves, months, b.MonthsLatest)), Bands.Value.Sum(b => b.Worked(sieves, months, b.MonthsSoonest)))
-            : new(months, false, Math.Min(1, months / LimeConstants.Of("unknown-fineness-latest")), Math.Min(1, months / LimeConstants.Of("unknown-fineness-soonest")));
+            ? new(
+                months,
+                true,
+                Bands.Value.Sum(b => b.Worked(sieves, months, b.MonthsLatest)),
+                Bands.Value.Sum(b => b.Worked(sieves, months, b.MonthsSoonest))
+            )
+            : new(
+                months,
+                false,
+                Math.Min(1, months / LimeConstants.Of("unknown-fineness-latest")),
+                Math.Min(1, months / LimeConstants.Of("unknown-fineness-soonest"))
+            );
     }
 
     /// <summary>Text such as <c>40 % to 55 % after 4 months</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Amounts.Print(Low, 0)} to {Amounts.Print(High, 0)} after {Amounts.Print(Months, 1)} months";
+    public override string ToString() =>
+        $"{Amounts.Print(Low, 0)} to {Amounts.Print(High, 0)} after {Amounts.Print(Months, 1)} months";
 
     private sealed record Band(int PassingMesh, int? HeldOnMesh, double Share, double MonthsSoonest, double MonthsLatest)
     {
@@ -61,12 +87,18 @@ public sealed class LimeReaction
 
         internal double Worked(SieveAnalysis sieves, double months, double monthsToShare)
         {
-            double inBand = sieves.SharePassing(PassingMesh).Value - (HeldOnMesh is int held ? sieves.SharePassing(held).Value : 0);
+            double inBand =
+                sieves.SharePassing(PassingMesh).Value - (HeldOnMesh is int held ? sieves.SharePassing(held).Value : 0);
             return inBand * Share * Math.Min(1, months / monthsToShare);
         }
 
-        internal static Band FromRow(CsvRow row) => new(
-            row.Integer("passing_mesh"), row.TextOrNull("held_on_mesh") is null ? null : row.Integer("held_on_mesh"),
-            row.Number("share"), row.Number("months_soonest"), row.Number("months_latest"));
+        internal static Band FromRow(CsvRow row) =>
+            new(
+                row.Integer("passing_mesh"),
+                row.TextOrNull("held_on_mesh") is null ? null : row.Integer("held_on_mesh"),
+                row.Number("share"),
+                row.Number("months_soonest"),
+                row.Number("months_latest")
+            );
     }
 }

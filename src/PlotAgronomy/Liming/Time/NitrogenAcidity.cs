@@ -8,7 +8,19 @@ namespace PlotAgronomy.Liming;
 public sealed class NitrogenAcidity : IWorkedResult
 {
     private static readonly Lazy<ImmutableArray<CsvRow>> Rows = new(() =>
-        CsvTable.Embedded("Liming/Data/n-acidity.csv", "id", "name", "published_lb_carbonate_per_lb_n", "hydrogen_ions_per_n", "source_id", "locator", "status").Rows);
+        CsvTable
+            .Embedded(
+                "Liming/Data/n-acidity.csv",
+                "id",
+                "name",
+                "published_lb_carbonate_per_lb_n",
+                "hydrogen_ions_per_n",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows
+    );
 
     private readonly string name;
     private readonly string sourceId;
@@ -32,7 +44,8 @@ public sealed class NitrogenAcidity : IWorkedResult
     public required double CarbonatePerNitrogen { get; init; }
 
     /// <summary>Gets the pure calcium carbonate that would neutralize the acid; zero for a fertilizer that leaves base.</summary>
-    public ApplicationRate Carbonate => ApplicationRate.FromPoundsPerAcre(Math.Max(0, Nitrogen.PoundsPerAcre * CarbonatePerNitrogen));
+    public ApplicationRate Carbonate =>
+        ApplicationRate.FromPoundsPerAcre(Math.Max(0, Nitrogen.PoundsPerAcre * CarbonatePerNitrogen));
 
     /// <inheritdoc/>
     public required ImmutableArray<Finding> Findings { get; init; }
@@ -54,10 +67,16 @@ public sealed class NitrogenAcidity : IWorkedResult
         ArgumentNullException.ThrowIfNull(fertilizer);
         Guard.Defined(convention);
         var row = Rows.Value.FirstOrDefault(r => r.Text("id") == fertilizer)
-            ?? throw new KeyNotFoundException($"No acidity is known for '{fertilizer}'. There are: {string.Join(", ", Fertilizers)}.");
+            ?? throw new KeyNotFoundException(
+                $"No acidity is known for '{fertilizer}'. There are: {string.Join(", ", Fertilizers)}."
+            );
         bool published = convention == AcidityConvention.PlantsTakeUpNitrate;
-        double factor = published ? row.Number("published_lb_carbonate_per_lb_n")
-            : (row.NumberOrNull("hydrogen_ions_per_n") ?? throw new ArgumentException($"The worst case has no figure for {row.Text("name")}.", nameof(convention))) * CarbonatePerHydrogenIon;
+        double factor = published
+            ? row.Number("published_lb_carbonate_per_lb_n")
+            : (
+                row.NumberOrNull("hydrogen_ions_per_n")
+                ?? throw new ArgumentException($"The worst case has no figure for {row.Text("name")}.", nameof(convention))
+            ) * CarbonatePerHydrogenIon;
         var findings = new List<Finding> { FindingCatalog.Create("lime-acidity-aglime") };
         if (published && row.Status() == DataStatus.Memory)
         {
@@ -89,10 +108,14 @@ public sealed class NitrogenAcidity : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Acid as carbonate", "nitrogen x carbonate per nitrogen",
-            $"{name}: {Amounts.Print(Nitrogen, "lb/ac", 1)} x {Amounts.Print(CarbonatePerNitrogen, 2)} = {Amounts.Print(Carbonate, "lb/ac", 1)}", sourceId),
-    ];
+        [
+            new(
+                "Acid as carbonate",
+                "nitrogen x carbonate per nitrogen",
+                $"{name}: {Amounts.Print(Nitrogen, "lb/ac", 1)} x {Amounts.Print(CarbonatePerNitrogen, 2)} = {Amounts.Print(Carbonate, "lb/ac", 1)}",
+                sourceId
+            ),
+        ];
 
     private static double CarbonatePerHydrogenIon => LimingCompound.Find("calcite").MolarMassGrams / 2 / AtomicMasses.Of("N");
 }

@@ -8,11 +8,26 @@ namespace PlotAgronomy.Liming;
 public sealed class SulfurNeed : IWorkedResult
 {
     private static readonly Lazy<ImmutableArray<CsvRow>> Rows = new(() =>
-        CsvTable.Embedded("Liming/Data/sulfur.csv", "table", "textures", "from_ph_low", "from_ph_high", "to_ph_low", "to_ph_high", "rate", "unit", "per_ph_unit", "source_id", "locator", "status").Rows);
+        CsvTable
+            .Embedded(
+                "Liming/Data/sulfur.csv",
+                "table",
+                "textures",
+                "from_ph_low",
+                "from_ph_high",
+                "to_ph_low",
+                "to_ph_high",
+                "rate",
+                "unit",
+                "per_ph_unit",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows
+    );
 
-    private SulfurNeed()
-    {
-    }
+    private SulfurNeed() { }
 
     /// <summary>Gets the rate by the Royal Horticultural Society's table, from pH 7.0-7.5 to 6.0-6.5 only; null outside it.</summary>
     public ApplicationRate? BySociety { get; private init; }
@@ -48,20 +63,40 @@ public sealed class SulfurNeed : IWorkedResult
             Findings = [FindingCatalog.Create("lime-lower-ph-doubtful")],
         };
 
-        bool Fits(CsvRow row, string perUnit) => row.Text("per_ph_unit") == perUnit && row.Text("textures").Split(';').Contains(texture.ToString());
+        bool Fits(CsvRow row, string perUnit) =>
+            row.Text("per_ph_unit") == perUnit && row.Text("textures").Split(';').Contains(texture.ToString());
 
-        bool InBand(CsvRow row) => soilPh.Value >= row.Number("from_ph_low") && soilPh.Value <= row.Number("from_ph_high")
-            && targetPh >= row.Number("to_ph_low") && targetPh <= row.Number("to_ph_high");
+        bool InBand(CsvRow row) =>
+            soilPh.Value >= row.Number("from_ph_low")
+            && soilPh.Value <= row.Number("from_ph_high")
+            && targetPh >= row.Number("to_ph_low")
+            && targetPh <= row.Number("to_ph_high");
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        .. BySociety is { } society ? new[] { new WorkedLine("Sulfur", "table, from pH 7.0-7.5 to 6.0-6.5", Amounts.Print(society, "lb/1000 ft2", 1), "LIME-S34") } : [],
-        .. ByGardenPractice is { } garden ? new[] { new WorkedLine("Sulfur", "garden table x pH units", Amounts.Print(garden, "lb/1000 ft2", 1), "PRACTICE") } : [],
-    ];
+        [
+            .. BySociety is { } society
+                ? new[]
+                {
+                    new WorkedLine(
+                        "Sulfur",
+                        "table, from pH 7.0-7.5 to 6.0-6.5",
+                        Amounts.Print(society, "lb/1000 ft2", 1),
+                        "LIME-S34"
+                    ),
+                }
+                : [],
+            .. ByGardenPractice is { } garden
+                ? new[]
+                {
+                    new WorkedLine("Sulfur", "garden table x pH units", Amounts.Print(garden, "lb/1000 ft2", 1), "PRACTICE"),
+                }
+                : [],
+        ];
 
-    private static ApplicationRate? Rate(CsvRow? row, double phUnits) => row is null ? null
+    private static ApplicationRate? Rate(CsvRow? row, double phUnits) =>
+        row is null ? null
         : row.Text("unit") == "g/m2" ? ApplicationRate.FromKilogramsPerHectare(row.Number("rate") * 10 * phUnits)
         : ApplicationRate.FromPoundsPerAcre(LimeUnits.PoundsPerAcre(row, "rate") * phUnits);
 }

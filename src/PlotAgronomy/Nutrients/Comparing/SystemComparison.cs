@@ -10,10 +10,33 @@ public sealed class SystemComparison : IWorkedResult
     {
         Answers = [.. answers.Where(HasSomethingToSay)];
         LeftOut = [.. answers.Where(a => !HasSomethingToSay(a))];
-        Rows = [.. Answers.SelectMany(a => a.Needs.Select(n => new ComparisonRow { System = a.System, Crop = a.Crop, Need = n }))
-            .OrderBy(r => r.Need.Nutrient).ThenBy(r => r.Need.IsLegalMaximum).ThenBy(r => r.Need.Rate)];
-        Disagreements = [.. Rows.Where(r => !r.Need.IsLegalMaximum).GroupBy(r => r.Need.Nutrient).Where(g => g.Count() > 1)
-            .Select(g => new SystemDisagreement { Nutrient = g.Key, Lowest = g.First(), Highest = g.Last() })];
+        Rows =
+        [
+            .. Answers
+                .SelectMany(a =>
+                    a.Needs.Select(n => new ComparisonRow
+                    {
+                        System = a.System,
+                        Crop = a.Crop,
+                        Need = n,
+                    })
+                )
+                .OrderBy(r => r.Need.Nutrient)
+                .ThenBy(r => r.Need.IsLegalMaximum)
+                .ThenBy(r => r.Need.Rate),
+        ];
+        Disagreements =
+        [
+            .. Rows.Where(r => !r.Need.IsLegalMaximum)
+                .GroupBy(r => r.Need.Nutrient)
+                .Where(g => g.Count() > 1)
+                .Select(g => new SystemDisagreement
+                {
+                    Nutrient = g.Key,
+                    Lowest = g.First(),
+                    Highest = g.Last(),
+                }),
+        ];
         Findings = Finding.InOrder(Answers.SelectMany(a => a.Findings));
     }
 
@@ -43,7 +66,12 @@ public sealed class SystemComparison : IWorkedResult
     /// <param name="askedByName">Systems asked by name, numbers from memory included; null asks every system but leaves
     /// out answers that rest on numbers from memory.</param>
     /// <returns>The side-by-side.</returns>
-    public static SystemComparison Of(SoilReport report, CropUse crop, PlotSetting? setting = null, IEnumerable<RecommendationSystem>? askedByName = null)
+    public static SystemComparison Of(
+        SoilReport report,
+        CropUse crop,
+        PlotSetting? setting = null,
+        IEnumerable<RecommendationSystem>? askedByName = null
+    )
     {
         ArgumentNullException.ThrowIfNull(crop);
         return Of(report, _ => crop, setting, askedByName);
@@ -55,7 +83,12 @@ public sealed class SystemComparison : IWorkedResult
     /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <param name="askedByName">As in the other overload.</param>
     /// <returns>The side-by-side.</returns>
-    public static SystemComparison Of(SoilReport report, Func<RecommendationSystem, CropUse?> cropFor, PlotSetting? setting = null, IEnumerable<RecommendationSystem>? askedByName = null)
+    public static SystemComparison Of(
+        SoilReport report,
+        Func<RecommendationSystem, CropUse?> cropFor,
+        PlotSetting? setting = null,
+        IEnumerable<RecommendationSystem>? askedByName = null
+    )
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(cropFor);
@@ -64,11 +97,19 @@ public sealed class SystemComparison : IWorkedResult
     }
 
     /// <summary>As above, where some systems are asked by name and the others are not.</summary>
-    internal static SystemComparison Of(SoilReport report, Func<RecommendationSystem, CropUse?> cropFor, PlotSetting? setting, IEnumerable<RecommendationSystem> systems, Func<RecommendationSystem, bool> isAskedByName) =>
-        new([.. from system in systems
-                let crop = cropFor(system)
-                where crop is not null
-                select system.Recommend(report, crop, setting, isAskedByName(system))]);
+    internal static SystemComparison Of(
+        SoilReport report,
+        Func<RecommendationSystem, CropUse?> cropFor,
+        PlotSetting? setting,
+        IEnumerable<RecommendationSystem> systems,
+        Func<RecommendationSystem, bool> isAskedByName
+    ) =>
+        new([
+            .. from system in systems
+            let crop = cropFor(system)
+            where crop is not null
+            select system.Recommend(report, crop, setting, isAskedByName(system)),
+        ]);
 
     /// <summary>Finds the disagreement about a nutrient.</summary>
     /// <param name="nutrient">Nutrient.</param>
@@ -80,7 +121,9 @@ public sealed class SystemComparison : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => [.. Answers.SelectMany(a => a.ShowWork().Select(l => l with { Label = $"{a.System.Name}, {l.Label}" }))];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [.. Answers.SelectMany(a => a.ShowWork().Select(l => l with { Label = $"{a.System.Name}, {l.Label}" }))];
 
-    private static bool HasSomethingToSay(NutrientRecommendation answer) => answer.Needs.Length > 0 || answer.Unanswered.Any(u => u.Rating is not null);
+    private static bool HasSomethingToSay(NutrientRecommendation answer) =>
+        answer.Needs.Length > 0 || answer.Unanswered.Any(u => u.Rating is not null);
 }

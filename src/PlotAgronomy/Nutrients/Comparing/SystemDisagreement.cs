@@ -15,12 +15,14 @@ public sealed class SystemDisagreement
     public required ComparisonRow Highest { get; init; }
 
     /// <summary>Gets the difference between the two.</summary>
-    public ApplicationRate Difference => ApplicationRate.FromPoundsPerAcre(Highest.Need.Rate.PoundsPerAcre - Lowest.Need.Rate.PoundsPerAcre);
+    public ApplicationRate Difference =>
+        ApplicationRate.FromPoundsPerAcre(Highest.Need.Rate.PoundsPerAcre - Lowest.Need.Rate.PoundsPerAcre);
 
     /// <summary>Gets why they differ, in words.</summary>
-    public string Why => Lowest.System.Philosophy == Highest.System.Philosophy
-        ? $"Both follow the idea of {PhilosophyWords.For(Lowest.System.Philosophy)}, but their levels and steps come from different soils and trials."
-        : $"{Highest.System.Name} follows the idea of {PhilosophyWords.For(Highest.System.Philosophy)}; {Lowest.System.Name} follows {PhilosophyWords.For(Lowest.System.Philosophy)}.";
+    public string Why =>
+        Lowest.System.Philosophy == Highest.System.Philosophy
+            ? $"Both follow the idea of {PhilosophyWords.For(Lowest.System.Philosophy)}, but their levels and steps come from different soils and trials."
+            : $"{Highest.System.Name} follows the idea of {PhilosophyWords.For(Highest.System.Philosophy)}; {Lowest.System.Name} follows {PhilosophyWords.For(Lowest.System.Philosophy)}.";
 
     /// <summary>Nutrient, systems and difference.</summary>
     /// <returns>Text such as <c>K2O: 0 (Nebraska) to 72.5 (Tri-State), 72.5 lb/ac apart</c>.</returns>

@@ -42,11 +42,25 @@ public static class CropRows
     internal static double? UnusualYieldAbove(CropRow row) => ByRow.Value[row].UnusualAbove;
 
     /// <summary>Whether the row was printed for a food plot, whatever is sown on it.</summary>
-    internal static bool IsWildlifePlot(CropRow row) => row is CropRow.DeerTurkeyPlot or CropRow.UplandGamePlot or CropRow.WaterfowlPlot;
+    internal static bool IsWildlifePlot(CropRow row) =>
+        row is CropRow.DeerTurkeyPlot or CropRow.UplandGamePlot or CropRow.WaterfowlPlot;
 
     private static FrozenDictionary<CropRow, Entry> Load() =>
-        CsvTable.Embedded("Nutrients/Data/crop-rows.csv", "id", "words", "yield_unit", "unusual_yield_above", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => r.Choice<CropRow>("id"), r => new Entry(r.Text("words"), r.Choice<YieldUnit>("yield_unit"), r.NumberOrNull("unusual_yield_above")));
+        CsvTable
+            .Embedded(
+                "Nutrients/Data/crop-rows.csv",
+                "id",
+                "words",
+                "yield_unit",
+                "unusual_yield_above",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToFrozenDictionary(
+                r => r.Choice<CropRow>("id"),
+                r => new Entry(r.Text("words"), r.Choice<YieldUnit>("yield_unit"), r.NumberOrNull("unusual_yield_above"))
+            );
 
     private sealed record Entry(string Words, YieldUnit Unit, double? UnusualAbove);
 }

@@ -12,7 +12,10 @@ public sealed class CropUse
         IsCarriedOff = isCarriedOff;
         if (yield is { } given && given.Unit != CropRows.UnitOf(row))
         {
-            throw new ArgumentException($"A yield of {CropRows.WordsFor(row)} is given in {(CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons")} per acre, found {given}.", nameof(yield));
+            throw new ArgumentException(
+                $"A yield of {CropRows.WordsFor(row)} is given in {(CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons")} per acre, found {given}.",
+                nameof(yield)
+            );
         }
     }
 
@@ -52,12 +55,17 @@ public sealed class CropUse
     /// <param name="potashRemoval">K2O that leaves the plot.</param>
     /// <returns>The use.</returns>
     /// <exception cref="ArgumentException">Bushels for a forage or tons for a grain.</exception>
-    public static CropUse CarriedOff(CropRow row, CropYield yield, ApplicationRate phosphateRemoval, ApplicationRate potashRemoval) =>
-        new(row, yield, true) { StatedPhosphateRemoval = phosphateRemoval, StatedPotashRemoval = potashRemoval };
+    public static CropUse CarriedOff(
+        CropRow row,
+        CropYield yield,
+        ApplicationRate phosphateRemoval,
+        ApplicationRate potashRemoval
+    ) => new(row, yield, true) { StatedPhosphateRemoval = phosphateRemoval, StatedPotashRemoval = potashRemoval };
 
     /// <summary>Text such as <c>alfalfa, browsed</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{CropRows.WordsFor(Row)}{(Yield is { } yield ? $", {yield}" : "")}, {(IsCarriedOff ? "carried off" : "browsed")}";
+    public override string ToString() =>
+        $"{CropRows.WordsFor(Row)}{(Yield is { } yield ? $", {yield}" : "")}, {(IsCarriedOff ? "carried off" : "browsed")}";
 
     internal ApplicationRate? StatedRemovalOf(PlantNutrient nutrient) =>
         nutrient == PlantNutrient.Phosphate ? StatedPhosphateRemoval : StatedPotashRemoval;

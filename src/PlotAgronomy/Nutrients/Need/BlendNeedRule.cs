@@ -7,8 +7,10 @@ namespace PlotAgronomy.Nutrients;
 internal static class BlendNeedRule
 {
     private static readonly Lazy<FrozenDictionary<string, double>> Values = new(() =>
-        CsvTable.Embedded("Nutrients/Data/blend-rule.csv", "id", "value", "unit", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal));
+        CsvTable
+            .Embedded("Nutrients/Data/blend-rule.csv", "id", "value", "unit", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal)
+    );
 
     internal static double CountedFromShare => Values.Value["counted_from_share"];
 

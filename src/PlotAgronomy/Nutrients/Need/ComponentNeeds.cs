@@ -25,12 +25,24 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         }
 
         ImmutableArray<ComponentNeed> needs = [.. request.Kinds.Select(k => Of(k, none || k.ShareOfFullStand >= counted))];
-        findings.AddRange(standIns.Distinct().GroupBy(s => s.Row).Select(taken => FindingCatalog.Create("nutrient-taken-as",
-            ("system", request.System.Name), ("kind", string.Join("; ", taken.Select(t => t.Kind))), ("row", CropRows.WordsFor(taken.Key)))));
+        findings.AddRange(
+            standIns
+                .Distinct()
+                .GroupBy(s => s.Row)
+                .Select(taken =>
+                    FindingCatalog.Create(
+                        "nutrient-taken-as",
+                        ("system", request.System.Name),
+                        ("kind", string.Join("; ", taken.Select(t => t.Kind))),
+                        ("row", CropRows.WordsFor(taken.Key))
+                    )
+                )
+        );
         return needs;
     }
 
-    internal static KindUse UseOf(PlotNeedRequest request, CropKind kind) => request.Uses.GetValueOrDefault(kind.Id) ?? new KindUse();
+    internal static KindUse UseOf(PlotNeedRequest request, CropKind kind) =>
+        request.Uses.GetValueOrDefault(kind.Id) ?? new KindUse();
 
     private ComponentNeed Of(KindShare component, bool counts)
     {
@@ -60,7 +72,14 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         {
             if (counts)
             {
-                findings.Add(FindingCatalog.Create("nutrient-kind-without-row", ("system", request.System.Name), ("kind", kind.ShortName), ("nutrient", SoilWords.For(nutrient))));
+                findings.Add(
+                    FindingCatalog.Create(
+                        "nutrient-kind-without-row",
+                        ("system", request.System.Name),
+                        ("kind", kind.ShortName),
+                        ("nutrient", SoilWords.For(nutrient))
+                    )
+                );
             }
 
             return (null, null);

@@ -9,8 +9,21 @@ namespace PlotAgronomy.Nutrients;
 public sealed class KindProxy
 {
     private static readonly Lazy<ImmutableDictionary<string, KindProxy>> Table = new(() =>
-        CsvTable.Embedded("Nutrients/Data/kind-proxies.csv", "id", "crop_rows", "own_rows", "nitrogen_rule", "removal", "sensitive_to_boron", "source_id", "locator", "status").Rows
-            .ToImmutableDictionary(r => r.Text("id"), r => new KindProxy(r), StringComparer.Ordinal));
+        CsvTable
+            .Embedded(
+                "Nutrients/Data/kind-proxies.csv",
+                "id",
+                "crop_rows",
+                "own_rows",
+                "nitrogen_rule",
+                "removal",
+                "sensitive_to_boron",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToImmutableDictionary(r => r.Text("id"), r => new KindProxy(r), StringComparer.Ordinal)
+    );
 
     private readonly ImmutableArray<CropRow> ownRows;
 

@@ -13,7 +13,14 @@ internal sealed class NitrogenOfBlend
     internal NitrogenOfBlend(PlotNeedRequest request, ImmutableArray<ComponentNeed> components)
     {
         this.request = request;
-        fed = [.. components.Where(c => !c.Component.Kind.IsLegume || !request.LegumesAreInoculated || ComponentNeeds.UseOf(request, c.Component.Kind).Nitrogen is not null)];
+        fed =
+        [
+            .. components.Where(c =>
+                !c.Component.Kind.IsLegume
+                || !request.LegumesAreInoculated
+                || ComponentNeeds.UseOf(request, c.Component.Kind).Nitrogen is not null
+            ),
+        ];
         fedShare = fed.Sum(c => c.Component.ShareOfFullStand);
         var answered = fed.Where(c => c.Nitrogen.Low is not null).ToList();
         IsAnswered = answered.Count == fed.Length;
@@ -44,13 +51,14 @@ internal sealed class NitrogenOfBlend
     internal ComponentNeed? Leading { get; }
 
     internal IEnumerable<Finding> Findings =>
-    [
-        .. fed.SelectMany(c => c.Nitrogen.Findings).Where(f => f.Code != "nutrient-nitrogen-single-dose"),
-        .. request.LegumeCredit?.Findings ?? [],
-        .. request.LegumesAreInoculated ? Array.Empty<Finding>() : [FindingCatalog.Create("nutrient-nitrogen-uninoculated")],
-    ];
+        [
+            .. fed.SelectMany(c => c.Nitrogen.Findings).Where(f => f.Code != "nutrient-nitrogen-single-dose"),
+            .. request.LegumeCredit?.Findings ?? [],
+            .. request.LegumesAreInoculated ? Array.Empty<Finding>() : [FindingCatalog.Create("nutrient-nitrogen-uninoculated")],
+        ];
 
-    internal IEnumerable<string> SourceIds => fed.SelectMany(c => c.Nitrogen.SourceIds).Concat(request.LegumeCredit?.SourceIds ?? []);
+    internal IEnumerable<string> SourceIds =>
+        fed.SelectMany(c => c.Nitrogen.SourceIds).Concat(request.LegumeCredit?.SourceIds ?? []);
 
     internal string Reason
     {
@@ -64,9 +72,15 @@ internal sealed class NitrogenOfBlend
             string[] names = [.. fed.Select(c => c.Component.Kind.ShortName)];
             string listed = names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
             string share = Amounts.Print(fedShare, 2);
-            string shares = names.Length == 1 ? $"its share of a full stand ({share})" : $"their shares of a full stand ({share} together{(fedShare > 1 ? ", counted as one" : "")})";
+            string shares =
+                names.Length == 1
+                    ? $"its share of a full stand ({share})"
+                    : $"their shares of a full stand ({share} together{(fedShare > 1 ? ", counted as one" : "")})";
             string legumes = fed.Length < request.Kinds.Length ? "; the legumes make their own" : "";
-            string credit = CreditPounds > 0 ? $". Taken off are {Amounts.Print(CreditPounds, 4)} lb/ac left by {request.LegumeCredit!.Credit.Legume}" : "";
+            string credit =
+                CreditPounds > 0
+                    ? $". Taken off are {Amounts.Print(CreditPounds, 4)} lb/ac left by {request.LegumeCredit!.Credit.Legume}"
+                    : "";
             return $"Nitrogen for {listed}, by {shares}{legumes}{credit}.";
         }
     }
@@ -80,15 +94,24 @@ internal sealed class NitrogenOfBlend
         {
             var answer = component.Nitrogen;
             string divisor = fedShare > 1 ? $" / {Amounts.Print(fedShare, 4)}" : "";
-            yield return new WorkedLine($"N for {component.Component.Kind.ShortName}", "N alone x share of a full stand",
-                $"{NitrogenAnswer.Range(answer.Low!.Value, answer.High!.Value)} x {Amounts.Print(component.Component.ShareOfFullStand, 4)}{divisor} = {Span(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac", answer.Rule.SourceIds[0]);
+            yield return new WorkedLine(
+                $"N for {component.Component.Kind.ShortName}",
+                "N alone x share of a full stand",
+                $"{NitrogenAnswer.Range(answer.Low!.Value, answer.High!.Value)} x {Amounts.Print(component.Component.ShareOfFullStand, 4)}{divisor} = {Span(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac",
+                answer.Rule.SourceIds[0]
+            );
         }
 
-        yield return new WorkedLine("N", "sum of the shares - legume credit, not below 0",
-            $"{Span(GrossLowPounds, GrossHighPounds)} - {Amounts.Print(CreditPounds, 4)} = {Span(LowPounds, HighPounds)} lb/ac", request.LegumeCredit?.Credit.SourceId);
+        yield return new WorkedLine(
+            "N",
+            "sum of the shares - legume credit, not below 0",
+            $"{Span(GrossLowPounds, GrossHighPounds)} - {Amounts.Print(CreditPounds, 4)} = {Span(LowPounds, HighPounds)} lb/ac",
+            request.LegumeCredit?.Credit.SourceId
+        );
     }
 
-    private static string Span(double low, double high) => low < high ? $"{Amounts.Print(low, 4)} to {Amounts.Print(high, 4)}" : Amounts.Print(low, 4);
+    private static string Span(double low, double high) =>
+        low < high ? $"{Amounts.Print(low, 4)} to {Amounts.Print(high, 4)}" : Amounts.Print(low, 4);
 
     private double Part(ComponentNeed component, ApplicationRate alone) =>
         NitrogenMath.ByShare(alone.PoundsPerAcre, component.Component.ShareOfFullStand, fedShare);

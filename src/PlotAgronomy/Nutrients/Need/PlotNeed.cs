@@ -7,7 +7,12 @@ public sealed class PlotNeed : IWorkedResult
 {
     private readonly Func<ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)>> work;
 
-    internal PlotNeed(ImmutableArray<NutrientTarget> targets, IEnumerable<Finding> findings, IEnumerable<string> sourceIds, Func<ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)>> work)
+    internal PlotNeed(
+        ImmutableArray<NutrientTarget> targets,
+        IEnumerable<Finding> findings,
+        IEnumerable<string> sourceIds,
+        Func<ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)>> work
+    )
     {
         Targets = [.. targets.OrderBy(t => t.Nutrient)];
         Findings = Finding.InOrder(findings);

@@ -22,29 +22,46 @@ internal sealed class PlotNeedSum
         components = asked.Run();
         counted = [.. components.Where(c => c.Counts)];
         nitrogen = new NitrogenOfBlend(request, components);
-        secondary = [.. request.SecondaryRules.Where(r => counted.Any(c => r.IsFor(c.Component.Kind))).Select(r => r.Answer(request.Report, request.SecondarySetting))];
+        secondary =
+        [
+            .. request
+                .SecondaryRules.Where(r => counted.Any(c => r.IsFor(c.Component.Kind)))
+                .Select(r => r.Answer(request.Report, request.SecondarySetting)),
+        ];
         findings.AddRange(asked.Findings);
         findings.AddRange(nitrogen.Findings);
         findings.AddRange(secondary.SelectMany(s => s.Findings));
         sourceIds.AddRange(nitrogen.SourceIds);
         sourceIds.AddRange(secondary.SelectMany(s => s.SourceIds));
-        sourceIds.AddRange(counted.SelectMany(c => new[] { c.Phosphate, c.Potash }).OfType<NutrientNeed>().SelectMany(n => n.SourceIds));
+        sourceIds.AddRange(
+            counted.SelectMany(c => new[] { c.Phosphate, c.Potash }).OfType<NutrientNeed>().SelectMany(n => n.SourceIds)
+        );
     }
 
     internal PlotNeed Run()
     {
-        ImmutableArray<NutrientTarget> ours = [.. new[] { Nitrogen(), MostDemanding(PlantNutrient.Phosphate), MostDemanding(PlantNutrient.Potash) }.OfType<NutrientTarget>().Concat(Secondary())];
+        ImmutableArray<NutrientTarget> ours =
+        [
+            .. new[] { Nitrogen(), MostDemanding(PlantNutrient.Phosphate), MostDemanding(PlantNutrient.Potash) }
+                .OfType<NutrientTarget>()
+                .Concat(Secondary()),
+        ];
         ComparePrinted(ours);
         CheckInstitutions();
         var used = Used(ours);
         CheckNitrogen(used);
-        if (components.All(c => !ComponentNeeds.UseOf(request, c.Component.Kind).IsCarriedOff) && request.System.Philosophy == SystemPhilosophy.BuildUpAndMaintenance)
+        if (
+            components.All(c => !ComponentNeeds.UseOf(request, c.Component.Kind).IsCarriedOff)
+            && request.System.Philosophy == SystemPhilosophy.BuildUpAndMaintenance
+        )
         {
             findings.RemoveAll(f => f.Code == "nutrient-nothing-carried-off");
             findings.Add(FindingCatalog.Create("nutrient-removal-ignored"));
         }
 
-        var doses = used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is { } target ? nitrogen.Doses(target.AtLeast, SpreadAtMost(target)) : [];
+        var doses = used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is { } target
+            ? nitrogen.Doses(target.AtLeast, SpreadAtMost(target))
+            : [];
         return new PlotNeed(used, findings, sourceIds, () => Lines(used))
         {
             Computed = [.. ours.OrderBy(t => t.Nutrient)],
@@ -55,7 +72,8 @@ internal sealed class PlotNeedSum
     }
 
     /// <summary>A ceiling over a need of nothing is no dressing.</summary>
-    private static ApplicationRate SpreadAtMost(NutrientTarget target) => target.AtLeast > ApplicationRate.Zero ? target.AtMost ?? target.AtLeast : target.AtLeast;
+    private static ApplicationRate SpreadAtMost(NutrientTarget target) =>
+        target.AtLeast > ApplicationRate.Zero ? target.AtMost ?? target.AtLeast : target.AtLeast;
 
     private NutrientTarget? Nitrogen()
     {
@@ -65,28 +83,43 @@ internal sealed class PlotNeedSum
         }
 
         var low = ApplicationRate.FromPoundsPerAcre(nitrogen.LowPounds);
-        ApplicationRate? high = nitrogen.IsLegumesOnly || nitrogen.HighPounds <= 0 ? ApplicationRate.FromPoundsPerAcre(BlendNeedRule.LegumeNitrogenCeilingPounds)
-            : nitrogen.HighPounds > nitrogen.LowPounds ? ApplicationRate.FromPoundsPerAcre(nitrogen.HighPounds) : null;
+        ApplicationRate? high =
+            nitrogen.IsLegumesOnly || nitrogen.HighPounds <= 0
+                ? ApplicationRate.FromPoundsPerAcre(BlendNeedRule.LegumeNitrogenCeilingPounds)
+            : nitrogen.HighPounds > nitrogen.LowPounds ? ApplicationRate.FromPoundsPerAcre(nitrogen.HighPounds)
+            : null;
         return NutrientTarget.Create(PlantNutrient.Nitrogen, low, high, nitrogen.Reason);
     }
 
     private NutrientTarget? MostDemanding(PlantNutrient nutrient)
     {
-        if (counted.Where(c => c.For(nutrient) is not null).MaxBy(c => (c.For(nutrient)!.Rate, c.For(nutrient)!.PublishedHigh)) is not { } leading)
+        if (
+            counted.Where(c => c.For(nutrient) is not null).MaxBy(c => (c.For(nutrient)!.Rate, c.For(nutrient)!.PublishedHigh))
+            is not { } leading
+        )
         {
             return null;
         }
 
         var need = leading.For(nutrient)!;
-        string range = need.PublishedHigh > need.PublishedLow ? $" The printed range is {NitrogenAnswer.Range(need.PublishedLow, need.PublishedHigh)} lb/ac." : "";
+        string range =
+            need.PublishedHigh > need.PublishedLow
+                ? $" The printed range is {NitrogenAnswer.Range(need.PublishedLow, need.PublishedHigh)} lb/ac."
+                : "";
         string reason = $"{need.Why} {RowRead(leading, nutrient)}{range}";
         return need.IsLegalMaximum
             ? NutrientTarget.Create(nutrient, ApplicationRate.Zero, need.Rate, reason)
-            : NutrientTarget.Create(nutrient, need.Rate, IsUnneededPhosphate(nutrient, need.Rate) ? need.PublishedHigh : null, reason);
+            : NutrientTarget.Create(
+                nutrient,
+                need.Rate,
+                IsUnneededPhosphate(nutrient, need.Rate) ? need.PublishedHigh : null,
+                reason
+            );
     }
 
     /// <summary>Where the test calls for no phosphate, none may come along with another nutrient.</summary>
-    private static bool IsUnneededPhosphate(PlantNutrient nutrient, ApplicationRate need) => nutrient == PlantNutrient.Phosphate && need <= ApplicationRate.Zero;
+    private static bool IsUnneededPhosphate(PlantNutrient nutrient, ApplicationRate need) =>
+        nutrient == PlantNutrient.Phosphate && need <= ApplicationRate.Zero;
 
     /// <summary>Which row the figure stands in, and whose it is when the kinds differ.</summary>
     private string RowRead(ComponentNeed leading, PlantNutrient nutrient)
@@ -103,7 +136,12 @@ internal sealed class PlotNeedSum
 
     private IEnumerable<NutrientTarget> Secondary()
     {
-        foreach (var group in secondary.Where(s => s is { Low: not null, High: not null }).GroupBy(s => s.Rule.Nutrient).OrderBy(g => g.Key))
+        foreach (
+            var group in secondary
+                .Where(s => s is { Low: not null, High: not null })
+                .GroupBy(s => s.Rule.Nutrient)
+                .OrderBy(g => g.Key)
+        )
         {
             var leading = group.MaxBy(s => s.High)!;
             var low = leading.Low!.Value;
@@ -127,7 +165,13 @@ internal sealed class PlotNeedSum
         }
 
         var limit = ApplicationRate.FromPoundsPerAcre(SecondaryRule.Named("plot-boron").Rows[0].RateHigh!.Value);
-        findings.Add(FindingCatalog.Create("nutrient-boron-sensitive-kind", ("kind", sensitive.Component.Kind.ShortName), ("limit", Amounts.Print(limit.PoundsPerAcre, 4))));
+        findings.Add(
+            FindingCatalog.Create(
+                "nutrient-boron-sensitive-kind",
+                ("kind", sensitive.Component.Kind.ShortName),
+                ("limit", Amounts.Print(limit.PoundsPerAcre, 4))
+            )
+        );
         return (low < limit ? low : limit, high < limit ? high : limit);
     }
 
@@ -141,10 +185,25 @@ internal sealed class PlotNeedSum
         findings.Add(FindingCatalog.Create("nutrient-printed-crop", ("crop", printed.Crop)));
         foreach (var rate in printed.Rates)
         {
-            if (ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient) is { } target && BlendNeedRule.Differ(target.AtLeast.PoundsPerAcre, rate.Low.PoundsPerAcre, rate.High.PoundsPerAcre))
+            if (
+                ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient) is { } target
+                && BlendNeedRule.Differ(target.AtLeast.PoundsPerAcre, rate.Low.PoundsPerAcre, rate.High.PoundsPerAcre)
+            )
             {
-                findings.Add(FindingCatalog.Create("nutrient-printed-differs", ("printed", NitrogenAnswer.Range(rate.Low, rate.High)), ("nutrient", SoilWords.For(rate.Nutrient)),
-                    ("system", rate.Nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System.Name : "the rule here"), ("ours", Amounts.Print(target.AtLeast.PoundsPerAcre, 1))));
+                findings.Add(
+                    FindingCatalog.Create(
+                        "nutrient-printed-differs",
+                        ("printed", NitrogenAnswer.Range(rate.Low, rate.High)),
+                        ("nutrient", SoilWords.For(rate.Nutrient)),
+                        (
+                            "system",
+                            rate.Nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash
+                                ? request.System.Name
+                                : "the rule here"
+                        ),
+                        ("ours", Amounts.Print(target.AtLeast.PoundsPerAcre, 1))
+                    )
+                );
             }
         }
     }
@@ -153,7 +212,9 @@ internal sealed class PlotNeedSum
     {
         if (ProgramSystems.Foreign(request.Report, request.System) is { } program)
         {
-            findings.Add(FindingCatalog.Create("nutrient-institutions-mixed", ("program", program.Name), ("system", request.System.Name)));
+            findings.Add(
+                FindingCatalog.Create("nutrient-institutions-mixed", ("program", program.Name), ("system", request.System.Name))
+            );
         }
     }
 
@@ -162,14 +223,28 @@ internal sealed class PlotNeedSum
         var used = ours.ToDictionary(t => t.Nutrient);
         foreach (var rate in request.Printed?.Rates ?? [])
         {
-            used[rate.Nutrient] = NutrientTarget.Create(rate.Nutrient, rate.Low, PrintedCeiling(rate),
-                $"Printed by {request.Printed!.Laboratory} for {request.Printed.Crop}{Beside(ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient))}.");
+            used[rate.Nutrient] = NutrientTarget.Create(
+                rate.Nutrient,
+                rate.Low,
+                PrintedCeiling(rate),
+                $"Printed by {request.Printed!.Laboratory} for {request.Printed.Crop}{Beside(ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient))}."
+            );
         }
 
         foreach (var target in request.Overrides)
         {
-            string before = used.TryGetValue(target.Nutrient, out var replaced) ? $"{Amounts.Print(replaced.AtLeast.PoundsPerAcre, 1)} lb/ac" : "nothing";
-            findings.Add(FindingCatalog.Create("nutrient-override", ("nutrient", SoilWords.For(target.Nutrient)), ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)), ("reason", target.Reason), ("ours", before)));
+            string before = used.TryGetValue(target.Nutrient, out var replaced)
+                ? $"{Amounts.Print(replaced.AtLeast.PoundsPerAcre, 1)} lb/ac"
+                : "nothing";
+            findings.Add(
+                FindingCatalog.Create(
+                    "nutrient-override",
+                    ("nutrient", SoilWords.For(target.Nutrient)),
+                    ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)),
+                    ("reason", target.Reason),
+                    ("ours", before)
+                )
+            );
             used[target.Nutrient] = target;
         }
 
@@ -181,25 +256,34 @@ internal sealed class PlotNeedSum
     {
         if (rate.Nutrient == PlantNutrient.Nitrogen && nitrogen.IsLegumesOnly)
         {
-            return ApplicationRate.FromPoundsPerAcre(Math.Max(rate.High.PoundsPerAcre, BlendNeedRule.LegumeNitrogenCeilingPounds));
+            return ApplicationRate.FromPoundsPerAcre(
+                Math.Max(rate.High.PoundsPerAcre, BlendNeedRule.LegumeNitrogenCeilingPounds)
+            );
         }
 
         return rate.High > rate.Low || IsUnneededPhosphate(rate.Nutrient, rate.Low) ? rate.High : null;
     }
 
-    private string Beside(NutrientTarget? own) => own is null ? ""
-        : $"; {(own.Nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System.Name : "the rule here")} would ask for {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)} lb/ac";
+    private string Beside(NutrientTarget? own) =>
+        own is null
+            ? ""
+            : $"; {(own.Nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System.Name : "the rule here")} would ask for {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)} lb/ac";
 
     private void CheckNitrogen(ImmutableArray<NutrientTarget> used)
     {
-        if (used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is not { } target || target.AtLeast <= ApplicationRate.Zero)
+        if (
+            used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is not { } target
+            || target.AtLeast <= ApplicationRate.Zero
+        )
         {
             return;
         }
 
         if (nitrogen.IsLegumesOnly)
         {
-            findings.Add(FindingCatalog.Create("nutrient-nitrogen-on-legume", ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1))));
+            findings.Add(
+                FindingCatalog.Create("nutrient-nitrogen-on-legume", ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)))
+            );
         }
 
         var doses = nitrogen.Doses(target.AtLeast, SpreadAtMost(target));
@@ -222,8 +306,18 @@ internal sealed class PlotNeedSum
 
         lines.AddRange(nitrogen.Lines().Select(line => (PlantNutrient.Nitrogen, line)));
         lines.AddRange(secondary.SelectMany(s => s.ShowWork().Select(line => (s.Rule.Nutrient, line))));
-        lines.AddRange(used.Select(target => (target.Nutrient, new WorkedLine($"Target {SoilWords.For(target.Nutrient)}", target.Reason,
-            $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{(target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "")} lb/ac"))));
+        lines.AddRange(
+            used.Select(target =>
+                (
+                    target.Nutrient,
+                    new WorkedLine(
+                        $"Target {SoilWords.For(target.Nutrient)}",
+                        target.Reason,
+                        $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{(target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "")} lb/ac"
+                    )
+                )
+            )
+        );
         return lines.ToImmutable();
     }
 
@@ -244,9 +338,12 @@ internal sealed class PlotNeedSum
             }
 
             string counts = component.Counts ? "counts" : "too small a share to count";
-            yield return new WorkedLine($"{SoilWords.For(nutrient)} for {component.Component.Kind.ShortName}",
+            yield return new WorkedLine(
+                $"{SoilWords.For(nutrient)} for {component.Component.Kind.ShortName}",
                 $"{request.System.Name}, row for {CropRows.WordsFor(row)}, {Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
-                $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac", need.SourceIds.FirstOrDefault());
+                $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac",
+                need.SourceIds.FirstOrDefault()
+            );
         }
     }
 }

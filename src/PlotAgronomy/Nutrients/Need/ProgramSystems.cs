@@ -8,10 +8,14 @@ namespace PlotAgronomy.Nutrients;
 internal static class ProgramSystems
 {
     private static readonly Lazy<FrozenDictionary<string, string[]>> Table = new(() =>
-        CsvTable.Embedded("Nutrients/Data/program-systems.csv", "id", "systems", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => r.Text("id"), r => r.Text("systems").Split('|'), StringComparer.Ordinal));
+        CsvTable
+            .Embedded("Nutrients/Data/program-systems.csv", "id", "systems", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Text("systems").Split('|'), StringComparer.Ordinal)
+    );
 
     /// <summary>The report's program when the system is not one of its own, else null.</summary>
     internal static SoilProgram? Foreign(SoilReport report, RecommendationSystem system) =>
-        SoilProgram.Of(report) is { } program && !Table.Value.GetValueOrDefault(program.Name, []).Contains(system.Id) ? program : null;
+        SoilProgram.Of(report) is { } program && !Table.Value.GetValueOrDefault(program.Name, []).Contains(system.Id)
+            ? program
+            : null;
 }

@@ -7,7 +7,24 @@ namespace PlotAgronomy.Nutrients;
 public sealed class LegumeCredit
 {
     private static readonly Lazy<ImmutableArray<LegumeCredit>> Table = new(() =>
-        [.. CsvTable.Embedded("Nutrients/Data/legume-credits.csv", "id", "previous_legume", "institution", "low", "high", "condition", "existing_stand", "source_id", "locator", "status").Rows.Select(r => new LegumeCredit(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Nutrients/Data/legume-credits.csv",
+                    "id",
+                    "previous_legume",
+                    "institution",
+                    "low",
+                    "high",
+                    "condition",
+                    "existing_stand",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new LegumeCredit(r)),
+        ]
+    );
 
     private LegumeCredit(CsvRow row)
     {
@@ -57,7 +74,10 @@ public sealed class LegumeCredit
     /// <returns>The credit.</returns>
     /// <exception cref="KeyNotFoundException">No credit has this name.</exception>
     public static LegumeCredit Named(string id) =>
-        All.FirstOrDefault(c => c.Id == id) ?? throw new KeyNotFoundException($"No legume credit is named '{id}'; there are {string.Join(", ", All.Select(c => c.Id))}.");
+        All.FirstOrDefault(c => c.Id == id)
+        ?? throw new KeyNotFoundException(
+            $"No legume credit is named '{id}'; there are {string.Join(", ", All.Select(c => c.Id))}."
+        );
 
     /// <summary>The nitrogen to subtract for a stand: the lower figure, or nothing for a legume sown together with the crop.</summary>
     /// <param name="stand">When the legume grew.</param>
@@ -68,19 +88,35 @@ public sealed class LegumeCredit
         Guard.Defined(stand);
         if (stand == LegumeStand.SownTogether)
         {
-            return new LegumeCreditAnswer(this, ApplicationRate.Zero, [FindingCatalog.Create("nutrient-legume-sown-together", ("legume", Legume))]);
+            return new LegumeCreditAnswer(
+                this,
+                ApplicationRate.Zero,
+                [FindingCatalog.Create("nutrient-legume-sown-together", ("legume", Legume))]
+            );
         }
 
         if (IsForExistingStand != (stand == LegumeStand.Existing))
         {
-            throw new ArgumentException($"The credit '{Id}' is for {(IsForExistingStand ? "a legume that stands" : "a legume that grew before")}.", nameof(stand));
+            throw new ArgumentException(
+                $"The credit '{Id}' is for {(IsForExistingStand ? "a legume that stands" : "a legume that grew before")}.",
+                nameof(stand)
+            );
         }
 
-        return new LegumeCreditAnswer(this, Low,
-        [
-            .. Status == DataStatus.Memory ? [MemoryGate.FindingFor($"the credit for {Legume}", SourceId)] : Array.Empty<Finding>(),
-            FindingCatalog.Create("nutrient-legume-credit-lower", ("legume", Legume), ("credit", Amounts.Print(Low.PoundsPerAcre, 4))),
-        ]);
+        return new LegumeCreditAnswer(
+            this,
+            Low,
+            [
+                .. Status == DataStatus.Memory
+                    ? [MemoryGate.FindingFor($"the credit for {Legume}", SourceId)]
+                    : Array.Empty<Finding>(),
+                FindingCatalog.Create(
+                    "nutrient-legume-credit-lower",
+                    ("legume", Legume),
+                    ("credit", Amounts.Print(Low.PoundsPerAcre, 4))
+                ),
+            ]
+        );
     }
 
     /// <summary>Text such as <c>alfalfa, Kansas</c>.</summary>

@@ -26,5 +26,12 @@ public sealed class LegumeCreditAnswer : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [new WorkedLine("Legume credit", $"{Credit}: {Credit.Condition}", $"{Amounts.Print(Rate.PoundsPerAcre, 4)} lb N/ac", Credit.SourceId)];
+        [
+            new WorkedLine(
+                "Legume credit",
+                $"{Credit}: {Credit.Condition}",
+                $"{Amounts.Print(Rate.PoundsPerAcre, 4)} lb N/ac",
+                Credit.SourceId
+            ),
+        ];
 }

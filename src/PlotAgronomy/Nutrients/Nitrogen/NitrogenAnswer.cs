@@ -8,13 +8,22 @@ public sealed class NitrogenAnswer : IWorkedResult
 {
     private readonly CropYield? yield;
 
-    internal NitrogenAnswer(NitrogenRule rule, ApplicationRate? low, ApplicationRate? high, ImmutableArray<NitrogenDose> doses, IEnumerable<Finding> findings, CropYield? yield)
+    internal NitrogenAnswer(
+        NitrogenRule rule,
+        ApplicationRate? low,
+        ApplicationRate? high,
+        ImmutableArray<NitrogenDose> doses,
+        IEnumerable<Finding> findings,
+        CropYield? yield
+    )
     {
         Rule = rule;
         Low = low;
         High = high;
         Doses = doses;
-        Findings = Finding.InOrder(rule.Status == DataStatus.Memory ? [MemoryGate.FindingFor(rule.Title, rule.SourceIds[0]), .. findings] : findings);
+        Findings = Finding.InOrder(
+            rule.Status == DataStatus.Memory ? [MemoryGate.FindingFor(rule.Title, rule.SourceIds[0]), .. findings] : findings
+        );
         this.yield = yield;
     }
 
@@ -34,18 +43,26 @@ public sealed class NitrogenAnswer : IWorkedResult
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Rule.SourceIds.Concat(Doses.Select(d => d.SourceId)).Distinct(StringComparer.Ordinal)];
+    public ImmutableArray<string> SourceIds =>
+        [.. Rule.SourceIds.Concat(Doses.Select(d => d.SourceId)).Distinct(StringComparer.Ordinal)];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         Low is { } low && High is { } high
             ?
             [
-                new WorkedLine($"N, {Rule.Title}", yield is { } given ? $"by the yield of {given}" : "per acre", $"{Range(low, high)} lb/ac", Rule.SourceIds[0]),
+                new WorkedLine(
+                    $"N, {Rule.Title}",
+                    yield is { } given ? $"by the yield of {given}" : "per acre",
+                    $"{Range(low, high)} lb/ac",
+                    Rule.SourceIds[0]
+                ),
                 .. Doses.Select(d => new WorkedLine("Dressing", d.When, $"{Range(d.Low, d.High)} lb/ac", d.SourceId)),
             ]
             : [];
 
     internal static string Range(ApplicationRate low, ApplicationRate high) =>
-        low < high ? $"{Amounts.Print(low.PoundsPerAcre, 1)} to {Amounts.Print(high.PoundsPerAcre, 1)}" : Amounts.Print(low.PoundsPerAcre, 1);
+        low < high
+            ? $"{Amounts.Print(low.PoundsPerAcre, 1)} to {Amounts.Print(high.PoundsPerAcre, 1)}"
+            : Amounts.Print(low.PoundsPerAcre, 1);
 }

@@ -10,12 +10,13 @@ internal static class NitrogenMath
     internal const double LargestSingleDosePounds = 60;
 
     /// <summary>Size of a dose: half of the whole, the rest, or fixed pounds but never more than is left.</summary>
-    internal static double DosePounds(string size, double wholePounds, double leftPounds) => size switch
-    {
-        "half" => wholePounds / 2,
-        "rest" => leftPounds,
-        _ => Math.Min(double.Parse(size, CultureInfo.InvariantCulture), leftPounds),
-    };
+    internal static double DosePounds(string size, double wholePounds, double leftPounds) =>
+        size switch
+        {
+            "half" => wholePounds / 2,
+            "rest" => leftPounds,
+            _ => Math.Min(double.Parse(size, CultureInfo.InvariantCulture), leftPounds),
+        };
 
     /// <summary>Straight line between the two rows around a yield inside the table.</summary>
     internal static double Between(ImmutableArray<(double Yield, double Pounds)> points, double yield)

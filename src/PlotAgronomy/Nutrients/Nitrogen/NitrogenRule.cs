@@ -14,7 +14,11 @@ public sealed class NitrogenRule
     private readonly ImmutableArray<(double Yield, double Pounds)> points;
     private readonly ImmutableArray<(string Size, string When, string SourceId)> split;
 
-    private NitrogenRule(CsvRow row, ImmutableArray<(double Yield, double Pounds)> points, ImmutableArray<(string Size, string When, string SourceId)> split)
+    private NitrogenRule(
+        CsvRow row,
+        ImmutableArray<(double Yield, double Pounds)> points,
+        ImmutableArray<(string Size, string When, string SourceId)> split
+    )
     {
         Id = row.Text("id");
         Title = row.Text("title");
@@ -22,7 +26,10 @@ public sealed class NitrogenRule
         Form = row.Choice<NitrogenForm>("form");
         string? unit = row.TextOrNull("yield_unit");
         yieldInPounds = unit == "Pound";
-        YieldUnit = unit is null ? null : unit == "Bushel" ? Nutrients.YieldUnit.Bushel : Nutrients.YieldUnit.Ton;
+        YieldUnit =
+            unit is null ? null
+            : unit == "Bushel" ? Nutrients.YieldUnit.Bushel
+            : Nutrients.YieldUnit.Ton;
         fixedLow = row.NumberOrNull("low");
         fixedHigh = row.NumberOrNull("high");
         Condition = row.TextOrNull("condition");
@@ -64,7 +71,10 @@ public sealed class NitrogenRule
     /// <returns>The rule.</returns>
     /// <exception cref="KeyNotFoundException">No rule has this name.</exception>
     public static NitrogenRule Named(string id) =>
-        All.FirstOrDefault(r => r.Id == id) ?? throw new KeyNotFoundException($"No nitrogen rule is named '{id}'; there are {string.Join(", ", All.Select(r => r.Id))}.");
+        All.FirstOrDefault(r => r.Id == id)
+        ?? throw new KeyNotFoundException(
+            $"No nitrogen rule is named '{id}'; there are {string.Join(", ", All.Select(r => r.Id))}."
+        );
 
     /// <summary>Answers for a crop.</summary>
     /// <param name="yield">Expected yield, for rules that go by one.</param>
@@ -89,9 +99,18 @@ public sealed class NitrogenRule
         double highPounds = Math.Max(0, to - taken);
         var doses = Split(lowPounds, highPounds);
         double largest = doses.Length == 0 ? highPounds : doses.Max(d => d.High.PoundsPerAcre);
-        ImmutableArray<Finding> all = largest > NitrogenMath.LargestSingleDosePounds
-            ? [.. findings, FindingCatalog.Create("nutrient-nitrogen-single-dose", ("rate", Amounts.Print(largest, 1)))] : findings;
-        return new NitrogenAnswer(this, ApplicationRate.FromPoundsPerAcre(lowPounds), ApplicationRate.FromPoundsPerAcre(highPounds), doses, all, yield);
+        ImmutableArray<Finding> all =
+            largest > NitrogenMath.LargestSingleDosePounds
+                ? [.. findings, FindingCatalog.Create("nutrient-nitrogen-single-dose", ("rate", Amounts.Print(largest, 1)))]
+                : findings;
+        return new NitrogenAnswer(
+            this,
+            ApplicationRate.FromPoundsPerAcre(lowPounds),
+            ApplicationRate.FromPoundsPerAcre(highPounds),
+            doses,
+            all,
+            yield
+        );
     }
 
     /// <summary>The rule's title.</summary>
@@ -114,7 +133,9 @@ public sealed class NitrogenRule
             double high = NitrogenMath.DosePounds(size, highPounds, highLeft);
             lowLeft -= low;
             highLeft -= high;
-            doses.Add(new NitrogenDose(ApplicationRate.FromPoundsPerAcre(low), ApplicationRate.FromPoundsPerAcre(high), when, sourceId));
+            doses.Add(
+                new NitrogenDose(ApplicationRate.FromPoundsPerAcre(low), ApplicationRate.FromPoundsPerAcre(high), when, sourceId)
+            );
         }
 
         return doses.ToImmutable();
@@ -142,8 +163,20 @@ public sealed class NitrogenRule
         double last = points[^1].Yield;
         if (expected < first || expected > last)
         {
-            return (null, null, [FindingCatalog.Create("nutrient-nitrogen-outside-table", ("rule", Title), ("low", Amounts.Print(first, 4)), ("high", Amounts.Print(last, 4)),
-                ("unit", yieldInPounds ? "lb/ac" : "bu/ac"), ("yield", Amounts.Print(expected, 4)))]);
+            return (
+                null,
+                null,
+                [
+                    FindingCatalog.Create(
+                        "nutrient-nitrogen-outside-table",
+                        ("rule", Title),
+                        ("low", Amounts.Print(first, 4)),
+                        ("high", Amounts.Print(last, 4)),
+                        ("unit", yieldInPounds ? "lb/ac" : "bu/ac"),
+                        ("yield", Amounts.Print(expected, 4))
+                    ),
+                ]
+            );
         }
 
         double pounds = NitrogenMath.Between(points, expected);
@@ -152,11 +185,40 @@ public sealed class NitrogenRule
 
     private static ImmutableArray<NitrogenRule> Load()
     {
-        var points = CsvTable.Embedded("Nutrients/Data/nitrogen-yields.csv", "id", "rule", "yield", "nitrogen_lb_ac", "source_id", "locator", "status").Rows
-            .ToLookup(r => r.Text("rule"), r => (r.Number("yield"), r.Number("nitrogen_lb_ac")));
-        var splits = CsvTable.Embedded("Nutrients/Data/nitrogen-doses.csv", "id", "rule", "part", "size", "when", "source_id", "locator", "status").Rows
-            .OrderBy(r => r.Integer("part")).ToLookup(r => r.Text("rule"), r => (r.Text("size"), r.Text("when"), r.SourceId()));
-        return [.. CsvTable.Embedded("Nutrients/Data/nitrogen-rules.csv", "id", "title", "crops", "form", "yield_unit", "low", "high", "condition", "source_id", "locator", "status")
-            .Rows.Select(r => new NitrogenRule(r, [.. points[r.Text("id")]], [.. splits[r.Text("id")]]))];
+        var points = CsvTable
+            .Embedded(
+                "Nutrients/Data/nitrogen-yields.csv",
+                "id",
+                "rule",
+                "yield",
+                "nitrogen_lb_ac",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToLookup(r => r.Text("rule"), r => (r.Number("yield"), r.Number("nitrogen_lb_ac")));
+        var splits = CsvTable
+            .Embedded("Nutrients/Data/nitrogen-doses.csv", "id", "rule", "part", "size", "when", "source_id", "locator", "status")
+            .Rows.OrderBy(r => r.Integer("part"))
+            .ToLookup(r => r.Text("rule"), r => (r.Text("size"), r.Text("when"), r.SourceId()));
+        return
+        [
+            .. CsvTable
+                .Embedded(
+                    "Nutrients/Data/nitrogen-rules.csv",
+                    "id",
+                    "title",
+                    "crops",
+                    "form",
+                    "yield_unit",
+                    "low",
+                    "high",
+                    "condition",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new NitrogenRule(r, [.. points[r.Text("id")]], [.. splits[r.Text("id")]])),
+        ];
     }
 }

@@ -5,15 +5,24 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The reading a system was made for, in the system's unit.</summary>
 internal sealed record DomainReading(PlantNutrient Nutrient, SoilReading Reading, double Value, SoilTestUnit Unit)
 {
-    internal NutrientRating? RatingOn(RatingScale scale, string systemId) => scale.ClassOf(Value) is { } found
-        ? new NutrientRating { SystemId = systemId, Scale = scale, Class = found, Reading = Reading, ComparedValue = Value }
-        : null;
+    internal NutrientRating? RatingOn(RatingScale scale, string systemId) =>
+        scale.ClassOf(Value) is { } found
+            ? new NutrientRating
+            {
+                SystemId = systemId,
+                Scale = scale,
+                Class = found,
+                Reading = Reading,
+                ComparedValue = Value,
+            }
+            : null;
 
     /// <summary>Start of a sentence, such as <c>Phosphorus at 12 ppm</c>.</summary>
     internal string Subject => $"{Reading.Analyte} at {SoilWords.Amount(Value, Unit)}";
 
     /// <summary>A limit in the unit of the reading, such as <c>30 ppm</c>.</summary>
-    internal string Limit(double limit, int decimals = 4) => SoilWords.Amount(Math.Round(limit, decimals, MidpointRounding.AwayFromZero), Unit);
+    internal string Limit(double limit, int decimals = 4) =>
+        SoilWords.Amount(Math.Round(limit, decimals, MidpointRounding.AwayFromZero), Unit);
 
     internal string Words => $"{SoilWords.For(Reading.Analyte)} {SoilWords.Amount(Value, Unit)}";
 }

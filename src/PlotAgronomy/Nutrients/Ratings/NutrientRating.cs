@@ -25,7 +25,8 @@ public sealed class NutrientRating
     public string Name => Class.Name;
 
     /// <summary>Gets how well the limits on either side of the class are known.</summary>
-    public DataStatus Status => Class.Order == 1 ? Class.Status : Statuses.WeakestOf(Class.Status, Scale.Classes[Class.Order - 2].Status);
+    public DataStatus Status =>
+        Class.Order == 1 ? Class.Status : Statuses.WeakestOf(Class.Status, Scale.Classes[Class.Order - 2].Status);
 
     /// <summary>Gets the ids of the sources of the limits.</summary>
     public ImmutableArray<string> SourceIds => Scale.SourceIds;
@@ -36,5 +37,6 @@ public sealed class NutrientRating
         $"{SoilWords.For(Scale.Analyte)} {SoilWords.Amount(ComparedValue, Scale.Unit)}: {Verdict}";
 
     /// <summary>The class with its limits, such as <c>medium (above 25, up to 50 ppm)</c>.</summary>
-    internal string Verdict => $"{Class.Name} ({Class.LimitsInWords()}{(Scale.Unit is { } unit && !SoilWords.IsIndex(unit) ? $" {Scale.UnitInWords}" : "")})";
+    internal string Verdict =>
+        $"{Class.Name} ({Class.LimitsInWords()}{(Scale.Unit is { } unit && !SoilWords.IsIndex(unit) ? $" {Scale.UnitInWords}" : "")})";
 }

@@ -40,7 +40,11 @@ public sealed class RatingSystem
     public SoilRatings Rate(SoilReport report, CropRow? crop = null, PlotSetting? setting = null)
     {
         ArgumentNullException.ThrowIfNull(report);
-        var facts = new ScaleFacts(report, crop is { } row ? Guard.Defined(row, nameof(crop)) : null, setting ?? PlotSetting.Unknown);
+        var facts = new ScaleFacts(
+            report,
+            crop is { } row ? Guard.Defined(row, nameof(crop)) : null,
+            setting ?? PlotSetting.Unknown
+        );
         var ratings = ImmutableArray.CreateBuilder<NutrientRating>();
         var unrated = ImmutableArray.CreateBuilder<UnratedNutrient>();
         foreach (var scales in Scales.GroupBy(s => s.Analyte).Where(g => report.Find(g.Key) is not null))
@@ -61,9 +65,19 @@ public sealed class RatingSystem
             System = this,
             Ratings = ratings.ToImmutable(),
             Unrated = unrated.ToImmutable(),
-            Findings = Finding.InOrder(
-                [.. unrated.Select(u => FindingCatalog.Create("nutrient-not-rated", ("system", Name), ("nutrient", SoilWords.For(u.Analyte)), ("reason", u.Reason))),
-                 .. ratings.Any(r => r.Status == DataStatus.Memory) ? new[] { MemoryGate.FindingFor(Name, string.Join(", ", ratings.SelectMany(r => r.SourceIds).Distinct())) } : []]),
+            Findings = Finding.InOrder([
+                .. unrated.Select(u =>
+                    FindingCatalog.Create(
+                        "nutrient-not-rated",
+                        ("system", Name),
+                        ("nutrient", SoilWords.For(u.Analyte)),
+                        ("reason", u.Reason)
+                    )
+                ),
+                .. ratings.Any(r => r.Status == DataStatus.Memory)
+                    ? new[] { MemoryGate.FindingFor(Name, string.Join(", ", ratings.SelectMany(r => r.SourceIds).Distinct())) }
+                    : [],
+            ]),
         };
     }
 

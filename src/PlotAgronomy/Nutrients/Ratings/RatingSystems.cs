@@ -7,8 +7,12 @@ namespace PlotAgronomy.Nutrients;
 public static class RatingSystems
 {
     private static readonly Lazy<ImmutableArray<RatingSystem>> Systems = new(() =>
-        [.. CsvTable.Embedded("Nutrients/Data/rating-systems.csv", "id", "name", "institution", "source_id", "locator", "status").Rows
-            .Select(r => new RatingSystem(r.Text("id"), r.Text("name"), r.Text("institution"), r.Status()))]);
+        [
+            .. CsvTable
+                .Embedded("Nutrients/Data/rating-systems.csv", "id", "name", "institution", "source_id", "locator", "status")
+                .Rows.Select(r => new RatingSystem(r.Text("id"), r.Text("name"), r.Text("institution"), r.Status())),
+        ]
+    );
 
     /// <summary>Gets every rating system.</summary>
     public static ImmutableArray<RatingSystem> All => Systems.Value;
@@ -32,6 +36,9 @@ public static class RatingSystems
     public static RatingSystem Find(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return All.FirstOrDefault(s => s.Id == id) ?? throw new KeyNotFoundException($"No rating system has the id '{id}'. Known: {string.Join(", ", All.Select(s => s.Id))}.");
+        return All.FirstOrDefault(s => s.Id == id)
+            ?? throw new KeyNotFoundException(
+                $"No rating system has the id '{id}'. Known: {string.Join(", ", All.Select(s => s.Id))}."
+            );
     }
 }

@@ -9,30 +9,74 @@ internal static class RatingTables
 {
     private static readonly Lazy<ImmutableArray<(string System, RatingScale Scale)>> Scales = new(Load);
 
-    internal static ImmutableArray<RatingScale> Of(string systemId) => [.. Scales.Value.Where(s => s.System == systemId).Select(s => s.Scale)];
+    internal static ImmutableArray<RatingScale> Of(string systemId) =>
+        [.. Scales.Value.Where(s => s.System == systemId).Select(s => s.Scale)];
 
     internal static RatingScale Find(string scaleId) => Scales.Value.Single(s => s.Scale.Id == scaleId).Scale;
 
-    internal static ImmutableArray<T> Choices<T>(string? text) where T : struct, Enum =>
-        text is null ? [] : [.. text.Split('|').Select(Enum.Parse<T>)];
+    internal static ImmutableArray<T> Choices<T>(string? text)
+        where T : struct, Enum => text is null ? [] : [.. text.Split('|').Select(Enum.Parse<T>)];
 
     private static ImmutableArray<(string, RatingScale)> Load()
     {
-        var classes = CsvTable.Embedded("Nutrients/Data/rating-classes.csv", "id", "scale", "order", "class", "printed_low", "printed_high", "high_included", "source_id", "locator", "status")
+        var classes = CsvTable
+            .Embedded(
+                "Nutrients/Data/rating-classes.csv",
+                "id",
+                "scale",
+                "order",
+                "class",
+                "printed_low",
+                "printed_high",
+                "high_included",
+                "source_id",
+                "locator",
+                "status"
+            )
             .Rows.ToLookup(r => r.Text("scale"), StringComparer.Ordinal);
-        var table = CsvTable.Embedded("Nutrients/Data/rating-scales.csv", "id", "system", "element", "extractants", "unit", "crops", "condition", "scope", "source_id", "locator", "status");
-        return [.. table.Rows.Select(row => (row.Text("system"), new RatingScale
-        {
-            Id = row.Text("id"),
-            Analyte = Element(row),
-            Extractants = Choices<Extractant>(row.Text("extractants")),
-            Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit"),
-            Crops = Choices<CropRow>(row.TextOrNull("crops")),
-            Condition = row.TextOrNull("condition") is null ? ScaleCondition.None : row.Choice<ScaleCondition>("condition"),
-            Scope = row.Text("scope"),
-            Classes = ClassesFrom(classes[row.Text("id")]),
-            SourceIds = [.. classes[row.Text("id")].Select(r => r.SourceId()).Append(row.SourceId()).SelectMany(s => s.Split(';')).Distinct()],
-        }))];
+        var table = CsvTable.Embedded(
+            "Nutrients/Data/rating-scales.csv",
+            "id",
+            "system",
+            "element",
+            "extractants",
+            "unit",
+            "crops",
+            "condition",
+            "scope",
+            "source_id",
+            "locator",
+            "status"
+        );
+        return
+        [
+            .. table.Rows.Select(row =>
+                (
+                    row.Text("system"),
+                    new RatingScale
+                    {
+                        Id = row.Text("id"),
+                        Analyte = Element(row),
+                        Extractants = Choices<Extractant>(row.Text("extractants")),
+                        Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit"),
+                        Crops = Choices<CropRow>(row.TextOrNull("crops")),
+                        Condition = row.TextOrNull("condition") is null
+                            ? ScaleCondition.None
+                            : row.Choice<ScaleCondition>("condition"),
+                        Scope = row.Text("scope"),
+                        Classes = ClassesFrom(classes[row.Text("id")]),
+                        SourceIds =
+                        [
+                            .. classes[row.Text("id")]
+                                .Select(r => r.SourceId())
+                                .Append(row.SourceId())
+                                .SelectMany(s => s.Split(';'))
+                                .Distinct(),
+                        ],
+                    }
+                )
+            ),
+        ];
     }
 
     private static ImmutableArray<RatingClass> ClassesFrom(IEnumerable<CsvRow> rows)
@@ -41,36 +85,39 @@ internal static class RatingTables
         foreach (var row in rows)
         {
             var below = classes.Count == 0 ? null : classes[^1];
-            classes.Add(new RatingClass
-            {
-                Order = row.Integer("order"),
-                Name = row.Text("class"),
-                PrintedLow = row.Number("printed_low"),
-                PrintedHigh = row.NumberOrNull("printed_high"),
-                HighIncluded = row.TextOrNull("high_included") == "yes",
-                StartsAt = below?.PrintedHigh ?? 0,
-                StartIncluded = below is null || !below.HighIncluded,
-                Status = row.Status(),
-                SourceId = row.SourceId(),
-            });
+            classes.Add(
+                new RatingClass
+                {
+                    Order = row.Integer("order"),
+                    Name = row.Text("class"),
+                    PrintedLow = row.Number("printed_low"),
+                    PrintedHigh = row.NumberOrNull("printed_high"),
+                    HighIncluded = row.TextOrNull("high_included") == "yes",
+                    StartsAt = below?.PrintedHigh ?? 0,
+                    StartIncluded = below is null || !below.HighIncluded,
+                    Status = row.Status(),
+                    SourceId = row.SourceId(),
+                }
+            );
         }
 
         return classes.ToImmutable();
     }
 
-    private static SoilAnalyte Element(CsvRow row) => row.Text("element") switch
-    {
-        "P" => SoilAnalyte.Phosphorus,
-        "K" => SoilAnalyte.Potassium,
-        "Ca" => SoilAnalyte.Calcium,
-        "Mg" => SoilAnalyte.Magnesium,
-        "S" => SoilAnalyte.Sulfur,
-        "B" => SoilAnalyte.Boron,
-        "Zn" => SoilAnalyte.Zinc,
-        "Mn" => SoilAnalyte.Manganese,
-        "Cu" => SoilAnalyte.Copper,
-        "Fe" => SoilAnalyte.Iron,
-        "Salts" => SoilAnalyte.SolubleSalts,
-        _ => throw row.Problem("element", "unknown element"),
-    };
+    private static SoilAnalyte Element(CsvRow row) =>
+        row.Text("element") switch
+        {
+            "P" => SoilAnalyte.Phosphorus,
+            "K" => SoilAnalyte.Potassium,
+            "Ca" => SoilAnalyte.Calcium,
+            "Mg" => SoilAnalyte.Magnesium,
+            "S" => SoilAnalyte.Sulfur,
+            "B" => SoilAnalyte.Boron,
+            "Zn" => SoilAnalyte.Zinc,
+            "Mn" => SoilAnalyte.Manganese,
+            "Cu" => SoilAnalyte.Copper,
+            "Fe" => SoilAnalyte.Iron,
+            "Salts" => SoilAnalyte.SolubleSalts,
+            _ => throw row.Problem("element", "unknown element"),
+        };
 }

@@ -32,5 +32,12 @@ public sealed class SoilRatings : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [.. Ratings.Select(r => new WorkedLine(SoilWords.For(r.Scale.Analyte), string.Join("; ", r.Scale.Classes.Select(c => c.ToString())), $"{SoilWords.Amount(r.ComparedValue, r.Scale.Unit)} is {r.Name}", r.Class.SourceId.Split(';')[0]))];
+        [
+            .. Ratings.Select(r => new WorkedLine(
+                SoilWords.For(r.Scale.Analyte),
+                string.Join("; ", r.Scale.Classes.Select(c => c.ToString())),
+                $"{SoilWords.Amount(r.ComparedValue, r.Scale.Unit)} is {r.Name}",
+                r.Class.SourceId.Split(';')[0]
+            )),
+        ];
 }

@@ -15,12 +15,17 @@ public sealed class ManganeseAvailability : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(ph);
         string perTest = prefix == "NJ" ? "NJ-Mn-per-ppm" : "NC-Mn-per-index";
-        double perUnit = SystemConstants.Value(perTest), perPh = SystemConstants.Value($"{prefix}-Mn-per-pH");
+        double perUnit = SystemConstants.Value(perTest),
+            perPh = SystemConstants.Value($"{prefix}-Mn-per-pH");
         Index = SystemMath.ManganeseIndex(constant, perUnit, test, perPh, ph.Value);
         SourceIds = [.. constant.SourceId.Split(';')];
         Findings = constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(title, constant.SourceId)] : [];
-        line = new WorkedLine(title, "constant + per unit x test - per pH x pH",
-            $"{Amounts.Print(constant, 1)} + {Amounts.Print(perUnit, 2)} x {Amounts.Print(test, 4)} - {Amounts.Print(perPh, 1)} x {Amounts.Print(ph.Value, 2)} = {Amounts.Print(Index, 1)}", SourceIds[0]);
+        line = new WorkedLine(
+            title,
+            "constant + per unit x test - per pH x pH",
+            $"{Amounts.Print(constant, 1)} + {Amounts.Print(perUnit, 2)} x {Amounts.Print(test, 4)} - {Amounts.Print(perPh, 1)} x {Amounts.Print(ph.Value, 2)} = {Amounts.Print(Index, 1)}",
+            SourceIds[0]
+        );
     }
 
     /// <summary>Gets the index, a pure number; it may be negative on a limed soil poor in manganese.</summary>
@@ -38,7 +43,13 @@ public sealed class ManganeseAvailability : IWorkedResult
     /// <returns>The index.</returns>
     /// <exception cref="ArgumentException">Not a manganese reading in that unit.</exception>
     public static ManganeseAvailability NorthCarolinaA(SoilReading manganese, WaterPh ph) =>
-        new("the manganese availability index, equation A", "NC", SystemConstants.Find("NC-Mn-A-constant"), Checked(manganese, SoilTestUnit.NorthCarolinaIndex), ph);
+        new(
+            "the manganese availability index, equation A",
+            "NC",
+            SystemConstants.Find("NC-Mn-A-constant"),
+            Checked(manganese, SoilTestUnit.NorthCarolinaIndex),
+            ph
+        );
 
     /// <summary>North Carolina's equation B, for the wildlife rows: 108.2 + 0.6 x Mn-I - 15.2 x pH. The 108.2 is from memory
     /// (source SOIL-NC3), so the answer carries the finding <c>data-from-memory</c>.</summary>
@@ -46,14 +57,21 @@ public sealed class ManganeseAvailability : IWorkedResult
     /// <inheritdoc cref="NorthCarolinaA" path="/returns"/>
     /// <inheritdoc cref="NorthCarolinaA" path="/exception"/>
     public static ManganeseAvailability NorthCarolinaB(SoilReading manganese, WaterPh ph) =>
-        new("the manganese availability index, equation B", "NC", SystemConstants.Find("NC-Mn-B-constant"), Checked(manganese, SoilTestUnit.NorthCarolinaIndex), ph);
+        new(
+            "the manganese availability index, equation B",
+            "NC",
+            SystemConstants.Find("NC-Mn-B-constant"),
+            Checked(manganese, SoilTestUnit.NorthCarolinaIndex),
+            ph
+        );
 
     /// <summary>New Jersey's form: 101.7 + 3.75 x ppm - 15.2 x pH (source SOIL-NJ1).</summary>
     /// <param name="manganese">Manganese reading by Mehlich-3 in ppm.</param>
     /// <param name="ph">Water pH.</param>
     /// <returns>The index.</returns>
     /// <exception cref="ArgumentException">Not a manganese reading in that unit.</exception>
-    public static ManganeseAvailability NewJersey(SoilReading manganese, WaterPh ph) => NewJersey(Checked(manganese, SoilTestUnit.PartsPerMillion), ph);
+    public static ManganeseAvailability NewJersey(SoilReading manganese, WaterPh ph) =>
+        NewJersey(Checked(manganese, SoilTestUnit.PartsPerMillion), ph);
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [line];
@@ -64,8 +82,14 @@ public sealed class ManganeseAvailability : IWorkedResult
     private static double Checked(SoilReading manganese, SoilTestUnit unit)
     {
         ArgumentNullException.ThrowIfNull(manganese);
-        return manganese.Analyte == SoilAnalyte.Manganese && manganese.Unit == unit && ReportReadings.IsAccepted(manganese.Extractant, [Extractant.Mehlich3])
+        return
+            manganese.Analyte == SoilAnalyte.Manganese
+            && manganese.Unit == unit
+            && ReportReadings.IsAccepted(manganese.Extractant, [Extractant.Mehlich3])
             ? manganese.PrintedValue
-            : throw new ArgumentException($"Must be manganese by Mehlich-3 in {SoilWords.For(unit)}, found {manganese}.", nameof(manganese));
+            : throw new ArgumentException(
+                $"Must be manganese by Mehlich-3 in {SoilWords.For(unit)}, found {manganese}.",
+                nameof(manganese)
+            );
     }
 }

@@ -10,14 +10,21 @@ internal static class ReportReadings
     private const double PoundsPerAcrePerPpm = 2;
 
     /// <summary>The reading to use. Of several, the extractant the system names first, then its own unit: never the order of the report.</summary>
-    internal static (SoilReading Reading, double Value)? Find(SoilReport report, SoilAnalyte analyte, ImmutableArray<Extractant> accepted, SoilTestUnit unit)
+    internal static (SoilReading Reading, double Value)? Find(
+        SoilReport report,
+        SoilAnalyte analyte,
+        ImmutableArray<Extractant> accepted,
+        SoilTestUnit unit
+    )
     {
-        var candidates = from reading in report.FindAll(analyte)
-                         where IsAccepted(reading.Extractant, accepted)
-                         let value = In(unit, reading, report)
-                         where value is not null
-                         orderby accepted.IndexOf(reading.Extractant) < 0, accepted.IndexOf(reading.Extractant), reading.Unit != unit, reading.Unit, reading.Extractant, value
-                         select (reading, value.Value);
+        var candidates =
+            from reading in report.FindAll(analyte)
+            where IsAccepted(reading.Extractant, accepted)
+            let value = In(unit, reading, report)
+            where value is not null
+            orderby accepted.IndexOf(reading.Extractant) < 0, accepted.IndexOf(reading.Extractant), reading.Unit
+                != unit, reading.Unit, reading.Extractant, value
+            select (reading, value.Value);
         return candidates.Select(c => ((SoilReading, double)?)c).FirstOrDefault();
     }
 
@@ -34,24 +41,28 @@ internal static class ReportReadings
             return element;
         }
 
-        return PartsPerMillion(element, reading, report) is not { } ppm ? null : unit switch
-        {
-            SoilTestUnit.PartsPerMillion => ppm,
-            SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex => ppm * PoundsPerAcrePerPpm,
-            SoilTestUnit.MilligramsPerCubicDecimeter => WeightPerVolume(report) is { } density ? ppm * density : null,
-            _ => null,
-        };
+        return PartsPerMillion(element, reading, report) is not { } ppm
+            ? null
+            : unit switch
+            {
+                SoilTestUnit.PartsPerMillion => ppm,
+                SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex => ppm * PoundsPerAcrePerPpm,
+                SoilTestUnit.MilligramsPerCubicDecimeter => WeightPerVolume(report) is { } density ? ppm * density : null,
+                _ => null,
+            };
     }
 
-    private static double? PartsPerMillion(double element, SoilReading reading, SoilReport report) => reading.Unit switch
-    {
-        SoilTestUnit.PartsPerMillion => element,
-        SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex => element / PoundsPerAcrePerPpm,
-        SoilTestUnit.KilogramsPerHectare => ApplicationRate.FromKilogramsPerHectare(element).PoundsPerAcre / PoundsPerAcrePerPpm,
-        SoilTestUnit.MilligramsPerCubicDecimeter => WeightPerVolume(report) is { } density ? element / density : null,
-        SoilTestUnit.DelawareIndex => element * IndexScale.Find(SoilTestUnit.DelawareIndex, reading.Analyte)?.PerIndexUnit,
-        _ => null,
-    };
+    private static double? PartsPerMillion(double element, SoilReading reading, SoilReport report) =>
+        reading.Unit switch
+        {
+            SoilTestUnit.PartsPerMillion => element,
+            SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex => element / PoundsPerAcrePerPpm,
+            SoilTestUnit.KilogramsPerHectare => ApplicationRate.FromKilogramsPerHectare(element).PoundsPerAcre
+                / PoundsPerAcrePerPpm,
+            SoilTestUnit.MilligramsPerCubicDecimeter => WeightPerVolume(report) is { } density ? element / density : null,
+            SoilTestUnit.DelawareIndex => element * IndexScale.Find(SoilTestUnit.DelawareIndex, reading.Analyte)?.PerIndexUnit,
+            _ => null,
+        };
 
     private static double? WeightPerVolume(SoilReport report)
     {

@@ -7,8 +7,14 @@ namespace PlotAgronomy.Nutrients;
 internal static class SystemConstants
 {
     private static readonly Lazy<FrozenDictionary<string, SystemConstant>> ById = new(() =>
-        CsvTable.Embedded("Nutrients/Data/system-constants.csv", "id", "value", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => r.Text("id"), r => new SystemConstant(r.Number("value"), r.SourceId(), r.Status()), StringComparer.Ordinal));
+        CsvTable
+            .Embedded("Nutrients/Data/system-constants.csv", "id", "value", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(
+                r => r.Text("id"),
+                r => new SystemConstant(r.Number("value"), r.SourceId(), r.Status()),
+                StringComparer.Ordinal
+            )
+    );
 
     internal static SystemConstant Find(string id) => ById.Value[id];
 

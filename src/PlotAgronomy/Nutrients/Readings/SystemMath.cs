@@ -28,7 +28,9 @@ internal static class SystemMath
 
     /// <summary>Share of the replacement still advised between the end of maintenance and the end of the taper: 1 to 0.</summary>
     internal static double TaperShare(double test, double taperStart, double taperEnd) =>
-        test <= taperStart ? 1 : test >= taperEnd ? 0 : 1 - ((test - taperStart) / (taperEnd - taperStart));
+        test <= taperStart ? 1
+        : test >= taperEnd ? 0
+        : 1 - ((test - taperStart) / (taperEnd - taperStart));
 
     /// <summary>constant + perYield x yield + perTest x test + perBoth x yield x test, unclamped.</summary>
     internal static double Linear(double constant, double perYield, double perTest, double perBoth, double yield, double test) =>

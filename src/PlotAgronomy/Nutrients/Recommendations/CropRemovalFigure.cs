@@ -7,9 +7,29 @@ namespace PlotAgronomy.Nutrients;
 internal sealed record CropRemovalFigure(double PhosphatePerUnit, double PotashPerUnit, string SourceId, DataStatus Status)
 {
     private static readonly Lazy<FrozenDictionary<(string, CropRow), CropRemovalFigure>> BySystem = new(() =>
-        CsvTable.Embedded("Nutrients/Data/system-removal.csv", "id", "system", "crop", "unit", "phosphate_lb_per_unit", "potash_lb_per_unit", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => (r.Text("system"), r.Choice<CropRow>("crop")),
-                r => new CropRemovalFigure(r.Number("phosphate_lb_per_unit"), r.Number("potash_lb_per_unit"), r.SourceId(), r.Status())));
+        CsvTable
+            .Embedded(
+                "Nutrients/Data/system-removal.csv",
+                "id",
+                "system",
+                "crop",
+                "unit",
+                "phosphate_lb_per_unit",
+                "potash_lb_per_unit",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToFrozenDictionary(
+                r => (r.Text("system"), r.Choice<CropRow>("crop")),
+                r => new CropRemovalFigure(
+                    r.Number("phosphate_lb_per_unit"),
+                    r.Number("potash_lb_per_unit"),
+                    r.SourceId(),
+                    r.Status()
+                )
+            )
+    );
 
     internal static CropRemovalFigure? Find(string systemId, CropRow crop) => BySystem.Value.GetValueOrDefault((systemId, crop));
 

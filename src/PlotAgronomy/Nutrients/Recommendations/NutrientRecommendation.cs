@@ -27,7 +27,13 @@ public sealed class NutrientRecommendation : IWorkedResult
     public NutrientNeed? Potash => For(PlantNutrient.Potash);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Needs.SelectMany(n => n.SourceIds.Concat(n.Rating?.SourceIds ?? [])).Concat(System.SourceIds).Distinct(StringComparer.Ordinal)];
+    public ImmutableArray<string> SourceIds =>
+        [
+            .. Needs
+                .SelectMany(n => n.SourceIds.Concat(n.Rating?.SourceIds ?? []))
+                .Concat(System.SourceIds)
+                .Distinct(StringComparer.Ordinal),
+        ];
 
     /// <summary>Finds the need for a nutrient.</summary>
     /// <param name="nutrient">Nutrient.</param>

@@ -62,7 +62,8 @@ public abstract class RecommendationSystem
     /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <returns>The needs, and the nutrients left unanswered with the reason.</returns>
     /// <exception cref="ArgumentException">A subsoil reading that South Carolina cannot read.</exception>
-    public NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting = null) => Recommend(report, crop, setting, isAskedByName: true);
+    public NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting = null) =>
+        Recommend(report, crop, setting, isAskedByName: true);
 
     /// <summary>Name and edition.</summary>
     /// <returns>Text such as <c>Tri-State 2020 (2020)</c>.</returns>
@@ -74,13 +75,28 @@ public abstract class RecommendationSystem
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(crop);
         var question = new SystemQuestion(report, crop, setting ?? PlotSetting.Unknown);
-        var answers = Accepts.Select(t => t.Nutrient).Distinct().Order().Select(n => AnswerFor(n, question))
-            .Append(new SystemAnswer([.. NeedsOfCrop(question)], null)).ToList();
+        var answers = Accepts
+            .Select(t => t.Nutrient)
+            .Distinct()
+            .Order()
+            .Select(n => AnswerFor(n, question))
+            .Append(new SystemAnswer([.. NeedsOfCrop(question)], null))
+            .ToList();
         if (!isAskedByName)
         {
-            answers = [.. answers.Select(a => a.Needs.FirstOrDefault(n => n.Status == DataStatus.Memory) is { } need
-                ? Refuse(need.Nutrient, question, "nutrient-memory-by-name", "its numbers are not yet checked against the publication, so it answers only when asked by name")
-                : a)];
+            answers =
+            [
+                .. answers.Select(a =>
+                    a.Needs.FirstOrDefault(n => n.Status == DataStatus.Memory) is { } need
+                        ? Refuse(
+                            need.Nutrient,
+                            question,
+                            "nutrient-memory-by-name",
+                            "its numbers are not yet checked against the publication, so it answers only when asked by name"
+                        )
+                        : a
+                ),
+            ];
         }
 
         ImmutableArray<NutrientNeed> needs = [.. answers.SelectMany(a => a.Needs).OrderBy(n => n.Nutrient)];
@@ -91,14 +107,21 @@ public abstract class RecommendationSystem
             Crop = crop,
             Needs = needs,
             Unanswered = unanswered,
-            Findings = Finding.InOrder(
-                [.. needs.SelectMany(n => n.Findings), .. unanswered.Select(u => u.Finding), .. FindingsOfSystem(question, needs)]),
+            Findings = Finding.InOrder([
+                .. needs.SelectMany(n => n.Findings),
+                .. unanswered.Select(u => u.Finding),
+                .. FindingsOfSystem(question, needs),
+            ]),
         };
     }
 
     /// <summary>Whether the report holds a test of this nutrient that the system takes, for this crop row.</summary>
     internal bool WouldServe(SoilReport report, CropRow crop, PlantNutrient nutrient) =>
-        Accepts.Any(t => t.Nutrient == nutrient && t.Crops.Contains(crop) && ReportReadings.Find(report, t.Analyte, t.Extractants, t.Unit) is not null);
+        Accepts.Any(t =>
+            t.Nutrient == nutrient
+            && t.Crops.Contains(crop)
+            && ReportReadings.Find(report, t.Analyte, t.Extractants, t.Unit) is not null
+        );
 
     /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
     private protected abstract SystemAnswer Answer(SystemQuestion question, DomainReading reading);
@@ -111,7 +134,12 @@ public abstract class RecommendationSystem
         var tests = Accepts.Where(t => t.Nutrient == nutrient && t.Crops.Contains(question.Crop.Row)).ToList();
         if (tests.Count == 0)
         {
-            return Refuse(nutrient, question, "nutrient-no-crop-row", $"it has no row for {CropRows.WordsFor(question.Crop.Row)}");
+            return Refuse(
+                nutrient,
+                question,
+                "nutrient-no-crop-row",
+                $"it has no row for {CropRows.WordsFor(question.Crop.Row)}"
+            );
         }
 
         foreach (var test in tests)
@@ -125,30 +153,63 @@ public abstract class RecommendationSystem
         var given = question.Report.FindAll(tests[0].Analyte);
         string wanted = string.Join(" or ", tests.Select(t => t.ToString()));
         return given.Length == 0
-            ? Refuse(nutrient, question, "nutrient-test-missing", $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {wanted}")
-            : Refuse(nutrient, question, "nutrient-test-not-accepted",
-                $"it was made for {wanted}, the report gives {string.Join(" and ", given.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"))}");
+            ? Refuse(
+                nutrient,
+                question,
+                "nutrient-test-missing",
+                $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {wanted}"
+            )
+            : Refuse(
+                nutrient,
+                question,
+                "nutrient-test-not-accepted",
+                $"it was made for {wanted}, the report gives {string.Join(" and ", given.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"))}"
+            );
     }
 
-    private protected SystemAnswer Refuse(PlantNutrient nutrient, SystemQuestion question, string code, string reason, NutrientRating? rating = null)
+    private protected SystemAnswer Refuse(
+        PlantNutrient nutrient,
+        SystemQuestion question,
+        string code,
+        string reason,
+        NutrientRating? rating = null
+    )
     {
-        ImmutableArray<string> others = [.. RecommendationSystems.All.Where(s => s != this && s.WouldServe(question.Report, question.Crop.Row, nutrient)).Select(s => s.Id)];
-        return new SystemAnswer([], new UnansweredNutrient
-        {
-            Nutrient = nutrient,
-            Reason = reason,
-            ServedBy = others,
-            Rating = rating,
-            Finding = FindingCatalog.Create(code, ("system", Name), ("nutrient", SoilWords.For(nutrient)), ("reason", reason),
-                ("others", others.Length == 0 ? "none of this library's systems" : string.Join(", ", others))),
-        });
+        ImmutableArray<string> others =
+        [
+            .. RecommendationSystems
+                .All.Where(s => s != this && s.WouldServe(question.Report, question.Crop.Row, nutrient))
+                .Select(s => s.Id),
+        ];
+        return new SystemAnswer(
+            [],
+            new UnansweredNutrient
+            {
+                Nutrient = nutrient,
+                Reason = reason,
+                ServedBy = others,
+                Rating = rating,
+                Finding = FindingCatalog.Create(
+                    code,
+                    ("system", Name),
+                    ("nutrient", SoilWords.For(nutrient)),
+                    ("reason", reason),
+                    ("others", others.Length == 0 ? "none of this library's systems" : string.Join(", ", others))
+                ),
+            }
+        );
     }
 
     private IEnumerable<Finding> FindingsOfSystem(SystemQuestion question, ImmutableArray<NutrientNeed> needs)
     {
         if (SupersededBy is { } next)
         {
-            yield return FindingCatalog.Create("nutrient-system-superseded", ("system", Name), ("edition", Edition), ("next", next));
+            yield return FindingCatalog.Create(
+                "nutrient-system-superseded",
+                ("system", Name),
+                ("edition", Edition),
+                ("next", next)
+            );
         }
 
         if (needs.Length == 0)
@@ -166,14 +227,28 @@ public abstract class RecommendationSystem
             double inches = depth.Inches;
             if (inches < record.DepthLowInches - 1 || inches > record.DepthHighInches + 1)
             {
-                yield return FindingCatalog.Create("nutrient-sample-depth", ("system", Name), ("depth", Amounts.Print(depth, "in", 1)),
-                    ("low", Amounts.Print(ShallowestSample, "in", 1)), ("high", Amounts.Print(DeepestSample, "in", 1)));
+                yield return FindingCatalog.Create(
+                    "nutrient-sample-depth",
+                    ("system", Name),
+                    ("depth", Amounts.Print(depth, "in", 1)),
+                    ("low", Amounts.Print(ShallowestSample, "in", 1)),
+                    ("high", Amounts.Print(DeepestSample, "in", 1))
+                );
             }
         }
 
-        if (question.Crop.Yield is { } yield && CropRows.UnusualYieldAbove(question.Crop.Row) is { } limit && yield.PerAcre > limit)
+        if (
+            question.Crop.Yield is { } yield
+            && CropRows.UnusualYieldAbove(question.Crop.Row) is { } limit
+            && yield.PerAcre > limit
+        )
         {
-            yield return FindingCatalog.Create("nutrient-yield-unusual", ("crop", CropRows.WordsFor(question.Crop.Row)), ("yield", yield.ToString()), ("limit", Amounts.Print(limit, 4)));
+            yield return FindingCatalog.Create(
+                "nutrient-yield-unusual",
+                ("crop", CropRows.WordsFor(question.Crop.Row)),
+                ("yield", yield.ToString()),
+                ("limit", Amounts.Print(limit, 4))
+            );
         }
     }
 }

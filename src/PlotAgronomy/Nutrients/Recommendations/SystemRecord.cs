@@ -7,8 +7,19 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>What the table says of one recommendation system.</summary>
 internal sealed record SystemRecord(
-    string Id, string Name, string Institution, string Edition, string? SupersededBy, SystemPhilosophy Philosophy,
-    double DepthLowInches, double DepthHighInches, string InWords, ImmutableArray<string> SourceIds, DataStatus Status, ImmutableArray<AcceptedTest> Accepts)
+    string Id,
+    string Name,
+    string Institution,
+    string Edition,
+    string? SupersededBy,
+    SystemPhilosophy Philosophy,
+    double DepthLowInches,
+    double DepthHighInches,
+    string InWords,
+    ImmutableArray<string> SourceIds,
+    DataStatus Status,
+    ImmutableArray<AcceptedTest> Accepts
+)
 {
     private static readonly Lazy<FrozenDictionary<string, SystemRecord>> ById = new(Load);
 
@@ -16,20 +27,59 @@ internal sealed record SystemRecord(
 
     private static FrozenDictionary<string, SystemRecord> Load()
     {
-        var tests = CsvTable.Embedded("Nutrients/Data/system-domains.csv", "id", "system", "crops", "nutrient", "extractants", "unit", "source_id", "locator", "status")
+        var tests = CsvTable
+            .Embedded(
+                "Nutrients/Data/system-domains.csv",
+                "id",
+                "system",
+                "crops",
+                "nutrient",
+                "extractants",
+                "unit",
+                "source_id",
+                "locator",
+                "status"
+            )
             .Rows.ToLookup(r => r.Text("system"), TestFrom, StringComparer.Ordinal);
-        return CsvTable.Embedded("Nutrients/Data/systems.csv", "id", "name", "institution", "edition", "superseded_by", "philosophy", "depth_low_in", "depth_high_in", "in_words", "source_id", "locator", "status")
-            .Rows.Select(r => new SystemRecord(r.Text("id"), r.Text("name"), r.Text("institution"), r.Text("edition"), r.TextOrNull("superseded_by"),
-                r.Choice<SystemPhilosophy>("philosophy"), r.Number("depth_low_in"), r.Number("depth_high_in"), r.Text("in_words"),
-                [.. r.SourceId().Split(';')], r.Status(), [.. tests[r.Text("id")]]))
+        return CsvTable
+            .Embedded(
+                "Nutrients/Data/systems.csv",
+                "id",
+                "name",
+                "institution",
+                "edition",
+                "superseded_by",
+                "philosophy",
+                "depth_low_in",
+                "depth_high_in",
+                "in_words",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.Select(r => new SystemRecord(
+                r.Text("id"),
+                r.Text("name"),
+                r.Text("institution"),
+                r.Text("edition"),
+                r.TextOrNull("superseded_by"),
+                r.Choice<SystemPhilosophy>("philosophy"),
+                r.Number("depth_low_in"),
+                r.Number("depth_high_in"),
+                r.Text("in_words"),
+                [.. r.SourceId().Split(';')],
+                r.Status(),
+                [.. tests[r.Text("id")]]
+            ))
             .ToFrozenDictionary(s => s.Id, StringComparer.Ordinal);
     }
 
-    private static AcceptedTest TestFrom(CsvRow row) => new()
-    {
-        Nutrient = row.Choice<PlantNutrient>("nutrient"),
-        Crops = RatingTables.Choices<CropRow>(row.Text("crops")),
-        Extractants = RatingTables.Choices<Extractant>(row.Text("extractants")),
-        Unit = row.Choice<SoilTestUnit>("unit"),
-    };
+    private static AcceptedTest TestFrom(CsvRow row) =>
+        new()
+        {
+            Nutrient = row.Choice<PlantNutrient>("nutrient"),
+            Crops = RatingTables.Choices<CropRow>(row.Text("crops")),
+            Extractants = RatingTables.Choices<Extractant>(row.Text("extractants")),
+            Unit = row.Choice<SoilTestUnit>("unit"),
+        };
 }

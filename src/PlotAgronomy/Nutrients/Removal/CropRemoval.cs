@@ -10,7 +10,12 @@ public sealed class CropRemoval : IWorkedResult
 {
     private readonly Func<ImmutableArray<WorkedLine>> work;
 
-    private CropRemoval(ImmutableArray<RemovedNutrient> nutrients, IEnumerable<Finding> findings, ImmutableArray<string> sourceIds, Func<ImmutableArray<WorkedLine>> work)
+    private CropRemoval(
+        ImmutableArray<RemovedNutrient> nutrients,
+        IEnumerable<Finding> findings,
+        ImmutableArray<string> sourceIds,
+        Func<ImmutableArray<WorkedLine>> work
+    )
     {
         Nutrients = nutrients;
         Findings = Finding.InOrder(findings);
@@ -19,7 +24,8 @@ public sealed class CropRemoval : IWorkedResult
     }
 
     /// <summary>Gets a plot that is only browsed: nothing is carried off.</summary>
-    public static CropRemoval Browsed { get; } = new([], [], [], () => [new WorkedLine("Removal", "only browsed", "0 lb/ac", "SOIL-KY2")]);
+    public static CropRemoval Browsed { get; } =
+        new([], [], [], () => [new WorkedLine("Removal", "only browsed", "0 lb/ac", "SOIL-KY2")]);
 
     /// <summary>Gets the nutrients that leave; empty on a browsed plot.</summary>
     public ImmutableArray<RemovedNutrient> Nutrients { get; }
@@ -81,22 +87,33 @@ public sealed class CropRemoval : IWorkedResult
                 double share = kept?.Of(nutrient)?.Value ?? 1;
                 nutrients.Add(new RemovedNutrient(nutrient, Rate(low), Rate(high)));
 
-                ApplicationRate Rate(double perUnit) => ApplicationRate.FromPoundsPerAcre(RemovalMath.PoundsPerAcre(yield.PerAcre, perUnit, part.Value, share));
+                ApplicationRate Rate(double perUnit) =>
+                    ApplicationRate.FromPoundsPerAcre(RemovalMath.PoundsPerAcre(yield.PerAcre, perUnit, part.Value, share));
             }
         }
 
         ImmutableArray<string> sources = kept is null ? figure.SourceIds : [.. figure.SourceIds, kept.SourceId];
-        return new CropRemoval(nutrients.ToImmutable(), figure.Status == DataStatus.Memory ? [MemoryGate.FindingFor(figure.ToString(), figure.SourceIds[0])] : [], sources, Lines);
+        return new CropRemoval(
+            nutrients.ToImmutable(),
+            figure.Status == DataStatus.Memory ? [MemoryGate.FindingFor(figure.ToString(), figure.SourceIds[0])] : [],
+            sources,
+            Lines
+        );
 
         ImmutableArray<WorkedLine> Lines() =>
-        [
-            .. from n in nutrients
-               from perUnit in figure.PoundsPerUnit
-               where perUnit.Nutrient == n.Nutrient
-               select new WorkedLine($"{SoilWords.For(n.Nutrient)} removed", "yield x lb per unit x part carried off x share kept",
-                   $"{yield} x {Span(perUnit.Low, perUnit.High)} x {Amounts.Print(part.Value, 4)} x {Amounts.Print(kept?.Of(n.Nutrient)?.Value ?? 1, 4)} = {Span(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac", figure.SourceIds[0]),
-        ];
+            [
+                .. from n in nutrients
+                from perUnit in figure.PoundsPerUnit
+                where perUnit.Nutrient == n.Nutrient
+                select new WorkedLine(
+                    $"{SoilWords.For(n.Nutrient)} removed",
+                    "yield x lb per unit x part carried off x share kept",
+                    $"{yield} x {Span(perUnit.Low, perUnit.High)} x {Amounts.Print(part.Value, 4)} x {Amounts.Print(kept?.Of(n.Nutrient)?.Value ?? 1, 4)} = {Span(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
+                    figure.SourceIds[0]
+                ),
+            ];
     }
 
-    private static string Span(double low, double high) => low < high ? $"{Amounts.Print(low, 4)} to {Amounts.Print(high, 4)}" : Amounts.Print(low, 4);
+    private static string Span(double low, double high) =>
+        low < high ? $"{Amounts.Print(low, 4)} to {Amounts.Print(high, 4)}" : Amounts.Print(low, 4);
 }

@@ -7,8 +7,28 @@ namespace PlotAgronomy.Nutrients;
 public sealed class RemovalFigure
 {
     private static readonly Lazy<ImmutableArray<RemovalFigure>> Table = new(() =>
-        [.. CsvTable.Embedded("Nutrients/Data/removal.csv", "id", "crop", "unit", "part", "n_low", "n_high", "phosphate_low", "phosphate_high", "potash_low", "potash_high",
-            "sulfur", "source_id", "locator", "status").Rows.Select(r => new RemovalFigure(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Nutrients/Data/removal.csv",
+                    "id",
+                    "crop",
+                    "unit",
+                    "part",
+                    "n_low",
+                    "n_high",
+                    "phosphate_low",
+                    "phosphate_high",
+                    "potash_low",
+                    "potash_high",
+                    "sulfur",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new RemovalFigure(r)),
+        ]
+    );
 
     private readonly ImmutableArray<(PlantNutrient Nutrient, double Low, double High)> poundsPerUnit;
 
@@ -57,12 +77,19 @@ public sealed class RemovalFigure
     /// <returns>The figure.</returns>
     /// <exception cref="KeyNotFoundException">No figure has this name.</exception>
     public static RemovalFigure Named(string id) =>
-        All.FirstOrDefault(f => f.Id == id) ?? throw new KeyNotFoundException($"No removal figure is named '{id}'; there are {string.Join(", ", All.Select(f => f.Id))}.");
+        All.FirstOrDefault(f => f.Id == id)
+        ?? throw new KeyNotFoundException(
+            $"No removal figure is named '{id}'; there are {string.Join(", ", All.Select(f => f.Id))}."
+        );
 
     /// <summary>Text such as <c>alfalfa hay, kentucky-alfalfa-hay</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Crop}, {Id}";
 
-    private static IEnumerable<(PlantNutrient, double, double)> Range(CsvRow row, PlantNutrient nutrient, string low, string high) =>
-        row.NumberOrNull(low) is { } from && row.NumberOrNull(high) is { } to ? [(nutrient, from, to)] : [];
+    private static IEnumerable<(PlantNutrient, double, double)> Range(
+        CsvRow row,
+        PlantNutrient nutrient,
+        string low,
+        string high
+    ) => row.NumberOrNull(low) is { } from && row.NumberOrNull(high) is { } to ? [(nutrient, from, to)] : [];
 }

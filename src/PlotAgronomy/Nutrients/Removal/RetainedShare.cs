@@ -7,7 +7,22 @@ namespace PlotAgronomy.Nutrients;
 public sealed class RetainedShare
 {
     private static readonly Lazy<ImmutableArray<RetainedShare>> Table = new(() =>
-        [.. CsvTable.Embedded("Nutrients/Data/retained-shares.csv", "id", "title", "nitrogen_percent", "phosphate_percent", "potash_percent", "source_id", "locator", "status").Rows.Select(r => new RetainedShare(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Nutrients/Data/retained-shares.csv",
+                    "id",
+                    "title",
+                    "nitrogen_percent",
+                    "phosphate_percent",
+                    "potash_percent",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new RetainedShare(r)),
+        ]
+    );
 
     private RetainedShare(CsvRow row)
     {
@@ -45,13 +60,17 @@ public sealed class RetainedShare
     /// <returns>The shares.</returns>
     /// <exception cref="KeyNotFoundException">No set has this name.</exception>
     public static RetainedShare Named(string id) =>
-        All.FirstOrDefault(s => s.Id == id) ?? throw new KeyNotFoundException($"No retained shares are named '{id}'; there are {string.Join(", ", All.Select(s => s.Id))}.");
+        All.FirstOrDefault(s => s.Id == id)
+        ?? throw new KeyNotFoundException(
+            $"No retained shares are named '{id}'; there are {string.Join(", ", All.Select(s => s.Id))}."
+        );
 
-    internal Fraction? Of(PlantNutrient nutrient) => nutrient switch
-    {
-        PlantNutrient.Nitrogen => Nitrogen,
-        PlantNutrient.Phosphate => Phosphate,
-        PlantNutrient.Potash => Potash,
-        _ => null,
-    };
+    internal Fraction? Of(PlantNutrient nutrient) =>
+        nutrient switch
+        {
+            PlantNutrient.Nitrogen => Nitrogen,
+            PlantNutrient.Phosphate => Phosphate,
+            PlantNutrient.Potash => Potash,
+            _ => null,
+        };
 }

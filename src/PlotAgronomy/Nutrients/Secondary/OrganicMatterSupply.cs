@@ -10,7 +10,17 @@ public static class OrganicMatterSupply
 {
     private static readonly Lazy<(double Share, double Released)> Sulfur = new(() =>
     {
-        var row = CsvTable.Embedded("Nutrients/Data/organic-matter.csv", "id", "nutrient", "percent_of_organic_matter", "percent_released_a_year", "source_id", "locator", "status")
+        var row = CsvTable
+            .Embedded(
+                "Nutrients/Data/organic-matter.csv",
+                "id",
+                "nutrient",
+                "percent_of_organic_matter",
+                "percent_released_a_year",
+                "source_id",
+                "locator",
+                "status"
+            )
             .Rows.Single(r => r.Choice<PlantNutrient>("nutrient") == PlantNutrient.Sulfur);
         return (row.Number("percent_of_organic_matter") / 100, row.Number("percent_released_a_year") / 100);
     });
@@ -20,6 +30,12 @@ public static class OrganicMatterSupply
     /// <param name="layer">Layer; null for the furrow slice.</param>
     /// <returns>The sulfur.</returns>
     public static ApplicationRate SulfurReleased(Fraction organicMatter, SampledLayer? layer = null) =>
-        ApplicationRate.FromPoundsPerAcre(SecondaryMath.ReleasedPoundsPerAcre(
-            (layer ?? SampledLayer.FurrowSlice).SoilMass.PoundsPerAcre, organicMatter.Value, Sulfur.Value.Share, Sulfur.Value.Released));
+        ApplicationRate.FromPoundsPerAcre(
+            SecondaryMath.ReleasedPoundsPerAcre(
+                (layer ?? SampledLayer.FurrowSlice).SoilMass.PoundsPerAcre,
+                organicMatter.Value,
+                Sulfur.Value.Share,
+                Sulfur.Value.Released
+            )
+        );
 }

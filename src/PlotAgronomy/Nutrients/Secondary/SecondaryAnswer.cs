@@ -8,7 +8,15 @@ public sealed class SecondaryAnswer : IWorkedResult
 {
     private readonly double? test;
 
-    internal SecondaryAnswer(SecondaryRule rule, ApplicationRate? low, ApplicationRate? high, bool? isNeeded, string reason, double? test, IEnumerable<Finding> findings)
+    internal SecondaryAnswer(
+        SecondaryRule rule,
+        ApplicationRate? low,
+        ApplicationRate? high,
+        bool? isNeeded,
+        string reason,
+        double? test,
+        IEnumerable<Finding> findings
+    )
     {
         Rule = rule;
         Low = low;
@@ -43,6 +51,14 @@ public sealed class SecondaryAnswer : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         Low is { } low && High is { } high
-            ? [new WorkedLine($"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}", test is { } value ? $"at {Amounts.Print(value, 4)}, {Reason}" : Reason, $"{NitrogenAnswer.Range(low, high)} lb/ac", Rule.SourceId)]
+            ?
+            [
+                new WorkedLine(
+                    $"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}",
+                    test is { } value ? $"at {Amounts.Print(value, 4)}, {Reason}" : Reason,
+                    $"{NitrogenAnswer.Range(low, high)} lb/ac",
+                    Rule.SourceId
+                ),
+            ]
             : [];
 }

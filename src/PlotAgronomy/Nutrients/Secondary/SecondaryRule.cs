@@ -8,7 +8,8 @@ namespace PlotAgronomy.Nutrients;
 public sealed class SecondaryRule
 {
     private static readonly Lazy<ImmutableArray<SecondaryRule>> Table = new(() =>
-        [.. SecondaryRuleRow.All.GroupBy(r => r.Rule, StringComparer.Ordinal).Select(g => new SecondaryRule([.. g]))]);
+        [.. SecondaryRuleRow.All.GroupBy(r => r.Rule, StringComparer.Ordinal).Select(g => new SecondaryRule([.. g]))]
+    );
 
     private readonly ImmutableArray<SecondaryRuleRow> rows;
 
@@ -42,7 +43,8 @@ public sealed class SecondaryRule
     /// <returns>The rule.</returns>
     /// <exception cref="KeyNotFoundException">No rule has this name.</exception>
     public static SecondaryRule Named(string id) =>
-        All.FirstOrDefault(r => r.Id == id) ?? throw new KeyNotFoundException($"No rule is named '{id}'; there are {string.Join(", ", All.Select(r => r.Id))}.");
+        All.FirstOrDefault(r => r.Id == id)
+        ?? throw new KeyNotFoundException($"No rule is named '{id}'; there are {string.Join(", ", All.Select(r => r.Id))}.");
 
     /// <summary>Whether the rule was made for a kind.</summary>
     /// <param name="kind">Kind.</param>

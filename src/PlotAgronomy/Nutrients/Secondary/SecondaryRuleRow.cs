@@ -8,9 +8,39 @@ namespace PlotAgronomy.Nutrients;
 internal sealed class SecondaryRuleRow
 {
     private static readonly Lazy<ImmutableArray<SecondaryRuleRow>> Table = new(() =>
-        [.. CsvTable.Embedded("Nutrients/Data/secondary-rules.csv", "id", "rule", "title", "nutrient", "crops", "kinds", "analyte", "extractants", "unit", "index", "test_below", "test_at_most",
-            "ph_above", "organic_matter_at_most_percent", "sandy_only", "soil_class", "rate_low", "rate_high", "per_ph", "per_test", "condition", "advice", "source_id", "locator", "status")
-            .Rows.Select(r => new SecondaryRuleRow(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Nutrients/Data/secondary-rules.csv",
+                    "id",
+                    "rule",
+                    "title",
+                    "nutrient",
+                    "crops",
+                    "kinds",
+                    "analyte",
+                    "extractants",
+                    "unit",
+                    "index",
+                    "test_below",
+                    "test_at_most",
+                    "ph_above",
+                    "organic_matter_at_most_percent",
+                    "sandy_only",
+                    "soil_class",
+                    "rate_low",
+                    "rate_high",
+                    "per_ph",
+                    "per_test",
+                    "condition",
+                    "advice",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new SecondaryRuleRow(r)),
+        ]
+    );
 
     private SecondaryRuleRow(CsvRow row)
     {
@@ -20,7 +50,9 @@ internal sealed class SecondaryRuleRow
         Crops = row.Text("crops");
         Kinds = [.. (row.TextOrNull("kinds") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)];
         Analyte = row.TextOrNull("analyte") is null ? null : row.Choice<SoilAnalyte>("analyte");
-        Extractants = row.TextOrNull("extractants") is { } extractants ? [.. extractants.Split('|').Select(Enum.Parse<Extractant>)] : [];
+        Extractants = row.TextOrNull("extractants") is { } extractants
+            ? [.. extractants.Split('|').Select(Enum.Parse<Extractant>)]
+            : [];
         Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit");
         ManganeseIndex = row.TextOrNull("index") switch
         {

@@ -47,23 +47,46 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
 
         if (rule.Rows.All(r => r.SoilClass is not null) && (setting.SoilClass ?? report.SoilClass) is null)
         {
-            findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "The soil class")));
+            findings.Add(
+                FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "The soil class"))
+            );
             return Silent();
         }
 
-        return Answer(ApplicationRate.Zero, ApplicationRate.Zero, false, test is { } value ? $"the test is high enough ({Amounts.Print(value, 4)}), so none is needed" : "it does not apply here, so none is needed", test);
+        return Answer(
+            ApplicationRate.Zero,
+            ApplicationRate.Zero,
+            false,
+            test is { } value
+                ? $"the test is high enough ({Amounts.Print(value, 4)}), so none is needed"
+                : "it does not apply here, so none is needed",
+            test
+        );
     }
 
     private double? Test(SoilAnalyte analyte, SecondaryRuleRow row)
     {
         var readings = report.FindAll(analyte);
-        var reading = readings.FirstOrDefault(r => row.Extractants.IsEmpty || ReportReadings.IsAccepted(r.Extractant, row.Extractants));
+        var reading = readings.FirstOrDefault(r =>
+            row.Extractants.IsEmpty || ReportReadings.IsAccepted(r.Extractant, row.Extractants)
+        );
         if (reading is null)
         {
-            findings.Add(readings.IsEmpty
-                ? FindingCatalog.Create("nutrient-secondary-test-missing", ("rule", rule.Title), ("analyte", SoilWords.For(analyte)))
-                : FindingCatalog.Create("nutrient-secondary-test-not-accepted", ("rule", rule.Title), ("analyte", SoilWords.For(analyte)),
-                    ("wanted", SoilWords.Or(row.Extractants)), ("given", SoilWords.For(readings[0].Extractant))));
+            findings.Add(
+                readings.IsEmpty
+                    ? FindingCatalog.Create(
+                        "nutrient-secondary-test-missing",
+                        ("rule", rule.Title),
+                        ("analyte", SoilWords.For(analyte))
+                    )
+                    : FindingCatalog.Create(
+                        "nutrient-secondary-test-not-accepted",
+                        ("rule", rule.Title),
+                        ("analyte", SoilWords.For(analyte)),
+                        ("wanted", SoilWords.Or(row.Extractants)),
+                        ("given", SoilWords.For(readings[0].Extractant))
+                    )
+            );
             return null;
         }
 
@@ -72,8 +95,16 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         {
             value = reading.PrintedValue;
         }
-        else if (row.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre)
-            && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.KilogramsPerHectare or SoilTestUnit.OklahomaIndex))
+        else if (
+            row.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre)
+            && reading.Unit
+                is (
+                    SoilTestUnit.PartsPerMillion
+                    or SoilTestUnit.PoundsPerAcre
+                    or SoilTestUnit.KilogramsPerHectare
+                    or SoilTestUnit.OklahomaIndex
+                )
+        )
         {
             var conversion = reading.ConvertTo(row.Unit.Value, SampledSoil.Of(report));
             findings.AddRange(conversion.Findings);
@@ -81,8 +112,15 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         }
         else
         {
-            findings.Add(FindingCatalog.Create("nutrient-secondary-test-not-accepted", ("rule", rule.Title), ("analyte", SoilWords.For(analyte)),
-                ("wanted", SoilWords.For(row.Unit!.Value)), ("given", SoilWords.For(reading.Unit))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "nutrient-secondary-test-not-accepted",
+                    ("rule", rule.Title),
+                    ("analyte", SoilWords.For(analyte)),
+                    ("wanted", SoilWords.For(row.Unit!.Value)),
+                    ("given", SoilWords.For(reading.Unit))
+                )
+            );
             return null;
         }
 
@@ -93,7 +131,9 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
 
         if (report.WaterPh is not { } ph)
         {
-            findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "The water pH")));
+            findings.Add(
+                FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "The water pH"))
+            );
             return null;
         }
 
@@ -109,8 +149,14 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
 
     private bool Applies(SecondaryRuleRow row, double? test)
     {
-        bool testLow = test is not { } value || row.Holds(value)
-            || (row.Nutrient == PlantNutrient.Magnesium && setting.MagnesiumSaturation is { } saturation && saturation.Percent < MagnesiumLowPercent);
+        bool testLow =
+            test is not { } value
+            || row.Holds(value)
+            || (
+                row.Nutrient == PlantNutrient.Magnesium
+                && setting.MagnesiumSaturation is { } saturation
+                && saturation.Percent < MagnesiumLowPercent
+            );
         return testLow
             && !(row.PhAbove is { } above && report.WaterPh!.Value <= above)
             && !(row.OrganicMatterAtMostPercent is { } most && report.OrganicMatter!.Value.Percent > most)
@@ -137,9 +183,11 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         var to = ApplicationRate.FromPoundsPerAcre(Math.Max(0, high + shift));
         if (row.Nutrient == PlantNutrient.Boron)
         {
-            findings.Add(to > ApplicationRate.Zero
-                ? FindingCatalog.Create("nutrient-boron-toxicity", ("rate", Amounts.Print(to.PoundsPerAcre, 4)))
-                : FindingCatalog.Create("nutrient-boron-discouraged"));
+            findings.Add(
+                to > ApplicationRate.Zero
+                    ? FindingCatalog.Create("nutrient-boron-toxicity", ("rate", Amounts.Print(to.PoundsPerAcre, 4)))
+                    : FindingCatalog.Create("nutrient-boron-discouraged")
+            );
         }
 
         return Answer(from, to, to > ApplicationRate.Zero, reason, test);

@@ -21,7 +21,15 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
 
         if (capped < rate)
         {
-            findings.Add(FindingCatalog.Create("nutrient-yearly-cap", ("system", Name), ("nutrient", SoilWords.For(reading.Nutrient)), ("rate", Amounts.Print(rate, 1)), ("cap", Amounts.Print(capped, 4))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "nutrient-yearly-cap",
+                    ("system", Name),
+                    ("nutrient", SoilWords.For(reading.Nutrient)),
+                    ("rate", Amounts.Print(rate, 1)),
+                    ("cap", Amounts.Print(capped, 4))
+                )
+            );
         }
 
         var exact = ApplicationRate.FromPoundsPerAcre(capped);
@@ -31,7 +39,9 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
             Rate = exact,
             PublishedLow = exact,
             PublishedHigh = exact,
-            AsPrinted = parts.PrintedStep is { } step ? ApplicationRate.FromPoundsPerAcre(SystemMath.ToNearest(capped, step)) : null,
+            AsPrinted = parts.PrintedStep is { } step
+                ? ApplicationRate.FromPoundsPerAcre(SystemMath.ToNearest(capped, step))
+                : null,
             BuildUp = ApplicationRate.FromPoundsPerAcre(parts.BuildUp),
             Replacement = ApplicationRate.FromPoundsPerAcre(parts.Replaced),
             Rating = parts.Rating,
@@ -40,16 +50,38 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
             SourceIds = [.. parts.SourceIds.SelectMany(s => s.Split(';')).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),
             Work = () =>
-            [
-                new($"{SoilWords.For(reading.Nutrient)} build-up", parts.BuildUpFormula, string.Create(CultureInfo.InvariantCulture, $"{parts.BuildUpNumbers} = {parts.BuildUp:0.0} lb/ac"), parts.SourceIds[0]),
-                new($"{SoilWords.For(reading.Nutrient)} replacement", parts.ReplacementFormula, string.Create(CultureInfo.InvariantCulture, $"{parts.ReplacementNumbers} = {parts.Replaced:0.0} lb/ac"), parts.SourceIds[^1]),
-                new(SoilWords.For(reading.Nutrient), "build-up + replacement", string.Create(CultureInfo.InvariantCulture, $"{parts.BuildUp:0.0} + {parts.Replaced:0.0}{(capped < rate ? $", capped at {capped:0.#}" : "")} = {capped:0.0} lb/ac")),
-            ],
+                [
+                    new(
+                        $"{SoilWords.For(reading.Nutrient)} build-up",
+                        parts.BuildUpFormula,
+                        string.Create(CultureInfo.InvariantCulture, $"{parts.BuildUpNumbers} = {parts.BuildUp:0.0} lb/ac"),
+                        parts.SourceIds[0]
+                    ),
+                    new(
+                        $"{SoilWords.For(reading.Nutrient)} replacement",
+                        parts.ReplacementFormula,
+                        string.Create(CultureInfo.InvariantCulture, $"{parts.ReplacementNumbers} = {parts.Replaced:0.0} lb/ac"),
+                        parts.SourceIds[^1]
+                    ),
+                    new(
+                        SoilWords.For(reading.Nutrient),
+                        "build-up + replacement",
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"{parts.BuildUp:0.0} + {parts.Replaced:0.0}{(capped < rate ? $", capped at {capped:0.#}" : "")} = {capped:0.0} lb/ac"
+                        )
+                    ),
+                ],
         };
     }
 
-    private protected SystemAnswer RefuseForRemoval(SystemQuestion question, PlantNutrient nutrient) => Refuse(nutrient, question, "nutrient-fact-missing",
-        $"the crop is carried off, and this system prints no removal for {CropRows.WordsFor(question.Crop.Row)}: state the pounds that leave");
+    private protected SystemAnswer RefuseForRemoval(SystemQuestion question, PlantNutrient nutrient) =>
+        Refuse(
+            nutrient,
+            question,
+            "nutrient-fact-missing",
+            $"the crop is carried off, and this system prints no removal for {CropRows.WordsFor(question.Crop.Row)}: state the pounds that leave"
+        );
 
     /// <summary>The parts of a build-up answer and how each came about.</summary>
     internal sealed record Parts(double BuildUp, double Replaced, string Why, DataStatus Status, ImmutableArray<string> SourceIds)

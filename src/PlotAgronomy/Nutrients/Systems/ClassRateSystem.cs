@@ -9,39 +9,91 @@ namespace PlotAgronomy.Nutrients;
 internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
 {
     private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = new(() =>
-        CsvTable.Embedded("Nutrients/Data/class-rates.csv", "id", "system", "scale", "crop", "nutrient", "class_order", "rate_low", "rate_high", "rate_unit", "source_id", "locator", "status").Rows
-            .ToLookup(r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-                r => new ClassRate(r.Text("scale"), r.Integer("class_order"), r.Number("rate_low"), r.Number("rate_high"), r.Choice<ClassRateUnit>("rate_unit"), r.SourceId(), r.Status())));
+        CsvTable
+            .Embedded(
+                "Nutrients/Data/class-rates.csv",
+                "id",
+                "system",
+                "scale",
+                "crop",
+                "nutrient",
+                "class_order",
+                "rate_low",
+                "rate_high",
+                "rate_unit",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToLookup(
+                r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
+                r => new ClassRate(
+                    r.Text("scale"),
+                    r.Integer("class_order"),
+                    r.Number("rate_low"),
+                    r.Number("rate_high"),
+                    r.Choice<ClassRateUnit>("rate_unit"),
+                    r.SourceId(),
+                    r.Status()
+                )
+            )
+    );
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
         if (Id == "IA-2013" && reading.Nutrient == PlantNutrient.Potash && question.Setting.SampleMoisture is null)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its potassium classes differ for field-moist and for dried samples");
+            return Refuse(
+                reading.Nutrient,
+                question,
+                "nutrient-fact-missing",
+                "its potassium classes differ for field-moist and for dried samples"
+            );
         }
 
         var rates = Rates.Value[(Id, question.Crop.Row, reading.Nutrient)];
-        var scale = RatingTables.Of(Id).First(s => s.Analyte == reading.Reading.Analyte
-            && ReportReadings.IsAccepted(reading.Reading.Extractant, s.Extractants)
-            && s.Condition switch
-            {
-                ScaleCondition.FieldMoist => question.Setting.SampleMoisture == SampleMoisture.FieldMoist,
-                ScaleCondition.Dried => question.Setting.SampleMoisture == SampleMoisture.Dried,
-                _ => true,
-            });
+        var scale = RatingTables
+            .Of(Id)
+            .First(s =>
+                s.Analyte == reading.Reading.Analyte
+                && ReportReadings.IsAccepted(reading.Reading.Extractant, s.Extractants)
+                && s.Condition switch
+                {
+                    ScaleCondition.FieldMoist => question.Setting.SampleMoisture == SampleMoisture.FieldMoist,
+                    ScaleCondition.Dried => question.Setting.SampleMoisture == SampleMoisture.Dried,
+                    _ => true,
+                }
+            );
         if (reading.RatingOn(scale, Id) is not { } rating)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-beyond-printed-table", $"{reading.Words} lies above the last class it prints, where the rate is none already");
+            return Refuse(
+                reading.Nutrient,
+                question,
+                "nutrient-beyond-printed-table",
+                $"{reading.Words} lies above the last class it prints, where the rate is none already"
+            );
         }
 
         if (rates.FirstOrDefault(r => r.ScaleId == scale.Id && r.Order == rating.Class.Order) is not { } row)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-rates-not-held", $"{rating}: for a {scale.Scope} only the classes are in this library, not the rates", rating);
+            return Refuse(
+                reading.Nutrient,
+                question,
+                "nutrient-rates-not-held",
+                $"{rating}: for a {scale.Scope} only the classes are in this library, not the rates",
+                rating
+            );
         }
 
         if (row.Unit == ClassRateUnit.PoundsPerTonOfYield && question.Crop.Yield is null)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", $"{rating}; its rate is for each ton of yield hoped for, and no yield is assumed", rating);
+            return Refuse(
+                reading.Nutrient,
+                question,
+                "nutrient-fact-missing",
+                $"{rating}; its rate is for each ton of yield hoped for, and no yield is assumed",
+                rating
+            );
         }
 
         return NeedFrom(question, reading, rating, row);
@@ -61,12 +113,31 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
 
         if (isRange)
         {
-            findings.Add(FindingCatalog.Create("nutrient-range-only", ("system", Name), ("low", Amounts.Print(low, decimals: 1)), ("high", Amounts.Print(row.ToRate(row.High, yield), decimals: 1))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "nutrient-range-only",
+                    ("system", Name),
+                    ("low", Amounts.Print(low, decimals: 1)),
+                    ("high", Amounts.Print(row.ToRate(row.High, yield), decimals: 1))
+                )
+            );
         }
 
-        if (Philosophy == SystemPhilosophy.BuildUpAndMaintenance && rating.Name == "optimum" && !question.Crop.IsCarriedOff && row.Low > 0)
+        if (
+            Philosophy == SystemPhilosophy.BuildUpAndMaintenance
+            && rating.Name == "optimum"
+            && !question.Crop.IsCarriedOff
+            && row.Low > 0
+        )
         {
-            findings.Add(FindingCatalog.Create("nutrient-maintenance-printed", ("system", Name), ("rate", Amounts.Print(low, decimals: 1)), ("nutrient", SoilWords.For(reading.Nutrient))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "nutrient-maintenance-printed",
+                    ("system", Name),
+                    ("rate", Amounts.Print(low, decimals: 1)),
+                    ("nutrient", SoilWords.For(reading.Nutrient))
+                )
+            );
         }
 
         return new NutrientNeed
@@ -77,11 +148,20 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             PublishedHigh = row.ToRate(row.High, yield),
             IsLegalMaximum = isMaximum,
             Rating = rating,
-            Why = $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on {CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "")}.",
+            Why =
+                $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on {CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "")}.",
             Status = Statuses.WeakestOf(rating.Status, row.Status),
             SourceIds = [.. row.SourceId.Split(';').Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),
-            Work = () => [new(SoilWords.For(reading.Nutrient), $"rate printed for class {rating.Name}", row.WorkFor(yield), row.SourceId.Split(';')[0])],
+            Work = () =>
+                [
+                    new(
+                        SoilWords.For(reading.Nutrient),
+                        $"rate printed for class {rating.Name}",
+                        row.WorkFor(yield),
+                        row.SourceId.Split(';')[0]
+                    ),
+                ],
         };
     }
 
@@ -92,23 +172,45 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
         PoundsPerTonOfYield,
     }
 
-    private sealed record ClassRate(string ScaleId, int Order, double Low, double High, ClassRateUnit Unit, string SourceId, DataStatus Status)
+    private sealed record ClassRate(
+        string ScaleId,
+        int Order,
+        double Low,
+        double High,
+        ClassRateUnit Unit,
+        string SourceId,
+        DataStatus Status
+    )
     {
-        internal string Words => (High > Low ? $"{Amounts.Print(Low, 4)} to {Amounts.Print(High, 4)}" : Amounts.Print(Low, 4))
-            + Unit switch { ClassRateUnit.PoundsPerAcre => " lb/ac", ClassRateUnit.KilogramsPerHectare => " kg/ha at most", _ => " lb for each ton" };
+        internal string Words =>
+            (High > Low ? $"{Amounts.Print(Low, 4)} to {Amounts.Print(High, 4)}" : Amounts.Print(Low, 4))
+            + Unit switch
+            {
+                ClassRateUnit.PoundsPerAcre => " lb/ac",
+                ClassRateUnit.KilogramsPerHectare => " kg/ha at most",
+                _ => " lb for each ton",
+            };
 
-        internal ApplicationRate ToRate(double printed, double yield) => Unit switch
-        {
-            ClassRateUnit.KilogramsPerHectare => ApplicationRate.FromKilogramsPerHectare(printed),
-            ClassRateUnit.PoundsPerTonOfYield => ApplicationRate.FromPoundsPerAcre(printed * yield),
-            _ => ApplicationRate.FromPoundsPerAcre(printed),
-        };
+        internal ApplicationRate ToRate(double printed, double yield) =>
+            Unit switch
+            {
+                ClassRateUnit.KilogramsPerHectare => ApplicationRate.FromKilogramsPerHectare(printed),
+                ClassRateUnit.PoundsPerTonOfYield => ApplicationRate.FromPoundsPerAcre(printed * yield),
+                _ => ApplicationRate.FromPoundsPerAcre(printed),
+            };
 
-        internal string WorkFor(double yield) => Unit switch
-        {
-            ClassRateUnit.PoundsPerTonOfYield => string.Create(CultureInfo.InvariantCulture, $"{Low} to {High} lb/ton x {yield:0.###} ton/ac = {Low * yield:0.0} to {High * yield:0.0} lb/ac"),
-            ClassRateUnit.KilogramsPerHectare => string.Create(CultureInfo.InvariantCulture, $"at most {Low} kg/ha = {ToRate(Low, yield).PoundsPerAcre:0.0} lb/ac"),
-            _ => string.Create(CultureInfo.InvariantCulture, $"{Low} lb/ac"),
-        };
+        internal string WorkFor(double yield) =>
+            Unit switch
+            {
+                ClassRateUnit.PoundsPerTonOfYield => string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Low} to {High} lb/ton x {yield:0.###} ton/ac = {Low * yield:0.0} to {High * yield:0.0} lb/ac"
+                ),
+                ClassRateUnit.KilogramsPerHectare => string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"at most {Low} kg/ha = {ToRate(Low, yield).PoundsPerAcre:0.0} lb/ac"
+                ),
+                _ => string.Create(CultureInfo.InvariantCulture, $"{Low} lb/ac"),
+            };
     }
 }

@@ -11,9 +11,14 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
         var group = isPotash ? question.Setting.ExchangeCapacityGroup : question.Setting.PhosphorusSupply;
         if (group is null || (isPotash && group == SoilSupply.Medium))
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", isPotash
-                ? "its potassium goal asks whether the soil counts as low or high in exchange capacity"
-                : "its phosphorus goal asks for the phosphorus-supplying power of the soil (low, medium or high)");
+            return Refuse(
+                reading.Nutrient,
+                question,
+                "nutrient-fact-missing",
+                isPotash
+                    ? "its potassium goal asks whether the soil counts as low or high in exchange capacity"
+                    : "its phosphorus goal asks for the phosphorus-supplying power of the soil (low, medium or high)"
+            );
         }
 
         if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
@@ -26,29 +31,53 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
         var limit = SystemConstants.Find($"IL-{letter}-limit-{group}");
         var factor = SystemConstants.Find($"IL-{letter}-factor");
         var years = SystemConstants.Find("IL-years");
-        double times = !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? SystemConstants.Value("IL-wheat-maintenance") : 1;
+        double times =
+            !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? SystemConstants.Value("IL-wheat-maintenance") : 1;
         double buildUp = SystemMath.LinearBuildUp(reading.Value, goal, factor / years);
         bool isAboveLimit = reading.Value > limit;
         double replaced = isAboveLimit ? 0 : replacement.Pounds * times;
         bool builds = buildUp > 0;
-        var scale = LimitScale.Of($"IL-{letter}", reading, question.Crop.Row, $"goal {Amounts.Print(goal, 4)}, limit {Amounts.Print(limit, 4)} lb/ac",
-            Statuses.WeakestOf(goal.Status, limit.Status), $"{goal.SourceId};{limit.SourceId}",
-            [("build-up", goal, false), ("maintenance", limit, true)], "none");
+        var scale = LimitScale.Of(
+            $"IL-{letter}",
+            reading,
+            question.Crop.Row,
+            $"goal {Amounts.Print(goal, 4)}, limit {Amounts.Print(limit, 4)} lb/ac",
+            Statuses.WeakestOf(goal.Status, limit.Status),
+            $"{goal.SourceId};{limit.SourceId}",
+            [("build-up", goal, false), ("maintenance", limit, true)],
+            "none"
+        );
 
-        return Need(question, reading, new Parts(buildUp, replaced,
-            builds ? $"{reading.Subject} is below the goal of {reading.Limit(goal)}, so a quarter of the build-up is due this year; {replacement.PutBack}."
-                : isAboveLimit ? $"{reading.Subject} is above the limit of {reading.Limit(limit)}, so none is needed."
-                : $"{reading.Subject} lies between the goal of {reading.Limit(goal)} and the limit of {reading.Limit(limit)}; {replacement.PutBack}.",
-            Statuses.WeakestOf(builds ? Statuses.WeakestOf(goal.Status, factor.Status) : Statuses.WeakestOf(goal.Status, limit.Status), replacement.Status),
-            [.. factor.SourceId.Split(';'), .. goal.SourceId.Split(';'), replacement.SourceId ?? goal.SourceId])
-        {
-            Rating = reading.RatingOn(scale, Id),
-            BuildUpFormula = $"(goal - test) x {Amounts.Print(factor, 4)} / {Amounts.Print(years, 4)} years",
-            BuildUpNumbers = builds
-                ? string.Create(CultureInfo.InvariantCulture, $"({goal.Value} - {reading.Value:0.##}) x {factor.Value} / {years.Value}")
-                : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {goal.Value}"),
-            ReplacementFormula = times > 1 ? "yield x removal x 1.5, up to the limit" : "yield x removal, up to the limit",
-            ReplacementNumbers = isAboveLimit ? $"above {Amounts.Print(limit, 4)}" : $"{replacement.Words}{(times > 1 ? $" x {Amounts.Print(times, 4)}" : "")}",
-        });
+        return Need(
+            question,
+            reading,
+            new Parts(
+                buildUp,
+                replaced,
+                builds
+                        ? $"{reading.Subject} is below the goal of {reading.Limit(goal)}, so a quarter of the build-up is due this year; {replacement.PutBack}."
+                    : isAboveLimit ? $"{reading.Subject} is above the limit of {reading.Limit(limit)}, so none is needed."
+                    : $"{reading.Subject} lies between the goal of {reading.Limit(goal)} and the limit of {reading.Limit(limit)}; {replacement.PutBack}.",
+                Statuses.WeakestOf(
+                    builds ? Statuses.WeakestOf(goal.Status, factor.Status) : Statuses.WeakestOf(goal.Status, limit.Status),
+                    replacement.Status
+                ),
+                [.. factor.SourceId.Split(';'), .. goal.SourceId.Split(';'), replacement.SourceId ?? goal.SourceId]
+            )
+            {
+                Rating = reading.RatingOn(scale, Id),
+                BuildUpFormula = $"(goal - test) x {Amounts.Print(factor, 4)} / {Amounts.Print(years, 4)} years",
+                BuildUpNumbers = builds
+                    ? string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"({goal.Value} - {reading.Value:0.##}) x {factor.Value} / {years.Value}"
+                    )
+                    : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {goal.Value}"),
+                ReplacementFormula = times > 1 ? "yield x removal x 1.5, up to the limit" : "yield x removal, up to the limit",
+                ReplacementNumbers = isAboveLimit
+                    ? $"above {Amounts.Print(limit, 4)}"
+                    : $"{replacement.Words}{(times > 1 ? $" x {Amounts.Print(times, 4)}" : "")}",
+            }
+        );
     }
 }

@@ -6,8 +6,16 @@ namespace PlotAgronomy.Nutrients;
 internal static class LimitScale
 {
     /// <summary>Classes below each limit in turn, and a last one open above.</summary>
-    internal static RatingScale Of(string id, DomainReading reading, CropRow crop, string scope, DataStatus status, string sourceId,
-        ImmutableArray<(string Name, double High, bool HighIncluded)> limited, string openClass)
+    internal static RatingScale Of(
+        string id,
+        DomainReading reading,
+        CropRow crop,
+        string scope,
+        DataStatus status,
+        string sourceId,
+        ImmutableArray<(string Name, double High, bool HighIncluded)> limited,
+        string openClass
+    )
     {
         var classes = ImmutableArray.CreateBuilder<RatingClass>();
         double start = 0;
@@ -32,17 +40,18 @@ internal static class LimitScale
             SourceIds = [.. sourceId.Split(';')],
         };
 
-        RatingClass Class(string name, double? high, bool included) => new()
-        {
-            Order = classes.Count + 1,
-            Name = name,
-            PrintedLow = start,
-            PrintedHigh = high,
-            HighIncluded = included,
-            StartsAt = start,
-            StartIncluded = startIncluded,
-            Status = status,
-            SourceId = sourceId,
-        };
+        RatingClass Class(string name, double? high, bool included) =>
+            new()
+            {
+                Order = classes.Count + 1,
+                Name = name,
+                PrintedLow = start,
+                PrintedHigh = high,
+                HighIncluded = included,
+                StartsAt = start,
+                StartIncluded = startIncluded,
+                Status = status,
+                SourceId = sourceId,
+            };
     }
 }

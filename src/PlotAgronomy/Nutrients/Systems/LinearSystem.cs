@@ -9,37 +9,108 @@ namespace PlotAgronomy.Nutrients;
 internal sealed class LinearSystem(string id) : RecommendationSystem(id)
 {
     private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), Equation>> Equations = new(() =>
-        CsvTable.Embedded("Nutrients/Data/linear-equations.csv", "id", "system", "crop", "nutrient", "extractants", "unit", "constant", "per_yield", "per_test", "per_yield_and_test", "zero_above_test", "least_rate_lb_per_acre", "source_id", "locator", "status").Rows
-            .ToLookup(r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")), r => new Equation(
-                RatingTables.Choices<Extractant>(r.Text("extractants")), r.Number("constant"), r.Number("per_yield"), r.Number("per_test"), r.Number("per_yield_and_test"),
-                r.NumberOrNull("zero_above_test"), r.NumberOrNull("least_rate_lb_per_acre") ?? 0, r.SourceId(), r.Status())));
+        CsvTable
+            .Embedded(
+                "Nutrients/Data/linear-equations.csv",
+                "id",
+                "system",
+                "crop",
+                "nutrient",
+                "extractants",
+                "unit",
+                "constant",
+                "per_yield",
+                "per_test",
+                "per_yield_and_test",
+                "zero_above_test",
+                "least_rate_lb_per_acre",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToLookup(
+                r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
+                r => new Equation(
+                    RatingTables.Choices<Extractant>(r.Text("extractants")),
+                    r.Number("constant"),
+                    r.Number("per_yield"),
+                    r.Number("per_test"),
+                    r.Number("per_yield_and_test"),
+                    r.NumberOrNull("zero_above_test"),
+                    r.NumberOrNull("least_rate_lb_per_acre") ?? 0,
+                    r.SourceId(),
+                    r.Status()
+                )
+            )
+    );
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
-        var equation = Equations.Value[(Id, question.Crop.Row, reading.Nutrient)].First(e => ReportReadings.IsAccepted(reading.Reading.Extractant, e.Extractants));
+        var equation = Equations
+            .Value[(Id, question.Crop.Row, reading.Nutrient)]
+            .First(e => ReportReadings.IsAccepted(reading.Reading.Extractant, e.Extractants));
         if (equation.AsksForYield && question.Crop.Yield is null)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its equation asks for the yield hoped for, and none is assumed");
+            return Refuse(
+                reading.Nutrient,
+                question,
+                "nutrient-fact-missing",
+                "its equation asks for the yield hoped for, and none is assumed"
+            );
         }
 
         double yield = question.Crop.Yield?.PerAcre ?? 0;
-        double raw = SystemMath.Linear(equation.Constant, equation.PerYield, equation.PerTest, equation.PerBoth, yield, reading.Value);
+        double raw = SystemMath.Linear(
+            equation.Constant,
+            equation.PerYield,
+            equation.PerTest,
+            equation.PerBoth,
+            yield,
+            reading.Value
+        );
         bool isAboveLimit = reading.Value > equation.ZeroAbove;
         double rate = isAboveLimit ? 0 : Math.Max(equation.LeastRate, Math.Max(0, raw));
-        var scale = LimitScale.Of($"{Id}-{question.Crop.Row}-{reading.Nutrient}", reading, question.Crop.Row, CropRows.WordsFor(question.Crop.Row), equation.Status, equation.SourceId,
-            [("responsive", equation.ZeroAbove, true)], "not responsive");
-        return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
-            rate == 0 ? $"{reading.Subject} is at or beyond {reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
+        var scale = LimitScale.Of(
+            $"{Id}-{question.Crop.Row}-{reading.Nutrient}",
+            reading,
+            question.Crop.Row,
+            CropRows.WordsFor(question.Crop.Row),
+            equation.Status,
+            equation.SourceId,
+            [("responsive", equation.ZeroAbove, true)],
+            "not responsive"
+        );
+        return SufficiencyNeed.Of(
+            reading,
+            rate,
+            reading.RatingOn(scale, Id),
+            rate == 0
+                ? $"{reading.Subject} is at or beyond {reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
                 : $"{reading.Subject} does not pass {reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this much{(equation.AsksForYield ? $" for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
-            equation.Status, [.. equation.SourceId.Split(';')], "constant + a x yield + b x test + c x yield x test, within its limits", equation.Work(yield, reading.Value) + Held(equation, raw, rate, isAboveLimit));
+            equation.Status,
+            [.. equation.SourceId.Split(';')],
+            "constant + a x yield + b x test + c x yield x test, within its limits",
+            equation.Work(yield, reading.Value) + Held(equation, raw, rate, isAboveLimit)
+        );
     }
 
     /// <summary>Says what the sum itself gives where the advice is held at a limit.</summary>
-    private static string Held(Equation equation, double raw, double rate, bool isAboveLimit) => rate == raw ? ""
-        : $" = {Amounts.Print(raw, 1)}, {(isAboveLimit ? $"none above {Amounts.Print(equation.ZeroAbove, 1)}" : rate > 0 ? $"at least {Amounts.Print(equation.LeastRate, 1)}" : "not below 0")}";
+    private static string Held(Equation equation, double raw, double rate, bool isAboveLimit) =>
+        rate == raw
+            ? ""
+            : $" = {Amounts.Print(raw, 1)}, {(isAboveLimit ? $"none above {Amounts.Print(equation.ZeroAbove, 1)}" : rate > 0 ? $"at least {Amounts.Print(equation.LeastRate, 1)}" : "not below 0")}";
 
-    private sealed record Equation(ImmutableArray<Extractant> Extractants, double Constant, double PerYield, double PerTest, double PerBoth,
-        double? PrintedLimit, double LeastRate, string SourceId, DataStatus Status)
+    private sealed record Equation(
+        ImmutableArray<Extractant> Extractants,
+        double Constant,
+        double PerYield,
+        double PerTest,
+        double PerBoth,
+        double? PrintedLimit,
+        double LeastRate,
+        string SourceId,
+        DataStatus Status
+    )
     {
         internal bool AsksForYield => PerYield != 0 || PerBoth != 0;
 
@@ -52,11 +123,17 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
                 Term(Constant, ""),
                 Term(PerYield, string.Create(CultureInfo.InvariantCulture, $" x {yield:0.###}")),
                 Term(PerTest, string.Create(CultureInfo.InvariantCulture, $" x {test:0.###}")),
-                Term(PerBoth, string.Create(CultureInfo.InvariantCulture, $" x {yield:0.###} x {test:0.###}")));
+                Term(PerBoth, string.Create(CultureInfo.InvariantCulture, $" x {yield:0.###} x {test:0.###}"))
+            );
             return sum.StartsWith(" + ", StringComparison.Ordinal) ? sum[3..] : sum;
         }
 
-        private static string Term(double coefficient, string factors) => coefficient == 0 ? ""
-            : string.Create(CultureInfo.InvariantCulture, $" {(coefficient < 0 ? "-" : "+")} {Math.Abs(coefficient)}{factors}");
+        private static string Term(double coefficient, string factors) =>
+            coefficient == 0
+                ? ""
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $" {(coefficient < 0 ? "-" : "+")} {Math.Abs(coefficient)}{factors}"
+                );
     }
 }

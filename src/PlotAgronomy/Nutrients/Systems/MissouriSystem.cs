@@ -12,14 +12,24 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         if (isPotash && question.CecPer100Grams is null)
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", "its potassium target is computed from the cation exchange capacity");
+            return Refuse(
+                reading.Nutrient,
+                question,
+                "nutrient-fact-missing",
+                "its potassium target is computed from the cation exchange capacity"
+            );
         }
 
         double longYears = SystemConstants.Value("MO-years-long");
         double years = isPotash ? longYears : question.Setting.BuildUpYears ?? longYears;
         if (years != longYears && years != SystemConstants.Value("MO-P-years-short"))
         {
-            return Refuse(reading.Nutrient, question, "nutrient-fact-missing", $"it builds up over 4 or 8 years, not {Amounts.Print(years, 4)}");
+            return Refuse(
+                reading.Nutrient,
+                question,
+                "nutrient-fact-missing",
+                $"it builds up over 4 or 8 years, not {Amounts.Print(years, 4)}"
+            );
         }
 
         if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
@@ -28,29 +38,65 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
         }
 
         bool isPasture = question.Crop.Row == CropRow.GrassPasture;
-        var targetBase = SystemConstants.Find(isPotash ? isPasture ? "MO-K-target-base-pasture" : "MO-K-target-base-row" : "MO-P-target");
-        double target = isPotash ? targetBase + (SystemConstants.Value("MO-K-target-per-cec") * question.CecPer100Grams!.Value) : targetBase;
+        var targetBase = SystemConstants.Find(
+            isPotash
+                ? isPasture
+                    ? "MO-K-target-base-pasture"
+                    : "MO-K-target-base-row"
+                : "MO-P-target"
+        );
+        double target = isPotash
+            ? targetBase + (SystemConstants.Value("MO-K-target-per-cec") * question.CecPer100Grams!.Value)
+            : targetBase;
         var factor = SystemConstants.Find(isPotash ? "MO-K-factor" : "MO-P-factor");
         double buildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years);
         bool builds = reading.Value < target;
-        var scale = LimitScale.Of($"MO-{reading.Nutrient}", reading, question.Crop.Row, $"target {Amounts.Print(target, 4)} lb/ac", targetBase.Status, targetBase.SourceId,
-            [("below target", target, false)], "at or above target");
+        var scale = LimitScale.Of(
+            $"MO-{reading.Nutrient}",
+            reading,
+            question.Crop.Row,
+            $"target {Amounts.Print(target, 4)} lb/ac",
+            targetBase.Status,
+            targetBase.SourceId,
+            [("below target", target, false)],
+            "at or above target"
+        );
 
-        return Need(question, reading, new Parts(buildUp, replacement.Pounds,
-            builds
-                ? $"{reading.Subject} is below the target of {reading.Limit(target)}, so {(years == longYears ? "an eighth" : "a quarter")} of the build-up is due this year; {replacement.PutBack}."
-                : $"{reading.Subject} is at or above the target of {reading.Limit(target)}, so no build-up is due; {replacement.PutBack}.",
-            Statuses.WeakestOf(targetBase.Status, builds ? factor.Status : DataStatus.Read, replacement.Status),
-            [.. factor.SourceId.Split(';'), .. targetBase.SourceId.Split(';'), replacement.SourceId ?? factor.SourceId])
-        {
-            Rating = reading.RatingOn(scale, Id),
-            BuildUpFormula = $"{Amounts.Print(factor, 4)} x (sqrt(target) - sqrt(test)) / years",
-            BuildUpNumbers = builds
-                ? string.Create(CultureInfo.InvariantCulture, $"{factor.Value} x (sqrt({target:0.##}) - sqrt({reading.Value:0.##})) / {years}")
-                : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {target:0.##}"),
-            ReplacementFormula = "removal stated by the caller",
-            ReplacementNumbers = replacement.Words,
-            Findings = !builds && replacement.IsCarriedOff ? [FindingCatalog.Create("nutrient-no-upper-limit", ("system", Name), ("nutrient", SoilWords.For(reading.Nutrient)))] : [],
-        });
+        return Need(
+            question,
+            reading,
+            new Parts(
+                buildUp,
+                replacement.Pounds,
+                builds
+                    ? $"{reading.Subject} is below the target of {reading.Limit(target)}, so {(years == longYears ? "an eighth" : "a quarter")} of the build-up is due this year; {replacement.PutBack}."
+                    : $"{reading.Subject} is at or above the target of {reading.Limit(target)}, so no build-up is due; {replacement.PutBack}.",
+                Statuses.WeakestOf(targetBase.Status, builds ? factor.Status : DataStatus.Read, replacement.Status),
+                [.. factor.SourceId.Split(';'), .. targetBase.SourceId.Split(';'), replacement.SourceId ?? factor.SourceId]
+            )
+            {
+                Rating = reading.RatingOn(scale, Id),
+                BuildUpFormula = $"{Amounts.Print(factor, 4)} x (sqrt(target) - sqrt(test)) / years",
+                BuildUpNumbers = builds
+                    ? string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{factor.Value} x (sqrt({target:0.##}) - sqrt({reading.Value:0.##})) / {years}"
+                    )
+                    : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {target:0.##}"),
+                ReplacementFormula = "removal stated by the caller",
+                ReplacementNumbers = replacement.Words,
+                Findings =
+                    !builds && replacement.IsCarriedOff
+                        ?
+                        [
+                            FindingCatalog.Create(
+                                "nutrient-no-upper-limit",
+                                ("system", Name),
+                                ("nutrient", SoilWords.For(reading.Nutrient))
+                            ),
+                        ]
+                        : [],
+            }
+        );
     }
 }

@@ -9,14 +9,30 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>rate = a I^2 - b I + c, held at zero from the first zero on; printed advice is the rate plus or minus 10 lb/ac.</summary>
 internal sealed class NorthCarolinaSystem : RecommendationSystem
 {
-    private static readonly Lazy<FrozenDictionary<(CropRow, SoilClass, PlantNutrient), (int Equation, double Range, DataStatus Status)>> Rows = new(() =>
-        CsvTable.Embedded("Nutrients/Data/nc-rows.csv", "id", "crop", "soil_class", "nutrient", "equation", "printed_range_lb_per_acre", "source_id", "locator", "status").Rows
-            .ToFrozenDictionary(r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
-                r => (r.Integer("equation"), r.Number("printed_range_lb_per_acre"), r.Status())));
+    private static readonly Lazy<
+        FrozenDictionary<(CropRow, SoilClass, PlantNutrient), (int Equation, double Range, DataStatus Status)>
+    > Rows = new(() =>
+        CsvTable
+            .Embedded(
+                "Nutrients/Data/nc-rows.csv",
+                "id",
+                "crop",
+                "soil_class",
+                "nutrient",
+                "equation",
+                "printed_range_lb_per_acre",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.ToFrozenDictionary(
+                r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
+                r => (r.Integer("equation"), r.Number("printed_range_lb_per_acre"), r.Status())
+            )
+    );
 
-    internal NorthCarolinaSystem() : base("NC")
-    {
-    }
+    internal NorthCarolinaSystem()
+        : base("NC") { }
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
@@ -35,8 +51,17 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
 
         if (rate == 0 && raw > 0)
         {
-            findings.Add(FindingCatalog.Create("nutrient-curve-turns-up", ("system", Name), ("nutrient", SoilWords.For(reading.Nutrient)), ("equation", Invariant(number)),
-                ("index", Amounts.Print(reading.Value, 4)), ("raw", Amounts.Print(raw, 1)), ("zero", Amounts.Print(equation.StopsAt, 1))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "nutrient-curve-turns-up",
+                    ("system", Name),
+                    ("nutrient", SoilWords.For(reading.Nutrient)),
+                    ("equation", Invariant(number)),
+                    ("index", Amounts.Print(reading.Value, 4)),
+                    ("raw", Amounts.Print(raw, 1)),
+                    ("zero", Amounts.Print(equation.StopsAt, 1))
+                )
+            );
         }
 
         return new NutrientNeed
@@ -46,18 +71,25 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
             PublishedLow = ApplicationRate.FromPoundsPerAcre(Math.Max(0, rate - range)),
             PublishedHigh = ApplicationRate.FromPoundsPerAcre(rate == 0 ? 0 : rate + range),
             Rating = rating,
-            Why = rate == 0
-                ? $"{reading.Subject} is at or beyond {reading.Limit(equation.StopsAt, 1)}, where the state's equation {Invariant(number)} ends, so none is needed."
-                : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {Invariant(number)} for {SoilWords.For(soilClass)} soil this much is due, give or take {Amounts.Print(range, 4)} lb/ac.",
+            Why =
+                rate == 0
+                    ? $"{reading.Subject} is at or beyond {reading.Limit(equation.StopsAt, 1)}, where the state's equation {Invariant(number)} ends, so none is needed."
+                    : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {Invariant(number)} for {SoilWords.For(soilClass)} soil this much is due, give or take {Amounts.Print(range, 4)} lb/ac.",
             Status = status,
             SourceIds = ["SOIL-NC1", "SOIL-NC2"],
             Findings = findings.ToImmutable(),
             Work = () =>
-            [
-                new(SoilWords.For(reading.Nutrient), "a I^2 - b I + c, none from the first zero on",
-                    string.Create(CultureInfo.InvariantCulture, $"{equation.A} x {reading.Value:0.####}^2 - {equation.B} x {reading.Value:0.####} + {equation.C} = {raw:0.0}{(rate == raw ? "" : $", beyond index {equation.StopsAt:0.0}: 0")} lb/ac"),
-                    "SOIL-NC1"),
-            ],
+                [
+                    new(
+                        SoilWords.For(reading.Nutrient),
+                        "a I^2 - b I + c, none from the first zero on",
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"{equation.A} x {reading.Value:0.####}^2 - {equation.B} x {reading.Value:0.####} + {equation.C} = {raw:0.0}{(rate == raw ? "" : $", beyond index {equation.StopsAt:0.0}: 0")} lb/ac"
+                        ),
+                        "SOIL-NC1"
+                    ),
+                ],
         };
     }
 

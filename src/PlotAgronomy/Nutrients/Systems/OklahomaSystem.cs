@@ -6,9 +6,25 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Straight lines between the printed points of index and requirement; none from the last point on.</summary>
 internal sealed class OklahomaSystem() : RecommendationSystem("OK")
 {
-    private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, DataStatus Status)>> Points = new(() =>
-        CsvTable.Embedded("Nutrients/Data/ok-points.csv", "id", "crop", "nutrient", "index", "rate_lb_per_acre", "source_id", "locator", "status").Rows
-            .ToLookup(r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")), r => (r.Number("index"), r.Number("rate_lb_per_acre"), r.Status())));
+    private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, DataStatus Status)>> Points = new(
+        () =>
+            CsvTable
+                .Embedded(
+                    "Nutrients/Data/ok-points.csv",
+                    "id",
+                    "crop",
+                    "nutrient",
+                    "index",
+                    "rate_lb_per_acre",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.ToLookup(
+                    r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
+                    r => (r.Number("index"), r.Number("rate_lb_per_acre"), r.Status())
+                )
+    );
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
@@ -16,26 +32,54 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
         var points = Points.Value[(row, reading.Nutrient)].ToImmutableArray();
         double rate = SystemMath.BetweenPoints(reading.Value, [.. points.Select(p => (p.Index, p.Rate))]);
         var end = points[^1];
-        var scale = LimitScale.Of($"OK-{row}-{reading.Nutrient}", reading, row, $"{CropRows.WordsFor(row)}, sufficient at index {Amounts.Print(end.Index, 4)}",
-            end.Status, "SOIL-OK1", [("not sufficient", end.Index, false)], "sufficient");
+        var scale = LimitScale.Of(
+            $"OK-{row}-{reading.Nutrient}",
+            reading,
+            row,
+            $"{CropRows.WordsFor(row)}, sufficient at index {Amounts.Print(end.Index, 4)}",
+            end.Status,
+            "SOIL-OK1",
+            [("not sufficient", end.Index, false)],
+            "sufficient"
+        );
         bool isEnough = reading.Value >= end.Index;
-        return SufficiencyNeed.Of(reading, rate, reading.RatingOn(scale, Id),
-            isEnough ? $"{reading.Subject} is at or above {reading.Limit(end.Index)}, where the soil itself feeds a full crop, so none is needed."
+        return SufficiencyNeed.Of(
+            reading,
+            rate,
+            reading.RatingOn(scale, Id),
+            isEnough
+                ? $"{reading.Subject} is at or above {reading.Limit(end.Index)}, where the soil itself feeds a full crop, so none is needed."
                 : $"{reading.Subject} is below {reading.Limit(end.Index)}; the rate is read between the printed points for {CropRows.WordsFor(row)}.",
-            isEnough ? end.Status : DataStatus.Memory, ["SOIL-OK1", "SOIL-OK4"],
-            "straight line between the printed points", WorkOf(reading.Value, points), AcidSoil(question, reading));
+            isEnough ? end.Status : DataStatus.Memory,
+            ["SOIL-OK1", "SOIL-OK4"],
+            "straight line between the printed points",
+            WorkOf(reading.Value, points),
+            AcidSoil(question, reading)
+        );
     }
 
     /// <summary>On acid soil without lime wheat is helped by phosphate banded with the seed: said, not added. Source SOIL-OK3.</summary>
     private static ImmutableArray<Finding> AcidSoil(SystemQuestion question, DomainReading reading) =>
-        reading.Nutrient == PlantNutrient.Phosphate && question.Crop.Row == CropRow.Wheat && question.Report.WaterPh is { } ph && ph.Value < SystemConstants.Value("OK-acid-pH")
-            ? [FindingCatalog.Create("nutrient-acid-soil-phosphate", ("ph", Amounts.Print(ph.Value, 1)), ("limit", Amounts.Print(SystemConstants.Value("OK-acid-pH"), 1)), ("rate", Amounts.Print(SystemConstants.Value("OK-acid-band"), 4)))]
+        reading.Nutrient == PlantNutrient.Phosphate
+        && question.Crop.Row == CropRow.Wheat
+        && question.Report.WaterPh is { } ph
+        && ph.Value < SystemConstants.Value("OK-acid-pH")
+            ?
+            [
+                FindingCatalog.Create(
+                    "nutrient-acid-soil-phosphate",
+                    ("ph", Amounts.Print(ph.Value, 1)),
+                    ("limit", Amounts.Print(SystemConstants.Value("OK-acid-pH"), 1)),
+                    ("rate", Amounts.Print(SystemConstants.Value("OK-acid-band"), 4))
+                ),
+            ]
             : [];
 
     private static string WorkOf(double index, ImmutableArray<(double Index, double Rate, DataStatus Status)> points)
     {
         int above = points.ToList().FindIndex(p => index < p.Index);
-        return above < 0 ? $"index {Amounts.Print(index, 4)} at or above {Amounts.Print(points[^1].Index, 4)}"
+        return above < 0
+            ? $"index {Amounts.Print(index, 4)} at or above {Amounts.Print(points[^1].Index, 4)}"
             : $"index {Amounts.Print(index, 4)} between {Amounts.Print(points[above - 1].Index, 4)} ({Amounts.Print(points[above - 1].Rate, 4)} lb) and {Amounts.Print(points[above].Index, 4)} ({Amounts.Print(points[above].Rate, 4)} lb)";
     }
 }

@@ -6,23 +6,24 @@ namespace PlotAgronomy.Nutrients;
 public static class RecommendationSystems
 {
     private static readonly Lazy<ImmutableArray<RecommendationSystem>> Systems = new(() =>
-    [
-        new NorthCarolinaSystem(),
-        new SouthCarolinaSystem(),
-        new TriState2020System(),
-        new TriState1995System(),
-        new MissouriSystem(),
-        new IllinoisSystem(),
-        new OklahomaSystem(),
-        new LinearSystem("KS"),
-        new LinearSystem("SD"),
-        new LinearSystem("ND-2017"),
-        new ClassRateSystem("IA-2013"),
-        new NebraskaSystem(),
-        new LinearSystem("NE-OLD"),
-        new ClassRateSystem("MT"),
-        new ClassRateSystem("NI"),
-    ]);
+        [
+            new NorthCarolinaSystem(),
+            new SouthCarolinaSystem(),
+            new TriState2020System(),
+            new TriState1995System(),
+            new MissouriSystem(),
+            new IllinoisSystem(),
+            new OklahomaSystem(),
+            new LinearSystem("KS"),
+            new LinearSystem("SD"),
+            new LinearSystem("ND-2017"),
+            new ClassRateSystem("IA-2013"),
+            new NebraskaSystem(),
+            new LinearSystem("NE-OLD"),
+            new ClassRateSystem("MT"),
+            new ClassRateSystem("NI"),
+        ]
+    );
 
     /// <summary>Gets every system.</summary>
     public static ImmutableArray<RecommendationSystem> All => Systems.Value;
@@ -79,6 +80,9 @@ public static class RecommendationSystems
     public static RecommendationSystem Find(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return All.FirstOrDefault(s => s.Id == id) ?? throw new KeyNotFoundException($"No recommendation system has the id '{id}'. Known: {string.Join(", ", All.Select(s => s.Id))}.");
+        return All.FirstOrDefault(s => s.Id == id)
+            ?? throw new KeyNotFoundException(
+                $"No recommendation system has the id '{id}'. Known: {string.Join(", ", All.Select(s => s.Id))}."
+            );
     }
 }

@@ -6,8 +6,17 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The answer of a system that gives one figure and no parts.</summary>
 internal static class SufficiencyNeed
 {
-    internal static NutrientNeed Of(DomainReading reading, double pounds, NutrientRating? rating, string why, DataStatus status,
-        ImmutableArray<string> sourceIds, string formula, string numbers, params ImmutableArray<Finding> findings)
+    internal static NutrientNeed Of(
+        DomainReading reading,
+        double pounds,
+        NutrientRating? rating,
+        string why,
+        DataStatus status,
+        ImmutableArray<string> sourceIds,
+        string formula,
+        string numbers,
+        params ImmutableArray<Finding> findings
+    )
     {
         var rate = ApplicationRate.FromPoundsPerAcre(pounds);
         return new NutrientNeed
@@ -21,7 +30,8 @@ internal static class SufficiencyNeed
             Status = status,
             SourceIds = sourceIds,
             Findings = findings,
-            Work = () => [new(SoilWords.For(reading.Nutrient), formula, $"{numbers} = {Amounts.Print(pounds, 1)} lb/ac", sourceIds[0])],
+            Work = () =>
+                [new(SoilWords.For(reading.Nutrient), formula, $"{numbers} = {Amounts.Print(pounds, 1)} lb/ac", sourceIds[0])],
         };
     }
 }

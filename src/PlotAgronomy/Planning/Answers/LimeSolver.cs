@@ -20,7 +20,9 @@ internal static class LimeSolver
         var computed = plan.LimeMethod.NeedFor(plan.Report, targetPh, plan.EarlierLime);
         var printed = plan.Printed?.Lime;
         var sample = LimeSample.From(plan.Report);
-        var weak = WeaklyBufferedLime.AppliesTo(sample, targetPh) ? WeaklyBufferedLime.For(sample, targetPh, plan.LimeMethod) : null;
+        var weak = WeaklyBufferedLime.AppliesTo(sample, targetPh)
+            ? WeaklyBufferedLime.For(sample, targetPh, plan.LimeMethod)
+            : null;
         var used = printed is not null ? printed.Rate : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
         var (offer, order) = CheapestOrder(plan, used, weak, WithNitrogen(plan, fertilizer));
         return new LimeAnswer
@@ -29,7 +31,12 @@ internal static class LimeSolver
             TargetPh = targetPh,
             TargetReason = Reason(plan, target, targetPh),
             Printed = printed,
-            Check = printed?.Rate is { } rate ? PrintedLimeCheck.Of(rate, plan.LimeMethod.NeedFor(plan.Report, plan.LimeMethod.ClosestTarget(rate.TargetPh), plan.EarlierLime)) : null,
+            Check = printed?.Rate is { } rate
+                ? PrintedLimeCheck.Of(
+                    rate,
+                    plan.LimeMethod.NeedFor(plan.Report, plan.LimeMethod.ClosestTarget(rate.TargetPh), plan.EarlierLime)
+                )
+                : null,
             Computed = computed,
             WeaklyBuffered = weak,
             Used = used,
@@ -49,65 +56,106 @@ internal static class LimeSolver
 
     private static string Reason(PlanContent plan, LimeTarget target, double targetPh) =>
         plan.StatedTargetPh is not null ? "as the plan states."
-        : target is { SetBy: { } kind, Ph: { } ph } && ph == targetPh ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
-        : target is { SetBy: { } other, Ph: { } asked } ? $"the method's closest to {Amounts.Print(asked, 1)}, which {SheetText.Name(other)} asks for."
+        : target is { SetBy: { } kind, Ph: { } ph } && ph == targetPh
+            ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
+        : target is { SetBy: { } other, Ph: { } asked }
+            ? $"the method's closest to {Amounts.Print(asked, 1)}, which {SheetText.Name(other)} asks for."
         : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
         : "the lowest of the method's own, as no target of these kinds is known.";
 
     /// <summary>What the figures on lime rest on: the target, and the rate that was used.</summary>
-    internal static IWorkedResult?[] Basis(LimeAnswer lime) => [lime.Target, lime.Printed is { } printed ? printed : lime.Computed];
+    internal static IWorkedResult?[] Basis(LimeAnswer lime) =>
+        [lime.Target, lime.Printed is { } printed ? printed : lime.Computed];
 
-    private static (LimeOffer? Offer, LimeOrder? Order) CheapestOrder(PlanContent plan, LimeRate? used, WeaklyBufferedLime? weak, bool withNitrogen) =>
+    private static (LimeOffer? Offer, LimeOrder? Order) CheapestOrder(
+        PlanContent plan,
+        LimeRate? used,
+        WeaklyBufferedLime? weak,
+        bool withNitrogen
+    ) =>
         used is null || used.OfBasis == ApplicationRate.Zero
             ? (null, null)
-            : plan.LimeOffers.Where(o => CanBeCounted(o, used))
+            : plan
+                .LimeOffers.Where(o => CanBeCounted(o, used))
                 .Select(o => ((LimeOffer?)o, (LimeOrder?)Order(plan, used, o, weak, withNitrogen)))
-                .OrderBy(pair => pair.Item2!.Cost).FirstOrDefault();
+                .OrderBy(pair => pair.Item2!.Cost)
+                .FirstOrDefault();
 
     private static bool CanBeCounted(LimeOffer offer, LimeRate rate) =>
-        offer.Material.Neutralizes && (rate.Basis.Figure is not { } figure || offer.Material.TryFigureIn(figure.Index, out _, out _));
+        offer.Material.Neutralizes
+        && (rate.Basis.Figure is not { } figure || offer.Material.TryFigureIn(figure.Index, out _, out _));
 
-    private static LimeOrder Order(PlanContent plan, LimeRate rate, LimeOffer offer, WeaklyBufferedLime? weak, bool withNitrogen) => LimeOrder.For(new LimeOrderTerms
-    {
-        Rate = rate,
-        Material = offer.Material,
-        Area = plan.Site.Area,
-        Placement = Placement(plan),
-        WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
-        SoilClass = plan.Report.SoilClass ?? SoilClass.Mineral,
-        Report = plan.Report,
-        EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
-        WithUreaOrAmmonium = withNitrogen,
-        MostAtOnce = weak?.FirstDressing.OfBasis,
-        FirstDressingOn = plan.LimeDate,
-        Bag = offer.Bag,
-        PricePerBag = offer.Price,
-    });
+    private static LimeOrder Order(
+        PlanContent plan,
+        LimeRate rate,
+        LimeOffer offer,
+        WeaklyBufferedLime? weak,
+        bool withNitrogen
+    ) =>
+        LimeOrder.For(
+            new LimeOrderTerms
+            {
+                Rate = rate,
+                Material = offer.Material,
+                Area = plan.Site.Area,
+                Placement = Placement(plan),
+                WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
+                SoilClass = plan.Report.SoilClass ?? SoilClass.Mineral,
+                Report = plan.Report,
+                EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
+                WithUreaOrAmmonium = withNitrogen,
+                MostAtOnce = weak?.FirstDressing.OfBasis,
+                FirstDressingOn = plan.LimeDate,
+                Bag = offer.Bag,
+                PricePerBag = offer.Price,
+            }
+        );
 
     private static LimePlacement Placement(PlanContent plan) =>
         plan.Method == PlantingMethod.TilledAndPacked ? LimePlacement.WorkedIn : LimePlacement.Surface;
 
     private static bool WithNitrogen(PlanContent plan, PurchasePlan? fertilizer) =>
-        plan.LimeDate is { } limed && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and < DaysApart
-        && fertilizer?.Lines.Any(l => l.Product.Analysis.Percent(PlantNutrient.Nitrogen) > 0 && l.Product.Substance is not (FertilizerSubstance.CalciumNitrate or FertilizerSubstance.PotassiumNitrate)) == true;
+        plan.LimeDate is { } limed
+        && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and < DaysApart
+        && fertilizer?.Lines.Any(l =>
+            l.Product.Analysis.Percent(PlantNutrient.Nitrogen) > 0
+            && l.Product.Substance is not (FertilizerSubstance.CalciumNitrate or FertilizerSubstance.PotassiumNitrate)
+        ) == true;
 
     /// <summary>On weakly buffered soil (<paramref name="range"/>) the first dressing is only a part of what the rule asks for.</summary>
-    private static LimeOutlook? Outlook(PlanContent plan, LimeRate? used, LimeOffer? offer, LimeOrder? order, WeaklyBufferedLime? range) =>
-        used is null || offer is null || order is null || plan.LimeDate is not DateOnly limed || plan.Report.WaterPh is not { } ph || limed > plan.PlantingDate
+    private static LimeOutlook? Outlook(
+        PlanContent plan,
+        LimeRate? used,
+        LimeOffer? offer,
+        LimeOrder? order,
+        WeaklyBufferedLime? range
+    ) =>
+        used is null
+        || offer is null
+        || order is null
+        || plan.LimeDate is not DateOnly limed
+        || plan.Report.WaterPh is not { } ph
+        || limed > plan.PlantingDate
             ? null
-            : LimeOutlook.For(new LimeOutlookTerms
-            {
-                SoilPh = ph,
-                Rate = used,
-                ShareDelivered = Fraction.FromValue(range is null ? Math.Min(1, order.Dressings[0].Mass.Pounds / order.Product.Pounds) : Math.Min(1, range.FirstDressing.RatioTo(range.RuleHigh))),
-                Material = offer.Material,
-                Placement = Placement(plan),
-                LimedOn = limed,
-                PlantingOn = plan.PlantingDate,
-                Kinds = [.. plan.Kinds.Select(k => k.Kind)],
-                Texture = plan.Site.Texture,
-                ExchangeCapacity = plan.Report.PrintedExchangeCapacity,
-            });
+            : LimeOutlook.For(
+                new LimeOutlookTerms
+                {
+                    SoilPh = ph,
+                    Rate = used,
+                    ShareDelivered = Fraction.FromValue(
+                        range is null
+                            ? Math.Min(1, order.Dressings[0].Mass.Pounds / order.Product.Pounds)
+                            : Math.Min(1, range.FirstDressing.RatioTo(range.RuleHigh))
+                    ),
+                    Material = offer.Material,
+                    Placement = Placement(plan),
+                    LimedOn = limed,
+                    PlantingOn = plan.PlantingDate,
+                    Kinds = [.. plan.Kinds.Select(k => k.Kind)],
+                    Texture = plan.Site.Texture,
+                    ExchangeCapacity = plan.Report.PrintedExchangeCapacity,
+                }
+            );
 
     private static IEnumerable<Finding> OwnFindings(PlanContent plan, LimeRate? used, LimeOffer? offer)
     {

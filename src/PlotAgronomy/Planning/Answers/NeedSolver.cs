@@ -7,16 +7,22 @@ namespace PlotAgronomy.Planning;
 /// <summary>What the plot needs: the laboratory's printed rates first, ours beside them.</summary>
 internal static class NeedSolver
 {
-    internal static PlotNeed Solve(PlanContent plan, Blend blend) => PlotNeed.Of(new PlotNeedRequest
-    {
-        Report = plan.Report,
-        Kinds = blend.KindShares,
-        System = plan.NutrientSystem,
-        Setting = plan.Setting,
-        Printed = Printed(plan),
-        Uses = plan.Kinds.ToImmutableDictionary(k => k.Kind.Id, k => new KindUse { Yield = k.Yield, IsCarriedOff = plan.Site.CarriedOff }),
-        LegumeCredit = Credit(plan),
-    });
+    internal static PlotNeed Solve(PlanContent plan, Blend blend) =>
+        PlotNeed.Of(
+            new PlotNeedRequest
+            {
+                Report = plan.Report,
+                Kinds = blend.KindShares,
+                System = plan.NutrientSystem,
+                Setting = plan.Setting,
+                Printed = Printed(plan),
+                Uses = plan.Kinds.ToImmutableDictionary(
+                    k => k.Kind.Id,
+                    k => new KindUse { Yield = k.Yield, IsCarriedOff = plan.Site.CarriedOff }
+                ),
+                LegumeCredit = Credit(plan),
+            }
+        );
 
     private static PrintedRecommendation? Printed(PlanContent plan)
     {
@@ -27,17 +33,21 @@ internal static class NeedSolver
 
         PrintedRate[] rates =
         [
-            .. Rate(PlantNutrient.Nitrogen, printed.Nitrogen), .. Rate(PlantNutrient.Phosphate, printed.Phosphate), .. Rate(PlantNutrient.Potash, printed.Potash),
+            .. Rate(PlantNutrient.Nitrogen, printed.Nitrogen),
+            .. Rate(PlantNutrient.Phosphate, printed.Phosphate),
+            .. Rate(PlantNutrient.Potash, printed.Potash),
         ];
         return rates.Length == 0 ? null : PrintedRecommendation.Of(plan.Report.Laboratory, printed.Crop, rates);
     }
 
-    private static IEnumerable<PrintedRate> Rate(PlantNutrient nutrient, ApplicationRate? rate) => rate is { } printed ? [PrintedRate.Of(nutrient, printed)] : [];
+    private static IEnumerable<PrintedRate> Rate(PlantNutrient nutrient, ApplicationRate? rate) =>
+        rate is { } printed ? [PrintedRate.Of(nutrient, printed)] : [];
 
     /// <summary>Only a legume that grew there before, or stands there, leaves nitrogen.</summary>
     private static LegumeCreditAnswer? Credit(PlanContent plan) =>
         plan.LegumeCredit is not { } credit ? null
-        : plan.Site.Cover == GroundCover.LegumeStand || plan.Site.CoverKind is { IsLegume: true } ? credit.For(LegumeStand.Existing)
+        : plan.Site.Cover == GroundCover.LegumeStand || plan.Site.CoverKind is { IsLegume: true }
+            ? credit.For(LegumeStand.Existing)
         : plan.Site.GrewBefore is { IsLegume: true } ? credit.For(LegumeStand.Earlier)
         : null;
 }

@@ -11,32 +11,65 @@ internal static class PlanFindings
     {
         IWorkedResult?[] answers =
         [
-            results.Plan.Site.Measured, results.Need, results.Lime.Target, results.Lime.Printed, results.Lime.Check, results.Lime.Computed,
-            results.Lime.WeaklyBuffered, results.Lime.Order, results.Lime.Outlook,
-            results.Fertilizer, results.Blend, results.Crowding, results.Groups,
+            results.Plan.Site.Measured,
+            results.Need,
+            results.Lime.Target,
+            results.Lime.Printed,
+            results.Lime.Check,
+            results.Lime.Computed,
+            results.Lime.WeaklyBuffered,
+            results.Lime.Order,
+            results.Lime.Outlook,
+            results.Fertilizer,
+            results.Blend,
+            results.Crowding,
+            results.Groups,
             .. results.Passes.SelectMany(p => new IWorkedResult?[] { p.Walk, p.Layout, p.Measured, p.Setting }),
         ];
-        return OneOnDepth(OnUreaOnlyWhereSpread(results, answers.OfType<IWorkedResult>().SelectMany(a => a.Findings)
-            .Concat(results.ReportFindings)
-            .Concat(results.Lime.Findings)
-            .Concat(SowingPasses.FindingsFor(results.Plan, results.Passes))
-            .Concat(PurchaseSolver.FindingsFor(results))
-            .Concat(results.Sown.SelectMany(s => OfLot(s, results.Plan.SowingMethod)))
-            ).ToList());
+        return OneOnDepth(
+            OnUreaOnlyWhereSpread(
+                    results,
+                    answers
+                        .OfType<IWorkedResult>()
+                        .SelectMany(a => a.Findings)
+                        .Concat(results.ReportFindings)
+                        .Concat(results.Lime.Findings)
+                        .Concat(SowingPasses.FindingsFor(results.Plan, results.Passes))
+                        .Concat(PurchaseSolver.FindingsFor(results))
+                        .Concat(results.Sown.SelectMany(s => OfLot(s, results.Plan.SowingMethod)))
+                )
+                .ToList()
+        );
     }
 
     /// <summary>The need cautions about urea before a product is chosen; a plan that spreads none drops it.</summary>
     private static IEnumerable<Finding> OnUreaOnlyWhereSpread(PlanResults results, IEnumerable<Finding> findings) =>
-        results.Fertilizer?.Lines.Any(l => l.Product.Substance is FertilizerSubstance.Urea or FertilizerSubstance.UreaAmmoniumNitrateSolution or FertilizerSubstance.Mixture) == false
-            ? findings.Where(f => f.Code != "nutrient-urea-needs-rain") : findings;
+        results.Fertilizer?.Lines.Any(l =>
+            l.Product.Substance
+                is FertilizerSubstance.Urea
+                    or FertilizerSubstance.UreaAmmoniumNitrateSolution
+                    or FertilizerSubstance.Mixture
+        ) == false
+            ? findings.Where(f => f.Code != "nutrient-urea-needs-rain")
+            : findings;
 
     /// <summary>What is to be said of one lot says which lot it is.</summary>
     private static IEnumerable<Finding> OfLot(SownKind sown, SowingMethod method)
     {
         string name = SheetText.Name(sown.Planned.Kind);
-        return sown.Bulk.Findings.Concat(sown.Planned.Offer.Lot.Cautions(method)).Select(f => f.Text.Contains(name, StringComparison.Ordinal)
-            ? f
-            : new Finding { Code = f.Code, Severity = f.Severity, SourceId = f.SourceId, Text = $"{name}, lot {sown.Planned.Offer.Lot.Label}: {f.Text}" });
+        return sown
+            .Bulk.Findings.Concat(sown.Planned.Offer.Lot.Cautions(method))
+            .Select(f =>
+                f.Text.Contains(name, StringComparison.Ordinal)
+                    ? f
+                    : new Finding
+                    {
+                        Code = f.Code,
+                        Severity = f.Severity,
+                        SourceId = f.SourceId,
+                        Text = $"{name}, lot {sown.Planned.Offer.Lot.Label}: {f.Text}",
+                    }
+            );
     }
 
     /// <summary>Where the recommendation system itself remarks on the sampled depth, the general caution would only say it twice.</summary>

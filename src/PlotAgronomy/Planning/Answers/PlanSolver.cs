@@ -35,7 +35,9 @@ internal static class PlanSolver
     }
 
     private static Blend BlendOf(PlanContent plan) =>
-        Blend.FromSharesOfFullStand([.. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand))]);
+        Blend.FromSharesOfFullStand([
+            .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand)),
+        ]);
 
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {
@@ -59,5 +61,7 @@ internal static class PlanSolver
 
     /// <summary>What stands there already counts in totals and groups.</summary>
     private static KindShare[] Standing(PlanContent plan) =>
-        plan.Site is { CoverKind: { } kind, CoverShare: > 0 } && plan.Method != PlantingMethod.TilledAndPacked ? [KindShare.Of(kind, plan.Site.CoverShare)] : [];
+        plan.Site is { CoverKind: { } kind, CoverShare: > 0 } && plan.Method != PlantingMethod.TilledAndPacked
+            ? [KindShare.Of(kind, plan.Site.CoverShare)]
+            : [];
 }

@@ -11,24 +11,49 @@ internal static class SowingPasses
     /// <summary>A walk over a field when no setting says otherwise (common practice); only the time depends on it.</summary>
     private static readonly Speed UsualWalk = Speed.FromMilesPerHour(2.5);
 
-    internal static (SizeGroupPlan Groups, ImmutableArray<SowingPass> Passes) Plan(PlanContent plan, ImmutableArray<SownKind> sown)
+    internal static (SizeGroupPlan Groups, ImmutableArray<SowingPass> Passes) Plan(
+        PlanContent plan,
+        ImmutableArray<SownKind> sown
+    )
     {
         var groups = SizeGroups.Arrange([.. sown.Select(Seed)]);
-        return (groups, [.. groups.Groups.Select((group, i) => Pass(plan, group, i + 1, [.. sown.Where(s => group.Kinds.Any(k => k.Name == SheetText.Name(s.Planned.Kind)))]))]);
+        return (
+            groups,
+            [
+                .. groups.Groups.Select(
+                    (group, i) =>
+                        Pass(
+                            plan,
+                            group,
+                            i + 1,
+                            [.. sown.Where(s => group.Kinds.Any(k => k.Name == SheetText.Name(s.Planned.Kind)))]
+                        )
+                ),
+            ]
+        );
     }
 
     private static HopperKind Seed(SownKind sown)
     {
         var kind = sown.Planned.Kind;
-        return HopperKind.FromSeedCount(SheetText.Name(kind), sown.Part.Component.SeedsPerPound, sowingDepth: kind.Depth?.Deepest, chaffy: kind.IsChaffy);
+        return HopperKind.FromSeedCount(
+            SheetText.Name(kind),
+            sown.Part.Component.SeedsPerPound,
+            sowingDepth: kind.Depth?.Deepest,
+            chaffy: kind.IsChaffy
+        );
     }
 
     private static SowingPass Pass(PlanContent plan, SizeGroup group, int number, ImmutableArray<SownKind> kinds)
     {
         var rate = kinds.Aggregate(ApplicationRate.Zero, (sum, k) => sum + k.Bulk.Bulk.Rate);
-        var run = plan.Spreader.Runs.Where(r => kinds.Any(k => k.Planned.Kind.Id == r.Kind.Id))
-            .OrderByDescending(r => kinds.First(k => k.Planned.Kind.Id == r.Kind.Id).Bulk.Bulk.PoundsPerAcre).FirstOrDefault();
-        var measured = run is null ? null : SpreaderCalibration.WeighedRun(run.Weighed, run.Distance, plan.Spreader.Swath, time: run.Time);
+        var run = plan
+            .Spreader.Runs.Where(r => kinds.Any(k => k.Planned.Kind.Id == r.Kind.Id))
+            .OrderByDescending(r => kinds.First(k => k.Planned.Kind.Id == r.Kind.Id).Bulk.Bulk.PoundsPerAcre)
+            .FirstOrDefault();
+        var measured = run is null
+            ? null
+            : SpreaderCalibration.WeighedRun(run.Weighed, run.Distance, plan.Spreader.Swath, time: run.Time);
         var setting = measured?.Flow is MassFlow flow ? SpreaderRate.SpeedFor(rate, flow, plan.Spreader.Swath) : null;
         return new SowingPass
         {
@@ -47,7 +72,15 @@ internal static class SowingPasses
 
     private static PassPlan? Layout(PlanContent plan, ApplicationRate rate, Speed speed) =>
         plan.Site.Measured.Outline is { } outline
-            ? PassPlan.Lay(outline, new PassOptions { Rate = rate, Swath = plan.Spreader.Swath, Speed = speed })
+            ? PassPlan.Lay(
+                outline,
+                new PassOptions
+                {
+                    Rate = rate,
+                    Swath = plan.Spreader.Swath,
+                    Speed = speed,
+                }
+            )
             : null;
 
     /// <summary>Whether the load fits into the hopper at once, by the lightest bulk density its kinds may have.</summary>
@@ -85,7 +118,12 @@ internal static class SowingPasses
 
             if (plan.Spreader.Hopper is Volume hopper && MayOverflow(pass, hopper))
             {
-                yield return FindingCatalog.Create("plan-spread-more-than-hopper", ("pass", Amounts.Print(pass.Number, 0)), ("load", SheetText.Weight(pass.Load)), ("hopper", Amounts.Print(hopper, "gal", 1)));
+                yield return FindingCatalog.Create(
+                    "plan-spread-more-than-hopper",
+                    ("pass", Amounts.Print(pass.Number, 0)),
+                    ("load", SheetText.Weight(pass.Load)),
+                    ("hopper", Amounts.Print(hopper, "gal", 1))
+                );
             }
         }
     }

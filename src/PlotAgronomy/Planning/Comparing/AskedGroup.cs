@@ -24,7 +24,8 @@ internal sealed class AskedGroup
     internal string Name { get; }
 
     /// <summary>The row that was asked for.</summary>
-    internal static AskedGroup Of(CropRow row, PlanContent plan) => new(CropRows.WordsFor(row), row, null, plan.Kinds, plan.Site.CarriedOff);
+    internal static AskedGroup Of(CropRow row, PlanContent plan) =>
+        new(CropRows.WordsFor(row), row, null, plan.Kinds, plan.Site.CarriedOff);
 
     /// <summary>The plan's kinds that have share enough to count, those taken alike together.</summary>
     internal static ImmutableArray<AskedGroup> Of(PlanContent plan)
@@ -34,7 +35,13 @@ internal sealed class AskedGroup
         [
             .. (counted.Count == 0 ? plan.Kinds : counted.AsEnumerable())
                 .GroupBy(k => string.Join('|', KindProxy.For(k.Kind).Rows))
-                .Select(g => new AskedGroup(string.Join("; ", g.Select(k => SheetText.Name(k.Kind))), null, KindProxy.For(g.First().Kind), [.. g], plan.Site.CarriedOff)),
+                .Select(g => new AskedGroup(
+                    string.Join("; ", g.Select(k => SheetText.Name(k.Kind))),
+                    null,
+                    KindProxy.For(g.First().Kind),
+                    [.. g],
+                    plan.Site.CarriedOff
+                )),
         ];
     }
 
@@ -46,9 +53,10 @@ internal sealed class AskedGroup
         : null;
 
     /// <summary>Why a system cannot be asked.</summary>
-    internal string WhyNot(RecommendationSystem system) => (stated ?? proxy!.RowIn(system, PlantNutrient.Phosphate) ?? proxy!.RowIn(system, PlantNutrient.Potash)) is { } row
-        ? $"asked for {CropRows.WordsFor(row)} it needs the yield in {(CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons")} per acre, which the plan does not give."
-        : "it has no row that comes near.";
+    internal string WhyNot(RecommendationSystem system) =>
+        (stated ?? proxy!.RowIn(system, PlantNutrient.Phosphate) ?? proxy!.RowIn(system, PlantNutrient.Potash)) is { } row
+            ? $"asked for {CropRows.WordsFor(row)} it needs the yield in {(CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons")} per acre, which the plan does not give."
+            : "it has no row that comes near.";
 
     private CropYield? YieldFor(CropRow row)
     {

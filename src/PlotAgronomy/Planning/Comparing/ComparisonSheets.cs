@@ -25,10 +25,20 @@ public static class ComparisonSheets
     /// <param name="material">Common material, such as one of the plan's; null takes pure carbonate powder.</param>
     /// <returns>The sheet.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A pH outside its range.</exception>
-    public static FieldSheet Lime(PlotPlan plan, double? targetPh = null, bool includeFromMemory = false, LimingMaterial? material = null)
+    public static FieldSheet Lime(
+        PlotPlan plan,
+        double? targetPh = null,
+        bool includeFromMemory = false,
+        LimingMaterial? material = null
+    )
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return LimeSheet.Write(plan, targetPh is { } ph ? Guard.Between(ph, 4, 9, "pH", nameof(targetPh)) : null, includeFromMemory, material);
+        return LimeSheet.Write(
+            plan,
+            targetPh is { } ph ? Guard.Between(ph, 4, 9, "pH", nameof(targetPh)) : null,
+            includeFromMemory,
+            material
+        );
     }
 
     /// <summary>Lots of one kind by the cost of an acre of the same living stand, for every kind the plan offers in several lots.</summary>

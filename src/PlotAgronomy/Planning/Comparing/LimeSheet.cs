@@ -13,18 +13,31 @@ internal static class LimeSheet
         var (target, wanted) = LimeSolver.Aim(content, [.. content.Kinds.Select(k => k.Share)]);
         var sample = LimeSample.From(content.Report);
         var comparison = LimeMethodComparison.Of(
-            sample, targetPh ?? wanted, content.TillageDepth ?? content.LimeMethod.Depth, material,
-            m => includeFromMemory || m.Status != DataStatus.Memory || m == content.LimeMethod);
+            sample,
+            targetPh ?? wanted,
+            content.TillageDepth ?? content.LimeMethod.Depth,
+            material,
+            m => includeFromMemory || m.Status != DataStatus.Memory || m == content.LimeMethod
+        );
         var answering = comparison.Answers.Where(a => a.Need.Rate is not null).ToImmutableArray();
         return SheetBuilder.Close(
             $"{plan.PlotName}: one soil, every lime method",
             [
                 Question(content, target, targetPh, comparison),
                 SideBySide(answering, comparison),
-                Silent(comparison, LimeRequirement.Accepting(sample, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)).ToList()),
+                Silent(
+                    comparison,
+                    LimeRequirement
+                        .Accepting(sample, includeFromMemory: true)
+                        .Except(comparison.Answers.Select(a => a.Method))
+                        .ToList()
+                ),
             ],
             Finding.InOrder(comparison.Findings.Concat(targetPh is null ? target.Findings : [])),
-            told: comparison.Answers.SelectMany(a => a.Need.Findings).Concat(comparison.Findings.Where(f => f.Code == "lime-not-comparable")));
+            told: comparison
+                .Answers.SelectMany(a => a.Need.Findings)
+                .Concat(comparison.Findings.Where(f => f.Code == "lime-not-comparable"))
+        );
     }
 
     private static SheetSection Question(PlanContent plan, LimeTarget target, double? targetPh, LimeMethodComparison comparison)
@@ -32,8 +45,12 @@ internal static class LimeSheet
         var sheet = new SectionWriter("The question", 'Q');
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Say(SheetText.Acidity(plan.Report));
-        sheet.Say($"Target pH {Ph(comparison.TargetPh)}: {Reason(plan, target, targetPh)} A method that has no such target answers for its own closest one.");
-        sheet.Say($"To compare them, every rate is brought to {Amounts.Print(comparison.Depth, "in", 1)} of soil and to {comparison.Material.Name}.");
+        sheet.Say(
+            $"Target pH {Ph(comparison.TargetPh)}: {Reason(plan, target, targetPh)} A method that has no such target answers for its own closest one."
+        );
+        sheet.Say(
+            $"To compare them, every rate is brought to {Amounts.Print(comparison.Depth, "in", 1)} of soil and to {comparison.Material.Name}."
+        );
         if (plan.Printed?.Lime?.Rate is { } printed)
         {
             sheet.Say($"The laboratory itself prints {printed}; the plan uses that first.");
@@ -64,13 +81,19 @@ internal static class LimeSheet
 
         var rows = answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
         sheet.Table(["method", "for pH", "common, ton/ac", "reading off", "numbers"], rows.Select(r => r.Row));
-        sheet.Say($"Common is the rate on the common basis; reading off is the same if the true reading is {Amounts.Print(answering[0].Need.ReadingErrorPh, 2)} pH higher or lower.");
+        sheet.Say(
+            $"Common is the rate on the common basis; reading off is the same if the true reading is {Amounts.Print(answering[0].Need.ReadingErrorPh, 2)} pH higher or lower."
+        );
         if (answering.Any(a => a.Method.Status == DataStatus.Memory))
         {
             sheet.Say(SheetText.FromMemory);
         }
 
-        Spread(sheet, $"how far apart those for pH {Ph(comparison.TargetPh)} are", answering.Where(a => a.TargetPh == comparison.TargetPh));
+        Spread(
+            sheet,
+            $"how far apart those for pH {Ph(comparison.TargetPh)} are",
+            answering.Where(a => a.TargetPh == comparison.TargetPh)
+        );
         if (answering.Any(a => a.TargetPh != comparison.TargetPh))
         {
             Spread(sheet, "how far apart all are, whatever pH they aim at", answering);
@@ -89,31 +112,51 @@ internal static class LimeSheet
             return;
         }
 
-        string least = Tons(common.Min()), most = Tons(common.Max()), gap = Tons(ApplicationRate.FromPoundsPerAcre(common.Max().PoundsPerAcre - common.Min().PoundsPerAcre));
-        sheet.Figure(label, $"{gap} ton/ac: from {least} to {most}", new WorkedLine("Spread", "most - least", $"{most} - {least} = {gap} ton/ac"));
+        string least = Tons(common.Min()),
+            most = Tons(common.Max()),
+            gap = Tons(ApplicationRate.FromPoundsPerAcre(common.Max().PoundsPerAcre - common.Min().PoundsPerAcre));
+        sheet.Figure(
+            label,
+            $"{gap} ton/ac: from {least} to {most}",
+            new WorkedLine("Spread", "most - least", $"{most} - {least} = {gap} ton/ac")
+        );
     }
 
-    private static string AboutMethod(LimeMethodAnswer answer) => string.Join(" ", new[]
-    {
-        $"{Tons(answer.Need.Rate!.OfBasis)} ton/ac, {Amounts.Print(answer.Need.Rate.Depth, "in", 1)} deep, counted in {answer.Need.Rate.Basis.Name}.",
-        answer.WhyNot is { } reason ? $"It cannot be put on the common basis: {reason}" : null,
-    }.OfType<string>().Concat(Told(answer).Select(f => $"{f.Text} [{f.Code}]")));
+    private static string AboutMethod(LimeMethodAnswer answer) =>
+        string.Join(
+            " ",
+            new[]
+            {
+                $"{Tons(answer.Need.Rate!.OfBasis)} ton/ac, {Amounts.Print(answer.Need.Rate.Depth, "in", 1)} deep, counted in {answer.Need.Rate.Basis.Name}.",
+                answer.WhyNot is { } reason ? $"It cannot be put on the common basis: {reason}" : null,
+            }
+                .OfType<string>()
+                .Concat(Told(answer).Select(f => $"{f.Text} [{f.Code}]"))
+        );
 
     /// <summary>What a method says of itself. That its numbers are from memory stands in the table.</summary>
-    private static IEnumerable<Finding> Told(LimeMethodAnswer answer) => answer.Need.Findings.Where(f => f.Code != "data-from-memory");
+    private static IEnumerable<Finding> Told(LimeMethodAnswer answer) =>
+        answer.Need.Findings.Where(f => f.Code != "data-from-memory");
 
-    private static SheetRow RowOf(SectionWriter sheet, LimeMethodAnswer answer) => sheet.Row(
-        answer.Method.Name,
-        answer.Common is { } rate ? $"{Tons(rate)} ton/ac" : "-",
-        [
+    private static SheetRow RowOf(SectionWriter sheet, LimeMethodAnswer answer) =>
+        sheet.Row(
             answer.Method.Name,
-            Ph(answer.TargetPh),
-            answer.Common is { } common ? Tons(common) : "-",
-            answer is { CommonLowest: { } low, CommonHighest: { } high } ? $"{Tons(low)} to {Tons(high)}" : "-",
-            answer.Method.Status switch { DataStatus.Memory => "from memory", DataStatus.Practice => "practice", _ => "read" },
-        ],
-        [],
-        answer.Need);
+            answer.Common is { } rate ? $"{Tons(rate)} ton/ac" : "-",
+            [
+                answer.Method.Name,
+                Ph(answer.TargetPh),
+                answer.Common is { } common ? Tons(common) : "-",
+                answer is { CommonLowest: { } low, CommonHighest: { } high } ? $"{Tons(low)} to {Tons(high)}" : "-",
+                answer.Method.Status switch
+                {
+                    DataStatus.Memory => "from memory",
+                    DataStatus.Practice => "practice",
+                    _ => "read",
+                },
+            ],
+            [],
+            answer.Need
+        );
 
     private static SheetSection Silent(LimeMethodComparison comparison, List<LimeMethod> keptBack)
     {
@@ -122,7 +165,9 @@ internal static class LimeSheet
         sheet.Remark(silent.Select(a => (a.Method.Name, string.Join(" ", Told(a).Select(f => $"{f.Text} [{f.Code}]")))));
         if (keptBack.Count > 0)
         {
-            sheet.Say($"Not asked, because their numbers were not yet checked against the publication and they were not named: {string.Join("; ", keptBack.Select(m => m.Name))}.");
+            sheet.Say(
+                $"Not asked, because their numbers were not yet checked against the publication and they were not named: {string.Join("; ", keptBack.Select(m => m.Name))}."
+            );
         }
         else if (silent.Count == 0)
         {

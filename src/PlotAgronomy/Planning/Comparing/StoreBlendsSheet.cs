@@ -15,39 +15,82 @@ internal static class StoreBlendsSheet
         var compared = plan.StoreBlends.Select(bag => BagOrPlainSeed.Compare(bag, content.SowingMethod, lots)).ToList();
         return SheetBuilder.Close(
             $"{plan.PlotName}: bag or plain seed",
-            [.. compared.SelectMany((c, i) => new[] { Bag(content, c, (char)('A' + (2 * i))), Plain(content, c, (char)('B' + (2 * i))) })],
-            Finding.InOrder(compared.SelectMany(c => c.Findings.Concat(c.AsClaimed.Findings))));
+            [
+                .. compared.SelectMany(
+                    (c, i) => new[] { Bag(content, c, (char)('A' + (2 * i))), Plain(content, c, (char)('B' + (2 * i))) }
+                ),
+            ],
+            Finding.InOrder(compared.SelectMany(c => c.Findings.Concat(c.AsClaimed.Findings)))
+        );
     }
 
     private static SheetSection Bag(PlanContent plan, BagOrPlainSeed comparison, char letter)
     {
         var bag = comparison.Bag;
         var sheet = new SectionWriter($"What is in {bag.Label}", letter);
-        sheet.Say($"{Amounts.Print(bag.NetWeight, "lb", 1)} for {plan.Currency.Print(bag.Price)}; the bag says it plants {Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, {SowingMethods.InWords(plan.SowingMethod)}.");
+        sheet.Say(
+            $"{Amounts.Print(bag.NetWeight, "lb", 1)} for {plan.Currency.Print(bag.Price)}; the bag says it plants {Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, {SowingMethods.InWords(plan.SowingMethod)}."
+        );
         var tagged = bag.Tag.Components.ToDictionary(c => c.Kind.Id);
         sheet.Table(
-            ["kind", "pure seed, % of the bag", "alive of it, %", "share of a full stand", "part of the stand, %", "live seeds/ft2"],
+            [
+                "kind",
+                "pure seed, % of the bag",
+                "alive of it, %",
+                "share of a full stand",
+                "part of the stand, %",
+                "live seeds/ft2",
+            ],
             comparison.AsClaimed.Parts.Select(p => new SheetRow
             {
                 Cells =
                 [
-                    SheetText.Name(p.Kind), Amounts.Print(tagged[p.Kind.Id].Analysis.PureSeed.Percent, 2), Amounts.Print(p.Component.Viability!.Value.Percent, 0),
-                    Amounts.Print(p.ShareOfFullStand.Chosen, 2), Amounts.Print(p.ShareOfStand.Percent, 0), Amounts.Print(p.LiveSeedsPerSquareFoot, 1),
+                    SheetText.Name(p.Kind),
+                    Amounts.Print(tagged[p.Kind.Id].Analysis.PureSeed.Percent, 2),
+                    Amounts.Print(p.Component.Viability!.Value.Percent, 0),
+                    Amounts.Print(p.ShareOfFullStand.Chosen, 2),
+                    Amounts.Print(p.ShareOfStand.Percent, 0),
+                    Amounts.Print(p.LiveSeedsPerSquareFoot, 1),
                 ],
-            }));
-        sheet.Say($"The rest of the bag: inert matter {Amounts.Print(bag.Tag.Inert, 2)}{(bag.Tag.Coating.Value > 0 ? $" (coating {Amounts.Print(bag.Tag.Coating, 2)} within it)" : "")}, other crops {Amounts.Print(bag.Tag.OtherCrop, 2)}, weeds {Amounts.Print(bag.Tag.Weed, 2)}.");
+            })
+        );
+        sheet.Say(
+            $"The rest of the bag: inert matter {Amounts.Print(bag.Tag.Inert, 2)}{(bag.Tag.Coating.Value > 0 ? $" (coating {Amounts.Print(bag.Tag.Coating, 2)} within it)" : "")}, other crops {Amounts.Print(bag.Tag.OtherCrop, 2)}, weeds {Amounts.Print(bag.Tag.Weed, 2)}."
+        );
         var total = comparison.AsClaimed.StandTotal;
-        sheet.Figure("on the area it claims", $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the published full rates)", comparison.AsClaimed);
         sheet.Figure(
-            "what it really covers", $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand ({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to {Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
-            new WorkedLine("Area really covered", "claimed area x shares of a full stand", $"{Amounts.Print(bag.ClaimedArea, "ac", 3)} x {Amounts.Print(total.Chosen, 3)} = {Amounts.Print(comparison.ReallyCovers, "ac", 3)}"));
+            "on the area it claims",
+            $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the published full rates)",
+            comparison.AsClaimed
+        );
         sheet.Figure(
-            "an acre of living stand from the bag", plan.Currency.Print(comparison.BagCostPerAcre),
-            new WorkedLine("Cost of an acre", "price / area really covered", $"{plan.Currency.Print(bag.Price)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = {plan.Currency.Print(comparison.BagCostPerAcre)}"));
+            "what it really covers",
+            $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand ({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to {Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
+            new WorkedLine(
+                "Area really covered",
+                "claimed area x shares of a full stand",
+                $"{Amounts.Print(bag.ClaimedArea, "ac", 3)} x {Amounts.Print(total.Chosen, 3)} = {Amounts.Print(comparison.ReallyCovers, "ac", 3)}"
+            )
+        );
+        sheet.Figure(
+            "an acre of living stand from the bag",
+            plan.Currency.Print(comparison.BagCostPerAcre),
+            new WorkedLine(
+                "Cost of an acre",
+                "price / area really covered",
+                $"{plan.Currency.Print(bag.Price)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = {plan.Currency.Print(comparison.BagCostPerAcre)}"
+            )
+        );
         var (bags, cost) = BagsFor(plan.Site.Area, comparison);
         sheet.Figure(
-            $"to sow {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand", $"{Amounts.Print(bags, 0)} {(bags == 1 ? "bag" : "bags")}, {plan.Currency.Print(cost)}",
-            new WorkedLine("Bags", "area / area a bag covers, rounded up", $"{Amounts.Print(plan.Site.Area, "ac", 3)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = {Amounts.Print(bags, 0)}"));
+            $"to sow {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand",
+            $"{Amounts.Print(bags, 0)} {(bags == 1 ? "bag" : "bags")}, {plan.Currency.Print(cost)}",
+            new WorkedLine(
+                "Bags",
+                "area / area a bag covers, rounded up",
+                $"{Amounts.Print(plan.Site.Area, "ac", 3)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = {Amounts.Print(bags, 0)}"
+            )
+        );
         return sheet.Close();
     }
 
@@ -61,23 +104,44 @@ internal static class StoreBlendsSheet
         }
 
         var order = BagOrder.Of(plain, plan.Site.Area);
-        sheet.Say($"To weigh out for {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand, each kind from the lot whose living pound is cheapest:");
+        sheet.Say(
+            $"To weigh out for {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand, each kind from the lot whose living pound is cheapest:"
+        );
         sheet.Table(
             ["kind", "lot", "share of a full stand", "weigh out", "buy", $"cost, {plan.Currency.Code}", "left over"],
-            order.Lines.Zip(plain.Parts).Select(x => new SheetRow
-            {
-                Cells =
-                [
-                    SheetText.Name(x.Second.Kind), x.First.Component.Lot!.Label, Amounts.Print(x.Second.ShareOfFullStand.Chosen, 2), SheetText.Weight(x.First.Needed.ToMass()),
-                    x.First is { Bags: { } bags, Bag: { } package } ? FertilizerSection.Packages(bags, package) : "by weight", plan.Currency.Print(x.First.Cost!.Value).Split(' ')[0], SheetText.LeftOver(x.First.LeftOver.ToMass()),
-                ],
-            }));
+            order
+                .Lines.Zip(plain.Parts)
+                .Select(x => new SheetRow
+                {
+                    Cells =
+                    [
+                        SheetText.Name(x.Second.Kind),
+                        x.First.Component.Lot!.Label,
+                        Amounts.Print(x.Second.ShareOfFullStand.Chosen, 2),
+                        SheetText.Weight(x.First.Needed.ToMass()),
+                        x.First is { Bags: { } bags, Bag: { } package } ? FertilizerSection.Packages(bags, package) : "by weight",
+                        plan.Currency.Print(x.First.Cost!.Value).Split(' ')[0],
+                        SheetText.LeftOver(x.First.LeftOver.ToMass()),
+                    ],
+                })
+        );
         if (!comparison.NotOnOffer.IsEmpty)
         {
-            sheet.Say($"Not on offer as plain seed: {string.Join(", ", comparison.NotOnOffer.Select(SheetText.Name))}, {Amounts.Print(comparison.ShareNotOnOffer, 0)} of the bag's stand. The other kinds take their room.");
+            sheet.Say(
+                $"Not on offer as plain seed: {string.Join(", ", comparison.NotOnOffer.Select(SheetText.Name))}, {Amounts.Print(comparison.ShareNotOnOffer, 0)} of the bag's stand. The other kinds take their room."
+            );
         }
 
-        sheet.Figure("an acre of living stand from plain lots", plan.Currency.Print(plainCost), new WorkedLine("Cost of an acre", "sum over the kinds of bulk rate x price per lb", $"{string.Join(" + ", plain.Parts.Select(p => $"{Amounts.Print(p.BulkRate.PoundsPerAcre, 2)} x {plan.Currency.Print(p.Component.Lot!.PricePerPound!.Value).Split(' ')[0]}"))} = {plan.Currency.Print(plainCost)}"), plain);
+        sheet.Figure(
+            "an acre of living stand from plain lots",
+            plan.Currency.Print(plainCost),
+            new WorkedLine(
+                "Cost of an acre",
+                "sum over the kinds of bulk rate x price per lb",
+                $"{string.Join(" + ", plain.Parts.Select(p => $"{Amounts.Print(p.BulkRate.PoundsPerAcre, 2)} x {plan.Currency.Print(p.Component.Lot!.PricePerPound!.Value).Split(' ')[0]}"))} = {plan.Currency.Print(plainCost)}"
+            ),
+            plain
+        );
         sheet.Figure("whole bags of plain seed for this plot", plan.Currency.Print(order.Cost!.Value), order);
         sheet.Say(Verdict(plan, comparison, plainCost, order.Cost.Value));
         return sheet.Close();
@@ -86,12 +150,15 @@ internal static class StoreBlendsSheet
     private static string Verdict(PlanContent plan, BagOrPlainSeed comparison, decimal plainCost, decimal plainBags)
     {
         decimal storeBags = BagsFor(plan.Site.Area, comparison).Cost;
-        string byAcre = Cheaper(comparison.BagCostPerAcre, plainCost, plan.Currency), byBags = Cheaper(storeBags, plainBags, plan.Currency);
+        string byAcre = Cheaper(comparison.BagCostPerAcre, plainCost, plan.Currency),
+            byBags = Cheaper(storeBags, plainBags, plan.Currency);
         return $"By the acre of living stand {byAcre}. In whole bags for this plot {byBags}.";
     }
 
     private static string Cheaper(decimal bag, decimal plain, Currency currency) =>
-        bag == plain ? "both cost the same" : $"{(plain < bag ? "plain seed" : "the store's bag")} is cheaper by {currency.Print(Math.Abs(bag - plain))}";
+        bag == plain
+            ? "both cost the same"
+            : $"{(plain < bag ? "plain seed" : "the store's bag")} is cheaper by {currency.Print(Math.Abs(bag - plain))}";
 
     private static (int Bags, decimal Cost) BagsFor(Area area, BagOrPlainSeed comparison)
     {

@@ -11,41 +11,54 @@ internal sealed class SystemReply
     internal SystemReply(RecommendationSystem system, ImmutableDictionary<PlantNutrient, SystemComparison> comparisons)
     {
         System = system;
-        asked = [.. from nutrient in SystemsForGroup.Nutrients
-                    let comparison = comparisons[nutrient]
-                    from answer in comparison.Answers.Concat(comparison.LeftOut)
-                    where answer.System == system
-                    select (nutrient, answer)];
+        asked =
+        [
+            .. from nutrient in SystemsForGroup.Nutrients
+            let comparison = comparisons[nutrient]
+            from answer in comparison.Answers.Concat(comparison.LeftOut)
+            where answer.System == system
+            select (nutrient, answer),
+        ];
     }
 
     internal RecommendationSystem System { get; }
 
     /// <summary>The answers that hold a rate or a rating, one for each row asked for.</summary>
-    internal ImmutableArray<NutrientRecommendation> Answers => [.. asked.Where(a => Says(a.Nutrient, a.Answer)).Select(a => a.Answer).DistinctBy(a => a.Crop.Row)];
+    internal ImmutableArray<NutrientRecommendation> Answers =>
+        [.. asked.Where(a => Says(a.Nutrient, a.Answer)).Select(a => a.Answer).DistinctBy(a => a.Crop.Row)];
 
     /// <summary>Why it stays silent, by nutrient.</summary>
-    internal ImmutableArray<UnansweredNutrient> Silences => [.. asked.SelectMany(a => a.Answer.Unanswered.Where(u => u.Nutrient == a.Nutrient))];
+    internal ImmutableArray<UnansweredNutrient> Silences =>
+        [.. asked.SelectMany(a => a.Answer.Unanswered.Where(u => u.Nutrient == a.Nutrient))];
 
     internal bool RestsOnMemory => Needs.Any(n => n.Status == DataStatus.Memory);
 
     /// <summary>How well the weakest number of its needs is known.</summary>
-    internal string Standing => RestsOnMemory ? "from memory" : Needs.Any(n => n.Status == DataStatus.Practice) ? "practice" : "read";
+    internal string Standing =>
+        RestsOnMemory ? "from memory"
+        : Needs.Any(n => n.Status == DataStatus.Practice) ? "practice"
+        : "read";
 
     /// <summary>The row, or the row by nutrient where they differ.</summary>
-    internal string AskedFor => asked.Select(a => a.Answer.Crop.Row).Distinct().Count() == 1
-        ? CropRows.WordsFor(asked[0].Answer.Crop.Row)
-        : string.Join("; ", asked.Select(a => $"{SheetText.Symbol(a.Nutrient)}: {CropRows.WordsFor(a.Answer.Crop.Row)}"));
+    internal string AskedFor =>
+        asked.Select(a => a.Answer.Crop.Row).Distinct().Count() == 1
+            ? CropRows.WordsFor(asked[0].Answer.Crop.Row)
+            : string.Join("; ", asked.Select(a => $"{SheetText.Symbol(a.Nutrient)}: {CropRows.WordsFor(a.Answer.Crop.Row)}"));
 
-    internal string Reasons => string.Join(" ", asked.Select(a => $"{SheetText.Symbol(a.Nutrient)}: {Reason(a.Nutrient, a.Answer)}"));
+    internal string Reasons =>
+        string.Join(" ", asked.Select(a => $"{SheetText.Symbol(a.Nutrient)}: {Reason(a.Nutrient, a.Answer)}"));
 
     /// <summary>The findings of what it answers; what it leaves unanswered is told by <see cref="Reasons"/>.</summary>
     internal IEnumerable<Finding> Findings => Answers.SelectMany(a => a.Findings.Except(a.Unanswered.Select(u => u.Finding)));
 
     private IEnumerable<NutrientNeed> Needs => asked.Select(a => a.Answer.For(a.Nutrient)).OfType<NutrientNeed>();
 
-    internal string FigureFor(PlantNutrient nutrient) => asked.FirstOrDefault(a => a.Nutrient == nutrient).Answer is not { } answer ? "-"
-        : answer.For(nutrient) is { } need ? $"{(need.IsLegalMaximum ? "at most " : "")}{Amounts.Print(need.Rate.PoundsPerAcre, 1)}"
-        : Says(nutrient, answer) ? "no rate" : "-";
+    internal string FigureFor(PlantNutrient nutrient) =>
+        asked.FirstOrDefault(a => a.Nutrient == nutrient).Answer is not { } answer ? "-"
+        : answer.For(nutrient) is { } need
+            ? $"{(need.IsLegalMaximum ? "at most " : "")}{Amounts.Print(need.Rate.PoundsPerAcre, 1)}"
+        : Says(nutrient, answer) ? "no rate"
+        : "-";
 
     private static bool Says(PlantNutrient nutrient, NutrientRecommendation answer) =>
         answer.For(nutrient) is not null || answer.Unanswered.Any(u => u.Nutrient == nutrient && u.Rating is not null);

@@ -29,13 +29,26 @@ internal sealed class SystemsForGroup
 
     internal ImmutableArray<(RecommendationSystem System, string Why)> LeftOut { get; }
 
-    internal static SystemsForGroup Ask(PlanContent plan, AskedGroup group, bool includeFromMemory) => new(group, Nutrients.ToImmutableDictionary(
-        n => n,
-        n => SystemComparison.Of(plan.Report, s => group.CropFor(s, n), plan.Setting, RecommendationSystems.All, s => includeFromMemory || s == plan.NutrientSystem)));
+    internal static SystemsForGroup Ask(PlanContent plan, AskedGroup group, bool includeFromMemory) =>
+        new(
+            group,
+            Nutrients.ToImmutableDictionary(
+                n => n,
+                n =>
+                    SystemComparison.Of(
+                        plan.Report,
+                        s => group.CropFor(s, n),
+                        plan.Setting,
+                        RecommendationSystems.All,
+                        s => includeFromMemory || s == plan.NutrientSystem
+                    )
+            )
+        );
 
     internal SystemDisagreement? About(PlantNutrient nutrient) => comparisons[nutrient].About(nutrient);
 
-    private string WhyNot(SystemReply reply) => reply.Silences.IsEmpty
-        ? Group.WhyNot(reply.System)
-        : $"{string.Join("; ", reply.Silences.GroupBy(u => u.Reason).Select(g => $"{string.Join(" and ", g.Select(u => SheetText.Symbol(u.Nutrient)))}: {g.Key}"))}.";
+    private string WhyNot(SystemReply reply) =>
+        reply.Silences.IsEmpty
+            ? Group.WhyNot(reply.System)
+            : $"{string.Join("; ", reply.Silences.GroupBy(u => u.Reason).Select(g => $"{string.Join(" and ", g.Select(u => SheetText.Symbol(u.Nutrient)))}: {g.Key}"))}.";
 }

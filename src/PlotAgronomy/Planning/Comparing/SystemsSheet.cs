@@ -15,23 +15,44 @@ internal static class SystemsSheet
             $"{plan.PlotName}: one report, every recommendation system",
             [
                 Readings(plan.Content),
-                .. compared.GroupBy(c => c.Asked).Select((alike, i) => SideBySide(plan.Content, $"{string.Join("; ", alike.Select(c => c.Group.Name))}{(takenAs is null ? "" : ", the row asked for")}", alike.First(), (char)('A' + i))),
+                .. compared
+                    .GroupBy(c => c.Asked)
+                    .Select(
+                        (alike, i) =>
+                            SideBySide(
+                                plan.Content,
+                                $"{string.Join("; ", alike.Select(c => c.Group.Name))}{(takenAs is null ? "" : ", the row asked for")}",
+                                alike.First(),
+                                (char)('A' + i)
+                            )
+                    ),
                 LeftOut(compared),
             ],
             Finding.InOrder(findings),
-            told: findings.Where(f => f.Code == "data-from-memory"));
+            told: findings.Where(f => f.Code == "data-from-memory")
+        );
     }
 
     private static SheetSection Readings(PlanContent plan)
     {
         var sheet = new SectionWriter("The report", 'R');
         sheet.Say(SheetText.Origin(plan.Report));
-        sheet.Remark(plan.Report.Readings.Select(r => (SoilWords.For(r.Analyte), $"{SoilWords.Printed(r.PrintedValue, r.Unit)}, {SoilWords.For(r.Extractant)}")));
+        sheet.Remark(
+            plan.Report.Readings.Select(r =>
+                (SoilWords.For(r.Analyte), $"{SoilWords.Printed(r.PrintedValue, r.Unit)}, {SoilWords.For(r.Extractant)}")
+            )
+        );
         if (plan.Printed is { } printed)
         {
-            var rates = new[] { (PlantNutrient.Phosphate, printed.Phosphate), (PlantNutrient.Potash, printed.Potash) }.Where(r => r.Item2 is not null)
-                .Select(r => $"{SheetText.Symbol(r.Item1)} {Amounts.Print(r.Item2!.Value, "lb/ac", 1)}").ToList();
-            sheet.Say(rates.Count == 0 ? $"The laboratory's own recommendation for {printed.Crop} names neither P2O5 nor K2O." : $"The laboratory itself recommends {string.Join(" and ", rates)} for {printed.Crop}; the plan uses that first.");
+            var rates = new[] { (PlantNutrient.Phosphate, printed.Phosphate), (PlantNutrient.Potash, printed.Potash) }
+                .Where(r => r.Item2 is not null)
+                .Select(r => $"{SheetText.Symbol(r.Item1)} {Amounts.Print(r.Item2!.Value, "lb/ac", 1)}")
+                .ToList();
+            sheet.Say(
+                rates.Count == 0
+                    ? $"The laboratory's own recommendation for {printed.Crop} names neither P2O5 nor K2O."
+                    : $"The laboratory itself recommends {string.Join(" and ", rates)} for {printed.Crop}; the plan uses that first."
+            );
         }
 
         return sheet.Close();
@@ -40,7 +61,11 @@ internal static class SystemsSheet
     private static SheetSection SideBySide(PlanContent plan, string names, SystemsForGroup compared, char letter)
     {
         var sheet = new SectionWriter($"Side by side for {names}", letter);
-        sheet.Say(plan.Site.CarriedOff ? "The crop is carried off the plot." : "The crop is only browsed: no system adds what a harvest would carry off.");
+        sheet.Say(
+            plan.Site.CarriedOff
+                ? "The crop is carried off the plot."
+                : "The crop is only browsed: no system adds what a harvest would carry off."
+        );
         if (compared.Answering.IsEmpty)
         {
             sheet.Say("No system accepts this report for it.");
@@ -48,7 +73,10 @@ internal static class SystemsSheet
         }
 
         var rows = compared.Answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
-        sheet.Table(["system", "asked for", .. SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)}, lb/ac"), "numbers"], rows.Select(r => r.Row));
+        sheet.Table(
+            ["system", "asked for", .. SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)}, lb/ac"), "numbers"],
+            rows.Select(r => r.Row)
+        );
         if (compared.Answering.Any(a => a.RestsOnMemory))
         {
             sheet.Say(SheetText.FromMemory);
@@ -64,26 +92,33 @@ internal static class SystemsSheet
         return sheet.Close();
     }
 
-    private static SheetRow RowOf(SectionWriter sheet, SystemReply reply) => sheet.Row(
-        reply.System.Name,
-        string.Join("; ", SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)} {reply.FigureFor(n)}")),
-        [reply.System.Name, reply.AskedFor, .. SystemsForGroup.Nutrients.Select(reply.FigureFor), reply.Standing],
-        [],
-        [.. reply.Answers]);
+    private static SheetRow RowOf(SectionWriter sheet, SystemReply reply) =>
+        sheet.Row(
+            reply.System.Name,
+            string.Join("; ", SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)} {reply.FigureFor(n)}")),
+            [reply.System.Name, reply.AskedFor, .. SystemsForGroup.Nutrients.Select(reply.FigureFor), reply.Standing],
+            [],
+            [.. reply.Answers]
+        );
 
     private static void Disagreement(SectionWriter sheet, PlantNutrient nutrient, SystemDisagreement? apart)
     {
         if (apart is null)
         {
-            sheet.Say($"{SheetText.Symbol(nutrient)}: fewer than two systems give a rate, so there is nothing to hold against each other.");
+            sheet.Say(
+                $"{SheetText.Symbol(nutrient)}: fewer than two systems give a rate, so there is nothing to hold against each other."
+            );
             return;
         }
 
-        string most = Amounts.Print(apart.Highest.Need.Rate.PoundsPerAcre, 1), least = Amounts.Print(apart.Lowest.Need.Rate.PoundsPerAcre, 1), gap = Amounts.Print(apart.Difference.PoundsPerAcre, 1);
+        string most = Amounts.Print(apart.Highest.Need.Rate.PoundsPerAcre, 1),
+            least = Amounts.Print(apart.Lowest.Need.Rate.PoundsPerAcre, 1),
+            gap = Amounts.Print(apart.Difference.PoundsPerAcre, 1);
         sheet.Figure(
             SheetText.Nutrient(nutrient),
             $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
-            new WorkedLine("Disagreement", "most - least", $"{most} - {least} = {gap} lb/ac"));
+            new WorkedLine("Disagreement", "most - least", $"{most} - {least} = {gap} lb/ac")
+        );
         sheet.Say(apart.Why);
     }
 
@@ -91,10 +126,25 @@ internal static class SystemsSheet
     private static SheetSection LeftOut(List<SystemsForGroup> compared)
     {
         var sheet = new SectionWriter("Systems that do not answer, and why", 'X');
-        var reasons = compared.SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))
-            .GroupBy(l => l.System).OrderBy(g => RecommendationSystems.All.IndexOf(g.Key))
-            .Select(g => (g.Key.Name, string.Join(" ", g.GroupBy(l => l.Why).Select(same =>
-                same.Count() == compared.Count ? same.Key : $"For {string.Join("; ", same.Select(l => l.Name))}: {same.Key}")))).ToList();
+        var reasons = compared
+            .SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))
+            .GroupBy(l => l.System)
+            .OrderBy(g => RecommendationSystems.All.IndexOf(g.Key))
+            .Select(g =>
+                (
+                    g.Key.Name,
+                    string.Join(
+                        " ",
+                        g.GroupBy(l => l.Why)
+                            .Select(same =>
+                                same.Count() == compared.Count
+                                    ? same.Key
+                                    : $"For {string.Join("; ", same.Select(l => l.Name))}: {same.Key}"
+                            )
+                    )
+                )
+            )
+            .ToList();
         sheet.Remark(reasons);
         if (reasons.Count == 0)
         {

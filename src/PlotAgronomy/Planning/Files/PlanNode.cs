@@ -31,14 +31,22 @@ internal sealed class PlanNode
 
     internal PlanNode? Find(string name) => Members.FirstOrDefault(m => m.Name == name).Value;
 
-    internal PlanProblem Problem(string text) => new() { Line = Line, Column = Column, Path = Path, Text = text };
+    internal PlanProblem Problem(string text) =>
+        new()
+        {
+            Line = Line,
+            Column = Column,
+            Path = Path,
+            Text = text,
+        };
 
-    internal string Describe() => Kind switch
-    {
-        PlanNodeKind.Object => "an object",
-        PlanNodeKind.Array => "a list",
-        PlanNodeKind.Text => $"the text '{Text}'",
-        PlanNodeKind.Null => "null",
-        _ => Text,
-    };
+    internal string Describe() =>
+        Kind switch
+        {
+            PlanNodeKind.Object => "an object",
+            PlanNodeKind.Array => "a list",
+            PlanNodeKind.Text => $"the text '{Text}'",
+            PlanNodeKind.Null => "null",
+            _ => Text,
+        };
 }

@@ -7,7 +7,12 @@ namespace PlotAgronomy.Planning;
 /// <summary>Reads JSON text into nodes that know their line and column.</summary>
 internal static class PlanNodeReader
 {
-    private static readonly JsonReaderOptions Options = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true, MaxDepth = 32 };
+    private static readonly JsonReaderOptions Options = new()
+    {
+        CommentHandling = JsonCommentHandling.Skip,
+        AllowTrailingCommas = true,
+        MaxDepth = 32,
+    };
 
     /// <summary>The root node, or null and the problem when the text is not JSON.</summary>
     internal static PlanNode? Read(string json, out PlanProblem? problem)
@@ -39,7 +44,15 @@ internal static class PlanNodeReader
     private static PlanNode Value(ref Utf8JsonReader reader, TextPlaces places, string path)
     {
         var (line, column) = places.Of((int)reader.TokenStartIndex);
-        PlanNode Leaf(PlanNodeKind kind, string text = "") => new() { Kind = kind, Line = line, Column = column, Path = path, Text = text };
+        PlanNode Leaf(PlanNodeKind kind, string text = "") =>
+            new()
+            {
+                Kind = kind,
+                Line = line,
+                Column = column,
+                Path = path,
+                Text = text,
+            };
         switch (reader.TokenType)
         {
             case JsonTokenType.StartObject:
@@ -50,7 +63,14 @@ internal static class PlanNodeReader
                     var (keyLine, keyColumn) = places.Of((int)reader.TokenStartIndex);
                     string memberPath = $"{path}.{name}";
                     reader.Read();
-                    var key = new PlanNode { Kind = PlanNodeKind.Text, Line = keyLine, Column = keyColumn, Path = memberPath, Text = name };
+                    var key = new PlanNode
+                    {
+                        Kind = PlanNodeKind.Text,
+                        Line = keyLine,
+                        Column = keyColumn,
+                        Path = memberPath,
+                        Text = name,
+                    };
                     whole.Members.Add((name, key, Value(ref reader, places, memberPath)));
                 }
 
@@ -59,7 +79,9 @@ internal static class PlanNodeReader
                 var list = Leaf(PlanNodeKind.Array);
                 while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
                 {
-                    list.Items.Add(Value(ref reader, places, string.Create(CultureInfo.InvariantCulture, $"{path}[{list.Items.Count}]")));
+                    list.Items.Add(
+                        Value(ref reader, places, string.Create(CultureInfo.InvariantCulture, $"{path}[{list.Items.Count}]"))
+                    );
                 }
 
                 return list;

@@ -12,9 +12,11 @@ internal sealed class PlanObject(PlanNode node, List<PlanProblem> problems)
 
     internal bool Has(string name) => node.Find(name) is not null;
 
-    internal string? Text(string name) => node.Find(name) is { Kind: PlanNodeKind.Text } found && !string.IsNullOrWhiteSpace(found.Text) ? found.Text : null;
+    internal string? Text(string name) =>
+        node.Find(name) is { Kind: PlanNodeKind.Text } found && !string.IsNullOrWhiteSpace(found.Text) ? found.Text : null;
 
-    internal T? Amount<T>(string name, TryRead<T> read) where T : struct
+    internal T? Amount<T>(string name, TryRead<T> read)
+        where T : struct
     {
         if (node.Find(name) is not { Kind: PlanNodeKind.Text } found)
         {
@@ -31,7 +33,8 @@ internal sealed class PlanObject(PlanNode node, List<PlanProblem> problems)
     }
 
     /// <summary>An amount that must be above zero, such as an area or a package.</summary>
-    internal T? PositiveAmount<T>(string name, TryRead<T> read, Func<T, double> measure) where T : struct
+    internal T? PositiveAmount<T>(string name, TryRead<T> read, Func<T, double> measure)
+        where T : struct
     {
         if (Amount(name, read) is not T value)
         {
@@ -48,7 +51,10 @@ internal sealed class PlanObject(PlanNode node, List<PlanProblem> problems)
     }
 
     internal double? Number(string name) =>
-        node.Find(name) is { Kind: PlanNodeKind.Number } found && double.TryParse(found.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : null;
+        node.Find(name) is { Kind: PlanNodeKind.Number } found
+        && double.TryParse(found.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            ? value
+            : null;
 
     internal decimal? Money(string name)
     {
@@ -69,19 +75,27 @@ internal sealed class PlanObject(PlanNode node, List<PlanProblem> problems)
     internal bool? Flag(string name) => node.Find(name) is { Kind: PlanNodeKind.TrueOrFalse } found ? found.Text == "true" : null;
 
     internal DateOnly? Date(string name) =>
-        node.Find(name) is { Kind: PlanNodeKind.Text } found && DateOnly.TryParseExact(found.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+        node.Find(name) is { Kind: PlanNodeKind.Text } found
+        && DateOnly.TryParseExact(found.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            ? date
+            : null;
 
     /// <summary>The value behind a word of a choice.</summary>
-    internal T? Choice<T>(string name, PlanWords<T> words) where T : struct =>
+    internal T? Choice<T>(string name, PlanWords<T> words)
+        where T : struct =>
         node.Find(name) is { Kind: PlanNodeKind.Text } found && words.TryFind(found.Text, out var value) ? value : null;
 
-    internal T? Chosen<T>(string name, PlanWords<T> words) where T : class =>
+    internal T? Chosen<T>(string name, PlanWords<T> words)
+        where T : class =>
         node.Find(name) is { Kind: PlanNodeKind.Text } found && words.TryFind(found.Text, out var value) ? value : null;
 
-    internal PlanObject? Object(string name) => node.Find(name) is { Kind: PlanNodeKind.Object } found ? new PlanObject(found, problems) : null;
+    internal PlanObject? Object(string name) =>
+        node.Find(name) is { Kind: PlanNodeKind.Object } found ? new PlanObject(found, problems) : null;
 
     internal IEnumerable<PlanObject> Objects(string name) =>
-        node.Find(name) is { Kind: PlanNodeKind.Array } found ? found.Items.Where(i => i.Kind == PlanNodeKind.Object).Select(i => new PlanObject(i, problems)) : [];
+        node.Find(name) is { Kind: PlanNodeKind.Array } found
+            ? found.Items.Where(i => i.Kind == PlanNodeKind.Object).Select(i => new PlanObject(i, problems))
+            : [];
 
     internal IEnumerable<(double First, double Second)> Pairs(string name)
     {
@@ -90,9 +104,16 @@ internal sealed class PlanObject(PlanNode node, List<PlanProblem> problems)
             yield break;
         }
 
-        foreach (var item in found.Items.Where(i => i.Kind == PlanNodeKind.Array && i.Items.Count == 2 && i.Items.All(n => n.Kind == PlanNodeKind.Number)))
+        foreach (
+            var item in found.Items.Where(i =>
+                i.Kind == PlanNodeKind.Array && i.Items.Count == 2 && i.Items.All(n => n.Kind == PlanNodeKind.Number)
+            )
+        )
         {
-            yield return (double.Parse(item.Items[0].Text, CultureInfo.InvariantCulture), double.Parse(item.Items[1].Text, CultureInfo.InvariantCulture));
+            yield return (
+                double.Parse(item.Items[0].Text, CultureInfo.InvariantCulture),
+                double.Parse(item.Items[1].Text, CultureInfo.InvariantCulture)
+            );
         }
     }
 
@@ -107,7 +128,8 @@ internal sealed class PlanObject(PlanNode node, List<PlanProblem> problems)
     }
 
     /// <summary>Runs a step of the library that refuses impossible input, and reports its refusal at a field.</summary>
-    internal T? Try<T>(string name, Func<T> step) where T : class
+    internal T? Try<T>(string name, Func<T> step)
+        where T : class
     {
         try
         {

@@ -19,5 +19,6 @@ public sealed class PlanProblem
 
     /// <summary>Text such as <c>line 12, column 16, $.plot.area: no unit in '0.62'</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"line {Line}, column {Column}, {Path}: {Text}");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"line {Line}, column {Column}, {Path}: {Text}");
 }

@@ -25,7 +25,9 @@ internal static class PlanShapeCheck
             var field = shape.Fields.FirstOrDefault(f => f.Name == name);
             if (field is null)
             {
-                problems.Add(key.Problem($"unknown field; expected one of {string.Join(", ", shape.Fields.Select(f => f.Name))}"));
+                problems.Add(
+                    key.Problem($"unknown field; expected one of {string.Join(", ", shape.Fields.Select(f => f.Name))}")
+                );
             }
             else if (!seen.Add(name))
             {
@@ -47,7 +49,11 @@ internal static class PlanShapeCheck
             int count = group.Count(seen.Contains);
             if (count != 1)
             {
-                problems.Add(node.Problem($"expected exactly one of {string.Join(", ", group)}, found {(count == 0 ? "none" : string.Join(" and ", group.Where(seen.Contains)))}"));
+                problems.Add(
+                    node.Problem(
+                        $"expected exactly one of {string.Join(", ", group)}, found {(count == 0 ? "none" : string.Join(" and ", group.Where(seen.Contains)))}"
+                    )
+                );
             }
         }
     }
@@ -56,12 +62,23 @@ internal static class PlanShapeCheck
     {
         string? wrong = field.Kind switch
         {
-            FieldKind.Text when node.Kind != PlanNodeKind.Text || string.IsNullOrWhiteSpace(node.Text) => $"expected a text{Example(field)}",
-            FieldKind.Amount when node.Kind != PlanNodeKind.Text => $"expected an amount with its unit, in quotes{Example(field)}",
+            FieldKind.Text when node.Kind != PlanNodeKind.Text || string.IsNullOrWhiteSpace(node.Text) =>
+                $"expected a text{Example(field)}",
+            FieldKind.Amount when node.Kind != PlanNodeKind.Text =>
+                $"expected an amount with its unit, in quotes{Example(field)}",
             FieldKind.Number when node.Kind != PlanNodeKind.Number => $"expected a number{Example(field)}",
             FieldKind.Flag when node.Kind != PlanNodeKind.TrueOrFalse => "expected true or false",
-            FieldKind.Date when node.Kind != PlanNodeKind.Text || !DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _) => "expected a date such as '2026-09-12' (ISO 8601)",
-            FieldKind.Choice when node.Kind != PlanNodeKind.Text || !field.Choices.Contains(node.Text) => $"expected one of {string.Join(", ", field.Choices)}",
+            FieldKind.Date
+                when node.Kind != PlanNodeKind.Text
+                    || !DateOnly.TryParseExact(
+                        node.Text,
+                        "yyyy-MM-dd",
+                        CultureInfo.InvariantCulture,
+                        DateTimeStyles.None,
+                        out _
+                    ) => "expected a date such as '2026-09-12' (ISO 8601)",
+            FieldKind.Choice when node.Kind != PlanNodeKind.Text || !field.Choices.Contains(node.Text) =>
+                $"expected one of {string.Join(", ", field.Choices)}",
             FieldKind.List when node.Kind != PlanNodeKind.Array => "expected a list",
             _ => null,
         };
@@ -71,9 +88,17 @@ internal static class PlanShapeCheck
             return;
         }
 
-        if (field.Range is var (min, max) && double.TryParse(node.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && (number < min || number > max))
+        if (
+            field.Range is var (min, max)
+            && double.TryParse(node.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
+            && (number < min || number > max)
+        )
         {
-            problems.Add(node.Problem(string.Create(CultureInfo.InvariantCulture, $"expected a number from {min} to {max}, found {node.Text}")));
+            problems.Add(
+                node.Problem(
+                    string.Create(CultureInfo.InvariantCulture, $"expected a number from {min} to {max}, found {node.Text}")
+                )
+            );
         }
 
         if (field.Kind == FieldKind.Object)
@@ -85,7 +110,14 @@ internal static class PlanShapeCheck
         {
             if (node.Items.Count < field.FewestItems)
             {
-                problems.Add(node.Problem(string.Create(CultureInfo.InvariantCulture, $"expected at least {field.FewestItems} item(s), found {node.Items.Count}")));
+                problems.Add(
+                    node.Problem(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"expected at least {field.FewestItems} item(s), found {node.Items.Count}"
+                        )
+                    )
+                );
             }
 
             foreach (var item in node.Items)

@@ -53,11 +53,12 @@ internal sealed class PlanContent
 
     internal SowingMethod SowingMethod => SowingMethodOf(Method);
 
-    internal static SowingMethod SowingMethodOf(PlantingMethod method) => method switch
-    {
-        PlantingMethod.Drilled => SowingMethod.Drilled,
-        PlantingMethod.FrostSeeded => SowingMethod.FrostSeeded,
-        PlantingMethod.TilledAndPacked => SowingMethod.Broadcast,
-        _ => SowingMethod.BroadcastUnderCover,
-    };
+    internal static SowingMethod SowingMethodOf(PlantingMethod method) =>
+        method switch
+        {
+            PlantingMethod.Drilled => SowingMethod.Drilled,
+            PlantingMethod.FrostSeeded => SowingMethod.FrostSeeded,
+            PlantingMethod.TilledAndPacked => SowingMethod.Broadcast,
+            _ => SowingMethod.BroadcastUnderCover,
+        };
 }

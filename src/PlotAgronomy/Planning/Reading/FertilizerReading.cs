@@ -7,14 +7,24 @@ namespace PlotAgronomy.Planning;
 internal static class FertilizerReading
 {
     private static readonly (string Field, PlantNutrient Nutrient)[] Extras =
-        [("sulfur", PlantNutrient.Sulfur), ("magnesium", PlantNutrient.Magnesium), ("boron", PlantNutrient.Boron)];
+    [
+        ("sulfur", PlantNutrient.Sulfur),
+        ("magnesium", PlantNutrient.Magnesium),
+        ("boron", PlantNutrient.Boron),
+    ];
 
     internal static FertilizerProduct? Read(PlanObject offer)
     {
         var analysis = Analysis(offer);
         var package = offer.PositiveAmount<Mass>("package", Amounts.TryReadMass, m => m.Pounds);
-        return offer.Text("name") is { } name && analysis is not null && package is Mass mass && offer.Money("price") is decimal price
-            ? offer.Try("name", () => FertilizerProduct.Create(name, analysis, mass, price, offer.Choice("substance", PlanVocabulary.Substances)))
+        return
+            offer.Text("name") is { } name
+            && analysis is not null
+            && package is Mass mass
+            && offer.Money("price") is decimal price
+            ? offer.Try("name", () =>
+                FertilizerProduct.Create(name, analysis, mass, price, offer.Choice("substance", PlanVocabulary.Substances))
+            )
             : null;
     }
 

@@ -13,9 +13,19 @@ internal static class GrowingReading
 
     private static readonly string[] RateLabels = ["rateIs", "rateFor"];
 
-    internal static ImmutableArray<PlannedKind> Read(PlanObject growing, IReadOnlyList<SeedOffer> offers, bool everyOfferWasRead, bool carriedOff, PlantingMethod? method)
+    internal static ImmutableArray<PlannedKind> Read(
+        PlanObject growing,
+        IReadOnlyList<SeedOffer> offers,
+        bool everyOfferWasRead,
+        bool carriedOff,
+        PlantingMethod? method
+    )
     {
-        var kinds = growing.Objects("kinds").Select(row => Kind(row, offers, everyOfferWasRead, carriedOff, method)).OfType<PlannedKind>().ToImmutableArray();
+        var kinds = growing
+            .Objects("kinds")
+            .Select(row => Kind(row, offers, everyOfferWasRead, carriedOff, method))
+            .OfType<PlannedKind>()
+            .ToImmutableArray();
         var rows = growing.Objects("kinds").ToList();
         if (rows.Count > 0 && rows.All(r => r.Number("shareOfFullStand") is not null))
         {
@@ -23,7 +33,13 @@ internal static class GrowingReading
             double wanted = growing.Number("totalShare") ?? 1;
             if (Math.Abs(total - wanted) > ShareRounding)
             {
-                growing.Report("kinds", string.Create(CultureInfo.InvariantCulture, $"the shares of a full stand sum to {total:0.###}; expected {wanted:0.###} (state another total as totalShare)"));
+                growing.Report(
+                    "kinds",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"the shares of a full stand sum to {total:0.###}; expected {wanted:0.###} (state another total as totalShare)"
+                    )
+                );
             }
         }
 
@@ -35,7 +51,13 @@ internal static class GrowingReading
         return kinds;
     }
 
-    private static PlannedKind? Kind(PlanObject row, IReadOnlyList<SeedOffer> offers, bool everyOfferWasRead, bool carriedOff, PlantingMethod? planted)
+    private static PlannedKind? Kind(
+        PlanObject row,
+        IReadOnlyList<SeedOffer> offers,
+        bool everyOfferWasRead,
+        bool carriedOff,
+        PlantingMethod? planted
+    )
     {
         var kind = KindReading.Read(row, "kind");
         var rate = row.PositiveAmount<ApplicationRate>("rate", Amounts.TryReadRate, r => r.PoundsPerAcre);
@@ -68,23 +90,36 @@ internal static class GrowingReading
             return null;
         }
 
-        var share = row.Number("shareOfFullStand") is double number
-            ? row.Try("shareOfFullStand", () => KindShare.Of(kind, number))
-            : rate is ApplicationRate written && row.Choice("rateIs", PlanVocabulary.RateMeanings) is bool living && row.Choice("rateFor", PlanVocabulary.SowingMethods) is SowingMethod method
+        var share =
+            row.Number("shareOfFullStand") is double number ? row.Try("shareOfFullStand", () => KindShare.Of(kind, number))
+            : rate is ApplicationRate written
+            && row.Choice("rateIs", PlanVocabulary.RateMeanings) is bool living
+            && row.Choice("rateFor", PlanVocabulary.SowingMethods) is SowingMethod method
                 ? row.Try("rate", () => KindShare.FromRate(kind, Living(written, living, method, offer)))
-                : null;
+            : null;
         var yield = Yield(row);
         if (carriedOff && yield is null && !row.Has("yield"))
         {
             row.Report("kind", $"a crop that is cut and carried off needs the yield of {kind.CommonName}");
         }
 
-        return share is null ? null : new PlannedKind { Share = share, Offer = offer, Yield = yield };
+        return share is null
+            ? null
+            : new PlannedKind
+            {
+                Share = share,
+                Offer = offer,
+                Yield = yield,
+            };
     }
 
     private static CropYield? Yield(PlanObject row) =>
-        row.Object("yield") is { } yield && yield.Number("value") is double value && yield.Choice("unit", PlanVocabulary.YieldUnits) is YieldUnit unit
-            ? unit == YieldUnit.Ton ? CropYield.FromTonsPerAcre(value) : CropYield.FromBushelsPerAcre(value)
+        row.Object("yield") is { } yield
+        && yield.Number("value") is double value
+        && yield.Choice("unit", PlanVocabulary.YieldUnits) is YieldUnit unit
+            ? unit == YieldUnit.Ton
+                ? CropYield.FromTonsPerAcre(value)
+                : CropYield.FromBushelsPerAcre(value)
             : null;
 
     private static PureLiveSeedRate Living(ApplicationRate rate, bool countsLivingSeed, SowingMethod method, SeedOffer offer) =>

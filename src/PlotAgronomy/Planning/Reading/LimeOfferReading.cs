@@ -13,8 +13,13 @@ internal static class LimeOfferReading
         var magnesium = offer.Amount<Fraction>("magnesium", Amounts.TryReadPercent);
         var package = offer.PositiveAmount<Mass>("package", Amounts.TryReadMass, m => m.Pounds);
         var sieves = Sieves(offer);
-        if (offer.Text("name") is not { } name || offer.Number("cce") is not double cce || offer.Choice("form", PlanVocabulary.LimingForms) is not LimingForm form
-            || package is not Mass bag || offer.Money("price") is not decimal price)
+        if (
+            offer.Text("name") is not { } name
+            || offer.Number("cce") is not double cce
+            || offer.Choice("form", PlanVocabulary.LimingForms) is not LimingForm form
+            || package is not Mass bag
+            || offer.Money("price") is not decimal price
+        )
         {
             return null;
         }
@@ -28,7 +33,11 @@ internal static class LimeOfferReading
 
         foreach (var figure in offer.Objects("labelFigures"))
         {
-            if (material is { } plain && figure.Chosen("index", PlanVocabulary.LimeIndices) is { } index && figure.Number("value") is double value)
+            if (
+                material is { } plain
+                && figure.Chosen("index", PlanVocabulary.LimeIndices) is { } index
+                && figure.Number("value") is double value
+            )
             {
                 material = figure.Try("value", () => plain.WithFigure(LimeFigure.Of(index, value)));
             }

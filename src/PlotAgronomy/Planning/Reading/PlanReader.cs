@@ -28,7 +28,10 @@ public static class PlanReader
         PlanShapeCheck.Check(root, PlanShapes.Plan, problems);
         var plan = root.Kind == PlanNodeKind.Object ? Plan(new PlanObject(root, problems)) : null;
         return problems.Count == 0
-            ? new PlanReading { Plan = new PlotPlan(plan ?? throw new InvalidOperationException("A plan without a mistake could not be read.")) }
+            ? new PlanReading
+            {
+                Plan = new PlotPlan(plan ?? throw new InvalidOperationException("A plan without a mistake could not be read.")),
+            }
             : new PlanReading { Problems = [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)] };
     }
 
@@ -39,7 +42,13 @@ public static class PlanReader
         var tillage = file.PositiveAmount<Length>("tillageDepth", Amounts.TryReadLength, l => l.Feet);
         if (tillage is { Inches: >= TooDeepInches - 1e-6 })
         {
-            file.Report("tillageDepth", string.Create(CultureInfo.InvariantCulture, $"expected less than {TooDeepInches} in, found '{file.Text("tillageDepth")}'"));
+            file.Report(
+                "tillageDepth",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"expected less than {TooDeepInches} in, found '{file.Text("tillageDepth")}'"
+                )
+            );
         }
 
         var site = file.Object("plot") is { } plot ? PlotSiteReading.Read(plot) : null;
@@ -49,16 +58,36 @@ public static class PlanReader
         var earlier = reportPart is null ? null : Earlier(reportPart);
         var materials = file.Object("materials");
         var limes = materials?.Objects("lime").Select(LimeOfferReading.Read).OfType<LimeOffer>().ToImmutableArray() ?? [];
-        var fertilizers = materials?.Objects("fertilizers").Select(FertilizerReading.Read).OfType<Fertilizers.FertilizerProduct>().ToImmutableArray() ?? [];
+        var fertilizers = materials
+            ?.Objects("fertilizers")
+            .Select(FertilizerReading.Read)
+            .OfType<Fertilizers.FertilizerProduct>()
+            .ToImmutableArray()
+            ?? [];
         var lots = materials?.Objects("seedLots").Select(SeedOfferReading.Read).ToList() ?? [];
         var offers = lots.OfType<SeedOffer>().ToImmutableArray();
-        var kinds = file.Object("growing") is { } growing ? GrowingReading.Read(growing, offers, offers.Length == lots.Count, site?.CarriedOff == true, method) : [];
-        var bags = materials?.Objects("storeBlends").Select(bag => StoreBlendReading.Read(bag, method)).OfType<StoreBag>().ToImmutableArray() ?? [];
+        var kinds = file.Object("growing") is { } growing
+            ? GrowingReading.Read(growing, offers, offers.Length == lots.Count, site?.CarriedOff == true, method)
+            : [];
+        var bags = materials
+            ?.Objects("storeBlends")
+            .Select(bag => StoreBlendReading.Read(bag, method))
+            .OfType<StoreBag>()
+            .ToImmutableArray()
+            ?? [];
         var spreader = file.Object("spreader") is { } machine ? SpreaderReading.Read(machine) : null;
         var methods = file.Object("methods");
-        if (currency is null || site is null || report is null || spreader is null || kinds.IsEmpty
-            || methods?.Chosen("lime", PlanVocabulary.LimeMethods) is not { } limeMethod || methods.Chosen("nutrients", PlanVocabulary.NutrientSystems) is not { } system
-            || file.Date("plantingDate") is not DateOnly planting || method is not PlantingMethod planted)
+        if (
+            currency is null
+            || site is null
+            || report is null
+            || spreader is null
+            || kinds.IsEmpty
+            || methods?.Chosen("lime", PlanVocabulary.LimeMethods) is not { } limeMethod
+            || methods.Chosen("nutrients", PlanVocabulary.NutrientSystems) is not { } system
+            || file.Date("plantingDate") is not DateOnly planting
+            || method is not PlantingMethod planted
+        )
         {
             return null;
         }
@@ -91,16 +120,22 @@ public static class PlanReader
     /// <summary>Lime from before the sample, aged from its spreading to the day of sampling.</summary>
     private static EarlierLime? Earlier(PlanObject report)
     {
-        if (report.Object("earlierLime") is not { } earlier
+        if (
+            report.Object("earlierLime") is not { } earlier
             || earlier.Amount<ApplicationRate>("rate", Amounts.TryReadRate) is not ApplicationRate rate
-            || earlier.Date("spread") is not DateOnly spread || report.Date("sampled") is not DateOnly sampled)
+            || earlier.Date("spread") is not DateOnly spread
+            || report.Date("sampled") is not DateOnly sampled
+        )
         {
             return null;
         }
 
         if (spread > sampled)
         {
-            earlier.Report("spread", "earlier lime was spread before the sample was taken; lime spread since then belongs to the records");
+            earlier.Report(
+                "spread",
+                "earlier lime was spread before the sample was taken; lime spread since then belongs to the records"
+            );
             return null;
         }
 

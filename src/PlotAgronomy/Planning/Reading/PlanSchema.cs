@@ -1,13 +1,17 @@
 using System.Text;
 using System.Text.Json;
 
-
 namespace PlotAgronomy.Planning;
 
 /// <summary>The JSON Schema of a plan file, written from the same shapes that the reader checks.</summary>
 public static class PlanSchema
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>Writes the schema (JSON Schema draft 2020-12).</summary>
     /// <returns>JSON text.</returns>

@@ -38,21 +38,27 @@ internal static class PlotSiteReading
         if (plot.Has("outline"))
         {
             var corners = plot.Pairs("outline").ToList();
-            return corners.Count < 3 ? null : plot.Try("outline", () =>
-                PlotArea.OfOutline(PlotOutline.FromFixes([.. corners.Select(c => GeoPoint.FromDegrees(c.First, c.Second))])));
+            return corners.Count < 3
+                ? null
+                : plot.Try("outline", () =>
+                    PlotArea.OfOutline(PlotOutline.FromFixes([.. corners.Select(c => GeoPoint.FromDegrees(c.First, c.Second))]))
+                );
         }
 
-        return plot.PositiveAmount<Area>("area", Amounts.TryReadArea, a => a.Acres) is Area area ? plot.Try("area", () => PlotArea.Stated(area)) : null;
+        return plot.PositiveAmount<Area>("area", Amounts.TryReadArea, a => a.Acres) is Area area
+            ? plot.Try("area", () => PlotArea.Stated(area))
+            : null;
     }
 
-    private static PlotArea? OfSides(PlanObject sides) => sides.Choice("shape", PlanVocabulary.PlotForms) switch
-    {
-        PlotForm.Rectangle => From(sides, ["length", "width"], s => PlotArea.OfRectangle(s[0], s[1])),
-        PlotForm.Triangle => From(sides, ["a", "b", "c"], s => PlotArea.OfThreeSides(s[0], s[1], s[2])),
-        PlotForm.Trapezoid => From(sides, ["a", "b", "length"], s => PlotArea.OfTrapezoid(s[0], s[1], s[2])),
-        PlotForm.Circle => From(sides, ["radius"], s => PlotArea.OfCircle(s[0])),
-        _ => null,
-    };
+    private static PlotArea? OfSides(PlanObject sides) =>
+        sides.Choice("shape", PlanVocabulary.PlotForms) switch
+        {
+            PlotForm.Rectangle => From(sides, ["length", "width"], s => PlotArea.OfRectangle(s[0], s[1])),
+            PlotForm.Triangle => From(sides, ["a", "b", "c"], s => PlotArea.OfThreeSides(s[0], s[1], s[2])),
+            PlotForm.Trapezoid => From(sides, ["a", "b", "length"], s => PlotArea.OfTrapezoid(s[0], s[1], s[2])),
+            PlotForm.Circle => From(sides, ["radius"], s => PlotArea.OfCircle(s[0])),
+            _ => null,
+        };
 
     /// <summary>Reads just the sides a form needs; a missing one or one too many is a mistake.</summary>
     private static PlotArea? From(PlanObject sides, string[] needed, Func<MeasuredLength[], PlotArea> area)
@@ -63,12 +69,18 @@ internal static class PlotSiteReading
             sides.Report("shape", $"a {form} needs the side '{name}'");
         }
 
-        foreach (var (name, key, _) in sides.Node.Members.Where(m => m.Name != "shape" && PlanShapes.Sides.Fields.Any(f => f.Name == m.Name) && !needed.Contains(m.Name)))
+        foreach (
+            var (name, key, _) in sides.Node.Members.Where(m =>
+                m.Name != "shape" && PlanShapes.Sides.Fields.Any(f => f.Name == m.Name) && !needed.Contains(m.Name)
+            )
+        )
         {
             sides.Report(name, $"a {form} has no side '{key.Text}'; it needs {string.Join(", ", needed)}");
         }
 
         var lengths = needed.Select(n => sides.PositiveAmount<Length>(n, Amounts.TryReadLength, l => l.Feet)).ToList();
-        return lengths.Any(l => l is null) ? null : sides.Try("shape", () => area([.. lengths.Select(l => MeasuredLength.FromLength(l!.Value))]));
+        return lengths.Any(l => l is null)
+            ? null
+            : sides.Try("shape", () => area([.. lengths.Select(l => MeasuredLength.FromLength(l!.Value))]));
     }
 }

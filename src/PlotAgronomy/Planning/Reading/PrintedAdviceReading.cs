@@ -18,15 +18,26 @@ internal static class PrintedAdviceReading
         var potash = printed.Amount<ApplicationRate>("potash", Amounts.TryReadRate);
         var lime = printed.Object("lime") is { } rate ? Lime(rate, report.Text("laboratory")) : null;
         return printed.Text("crop") is { } crop
-            ? new PrintedAdvice { Crop = crop, Lime = lime, Nitrogen = nitrogen, Phosphate = phosphate, Potash = potash }
+            ? new PrintedAdvice
+            {
+                Crop = crop,
+                Lime = lime,
+                Nitrogen = nitrogen,
+                Phosphate = phosphate,
+                Potash = potash,
+            }
             : null;
     }
 
     private static PrintedLimeRate? Lime(PlanObject lime, string? laboratory)
     {
         var depth = lime.PositiveAmount<Length>("depth", Amounts.TryReadLength, l => l.Feet);
-        return lime.Amount<ApplicationRate>("rate", Amounts.TryReadRate) is ApplicationRate rate && lime.Chosen("basis", PlanVocabulary.LimeBases) is { } basis
-            ? lime.Try("rate", () => PrintedLimeRate.Read(rate, lime.Number("targetPh"), depth, basis, lime.Text("institution") ?? laboratory))
+        return
+            lime.Amount<ApplicationRate>("rate", Amounts.TryReadRate) is ApplicationRate rate
+            && lime.Chosen("basis", PlanVocabulary.LimeBases) is { } basis
+            ? lime.Try("rate", () =>
+                PrintedLimeRate.Read(rate, lime.Number("targetPh"), depth, basis, lime.Text("institution") ?? laboratory)
+            )
             : null;
     }
 }

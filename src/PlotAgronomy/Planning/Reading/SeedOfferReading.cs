@@ -15,8 +15,14 @@ internal static class SeedOfferReading
         var dormant = offer.Amount<Fraction>("dormantSeed", Amounts.TryReadPercent) ?? Fraction.Zero;
         var coating = offer.Amount<Fraction>("coating", Amounts.TryReadPercent) ?? Fraction.Zero;
         var package = offer.PositiveAmount<Mass>("package", Amounts.TryReadMass, m => m.Pounds);
-        if (kind is null || pure is not Fraction purity || germination is not Fraction germinating || package is not Mass mass
-            || offer.Money("price") is not decimal price || offer.Date("tested") is not DateOnly tested)
+        if (
+            kind is null
+            || pure is not Fraction purity
+            || germination is not Fraction germinating
+            || package is not Mass mass
+            || offer.Money("price") is not decimal price
+            || offer.Date("tested") is not DateOnly tested
+        )
         {
             return null;
         }
@@ -35,6 +41,13 @@ internal static class SeedOfferReading
             Package = mass,
             PricePerPound = SeedLot.PriceOfAPound(price, mass),
         };
-        return offer.Try("germination", () => LotValue.Of(lot)) is null ? null : new SeedOffer { Lot = lot, Package = mass, Price = price };
+        return offer.Try("germination", () => LotValue.Of(lot)) is null
+            ? null
+            : new SeedOffer
+            {
+                Lot = lot,
+                Package = mass,
+                Price = price,
+            };
     }
 }

@@ -5,15 +5,16 @@ namespace PlotAgronomy.Planning;
 /// <summary>Reads what recommendation systems ask beyond the report; what is left out stays unknown.</summary>
 internal static class SoilFactsReading
 {
-    internal static PlotSetting Read(PlanObject report) => report.Object("facts") is not { } facts
-        ? PlotSetting.Unknown
-        : new PlotSetting
-        {
-            Region = facts.Choice("region", PlanVocabulary.Regions),
-            SampleMoisture = facts.Choice("sampleState", PlanVocabulary.SampleStates),
-            PhosphorusSupply = facts.Choice("phosphorusSupply", PlanVocabulary.Supplies),
-            ExchangeCapacityGroup = facts.Choice("exchangeCapacityGroup", PlanVocabulary.CapacityGroups),
-            PrintedPhosphorusRating = facts.Chosen("phosphorusRating", PlanVocabulary.PhosphorusRatings),
-            BuildUpYears = facts.Choice("buildUp", PlanVocabulary.BuildUpSpans),
-        };
+    internal static PlotSetting Read(PlanObject report) =>
+        report.Object("facts") is not { } facts
+            ? PlotSetting.Unknown
+            : new PlotSetting
+            {
+                Region = facts.Choice("region", PlanVocabulary.Regions),
+                SampleMoisture = facts.Choice("sampleState", PlanVocabulary.SampleStates),
+                PhosphorusSupply = facts.Choice("phosphorusSupply", PlanVocabulary.Supplies),
+                ExchangeCapacityGroup = facts.Choice("exchangeCapacityGroup", PlanVocabulary.CapacityGroups),
+                PrintedPhosphorusRating = facts.Chosen("phosphorusRating", PlanVocabulary.PhosphorusRatings),
+                BuildUpYears = facts.Choice("buildUp", PlanVocabulary.BuildUpSpans),
+            };
 }

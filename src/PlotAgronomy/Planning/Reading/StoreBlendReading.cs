@@ -18,8 +18,16 @@ internal static class StoreBlendReading
         var coating = offer.Amount<Fraction>("coating", Amounts.TryReadPercent) ?? Fraction.Zero;
         var package = offer.PositiveAmount<Mass>("package", Amounts.TryReadMass, m => m.Pounds);
         var claimed = offer.PositiveAmount<Area>("claimedArea", Amounts.TryReadArea, a => a.Acres);
-        if (components.Length < rows.Count || components.IsEmpty || package is not Mass net || claimed is not Area area || method is not PlantingMethod planted
-            || offer.Text("name") is not { } name || offer.Money("price") is not decimal price || offer.Date("tested") is not DateOnly tested)
+        if (
+            components.Length < rows.Count
+            || components.IsEmpty
+            || package is not Mass net
+            || claimed is not Area area
+            || method is not PlantingMethod planted
+            || offer.Text("name") is not { } name
+            || offer.Money("price") is not decimal price
+            || offer.Date("tested") is not DateOnly tested
+        )
         {
             return null;
         }
@@ -42,7 +50,9 @@ internal static class StoreBlendReading
                 IsTreated = offer.Flag("treated") == true,
             },
         };
-        return offer.Try("components", () => BagOrPlainSeed.Compare(bag, PlanContent.SowingMethodOf(planted), [])) is null ? null : bag;
+        return offer.Try("components", () => BagOrPlainSeed.Compare(bag, PlanContent.SowingMethodOf(planted), [])) is null
+            ? null
+            : bag;
     }
 
     private static TagComponent? Component(PlanObject row)
@@ -53,9 +63,17 @@ internal static class StoreBlendReading
         var hard = row.Amount<Fraction>("hardSeed", Amounts.TryReadPercent) ?? Fraction.Zero;
         var dormant = row.Amount<Fraction>("dormantSeed", Amounts.TryReadPercent) ?? Fraction.Zero;
         TestMonth? tested = row.Date("tested") is DateOnly day ? TestMonth.Of(day.Year, day.Month) : null;
-        return kind is not null && pure is Fraction purity && germination is Fraction germinating
+        return
+            kind is not null
+            && pure is Fraction purity
+            && germination is Fraction germinating
             && row.Try("pureSeed", () => SeedAnalysis.Of(purity, germinating, hard, dormant)) is { } analysis
-                ? new TagComponent { Kind = kind, Analysis = analysis, TestMonth = tested }
-                : null;
+            ? new TagComponent
+            {
+                Kind = kind,
+                Analysis = analysis,
+                TestMonth = tested,
+            }
+            : null;
     }
 }

@@ -12,54 +12,74 @@ internal static class FertilizerSection
         sheet.RestsOn(results.Need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
-            results.Need.Targets.Select(target => sheet.Row(
-                SheetText.Nutrient(target.Nutrient),
-                Amounts.Print(target.AtLeast, "lb/ac", 0),
-                [
+            results.Need.Targets.Select(target =>
+                sheet.Row(
                     SheetText.Nutrient(target.Nutrient),
-                    Amounts.Print(target.AtLeast.PoundsPerAcre, 0),
-                    target.AtMost is { } most ? Amounts.Print(most.PoundsPerAcre, 0) : "-",
-                    results.Fertilizer?.Balance(target.Nutrient) is { } balance ? Amounts.Print(balance.Delivered.PoundsPerAcre, 0) : "-",
-                ],
-                results.Need.ShowWork(target.Nutrient))));
+                    Amounts.Print(target.AtLeast, "lb/ac", 0),
+                    [
+                        SheetText.Nutrient(target.Nutrient),
+                        Amounts.Print(target.AtLeast.PoundsPerAcre, 0),
+                        target.AtMost is { } most ? Amounts.Print(most.PoundsPerAcre, 0) : "-",
+                        results.Fertilizer?.Balance(target.Nutrient) is { } balance
+                            ? Amounts.Print(balance.Delivered.PoundsPerAcre, 0)
+                            : "-",
+                    ],
+                    results.Need.ShowWork(target.Nutrient)
+                )
+            )
+        );
         sheet.Remark(results.Need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
         foreach (var nutrient in FromTheReport.Where(n => results.Need.Find(n) is null))
         {
-            sheet.Say($"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see the findings.");
+            sheet.Say(
+                $"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see the findings."
+            );
         }
 
         if (results.Fertilizer is not { } purchase)
         {
-            sheet.Say(PurchaseSolver.NeedsNothing(results.Need) ? "No fertilizer is needed." : "No fertilizer is on offer in the plan.");
+            sheet.Say(
+                PurchaseSolver.NeedsNothing(results.Need) ? "No fertilizer is needed." : "No fertilizer is on offer in the plan."
+            );
             return sheet.Close();
         }
 
         if (!purchase.MeetsEveryNeed)
         {
-            sheet.Say(purchase.Conflict is { } conflict
-                ? $"The products on offer cannot meet every need: {conflict}. This is the set that misses least."
-                : "The products on offer cannot meet every need. This is the set that misses least.");
+            sheet.Say(
+                purchase.Conflict is { } conflict
+                    ? $"The products on offer cannot meet every need: {conflict}. This is the set that misses least."
+                    : "The products on offer cannot meet every need. This is the set that misses least."
+            );
         }
 
         sheet.Table(
             ["product", "buy", "spread on the plot", "rate, lb/ac", "left over", $"cost, {plan.Currency.Code}"],
-            purchase.Lines.Select(line => sheet.Row(
-                line.Product.Name,
-                SheetText.Weight(line.Spread),
-                [
+            purchase.Lines.Select(line =>
+                sheet.Row(
                     line.Product.Name,
-                    Packages(line.Packages, line.Product.Package),
                     SheetText.Weight(line.Spread),
-                    Amounts.Print(line.Rate.PoundsPerAcre, 0),
-                    SheetText.LeftOver(line.Leftover),
-                    plan.Currency.Print(line.Cost),
-                ],
-                [],
-                purchase)));
+                    [
+                        line.Product.Name,
+                        Packages(line.Packages, line.Product.Package),
+                        SheetText.Weight(line.Spread),
+                        Amounts.Print(line.Rate.PoundsPerAcre, 0),
+                        SheetText.LeftOver(line.Leftover),
+                        plan.Currency.Print(line.Cost),
+                    ],
+                    [],
+                    purchase
+                )
+            )
+        );
         sheet.Figure("cost of the fertilizer", plan.Currency.Print(purchase.TotalCost), purchase);
         foreach (var (name, other) in results.FertilizerAlternatives)
         {
-            sheet.Figure(name, $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"))}: {plan.Currency.Print(other.TotalCost)}", other);
+            sheet.Figure(
+                name,
+                $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"))}: {plan.Currency.Print(other.TotalCost)}",
+                other
+            );
         }
 
         return sheet.Close();

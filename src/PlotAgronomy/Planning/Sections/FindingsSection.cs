@@ -19,10 +19,11 @@ internal static class FindingsSection
         return sheet.Close();
     }
 
-    private static string Word(FindingSeverity severity) => severity switch
-    {
-        FindingSeverity.Warning => "warning",
-        FindingSeverity.Caution => "caution",
-        _ => "note",
-    };
+    private static string Word(FindingSeverity severity) =>
+        severity switch
+        {
+            FindingSeverity.Warning => "warning",
+            FindingSeverity.Caution => "caution",
+            _ => "note",
+        };
 }

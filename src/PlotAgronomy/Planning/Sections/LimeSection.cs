@@ -10,14 +10,20 @@ internal static class LimeSection
         var lime = results.Lime;
         var plan = results.Plan;
         var sheet = new SectionWriter("Lime", 'L');
-        sheet.Say($"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}");
+        sheet.Say(
+            $"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}"
+        );
         sheet.RestsOn(LimeSolver.Basis(lime));
         if (lime.Printed?.Rate is { } printed)
         {
             sheet.Figure("printed by the laboratory, used first", printed.ToString(), lime.Printed);
             if (lime.Check is { Computed: { } alike } check)
             {
-                sheet.Figure($"beside it, by {check.Need.Method.Name}", $"{SheetText.Tons(alike)} of the same lime and depth: {(check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows")}", check);
+                sheet.Figure(
+                    $"beside it, by {check.Need.Method.Name}",
+                    $"{SheetText.Tons(alike)} of the same lime and depth: {(check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows")}",
+                    check
+                );
             }
         }
 
@@ -25,8 +31,11 @@ internal static class LimeSection
         {
             sheet.Figure(
                 $"by {lime.Computed.Method.Name}",
-                computed.OfBasis.PoundsPerAcre == 0 ? "no lime" : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for {Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(results)}",
-                lime.Computed);
+                computed.OfBasis.PoundsPerAcre == 0
+                    ? "no lime"
+                    : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for {Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(results)}",
+                lime.Computed
+            );
         }
         else
         {
@@ -35,16 +44,32 @@ internal static class LimeSection
 
         if (lime.WeaklyBuffered is { } weak)
         {
-            sheet.Figure("weakly buffered soil: what the rules support", $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months", weak);
+            sheet.Figure(
+                "weakly buffered soil: what the rules support",
+                $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
+                weak
+            );
         }
 
         if (lime.Order is { } order)
         {
-            sheet.Figure("spread on the plot", $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, {Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})", order);
-            sheet.Figure("buy", $"{FertilizerSection.Packages(order.Bags ?? 0, lime.Offer.Bag!.Value)}, {plan.Currency.Print(order.Cost ?? 0)}", order);
+            sheet.Figure(
+                "spread on the plot",
+                $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, {Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
+                order
+            );
+            sheet.Figure(
+                "buy",
+                $"{FertilizerSection.Packages(order.Bags ?? 0, lime.Offer.Bag!.Value)}, {plan.Currency.Print(order.Cost ?? 0)}",
+                order
+            );
             if (order.Dressings.Length > 1)
             {
-                sheet.Step(order.Dressings.Select(d => $"{(d.On is { } on ? SheetText.Date(on) : $"{Amounts.Print(d.MonthsAfterFirst, 0)} months after the first")}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"));
+                sheet.Step(
+                    order.Dressings.Select(d =>
+                        $"{(d.On is { } on ? SheetText.Date(on) : $"{Amounts.Print(d.MonthsAfterFirst, 0)} months after the first")}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"
+                    )
+                );
             }
             else if (order.Dressings is [{ On: { } on }])
             {
@@ -67,11 +92,21 @@ internal static class LimeSection
             return;
         }
 
-        sheet.Figure("worked by planting day", $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{(outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "")}", outlook);
-        sheet.Figure("pH to expect on planting day", $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{(outlook.Terms.Placement == LimePlacement.Surface ? ", in the top inches only" : "")}", outlook);
-        sheet.Say(outlook.HoldBack.IsEmpty
-            ? "Today's pH meets the lower limit of every kind with a known one."
-            : $"Hold back until a test shows that the pH has moved: {Names(outlook.HoldBack)}. Sow meanwhile: {(outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow))}.");
+        sheet.Figure(
+            "worked by planting day",
+            $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{(outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "")}",
+            outlook
+        );
+        sheet.Figure(
+            "pH to expect on planting day",
+            $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{(outlook.Terms.Placement == LimePlacement.Surface ? ", in the top inches only" : "")}",
+            outlook
+        );
+        sheet.Say(
+            outlook.HoldBack.IsEmpty
+                ? "Today's pH meets the lower limit of every kind with a known one."
+                : $"Hold back until a test shows that the pH has moved: {Names(outlook.HoldBack)}. Sow meanwhile: {(outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow))}."
+        );
         sheet.Say($"Test again about {SheetText.Date(outlook.RetestOn)}.");
     }
 
@@ -80,12 +115,16 @@ internal static class LimeSection
     private static string Tons(LimeRate rate) => Amounts.Print(rate.OfBasis.ShortTonsPerAcre, 1);
 
     private static string FromTo(double low, double high, int decimals) =>
-        Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to ? from : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";
+        Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to
+            ? from
+            : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";
 
     private static string Names(IEnumerable<Seeds.CropKind> kinds) => string.Join(", ", kinds.Select(SheetText.Name));
 
-    private static string Rounded(LimeNeed need) => need is { Rate: { } exact, Published: { } published } && published.OfBasis != exact.OfBasis
-        ? $", rounded by the institution: {(published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis))}" : "";
+    private static string Rounded(LimeNeed need) =>
+        need is { Rate: { } exact, Published: { } published } && published.OfBasis != exact.OfBasis
+            ? $", rounded by the institution: {(published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis))}"
+            : "";
 
     private static string Range(PlanResults results) =>
         results.Lime.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis

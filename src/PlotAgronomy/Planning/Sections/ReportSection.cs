@@ -11,22 +11,38 @@ internal static class ReportSection
         var report = plan.Report;
         var sheet = new SectionWriter("What the report says", 'R');
         sheet.Say(SheetText.Origin(report));
-        sheet.Figure("area of the plot", $"{Amounts.Print(plan.Site.Area, "ac", 3)} ({Amounts.Print(plan.Site.Area, "ft2", 0)})", plan.Site.Measured);
+        sheet.Figure(
+            "area of the plot",
+            $"{Amounts.Print(plan.Site.Area, "ac", 3)} ({Amounts.Print(plan.Site.Area, "ft2", 0)})",
+            plan.Site.Measured
+        );
         sheet.Say(SheetText.Acidity(report));
         sheet.Say($"Rated by {plan.NutrientSystem.Name} ({plan.NutrientSystem.Institution}, {plan.NutrientSystem.Edition}).");
         sheet.RestsOn(results.Need);
         foreach (var rating in Ratings(results.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
         {
-            sheet.Figure(rating.Reading.ToString(), rating.Verdict, new WorkedLine("Rating", $"the printed value against the limits of {rating.Scale.Scope}", $"{Amounts.Print(rating.ComparedValue, 2)} is {rating.Name}: {rating.Class.LimitsInWords()}", rating.Class.SourceId));
+            sheet.Figure(
+                rating.Reading.ToString(),
+                rating.Verdict,
+                new WorkedLine(
+                    "Rating",
+                    $"the printed value against the limits of {rating.Scale.Scope}",
+                    $"{Amounts.Print(rating.ComparedValue, 2)} is {rating.Name}: {rating.Class.LimitsInWords()}",
+                    rating.Class.SourceId
+                )
+            );
         }
 
         foreach (var row in results.Need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))
         {
             string kinds = string.Join("; ", row.Select(c => SheetText.Name(c.Component.Kind)));
-            sheet.Say(row.Key is not { } taken ? $"Without a row in this system: {kinds}."
+            sheet.Say(
+                row.Key is not { } taken ? $"Without a row in this system: {kinds}."
                 : CropRows.IsWildlifePlot(taken) ? $"Read from the wildlife plot row ({CropRows.WordsFor(taken)}): {kinds}."
-                : row.All(c => KindProxy.For(c.Component.Kind).IsOwn(taken)) ? $"Read from the row for {CropRows.WordsFor(taken)}: {kinds}."
-                : $"Taken as {CropRows.WordsFor(taken)}, the nearest row: {kinds}.");
+                : row.All(c => KindProxy.For(c.Component.Kind).IsOwn(taken))
+                    ? $"Read from the row for {CropRows.WordsFor(taken)}: {kinds}."
+                : $"Taken as {CropRows.WordsFor(taken)}, the nearest row: {kinds}."
+            );
         }
 
         return sheet.Close();

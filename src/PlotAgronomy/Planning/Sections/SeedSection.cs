@@ -9,37 +9,55 @@ internal static class SeedSection
     {
         var plan = results.Plan;
         var sheet = new SectionWriter("Seed to weigh out", 'S');
-        sheet.Say($"For {Amounts.Print(plan.Site.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by itself; rates are bulk seed as it lies in the bag, raised for what is not living seed.");
+        sheet.Say(
+            $"For {Amounts.Print(plan.Site.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
+        );
         sheet.RestsOn(results.Blend);
         sheet.Table(
             ["kind", "lot", "share of a full stand", "live seed, lb/ac", "bulk, lb/ac", "weigh out", "live seeds/ft2"],
-            results.Sown.Select(sown => sheet.Row(
-                SheetText.Name(sown.Planned.Kind),
-                SheetText.Weight(sown.Weight.ToMass()),
-                [
+            results.Sown.Select(sown =>
+                sheet.Row(
                     SheetText.Name(sown.Planned.Kind),
-                    sown.Planned.Offer.Lot.Label,
-                    Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 2),
-                    Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2),
-                    Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2),
                     SheetText.Weight(sown.Weight.ToMass()),
-                    Amounts.Print(sown.Part.LiveSeedsPerSquareFoot, 1),
-                ],
-                [
-                    new WorkedLine("Live seed", "full rate x share of a full stand", $"{Amounts.Print(sown.Part.Component.FullRate.PoundsPerAcre, 2)} lb PLS/ac x {Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 3)} = {Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2)} lb PLS/ac", sown.Planned.Kind.Rates?.Evidence.SourceIds.FirstOrDefault()),
-                    new WorkedLine("Weight", "bulk rate x area", $"{Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2)} lb/ac x {Amounts.Print(plan.Site.Area, "ac", 3)} = {Amounts.Print(sown.Weight.ToMass(), "lb", 2)}"),
-                ],
-                sown.Bulk)));
+                    [
+                        SheetText.Name(sown.Planned.Kind),
+                        sown.Planned.Offer.Lot.Label,
+                        Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 2),
+                        Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2),
+                        Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2),
+                        SheetText.Weight(sown.Weight.ToMass()),
+                        Amounts.Print(sown.Part.LiveSeedsPerSquareFoot, 1),
+                    ],
+                    [
+                        new WorkedLine(
+                            "Live seed",
+                            "full rate x share of a full stand",
+                            $"{Amounts.Print(sown.Part.Component.FullRate.PoundsPerAcre, 2)} lb PLS/ac x {Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 3)} = {Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2)} lb PLS/ac",
+                            sown.Planned.Kind.Rates?.Evidence.SourceIds.FirstOrDefault()
+                        ),
+                        new WorkedLine(
+                            "Weight",
+                            "bulk rate x area",
+                            $"{Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2)} lb/ac x {Amounts.Print(plan.Site.Area, "ac", 3)} = {Amounts.Print(sown.Weight.ToMass(), "lb", 2)}"
+                        ),
+                    ],
+                    sown.Bulk
+                )
+            )
+        );
         var total = results.Blend.StandTotal;
         sheet.Figure(
             "shares of a full stand, all kinds",
             $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the published full rates)",
-            results.Crowding);
+            results.Crowding
+        );
         sheet.Figure("live seeds, all kinds", $"{Amounts.Print(results.Blend.LiveSeedsPerSquareFoot, 1)} per ft2", results.Blend);
         sheet.Figure("seed in all", SheetText.Weight(results.Batch.Total.ToMass()), results.Blend);
         foreach (var sown in results.Sown.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {
-            sheet.Say($"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant)} lb/ac bulk counts hard or dormant seed as living, {Rate(sown.Bulk.CountingGerminationOnly!.Value)} lb/ac counts only what germinated.");
+            sheet.Say(
+                $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant)} lb/ac bulk counts hard or dormant seed as living, {Rate(sown.Bulk.CountingGerminationOnly!.Value)} lb/ac counts only what germinated."
+            );
         }
 
         return sheet.Close();

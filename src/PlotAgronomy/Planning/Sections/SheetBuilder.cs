@@ -32,21 +32,42 @@ public static class SheetBuilder
     /// <param name="sections">The work.</param>
     /// <param name="findings">All findings.</param>
     /// <param name="told">Those that the sections tell in their place already.</param>
-    internal static FieldSheet Close(string title, ImmutableArray<SheetSection> sections, ImmutableArray<Finding> findings, IEnumerable<Finding>? told = null)
+    internal static FieldSheet Close(
+        string title,
+        ImmutableArray<SheetSection> sections,
+        ImmutableArray<Finding> findings,
+        IEnumerable<Finding>? told = null
+    )
     {
         var sources = SourcesOf(sections, findings);
         var elsewhere = told?.ToList() ?? [];
         return new FieldSheet
         {
             Title = title,
-            Sections = [.. sections, FindingsSection.Write([.. findings.Except(elsewhere)], elsewhere.Count > 0), SourcesSection.Write(sources)],
+            Sections =
+            [
+                .. sections,
+                FindingsSection.Write([.. findings.Except(elsewhere)], elsewhere.Count > 0),
+                SourcesSection.Write(sources),
+            ],
             Findings = findings,
             Sources = sources,
         };
     }
 
     private static ImmutableArray<Source> SourcesOf(ImmutableArray<SheetSection> sections, ImmutableArray<Finding> findings) =>
-        [.. new FieldSheet { Title = "", Sections = sections, Findings = findings, Sources = [] }.Figures
-            .SelectMany(f => f.SourceIds).Concat(findings.Select(f => f.SourceId)).Distinct()
-            .Select(SourceCatalog.Find).OrderBy(s => s.Id, StringComparer.Ordinal)];
+        [
+            .. new FieldSheet
+            {
+                Title = "",
+                Sections = sections,
+                Findings = findings,
+                Sources = [],
+            }
+                .Figures.SelectMany(f => f.SourceIds)
+                .Concat(findings.Select(f => f.SourceId))
+                .Distinct()
+                .Select(SourceCatalog.Find)
+                .OrderBy(s => s.Id, StringComparer.Ordinal),
+        ];
 }

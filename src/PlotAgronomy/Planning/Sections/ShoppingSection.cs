@@ -19,24 +19,47 @@ internal static class ShoppingSection
         if (results.Lime.Order is { Bags: int bags, Cost: decimal limeCost } order)
         {
             sheet.RestsOn(LimeSolver.Basis(results.Lime));
-            Add(results.Lime.Offer!.Material.Name, FertilizerSection.Packages(bags, results.Lime.Offer.Bag!.Value), limeCost, order);
+            Add(
+                results.Lime.Offer!.Material.Name,
+                FertilizerSection.Packages(bags, results.Lime.Offer.Bag!.Value),
+                limeCost,
+                order
+            );
         }
 
         sheet.RestsOn(results.Need);
         foreach (var line in results.Fertilizer?.Lines ?? [])
         {
-            Add(line.Product.Name, FertilizerSection.Packages(line.Packages, line.Product.Package), line.Cost, results.Fertilizer!);
+            Add(
+                line.Product.Name,
+                FertilizerSection.Packages(line.Packages, line.Product.Package),
+                line.Cost,
+                results.Fertilizer!
+            );
         }
 
         sheet.RestsOn(results.Blend);
         foreach (var sown in results.Sown)
         {
-            Add($"{SheetText.Name(sown.Planned.Kind)}, lot {sown.Planned.Offer.Lot.Label}", FertilizerSection.Packages(sown.Packages, sown.Planned.Offer.Package), sown.Cost, sown.Bulk);
+            Add(
+                $"{SheetText.Name(sown.Planned.Kind)}, lot {sown.Planned.Offer.Lot.Label}",
+                FertilizerSection.Packages(sown.Packages, sown.Planned.Offer.Package),
+                sown.Cost,
+                sown.Bulk
+            );
         }
 
         sheet.Table(["item", "packages", "cost"], rows);
         sheet.RestsOn([.. LimeSolver.Basis(results.Lime), results.Need, results.Blend]);
-        sheet.Figure("all together", plan.Currency.Print(total), new WorkedLine("Total", "sum of the list", $"{string.Join(" + ", rows.Select(r => r.Cells[2].Split(' ')[0]))} = {plan.Currency.Print(total)}"));
+        sheet.Figure(
+            "all together",
+            plan.Currency.Print(total),
+            new WorkedLine(
+                "Total",
+                "sum of the list",
+                $"{string.Join(" + ", rows.Select(r => r.Cells[2].Split(' ')[0]))} = {plan.Currency.Print(total)}"
+            )
+        );
         return sheet.Close();
     }
 }

@@ -8,7 +8,14 @@ internal static class SourcesSection
     internal static SheetSection Write(IReadOnlyList<Source> sources)
     {
         var sheet = new SectionWriter("Sources", 'Q');
-        sheet.Remark(sources.Select(s => (s.Id, $"{s.Title}. {s.Institution}, {s.Edition}{(s.SupersededBy is null ? "" : $" (superseded by {s.SupersededBy})")}")));
+        sheet.Remark(
+            sources.Select(s =>
+                (
+                    s.Id,
+                    $"{s.Title}. {s.Institution}, {s.Edition}{(s.SupersededBy is null ? "" : $" (superseded by {s.SupersededBy})")}"
+                )
+            )
+        );
         return sheet.Close();
     }
 }

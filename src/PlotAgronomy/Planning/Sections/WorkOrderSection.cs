@@ -18,7 +18,8 @@ internal static class WorkOrderSection
         if (results.Lime.Order is { } order)
         {
             string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
-            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {results.Lime.Offer!.Material.Name}{(order.Dressings.Length > 1 ? ", the first dressing" : "")}";
+            string what =
+                $"{SheetText.Weight(order.Dressings[0].Mass)} of {results.Lime.Offer!.Material.Name}{(order.Dressings.Length > 1 ? ", the first dressing" : "")}";
             yield return plan.Method == PlantingMethod.TilledAndPacked
                 ? $"Spread {what}{when} and work it in{(plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "")}."
                 : $"Spread {what} on the surface{when}; it works down slowly.";
@@ -33,7 +34,9 @@ internal static class WorkOrderSection
         switch (plan.Method)
         {
             case PlantingMethod.TilledAndPacked:
-                yield return fertilizer is not null ? $"Spread the fertilizer, {fertilizer}, and work it in with the last tillage." : "Till a fine seedbed.";
+                yield return fertilizer is not null
+                    ? $"Spread the fertilizer, {fertilizer}, and work it in with the last tillage."
+                    : "Till a fine seedbed.";
                 yield return "Roll the seedbed firm: a boot sinks no deeper than its sole.";
                 yield return "Wait for a real rain in the forecast and sow just ahead of it, whatever the calendar says.";
                 break;
@@ -41,10 +44,14 @@ internal static class WorkOrderSection
                 yield return "Wait for a dry morning on frozen, snow-free ground that will thaw by noon.";
                 break;
             case PlantingMethod.Drilled:
-                yield return fertilizer is not null ? $"Spread the fertilizer, {fertilizer}, before drilling." : "Check that the ground carries the drill.";
+                yield return fertilizer is not null
+                    ? $"Spread the fertilizer, {fertilizer}, before drilling."
+                    : "Check that the ground carries the drill.";
                 break;
             default:
-                yield return fertilizer is not null ? $"Spread the fertilizer, {fertilizer}, just before the seed, on dry leaves." : "Check that the standing crop is dry.";
+                yield return fertilizer is not null
+                    ? $"Spread the fertilizer, {fertilizer}, just before the seed, on dry leaves."
+                    : "Check that the standing crop is dry.";
                 yield return "Wait for a real rain in the forecast and sow just ahead of it.";
                 break;
         }
@@ -103,12 +110,16 @@ internal static class WorkOrderSection
     private static string HeldBack(PlanResults results, SowingPass pass)
     {
         var held = pass.Kinds.Where(k => results.Lime.Outlook?.HoldBack.Any(h => h.Id == k.Planned.Kind.Id) == true).ToList();
-        return held.Count == 0 ? "" : $" Leave out {string.Join(", ", held.Select(k => $"{SheetText.Name(k.Planned.Kind)}, {SheetText.Weight(k.Weight.ToMass())}, unless a new test shows pH {Amounts.Print(k.Planned.Kind.Ph!.MinimumPh, 1)} or more"))}.";
+        return held.Count == 0
+            ? ""
+            : $" Leave out {string.Join(", ", held.Select(k => $"{SheetText.Name(k.Planned.Kind)}, {SheetText.Weight(k.Weight.ToMass())}, unless a new test shows pH {Amounts.Print(k.Planned.Kind.Ph!.MinimumPh, 1)} or more"))}.";
     }
 
     private static string Depth(SowingPass pass)
     {
         var depths = pass.Kinds.Select(k => k.Planned.Kind.Depth).OfType<Seeds.PlantingDepth>().ToList();
-        return depths.Count == 0 ? "" : $", {Amounts.Print(depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, "in", 2)} to {Amounts.Print(depths.MinBy(d => d.Deepest.Inches)!.Deepest, "in", 2)} deep";
+        return depths.Count == 0
+            ? ""
+            : $", {Amounts.Print(depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, "in", 2)} to {Amounts.Print(depths.MinBy(d => d.Deepest.Inches)!.Deepest, "in", 2)} deep";
     }
 }

@@ -20,15 +20,22 @@ public sealed class FieldSheet
 
     /// <summary>Gets every figure on the sheet.</summary>
     public ImmutableArray<SheetFigure> Figures =>
-        [.. Sections.SelectMany(s => s.Blocks).SelectMany(b => b switch
-        {
-            SheetFigure figure => [figure],
-            SheetTable table => table.Rows.Select(r => r.Figure).OfType<SheetFigure>(),
-            _ => Enumerable.Empty<SheetFigure>(),
-        })];
+        [
+            .. Sections
+                .SelectMany(s => s.Blocks)
+                .SelectMany(b =>
+                    b switch
+                    {
+                        SheetFigure figure => [figure],
+                        SheetTable table => table.Rows.Select(r => r.Figure).OfType<SheetFigure>(),
+                        _ => Enumerable.Empty<SheetFigure>(),
+                    }
+                ),
+        ];
 
     /// <summary>Finds a figure by its short code.</summary>
     /// <param name="code">Code, in capitals or not.</param>
     /// <returns>The figure, or null.</returns>
-    public SheetFigure? Find(string code) => Figures.FirstOrDefault(f => string.Equals(f.Code, code, StringComparison.OrdinalIgnoreCase));
+    public SheetFigure? Find(string code) =>
+        Figures.FirstOrDefault(f => string.Equals(f.Code, code, StringComparison.OrdinalIgnoreCase));
 }

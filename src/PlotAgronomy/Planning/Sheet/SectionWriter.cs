@@ -32,13 +32,20 @@ internal sealed class SectionWriter(string heading, char letter)
 
     internal void Step(IEnumerable<string> steps) => blocks.Add(new SheetSteps { Steps = [.. steps] });
 
-    internal void Figure(string label, string value, params ReadOnlySpan<IWorkedResult> results) => blocks.Add(Make(label, value, [.. results], []));
+    internal void Figure(string label, string value, params ReadOnlySpan<IWorkedResult> results) =>
+        blocks.Add(Make(label, value, [.. results], []));
 
-    internal void Figure(string label, string value, WorkedLine line, params ReadOnlySpan<IWorkedResult> results) => blocks.Add(Make(label, value, [.. results], [line]));
+    internal void Figure(string label, string value, WorkedLine line, params ReadOnlySpan<IWorkedResult> results) =>
+        blocks.Add(Make(label, value, [.. results], [line]));
 
     /// <summary>A row of a table whose numbers are explained under a code of their own.</summary>
-    internal SheetRow Row(string label, string value, ImmutableArray<string> cells, ImmutableArray<WorkedLine> lines, params ReadOnlySpan<IWorkedResult> results) =>
-        new() { Cells = cells, Figure = Make(label, value, [.. results], lines) };
+    internal SheetRow Row(
+        string label,
+        string value,
+        ImmutableArray<string> cells,
+        ImmutableArray<WorkedLine> lines,
+        params ReadOnlySpan<IWorkedResult> results
+    ) => new() { Cells = cells, Figure = Make(label, value, [.. results], lines) };
 
     internal void Table(ImmutableArray<string> columns, IEnumerable<SheetRow> rows)
     {
@@ -54,6 +61,14 @@ internal sealed class SectionWriter(string heading, char letter)
     private SheetFigure Make(string label, string value, ImmutableArray<IWorkedResult> results, ImmutableArray<WorkedLine> lines)
     {
         figures++;
-        return new SheetFigure { Code = string.Create(CultureInfo.InvariantCulture, $"{letter}{figures}"), Label = label, Value = value, Results = results, RestsOn = basis, OwnLines = lines };
+        return new SheetFigure
+        {
+            Code = string.Create(CultureInfo.InvariantCulture, $"{letter}{figures}"),
+            Label = label,
+            Value = value,
+            Results = results,
+            RestsOn = basis,
+            OwnLines = lines,
+        };
     }
 }

@@ -25,10 +25,23 @@ public sealed class SheetFigure : SheetBlock
 
     /// <summary>Gets what among the numbers was not yet checked against its publication, in whole sentences.</summary>
     public ImmutableArray<string> Unchecked =>
-        [.. Results.Concat(RestsOn).SelectMany(r => r.Findings).Where(f => f.Code == "data-from-memory").Select(f => f.Text).Distinct()];
+        [
+            .. Results
+                .Concat(RestsOn)
+                .SelectMany(r => r.Findings)
+                .Where(f => f.Code == "data-from-memory")
+                .Select(f => f.Text)
+                .Distinct(),
+        ];
 
     /// <summary>Gets the ids of the sources, each once.</summary>
-    public ImmutableArray<string> SourceIds => [.. Results.SelectMany(r => r.SourceIds).Concat(OwnLines.Select(l => l.SourceId).OfType<string>().SelectMany(ids => ids.Split(';'))).Distinct()];
+    public ImmutableArray<string> SourceIds =>
+        [
+            .. Results
+                .SelectMany(r => r.SourceIds)
+                .Concat(OwnLines.Select(l => l.SourceId).OfType<string>().SelectMany(ids => ids.Split(';')))
+                .Distinct(),
+        ];
 
     /// <summary>Gets how well its numbers are known: the weakest status among its results and what they rest on.</summary>
     public DataStatus Status =>

@@ -27,7 +27,14 @@ internal static class SheetText
 
     internal static string Name(CropKind kind) => kind.ShortName;
 
-    internal static string Rate(ApplicationRate rate) => Amounts.Print(rate, "lb/ac", rate.PoundsPerAcre >= 20 ? 0 : rate.PoundsPerAcre >= 2 ? 1 : 2);
+    internal static string Rate(ApplicationRate rate) =>
+        Amounts.Print(
+            rate,
+            "lb/ac",
+            rate.PoundsPerAcre >= 20 ? 0
+                : rate.PoundsPerAcre >= 2 ? 1
+                : 2
+        );
 
     internal static string Tons(ApplicationRate rate) => Amounts.Print(rate, "ton/ac", 2);
 
@@ -38,7 +45,8 @@ internal static class SheetText
     internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>What a row of a comparison marked as from memory means.</summary>
-    internal const string FromMemory = "Rows from memory: their numbers were not yet checked against the publication; compare with the printed table before relying on them. [data-from-memory]";
+    internal const string FromMemory =
+        "Rows from memory: their numbers were not yet checked against the publication; compare with the printed table before relying on them. [data-from-memory]";
 
     /// <summary>Laboratory, day and depth of a report.</summary>
     internal static string Origin(SoilReport report) =>
@@ -47,27 +55,32 @@ internal static class SheetText
     /// <summary>What a report says of the soil's acidity.</summary>
     internal static string Acidity(SoilReport report)
     {
-        string water = report.WaterPh is { } ph ? $"Soil pH in water {Amounts.Print(ph.Value, 1)}" : "Soil pH in water not printed";
-        string buffer = string.Concat(report.BufferPhs.Select(b => $"; {PlanVocabulary.Buffers.WordOf(b.Buffer)} buffer pH {Amounts.Print(b.Value, 2)}"));
+        string water = report.WaterPh is { } ph
+            ? $"Soil pH in water {Amounts.Print(ph.Value, 1)}"
+            : "Soil pH in water not printed";
+        string buffer = string.Concat(
+            report.BufferPhs.Select(b => $"; {PlanVocabulary.Buffers.WordOf(b.Buffer)} buffer pH {Amounts.Print(b.Value, 2)}")
+        );
         return $"{water}{buffer}{(report.ExchangeableAcidity is { } acidity ? $"; exchangeable acidity {acidity}" : "")}.";
     }
 
     /// <summary>The symbol in brackets of <see cref="Nutrient"/>.</summary>
     internal static string Symbol(PlantNutrient nutrient) => Nutrient(nutrient).Split('(', ')')[1];
 
-    internal static string Nutrient(PlantNutrient nutrient) => nutrient switch
-    {
-        PlantNutrient.Nitrogen => "nitrogen (N)",
-        PlantNutrient.Phosphate => "phosphate (P2O5)",
-        PlantNutrient.Potash => "potash (K2O)",
-        PlantNutrient.Sulfur => "sulfur (S)",
-        PlantNutrient.Magnesium => "magnesium (Mg)",
-        PlantNutrient.Boron => "boron (B)",
-        PlantNutrient.Zinc => "zinc (Zn)",
-        PlantNutrient.Manganese => "manganese (Mn)",
-        PlantNutrient.Calcium => "calcium (Ca)",
-        PlantNutrient.Copper => "copper (Cu)",
-        PlantNutrient.Iron => "iron (Fe)",
-        _ => "chlorine (Cl)",
-    };
+    internal static string Nutrient(PlantNutrient nutrient) =>
+        nutrient switch
+        {
+            PlantNutrient.Nitrogen => "nitrogen (N)",
+            PlantNutrient.Phosphate => "phosphate (P2O5)",
+            PlantNutrient.Potash => "potash (K2O)",
+            PlantNutrient.Sulfur => "sulfur (S)",
+            PlantNutrient.Magnesium => "magnesium (Mg)",
+            PlantNutrient.Boron => "boron (B)",
+            PlantNutrient.Zinc => "zinc (Zn)",
+            PlantNutrient.Manganese => "manganese (Mn)",
+            PlantNutrient.Calcium => "calcium (Ca)",
+            PlantNutrient.Copper => "copper (Cu)",
+            PlantNutrient.Iron => "iron (Fe)",
+            _ => "chlorine (Cl)",
+        };
 }

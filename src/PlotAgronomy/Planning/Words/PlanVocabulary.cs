@@ -14,68 +14,146 @@ internal static class PlanVocabulary
         ("broadcast-then-rolled", PlantingMethod.BroadcastThenRolled),
         ("broadcast-then-mown", PlantingMethod.BroadcastThenMown),
         ("frost-seeded", PlantingMethod.FrostSeeded),
-        ("drilled", PlantingMethod.Drilled));
+        ("drilled", PlantingMethod.Drilled)
+    );
 
     internal static readonly PlanWords<PlotForm> PlotForms = new(
-        ("rectangle", PlotForm.Rectangle), ("triangle", PlotForm.Triangle), ("trapezoid", PlotForm.Trapezoid), ("circle", PlotForm.Circle));
+        ("rectangle", PlotForm.Rectangle),
+        ("triangle", PlotForm.Triangle),
+        ("trapezoid", PlotForm.Trapezoid),
+        ("circle", PlotForm.Circle)
+    );
 
     internal static readonly PlanWords<GroundCover> Covers = new(
-        ("bare-ground", GroundCover.BareGround), ("legume-stand", GroundCover.LegumeStand),
-        ("small-grain", GroundCover.SmallGrain), ("smother-crop", GroundCover.SmotherCrop));
+        ("bare-ground", GroundCover.BareGround),
+        ("legume-stand", GroundCover.LegumeStand),
+        ("small-grain", GroundCover.SmallGrain),
+        ("smother-crop", GroundCover.SmotherCrop)
+    );
 
     internal static readonly PlanWords<SoilTexture> Textures = new(
-        ("sand", SoilTexture.Sand), ("loamy sand", SoilTexture.LoamySand), ("sandy loam", SoilTexture.SandyLoam), ("loam", SoilTexture.Loam),
-        ("silt loam", SoilTexture.SiltLoam), ("silt", SoilTexture.Silt), ("sandy clay loam", SoilTexture.SandyClayLoam), ("clay loam", SoilTexture.ClayLoam),
-        ("silty clay loam", SoilTexture.SiltyClayLoam), ("sandy clay", SoilTexture.SandyClay), ("silty clay", SoilTexture.SiltyClay), ("clay", SoilTexture.Clay));
+        ("sand", SoilTexture.Sand),
+        ("loamy sand", SoilTexture.LoamySand),
+        ("sandy loam", SoilTexture.SandyLoam),
+        ("loam", SoilTexture.Loam),
+        ("silt loam", SoilTexture.SiltLoam),
+        ("silt", SoilTexture.Silt),
+        ("sandy clay loam", SoilTexture.SandyClayLoam),
+        ("clay loam", SoilTexture.ClayLoam),
+        ("silty clay loam", SoilTexture.SiltyClayLoam),
+        ("sandy clay", SoilTexture.SandyClay),
+        ("silty clay", SoilTexture.SiltyClay),
+        ("clay", SoilTexture.Clay)
+    );
 
-    internal static readonly PlanWords<CropFate> Uses = new(("browsed", CropFate.Browsed), ("cut-and-carried-off", CropFate.CarriedOff));
+    internal static readonly PlanWords<CropFate> Uses = new(
+        ("browsed", CropFate.Browsed),
+        ("cut-and-carried-off", CropFate.CarriedOff)
+    );
 
     internal static readonly PlanWords<SoilClass> SoilClasses = new(
-        ("mineral", SoilClass.Mineral), ("mineral-organic", SoilClass.MineralOrganic), ("organic", SoilClass.Organic));
+        ("mineral", SoilClass.Mineral),
+        ("mineral-organic", SoilClass.MineralOrganic),
+        ("organic", SoilClass.Organic)
+    );
 
     internal static readonly PlanWords<SoilBuffer> Buffers = new(
-        ("SMP", SoilBuffer.Smp), ("Sikora", SoilBuffer.Sikora), ("Sikora-2", SoilBuffer.Sikora2), ("Mehlich", SoilBuffer.Mehlich),
-        ("modified Mehlich", SoilBuffer.ModifiedMehlich), ("Adams-Evans", SoilBuffer.AdamsEvans), ("modified Adams-Evans", SoilBuffer.ModifiedAdamsEvans),
-        ("Moore-Sikora", SoilBuffer.MooreSikora), ("Woodruff", SoilBuffer.Woodruff), ("new Woodruff", SoilBuffer.NewWoodruff));
+        ("SMP", SoilBuffer.Smp),
+        ("Sikora", SoilBuffer.Sikora),
+        ("Sikora-2", SoilBuffer.Sikora2),
+        ("Mehlich", SoilBuffer.Mehlich),
+        ("modified Mehlich", SoilBuffer.ModifiedMehlich),
+        ("Adams-Evans", SoilBuffer.AdamsEvans),
+        ("modified Adams-Evans", SoilBuffer.ModifiedAdamsEvans),
+        ("Moore-Sikora", SoilBuffer.MooreSikora),
+        ("Woodruff", SoilBuffer.Woodruff),
+        ("new Woodruff", SoilBuffer.NewWoodruff)
+    );
 
     internal static readonly PlanWords<PrintedAnalyte> Analytes = new(
-        ("P", new(SoilAnalyte.Phosphorus, PrintedForm.Element)), ("P2O5", new(SoilAnalyte.Phosphorus, PrintedForm.Oxide)),
-        ("K", new(SoilAnalyte.Potassium, PrintedForm.Element)), ("K2O", new(SoilAnalyte.Potassium, PrintedForm.Oxide)),
-        ("Ca", new(SoilAnalyte.Calcium, PrintedForm.Element)), ("Mg", new(SoilAnalyte.Magnesium, PrintedForm.Element)),
-        ("Na", new(SoilAnalyte.Sodium, PrintedForm.Element)), ("S", new(SoilAnalyte.Sulfur, PrintedForm.Element)),
-        ("B", new(SoilAnalyte.Boron, PrintedForm.Element)), ("Zn", new(SoilAnalyte.Zinc, PrintedForm.Element)),
-        ("Mn", new(SoilAnalyte.Manganese, PrintedForm.Element)), ("Cu", new(SoilAnalyte.Copper, PrintedForm.Element)),
-        ("Fe", new(SoilAnalyte.Iron, PrintedForm.Element)), ("Al", new(SoilAnalyte.Aluminum, PrintedForm.Element)));
+        ("P", new(SoilAnalyte.Phosphorus, PrintedForm.Element)),
+        ("P2O5", new(SoilAnalyte.Phosphorus, PrintedForm.Oxide)),
+        ("K", new(SoilAnalyte.Potassium, PrintedForm.Element)),
+        ("K2O", new(SoilAnalyte.Potassium, PrintedForm.Oxide)),
+        ("Ca", new(SoilAnalyte.Calcium, PrintedForm.Element)),
+        ("Mg", new(SoilAnalyte.Magnesium, PrintedForm.Element)),
+        ("Na", new(SoilAnalyte.Sodium, PrintedForm.Element)),
+        ("S", new(SoilAnalyte.Sulfur, PrintedForm.Element)),
+        ("B", new(SoilAnalyte.Boron, PrintedForm.Element)),
+        ("Zn", new(SoilAnalyte.Zinc, PrintedForm.Element)),
+        ("Mn", new(SoilAnalyte.Manganese, PrintedForm.Element)),
+        ("Cu", new(SoilAnalyte.Copper, PrintedForm.Element)),
+        ("Fe", new(SoilAnalyte.Iron, PrintedForm.Element)),
+        ("Al", new(SoilAnalyte.Aluminum, PrintedForm.Element))
+    );
 
     internal static readonly PlanWords<SoilTestUnit> Units = new(
-        ("ppm", SoilTestUnit.PartsPerMillion), ("mg/dm3", SoilTestUnit.MilligramsPerCubicDecimeter), ("lb/ac", SoilTestUnit.PoundsPerAcre),
-        ("kg/ha", SoilTestUnit.KilogramsPerHectare), ("meq/100 g", SoilTestUnit.MilliequivalentsPer100Grams),
-        ("meq/100 cm3", SoilTestUnit.MilliequivalentsPer100CubicCentimeters), ("% saturation", SoilTestUnit.PercentSaturation),
-        ("North Carolina index", SoilTestUnit.NorthCarolinaIndex), ("Delaware index", SoilTestUnit.DelawareIndex), ("Oklahoma index", SoilTestUnit.OklahomaIndex));
+        ("ppm", SoilTestUnit.PartsPerMillion),
+        ("mg/dm3", SoilTestUnit.MilligramsPerCubicDecimeter),
+        ("lb/ac", SoilTestUnit.PoundsPerAcre),
+        ("kg/ha", SoilTestUnit.KilogramsPerHectare),
+        ("meq/100 g", SoilTestUnit.MilliequivalentsPer100Grams),
+        ("meq/100 cm3", SoilTestUnit.MilliequivalentsPer100CubicCentimeters),
+        ("% saturation", SoilTestUnit.PercentSaturation),
+        ("North Carolina index", SoilTestUnit.NorthCarolinaIndex),
+        ("Delaware index", SoilTestUnit.DelawareIndex),
+        ("Oklahoma index", SoilTestUnit.OklahomaIndex)
+    );
 
     internal static readonly PlanWords<Extractant> Extractants = new(
-        ("Mehlich-1", Extractant.Mehlich1), ("Mehlich-3", Extractant.Mehlich3), ("Mehlich-3 colorimetric", Extractant.Mehlich3Colorimetric),
-        ("Mehlich-3 ICP", Extractant.Mehlich3Icp), ("Bray P-1", Extractant.BrayP1), ("Olsen", Extractant.Olsen),
-        ("ammonium acetate", Extractant.AmmoniumAcetate), ("Morgan", Extractant.Morgan), ("modified Morgan", Extractant.ModifiedMorgan),
-        ("Lancaster", Extractant.Lancaster), ("DTPA", Extractant.Dtpa), ("hot water", Extractant.HotWater), ("not stated", Extractant.NotStated));
+        ("Mehlich-1", Extractant.Mehlich1),
+        ("Mehlich-3", Extractant.Mehlich3),
+        ("Mehlich-3 colorimetric", Extractant.Mehlich3Colorimetric),
+        ("Mehlich-3 ICP", Extractant.Mehlich3Icp),
+        ("Bray P-1", Extractant.BrayP1),
+        ("Olsen", Extractant.Olsen),
+        ("ammonium acetate", Extractant.AmmoniumAcetate),
+        ("Morgan", Extractant.Morgan),
+        ("modified Morgan", Extractant.ModifiedMorgan),
+        ("Lancaster", Extractant.Lancaster),
+        ("DTPA", Extractant.Dtpa),
+        ("hot water", Extractant.HotWater),
+        ("not stated", Extractant.NotStated)
+    );
 
     internal static readonly PlanWords<CationChargeBasis> ChargeBases = new(
-        ("meq/100 g", CationChargeBasis.Per100Grams), ("meq/100 cm3", CationChargeBasis.Per100CubicCentimeters));
+        ("meq/100 g", CationChargeBasis.Per100Grams),
+        ("meq/100 cm3", CationChargeBasis.Per100CubicCentimeters)
+    );
 
     internal static readonly PlanWords<bool> RateMeanings = new(("pure live seed", true), ("bulk", false));
 
     internal static readonly PlanWords<SowingMethod> SowingMethods = new(
-        ("drilled", SowingMethod.Drilled), ("broadcast", SowingMethod.Broadcast), ("broadcast-under-cover", SowingMethod.BroadcastUnderCover), ("frost-seeded", SowingMethod.FrostSeeded));
+        ("drilled", SowingMethod.Drilled),
+        ("broadcast", SowingMethod.Broadcast),
+        ("broadcast-under-cover", SowingMethod.BroadcastUnderCover),
+        ("frost-seeded", SowingMethod.FrostSeeded)
+    );
 
     internal static readonly PlanWords<DrainageClass> Drainages = new(
-        ("very poorly drained", DrainageClass.VeryPoor), ("poorly drained", DrainageClass.Poor), ("somewhat poorly drained", DrainageClass.SomewhatPoor),
-        ("moderately well drained", DrainageClass.ModeratelyWell), ("well drained", DrainageClass.Well),
-        ("somewhat excessively drained", DrainageClass.SomewhatExcessive), ("excessively drained", DrainageClass.Excessive));
+        ("very poorly drained", DrainageClass.VeryPoor),
+        ("poorly drained", DrainageClass.Poor),
+        ("somewhat poorly drained", DrainageClass.SomewhatPoor),
+        ("moderately well drained", DrainageClass.ModeratelyWell),
+        ("well drained", DrainageClass.Well),
+        ("somewhat excessively drained", DrainageClass.SomewhatExcessive),
+        ("excessively drained", DrainageClass.Excessive)
+    );
 
     internal static readonly PlanWords<LimingForm> LimingForms = new(
-        ("ground limestone", LimingForm.GroundLimestone), ("pelletized", LimingForm.Pelletized), ("suspension", LimingForm.Suspension),
-        ("hydrated", LimingForm.Hydrated), ("quicklime", LimingForm.Quicklime), ("marl", LimingForm.Marl), ("shells", LimingForm.Shells),
-        ("wood ash", LimingForm.WoodAsh), ("slag", LimingForm.Slag), ("sugar beet lime", LimingForm.SugarBeetLime), ("gypsum", LimingForm.Gypsum), ("other", LimingForm.Other));
+        ("ground limestone", LimingForm.GroundLimestone),
+        ("pelletized", LimingForm.Pelletized),
+        ("suspension", LimingForm.Suspension),
+        ("hydrated", LimingForm.Hydrated),
+        ("quicklime", LimingForm.Quicklime),
+        ("marl", LimingForm.Marl),
+        ("shells", LimingForm.Shells),
+        ("wood ash", LimingForm.WoodAsh),
+        ("slag", LimingForm.Slag),
+        ("sugar beet lime", LimingForm.SugarBeetLime),
+        ("gypsum", LimingForm.Gypsum),
+        ("other", LimingForm.Other)
+    );
 
     internal static readonly PlanWords<YieldUnit> YieldUnits = new(("ton/ac", YieldUnit.Ton), ("bu/ac", YieldUnit.Bushel));
 
@@ -91,7 +169,10 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<SoilRegion> Regions = PlanWords.FromNames<SoilRegion>();
 
-    internal static readonly PlanWords<SampleMoisture> SampleStates = new(("field-moist", SampleMoisture.FieldMoist), ("dried", SampleMoisture.Dried));
+    internal static readonly PlanWords<SampleMoisture> SampleStates = new(
+        ("field-moist", SampleMoisture.FieldMoist),
+        ("dried", SampleMoisture.Dried)
+    );
 
     internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.FromNames<SoilSupply>();
 
@@ -101,5 +182,7 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<int> BuildUpSpans = new(("4 years", 4), ("8 years", 8));
 
-    internal static readonly PlanWords<RecommendationSystem> NutrientSystems = new([.. RecommendationSystems.All.Select(s => (s.Id, s))]);
+    internal static readonly PlanWords<RecommendationSystem> NutrientSystems = new([
+        .. RecommendationSystems.All.Select(s => (s.Id, s)),
+    ]);
 }

@@ -7,13 +7,20 @@ namespace PlotAgronomy.Planning;
 internal static class PlanWords
 {
     /// <summary>The names of an enumeration in lower case, words apart: <c>TripleSuperphosphate</c> is "triple superphosphate".</summary>
-    internal static PlanWords<T> FromNames<T>() where T : struct, Enum => new([.. Enum.GetValues<T>().Select(v => (Spaced(v.ToString()), v))]);
+    internal static PlanWords<T> FromNames<T>()
+        where T : struct, Enum => new([.. Enum.GetValues<T>().Select(v => (Spaced(v.ToString()), v))]);
 
-    private static string Spaced(string name) => string.Concat(name.Select((c, i) => i > 0 && char.IsAsciiLetterUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+    private static string Spaced(string name) =>
+        string.Concat(
+            name.Select(
+                (c, i) => i > 0 && char.IsAsciiLetterUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"
+            )
+        );
 }
 
 /// <summary>The words a choice may use in a plan file, and the value behind each.</summary>
-internal sealed class PlanWords<T> where T : notnull
+internal sealed class PlanWords<T>
+    where T : notnull
 {
     private readonly ImmutableArray<(string Word, T Value)> all;
 

@@ -11,7 +11,12 @@ namespace PlotAgronomy.Reference;
 /// <param name="statusOf">How well the numbers of an entry are known.</param>
 /// <param name="advice">What to do when an id is unknown, as a sentence; null for none.</param>
 internal sealed class Catalog<T>(
-    string noun, Func<IEnumerable<T>> entries, Func<T, string> idOf, Func<T, DataStatus> statusOf, string? advice = null)
+    string noun,
+    Func<IEnumerable<T>> entries,
+    Func<T, string> idOf,
+    Func<T, DataStatus> statusOf,
+    string? advice = null
+)
     where T : class
 {
     private readonly Lazy<ImmutableArray<T>> everything = new(() => [.. entries()]);

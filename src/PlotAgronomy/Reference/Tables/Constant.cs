@@ -11,11 +11,12 @@ internal sealed class Constant
 
     internal required Origin Origin { get; init; }
 
-    internal static Constant FromRow(CsvRow row) => new()
-    {
-        Id = row.Text("id"),
-        Value = row.Number("value"),
-        Unit = row.Text("unit"),
-        Origin = row.Origin(),
-    };
+    internal static Constant FromRow(CsvRow row) =>
+        new()
+        {
+            Id = row.Text("id"),
+            Value = row.Number("value"),
+            Unit = row.Text("unit"),
+            Origin = row.Origin(),
+        };
 }

@@ -13,8 +13,10 @@ internal static class CsvRecords
         var records = new List<Record>();
         var fields = ImmutableArray.CreateBuilder<string>();
         var field = new StringBuilder();
-        bool quoted = false, wasQuoted = false;
-        int line = 1, startLine = 1;
+        bool quoted = false,
+            wasQuoted = false;
+        int line = 1,
+            startLine = 1;
 
         for (int i = 0; i < text.Length; i++)
         {

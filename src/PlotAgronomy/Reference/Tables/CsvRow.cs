@@ -8,7 +8,8 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 {
     internal int Line => line;
 
-    internal string Text(string column) => Raw(column) is { Length: > 0 } text ? text : throw Problem(column, "must not be empty");
+    internal string Text(string column) =>
+        Raw(column) is { Length: > 0 } text ? text : throw Problem(column, "must not be empty");
 
     internal string? TextOrNull(string column) => Raw(column) is { Length: > 0 } text ? text : null;
 
@@ -18,23 +19,27 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal int Integer(string column) =>
         int.TryParse(Text(column), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value)
-            ? value : throw Problem(column, "expected a whole number");
+            ? value
+            : throw Problem(column, "expected a whole number");
 
     /// <summary>A value of an enumeration, its name in lower case with hyphens between the words: <c>mehlich-3</c>.</summary>
-    internal T Choice<T>(string column) where T : struct, Enum => Choice<T>(column, Text(column));
+    internal T Choice<T>(string column)
+        where T : struct, Enum => Choice<T>(column, Text(column));
 
     /// <summary>Values of an enumeration, parted by semicolons; none in an empty cell.</summary>
-    internal ImmutableArray<T> Choices<T>(string column) where T : struct, Enum => [.. List(column).Select(word => Choice<T>(column, word))];
+    internal ImmutableArray<T> Choices<T>(string column)
+        where T : struct, Enum => [.. List(column).Select(word => Choice<T>(column, word))];
 
     /// <summary>Words parted by semicolons; none in an empty cell.</summary>
     internal ImmutableArray<string> List(string column) => TextOrNull(column) is { } text ? [.. text.Split(';')] : [];
 
-    internal bool YesOrNo(string column) => Text(column) switch
-    {
-        "yes" => true,
-        "no" => false,
-        _ => throw Problem(column, "expected yes or no"),
-    };
+    internal bool YesOrNo(string column) =>
+        Text(column) switch
+        {
+            "yes" => true,
+            "no" => false,
+            _ => throw Problem(column, "expected yes or no"),
+        };
 
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
@@ -44,7 +49,8 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
 
-    private T Choice<T>(string column, string word) where T : struct, Enum
+    private T Choice<T>(string column, string word)
+        where T : struct, Enum
     {
         foreach (var value in Enum.GetValues<T>())
         {
@@ -54,7 +60,10 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
             }
         }
 
-        throw Problem(column, $"expected one of {string.Join(", ", Enum.GetNames<T>())}, in lower case with hyphens, found '{word}'");
+        throw Problem(
+            column,
+            $"expected one of {string.Join(", ", Enum.GetNames<T>())}, in lower case with hyphens, found '{word}'"
+        );
     }
 
     /// <summary>Tells whether a word is a name in lower case, with hyphens where it likes.</summary>
@@ -80,6 +89,12 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
     private string Raw(string column) => fields[table.IndexOf(column, line)];
 
     private double Parse(string column, string text) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value)
-            ? value : throw Problem(column, $"expected a number, found '{text}'");
+        double.TryParse(
+            text,
+            NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
+            CultureInfo.InvariantCulture,
+            out double value
+        ) && double.IsFinite(value)
+            ? value
+            : throw Problem(column, $"expected a number, found '{text}'");
 }

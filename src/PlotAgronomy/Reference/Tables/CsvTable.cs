@@ -60,7 +60,12 @@ internal sealed class CsvTable
 
         if (expectedColumns.Length > 0 && !header.AsSpan().SequenceEqual(expectedColumns))
         {
-            throw new DataFormatException(name, records[0].Line, null, $"expected the columns {string.Join(",", expectedColumns.ToArray())}");
+            throw new DataFormatException(
+                name,
+                records[0].Line,
+                null,
+                $"expected the columns {string.Join(",", expectedColumns.ToArray())}"
+            );
         }
 
         var table = new CsvTable(name, header, columns);
@@ -69,7 +74,12 @@ internal sealed class CsvTable
         {
             if (record.Fields.Length != header.Length)
             {
-                throw new DataFormatException(name, record.Line, null, $"expected {header.Length} fields, found {record.Fields.Length}");
+                throw new DataFormatException(
+                    name,
+                    record.Line,
+                    null,
+                    $"expected {header.Length} fields, found {record.Fields.Length}"
+                );
             }
 
             rows.Add(new CsvRow(table, record.Line, record.Fields));

@@ -9,7 +9,9 @@ public sealed class DataFormatException : FormatException
     /// <param name="field">Column, or null for a whole line.</param>
     /// <param name="problem">What is wrong and what was expected.</param>
     public DataFormatException(string file, int line, string? field, string problem)
-        : base($"{file}, line {line.ToString(System.Globalization.CultureInfo.InvariantCulture)}{(field is null ? "" : $", field '{field}'")}: {problem}")
+        : base(
+            $"{file}, line {line.ToString(System.Globalization.CultureInfo.InvariantCulture)}{(field is null ? "" : $", field '{field}'")}: {problem}"
+        )
     {
         File = file;
         Line = line;

@@ -22,7 +22,8 @@ internal sealed class Table<T>(string path, Func<CsvRow, T> map)
     }
 
     /// <summary>The objects by a key that no two share.</summary>
-    internal Lazy<FrozenDictionary<TKey, T>> By<TKey>(Func<T, TKey> key) where TKey : notnull => new(() => Rows.ToFrozenDictionary(key));
+    internal Lazy<FrozenDictionary<TKey, T>> By<TKey>(Func<T, TKey> key)
+        where TKey : notnull => new(() => Rows.ToFrozenDictionary(key));
 
     /// <summary>The objects by a key that several share.</summary>
     internal Lazy<ILookup<TKey, T>> GroupedBy<TKey>(Func<T, TKey> key) => new(() => Rows.ToLookup(key));

@@ -15,10 +15,11 @@ public sealed class BushelWeight
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static BushelWeight FromRow(CsvRow row) => new()
-    {
-        Low = Density.FromPoundsPerCubicFoot(row.Number("low_lb_per_bu") / ExactUnits.CubicFeetPerBushel),
-        High = Density.FromPoundsPerCubicFoot(row.Number("high_lb_per_bu") / ExactUnits.CubicFeetPerBushel),
-        Evidence = KindEvidence.FromRow(row),
-    };
+    internal static BushelWeight FromRow(CsvRow row) =>
+        new()
+        {
+            Low = Density.FromPoundsPerCubicFoot(row.Number("low_lb_per_bu") / ExactUnits.CubicFeetPerBushel),
+            High = Density.FromPoundsPerCubicFoot(row.Number("high_lb_per_bu") / ExactUnits.CubicFeetPerBushel),
+            Evidence = KindEvidence.FromRow(row),
+        };
 }

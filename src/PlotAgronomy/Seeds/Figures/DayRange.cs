@@ -19,5 +19,10 @@ public sealed class DayRange
     public override string ToString() => $"{Amounts.Print(From, 0)}-{Amounts.Print(To, 0)} days";
 
     internal static DayRange FromRow(CsvRow row, string low, string high) =>
-        new() { From = row.Integer(low), To = row.Integer(high), Evidence = KindEvidence.FromRow(row) };
+        new()
+        {
+            From = row.Integer(low),
+            To = row.Integer(high),
+            Evidence = KindEvidence.FromRow(row),
+        };
 }

@@ -26,12 +26,13 @@ public sealed class DrainageTolerance
     /// <exception cref="ArgumentOutOfRangeException">Unknown class.</exception>
     public bool Stands(DrainageClass drainage) => Guard.Defined(drainage) >= Wettest && drainage <= Driest;
 
-    internal static DrainageTolerance FromRow(CsvRow row) => new()
-    {
-        Wettest = row.Choice<DrainageClass>("wettest"),
-        Driest = row.Choice<DrainageClass>("driest"),
-        WetTolerance = row.Text("wet_tolerance"),
-        DroughtTolerance = row.Text("drought_tolerance"),
-        Evidence = KindEvidence.FromRow(row),
-    };
+    internal static DrainageTolerance FromRow(CsvRow row) =>
+        new()
+        {
+            Wettest = row.Choice<DrainageClass>("wettest"),
+            Driest = row.Choice<DrainageClass>("driest"),
+            WetTolerance = row.Text("wet_tolerance"),
+            DroughtTolerance = row.Text("drought_tolerance"),
+            Evidence = KindEvidence.FromRow(row),
+        };
 }

@@ -55,16 +55,17 @@ public sealed class FullStandRates
     public KindEvidence EvidenceFor(SowingMethod method) =>
         Guard.Defined(method) == SowingMethod.Drilled ? DrilledEvidence : BroadcastEvidence;
 
-    internal static FullStandRates FromRow(CsvRow row) => new()
-    {
-        Drilled = Range(row, "drilled", SowingMethod.Drilled),
-        Broadcast = Range(row, "broadcast", SowingMethod.Broadcast),
-        InMixture = Range(row, "mixture", SowingMethod.Broadcast),
-        Evidence = KindEvidence.FromRow(row),
-        DrilledEvidence = Known(row, "drilled"),
-        BroadcastEvidence = Known(row, "broadcast"),
-        InMixtureEvidence = Known(row, "mixture"),
-    };
+    internal static FullStandRates FromRow(CsvRow row) =>
+        new()
+        {
+            Drilled = Range(row, "drilled", SowingMethod.Drilled),
+            Broadcast = Range(row, "broadcast", SowingMethod.Broadcast),
+            InMixture = Range(row, "mixture", SowingMethod.Broadcast),
+            Evidence = KindEvidence.FromRow(row),
+            DrilledEvidence = Known(row, "drilled"),
+            BroadcastEvidence = Known(row, "broadcast"),
+            InMixtureEvidence = Known(row, "mixture"),
+        };
 
     private static KindEvidence Known(CsvRow row, string way) =>
         KindEvidence.FromRow(row, row.TextOrNull($"{way}_status") is null ? "status" : $"{way}_status");

@@ -25,12 +25,13 @@ public sealed class GerminationTemperature
         init;
     }
 
-    internal static GerminationTemperature FromRow(CsvRow row) => new()
-    {
-        Minimum = Temperature.FromDegreesFahrenheit(row.Number("minimum_f")),
-        BestFrom = Temperature.FromDegreesFahrenheit(row.Number("best_low_f")),
-        BestTo = Temperature.FromDegreesFahrenheit(row.Number("best_high_f")),
-        Evidence = KindEvidence.FromRow(row),
-        BestEvidence = KindEvidence.FromRow(row, "best_status"),
-    };
+    internal static GerminationTemperature FromRow(CsvRow row) =>
+        new()
+        {
+            Minimum = Temperature.FromDegreesFahrenheit(row.Number("minimum_f")),
+            BestFrom = Temperature.FromDegreesFahrenheit(row.Number("best_low_f")),
+            BestTo = Temperature.FromDegreesFahrenheit(row.Number("best_high_f")),
+            Evidence = KindEvidence.FromRow(row),
+            BestEvidence = KindEvidence.FromRow(row, "best_status"),
+        };
 }

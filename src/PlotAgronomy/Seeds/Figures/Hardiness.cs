@@ -21,14 +21,15 @@ public sealed class Hardiness
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static Hardiness FromRow(CsvRow row) => new()
-    {
-        Kind = row.Choice<ColdLimitKind>("limit_kind"),
-        LimitFrom = Degrees(row.NumberOrNull("cold_limit_low_f")),
-        LimitTo = Degrees(row.NumberOrNull("cold_limit_high_f")),
-        Note = row.Text("note"),
-        Evidence = KindEvidence.FromRow(row),
-    };
+    internal static Hardiness FromRow(CsvRow row) =>
+        new()
+        {
+            Kind = row.Choice<ColdLimitKind>("limit_kind"),
+            LimitFrom = Degrees(row.NumberOrNull("cold_limit_low_f")),
+            LimitTo = Degrees(row.NumberOrNull("cold_limit_high_f")),
+            Note = row.Text("note"),
+            Evidence = KindEvidence.FromRow(row),
+        };
 
     private static Temperature? Degrees(double? fahrenheit) => fahrenheit is { } f ? Temperature.FromDegreesFahrenheit(f) : null;
 }

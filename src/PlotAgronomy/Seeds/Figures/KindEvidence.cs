@@ -23,10 +23,21 @@ public sealed class KindEvidence
     /// <returns>The evidence.</returns>
     /// <exception cref="ArgumentException">Blank text.</exception>
     public static KindEvidence OfTheUser(string detail) =>
-        new() { SourceIds = [], Status = DataStatus.Read, Detail = Guard.NotBlank(detail), IsUsersOwn = true };
+        new()
+        {
+            SourceIds = [],
+            Status = DataStatus.Read,
+            Detail = Guard.NotBlank(detail),
+            IsUsersOwn = true,
+        };
 
     internal static KindEvidence FromRow(CsvRow row, string statusColumn = "status") =>
-        new() { SourceIds = [.. row.SourceId().Split(';')], Status = row.Status(statusColumn), Detail = row.Text("locator") };
+        new()
+        {
+            SourceIds = [.. row.SourceId().Split(';')],
+            Status = row.Status(statusColumn),
+            Detail = row.Text("locator"),
+        };
 
     /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are not.</summary>
     internal Finding? FindingFor(string figure) =>

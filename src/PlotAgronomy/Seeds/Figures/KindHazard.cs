@@ -17,11 +17,12 @@ public sealed class KindHazard
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static KindHazard FromRow(CsvRow row) => new()
-    {
-        Type = row.Choice<HazardType>("hazard"),
-        Level = row.Text("level"),
-        Rule = row.Text("rule"),
-        Evidence = KindEvidence.FromRow(row),
-    };
+    internal static KindHazard FromRow(CsvRow row) =>
+        new()
+        {
+            Type = row.Choice<HazardType>("hazard"),
+            Level = row.Text("level"),
+            Rule = row.Text("rule"),
+            Evidence = KindEvidence.FromRow(row),
+        };
 }

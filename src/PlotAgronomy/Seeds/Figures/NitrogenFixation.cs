@@ -14,10 +14,11 @@ public sealed class NitrogenFixation
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static NitrogenFixation FromRow(CsvRow row) => new()
-    {
-        QuarterStand = ApplicationRate.FromPoundsPerAcre(row.Number("low_lb_n_per_ac")),
-        PureStand = ApplicationRate.FromPoundsPerAcre(row.Number("high_lb_n_per_ac")),
-        Evidence = KindEvidence.FromRow(row),
-    };
+    internal static NitrogenFixation FromRow(CsvRow row) =>
+        new()
+        {
+            QuarterStand = ApplicationRate.FromPoundsPerAcre(row.Number("low_lb_n_per_ac")),
+            PureStand = ApplicationRate.FromPoundsPerAcre(row.Number("high_lb_n_per_ac")),
+            Evidence = KindEvidence.FromRow(row),
+        };
 }

@@ -27,13 +27,14 @@ public sealed class PhTolerance
         init;
     }
 
-    internal static PhTolerance FromRow(CsvRow row) => new()
-    {
-        MinimumPh = row.Number("minimum_ph"),
-        BestPhFrom = row.Number("best_low_ph"),
-        BestPhTo = row.Number("best_high_ph"),
-        MaximumPh = row.Number("maximum_ph"),
-        Evidence = KindEvidence.FromRow(row),
-        BestEvidence = KindEvidence.FromRow(row, "best_status"),
-    };
+    internal static PhTolerance FromRow(CsvRow row) =>
+        new()
+        {
+            MinimumPh = row.Number("minimum_ph"),
+            BestPhFrom = row.Number("best_low_ph"),
+            BestPhTo = row.Number("best_high_ph"),
+            MaximumPh = row.Number("maximum_ph"),
+            Evidence = KindEvidence.FromRow(row),
+            BestEvidence = KindEvidence.FromRow(row, "best_status"),
+        };
 }

@@ -15,10 +15,11 @@ public sealed class PlantingDepth
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static PlantingDepth FromRow(CsvRow row) => new()
-    {
-        Shallowest = Length.FromInches(row.Number("shallowest_in")),
-        Deepest = Length.FromInches(row.Number("deepest_in")),
-        Evidence = KindEvidence.FromRow(row),
-    };
+    internal static PlantingDepth FromRow(CsvRow row) =>
+        new()
+        {
+            Shallowest = Length.FromInches(row.Number("shallowest_in")),
+            Deepest = Length.FromInches(row.Number("deepest_in")),
+            Evidence = KindEvidence.FromRow(row),
+        };
 }

@@ -28,11 +28,12 @@ public sealed class SeasonalUse
     /// <exception cref="ArgumentOutOfRangeException">Unknown season.</exception>
     public UseRating In(SeasonOfUse season) => Ratings[(int)Guard.Defined(season)];
 
-    internal static SeasonalUse FromRow(CsvRow row) => new()
-    {
-        Ratings = [.. Columns.Select(row.Choice<UseRating>)],
-        TurkeyUse = row.TextOrNull("turkey_use"),
-        Palatability = row.TextOrNull("palatability"),
-        Evidence = KindEvidence.FromRow(row),
-    };
+    internal static SeasonalUse FromRow(CsvRow row) =>
+        new()
+        {
+            Ratings = [.. Columns.Select(row.Choice<UseRating>)],
+            TurkeyUse = row.TextOrNull("turkey_use"),
+            Palatability = row.TextOrNull("palatability"),
+            Evidence = KindEvidence.FromRow(row),
+        };
 }

@@ -35,14 +35,15 @@ public sealed class SeedCount
     public Mass ThousandSeedWeight => Mass.FromGrams(1000 * ExactUnits.GramsPerPound / SeedsPerPound);
 
     /// <summary>Gets the size class by the mass of one seed (limits 1, 5, 40 and 150 mg, common practice).</summary>
-    public SeedSizeClass SizeClass => (SeedMath.MilligramsPerPound / SeedsPerPound) switch
-    {
-        < 1 => SeedSizeClass.VerySmall,
-        < 5 => SeedSizeClass.Small,
-        < 40 => SeedSizeClass.Medium,
-        < 150 => SeedSizeClass.Large,
-        _ => SeedSizeClass.VeryLarge,
-    };
+    public SeedSizeClass SizeClass =>
+        (SeedMath.MilligramsPerPound / SeedsPerPound) switch
+        {
+            < 1 => SeedSizeClass.VerySmall,
+            < 5 => SeedSizeClass.Small,
+            < 40 => SeedSizeClass.Medium,
+            < 150 => SeedSizeClass.Large,
+            _ => SeedSizeClass.VeryLarge,
+        };
 
     /// <summary>The user's own count.</summary>
     /// <param name="seedsPerPound">Seeds per lb of bare, pure seed; finite, above 0.</param>
@@ -79,12 +80,21 @@ public sealed class SeedCount
 
     /// <summary>Text such as <c>200,000-226,800 seeds per lb, typically 220,000</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => SeedsPerPoundLow < SeedsPerPoundHigh
-        ? string.Create(CultureInfo.InvariantCulture, $"{SeedsPerPoundLow:#,##0}-{SeedsPerPoundHigh:#,##0} seeds per lb, typically {SeedsPerPound:#,##0}")
-        : string.Create(CultureInfo.InvariantCulture, $"{SeedsPerPound:#,##0} seeds per lb");
+    public override string ToString() =>
+        SeedsPerPoundLow < SeedsPerPoundHigh
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{SeedsPerPoundLow:#,##0}-{SeedsPerPoundHigh:#,##0} seeds per lb, typically {SeedsPerPound:#,##0}"
+            )
+            : string.Create(CultureInfo.InvariantCulture, $"{SeedsPerPound:#,##0} seeds per lb");
 
     internal static SeedCount FromRow(CsvRow row) =>
-        new(row.Number("seeds_per_lb_low"), row.Number("seeds_per_lb_typical"), row.Number("seeds_per_lb_high"), KindEvidence.FromRow(row));
+        new(
+            row.Number("seeds_per_lb_low"),
+            row.Number("seeds_per_lb_typical"),
+            row.Number("seeds_per_lb_high"),
+            KindEvidence.FromRow(row)
+        );
 
     private static SeedCount Own(double seedsPerPound, string detail) =>
         new(seedsPerPound, seedsPerPound, seedsPerPound, KindEvidence.OfTheUser(detail));

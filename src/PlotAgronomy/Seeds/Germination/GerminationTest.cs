@@ -56,5 +56,6 @@ public sealed class GerminationTest
 
     /// <summary>Text such as <c>80 of 100 (70.8-87.3 %)</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Germinated} of {Seeds} ({Low.Percent:0.0}-{High.Percent:0.0} %)");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Germinated} of {Seeds} ({Low.Percent:0.0}-{High.Percent:0.0} %)");
 }

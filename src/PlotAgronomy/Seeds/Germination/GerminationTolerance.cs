@@ -9,8 +9,23 @@ namespace PlotAgronomy.Seeds;
 public sealed class GerminationTolerance : IWorkedResult
 {
     private static readonly Lazy<ImmutableArray<(double From, double Points, double MixturePoints)>> Table = new(() =>
-        [.. CsvTable.Embedded("Seeds/Data/germination-tolerances.csv", "mean_pct_from", "points_400_seeds", "points_200_seeds_in_mixture", "source_id", "locator", "status").Rows
-            .Select(r => (r.Number("mean_pct_from"), r.Number("points_400_seeds"), r.Number("points_200_seeds_in_mixture"))).OrderByDescending(r => r.Item1)]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Seeds/Data/germination-tolerances.csv",
+                    "mean_pct_from",
+                    "points_400_seeds",
+                    "points_200_seeds_in_mixture",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r =>
+                    (r.Number("mean_pct_from"), r.Number("points_400_seeds"), r.Number("points_200_seeds_in_mixture"))
+                )
+                .OrderByDescending(r => r.Item1),
+        ]
+    );
 
     private readonly Fraction label;
     private readonly Fraction retest;
@@ -40,8 +55,17 @@ public sealed class GerminationTolerance : IWorkedResult
         get
         {
             var memory = MemoryGate.FindingFor("the mean at which the germination tolerance is looked up", "SEED-S16");
-            return IsWithin ? [memory] : Finding.InOrder(
-                [FindingCatalog.Create("seed-out-of-tolerance", ("label", Amounts.Print(label, 1)), ("retest", Amounts.Print(retest, 1)), ("tolerance", Amounts.Print(TolerancePoints, 0))), memory]);
+            return IsWithin
+                ? [memory]
+                : Finding.InOrder([
+                    FindingCatalog.Create(
+                        "seed-out-of-tolerance",
+                        ("label", Amounts.Print(label, 1)),
+                        ("retest", Amounts.Print(retest, 1)),
+                        ("tolerance", Amounts.Print(TolerancePoints, 0))
+                    ),
+                    memory,
+                ]);
         }
     }
 
@@ -63,8 +87,18 @@ public sealed class GerminationTolerance : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Mean", "(label + retest) / 2", $"({Amounts.Print(label, 1)} + {Amounts.Print(retest, 1)}) / 2 = {Amounts.Print(MeanPercent, 1)} %", "SEED-S16"),
-        new("Difference", "label - retest", $"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {Amounts.Print(TolerancePoints, 0)}: {(IsWithin ? "within" : "out")}", "SEED-S16"),
-    ];
+        [
+            new(
+                "Mean",
+                "(label + retest) / 2",
+                $"({Amounts.Print(label, 1)} + {Amounts.Print(retest, 1)}) / 2 = {Amounts.Print(MeanPercent, 1)} %",
+                "SEED-S16"
+            ),
+            new(
+                "Difference",
+                "label - retest",
+                $"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {Amounts.Print(TolerancePoints, 0)}: {(IsWithin ? "within" : "out")}",
+                "SEED-S16"
+            ),
+        ];
 }

@@ -64,17 +64,32 @@ public sealed class HomeTestVerdict : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Home test", "95 % range of the true germination", $"{Test}; tag {Amounts.Print(tag.Germination, 1)}", "PRACTICE"),
-        new("Rate factor", "tag / home, at most 1.5; 1 while the tag is inside the range", KeepTag ? "1 (tag kept)" : $"{Amounts.Print(tag.Germination, 1)} / {Amounts.Print(Test.Germination, 1)} = {Amounts.Print(RateFactor, 3)}{(IsCapped ? " (held)" : "")}", "PRACTICE"),
-    ];
+        [
+            new(
+                "Home test",
+                "95 % range of the true germination",
+                $"{Test}; tag {Amounts.Print(tag.Germination, 1)}",
+                "PRACTICE"
+            ),
+            new(
+                "Rate factor",
+                "tag / home, at most 1.5; 1 while the tag is inside the range",
+                KeepTag
+                    ? "1 (tag kept)"
+                    : $"{Amounts.Print(tag.Germination, 1)} / {Amounts.Print(Test.Germination, 1)} = {Amounts.Print(RateFactor, 3)}{(IsCapped ? " (held)" : "")}",
+                "PRACTICE"
+            ),
+        ];
 
     private IEnumerable<Finding> Remarks()
     {
         (string, string)[] numbers = [("home", Amounts.Print(Test.Germination, 1)), ("tag", Amounts.Print(tag.Germination, 1))];
         if (KeepTag)
         {
-            yield return FindingCatalog.Create("seed-home-test-agrees", [.. numbers, ("low", Amounts.Print(Test.Low, 1)), ("high", Amounts.Print(Test.High, 1))]);
+            yield return FindingCatalog.Create(
+                "seed-home-test-agrees",
+                [.. numbers, ("low", Amounts.Print(Test.Low, 1)), ("high", Amounts.Print(Test.High, 1))]
+            );
             yield break;
         }
 

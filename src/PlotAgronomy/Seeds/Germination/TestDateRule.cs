@@ -9,11 +9,37 @@ namespace PlotAgronomy.Seeds;
 public sealed class TestDateRule
 {
     private static readonly Lazy<ImmutableArray<TestDateRule>> Table = new(() =>
-        [.. CsvTable.Embedded("Seeds/Data/test-date-limits.csv", "id", "jurisdiction", "applies_to", "kind_ids", "months", "hermetic_months", "counting_rule", "source_id", "locator", "status").Rows.Select(FromRow)]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Seeds/Data/test-date-limits.csv",
+                    "id",
+                    "jurisdiction",
+                    "applies_to",
+                    "kind_ids",
+                    "months",
+                    "hermetic_months",
+                    "counting_rule",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(FromRow),
+        ]
+    );
 
     private readonly ImmutableArray<string> kindIds;
 
-    private TestDateRule(string id, string jurisdiction, string appliesTo, ImmutableArray<string> kindIds, int months, int? hermeticMonths, string countingRule, string sourceId)
+    private TestDateRule(
+        string id,
+        string jurisdiction,
+        string appliesTo,
+        ImmutableArray<string> kindIds,
+        int months,
+        int? hermeticMonths,
+        string countingRule,
+        string sourceId
+    )
     {
         this.kindIds = kindIds;
         Id = id;
@@ -57,7 +83,9 @@ public sealed class TestDateRule
     {
         ArgumentNullException.ThrowIfNull(id);
         return Table.Value.FirstOrDefault(r => r.Id == id)
-            ?? throw new KeyNotFoundException($"No test-date rule has the id '{id}'; there are: {string.Join(", ", Table.Value.Select(r => r.Id))}.");
+            ?? throw new KeyNotFoundException(
+                $"No test-date rule has the id '{id}'; there are: {string.Join(", ", Table.Value.Select(r => r.Id))}."
+            );
     }
 
     /// <summary>The rule of a jurisdiction for a kind.</summary>
@@ -68,9 +96,14 @@ public sealed class TestDateRule
     public static TestDateRule For(string jurisdiction, CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        var rules = Table.Value.Where(r => string.Equals(r.Jurisdiction, jurisdiction, StringComparison.OrdinalIgnoreCase)).ToList();
-        return rules.FirstOrDefault(r => r.kindIds.Contains(kind.Id)) ?? rules.FirstOrDefault(r => r.kindIds.IsEmpty)
-            ?? throw new KeyNotFoundException($"No test-date rule of '{jurisdiction}' is known; there are: {string.Join(", ", Table.Value.Select(r => r.Jurisdiction).Distinct())}.");
+        var rules = Table
+            .Value.Where(r => string.Equals(r.Jurisdiction, jurisdiction, StringComparison.OrdinalIgnoreCase))
+            .ToList();
+        return rules.FirstOrDefault(r => r.kindIds.Contains(kind.Id))
+            ?? rules.FirstOrDefault(r => r.kindIds.IsEmpty)
+            ?? throw new KeyNotFoundException(
+                $"No test-date rule of '{jurisdiction}' is known; there are: {string.Join(", ", Table.Value.Select(r => r.Jurisdiction).Distinct())}."
+            );
     }
 
     /// <summary>Last legal day.</summary>
@@ -79,9 +112,13 @@ public sealed class TestDateRule
     /// <returns>Last day of the month that lies the limit's months after the month of test.</returns>
     /// <exception cref="InvalidOperationException">No limit is published for sealed containers.</exception>
     /// <remarks>last day of (month of test + months); 7 CFR 201.22 (SEED-S17) and state law.</remarks>
-    public DateOnly LastDay(TestMonth test, bool hermetic = false) => test.LastDayOfMonthLater(hermetic
-        ? HermeticMonths ?? throw new InvalidOperationException($"{Jurisdiction} publishes no limit for sealed containers.")
-        : Months);
+    public DateOnly LastDay(TestMonth test, bool hermetic = false) =>
+        test.LastDayOfMonthLater(
+            hermetic
+                ? HermeticMonths
+                    ?? throw new InvalidOperationException($"{Jurisdiction} publishes no limit for sealed containers.")
+                : Months
+        );
 
     /// <summary>Looks whether a test is still current on a day.</summary>
     /// <param name="test">Month of test.</param>
@@ -92,11 +129,25 @@ public sealed class TestDateRule
     public Finding? Check(TestMonth test, DateOnly day, bool hermetic = false)
     {
         var last = LastDay(test, hermetic);
-        return day <= last ? null : FindingCatalog.Create("seed-test-old", ("test", test.ToString()), ("jurisdiction", Jurisdiction), ("last", last.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+        return day <= last
+            ? null
+            : FindingCatalog.Create(
+                "seed-test-old",
+                ("test", test.ToString()),
+                ("jurisdiction", Jurisdiction),
+                ("last", last.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))
+            );
     }
 
-    private static TestDateRule FromRow(CsvRow row) => new(
-        row.Text("id"), row.Text("jurisdiction"), row.Text("applies_to"),
-        [.. (row.TextOrNull("kind_ids") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)],
-        row.Integer("months"), row.TextOrNull("hermetic_months") is null ? null : row.Integer("hermetic_months"), row.Text("counting_rule"), row.SourceId());
+    private static TestDateRule FromRow(CsvRow row) =>
+        new(
+            row.Text("id"),
+            row.Text("jurisdiction"),
+            row.Text("applies_to"),
+            [.. (row.TextOrNull("kind_ids") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)],
+            row.Integer("months"),
+            row.TextOrNull("hermetic_months") is null ? null : row.Integer("hermetic_months"),
+            row.Text("counting_rule"),
+            row.SourceId()
+        );
 }

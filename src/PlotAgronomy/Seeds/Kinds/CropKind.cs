@@ -118,15 +118,21 @@ public sealed record CropKind
     /// <summary>The seed count, for a sum that cannot do without.</summary>
     /// <returns>The count.</returns>
     /// <exception cref="InvalidOperationException">The kind has none.</exception>
-    public SeedCount RequireSeedCount() => SeedCount
-        ?? throw new InvalidOperationException($"No seed count good enough is known for {ShortName}: weigh and count a sample of the lot and set SeedCount.");
+    public SeedCount RequireSeedCount() =>
+        SeedCount
+        ?? throw new InvalidOperationException(
+            $"No seed count good enough is known for {ShortName}: weigh and count a sample of the lot and set SeedCount."
+        );
 
     /// <summary>The published rates for a full stand of this kind alone.</summary>
     /// <param name="method">Way of sowing; see <see cref="FullStandRates.For"/>.</param>
     /// <returns>The range.</returns>
     /// <exception cref="InvalidOperationException">None is published for this way of sowing.</exception>
-    public PureLiveSeedRateRange FullRange(SowingMethod method) => Rates?.For(method)
-        ?? throw new InvalidOperationException($"No full rate is published for {ShortName}, {SowingMethods.InWords(method)}: give your own in Rates.");
+    public PureLiveSeedRateRange FullRange(SowingMethod method) =>
+        Rates?.For(method)
+        ?? throw new InvalidOperationException(
+            $"No full rate is published for {ShortName}, {SowingMethods.InWords(method)}: give your own in Rates."
+        );
 
     /// <summary>The common name.</summary>
     /// <returns>The name.</returns>

@@ -7,7 +7,22 @@ namespace PlotAgronomy.Seeds;
 public sealed class InoculantGroup
 {
     private static readonly Lazy<ImmutableArray<InoculantGroup>> Table = new(() =>
-        [.. CsvTable.Embedded("Seeds/Data/inoculant-groups.csv", "id", "name", "letter", "bacterium", "hosts", "source_id", "locator", "status").Rows.Select(FromRow)]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Seeds/Data/inoculant-groups.csv",
+                    "id",
+                    "name",
+                    "letter",
+                    "bacterium",
+                    "hosts",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(FromRow),
+        ]
+    );
 
     private InoculantGroup(string id, string name, string? letter, string bacterium, string hosts, KindEvidence evidence)
     {
@@ -48,7 +63,9 @@ public sealed class InoculantGroup
     {
         ArgumentNullException.ThrowIfNull(id);
         return Table.Value.FirstOrDefault(g => g.Id == id)
-            ?? throw new KeyNotFoundException($"No inoculant group has the id '{id}'; there are: {string.Join(", ", Table.Value.Select(g => g.Id))}.");
+            ?? throw new KeyNotFoundException(
+                $"No inoculant group has the id '{id}'; there are: {string.Join(", ", Table.Value.Select(g => g.Id))}."
+            );
     }
 
     /// <summary>The name and letter.</summary>
@@ -56,5 +73,12 @@ public sealed class InoculantGroup
     public override string ToString() => Letter is null ? Name : $"{Name} ({Letter})";
 
     private static InoculantGroup FromRow(CsvRow row) =>
-        new(row.Text("id"), row.Text("name"), row.TextOrNull("letter"), row.Text("bacterium"), row.Text("hosts"), KindEvidence.FromRow(row));
+        new(
+            row.Text("id"),
+            row.Text("name"),
+            row.TextOrNull("letter"),
+            row.Text("bacterium"),
+            row.Text("hosts"),
+            KindEvidence.FromRow(row)
+        );
 }

@@ -17,8 +17,10 @@ public sealed class KindCatalog
     {
         this.kinds = kinds;
         names = [.. from k in kinds from n in KindNames.Of(k) select (k, KindNames.Words(n).ToFrozenSet(), KindNames.Joined(n))];
-        inFull = names.SelectMany(n => new[] { (Key: n.Joined, n.Kind), (Key: InOrder(n.Words), n.Kind) })
-            .GroupBy(n => n.Key).ToFrozenDictionary(g => g.Key, g => Distinct(g.Select(n => n.Kind)));
+        inFull = names
+            .SelectMany(n => new[] { (Key: n.Joined, n.Kind), (Key: InOrder(n.Words), n.Kind) })
+            .GroupBy(n => n.Key)
+            .ToFrozenDictionary(g => g.Key, g => Distinct(g.Select(n => n.Kind)));
     }
 
     /// <summary>Gets the published kinds.</summary>
@@ -75,7 +77,12 @@ public sealed class KindCatalog
     {
         var fitting = string.IsNullOrWhiteSpace(name) ? [] : Candidates(name);
         kind = fitting.Length == 1 ? fitting[0] : null;
-        problem = fitting.Length switch { 1 => "", 0 => Unknown(name ?? ""), _ => Ambiguous(name!, fitting) };
+        problem = fitting.Length switch
+        {
+            1 => "",
+            0 => Unknown(name ?? ""),
+            _ => Ambiguous(name!, fitting),
+        };
         return kind is not null;
     }
 
@@ -97,7 +104,9 @@ public sealed class KindCatalog
         }
 
         var whole = Distinct(Known(KindNames.Joined(name)).Concat(Known(InOrder(words))));
-        return whole.IsEmpty ? Distinct(names.Where(n => words.All(n.Words.Contains)).Select(n => n.Kind)) : [.. whole.OrderBy(kinds.IndexOf)];
+        return whole.IsEmpty
+            ? Distinct(names.Where(n => words.All(n.Words.Contains)).Select(n => n.Kind))
+            : [.. whole.OrderBy(kinds.IndexOf)];
     }
 
     private static string InOrder(IEnumerable<string> words) => string.Join(' ', words.Order(StringComparer.Ordinal));

@@ -7,14 +7,27 @@ namespace PlotAgronomy.Seeds;
 internal static partial class KindNames
 {
     internal static ImmutableArray<string> Words(string name) =>
-        [.. Separators().Split(name.ToLowerInvariant()).Select(Singular).Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type")).Distinct()];
+        [
+            .. Separators()
+                .Split(name.ToLowerInvariant())
+                .Select(Singular)
+                .Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type"))
+                .Distinct(),
+        ];
 
     /// <summary>The name without gaps, so that "orchard grass" and "orchardgrass" are one.</summary>
     internal static string Joined(string name) => Separators().Replace(Singular(name.ToLowerInvariant().Trim()), "");
 
     /// <summary>All names a kind answers to; what stands in brackets may be left out.</summary>
     internal static IEnumerable<string> Of(CropKind kind) =>
-        [kind.Id, kind.CommonName, kind.ShortName, Brackets().Replace(kind.CommonName, " "), kind.ScientificName, .. kind.OtherNames];
+        [
+            kind.Id,
+            kind.CommonName,
+            kind.ShortName,
+            Brackets().Replace(kind.CommonName, " "),
+            kind.ScientificName,
+            .. kind.OtherNames,
+        ];
 
     /// <summary>Letters to change to turn one name into another.</summary>
     internal static int Distance(string a, string b)
@@ -35,15 +48,20 @@ internal static partial class KindNames
         return row[^1];
     }
 
-    private static string Singular(string word) => word switch
-    {
-        _ when word.Length < 4 => word,
-        _ when word.EndsWith("ies", StringComparison.Ordinal) => word[..^3] + "y",
-        _ when word.EndsWith("sses", StringComparison.Ordinal) || word.EndsWith("shes", StringComparison.Ordinal) || word.EndsWith("ches", StringComparison.Ordinal) => word[..^2],
-        _ when word.EndsWith("ss", StringComparison.Ordinal) || word.EndsWith("us", StringComparison.Ordinal) || word.EndsWith("is", StringComparison.Ordinal) => word,
-        _ when word[^1] == 's' => word[..^1],
-        _ => word,
-    };
+    private static string Singular(string word) =>
+        word switch
+        {
+            _ when word.Length < 4 => word,
+            _ when word.EndsWith("ies", StringComparison.Ordinal) => word[..^3] + "y",
+            _ when word.EndsWith("sses", StringComparison.Ordinal)
+                    || word.EndsWith("shes", StringComparison.Ordinal)
+                    || word.EndsWith("ches", StringComparison.Ordinal) => word[..^2],
+            _ when word.EndsWith("ss", StringComparison.Ordinal)
+                    || word.EndsWith("us", StringComparison.Ordinal)
+                    || word.EndsWith("is", StringComparison.Ordinal) => word,
+            _ when word[^1] == 's' => word[..^1],
+            _ => word,
+        };
 
     [GeneratedRegex(@"[^\p{L}\p{Nd}]+")]
     private static partial Regex Separators();

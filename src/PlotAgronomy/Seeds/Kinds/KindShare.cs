@@ -42,5 +42,6 @@ public sealed class KindShare
 
     /// <summary>Text such as <c>0.25 of a full stand of Alsike clover</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{ShareOfFullStand:0.###} of a full stand of {Kind.ShortName}");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{ShareOfFullStand:0.###} of a full stand of {Kind.ShortName}");
 }

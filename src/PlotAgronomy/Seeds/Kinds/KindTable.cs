@@ -30,45 +30,49 @@ internal static class KindTable
 
         return [.. CsvTable.Embedded("Seeds/Data/kinds.csv").Rows.Select(row => Join(row, row.Text("id")))];
 
-        CropKind Join(CsvRow row, string id) => new()
-        {
-            Id = id,
-            CommonName = row.Text("common_name"),
-            ShortName = row.Text("short_name"),
-            ScientificName = row.Text("scientific_name"),
-            OtherNames = [.. (row.TextOrNull("other_names") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)],
-            TaxonomyNote = row.TextOrNull("taxonomy_note"),
-            Family = row.Text("family"),
-            Group = row.Choice<FunctionalGroup>("functional_group"),
-            GrowingSeason = row.Choice<GrowingSeason>("growing_season"),
-            LifeCycle = row.Choice<LifeCycle>("life_cycle"),
-            LifeCycleNote = row.TextOrNull("life_cycle_note"),
-            IsChaffy = row.Text("chaffy") == "yes",
-            TagGivesDormantSeed = dormant.Contains(id),
-            SeedCount = counts.GetValueOrDefault(id),
-            BushelWeight = bushels.GetValueOrDefault(id),
-            Rates = rates.GetValueOrDefault(id),
-            Depth = depths.GetValueOrDefault(id),
-            Germination = temperatures.GetValueOrDefault(id),
-            Emergence = emergence.GetValueOrDefault(id),
-            UsableForage = usable.GetValueOrDefault(id),
-            Maturity = maturity.GetValueOrDefault(id),
-            Ph = ph.GetValueOrDefault(id),
-            Drainage = drainage.GetValueOrDefault(id),
-            Hardiness = hardiness.GetValueOrDefault(id),
-            Nitrogen = nitrogen.GetValueOrDefault(id),
-            InoculantGroup = inoculants.GetValueOrDefault(id),
-            Seasons = seasons.GetValueOrDefault(id),
-            NutrientNote = nutrients.GetValueOrDefault(id),
-            Caution = cautions.GetValueOrDefault(id),
-            Hazards = [.. hazards[id]],
-            Disagreements = [.. disagreements[id]],
-        };
+        CropKind Join(CsvRow row, string id) =>
+            new()
+            {
+                Id = id,
+                CommonName = row.Text("common_name"),
+                ShortName = row.Text("short_name"),
+                ScientificName = row.Text("scientific_name"),
+                OtherNames = [.. (row.TextOrNull("other_names") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)],
+                TaxonomyNote = row.TextOrNull("taxonomy_note"),
+                Family = row.Text("family"),
+                Group = row.Choice<FunctionalGroup>("functional_group"),
+                GrowingSeason = row.Choice<GrowingSeason>("growing_season"),
+                LifeCycle = row.Choice<LifeCycle>("life_cycle"),
+                LifeCycleNote = row.TextOrNull("life_cycle_note"),
+                IsChaffy = row.Text("chaffy") == "yes",
+                TagGivesDormantSeed = dormant.Contains(id),
+                SeedCount = counts.GetValueOrDefault(id),
+                BushelWeight = bushels.GetValueOrDefault(id),
+                Rates = rates.GetValueOrDefault(id),
+                Depth = depths.GetValueOrDefault(id),
+                Germination = temperatures.GetValueOrDefault(id),
+                Emergence = emergence.GetValueOrDefault(id),
+                UsableForage = usable.GetValueOrDefault(id),
+                Maturity = maturity.GetValueOrDefault(id),
+                Ph = ph.GetValueOrDefault(id),
+                Drainage = drainage.GetValueOrDefault(id),
+                Hardiness = hardiness.GetValueOrDefault(id),
+                Nitrogen = nitrogen.GetValueOrDefault(id),
+                InoculantGroup = inoculants.GetValueOrDefault(id),
+                Seasons = seasons.GetValueOrDefault(id),
+                NutrientNote = nutrients.GetValueOrDefault(id),
+                Caution = cautions.GetValueOrDefault(id),
+                Hazards = [.. hazards[id]],
+                Disagreements = [.. disagreements[id]],
+            };
     }
 
     private static Dictionary<string, T> One<T>(string table, Func<CsvRow, T> read) =>
         CsvTable.Embedded(table).Rows.ToDictionary(r => r.Text("kind_id"), read);
 
     private static ILookup<string, T> Many<T>(string table, Func<CsvRow, T> read) =>
-        CsvTable.Embedded(table).Rows.SelectMany(r => r.Text("kind_id").Split('|').Select(id => (Id: id, Item: read(r)))).ToLookup(p => p.Id, p => p.Item);
+        CsvTable
+            .Embedded(table)
+            .Rows.SelectMany(r => r.Text("kind_id").Split('|').Select(id => (Id: id, Item: read(r))))
+            .ToLookup(p => p.Id, p => p.Item);
 }

@@ -55,7 +55,8 @@ public sealed class InoculantNeed : IWorkedResult
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE", "SEED-S73", "SEED-S74", .. Group.Evidence.SourceIds.Where(id => id is not ("SEED-S73" or "SEED-S74"))];
+    public ImmutableArray<string> SourceIds =>
+        ["PRACTICE", "SEED-S73", "SEED-S74", .. Group.Evidence.SourceIds.Where(id => id is not ("SEED-S73" or "SEED-S74"))];
 
     /// <summary>Inoculant for a kind's seed.</summary>
     /// <param name="kind">Legume.</param>
@@ -87,15 +88,34 @@ public sealed class InoculantNeed : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Inoculant, label rate", "0.12 oz/lb x seed", $"0.12 x {Amounts.Print(Seed.Pounds, 2)} lb = {Amounts.Print(AtLabelRate, "oz", 2)}", "PRACTICE"),
-        new("Inoculant, extra rate", "0.24 oz/lb x seed", $"0.24 x {Amounts.Print(Seed.Pounds, 2)} lb = {Amounts.Print(AtThoroughRate, "oz", 2)}", "SEED-S73"),
-        new("Sticker", "0.08 oz syrup and 0.32 oz water a lb of seed", $"{Amounts.Print(Syrup, "oz", 2)} syrup, {Amounts.Print(Water, "oz", 2)} water", "SEED-S73"),
-    ];
+        [
+            new(
+                "Inoculant, label rate",
+                "0.12 oz/lb x seed",
+                $"0.12 x {Amounts.Print(Seed.Pounds, 2)} lb = {Amounts.Print(AtLabelRate, "oz", 2)}",
+                "PRACTICE"
+            ),
+            new(
+                "Inoculant, extra rate",
+                "0.24 oz/lb x seed",
+                $"0.24 x {Amounts.Print(Seed.Pounds, 2)} lb = {Amounts.Print(AtThoroughRate, "oz", 2)}",
+                "SEED-S73"
+            ),
+            new(
+                "Sticker",
+                "0.08 oz syrup and 0.32 oz water a lb of seed",
+                $"{Amounts.Print(Syrup, "oz", 2)} syrup, {Amounts.Print(Water, "oz", 2)} water",
+                "SEED-S73"
+            ),
+        ];
 
     private IEnumerable<Finding> Remarks()
     {
-        yield return FindingCatalog.Create("seed-inoculate", ("group", Group.ToString()), ("hours", Amounts.Print(PlantWithinHours, 0)));
+        yield return FindingCatalog.Create(
+            "seed-inoculate",
+            ("group", Group.ToString()),
+            ("hours", Amounts.Print(PlantWithinHours, 0))
+        );
         if (Group.Evidence.FindingFor($"the inoculant group of {kind.ShortName}") is { } memory)
         {
             yield return memory;

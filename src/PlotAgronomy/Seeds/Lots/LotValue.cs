@@ -14,7 +14,9 @@ public sealed class LotValue
         Lot = lot;
         PricePerPound = price;
         PricePerLivingPound = price / (decimal)living;
-        PricePerMillionLiveSeeds = lot.SeedCount is { } count ? PricePerLivingPound / (decimal)count.SeedsPerPound * Million : null;
+        PricePerMillionLiveSeeds = lot.SeedCount is { } count
+            ? PricePerLivingPound / (decimal)count.SeedsPerPound * Million
+            : null;
         ForLivingSeed = price * (decimal)living;
         ForDeadSeed = price * (decimal)dead;
         ForCoating = price * (decimal)coating;
@@ -56,7 +58,12 @@ public sealed class LotValue
     public static LotValue Of(SeedLot lot, ViabilityRule? rule = null)
     {
         ArgumentNullException.ThrowIfNull(lot);
-        decimal price = Guard.AtLeast(lot.PricePerPound ?? throw new ArgumentException($"The lot '{lot.Label}' has no price.", nameof(lot)), 0m, "per lb", nameof(lot));
+        decimal price = Guard.AtLeast(
+            lot.PricePerPound ?? throw new ArgumentException($"The lot '{lot.Label}' has no price.", nameof(lot)),
+            0m,
+            "per lb",
+            nameof(lot)
+        );
         double pure = lot.Analysis.PureSeed.Value;
         double living = lot.PureLiveSeedPart(rule).Value;
         return living > 0

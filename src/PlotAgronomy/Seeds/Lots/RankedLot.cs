@@ -27,7 +27,8 @@ public sealed class RankedLot
     /// <param name="area">Area; finite, at least 0.</param>
     /// <returns>Packages to buy; null when the lot is sold by weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public int? PackagesFor(Area area) => Lot.Package is { } package ? WholePackages.RoundUp(Seeding.Bulk.Over(area).ToMass(), package) : null;
+    public int? PackagesFor(Area area) =>
+        Lot.Package is { } package ? WholePackages.RoundUp(Seeding.Bulk.Over(area).ToMass(), package) : null;
 
     /// <summary>Cost of the seed that sows an area: of whole packages, or by weight when it is sold so.</summary>
     /// <param name="area">Area; finite, at least 0.</param>

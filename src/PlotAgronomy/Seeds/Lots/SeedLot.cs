@@ -84,7 +84,8 @@ public sealed class SeedLot
     /// <summary>The part of the bag that is pure live seed.</summary>
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
     /// <returns>The part.</returns>
-    public Fraction PureLiveSeedPart(ViabilityRule? rule = null) => PureLiveSeed.PartOf(Analysis, rule ?? ViabilityRule.For(Kind));
+    public Fraction PureLiveSeedPart(ViabilityRule? rule = null) =>
+        PureLiveSeed.PartOf(Analysis, rule ?? ViabilityRule.For(Kind));
 
     /// <summary>Cautions of the lot itself for a way of sowing: treated seed, seed inoculated long ago.</summary>
     /// <param name="method">How it is sown.</param>

@@ -12,7 +12,11 @@ public sealed class SeedLotComparison : IWorkedResult
     {
         Target = target;
         Ranked = ranked;
-        Findings = Finding.InOrder(ranked.SelectMany(r => r.Lot.Cautions(target.Method).Concat(r.Seeding.Findings).Concat(r.Value.Findings)).Concat(CoatedBesideBare(ranked)));
+        Findings = Finding.InOrder(
+            ranked
+                .SelectMany(r => r.Lot.Cautions(target.Method).Concat(r.Seeding.Findings).Concat(r.Value.Findings))
+                .Concat(CoatedBesideBare(ranked))
+        );
     }
 
     /// <summary>Gets the stand as a rate of pure live seed of the kind's own seed count.</summary>
@@ -38,40 +42,79 @@ public sealed class SeedLotComparison : IWorkedResult
         var first = Guard.NotEmpty(lots)[0].Kind;
         if (lots.FirstOrDefault(l => l.Kind.Id != first.Id) is { } other)
         {
-            throw new ArgumentException($"Only lots of one kind can be ranked, found {first.ShortName} and {other.Kind.ShortName}.", nameof(lots));
+            throw new ArgumentException(
+                $"Only lots of one kind can be ranked, found {first.ShortName} and {other.Kind.ShortName}.",
+                nameof(lots)
+            );
         }
 
-        var costed = lots.Select(lot => Cost(lot, target, rule)).OrderBy(c => c.Cost).ThenBy(c => c.Value.Lot.Label, StringComparer.Ordinal).ToList();
+        var costed = lots.Select(lot => Cost(lot, target, rule))
+            .OrderBy(c => c.Cost)
+            .ThenBy(c => c.Value.Lot.Label, StringComparer.Ordinal)
+            .ToList();
         decimal cheapest = costed[0].Cost;
-        return new(target, [.. costed.Select(c => new RankedLot
-        {
-            Place = 1 + costed.Count(o => o.Cost < c.Cost),
-            Value = c.Value,
-            Seeding = c.Seeding,
-            CostPerAcre = c.Cost,
-            OverCheapest = cheapest == 0 ? 0 : c.Cost / cheapest - 1,
-        })]);
+        return new(
+            target,
+            [
+                .. costed.Select(c => new RankedLot
+                {
+                    Place = 1 + costed.Count(o => o.Cost < c.Cost),
+                    Value = c.Value,
+                    Seeding = c.Seeding,
+                    CostPerAcre = c.Cost,
+                    OverCheapest = cheapest == 0 ? 0 : c.Cost / cheapest - 1,
+                }),
+            ]
+        );
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [.. Ranked.SelectMany(r => r.Seeding.ShowWork().Append(new WorkedLine($"Cost, {r.Lot.Label}", "bulk rate x price per lb",
-            $"{Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)} x {Amounts.Print((double)r.Value.PricePerPound, 4)} = {Amounts.Print((double)r.CostPerAcre, 2)} per acre", "SEED-S04")))];
+        [
+            .. Ranked.SelectMany(r =>
+                r.Seeding.ShowWork()
+                    .Append(
+                        new WorkedLine(
+                            $"Cost, {r.Lot.Label}",
+                            "bulk rate x price per lb",
+                            $"{Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)} x {Amounts.Print((double)r.Value.PricePerPound, 4)} = {Amounts.Print((double)r.CostPerAcre, 2)} per acre",
+                            "SEED-S04"
+                        )
+                    )
+            ),
+        ];
 
     /// <summary>A coated lot beside the cheapest bare one, where there are both.</summary>
     private static IEnumerable<Finding> CoatedBesideBare(ImmutableArray<RankedLot> ranked)
     {
         var bare = ranked.FirstOrDefault(r => r.Lot.Analysis.Coating.Value <= 0);
-        return bare is null ? [] : ranked.Where(r => r.Lot.Analysis.Coating.Value > 0).Select(coated => FindingCatalog.Create(
-            "seed-coated-beside-bare", ("coated", coated.Lot.Label), ("bare", bare.Lot.Label), ("coatedPrice", Price(coated)), ("barePrice", Price(bare))));
+        return bare is null
+            ? []
+            : ranked
+                .Where(r => r.Lot.Analysis.Coating.Value > 0)
+                .Select(coated =>
+                    FindingCatalog.Create(
+                        "seed-coated-beside-bare",
+                        ("coated", coated.Lot.Label),
+                        ("bare", bare.Lot.Label),
+                        ("coatedPrice", Price(coated)),
+                        ("barePrice", Price(bare))
+                    )
+                );
     }
 
     private static string Price(RankedLot lot) => Amounts.Print((double)lot.Value.PricePerLivingPound, 2);
 
-    private static (LotValue Value, BulkSeeding Seeding, decimal Cost) Cost(SeedLot lot, PureLiveSeedRate target, ViabilityRule? rule)
+    private static (LotValue Value, BulkSeeding Seeding, decimal Cost) Cost(
+        SeedLot lot,
+        PureLiveSeedRate target,
+        ViabilityRule? rule
+    )
     {
         var value = LotValue.Of(lot, rule);
-        var own = lot is { OwnSeedCount: { } count, Kind.SeedCount: { } usual } ? target * (usual.SeedsPerPound / count.SeedsPerPound) : target;
+        var own = lot is { OwnSeedCount: { } count, Kind.SeedCount: { } usual }
+            ? target * (usual.SeedsPerPound / count.SeedsPerPound)
+            : target;
         var seeding = lot.BulkRate(own, rule);
         return (value, seeding, value.PricePerPound * (decimal)seeding.Bulk.PoundsPerAcre);
     }

@@ -33,13 +33,15 @@ public readonly record struct BulkSeedRate
     /// <param name="poundsPerAcre">lb of bulk seed per acre; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static BulkSeedRate DrilledPoundsPerAcre(double poundsPerAcre) => new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Drilled);
+    public static BulkSeedRate DrilledPoundsPerAcre(double poundsPerAcre) =>
+        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Drilled);
 
     /// <summary>A broadcast rate.</summary>
     /// <param name="poundsPerAcre">lb of bulk seed per acre; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static BulkSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) => new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Broadcast);
+    public static BulkSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) =>
+        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Broadcast);
 
     /// <summary>The bulk seed that sows an area at this rate.</summary>
     /// <param name="area">Area sown; finite, at least 0.</param>
@@ -60,11 +62,13 @@ public readonly record struct BulkSeedRate
     /// <returns>A pure number.</returns>
     /// <exception cref="ArgumentException">The rates are sown in different ways.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The denominator is zero.</exception>
-    public static double operator /(BulkSeedRate left, BulkSeedRate right) => left.Method == right.Method
-        ? left.Rate / right.Rate
-        : throw new ArgumentException($"A {left.Method} rate cannot be divided by a {right.Method} rate.", nameof(right));
+    public static double operator /(BulkSeedRate left, BulkSeedRate right) =>
+        left.Method == right.Method
+            ? left.Rate / right.Rate
+            : throw new ArgumentException($"A {left.Method} rate cannot be divided by a {right.Method} rate.", nameof(right));
 
     /// <summary>Text such as <c>12 lb bulk/ac, broadcast</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{PoundsPerAcre:0.###} lb bulk/ac, {SowingMethods.InWords(Method)}");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{PoundsPerAcre:0.###} lb bulk/ac, {SowingMethods.InWords(Method)}");
 }

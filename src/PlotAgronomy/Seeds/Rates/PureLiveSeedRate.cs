@@ -33,13 +33,15 @@ public readonly record struct PureLiveSeedRate
     /// <param name="poundsPerAcre">lb of pure live seed per acre; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static PureLiveSeedRate DrilledPoundsPerAcre(double poundsPerAcre) => new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Drilled);
+    public static PureLiveSeedRate DrilledPoundsPerAcre(double poundsPerAcre) =>
+        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Drilled);
 
     /// <summary>A broadcast rate.</summary>
     /// <param name="poundsPerAcre">lb of pure live seed per acre; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static PureLiveSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) => new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Broadcast);
+    public static PureLiveSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) =>
+        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Broadcast);
 
     /// <summary>The pure live seed that sows an area at this rate.</summary>
     /// <param name="area">Area sown; finite, at least 0.</param>
@@ -60,11 +62,13 @@ public readonly record struct PureLiveSeedRate
     /// <returns>A pure number.</returns>
     /// <exception cref="ArgumentException">The rates are sown in different ways.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The denominator is zero.</exception>
-    public static double operator /(PureLiveSeedRate left, PureLiveSeedRate right) => left.Method == right.Method
-        ? left.Rate / right.Rate
-        : throw new ArgumentException($"A {left.Method} rate cannot be divided by a {right.Method} rate.", nameof(right));
+    public static double operator /(PureLiveSeedRate left, PureLiveSeedRate right) =>
+        left.Method == right.Method
+            ? left.Rate / right.Rate
+            : throw new ArgumentException($"A {left.Method} rate cannot be divided by a {right.Method} rate.", nameof(right));
 
     /// <summary>Text such as <c>12 lb PLS/ac, broadcast</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{PoundsPerAcre:0.###} lb PLS/ac, {SowingMethods.InWords(Method)}");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{PoundsPerAcre:0.###} lb PLS/ac, {SowingMethods.InWords(Method)}");
 }

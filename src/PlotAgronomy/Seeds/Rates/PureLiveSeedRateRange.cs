@@ -31,7 +31,10 @@ public sealed class PureLiveSeedRateRange
     {
         if (low.Method != high.Method)
         {
-            throw new ArgumentException($"Both ends of a range must be sown the same way, found {low.Method} and {high.Method}.", nameof(high));
+            throw new ArgumentException(
+                $"Both ends of a range must be sown the same way, found {low.Method} and {high.Method}.",
+                nameof(high)
+            );
         }
 
         Guard.Above(low.PoundsPerAcre, 0, "lb PLS/ac", nameof(low));
@@ -41,7 +44,9 @@ public sealed class PureLiveSeedRateRange
 
     /// <summary>Text such as <c>3-8 lb PLS/ac, broadcast</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Amounts.Print(Low.PoundsPerAcre, 3)}-{Amounts.Print(High.PoundsPerAcre, 3)} lb PLS/ac, {SowingMethods.InWords(Method)}";
+    public override string ToString() =>
+        $"{Amounts.Print(Low.PoundsPerAcre, 3)}-{Amounts.Print(High.PoundsPerAcre, 3)} lb PLS/ac, {SowingMethods.InWords(Method)}";
 
-    internal PureLiveSeedRateRange SownBy(SowingMethod method) => new(PureLiveSeedRate.Of(Low.Rate, method), PureLiveSeedRate.Of(High.Rate, method));
+    internal PureLiveSeedRateRange SownBy(SowingMethod method) =>
+        new(PureLiveSeedRate.Of(Low.Rate, method), PureLiveSeedRate.Of(High.Rate, method));
 }

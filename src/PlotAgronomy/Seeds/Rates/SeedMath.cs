@@ -15,15 +15,20 @@ internal static class SeedMath
 
     internal static double PureLiveFraction(double pureFraction, double viableFraction) => pureFraction * viableFraction;
 
-    internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) => livePoundsPerAcre / pureLiveFraction;
+    internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) =>
+        livePoundsPerAcre / pureLiveFraction;
 
-    internal static double SeedsPerSquareFoot(double poundsPerAcre, double seedsPerPound) => poundsPerAcre * seedsPerPound / ExactUnits.SquareFeetPerAcre;
+    internal static double SeedsPerSquareFoot(double poundsPerAcre, double seedsPerPound) =>
+        poundsPerAcre * seedsPerPound / ExactUnits.SquareFeetPerAcre;
 
-    internal static double PoundsPerAcreForDensity(double seedsPerSquareFoot, double seedsPerPound) => seedsPerSquareFoot * ExactUnits.SquareFeetPerAcre / seedsPerPound;
+    internal static double PoundsPerAcreForDensity(double seedsPerSquareFoot, double seedsPerPound) =>
+        seedsPerSquareFoot * ExactUnits.SquareFeetPerAcre / seedsPerPound;
 
-    internal static double SeedsPerRowFoot(double seedsPerAcre, double rowSpacingInches) => seedsPerAcre / ExactUnits.SquareFeetPerAcre * rowSpacingInches / InchesPerFoot;
+    internal static double SeedsPerRowFoot(double seedsPerAcre, double rowSpacingInches) =>
+        seedsPerAcre / ExactUnits.SquareFeetPerAcre * rowSpacingInches / InchesPerFoot;
 
-    internal static double SeedsPerAcreFromRow(double seedsPerRowFoot, double rowSpacingInches) => ExactUnits.SquareFeetPerAcre * InchesPerFoot / rowSpacingInches * seedsPerRowFoot;
+    internal static double SeedsPerAcreFromRow(double seedsPerRowFoot, double rowSpacingInches) =>
+        ExactUnits.SquareFeetPerAcre * InchesPerFoot / rowSpacingInches * seedsPerRowFoot;
 
     internal static double StandardError(double fraction, double seeds) => Math.Sqrt(fraction * (1 - fraction) / seeds);
 
@@ -32,18 +37,22 @@ internal static class SeedMath
     {
         double z2 = NormalNinetyFive * NormalNinetyFive;
         double centre = (fraction + z2 / (2 * seeds)) / (1 + z2 / seeds);
-        double half = NormalNinetyFive * Math.Sqrt(fraction * (1 - fraction) / seeds + z2 / (4 * seeds * seeds)) / (1 + z2 / seeds);
+        double half =
+            NormalNinetyFive * Math.Sqrt(fraction * (1 - fraction) / seeds + z2 / (4 * seeds * seeds)) / (1 + z2 / seeds);
         return (fraction <= 0 ? 0 : centre - half, fraction >= 1 ? 1 : centre + half);
     }
 
     /// <summary>Exact (Clopper-Pearson) 95 % range: the beta quantiles of the two tails.</summary>
     internal static (double Low, double High) Exact(double germinated, double seeds) =>
-        (germinated <= 0 ? 0 : BetaQuantile(germinated, seeds - germinated + 1, TailOutside95),
-         germinated >= seeds ? 1 : BetaQuantile(germinated + 1, seeds - germinated, 1 - TailOutside95));
+        (
+            germinated <= 0 ? 0 : BetaQuantile(germinated, seeds - germinated + 1, TailOutside95),
+            germinated >= seeds ? 1 : BetaQuantile(germinated + 1, seeds - germinated, 1 - TailOutside95)
+        );
 
     private static double BetaQuantile(double a, double b, double probability)
     {
-        double low = 0, high = 1;
+        double low = 0,
+            high = 1;
         while (high - low > 1e-15)
         {
             double middle = (low + high) / 2;

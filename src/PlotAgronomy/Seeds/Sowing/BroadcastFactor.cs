@@ -7,13 +7,18 @@ namespace PlotAgronomy.Seeds;
 public sealed class BroadcastFactor
 {
     private static readonly Lazy<ImmutableArray<BroadcastFactor>> Table = new(() =>
-        [.. CsvTable.Embedded("Seeds/Data/broadcast-factors.csv", "id", "context", "low", "high", "source_id", "locator", "status").Rows.Select(r => new BroadcastFactor
-        {
-            Context = r.Text("context"),
-            Low = r.Number("low"),
-            High = r.Number("high"),
-            Evidence = KindEvidence.FromRow(r),
-        })]);
+        [
+            .. CsvTable
+                .Embedded("Seeds/Data/broadcast-factors.csv", "id", "context", "low", "high", "source_id", "locator", "status")
+                .Rows.Select(r => new BroadcastFactor
+                {
+                    Context = r.Text("context"),
+                    Low = r.Number("low"),
+                    High = r.Number("high"),
+                    Evidence = KindEvidence.FromRow(r),
+                }),
+        ]
+    );
 
     /// <summary>Gets all published ratios.</summary>
     public static IReadOnlyList<BroadcastFactor> All => Table.Value;

@@ -51,11 +51,23 @@ public sealed class RateCheck : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [new("Rate over the top of the range", "rate / highest published", $"{Amounts.Print(Rate.Rate, "lb/ac", 2)} / {Amounts.Print(Published.High.Rate, "lb/ac", 2)} = {Amounts.Print(OverTop, 3)}", SourceIds.FirstOrDefault())];
+        [
+            new(
+                "Rate over the top of the range",
+                "rate / highest published",
+                $"{Amounts.Print(Rate.Rate, "lb/ac", 2)} / {Amounts.Print(Published.High.Rate, "lb/ac", 2)} = {Amounts.Print(OverTop, 3)}",
+                SourceIds.FirstOrDefault()
+            ),
+        ];
 
     private IEnumerable<Finding> Remarks()
     {
-        (string, string)[] numbers = [("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)), ("range", Published.ToString()), ("kind", Kind.ShortName)];
+        (string, string)[] numbers =
+        [
+            ("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)),
+            ("range", Published.ToString()),
+            ("kind", Kind.ShortName),
+        ];
         if (OverTop > 1)
         {
             yield return FindingCatalog.Create("seed-rate-above-range", [.. numbers, ("times", Amounts.Print(OverTop, 2))]);

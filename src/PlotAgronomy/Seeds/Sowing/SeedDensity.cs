@@ -28,7 +28,10 @@ public static class SeedDensity
     {
         ArgumentNullException.ThrowIfNull(count);
         Guard.AtLeast(liveSeedsPerSquareFoot, 0, "seeds per ft2");
-        return PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(SeedMath.PoundsPerAcreForDensity(liveSeedsPerSquareFoot, count.SeedsPerPound)), method);
+        return PureLiveSeedRate.Of(
+            ApplicationRate.FromPoundsPerAcre(SeedMath.PoundsPerAcreForDensity(liveSeedsPerSquareFoot, count.SeedsPerPound)),
+            method
+        );
     }
 
     /// <summary>Drilled rate of pure live seed that leaves a stand after losses in the field.</summary>
@@ -65,7 +68,10 @@ public static class SeedDensity
     public static double SeedsPerRowFoot(double seedsPerAcre, Length rowSpacing)
     {
         double inches = rowSpacing.Inches;
-        return SeedMath.SeedsPerRowFoot(Guard.AtLeast(seedsPerAcre, 0, "seeds per acre"), Guard.Above(inches, 0, "in", nameof(rowSpacing)));
+        return SeedMath.SeedsPerRowFoot(
+            Guard.AtLeast(seedsPerAcre, 0, "seeds per acre"),
+            Guard.Above(inches, 0, "in", nameof(rowSpacing))
+        );
     }
 
     /// <summary>Seeds on an acre from seeds along a foot of row.</summary>
@@ -77,7 +83,10 @@ public static class SeedDensity
     public static double SeedsPerAcre(double seedsPerRowFoot, Length rowSpacing)
     {
         double inches = rowSpacing.Inches;
-        return SeedMath.SeedsPerAcreFromRow(Guard.AtLeast(seedsPerRowFoot, 0, "seeds per foot"), Guard.Above(inches, 0, "in", nameof(rowSpacing)));
+        return SeedMath.SeedsPerAcreFromRow(
+            Guard.AtLeast(seedsPerRowFoot, 0, "seeds per foot"),
+            Guard.Above(inches, 0, "in", nameof(rowSpacing))
+        );
     }
 
     /// <summary>Part of the square feet left without a seed when seeds fall at random.</summary>

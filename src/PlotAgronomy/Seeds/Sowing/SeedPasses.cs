@@ -14,8 +14,10 @@ internal static class SeedPasses
     private const double Dust = 1e-9;
 
     private static readonly Lazy<FrozenDictionary<string, double>> Rules = new(() =>
-        CsvTable.Embedded("Seeds/Data/pass-rules.csv", "id", "value", "unit", "meaning", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal));
+        CsvTable
+            .Embedded("Seeds/Data/pass-rules.csv", "id", "value", "unit", "meaning", "source_id", "locator", "status")
+            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal)
+    );
 
     /// <summary>Gets the largest ratio of two diameters in one pass.</summary>
     internal static double MostDiameterRatio => Rules.Value["pass-diameter-ratio"];
@@ -29,10 +31,15 @@ internal static class SeedPasses
     internal static bool IsCovered(double deepestInches) => deepestInches > DeepestPressedInches;
 
     /// <summary>The passes in no order, each with its largest seed first.</summary>
-    internal static IEnumerable<ImmutableArray<T>> Group<T>(IReadOnlyCollection<T> kinds, Func<T, PassSeed> seedOf, double mostRatio)
+    internal static IEnumerable<ImmutableArray<T>> Group<T>(
+        IReadOnlyCollection<T> kinds,
+        Func<T, PassSeed> seedOf,
+        double mostRatio
+    )
     {
         bool depthsKnown = kinds.All(k => seedOf(k).DeepestInches is not null);
-        return kinds.GroupBy(k => (seedOf(k).IsChaffy, depthsKnown && IsCovered(seedOf(k).DeepestInches!.Value)))
+        return kinds
+            .GroupBy(k => (seedOf(k).IsChaffy, depthsKnown && IsCovered(seedOf(k).DeepestInches!.Value)))
             .SelectMany(alike => Split([.. alike.OrderByDescending(k => seedOf(k).Size)], k => seedOf(k).Size, mostRatio));
     }
 

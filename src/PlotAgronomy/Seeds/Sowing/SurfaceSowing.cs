@@ -13,12 +13,13 @@ public static class SurfaceSowing
     /// <param name="cover">What happens to the seed.</param>
     /// <returns>1.25 covered and rolled, 1.5 only dragged or rolled, 2 on rough ground; common practice.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown cover.</exception>
-    public static double FactorFor(SeedbedCover cover) => Guard.Defined(cover) switch
-    {
-        SeedbedCover.CoveredAndRolled => 1.25,
-        SeedbedCover.DraggedOrRolled => 1.5,
-        _ => 2,
-    };
+    public static double FactorFor(SeedbedCover cover) =>
+        Guard.Defined(cover) switch
+        {
+            SeedbedCover.CoveredAndRolled => 1.25,
+            SeedbedCover.DraggedOrRolled => 1.5,
+            _ => 2,
+        };
 
     /// <summary>The broadcast rate for a drilled one.</summary>
     /// <param name="drilled">Drilled rate.</param>
@@ -27,16 +28,27 @@ public static class SurfaceSowing
     /// <exception cref="ArgumentException">The rate is not a drilled one: the factor is applied once.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Unknown cover.</exception>
     /// <remarks>broadcast = drilled x factor.</remarks>
-    public static PureLiveSeedRate BroadcastFrom(PureLiveSeedRate drilled, SeedbedCover cover) => drilled.Method == SowingMethod.Drilled
-        ? PureLiveSeedRate.Of(drilled.Rate * FactorFor(cover), SowingMethod.Broadcast)
-        : throw new ArgumentException($"This is a {SowingMethods.InWords(drilled.Method)} rate already: the broadcast factor is applied once, to a drilled rate.", nameof(drilled));
+    public static PureLiveSeedRate BroadcastFrom(PureLiveSeedRate drilled, SeedbedCover cover) =>
+        drilled.Method == SowingMethod.Drilled
+            ? PureLiveSeedRate.Of(drilled.Rate * FactorFor(cover), SowingMethod.Broadcast)
+            : throw new ArgumentException(
+                $"This is a {SowingMethods.InWords(drilled.Method)} rate already: the broadcast factor is applied once, to a drilled rate.",
+                nameof(drilled)
+            );
 
     /// <summary>The frost-seeding rates for a broadcast one: the same, up to a tenth more.</summary>
     /// <param name="broadcast">Broadcast rate for a prepared seedbed.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentException">The rate is not a broadcast one, or is zero.</exception>
     /// <remarks>Published advice: at least the prepared-bed rate (SEED-S57), similar to slightly higher (SEED-S58). Doubling it is a mistake.</remarks>
-    public static PureLiveSeedRateRange FrostSeededFrom(PureLiveSeedRate broadcast) => broadcast.Method == SowingMethod.Broadcast
-        ? PureLiveSeedRateRange.Between(PureLiveSeedRate.Of(broadcast.Rate, SowingMethod.FrostSeeded), PureLiveSeedRate.Of(broadcast.Rate * MostFrostFactor, SowingMethod.FrostSeeded))
-        : throw new ArgumentException($"Frost seeding starts from the broadcast rate of a prepared seedbed, not from a {SowingMethods.InWords(broadcast.Method)} one.", nameof(broadcast));
+    public static PureLiveSeedRateRange FrostSeededFrom(PureLiveSeedRate broadcast) =>
+        broadcast.Method == SowingMethod.Broadcast
+            ? PureLiveSeedRateRange.Between(
+                PureLiveSeedRate.Of(broadcast.Rate, SowingMethod.FrostSeeded),
+                PureLiveSeedRate.Of(broadcast.Rate * MostFrostFactor, SowingMethod.FrostSeeded)
+            )
+            : throw new ArgumentException(
+                $"Frost seeding starts from the broadcast rate of a prepared seedbed, not from a {SowingMethods.InWords(broadcast.Method)} one.",
+                nameof(broadcast)
+            );
 }

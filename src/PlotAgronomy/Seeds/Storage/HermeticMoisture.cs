@@ -9,9 +9,15 @@ public static class HermeticMoisture
     private const string AllOther = "all_other";
 
     private static readonly Lazy<FrozenDictionary<string, Fraction>> Ceilings = new(() =>
-        CsvTable.Embedded("Seeds/Data/hermetic-moisture.csv", "id", "kind_ids", "most_moisture_pct", "source_id", "locator", "status").Rows
-            .SelectMany(r => (r.Text("id") == AllOther ? AllOther : r.Text("kind_ids")).Split('|').Select(id => KeyValuePair.Create(id, Fraction.FromPercent(r.Number("most_moisture_pct")))))
-            .ToFrozenDictionary());
+        CsvTable
+            .Embedded("Seeds/Data/hermetic-moisture.csv", "id", "kind_ids", "most_moisture_pct", "source_id", "locator", "status")
+            .Rows.SelectMany(r =>
+                (r.Text("id") == AllOther ? AllOther : r.Text("kind_ids"))
+                    .Split('|')
+                    .Select(id => KeyValuePair.Create(id, Fraction.FromPercent(r.Number("most_moisture_pct"))))
+            )
+            .ToFrozenDictionary()
+    );
 
     /// <summary>The ceiling for a kind.</summary>
     /// <param name="kind">Kind.</param>

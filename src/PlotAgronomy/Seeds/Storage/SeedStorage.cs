@@ -34,7 +34,8 @@ public static class SeedStorage
     /// <param name="relativeHumidity">Relative humidity of the store.</param>
     /// <returns>True when it does; a sum of exactly 100 does not.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not finite.</exception>
-    public static bool KeepsTheRuleOfHundred(Temperature temperature, Fraction relativeHumidity) => HundredSum(temperature, relativeHumidity) < HundredLimit;
+    public static bool KeepsTheRuleOfHundred(Temperature temperature, Fraction relativeHumidity) =>
+        HundredSum(temperature, relativeHumidity) < HundredLimit;
 
     /// <summary>How many times longer seed lives in a drier, cooler store.</summary>
     /// <param name="moistureNow">Seed moisture now, wet basis; from 5 to 14 %.</param>
@@ -45,7 +46,12 @@ public static class SeedStorage
     /// <exception cref="ArgumentOutOfRangeException">Outside the range in which the rule is used (its limits are from memory).</exception>
     /// <remarks>Halves rule (SEED-S81): each point of moisture and each 10 F less doubles the life.
     /// factor = 2^(moisture now - then) x 2^((temperature now - then) / 10).</remarks>
-    public static double LifeFactor(Fraction moistureNow, Fraction moistureThen, Temperature temperatureNow, Temperature temperatureThen)
+    public static double LifeFactor(
+        Fraction moistureNow,
+        Fraction moistureThen,
+        Temperature temperatureNow,
+        Temperature temperatureThen
+    )
     {
         double now = temperatureNow.DegreesFahrenheit;
         double then = temperatureThen.DegreesFahrenheit;
@@ -56,5 +62,6 @@ public static class SeedStorage
         return Math.Pow(2, moistureNow.Percent - moistureThen.Percent) * Math.Pow(2, (now - then) / FahrenheitPerHalving);
     }
 
-    private static void Moisture(Fraction moisture, string name) => Guard.Between(moisture.Percent, LeastMoisturePercent, MostMoisturePercent, "% moisture", name);
+    private static void Moisture(Fraction moisture, string name) =>
+        Guard.Between(moisture.Percent, LeastMoisturePercent, MostMoisturePercent, "% moisture", name);
 }

@@ -8,14 +8,29 @@ namespace PlotAgronomy.Seeds;
 public sealed class StorageRecord
 {
     private static readonly Lazy<ImmutableArray<StorageRecord>> Table = new(() =>
-        [.. CsvTable.Embedded("Seeds/Data/storage-records.csv", "crop", "lot", "month_0_pct", "month_6_pct", "month_12_pct", "source_id", "locator", "status").Rows.Select(r => new StorageRecord
-        {
-            Crop = r.Text("crop"),
-            Lot = r.Text("lot"),
-            AtFirst = Fraction.FromPercent(r.Number("month_0_pct")),
-            AfterSixMonths = Fraction.FromPercent(r.Number("month_6_pct")),
-            AfterTwelveMonths = Fraction.FromPercent(r.Number("month_12_pct")),
-        })]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Seeds/Data/storage-records.csv",
+                    "crop",
+                    "lot",
+                    "month_0_pct",
+                    "month_6_pct",
+                    "month_12_pct",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new StorageRecord
+                {
+                    Crop = r.Text("crop"),
+                    Lot = r.Text("lot"),
+                    AtFirst = Fraction.FromPercent(r.Number("month_0_pct")),
+                    AfterSixMonths = Fraction.FromPercent(r.Number("month_6_pct")),
+                    AfterTwelveMonths = Fraction.FromPercent(r.Number("month_12_pct")),
+                }),
+        ]
+    );
 
     /// <summary>Gets all records.</summary>
     public static IReadOnlyList<StorageRecord> All => Table.Value;

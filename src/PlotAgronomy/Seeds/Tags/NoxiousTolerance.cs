@@ -9,8 +9,20 @@ namespace PlotAgronomy.Seeds;
 public static class NoxiousTolerance
 {
     private static readonly Lazy<ImmutableArray<int>> Most = new(() =>
-        [.. CsvTable.Embedded("Seeds/Data/noxious-tolerances.csv", "labelled_seeds", "most_seeds_within", "source_id", "locator", "status").Rows
-            .OrderBy(r => r.Integer("labelled_seeds")).Select(r => r.Integer("most_seeds_within"))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Seeds/Data/noxious-tolerances.csv",
+                    "labelled_seeds",
+                    "most_seeds_within",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.OrderBy(r => r.Integer("labelled_seeds"))
+                .Select(r => r.Integer("most_seeds_within")),
+        ]
+    );
 
     /// <summary>Most seeds found that agree with a label.</summary>
     /// <param name="labelledSeeds">Seeds labelled, in the weight of the laboratory's sample; from 0 to 30. Bring a label per pound to the

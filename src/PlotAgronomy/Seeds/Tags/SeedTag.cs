@@ -50,13 +50,21 @@ public sealed class SeedTag
     public bool IsPreinoculated { get; init; }
 
     /// <summary>Gets the sum of all parts in percent of the bag. A lawful tag sums to 100 within 0.02 (7 CFR 201.47, SEED-S24).</summary>
-    public double SumPercent => Components.Sum(c => c.Analysis.PureSeed.Percent) + OtherCrop.Percent + Inert.Percent + Weed.Percent;
+    public double SumPercent =>
+        Components.Sum(c => c.Analysis.PureSeed.Percent) + OtherCrop.Percent + Inert.Percent + Weed.Percent;
 
     /// <summary>Gets what is missing to 100 %, in percent of the bag; negative when the parts are too much.</summary>
     public double UnexplainedPercent => 100 - SumPercent;
 
     /// <summary>Gets the older of the bag's test and its components' tests, or null.</summary>
-    public TestMonth? OldestTest => Components.Select(c => c.TestMonth).Append(TestMonth).OfType<TestMonth>().Order().Select(m => (TestMonth?)m).FirstOrDefault();
+    public TestMonth? OldestTest =>
+        Components
+            .Select(c => c.TestMonth)
+            .Append(TestMonth)
+            .OfType<TestMonth>()
+            .Order()
+            .Select(m => (TestMonth?)m)
+            .FirstOrDefault();
 
     /// <summary>What the parts say when they are read together.</summary>
     /// <returns>The findings, most serious first.</returns>
@@ -66,8 +74,11 @@ public sealed class SeedTag
     {
         if (Math.Abs(UnexplainedPercent) > SumTolerancePercent + 1e-9)
         {
-            yield return FindingCatalog.Create(UnexplainedPercent > 0 ? "seed-tag-part-missing" : "seed-tag-too-much",
-                ("sum", Amounts.Print(SumPercent, 2)), ("difference", Amounts.Print(Math.Abs(UnexplainedPercent), 2)));
+            yield return FindingCatalog.Create(
+                UnexplainedPercent > 0 ? "seed-tag-part-missing" : "seed-tag-too-much",
+                ("sum", Amounts.Print(SumPercent, 2)),
+                ("difference", Amounts.Print(Math.Abs(UnexplainedPercent), 2))
+            );
         }
 
         if (Weed.Percent > MuchWeedPercent)
@@ -77,12 +88,20 @@ public sealed class SeedTag
 
         foreach (var weed in Noxious)
         {
-            yield return FindingCatalog.Create("seed-noxious", ("weed", weed.Name), ("count", Amounts.Print(weed.SeedsPerPound, 1)));
+            yield return FindingCatalog.Create(
+                "seed-noxious",
+                ("weed", weed.Name),
+                ("count", Amounts.Print(weed.SeedsPerPound, 1))
+            );
         }
 
         if (Coating.Value > Inert.Value + SumTolerancePercent / 100)
         {
-            yield return FindingCatalog.Create("seed-coating-outside-inert", ("coating", Amounts.Print(Coating, 2)), ("inert", Amounts.Print(Inert, 2)));
+            yield return FindingCatalog.Create(
+                "seed-coating-outside-inert",
+                ("coating", Amounts.Print(Coating, 2)),
+                ("inert", Amounts.Print(Inert, 2))
+            );
         }
 
         if (Coating.Value <= 0 && Inert.Percent > MuchInertPercent)
@@ -102,8 +121,12 @@ public sealed class SeedTag
 
         foreach (var component in Components.Where(c => c.Analysis.Germination < GerminationFloors.For(c.Kind)))
         {
-            yield return FindingCatalog.Create("seed-below-floor", ("germination", Amounts.Print(component.Analysis.Germination, 1)),
-                ("floor", Amounts.Print(GerminationFloors.For(component.Kind), 1)), ("kind", component.Kind.ShortName));
+            yield return FindingCatalog.Create(
+                "seed-below-floor",
+                ("germination", Amounts.Print(component.Analysis.Germination, 1)),
+                ("floor", Amounts.Print(GerminationFloors.For(component.Kind), 1)),
+                ("kind", component.Kind.ShortName)
+            );
         }
     }
 }

@@ -64,10 +64,20 @@ internal sealed class TagDraft(KindCatalog catalog)
         var named = entries.Where(e => !e.IsEmpty).ToList();
         double coating = bag.GetValueOrDefault(TagPart.Coating);
         double inert = bag.GetValueOrDefault(TagPart.Inert);
-        double other = bag.GetValueOrDefault(TagPart.OtherCrop) + bag.GetValueOrDefault(TagPart.Weed) + named.Sum(e => e.Percent.GetValueOrDefault(TagPart.Pure));
-        if (coating > 0 && Math.Abs(100 - other - inert) > SeedTag.SumTolerancePercent && Math.Abs(100 - other - inert - coating) <= SeedTag.SumTolerancePercent)
+        double other =
+            bag.GetValueOrDefault(TagPart.OtherCrop)
+            + bag.GetValueOrDefault(TagPart.Weed)
+            + named.Sum(e => e.Percent.GetValueOrDefault(TagPart.Pure));
+        if (
+            coating > 0
+            && Math.Abs(100 - other - inert) > SeedTag.SumTolerancePercent
+            && Math.Abs(100 - other - inert - coating) <= SeedTag.SumTolerancePercent
+        )
         {
-            TagEntry.Assume(findings, $"the coating of {TagEntry.Text(coating)} % stands beside the inert matter, since the parts sum to 100 only so; it is counted into it");
+            TagEntry.Assume(
+                findings,
+                $"the coating of {TagEntry.Text(coating)} % stands beside the inert matter, since the parts sum to 100 only so; it is counted into it"
+            );
             inert += coating;
         }
 
@@ -152,7 +162,10 @@ internal sealed class TagDraft(KindCatalog catalog)
     private void AddRow(string line, string rest, List<(double Value, TagText.Mark Where, bool Comma)> numbers)
     {
         string words = TagText.VarietyNotStated().Replace(Without(rest, numbers.Select(n => n.Where)), " ");
-        if (!line.Contains('%', StringComparison.Ordinal) && (numbers.Count < 2 || (TagKind.In(words, catalog).Kind is null && catalog.Candidates(words).IsEmpty)))
+        if (
+            !line.Contains('%', StringComparison.Ordinal)
+            && (numbers.Count < 2 || (TagKind.In(words, catalog).Kind is null && catalog.Candidates(words).IsEmpty))
+        )
         {
             LeaveAside(line);
             return;
@@ -164,16 +177,28 @@ internal sealed class TagDraft(KindCatalog catalog)
             return;
         }
 
-        var columns = header.Where(p => p is not (TagPart.OtherCrop or TagPart.Inert or TagPart.Weed or TagPart.Coating)).ToList();
+        var columns = header
+            .Where(p => p is not (TagPart.OtherCrop or TagPart.Inert or TagPart.Weed or TagPart.Coating))
+            .ToList();
         if (columns.Count == 0)
         {
-            columns = [TagPart.Pure, TagPart.Germination, numbers.Count > 2 && numbers[2].Value >= numbers[1].Value ? TagPart.Total : TagPart.Hard];
-            TagEntry.Assume(findings, $"'{line}' gives {string.Join(", ", columns.Take(numbers.Count).Select(InWords))}, in this order");
+            columns =
+            [
+                TagPart.Pure,
+                TagPart.Germination,
+                numbers.Count > 2 && numbers[2].Value >= numbers[1].Value ? TagPart.Total : TagPart.Hard,
+            ];
+            TagEntry.Assume(
+                findings,
+                $"'{line}' gives {string.Join(", ", columns.Take(numbers.Count).Select(InWords))}, in this order"
+            );
         }
 
         if (numbers.Count > columns.Count || numbers.Count < 2)
         {
-            problems.Add($"'{line}': expected {string.Join(", ", columns.Select(InWords))}, found {Amounts.Print(numbers.Count, 0)} numbers.");
+            problems.Add(
+                $"'{line}': expected {string.Join(", ", columns.Select(InWords))}, found {Amounts.Print(numbers.Count, 0)} numbers."
+            );
             return;
         }
 
@@ -186,10 +211,19 @@ internal sealed class TagDraft(KindCatalog catalog)
     }
 
     /// <summary>A line whose numbers have their labels before or after them.</summary>
-    private void AddLabelled(string line, string rest, List<(TagPart Part, TagText.Mark Where)> labels, List<(double Value, TagText.Mark Where, bool Comma)> numbers)
+    private void AddLabelled(
+        string line,
+        string rest,
+        List<(TagPart Part, TagText.Mark Where)> labels,
+        List<(double Value, TagText.Mark Where, bool Comma)> numbers
+    )
     {
-        if (numbers.Count == labels.Count + 1 && labels[0].Part is TagPart.Germination or TagPart.Total && numbers[0].Where.End < labels[0].Where.At
-            && rest[numbers[0].Where.End..labels[0].Where.At].Any(char.IsLetter))
+        if (
+            numbers.Count == labels.Count + 1
+            && labels[0].Part is TagPart.Germination or TagPart.Total
+            && numbers[0].Where.End < labels[0].Where.At
+            && rest[numbers[0].Where.End..labels[0].Where.At].Any(char.IsLetter)
+        )
         {
             TagEntry.Assume(findings, $"the first number of '{line}' is the pure seed");
             labels.Insert(0, (TagPart.Pure, new(numbers[0].Where.At, numbers[0].Where.At)));
@@ -198,7 +232,9 @@ internal sealed class TagDraft(KindCatalog catalog)
         bool numberFirst = numbers[0].Where.At < labels[0].Where.At;
         if (labels.Count != numbers.Count)
         {
-            problems.Add($"'{line}': {Amounts.Print(labels.Count, 0)} labels and {Amounts.Print(numbers.Count, 0)} numbers do not pair off; write each part on its own line.");
+            problems.Add(
+                $"'{line}': {Amounts.Print(labels.Count, 0)} labels and {Amounts.Print(numbers.Count, 0)} numbers do not pair off; write each part on its own line."
+            );
             return;
         }
 
@@ -222,7 +258,12 @@ internal sealed class TagDraft(KindCatalog catalog)
 
     private void Set(TagPart part, double percent, string line)
     {
-        if (part == TagPart.Total && percent >= WholeBagPercent && !line.Contains("germ", StringComparison.OrdinalIgnoreCase) && !line.Contains("viab", StringComparison.OrdinalIgnoreCase))
+        if (
+            part == TagPart.Total
+            && percent >= WholeBagPercent
+            && !line.Contains("germ", StringComparison.OrdinalIgnoreCase)
+            && !line.Contains("viab", StringComparison.OrdinalIgnoreCase)
+        )
         {
             LeaveAside(line);
             return;
@@ -264,17 +305,18 @@ internal sealed class TagDraft(KindCatalog catalog)
         return new string(kept).Replace('%', ' ').Trim(' ', ',', ';', ':', '.', '-', '|', '/');
     }
 
-    private static string InWords(TagPart part) => part switch
-    {
-        TagPart.Pure => "pure seed",
-        TagPart.Germination => "germination",
-        TagPart.Hard => "hard seed",
-        TagPart.Dormant => "dormant seed",
-        TagPart.Total => "total germination",
-        TagPart.OtherCrop => "other crop seed",
-        TagPart.Inert => "inert matter",
-        TagPart.Weed => "weed seed",
-        TagPart.PureLive => "pure live seed",
-        _ => "coating",
-    };
+    private static string InWords(TagPart part) =>
+        part switch
+        {
+            TagPart.Pure => "pure seed",
+            TagPart.Germination => "germination",
+            TagPart.Hard => "hard seed",
+            TagPart.Dormant => "dormant seed",
+            TagPart.Total => "total germination",
+            TagPart.OtherCrop => "other crop seed",
+            TagPart.Inert => "inert matter",
+            TagPart.Weed => "weed seed",
+            TagPart.PureLive => "pure live seed",
+            _ => "coating",
+        };
 }

@@ -48,9 +48,12 @@ internal sealed class TagEntry
             }
 
             germination = total.Value - hard - dormant;
-            Assume(findings, hard + dormant > 0
-                ? $"germination of {name} is the total of {Text(total.Value)} % less its hard and dormant seed"
-                : $"the total of {Text(total.Value)} % stands for the germination of {name}; it may hold hard seed");
+            Assume(
+                findings,
+                hard + dormant > 0
+                    ? $"germination of {name} is the total of {Text(total.Value)} % less its hard and dormant seed"
+                    : $"the total of {Text(total.Value)} % stands for the germination of {name}; it may hold hard seed"
+            );
         }
         else if (total is { } sum && !Percent.ContainsKey(TagPart.Hard) && sum > germination + dormant + PercentDust)
         {
@@ -61,34 +64,59 @@ internal sealed class TagEntry
         {
             bool inside = Math.Abs(printed - germination) <= PercentDust && hard + dormant > 0;
             germination = inside ? germination - hard - dormant : germination;
-            Assume(findings, inside
-                ? $"the germination printed for {name} already counts its hard and dormant seed, since it equals the total; {Text(germination)} % germinates"
-                : $"the total of {Text(printed)} % of {name} is not its germination + hard + dormant; the total is left aside");
+            Assume(
+                findings,
+                inside
+                    ? $"the germination printed for {name} already counts its hard and dormant seed, since it equals the total; {Text(germination)} % germinates"
+                    : $"the total of {Text(printed)} % of {name} is not its germination + hard + dormant; the total is left aside"
+            );
         }
 
         if (germination < 0 || germination + hard + dormant > 100 + SeedTag.SumTolerancePercent)
         {
-            problems.Add($"Germination + hard + dormant seed of {name} is {Text(germination + hard + dormant)} %, more than all its seeds: is the germination printed a total?");
+            problems.Add(
+                $"Germination + hard + dormant seed of {name} is {Text(germination + hard + dormant)} %, more than all its seeds: is the germination printed a total?"
+            );
         }
         else if (pure + coatingPercent > 100 + SeedTag.SumTolerancePercent)
         {
-            problems.Add($"Pure seed + coating of {name} is {Text(pure + coatingPercent)} % of the bag: is that the purity before coating?");
+            problems.Add(
+                $"Pure seed + coating of {name} is {Text(pure + coatingPercent)} % of the bag: is that the purity before coating?"
+            );
         }
 
         double living = pure * (germination + hard + dormant) / 100;
-        if (Percent.TryGetValue(TagPart.PureLive, out double printedLiving) && Math.Abs(printedLiving - living) > PureLiveTolerance)
+        if (
+            Percent.TryGetValue(TagPart.PureLive, out double printedLiving)
+            && Math.Abs(printedLiving - living) > PureLiveTolerance
+        )
         {
-            findings.Add(FindingCatalog.Create("seed-tag-pure-live-differs", ("printed", Text(printedLiving)), ("found", Text(living)), ("kind", name)));
+            findings.Add(
+                FindingCatalog.Create(
+                    "seed-tag-pure-live-differs",
+                    ("printed", Text(printedLiving)),
+                    ("found", Text(living)),
+                    ("kind", name)
+                )
+            );
         }
 
-        return problems.Count > 0 ? null : new TagComponent
-        {
-            Kind = Kind!,
-            Variety = Variety,
-            Origin = Origin,
-            TestMonth = Test,
-            Analysis = SeedAnalysis.Of(Fraction.FromPercent(pure), Fraction.FromPercent(germination), Fraction.FromPercent(hard), Fraction.FromPercent(dormant), Fraction.FromPercent(coatingPercent)),
-        };
+        return problems.Count > 0
+            ? null
+            : new TagComponent
+            {
+                Kind = Kind!,
+                Variety = Variety,
+                Origin = Origin,
+                TestMonth = Test,
+                Analysis = SeedAnalysis.Of(
+                    Fraction.FromPercent(pure),
+                    Fraction.FromPercent(germination),
+                    Fraction.FromPercent(hard),
+                    Fraction.FromPercent(dormant),
+                    Fraction.FromPercent(coatingPercent)
+                ),
+            };
     }
 
     internal static void Assume(List<Finding> findings, string assumption) =>

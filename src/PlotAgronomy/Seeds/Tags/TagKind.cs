@@ -10,12 +10,18 @@ internal readonly record struct TagKind(CropKind? Kind, string? Variety)
             return new(whole, null);
         }
 
-        string[] words = [.. text.Split([' ', ',', ':', '\t', '"', '|', ';'], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Any(char.IsLetter))];
+        string[] words =
+        [
+            .. text.Split([' ', ',', ':', '\t', '"', '|', ';'], StringSplitOptions.RemoveEmptyEntries)
+                .Where(w => w.Any(char.IsLetter)),
+        ];
         for (int length = words.Length - 1; length > 0; length--)
         {
-            var fitting = Enumerable.Range(0, words.Length - length + 1)
+            var fitting = Enumerable
+                .Range(0, words.Length - length + 1)
                 .Select(start => (Start: start, Kinds: catalog.Candidates(string.Join(' ', words[start..(start + length)]))))
-                .Where(f => !f.Kinds.IsEmpty).ToList();
+                .Where(f => !f.Kinds.IsEmpty)
+                .ToList();
             if (fitting.Count > 0)
             {
                 return fitting is [{ Kinds.Length: 1 } only]

@@ -10,11 +10,33 @@ internal static partial class TagText
     /// <summary>Labels in the order they are tried: the longer before the one it holds.</summary>
     private static readonly ImmutableArray<(TagPart Part, Regex Label)> Labels =
     [
-        (TagPart.PureLive, PureLiveLabel()), (TagPart.Total, TotalLabel()), (TagPart.Germination, GerminationLabel()), (TagPart.Hard, HardLabel()), (TagPart.Dormant, DormantLabel()),
-        (TagPart.OtherCrop, OtherCropLabel()), (TagPart.Inert, InertLabel()), (TagPart.Weed, WeedLabel()), (TagPart.Coating, CoatingLabel()), (TagPart.Pure, PureLabel()),
+        (TagPart.PureLive, PureLiveLabel()),
+        (TagPart.Total, TotalLabel()),
+        (TagPart.Germination, GerminationLabel()),
+        (TagPart.Hard, HardLabel()),
+        (TagPart.Dormant, DormantLabel()),
+        (TagPart.OtherCrop, OtherCropLabel()),
+        (TagPart.Inert, InertLabel()),
+        (TagPart.Weed, WeedLabel()),
+        (TagPart.Coating, CoatingLabel()),
+        (TagPart.Pure, PureLabel()),
     ];
 
-    private static readonly string[] MonthNames = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+    private static readonly string[] MonthNames =
+    [
+        "jan",
+        "feb",
+        "mar",
+        "apr",
+        "may",
+        "jun",
+        "jul",
+        "aug",
+        "sep",
+        "oct",
+        "nov",
+        "dec",
+    ];
 
     internal readonly record struct Mark(int At, int End);
 
@@ -38,9 +60,21 @@ internal static partial class TagText
 
     /// <summary>All numbers of a line, with whether one was written with a decimal comma.</summary>
     internal static List<(double Value, Mark Where, bool Comma)> NumbersIn(string line) =>
-        [.. Number().Matches(line).Select(m => (
-            double.Parse(m.Groups["n"].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture),
-            new Mark(m.Index, m.Index + m.Length), m.Groups["n"].Value.Contains(',', StringComparison.Ordinal)))];
+        [
+            .. Number()
+                .Matches(line)
+                .Select(m =>
+                    (
+                        double.Parse(
+                            m.Groups["n"].Value.Replace(',', '.'),
+                            NumberStyles.AllowDecimalPoint,
+                            CultureInfo.InvariantCulture
+                        ),
+                        new Mark(m.Index, m.Index + m.Length),
+                        m.Groups["n"].Value.Contains(',', StringComparison.Ordinal)
+                    )
+                ),
+        ];
 
     /// <summary>Takes a date of test out of a line: one with its label, or a bare month and year beside percentages.</summary>
     internal static string TakeTestMonth(string line, out TestMonth? test, out string? assumption)
@@ -65,7 +99,10 @@ internal static partial class TagText
         }
 
         test = TestMonth.Of(yearText.Length == 2 ? 2000 + year : year, month);
-        assumption = yearText.Length == 2 || m.Groups["d"].Success || isBare ? $"the date '{m.Groups["date"].Value.Trim()}' is taken as a test of {test}" : null;
+        assumption =
+            yearText.Length == 2 || m.Groups["d"].Success || isBare
+                ? $"the date '{m.Groups["date"].Value.Trim()}' is taken as a test of {test}"
+                : null;
         return line.Remove(m.Index, m.Length);
     }
 
@@ -77,22 +114,34 @@ internal static partial class TagText
         return m.Success ? line.Remove(m.Index, m.Length) : line;
     }
 
-    [GeneratedRegex(@"(?<![\w.])(?<n>\d{1,3}(?:[.,]\d{1,3})?|\.\d{1,3})\s*(?:%|percent\b)?(?![\w.])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"(?<![\w.])(?<n>\d{1,3}(?:[.,]\d{1,3})?|\.\d{1,3})\s*(?:%|percent\b)?(?![\w.])",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"\btotal\s+(?:viab\w*|germ\w*|germ\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?)|\bgerm\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?|\btotal\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\btotal\s+(?:viab\w*|germ\w*|germ\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?)|\bgerm\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?|\btotal\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex TotalLabel();
 
     [GeneratedRegex(@"\bgerm(?:ination|inating|\.)?(?!\w)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex GerminationLabel();
 
-    [GeneratedRegex(@"\bhard(?:\s+seeds?)?\b(?!\s+(?:red|white|fescue|winter))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\bhard(?:\s+seeds?)?\b(?!\s+(?:red|white|fescue|winter))",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex HardLabel();
 
     [GeneratedRegex(@"\bdormant(?:\s+seeds?)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex DormantLabel();
 
-    [GeneratedRegex(@"\b(?:other\s+)?crop(?:\s+seeds?)?\b|\bother\s+crops?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\b(?:other\s+)?crop(?:\s+seeds?)?\b|\bother\s+crops?\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex OtherCropLabel();
 
     [GeneratedRegex(@"\binert(?:\s+(?:matter|material))?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
@@ -101,7 +150,10 @@ internal static partial class TagText
     [GeneratedRegex(@"\bweeds?(?:\s+seeds?)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex WeedLabel();
 
-    [GeneratedRegex(@"\bcoating(?:\s+(?:material|matter))?\b|\bcoated\s+(?:material|matter)\b|(?<=\d\s?%?\s?)\bcoated\b(?=\s*(?:$|[,;]))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\bcoating(?:\s+(?:material|matter))?\b|\bcoated\s+(?:material|matter)\b|(?<=\d\s?%?\s?)\bcoated\b(?=\s*(?:$|[,;]))",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex CoatingLabel();
 
     [GeneratedRegex(@"\bpure\s+live(?:\s+seeds?)?\b|\bpls\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
@@ -110,40 +162,67 @@ internal static partial class TagText
     [GeneratedRegex(@"\bpure(?:\s+seeds?)?\b|\bpurity\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex PureLabel();
 
-    [GeneratedRegex(@"\b(?:date\s+(?:of\s+)?test(?:ed)?|test(?:ed|\s+date)?|germ\w*\s+test\s+date)\s*[:.]?\s*(?<date>(?:(?<name>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?[\s,/-]*|(?<m>\d{1,2})[/-](?:(?<d>\d{1,2})[/-])?)(?<y>\d{4}|\d{2})\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\b(?:date\s+(?:of\s+)?test(?:ed)?|test(?:ed|\s+date)?|germ\w*\s+test\s+date)\s*[:.]?\s*(?<date>(?:(?<name>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?[\s,/-]*|(?<m>\d{1,2})[/-](?:(?<d>\d{1,2})[/-])?)(?<y>\d{4}|\d{2})\b)",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex TestDate();
 
     [GeneratedRegex(@"(?<![\d./])(?<date>(?<m>\d{1,2})/(?<y>\d{4}|\d{2}))(?![\d/.%])", RegexOptions.CultureInvariant)]
     private static partial Regex BareDate();
 
-    [GeneratedRegex(@"\blot(?:\s*(?:no|number|#))?\s*[.:#]*\s*(?<v>(?=\S*\d)[\w-]+)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\blot(?:\s*(?:no|number|#))?\s*[.:#]*\s*(?<v>(?=\S*\d)[\w-]+)",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     internal static partial Regex Lot();
 
-    [GeneratedRegex(@"\borigin\s*[:.]?\s*(?<v>(?!\b(?:germ|lot|net|test|pure|hard)\b)[A-Za-z]{2,})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\borigin\s*[:.]?\s*(?<v>(?!\b(?:germ|lot|net|test|pure|hard)\b)[A-Za-z]{2,})",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     internal static partial Regex Origin();
 
-    [GeneratedRegex(@"\bnet\s*(?:wt|weight)?\s*[.:]*\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|oz|ounces?|kg|g)\b)\.?(?:\s*\([^)]*\))?|^\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|kg)\b)\.?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\bnet\s*(?:wt|weight)?\s*[.:]*\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|oz|ounces?|kg|g)\b)\.?(?:\s*\([^)]*\))?|^\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|kg)\b)\.?\s*$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     internal static partial Regex NetWeight();
 
-    [GeneratedRegex(@"^\s*(?:kind(?:\s+(?:and|&)\s+variety)?|crop\s+kind|species)\s*:\s*(?<v>.+?)(?=\s*\bvariety\b|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^\s*(?:kind(?:\s+(?:and|&)\s+variety)?|crop\s+kind|species)\s*:\s*(?<v>.+?)(?=\s*\bvariety\b|$)",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     internal static partial Regex Kind();
 
-    [GeneratedRegex(@"\bvariety\s*:\s*(?<v>not\s+stated|[\w' -]+?)(?=\s*(?:$|[,;|]|\d|\b(?:pure|germ|hard|dormant|inert|origin|lot|net|test)))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\bvariety\s*:\s*(?<v>not\s+stated|[\w' -]+?)(?=\s*(?:$|[,;|]|\d|\b(?:pure|germ|hard|dormant|inert|origin|lot|net|test)))",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     internal static partial Regex Variety();
 
     [GeneratedRegex(@"\b(?:variety\s+)?not\s+stated\b|\bvns\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex VarietyNotStated();
 
-    [GeneratedRegex(@"\bnoxious\b(?:\s+weeds?)?(?:\s+seeds?)?(?:\s*(?:per|/)\s*(?:lb|pound))?\s*[:.]?\s*(?<v>.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\bnoxious\b(?:\s+weeds?)?(?:\s+seeds?)?(?:\s*(?:per|/)\s*(?:lb|pound))?\s*[:.]?\s*(?<v>.*)$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     internal static partial Regex Noxious();
 
-    [GeneratedRegex(@"\b(?<n>\d+(?:\.\d+)?)\s*(?:/|per)?\s*(?:lb|pound)?\.?\s*(?<name>[A-Za-z][A-Za-z ]*?)(?=\s*(?:per\s+(?:lb|pound)|/\s*lb|[,;]|$))|(?<name2>[A-Za-z][A-Za-z ]*?)\s*[:-]?\s*(?<n2>\d+(?:\.\d+)?)\s*(?:per|/)?\s*(?:lb|pound)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\b(?<n>\d+(?:\.\d+)?)\s*(?:/|per)?\s*(?:lb|pound)?\.?\s*(?<name>[A-Za-z][A-Za-z ]*?)(?=\s*(?:per\s+(?:lb|pound)|/\s*lb|[,;]|$))|(?<name2>[A-Za-z][A-Za-z ]*?)\s*[:-]?\s*(?<n2>\d+(?:\.\d+)?)\s*(?:per|/)?\s*(?:lb|pound)?\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     internal static partial Regex NoxiousCount();
 
     [GeneratedRegex(@"\b(?:treated|treatment)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex Treated();
 
-    [GeneratedRegex(@"\b(?:sell\s+by|sell\s+before|expir\w*|best\s+(?:by|before)|use\s+by)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"\b(?:sell\s+by|sell\s+before|expir\w*|best\s+(?:by|before)|use\s+by)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     internal static partial Regex LastDay();
 
     [GeneratedRegex(@"\b(?:un|not\s+)treated\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

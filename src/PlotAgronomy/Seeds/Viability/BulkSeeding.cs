@@ -82,22 +82,37 @@ public sealed class BulkSeeding : IWorkedResult
         return
         [
             new("Viable seed", Rule.Formula, $"{sum}{Amounts.Print(viable, 2)}", Rule.SourceIds[0]),
-            new("Pure live seed", "pure seed x viable seed", $"{Amounts.Print(analysis.PureSeed, 2)} x {Amounts.Print(viable, 2)} = {Amounts.Print(PureLiveSeedPart, 2)}", "SEED-S01"),
-            new("Bulk rate", "PLS rate / pure live seed", $"{target} / {Amounts.Print(part, 4)} = {Amounts.Print(Bulk.Rate, "lb/ac", 2)}, {SowingMethods.InWords(Bulk.Method)}", "SEED-S01"),
+            new(
+                "Pure live seed",
+                "pure seed x viable seed",
+                $"{Amounts.Print(analysis.PureSeed, 2)} x {Amounts.Print(viable, 2)} = {Amounts.Print(PureLiveSeedPart, 2)}",
+                "SEED-S01"
+            ),
+            new(
+                "Bulk rate",
+                "PLS rate / pure live seed",
+                $"{target} / {Amounts.Print(part, 4)} = {Amounts.Print(Bulk.Rate, "lb/ac", 2)}, {SowingMethods.InWords(Bulk.Method)}",
+                "SEED-S01"
+            ),
         ];
     }
 
-    private static string Credited(double credit, Fraction seed) => credit switch
-    {
-        0 => "",
-        1 => $" + {Amounts.Print(seed, 2)}",
-        _ => $" + {Amounts.Print(credit, 3)} x {Amounts.Print(seed, 2)}",
-    };
+    private static string Credited(double credit, Fraction seed) =>
+        credit switch
+        {
+            0 => "",
+            1 => $" + {Amounts.Print(seed, 2)}",
+            _ => $" + {Amounts.Print(credit, 3)} x {Amounts.Print(seed, 2)}",
+        };
 
     private BulkSeedRate At(double pureLive) =>
-        BulkSeedRate.Of(ApplicationRate.FromPoundsPerAcre(SeedMath.BulkPoundsPerAcre(Target.PoundsPerAcre, pureLive)), Target.Method);
+        BulkSeedRate.Of(
+            ApplicationRate.FromPoundsPerAcre(SeedMath.BulkPoundsPerAcre(Target.PoundsPerAcre, pureLive)),
+            Target.Method
+        );
 
-    private BulkSeedRate? AtOrNull(ViabilityRule rule) => PureLiveSeed.PartOf(analysis, rule).Value is > 0 and var p ? At(p) : null;
+    private BulkSeedRate? AtOrNull(ViabilityRule rule) =>
+        PureLiveSeed.PartOf(analysis, rule).Value is > 0 and var p ? At(p) : null;
 
     private IEnumerable<Finding> Remarks(CropKind? kind)
     {
@@ -108,27 +123,42 @@ public sealed class BulkSeeding : IWorkedResult
 
         if (EqualWeightRate is { } equal)
         {
-            yield return FindingCatalog.Create("seed-coated", ("coating", Amounts.Print(analysis.Coating, 1)), ("equal", Amounts.Print(equal.Rate, "lb/ac", 2)), ("bulk", Amounts.Print(Bulk.Rate, "lb/ac", 2)));
+            yield return FindingCatalog.Create(
+                "seed-coated",
+                ("coating", Amounts.Print(analysis.Coating, 1)),
+                ("equal", Amounts.Print(equal.Rate, "lb/ac", 2)),
+                ("bulk", Amounts.Print(Bulk.Rate, "lb/ac", 2))
+            );
         }
 
         if (ShowBothRates)
         {
-            yield return FindingCatalog.Create("seed-much-hard-or-dormant",
+            yield return FindingCatalog.Create(
+                "seed-much-hard-or-dormant",
                 ("hard", Amounts.Print(Fraction.FromValue(Math.Min(1, analysis.HardSeed.Value + analysis.DormantSeed.Value)), 1)),
                 ("counted", Amounts.Print(CountingHardAndDormant.Rate, "lb/ac", 2)),
-                ("germination", CountingGerminationOnly is { } only ? Amounts.Print(only.Rate, "lb/ac", 2) : "no rate"));
+                ("germination", CountingGerminationOnly is { } only ? Amounts.Print(only.Rate, "lb/ac", 2) : "no rate")
+            );
         }
 
         if (BulkIfSeedIsBetter is { } better && BulkIfSeedIsWorse is { } worse)
         {
-            yield return FindingCatalog.Create("seed-germination-range",
-                ("seeds", Amounts.Print(analysis.SeedsTested!.Value, 0)), ("low", Amounts.Print(better.Rate, "lb/ac", 2)), ("high", Amounts.Print(worse.Rate, "lb/ac", 2)));
+            yield return FindingCatalog.Create(
+                "seed-germination-range",
+                ("seeds", Amounts.Print(analysis.SeedsTested!.Value, 0)),
+                ("low", Amounts.Print(better.Rate, "lb/ac", 2)),
+                ("high", Amounts.Print(worse.Rate, "lb/ac", 2))
+            );
         }
 
         if (kind is not null && GerminationFloors.For(kind) is var floor && analysis.Germination < floor)
         {
-            yield return FindingCatalog.Create("seed-below-floor",
-                ("germination", Amounts.Print(analysis.Germination, 1)), ("floor", Amounts.Print(floor, 1)), ("kind", kind.ShortName));
+            yield return FindingCatalog.Create(
+                "seed-below-floor",
+                ("germination", Amounts.Print(analysis.Germination, 1)),
+                ("floor", Amounts.Print(floor, 1)),
+                ("kind", kind.ShortName)
+            );
         }
     }
 }

@@ -10,10 +10,23 @@ public static class GerminationFloors
     private const string AllOther = "all_other";
 
     private static readonly Lazy<FrozenDictionary<string, Fraction>> Floors = new(() =>
-        CsvTable.Embedded("Seeds/Data/germination-floors.csv", "id", "kind_ids", "minimum_germination_pct", "source_id", "locator", "status").Rows
-            .SelectMany(r => (r.TextOrNull("kind_ids") ?? (r.Text("id") == AllOther ? AllOther : "")).Split('|', StringSplitOptions.RemoveEmptyEntries)
-                .Select(id => KeyValuePair.Create(id, Fraction.FromPercent(r.Number("minimum_germination_pct")))))
-            .ToFrozenDictionary());
+        CsvTable
+            .Embedded(
+                "Seeds/Data/germination-floors.csv",
+                "id",
+                "kind_ids",
+                "minimum_germination_pct",
+                "source_id",
+                "locator",
+                "status"
+            )
+            .Rows.SelectMany(r =>
+                (r.TextOrNull("kind_ids") ?? (r.Text("id") == AllOther ? AllOther : ""))
+                    .Split('|', StringSplitOptions.RemoveEmptyEntries)
+                    .Select(id => KeyValuePair.Create(id, Fraction.FromPercent(r.Number("minimum_germination_pct"))))
+            )
+            .ToFrozenDictionary()
+    );
 
     /// <summary>The floor for a kind.</summary>
     /// <param name="kind">Kind.</param>

@@ -90,6 +90,8 @@ public static class PureLiveSeed
     private static double Living(SeedAnalysis analysis, ViabilityRule rule)
     {
         double part = PartOf(analysis, rule).Value;
-        return part > 0 ? part : throw new ArgumentException($"By the rule '{rule.Name}' nothing in this bag counts as alive.", nameof(analysis));
+        return part > 0
+            ? part
+            : throw new ArgumentException($"By the rule '{rule.Name}' nothing in this bag counts as alive.", nameof(analysis));
     }
 }

@@ -10,7 +10,14 @@ public sealed class SeedAnalysis
     /// <summary>Percentages on a tag are rounded to hundredths, so that parts may overshoot the whole by this much.</summary>
     private const double RoundingOfATag = 0.0005;
 
-    private SeedAnalysis(Fraction pureSeed, Fraction germination, Fraction hardSeed, Fraction dormantSeed, Fraction coating, int? seedsTested)
+    private SeedAnalysis(
+        Fraction pureSeed,
+        Fraction germination,
+        Fraction hardSeed,
+        Fraction dormantSeed,
+        Fraction coating,
+        int? seedsTested
+    )
     {
         PureSeed = pureSeed;
         Germination = germination;
@@ -52,21 +59,34 @@ public sealed class SeedAnalysis
     /// <exception cref="ArgumentOutOfRangeException">No pure seed, no seeds tested, or parts above the whole: germination + hard +
     /// dormant above 100 % means that the germination printed is a total, and pure seed + coating above 100 % that the purity
     /// is that before coating.</exception>
-    public static SeedAnalysis Of(Fraction pureSeed, Fraction germination, Fraction hardSeed = default, Fraction dormantSeed = default, Fraction coating = default, int? seedsTested = null)
+    public static SeedAnalysis Of(
+        Fraction pureSeed,
+        Fraction germination,
+        Fraction hardSeed = default,
+        Fraction dormantSeed = default,
+        Fraction coating = default,
+        int? seedsTested = null
+    )
     {
         Guard.AboveUpTo(pureSeed.Value, 0, 1, "of the bag", nameof(pureSeed));
         Guard.AtLeast(seedsTested ?? 1, 1, "seeds", nameof(seedsTested));
         double counted = germination.Value + hardSeed.Value + dormantSeed.Value;
         if (counted > 1 + RoundingOfATag)
         {
-            throw new ArgumentOutOfRangeException(nameof(germination), germination,
-                $"Germination + hard + dormant seed must be at most 100 %, found {Amounts.Print(counted * 100, 2)} %: does the germination printed already count the hard seed?");
+            throw new ArgumentOutOfRangeException(
+                nameof(germination),
+                germination,
+                $"Germination + hard + dormant seed must be at most 100 %, found {Amounts.Print(counted * 100, 2)} %: does the germination printed already count the hard seed?"
+            );
         }
 
         if (pureSeed.Value + coating.Value > 1 + RoundingOfATag)
         {
-            throw new ArgumentOutOfRangeException(nameof(coating), coating,
-                $"Pure seed + coating must be at most 100 %, found {Amounts.Print((pureSeed.Value + coating.Value) * 100, 2)} %: is that the purity before coating? Then use {nameof(FromPurityBeforeCoating)}.");
+            throw new ArgumentOutOfRangeException(
+                nameof(coating),
+                coating,
+                $"Pure seed + coating must be at most 100 %, found {Amounts.Print((pureSeed.Value + coating.Value) * 100, 2)} %: is that the purity before coating? Then use {nameof(FromPurityBeforeCoating)}."
+            );
         }
 
         return new(pureSeed, germination, hardSeed, dormantSeed, coating, seedsTested);
@@ -82,8 +102,22 @@ public sealed class SeedAnalysis
     /// <returns>The analysis, as a lawful tag would give it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>pure seed = purity before coating x (1 - coating); plain arithmetic.</remarks>
-    public static SeedAnalysis FromPurityBeforeCoating(Fraction purityBeforeCoating, Fraction coating, Fraction germination, Fraction hardSeed = default, Fraction dormantSeed = default, int? seedsTested = null) =>
-        Of(Fraction.FromValue(purityBeforeCoating.Value * (1 - coating.Value)), germination, hardSeed, dormantSeed, coating, seedsTested);
+    public static SeedAnalysis FromPurityBeforeCoating(
+        Fraction purityBeforeCoating,
+        Fraction coating,
+        Fraction germination,
+        Fraction hardSeed = default,
+        Fraction dormantSeed = default,
+        int? seedsTested = null
+    ) =>
+        Of(
+            Fraction.FromValue(purityBeforeCoating.Value * (1 - coating.Value)),
+            germination,
+            hardSeed,
+            dormantSeed,
+            coating,
+            seedsTested
+        );
 
     /// <summary>Coating as a part of the coated weight, from its build-up.</summary>
     /// <param name="poundsOfCoatingPerPoundOfSeed">Build-up: 1 for "1:1"; finite, at least 0.</param>
@@ -91,7 +125,9 @@ public sealed class SeedAnalysis
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     /// <remarks>coating = build-up / (1 + build-up); plain arithmetic.</remarks>
     public static Fraction CoatingFromBuildUp(double poundsOfCoatingPerPoundOfSeed) =>
-        Fraction.FromValue(Guard.AtLeast(poundsOfCoatingPerPoundOfSeed, 0, "lb of coating per lb of seed") / (1 + poundsOfCoatingPerPoundOfSeed));
+        Fraction.FromValue(
+            Guard.AtLeast(poundsOfCoatingPerPoundOfSeed, 0, "lb of coating per lb of seed") / (1 + poundsOfCoatingPerPoundOfSeed)
+        );
 
     /// <summary>The same seed with another germination, such as that of a test at home.</summary>
     /// <param name="germination">Germination.</param>

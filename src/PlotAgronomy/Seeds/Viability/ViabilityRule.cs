@@ -6,7 +6,13 @@ namespace PlotAgronomy.Seeds;
 /// <remarks>viable = germination + hard credit x hard seed + dormant credit x dormant seed.</remarks>
 public sealed class ViabilityRule
 {
-    private ViabilityRule(string name, string formula, double hardCredit, double dormantCredit, params ReadOnlySpan<string> sourceIds)
+    private ViabilityRule(
+        string name,
+        string formula,
+        double hardCredit,
+        double dormantCredit,
+        params ReadOnlySpan<string> sourceIds
+    )
     {
         Name = name;
         Formula = formula;
@@ -19,13 +25,16 @@ public sealed class ViabilityRule
     public static ViabilityRule GerminationOnly { get; } = new("germination only", "germination", 0, 0, "SEED-S04", "SEED-S05");
 
     /// <summary>Gets the rule that counts germination and hard seed.</summary>
-    public static ViabilityRule GerminationAndHard { get; } = new("germination + hard seed", "germination + hard", 1, 0, "SEED-S50", "SEED-S52");
+    public static ViabilityRule GerminationAndHard { get; } =
+        new("germination + hard seed", "germination + hard", 1, 0, "SEED-S50", "SEED-S52");
 
     /// <summary>Gets the rule that counts germination and dormant seed.</summary>
-    public static ViabilityRule GerminationAndDormant { get; } = new("germination + dormant seed", "germination + dormant", 0, 1, "SEED-S03");
+    public static ViabilityRule GerminationAndDormant { get; } =
+        new("germination + dormant seed", "germination + dormant", 0, 1, "SEED-S03");
 
     /// <summary>Gets the rule that counts germination, hard and dormant seed: what agencies check for cost share.</summary>
-    public static ViabilityRule TotalViable { get; } = new("total viable", "germination + hard + dormant", 1, 1, "SEED-S01", "SEED-S02");
+    public static ViabilityRule TotalViable { get; } =
+        new("total viable", "germination + hard + dormant", 1, 1, "SEED-S01", "SEED-S02");
 
     /// <summary>Gets the name.</summary>
     public string Name { get; }
@@ -50,12 +59,13 @@ public sealed class ViabilityRule
     /// <returns>One season: germination only. Perennial or reseeding: germination + hard. Native grass: germination + dormant.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown use.</exception>
     /// <remarks>Common practice.</remarks>
-    public static ViabilityRule For(SeedUse use) => Guard.Defined(use) switch
-    {
-        SeedUse.OneSeason => GerminationOnly,
-        SeedUse.NativeGrass => GerminationAndDormant,
-        _ => GerminationAndHard,
-    };
+    public static ViabilityRule For(SeedUse use) =>
+        Guard.Defined(use) switch
+        {
+            SeedUse.OneSeason => GerminationOnly,
+            SeedUse.NativeGrass => GerminationAndDormant,
+            _ => GerminationAndHard,
+        };
 
     /// <summary>The rule for a kind as it is usually grown: warm-season perennial grasses as native grass, other perennials and
     /// biennials as perennial, annuals for one season. For an annual that is to reseed, name the use yourself.</summary>
@@ -64,12 +74,14 @@ public sealed class ViabilityRule
     public static ViabilityRule For(CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return For(kind switch
-        {
-            { LifeCycle: LifeCycle.Annual } => SeedUse.OneSeason,
-            { Group: FunctionalGroup.Grass, GrowingSeason: GrowingSeason.Warm } => SeedUse.NativeGrass,
-            _ => SeedUse.PerennialOrReseeding,
-        });
+        return For(
+            kind switch
+            {
+                { LifeCycle: LifeCycle.Annual } => SeedUse.OneSeason,
+                { Group: FunctionalGroup.Grass, GrowingSeason: GrowingSeason.Warm } => SeedUse.NativeGrass,
+                _ => SeedUse.PerennialOrReseeding,
+            }
+        );
     }
 
     /// <summary>A rule that counts a part of the hard and dormant seed.</summary>
@@ -78,16 +90,21 @@ public sealed class ViabilityRule
     /// <returns>The rule.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A credit outside 0 to 1.</exception>
     /// <remarks>Common practice.</remarks>
-    public static ViabilityRule Credit(double hardCredit, double dormantCredit) => new(
-        $"germination + {Amounts.Print(hardCredit, 3)} hard + {Amounts.Print(dormantCredit, 3)} dormant",
-        $"germination + {Amounts.Print(hardCredit, 3)} x hard + {Amounts.Print(dormantCredit, 3)} x dormant",
-        Guard.Between(hardCredit, 0, 1, "(a pure number)"), Guard.Between(dormantCredit, 0, 1, "(a pure number)"), "PRACTICE");
+    public static ViabilityRule Credit(double hardCredit, double dormantCredit) =>
+        new(
+            $"germination + {Amounts.Print(hardCredit, 3)} hard + {Amounts.Print(dormantCredit, 3)} dormant",
+            $"germination + {Amounts.Print(hardCredit, 3)} x hard + {Amounts.Print(dormantCredit, 3)} x dormant",
+            Guard.Between(hardCredit, 0, 1, "(a pure number)"),
+            Guard.Between(dormantCredit, 0, 1, "(a pure number)"),
+            "PRACTICE"
+        );
 
     /// <summary>A rule that takes the viability of a tetrazolium test in place of germination: for natives that do not germinate within a test.</summary>
     /// <param name="viable">Part of the pure seeds found alive.</param>
     /// <returns>The rule.</returns>
     /// <remarks>7 CFR 201.57a (SEED-S19).</remarks>
-    public static ViabilityRule Tetrazolium(Fraction viable) => new("tetrazolium", "tetrazolium test", 0, 0, "SEED-S19") { Tested = viable };
+    public static ViabilityRule Tetrazolium(Fraction viable) =>
+        new("tetrazolium", "tetrazolium test", 0, 0, "SEED-S19") { Tested = viable };
 
     /// <summary>The part of the pure seeds that counts as alive.</summary>
     /// <param name="analysis">Analysis of the seed.</param>
@@ -95,7 +112,13 @@ public sealed class ViabilityRule
     public Fraction Viable(SeedAnalysis analysis)
     {
         ArgumentNullException.ThrowIfNull(analysis);
-        return Tested ?? Fraction.FromValue(Math.Min(1, analysis.Germination.Value + HardCredit * analysis.HardSeed.Value + DormantCredit * analysis.DormantSeed.Value));
+        return Tested
+            ?? Fraction.FromValue(
+                Math.Min(
+                    1,
+                    analysis.Germination.Value + HardCredit * analysis.HardSeed.Value + DormantCredit * analysis.DormantSeed.Value
+                )
+            );
     }
 
     /// <summary>The name.</summary>

@@ -8,7 +8,23 @@ namespace PlotAgronomy.Seeds;
 public sealed class PlantingWindow
 {
     private static readonly Lazy<ImmutableArray<PlantingWindow>> Table = new(() =>
-        [.. CsvTable.Embedded("Seeds/Data/planting-windows.csv", "kind_id", "region", "season", "first_day", "last_day", "rule", "source_id", "locator", "status").Rows.Select(r => new PlantingWindow(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Seeds/Data/planting-windows.csv",
+                    "kind_id",
+                    "region",
+                    "season",
+                    "first_day",
+                    "last_day",
+                    "rule",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new PlantingWindow(r)),
+        ]
+    );
 
     private readonly (int Month, int Day)? first;
     private readonly (int Month, int Day)? last;
@@ -22,7 +38,12 @@ public sealed class PlantingWindow
         first = MonthDay(row, "first_day");
         last = MonthDay(row, "last_day");
         Note = row.TextOrNull("locator");
-        Evidence = new KindEvidence { SourceIds = [row.SourceId()], Status = row.Status(), Detail = Note ?? Season };
+        Evidence = new KindEvidence
+        {
+            SourceIds = [row.SourceId()],
+            Status = row.Status(),
+            Detail = Note ?? Season,
+        };
     }
 
     /// <summary>Gets the id of the kind.</summary>
@@ -44,21 +65,24 @@ public sealed class PlantingWindow
     public KindEvidence Evidence { get; }
 
     /// <summary>Gets the finding that dates from memory carry; empty for dates that were read.</summary>
-    public ImmutableArray<Finding> Findings => Evidence.FindingFor($"the planting dates of {KindId}") is { } memory ? [memory] : [];
+    public ImmutableArray<Finding> Findings =>
+        Evidence.FindingFor($"the planting dates of {KindId}") is { } memory ? [memory] : [];
 
     /// <summary>The dates that were read in a publication.</summary>
     /// <param name="kind">Kind.</param>
     /// <param name="region">Region.</param>
     /// <returns>Each publication's dates; none when nothing was read.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown region.</exception>
-    public static ImmutableArray<PlantingWindow> Published(CropKind kind, PlantingRegion region) => Of(kind, region, fromMemory: false);
+    public static ImmutableArray<PlantingWindow> Published(CropKind kind, PlantingRegion region) =>
+        Of(kind, region, fromMemory: false);
 
     /// <summary>The dates that are remembered only; each carries its finding.</summary>
     /// <param name="kind">Kind.</param>
     /// <param name="region">Region.</param>
     /// <returns>The dates.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown region.</exception>
-    public static ImmutableArray<PlantingWindow> FromMemory(CropKind kind, PlantingRegion region) => Of(kind, region, fromMemory: true);
+    public static ImmutableArray<PlantingWindow> FromMemory(CropKind kind, PlantingRegion region) =>
+        Of(kind, region, fromMemory: true);
 
     /// <summary>First day in a year.</summary>
     /// <param name="year">Year; from 1 to 9999.</param>
@@ -76,22 +100,31 @@ public sealed class PlantingWindow
     /// <param name="day">Day.</param>
     /// <returns>True when they do. A latest day alone allows every earlier day of its year.</returns>
     public bool Allows(DateOnly day) =>
-        Rule != PlantingRule.NotRecommended && (FirstDay(day.Year) is not { } from || day >= from) && LastDay(day.Year) is { } to && day <= to;
+        Rule != PlantingRule.NotRecommended
+        && (FirstDay(day.Year) is not { } from || day >= from)
+        && LastDay(day.Year) is { } to
+        && day <= to;
 
     /// <summary>Text such as <c>09-01 to 10-15</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => Rule switch
-    {
-        PlantingRule.Window => $"{Text(first)} to {Text(last)}",
-        PlantingRule.Latest => $"latest {Text(last)}",
-        _ => "not recommended",
-    };
+    public override string ToString() =>
+        Rule switch
+        {
+            PlantingRule.Window => $"{Text(first)} to {Text(last)}",
+            PlantingRule.Latest => $"latest {Text(last)}",
+            _ => "not recommended",
+        };
 
     private static ImmutableArray<PlantingWindow> Of(CropKind kind, PlantingRegion region, bool fromMemory)
     {
         ArgumentNullException.ThrowIfNull(kind);
         Guard.Defined(region);
-        return [.. Table.Value.Where(w => w.KindId == kind.Id && w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory)];
+        return
+        [
+            .. Table.Value.Where(w =>
+                w.KindId == kind.Id && w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory
+            ),
+        ];
     }
 
     private static DateOnly? On((int Month, int Day)? date, int year)
@@ -100,7 +133,8 @@ public sealed class PlantingWindow
         return date is { } d ? new DateOnly(year, d.Month, d.Day) : null;
     }
 
-    private static string Text((int Month, int Day)? date) => date is { } d ? string.Create(CultureInfo.InvariantCulture, $"{d.Month:00}-{d.Day:00}") : "";
+    private static string Text((int Month, int Day)? date) =>
+        date is { } d ? string.Create(CultureInfo.InvariantCulture, $"{d.Month:00}-{d.Day:00}") : "";
 
     private static (int Month, int Day)? MonthDay(CsvRow row, string column)
     {
@@ -109,7 +143,14 @@ public sealed class PlantingWindow
             return null;
         }
 
-        return DateOnly.TryParseExact("2001-" + text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
-            ? (date.Month, date.Day) : throw row.Problem(column, "expected a day such as 09-01");
+        return DateOnly.TryParseExact(
+            "2001-" + text,
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out var date
+        )
+            ? (date.Month, date.Day)
+            : throw row.Problem(column, "expected a day such as 09-01");
     }
 }

@@ -39,5 +39,6 @@ public sealed record BufferPh
 
     /// <summary>Invariant text such as <c>buffer pH 6.5 (SMP)</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"buffer pH {Value:0.###} ({SoilWords.For(Buffer)})");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"buffer pH {Value:0.###} ({SoilWords.For(Buffer)})");
 }

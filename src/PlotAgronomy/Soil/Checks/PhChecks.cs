@@ -37,7 +37,11 @@ internal static class PhChecks
 
         if (report.WaterPh is { } water && report.SaltPh is { } salt && salt.Value > water.Value)
         {
-            yield return FindingCatalog.Create("soil-salt-ph-above-water", ("salt", salt.ToString()), ("water", water.ToString()));
+            yield return FindingCatalog.Create(
+                "soil-salt-ph-above-water",
+                ("salt", salt.ToString()),
+                ("water", water.ToString())
+            );
         }
 
         foreach (var finding in report.BufferPhs.SelectMany(b => OfBuffer(b, report.WaterPh)))
@@ -45,7 +49,11 @@ internal static class PhChecks
             yield return finding;
         }
 
-        if (report.BufferPhs.IsEmpty && report.ExchangeableAcidity is null && report.WaterPh is { Value: < LimeNotExpectedFrom } acid)
+        if (
+            report.BufferPhs.IsEmpty
+            && report.ExchangeableAcidity is null
+            && report.WaterPh is { Value: < LimeNotExpectedFrom } acid
+        )
         {
             yield return FindingCatalog.Create("soil-buffer-missing", ("water", acid.ToString()));
         }
@@ -60,16 +68,31 @@ internal static class PhChecks
 
         if (buffer.Value > start)
         {
-            yield return FindingCatalog.Create("soil-buffer-above-start", ("reading", buffer.ToString()), ("start", Number(start)));
+            yield return FindingCatalog.Create(
+                "soil-buffer-above-start",
+                ("reading", buffer.ToString()),
+                ("start", Number(start))
+            );
         }
-        else if (start - buffer.Value < PlaceholderMargin && buffer.Buffer is (SoilBuffer.Smp or SoilBuffer.Sikora or SoilBuffer.Sikora2))
+        else if (
+            start - buffer.Value < PlaceholderMargin
+            && buffer.Buffer is (SoilBuffer.Smp or SoilBuffer.Sikora or SoilBuffer.Sikora2)
+        )
         {
-            yield return FindingCatalog.Create("soil-buffer-placeholder", ("reading", buffer.ToString()), ("start", Number(start)));
+            yield return FindingCatalog.Create(
+                "soil-buffer-placeholder",
+                ("reading", buffer.ToString()),
+                ("start", Number(start))
+            );
         }
 
         if (water is not null && water.Value < LimeNotExpectedFrom && buffer.Value < water.Value && buffer.Value < start - 2)
         {
-            yield return FindingCatalog.Create("soil-ph-buffer-swapped", ("water", water.ToString()), ("buffer", buffer.ToString()));
+            yield return FindingCatalog.Create(
+                "soil-ph-buffer-swapped",
+                ("water", water.ToString()),
+                ("buffer", buffer.ToString())
+            );
         }
     }
 

@@ -9,7 +9,10 @@ internal static class ReadingChecks
     /// <summary>Above these a concentration in ppm by weight is far outside what farmed soils show (common practice).</summary>
     private static readonly (SoilAnalyte Analyte, double Ppm)[] HighestPpm =
     [
-        (SoilAnalyte.Phosphorus, 400), (SoilAnalyte.Potassium, 1000), (SoilAnalyte.Magnesium, 1500), (SoilAnalyte.Calcium, 12_000),
+        (SoilAnalyte.Phosphorus, 400),
+        (SoilAnalyte.Potassium, 1000),
+        (SoilAnalyte.Magnesium, 1500),
+        (SoilAnalyte.Calcium, 12_000),
     ];
 
     /// <summary>Two soil tests of one plot agree within about a tenth; a ratio inside the band points at a factor.</summary>
@@ -33,7 +36,11 @@ internal static class ReadingChecks
     {
         foreach (var reading in report.Readings)
         {
-            if (earlier.Find(reading.Analyte, reading.Extractant) is not { PrintedValue: > 0 } before || before.Unit != reading.Unit || before.Form != reading.Form)
+            if (
+                earlier.Find(reading.Analyte, reading.Extractant) is not { PrintedValue: > 0 } before
+                || before.Unit != reading.Unit
+                || before.Form != reading.Form
+            )
             {
                 continue;
             }
@@ -42,14 +49,27 @@ internal static class ReadingChecks
             string printed = Amounts.Print(ratio, 2);
             bool hasOxideName = reading.Analyte is SoilAnalyte.Phosphorus && reading.Form == PrintedForm.Element;
             double oxide = hasOxideName ? Cations.OxideFactorOf(reading.Analyte) : 0;
-            bool nearOxide = hasOxideName && Math.Abs(ratio - oxide) < Math.Abs(ratio - DoubledRatio) && Math.Abs(ratio / oxide - 1) <= RatioBand;
+            bool nearOxide =
+                hasOxideName
+                && Math.Abs(ratio - oxide) < Math.Abs(ratio - DoubledRatio)
+                && Math.Abs(ratio / oxide - 1) <= RatioBand;
             if (nearOxide)
             {
-                yield return FindingCatalog.Create("soil-oxide-typed-as-element", ("analyte", reading.Analyte.ToString()), ("ratio", printed), ("oxide", "P2O5"), ("element", "P"));
+                yield return FindingCatalog.Create(
+                    "soil-oxide-typed-as-element",
+                    ("analyte", reading.Analyte.ToString()),
+                    ("ratio", printed),
+                    ("oxide", "P2O5"),
+                    ("element", "P")
+                );
             }
             else if (Math.Abs(ratio / DoubledRatio - 1) <= RatioBand || Math.Abs(ratio * DoubledRatio - 1) <= RatioBand)
             {
-                yield return FindingCatalog.Create("soil-doubled-since", ("analyte", reading.Analyte.ToString()), ("ratio", printed));
+                yield return FindingCatalog.Create(
+                    "soil-doubled-since",
+                    ("analyte", reading.Analyte.ToString()),
+                    ("ratio", printed)
+                );
             }
         }
     }
@@ -72,27 +92,55 @@ internal static class ReadingChecks
         {
             if (phosphorusOrPotassium && !program.Units.Contains(reading.Unit))
             {
-                yield return FindingCatalog.Create("soil-unit-not-programs", ("analyte", analyte), ("unit", SoilWords.For(reading.Unit)),
-                    ("program", program.Name), ("expected", SoilWords.Or(program.Units)));
+                yield return FindingCatalog.Create(
+                    "soil-unit-not-programs",
+                    ("analyte", analyte),
+                    ("unit", SoilWords.For(reading.Unit)),
+                    ("program", program.Name),
+                    ("expected", SoilWords.Or(program.Units))
+                );
             }
 
-            if (reading.Extractant != Extractant.NotStated && !program.ExtractantsFor(reading.Analyte).IsEmpty && !program.Uses(reading.Analyte, reading.Extractant))
+            if (
+                reading.Extractant != Extractant.NotStated
+                && !program.ExtractantsFor(reading.Analyte).IsEmpty
+                && !program.Uses(reading.Analyte, reading.Extractant)
+            )
             {
-                yield return FindingCatalog.Create("soil-extractant-not-programs", ("analyte", analyte), ("extractant", SoilWords.For(reading.Extractant)),
-                    ("program", program.Name), ("expected", SoilWords.Or(program.ExtractantsFor(reading.Analyte))));
+                yield return FindingCatalog.Create(
+                    "soil-extractant-not-programs",
+                    ("analyte", analyte),
+                    ("extractant", SoilWords.For(reading.Extractant)),
+                    ("program", program.Name),
+                    ("expected", SoilWords.Or(program.ExtractantsFor(reading.Analyte)))
+                );
             }
         }
         else if (phosphorusOrPotassium && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre))
         {
-            yield return FindingCatalog.Create("soil-unit-ask", ("analyte", analyte), ("value", Number(reading.PrintedValue)), ("laboratory", report.Laboratory));
+            yield return FindingCatalog.Create(
+                "soil-unit-ask",
+                ("analyte", analyte),
+                ("value", Number(reading.PrintedValue)),
+                ("laboratory", report.Laboratory)
+            );
         }
 
         foreach (var (limited, ppm) in HighestPpm)
         {
             double limit = reading.Unit == SoilTestUnit.PartsPerMillion ? ppm : 2 * ppm;
-            if (limited == reading.Analyte && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex) && reading.PrintedValue > limit)
+            if (
+                limited == reading.Analyte
+                && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex)
+                && reading.PrintedValue > limit
+            )
             {
-                yield return FindingCatalog.Create("soil-value-high-for-unit", ("analyte", analyte), ("value", SoilWords.Printed(reading.PrintedValue, reading.Unit)), ("limit", Number(limit)));
+                yield return FindingCatalog.Create(
+                    "soil-value-high-for-unit",
+                    ("analyte", analyte),
+                    ("value", SoilWords.Printed(reading.PrintedValue, reading.Unit)),
+                    ("limit", Number(limit))
+                );
             }
         }
     }

@@ -66,7 +66,15 @@ internal static class SampleChecks
 
         double inches = depth.Inches;
         return Math.Abs(inches - expectedInches) > DepthToleranceInches
-            ? [FindingCatalog.Create("soil-depth-differs", ("sampled", Inches(inches)), ("method", method), ("expected", Inches(expectedInches)))]
+            ?
+            [
+                FindingCatalog.Create(
+                    "soil-depth-differs",
+                    ("sampled", Inches(inches)),
+                    ("method", method),
+                    ("expected", Inches(expectedInches))
+                ),
+            ]
             : [];
     }
 

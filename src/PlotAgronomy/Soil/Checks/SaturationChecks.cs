@@ -13,7 +13,9 @@ internal static class SaturationChecks
 
     private static readonly (SoilAnalyte Cation, double PpmPerMilliequivalent)[] Bases =
     [
-        (SoilAnalyte.Potassium, 390), (SoilAnalyte.Magnesium, 120), (SoilAnalyte.Calcium, 200),
+        (SoilAnalyte.Potassium, 390),
+        (SoilAnalyte.Magnesium, 120),
+        (SoilAnalyte.Calcium, 200),
     ];
 
     internal static IEnumerable<Finding> Of(SoilReport report)
@@ -24,9 +26,17 @@ internal static class SaturationChecks
         {
             yield return FindingCatalog.Create("soil-saturation-sum", ("sum", Amounts.Print(sum, 1)));
         }
-        else if (report.PrintedBaseSaturation is { } printed && Bases.All(b => saturations.Any(s => s.Analyte == b.Cation)) && Math.Abs(sum - printed.Percent) > RoundingPercent)
+        else if (
+            report.PrintedBaseSaturation is { } printed
+            && Bases.All(b => saturations.Any(s => s.Analyte == b.Cation))
+            && Math.Abs(sum - printed.Percent) > RoundingPercent
+        )
         {
-            yield return FindingCatalog.Create("soil-saturation-differs", ("sum", Amounts.Print(sum, 1)), ("printed", Amounts.Print(printed, 1)));
+            yield return FindingCatalog.Create(
+                "soil-saturation-differs",
+                ("sum", Amounts.Print(sum, 1)),
+                ("printed", Amounts.Print(printed, 1))
+            );
         }
 
         if (report.PrintedExchangeCapacity is { Basis: CationChargeBasis.Per100Grams } capacity)
@@ -34,7 +44,11 @@ internal static class SaturationChecks
             double bases = Bases.Sum(b => ByWeight(report, b.Cation, b.PpmPerMilliequivalent));
             if (bases > CapacityBand * capacity.Milliequivalents)
             {
-                yield return FindingCatalog.Create("soil-cations-exceed-capacity", ("bases", Amounts.Print(bases, 2)), ("capacity", Amounts.Print(capacity.Milliequivalents, 2)));
+                yield return FindingCatalog.Create(
+                    "soil-cations-exceed-capacity",
+                    ("bases", Amounts.Print(bases, 2)),
+                    ("capacity", Amounts.Print(capacity.Milliequivalents, 2))
+                );
             }
         }
     }
@@ -42,8 +56,18 @@ internal static class SaturationChecks
     /// <summary>meq/100 g of a cation printed by weight or per acre; readings by volume are not compared with a capacity by weight.</summary>
     private static double ByWeight(SoilReport report, SoilAnalyte cation, double ppmPerMilliequivalent)
     {
-        var layer = new SampledSoil { Layer = report.SampledDepth is { } depth ? SampledLayer.Conventional(depth) : SampledLayer.FurrowSlice };
-        return report.FindAll(cation).FirstOrDefault(r => r.Unit is SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.KilogramsPerHectare) is { } reading
-            ? reading.ConvertTo(SoilTestUnit.PartsPerMillion, layer).Converted.PrintedValue / ppmPerMilliequivalent : 0;
+        var layer = new SampledSoil
+        {
+            Layer = report.SampledDepth is { } depth ? SampledLayer.Conventional(depth) : SampledLayer.FurrowSlice,
+        };
+        return
+            report
+                .FindAll(cation)
+                .FirstOrDefault(r =>
+                    r.Unit is SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.KilogramsPerHectare
+                )
+                is { } reading
+            ? reading.ConvertTo(SoilTestUnit.PartsPerMillion, layer).Converted.PrintedValue / ppmPerMilliequivalent
+            : 0;
     }
 }

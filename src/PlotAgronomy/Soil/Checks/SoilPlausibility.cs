@@ -20,7 +20,8 @@ public static class SoilPlausibility
             .. SampleChecks.Of(report, today),
             .. ReadingChecks.Of(report),
             .. SaturationChecks.Of(report),
-            .. earlier is null ? [] : ReadingChecks.Against(report, earlier)]);
+            .. earlier is null ? [] : ReadingChecks.Against(report, earlier),
+        ]);
     }
 
     /// <summary>Looks at a number typed where a pH belongs, before a pH is made of it.</summary>

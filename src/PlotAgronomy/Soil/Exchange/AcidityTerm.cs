@@ -8,8 +8,29 @@ namespace PlotAgronomy.Soil;
 public sealed class AcidityTerm
 {
     private static readonly Lazy<ImmutableArray<AcidityTerm>> Table = new(() =>
-        [.. CsvTable.Embedded("Soil/Data/acidity-terms.csv", "id", "title", "buffers", "factor_meq_per_ph", "start_ph", "water_ph_limit", "sodium_counted", "basis",
-            "ca_ppm_per_meq", "mg_ppm_per_meq", "k_ppm_per_meq", "na_ppm_per_meq", "source_id", "locator", "status").Rows.Select(r => new AcidityTerm(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Soil/Data/acidity-terms.csv",
+                    "id",
+                    "title",
+                    "buffers",
+                    "factor_meq_per_ph",
+                    "start_ph",
+                    "water_ph_limit",
+                    "sodium_counted",
+                    "basis",
+                    "ca_ppm_per_meq",
+                    "mg_ppm_per_meq",
+                    "k_ppm_per_meq",
+                    "na_ppm_per_meq",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new AcidityTerm(r)),
+        ]
+    );
 
     private readonly ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> divisors;
 
@@ -67,14 +88,18 @@ public sealed class AcidityTerm
     /// <summary>Gets how well the term is known.</summary>
     public DataStatus Status { get; }
 
-    internal ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> Divisors => CountsSodium ? divisors : [.. divisors.Where(d => d.Cation != SoilAnalyte.Sodium)];
+    internal ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> Divisors =>
+        CountsSodium ? divisors : [.. divisors.Where(d => d.Cation != SoilAnalyte.Sodium)];
 
     /// <summary>Finds a term by its name.</summary>
     /// <param name="id">Name such as <c>clemson</c>.</param>
     /// <returns>The term.</returns>
     /// <exception cref="KeyNotFoundException">No term has this name.</exception>
     public static AcidityTerm Named(string id) =>
-        All.FirstOrDefault(t => t.Id == id) ?? throw new KeyNotFoundException($"No acidity term is named '{id}'; there are {string.Join(", ", All.Select(t => t.Id))}.");
+        All.FirstOrDefault(t => t.Id == id)
+        ?? throw new KeyNotFoundException(
+            $"No acidity term is named '{id}'; there are {string.Join(", ", All.Select(t => t.Id))}."
+        );
 
     /// <summary>Lists the terms that take a buffer.</summary>
     /// <param name="buffer">Buffer.</param>

@@ -13,7 +13,14 @@ public sealed class CationBalance : IWorkedResult
 
     private readonly BufferPh? buffer;
 
-    internal CationBalance(AcidityTerm? term, BufferPh? buffer, ImmutableArray<CationShare> bases, CationCharge? acidity, CationChargeBasis basis, IEnumerable<Finding> findings)
+    internal CationBalance(
+        AcidityTerm? term,
+        BufferPh? buffer,
+        ImmutableArray<CationShare> bases,
+        CationCharge? acidity,
+        CationChargeBasis basis,
+        IEnumerable<Finding> findings
+    )
     {
         Term = term;
         this.buffer = buffer;
@@ -43,8 +50,10 @@ public sealed class CationBalance : IWorkedResult
     public CationCharge? Capacity { get; }
 
     /// <summary>Gets the base saturation, or null when the capacity is not known or zero.</summary>
-    public Fraction? BaseSaturation => Capacity is { Milliequivalents: > 0 } capacity
-        ? Fraction.FromValue(BaseSum.Milliequivalents / capacity.Milliequivalents) : null;
+    public Fraction? BaseSaturation =>
+        Capacity is { Milliequivalents: > 0 } capacity
+            ? Fraction.FromValue(BaseSum.Milliequivalents / capacity.Milliequivalents)
+            : null;
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; }
@@ -70,9 +79,12 @@ public sealed class CationBalance : IWorkedResult
     public static ImmutableArray<CationBalance> ByEveryTerm(SoilReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return [.. AcidityTerm.All
-            .Where(t => t.Status != DataStatus.Memory && t.Buffers.Any(b => report.FindBuffer(b) is not null))
-            .Select(t => Of(report, t))];
+        return
+        [
+            .. AcidityTerm
+                .All.Where(t => t.Status != DataStatus.Memory && t.Buffers.Any(b => report.FindBuffer(b) is not null))
+                .Select(t => Of(report, t)),
+        ];
     }
 
     /// <summary>Computes the balance from the acidity the laboratory printed.</summary>
@@ -109,9 +121,14 @@ public sealed class CationBalance : IWorkedResult
         Guard.Between(decimals, 0, 6, "decimals");
         double Round(double milliequivalents) => Math.Round(milliequivalents, decimals, MidpointRounding.AwayFromZero);
         var basis = BaseSum.Basis;
-        return new CationBalance(Term, buffer,
+        return new CationBalance(
+            Term,
+            buffer,
             [.. Bases.Select(b => new CationShare(b.Cation, Charge(Round(b.Charge.Milliequivalents), basis)))],
-            Acidity is { } acidity ? Charge(Round(acidity.Milliequivalents), basis) : null, basis, Findings.Where(f => f.Code is not (MagnesiumLow or PotassiumOverMagnesium)));
+            Acidity is { } acidity ? Charge(Round(acidity.Milliequivalents), basis) : null,
+            basis,
+            Findings.Where(f => f.Code is not (MagnesiumLow or PotassiumOverMagnesium))
+        );
     }
 
     /// <inheritdoc/>
@@ -120,14 +137,25 @@ public sealed class CationBalance : IWorkedResult
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         foreach (var share in Bases)
         {
-            lines.Add(new WorkedLine(share.Cation.ToString(), "concentration / ppm per meq", share.Charge.ToString(), Term?.SourceId));
+            lines.Add(
+                new WorkedLine(share.Cation.ToString(), "concentration / ppm per meq", share.Charge.ToString(), Term?.SourceId)
+            );
         }
 
         if (Acidity is { } acidity)
         {
-            lines.Add(Term is { } term && buffer is { } reading
-                ? new WorkedLine($"Acidity ({term.Title})", FormattableString.Invariant($"{term.MilliequivalentsPerPhUnit:0.##} x ({term.StartPh:0.00} - {reading.Value:0.00})"), acidity.ToString(), term.SourceId)
-                : new WorkedLine("Acidity", "as printed, or none at this pH", acidity.ToString()));
+            lines.Add(
+                Term is { } term && buffer is { } reading
+                    ? new WorkedLine(
+                        $"Acidity ({term.Title})",
+                        FormattableString.Invariant(
+                            $"{term.MilliequivalentsPerPhUnit:0.##} x ({term.StartPh:0.00} - {reading.Value:0.00})"
+                        ),
+                        acidity.ToString(),
+                        term.SourceId
+                    )
+                    : new WorkedLine("Acidity", "as printed, or none at this pH", acidity.ToString())
+            );
         }
 
         if (Capacity is { } capacity)
@@ -143,8 +171,10 @@ public sealed class CationBalance : IWorkedResult
         return lines.ToImmutable();
     }
 
-    internal static CationCharge Charge(double milliequivalents, CationChargeBasis basis) => basis == CationChargeBasis.Per100Grams
-        ? CationCharge.FromMilliequivalentsPer100Grams(milliequivalents) : CationCharge.FromMilliequivalentsPer100CubicCentimeters(milliequivalents);
+    internal static CationCharge Charge(double milliequivalents, CationChargeBasis basis) =>
+        basis == CationChargeBasis.Per100Grams
+            ? CationCharge.FromMilliequivalentsPer100Grams(milliequivalents)
+            : CationCharge.FromMilliequivalentsPer100CubicCentimeters(milliequivalents);
 
     private IEnumerable<Finding> Extremes()
     {
@@ -160,7 +190,11 @@ public sealed class CationBalance : IWorkedResult
 
         if (Find(SoilAnalyte.Potassium)?.Saturation is { } potassium && potassium > magnesium)
         {
-            yield return FindingCatalog.Create(PotassiumOverMagnesium, ("potassium", Amounts.Print(potassium, 1)), ("magnesium", Amounts.Print(magnesium, 1)));
+            yield return FindingCatalog.Create(
+                PotassiumOverMagnesium,
+                ("potassium", Amounts.Print(potassium, 1)),
+                ("magnesium", Amounts.Print(magnesium, 1))
+            );
         }
     }
 }

@@ -26,24 +26,45 @@ internal static class CationBalanceSteps
         CationCharge? acidity = null;
         if (buffer is null)
         {
-            findings.Add(FindingCatalog.Create("soil-acidity-missing", ("ph", Ph(report)), ("buffers", string.Join(", ", term.Buffers))));
+            findings.Add(
+                FindingCatalog.Create("soil-acidity-missing", ("ph", Ph(report)), ("buffers", string.Join(", ", term.Buffers)))
+            );
         }
         else if (term.WaterPhLimit is { } limit && report.WaterPh is { } water && water.Value > limit)
         {
-            findings.Add(FindingCatalog.Create("soil-acidity-outside-domain", ("term", term.Title), ("limit", Number(limit)), ("ph", Number(water.Value))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "soil-acidity-outside-domain",
+                    ("term", term.Title),
+                    ("limit", Number(limit)),
+                    ("ph", Number(water.Value))
+                )
+            );
         }
         else
         {
-            acidity = CationBalance.Charge(CationMath.AcidityMilliequivalents(buffer.Value, term.StartPh, term.MilliequivalentsPerPhUnit), term.Basis);
+            acidity = CationBalance.Charge(
+                CationMath.AcidityMilliequivalents(buffer.Value, term.StartPh, term.MilliequivalentsPerPhUnit),
+                term.Basis
+            );
             if (buffer.Value >= term.StartPh)
             {
-                findings.Add(FindingCatalog.Create("soil-acidity-none-above-start", ("buffer", buffer.ToString()), ("start", Number(term.StartPh)), ("term", term.Title)));
+                findings.Add(
+                    FindingCatalog.Create(
+                        "soil-acidity-none-above-start",
+                        ("buffer", buffer.ToString()),
+                        ("start", Number(term.StartPh)),
+                        ("term", term.Title)
+                    )
+                );
             }
         }
 
         NoteFreeLime(report, findings);
         var balance = new CationBalance(term, buffer, bases, acidity, term.Basis, findings);
-        return Differs(report, balance) is { } differs ? new CationBalance(term, buffer, bases, acidity, term.Basis, [.. findings, differs]) : balance;
+        return Differs(report, balance) is { } differs
+            ? new CationBalance(term, buffer, bases, acidity, term.Basis, [.. findings, differs])
+            : balance;
     }
 
     internal static CationBalance ByPrintedAcidity(SoilReport report)
@@ -69,18 +90,34 @@ internal static class CationBalanceSteps
         var findings = new List<Finding>();
         var bases = Bases(report, CommonDivisors.Divisors, CationChargeBasis.Per100Grams, findings);
         bool nearNeutral = water.Value >= NearNeutralPh;
-        findings.Add(nearNeutral
-            ? FindingCatalog.Create("soil-acidity-taken-as-zero", ("ph", Number(water.Value)))
-            : FindingCatalog.Create("soil-acidity-missing", ("ph", Number(water.Value)), ("buffers", "none was run")));
+        findings.Add(
+            nearNeutral
+                ? FindingCatalog.Create("soil-acidity-taken-as-zero", ("ph", Number(water.Value)))
+                : FindingCatalog.Create("soil-acidity-missing", ("ph", Number(water.Value)), ("buffers", "none was run"))
+        );
         NoteFreeLime(report, findings);
-        return new CationBalance(null, null, bases, nearNeutral ? default(CationCharge) : null, CationChargeBasis.Per100Grams, findings);
+        return new CationBalance(
+            null,
+            null,
+            bases,
+            nearNeutral ? default(CationCharge) : null,
+            CationChargeBasis.Per100Grams,
+            findings
+        );
     }
 
-    private static ImmutableArray<CationShare> Bases(SoilReport report, ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> divisors, CationChargeBasis basis, List<Finding> findings)
+    private static ImmutableArray<CationShare> Bases(
+        SoilReport report,
+        ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> divisors,
+        CationChargeBasis basis,
+        List<Finding> findings
+    )
     {
         var soil = SampledSoil.Of(report);
         bool byWeight = basis == CationChargeBasis.Per100Grams;
-        var chargeUnit = byWeight ? SoilTestUnit.MilliequivalentsPer100Grams : SoilTestUnit.MilliequivalentsPer100CubicCentimeters;
+        var chargeUnit = byWeight
+            ? SoilTestUnit.MilliequivalentsPer100Grams
+            : SoilTestUnit.MilliequivalentsPer100CubicCentimeters;
         var concentrationUnit = byWeight ? SoilTestUnit.PartsPerMillion : SoilTestUnit.MilligramsPerCubicDecimeter;
         var shares = ImmutableArray.CreateBuilder<CationShare>();
         foreach (var (cation, perMilliequivalent) in divisors)
@@ -96,7 +133,12 @@ internal static class CationBalanceSteps
             }
 
             double milliequivalents;
-            if (reading.Unit is SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters or SoilTestUnit.PercentSaturation)
+            if (
+                reading.Unit
+                is SoilTestUnit.MilliequivalentsPer100Grams
+                    or SoilTestUnit.MilliequivalentsPer100CubicCentimeters
+                    or SoilTestUnit.PercentSaturation
+            )
             {
                 milliequivalents = Convert(reading, chargeUnit);
             }
@@ -127,9 +169,16 @@ internal static class CationBalanceSteps
     }
 
     private static Finding? Differs(SoilReport report, CationBalance balance) =>
-        report.PrintedExchangeCapacity is { } printed && balance.Capacity is { } computed && printed.Basis == computed.Basis
+        report.PrintedExchangeCapacity is { } printed
+        && balance.Capacity is { } computed
+        && printed.Basis == computed.Basis
         && Math.Abs(computed.Milliequivalents - printed.Milliequivalents) > 0.1 * printed.Milliequivalents
-            ? FindingCatalog.Create("soil-capacity-differs", ("term", balance.Term!.Title), ("computed", computed.ToString()), ("printed", printed.ToString()))
+            ? FindingCatalog.Create(
+                "soil-capacity-differs",
+                ("term", balance.Term!.Title),
+                ("computed", computed.ToString()),
+                ("printed", printed.ToString())
+            )
             : null;
 
     private static string Ph(SoilReport report) => report.WaterPh is { } water ? Number(water.Value) : "not printed";

@@ -41,11 +41,16 @@ public readonly record struct CationCharge
     {
         double gramsPerCubicCentimeter = weightPerVolume.GramsPerCubicCentimeter;
         Guard.Above(gramsPerCubicCentimeter, 0, "g/cm3", nameof(weightPerVolume));
-        return Basis == CationChargeBasis.Per100Grams ? this : new(Milliequivalents / gramsPerCubicCentimeter, CationChargeBasis.Per100Grams);
+        return Basis == CationChargeBasis.Per100Grams
+            ? this
+            : new(Milliequivalents / gramsPerCubicCentimeter, CationChargeBasis.Per100Grams);
     }
 
     /// <summary>Invariant text such as <c>8.2 meq/100 g</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture,
-        $"{Milliequivalents:0.###} {(Basis == CationChargeBasis.Per100Grams ? "meq/100 g" : "meq/100 cm3")}");
+    public override string ToString() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Milliequivalents:0.###} {(Basis == CationChargeBasis.Per100Grams ? "meq/100 g" : "meq/100 cm3")}"
+        );
 }

@@ -8,7 +8,8 @@ public sealed class ExtractantConversion
 {
     private static readonly Lazy<ImmutableArray<ExtractantConversion>> Table = new(Load);
 
-    private static readonly Lazy<ImmutableArray<(SoilAnalyte Analyte, Extractant From, Extractant To, string Reason)>> Refusals = new(LoadRefusals);
+    private static readonly Lazy<ImmutableArray<(SoilAnalyte Analyte, Extractant From, Extractant To, string Reason)>> Refusals =
+        new(LoadRefusals);
 
     private ExtractantConversion(CsvRow row)
     {
@@ -58,7 +59,10 @@ public sealed class ExtractantConversion
     /// <returns>The conversion.</returns>
     /// <exception cref="KeyNotFoundException">No conversion has this name.</exception>
     public static ExtractantConversion Named(string id) =>
-        All.FirstOrDefault(c => c.Id == id) ?? throw new KeyNotFoundException($"No extractant conversion is named '{id}'; there are {string.Join(", ", All.Select(c => c.Id))}.");
+        All.FirstOrDefault(c => c.Id == id)
+        ?? throw new KeyNotFoundException(
+            $"No extractant conversion is named '{id}'; there are {string.Join(", ", All.Select(c => c.Id))}."
+        );
 
     /// <summary>Lists the published conversions between two extractants; empty when there is none.</summary>
     /// <param name="analyte">Nutrient.</param>
@@ -79,7 +83,13 @@ public sealed class ExtractantConversion
         {
             if (refusedAnalyte == analyte && ((a == from && b == to) || (a == to && b == from)))
             {
-                return FindingCatalog.Create("soil-extractant-no-equation", ("analyte", analyte.ToString()), ("from", SoilWords.For(from)), ("to", SoilWords.For(to)), ("reason", reason));
+                return FindingCatalog.Create(
+                    "soil-extractant-no-equation",
+                    ("analyte", analyte.ToString()),
+                    ("from", SoilWords.For(from)),
+                    ("to", SoilWords.For(to)),
+                    ("reason", reason)
+                );
             }
         }
 
@@ -100,14 +110,36 @@ public sealed class ExtractantConversion
 
         if (SoilWords.IsIndex(reading.Unit) || reading.Unit == SoilTestUnit.PercentSaturation)
         {
-            throw new ArgumentException($"'{Id}' takes a concentration or lb/ac, not {SoilWords.For(reading.Unit)}: convert the unit first.", nameof(reading));
+            throw new ArgumentException(
+                $"'{Id}' takes a concentration or lb/ac, not {SoilWords.For(reading.Unit)}: convert the unit first.",
+                nameof(reading)
+            );
         }
 
         double value = reading.PrintedValue * Factor;
         var converted = SoilReading.Of(Analyte, value, reading.Unit, To, reading.Form);
-        var step = new ConversionStep(Title, FormattableString.Invariant($"reading x {Factor:0.###}"), reading.PrintedValue, value, SourceId);
-        return new ReadingConversion(reading, converted, [step], [FindingCatalog.Create("soil-extractant-converted",
-            ("analyte", Analyte.ToString()), ("from", SoilWords.For(From)), ("to", SoilWords.For(To)), ("method", Title), ("trust", Trust))]);
+        var step = new ConversionStep(
+            Title,
+            FormattableString.Invariant($"reading x {Factor:0.###}"),
+            reading.PrintedValue,
+            value,
+            SourceId
+        );
+        return new ReadingConversion(
+            reading,
+            converted,
+            [step],
+            [
+                FindingCatalog.Create(
+                    "soil-extractant-converted",
+                    ("analyte", Analyte.ToString()),
+                    ("from", SoilWords.For(From)),
+                    ("to", SoilWords.For(To)),
+                    ("method", Title),
+                    ("trust", Trust)
+                ),
+            ]
+        );
     }
 
     /// <summary>Text such as <c>Bray P-1 to Mehlich-3, Ohio and Indiana</c>.</summary>
@@ -115,9 +147,40 @@ public sealed class ExtractantConversion
     public override string ToString() => Title;
 
     private static ImmutableArray<ExtractantConversion> Load() =>
-        [.. CsvTable.Embedded("Soil/Data/extractant-conversions.csv", "id", "title", "analyte", "from", "to", "factor", "trust", "source_id", "locator", "status").Rows.Select(r => new ExtractantConversion(r))];
+        [
+            .. CsvTable
+                .Embedded(
+                    "Soil/Data/extractant-conversions.csv",
+                    "id",
+                    "title",
+                    "analyte",
+                    "from",
+                    "to",
+                    "factor",
+                    "trust",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new ExtractantConversion(r)),
+        ];
 
     private static ImmutableArray<(SoilAnalyte, Extractant, Extractant, string)> LoadRefusals() =>
-        [.. CsvTable.Embedded("Soil/Data/extractant-refusals.csv", "id", "analyte", "from", "to", "reason", "source_id", "locator", "status").Rows
-            .Select(r => (r.Choice<SoilAnalyte>("analyte"), r.Choice<Extractant>("from"), r.Choice<Extractant>("to"), r.Text("reason")))];
+        [
+            .. CsvTable
+                .Embedded(
+                    "Soil/Data/extractant-refusals.csv",
+                    "id",
+                    "analyte",
+                    "from",
+                    "to",
+                    "reason",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r =>
+                    (r.Choice<SoilAnalyte>("analyte"), r.Choice<Extractant>("from"), r.Choice<Extractant>("to"), r.Text("reason"))
+                ),
+        ];
 }

@@ -26,12 +26,26 @@ internal sealed class IndexScale
         extractant is Extractant.Mehlich3 or Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric or Extractant.NotStated;
 
     private static ImmutableArray<IndexScale> Load() =>
-        [.. CsvTable.Embedded("Soil/Data/index-scales.csv", "id", "unit", "analyte", "concentration_per_index_unit", "concentration_unit", "source_id", "locator", "status").Rows.Select(r => new IndexScale
-        {
-            Unit = r.Choice<SoilTestUnit>("unit"),
-            Analyte = r.TextOrNull("analyte") is null ? null : r.Choice<SoilAnalyte>("analyte"),
-            PerIndexUnit = r.Number("concentration_per_index_unit"),
-            SourceId = r.SourceId(),
-            Status = r.Status(),
-        })];
+        [
+            .. CsvTable
+                .Embedded(
+                    "Soil/Data/index-scales.csv",
+                    "id",
+                    "unit",
+                    "analyte",
+                    "concentration_per_index_unit",
+                    "concentration_unit",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new IndexScale
+                {
+                    Unit = r.Choice<SoilTestUnit>("unit"),
+                    Analyte = r.TextOrNull("analyte") is null ? null : r.Choice<SoilAnalyte>("analyte"),
+                    PerIndexUnit = r.Number("concentration_per_index_unit"),
+                    SourceId = r.SourceId(),
+                    Status = r.Status(),
+                }),
+        ];
 }

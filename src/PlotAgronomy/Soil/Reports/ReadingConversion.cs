@@ -7,7 +7,12 @@ public sealed class ReadingConversion : IWorkedResult
 {
     private readonly ImmutableArray<ConversionStep> steps;
 
-    internal ReadingConversion(SoilReading original, SoilReading converted, ImmutableArray<ConversionStep> steps, IEnumerable<Finding> findings)
+    internal ReadingConversion(
+        SoilReading original,
+        SoilReading converted,
+        ImmutableArray<ConversionStep> steps,
+        IEnumerable<Finding> findings
+    )
     {
         Original = original;
         Converted = converted;
@@ -30,5 +35,12 @@ public sealed class ReadingConversion : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [.. steps.Select(s => new WorkedLine(s.Label, s.Formula, $"{Amounts.Print(s.From, 4)} -> {Amounts.Print(s.To, 4)}", s.SourceId))];
+        [
+            .. steps.Select(s => new WorkedLine(
+                s.Label,
+                s.Formula,
+                $"{Amounts.Print(s.From, 4)} -> {Amounts.Print(s.To, 4)}",
+                s.SourceId
+            )),
+        ];
 }

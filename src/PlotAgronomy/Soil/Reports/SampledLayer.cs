@@ -48,8 +48,12 @@ public sealed class SampledLayer
     public static SampledLayer OfDepth(Length depth)
     {
         double inches = Inches(depth);
-        return new(inches, FurrowSlicePounds * inches / FurrowSliceInches,
-            string.Create(CultureInfo.InvariantCulture, $"{inches:0.##} in at 300,000 lb per acre-inch"), "PRACTICE");
+        return new(
+            inches,
+            FurrowSlicePounds * inches / FurrowSliceInches,
+            string.Create(CultureInfo.InvariantCulture, $"{inches:0.##} in at 300,000 lb per acre-inch"),
+            "PRACTICE"
+        );
     }
 
     /// <summary>The layer a printed depth stands for: 6 to 7 in is the furrow slice, anything else is scaled by its depth.</summary>
@@ -70,8 +74,12 @@ public sealed class SampledLayer
         double inches = Inches(depth);
         double gramsPerCubicCentimeter = bulkDensity.GramsPerCubicCentimeter;
         Guard.AboveUpTo(gramsPerCubicCentimeter, 0, 2.65, "g/cm3", nameof(bulkDensity));
-        return new(inches, SoilUnitMath.SoilPoundsPerAcre(gramsPerCubicCentimeter, inches),
-            string.Create(CultureInfo.InvariantCulture, $"{inches:0.##} in at {gramsPerCubicCentimeter:0.##} g/cm3"), "DEF-UNITS");
+        return new(
+            inches,
+            SoilUnitMath.SoilPoundsPerAcre(gramsPerCubicCentimeter, inches),
+            string.Create(CultureInfo.InvariantCulture, $"{inches:0.##} in at {gramsPerCubicCentimeter:0.##} g/cm3"),
+            "DEF-UNITS"
+        );
     }
 
     /// <summary>Text such as <c>acre furrow slice of 2,000,000 lb</c>.</summary>

@@ -37,14 +37,23 @@ public sealed record SoilReading
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite value, or an undefined choice.</exception>
     /// <exception cref="ArgumentException">An oxide of a nutrient that is not reported as one.</exception>
-    public static SoilReading Of(SoilAnalyte analyte, double printedValue, SoilTestUnit unit, Extractant extractant, PrintedForm form = PrintedForm.Element)
+    public static SoilReading Of(
+        SoilAnalyte analyte,
+        double printedValue,
+        SoilTestUnit unit,
+        Extractant extractant,
+        PrintedForm form = PrintedForm.Element
+    )
     {
         Guard.Defined(analyte);
         Guard.Defined(unit);
         Guard.Defined(extractant);
         Guard.Defined(form);
         Guard.AtLeast(printedValue, 0, $"({unit})");
-        if (form == PrintedForm.Oxide && analyte is not (SoilAnalyte.Phosphorus or SoilAnalyte.Potassium or SoilAnalyte.Calcium or SoilAnalyte.Magnesium))
+        if (
+            form == PrintedForm.Oxide
+            && analyte is not (SoilAnalyte.Phosphorus or SoilAnalyte.Potassium or SoilAnalyte.Calcium or SoilAnalyte.Magnesium)
+        )
         {
             throw new ArgumentException($"{analyte} is not reported as an oxide.", nameof(form));
         }

@@ -47,12 +47,15 @@ internal sealed class UnitConversion
         return new ReadingConversion(reading, converted, walk.steps.ToImmutable(), walk.findings);
     }
 
-    private static Basis BasisOf(SoilTestUnit unit) => unit switch
-    {
-        SoilTestUnit.PoundsPerAcre or SoilTestUnit.KilogramsPerHectare => Basis.Area,
-        SoilTestUnit.MilligramsPerCubicDecimeter or SoilTestUnit.MilliequivalentsPer100CubicCentimeters or SoilTestUnit.NorthCarolinaIndex => Basis.Volume,
-        _ => Basis.Weight,
-    };
+    private static Basis BasisOf(SoilTestUnit unit) =>
+        unit switch
+        {
+            SoilTestUnit.PoundsPerAcre or SoilTestUnit.KilogramsPerHectare => Basis.Area,
+            SoilTestUnit.MilligramsPerCubicDecimeter
+            or SoilTestUnit.MilliequivalentsPer100CubicCentimeters
+            or SoilTestUnit.NorthCarolinaIndex => Basis.Volume,
+            _ => Basis.Weight,
+        };
 
     private static void Refuse(SoilReading reading, SoilTestUnit unit)
     {
@@ -62,10 +65,18 @@ internal sealed class UnitConversion
             throw new ArgumentException($"{reading.Analyte} in {unit} has no conversion to another unit.", nameof(unit));
         }
 
-        if (unit is SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters or SoilTestUnit.PercentSaturation
-            && Cations.EquivalentWeightOf(reading.Analyte) is null)
+        if (
+            unit
+                is SoilTestUnit.MilliequivalentsPer100Grams
+                    or SoilTestUnit.MilliequivalentsPer100CubicCentimeters
+                    or SoilTestUnit.PercentSaturation
+            && Cations.EquivalentWeightOf(reading.Analyte) is null
+        )
         {
-            throw new ArgumentException($"{reading.Analyte} is not one of the exchangeable cations Ca, Mg, K and Na.", nameof(unit));
+            throw new ArgumentException(
+                $"{reading.Analyte} is not one of the exchangeable cations Ca, Mg, K and Na.",
+                nameof(unit)
+            );
         }
     }
 
@@ -103,7 +114,12 @@ internal sealed class UnitConversion
                 break;
             case SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters:
                 double weight = Cations.EquivalentWeightOf(reading.Analyte)!.Value;
-                Step("Concentration", Invariant($"meq x {weight:0.###} x 10"), SoilUnitMath.PpmFromMilliequivalents(amount, weight), AtomicMasses.SourceId);
+                Step(
+                    "Concentration",
+                    Invariant($"meq x {weight:0.###} x 10"),
+                    SoilUnitMath.PpmFromMilliequivalents(amount, weight),
+                    AtomicMasses.SourceId
+                );
                 break;
             case SoilTestUnit.PercentSaturation:
                 double capacity = Capacity();
@@ -113,7 +129,12 @@ internal sealed class UnitConversion
                 break;
             case SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex:
                 var scale = Scale(unit);
-                Step("Concentration", Invariant($"index x {scale.PerIndexUnit:0.####}"), amount * scale.PerIndexUnit, scale.SourceId);
+                Step(
+                    "Concentration",
+                    Invariant($"index x {scale.PerIndexUnit:0.####}"),
+                    amount * scale.PerIndexUnit,
+                    scale.SourceId
+                );
                 break;
         }
     }
@@ -128,7 +149,12 @@ internal sealed class UnitConversion
                 break;
             case SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters:
                 double weight = Cations.EquivalentWeightOf(reading.Analyte)!.Value;
-                Step("Charge", Invariant($"concentration / ({weight:0.###} x 10)"), SoilUnitMath.MilliequivalentsFromPpm(amount, weight), AtomicMasses.SourceId);
+                Step(
+                    "Charge",
+                    Invariant($"concentration / ({weight:0.###} x 10)"),
+                    SoilUnitMath.MilliequivalentsFromPpm(amount, weight),
+                    AtomicMasses.SourceId
+                );
                 break;
             case SoilTestUnit.PercentSaturation:
                 Close(SoilTestUnit.MilliequivalentsPer100Grams);
@@ -137,7 +163,12 @@ internal sealed class UnitConversion
                 break;
             case SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex:
                 var scale = Scale(unit);
-                Step("Index", Invariant($"concentration / {scale.PerIndexUnit:0.####}"), amount / scale.PerIndexUnit, scale.SourceId);
+                Step(
+                    "Index",
+                    Invariant($"concentration / {scale.PerIndexUnit:0.####}"),
+                    amount / scale.PerIndexUnit,
+                    scale.SourceId
+                );
                 break;
         }
     }
@@ -148,23 +179,53 @@ internal sealed class UnitConversion
         {
             case (Basis.Weight, Basis.Area):
                 var down = Layer();
-                Step("lb/ac", Invariant($"ppm x {down.SoilPoundsPerAcre / 1e6:0.####} million lb of soil"), SoilUnitMath.PoundsPerAcreFromPpm(amount, down.SoilPoundsPerAcre), down.SourceId);
+                Step(
+                    "lb/ac",
+                    Invariant($"ppm x {down.SoilPoundsPerAcre / 1e6:0.####} million lb of soil"),
+                    SoilUnitMath.PoundsPerAcreFromPpm(amount, down.SoilPoundsPerAcre),
+                    down.SourceId
+                );
                 break;
             case (Basis.Area, Basis.Weight):
                 var up = Layer();
-                Step("ppm", Invariant($"lb/ac / {up.SoilPoundsPerAcre / 1e6:0.####} million lb of soil"), SoilUnitMath.PpmFromPoundsPerAcre(amount, up.SoilPoundsPerAcre), up.SourceId);
+                Step(
+                    "ppm",
+                    Invariant($"lb/ac / {up.SoilPoundsPerAcre / 1e6:0.####} million lb of soil"),
+                    SoilUnitMath.PpmFromPoundsPerAcre(amount, up.SoilPoundsPerAcre),
+                    up.SourceId
+                );
                 break;
             case (Basis.Volume, Basis.Area):
-                Step("lb/ac", Invariant($"mg/dm3 x {Layer().DepthInches:0.##} in x 0.2266"), SoilUnitMath.PoundsPerAcreFromMgPerLiter(amount, Layer().DepthInches), "DEF-UNITS");
+                Step(
+                    "lb/ac",
+                    Invariant($"mg/dm3 x {Layer().DepthInches:0.##} in x 0.2266"),
+                    SoilUnitMath.PoundsPerAcreFromMgPerLiter(amount, Layer().DepthInches),
+                    "DEF-UNITS"
+                );
                 break;
             case (Basis.Area, Basis.Volume):
-                Step("mg/dm3", Invariant($"lb/ac / ({Layer().DepthInches:0.##} in x 0.2266)"), SoilUnitMath.MgPerLiterFromPoundsPerAcre(amount, Layer().DepthInches), "DEF-UNITS");
+                Step(
+                    "mg/dm3",
+                    Invariant($"lb/ac / ({Layer().DepthInches:0.##} in x 0.2266)"),
+                    SoilUnitMath.MgPerLiterFromPoundsPerAcre(amount, Layer().DepthInches),
+                    "DEF-UNITS"
+                );
                 break;
             case (Basis.Volume, Basis.Weight):
-                Step("ppm", Invariant($"mg/dm3 / {WeightPerVolume():0.###} g/cm3"), SoilUnitMath.PpmFromMgPerLiter(amount, WeightPerVolume()), "DEF-UNITS");
+                Step(
+                    "ppm",
+                    Invariant($"mg/dm3 / {WeightPerVolume():0.###} g/cm3"),
+                    SoilUnitMath.PpmFromMgPerLiter(amount, WeightPerVolume()),
+                    "DEF-UNITS"
+                );
                 break;
             case (Basis.Weight, Basis.Volume):
-                Step("mg/dm3", Invariant($"ppm x {WeightPerVolume():0.###} g/cm3"), SoilUnitMath.MgPerLiterFromPpm(amount, WeightPerVolume()), "DEF-UNITS");
+                Step(
+                    "mg/dm3",
+                    Invariant($"ppm x {WeightPerVolume():0.###} g/cm3"),
+                    SoilUnitMath.MgPerLiterFromPpm(amount, WeightPerVolume()),
+                    "DEF-UNITS"
+                );
                 break;
         }
     }
@@ -184,7 +245,10 @@ internal sealed class UnitConversion
     {
         if (soil.WeightPerVolume is not { } density)
         {
-            throw new ArgumentException("Between a volume (mg/dm3, meq/100 cm3, North Carolina index) and a weight (ppm) the weight per volume of the scooped soil (W/V) is needed.", nameof(soil));
+            throw new ArgumentException(
+                "Between a volume (mg/dm3, meq/100 cm3, North Carolina index) and a weight (ppm) the weight per volume of the scooped soil (W/V) is needed.",
+                nameof(soil)
+            );
         }
 
         double gramsPerCubicCentimeter = density.GramsPerCubicCentimeter;
@@ -198,18 +262,26 @@ internal sealed class UnitConversion
             throw new ArgumentException("Percent saturation needs the cation exchange capacity.", nameof(soil));
         }
 
-        double byWeight = capacity.Basis == CationChargeBasis.Per100Grams ? capacity.Milliequivalents
-            : capacity.ByWeight(Density.FromGramsPerCubicCentimeter(WeightPerVolume())).Milliequivalents;
+        double byWeight =
+            capacity.Basis == CationChargeBasis.Per100Grams
+                ? capacity.Milliequivalents
+                : capacity.ByWeight(Density.FromGramsPerCubicCentimeter(WeightPerVolume())).Milliequivalents;
         return Guard.Above(byWeight, 0, "meq/100 g", nameof(soil));
     }
 
     private IndexScale Scale(SoilTestUnit unit)
     {
         var scale = IndexScale.Find(unit, reading.Analyte)
-            ?? throw new ArgumentException($"The {SoilWords.For(unit)} is not defined for {SoilWords.For(reading.Analyte)}.", nameof(unit));
+            ?? throw new ArgumentException(
+                $"The {SoilWords.For(unit)} is not defined for {SoilWords.For(reading.Analyte)}.",
+                nameof(unit)
+            );
         if (!IndexScale.Accepts(reading.Extractant))
         {
-            throw new ArgumentException($"The {SoilWords.For(unit)} is defined for Mehlich-3, not for {SoilWords.For(reading.Extractant)}.", nameof(unit));
+            throw new ArgumentException(
+                $"The {SoilWords.For(unit)} is defined for Mehlich-3, not for {SoilWords.For(reading.Extractant)}.",
+                nameof(unit)
+            );
         }
 
         if (scale.Status == DataStatus.Memory)

@@ -11,9 +11,7 @@ public sealed class SamplingAdvice : IWorkedResult
 
     private readonly SamplingRule rule = SamplingRule.ForSmallPlots;
 
-    private SamplingAdvice()
-    {
-    }
+    private SamplingAdvice() { }
 
     /// <summary>Gets how many composite samples to send: one for each part of its own soil or history.</summary>
     public required int Composites { get; init; }
@@ -47,7 +45,12 @@ public sealed class SamplingAdvice : IWorkedResult
     /// <returns>The advice.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No part.</exception>
     /// <remarks>Common practice: 10 to 15 cores at tillage depth (6 in; 4 in under top-dressed stands, and say so on the form), every 2 to 3 years.</remarks>
-    public static SamplingAdvice ForPlot(int parts, bool topDressedWithoutTillage, DateOnly? lastSampled = null, bool lastRatingWasExtreme = false)
+    public static SamplingAdvice ForPlot(
+        int parts,
+        bool topDressedWithoutTillage,
+        DateOnly? lastSampled = null,
+        bool lastRatingWasExtreme = false
+    )
     {
         Guard.AtLeast(parts, 1, "part");
         var rule = SamplingRule.ForSmallPlots;
@@ -64,9 +67,19 @@ public sealed class SamplingAdvice : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Samples", "one composite for each soil and history", Composites.ToString(System.Globalization.CultureInfo.InvariantCulture), rule.SourceId),
-        new("Cores in each", "spread over the whole part, mixed in a clean bucket", $"{FewestCores} to {MostCores}", rule.SourceId),
-        new("Depth", "tillage depth, the same every time", Amounts.Print(Depth, "in", 1), rule.SourceId),
-    ];
+        [
+            new(
+                "Samples",
+                "one composite for each soil and history",
+                Composites.ToString(System.Globalization.CultureInfo.InvariantCulture),
+                rule.SourceId
+            ),
+            new(
+                "Cores in each",
+                "spread over the whole part, mixed in a clean bucket",
+                $"{FewestCores} to {MostCores}",
+                rule.SourceId
+            ),
+            new("Depth", "tillage depth, the same every time", Amounts.Print(Depth, "in", 1), rule.SourceId),
+        ];
 }

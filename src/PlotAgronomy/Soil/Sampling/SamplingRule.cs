@@ -8,8 +8,27 @@ namespace PlotAgronomy.Soil;
 public sealed class SamplingRule
 {
     private static readonly Lazy<ImmutableArray<SamplingRule>> Table = new(() =>
-        [.. CsvTable.Embedded("Soil/Data/sampling.csv", "id", "institution", "cores_low", "cores_high", "depth_low_in", "depth_high_in", "area_high_ac",
-            "interval_low_years", "interval_high_years", "note", "source_id", "locator", "status").Rows.Select(r => new SamplingRule(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Soil/Data/sampling.csv",
+                    "id",
+                    "institution",
+                    "cores_low",
+                    "cores_high",
+                    "depth_low_in",
+                    "depth_high_in",
+                    "area_high_ac",
+                    "interval_low_years",
+                    "interval_high_years",
+                    "note",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new SamplingRule(r)),
+        ]
+    );
 
     private readonly double? deepestInches;
     private readonly double? largestAcres;

@@ -7,7 +7,24 @@ namespace PlotAgronomy.Soil;
 public sealed class SoilProgram
 {
     private static readonly Lazy<ImmutableArray<SoilProgram>> Table = new(() =>
-        [.. CsvTable.Embedded("Soil/Data/programs.csv", "id", "program", "unless", "p_extractants", "cation_extractants", "units", "sampled_depth_in", "source_id", "locator", "status").Rows.Select(r => new SoilProgram(r))]);
+        [
+            .. CsvTable
+                .Embedded(
+                    "Soil/Data/programs.csv",
+                    "id",
+                    "program",
+                    "unless",
+                    "p_extractants",
+                    "cation_extractants",
+                    "units",
+                    "sampled_depth_in",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new SoilProgram(r)),
+        ]
+    );
 
     private readonly string? unless;
 
@@ -48,7 +65,8 @@ public sealed class SoilProgram
     public static SoilProgram? TryFind(string institution)
     {
         ArgumentNullException.ThrowIfNull(institution);
-        return All.Where(p => ContainsWords(institution, p.Name) && !(p.unless is { } other && ContainsWords(institution, other))).MaxBy(p => p.Name.Length);
+        return All.Where(p => ContainsWords(institution, p.Name) && !(p.unless is { } other && ContainsWords(institution, other)))
+            .MaxBy(p => p.Name.Length);
     }
 
     /// <summary>The program of a report: the one it names, else its laboratory's.</summary>
@@ -64,12 +82,13 @@ public sealed class SoilProgram
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    internal ImmutableArray<Extractant> ExtractantsFor(SoilAnalyte analyte) => analyte switch
-    {
-        SoilAnalyte.Phosphorus => PhosphorusExtractants,
-        SoilAnalyte.Potassium or SoilAnalyte.Calcium or SoilAnalyte.Magnesium => CationExtractants,
-        _ => [],
-    };
+    internal ImmutableArray<Extractant> ExtractantsFor(SoilAnalyte analyte) =>
+        analyte switch
+        {
+            SoilAnalyte.Phosphorus => PhosphorusExtractants,
+            SoilAnalyte.Potassium or SoilAnalyte.Calcium or SoilAnalyte.Magnesium => CationExtractants,
+            _ => [],
+        };
 
     /// <summary>A Mehlich-3 reading stays one however it was measured.</summary>
     internal bool Uses(SoilAnalyte analyte, Extractant extractant)
@@ -77,7 +96,9 @@ public sealed class SoilProgram
         var used = ExtractantsFor(analyte);
         return used.Contains(extractant)
             || (used.Contains(Extractant.Mehlich3) && extractant is (Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric))
-            || (extractant == Extractant.Mehlich3 && used.Any(e => e is Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric));
+            || (
+                extractant == Extractant.Mehlich3 && used.Any(e => e is Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric)
+            );
     }
 
     private static bool ContainsWords(string text, string words)

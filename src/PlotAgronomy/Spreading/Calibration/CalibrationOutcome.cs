@@ -51,7 +51,8 @@ public sealed class CalibrationOutcome : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Runs.SourceIds.Concat(Gate?.SourceIds ?? []).Append("DEF-UNITS").Distinct().Order(StringComparer.Ordinal)];
+    public ImmutableArray<string> SourceIds =>
+        [.. Runs.SourceIds.Concat(Gate?.SourceIds ?? []).Append("DEF-UNITS").Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>Draws the conclusion from one or more runs.</summary>
     /// <param name="wanted">Rate wanted; above 0.</param>
@@ -63,7 +64,14 @@ public sealed class CalibrationOutcome : IWorkedResult
     /// <returns>The outcome.</returns>
     /// <exception cref="ArgumentException">No run.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or a setting outside the table.</exception>
-    public static CalibrationOutcome Of(ApplicationRate wanted, Length swath, Speed pace, IReadOnlyList<MeasuredRate> runs, GateTable? gate = null, double? setting = null)
+    public static CalibrationOutcome Of(
+        ApplicationRate wanted,
+        Length swath,
+        Speed pace,
+        IReadOnlyList<MeasuredRate> runs,
+        GateTable? gate = null,
+        double? setting = null
+    )
     {
         var judged = RepeatedRuns.Judge([.. Guard.NotEmpty(runs).Select(r => r.Rate)], wanted);
         var measured = SpreaderRate.FlowFor(judged.Mean, pace, swath);
@@ -83,26 +91,41 @@ public sealed class CalibrationOutcome : IWorkedResult
             MeanWeight = Mass.FromPounds(runs.Average(r => r.Weighed.Pounds)),
             MeasuringError = worst,
             ExpectedErrorPercent = SpreaderMath.RootSumOfSquares([worst.CombinedPercent, standardError]),
-            Findings = Finding.InOrder([.. judged.Findings, .. runs.SelectMany(r => r.Findings), .. answer?.Findings ?? [], .. FarOff(judged), .. HurriedPace(atThisGate)]),
+            Findings = Finding.InOrder([
+                .. judged.Findings,
+                .. runs.SelectMany(r => r.Findings),
+                .. answer?.Findings ?? [],
+                .. FarOff(judged),
+                .. HurriedPace(atThisGate),
+            ]),
         };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        .. Runs.ShowWork(),
-        .. AtThisPace.ShowWork(),
-        new("Weight to aim for", "mean weight x rate wanted / mean rate", $"{Amounts.Print(MeanWeight.Pounds, 4)} x {Amounts.Print(Runs.Target.PoundsPerAcre, 3)} / {Amounts.Print(Runs.Mean.PoundsPerAcre, 3)} = {Amounts.Print(WeightWanted, "lb", 4)}"),
-        .. AtThisGate.ShowWork(),
-        .. Gate?.ShowWork() ?? [],
-        new("Expected error", "root of measuring error squared + standard error of the runs squared", $"{Amounts.Print(ExpectedErrorPercent, 2)} %"),
-    ];
+        [
+            .. Runs.ShowWork(),
+            .. AtThisPace.ShowWork(),
+            new(
+                "Weight to aim for",
+                "mean weight x rate wanted / mean rate",
+                $"{Amounts.Print(MeanWeight.Pounds, 4)} x {Amounts.Print(Runs.Target.PoundsPerAcre, 3)} / {Amounts.Print(Runs.Mean.PoundsPerAcre, 3)} = {Amounts.Print(WeightWanted, "lb", 4)}"
+            ),
+            .. AtThisGate.ShowWork(),
+            .. Gate?.ShowWork() ?? [],
+            new(
+                "Expected error",
+                "root of measuring error squared + standard error of the runs squared",
+                $"{Amounts.Print(ExpectedErrorPercent, 2)} %"
+            ),
+        ];
 
     /// <summary>The table as it is when it already says what the runs gave; else moved to meet them.</summary>
     private static GateTable Meeting(GateTable gate, double setting, MassFlow measured)
     {
         var moved = gate.ScaledToRun(gate.Material, setting, measured);
-        double was = gate.FlowAt(setting).Flow!.Value.PoundsPerMinute, found = measured.PoundsPerMinute;
+        double was = gate.FlowAt(setting).Flow!.Value.PoundsPerMinute,
+            found = measured.PoundsPerMinute;
         return Math.Abs(found / was - 1) > UnitLibraryRounding ? moved : gate;
     }
 
@@ -111,7 +134,11 @@ public sealed class CalibrationOutcome : IWorkedResult
         double limit = SpreadLimits.Value("far-off");
         if (SpreaderMath.Exceeds(Math.Max(runs.FlowFactor, runs.PaceFactor), limit))
         {
-            yield return FindingCatalog.Create("spread-far-off", ("mean", Amounts.Print(runs.Mean.PoundsPerAcre, 2)), ("wanted", Amounts.Print(runs.Target.PoundsPerAcre, 2)));
+            yield return FindingCatalog.Create(
+                "spread-far-off",
+                ("mean", Amounts.Print(runs.Mean.PoundsPerAcre, 2)),
+                ("wanted", Amounts.Print(runs.Target.PoundsPerAcre, 2))
+            );
         }
     }
 
@@ -121,7 +148,11 @@ public sealed class CalibrationOutcome : IWorkedResult
         double limit = SpreadLimits.Value("hurried-pace");
         if (SpreaderMath.Exceeds(milesPerHour, limit))
         {
-            yield return FindingCatalog.Create("spread-hurried-pace", ("pace", Amounts.Print(milesPerHour, 1)), ("limit", Amounts.Print(limit, 0)));
+            yield return FindingCatalog.Create(
+                "spread-hurried-pace",
+                ("pace", Amounts.Print(milesPerHour, 1)),
+                ("limit", Amounts.Print(limit, 0))
+            );
         }
     }
 }

@@ -36,7 +36,8 @@ public sealed class RateErrorBudget
             Weight(errors, Guard.Above(pounds, 0, "lb", nameof(caught))),
             ("time", Guard.AtLeast(errors.Time.TotalSeconds, 0, "s", nameof(errors)) / seconds),
             Pace(errors, milesPerHour),
-            Swath(errors, feet));
+            Swath(errors, feet)
+        );
     }
 
     internal static RateErrorBudget Of(params ReadOnlySpan<(string Measurement, double Relative)> terms)

@@ -55,7 +55,8 @@ public sealed class RepeatedRuns : IWorkedResult
         double spread = (rates.Max() - rates.Min()) / mean * 100;
         double off = (mean / wanted - 1) * 100;
         bool disagree = SpreaderMath.Exceeds(spread, SpreadLimits.Value("repeat-spread"));
-        var verdict = rates.Count < SpreadLimits.Value("repeat-runs") ? RepeatVerdict.TooFewRuns
+        var verdict =
+            rates.Count < SpreadLimits.Value("repeat-runs") ? RepeatVerdict.TooFewRuns
             : disagree ? RepeatVerdict.RunsDisagree
             : SpreaderMath.Exceeds(Math.Abs(off), SpreadLimits.Value("target-tolerance")) ? RepeatVerdict.OffTarget
             : RepeatVerdict.Accepted;
@@ -65,7 +66,8 @@ public sealed class RepeatedRuns : IWorkedResult
             Target = target,
             Mean = ApplicationRate.FromPoundsPerAcre(mean),
             SpreadPercent = spread,
-            SampleCvPercent = rates.Count > 1 ? Math.Sqrt(rates.Sum(r => (r - mean) * (r - mean)) / (rates.Count - 1)) / mean * 100 : null,
+            SampleCvPercent =
+                rates.Count > 1 ? Math.Sqrt(rates.Sum(r => (r - mean) * (r - mean)) / (rates.Count - 1)) / mean * 100 : null,
             OffTargetPercent = off,
             Verdict = verdict,
             Findings = Finding.InOrder(Remarks(verdict, disagree, rates.Count, spread, off)),
@@ -74,28 +76,46 @@ public sealed class RepeatedRuns : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Mean", "sum of runs / number of runs", $"{Amounts.Print(Mean.PoundsPerAcre, 3)} lb/ac"),
-        new("Spread", "(highest - lowest) / mean", $"{Amounts.Print(SpreadPercent, 2)} %", "PRACTICE"),
-        new("Off target", "mean / target - 1", $"{Amounts.Print(OffTargetPercent, 2)} %", "SPREAD-S14"),
-    ];
+        [
+            new("Mean", "sum of runs / number of runs", $"{Amounts.Print(Mean.PoundsPerAcre, 3)} lb/ac"),
+            new("Spread", "(highest - lowest) / mean", $"{Amounts.Print(SpreadPercent, 2)} %", "PRACTICE"),
+            new("Off target", "mean / target - 1", $"{Amounts.Print(OffTargetPercent, 2)} %", "SPREAD-S14"),
+        ];
 
     /// <summary>What stands in the way of the mean. Two runs that disagree are told at once; a mean off the target only once it can be trusted.</summary>
-    private static IEnumerable<Finding> Remarks(RepeatVerdict verdict, bool disagree, int runs, double spreadPercent, double offPercent)
+    private static IEnumerable<Finding> Remarks(
+        RepeatVerdict verdict,
+        bool disagree,
+        int runs,
+        double spreadPercent,
+        double offPercent
+    )
     {
         if (verdict == RepeatVerdict.TooFewRuns)
         {
-            yield return FindingCatalog.Create("spread-few-runs", ("runs", Amounts.Print(runs, 0)), ("needed", Amounts.Print(SpreadLimits.Value("repeat-runs"), 0)));
+            yield return FindingCatalog.Create(
+                "spread-few-runs",
+                ("runs", Amounts.Print(runs, 0)),
+                ("needed", Amounts.Print(SpreadLimits.Value("repeat-runs"), 0))
+            );
         }
 
         if (disagree)
         {
-            yield return FindingCatalog.Create("spread-runs-disagree", ("spread", Amounts.Print(spreadPercent, 1)), ("limit", Amounts.Print(SpreadLimits.Value("repeat-spread"), 0)));
+            yield return FindingCatalog.Create(
+                "spread-runs-disagree",
+                ("spread", Amounts.Print(spreadPercent, 1)),
+                ("limit", Amounts.Print(SpreadLimits.Value("repeat-spread"), 0))
+            );
         }
 
         if (verdict == RepeatVerdict.OffTarget)
         {
-            yield return FindingCatalog.Create("spread-off-target", ("off", Amounts.Print(offPercent, 1)), ("limit", Amounts.Print(SpreadLimits.Value("target-tolerance"), 0)));
+            yield return FindingCatalog.Create(
+                "spread-off-target",
+                ("off", Amounts.Print(offPercent, 1)),
+                ("limit", Amounts.Print(SpreadLimits.Value("target-tolerance"), 0))
+            );
         }
     }
 }

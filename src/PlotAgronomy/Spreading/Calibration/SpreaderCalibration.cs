@@ -16,8 +16,13 @@ public static class SpreaderCalibration
     /// <returns>The rate with its error.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>R = lb x 43,560 / (S x D). Source: SPREAD-S3; drop spreader swath = hopper width: SPREAD-S20B.</remarks>
-    public static MeasuredRate WeighedRun(Mass used, Length distance, Length swath, MeasuringErrors? errors = null, TimeSpan? time = null) =>
-        OverCourse(CalibrationMethod.WeighedRun, used, distance, swath, errors, time);
+    public static MeasuredRate WeighedRun(
+        Mass used,
+        Length distance,
+        Length swath,
+        MeasuringErrors? errors = null,
+        TimeSpan? time = null
+    ) => OverCourse(CalibrationMethod.WeighedRun, used, distance, swath, errors, time);
 
     /// <summary>Rate of a run-out: a weighed load walked until the hopper is empty.</summary>
     /// <param name="loaded">Weight loaded; above 0.</param>
@@ -29,8 +34,13 @@ public static class SpreaderCalibration
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>R = lb x 43,560 / (S x D). Source: SPREAD-S3. The last of the seed leaves unevenly: the end of a run-out is
     /// a little thin.</remarks>
-    public static MeasuredRate RunOut(Mass loaded, Length distance, Length swath, MeasuringErrors? errors = null, TimeSpan? time = null) =>
-        OverCourse(CalibrationMethod.RunOut, loaded, distance, swath, errors, time);
+    public static MeasuredRate RunOut(
+        Mass loaded,
+        Length distance,
+        Length swath,
+        MeasuringErrors? errors = null,
+        TimeSpan? time = null
+    ) => OverCourse(CalibrationMethod.RunOut, loaded, distance, swath, errors, time);
 
     /// <summary>Rate of a timed catch at working rhythm.</summary>
     /// <param name="caught">Weight caught; above 0.</param>
@@ -56,10 +66,14 @@ public static class SpreaderCalibration
             Flow = setting.Flow,
             Error = RateErrorBudget.ForTimedCatch(setting, errors ?? new(), caught, time),
             Lines = () =>
-            [
-                new("Flow", "weight x 60 / seconds", $"{Amounts.Print(pounds, 4)} x 60 / {Amounts.Print(seconds, 2)} = {Amounts.Print(poundsPerMinute, 4)} lb/min"),
-                .. setting.ShowWork(),
-            ],
+                [
+                    new(
+                        "Flow",
+                        "weight x 60 / seconds",
+                        $"{Amounts.Print(pounds, 4)} x 60 / {Amounts.Print(seconds, 2)} = {Amounts.Print(poundsPerMinute, 4)} lb/min"
+                    ),
+                    .. setting.ShowWork(),
+                ],
         };
     }
 
@@ -75,7 +89,10 @@ public static class SpreaderCalibration
     {
         double pounds = caught.Pounds;
         double squareFeet = trayArea.SquareFeet;
-        double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(caught)), Guard.Above(squareFeet, 0, "ft2", nameof(trayArea)));
+        double rate = SpreaderMath.PoundsPerAcreOverArea(
+            Guard.Above(pounds, 0, "lb", nameof(caught)),
+            Guard.Above(squareFeet, 0, "ft2", nameof(trayArea))
+        );
         return new()
         {
             Method = CalibrationMethod.TrayCatch,
@@ -100,14 +117,23 @@ public static class SpreaderCalibration
     /// <returns>The rate with its error.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>R = lb x 43,560 / (rows x spacing x circumference x turns) x (1 - skid). Source: SPREAD-S1; skid is geometry.</remarks>
-    public static MeasuredRate WheelTurns(Mass caught, double turns, Length circumference, int rows, Length rowSpacing, Fraction skid = default, MeasuringErrors? errors = null)
+    public static MeasuredRate WheelTurns(
+        Mass caught,
+        double turns,
+        Length circumference,
+        int rows,
+        Length rowSpacing,
+        Fraction skid = default,
+        MeasuringErrors? errors = null
+    )
     {
         double pounds = caught.Pounds;
         double wheelFeet = circumference.Feet;
         double rowFeet = rowSpacing.Feet;
         double distance = Guard.Above(turns, 0, "turns") * Guard.Above(wheelFeet, 0, "ft", nameof(circumference));
         double width = Guard.AtLeast(rows, 1, "rows") * Guard.Above(rowFeet, 0, "ft", nameof(rowSpacing));
-        double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(caught)), width * distance) * (1 - skid.Value);
+        double rate =
+            SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(caught)), width * distance) * (1 - skid.Value);
         return new()
         {
             Method = CalibrationMethod.WheelTurns,
@@ -117,13 +143,25 @@ public static class SpreaderCalibration
             Error = RateErrorBudget.Of(
                 RateErrorBudget.Weight(errors ?? new(), pounds),
                 RateErrorBudget.Distance(errors ?? new(), distance),
-                RateErrorBudget.Swath(errors ?? new(), width)),
+                RateErrorBudget.Swath(errors ?? new(), width)
+            ),
             SourceIds = ["DEF-UNITS", "SPREAD-S1"],
             Lines = () =>
-            [
-                new("Ground", "rows x spacing x circumference x turns", $"{rows} x {Amounts.Print(rowFeet, 4)} x {Amounts.Print(wheelFeet, 4)} x {Amounts.Print(turns, 2)} = {Amounts.Print(width * distance, 3)} ft2", "SPREAD-S1"),
-                RateLine("weight x 43,560 / ground x (1 - skid)", pounds, $"{Amounts.Print(width * distance, 3)} x (1 - {Amounts.Print(skid.Value, 3)})", rate, "SPREAD-S1"),
-            ],
+                [
+                    new(
+                        "Ground",
+                        "rows x spacing x circumference x turns",
+                        $"{rows} x {Amounts.Print(rowFeet, 4)} x {Amounts.Print(wheelFeet, 4)} x {Amounts.Print(turns, 2)} = {Amounts.Print(width * distance, 3)} ft2",
+                        "SPREAD-S1"
+                    ),
+                    RateLine(
+                        "weight x 43,560 / ground x (1 - skid)",
+                        pounds,
+                        $"{Amounts.Print(width * distance, 3)} x (1 - {Amounts.Print(skid.Value, 3)})",
+                        rate,
+                        "SPREAD-S1"
+                    ),
+                ],
         };
     }
 
@@ -138,7 +176,10 @@ public static class SpreaderCalibration
     {
         double pounds = spread.Pounds;
         double squareFeet = plot.SquareFeet;
-        double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(spread)), Guard.Above(squareFeet, 0, "ft2", nameof(plot)));
+        double rate = SpreaderMath.PoundsPerAcreOverArea(
+            Guard.Above(pounds, 0, "lb", nameof(spread)),
+            Guard.Above(squareFeet, 0, "ft2", nameof(plot))
+        );
         return new()
         {
             Method = CalibrationMethod.WholePlot,
@@ -146,12 +187,26 @@ public static class SpreaderCalibration
             Weighed = spread,
             Covered = plot,
             Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
-            Findings = [Reference.FindingCatalog.Create("spread-record-spread", ("spread", Amounts.Print(spread, "lb", 2)), ("plot", Amounts.Print(plot, "ac", 3)))],
+            Findings =
+            [
+                Reference.FindingCatalog.Create(
+                    "spread-record-spread",
+                    ("spread", Amounts.Print(spread, "lb", 2)),
+                    ("plot", Amounts.Print(plot, "ac", 3))
+                ),
+            ],
             Lines = () => [RateLine("weight x 43,560 / plot", pounds, Amounts.Print(squareFeet, 1), rate, "DEF-UNITS")],
         };
     }
 
-    private static MeasuredRate OverCourse(CalibrationMethod method, Mass weighed, Length distance, Length swath, MeasuringErrors? errors, TimeSpan? time)
+    private static MeasuredRate OverCourse(
+        CalibrationMethod method,
+        Mass weighed,
+        Length distance,
+        Length swath,
+        MeasuringErrors? errors,
+        TimeSpan? time
+    )
     {
         double pounds = weighed.Pounds;
         double courseFeet = distance.Feet;
@@ -159,7 +214,9 @@ public static class SpreaderCalibration
         double squareFeet = Guard.Above(courseFeet, 0, "ft", nameof(distance)) * Guard.Above(swathFeet, 0, "ft", nameof(swath));
         double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(weighed)), squareFeet);
         double? seconds = time is { } taken ? Guard.Above(taken.TotalSeconds, 0, "s", nameof(time)) : null;
-        var pace = seconds is { } timed ? RateErrorBudget.Pace(errors ?? new(), SpreaderMath.MilesPerHour(courseFeet, timed)) : ("pace", 0);
+        var pace = seconds is { } timed
+            ? RateErrorBudget.Pace(errors ?? new(), SpreaderMath.MilesPerHour(courseFeet, timed))
+            : ("pace", 0);
         return new()
         {
             Method = method,
@@ -171,9 +228,19 @@ public static class SpreaderCalibration
                 RateErrorBudget.Weight(errors ?? new(), pounds),
                 RateErrorBudget.Distance(errors ?? new(), courseFeet),
                 pace,
-                RateErrorBudget.Swath(errors ?? new(), swathFeet)),
+                RateErrorBudget.Swath(errors ?? new(), swathFeet)
+            ),
             SourceIds = ["DEF-UNITS", "SPREAD-S3"],
-            Lines = () => [RateLine("weight x 43,560 / (swath x distance)", pounds, $"({Amounts.Print(swathFeet, 3)} x {Amounts.Print(courseFeet, 3)})", rate, "SPREAD-S3")],
+            Lines = () =>
+                [
+                    RateLine(
+                        "weight x 43,560 / (swath x distance)",
+                        pounds,
+                        $"({Amounts.Print(swathFeet, 3)} x {Amounts.Print(courseFeet, 3)})",
+                        rate,
+                        "SPREAD-S3"
+                    ),
+                ],
         };
     }
 

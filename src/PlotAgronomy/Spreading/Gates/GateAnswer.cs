@@ -25,7 +25,18 @@ public sealed class GateAnswer : IWorkedResult
     public ImmutableArray<string> SourceIds => ["SPREAD-S37"];
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => Setting is { } setting && Flow is { } flow
-        ? [new("Gate", AboveTable ? "power law above the table, made to meet its last point" : "monotone cubic through the measured points", $"{Material}: setting {Amounts.Print(setting, 2)} gives {Amounts.Print(flow, "lb/min", 4)}", "SPREAD-S37")]
-        : [];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        Setting is { } setting && Flow is { } flow
+            ?
+            [
+                new(
+                    "Gate",
+                    AboveTable
+                        ? "power law above the table, made to meet its last point"
+                        : "monotone cubic through the measured points",
+                    $"{Material}: setting {Amounts.Print(setting, 2)} gives {Amounts.Print(flow, "lb/min", 4)}",
+                    "SPREAD-S37"
+                ),
+            ]
+            : [];
 }

@@ -27,6 +27,9 @@ public sealed class GatePoint
     public static GatePoint Of(double setting, MassFlow flow)
     {
         double poundsPerMinute = flow.PoundsPerMinute;
-        return new GatePoint(Guard.Finite(setting, "a setting of the scale"), Guard.AtLeast(poundsPerMinute, 0, "lb/min", nameof(flow)));
+        return new GatePoint(
+            Guard.Finite(setting, "a setting of the scale"),
+            Guard.AtLeast(poundsPerMinute, 0, "lb/min", nameof(flow))
+        );
     }
 }

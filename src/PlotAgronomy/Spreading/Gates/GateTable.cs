@@ -21,7 +21,9 @@ public sealed class GateTable
         Points = points;
         Findings = findings;
         curve = new MonotoneCurve([.. points.Select(p => p.Setting)], [.. points.Select(p => p.PoundsPerMinute)]);
-        exponent = PowerLaw.Exponent([.. points.Where(p => p.Setting > 0 && p.PoundsPerMinute > 0).Select(p => (p.Setting, p.PoundsPerMinute))]);
+        exponent = PowerLaw.Exponent([
+            .. points.Where(p => p.Setting > 0 && p.PoundsPerMinute > 0).Select(p => (p.Setting, p.PoundsPerMinute)),
+        ]);
     }
 
     /// <summary>Gets the material.</summary>
@@ -47,13 +49,23 @@ public sealed class GateTable
     {
         Guard.NotBlank(material);
         var findings = new List<Finding>();
-        var sorted = Guard.NotEmpty(points).GroupBy(p => p.Setting).OrderBy(g => g.Key)
-            .Select(g => (Setting: g.Key, Flow: g.Average(p => p.PoundsPerMinute))).ToList();
+        var sorted = Guard
+            .NotEmpty(points)
+            .GroupBy(p => p.Setting)
+            .OrderBy(g => g.Key)
+            .Select(g => (Setting: g.Key, Flow: g.Average(p => p.PoundsPerMinute)))
+            .ToList();
         int reversal = FirstReversal(sorted);
         if (reversal > 0)
         {
-            findings.Add(FindingCatalog.Create("spread-gate-pooled",
-                ("material", material), ("low", Amounts.Print(sorted[reversal - 1].Setting, 3)), ("high", Amounts.Print(sorted[reversal].Setting, 3))));
+            findings.Add(
+                FindingCatalog.Create(
+                    "spread-gate-pooled",
+                    ("material", material),
+                    ("low", Amounts.Print(sorted[reversal - 1].Setting, 3)),
+                    ("high", Amounts.Print(sorted[reversal].Setting, 3))
+                )
+            );
             var (first, second) = (sorted[reversal - 1], sorted[reversal]);
             sorted.RemoveAt(reversal);
             sorted[reversal - 1] = ((first.Setting + second.Setting) / 2, (first.Flow + second.Flow) / 2);
@@ -61,11 +73,18 @@ public sealed class GateTable
 
         if (FirstReversal(sorted) is > 0 and int again)
         {
-            throw new ArgumentException($"The flow of {material} falls more than once as the gate opens (again before setting {Amounts.Print(sorted[again].Setting, 3)}): measure again.", nameof(points));
+            throw new ArgumentException(
+                $"The flow of {material} falls more than once as the gate opens (again before setting {Amounts.Print(sorted[again].Setting, 3)}): measure again.",
+                nameof(points)
+            );
         }
 
         return sorted.Count >= 2
-            ? new GateTable(material, [.. sorted.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))], [.. findings])
+            ? new GateTable(
+                material,
+                [.. sorted.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
+                [.. findings]
+            )
             : throw new ArgumentException("A gate table needs at least two different settings.", nameof(points));
     }
 
@@ -88,7 +107,13 @@ public sealed class GateTable
 
         return exponent is { } power && !SpreaderMath.Exceeds(setting, OneStepAbove)
             ? Answer(setting, Points[^1].PoundsPerMinute * Math.Pow(setting / Points[^1].Setting, power), true)
-            : Nothing(FindingCatalog.Create("spread-gate-above", ("material", Material), ("highest", Amounts.Print(Points[^1].Setting, 3))));
+            : Nothing(
+                FindingCatalog.Create(
+                    "spread-gate-above",
+                    ("material", Material),
+                    ("highest", Amounts.Print(Points[^1].Setting, 3))
+                )
+            );
     }
 
     /// <summary>Setting that gives a flow.</summary>
@@ -101,8 +126,14 @@ public sealed class GateTable
         Guard.Above(wanted, 0, "lb/min", nameof(flow));
         if (wanted < Points[0].PoundsPerMinute)
         {
-            return Nothing(FindingCatalog.Create("spread-flow-too-small",
-                ("flow", Amounts.Print(wanted, 3)), ("smallest", Amounts.Print(Points[0].PoundsPerMinute, 3)), ("material", Material)));
+            return Nothing(
+                FindingCatalog.Create(
+                    "spread-flow-too-small",
+                    ("flow", Amounts.Print(wanted, 3)),
+                    ("smallest", Amounts.Print(Points[0].PoundsPerMinute, 3)),
+                    ("material", Material)
+                )
+            );
         }
 
         if (wanted <= Points[^1].PoundsPerMinute)
@@ -110,10 +141,18 @@ public sealed class GateTable
             return Answer(curve.ArgumentOf(wanted), wanted, false);
         }
 
-        double? setting = exponent is { } power ? Points[^1].Setting * Math.Pow(wanted / Points[^1].PoundsPerMinute, 1 / power) : null;
+        double? setting = exponent is { } power
+            ? Points[^1].Setting * Math.Pow(wanted / Points[^1].PoundsPerMinute, 1 / power)
+            : null;
         return setting is { } opened && !SpreaderMath.Exceeds(opened, OneStepAbove)
             ? Answer(opened, wanted, true)
-            : Nothing(FindingCatalog.Create("spread-gate-above", ("material", Material), ("highest", Amounts.Print(Points[^1].Setting, 3))));
+            : Nothing(
+                FindingCatalog.Create(
+                    "spread-gate-above",
+                    ("material", Material),
+                    ("highest", Amounts.Print(Points[^1].Setting, 3))
+                )
+            );
     }
 
     /// <summary>A first table for another material, or for the same one on another day, from this one and one weighed run of it.</summary>
@@ -161,36 +200,56 @@ public sealed class GateTable
     {
         ArgumentNullException.ThrowIfNull(here);
         ArgumentNullException.ThrowIfNull(there);
-        var through = Points.Where(p => p.PoundsPerMinute > 0)
-            .Select(p => (p.Setting, Flow: there.PoundsPerMinuteThrough(here.HoleCentimeters(p.PoundsPerMinute)))).Where(p => p.Flow > 0).ToList();
+        var through = Points
+            .Where(p => p.PoundsPerMinute > 0)
+            .Select(p => (p.Setting, Flow: there.PoundsPerMinuteThrough(here.HoleCentimeters(p.PoundsPerMinute))))
+            .Where(p => p.Flow > 0)
+            .ToList();
         return through.Count >= 2
             ? First(material, through)
             : throw new ArgumentException($"Fewer than two of the openings let {material} through.", nameof(there));
     }
 
-    private GateTable Scaled(string material, Func<double, double> scale) => First(material, Points.Select(p => (p.Setting, scale(p.PoundsPerMinute))));
+    private GateTable Scaled(string material, Func<double, double> scale) =>
+        First(material, Points.Select(p => (p.Setting, scale(p.PoundsPerMinute))));
 
-    private GateTable First(string material, IEnumerable<(double Setting, double Flow)> points) => new(
-        Guard.NotBlank(material),
-        [.. points.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
-        [material == Material
-            ? FindingCatalog.Create("spread-gate-moved", ("material", material))
-            : FindingCatalog.Create("spread-gate-first-guess", ("material", material), ("measured", Material))]);
+    private GateTable First(string material, IEnumerable<(double Setting, double Flow)> points) =>
+        new(
+            Guard.NotBlank(material),
+            [.. points.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
+            [
+                material == Material
+                    ? FindingCatalog.Create("spread-gate-moved", ("material", material))
+                    : FindingCatalog.Create("spread-gate-first-guess", ("material", material), ("measured", Material)),
+            ]
+        );
 
-    private GateAnswer Answer(double setting, double poundsPerMinute, bool above) => new()
-    {
-        Material = Material,
-        Setting = setting,
-        Flow = MassFlow.FromPoundsPerMinute(poundsPerMinute),
-        AboveTable = above,
-        Findings = Finding.InOrder(above
-            ? [.. Findings, FindingCatalog.Create("spread-gate-one-step-above", ("material", Material), ("highest", Amounts.Print(Points[^1].Setting, 3)))]
-            : Findings),
-    };
+    private GateAnswer Answer(double setting, double poundsPerMinute, bool above) =>
+        new()
+        {
+            Material = Material,
+            Setting = setting,
+            Flow = MassFlow.FromPoundsPerMinute(poundsPerMinute),
+            AboveTable = above,
+            Findings = Finding.InOrder(
+                above
+                    ?
+                    [
+                        .. Findings,
+                        FindingCatalog.Create(
+                            "spread-gate-one-step-above",
+                            ("material", Material),
+                            ("highest", Amounts.Print(Points[^1].Setting, 3))
+                        ),
+                    ]
+                    : Findings
+            ),
+        };
 
     private GateAnswer Nothing(Finding why) => new() { Material = Material, Findings = Finding.InOrder([.. Findings, why]) };
 
-    private Finding BelowTable() => FindingCatalog.Create("spread-gate-below", ("material", Material), ("lowest", Amounts.Print(Points[0].Setting, 3)));
+    private Finding BelowTable() =>
+        FindingCatalog.Create("spread-gate-below", ("material", Material), ("lowest", Amounts.Print(Points[0].Setting, 3)));
 
     private static int FirstReversal(List<(double Setting, double Flow)> sorted)
     {

@@ -39,7 +39,10 @@ public sealed class GrainFlow
     {
         double centimeters = seedDiameter.Centimeters;
         double density = bulkDensity.GramsPerCubicCentimeter;
-        return new GrainFlow(Guard.Above(centimeters, 0, "cm", nameof(seedDiameter)), Guard.Above(density, 0, "g/cm3", nameof(bulkDensity)));
+        return new GrainFlow(
+            Guard.Above(centimeters, 0, "cm", nameof(seedDiameter)),
+            Guard.Above(density, 0, "g/cm3", nameof(bulkDensity))
+        );
     }
 
     /// <summary>Flow through a round hole.</summary>
@@ -65,9 +68,15 @@ public sealed class GrainFlow
     internal double PoundsPerMinuteThrough(double holeCentimeters)
     {
         double free = holeCentimeters - (EmptyRim * seedCentimeters);
-        return free <= 0 ? 0 : Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity) * Math.Pow(free, Power) / ExactUnits.GramsPerPound;
+        return free <= 0
+            ? 0
+            : Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity) * Math.Pow(free, Power) / ExactUnits.GramsPerPound;
     }
 
     internal double HoleCentimeters(double poundsPerMinute) =>
-        (EmptyRim * seedCentimeters) + Math.Pow(poundsPerMinute * ExactUnits.GramsPerPound / (Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity)), 1 / Power);
+        (EmptyRim * seedCentimeters)
+        + Math.Pow(
+            poundsPerMinute * ExactUnits.GramsPerPound / (Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity)),
+            1 / Power
+        );
 }

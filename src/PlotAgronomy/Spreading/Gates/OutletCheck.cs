@@ -40,12 +40,27 @@ public sealed class OutletCheck : IWorkedResult
         {
             Mean = Mass.FromPounds(mean),
             OffMeanPercent = off,
-            Findings = [.. off.Select((o, i) => (Off: o, Outlet: i + 1)).Where(o => SpreaderMath.Exceeds(Math.Abs(o.Off), limit))
-                .Select(o => FindingCatalog.Create("spread-outlet-off", ("outlet", Amounts.Print(o.Outlet, 0)), ("off", Amounts.Print(o.Off, 1)), ("limit", Amounts.Print(limit, 0))))],
+            Findings =
+            [
+                .. off.Select((o, i) => (Off: o, Outlet: i + 1))
+                    .Where(o => SpreaderMath.Exceeds(Math.Abs(o.Off), limit))
+                    .Select(o =>
+                        FindingCatalog.Create(
+                            "spread-outlet-off",
+                            ("outlet", Amounts.Print(o.Outlet, 0)),
+                            ("off", Amounts.Print(o.Off, 1)),
+                            ("limit", Amounts.Print(limit, 0))
+                        )
+                    ),
+            ],
         };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [.. OffMeanPercent.Select((o, i) => new WorkedLine($"Outlet {i + 1}", "catch / mean - 1", $"{Amounts.Print(o, 1)} %", "SPREAD-S5"))];
+        [
+            .. OffMeanPercent.Select(
+                (o, i) => new WorkedLine($"Outlet {i + 1}", "catch / mean - 1", $"{Amounts.Print(o, 1)} %", "SPREAD-S5")
+            ),
+        ];
 }

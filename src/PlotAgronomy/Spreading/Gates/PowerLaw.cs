@@ -15,7 +15,10 @@ internal static class PowerLaw
             return null;
         }
 
-        var (intercept, slope) = SimpleRegression.Fit([.. points.Select(p => Math.Log(p.X))], [.. points.Select(p => Math.Log(p.Y))]);
+        var (intercept, slope) = SimpleRegression.Fit(
+            [.. points.Select(p => Math.Log(p.X))],
+            [.. points.Select(p => Math.Log(p.Y))]
+        );
         return (Math.Exp(intercept), slope);
     }
 }

@@ -31,10 +31,22 @@ public sealed class PrintedDial : IWorkedResult
     public static PrintedDial Compare(ApplicationRate wanted, ApplicationRate claimed)
     {
         Guard.Above(wanted.PoundsPerAcre, 0, "lb/ac", nameof(wanted));
-        return new() { Wanted = wanted, Claimed = claimed, Findings = [FindingCatalog.Create("spread-no-weighed-run")] };
+        return new()
+        {
+            Wanted = wanted,
+            Claimed = claimed,
+            Findings = [FindingCatalog.Create("spread-no-weighed-run")],
+        };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [new("Claimed to wanted", "claimed rate / wanted rate", $"{Amounts.Print(Claimed.PoundsPerAcre, 1)} / {Amounts.Print(Wanted.PoundsPerAcre, 1)} = {Amounts.Print(ClaimedToWanted, 2)}", "SPREAD-S4")];
+        [
+            new(
+                "Claimed to wanted",
+                "claimed rate / wanted rate",
+                $"{Amounts.Print(Claimed.PoundsPerAcre, 1)} / {Amounts.Print(Wanted.PoundsPerAcre, 1)} = {Amounts.Print(ClaimedToWanted, 2)}",
+                "SPREAD-S4"
+            ),
+        ];
 }

@@ -46,27 +46,47 @@ public sealed class Carrier
     {
         Guard.NotBlank(id);
         return Table.Value.FirstOrDefault(c => string.Equals(c.Id, id, StringComparison.OrdinalIgnoreCase))
-            ?? throw new KeyNotFoundException($"No carrier has the id '{id}'; known: {string.Join(", ", Table.Value.Select(c => c.Id))}.");
+            ?? throw new KeyNotFoundException(
+                $"No carrier has the id '{id}'; known: {string.Join(", ", Table.Value.Select(c => c.Id))}."
+            );
     }
 
     private static ImmutableArray<Carrier> Load() =>
-        [.. CsvTable.Embedded("Spreading/Data/carriers.csv", "id", "name", "fit", "feed", "parts_low", "parts_high", "basis", "remark", "source_id", "locator", "status").Rows.Select(r => new Carrier
-        {
-            Id = r.Text("id"),
-            Name = r.Text("name"),
-            IsFit = Yes(r, "fit"),
-            IsFeed = Yes(r, "feed"),
-            PartsLow = r.NumberOrNull("parts_low"),
-            PartsHigh = r.NumberOrNull("parts_high"),
-            PartsByWeight = r.TextOrNull("basis") == "weight",
-            Remark = r.Text("remark"),
-            SourceId = r.SourceId(),
-        })];
+        [
+            .. CsvTable
+                .Embedded(
+                    "Spreading/Data/carriers.csv",
+                    "id",
+                    "name",
+                    "fit",
+                    "feed",
+                    "parts_low",
+                    "parts_high",
+                    "basis",
+                    "remark",
+                    "source_id",
+                    "locator",
+                    "status"
+                )
+                .Rows.Select(r => new Carrier
+                {
+                    Id = r.Text("id"),
+                    Name = r.Text("name"),
+                    IsFit = Yes(r, "fit"),
+                    IsFeed = Yes(r, "feed"),
+                    PartsLow = r.NumberOrNull("parts_low"),
+                    PartsHigh = r.NumberOrNull("parts_high"),
+                    PartsByWeight = r.TextOrNull("basis") == "weight",
+                    Remark = r.Text("remark"),
+                    SourceId = r.SourceId(),
+                }),
+        ];
 
-    private static bool Yes(CsvRow row, string column) => row.Text(column) switch
-    {
-        "yes" => true,
-        "no" => false,
-        _ => throw row.Problem(column, "expected yes or no"),
-    };
+    private static bool Yes(CsvRow row, string column) =>
+        row.Text(column) switch
+        {
+            "yes" => true,
+            "no" => false,
+            _ => throw row.Problem(column, "expected yes or no"),
+        };
 }

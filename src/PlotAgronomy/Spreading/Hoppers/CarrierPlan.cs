@@ -47,7 +47,15 @@ public sealed class CarrierPlan : IWorkedResult
     /// <param name="carrierBulk">Bulk density of the carrier; above 0, or null. Weigh a quart of each.</param>
     /// <returns>The plan.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static CarrierPlan ForSteadyFlow(ApplicationRate seedRate, MassFlow smallestFlow, Speed speed, Length swath, Carrier carrier, Density? seedBulk = null, Density? carrierBulk = null)
+    public static CarrierPlan ForSteadyFlow(
+        ApplicationRate seedRate,
+        MassFlow smallestFlow,
+        Speed speed,
+        Length swath,
+        Carrier carrier,
+        Density? seedBulk = null,
+        Density? carrierBulk = null
+    )
     {
         double seed = Guard.Above(seedRate.PoundsPerAcre, 0, "lb/ac", nameof(seedRate));
         double bulk = SpreaderRate.FromFlow(smallestFlow, speed, swath).Rate.PoundsPerAcre;
@@ -62,8 +70,20 @@ public sealed class CarrierPlan : IWorkedResult
     /// <param name="carrierBulk">Bulk density of the carrier; above 0, or null.</param>
     /// <returns>The plan.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static CarrierPlan ForParts(ApplicationRate seedRate, double partsByWeight, Carrier carrier, Density? seedBulk = null, Density? carrierBulk = null) =>
-        Plan(seedRate, Guard.Above(seedRate.PoundsPerAcre, 0, "lb/ac", nameof(seedRate)) * Guard.AtLeast(partsByWeight, 0, "parts"), carrier, seedBulk, carrierBulk);
+    public static CarrierPlan ForParts(
+        ApplicationRate seedRate,
+        double partsByWeight,
+        Carrier carrier,
+        Density? seedBulk = null,
+        Density? carrierBulk = null
+    ) =>
+        Plan(
+            seedRate,
+            Guard.Above(seedRate.PoundsPerAcre, 0, "lb/ac", nameof(seedRate)) * Guard.AtLeast(partsByWeight, 0, "parts"),
+            carrier,
+            seedBulk,
+            carrierBulk
+        );
 
     /// <summary>Parts by weight of parts by volume.</summary>
     /// <param name="partsByVolume">Parts of carrier to one of seed by volume; a pure number of at least 0.</param>
@@ -91,12 +111,26 @@ public sealed class CarrierPlan : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Blend rate", "seed rate + carrier rate", $"{Amounts.Print(SeedRate.PoundsPerAcre, 3)} + {Amounts.Print(CarrierRate.PoundsPerAcre, 3)} = {Amounts.Print(BlendRate.PoundsPerAcre, 3)} lb/ac"),
-        new("Parts by weight", "carrier rate / seed rate", $"{Amounts.Print(CarrierRate.PoundsPerAcre, 3)} / {Amounts.Print(SeedRate.PoundsPerAcre, 3)} = {Amounts.Print(PartsByWeight, 2)}"),
-    ];
+        [
+            new(
+                "Blend rate",
+                "seed rate + carrier rate",
+                $"{Amounts.Print(SeedRate.PoundsPerAcre, 3)} + {Amounts.Print(CarrierRate.PoundsPerAcre, 3)} = {Amounts.Print(BlendRate.PoundsPerAcre, 3)} lb/ac"
+            ),
+            new(
+                "Parts by weight",
+                "carrier rate / seed rate",
+                $"{Amounts.Print(CarrierRate.PoundsPerAcre, 3)} / {Amounts.Print(SeedRate.PoundsPerAcre, 3)} = {Amounts.Print(PartsByWeight, 2)}"
+            ),
+        ];
 
-    private static CarrierPlan Plan(ApplicationRate seedRate, double carrierPoundsPerAcre, Carrier carrier, Density? seedBulk, Density? carrierBulk)
+    private static CarrierPlan Plan(
+        ApplicationRate seedRate,
+        double carrierPoundsPerAcre,
+        Carrier carrier,
+        Density? seedBulk,
+        Density? carrierBulk
+    )
     {
         ArgumentNullException.ThrowIfNull(carrier);
         double? seedDensity = seedBulk is { } s ? Positive(s, nameof(seedBulk)) : null;
@@ -106,7 +140,10 @@ public sealed class CarrierPlan : IWorkedResult
             Carrier = carrier,
             SeedRate = seedRate,
             CarrierRate = ApplicationRate.FromPoundsPerAcre(carrierPoundsPerAcre),
-            PartsByVolume = seedDensity is { } ofSeed && carrierDensity is { } ofCarrier ? carrierPoundsPerAcre / seedRate.PoundsPerAcre * ofSeed / ofCarrier : null,
+            PartsByVolume =
+                seedDensity is { } ofSeed && carrierDensity is { } ofCarrier
+                    ? carrierPoundsPerAcre / seedRate.PoundsPerAcre * ofSeed / ofCarrier
+                    : null,
             Findings = Finding.InOrder(FindingsFor(carrierPoundsPerAcre, carrier)),
         };
     }

@@ -51,7 +51,8 @@ public sealed class HopperKind
             diameter,
             kind.BushelWeight is { } bushel ? Mean(bushel) : null,
             kind.Depth?.Deepest,
-            kind.IsChaffy);
+            kind.IsChaffy
+        );
         return new HopperKind(plain.Name, plain.MilligramsPerSeed)
         {
             Diameter = plain.Diameter,
@@ -72,7 +73,14 @@ public sealed class HopperKind
     /// <returns>The kind.</returns>
     /// <exception cref="ArgumentException">A blank name.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static HopperKind FromSeedCount(string name, double seedsPerPound, Length? diameter = null, Density? density = null, Length? sowingDepth = null, bool chaffy = false)
+    public static HopperKind FromSeedCount(
+        string name,
+        double seedsPerPound,
+        Length? diameter = null,
+        Density? density = null,
+        Length? sowingDepth = null,
+        bool chaffy = false
+    )
     {
         if (diameter is { } measured)
         {

@@ -46,6 +46,7 @@ public sealed class HopperShare
             kind,
             Guard.Above(pounds, 0, "lb", nameof(load)),
             Guard.Above(poundsPerMinute, 0, "lb/min", nameof(flowAlone)),
-            plantsPerSeed.Value);
+            plantsPerSeed.Value
+        );
     }
 }

@@ -53,14 +53,16 @@ public sealed class MixedHopper : IWorkedResult
         {
             double plantsPerPound = share.SeedsPerPound * share.PlantsPerSeed;
             double alone = share.Pounds / share.PoundsPerMinute;
-            kinds.Add(new KindOutlook
-            {
-                Kind = share.Kind,
-                WantedPlantsPerSquareFoot = share.Pounds * plantsPerPound / squareFeet,
-                IfMixed = Stretch(0, empties, minutes, share.Pounds / empties * plantsPerPound / squareFeetPerMinute),
-                IfSifted = Stretch(gone, gone + alone, minutes, share.PoundsPerMinute * plantsPerPound / squareFeetPerMinute),
-                AloneTimesWanted = minutes / alone,
-            });
+            kinds.Add(
+                new KindOutlook
+                {
+                    Kind = share.Kind,
+                    WantedPlantsPerSquareFoot = share.Pounds * plantsPerPound / squareFeet,
+                    IfMixed = Stretch(0, empties, minutes, share.Pounds / empties * plantsPerPound / squareFeetPerMinute),
+                    IfSifted = Stretch(gone, gone + alone, minutes, share.PoundsPerMinute * plantsPerPound / squareFeetPerMinute),
+                    AloneTimesWanted = minutes / alone,
+                }
+            );
             gone += alone;
         }
 
@@ -75,15 +77,16 @@ public sealed class MixedHopper : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Walk", "area / swath / speed", $"{Amounts.Print(Walk.TotalMinutes, 2)} min"),
-        new("Hopper empties", "sum of weight / flow alone", $"{Amounts.Print(Empties.TotalMinutes, 2)} min"),
-        .. Kinds.Select(k => new WorkedLine(
-            k.Kind.Name,
-            "plants per ft2: wanted; if mixed; if sifted",
-            $"{Amounts.Print(k.WantedPlantsPerSquareFoot, 1)}; {Describe(k.IfMixed)}; {Describe(k.IfSifted)}",
-            "PRACTICE")),
-    ];
+        [
+            new("Walk", "area / swath / speed", $"{Amounts.Print(Walk.TotalMinutes, 2)} min"),
+            new("Hopper empties", "sum of weight / flow alone", $"{Amounts.Print(Empties.TotalMinutes, 2)} min"),
+            .. Kinds.Select(k => new WorkedLine(
+                k.Kind.Name,
+                "plants per ft2: wanted; if mixed; if sifted",
+                $"{Amounts.Print(k.WantedPlantsPerSquareFoot, 1)}; {Describe(k.IfMixed)}; {Describe(k.IfSifted)}",
+                "PRACTICE"
+            )),
+        ];
 
     private static IEnumerable<HopperShare> SmallestFirst(IReadOnlyList<HopperShare> shares)
     {
@@ -91,8 +94,8 @@ public sealed class MixedHopper : IWorkedResult
         return shares.OrderBy(s => measured ? s.Kind.Diameter!.Value.Millimeters : s.Kind.MilligramsPerSeed);
     }
 
-    private static StandStretch Stretch(double from, double to, double minutes, double plantsPerSquareFoot) => new(
-        Fraction.FromValue(Math.Min(1, from / minutes)), Fraction.FromValue(Math.Min(1, to / minutes)), plantsPerSquareFoot);
+    private static StandStretch Stretch(double from, double to, double minutes, double plantsPerSquareFoot) =>
+        new(Fraction.FromValue(Math.Min(1, from / minutes)), Fraction.FromValue(Math.Min(1, to / minutes)), plantsPerSquareFoot);
 
     private static string Describe(StandStretch stretch) =>
         $"{Amounts.Print(stretch.PlantsPerSquareFoot, 1)} from {Amounts.Print(stretch.From, 0)} to {Amounts.Print(stretch.To, 0)} of the walk";
@@ -102,12 +105,23 @@ public sealed class MixedHopper : IWorkedResult
         yield return FindingCatalog.Create("spread-mixed-hopper");
         foreach (var kind in kinds.Where(k => SpreaderMath.Exceeds(k.AloneTimesWanted, SpreadLimits.Value("too-fast-alone"))))
         {
-            yield return FindingCatalog.Create("spread-too-fast-alone", ("kind", kind.Kind.Name), ("times", Amounts.Print(kind.AloneTimesWanted, 1)));
+            yield return FindingCatalog.Create(
+                "spread-too-fast-alone",
+                ("kind", kind.Kind.Name),
+                ("times", Amounts.Print(kind.AloneTimesWanted, 1))
+            );
         }
 
-        if (SizeGroups.ThrowRatio([.. shares.Select(s => s.Kind)]) is { } ratio && SpreaderMath.Exceeds(ratio, SpreadLimits.Value("pass-density-diameter-ratio")))
+        if (
+            SizeGroups.ThrowRatio([.. shares.Select(s => s.Kind)]) is { } ratio
+            && SpreaderMath.Exceeds(ratio, SpreadLimits.Value("pass-density-diameter-ratio"))
+        )
         {
-            yield return FindingCatalog.Create("spread-throw-unlike", ("kinds", string.Join(", ", shares.Select(s => s.Kind.Name))), ("ratio", Amounts.Print(ratio, 2)));
+            yield return FindingCatalog.Create(
+                "spread-throw-unlike",
+                ("kinds", string.Join(", ", shares.Select(s => s.Kind.Name))),
+                ("ratio", Amounts.Print(ratio, 2))
+            );
         }
     }
 }

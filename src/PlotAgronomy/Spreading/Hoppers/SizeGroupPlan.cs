@@ -19,13 +19,28 @@ public sealed class SizeGroupPlan : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. Groups.SelectMany(g => g.Kinds).SelectMany(k => k.Evidence?.SourceIds ?? []).Append("PRACTICE").Distinct().Order(StringComparer.Ordinal)];
+        [
+            .. Groups
+                .SelectMany(g => g.Kinds)
+                .SelectMany(k => k.Evidence?.SourceIds ?? [])
+                .Append("PRACTICE")
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [.. Groups.Select((g, i) => new WorkedLine(
-            $"Pass {i + 1}",
-            Rule == SizeRule.DiameterTwoToOne ? "largest diameter / smallest diameter" : "largest density x diameter / smallest",
-            $"{string.Join(", ", g.Kinds.Select(k => k.Name))}: {Amounts.Print(g.LargestToSmallest, 2)}",
-            "PRACTICE"))];
+        [
+            .. Groups.Select(
+                (g, i) =>
+                    new WorkedLine(
+                        $"Pass {i + 1}",
+                        Rule == SizeRule.DiameterTwoToOne
+                            ? "largest diameter / smallest diameter"
+                            : "largest density x diameter / smallest",
+                        $"{string.Join(", ", g.Kinds.Select(k => k.Name))}: {Amounts.Print(g.LargestToSmallest, 2)}",
+                        "PRACTICE"
+                    )
+            ),
+        ];
 }

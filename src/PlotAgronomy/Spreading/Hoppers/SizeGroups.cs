@@ -24,17 +24,26 @@ public static class SizeGroups
         Guard.Defined(rule);
         bool measured = kinds.All(k => k.Diameter is not null);
         var size = Measure(kinds, rule, measured);
-        double limit = rule == SizeRule.DiameterTwoToOne ? SeedPasses.MostDiameterRatio : SpreadLimits.Value("pass-density-diameter-ratio");
-        var groups = SeedPasses.Group(kinds, k => new PassSeed(size(k), k.Chaffy, k.SowingDepth?.Inches), limit)
-            .OrderByDescending(kindsOfPass => size(kindsOfPass[0])).ToList();
+        double limit =
+            rule == SizeRule.DiameterTwoToOne ? SeedPasses.MostDiameterRatio : SpreadLimits.Value("pass-density-diameter-ratio");
+        var groups = SeedPasses
+            .Group(kinds, k => new PassSeed(size(k), k.Chaffy, k.SowingDepth?.Inches), limit)
+            .OrderByDescending(kindsOfPass => size(kindsOfPass[0]))
+            .ToList();
         bool anyDepth = kinds.Any(k => k.SowingDepth is not null);
-        var ordered = groups.Select((g, i) => new SizeGroup
-        {
-            Kinds = g,
-            LargestToSmallest = size(g[0]) / size(g[^1]),
-            Chaffy = g[0].Chaffy,
-            SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1,
-        }).OrderByDescending(g => g.SownBeforeCovering).ToImmutableArray();
+        var ordered = groups
+            .Select(
+                (g, i) =>
+                    new SizeGroup
+                    {
+                        Kinds = g,
+                        LargestToSmallest = size(g[0]) / size(g[^1]),
+                        Chaffy = g[0].Chaffy,
+                        SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1,
+                    }
+            )
+            .OrderByDescending(g => g.SownBeforeCovering)
+            .ToImmutableArray();
 
         return new SizeGroupPlan
         {
@@ -60,7 +69,8 @@ public static class SizeGroups
 
     private static Func<HopperKind, double> Measure(IReadOnlyList<HopperKind> kinds, SizeRule rule, bool measured)
     {
-        double Diameter(HopperKind kind) => measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
+        double Diameter(HopperKind kind) =>
+            measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
         if (rule == SizeRule.DiameterTwoToOne)
         {
             return Diameter;
@@ -69,11 +79,15 @@ public static class SizeGroups
         var without = kinds.FirstOrDefault(k => k.Density is null);
         return without is null
             ? kind => Diameter(kind) * kind.Density!.Value.KilogramsPerCubicMeter
-            : throw new ArgumentException($"The density rule needs the density of every kind; '{without.Name}' has none.", nameof(kinds));
+            : throw new ArgumentException(
+                $"The density rule needs the density of every kind; '{without.Name}' has none.",
+                nameof(kinds)
+            );
     }
 
     private static bool IsDeep(ImmutableArray<HopperKind> kinds) =>
-        kinds.All(k => k.SowingDepth is not { } depth || SeedPasses.IsCovered(depth.Inches)) && kinds.Any(k => k.SowingDepth is not null);
+        kinds.All(k => k.SowingDepth is not { } depth || SeedPasses.IsCovered(depth.Inches))
+        && kinds.Any(k => k.SowingDepth is not null);
 
     private static IEnumerable<SeedingStep> OrderOfWork(ImmutableArray<SizeGroup> groups)
     {
@@ -113,18 +127,31 @@ public static class SizeGroups
         {
             if (group.Chaffy)
             {
-                yield return FindingCatalog.Create("spread-chaffy-apart", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))));
+                yield return FindingCatalog.Create(
+                    "spread-chaffy-apart",
+                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name)))
+                );
             }
 
             var depths = group.Kinds.Select(k => k.SowingDepth).OfType<UnitsNet.Length>().Select(d => d.Inches).ToList();
             if (depths.Count > 1 && !SeedPasses.IsCovered(depths.Min()) && SeedPasses.IsCovered(depths.Max()))
             {
-                yield return FindingCatalog.Create("spread-pass-mixed-depth", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))));
+                yield return FindingCatalog.Create(
+                    "spread-pass-mixed-depth",
+                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name)))
+                );
             }
 
-            if (ThrowRatio(group.Kinds) is { } ratio && SpreaderMath.Exceeds(ratio, SpreadLimits.Value("pass-density-diameter-ratio")))
+            if (
+                ThrowRatio(group.Kinds) is { } ratio
+                && SpreaderMath.Exceeds(ratio, SpreadLimits.Value("pass-density-diameter-ratio"))
+            )
             {
-                yield return FindingCatalog.Create("spread-throw-unlike", ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))), ("ratio", Amounts.Print(ratio, 2)));
+                yield return FindingCatalog.Create(
+                    "spread-throw-unlike",
+                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))),
+                    ("ratio", Amounts.Print(ratio, 2))
+                );
             }
         }
     }

@@ -31,7 +31,12 @@ public sealed class MeasuredBucket
     {
         double cubicFeet = volume.CubicFeet;
         double poundsPerCubicFoot = bulkDensity.PoundsPerCubicFoot;
-        return new MeasuredBucket(Mass.FromPounds(Guard.Above(cubicFeet, 0, "ft3", nameof(volume)) * Guard.Above(poundsPerCubicFoot, 0, "lb/ft3", nameof(bulkDensity))));
+        return new MeasuredBucket(
+            Mass.FromPounds(
+                Guard.Above(cubicFeet, 0, "ft3", nameof(volume))
+                    * Guard.Above(poundsPerCubicFoot, 0, "lb/ft3", nameof(bulkDensity))
+            )
+        );
     }
 
     /// <summary>Level buckets that hold a mass.</summary>

@@ -9,7 +9,12 @@ internal sealed class PassLayout
     /// <summary>A number of passes this close to a whole one is that number.</summary>
     private const double Dust = 1e-9;
 
-    private PassLayout(double alongDegrees, double spacingFeet, ImmutableArray<(int Strip, PlanePoint Start, PlanePoint End)> passes, double lengthFeet)
+    private PassLayout(
+        double alongDegrees,
+        double spacingFeet,
+        ImmutableArray<(int Strip, PlanePoint Start, PlanePoint End)> passes,
+        double lengthFeet
+    )
     {
         AlongDegrees = alongDegrees;
         SpacingFeet = spacingFeet;
@@ -26,13 +31,23 @@ internal sealed class PassLayout
 
     internal double LengthFeet { get; }
 
-    internal static int StripCount(double widthFeet, double swathFeet) => Math.Max(1, (int)Math.Ceiling(widthFeet / swathFeet - Dust));
+    internal static int StripCount(double widthFeet, double swathFeet) =>
+        Math.Max(1, (int)Math.Ceiling(widthFeet / swathFeet - Dust));
 
-    internal static PassLayout Along(double alongDegrees, ImmutableArray<ImmutableArray<PlanePoint>> rings, double swathFeet, FirstPassPlacement first) =>
-        Over(new StripSpans(rings, alongDegrees), alongDegrees, swathFeet, first);
+    internal static PassLayout Along(
+        double alongDegrees,
+        ImmutableArray<ImmutableArray<PlanePoint>> rings,
+        double swathFeet,
+        FirstPassPlacement first
+    ) => Over(new StripSpans(rings, alongDegrees), alongDegrees, swathFeet, first);
 
     /// <summary>The layout with the fewest passes; of equal ones the shortest; then the first found.</summary>
-    internal static PassLayout FewestTurns(ImmutableArray<PlanePoint> outline, ImmutableArray<ImmutableArray<PlanePoint>> rings, double swathFeet, FirstPassPlacement first)
+    internal static PassLayout FewestTurns(
+        ImmutableArray<PlanePoint> outline,
+        ImmutableArray<ImmutableArray<PlanePoint>> rings,
+        double swathFeet,
+        FirstPassPlacement first
+    )
     {
         PassLayout? best = null;
         foreach (double degrees in Directions(outline, swathFeet))
@@ -45,8 +60,11 @@ internal sealed class PassLayout
             }
 
             var layout = Over(spans, degrees, swathFeet, first);
-            if (best is null || layout.Passes.Length < best.Passes.Length
-                || (layout.Passes.Length == best.Passes.Length && layout.LengthFeet < best.LengthFeet * (1 - Dust)))
+            if (
+                best is null
+                || layout.Passes.Length < best.Passes.Length
+                || (layout.Passes.Length == best.Passes.Length && layout.LengthFeet < best.LengthFeet * (1 - Dust))
+            )
             {
                 best = layout;
             }
@@ -68,7 +86,8 @@ internal sealed class PassLayout
         {
             double middle = spans.LowFeet + (onEdge ? strip : strip + 0.5) * spacing;
             // The outer strips reach past the plot by arithmetic dust only.
-            double from = strip == 0 ? spans.LowFeet : middle - spacing / 2, to = strip == strips - 1 ? spans.HighFeet : middle + spacing / 2;
+            double from = strip == 0 ? spans.LowFeet : middle - spacing / 2,
+                to = strip == strips - 1 ? spans.HighFeet : middle + spacing / 2;
             var stretches = spans.Between(from, to, swathFeet);
             bool back = strip % 2 == 1;
             foreach (var (start, end) in back ? Enumerable.Reverse(stretches) : stretches)
@@ -83,13 +102,20 @@ internal sealed class PassLayout
 
     /// <summary>Along every side at least a swath long, the longest first, and every whole degree.</summary>
     private static IEnumerable<double> Directions(ImmutableArray<PlanePoint> outline, double swathFeet) =>
-        Enumerable.Range(0, outline.Length)
+        Enumerable
+            .Range(0, outline.Length)
             .Select(i => (From: outline[i], To: outline[(i + 1) % outline.Length]))
             .Select(s => (East: s.To.EastFeet - s.From.EastFeet, North: s.To.NorthFeet - s.From.NorthFeet))
-            .Select(s => (Feet: Math.Sqrt(s.East * s.East + s.North * s.North), Degrees: Math.Atan2(s.North, s.East) * 180 / Math.PI))
+            .Select(s =>
+                (Feet: Math.Sqrt(s.East * s.East + s.North * s.North), Degrees: Math.Atan2(s.North, s.East) * 180 / Math.PI)
+            )
             .Where(s => s.Feet >= swathFeet)
             .OrderByDescending(s => s.Feet)
-            .Select(s => s.Degrees < 0 ? s.Degrees + 180 : s.Degrees >= 180 ? s.Degrees - 180 : s.Degrees)
+            .Select(s =>
+                s.Degrees < 0 ? s.Degrees + 180
+                : s.Degrees >= 180 ? s.Degrees - 180
+                : s.Degrees
+            )
             .Concat(Enumerable.Range(0, 180).Select(d => (double)d))
             .Distinct();
 }

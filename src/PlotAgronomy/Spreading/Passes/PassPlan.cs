@@ -52,7 +52,8 @@ public sealed class PassPlan : IWorkedResult
     public Area CoveredAfter(int pass)
     {
         Guard.Between(pass, 0, Passes.Length, "(the number of a pass)");
-        double allPounds = Seed.Pounds, stillToSow = Passes.Skip(pass).Sum(p => p.Seed.Pounds);
+        double allPounds = Seed.Pounds,
+            stillToSow = Passes.Skip(pass).Sum(p => p.Seed.Pounds);
         return Area.FromAcres((allPounds - stillToSow) / Options.PoundsPerAcre);
     }
 
@@ -100,7 +101,9 @@ public sealed class PassPlan : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
     {
-        double swath = Options.SwathFeet, spacing = Spacing.Feet, acres = Outline.Area.Acres;
+        double swath = Options.SwathFeet,
+            spacing = Spacing.Feet,
+            acres = Outline.Area.Acres;
         int strips = Passes.IsEmpty ? 0 : Passes.Max(p => p.Strip);
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         if (!Lap.IsEmpty)
@@ -112,15 +115,51 @@ public sealed class PassPlan : IWorkedResult
         {
             bool onEdge = Options.FirstPass == FirstPassPlacement.OnEdge && Lap.IsEmpty;
             double width = spacing * (onEdge ? strips - 1 : strips);
-            lines.Add(new("Strips", onEdge ? "width / swath, rounded up, and one more" : "width / swath, rounded up", $"{Amounts.Print(width, 1)} / {Amounts.Print(swath, 2)} = {strips}"));
-            lines.Add(new("Spacing", onEdge ? "width / (strips - 1)" : "width / strips", $"{Amounts.Print(width, 1)} / {(onEdge ? strips - 1 : strips)} = {Amounts.Print(spacing, 2)} ft"));
-            lines.Add(new("Rate if the gate stays set for the swath", "rate x swath / spacing", $"{Options.Rate} x {Amounts.Print(swath, 2)} / {Amounts.Print(spacing, 2)} = {Amounts.Print(RateIfGateStays.Actual, decimals: 2)}"));
+            lines.Add(
+                new(
+                    "Strips",
+                    onEdge ? "width / swath, rounded up, and one more" : "width / swath, rounded up",
+                    $"{Amounts.Print(width, 1)} / {Amounts.Print(swath, 2)} = {strips}"
+                )
+            );
+            lines.Add(
+                new(
+                    "Spacing",
+                    onEdge ? "width / (strips - 1)" : "width / strips",
+                    $"{Amounts.Print(width, 1)} / {(onEdge ? strips - 1 : strips)} = {Amounts.Print(spacing, 2)} ft"
+                )
+            );
+            lines.Add(
+                new(
+                    "Rate if the gate stays set for the swath",
+                    "rate x swath / spacing",
+                    $"{Options.Rate} x {Amounts.Print(swath, 2)} / {Amounts.Print(spacing, 2)} = {Amounts.Print(RateIfGateStays.Actual, decimals: 2)}"
+                )
+            );
         }
 
-        lines.Add(new("Path", "lap + all passes", $"{Amounts.Print(LapLength, decimals: 0)} + {Amounts.Print(Passes.Sum(p => p.LengthFeet), 0)} ft = {Amounts.Print(Path, decimals: 0)}"));
-        lines.Add(new("Time", "path / speed + turns + refills",
-            $"{Amounts.Print(Path, decimals: 0)} / {Amounts.Print(Options.Speed, decimals: 2)} + {Turns} x {Amounts.Print(Options.TurnTime, "s", 0)} + {Refills} x {Amounts.Print(Options.RefillTime, "s", 0)} = {Amounts.Print(TotalTime, decimals: 1)}", "DEF-UNITS"));
-        lines.Add(new("Seed to take", "rate x plot x (1 + part outside)", $"{Options.Rate} x {Amounts.Print(acres, 4)} ac x (1 + {Amounts.Print(OutsideShare, 3)}) = {Amounts.Print(Seed, decimals: 3)}"));
+        lines.Add(
+            new(
+                "Path",
+                "lap + all passes",
+                $"{Amounts.Print(LapLength, decimals: 0)} + {Amounts.Print(Passes.Sum(p => p.LengthFeet), 0)} ft = {Amounts.Print(Path, decimals: 0)}"
+            )
+        );
+        lines.Add(
+            new(
+                "Time",
+                "path / speed + turns + refills",
+                $"{Amounts.Print(Path, decimals: 0)} / {Amounts.Print(Options.Speed, decimals: 2)} + {Turns} x {Amounts.Print(Options.TurnTime, "s", 0)} + {Refills} x {Amounts.Print(Options.RefillTime, "s", 0)} = {Amounts.Print(TotalTime, decimals: 1)}",
+                "DEF-UNITS"
+            )
+        );
+        lines.Add(
+            new(
+                "Seed to take",
+                "rate x plot x (1 + part outside)",
+                $"{Options.Rate} x {Amounts.Print(acres, 4)} ac x (1 + {Amounts.Print(OutsideShare, 3)}) = {Amounts.Print(Seed, decimals: 3)}"
+            )
+        );
         return lines.ToImmutable();
     }
 }

@@ -13,18 +13,28 @@ internal static class PassPlanner
 
     internal static PassPlan Lay(PlotOutline outline, PassOptions options)
     {
-        double swathFeet = options.SwathFeet, poundsPerSquareFoot = options.PoundsPerAcre / ExactUnits.SquareFeetPerAcre;
+        double swathFeet = options.SwathFeet,
+            poundsPerSquareFoot = options.PoundsPerAcre / ExactUnits.SquareFeetPerAcre;
         _ = options.MilesPerHour + options.TurnMinutes + options.RefillMinutes;
         Limit(outline.Perimeter.Feet / 2 / swathFeet, "Swath", "strips", options);
-        Limit(options.PoundsPerAcre * outline.Area.Acres / (options.HopperPounds ?? double.PositiveInfinity), "HopperHolds", "fillings", options);
+        Limit(
+            options.PoundsPerAcre * outline.Area.Acres / (options.HopperPounds ?? double.PositiveInfinity),
+            "HopperHolds",
+            "fillings",
+            options
+        );
         var lap = options.HeadlandLap ? outline.Inset(Length.FromFeet(swathFeet / 2)).Parts : [];
         ImmutableArray<ImmutableArray<PlanePoint>> rings = lap.IsEmpty
             ? [outline.Corners]
             : [.. outline.Inset(Length.FromFeet(swathFeet)).Parts.Select(p => p.Corners)];
         double lapSquareFeet = lap.IsEmpty ? 0 : outline.Area.SquareFeet - rings.Sum(r => LandMath.SignedSquareFeet(r.AsSpan()));
-        var layout = rings.IsEmpty ? null : Layout(outline, rings, options, lap.IsEmpty ? options.FirstPass : FirstPassPlacement.HalfSpacingInside);
+        var layout = rings.IsEmpty
+            ? null
+            : Layout(outline, rings, options, lap.IsEmpty ? options.FirstPass : FirstPassPlacement.HalfSpacingInside);
         double spacingFeet = layout?.SpacingFeet ?? swathFeet;
-        ImmutableArray<SpreaderPass> passes = layout is null ? [] : [.. layout.Passes.Select((p, i) => Pass(i + 1, p, spacingFeet * poundsPerSquareFoot))];
+        ImmutableArray<SpreaderPass> passes = layout is null
+            ? []
+            : [.. layout.Passes.Select((p, i) => Pass(i + 1, p, spacingFeet * poundsPerSquareFoot))];
 
         double coveredSquareFeet = lapSquareFeet + (layout?.LengthFeet ?? 0) * spacingFeet;
         double outsideShare = Math.Max(0, coveredSquareFeet / outline.Area.SquareFeet - 1);
@@ -40,7 +50,11 @@ internal static class PassPlanner
             Lap = lap,
             Loads = loads,
             OutsideShare = outsideShare,
-            Findings = Finding.InOrder([.. outline.Findings, .. LapRemarks(outline, lap, options, spacingFeet), .. Remarks(options, lap.IsEmpty, spacingFeet, pathMiles, outsideShare)]),
+            Findings = Finding.InOrder([
+                .. outline.Findings,
+                .. LapRemarks(outline, lap, options, spacingFeet),
+                .. Remarks(options, lap.IsEmpty, spacingFeet, pathMiles, outsideShare),
+            ]),
         };
     }
 
@@ -48,14 +62,22 @@ internal static class PassPlanner
     {
         if (count > Most)
         {
-            throw new ArgumentException(FormattableString.Invariant($"{property}: more than {Most} {what} on this plot; is its unit right?"), nameof(options));
+            throw new ArgumentException(
+                FormattableString.Invariant($"{property}: more than {Most} {what} on this plot; is its unit right?"),
+                nameof(options)
+            );
         }
     }
 
     /// <summary>Direction counter-clockwise from east as a bearing clockwise from north.</summary>
     private static Bearing Compass(double degreesFromEast) => Bearing.FromDegrees((450 - degreesFromEast) % 360);
 
-    private static PassLayout Layout(PlotOutline outline, ImmutableArray<ImmutableArray<PlanePoint>> rings, PassOptions options, FirstPassPlacement first) =>
+    private static PassLayout Layout(
+        PlotOutline outline,
+        ImmutableArray<ImmutableArray<PlanePoint>> rings,
+        PassOptions options,
+        FirstPassPlacement first
+    ) =>
         options.Along is { } along
             ? PassLayout.Along((450 - along.Degrees) % 360, rings, options.SwathFeet, first)
             : PassLayout.FewestTurns(outline.Corners, rings, options.SwathFeet, first);
@@ -63,7 +85,14 @@ internal static class PassPlanner
     private static SpreaderPass Pass(int number, (int Strip, PlanePoint Start, PlanePoint End) pass, double poundsPerFoot)
     {
         double feet = LandMath.DistanceFeet(pass.Start, pass.End);
-        return new SpreaderPass { Number = number, Strip = pass.Strip, Start = pass.Start, End = pass.End, Seed = Mass.FromPounds(feet * poundsPerFoot) };
+        return new SpreaderPass
+        {
+            Number = number,
+            Strip = pass.Strip,
+            Start = pass.Start,
+            End = pass.End,
+            Seed = Mass.FromPounds(feet * poundsPerFoot),
+        };
     }
 
     /// <summary>Equal fillings, as few as the hopper allows.</summary>
@@ -80,7 +109,15 @@ internal static class PassPlanner
             double pounds = i < count ? totalPounds / count : totalPounds - before;
             before += pounds;
             var mass = Mass.FromPounds(pounds);
-            loads.Add(new HopperLoad { Number = i, Mass = mass, Buckets = options.Bucket?.Count(mass), RunsOutInPass = i == count ? passes.Length : PassAt(used, before) });
+            loads.Add(
+                new HopperLoad
+                {
+                    Number = i,
+                    Mass = mass,
+                    Buckets = options.Bucket?.Count(mass),
+                    RunsOutInPass = i == count ? passes.Length : PassAt(used, before),
+                }
+            );
         }
 
         return loads.ToImmutable();
@@ -102,7 +139,12 @@ internal static class PassPlanner
         return used.Length - 1;
     }
 
-    private static IEnumerable<Finding> LapRemarks(PlotOutline outline, ImmutableArray<PlotOutline> lap, PassOptions options, double spacingFeet)
+    private static IEnumerable<Finding> LapRemarks(
+        PlotOutline outline,
+        ImmutableArray<PlotOutline> lap,
+        PassOptions options,
+        double spacingFeet
+    )
     {
         double swathFeet = options.SwathFeet;
         if (options.HeadlandLap && lap.IsEmpty)
@@ -112,13 +154,21 @@ internal static class PassPlanner
 
         if (!lap.IsEmpty && SpreaderMath.Exceeds(swathFeet, spacingFeet))
         {
-            yield return FindingCatalog.Create("spread-lap-keeps-swath", ("spacing", Amounts.Print(spacingFeet, 2)), ("swath", Amounts.Print(swathFeet, 2)));
+            yield return FindingCatalog.Create(
+                "spread-lap-keeps-swath",
+                ("spacing", Amounts.Print(spacingFeet, 2)),
+                ("swath", Amounts.Print(swathFeet, 2))
+            );
         }
 
         double missedFeet = lap.IsEmpty ? 0 : EdgeBeyond(outline, lap, swathFeet);
         if (missedFeet > swathFeet / 2)
         {
-            yield return FindingCatalog.Create("spread-lap-misses", ("edge", Amounts.Print(missedFeet, 0)), ("swath", Amounts.Print(swathFeet, 1)));
+            yield return FindingCatalog.Create(
+                "spread-lap-misses",
+                ("edge", Amounts.Print(missedFeet, 0)),
+                ("swath", Amounts.Print(swathFeet, 1))
+            );
         }
     }
 
@@ -133,7 +183,10 @@ internal static class PassPlanner
             for (int i = 0; i < pieces; i++)
             {
                 double part = (i + 0.5) / pieces;
-                var place = new PlanePoint(from.EastFeet + part * (to.EastFeet - from.EastFeet), from.NorthFeet + part * (to.NorthFeet - from.NorthFeet));
+                var place = new PlanePoint(
+                    from.EastFeet + part * (to.EastFeet - from.EastFeet),
+                    from.NorthFeet + part * (to.NorthFeet - from.NorthFeet)
+                );
                 if (!laps.Any(lap => Sides(lap).Any(s => LandMath.DistanceFeet(place, s.From, s.To) <= swathFeet)))
                 {
                     beyond += feet / pieces;
@@ -147,25 +200,44 @@ internal static class PassPlanner
     private static IEnumerable<(PlanePoint From, PlanePoint To)> Sides(PlotOutline ring) =>
         ring.Corners.Select((corner, i) => (corner, ring.Corners[(i + 1) % ring.Corners.Length]));
 
-    private static IEnumerable<Finding> Remarks(PassOptions options, bool withoutLap, double spacingFeet, double pathMiles, double outsideShare)
+    private static IEnumerable<Finding> Remarks(
+        PassOptions options,
+        bool withoutLap,
+        double spacingFeet,
+        double pathMiles,
+        double outsideShare
+    )
     {
         double swathFeet = options.SwathFeet;
         if (SpreaderMath.Exceeds(swathFeet, spacingFeet))
         {
-            yield return FindingCatalog.Create("spread-spacing-evened", ("spacing", Amounts.Print(spacingFeet, 2)), ("swath", Amounts.Print(swathFeet, 2)),
-                ("change", Amounts.Print((swathFeet / spacingFeet - 1) * 100, 1)));
+            yield return FindingCatalog.Create(
+                "spread-spacing-evened",
+                ("spacing", Amounts.Print(spacingFeet, 2)),
+                ("swath", Amounts.Print(swathFeet, 2)),
+                ("change", Amounts.Print((swathFeet / spacingFeet - 1) * 100, 1))
+            );
         }
 
         double limit = SpreadLimits.Value("outside-share");
         if (SpreaderMath.Exceeds(100 * outsideShare, limit))
         {
-            yield return FindingCatalog.Create("spread-outside", ("percent", Amounts.Print(100 * outsideShare, 1)), ("limit", Amounts.Print(limit, 0)));
+            yield return FindingCatalog.Create(
+                "spread-outside",
+                ("percent", Amounts.Print(100 * outsideShare, 1)),
+                ("limit", Amounts.Print(limit, 0))
+            );
         }
 
         double walk = SpreadLimits.Value("walk-on-foot");
         if (SpreaderMath.Exceeds(pathMiles, walk))
         {
-            yield return FindingCatalog.Create("spread-long-walk", ("miles", Amounts.Print(pathMiles, 1)), ("limit", Amounts.Print(walk, 0)), ("swath", Amounts.Print(swathFeet, 1)));
+            yield return FindingCatalog.Create(
+                "spread-long-walk",
+                ("miles", Amounts.Print(pathMiles, 1)),
+                ("limit", Amounts.Print(walk, 0)),
+                ("swath", Amounts.Print(swathFeet, 1))
+            );
         }
 
         if (options.FirstPass == FirstPassPlacement.OnEdge && withoutLap)

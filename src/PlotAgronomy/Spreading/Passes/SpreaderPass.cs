@@ -24,5 +24,6 @@ public sealed class SpreaderPass
     /// <summary>Gets the mass that leaves the hopper on it.</summary>
     public required Mass Seed { get; init; }
 
-    internal double LengthFeet => Math.Sqrt(Math.Pow(End.EastFeet - Start.EastFeet, 2) + Math.Pow(End.NorthFeet - Start.NorthFeet, 2));
+    internal double LengthFeet =>
+        Math.Sqrt(Math.Pow(End.EastFeet - Start.EastFeet, 2) + Math.Pow(End.NorthFeet - Start.NorthFeet, 2));
 }

@@ -9,7 +9,8 @@ internal sealed class StripSpans
     private readonly record struct Side(double LowAcross, double LowAlong, double HighAcross, double HighAlong)
     {
         internal double AlongAt(double across) =>
-            across <= LowAcross ? LowAlong : across >= HighAcross ? HighAlong
+            across <= LowAcross ? LowAlong
+            : across >= HighAcross ? HighAlong
             : LowAlong + (across - LowAcross) / (HighAcross - LowAcross) * (HighAlong - LowAlong);
     }
 
@@ -28,7 +29,11 @@ internal sealed class StripSpans
             {
                 var (along, across) = Turned(ring[i]);
                 var (nextAlong, nextAcross) = Turned(ring[(i + 1) % ring.Length]);
-                sides.Add(across <= nextAcross ? new Side(across, along, nextAcross, nextAlong) : new Side(nextAcross, nextAlong, across, along));
+                sides.Add(
+                    across <= nextAcross
+                        ? new Side(across, along, nextAcross, nextAlong)
+                        : new Side(nextAcross, nextAlong, across, along)
+                );
             }
         }
 
@@ -49,16 +54,33 @@ internal sealed class StripSpans
     internal List<(double From, double To)> Between(double fromFeet, double toFeet, double shortestGapFeet)
     {
         var touching = sides.Where(s => s.LowAcross < toFeet && s.HighAcross > fromFeet).ToList();
-        double[] lines = [.. touching.SelectMany(s => new[] { s.LowAcross, s.HighAcross }).Where(a => a > fromFeet && a < toFeet).Append(fromFeet).Append(toFeet).Distinct().Order()];
+        double[] lines =
+        [
+            .. touching
+                .SelectMany(s => new[] { s.LowAcross, s.HighAcross })
+                .Where(a => a > fromFeet && a < toFeet)
+                .Append(fromFeet)
+                .Append(toFeet)
+                .Distinct()
+                .Order(),
+        ];
         var stretches = new List<(double From, double To)>();
         for (int i = 0; i + 1 < lines.Length; i++)
         {
             var (low, high) = (lines[i], lines[i + 1]);
             double middle = (low + high) / 2;
-            var crossing = touching.Where(s => s.LowAcross < middle && s.HighAcross > middle).OrderBy(s => s.AlongAt(middle)).ToList();
+            var crossing = touching
+                .Where(s => s.LowAcross < middle && s.HighAcross > middle)
+                .OrderBy(s => s.AlongAt(middle))
+                .ToList();
             for (int k = 0; k + 1 < crossing.Count; k += 2)
             {
-                stretches.Add((Math.Min(crossing[k].AlongAt(low), crossing[k].AlongAt(high)), Math.Max(crossing[k + 1].AlongAt(low), crossing[k + 1].AlongAt(high))));
+                stretches.Add(
+                    (
+                        Math.Min(crossing[k].AlongAt(low), crossing[k].AlongAt(high)),
+                        Math.Max(crossing[k + 1].AlongAt(low), crossing[k + 1].AlongAt(high))
+                    )
+                );
             }
         }
 
@@ -79,10 +101,15 @@ internal sealed class StripSpans
     }
 
     /// <summary>The place on the plot's plane of a place along and across the passes.</summary>
-    internal PlanePoint Place(double alongFeet, double acrossFeet) => PlanePoint.FromFeet(
-        alongFeet * eastPerAlong - acrossFeet * northPerAlong,
-        alongFeet * northPerAlong + acrossFeet * eastPerAlong);
+    internal PlanePoint Place(double alongFeet, double acrossFeet) =>
+        PlanePoint.FromFeet(
+            alongFeet * eastPerAlong - acrossFeet * northPerAlong,
+            alongFeet * northPerAlong + acrossFeet * eastPerAlong
+        );
 
     private (double Along, double Across) Turned(PlanePoint place) =>
-        (place.EastFeet * eastPerAlong + place.NorthFeet * northPerAlong, place.NorthFeet * eastPerAlong - place.EastFeet * northPerAlong);
+        (
+            place.EastFeet * eastPerAlong + place.NorthFeet * northPerAlong,
+            place.NorthFeet * eastPerAlong - place.EastFeet * northPerAlong
+        );
 }

@@ -65,11 +65,11 @@ public sealed class FirstPassEffect : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Rate at the edge", "thrown there by all passes / full rate", $"{Amounts.Print(100 * EdgeRate, 0)} %"),
-        new("Rate of the rim", "mean to half a swath inside / full rate", $"{Amounts.Print(100 * RimRate, 0)} %"),
-        new("Falls outside", "thrown beyond the edge / one pass", $"{Amounts.Print(100 * LostPart, 1)} % of a pass"),
-    ];
+        [
+            new("Rate at the edge", "thrown there by all passes / full rate", $"{Amounts.Print(100 * EdgeRate, 0)} %"),
+            new("Rate of the rim", "mean to half a swath inside / full rate", $"{Amounts.Print(100 * RimRate, 0)} %"),
+            new("Falls outside", "thrown beyond the edge / one pass", $"{Amounts.Print(100 * LostPart, 1)} % of a pass"),
+        ];
 
     /// <summary>Thrown beyond the edge by the first pass and those after it that reach so far.</summary>
     private static double Lost(SpreadPattern pattern, double firstFeet, double swathFeet)
@@ -85,7 +85,8 @@ public sealed class FirstPassEffect : IWorkedResult
 
     private static double Integral(Func<double, double> f, double from, double to)
     {
-        double step = (to - from) / Steps, sum = (f(from) + f(to)) / 2;
+        double step = (to - from) / Steps,
+            sum = (f(from) + f(to)) / 2;
         for (int i = 1; i < Steps; i++)
         {
             sum += f(from + i * step);

@@ -41,13 +41,28 @@ public sealed class HalfRateComparison : IWorkedResult
         double feet = swath.Feet;
         var full = OverlappedPattern.Of(pattern, swath, driving);
         var half = OverlappedPattern.Of(pattern, Length.FromFeet(feet / 2), driving);
-        return new() { FullRate = full, HalfSwath = half, Findings = Finding.InOrder([.. full.Findings, .. half.Findings]) };
+        return new()
+        {
+            FullRate = full,
+            HalfSwath = half,
+            Findings = Finding.InOrder([.. full.Findings, .. half.Findings]),
+        };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Right angles", "CV of the full rate / square root of 2", $"{Amounts.Print(FullRate.PopulationCvPercent, 2)} / 1.414 = {Amounts.Print(RightAnglesPopulationCvPercent, 2)} %", "SPREAD-S16"),
-        new("Half swath", "CV of the pattern overlapped at half the swath", $"{Amounts.Print(HalfSwath.PopulationCvPercent, 2)} %", "SPREAD-S16"),
-    ];
+        [
+            new(
+                "Right angles",
+                "CV of the full rate / square root of 2",
+                $"{Amounts.Print(FullRate.PopulationCvPercent, 2)} / 1.414 = {Amounts.Print(RightAnglesPopulationCvPercent, 2)} %",
+                "SPREAD-S16"
+            ),
+            new(
+                "Half swath",
+                "CV of the pattern overlapped at half the swath",
+                $"{Amounts.Print(HalfSwath.PopulationCvPercent, 2)} %",
+                "SPREAD-S16"
+            ),
+        ];
 }

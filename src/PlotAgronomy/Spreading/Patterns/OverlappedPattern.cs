@@ -91,18 +91,29 @@ public sealed class OverlappedPattern : IWorkedResult
             Mean = mean,
             PopulationCvPercent = population * 100,
             SampleCvPercent = sample * 100,
-            Findings = Finding.InOrder(pattern.IsMeasured && !PatternMath.FallsOnTrays(pattern, feet, driving)
-                ? [FindingCatalog.Create("spread-field-worse"), FindingCatalog.Create("spread-between-trays", ("swath", Print(feet)))]
-                : [FindingCatalog.Create("spread-field-worse")]),
+            Findings = Finding.InOrder(
+                pattern.IsMeasured && !PatternMath.FallsOnTrays(pattern, feet, driving)
+                    ?
+                    [
+                        FindingCatalog.Create("spread-field-worse"),
+                        FindingCatalog.Create("spread-between-trays", ("swath", Print(feet))),
+                    ]
+                    : [FindingCatalog.Create("spread-field-worse")]
+            ),
         };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Mean", "sum of overlapped amounts / positions", $"{Print(Mean)} over {Print(Amounts.Length)} positions"),
-        new("CV", "standard deviation / mean", $"{Print(PopulationCvPercent)} % (population), {Print(SampleCvPercent)} % (sample)", "SPREAD-S18"),
-    ];
+        [
+            new("Mean", "sum of overlapped amounts / positions", $"{Print(Mean)} over {Print(Amounts.Length)} positions"),
+            new(
+                "CV",
+                "standard deviation / mean",
+                $"{Print(PopulationCvPercent)} % (population), {Print(SampleCvPercent)} % (sample)",
+                "SPREAD-S18"
+            ),
+        ];
 
     private static string Print(double number) => PlotAgronomy.Amounts.Print(number, 2);
 }

@@ -11,19 +11,30 @@ internal static class PatternMath
 
     /// <summary>Whether passes a swath apart lay trays exactly on trays.</summary>
     internal static bool FallsOnTrays(SpreadPattern pattern, double swathFeet, DrivingMethod driving) =>
-        pattern.IsMeasured && IsWhole(swathFeet / pattern.SpacingFeet)
+        pattern.IsMeasured
+        && IsWhole(swathFeet / pattern.SpacingFeet)
         && (driving == DrivingMethod.OneDirection || IsWhole(2 * pattern.LeftFeet / pattern.SpacingFeet));
 
     /// <summary>First position, step and number of positions over one period: one swath in one direction, two back and forth.</summary>
-    internal static (double First, double Step, int Count) Positions(SpreadPattern pattern, double swathFeet, DrivingMethod driving)
+    internal static (double First, double Step, int Count) Positions(
+        SpreadPattern pattern,
+        double swathFeet,
+        DrivingMethod driving
+    )
     {
         double period = driving == DrivingMethod.OneDirection ? swathFeet : 2 * swathFeet;
         if (FallsOnTrays(pattern, swathFeet, driving))
         {
-            return (pattern.LeftFeet, pattern.SpacingFeet, (int)Math.Round(period / pattern.SpacingFeet, MidpointRounding.AwayFromZero));
+            return (
+                pattern.LeftFeet,
+                pattern.SpacingFeet,
+                (int)Math.Round(period / pattern.SpacingFeet, MidpointRounding.AwayFromZero)
+            );
         }
 
-        int count = pattern.IsMeasured ? checked((int)Math.Ceiling(period / pattern.SpacingFeet * BetweenTrays)) : FormulaPositions;
+        int count = pattern.IsMeasured
+            ? checked((int)Math.Ceiling(period / pattern.SpacingFeet * BetweenTrays))
+            : FormulaPositions;
         double step = period / count;
         return (step / 2, step, count);
     }
@@ -58,7 +69,11 @@ internal static class PatternMath
             squares += (amount - mean) * (amount - mean);
         }
 
-        return (mean, Math.Sqrt(squares / amounts.Length) / mean, amounts.Length > 1 ? Math.Sqrt(squares / (amounts.Length - 1)) / mean : 0);
+        return (
+            mean,
+            Math.Sqrt(squares / amounts.Length) / mean,
+            amounts.Length > 1 ? Math.Sqrt(squares / (amounts.Length - 1)) / mean : 0
+        );
     }
 
     /// <summary>Outermost offsets at which the amount reaches a level.</summary>
@@ -79,12 +94,16 @@ internal static class PatternMath
 
         return (
             left == 0 ? first : Crossing(pattern, level, first + ((left - 1) * step), first + (left * step)),
-            right == count - 1 ? first + (right * step) : Crossing(pattern, level, first + ((right + 1) * step), first + (right * step)));
+            right == count - 1
+                ? first + (right * step)
+                : Crossing(pattern, level, first + ((right + 1) * step), first + (right * step))
+        );
     }
 
-    internal static (double First, double Step, int Count) Samples(SpreadPattern pattern) => pattern.IsMeasured
-        ? (pattern.LeftFeet, pattern.SpacingFeet, pattern.Catches.Length)
-        : (pattern.LeftFeet, (pattern.RightFeet - pattern.LeftFeet) / FormulaPositions, FormulaPositions + 1);
+    internal static (double First, double Step, int Count) Samples(SpreadPattern pattern) =>
+        pattern.IsMeasured
+            ? (pattern.LeftFeet, pattern.SpacingFeet, pattern.Catches.Length)
+            : (pattern.LeftFeet, (pattern.RightFeet - pattern.LeftFeet) / FormulaPositions, FormulaPositions + 1);
 
     private static double Crossing(SpreadPattern pattern, double level, double below, double above)
     {
@@ -97,5 +116,6 @@ internal static class PatternMath
         return above;
     }
 
-    private static bool IsWhole(double number) => Math.Abs(number - Math.Round(number, MidpointRounding.AwayFromZero)) < SpreaderMath.Dust * Math.Max(1, Math.Abs(number));
+    private static bool IsWhole(double number) =>
+        Math.Abs(number - Math.Round(number, MidpointRounding.AwayFromZero)) < SpreaderMath.Dust * Math.Max(1, Math.Abs(number));
 }

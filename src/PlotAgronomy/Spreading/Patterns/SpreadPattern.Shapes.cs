@@ -31,7 +31,11 @@ public sealed partial class SpreadPattern
         double top = topWidth.Feet;
         Guard.Between(top, 0, whole, "ft", nameof(topWidth));
         double flank = (whole - top) / 2;
-        return new SpreadPattern(x => Math.Abs(x) <= top / 2 ? 1 : Math.Max(0, ((whole / 2) - Math.Abs(x)) / flank), -whole / 2, whole / 2);
+        return new SpreadPattern(
+            x => Math.Abs(x) <= top / 2 ? 1 : Math.Max(0, ((whole / 2) - Math.Abs(x)) / flank),
+            -whole / 2,
+            whole / 2
+        );
     }
 
     /// <summary>A bell with a standard deviation.</summary>

@@ -74,9 +74,10 @@ public sealed partial class SpreadPattern
 
     /// <summary>The same pattern with left and right exchanged.</summary>
     /// <returns>The mirrored pattern.</returns>
-    public SpreadPattern Mirrored() => shape is { } formula
-        ? new SpreadPattern(x => formula(-x), -RightFeet, -LeftFeet)
-        : new SpreadPattern([.. catches.Reverse()], -RightFeet, SpacingFeet);
+    public SpreadPattern Mirrored() =>
+        shape is { } formula
+            ? new SpreadPattern(x => formula(-x), -RightFeet, -LeftFeet)
+            : new SpreadPattern([.. catches.Reverse()], -RightFeet, SpacingFeet);
 
     /// <summary>Amount at an offset from the path, in feet; zero outside the edges.</summary>
     internal double AmountAt(double feet)

@@ -53,12 +53,19 @@ public sealed class SwathAdvice : IWorkedResult
     /// <param name="convention">Which CV the limit is held against.</param>
     /// <returns>The advice.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static SwathAdvice For(SpreadPattern pattern, DrivingMethod driving, double? limitPercent = null, CvConvention convention = CvConvention.Sample)
+    public static SwathAdvice For(
+        SpreadPattern pattern,
+        DrivingMethod driving,
+        double? limitPercent = null,
+        CvConvention convention = CvConvention.Sample
+    )
     {
         ArgumentNullException.ThrowIfNull(pattern);
         Guard.Defined(driving);
         Guard.Defined(convention);
-        double limit = limitPercent is { } given ? Guard.Above(given, 0, "%", nameof(limitPercent)) : SpreadLimits.Value("cv-good");
+        double limit = limitPercent is { } given
+            ? Guard.Above(given, 0, "%", nameof(limitPercent))
+            : SpreadLimits.Value("cv-good");
         var tried = Swaths(pattern).Select(s => (Feet: s, Good: Cv(pattern, s, driving, convention) <= limit)).ToList();
         var runs = Runs(tried);
         double? recommended = tried[0].Good ? runs[0].To.Feet : null;
@@ -80,12 +87,27 @@ public sealed class SwathAdvice : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Swath", "widest below the first failure", Recommended is { } swath ? Amounts.Print(swath, "ft", 1) : "none", "SPREAD-S18"),
-        new("Half-maximum width", "between the points of half the highest catch", Amounts.Print(HalfMaximumWidth, "ft", 1), "SPREAD-S20"),
-        new("Half-middle width", "between the points of half the middle", Amounts.Print(HalfMiddleWidth, "ft", 1), "SPREAD-S15"),
-        new("Half throw", "whole throw / 2", Amounts.Print(HalfThrow, "ft", 1), "SPREAD-S19"),
-    ];
+        [
+            new(
+                "Swath",
+                "widest below the first failure",
+                Recommended is { } swath ? Amounts.Print(swath, "ft", 1) : "none",
+                "SPREAD-S18"
+            ),
+            new(
+                "Half-maximum width",
+                "between the points of half the highest catch",
+                Amounts.Print(HalfMaximumWidth, "ft", 1),
+                "SPREAD-S20"
+            ),
+            new(
+                "Half-middle width",
+                "between the points of half the middle",
+                Amounts.Print(HalfMiddleWidth, "ft", 1),
+                "SPREAD-S15"
+            ),
+            new("Half throw", "whole throw / 2", Amounts.Print(HalfThrow, "ft", 1), "SPREAD-S19"),
+        ];
 
     private static IEnumerable<double> Swaths(SpreadPattern pattern)
     {
@@ -159,7 +181,12 @@ public sealed class SwathAdvice : IWorkedResult
         return Enumerable.Range(0, count).Select(i => (first + (i * step), pattern.AmountAt(first + (i * step))));
     }
 
-    private static IEnumerable<Finding> FindingsFor(ImmutableArray<SwathInterval> runs, double? recommended, double lean, double thrown)
+    private static IEnumerable<Finding> FindingsFor(
+        ImmutableArray<SwathInterval> runs,
+        double? recommended,
+        double lean,
+        double thrown
+    )
     {
         yield return FindingCatalog.Create("spread-field-worse");
         if (recommended is null)
@@ -176,7 +203,11 @@ public sealed class SwathAdvice : IWorkedResult
 
         if (Math.Abs(lean) > thrown * SpreadLimits.Value("lean-share") / 100)
         {
-            yield return FindingCatalog.Create("spread-skewed", ("lean", Print(Math.Abs(lean))), ("side", lean > 0 ? "right" : "left"));
+            yield return FindingCatalog.Create(
+                "spread-skewed",
+                ("lean", Print(Math.Abs(lean))),
+                ("side", lean > 0 ? "right" : "left")
+            );
         }
     }
 

@@ -25,10 +25,13 @@ public static class ThrowDistance
         double start = launch.MetersPerSecond;
         double terminal = terminalVelocity.MetersPerSecond;
         double meters = height.Meters;
-        return Length.FromMeters(Meters(
-            Guard.AboveUpTo(start, 0, FastestLaunch, "m/s", nameof(launch)),
-            Guard.AtLeast(terminal, SlowestTerminal, "m/s", nameof(terminalVelocity)),
-            Guard.AboveUpTo(meters, 0, HighestSpinner, "m", nameof(height))));
+        return Length.FromMeters(
+            Meters(
+                Guard.AboveUpTo(start, 0, FastestLaunch, "m/s", nameof(launch)),
+                Guard.AtLeast(terminal, SlowestTerminal, "m/s", nameof(terminalVelocity)),
+                Guard.AboveUpTo(meters, 0, HighestSpinner, "m", nameof(height))
+            )
+        );
     }
 
     private static double Meters(double start, double terminal, double height)

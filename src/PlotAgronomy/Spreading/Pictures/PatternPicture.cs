@@ -23,9 +23,16 @@ public static class PatternPicture
     {
         ArgumentNullException.ThrowIfNull(overlapped);
         double limit = Guard.AboveUpTo(limitPercent ?? SpreadLimits.Value("cv-good"), 0, 100, "%", nameof(limitPercent));
-        double swath = overlapped.Swath.Feet, from = -swath / 2, to = 1.5 * swath;
+        double swath = overlapped.Swath.Feet,
+            from = -swath / 2,
+            to = 1.5 * swath;
         double[] places = [.. Enumerable.Range(0, Points + 1).Select(i => from + (to - from) * i / Points)];
-        double[] ground = [.. places.Select(x => 100 * PatternMath.Overlapped(overlapped.Pattern, x, swath, overlapped.Driving) / overlapped.Mean)];
+        double[] ground =
+        [
+            .. places.Select(x =>
+                100 * PatternMath.Overlapped(overlapped.Pattern, x, swath, overlapped.Driving) / overlapped.Mean
+            ),
+        ];
         double highest = Math.Max(100 + limit, Math.Max(ground.Max(), 100 * overlapped.HighestToMean)) * 1.08;
         double step = highest > 250 ? 100 : 50;
         double top = Math.Ceiling(highest / step) * step;
@@ -34,11 +41,24 @@ public static class PatternPicture
 
         var sheet = new SvgSheet(Width, Height, "Overlapped pattern");
         sheet.Text(Left, 26, "What lies on the ground across two passes", size: 17, bold: true);
-        sheet.Text(Left, 48, $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, {(overlapped.Driving == DrivingMethod.OneDirection ? "all in one direction" : "back and forth")}; "
-            + $"thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} % of the mean");
-        sheet.Text(Left, 68, $"CV {Print(overlapped.SampleCvPercent, 1)} % (sample), {Print(overlapped.PopulationCvPercent, 1)} % (population); real driving adds to it");
+        sheet.Text(
+            Left,
+            48,
+            $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, {(overlapped.Driving == DrivingMethod.OneDirection ? "all in one direction" : "back and forth")}; "
+                + $"thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} % of the mean"
+        );
+        sheet.Text(
+            Left,
+            68,
+            $"CV {Print(overlapped.SampleCvPercent, 1)} % (sample), {Print(overlapped.PopulationCvPercent, 1)} % (population); real driving adds to it"
+        );
         DrawAxes(sheet, swath, from, to, top, step, X, Y);
-        sheet.Polygon([(X(from), Y(100 + limit)), (X(to), Y(100 + limit)), (X(to), Y(100 - limit)), (X(from), Y(100 - limit))], "#ececec", 0, stroke: "none");
+        sheet.Polygon(
+            [(X(from), Y(100 + limit)), (X(to), Y(100 + limit)), (X(to), Y(100 - limit)), (X(from), Y(100 - limit))],
+            "#ececec",
+            0,
+            stroke: "none"
+        );
         sheet.Segment(X(from), Y(100 + limit), X(to), Y(100 + limit), 0.8, "2 3");
         sheet.Segment(X(from), Y(100 - limit), X(to), Y(100 - limit), 0.8, "2 3");
         sheet.Segment(X(from), Y(100), X(to), Y(100), 1.2);
@@ -52,7 +72,16 @@ public static class PatternPicture
         return sheet.Finish();
     }
 
-    private static void DrawAxes(SvgSheet sheet, double swath, double from, double to, double top, double step, Func<double, double> x, Func<double, double> y)
+    private static void DrawAxes(
+        SvgSheet sheet,
+        double swath,
+        double from,
+        double to,
+        double top,
+        double step,
+        Func<double, double> x,
+        Func<double, double> y
+    )
     {
         sheet.Segment(x(from), y(0), x(to), y(0), 1.2);
         sheet.Segment(x(from), y(0), x(from), y(top), 1.2);
@@ -80,7 +109,14 @@ public static class PatternPicture
     }
 
     /// <summary>What each pass throws by itself, in and beside the window.</summary>
-    private static void DrawPasses(SvgSheet sheet, OverlappedPattern overlapped, double swath, double[] places, Func<double, double> x, Func<double, double> y)
+    private static void DrawPasses(
+        SvgSheet sheet,
+        OverlappedPattern overlapped,
+        double swath,
+        double[] places,
+        Func<double, double> x,
+        Func<double, double> y
+    )
     {
         var pattern = overlapped.Pattern;
         double reach = Math.Max(Math.Abs(pattern.LeftFeet), Math.Abs(pattern.RightFeet));
@@ -88,7 +124,10 @@ public static class PatternPicture
         for (int pass = -most; pass <= most; pass++)
         {
             int side = overlapped.Driving == DrivingMethod.BackAndForth && pass % 2 != 0 ? -1 : 1;
-            var thrown = places.Select(p => (Place: p, Percent: 100 * pattern.AmountAt(side * (p - pass * swath)) / overlapped.Mean)).Where(p => p.Percent > 0).ToList();
+            var thrown = places
+                .Select(p => (Place: p, Percent: 100 * pattern.AmountAt(side * (p - pass * swath)) / overlapped.Mean))
+                .Where(p => p.Percent > 0)
+                .ToList();
             if (thrown.Count > 1)
             {
                 sheet.Polyline(thrown.Select(p => (x(p.Place), y(p.Percent))), 0.9, "5 3");
@@ -103,7 +142,12 @@ public static class PatternPicture
         sheet.Text(Left + 42, y + 4, "on the ground", size: 12);
         sheet.Segment(Left + 170, y, Left + 204, y, 0.9, "5 3");
         sheet.Text(Left + 212, y + 4, "thrown by each pass", size: 12);
-        sheet.Polygon([(Left + 370, y - 7), (Left + 404, y - 7), (Left + 404, y + 7), (Left + 370, y + 7)], "#ececec", 0, stroke: "none");
+        sheet.Polygon(
+            [(Left + 370, y - 7), (Left + 404, y - 7), (Left + 404, y + 7), (Left + 370, y + 7)],
+            "#ececec",
+            0,
+            stroke: "none"
+        );
         sheet.Segment(Left + 370, y - 7, Left + 404, y - 7, 0.8, "2 3");
         sheet.Segment(Left + 370, y + 7, Left + 404, y + 7, 0.8, "2 3");
         sheet.Text(Left + 412, y + 4, "mean and one standard deviation at the CV limit", size: 12);

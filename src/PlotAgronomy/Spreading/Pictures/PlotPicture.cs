@@ -25,11 +25,16 @@ public static class PlotPicture
     {
         ArgumentNullException.ThrowIfNull(plan);
         var corners = plan.Outline.Corners.Concat(plan.Passes.SelectMany(p => new[] { p.Start, p.End })).ToList();
-        double west = corners.Min(c => c.EastFeet), east = corners.Max(c => c.EastFeet), south = corners.Min(c => c.NorthFeet), north = corners.Max(c => c.NorthFeet);
+        double west = corners.Min(c => c.EastFeet),
+            east = corners.Max(c => c.EastFeet),
+            south = corners.Min(c => c.NorthFeet),
+            north = corners.Max(c => c.NorthFeet);
         double pixelsPerFoot = Math.Min((Width - 2 * Margin) / (east - west), MostDrawingHeight / (north - south));
         double drawingHeight = Math.Max(LeastDrawingHeight, (north - south) * pixelsPerFoot);
-        double left = (Width - (east - west) * pixelsPerFoot) / 2, bottom = Top + drawingHeight - (drawingHeight - (north - south) * pixelsPerFoot) / 2;
-        (double X, double Y) At(PlanePoint place) => (left + (place.EastFeet - west) * pixelsPerFoot, bottom - (place.NorthFeet - south) * pixelsPerFoot);
+        double left = (Width - (east - west) * pixelsPerFoot) / 2,
+            bottom = Top + drawingHeight - (drawingHeight - (north - south) * pixelsPerFoot) / 2;
+        (double X, double Y) At(PlanePoint place) =>
+            (left + (place.EastFeet - west) * pixelsPerFoot, bottom - (place.NorthFeet - south) * pixelsPerFoot);
 
         string name = plan.Outline.Name.Length > 0 ? plan.Outline.Name : "Plot";
         var sheet = new SvgSheet(Width, Top + drawingHeight + Bottom, $"Passes over {name}");
@@ -44,7 +49,8 @@ public static class PlotPicture
 
     private static string Summary(PassPlan plan)
     {
-        string passes = plan.Passes.IsEmpty ? "no passes inside the lap"
+        string passes = plan.Passes.IsEmpty
+            ? "no passes inside the lap"
             : $"{Amounts.Print(plan.Passes.Length, 0)} {(plan.Passes.Length == 1 ? "pass" : "passes")} {Amounts.Print(plan.Spacing, decimals: 1)} apart, first one toward {plan.Direction}";
         string lap = plan.Lap.IsEmpty ? "" : $"; headland lap {Amounts.Print(plan.LapLength, decimals: 0)}";
         return $"{Amounts.Print(plan.Outline.Area, decimals: 2)}; {passes}{lap}; path {Amounts.Print(plan.Path, decimals: 0)}";
@@ -56,14 +62,26 @@ public static class PlotPicture
         foreach (var pass in plan.Passes.Where(p => p.Strip % 2 == 1))
         {
             double length = Math.Max(pass.LengthFeet, double.Epsilon);
-            double east = -(pass.End.NorthFeet - pass.Start.NorthFeet) / length * half, north = (pass.End.EastFeet - pass.Start.EastFeet) / length * half;
-            PlanePoint Beside(PlanePoint p, int side) => PlanePoint.FromFeet(p.EastFeet + side * east, p.NorthFeet + side * north);
-            sheet.Polygon(new[] { Beside(pass.Start, 1), Beside(pass.End, 1), Beside(pass.End, -1), Beside(pass.Start, -1) }.Select(at), StripGrey, 0, stroke: "none", clip: OutlineClip);
+            double east = -(pass.End.NorthFeet - pass.Start.NorthFeet) / length * half,
+                north = (pass.End.EastFeet - pass.Start.EastFeet) / length * half;
+            PlanePoint Beside(PlanePoint p, int side) =>
+                PlanePoint.FromFeet(p.EastFeet + side * east, p.NorthFeet + side * north);
+            sheet.Polygon(
+                new[] { Beside(pass.Start, 1), Beside(pass.End, 1), Beside(pass.End, -1), Beside(pass.Start, -1) }.Select(at),
+                StripGrey,
+                0,
+                stroke: "none",
+                clip: OutlineClip
+            );
         }
 
         if (!plan.Lap.IsEmpty)
         {
-            sheet.Ring(plan.Outline.Corners.Select(at), plan.Outline.Inset(plan.Options.Swath).Parts.Select(p => p.Corners.Select(at)), LapGrey);
+            sheet.Ring(
+                plan.Outline.Corners.Select(at),
+                plan.Outline.Inset(plan.Options.Swath).Parts.Select(p => p.Corners.Select(at)),
+                LapGrey
+            );
         }
 
         foreach (var lap in plan.Lap)
@@ -95,8 +113,17 @@ public static class PlotPicture
             {
                 // The number stands before the start, outside the line.
                 double back = 4 + numberSize * 0.55;
-                double x = x1 - (x2 - x1) / length * back, y = y1 - (y2 - y1) / length * back + numberSize * 0.35;
-                sheet.Text(x, y, pass.Number.ToString(CultureInfo.InvariantCulture), "middle", numberSize, pass.Number == 1, halo: true);
+                double x = x1 - (x2 - x1) / length * back,
+                    y = y1 - (y2 - y1) / length * back + numberSize * 0.35;
+                sheet.Text(
+                    x,
+                    y,
+                    pass.Number.ToString(CultureInfo.InvariantCulture),
+                    "middle",
+                    numberSize,
+                    pass.Number == 1,
+                    halo: true
+                );
             }
         }
     }

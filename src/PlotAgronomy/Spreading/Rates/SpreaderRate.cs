@@ -21,7 +21,13 @@ public static class SpreaderRate
         double poundsPerMinute = Positive(flow);
         double milesPerHour = Positive(speed);
         double feet = Positive(swath);
-        return Setting(SpreaderUnknown.Rate, SpreaderMath.PoundsPerAcre(poundsPerMinute, milesPerHour, feet), poundsPerMinute, milesPerHour, feet);
+        return Setting(
+            SpreaderUnknown.Rate,
+            SpreaderMath.PoundsPerAcre(poundsPerMinute, milesPerHour, feet),
+            poundsPerMinute,
+            milesPerHour,
+            feet
+        );
     }
 
     /// <summary>Flow that gives a rate.</summary>
@@ -36,7 +42,13 @@ public static class SpreaderRate
         double poundsPerAcre = Positive(rate);
         double milesPerHour = Positive(speed);
         double feet = Positive(swath);
-        return Setting(SpreaderUnknown.Flow, poundsPerAcre, SpreaderMath.PoundsPerMinute(poundsPerAcre, milesPerHour, feet), milesPerHour, feet);
+        return Setting(
+            SpreaderUnknown.Flow,
+            poundsPerAcre,
+            SpreaderMath.PoundsPerMinute(poundsPerAcre, milesPerHour, feet),
+            milesPerHour,
+            feet
+        );
     }
 
     /// <summary>Speed at which a flow gives a rate.</summary>
@@ -51,7 +63,13 @@ public static class SpreaderRate
         double poundsPerAcre = Positive(rate);
         double poundsPerMinute = Positive(flow);
         double feet = Positive(swath);
-        return Setting(SpreaderUnknown.Speed, poundsPerAcre, poundsPerMinute, SpreaderMath.MilesPerHour(poundsPerAcre, poundsPerMinute, feet), feet);
+        return Setting(
+            SpreaderUnknown.Speed,
+            poundsPerAcre,
+            poundsPerMinute,
+            SpreaderMath.MilesPerHour(poundsPerAcre, poundsPerMinute, feet),
+            feet
+        );
     }
 
     /// <summary>Swath at which a flow gives a rate.</summary>
@@ -66,7 +84,13 @@ public static class SpreaderRate
         double poundsPerAcre = Positive(rate);
         double poundsPerMinute = Positive(flow);
         double milesPerHour = Positive(speed);
-        return Setting(SpreaderUnknown.Swath, poundsPerAcre, poundsPerMinute, milesPerHour, SpreaderMath.SwathFeet(poundsPerAcre, poundsPerMinute, milesPerHour));
+        return Setting(
+            SpreaderUnknown.Swath,
+            poundsPerAcre,
+            poundsPerMinute,
+            milesPerHour,
+            SpreaderMath.SwathFeet(poundsPerAcre, poundsPerMinute, milesPerHour)
+        );
     }
 
     /// <summary>The rate that lands when passes are spaced otherwise than the swath the gate was set for.</summary>
@@ -81,15 +105,33 @@ public static class SpreaderRate
         double poundsPerAcre = Positive(rate);
         double set = calibratedSwath.Feet;
         double walked = passSpacing.Feet;
-        double actual = poundsPerAcre * Guard.Above(set, 0, "ft", nameof(calibratedSwath)) / Guard.Above(walked, 0, "ft", nameof(passSpacing));
+        double actual =
+            poundsPerAcre
+            * Guard.Above(set, 0, "ft", nameof(calibratedSwath))
+            / Guard.Above(walked, 0, "ft", nameof(passSpacing));
         return new()
         {
             Intended = rate,
             Actual = ApplicationRate.FromPoundsPerAcre(actual),
             Findings = Differ(set, walked)
-                ? [FindingCatalog.Create("spread-swath-differs", ("calibrated", Amounts.Print(set, 2)), ("walked", Amounts.Print(walked, 2)), ("change", Amounts.Print((actual / poundsPerAcre - 1) * 100, 1)))]
+                ?
+                [
+                    FindingCatalog.Create(
+                        "spread-swath-differs",
+                        ("calibrated", Amounts.Print(set, 2)),
+                        ("walked", Amounts.Print(walked, 2)),
+                        ("change", Amounts.Print((actual / poundsPerAcre - 1) * 100, 1))
+                    ),
+                ]
                 : [],
-            Lines = () => [new("Rate", "rate x swath of the calibration / spacing of the passes", $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(set, 3)} / {Amounts.Print(walked, 3)} = {Amounts.Print(actual, 3)} lb/ac")],
+            Lines = () =>
+                [
+                    new(
+                        "Rate",
+                        "rate x swath of the calibration / spacing of the passes",
+                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(set, 3)} / {Amounts.Print(walked, 3)} = {Amounts.Print(actual, 3)} lb/ac"
+                    ),
+                ],
         };
     }
 
@@ -105,29 +147,54 @@ public static class SpreaderRate
         double poundsPerAcre = Positive(rate);
         double planned = plannedSpeed.MilesPerHour;
         double kept = actualSpeed.MilesPerHour;
-        double actual = poundsPerAcre * Guard.Above(planned, 0, "mph", nameof(plannedSpeed)) / Guard.Above(kept, 0, "mph", nameof(actualSpeed));
+        double actual =
+            poundsPerAcre
+            * Guard.Above(planned, 0, "mph", nameof(plannedSpeed))
+            / Guard.Above(kept, 0, "mph", nameof(actualSpeed));
         double change = (actual / poundsPerAcre - 1) * 100;
         return new()
         {
             Intended = rate,
             Actual = ApplicationRate.FromPoundsPerAcre(actual),
             Findings = SpreaderMath.Exceeds(Math.Abs(change), SpreadLimits.Value("target-tolerance"))
-                ? [FindingCatalog.Create("spread-pace-differs", ("planned", Amounts.Print(planned, 2)), ("kept", Amounts.Print(kept, 2)), ("change", Amounts.Print(change, 1)))]
+                ?
+                [
+                    FindingCatalog.Create(
+                        "spread-pace-differs",
+                        ("planned", Amounts.Print(planned, 2)),
+                        ("kept", Amounts.Print(kept, 2)),
+                        ("change", Amounts.Print(change, 1))
+                    ),
+                ]
                 : [],
-            Lines = () => [new("Rate", "rate x planned speed / speed kept", $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(planned, 3)} / {Amounts.Print(kept, 3)} = {Amounts.Print(actual, 3)} lb/ac")],
+            Lines = () =>
+                [
+                    new(
+                        "Rate",
+                        "rate x planned speed / speed kept",
+                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(planned, 3)} / {Amounts.Print(kept, 3)} = {Amounts.Print(actual, 3)} lb/ac"
+                    ),
+                ],
         };
     }
 
     private static bool Differ(double a, double b) => Math.Abs(a - b) > SpreaderMath.Dust * Math.Max(a, b);
 
-    private static SpreaderSetting Setting(SpreaderUnknown solved, double poundsPerAcre, double poundsPerMinute, double milesPerHour, double feet) => new()
-    {
-        SolvedFor = solved,
-        Rate = ApplicationRate.FromPoundsPerAcre(poundsPerAcre),
-        Flow = MassFlow.FromPoundsPerMinute(poundsPerMinute),
-        Speed = Speed.FromMilesPerHour(milesPerHour),
-        Swath = Length.FromFeet(feet),
-    };
+    private static SpreaderSetting Setting(
+        SpreaderUnknown solved,
+        double poundsPerAcre,
+        double poundsPerMinute,
+        double milesPerHour,
+        double feet
+    ) =>
+        new()
+        {
+            SolvedFor = solved,
+            Rate = ApplicationRate.FromPoundsPerAcre(poundsPerAcre),
+            Flow = MassFlow.FromPoundsPerMinute(poundsPerMinute),
+            Speed = Speed.FromMilesPerHour(milesPerHour),
+            Swath = Length.FromFeet(feet),
+        };
 
     private static double Positive(ApplicationRate rate) => Guard.Above(rate.PoundsPerAcre, 0, "lb/ac", nameof(rate));
 

@@ -40,12 +40,30 @@ public sealed class SpreaderSetting : IWorkedResult
         string flow = Amounts.Print(poundsPerMinute, 4);
         string speed = Amounts.Print(milesPerHour, 3);
         string swath = Amounts.Print(feet, 3);
-        return [SolvedFor switch
-        {
-            SpreaderUnknown.Rate => new("Rate", "495 x flow / (speed x swath)", $"495 x {flow} / ({speed} x {swath}) = {rate} lb/ac", "DEF-UNITS"),
-            SpreaderUnknown.Flow => new("Flow", "rate x speed x swath / 495", $"{rate} x {speed} x {swath} / 495 = {flow} lb/min", "DEF-UNITS"),
-            SpreaderUnknown.Speed => new("Speed", "495 x flow / (rate x swath)", $"495 x {flow} / ({rate} x {swath}) = {speed} mph", "DEF-UNITS"),
-            _ => new("Swath", "495 x flow / (rate x speed)", $"495 x {flow} / ({rate} x {speed}) = {swath} ft", "DEF-UNITS"),
-        }];
+        return
+        [
+            SolvedFor switch
+            {
+                SpreaderUnknown.Rate => new(
+                    "Rate",
+                    "495 x flow / (speed x swath)",
+                    $"495 x {flow} / ({speed} x {swath}) = {rate} lb/ac",
+                    "DEF-UNITS"
+                ),
+                SpreaderUnknown.Flow => new(
+                    "Flow",
+                    "rate x speed x swath / 495",
+                    $"{rate} x {speed} x {swath} / 495 = {flow} lb/min",
+                    "DEF-UNITS"
+                ),
+                SpreaderUnknown.Speed => new(
+                    "Speed",
+                    "495 x flow / (rate x swath)",
+                    $"495 x {flow} / ({rate} x {swath}) = {speed} mph",
+                    "DEF-UNITS"
+                ),
+                _ => new("Swath", "495 x flow / (rate x speed)", $"495 x {flow} / ({rate} x {speed}) = {swath} ft", "DEF-UNITS"),
+            },
+        ];
     }
 }

@@ -15,8 +15,12 @@ public static class WalkingPace
     {
         double feet = distance.Feet;
         double milesPerHour = speed.MilesPerHour;
-        return TimeSpan.FromSeconds(SpreaderMath.SecondsForFeet(
-            Guard.Above(feet, 0, "ft", nameof(distance)), Guard.Above(milesPerHour, 0, "mph", nameof(speed))));
+        return TimeSpan.FromSeconds(
+            SpreaderMath.SecondsForFeet(
+                Guard.Above(feet, 0, "ft", nameof(distance)),
+                Guard.Above(milesPerHour, 0, "mph", nameof(speed))
+            )
+        );
     }
 
     /// <summary>Speed of a timed walk.</summary>
@@ -27,8 +31,12 @@ public static class WalkingPace
     public static Speed Over(Length distance, TimeSpan time)
     {
         double feet = distance.Feet;
-        return Speed.FromMilesPerHour(SpreaderMath.MilesPerHour(
-            Guard.Above(feet, 0, "ft", nameof(distance)), Guard.Above(time.TotalSeconds, 0, "s", nameof(time))));
+        return Speed.FromMilesPerHour(
+            SpreaderMath.MilesPerHour(
+                Guard.Above(feet, 0, "ft", nameof(distance)),
+                Guard.Above(time.TotalSeconds, 0, "s", nameof(time))
+            )
+        );
     }
 
     /// <summary>Error of a timed speed from the error of the time.</summary>
@@ -41,7 +49,9 @@ public static class WalkingPace
     public static Speed ErrorOver(Length distance, TimeSpan time, TimeSpan timeError)
     {
         double milesPerHour = Over(distance, time).MilesPerHour;
-        return Speed.FromMilesPerHour(milesPerHour * Guard.AtLeast(timeError.TotalSeconds, 0, "s", nameof(timeError)) / time.TotalSeconds);
+        return Speed.FromMilesPerHour(
+            milesPerHour * Guard.AtLeast(timeError.TotalSeconds, 0, "s", nameof(timeError)) / time.TotalSeconds
+        );
     }
 
     /// <summary>Ground covered in an hour.</summary>
@@ -55,7 +65,13 @@ public static class WalkingPace
     {
         double milesPerHour = speed.MilesPerHour;
         double feet = swath.Feet;
-        return Area.FromAcres(SpreaderMath.AcresPerMinute(
-            Guard.Above(milesPerHour, 0, "mph", nameof(speed)), Guard.Above(feet, 0, "ft", nameof(swath))) * 60 * efficiency.Value);
+        return Area.FromAcres(
+            SpreaderMath.AcresPerMinute(
+                Guard.Above(milesPerHour, 0, "mph", nameof(speed)),
+                Guard.Above(feet, 0, "ft", nameof(swath))
+            )
+                * 60
+                * efficiency.Value
+        );
     }
 }

@@ -35,6 +35,10 @@ public sealed class HopperReading
     {
         double acres = done.Acres;
         double pounds = left.Pounds;
-        return new HopperReading(Guard.Above(acres, 0, "ac", nameof(done)), Guard.AtLeast(pounds, 0, "lb", nameof(left)), settingChanged);
+        return new HopperReading(
+            Guard.Above(acres, 0, "ac", nameof(done)),
+            Guard.AtLeast(pounds, 0, "lb", nameof(left)),
+            settingChanged
+        );
     }
 }

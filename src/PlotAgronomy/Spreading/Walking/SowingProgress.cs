@@ -101,19 +101,33 @@ public sealed class SowingProgress : IWorkedResult
     public GateAnswer? NewGate(GateTable table, double setting)
     {
         ArgumentNullException.ThrowIfNull(table);
-        double flow = table.FlowAt(setting).Flow is { } there ? there.PoundsPerMinute
+        double flow = table.FlowAt(setting).Flow is { } there
+            ? there.PoundsPerMinute
             : throw new ArgumentOutOfRangeException(nameof(setting), setting, "Must be a setting inside the gate table.");
-        return FlowFactor is > 0 and var factor && flow > 0 ? table.SettingFor(MassFlow.FromPoundsPerMinute(flow * factor)) : null;
+        return FlowFactor is > 0 and var factor && flow > 0
+            ? table.SettingFor(MassFlow.FromPoundsPerMinute(flow * factor))
+            : null;
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-    [
-        new("Rate so far", "weight used / ground sown", $"{Amounts.Print(RateSoFar.PoundsPerAcre, 3)} lb/ac over {Amounts.Print(AcresDone, 4)} ac"),
-        .. RateNeeded is { } needed
-            ? [new WorkedLine("Rate needed", "weight left / ground left", $"{Amounts.Print(PoundsLeft, 3)} / {Amounts.Print(PlotAcres - AcresDone, 4)} = {Amounts.Print(needed.PoundsPerAcre, 3)} lb/ac")]
-            : ImmutableArray<WorkedLine>.Empty,
-    ];
+        [
+            new(
+                "Rate so far",
+                "weight used / ground sown",
+                $"{Amounts.Print(RateSoFar.PoundsPerAcre, 3)} lb/ac over {Amounts.Print(AcresDone, 4)} ac"
+            ),
+            .. RateNeeded is { } needed
+                ?
+                [
+                    new WorkedLine(
+                        "Rate needed",
+                        "weight left / ground left",
+                        $"{Amounts.Print(PoundsLeft, 3)} / {Amounts.Print(PlotAcres - AcresDone, 4)} = {Amounts.Print(needed.PoundsPerAcre, 3)} lb/ac"
+                    ),
+                ]
+                : ImmutableArray<WorkedLine>.Empty,
+        ];
 
     private static List<(double Pounds, double Acres)> Cut(IReadOnlyList<HopperReading> readings, double load, double acres)
     {
@@ -124,7 +138,10 @@ public sealed class SowingProgress : IWorkedResult
         {
             if (!(reading.AcresDone > done) || reading.PoundsLeft > left || SpreaderMath.Exceeds(reading.AcresDone, acres))
             {
-                throw new ArgumentException("Ground sown must grow from reading to reading up to the plot, and the weight left must not grow.", nameof(readings));
+                throw new ArgumentException(
+                    "Ground sown must grow from reading to reading up to the plot, and the weight left must not grow.",
+                    nameof(readings)
+                );
             }
 
             stretches.Add((left - reading.PoundsLeft, reading.AcresDone - done));
@@ -138,7 +155,9 @@ public sealed class SowingProgress : IWorkedResult
     {
         double ground = stretches.Sum(s => s.Acres);
         double mean = stretches.Sum(s => s.Pounds) / ground;
-        return mean == 0 ? 0 : Math.Sqrt(stretches.Sum(s => s.Acres * Math.Pow((s.Pounds / s.Acres) - mean, 2)) / ground) / mean * 100;
+        return mean == 0
+            ? 0
+            : Math.Sqrt(stretches.Sum(s => s.Acres * Math.Pow((s.Pounds / s.Acres) - mean, 2)) / ground) / mean * 100;
     }
 
     private static IEnumerable<Finding> FindingsFor(double load, double acres, HopperReading last, double? now, double? needed)
@@ -147,16 +166,30 @@ public sealed class SowingProgress : IWorkedResult
         {
             if (last.PoundsLeft > load * SpreadLimits.Value("target-tolerance") / 100)
             {
-                yield return FindingCatalog.Create("spread-seed-left", ("left", Amounts.Print(last.PoundsLeft, 2)), ("share", Amounts.Print(last.PoundsLeft / load * 100, 0)));
+                yield return FindingCatalog.Create(
+                    "spread-seed-left",
+                    ("left", Amounts.Print(last.PoundsLeft, 2)),
+                    ("share", Amounts.Print(last.PoundsLeft / load * 100, 0))
+                );
             }
         }
         else if (last.PoundsLeft == 0)
         {
-            yield return FindingCatalog.Create("spread-seed-gone", ("share", Amounts.Print((1 - (last.AcresDone / acres)) * 100, 0)));
+            yield return FindingCatalog.Create(
+                "spread-seed-gone",
+                ("share", Amounts.Print((1 - (last.AcresDone / acres)) * 100, 0))
+            );
         }
-        else if (now is { } rate && SpreaderMath.Exceeds(Math.Abs((rate / needed.Value) - 1) * 100, SpreadLimits.Value("target-tolerance")))
+        else if (
+            now is { } rate
+            && SpreaderMath.Exceeds(Math.Abs((rate / needed.Value) - 1) * 100, SpreadLimits.Value("target-tolerance"))
+        )
         {
-            yield return FindingCatalog.Create("spread-adjust", ("now", Amounts.Print(rate, 2)), ("needed", Amounts.Print(needed.Value, 2)));
+            yield return FindingCatalog.Create(
+                "spread-adjust",
+                ("now", Amounts.Print(rate, 2)),
+                ("needed", Amounts.Print(needed.Value, 2))
+            );
         }
     }
 }

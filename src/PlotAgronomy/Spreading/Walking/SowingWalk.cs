@@ -54,13 +54,29 @@ public sealed class SowingWalk : IWorkedResult
             Time = speed is { } pace ? WalkingPace.TimeFor(distance, pace) : null,
             Flow = speed is { } kept ? SpreaderRate.FlowFor(rate, kept, swath).Flow : null,
             Findings = SpreaderMath.Exceeds(walkMiles, limit)
-                ? [FindingCatalog.Create("spread-long-walk", ("miles", Amounts.Print(walkMiles, 1)), ("limit", Amounts.Print(limit, 0)), ("swath", Amounts.Print(feet, 1)))]
+                ?
+                [
+                    FindingCatalog.Create(
+                        "spread-long-walk",
+                        ("miles", Amounts.Print(walkMiles, 1)),
+                        ("limit", Amounts.Print(limit, 0)),
+                        ("swath", Amounts.Print(feet, 1))
+                    ),
+                ]
                 : [],
             Lines = () =>
-            [
-                new("Load", "rate x area", $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(squareFeet / ExactUnits.SquareFeetPerAcre, 4)} = {Amounts.Print(pounds, 3)} lb"),
-                new("Distance", "area / swath", $"{Amounts.Print(squareFeet, 0)} / {Amounts.Print(feet, 3)} = {Amounts.Print(walkFeet, 1)} ft"),
-            ],
+                [
+                    new(
+                        "Load",
+                        "rate x area",
+                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(squareFeet / ExactUnits.SquareFeetPerAcre, 4)} = {Amounts.Print(pounds, 3)} lb"
+                    ),
+                    new(
+                        "Distance",
+                        "area / swath",
+                        $"{Amounts.Print(squareFeet, 0)} / {Amounts.Print(feet, 3)} = {Amounts.Print(walkFeet, 1)} ft"
+                    ),
+                ],
         };
     }
 
@@ -82,7 +98,11 @@ public sealed class SowingWalk : IWorkedResult
             Time = walk.Time,
             Flow = walk.Flow,
             Lines = walk.Lines,
-            Findings = Finding.InOrder([.. plot.Findings, .. walk.Findings, .. plot.Outline is null ? [FindingCatalog.Create("spread-sides-needed")] : Array.Empty<Finding>()]),
+            Findings = Finding.InOrder([
+                .. plot.Findings,
+                .. walk.Findings,
+                .. plot.Outline is null ? [FindingCatalog.Create("spread-sides-needed")] : Array.Empty<Finding>(),
+            ]),
         };
     }
 
