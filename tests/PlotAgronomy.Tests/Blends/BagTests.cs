@@ -30,7 +30,7 @@ public class BagTests
         Label = "fall bag",
         Tag = new SeedTag
         {
-            Components = [Named("oats_spring", 46.20, 90), Named("winter_wheat", 29.40, 90), Named("austrian_winter_pea", 14.70, 85), Named("crimson_clover", 4.90, 75, 15), Named("purple_top_turnip", 1.96, 90)],
+            Components = [Named("oats-spring", 46.20, 90), Named("winter-wheat", 29.40, 90), Named("austrian-winter-pea", 14.70, 85), Named("crimson-clover", 4.90, 75, 15), Named("purple-top-turnip", 1.96, 90)],
             OtherCrop = Fraction.FromPercent(1.50),
             Inert = Fraction.FromPercent(1.20),
             Weed = Fraction.FromPercent(0.14),
@@ -61,7 +61,7 @@ public class BagTests
     [Fact]
     public void Plain_lots_make_the_same_stand_for_a_price_of_their_own()
     {
-        SeedLot[] lots = [Lot("oats_spring", 0.45m, 98, 90), Lot("winter_wheat", 0.40m, 98, 90), Lot("austrian_winter_pea", 1.10m, 99, 85), Lot("crimson_clover", 2.20m, 97, 85), Lot("purple_top_turnip", 3.00m, 99, 90), Lot("oats_spring", 0.44m, 60, 50)];
+        SeedLot[] lots = [Lot("oats-spring", 0.45m, 98, 90), Lot("winter-wheat", 0.40m, 98, 90), Lot("austrian-winter-pea", 1.10m, 99, 85), Lot("crimson-clover", 2.20m, 97, 85), Lot("purple-top-turnip", 3.00m, 99, 90), Lot("oats-spring", 0.44m, 60, 50)];
         var comparison = BagOrPlainSeed.Compare(Bag(), SowingMethod.Drilled, lots, ViabilityRule.GerminationOnly);
 
         Assert.Empty(comparison.NotOnOffer);
@@ -77,9 +77,9 @@ public class BagTests
     [Fact]
     public void Kinds_without_a_plain_lot_are_named_and_the_rest_makes_a_full_stand()
     {
-        var comparison = BagOrPlainSeed.Compare(Bag(), SowingMethod.Drilled, [Lot("oats_spring", 0.45m, 98, 90), Lot("winter_wheat", 0.40m, 98, 90)]);
+        var comparison = BagOrPlainSeed.Compare(Bag(), SowingMethod.Drilled, [Lot("oats-spring", 0.45m, 98, 90), Lot("winter-wheat", 0.40m, 98, 90)]);
 
-        Assert.Equal(["austrian_winter_pea", "crimson_clover", "purple_top_turnip"], comparison.NotOnOffer.Select(k => k.Id));
+        Assert.Equal(["austrian-winter-pea", "crimson-clover", "purple-top-turnip"], comparison.NotOnOffer.Select(k => k.Id));
         Assert.Contains(comparison.Findings, f => f.Code == "blend-not-on-offer");
         Assert.Equal(1, comparison.Plain!.StandTotal.Chosen, 1e-12);
         Assert.Equal(comparison.AsClaimed.Parts.Skip(2).Sum(p => p.ShareOfStand.Value), comparison.ShareNotOnOffer.Value, 1e-12);
@@ -105,8 +105,8 @@ public class BagTests
     [Fact]
     public void Whole_bags_change_what_the_blend_becomes()
     {
-        var oats = BlendComponent.Of(Lot("oats_spring", 0.50m, 100, 100, 50), PureRate(100));
-        var clover = BlendComponent.Of(Lot("ladino_clover", 5m, 100, 100, 5), PureRate(5));
+        var oats = BlendComponent.Of(Lot("oats-spring", 0.50m, 100, 100, 50), PureRate(100));
+        var clover = BlendComponent.Of(Lot("ladino-clover", 5m, 100, 100, 5), PureRate(5));
         var order = BagOrder.Of(Blend.FromSharesOfFullStand((oats, 0.4), (clover, 0.6)), Area.FromAcres(0.5));
 
         // 20 lb of oats is one 50-lb bag, 1.5 lb of clover one 5-lb bag: on half an acre 100 lb/ac and 10 lb/ac.
@@ -121,7 +121,7 @@ public class BagTests
     [Fact]
     public void Seed_sold_by_weight_is_bought_as_needed()
     {
-        var oats = BlendComponent.Of(Lot("oats_spring", 0.50m, 98, 90), PureRate(100));
+        var oats = BlendComponent.Of(Lot("oats-spring", 0.50m, 98, 90), PureRate(100));
         var order = BagOrder.Of(Blend.FromSharesOfFullStand((oats, 1)), Area.FromAcres(0.5));
 
         Assert.Null(order.Lines[0].Bags);
@@ -133,7 +133,7 @@ public class BagTests
     [Fact]
     public void A_missing_price_leaves_the_cost_open()
     {
-        var order = BagOrder.Of(Blend.FromSharesOfFullStand((SampleBlends.Broadcast("oats_spring", 100, 16_000), 1)), Area.FromAcres(1));
+        var order = BagOrder.Of(Blend.FromSharesOfFullStand((SampleBlends.Broadcast("oats-spring", 100, 16_000), 1)), Area.FromAcres(1));
         Assert.Null(order.Cost);
     }
 
@@ -146,7 +146,7 @@ public class BagTests
         {
             Blend = SampleBlends.TurnipRapeRadish(),
             Area = Area.FromAcres(1),
-            Lines = [new BlendWeight { Component = SampleBlends.Broadcast("ladino_clover", 5, 776_000), Weight = BulkSeedMass.FromPounds(ounces / 16) }],
+            Lines = [new BlendWeight { Component = SampleBlends.Broadcast("ladino-clover", 5, 776_000), Weight = BulkSeedMass.FromPounds(ounces / 16) }],
         };
         Assert.Equal(findings, BatchSpread.OfWeighing(batch, Mass.FromOunces(0.1)).Count(f => f.Code == "blend-coarse-scale"));
         Assert.Throws<ArgumentOutOfRangeException>(() => BatchSpread.OfWeighing(batch, Mass.Zero));
@@ -155,7 +155,7 @@ public class BagTests
     [Fact]
     public void A_quarter_pound_is_no_fair_sample_of_peas()
     {
-        var blend = Blend.FromWeightShares(ApplicationRate.FromPoundsPerAcre(60), (SampleBlends.Drilled("austrian_winter_pea", 50, 2_800), Fraction.FromPercent(10)), (SampleBlends.Drilled("oats_spring", 90, 16_000), Fraction.FromPercent(90)));
+        var blend = Blend.FromWeightShares(ApplicationRate.FromPoundsPerAcre(60), (SampleBlends.Drilled("austrian-winter-pea", 50, 2_800), Fraction.FromPercent(10)), (SampleBlends.Drilled("oats-spring", 90, 16_000), Fraction.FromPercent(90)));
         Assert.Contains(BatchSpread.Of(blend, BulkSeedMass.FromPounds(0.25)).Findings, f => f.Code == "blend-small-batch");
         Assert.Empty(BatchSpread.Of(blend, BulkSeedMass.FromPounds(1)).Findings);
         Assert.Throws<ArgumentOutOfRangeException>(() => BatchSpread.Of(blend, default));

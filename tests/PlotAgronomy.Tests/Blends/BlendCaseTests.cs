@@ -73,7 +73,7 @@ public class BlendCaseTests
     [Fact]
     public void Six_pounds_of_clover_on_a_quarter_acre_is_three_times_the_rate()
     {
-        var ladino = SampleBlends.Broadcast("ladino_clover", 8, 776_000);
+        var ladino = SampleBlends.Broadcast("ladino-clover", 8, 776_000);
         var sown = Blend.FromBatch(Area.FromAcres(0.25), (ladino, PlotAgronomy.Seeds.BulkSeedMass.FromPounds(6)));
 
         PracticeCase.AssertMatches("C51", "rate", sown.BulkRate.PoundsPerAcre);

@@ -19,9 +19,9 @@ public class BlendDocsTests
             BlendComponent.Of(kinds.Find(kind), SowingMethod.Broadcast) with { Purity = Fraction.FromPercent(purity), Viability = Fraction.FromPercent(viability) };
 
         var blend = Blend.FromSharesOfFullStand(
-            (Tagged("oats_spring", 98, 90), 0.40),
-            (Tagged("medium_red_clover", 66, 90), 0.60),
-            (Tagged("daikon_radish", 99, 92), 0.40));
+            (Tagged("oats-spring", 98, 90), 0.40),
+            (Tagged("medium-red-clover", 66, 90), 0.60),
+            (Tagged("daikon-radish", 99, 92), 0.40));
         output.WriteLine(blend.StandTotal);
         foreach (var part in blend.Parts)
         {

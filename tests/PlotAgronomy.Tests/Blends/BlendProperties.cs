@@ -164,7 +164,7 @@ public class BlendProperties
     [Property]
     public bool What_stands_already_only_adds(BlendSketch sketch, Fraction share)
     {
-        var clover = KindShare.Of(SampleBlends.Kind("ladino_clover"), share.Value);
+        var clover = KindShare.Of(SampleBlends.Kind("ladino-clover"), share.Value);
         var without = CrowdingReport.Of(sketch.Blend);
         var with = CrowdingReport.Of(sketch.Blend, clover);
         return Near.Equal(without.Total.Chosen + share.Value, with.Total.Chosen) && with.Groups.All(g => without.Groups.Single(o => o.Group == g.Group).Share <= g.Share);

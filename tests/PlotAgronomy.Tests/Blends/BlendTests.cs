@@ -7,9 +7,9 @@ namespace PlotAgronomy.Tests.Blends;
 
 public class BlendTests
 {
-    private static BlendComponent Oats => SampleBlends.Broadcast("oats_spring", 100, 16_000);
+    private static BlendComponent Oats => SampleBlends.Broadcast("oats-spring", 100, 16_000);
 
-    private static BlendComponent Ladino => SampleBlends.Broadcast("ladino_clover", 5, 776_000);
+    private static BlendComponent Ladino => SampleBlends.Broadcast("ladino-clover", 5, 776_000);
 
     [Theory]
     [InlineData(-0.1)]
@@ -118,7 +118,7 @@ public class BlendTests
     [Fact]
     public void Kinds_sown_in_different_ways_are_passes_of_their_own()
     {
-        var blend = Blend.FromSharesOfFullStand((SampleBlends.Drilled("oats_spring", 70, 16_000), 0.4), (Ladino, 0.6));
+        var blend = Blend.FromSharesOfFullStand((SampleBlends.Drilled("oats-spring", 70, 16_000), 0.4), (Ladino, 0.6));
         Assert.Contains(blend.Findings, f => f.Code == "blend-methods-differ");
     }
 
@@ -161,7 +161,7 @@ public class BlendTests
     public void A_whole_tag_is_read_like_its_parts()
     {
         static TagComponent Named(string id, double pure, double germination) => new() { Kind = SampleBlends.Kind(id), Analysis = SeedAnalysis.Of(Fraction.FromPercent(pure), Fraction.FromPercent(germination)) };
-        var tag = new SeedTag { Components = [Named("oats_spring", 90, 90), Named("purple_top_turnip", 8, 85)], Inert = Fraction.FromPercent(2), IsTreated = true };
+        var tag = new SeedTag { Components = [Named("oats-spring", 90, 90), Named("purple-top-turnip", 8, 85)], Inert = Fraction.FromPercent(2), IsTreated = true };
         var blend = Blend.FromTag(tag, ApplicationRate.FromPoundsPerAcre(40), SowingMethod.Broadcast);
 
         // By hand: 40 x 0.90 x 0.90 and 40 x 0.08 x 0.85 lb live; middle broadcast rates 115 and 6 lb/ac.
@@ -174,7 +174,7 @@ public class BlendTests
     [Fact]
     public void Figures_from_memory_are_said_once_for_the_whole_blend()
     {
-        var blend = Blend.FromSharesOfFullStand([.. new[] { "balansa_clover", "austrian_winter_pea", "triticale" }.Select(id => (BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Drilled), 0.3))]);
+        var blend = Blend.FromSharesOfFullStand([.. new[] { "balansa-clover", "austrian-winter-pea", "triticale" }.Select(id => (BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Drilled), 0.3))]);
         Assert.Single(blend.Findings, f => f.Code == "data-from-memory" && f.Text.Contains("seed counts", StringComparison.Ordinal));
     }
 }

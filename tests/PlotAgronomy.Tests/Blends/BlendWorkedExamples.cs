@@ -56,8 +56,8 @@ public class BlendWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         double[] inputs = [.. row.Text("item").Split(';').Select(t => double.Parse(t, System.Globalization.CultureInfo.InvariantCulture))];
-        var counted = SampleBlends.Drilled("austrian_winter_pea", 50, inputs[2]);
-        var rest = SampleBlends.Drilled("oats_spring", 90, 16_000);
+        var counted = SampleBlends.Drilled("austrian-winter-pea", 50, inputs[2]);
+        var rest = SampleBlends.Drilled("oats-spring", 90, 16_000);
         var blend = Blend.FromWeightShares(ApplicationRate.FromPoundsPerAcre(60), (counted, Fraction.FromPercent(inputs[0])), (rest, Fraction.FromPercent(100 - inputs[0])));
         var spread = BatchSpread.Of(blend, BulkSeedMass.FromPounds(inputs[1])).Kinds[0];
         WorkedExamples.AssertMatches(row, row.Text("quantity") switch
@@ -72,7 +72,7 @@ public class BlendWorkedExamples
     public void Scattered_seed_leaves_square_feet_empty(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var blend = Blend.FromSeedShares(row.Number("item"), (SampleBlends.Drilled("oats_spring", 90, 16_000), Fraction.One));
+        var blend = Blend.FromSeedShares(row.Number("item"), (SampleBlends.Drilled("oats-spring", 90, 16_000), Fraction.One));
         WorkedExamples.AssertMatches(row, blend.EmptySquareFeet.Percent);
     }
 

@@ -17,14 +17,14 @@ public class CrowdingTests
     [InlineData(0.31, "blend-group-over-cap")]
     public void Brassicas_have_a_cap_beside_clover_that_must_live_on(double share, string code)
     {
-        var blend = Blend.FromSharesOfFullStand((Of("ladino_clover"), 0.6), (Of("rape_dwarf_essex"), share / 2), (Of("purple_top_turnip"), share / 2));
+        var blend = Blend.FromSharesOfFullStand((Of("ladino-clover"), 0.6), (Of("rape-dwarf-essex"), share / 2), (Of("purple-top-turnip"), share / 2));
         Assert.Equal(code.Length > 0 ? [code] : [], CodesOf(blend).Where(c => c.StartsWith("blend-group", StringComparison.Ordinal)));
     }
 
     [Fact]
     public void An_all_brassica_plot_is_normal()
     {
-        var blend = Blend.FromSharesOfFullStand((Of("rape_dwarf_essex"), 0.4), (Of("purple_top_turnip"), 0.4), (Of("daikon_radish"), 0.2));
+        var blend = Blend.FromSharesOfFullStand((Of("rape-dwarf-essex"), 0.4), (Of("purple-top-turnip"), 0.4), (Of("daikon-radish"), 0.2));
         Assert.DoesNotContain(CodesOf(blend), c => c.StartsWith("blend-group", StringComparison.Ordinal));
         Assert.False(Assert.Single(CrowdingReport.Of(blend).Groups).Applies);
     }
@@ -32,24 +32,24 @@ public class CrowdingTests
     [Fact]
     public void Clover_that_stands_already_brings_the_cap()
     {
-        var blend = Blend.FromSharesOfFullStand((Of("rape_dwarf_essex"), 0.4));
+        var blend = Blend.FromSharesOfFullStand((Of("rape-dwarf-essex"), 0.4));
         Assert.DoesNotContain("blend-group-over-cap", CodesOf(blend));
-        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.Of(SampleBlends.Kind("ladino_clover"), 0.5)));
+        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.Of(SampleBlends.Kind("ladino-clover"), 0.5)));
     }
 
     [Fact]
     public void Rape_that_stands_already_counts_in_its_group()
     {
-        var blend = Blend.FromSharesOfFullStand((Of("ladino_clover"), 0.6), (Of("purple_top_turnip"), 0.2));
-        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.Of(SampleBlends.Kind("rape_dwarf_essex"), 0.2)));
+        var blend = Blend.FromSharesOfFullStand((Of("ladino-clover"), 0.6), (Of("purple-top-turnip"), 0.2));
+        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.Of(SampleBlends.Kind("rape-dwarf-essex"), 0.2)));
     }
 
     [Fact]
     public void The_user_says_what_must_live_on()
     {
-        var annual = Of("crimson_clover");
-        Assert.DoesNotContain("blend-group-over-cap", CodesOf(Blend.FromSharesOfFullStand((annual, 0.5), (Of("annual_ryegrass"), 0.4))));
-        Assert.Contains("blend-group-over-cap", CodesOf(Blend.FromSharesOfFullStand((annual with { MustLiveOn = true }, 0.5), (Of("annual_ryegrass"), 0.4))));
+        var annual = Of("crimson-clover");
+        Assert.DoesNotContain("blend-group-over-cap", CodesOf(Blend.FromSharesOfFullStand((annual, 0.5), (Of("annual-ryegrass"), 0.4))));
+        Assert.Contains("blend-group-over-cap", CodesOf(Blend.FromSharesOfFullStand((annual with { MustLiveOn = true }, 0.5), (Of("annual-ryegrass"), 0.4))));
     }
 
     [Theory]
@@ -59,7 +59,7 @@ public class CrowdingTests
     [InlineData(4, 1.51, true)]
     public void More_kinds_may_stand_closer(int kinds, double total, bool crowded)
     {
-        string[] ids = ["oats_spring", "crimson_clover", "austrian_winter_pea", "winter_wheat"];
+        string[] ids = ["oats-spring", "crimson-clover", "austrian-winter-pea", "winter-wheat"];
         var blend = Blend.FromSharesOfFullStand([.. ids.Take(kinds).Select(id => (Of(id), total / kinds))]);
         Assert.Equal(crowded, CodesOf(blend).Contains("blend-crowded"));
     }
@@ -67,36 +67,36 @@ public class CrowdingTests
     [Fact]
     public void One_kind_is_crowded_above_its_own_full_rate()
     {
-        Assert.DoesNotContain(CodesOf(Blend.FromSharesOfFullStand((Of("oats_spring"), 1))), c => c.StartsWith("blend-crowded", StringComparison.Ordinal));
-        Assert.Contains("blend-crowded", CodesOf(Blend.FromSharesOfFullStand((Of("oats_spring"), 1.01))));
-        Assert.Contains("blend-crowded-at-every-rate", CodesOf(Blend.FromSharesOfFullStand((Of("oats_spring"), 1.4))));
+        Assert.DoesNotContain(CodesOf(Blend.FromSharesOfFullStand((Of("oats-spring"), 1))), c => c.StartsWith("blend-crowded", StringComparison.Ordinal));
+        Assert.Contains("blend-crowded", CodesOf(Blend.FromSharesOfFullStand((Of("oats-spring"), 1.01))));
+        Assert.Contains("blend-crowded-at-every-rate", CodesOf(Blend.FromSharesOfFullStand((Of("oats-spring"), 1.4))));
     }
 
     [Fact]
     public void Five_kinds_with_slow_perennials_are_many()
     {
-        (BlendComponent, double)[] kinds = [(Of("ladino_clover"), 0.2), (Of("medium_red_clover"), 0.2), (Of("chicory"), 0.2), (Of("oats_spring"), 0.2), (Of("alfalfa"), 0.2)];
+        (BlendComponent, double)[] kinds = [(Of("ladino-clover"), 0.2), (Of("medium-red-clover"), 0.2), (Of("chicory"), 0.2), (Of("oats-spring"), 0.2), (Of("alfalfa"), 0.2)];
         Assert.DoesNotContain("blend-many-kinds", CodesOf(Blend.FromSharesOfFullStand([.. kinds.Take(4)])));
         Assert.Contains("blend-many-kinds", CodesOf(Blend.FromSharesOfFullStand(kinds)));
     }
 
     [Theory]
-    [InlineData("purple_top_turnip", 20, false)]
-    [InlineData("purple_top_turnip", 20.1, true)]
-    [InlineData("austrian_winter_pea", 6, false)]
-    [InlineData("austrian_winter_pea", 6.1, true)]
+    [InlineData("purple-top-turnip", 20, false)]
+    [InlineData("purple-top-turnip", 20.1, true)]
+    [InlineData("austrian-winter-pea", 6, false)]
+    [InlineData("austrian-winter-pea", 6.1, true)]
     [InlineData("chicory", 60, false)]
     [InlineData("chicory", 60.1, true)]
-    [InlineData("ladino_clover", 80, false)]
-    [InlineData("ladino_clover", 80.1, true)]
+    [InlineData("ladino-clover", 80, false)]
+    [InlineData("ladino-clover", 80.1, true)]
     public void A_stand_has_a_densest_sowing(string id, double seeds, bool tooDense) =>
         Assert.Equal(tooDense, CodesOf(Blend.FromSeedShares(seeds, (Of(id), Fraction.One))).Contains("blend-too-dense"));
 
     [Fact]
     public void A_full_rate_of_the_users_own_outside_the_range_is_said()
     {
-        var outside = BlendComponent.Of(SampleBlends.Kind("ladino_clover"), SampleBlends.LiveBroadcast(8.1));
-        var inside = BlendComponent.Of(SampleBlends.Kind("ladino_clover"), SampleBlends.LiveBroadcast(8));
+        var outside = BlendComponent.Of(SampleBlends.Kind("ladino-clover"), SampleBlends.LiveBroadcast(8.1));
+        var inside = BlendComponent.Of(SampleBlends.Kind("ladino-clover"), SampleBlends.LiveBroadcast(8));
         Assert.Contains(Blend.FromSharesOfFullStand((outside, 0.5)).Findings, f => f.Code == "blend-own-full-rate");
         Assert.DoesNotContain(Blend.FromSharesOfFullStand((inside, 0.5)).Findings, f => f.Code == "blend-own-full-rate");
     }
@@ -104,7 +104,7 @@ public class CrowdingTests
     [Fact]
     public void Targets_of_a_kind_are_found()
     {
-        Assert.Equal([35.0, 30, 30, 40], DensityTarget.For(SampleBlends.Kind("winter_wheat")).Select(t => t.LowPerSquareFoot));
-        Assert.Equal(27, DensityTarget.For(SampleBlends.Kind("cereal_rye"))[0].HighPerSquareFoot);
+        Assert.Equal([35.0, 30, 30, 40], DensityTarget.For(SampleBlends.Kind("winter-wheat")).Select(t => t.LowPerSquareFoot));
+        Assert.Equal(27, DensityTarget.For(SampleBlends.Kind("cereal-rye"))[0].HighPerSquareFoot);
     }
 }

@@ -13,7 +13,7 @@ namespace PlotAgronomy.Tests.Blends;
 public class FitTests
 {
     private static readonly string[] Clovers =
-        ["ladino_clover", "white_dutch_clover", "alsike_clover", "medium_red_clover", "mammoth_red_clover", "crimson_clover", "berseem_clover", "arrowleaf_clover", "balansa_clover", "subterranean_clover", "persian_clover"];
+        ["ladino-clover", "white-dutch-clover", "alsike-clover", "medium-red-clover", "mammoth-red-clover", "crimson-clover", "berseem-clover", "arrowleaf-clover", "balansa-clover", "subterranean-clover", "persian-clover"];
 
     public static TheoryData<string> EveryClover => [.. Clovers];
 
@@ -33,7 +33,7 @@ public class FitTests
     public void The_plots_ph_must_lie_inside_what_every_kind_stands(double ph, bool outside)
     {
         // Ladino 5.8-8.0, alfalfa 6.2-8.5 (PLANTS).
-        var blend = BlendOf(("ladino_clover", 0.5), ("alfalfa", 0.5));
+        var blend = BlendOf(("ladino-clover", 0.5), ("alfalfa", 0.5));
         Assert.Equal(6.2, Fit(blend).LowestPh);
         Assert.Equal(8.0, Fit(blend).HighestPh);
         Assert.Equal(outside, CodesOf(blend, new PlotConditions { Ph = WaterPh.FromValue(ph) }).Contains("blend-ph-outside"));
@@ -42,7 +42,7 @@ public class FitTests
     [Fact]
     public void Kinds_with_no_ph_in_common_are_apart()
     {
-        var sour = SampleBlends.Kind("oats_spring") with { Ph = new PhTolerance { MinimumPh = 4, BestPhFrom = 4.5, BestPhTo = 5, MaximumPh = 5.5, Evidence = KindEvidence.OfTheUser("invented") } };
+        var sour = SampleBlends.Kind("oats-spring") with { Ph = new PhTolerance { MinimumPh = 4, BestPhFrom = 4.5, BestPhTo = 5, MaximumPh = 5.5, Evidence = KindEvidence.OfTheUser("invented") } };
         var blend = Blend.FromSharesOfFullStand((BlendComponent.Of(sour, SowingMethod.Broadcast), 0.5), (Of("alfalfa"), 0.5));
         Assert.Null(Fit(blend).LowestPh);
         Assert.Contains("blend-ph-apart", CodesOf(blend));
@@ -51,18 +51,18 @@ public class FitTests
     [Fact]
     public void Drainage_must_suit_every_kind()
     {
-        var blend = BlendOf(("ladino_clover", 0.5), ("alfalfa", 0.5));
+        var blend = BlendOf(("ladino-clover", 0.5), ("alfalfa", 0.5));
         Assert.Equal(DrainageClass.ModeratelyWell, Fit(blend).WettestDrainage);
         Assert.Equal(DrainageClass.Well, Fit(blend).DriestDrainage);
         Assert.Contains("blend-drainage-outside", CodesOf(blend, new PlotConditions { Drainage = DrainageClass.SomewhatPoor }));
         Assert.DoesNotContain("blend-drainage-outside", CodesOf(blend, new PlotConditions { Drainage = DrainageClass.Well }));
         // Japanese millet very poor to moderately well, cowpea well to somewhat excessive.
-        Assert.Contains("blend-drainage-apart", CodesOf(BlendOf(("japanese_millet", 0.5), ("cowpea_iron_clay", 0.5))));
+        Assert.Contains("blend-drainage-apart", CodesOf(BlendOf(("japanese-millet", 0.5), ("cowpea-iron-clay", 0.5))));
     }
 
     [Theory]
-    [InlineData("purple_top_turnip")]
-    [InlineData("rape_dwarf_essex")]
+    [InlineData("purple-top-turnip")]
+    [InlineData("rape-dwarf-essex")]
     [InlineData("kale")]
     public void Turnip_rape_and_kale_share_a_pass_with_clover(string brassica)
     {
@@ -77,7 +77,7 @@ public class FitTests
     public void Oats_do_not_share_a_pass_with_clover(string clover)
     {
         // Common practice; of crimson clover USDA, 1947: in two operations because the depths differ.
-        foreach (string oats in new[] { "oats_spring", "oats_winter" })
+        foreach (string oats in new[] { "oats-spring", "oats-winter" })
         {
             var fit = Fit(BlendOf((clover, 0.7), (oats, 0.3)));
             Assert.Equal(2, fit.Passes.Length);
@@ -89,7 +89,7 @@ public class FitTests
     [Theory, MemberData(nameof(EveryClover))]
     public void The_spreading_room_parts_oats_and_clover_alike(string clover)
     {
-        HopperKind[] kinds = [HopperKind.Of(SampleBlends.Kind(clover)), HopperKind.Of(SampleBlends.Kind("oats_spring"))];
+        HopperKind[] kinds = [HopperKind.Of(SampleBlends.Kind(clover)), HopperKind.Of(SampleBlends.Kind("oats-spring"))];
         Assert.Equal(2, SizeGroups.Arrange(kinds).Groups.Length);
     }
 
@@ -97,21 +97,21 @@ public class FitTests
     public void One_hopper_of_kinds_with_no_depth_in_common_says_so()
     {
         // Radish 0.25-0.75 in, eastern gamagrass 1-1.5 in: both are covered, and their seeds are alike in size.
-        var fit = Fit(Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.Of(SampleBlends.Kind("daikon_radish"), 0.3), KindShare.Of(SampleBlends.Kind("eastern_gamagrass"), 0.5)));
+        var fit = Fit(Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.Of(SampleBlends.Kind("daikon-radish"), 0.3), KindShare.Of(SampleBlends.Kind("eastern-gamagrass"), 0.5)));
         Assert.Null(Assert.Single(fit.Passes).Shallowest);
         Assert.Contains(fit.Findings, f => f.Code == "blend-pass-depths-apart");
-        Assert.DoesNotContain("blend-pass-depths-apart", CodesOf(BlendOf(("daikon_radish", 0.3), ("winter_wheat", 0.5))));
+        Assert.DoesNotContain("blend-pass-depths-apart", CodesOf(BlendOf(("daikon-radish", 0.3), ("winter-wheat", 0.5))));
     }
 
     [Fact]
     public void Chaffy_seed_goes_apart_from_smooth_seed() =>
-        Assert.Equal(2, Fit(BlendOf(("big_bluestem", 0.5), ("purple_top_turnip", 0.2))).Passes.Length);
+        Assert.Equal(2, Fit(BlendOf(("big-bluestem", 0.5), ("purple-top-turnip", 0.2))).Passes.Length);
 
     [Fact]
     public void What_rests_on_memory_is_said()
     {
         // Ladino: depth from memory, pH limits and nitrogen read. Lablab: nitrogen from memory.
-        var read = Fit(BlendOf(("ladino_clover", 0.5))).Findings.Where(f => f.Code == "data-from-memory").Select(f => f.Text).ToArray();
+        var read = Fit(BlendOf(("ladino-clover", 0.5))).Findings.Where(f => f.Code == "data-from-memory").Select(f => f.Text).ToArray();
         Assert.Contains(read, t => t.Contains("the sowing depths of Ladino clover", StringComparison.Ordinal));
         Assert.DoesNotContain(read, t => t.Contains("pH limits", StringComparison.Ordinal) || t.Contains("nitrogen fixed", StringComparison.Ordinal));
         Assert.Contains(Fit(BlendOf(("lablab", 0.5))).Findings, f => f.Code == "data-from-memory" && f.Text.Contains("the nitrogen fixed of Lablab", StringComparison.Ordinal));
@@ -122,7 +122,7 @@ public class FitTests
     {
         // By hand from seed weights 38, 25, 13 mg and 2.1, 0.6 mg: wheat, rye and radish; turnip and ladino.
         var passes = Fit(SampleBlends.FiveDrilled()).Passes;
-        Assert.Equal(["winter_wheat,cereal_rye,forage_radish", "purple_top_turnip,ladino_clover"], passes.Select(p => string.Join(',', p.Parts.Select(x => x.Kind.Id))));
+        Assert.Equal(["winter-wheat,cereal-rye,forage-radish", "purple-top-turnip,ladino-clover"], passes.Select(p => string.Join(',', p.Parts.Select(x => x.Kind.Id))));
     }
 
     [Theory]
@@ -132,23 +132,23 @@ public class FitTests
     [InlineData(1.00, 250)]
     [InlineData(2.00, 250)]
     public void Ladino_fixes_by_its_share(double share, double pounds) =>
-        Assert.Equal(pounds, Fit(BlendOf(("ladino_clover", share))).NitrogenFixed.PoundsPerAcre, 1e-9);
+        Assert.Equal(pounds, Fit(BlendOf(("ladino-clover", share))).NitrogenFixed.PoundsPerAcre, 1e-9);
 
     [Fact]
     public void Clover_that_stands_already_fixes_too()
     {
-        var standing = new PlotConditions { Standing = [KindShare.Of(SampleBlends.Kind("ladino_clover"), 0.25)] };
-        Assert.Equal(30, Fit(BlendOf(("oats_spring", 0.5)), standing).NitrogenFixed.PoundsPerAcre, 1e-9);
+        var standing = new PlotConditions { Standing = [KindShare.Of(SampleBlends.Kind("ladino-clover"), 0.25)] };
+        Assert.Equal(30, Fit(BlendOf(("oats-spring", 0.5)), standing).NitrogenFixed.PoundsPerAcre, 1e-9);
     }
 
     [Fact]
     public void Nitrogen_works_against_legumes_and_its_lack_against_grain()
     {
-        var both = BlendOf(("ladino_clover", 0.5), ("winter_wheat", 0.3));
+        var both = BlendOf(("ladino-clover", 0.5), ("winter-wheat", 0.3));
         Assert.Contains("blend-nitrogen-conflict", CodesOf(both));
         Assert.Contains("blend-nitrogen-against-legumes", CodesOf(both, new PlotConditions { NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(40) }));
         Assert.Contains("blend-nitrogen-hungry", CodesOf(both, new PlotConditions { NitrogenPlanned = ApplicationRate.Zero }));
-        var clover = BlendOf(("ladino_clover", 0.8));
+        var clover = BlendOf(("ladino-clover", 0.8));
         Assert.DoesNotContain("blend-nitrogen-conflict", CodesOf(clover));
         Assert.DoesNotContain("blend-nitrogen-hungry", CodesOf(clover, new PlotConditions { NitrogenPlanned = ApplicationRate.Zero }));
     }
@@ -161,7 +161,7 @@ public class FitTests
     public void Crimson_clover_keeps_its_room_beside_rye(double rye, double crimson, bool tooMuch, bool tooThin)
     {
         // Companion one third to one half, crimson one half to two thirds of normal (USDA, 1947).
-        string[] codes = CodesOf(BlendOf(("crimson_clover", crimson), ("cereal_rye", rye)));
+        string[] codes = CodesOf(BlendOf(("crimson-clover", crimson), ("cereal-rye", rye)));
         Assert.Equal(tooMuch, codes.Contains("blend-companion-over-limit"));
         Assert.Equal(tooThin, codes.Contains("blend-host-thin"));
     }
@@ -175,7 +175,7 @@ public class FitTests
     public void The_leaflets_on_crimson_clover_sum_to_these_totals(double companion, double crimson, double total, bool allowed)
     {
         // USDA crimson clover leaflets: companion 1/3-1/2 of normal with the clover at 1/2-2/3 (1947) or at the full rate (1938).
-        var blend = BlendOf(("crimson_clover", crimson), ("hairy_vetch", companion));
+        var blend = BlendOf(("crimson-clover", crimson), ("hairy-vetch", companion));
         Assert.Equal(total, blend.StandTotal.Chosen, 0.005);
         Assert.Equal(allowed, !CodesOf(blend).Contains("blend-companion-over-limit"));
     }
@@ -187,7 +187,7 @@ public class FitTests
     {
         // Companion at 20-25 % of its normal rate (Selecting Species of Cover Crop, 2003).
         var late = new PlotConditions { IsLateSeeding = true };
-        var blend = BlendOf(("chicory", 0.6), ("oats_spring", share));
+        var blend = BlendOf(("chicory", 0.6), ("oats-spring", share));
         Assert.Equal(over, CodesOf(blend, late).Contains("blend-companion-over-limit"));
         Assert.DoesNotContain("blend-companion-over-limit", CodesOf(blend));
     }
@@ -199,14 +199,14 @@ public class FitTests
     [InlineData(21, true, true)]
     public void A_grain_nurse_over_clover_is_weighed_in_pounds(double pounds, bool dry, bool over)
     {
-        var blend = Blend.FromLiveRates((Of("ladino_clover"), SampleBlends.LiveBroadcast(4)), (Of("winter_wheat"), SampleBlends.LiveBroadcast(pounds)));
+        var blend = Blend.FromLiveRates((Of("ladino-clover"), SampleBlends.LiveBroadcast(4)), (Of("winter-wheat"), SampleBlends.LiveBroadcast(pounds)));
         Assert.Equal(over, CodesOf(blend, new PlotConditions { IsDryOrThinSoil = dry }).Contains("blend-companion-over-limit"));
     }
 
     [Fact]
     public void Each_legume_names_its_inoculant_and_amount()
     {
-        var batch = Blend.FromBatch(Area.FromAcres(1), (Of("austrian_winter_pea"), BulkSeedMass.FromPounds(25)), (Of("ladino_clover"), BulkSeedMass.FromPounds(4)), (Of("oats_spring"), BulkSeedMass.FromPounds(40))).WeighFor(Area.FromAcres(1));
+        var batch = Blend.FromBatch(Area.FromAcres(1), (Of("austrian-winter-pea"), BulkSeedMass.FromPounds(25)), (Of("ladino-clover"), BulkSeedMass.FromPounds(4)), (Of("oats-spring"), BulkSeedMass.FromPounds(40))).WeighFor(Area.FromAcres(1));
         var fit = BlendFit.Of(batch);
         Mass generous = fit.Inoculants[0].AtThoroughRate;
         double ounces = generous.Ounces;
@@ -214,7 +214,7 @@ public class FitTests
         Assert.Equal(2, fit.Inoculants.Length);
         Assert.Equal(6, ounces, 1e-9);
         Assert.Contains(fit.Findings, f => f.Code == "blend-inoculants");
-        var inoculated = Blend.FromBatch(Area.FromAcres(1), (Of("ladino_clover") with { IsInoculated = true }, BulkSeedMass.FromPounds(4)));
+        var inoculated = Blend.FromBatch(Area.FromAcres(1), (Of("ladino-clover") with { IsInoculated = true }, BulkSeedMass.FromPounds(4)));
         Assert.Empty(BlendFit.Of(inoculated.WeighFor(Area.FromAcres(1))).Inoculants);
     }
 
@@ -222,7 +222,7 @@ public class FitTests
     public void Published_dates_in_common_are_found_and_a_day_outside_is_named()
     {
         // South: crimson Aug 1 - Oct 31 and Sep 1 - Oct 15; wheat Aug 1 - Sep 30, Aug 15 - Oct 15 and Sep 1 - Nov 1.
-        var blend = BlendOf(("crimson_clover", 0.5), ("winter_wheat", 0.4));
+        var blend = BlendOf(("crimson-clover", 0.5), ("winter-wheat", 0.4));
         var range = Assert.Single(CommonDates.Of(blend, PlantingRegion.South).Ranges);
         Assert.Equal((8, 1), (range.From.Month, range.From.Day));
         Assert.Equal((10, 31), (range.To.Month, range.To.Day));
@@ -236,7 +236,7 @@ public class FitTests
     public void Dates_that_never_meet_are_said()
     {
         // South: wheat from August 1, browntop millet April to July (Mississippi).
-        var blend = BlendOf(("browntop_millet", 0.5), ("winter_wheat", 0.4));
+        var blend = BlendOf(("browntop-millet", 0.5), ("winter-wheat", 0.4));
         Assert.Empty(CommonDates.Of(blend, PlantingRegion.South).Ranges);
         Assert.Contains("blend-no-common-day", CodesOf(blend, new PlotConditions { Region = PlantingRegion.South }));
     }
@@ -244,8 +244,8 @@ public class FitTests
     [Fact]
     public void Nitrogen_fixed_is_called_an_estimate()
     {
-        Assert.Contains("blend-nitrogen-estimated", CodesOf(BlendOf(("ladino_clover", 0.5))));
-        Assert.DoesNotContain("blend-nitrogen-estimated", CodesOf(BlendOf(("winter_wheat", 0.5))));
+        Assert.Contains("blend-nitrogen-estimated", CodesOf(BlendOf(("ladino-clover", 0.5))));
+        Assert.DoesNotContain("blend-nitrogen-estimated", CodesOf(BlendOf(("winter-wheat", 0.5))));
     }
 
     [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
@@ -254,7 +254,7 @@ public class FitTests
         var conditions = new PlotConditions { Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor, Region = PlantingRegion.South, SowingDay = new DateOnly(2026, 12, 24), NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(42.5), IsSeedLeftOnSurface = true };
         string Report()
         {
-            var fit = Fit(BlendOf(("ladino_clover", 0.55), ("winter_wheat", 0.45), ("purple_top_turnip", 0.35)), conditions);
+            var fit = Fit(BlendOf(("ladino-clover", 0.55), ("winter-wheat", 0.45), ("purple-top-turnip", 0.35)), conditions);
             var seasons = SeasonCoverage.Of(fit.Batch.Blend);
             return string.Join("\n", [.. fit.Findings.Select(f => f.ToString()), .. fit.ShowWork().Select(w => w.ToString()), .. seasons.Findings.Select(f => f.ToString()), .. seasons.ShowWork().Select(w => w.ToString()),
                 .. BagOrder.Of(fit.Batch.Blend, Area.FromAcres(0.35)).ShowWork().Select(w => w.ToString()), .. BatchSpread.Of(fit.Batch.Blend, BulkSeedMass.FromPounds(0.5)).ShowWork().Select(w => w.ToString()),
@@ -274,40 +274,40 @@ public class FitTests
     [Fact]
     public void Warm_and_cool_kinds_need_a_published_day_in_common()
     {
-        Assert.Contains("blend-warm-and-cool", CodesOf(BlendOf(("cowpea_iron_clay", 0.5), ("winter_wheat", 0.4))));
-        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("crimson_clover", 0.5), ("winter_wheat", 0.4))));
+        Assert.Contains("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4))));
+        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("crimson-clover", 0.5), ("winter-wheat", 0.4))));
         // East Texas sows cowpea late in summer with grain (Fall-planted forage mixtures, Texas A&M University, 2019).
-        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea_iron_clay", 0.5), ("winter_wheat", 0.4)), new PlotConditions { Region = PlantingRegion.South }));
+        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4)), new PlotConditions { Region = PlantingRegion.South }));
     }
 
     [Fact]
     public void Poison_noxious_listings_and_bloat_are_raised()
     {
-        string[] sorghum = CodesOf(BlendOf(("sorghum_sudangrass", 0.2), ("cowpea_iron_clay", 0.6)));
+        string[] sorghum = CodesOf(BlendOf(("sorghum-sudangrass", 0.2), ("cowpea-iron-clay", 0.6)));
         Assert.Contains("blend-poison", sorghum);
         Assert.Contains("blend-residue", sorghum);
-        Assert.Contains("blend-noxious", CodesOf(BlendOf(("birdsfoot_trefoil", 0.6))));
-        Assert.Contains("blend-livestock", CodesOf(BlendOf(("alsike_clover", 0.6))));
-        Assert.DoesNotContain(Fit(BlendOf(("pearl_millet", 0.6))).Findings, f => f.Text.StartsWith("Prussic", StringComparison.Ordinal));
+        Assert.Contains("blend-noxious", CodesOf(BlendOf(("birdsfoot-trefoil", 0.6))));
+        Assert.Contains("blend-livestock", CodesOf(BlendOf(("alsike-clover", 0.6))));
+        Assert.DoesNotContain(Fit(BlendOf(("pearl-millet", 0.6))).Findings, f => f.Text.StartsWith("Prussic", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Grain_on_the_surface_is_a_warning_and_covered_grain_is_not()
     {
         var onTop = new PlotConditions { IsSeedLeftOnSurface = true };
-        Assert.Contains("blend-grain-on-surface", CodesOf(BlendOf(("winter_wheat", 0.5)), onTop));
-        Assert.Contains("blend-grain-on-surface", CodesOf(BlendOf(("austrian_winter_pea", 0.5)), onTop));
-        Assert.DoesNotContain("blend-grain-on-surface", CodesOf(BlendOf(("winter_wheat", 0.5))));
-        Assert.DoesNotContain("blend-grain-on-surface", CodesOf(BlendOf(("ladino_clover", 0.5)), onTop));
+        Assert.Contains("blend-grain-on-surface", CodesOf(BlendOf(("winter-wheat", 0.5)), onTop));
+        Assert.Contains("blend-grain-on-surface", CodesOf(BlendOf(("austrian-winter-pea", 0.5)), onTop));
+        Assert.DoesNotContain("blend-grain-on-surface", CodesOf(BlendOf(("winter-wheat", 0.5))));
+        Assert.DoesNotContain("blend-grain-on-surface", CodesOf(BlendOf(("ladino-clover", 0.5)), onTop));
     }
 
     [Fact]
     public void Treated_seed_must_not_lie_on_the_surface()
     {
-        var treated = Blend.FromSharesOfFullStand((Of("austrian_winter_pea") with { IsTreated = true }, 0.5));
+        var treated = Blend.FromSharesOfFullStand((Of("austrian-winter-pea") with { IsTreated = true }, 0.5));
         Assert.Contains("blend-treated-on-surface", CodesOf(treated));
         Assert.Contains("seed-treated-legume", CodesOf(treated));
-        Assert.DoesNotContain("seed-treated", CodesOf(BlendOf(("austrian_winter_pea", 0.5))));
+        Assert.DoesNotContain("seed-treated", CodesOf(BlendOf(("austrian-winter-pea", 0.5))));
     }
 
     [Property]
@@ -334,7 +334,7 @@ public class FitTests
     public bool More_of_a_legume_never_fixes_less(Fraction less, Fraction more)
     {
         double low = Math.Min(less.Value, more.Value) + 0.01, high = Math.Max(less.Value, more.Value) + 0.01;
-        return Fit(BlendOf(("ladino_clover", low))).NitrogenFixed <= Fit(BlendOf(("ladino_clover", high))).NitrogenFixed;
+        return Fit(BlendOf(("ladino-clover", low))).NitrogenFixed <= Fit(BlendOf(("ladino-clover", high))).NitrogenFixed;
     }
 
     private static double InchesOf(Length length)

@@ -44,9 +44,9 @@ public class RecipeTests
 {
     private static readonly SeedLot[] Shelf =
     [
-        Lot("oats_spring", 0.45m, 90), Lot("winter_wheat", 0.38m, 90), Lot("cereal_rye", 0.42m, 88), Lot("austrian_winter_pea", 1.10m, 85),
-        Lot("crimson_clover", 2.10m, 85), Lot("ladino_clover", 4.80m, 82), Lot("medium_red_clover", 3.20m, 88), Lot("chicory", 6.50m, 85),
-        Lot("purple_top_turnip", 2.90m, 90), Lot("rape_dwarf_essex", 2.40m, 92), Lot("daikon_radish", 2.75m, 92), Lot("annual_ryegrass", 0.95m, 90),
+        Lot("oats-spring", 0.45m, 90), Lot("winter-wheat", 0.38m, 90), Lot("cereal-rye", 0.42m, 88), Lot("austrian-winter-pea", 1.10m, 85),
+        Lot("crimson-clover", 2.10m, 85), Lot("ladino-clover", 4.80m, 82), Lot("medium-red-clover", 3.20m, 88), Lot("chicory", 6.50m, 85),
+        Lot("purple-top-turnip", 2.90m, 90), Lot("rape-dwarf-essex", 2.40m, 92), Lot("daikon-radish", 2.75m, 92), Lot("annual-ryegrass", 0.95m, 90),
     ];
 
     private static RecipeGoals Goals(params SeasonOfUse[] seasons) => new() { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Seasons = [.. seasons] };
@@ -98,7 +98,7 @@ public class RecipeTests
     [Fact]
     public void Goals_that_no_lot_serves_are_said_to_fail()
     {
-        var proposal = RecipeProposal.Find(Goals(SeasonOfUse.Summer), [Lot("winter_wheat", 0.38m, 90), Lot("oats_spring", 0.45m, 90)]);
+        var proposal = RecipeProposal.Find(Goals(SeasonOfUse.Summer), [Lot("winter-wheat", 0.38m, 90), Lot("oats-spring", 0.45m, 90)]);
         Assert.Null(proposal.Recipe);
         Assert.Contains(proposal.Findings, f => f.Code == "blend-no-recipe");
         Assert.Null(proposal.CheapestBySeasons[5].Recipe);
@@ -108,10 +108,10 @@ public class RecipeTests
     public void Lots_that_do_not_fit_the_plot_are_named_with_their_reason()
     {
         var goals = new RecipeGoals { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor };
-        var excluded = RecipeProposal.Find(goals, [.. Shelf, Lot("cereal_rye", 0.60m, 88), new SeedLot { Label = "no price", Kind = SampleBlends.Kind("cereal_rye"), Analysis = Shelf[0].Analysis }]).Excluded;
+        var excluded = RecipeProposal.Find(goals, [.. Shelf, Lot("cereal-rye", 0.60m, 88), new SeedLot { Label = "no price", Kind = SampleBlends.Kind("cereal-rye"), Analysis = Shelf[0].Analysis }]).Excluded;
 
-        Assert.Contains(excluded, e => e.Lot.Kind.Id == "ladino_clover" && e.Reason.Contains("pH 5.8-8", StringComparison.Ordinal));
-        Assert.Contains(excluded, e => e.Lot.Kind.Id == "oats_spring" && e.Reason.Contains("drainage", StringComparison.Ordinal));
+        Assert.Contains(excluded, e => e.Lot.Kind.Id == "ladino-clover" && e.Reason.Contains("pH 5.8-8", StringComparison.Ordinal));
+        Assert.Contains(excluded, e => e.Lot.Kind.Id == "oats-spring" && e.Reason.Contains("drainage", StringComparison.Ordinal));
         Assert.Contains(excluded, e => e.Lot.Label == "no price");
         Assert.Contains(excluded, e => e.Reason.Contains("living pound", StringComparison.Ordinal));
     }
@@ -119,7 +119,7 @@ public class RecipeTests
     [Fact]
     public void What_stands_already_is_not_sown_again()
     {
-        var clover = KindShare.Of(SampleBlends.Kind("ladino_clover"), 0.6);
+        var clover = KindShare.Of(SampleBlends.Kind("ladino-clover"), 0.6);
         var bare = RecipeProposal.Find(Goals(Enum.GetValues<SeasonOfUse>()), Shelf).Recipe!;
         var goals = new RecipeGoals { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Seasons = [.. Enum.GetValues<SeasonOfUse>()], Standing = [clover] };
         var over = RecipeProposal.Find(goals, Shelf).Recipe!;
@@ -132,10 +132,10 @@ public class RecipeTests
     [Fact]
     public void Whole_packages_are_costed_beside_the_weights()
     {
-        SeedLot[] bagged = [Bagged(Lot("oats_spring", 0.50m, 90), 50), Lot("medium_red_clover", 3.20m, 88)];
+        SeedLot[] bagged = [Bagged(Lot("oats-spring", 0.50m, 90), 50), Lot("medium-red-clover", 3.20m, 88)];
         RecipeProposal Find(decimal? budget) => RecipeProposal.Find(new RecipeGoals { Area = Area.FromAcres(0.25), Method = SowingMethod.Broadcast, MinimumKinds = 2, Budget = budget }, bagged);
         var recipe = Find(null).Recipe!;
-        double oats = recipe.Batch.Lines.Single(l => l.Component.Kind.Id == "oats_spring").Weight.Pounds;
+        double oats = recipe.Batch.Lines.Single(l => l.Component.Kind.Id == "oats-spring").Weight.Pounds;
 
         // On a quarter acre the oats are less than one 50-lb bag of $25; clover is sold by weight.
         Assert.InRange(oats, 0.1, 50);
@@ -200,7 +200,7 @@ public class RecipeTests
     [Fact]
     public void Trying_every_choice_finds_the_same_recipe_for_the_shelf()
     {
-        SeedLot[] lots = [.. Shelf.Where(l => l.Kind.Id is "oats_spring" or "cereal_rye" or "crimson_clover" or "ladino_clover" or "purple_top_turnip")];
+        SeedLot[] lots = [.. Shelf.Where(l => l.Kind.Id is "oats-spring" or "cereal-rye" or "crimson-clover" or "ladino-clover" or "purple-top-turnip")];
         var goals = InQuarters(Area.FromAcres(0.5), 3, [SeasonOfUse.Summer, SeasonOfUse.MidFall, SeasonOfUse.LateWinter]);
         decimal? tried = CheapestByTrying(goals, lots);
         Assert.NotNull(tried);

@@ -30,44 +30,44 @@ internal static class SampleBlends
     internal static PureLiveSeedRate LiveDrilled(double pounds) => PureLiveSeedRate.DrilledPoundsPerAcre(pounds);
 
     internal static Blend TurnipRapeRadish() => Blend.FromLiveRates(
-        (Broadcast("purple_top_turnip", 5, 220_000), LiveBroadcast(3)),
-        (Broadcast("rape_dwarf_essex", 5, 156_960), LiveBroadcast(2)),
-        (Broadcast("forage_radish", 10, 34_000), LiveBroadcast(5)));
+        (Broadcast("purple-top-turnip", 5, 220_000), LiveBroadcast(3)),
+        (Broadcast("rape-dwarf-essex", 5, 156_960), LiveBroadcast(2)),
+        (Broadcast("forage-radish", 10, 34_000), LiveBroadcast(5)));
 
     internal static Blend FiveDrilled() => Blend.FromLiveRates(
-        (Drilled("forage_radish", 13, 34_000), LiveDrilled(5)),
-        (Drilled("purple_top_turnip", 5, 220_000), LiveDrilled(5)),
-        (Drilled("ladino_clover", 5, 776_000), LiveDrilled(5)),
-        (Drilled("cereal_rye", 120, 18_160), LiveDrilled(50)),
-        (Drilled("winter_wheat", 120, 12_000), LiveDrilled(50)));
+        (Drilled("forage-radish", 13, 34_000), LiveDrilled(5)),
+        (Drilled("purple-top-turnip", 5, 220_000), LiveDrilled(5)),
+        (Drilled("ladino-clover", 5, 776_000), LiveDrilled(5)),
+        (Drilled("cereal-rye", 120, 18_160), LiveDrilled(50)),
+        (Drilled("winter-wheat", 120, 12_000), LiveDrilled(50)));
 
     internal static Blend FourGrains() => Blend.FromLiveRates(
-        (Broadcast("austrian_winter_pea", 100, 4_000), LiveBroadcast(40)),
-        (Broadcast("cereal_rye", 160, 18_160), LiveBroadcast(40)),
-        (Broadcast("winter_wheat", 150, 12_000), LiveBroadcast(40)),
-        (Broadcast("oats_spring", 150, 16_000), LiveBroadcast(40)));
+        (Broadcast("austrian-winter-pea", 100, 4_000), LiveBroadcast(40)),
+        (Broadcast("cereal-rye", 160, 18_160), LiveBroadcast(40)),
+        (Broadcast("winter-wheat", 150, 12_000), LiveBroadcast(40)),
+        (Broadcast("oats-spring", 150, 16_000), LiveBroadcast(40)));
 
     /// <summary>Rye, pea, coated crimson and radish by share of a full stand, broadcast at 1.25 times the drilled rates.</summary>
     internal static Blend FallFour() => Blend.FromSharesOfFullStand(
-        (FactorOnce("cereal_rye", 90, 18_000).Tagged(98.50, 90), 0.35),
-        (FactorOnce("austrian_winter_pea", 50, 2_800).Tagged(99.00, 88), 0.30),
-        (FactorOnce("crimson_clover", 18, 150_000).Tagged(65.00, 85), 0.25),
-        (FactorOnce("daikon_radish", 8, 34_000).Tagged(99.00, 92), 0.20));
+        (FactorOnce("cereal-rye", 90, 18_000).Tagged(98.50, 90), 0.35),
+        (FactorOnce("austrian-winter-pea", 50, 2_800).Tagged(99.00, 88), 0.30),
+        (FactorOnce("crimson-clover", 18, 150_000).Tagged(65.00, 85), 0.25),
+        (FactorOnce("daikon-radish", 8, 34_000).Tagged(99.00, 92), 0.20));
 
     /// <summary>A 50-lb bag spread at 50 lb/ac, read from its tag.</summary>
     internal static Blend FiveOnTag(double bagRate = 50) => Blend.FromTag(
         ApplicationRate.FromPoundsPerAcre(bagRate),
-        (Drilled("oats_spring", 90, 14_000).Viable(90), Fraction.FromPercent(46.20)),
-        (Drilled("winter_wheat", 100, 15_000).Viable(90), Fraction.FromPercent(29.40)),
-        (Drilled("austrian_winter_pea", 50, 2_800).Viable(85), Fraction.FromPercent(14.70)),
-        (Drilled("crimson_clover", 18, 150_000).Viable(90), Fraction.FromPercent(4.90)),
-        (Drilled("purple_top_turnip", 4, 190_000).Viable(90), Fraction.FromPercent(1.96)));
+        (Drilled("oats-spring", 90, 14_000).Viable(90), Fraction.FromPercent(46.20)),
+        (Drilled("winter-wheat", 100, 15_000).Viable(90), Fraction.FromPercent(29.40)),
+        (Drilled("austrian-winter-pea", 50, 2_800).Viable(85), Fraction.FromPercent(14.70)),
+        (Drilled("crimson-clover", 18, 150_000).Viable(90), Fraction.FromPercent(4.90)),
+        (Drilled("purple-top-turnip", 4, 190_000).Viable(90), Fraction.FromPercent(1.96)));
 
     internal static Blend ThreeBySeeds() => Blend.FromSeedShares(
         30,
-        (Drilled("oats_spring", 90, 14_000).Tagged(98, 90), Fraction.FromPercent(40)),
-        (Drilled("crimson_clover", 18, 150_000).Tagged(65, 85), Fraction.FromPercent(35)),
-        (Drilled("purple_top_turnip", 4, 190_000).Tagged(99, 90), Fraction.FromPercent(25)));
+        (Drilled("oats-spring", 90, 14_000).Tagged(98, 90), Fraction.FromPercent(40)),
+        (Drilled("crimson-clover", 18, 150_000).Tagged(65, 85), Fraction.FromPercent(35)),
+        (Drilled("purple-top-turnip", 4, 190_000).Tagged(99, 90), Fraction.FromPercent(25)));
 
     /// <summary>Eight natives at the printed rates, seed counts as the printed seeds per ft2 imply.</summary>
     internal static Blend Sandyland() => Blend.FromLiveRates(

@@ -15,13 +15,13 @@ public class SeasonTests
     [InlineData(0.25, true)]
     [InlineData(0.26, true)]
     public void A_season_is_covered_from_a_quarter_of_a_full_stand(double share, bool covered) =>
-        Assert.Equal(covered, SeasonCoverage.Of([Share("oats_winter", share)]).Covers(SeasonOfUse.LateWinter));
+        Assert.Equal(covered, SeasonCoverage.Of([Share("oats-winter", share)]).Covers(SeasonOfUse.LateWinter));
 
     [Fact]
     public void Shares_of_kinds_rated_high_or_medium_add_up_and_low_ones_do_not()
     {
         // Oats: high in mid fall. Turnip: high in mid fall. Balansa: low in late winter.
-        var coverage = SeasonCoverage.Of([Share("oats_spring", 0.15), Share("purple_top_turnip", 0.10), Share("balansa_clover", 1)]);
+        var coverage = SeasonCoverage.Of([Share("oats-spring", 0.15), Share("purple-top-turnip", 0.10), Share("balansa-clover", 1)]);
 
         Assert.True(coverage.Covers(SeasonOfUse.MidFall));
         Assert.Equal(0.25, coverage.Seasons[(int)SeasonOfUse.MidFall].Share, 1e-12);
@@ -31,7 +31,7 @@ public class SeasonTests
     [Fact]
     public void Gaps_are_said_in_words()
     {
-        var findings = SeasonCoverage.Of([Share("purple_top_turnip", 0.8), Share("oats_spring", 0.1)]).Findings;
+        var findings = SeasonCoverage.Of([Share("purple-top-turnip", 0.8), Share("oats-spring", 0.1)]).Findings;
 
         Assert.Contains(findings, f => f.Code == "blend-season-bare" && f.Text.Contains("summer (June to August)", StringComparison.Ordinal));
         Assert.Contains(findings, f => f.Code == "blend-season-thin" && f.Text.Contains("early fall", StringComparison.Ordinal) && f.Text.Contains("0.1 of a full stand", StringComparison.Ordinal));
@@ -44,13 +44,13 @@ public class SeasonTests
     [InlineData(1.01)]
     [InlineData(double.NaN)]
     public void The_share_wanted_must_be_a_part_of_a_stand(double wanted) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeasonCoverage.Of([Share("oats_spring", 1)], wanted));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeasonCoverage.Of([Share("oats-spring", 1)], wanted));
 
     [Fact]
     public void A_diverse_blend_covers_more_seasons_than_any_of_its_members()
     {
         // Common practice: grain for fall, brassica for winter, clover for spring and summer, each at a third of a stand, beside each member as a full stand.
-        string[] members = ["oats_winter", "rape_dwarf_essex", "medium_red_clover"];
+        string[] members = ["oats-winter", "rape-dwarf-essex", "medium-red-clover"];
         var blend = SeasonCoverage.Of(members.Select(id => Share(id, 1.0 / 3)));
         Assert.All(members, id => Assert.True(blend.Covered > SeasonCoverage.Of([Share(id, 1)]).Covered));
     }
@@ -58,7 +58,7 @@ public class SeasonTests
     [Fact]
     public void The_best_added_kind_fills_most_gaps()
     {
-        var turnips = SeasonCoverage.Of([Share("purple_top_turnip", 0.6), Share("rape_dwarf_essex", 0.4)]);
+        var turnips = SeasonCoverage.Of([Share("purple-top-turnip", 0.6), Share("rape-dwarf-essex", 0.4)]);
         var best = turnips.BestAdditions(KindCatalog.Standard.Kinds, 0.25);
 
         Assert.Equal(2, turnips.Covered);
@@ -94,7 +94,7 @@ public class SeasonTests
     [Fact]
     public void One_kind_is_even_by_definition()
     {
-        var one = Diversity.Of(Blend.FromSharesOfFullStand((SampleBlends.Broadcast("oats_spring", 100, 16_000), 0.5)), BlendMeasure.Stand);
+        var one = Diversity.Of(Blend.FromSharesOfFullStand((SampleBlends.Broadcast("oats-spring", 100, 16_000), 0.5)), BlendMeasure.Stand);
         Assert.Equal(1, one.Evenness);
         Assert.Equal(0, one.Shannon);
         Assert.Equal(1, one.EffectiveKinds);
@@ -105,7 +105,7 @@ public class SeasonTests
     [InlineData(4)]
     public void Equal_shares_are_as_diverse_as_their_number(int kinds)
     {
-        string[] ids = ["oats_spring", "cereal_rye", "winter_wheat", "barley"];
+        string[] ids = ["oats-spring", "cereal-rye", "winter-wheat", "barley"];
         var blend = Blend.FromSharesOfFullStand([.. ids.Take(kinds).Select(id => (BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Broadcast), 0.25))]);
         var diversity = Diversity.Of(blend, BlendMeasure.Stand);
         Assert.Equal(Math.Log(kinds), diversity.Shannon, 1e-12);

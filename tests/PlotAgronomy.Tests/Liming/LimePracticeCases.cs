@@ -38,7 +38,7 @@ public class LimePracticeCases
 
     [Theory]
     [InlineData(4.9, new string[0])]
-    [InlineData(5.2, new[] { "cereal_rye", "buckwheat" })]
+    [InlineData(5.2, new[] { "cereal-rye", "buckwheat" })]
     public void C01_clover_waits_while_the_surface_lime_is_young(double ph, string[] now)
     {
         var outlook = LimeOutlook.For(new LimeOutlookTerms
@@ -50,10 +50,10 @@ public class LimePracticeCases
             Placement = LimePlacement.Surface,
             LimedOn = new DateOnly(2027, 6, 15),
             PlantingOn = new DateOnly(2027, 9, 1),
-            Kinds = [Kind("white_dutch_clover"), Kind("cereal_rye"), Kind("buckwheat")],
+            Kinds = [Kind("white-dutch-clover"), Kind("cereal-rye"), Kind("buckwheat")],
         });
         // The published lower limit of rye and buckwheat is pH 5.0, of white clover 5.5 or more: at 4.9 none of them is met.
-        Assert.Contains("white_dutch_clover", outlook.HoldBack.Select(k => k.Id));
+        Assert.Contains("white-dutch-clover", outlook.HoldBack.Select(k => k.Id));
         Assert.Equal(now, outlook.SowNow.Select(k => k.Id));
         Assert.True(outlook.Has("lime-kind-hold-back"));
         Assert.True(outlook.Has("lime-too-young"));
@@ -136,10 +136,10 @@ public class LimePracticeCases
             Material = lime,
             LimedOn = new DateOnly(2027, 8, 15),
             PlantingOn = new DateOnly(2027, 8, 29),
-            Kinds = [Kind("white_dutch_clover"), Kind("medium_red_clover"), Kind("crimson_clover"), Kind("cereal_rye")],
+            Kinds = [Kind("white-dutch-clover"), Kind("medium-red-clover"), Kind("crimson-clover"), Kind("cereal-rye")],
         });
         Assert.True(outlook.Has("lime-too-young"));
-        Assert.Equal(["white_dutch_clover"], outlook.HoldBack.Select(k => k.Id));
+        Assert.Equal(["white-dutch-clover"], outlook.HoldBack.Select(k => k.Id));
     }
 
     [Fact]

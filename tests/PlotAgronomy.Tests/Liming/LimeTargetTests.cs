@@ -13,16 +13,16 @@ public class LimeTargetTests
     // Tri-state E-2567 (1995), Agronomy Guide (Penn State), Iowa 2019, Oklahoma PSS-2229, Wisconsin A2809 and Kentucky AGR-1 (memory).
     [InlineData("alfalfa", "Ohio/Indiana/Michigan 1995", false, 6.5)]
     [InlineData("alfalfa", "Ohio/Indiana/Michigan 1995", true, 6.8)]
-    [InlineData("ladino_clover", "Ohio/Indiana/Michigan 1995", false, 6.0)]
-    [InlineData("ladino_clover", "Ohio/Indiana/Michigan 1995", true, 6.8)]
+    [InlineData("ladino-clover", "Ohio/Indiana/Michigan 1995", false, 6.0)]
+    [InlineData("ladino-clover", "Ohio/Indiana/Michigan 1995", true, 6.8)]
     [InlineData("corn", "Ohio/Indiana/Michigan 1995", true, 6.5)]
-    [InlineData("birdsfoot_trefoil", "Ohio/Indiana/Michigan 1995", true, 6.0)]
+    [InlineData("birdsfoot-trefoil", "Ohio/Indiana/Michigan 1995", true, 6.0)]
     [InlineData("alfalfa", "Pennsylvania", false, 7.0)]
     [InlineData("corn", "Pennsylvania", false, 6.5)]
     [InlineData("corn", "Iowa", true, 6.5)]
     [InlineData("buckwheat", "Oklahoma", false, 5.0)]
-    [InlineData("cereal_rye", "Wisconsin", false, 5.6)]
-    [InlineData("ladino_clover", "Kentucky", false, 6.6)]
+    [InlineData("cereal-rye", "Wisconsin", false, 5.6)]
+    [InlineData("ladino-clover", "Kentucky", false, 6.6)]
     public void An_institutions_target_is_its_own(string kind, string institution, bool acidSubsoil, double ph) =>
         Assert.Equal(ph, LimeTarget.For(Kind(kind), institution, SoilClass.Mineral, acidSubsoil).Ph!.Value, 1e-9);
 
@@ -30,16 +30,16 @@ public class LimeTargetTests
     public void Organic_soil_asks_for_less()
     {
         Assert.Equal(5.3, LimeTarget.For(Kind("alfalfa"), "Ohio/Indiana/Michigan 1995", SoilClass.Organic).Ph!.Value);
-        Assert.Equal(5.5, LimeTarget.For(Kind("ladino_clover"), "North Carolina", SoilClass.MineralOrganic).Ph!.Value);
+        Assert.Equal(5.5, LimeTarget.For(Kind("ladino-clover"), "North Carolina", SoilClass.MineralOrganic).Ph!.Value);
     }
 
     [Fact]
     public void The_most_demanding_kind_above_the_share_sets_the_target_of_a_blend()
     {
-        KindShare[] blend = [KindShare.Of(Kind("alfalfa"), 0.09), KindShare.Of(Kind("ladino_clover"), 0.5), KindShare.Of(Kind("cereal_rye"), 0.4)];
+        KindShare[] blend = [KindShare.Of(Kind("alfalfa"), 0.09), KindShare.Of(Kind("ladino-clover"), 0.5), KindShare.Of(Kind("cereal-rye"), 0.4)];
         var target = LimeTarget.ForBlend(blend, "Wisconsin");
-        Assert.Equal("ladino_clover", target.SetBy!.Id);
-        Assert.Equal(Kind("ladino_clover").Ph!.BestPhFrom, target.Ph);
+        Assert.Equal("ladino-clover", target.SetBy!.Id);
+        Assert.Equal(Kind("ladino-clover").Ph!.BestPhFrom, target.Ph);
         Assert.Equal(6.8, LimeTarget.ForBlend(blend, "Wisconsin", smallestShare: 0.09).Ph!.Value);
         Assert.Equal("alfalfa", LimeTarget.ForBlend(blend, "Wisconsin", smallestShare: 0.09).SetBy!.Id);
         Assert.True(target.Has("data-from-memory"));
@@ -63,7 +63,7 @@ public class LimeTargetTests
         Assert.True(target.Has("lime-target-not-known"));
         // Chicory: the lower limit was read, the band to aim for is remembered. Crimson clover: both were read.
         Assert.True(target.Has("data-from-memory"));
-        Assert.False(LimeTarget.For(Kind("crimson_clover"), "Iowa").Has("data-from-memory"));
+        Assert.False(LimeTarget.For(Kind("crimson-clover"), "Iowa").Has("data-from-memory"));
         Assert.Null(LimeTarget.For(Kind("chicory") with { Ph = null }, "Iowa").Ph);
     }
 

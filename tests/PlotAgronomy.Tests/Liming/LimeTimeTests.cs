@@ -77,10 +77,10 @@ public class LimeTimeTests
     public void Kinds_that_stand_todays_pH_go_now_and_the_others_wait()
     {
         CropKind Kind(string id) => KindCatalog.Standard.Kinds.Single(k => k.Id == id);
-        var unknown = Kind("cereal_rye") with { Ph = null };
-        var outlook = Outlook(4, kinds: [Kind("alfalfa"), Kind("cereal_rye"), Kind("ladino_clover"), unknown]);
-        Assert.Equal(["cereal_rye"], outlook.SowNow.Select(k => k.Id));
-        Assert.Equal(["alfalfa", "ladino_clover"], outlook.HoldBack.Select(k => k.Id));
+        var unknown = Kind("cereal-rye") with { Ph = null };
+        var outlook = Outlook(4, kinds: [Kind("alfalfa"), Kind("cereal-rye"), Kind("ladino-clover"), unknown]);
+        Assert.Equal(["cereal-rye"], outlook.SowNow.Select(k => k.Id));
+        Assert.Equal(["alfalfa", "ladino-clover"], outlook.HoldBack.Select(k => k.Id));
         Assert.Single(outlook.LimitUnknown);
         Assert.True(outlook.Has("lime-kind-hold-back"));
         Assert.True(outlook.Has("lime-kind-limit-unknown"));

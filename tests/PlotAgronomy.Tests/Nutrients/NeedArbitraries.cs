@@ -7,7 +7,7 @@ namespace PlotAgronomy.Tests.Nutrients;
 /// <summary>Generators for the need of a plot.</summary>
 public static class NeedArbitraries
 {
-    private static readonly string[] Kinds = ["ladino_clover", "medium_red_clover", "alfalfa", "cowpea_iron_clay", "oats_winter", "cereal_rye", "winter_wheat", "rape_dwarf_essex", "purple_top_turnip", "chicory", "buckwheat", "annual_ryegrass"];
+    private static readonly string[] Kinds = ["ladino-clover", "medium-red-clover", "alfalfa", "cowpea-iron-clay", "oats-winter", "cereal-rye", "winter-wheat", "rape-dwarf-essex", "purple-top-turnip", "chicory", "buckwheat", "annual-ryegrass"];
 
     public static Arbitrary<BlendDraw> Blends() => Arb.From(
         from count in Gen.Choose(1, 5)

@@ -103,7 +103,7 @@ public class NitrogenAndRemovalTests
     public void Every_published_kind_has_a_proxy_and_users_own_kinds_fall_back_on_their_group()
     {
         Assert.All(KindCatalog.Standard.Kinds, k => Assert.NotEmpty(KindProxy.For(k).Rows));
-        var own = KindCatalog.Standard.Find("ladino_clover") with { Id = "own", CommonName = "Own clover" };
+        var own = KindCatalog.Standard.Find("ladino-clover") with { Id = "own", CommonName = "Own clover" };
         Assert.Equal("inoculated-legume", KindProxy.For(own).Nitrogen.Id);
         Assert.All(KindCatalog.Standard.Kinds.Where(k => k.IsLegume), k => Assert.Equal("inoculated-legume", KindProxy.For(k).Nitrogen.Id));
     }

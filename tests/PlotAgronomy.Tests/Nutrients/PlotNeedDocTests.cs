@@ -33,9 +33,9 @@ public class PlotNeedDocTests
             System = RecommendationSystems.NorthCarolina,
             Kinds =
             [
-                KindShare.Of(kinds.Find("oats_winter"), 0.5),
-                KindShare.Of(kinds.Find("rape_dwarf_essex"), 0.3),
-                KindShare.Of(kinds.Find("crimson_clover"), 0.15),
+                KindShare.Of(kinds.Find("oats-winter"), 0.5),
+                KindShare.Of(kinds.Find("rape-dwarf-essex"), 0.3),
+                KindShare.Of(kinds.Find("crimson-clover"), 0.15),
             ],
             Printed = PrintedRecommendation.Of("North Carolina", "deer and turkey plot",
                 PrintedRate.Of(PlantNutrient.Potash, ApplicationRate.FromPoundsPerAcre(110))),

@@ -56,7 +56,7 @@ public class PlotNeedProperties
     public bool Half_the_share_of_a_grain_alone_feeds_half_the_nitrogen(PositiveInt hundredths)
     {
         double share = (1 + hundredths.Get % 100) / 100.0;
-        return Near.Equal(2 * PlotNeed.Of(Request(Kind("oats_winter", share / 2))).Pounds(PlantNutrient.Nitrogen), PlotNeed.Of(Request(Kind("oats_winter", share))).Pounds(PlantNutrient.Nitrogen), 1e-12);
+        return Near.Equal(2 * PlotNeed.Of(Request(Kind("oats-winter", share / 2))).Pounds(PlantNutrient.Nitrogen), PlotNeed.Of(Request(Kind("oats-winter", share))).Pounds(PlantNutrient.Nitrogen), 1e-12);
     }
 
     [Property]

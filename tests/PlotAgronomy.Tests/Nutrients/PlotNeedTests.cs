@@ -23,7 +23,7 @@ public class PlotNeedTests
     [Fact]
     public void A_blend_takes_the_most_demanding_kind_and_feeds_nitrogen_by_share()
     {
-        var need = PlotNeed.Of(Request(Kind("medium_red_clover", 0.3), Kind("oats_winter", 0.5), Kind("rape_dwarf_essex", 0.3)));
+        var need = PlotNeed.Of(Request(Kind("medium-red-clover", 0.3), Kind("oats-winter", 0.5), Kind("rape-dwarf-essex", 0.3)));
         Assert.Equal(88.5, need.Pounds(PlantNutrient.Phosphate), 0.05);
         Assert.Equal(111.4, need.Pounds(PlantNutrient.Potash), 0.05);
         Assert.Equal(33, need.Pounds(PlantNutrient.Nitrogen), 1e-9);
@@ -34,7 +34,7 @@ public class PlotNeedTests
     [Fact]
     public void Shares_above_one_full_stand_feed_one_full_stand()
     {
-        var target = PlotNeed.Of(Request(Kind("oats_winter", 1), Kind("rape_dwarf_essex", 1))).Find(PlantNutrient.Nitrogen)!;
+        var target = PlotNeed.Of(Request(Kind("oats-winter", 1), Kind("rape-dwarf-essex", 1))).Find(PlantNutrient.Nitrogen)!;
         Assert.Equal(45, target.AtLeast.PoundsPerAcre, 1e-9);
         Assert.Equal(70, target.AtMost!.Value.PoundsPerAcre, 1e-9);
     }
@@ -42,7 +42,7 @@ public class PlotNeedTests
     [Fact]
     public void Inoculated_legumes_alone_need_no_nitrogen()
     {
-        var need = PlotNeed.Of(Request(Kind("ladino_clover", 0.5), Kind("medium_red_clover", 0.5)));
+        var need = PlotNeed.Of(Request(Kind("ladino-clover", 0.5), Kind("medium-red-clover", 0.5)));
         Assert.Equal(0, need.Pounds(PlantNutrient.Nitrogen));
         Assert.Empty(need.NitrogenDoses);
         Assert.False(need.Has("nutrient-nitrogen-on-legume"));
@@ -54,7 +54,7 @@ public class PlotNeedTests
         var request = new PlotNeedRequest
         {
             Report = NorthCarolina(),
-            Kinds = [Kind("ladino_clover", 1)],
+            Kinds = [Kind("ladino-clover", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
             Overrides = [NutrientTarget.Create(PlantNutrient.Nitrogen, Rate(50), null, "asked for")],
@@ -68,7 +68,7 @@ public class PlotNeedTests
         var request = new PlotNeedRequest
         {
             Report = NorthCarolina(),
-            Kinds = [Kind("cowpea_iron_clay", 1)],
+            Kinds = [Kind("cowpea-iron-clay", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
             LegumesAreInoculated = false,
@@ -86,10 +86,10 @@ public class PlotNeedTests
         var request = new PlotNeedRequest
         {
             Report = NorthCarolina(),
-            Kinds = [Kind("oats_winter", 1), Kind("medium_red_clover", 0.3)],
+            Kinds = [Kind("oats-winter", 1), Kind("medium-red-clover", 0.3)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
-            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats_winter", new KindUse { Nitrogen = NitrogenRule.Named("south-carolina-small-grain") }),
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats-winter", new KindUse { Nitrogen = NitrogenRule.Named("south-carolina-small-grain") }),
             LegumeCredit = LegumeCredit.Named("tennessee-clover-in-grass").For(stand),
         };
         var need = PlotNeed.Of(request);
@@ -103,7 +103,7 @@ public class PlotNeedTests
         var request = new PlotNeedRequest
         {
             Report = NorthCarolina(),
-            Kinds = [Kind("oats_winter", 1)],
+            Kinds = [Kind("oats-winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
             LegumeCredit = LegumeCredit.Named("minnesota-alfalfa").For(LegumeStand.Earlier),
@@ -116,7 +116,7 @@ public class PlotNeedTests
     public void Hay_potash_is_not_put_on_a_browsed_clover_plot()
     {
         var report = TriState();
-        var clover = Kind("ladino_clover", 1);
+        var clover = Kind("ladino-clover", 1);
         var browsed = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
         var hay = PlotNeed.Of(new PlotNeedRequest
         {
@@ -124,7 +124,7 @@ public class PlotNeedTests
             Kinds = [clover],
             System = RecommendationSystems.TriState2020,
             SecondaryRules = [],
-            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino_clover", new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino-clover", new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
         });
         Assert.Equal(0, browsed.Pounds(PlantNutrient.Potash));
         Assert.True(browsed.Has("nutrient-removal-ignored"));
@@ -179,12 +179,12 @@ public class PlotNeedTests
     [Theory]
     [InlineData(0.19, false), InlineData(0.2, true), InlineData(0.21, true)]
     public void A_kind_counts_from_a_fifth_of_a_full_stand(double share, bool counts) =>
-        Assert.Equal(counts, PlotNeed.Of(Request(Kind("oats_winter", 0.8), Kind("medium_red_clover", share))).Components[1].Counts);
+        Assert.Equal(counts, PlotNeed.Of(Request(Kind("oats-winter", 0.8), Kind("medium-red-clover", share))).Components[1].Counts);
 
     [Fact]
     public void When_no_kind_reaches_the_share_all_count()
     {
-        var need = PlotNeed.Of(Request(Kind("oats_winter", 0.1), Kind("medium_red_clover", 0.1)));
+        var need = PlotNeed.Of(Request(Kind("oats-winter", 0.1), Kind("medium-red-clover", 0.1)));
         Assert.All(need.Components, c => Assert.True(c.Counts));
         Assert.True(need.Has("nutrient-no-share-counts"));
     }
@@ -193,7 +193,7 @@ public class PlotNeedTests
     public void A_kind_is_taken_as_the_nearest_row_and_can_be_taken_as_another()
     {
         var report = TriState(10, 100);
-        var clover = Kind("ladino_clover", 1);
+        var clover = Kind("ladino-clover", 1);
         var nearest = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
         Assert.Equal(CropRow.Alfalfa, nearest.Components[0].PhosphateRow);
         Assert.Contains(nearest.Findings, f => f.Code == "nutrient-taken-as" && f.Text.Contains("alfalfa", StringComparison.Ordinal));
@@ -205,7 +205,7 @@ public class PlotNeedTests
             Kinds = [clover],
             System = RecommendationSystems.TriState2020,
             SecondaryRules = [],
-            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino_clover", new KindUse { TakenAs = CropRow.Soybean }),
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino-clover", new KindUse { TakenAs = CropRow.Soybean }),
         });
         Assert.Equal(50, other.Pounds(PlantNutrient.Phosphate), 1e-9);
         Assert.False(other.Has("nutrient-taken-as"));
@@ -213,19 +213,19 @@ public class PlotNeedTests
 
     /// <summary>A wildlife row is for a plot whatever is sown there, and corn is corn: nothing stands in for them.</summary>
     [Theory]
-    [InlineData("NC", "crimson_clover", false)]
+    [InlineData("NC", "crimson-clover", false)]
     [InlineData("NC", "corn", false)]
     [InlineData("TS-2020", "corn", false)]
-    [InlineData("TS-2020", "winter_wheat", false)]
-    [InlineData("TS-2020", "crimson_clover", true)]
-    [InlineData("TS-2020", "purple_top_turnip", true)]
+    [InlineData("TS-2020", "winter-wheat", false)]
+    [InlineData("TS-2020", "crimson-clover", true)]
+    [InlineData("TS-2020", "purple-top-turnip", true)]
     public void Only_a_row_that_stands_in_for_a_kind_is_said_to(string system, string kind, bool standsIn) =>
         Assert.Equal(standsIn, PlotNeed.Of(With(RecommendationSystems.Find(system), NorthCarolina(), Kind(kind, 1))).Has("nutrient-taken-as"));
 
     [Fact]
     public void The_reason_reads_as_sentences_and_names_the_row()
     {
-        var need = PlotNeed.Of(Request(Kind("oats_winter", 0.5), Kind("crimson_clover", 0.5)));
+        var need = PlotNeed.Of(Request(Kind("oats-winter", 0.5), Kind("crimson-clover", 0.5)));
         Assert.Equal(
             "Phosphorus at index 25 is low; by the state's equation 14 for mineral soil this much is due, give or take 10 lb/ac. It is read from the wildlife plot row (deer and turkey food plot). The printed range is 78.5 to 98.5 lb/ac.",
             need.Find(PlantNutrient.Phosphate)!.Reason);
@@ -238,7 +238,7 @@ public class PlotNeedTests
         var need = PlotNeed.Of(new PlotNeedRequest
         {
             Report = NorthCarolina(),
-            Kinds = [Kind("oats_winter", 1)],
+            Kinds = [Kind("oats-winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
             Printed = PrintedRecommendation.Of("a laboratory", "clover", PrintedRate.Of(PlantNutrient.Potash, Rate(100))),
@@ -249,7 +249,7 @@ public class PlotNeedTests
     [Fact]
     public void That_nothing_is_carried_off_is_said_once()
     {
-        var need = PlotNeed.Of(With(RecommendationSystems.TriState2020, TriState(), Kind("ladino_clover", 1)));
+        var need = PlotNeed.Of(With(RecommendationSystems.TriState2020, TriState(), Kind("ladino-clover", 1)));
         Assert.True(need.Has("nutrient-removal-ignored"));
         Assert.False(need.Has("nutrient-nothing-carried-off"));
     }
@@ -261,8 +261,8 @@ public class PlotNeedTests
     [Fact]
     public void One_institutions_test_with_anothers_rates_is_a_finding()
     {
-        Assert.False(PlotNeed.Of(Request(Kind("oats_winter", 1))).Has("nutrient-institutions-mixed"));
-        Assert.True(PlotNeed.Of(With(RecommendationSystems.TriState2020, NorthCarolina(), Kind("oats_winter", 1))).Has("nutrient-institutions-mixed"));
+        Assert.False(PlotNeed.Of(Request(Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
+        Assert.True(PlotNeed.Of(With(RecommendationSystems.TriState2020, NorthCarolina(), Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
     }
 
     [Fact]
@@ -277,7 +277,7 @@ public class PlotNeedTests
             SecondaryRules = [SecondaryRule.Named("tennessee-boron-alfalfa"), SecondaryRule.Named("plot-boron")],
         });
         Assert.Equal(2, Need(Kind("alfalfa", 1)).Pounds(PlantNutrient.Boron), 1e-9);
-        var mixed = Need(Kind("alfalfa", 0.6), Kind("oats_winter", 0.4));
+        var mixed = Need(Kind("alfalfa", 0.6), Kind("oats-winter", 0.4));
         Assert.Equal(1, mixed.Pounds(PlantNutrient.Boron), 1e-9);
         Assert.True(mixed.Has("nutrient-boron-sensitive-kind"));
         Assert.True(mixed.Has("nutrient-boron-toxicity"));
@@ -286,7 +286,7 @@ public class PlotNeedTests
     [Fact]
     public void Dressings_of_nitrogen_add_up_and_follow_the_leading_kind()
     {
-        var need = PlotNeed.Of(Request(Kind("rape_dwarf_essex", 1)));
+        var need = PlotNeed.Of(Request(Kind("rape-dwarf-essex", 1)));
         Assert.Equal(["at seeding", "30 to 45 days later"], need.NitrogenDoses.Select(d => d.When));
         Assert.Equal(60, need.NitrogenDoses.Sum(d => d.Low.PoundsPerAcre), 1e-9);
         Assert.False(need.Has("nutrient-nitrogen-single-dose"));
@@ -296,7 +296,7 @@ public class PlotNeedTests
     [Fact]
     public void The_working_shows_every_kind_and_every_target()
     {
-        var lines = PlotNeed.Of(Request(Kind("oats_winter", 0.8), Kind("medium_red_clover", 0.1))).ShowWork().Select(l => l.ToString()).ToList();
+        var lines = PlotNeed.Of(Request(Kind("oats-winter", 0.8), Kind("medium-red-clover", 0.1))).ShowWork().Select(l => l.ToString()).ToList();
         Assert.Contains(lines, l => l.Contains("red clover", StringComparison.OrdinalIgnoreCase) && l.Contains("too small a share to count", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.StartsWith("Target P2O5", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.Contains("30 to 40 x 0.8 = 24 to 32 lb/ac", StringComparison.Ordinal));
@@ -337,7 +337,7 @@ public class PlotNeedTests
     public void Numbers_and_text_do_not_follow_the_culture(string culture)
     {
         using var scope = new CultureScope(culture);
-        var need = PlotNeed.Of(Request(Kind("oats_winter", 0.5), Kind("rape_dwarf_essex", 0.5)));
+        var need = PlotNeed.Of(Request(Kind("oats-winter", 0.5), Kind("rape-dwarf-essex", 0.5)));
         Assert.Equal(88.5, need.Pounds(PlantNutrient.Phosphate), 0.05);
         Assert.Contains(need.ShowWork(), l => l.ToString().Contains("88.5", StringComparison.Ordinal));
         Assert.Equal("Zinc 2.5 to 3.5 lb/ac: text", NutrientTarget.Create(PlantNutrient.Zinc, Rate(2.5), Rate(3.5), "text").ToString());

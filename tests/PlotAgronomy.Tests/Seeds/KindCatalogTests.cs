@@ -10,38 +10,38 @@ public class KindCatalogTests
     public static TheoryData<string> AllIds => [.. Catalog.Kinds.Select(k => k.Id)];
 
     [Theory]
-    [InlineData("ladino", "ladino_clover")]
-    [InlineData("Clover, Ladino", "ladino_clover")]
-    [InlineData("LADINO CLOVERS", "ladino_clover")]
-    [InlineData("oilseed radish", "forage_radish")]
-    [InlineData("Oilseed Radishes", "forage_radish")]
-    [InlineData("winter pea", "austrian_winter_pea")]
-    [InlineData("Austrian Winter Peas", "austrian_winter_pea")]
-    [InlineData("Secale cereale", "cereal_rye")]
-    [InlineData("rye", "cereal_rye")]
-    [InlineData("wheat", "winter_wheat")]
-    [InlineData("crimson", "crimson_clover")]
-    [InlineData("sub clover", "subterranean_clover")]
-    [InlineData("Ryegrass, annual", "annual_ryegrass")]
-    [InlineData("ryegrass", "annual_ryegrass")]
-    [InlineData("annual rye grass", "annual_ryegrass")]
-    [InlineData("milo", "grain_sorghum")]
-    [InlineData("cowpeas", "cowpea_iron_clay")]
-    [InlineData("iron and clay cowpeas", "cowpea_iron_clay")]
+    [InlineData("ladino", "ladino-clover")]
+    [InlineData("Clover, Ladino", "ladino-clover")]
+    [InlineData("LADINO CLOVERS", "ladino-clover")]
+    [InlineData("oilseed radish", "forage-radish")]
+    [InlineData("Oilseed Radishes", "forage-radish")]
+    [InlineData("winter pea", "austrian-winter-pea")]
+    [InlineData("Austrian Winter Peas", "austrian-winter-pea")]
+    [InlineData("Secale cereale", "cereal-rye")]
+    [InlineData("rye", "cereal-rye")]
+    [InlineData("wheat", "winter-wheat")]
+    [InlineData("crimson", "crimson-clover")]
+    [InlineData("sub clover", "subterranean-clover")]
+    [InlineData("Ryegrass, annual", "annual-ryegrass")]
+    [InlineData("ryegrass", "annual-ryegrass")]
+    [InlineData("annual rye grass", "annual-ryegrass")]
+    [InlineData("milo", "grain-sorghum")]
+    [InlineData("cowpeas", "cowpea-iron-clay")]
+    [InlineData("iron and clay cowpeas", "cowpea-iron-clay")]
     [InlineData("Orchard grass", "orchardgrass")]
     [InlineData("sweet clover", "sweetclover")]
-    [InlineData("sorghum x sudangrass", "sorghum_sudangrass")]
+    [InlineData("sorghum x sudangrass", "sorghum-sudangrass")]
     [InlineData("xTriticosecale", "triticale")]
     public void A_kind_is_found_by_any_of_its_names(string name, string id) => Assert.Equal(id, Catalog.Find(name).Id);
 
     [Theory]
-    [InlineData("white clover", "ladino_clover", "white_dutch_clover")]
-    [InlineData("Trifolium repens", "ladino_clover", "white_dutch_clover")]
-    [InlineData("red clover", "medium_red_clover", "mammoth_red_clover")]
-    [InlineData("oats", "oats_spring", "oats_winter")]
-    [InlineData("turnips", "forage_turnip", "purple_top_turnip")]
-    [InlineData("radish", "daikon_radish", "forage_radish")]
-    [InlineData("soybeans", "soybean_forage", "soybean_grain")]
+    [InlineData("white clover", "ladino-clover", "white-dutch-clover")]
+    [InlineData("Trifolium repens", "ladino-clover", "white-dutch-clover")]
+    [InlineData("red clover", "medium-red-clover", "mammoth-red-clover")]
+    [InlineData("oats", "oats-spring", "oats-winter")]
+    [InlineData("turnips", "forage-turnip", "purple-top-turnip")]
+    [InlineData("radish", "daikon-radish", "forage-radish")]
+    [InlineData("soybeans", "soybean-forage", "soybean-grain")]
     public void A_name_that_fits_several_is_never_guessed(string name, params string[] ids)
     {
         var error = Assert.Throws<AmbiguousKindException>(() => Catalog.Find(name));
@@ -74,7 +74,7 @@ public class KindCatalogTests
     {
         using var scope = new CultureScope(culture);
         Assert.Equal("indiangrass", Catalog.Find("INDIANGRASS").Id);
-        Assert.Equal("annual_ryegrass", Catalog.Find("ITALIAN RYEGRASS").Id);
+        Assert.Equal("annual-ryegrass", Catalog.Find("ITALIAN RYEGRASS").Id);
         Assert.Equal("3-8 lb PLS/ac, broadcast", Catalog.Find("ladino").FullRange(SowingMethod.Broadcast).ToString());
         Assert.Equal("7.5 lb PLS/ac, drilled", PureLiveSeedRate.DrilledPoundsPerAcre(7.5).ToString());
     }

@@ -13,7 +13,7 @@ public class KindTableTests
     {
         Assert.Equal(67, Kinds.Count);
         Assert.All(Kinds, k => Assert.True(k is { Rates: not null, Depth: not null, Germination: not null, Emergence: not null, Ph: not null, Drainage: not null, Hardiness: not null, Seasons: not null, Caution: not null, Maturity: not null, UsableForage: not null, NutrientNote: not null }, k.Id));
-        Assert.Equal(["american_jointvetch", "egyptian_wheat"], Kinds.Where(k => k.SeedCount is null).Select(k => k.Id).Order());
+        Assert.Equal(["american-jointvetch", "egyptian-wheat"], Kinds.Where(k => k.SeedCount is null).Select(k => k.Id).Order());
     }
 
     [Fact]
@@ -46,21 +46,21 @@ public class KindTableTests
 
     /// <summary>Common practice: who shares a hopper is decided by size of seed.</summary>
     [Theory]
-    [InlineData("oats_winter", "crimson_clover")]
-    [InlineData("oats_spring", "berseem_clover")]
-    [InlineData("oats_winter", "arrowleaf_clover")]
-    [InlineData("oats_winter", "subterranean_clover")]
-    [InlineData("crimson_clover", "ladino_clover")]
-    [InlineData("crimson_clover", "white_dutch_clover")]
-    [InlineData("crimson_clover", "alsike_clover")]
-    [InlineData("berseem_clover", "ladino_clover")]
-    [InlineData("berseem_clover", "white_dutch_clover")]
-    [InlineData("berseem_clover", "alsike_clover")]
-    [InlineData("subterranean_clover", "ladino_clover")]
-    [InlineData("subterranean_clover", "white_dutch_clover")]
-    [InlineData("subterranean_clover", "alsike_clover")]
-    [InlineData("austrian_winter_pea", "oats_winter")]
-    [InlineData("daikon_radish", "purple_top_turnip")]
+    [InlineData("oats-winter", "crimson-clover")]
+    [InlineData("oats-spring", "berseem-clover")]
+    [InlineData("oats-winter", "arrowleaf-clover")]
+    [InlineData("oats-winter", "subterranean-clover")]
+    [InlineData("crimson-clover", "ladino-clover")]
+    [InlineData("crimson-clover", "white-dutch-clover")]
+    [InlineData("crimson-clover", "alsike-clover")]
+    [InlineData("berseem-clover", "ladino-clover")]
+    [InlineData("berseem-clover", "white-dutch-clover")]
+    [InlineData("berseem-clover", "alsike-clover")]
+    [InlineData("subterranean-clover", "ladino-clover")]
+    [InlineData("subterranean-clover", "white-dutch-clover")]
+    [InlineData("subterranean-clover", "alsike-clover")]
+    [InlineData("austrian-winter-pea", "oats-winter")]
+    [InlineData("daikon-radish", "purple-top-turnip")]
     public void One_seed_is_larger_than_another(string larger, string smaller)
     {
         var large = KindCatalog.Standard.Find(larger).RequireSeedCount();

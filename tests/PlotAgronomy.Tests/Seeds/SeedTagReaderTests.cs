@@ -26,7 +26,7 @@ public class SeedTagReaderTests
         Assert.Empty(reading.Problems);
         var tag = reading.Tag!;
         var component = Assert.Single(tag.Components);
-        Assert.Equal("crimson_clover", component.Kind.Id);
+        Assert.Equal("crimson-clover", component.Kind.Id);
         Assert.Equal("65 %", component.Analysis.PureSeed.ToString());
         Assert.Equal("75 %", component.Analysis.Germination.ToString());
         Assert.Equal("10 %", component.Analysis.HardSeed.ToString());
@@ -59,7 +59,7 @@ public class SeedTagReaderTests
 
         Assert.Empty(reading.Problems);
         var tag = reading.Tag!;
-        Assert.Equal(["oats_winter", "winter_wheat", "austrian_winter_pea", "crimson_clover", "purple_top_turnip"], tag.Components.Select(c => c.Kind.Id));
+        Assert.Equal(["oats-winter", "winter-wheat", "austrian-winter-pea", "crimson-clover", "purple-top-turnip"], tag.Components.Select(c => c.Kind.Id));
         Assert.Equal(15, tag.Components[3].Analysis.HardSeed.Percent, 1e-9);
         Assert.Equal(100, tag.SumPercent, 1e-9);
         Assert.Equal("2025-06", tag.OldestTest.ToString());
@@ -108,7 +108,7 @@ public class SeedTagReaderTests
             """);
         Assert.Empty(reading.Problems);
         var component = Assert.Single(reading.Tag!.Components);
-        Assert.Equal(("crimson_clover", "MEADOW", "OR"), (component.Kind.Id, component.Variety, component.Origin));
+        Assert.Equal(("crimson-clover", "MEADOW", "OR"), (component.Kind.Id, component.Variety, component.Origin));
         Assert.Equal(100, reading.Tag.SumPercent, 1e-9);
         double pounds = reading.Tag.NetWeight!.Value.Pounds;
         Assert.Equal(50, pounds, 1e-9);
@@ -131,7 +131,7 @@ public class SeedTagReaderTests
     {
         var reading = SeedTagReader.Read("Alsike clover 98.00% pure seed, 85% germination, 5% hard seed, 1.20% inert matter, 0.60% other crop, 0.20% weed seed, tested 10/25");
         Assert.Empty(reading.Problems);
-        Assert.Equal("alsike_clover", reading.Tag!.Components[0].Kind.Id);
+        Assert.Equal("alsike-clover", reading.Tag!.Components[0].Kind.Id);
         Assert.Equal(100, reading.Tag.SumPercent, 1e-9);
         Assert.Equal("2025-10", reading.Tag.TestMonth.ToString());
         Assert.Contains(reading.Findings, f => f.Text.Contains("'10/25' is taken as a test of 2025-10", StringComparison.Ordinal));
@@ -175,7 +175,7 @@ public class SeedTagReaderTests
     {
         var reading = SeedTagReader.Read("Kind: Red clover\nPure seed 98%\nGerm 90%\nInert 2%");
         Assert.Null(reading.Tag);
-        Assert.Contains(reading.Problems, p => p.Contains("medium_red_clover", StringComparison.Ordinal) && p.Contains("mammoth_red_clover", StringComparison.Ordinal));
+        Assert.Contains(reading.Problems, p => p.Contains("medium-red-clover", StringComparison.Ordinal) && p.Contains("mammoth-red-clover", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -183,7 +183,7 @@ public class SeedTagReaderTests
     {
         var reading = SeedTagReader.Read("97.00% Meadowlark crimson clover germ 85%\n3.00% inert");
         Assert.Equal("Meadowlark", reading.Tag!.Components[0].Variety);
-        Assert.Equal("crimson_clover", reading.Tag.Components[0].Kind.Id);
+        Assert.Equal("crimson-clover", reading.Tag.Components[0].Kind.Id);
     }
 
     [Fact]
@@ -249,7 +249,7 @@ public class SeedTagReaderTests
     {
         var reading = SeedTagReader.Read("65.00% Coated crimson clover 85%\n34.00% coating material\n35.00% inert matter");
         Assert.Empty(reading.Problems);
-        Assert.Equal("crimson_clover", reading.Tag!.Components[0].Kind.Id);
+        Assert.Equal("crimson-clover", reading.Tag!.Components[0].Kind.Id);
         Assert.Equal(34, reading.Tag.Coating.Percent, 1e-9);
     }
 

@@ -99,7 +99,7 @@ public class SizeGroupsTests
     }
 
     /// <summary>Common practice: oats and clover do not share a hopper.</summary>
-    [Theory, InlineData("oats_spring"), InlineData("oats_winter")]
+    [Theory, InlineData("oats-spring"), InlineData("oats-winter")]
     public void No_small_clover_shares_a_pass_with_oats(string id)
     {
         var oats = HopperKind.Of(KindCatalog.Standard.Find(id));
@@ -111,14 +111,14 @@ public class SizeGroupsTests
     [Fact]
     public void The_kind_table_feeds_the_hopper()
     {
-        var kinds = new[] { "cereal_rye", "austrian_winter_pea", "white_dutch_clover", "purple_top_turnip", "big_bluestem" }.Select(id => HopperKind.Of(KindCatalog.Standard.Find(id))).ToList();
+        var kinds = new[] { "cereal-rye", "austrian-winter-pea", "white-dutch-clover", "purple-top-turnip", "big-bluestem" }.Select(id => HopperKind.Of(KindCatalog.Standard.Find(id))).ToList();
         var plan = SizeGroups.Arrange(kinds);
         Assert.Equal(3, plan.Groups.Length);
-        Assert.Equal(["austrian_winter_pea", "cereal_rye"], plan.Groups[0].Kinds.Select(k => KindCatalog.Standard.Find(k.Name).Id));
+        Assert.Equal(["austrian-winter-pea", "cereal-rye"], plan.Groups[0].Kinds.Select(k => KindCatalog.Standard.Find(k.Name).Id));
         Assert.Contains(plan.Groups, g => g.Chaffy && g.Kinds.Length == 1);
         Assert.True(plan.Groups[0].SownBeforeCovering);
         // Counts from memory stay marked: the winter pea has no published count that was read.
         Assert.Contains(plan.Findings, f => f.Code == "data-from-memory");
-        Assert.Equal(Length.FromMillimeters(3).Millimeters, HopperKind.Of(KindCatalog.Standard.Find("cereal_rye"), Length.FromMillimeters(3)).Diameter!.Value.Millimeters);
+        Assert.Equal(Length.FromMillimeters(3).Millimeters, HopperKind.Of(KindCatalog.Standard.Find("cereal-rye"), Length.FromMillimeters(3)).Diameter!.Value.Millimeters);
     }
 }

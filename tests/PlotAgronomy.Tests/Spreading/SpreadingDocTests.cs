@@ -17,9 +17,9 @@ public class SpreadingDocTests
         // Three kinds for a quarter acre: which may share the hopper?
         var catalog = KindCatalog.Standard;
         var plan = SizeGroups.Arrange([
-            HopperKind.Of(catalog.Find("white_dutch_clover")),
-            HopperKind.Of(catalog.Find("cereal_rye")),
-            HopperKind.Of(catalog.Find("purple_top_turnip"))]);
+            HopperKind.Of(catalog.Find("white-dutch-clover")),
+            HopperKind.Of(catalog.Find("cereal-rye")),
+            HopperKind.Of(catalog.Find("purple-top-turnip"))]);
         foreach (var step in plan.Steps)
         {
             string kinds = step.Group is { } group ? ": " + string.Join(", ", group.Kinds.Select(k => k.Name)) : "";

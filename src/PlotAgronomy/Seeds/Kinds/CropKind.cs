@@ -7,7 +7,7 @@ namespace PlotAgronomy.Seeds;
 /// <c>kind with { SeedCount = mine }</c> and give it to <see cref="KindCatalog.With"/>.</remarks>
 public sealed record CropKind
 {
-    /// <summary>Gets the stable id, such as <c>ladino_clover</c>.</summary>
+    /// <summary>Gets the stable id, such as <c>ladino-clover</c>.</summary>
     public required string Id { get; init; }
 
     /// <summary>Gets the common name. Changing it makes it the short name too: name the short one after it.</summary>
