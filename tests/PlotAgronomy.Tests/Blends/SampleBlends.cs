@@ -11,7 +11,7 @@ internal static class SampleBlends
     /// <summary>A kind that the table does not hold, known by its seed count alone.</summary>
     internal static CropKind Unlisted(string name, double seedsPerPound) => Kind("timothy") with
     {
-        Id = name.ToLowerInvariant().Replace(' ', '_'),
+        Id = name.ToLowerInvariant().Replace(' ', '-'),
         CommonName = name,
         SeedCount = SeedCount.FromSeedsPerPound(seedsPerPound),
     };

@@ -71,7 +71,7 @@ internal static class PlotSiteReading
 
         foreach (
             var (name, key, _) in sides.Node.Members.Where(m =>
-                m.Name != "shape" && PlanShapes.Sides.Fields.Any(f => f.Name == m.Name) && !needed.Contains(m.Name)
+                m.Name != "shape" && PlotShapes.Sides.Fields.Any(f => f.Name == m.Name) && !needed.Contains(m.Name)
             )
         )
         {
