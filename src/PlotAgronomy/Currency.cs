@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace PlotAgronomy;
 
-/// <summary>The one currency a plan's prices are in, by its ISO 4217 letters. Amounts are <see cref="decimal"/> and are never converted.</summary>
+/// <summary>The one currency a plan's prices are in, by its ISO 4217 letters. Amounts are <see cref="decimal"/> and are never
+/// converted.</summary>
 public sealed class Currency
 {
     private Currency(string code) => Code = code;

@@ -5,6 +5,8 @@ namespace PlotAgronomy;
 /// <summary>A remark carried on a result to the final sheet. Its code is stable and never renamed.</summary>
 public sealed class Finding
 {
+    internal static readonly EnumWords<FindingSeverity> SeverityWords = EnumWords<FindingSeverity>.FromNames();
+
     /// <summary>Gets the stable code, such as <c>lime-over-target</c>.</summary>
     public required string Code { get; init; }
 
@@ -28,6 +30,5 @@ public sealed class Finding
 
     /// <summary>Text such as <c>caution lime-over-target: ...</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"{Severity switch { FindingSeverity.Note => "note", FindingSeverity.Caution => "caution", _ => "warning" }} {Code}: {Text}";
+    public override string ToString() => $"{SeverityWords[Severity]} {Code}: {Text}";
 }

@@ -82,7 +82,8 @@ internal sealed partial class UnitWords
         }
 
         double amount = value / factor;
-        return $"{(decimals is int places ? Amounts.Print(amount, places) : EveryDigit(amount))} {unit}";
+        string digits = decimals is int places ? Amounts.Print(amount, places) : EveryDigit(amount);
+        return $"{digits} {unit}";
     }
 
     /// <summary>The shortest text that reads back as the same number, without an exponent.</summary>

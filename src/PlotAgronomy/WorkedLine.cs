@@ -8,6 +8,11 @@ namespace PlotAgronomy;
 public sealed record WorkedLine(string Label, string Formula, string Numbers, string? SourceId = null)
 {
     /// <summary>The line as text.</summary>
-    /// <returns>Text such as <c>Bulk rate = PLS rate / (purity x germination) = 8 / (0.98 x 0.85) = 9.6 lb/ac [SRC]</c>.</returns>
-    public override string ToString() => $"{Label} = {Formula} = {Numbers}{(SourceId is null ? "" : $" [{SourceId}]")}";
+    /// <returns>Text such as <c>Bulk rate = PLS rate / (purity x germination) = 8 / (0.98 x 0.85) = 9.6 lb/ac
+    /// [SRC]</c>.</returns>
+    public override string ToString()
+    {
+        string source = SourceId is null ? "" : $" [{SourceId}]";
+        return $"{Label} = {Formula} = {Numbers}{source}";
+    }
 }

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Sample.Commands;
 
-/// <summary>Reads one answer at a time: the option when it was given, else the person when it is needed or nothing was given at all.</summary>
+/// <summary>Reads one answer at a time: the option when it was given, else the person when it is needed or nothing was given at
+/// all.</summary>
 internal sealed class AnswerSheet(Dictionary<string, string> given, Interview interview)
 {
     private readonly bool askEverything = given.Count == 0;

@@ -17,7 +17,8 @@ public static class CalibrateCommand
     {
         var command = new Command(
             "calibrate",
-            "Find gate, pace and expected error of a spreader from a weighed run or a timed catch. Amounts carry their units: '8 lb/ac', '15 ft', '0.4 lb', '30 s'."
+            "Find gate, pace and expected error of a spreader from a weighed run or a timed catch. Amounts carry their units: "
+                + "'8 lb/ac', '15 ft', '0.4 lb', '30 s'."
         );
         var options = CalibrationQuestion.All.ToDictionary(
             question => question,

@@ -114,10 +114,9 @@ internal sealed partial class CalibrationAnswers
                 CalibrationQuestion.PaceTime,
                 CalibrationQuestion.TimeError,
             ];
+        var (asked, other) = catching ? ("a timed catch", "a weighed run") : ("a weighed run", "a timed catch");
         return strange.FirstOrDefault(sheet.Has) is { } question
-            ? throw new BadAnswerException(
-                $"--{question.Name} belongs to {(catching ? "a weighed run" : "a timed catch")}, and this is {(catching ? "a timed catch" : "a weighed run")}: leave it out."
-            )
+            ? throw new BadAnswerException($"--{question.Name} belongs to {other}, and this is {asked}: leave it out.")
             : catching;
     }
 
@@ -171,7 +170,8 @@ internal sealed partial class CalibrationAnswers
         return true;
     }
 
-    /// <summary>Reads a gate table. What the runs themselves gave is a point of it when their setting lies outside the others.</summary>
+    /// <summary>Reads a gate table. What the runs themselves gave is a point of it when their setting lies outside the
+    /// others.</summary>
     private static Interview.Reader<GateTable> GateReader(string material, double? setting, MassFlow flow) =>
         (string text, out GateTable table, out string problem) =>
         {
@@ -225,7 +225,8 @@ internal sealed partial class CalibrationAnswers
         return true;
     }
 
-    /// <summary>Several answers in one: parted by a semicolon, or by a comma that is not inside a number. One blank part when there is nothing.</summary>
+    /// <summary>Several answers in one: parted by a semicolon, or by a comma that is not inside a number. One blank part when
+    /// there is nothing.</summary>
     private static string[] Parts(string text)
     {
         string[] parts = [.. Separator().Split(text).Where(p => !string.IsNullOrWhiteSpace(p))];

@@ -51,7 +51,8 @@ internal sealed record CalibrationQuestion(string Name, string Help, string Ques
     internal static readonly CalibrationQuestion Caught = new(
         "caught",
         "Weight caught, without the bucket; once for each catch.",
-        "What weight was in the bucket, the bucket's own taken off, such as 6.4 oz? Several catches at one setting: 6.2 oz; 6.4 oz; 6.6 oz",
+        "What weight was in the bucket, the bucket's own taken off, such as 6.4 oz? Several catches at one setting: 6.2 oz; "
+            + "6.4 oz; 6.6 oz",
         Many: true
     );
     internal static readonly CalibrationQuestion PaceTime = new(
@@ -66,7 +67,8 @@ internal sealed record CalibrationQuestion(string Name, string Help, string Ques
     );
     internal static readonly CalibrationQuestion Gate = new(
         "gate",
-        "A setting and the flow measured there, such as '4=0.62 lb/min'; once for each. Two settings, that of the runs counted, give a number for the gate.",
+        "A setting and the flow measured there, such as '4=0.62 lb/min'; once for each. Two settings, that of the runs "
+            + "counted, give a number for the gate.",
         "Flows you measured at other settings, such as 4=0.62 lb/min; 6=1.55 lb/min (blank: none)",
         Many: true
     );

@@ -32,7 +32,8 @@ internal static class CalibrationReport
         );
         console.Profile.Width = Width;
         console.WriteLine(
-            $"{answers.Material}: {Amounts.Print(answers.Rate, "lb/ac", 2)} wanted, passes {Amounts.Print(answers.Swath, "ft", 1)} apart"
+            $"{answers.Material}: {Amounts.Print(answers.Rate, "lb/ac", 2)} wanted, passes "
+                + $"{Amounts.Print(answers.Swath, "ft", 1)} apart"
         );
         console.Write(Rows(answers, outcome));
         console.WriteLine();
@@ -51,23 +52,23 @@ internal static class CalibrationReport
 
         Row(
             "measured",
-            $"{Amounts.Print(outcome.Runs.Mean, "lb/ac", 2)}, {Count(outcome)}; {Amounts.Print(outcome.Measured.Flow, "lb/min", 3)}"
+            $"{Amounts.Print(outcome.Runs.Mean, "lb/ac", 2)}, {Count(outcome)}; "
+                + $"{Amounts.Print(outcome.Measured.Flow, "lb/min", 3)}"
         );
         Row("verdict", Verdict(outcome.Runs));
         Row("gate", Gate(outcome));
         Row("aim for", $"{Weight(outcome.WeightWanted)} in {answers.MeasuredOver}, where {Weight(outcome.MeanWeight)} came out");
         Row("walking speed", $"{Pace(outcome.Measured)} as measured");
-        Row(
-            "or instead",
-            $"{Pace(outcome.AtThisGate)} with the gate left {(answers.Setting is { } setting ? $"at {Amounts.Print(setting, 2)}" : "as it stood")}"
-        );
+        string where = answers.Setting is { } setting ? $"at {Amounts.Print(setting, 2)}" : "as it stood";
+        Row("or instead", $"{Pace(outcome.AtThisGate)} with the gate left {where}");
         Row("expected error", Error(outcome));
         if (answers.Plot is { } plot)
         {
             var walk = SowingWalk.For(answers.Rate, plot, answers.Swath, outcome.Measured.Speed);
             Row(
                 "plot",
-                $"{Amounts.Print(plot, "ac", 3)}: load {Amounts.Print(walk.Load, "lb", 2)}, walk {Amounts.Print(walk.Distance, "ft", 0)} in {Amounts.Print(walk.Time!.Value, "min", 1)} without turns"
+                $"{Amounts.Print(plot, "ac", 3)}: load {Amounts.Print(walk.Load, "lb", 2)}, walk "
+                    + $"{Amounts.Print(walk.Distance, "ft", 0)} in {Amounts.Print(walk.Time!.Value, "min", 1)} without turns"
             );
         }
 
@@ -88,8 +89,11 @@ internal static class CalibrationReport
             _ => $"accepted: the runs agree and are {Off(runs)}",
         };
 
-    private static string Off(RepeatedRuns runs) =>
-        $"{Amounts.Print(Math.Abs(runs.OffTargetPercent), 1)} % {(runs.OffTargetPercent < 0 ? "below" : "above")} the rate wanted";
+    private static string Off(RepeatedRuns runs)
+    {
+        string side = runs.OffTargetPercent < 0 ? "below" : "above";
+        return $"{Amounts.Print(Math.Abs(runs.OffTargetPercent), 1)} % {side} the rate wanted";
+    }
 
     private static string Weight(Mass weight) =>
         $"{Amounts.Print(weight, "lb", 3)} ({Amounts.Print(weight, "oz", 2)}, {Amounts.Print(weight, "g", 0)})";
@@ -102,7 +106,8 @@ internal static class CalibrationReport
             null when outcome.Runs.Verdict == RepeatVerdict.Accepted =>
                 $"leave it as it stands; {needed}, {Amounts.Print(outcome.Measured.Flow, "lb/min", 3)} comes out",
             null =>
-                $"{needed}, {Amounts.Print(outcome.Runs.FlowFactor, 2)} times the flow measured; measure at a second setting too to get a number",
+                $"{needed}, {Amounts.Print(outcome.Runs.FlowFactor, 2)} times the flow measured; measure at a second setting "
+                    + "too to get a number",
             { Setting: { } setting } => $"{Amounts.Print(setting, 2)}; {needed}",
             _ => $"no setting: {needed}",
         };
@@ -115,7 +120,8 @@ internal static class CalibrationReport
     {
         string percent = $"+-{Amounts.Print(outcome.ExpectedErrorPercent, 1)} % of the rate";
         string range =
-            $"{Amounts.Print(outcome.ExpectedLow, "lb/ac", 1)} to {Amounts.Print(outcome.ExpectedHigh, "lb/ac", 1)} once gate or pace is changed";
+            $"{Amounts.Print(outcome.ExpectedLow, "lb/ac", 1)} to {Amounts.Print(outcome.ExpectedHigh, "lb/ac", 1)} once gate "
+                + "or pace is changed";
         return outcome.MeasuringError.Largest is { } term
                 ? $"{percent}, the largest measuring error being the {term.Measurement}: {range}"
             : outcome.Runs.SampleCvPercent is null ? "not known: one run, and no measuring error was given"

@@ -20,7 +20,8 @@ internal static class CompareBagCommand
                 }
 
                 refuse(
-                    $"{Path.GetFileName(parsed.GetValue(file))}: no ready blend stands in materials.storeBlends, so there is nothing to compare"
+                    $"{Path.GetFileName(parsed.GetValue(file))}: no ready blend stands in materials.storeBlends, so there is "
+                        + "nothing to compare"
                 );
                 return null;
             }));

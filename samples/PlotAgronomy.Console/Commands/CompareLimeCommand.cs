@@ -71,9 +71,10 @@ internal static class CompareLimeCommand
             return true;
         }
 
-        refuse(
-            $"--material: the plan offers no '{name}'; it offers {(plan.LimeOffers.IsEmpty ? "no lime" : string.Join(", ", plan.LimeOffers.Select(o => $"'{o.Material.Name}'")))}"
-        );
+        string offered = plan.LimeOffers.IsEmpty
+            ? "no lime"
+            : string.Join(", ", plan.LimeOffers.Select(o => $"'{o.Material.Name}'"));
+        refuse($"--material: the plan offers no '{name}'; it offers {offered}");
         return false;
     }
 }

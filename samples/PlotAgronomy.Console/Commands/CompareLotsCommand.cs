@@ -20,7 +20,8 @@ internal static class CompareLotsCommand
                 }
 
                 refuse(
-                    $"{Path.GetFileName(parsed.GetValue(file))}: no kind stands twice or more in materials.seedLots, so there is nothing to compare"
+                    $"{Path.GetFileName(parsed.GetValue(file))}: no kind stands twice or more in materials.seedLots, so there "
+                        + "is nothing to compare"
                 );
                 return null;
             }));

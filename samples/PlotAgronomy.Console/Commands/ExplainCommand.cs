@@ -41,9 +41,7 @@ internal static class ExplainCommand
             streams.Out.WriteLine($"{line.Label}");
             streams.Out.WriteLine($"  formula  {line.Formula}");
             streams.Out.WriteLine($"  numbers  {line.Numbers}");
-            streams.Out.WriteLine(
-                $"  source   {(line.SourceId is { } ids ? string.Join("; ", ids.Split(';').Select(id => SourceCatalog.Find(id).ToString())) : "arithmetic")}"
-            );
+            streams.Out.WriteLine($"  source   {SourceOf(line)}");
         }
 
         streams.Out.WriteLine();
@@ -55,6 +53,11 @@ internal static class ExplainCommand
 
         return ExitCode.Done;
     }
+
+    private static string SourceOf(WorkedLine line) =>
+        line.SourceId is { } ids
+            ? string.Join("; ", ids.Split(';').Select(id => SourceCatalog.Find(id).ToString()))
+            : "arithmetic";
 
     private static string Words(DataStatus status) =>
         status switch

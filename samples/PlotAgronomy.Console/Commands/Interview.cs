@@ -12,7 +12,8 @@ internal sealed class Interview(TextReader answers, TextWriter output)
             "Have at hand what you wrote down: weights from the scale, times from the stopwatch, lengths from the tape."
         );
         output.WriteLine(
-            "Fill the hopper at least half, keep the crank's rhythm and your pace as in the plot, and measure three times at one setting."
+            "Fill the hopper at least half, keep the crank's rhythm and your pace as in the plot, and measure three times at "
+                + "one setting."
         );
         output.WriteLine("With treated seed or dusty material wear what its tag or label asks for.");
         output.WriteLine("Give every amount with its unit. A blank line leaves out what may be left out.");

@@ -25,7 +25,8 @@ internal sealed class SheetOptions
     /// <param name="parsed">Command line.</param>
     /// <param name="file">Plan file.</param>
     /// <param name="streams">Where to write.</param>
-    /// <param name="make">Makes the sheet; or says in one line why the plan or the options do not allow it, and returns null.</param>
+    /// <param name="make">Makes the sheet; or says in one line why the plan or the options do not allow it, and returns
+    /// null.</param>
     internal int Run(ParseResult parsed, string? file, ConsoleStreams streams, Func<PlotPlan, Action<string>, FieldSheet?> make)
     {
         int? columns = parsed.GetValue(width);

@@ -48,15 +48,12 @@ internal static class MarkdownSheet
 
                 break;
             case SheetTable table:
-                string code = table.HasCodes ? " |" : "";
-                writer.Write(
-                    $"|{code} {string.Join(" | ", table.Columns.Select(Cell))} |\n|{(table.HasCodes ? "---|" : "")}{string.Concat(table.Columns.Select(_ => "---|"))}\n"
-                );
+                int width = table.Columns.Length + (table.HasCodes ? 1 : 0);
+                writer.Write(Row(table.HasCodes ? "" : null, table.Columns));
+                writer.Write($"|{string.Concat(Enumerable.Repeat("---|", width))}\n");
                 foreach (var row in table.Rows)
                 {
-                    writer.Write(
-                        $"|{(table.HasCodes ? $" **{row.Figure?.Code}** |" : "")} {string.Join(" | ", row.Cells.Select(Cell))} |\n"
-                    );
+                    writer.Write(Row(table.HasCodes ? $"**{row.Figure?.Code}**" : null, row.Cells));
                 }
 
                 foreach (var figure in showWork ? table.Rows.Select(r => r.Figure).OfType<SheetFigure>() : [])
@@ -80,6 +77,18 @@ internal static class MarkdownSheet
             default:
                 throw new InvalidOperationException($"No way to write {block.GetType().Name}.");
         }
+    }
+
+    /// <summary>A row of a table, its code before the cells; null where the table has no codes.</summary>
+    private static string Row(string? code, IEnumerable<string> cells)
+    {
+        string lead = code switch
+        {
+            null => "",
+            "" => " |",
+            _ => $" {code} |",
+        };
+        return $"|{lead} {string.Join(" | ", cells.Select(Cell))} |\n";
     }
 
     private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal);

@@ -94,7 +94,7 @@ internal static class TextSheet
                     grid.AddRow(
                         new Text(""),
                         new Text($"  {line.Label}"),
-                        new Text($"{line.Formula} = {line.Numbers}{(line.SourceId is null ? "" : $" [{line.SourceId}]")}")
+                        new Text($"{line.Formula} = {line.Numbers}{SourceOf(line)}")
                     );
                 }
             }
@@ -127,6 +127,8 @@ internal static class TextSheet
             WriteFigures(console, [.. table.Rows.Select(r => r.Figure).OfType<SheetFigure>()], showWork);
         }
     }
+
+    private static string SourceOf(WorkedLine line) => line.SourceId is null ? "" : $" [{line.SourceId}]";
 
     private static bool LooksLikeNumber(string cell) => cell.Length == 0 || char.IsAsciiDigit(cell[0]) || cell == "-";
 }

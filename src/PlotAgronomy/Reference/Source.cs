@@ -20,6 +20,9 @@ public sealed class Source
 
     /// <summary>Text such as <c>Title. Institution, 2025 [ID]</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"{Title}. {Institution}, {Edition} [{Id}]{(SupersededBy is null ? "" : $" (superseded by {SupersededBy})")}";
+    public override string ToString()
+    {
+        string superseded = SupersededBy is null ? "" : $" (superseded by {SupersededBy})";
+        return $"{Title}. {Institution}, {Edition} [{Id}]{superseded}";
+    }
 }

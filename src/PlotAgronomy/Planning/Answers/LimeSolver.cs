@@ -7,7 +7,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>From the report to an order of lime: the printed rate first, ours beside it, the cheapest offer of those that can be counted.</summary>
+/// <summary>From the report to an order of lime: the printed rate first, ours beside it, the cheapest offer of those that can be
+/// counted.</summary>
 internal static class LimeSolver
 {
     /// <summary>Days that lime and urea or ammonium stay apart on the surface (common practice: two weeks).</summary>
@@ -47,7 +48,8 @@ internal static class LimeSolver
         };
     }
 
-    /// <summary>The pH the plan aims at before a method takes its own closest: stated, asked for by a kind, or the method's lowest.</summary>
+    /// <summary>The pH the plan aims at before a method takes its own closest: stated, asked for by a kind, or the method's
+    /// lowest.</summary>
     internal static (LimeTarget Target, double Ph) Aim(PlanContent plan, IReadOnlyList<KindShare> kinds)
     {
         var target = LimeTarget.ForBlend(kinds, plan.LimeMethod.Institution, plan.Report.SoilClass ?? SoilClass.Mineral);
@@ -122,7 +124,8 @@ internal static class LimeSolver
             && l.Product.Substance is not (FertilizerSubstance.CalciumNitrate or FertilizerSubstance.PotassiumNitrate)
         ) == true;
 
-    /// <summary>On weakly buffered soil (<paramref name="range"/>) the first dressing is only a part of what the rule asks for.</summary>
+    /// <summary>On weakly buffered soil (<paramref name="range"/>) the first dressing is only a part of what the rule asks
+    /// for.</summary>
     private static LimeOutlook? Outlook(
         PlanContent plan,
         LimeRate? used,

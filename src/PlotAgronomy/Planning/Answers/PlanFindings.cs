@@ -72,7 +72,8 @@ internal static class PlanFindings
             );
     }
 
-    /// <summary>Where the recommendation system itself remarks on the sampled depth, the general caution would only say it twice.</summary>
+    /// <summary>Where the recommendation system itself remarks on the sampled depth, the general caution would only say it
+    /// twice.</summary>
     private static IEnumerable<Finding> OneOnDepth(IReadOnlyList<Finding> findings) =>
         findings.Any(f => f.Code == "nutrient-sample-depth") ? findings.Where(f => !GeneralOnDepth.Contains(f.Code)) : findings;
 }

@@ -45,7 +45,8 @@ internal sealed class AskedGroup
         ];
     }
 
-    /// <summary>What a system is asked for; null when it has no fitting row, or no yield in the row's unit for a crop that leaves the plot.</summary>
+    /// <summary>What a system is asked for; null when it has no fitting row, or no yield in the row's unit for a crop that leaves
+    /// the plot.</summary>
     internal CropUse? CropFor(RecommendationSystem system, PlantNutrient nutrient) =>
         (stated ?? proxy!.RowIn(system, nutrient)) is not { } row ? null
         : !carriedOff ? CropUse.Browsed(row, YieldFor(row))
@@ -53,10 +54,17 @@ internal sealed class AskedGroup
         : null;
 
     /// <summary>Why a system cannot be asked.</summary>
-    internal string WhyNot(RecommendationSystem system) =>
-        (stated ?? proxy!.RowIn(system, PlantNutrient.Phosphate) ?? proxy!.RowIn(system, PlantNutrient.Potash)) is { } row
-            ? $"asked for {CropRows.WordsFor(row)} it needs the yield in {(CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons")} per acre, which the plan does not give."
-            : "it has no row that comes near.";
+    internal string WhyNot(RecommendationSystem system)
+    {
+        var nearest = stated ?? proxy!.RowIn(system, PlantNutrient.Phosphate) ?? proxy!.RowIn(system, PlantNutrient.Potash);
+        if (nearest is not { } row)
+        {
+            return "it has no row that comes near.";
+        }
+
+        string unit = CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons";
+        return $"asked for {CropRows.WordsFor(row)} it needs the yield in {unit} per acre, which the plan does not give.";
+    }
 
     private CropYield? YieldFor(CropRow row)
     {

@@ -46,10 +46,12 @@ internal static class LimeSheet
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Say(SheetText.Acidity(plan.Report));
         sheet.Say(
-            $"Target pH {Ph(comparison.TargetPh)}: {Reason(plan, target, targetPh)} A method that has no such target answers for its own closest one."
+            $"Target pH {Ph(comparison.TargetPh)}: {Reason(plan, target, targetPh)} A method that has no such target answers "
+                + "for its own closest one."
         );
         sheet.Say(
-            $"To compare them, every rate is brought to {Amounts.Print(comparison.Depth, "in", 1)} of soil and to {comparison.Material.Name}."
+            $"To compare them, every rate is brought to {Amounts.Print(comparison.Depth, "in", 1)} of soil and to "
+                + $"{comparison.Material.Name}."
         );
         if (plan.Printed?.Lime?.Rate is { } printed)
         {
@@ -82,7 +84,8 @@ internal static class LimeSheet
         var rows = answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
         sheet.Table(["method", "for pH", "common, ton/ac", "reading off", "numbers"], rows.Select(r => r.Row));
         sheet.Say(
-            $"Common is the rate on the common basis; reading off is the same if the true reading is {Amounts.Print(answering[0].Need.ReadingErrorPh, 2)} pH higher or lower."
+            "Common is the rate on the common basis; reading off is the same if the true reading is "
+                + $"{Amounts.Print(answering[0].Need.ReadingErrorPh, 2)} pH higher or lower."
         );
         if (answering.Any(a => a.Method.Status == DataStatus.Memory))
         {
@@ -127,7 +130,8 @@ internal static class LimeSheet
             " ",
             new[]
             {
-                $"{Tons(answer.Need.Rate!.OfBasis)} ton/ac, {Amounts.Print(answer.Need.Rate.Depth, "in", 1)} deep, counted in {answer.Need.Rate.Basis.Name}.",
+                $"{Tons(answer.Need.Rate!.OfBasis)} ton/ac, {Amounts.Print(answer.Need.Rate.Depth, "in", 1)} deep, counted in "
+                    + $"{answer.Need.Rate.Basis.Name}.",
                 answer.WhyNot is { } reason ? $"It cannot be put on the common basis: {reason}" : null,
             }
                 .OfType<string>()
@@ -166,7 +170,8 @@ internal static class LimeSheet
         if (keptBack.Count > 0)
         {
             sheet.Say(
-                $"Not asked, because their numbers were not yet checked against the publication and they were not named: {string.Join("; ", keptBack.Select(m => m.Name))}."
+                "Not asked, because their numbers were not yet checked against the publication and they were not named: "
+                    + $"{string.Join("; ", keptBack.Select(m => m.Name))}."
             );
         }
         else if (silent.Count == 0)

@@ -40,7 +40,9 @@ internal static class SeedLotsSheet
         string currency = plan.Currency.Code;
         var costs = new SectionWriter($"{SheetText.Name(kind)}: what an acre costs", letter);
         costs.Say(
-            $"Every lot for the same stand: {Amounts.Print(comparison.Target.PoundsPerAcre, 2)} lb of pure live seed per acre, {SowingMethods.InWords(comparison.Target.Method)}. Counted as alive: {comparison.Ranked[0].Seeding.Rule.Formula}."
+            $"Every lot for the same stand: {Amounts.Print(comparison.Target.PoundsPerAcre, 2)} lb of pure live seed per acre, "
+                + $"{SowingMethods.InWords(comparison.Target.Method)}. Counted as alive: "
+                + $"{comparison.Ranked[0].Seeding.Rule.Formula}."
         );
         var rows = comparison.Ranked.Select(r => (Lot: r, Row: RowOf(costs, plan, r))).ToList();
         costs.Table(
@@ -60,7 +62,8 @@ internal static class SeedLotsSheet
         var first = comparison.Ranked[0];
         var bags = comparison.Ranked.MinBy(r => r.CostFor(plan.Site.Area))!;
         costs.Say(
-            $"Cheapest by the acre: {first.Lot.Label}, {plan.Currency.Print(first.CostPerAcre)}. Cheapest in whole bags for this plot: {bags.Lot.Label}, {plan.Currency.Print(bags.CostFor(plan.Site.Area))}."
+            $"Cheapest by the acre: {first.Lot.Label}, {plan.Currency.Print(first.CostPerAcre)}. Cheapest in whole bags for "
+                + $"this plot: {bags.Lot.Label}, {plan.Currency.Print(bags.CostFor(plan.Site.Area))}."
         );
         yield return costs.Close();
 
@@ -118,7 +121,8 @@ internal static class SeedLotsSheet
                 new WorkedLine(
                     "Cost of an acre",
                     "bulk rate x price per lb",
-                    $"{Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 2)} lb/ac x {Money(plan, lot.Value.PricePerPound)} = {plan.Currency.Print(lot.CostPerAcre)}",
+                    $"{Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 2)} lb/ac x {Money(plan, lot.Value.PricePerPound)} = "
+                        + $"{plan.Currency.Print(lot.CostPerAcre)}",
                     "SEED-S04"
                 ),
             ],
@@ -134,7 +138,8 @@ internal static class SeedLotsSheet
         {
             var sheet = new SectionWriter(SheetText.Name(kind), 'X');
             sheet.Say(
-                $"No full rate is published for {SheetText.Name(kind)} {SowingMethods.InWords(method)}, so its lots have no common stand to be held against."
+                $"No full rate is published for {SheetText.Name(kind)} {SowingMethods.InWords(method)}, so its lots have no "
+                    + "common stand to be held against."
             );
             yield return sheet.Close();
         }

@@ -29,7 +29,9 @@ internal static class StoreBlendsSheet
         var bag = comparison.Bag;
         var sheet = new SectionWriter($"What is in {bag.Label}", letter);
         sheet.Say(
-            $"{Amounts.Print(bag.NetWeight, "lb", 1)} for {plan.Currency.Print(bag.Price)}; the bag says it plants {Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, {SowingMethods.InWords(plan.SowingMethod)}."
+            $"{Amounts.Print(bag.NetWeight, "lb", 1)} for {plan.Currency.Print(bag.Price)}; the bag says it plants "
+                + $"{Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, "
+                + $"{SowingMethods.InWords(plan.SowingMethod)}."
         );
         var tagged = bag.Tag.Components.ToDictionary(c => c.Kind.Id);
         sheet.Table(
@@ -54,22 +56,28 @@ internal static class StoreBlendsSheet
                 ],
             })
         );
+        string coating = bag.Tag.Coating.Value > 0 ? $" (coating {Amounts.Print(bag.Tag.Coating, 2)} within it)" : "";
         sheet.Say(
-            $"The rest of the bag: inert matter {Amounts.Print(bag.Tag.Inert, 2)}{(bag.Tag.Coating.Value > 0 ? $" (coating {Amounts.Print(bag.Tag.Coating, 2)} within it)" : "")}, other crops {Amounts.Print(bag.Tag.OtherCrop, 2)}, weeds {Amounts.Print(bag.Tag.Weed, 2)}."
+            $"The rest of the bag: inert matter {Amounts.Print(bag.Tag.Inert, 2)}{coating}, other crops "
+                + $"{Amounts.Print(bag.Tag.OtherCrop, 2)}, weeds {Amounts.Print(bag.Tag.Weed, 2)}."
         );
         var total = comparison.AsClaimed.StandTotal;
         sheet.Figure(
             "on the area it claims",
-            $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the published full rates)",
+            $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to "
+                + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
             comparison.AsClaimed
         );
         sheet.Figure(
             "what it really covers",
-            $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand ({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to {Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
+            $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand "
+                + $"({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to "
+                + $"{Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
             new WorkedLine(
                 "Area really covered",
                 "claimed area x shares of a full stand",
-                $"{Amounts.Print(bag.ClaimedArea, "ac", 3)} x {Amounts.Print(total.Chosen, 3)} = {Amounts.Print(comparison.ReallyCovers, "ac", 3)}"
+                $"{Amounts.Print(bag.ClaimedArea, "ac", 3)} x {Amounts.Print(total.Chosen, 3)} = "
+                    + $"{Amounts.Print(comparison.ReallyCovers, "ac", 3)}"
             )
         );
         sheet.Figure(
@@ -78,17 +86,20 @@ internal static class StoreBlendsSheet
             new WorkedLine(
                 "Cost of an acre",
                 "price / area really covered",
-                $"{plan.Currency.Print(bag.Price)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = {plan.Currency.Print(comparison.BagCostPerAcre)}"
+                $"{plan.Currency.Print(bag.Price)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = "
+                    + $"{plan.Currency.Print(comparison.BagCostPerAcre)}"
             )
         );
         var (bags, cost) = BagsFor(plan.Site.Area, comparison);
+        string unit = bags == 1 ? "bag" : "bags";
         sheet.Figure(
             $"to sow {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand",
-            $"{Amounts.Print(bags, 0)} {(bags == 1 ? "bag" : "bags")}, {plan.Currency.Print(cost)}",
+            $"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}",
             new WorkedLine(
                 "Bags",
                 "area / area a bag covers, rounded up",
-                $"{Amounts.Print(plan.Site.Area, "ac", 3)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = {Amounts.Print(bags, 0)}"
+                $"{Amounts.Print(plan.Site.Area, "ac", 3)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = "
+                    + $"{Amounts.Print(bags, 0)}"
             )
         );
         return sheet.Close();
@@ -105,7 +116,8 @@ internal static class StoreBlendsSheet
 
         var order = BagOrder.Of(plain, plan.Site.Area);
         sheet.Say(
-            $"To weigh out for {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand, each kind from the lot whose living pound is cheapest:"
+            $"To weigh out for {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand, each kind from the lot whose living "
+                + "pound is cheapest:"
         );
         sheet.Table(
             ["kind", "lot", "share of a full stand", "weigh out", "buy", $"cost, {plan.Currency.Code}", "left over"],
@@ -128,7 +140,8 @@ internal static class StoreBlendsSheet
         if (!comparison.NotOnOffer.IsEmpty)
         {
             sheet.Say(
-                $"Not on offer as plain seed: {string.Join(", ", comparison.NotOnOffer.Select(SheetText.Name))}, {Amounts.Print(comparison.ShareNotOnOffer, 0)} of the bag's stand. The other kinds take their room."
+                $"Not on offer as plain seed: {string.Join(", ", comparison.NotOnOffer.Select(SheetText.Name))}, "
+                    + $"{Amounts.Print(comparison.ShareNotOnOffer, 0)} of the bag's stand. The other kinds take their room."
             );
         }
 
@@ -138,7 +151,7 @@ internal static class StoreBlendsSheet
             new WorkedLine(
                 "Cost of an acre",
                 "sum over the kinds of bulk rate x price per lb",
-                $"{string.Join(" + ", plain.Parts.Select(p => $"{Amounts.Print(p.BulkRate.PoundsPerAcre, 2)} x {plan.Currency.Print(p.Component.Lot!.PricePerPound!.Value).Split(' ')[0]}"))} = {plan.Currency.Print(plainCost)}"
+                $"{string.Join(" + ", plain.Parts.Select(p => CostOf(p, plan.Currency)))} = {plan.Currency.Print(plainCost)}"
             ),
             plain
         );
@@ -155,10 +168,17 @@ internal static class StoreBlendsSheet
         return $"By the acre of living stand {byAcre}. In whole bags for this plot {byBags}.";
     }
 
-    private static string Cheaper(decimal bag, decimal plain, Currency currency) =>
-        bag == plain
-            ? "both cost the same"
-            : $"{(plain < bag ? "plain seed" : "the store's bag")} is cheaper by {currency.Print(Math.Abs(bag - plain))}";
+    private static string CostOf(BlendPart part, Currency currency)
+    {
+        string price = currency.Print(part.Component.Lot!.PricePerPound!.Value).Split(' ')[0];
+        return $"{Amounts.Print(part.BulkRate.PoundsPerAcre, 2)} x {price}";
+    }
+
+    private static string Cheaper(decimal bag, decimal plain, Currency currency)
+    {
+        string cheaper = plain < bag ? "plain seed" : "the store's bag";
+        return bag == plain ? "both cost the same" : $"{cheaper} is cheaper by {currency.Print(Math.Abs(bag - plain))}";
+    }
 
     private static (int Bags, decimal Cost) BagsFor(Area area, BagOrPlainSeed comparison)
     {

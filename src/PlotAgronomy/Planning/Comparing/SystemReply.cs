@@ -55,10 +55,11 @@ internal sealed class SystemReply
 
     internal string FigureFor(PlantNutrient nutrient) =>
         asked.FirstOrDefault(a => a.Nutrient == nutrient).Answer is not { } answer ? "-"
-        : answer.For(nutrient) is { } need
-            ? $"{(need.IsLegalMaximum ? "at most " : "")}{Amounts.Print(need.Rate.PoundsPerAcre, 1)}"
+        : answer.For(nutrient) is { } need ? AtMost(need) + Amounts.Print(need.Rate.PoundsPerAcre, 1)
         : Says(nutrient, answer) ? "no rate"
         : "-";
+
+    private static string AtMost(NutrientNeed need) => need.IsLegalMaximum ? "at most " : "";
 
     private static bool Says(PlantNutrient nutrient, NutrientRecommendation answer) =>
         answer.For(nutrient) is not null || answer.Unanswered.Any(u => u.Nutrient == nutrient && u.Rating is not null);

@@ -3,7 +3,8 @@ using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>What every system says for one group of kinds. Each nutrient is asked for by itself, because a system may take a kind as another row for it.</summary>
+/// <summary>What every system says for one group of kinds. Each nutrient is asked for by itself, because a system may take a kind
+/// as another row for it.</summary>
 internal sealed class SystemsForGroup
 {
     internal static readonly ImmutableArray<PlantNutrient> Nutrients = [PlantNutrient.Phosphate, PlantNutrient.Potash];
@@ -50,5 +51,8 @@ internal sealed class SystemsForGroup
     private string WhyNot(SystemReply reply) =>
         reply.Silences.IsEmpty
             ? Group.WhyNot(reply.System)
-            : $"{string.Join("; ", reply.Silences.GroupBy(u => u.Reason).Select(g => $"{string.Join(" and ", g.Select(u => SheetText.Symbol(u.Nutrient)))}: {g.Key}"))}.";
+            : $"{string.Join("; ", reply.Silences.GroupBy(u => u.Reason).Select(Silent))}.";
+
+    private static string Silent(IGrouping<string, UnansweredNutrient> alike) =>
+        $"{string.Join(" and ", alike.Select(u => SheetText.Symbol(u.Nutrient)))}: {alike.Key}";
 }

@@ -11,6 +11,7 @@ internal static class SystemsSheet
         var groups = takenAs is { } row ? [AskedGroup.Of(row, plan.Content)] : AskedGroup.Of(plan.Content);
         var compared = groups.Select(g => SystemsForGroup.Ask(plan.Content, g, includeFromMemory)).ToList();
         var findings = compared.SelectMany(c => c.Answering).SelectMany(a => a.Findings).Distinct().ToList();
+        string askedFor = takenAs is null ? "" : ", the row asked for";
         return SheetBuilder.Close(
             $"{plan.PlotName}: one report, every recommendation system",
             [
@@ -21,7 +22,7 @@ internal static class SystemsSheet
                         (alike, i) =>
                             SideBySide(
                                 plan.Content,
-                                $"{string.Join("; ", alike.Select(c => c.Group.Name))}{(takenAs is null ? "" : ", the row asked for")}",
+                                string.Join("; ", alike.Select(c => c.Group.Name)) + askedFor,
                                 alike.First(),
                                 (char)('A' + i)
                             )
@@ -51,7 +52,8 @@ internal static class SystemsSheet
             sheet.Say(
                 rates.Count == 0
                     ? $"The laboratory's own recommendation for {printed.Crop} names neither P2O5 nor K2O."
-                    : $"The laboratory itself recommends {string.Join(" and ", rates)} for {printed.Crop}; the plan uses that first."
+                    : $"The laboratory itself recommends {string.Join(" and ", rates)} for {printed.Crop}; the plan uses that "
+                        + "first."
             );
         }
 
@@ -106,7 +108,8 @@ internal static class SystemsSheet
         if (apart is null)
         {
             sheet.Say(
-                $"{SheetText.Symbol(nutrient)}: fewer than two systems give a rate, so there is nothing to hold against each other."
+                $"{SheetText.Symbol(nutrient)}: fewer than two systems give a rate, so there is nothing to hold against each "
+                    + "other."
             );
             return;
         }
@@ -122,7 +125,8 @@ internal static class SystemsSheet
         sheet.Say(apart.Why);
     }
 
-    /// <summary>Every system that stays silent for any group; the group is named where the others have another reason or an answer.</summary>
+    /// <summary>Every system that stays silent for any group; the group is named where the others have another reason or an
+    /// answer.</summary>
     private static SheetSection LeftOut(List<SystemsForGroup> compared)
     {
         var sheet = new SectionWriter("Systems that do not answer, and why", 'X');

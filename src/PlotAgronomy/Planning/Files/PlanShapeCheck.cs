@@ -49,11 +49,8 @@ internal static class PlanShapeCheck
             int count = group.Count(seen.Contains);
             if (count != 1)
             {
-                problems.Add(
-                    node.Problem(
-                        $"expected exactly one of {string.Join(", ", group)}, found {(count == 0 ? "none" : string.Join(" and ", group.Where(seen.Contains)))}"
-                    )
-                );
+                string found = count == 0 ? "none" : string.Join(" and ", group.Where(seen.Contains));
+                problems.Add(node.Problem($"expected exactly one of {string.Join(", ", group)}, found {found}"));
             }
         }
     }

@@ -8,7 +8,8 @@ namespace PlotAgronomy.Planning;
 /// <summary>Reads what is to be grown and picks, for each kind, the lot with the cheapest living pound.</summary>
 internal static class GrowingReading
 {
-    /// <summary>Largest accepted difference between the shares' total and the total stated: shares are written to hundredths.</summary>
+    /// <summary>Largest accepted difference between the shares' total and the total stated: shares are written to
+    /// hundredths.</summary>
     private const double ShareRounding = 0.005;
 
     private static readonly string[] RateLabels = ["rateIs", "rateFor"];
@@ -37,7 +38,8 @@ internal static class GrowingReading
                     "kinds",
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"the shares of a full stand sum to {total:0.###}; expected {wanted:0.###} (state another total as totalShare)"
+                        $"the shares of a full stand sum to {total:0.###}; expected {wanted:0.###} "
+                            + $"(state another total as totalShare)"
                     )
                 );
             }

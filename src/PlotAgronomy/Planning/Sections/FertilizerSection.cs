@@ -32,7 +32,8 @@ internal static class FertilizerSection
         foreach (var nutrient in FromTheReport.Where(n => results.Need.Find(n) is null))
         {
             sheet.Say(
-                $"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see the findings."
+                $"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see "
+                    + "the findings."
             );
         }
 
@@ -77,7 +78,8 @@ internal static class FertilizerSection
         {
             sheet.Figure(
                 name,
-                $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"))}: {plan.Currency.Print(other.TotalCost)}",
+                $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"))}: "
+                    + $"{plan.Currency.Print(other.TotalCost)}",
                 other
             );
         }

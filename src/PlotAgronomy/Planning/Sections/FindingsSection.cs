@@ -13,17 +13,9 @@ internal static class FindingsSection
 
         foreach (var severity in findings.GroupBy(f => f.Severity))
         {
-            sheet.Remark(severity.Select(f => (Word(f.Severity), $"{f.Text} [{f.Code}]")));
+            sheet.Remark(severity.Select(f => (Finding.SeverityWords[f.Severity], $"{f.Text} [{f.Code}]")));
         }
 
         return sheet.Close();
     }
-
-    private static string Word(FindingSeverity severity) =>
-        severity switch
-        {
-            FindingSeverity.Warning => "warning",
-            FindingSeverity.Caution => "caution",
-            _ => "note",
-        };
 }

@@ -19,9 +19,10 @@ internal static class LimeSection
             sheet.Figure("printed by the laboratory, used first", printed.ToString(), lime.Printed);
             if (lime.Check is { Computed: { } alike } check)
             {
+                string verdict = check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows";
                 sheet.Figure(
                     $"beside it, by {check.Need.Method.Name}",
-                    $"{SheetText.Tons(alike)} of the same lime and depth: {(check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows")}",
+                    $"{SheetText.Tons(alike)} of the same lime and depth: {verdict}",
                     check
                 );
             }
@@ -33,7 +34,8 @@ internal static class LimeSection
                 $"by {lime.Computed.Method.Name}",
                 computed.OfBasis.PoundsPerAcre == 0
                     ? "no lime"
-                    : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for {Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(results)}",
+                    : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for "
+                        + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(results)}",
                 lime.Computed
             );
         }
@@ -46,7 +48,8 @@ internal static class LimeSection
         {
             sheet.Figure(
                 "weakly buffered soil: what the rules support",
-                $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
+                $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at "
+                    + $"first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
                 weak
             );
         }
@@ -55,7 +58,8 @@ internal static class LimeSection
         {
             sheet.Figure(
                 "spread on the plot",
-                $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, {Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
+                $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, "
+                    + $"{Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
                 order
             );
             sheet.Figure(
@@ -65,11 +69,7 @@ internal static class LimeSection
             );
             if (order.Dressings.Length > 1)
             {
-                sheet.Step(
-                    order.Dressings.Select(d =>
-                        $"{(d.On is { } on ? SheetText.Date(on) : $"{Amounts.Print(d.MonthsAfterFirst, 0)} months after the first")}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"
-                    )
-                );
+                sheet.Step(order.Dressings.Select(d => $"{Day(d)}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"));
             }
             else if (order.Dressings is [{ On: { } on }])
             {
@@ -92,23 +92,29 @@ internal static class LimeSection
             return;
         }
 
+        string rest = outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "";
         sheet.Figure(
             "worked by planting day",
-            $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{(outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "")}",
+            $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{rest}",
             outlook
         );
+        string where = outlook.Terms.Placement == LimePlacement.Surface ? ", in the top inches only" : "";
         sheet.Figure(
             "pH to expect on planting day",
-            $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{(outlook.Terms.Placement == LimePlacement.Surface ? ", in the top inches only" : "")}",
+            $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",
             outlook
         );
+        string sowNow = outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow);
         sheet.Say(
             outlook.HoldBack.IsEmpty
                 ? "Today's pH meets the lower limit of every kind with a known one."
-                : $"Hold back until a test shows that the pH has moved: {Names(outlook.HoldBack)}. Sow meanwhile: {(outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow))}."
+                : $"Hold back until a test shows that the pH has moved: {Names(outlook.HoldBack)}. Sow meanwhile: {sowNow}."
         );
         sheet.Say($"Test again about {SheetText.Date(outlook.RetestOn)}.");
     }
+
+    private static string Day(LimeDressing dressing) =>
+        dressing.On is { } on ? SheetText.Date(on) : $"{Amounts.Print(dressing.MonthsAfterFirst, 0)} months after the first";
 
     private static string Share(LimeReaction reaction) => $"{FromTo(reaction.Low.Percent, reaction.High.Percent, 0)} %";
 
@@ -121,13 +127,20 @@ internal static class LimeSection
 
     private static string Names(IEnumerable<Seeds.CropKind> kinds) => string.Join(", ", kinds.Select(SheetText.Name));
 
-    private static string Rounded(LimeNeed need) =>
-        need is { Rate: { } exact, Published: { } published } && published.OfBasis != exact.OfBasis
-            ? $", rounded by the institution: {(published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis))}"
-            : "";
+    private static string Rounded(LimeNeed need)
+    {
+        if (need is not { Rate: { } exact, Published: { } published } || published.OfBasis == exact.OfBasis)
+        {
+            return "";
+        }
+
+        string rounded = published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis);
+        return $", rounded by the institution: {rounded}";
+    }
 
     private static string Range(PlanResults results) =>
         results.Lime.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis
-            ? $"; if the reading is off by {Amounts.Print(results.Lime.Computed.ReadingErrorPh, 2)}, {Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
+            ? $"; if the reading is off by {Amounts.Print(results.Lime.Computed.ReadingErrorPh, 2)}, "
+                + $"{Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
             : "";
 }

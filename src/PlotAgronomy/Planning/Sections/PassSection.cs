@@ -13,7 +13,8 @@ internal static class PassSection
         var plan = results.Plan;
         var sheet = new SectionWriter("Spreader passes", 'P');
         sheet.Say(
-            $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 in size; larger and smaller seed in one hopper would sift apart."
+            $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 "
+                + "in size; larger and smaller seed in one hopper would sift apart."
         );
         sheet.RestsOn(results.Blend);
         foreach (var pass in results.Passes)
@@ -25,7 +26,8 @@ internal static class PassSection
                 new WorkedLine(
                     "Load",
                     "sum of the weights of the pass",
-                    $"{string.Join(" + ", pass.Kinds.Select(k => Amounts.Print(k.Weight.ToMass(), "lb", 2)))} = {Amounts.Print(pass.Load, "lb", 2)}"
+                    $"{string.Join(" + ", pass.Kinds.Select(k => Amounts.Print(k.Weight.ToMass(), "lb", 2)))} = "
+                        + $"{Amounts.Print(pass.Load, "lb", 2)}"
                 )
             );
             sheet.Figure(
@@ -34,19 +36,24 @@ internal static class PassSection
                 new WorkedLine(
                     "Rate",
                     "sum of the bulk rates of the pass",
-                    $"{string.Join(" + ", pass.Kinds.Select(k => Amounts.Print(k.Bulk.Bulk.PoundsPerAcre, 2)))} = {Amounts.Print(pass.Rate.PoundsPerAcre, 2)} lb/ac"
+                    $"{string.Join(" + ", pass.Kinds.Select(k => Amounts.Print(k.Bulk.Bulk.PoundsPerAcre, 2)))} = "
+                        + $"{Amounts.Print(pass.Rate.PoundsPerAcre, 2)} lb/ac"
                 )
             );
             if (pass.Layout is { } layout)
             {
                 sheet.Figure(
                     "passes",
-                    $"{Amounts.Print(layout.Passes.Length, 0)} of up to {Amounts.Print(layout.Passes.Max(p => p.LengthFeet), 0)} ft, {Amounts.Print(layout.Spacing, "ft", 1)} apart{Direction(layout)}, {Amounts.Print(layout.Turns, 0)} turns",
+                    $"{Amounts.Print(layout.Passes.Length, 0)} of up to "
+                        + $"{Amounts.Print(layout.Passes.Max(p => p.LengthFeet), 0)} ft, "
+                        + $"{Amounts.Print(layout.Spacing, "ft", 1)} apart{Direction(layout)}, "
+                        + $"{Amounts.Print(layout.Turns, 0)} turns",
                     layout
                 );
+                string pace = pass.Setting is null ? $" at {Amounts.Print(layout.Options.Speed, "mph", 1)}" : "";
                 sheet.Figure(
                     "walking distance",
-                    $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{(pass.Setting is null ? $" at {Amounts.Print(layout.Options.Speed, "mph", 1)}" : "")}",
+                    $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{pace}",
                     layout
                 );
             }
@@ -62,7 +69,8 @@ internal static class PassSection
                 new WorkedLine(
                     "Test run",
                     "rate x length x swath / 43,560 ft2 per acre",
-                    $"{Amounts.Print(pass.Rate.PoundsPerAcre, 2)} lb/ac x 200 ft x {Amounts.Print(plan.Spreader.Swath, "ft", 1)} / 43,560 = {Amounts.Print(expected, "lb", 3)}",
+                    $"{Amounts.Print(pass.Rate.PoundsPerAcre, 2)} lb/ac x 200 ft x "
+                        + $"{Amounts.Print(plan.Spreader.Swath, "ft", 1)} / 43,560 = {Amounts.Print(expected, "lb", 3)}",
                     "DEF-UNITS"
                 )
             );

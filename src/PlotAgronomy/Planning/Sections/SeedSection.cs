@@ -10,7 +10,8 @@ internal static class SeedSection
         var plan = results.Plan;
         var sheet = new SectionWriter("Seed to weigh out", 'S');
         sheet.Say(
-            $"For {Amounts.Print(plan.Site.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
+            $"For {Amounts.Print(plan.Site.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by "
+                + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
         );
         sheet.RestsOn(results.Blend);
         sheet.Table(
@@ -32,13 +33,16 @@ internal static class SeedSection
                         new WorkedLine(
                             "Live seed",
                             "full rate x share of a full stand",
-                            $"{Amounts.Print(sown.Part.Component.FullRate.PoundsPerAcre, 2)} lb PLS/ac x {Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 3)} = {Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2)} lb PLS/ac",
+                            $"{Amounts.Print(sown.Part.Component.FullRate.PoundsPerAcre, 2)} lb PLS/ac x "
+                                + $"{Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 3)} = "
+                                + $"{Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2)} lb PLS/ac",
                             sown.Planned.Kind.Rates?.Evidence.SourceIds.FirstOrDefault()
                         ),
                         new WorkedLine(
                             "Weight",
                             "bulk rate x area",
-                            $"{Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2)} lb/ac x {Amounts.Print(plan.Site.Area, "ac", 3)} = {Amounts.Print(sown.Weight.ToMass(), "lb", 2)}"
+                            $"{Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2)} lb/ac x "
+                                + $"{Amounts.Print(plan.Site.Area, "ac", 3)} = {Amounts.Print(sown.Weight.ToMass(), "lb", 2)}"
                         ),
                     ],
                     sown.Bulk
@@ -48,7 +52,8 @@ internal static class SeedSection
         var total = results.Blend.StandTotal;
         sheet.Figure(
             "shares of a full stand, all kinds",
-            $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the published full rates)",
+            $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the "
+                + "published full rates)",
             results.Crowding
         );
         sheet.Figure("live seeds, all kinds", $"{Amounts.Print(results.Blend.LiveSeedsPerSquareFoot, 1)} per ft2", results.Blend);
@@ -56,7 +61,9 @@ internal static class SeedSection
         foreach (var sown in results.Sown.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {
             sheet.Say(
-                $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant)} lb/ac bulk counts hard or dormant seed as living, {Rate(sown.Bulk.CountingGerminationOnly!.Value)} lb/ac counts only what germinated."
+                $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant)} lb/ac bulk counts hard or "
+                    + $"dormant seed as living, {Rate(sown.Bulk.CountingGerminationOnly!.Value)} lb/ac counts only what "
+                    + "germinated."
             );
         }
 

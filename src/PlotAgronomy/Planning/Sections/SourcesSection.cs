@@ -8,14 +8,10 @@ internal static class SourcesSection
     internal static SheetSection Write(IReadOnlyList<Source> sources)
     {
         var sheet = new SectionWriter("Sources", 'Q');
-        sheet.Remark(
-            sources.Select(s =>
-                (
-                    s.Id,
-                    $"{s.Title}. {s.Institution}, {s.Edition}{(s.SupersededBy is null ? "" : $" (superseded by {s.SupersededBy})")}"
-                )
-            )
-        );
+        sheet.Remark(sources.Select(s => (s.Id, $"{s.Title}. {s.Institution}, {s.Edition}{Superseded(s)}")));
         return sheet.Close();
     }
+
+    private static string Superseded(Source source) =>
+        source.SupersededBy is null ? "" : $" (superseded by {source.SupersededBy})";
 }

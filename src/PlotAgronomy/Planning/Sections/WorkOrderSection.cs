@@ -18,16 +18,18 @@ internal static class WorkOrderSection
         if (results.Lime.Order is { } order)
         {
             string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
-            string what =
-                $"{SheetText.Weight(order.Dressings[0].Mass)} of {results.Lime.Offer!.Material.Name}{(order.Dressings.Length > 1 ? ", the first dressing" : "")}";
+            string part = order.Dressings.Length > 1 ? ", the first dressing" : "";
+            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {results.Lime.Offer!.Material.Name}{part}";
+            string deep = plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "";
             yield return plan.Method == PlantingMethod.TilledAndPacked
-                ? $"Spread {what}{when} and work it in{(plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "")}."
+                ? $"Spread {what}{when} and work it in{deep}."
                 : $"Spread {what} on the surface{when}; it works down slowly.";
         }
 
         if (plan.Site.Cover is GroundCover.SmotherCrop or GroundCover.SmallGrain && plan.Method == PlantingMethod.TilledAndPacked)
         {
-            yield return $"Mow {(plan.Site.CoverKind is { } cover ? SheetText.Name(cover).ToLowerInvariant() : "the standing crop")} before it sets seed and let it wilt.";
+            string crop = plan.Site.CoverKind is { } cover ? SheetText.Name(cover).ToLowerInvariant() : "the standing crop";
+            yield return $"Mow {crop} before it sets seed and let it wilt.";
         }
 
         string? fertilizer = Fertilizer(results);
@@ -67,7 +69,8 @@ internal static class WorkOrderSection
                 case SeedingAction.Spread when results.Passes.Single(p => p.Group == step.Group) is var pass:
                     yield return results.Plan.Method == PlantingMethod.Drilled
                         ? $"Drill {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}){Depth(pass)}."
-                        : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}).{HeldBack(results, pass)}";
+                        : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} "
+                            + $"({SheetText.Rate(pass.Rate)}).{HeldBack(results, pass)}";
                     break;
                 case SeedingAction.Cover when worked:
                     yield return "Drag or disk lightly to cover the large seed, then firm the ground again.";
@@ -101,25 +104,34 @@ internal static class WorkOrderSection
     }
 
     /// <summary>The products with their weights; null when none is spread.</summary>
-    private static string? Fertilizer(PlanResults results) =>
-        results.Fertilizer is { Lines.Length: > 0 } purchase
-            ? $"{string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}"))}{(purchase.Lines.Length > 1 ? ", each by itself" : "")}"
-            : null;
+    private static string? Fertilizer(PlanResults results)
+    {
+        if (results.Fertilizer is not { Lines.Length: > 0 } purchase)
+        {
+            return null;
+        }
+
+        string apart = purchase.Lines.Length > 1 ? ", each by itself" : "";
+        return string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}")) + apart;
+    }
 
     /// <summary>Kinds of the pass that the soil is still too sour for, by what the lime has done.</summary>
     private static string HeldBack(PlanResults results, SowingPass pass)
     {
         var held = pass.Kinds.Where(k => results.Lime.Outlook?.HoldBack.Any(h => h.Id == k.Planned.Kind.Id) == true).ToList();
-        return held.Count == 0
-            ? ""
-            : $" Leave out {string.Join(", ", held.Select(k => $"{SheetText.Name(k.Planned.Kind)}, {SheetText.Weight(k.Weight.ToMass())}, unless a new test shows pH {Amounts.Print(k.Planned.Kind.Ph!.MinimumPh, 1)} or more"))}.";
+        return held.Count == 0 ? "" : $" Leave out {string.Join(", ", held.Select(Unless))}.";
     }
+
+    private static string Unless(SownKind held) =>
+        $"{SheetText.Name(held.Planned.Kind)}, {SheetText.Weight(held.Weight.ToMass())}, unless a new test shows pH "
+            + $"{Amounts.Print(held.Planned.Kind.Ph!.MinimumPh, 1)} or more";
 
     private static string Depth(SowingPass pass)
     {
         var depths = pass.Kinds.Select(k => k.Planned.Kind.Depth).OfType<Seeds.PlantingDepth>().ToList();
         return depths.Count == 0
             ? ""
-            : $", {Amounts.Print(depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, "in", 2)} to {Amounts.Print(depths.MinBy(d => d.Deepest.Inches)!.Deepest, "in", 2)} deep";
+            : $", {Amounts.Print(depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, "in", 2)} to "
+                + $"{Amounts.Print(depths.MinBy(d => d.Deepest.Inches)!.Deepest, "in", 2)} deep";
     }
 }

@@ -20,7 +20,8 @@ public sealed class SheetFigure : SheetBlock
     /// <summary>Gets lines of the sheet's own arithmetic after the results, such as rate times area.</summary>
     public ImmutableArray<WorkedLine> OwnLines { get; init; } = [];
 
-    /// <summary>Gets results that these numbers rest on without repeating their working, such as the need behind an order.</summary>
+    /// <summary>Gets results that these numbers rest on without repeating their working, such as the need behind an
+    /// order.</summary>
     public ImmutableArray<IWorkedResult> RestsOn { get; init; } = [];
 
     /// <summary>Gets what among the numbers was not yet checked against its publication, in whole sentences.</summary>

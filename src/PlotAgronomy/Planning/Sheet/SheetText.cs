@@ -10,7 +10,8 @@ internal static class SheetText
     /// <summary>Less than this is dust of arithmetic, not a leftover.</summary>
     private const double LeastLeftOverPounds = 0.005;
 
-    /// <summary>A weight for a scale: pounds from 10 lb on with one decimal, from 1 lb with two, below that ounces and grams.</summary>
+    /// <summary>A weight for a scale: pounds from 10 lb on with one decimal, from 1 lb with two, below that ounces and
+    /// grams.</summary>
     internal static string Weight(Mass mass)
     {
         double pounds = mass.Pounds;
@@ -46,11 +47,16 @@ internal static class SheetText
 
     /// <summary>What a row of a comparison marked as from memory means.</summary>
     internal const string FromMemory =
-        "Rows from memory: their numbers were not yet checked against the publication; compare with the printed table before relying on them. [data-from-memory]";
+        "Rows from memory: their numbers were not yet checked against the publication; compare with the printed table before "
+            + "relying on them. [data-from-memory]";
 
     /// <summary>Laboratory, day and depth of a report.</summary>
-    internal static string Origin(SoilReport report) =>
-        $"Report of {report.Laboratory}, sampled {(report.SampledOn is { } day ? Date(day) : "on an unknown day")}{(report.SampledDepth is { } depth ? $", {Amounts.Print(depth, "in", 1)} deep" : "")}.";
+    internal static string Origin(SoilReport report)
+    {
+        string sampled = report.SampledOn is { } day ? Date(day) : "on an unknown day";
+        string deep = report.SampledDepth is { } depth ? $", {Amounts.Print(depth, "in", 1)} deep" : "";
+        return $"Report of {report.Laboratory}, sampled {sampled}{deep}.";
+    }
 
     /// <summary>What a report says of the soil's acidity.</summary>
     internal static string Acidity(SoilReport report)
@@ -61,7 +67,8 @@ internal static class SheetText
         string buffer = string.Concat(
             report.BufferPhs.Select(b => $"; {PlanVocabulary.Buffers.WordOf(b.Buffer)} buffer pH {Amounts.Print(b.Value, 2)}")
         );
-        return $"{water}{buffer}{(report.ExchangeableAcidity is { } acidity ? $"; exchangeable acidity {acidity}" : "")}.";
+        string exchangeable = report.ExchangeableAcidity is { } acidity ? $"; exchangeable acidity {acidity}" : "";
+        return $"{water}{buffer}{exchangeable}.";
     }
 
     /// <summary>The symbol in brackets of <see cref="Nutrient"/>.</summary>

@@ -159,7 +159,9 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<LegumeCredit> LegumeCredits = new([.. LegumeCredit.All.Select(c => (c.Id, c))]);
 
-    internal static readonly PlanWords<FertilizerSubstance> Substances = PlanWords.FromNames<FertilizerSubstance>();
+    internal static readonly PlanWords<FertilizerSubstance> Substances = PlanWords.From(
+        EnumWords<FertilizerSubstance>.FromNames()
+    );
 
     internal static readonly PlanWords<LimeMethod> LimeMethods = new([.. LimeRequirement.Methods.Select(m => (m.Id, m))]);
 
@@ -167,14 +169,14 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<LimeBasis> LimeBases = new([.. LimeBasis.All.Select(b => (b.Id, b))]);
 
-    internal static readonly PlanWords<SoilRegion> Regions = PlanWords.FromNames<SoilRegion>();
+    internal static readonly PlanWords<SoilRegion> Regions = PlanWords.From(EnumWords<SoilRegion>.FromNames());
 
     internal static readonly PlanWords<SampleMoisture> SampleStates = new(
         ("field-moist", SampleMoisture.FieldMoist),
         ("dried", SampleMoisture.Dried)
     );
 
-    internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.FromNames<SoilSupply>();
+    internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.From(EnumWords<SoilSupply>.FromNames());
 
     internal static readonly PlanWords<SoilSupply> CapacityGroups = new(("low", SoilSupply.Low), ("high", SoilSupply.High));
 

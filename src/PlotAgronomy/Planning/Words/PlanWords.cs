@@ -3,19 +3,11 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>Word lists made from enumerations whose names are the trade's own words.</summary>
+/// <summary>Word lists of a plan file that are an enumeration's own words.</summary>
 internal static class PlanWords
 {
-    /// <summary>The names of an enumeration in lower case, words apart: <c>TripleSuperphosphate</c> is "triple superphosphate".</summary>
-    internal static PlanWords<T> FromNames<T>()
-        where T : struct, Enum => new([.. Enum.GetValues<T>().Select(v => (Spaced(v.ToString()), v))]);
-
-    private static string Spaced(string name) =>
-        string.Concat(
-            name.Select(
-                (c, i) => i > 0 && char.IsAsciiLetterUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"
-            )
-        );
+    internal static PlanWords<T> From<T>(EnumWords<T> words)
+        where T : struct, Enum => new([.. words.All.Select(w => (w.Word, w.Value))]);
 }
 
 /// <summary>The words a choice may use in a plan file, and the value behind each.</summary>

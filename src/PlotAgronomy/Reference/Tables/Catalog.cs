@@ -4,7 +4,8 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace PlotAgronomy.Reference;
 
-/// <summary>Things that are found by an id. What rests on numbers from memory is kept apart: it answers only when asked for by name.</summary>
+/// <summary>Things that are found by an id. What rests on numbers from memory is kept apart: it answers only when asked for by
+/// name.</summary>
 /// <param name="noun">What one entry is, such as <c>lime basis</c>.</param>
 /// <param name="entries">Makes all entries, in the order in which they are listed.</param>
 /// <param name="idOf">Id of an entry.</param>

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PlotAgronomy.Reference;
 
 /// <summary>A table file breaks its format. Names the file, the line and the field.</summary>
@@ -9,9 +11,7 @@ public sealed class DataFormatException : FormatException
     /// <param name="field">Column, or null for a whole line.</param>
     /// <param name="problem">What is wrong and what was expected.</param>
     public DataFormatException(string file, int line, string? field, string problem)
-        : base(
-            $"{file}, line {line.ToString(System.Globalization.CultureInfo.InvariantCulture)}{(field is null ? "" : $", field '{field}'")}: {problem}"
-        )
+        : base($"{Place(file, line, field)}: {problem}")
     {
         File = file;
         Line = line;
@@ -26,4 +26,10 @@ public sealed class DataFormatException : FormatException
 
     /// <summary>Gets the column, or null.</summary>
     public string? Field { get; }
+
+    private static string Place(string file, int line, string? field)
+    {
+        string column = field is null ? "" : $", field '{field}'";
+        return string.Create(CultureInfo.InvariantCulture, $"{file}, line {line}{column}");
+    }
 }

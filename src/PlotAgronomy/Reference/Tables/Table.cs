@@ -4,7 +4,8 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Reference;
 
 /// <summary>An embedded table as objects, read when first asked for.</summary>
-/// <remarks>The mapping declares the header: a column that it asks for must be there, and one that it never asks for is an error.</remarks>
+/// <remarks>The mapping declares the header: a column that it asks for must be there, and one that it never asks for is an
+/// error.</remarks>
 /// <param name="path">Path below the library, such as <c>Liming/Data/bases.csv</c>.</param>
 /// <param name="map">Makes one object of a row.</param>
 internal sealed class Table<T>(string path, Func<CsvRow, T> map)
