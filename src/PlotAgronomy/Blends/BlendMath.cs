@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Blends;
 
-/// <summary>The sums of a blend, in doubles; those of one kind are in <see cref="Seeds.SeedMath"/>. Rates are of live seed.</summary>
+/// <summary>The sums of a blend, in doubles; those of one kind are in <see cref="Seeds.SeedMath"/>. Rates are of live
+/// seed.</summary>
 internal static class BlendMath
 {
     internal static double ShareOfFullStand(double livePoundsPerAcre, double fullLivePoundsPerAcre) =>

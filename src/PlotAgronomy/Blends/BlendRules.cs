@@ -8,7 +8,7 @@ internal static class BlendRules
 {
     private static readonly Lazy<FrozenDictionary<string, double>> Values = new(() =>
         CsvTable
-            .Embedded("Blends/Data/rules.csv", "id", "what", "value", "unit", "source_id", "locator", "status")
+            .Embedded("Blends/Data/rules.csv", "id", "value", "unit", "source_id", "locator", "status")
             .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal)
     );
 

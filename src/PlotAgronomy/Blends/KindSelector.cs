@@ -4,7 +4,8 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Names a set of kinds in a table: <c>kind=oats-spring;barley</c>, <c>group=Brassica</c>, <c>life=Perennial</c> or <c>any</c>.</summary>
+/// <summary>Names a set of kinds in a table: <c>kind=oats-spring;barley</c>, <c>group=Brassica</c>, <c>life=Perennial</c> or
+/// <c>any</c>.</summary>
 internal sealed class KindSelector
 {
     private readonly Func<CropKind, bool> selects;

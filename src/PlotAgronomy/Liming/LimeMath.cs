@@ -21,7 +21,8 @@ internal static class LimeMath
         double waterPh
     ) => constant + (perReading * reading) + (perReadingSquared * reading * reading) + (perWaterPh * waterPh);
 
-    /// <summary>Acid-saturated share at a pH: the smaller root of pH = c - l Hs + s Hs squared; LIME-AE1. NaN where no root exists.</summary>
+    /// <summary>Acid-saturated share at a pH: the smaller root of pH = c - l Hs + s Hs squared; LIME-AE1. NaN where no root
+    /// exists.</summary>
     internal static double AcidSaturation(double waterPh, double constant, double linear, double square) =>
         (linear - Math.Sqrt((linear * linear) - (4 * square * (constant - waterPh)))) / (2 * square);
 

@@ -8,7 +8,7 @@ internal static class SpreadLimits
 {
     private static readonly Lazy<FrozenDictionary<string, CsvRow>> ById = new(() =>
         CsvTable
-            .Embedded("Spreading/Data/limits.csv", "id", "value", "unit", "meaning", "source_id", "locator", "status")
+            .Embedded("Spreading/Data/limits.csv", "id", "value", "unit", "source_id", "locator", "status")
             .Rows.ToFrozenDictionary(r => r.Text("id"), StringComparer.Ordinal)
     );
 

@@ -5,9 +5,11 @@ using UnitsNet;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>A store's bag beside plain seed: what it really plants, what an acre of living stand costs either way, and the weights
+/// <summary>A store's bag beside plain seed: what it really plants, what an acre of living stand costs either way, and the
+/// weights
 /// that make the nearest blend from plain lots.</summary>
-/// <remarks>Area really covered = claimed area x sum of shares of a full stand. The nearest blend keeps the bag's shares of a full
+/// <remarks>Area really covered = claimed area x sum of shares of a full stand. The nearest blend keeps the bag's shares of a
+/// full
 /// stand among the kinds on offer, each from its cheapest lot per living pound, and gives the room of kinds not on offer to the
 /// others in proportion. Both are brought to one full stand.</remarks>
 public sealed class BagOrPlainSeed : IWorkedResult
@@ -73,7 +75,8 @@ public sealed class BagOrPlainSeed : IWorkedResult
     /// <param name="plainLots">Plain lots on offer; those without a price are passed over.</param>
     /// <param name="rule">Which seeds count as alive, for bag and lots alike; null takes the rule for each kind.</param>
     /// <returns>The comparison.</returns>
-    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind of the bag.</exception>
+    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind of the
+    /// bag.</exception>
     public static BagOrPlainSeed Compare(
         StoreBag bag,
         SowingMethod method,
@@ -121,7 +124,8 @@ public sealed class BagOrPlainSeed : IWorkedResult
             new(
                 "Bag, cost of an acre of full stand",
                 "price / area really covered",
-                $"{Amounts.Print((double)Bag.Price, 2)} / {Amounts.Print(covered, "ac", 2)} = {Amounts.Print((double)BagCostPerAcre, 2)}"
+                $"{Amounts.Print((double)Bag.Price, 2)} / {Amounts.Print(covered, "ac", 2)} = "
+                    + $"{Amounts.Print((double)BagCostPerAcre, 2)}"
             ),
             .. PlainCostPerAcre is { } cost
                 ?

@@ -30,7 +30,8 @@ public sealed class BagOrder : IWorkedResult
     public decimal? Cost => Lines.Any(l => l.Cost is null) ? null : Lines.Sum(l => l.Cost);
 
     /// <summary>Bags for a blend.</summary>
-    /// <param name="blend">Blend whose components name their lots; a lot without a package, or a component without a lot, is bought by weight.</param>
+    /// <param name="blend">Blend whose components name their lots; a lot without a package, or a component without a lot, is
+    /// bought by weight.</param>
     /// <param name="area">Area to sow; finite, above 0.</param>
     /// <returns>The order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An area not above 0.</exception>

@@ -6,7 +6,8 @@ using UnitsNet;
 namespace PlotAgronomy.Blends;
 
 /// <summary>How far a small batch scooped from a well-mixed blend may be from the blend, by chance and by the scale.</summary>
-/// <remarks>N = batch weight x share of weight x seeds per lb; coefficient of variation = 1 / sqrt(N); 95 % range = 1.96 / sqrt(N).
+/// <remarks>N = batch weight x share of weight x seeds per lb; coefficient of variation = 1 / sqrt(N); 95 % range = 1.96 /
+/// sqrt(N).
 /// The large seeds limit a small batch. It does not consider that a bag sorts itself on the road: mix before scooping.</remarks>
 public sealed class BatchSpread : IWorkedResult
 {

@@ -28,7 +28,7 @@ internal static class CrowdingLimits
                     r.Text("id"),
                     r.Text("group"),
                     KindSelector.Read(r, "selects"),
-                    r.Text("whole_group") == "yes",
+                    r.YesOrNo("whole_group"),
                     r.Number("share_low"),
                     r.Number("share_high"),
                     r.SourceId()
@@ -42,9 +42,7 @@ internal static class CrowdingLimits
                 .Embedded(
                     "Blends/Data/stand-totals.csv",
                     "id",
-                    "kinds_low",
                     "kinds_high",
-                    "total_low",
                     "total_high",
                     "source_id",
                     "locator",

@@ -65,7 +65,8 @@ public sealed class CrowdingReport : IWorkedResult
             .. Groups.Select(g => new WorkedLine(
                 $"Share of {g.Group}",
                 "sum over the kinds of the group",
-                $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{(g.Applies ? $" beside {g.MustLiveOn}" : " (does not apply: no other group must live on)")}",
+                $"{Amounts.Print(g.Share, 3)}, cap "
+                    + $"{Amounts.Print(g.Cap, 2)}{(g.Applies ? $" beside {g.MustLiveOn}" : " (does not apply: no other group must live on)")}",
                 g.SourceId
             )),
         ];

@@ -15,7 +15,8 @@ public sealed class GroupShare
     /// <summary>Gets the cap, a pure number.</summary>
     public required double Cap { get; init; }
 
-    /// <summary>Gets the kinds that must live on beside it, in words; empty when none must, and then the cap does not apply.</summary>
+    /// <summary>Gets the kinds that must live on beside it, in words; empty when none must, and then the cap does not
+    /// apply.</summary>
     public required string MustLiveOn { get; init; }
 
     /// <summary>Gets the source of the cap.</summary>

@@ -3,7 +3,8 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Does a blend work together, and on this plot? Soil, depth, dates, inoculants, nitrogen, companions and cautions.</summary>
+/// <summary>Does a blend work together, and on this plot? Soil, depth, dates, inoculants, nitrogen, companions and
+/// cautions.</summary>
 /// <remarks>Crowding and seasons are reports of their own. State seed and weed lists govern; this only warns.</remarks>
 public sealed class BlendFit : IWorkedResult
 {
@@ -40,7 +41,8 @@ public sealed class BlendFit : IWorkedResult
     /// <summary>Gets the driest drainage that every kind stands; null when none suits all, or none is known.</summary>
     public DrainageClass? DriestDrainage => DrainageSpan is { } span && span.Wettest <= span.Driest ? span.Driest : null;
 
-    /// <summary>Gets the passes in which to sow: what is covered first, large seed before small; as few as the rules of <see cref="SowingPass"/> allow.</summary>
+    /// <summary>Gets the passes in which to sow: what is covered first, large seed before small; as few as the rules of
+    /// <see cref="SowingPass"/> allow.</summary>
     public ImmutableArray<SowingPass> Passes { get; }
 
     /// <summary>Gets the inoculant for each legume that needs some.</summary>

@@ -23,7 +23,8 @@ public sealed class CommonDates
     /// <summary>Gets the kinds for which no dates were read; they do not count.</summary>
     public ImmutableArray<CropKind> Unknown { get; }
 
-    /// <summary>Gets the stretches of days, of a plain year, that some publication allows for each kind; none when they have no day in common.</summary>
+    /// <summary>Gets the stretches of days, of a plain year, that some publication allows for each kind; none when they have no
+    /// day in common.</summary>
     public ImmutableArray<(DateOnly From, DateOnly To)> Ranges { get; }
 
     internal ImmutableDictionary<string, ImmutableArray<PlantingWindow>> Windows { get; }

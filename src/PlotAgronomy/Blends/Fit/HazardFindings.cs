@@ -13,7 +13,7 @@ internal static class HazardFindings
     private static readonly Lazy<ImmutableArray<KindSelector>> Grain = new(() =>
         [
             .. CsvTable
-                .Embedded("Blends/Data/surface-grain.csv", "id", "grain", "selects", "source_id", "locator", "status")
+                .Embedded("Blends/Data/surface-grain.csv", "id", "selects", "source_id", "locator", "status")
                 .Rows.Select(r => KindSelector.Read(r, "selects")),
         ]
     );

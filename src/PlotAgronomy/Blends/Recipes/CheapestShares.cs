@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Blends;
 
-/// <summary>Finds the cheapest shares of a full stand, in whole steps, that meet every limit: exact, by best-first search.</summary>
+/// <summary>Finds the cheapest shares of a full stand, in whole steps, that meet every limit: exact, by best-first
+/// search.</summary>
 /// <remarks>Kinds are settled one after another. What is left to meet, not the path to it, decides how a partial recipe may
 /// go on, so only the cheapest path to each such state is kept. The bound on the cost still to come never exceeds the true
 /// one, so the first whole recipe taken from the queue is the cheapest.</remarks>

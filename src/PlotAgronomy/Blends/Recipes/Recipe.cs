@@ -8,16 +8,19 @@ public sealed class Recipe
     /// <summary>Gets the blend.</summary>
     public required Blend Blend { get; init; }
 
-    /// <summary>Gets the weights for the plot, unrounded; round them to the scale with <see cref="BlendBatch.RoundUpTo"/>.</summary>
+    /// <summary>Gets the weights for the plot, unrounded; round them to the scale with
+    /// <see cref="BlendBatch.RoundUpTo"/>.</summary>
     public required BlendBatch Batch { get; init; }
 
     /// <summary>Gets what the seed costs by weight, in the currency of the lots; the search compares recipes by it.</summary>
     public required decimal Cost { get; init; }
 
-    /// <summary>Gets what to buy: whole packages where a lot is sold so, and what the blend becomes when all of it is sown.</summary>
+    /// <summary>Gets what to buy: whole packages where a lot is sold so, and what the blend becomes when all of it is
+    /// sown.</summary>
     public required BagOrder Packages { get; init; }
 
-    /// <summary>Gets what the seed costs in whole packages, lots sold by weight at their weight; never below <see cref="Cost"/> but for dust.</summary>
+    /// <summary>Gets what the seed costs in whole packages, lots sold by weight at their weight; never below <see cref="Cost"/>
+    /// but for dust.</summary>
     public decimal CostInPackages => Packages.Cost!.Value;
 
     /// <summary>Gets the seasons covered, what stands already included.</summary>

@@ -72,7 +72,8 @@ public sealed class RecipeGoals
         init => field = Guard.AtLeast(value, 1, "family", nameof(MinimumFamilies));
     } = 1;
 
-    /// <summary>Gets the smallest share of a full stand worth sowing of a kind, rounded up to whole steps; above 0, at most 1.</summary>
+    /// <summary>Gets the smallest share of a full stand worth sowing of a kind, rounded up to whole steps; above 0, at most
+    /// 1.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
     public double SmallestShare
     {
@@ -96,7 +97,8 @@ public sealed class RecipeGoals
         init => field = Guard.Between(value, 0.01, 0.5, "of a full stand", nameof(Step));
     } = 0.05;
 
-    /// <summary>Gets the share of a full stand that covers a season; above 0, at most 1; null takes the 0.25 of practice.</summary>
+    /// <summary>Gets the share of a full stand that covers a season; above 0, at most 1; null takes the 0.25 of
+    /// practice.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
     public double? SeasonShare
     {

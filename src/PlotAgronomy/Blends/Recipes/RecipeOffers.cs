@@ -59,9 +59,11 @@ internal static class RecipeOffers
             .ToArray();
         string share = $"{part.Kind.ShortName}, {Amounts.Print(part.ShareOfFullStand.Chosen, 2)} of a full stand";
         return needed.Length > 0
-                ? $"{share}: without it {string.Join(" and ", needed.Select(s => SeasonWords.InWords(s.Season)))} would not be covered."
+                ? $"{share}: without it {string.Join(" and ", needed.Select(s => SeasonWords.InWords(s.Season)))} would not be "
+                    + "covered."
             : seasons.Length > 0
-                ? $"{share}: brings the stand to its total and its kinds at the least cost, and feeds in {string.Join(", ", seasons.Select(s => SeasonWords.InWords(s.Season)))}."
+                ? $"{share}: brings the stand to its total and its kinds at the least cost, and feeds in "
+                    + $"{string.Join(", ", seasons.Select(s => SeasonWords.InWords(s.Season)))}."
             : $"{share}: brings the stand to its total and its kinds at the least cost.";
     }
 
@@ -73,7 +75,8 @@ internal static class RecipeOffers
             : lot.SeedCount is null ? "no seed count is known"
             : kind.Rates?.For(goals.Method) is null ? "no full rate is published for this way of sowing"
             : goals.Ph is { } ph && kind.Ph is { } stands && (ph.Value < stands.MinimumPh || ph.Value > stands.MaximumPh)
-                ? $"{kind.ShortName} stands pH {Amounts.Print(stands.MinimumPh, 1)}-{Amounts.Print(stands.MaximumPh, 1)}, the plot has {Amounts.Print(ph.Value, 1)}"
+                ? $"{kind.ShortName} stands pH {Amounts.Print(stands.MinimumPh, 1)}-{Amounts.Print(stands.MaximumPh, 1)}, the "
+                    + $"plot has {Amounts.Print(ph.Value, 1)}"
             : goals.Drainage is { } drainage && kind.Drainage is { } soils && !soils.Stands(drainage)
                 ? $"{kind.ShortName} does not stand the plot's drainage"
             : null;

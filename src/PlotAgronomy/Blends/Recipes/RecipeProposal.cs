@@ -29,9 +29,11 @@ public sealed class RecipeProposal : IWorkedResult
     /// <param name="goals">What the recipe must do.</param>
     /// <param name="lots">Lots on offer with their prices; of one kind the lot that is cheapest by living pound is used.</param>
     /// <returns>The proposal.</returns>
-    /// <exception cref="ArgumentException">No lot, a least total above the greatest, or a smallest share above the largest.</exception>
+    /// <exception cref="ArgumentException">No lot, a least total above the greatest, or a smallest share above the
+    /// largest.</exception>
     /// <remarks>Shares of a full stand are chosen in steps; among all choices of steps that meet the goals the cheapest is found
-    /// exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and <see cref="Recipe.CostInPackages"/>
+    /// exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and
+    /// <see cref="Recipe.CostInPackages"/>
     /// stands beside it: another recipe may be cheaper in whole packages.</remarks>
     public static RecipeProposal Find(RecipeGoals goals, IReadOnlyList<SeedLot> lots) => new RecipeSearch(goals, lots).Propose();
 

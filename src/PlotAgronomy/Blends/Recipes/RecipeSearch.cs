@@ -93,7 +93,8 @@ internal sealed class RecipeSearch
     private static IEnumerable<int> PartsOf(int mask) =>
         Enumerable.Range(0, CheapestShares.Seasons).Where(s => (mask & (1 << s)) != 0).Select(s => mask & ~(1 << s));
 
-    /// <summary>The cheaper of two searches: with kinds that must live on under the caps of groups, and without such kinds free of them.</summary>
+    /// <summary>The cheaper of two searches: with kinds that must live on under the caps of groups, and without such kinds free
+    /// of them.</summary>
     private Recipe? Cheapest(int seasons)
     {
         var capped = Search(seasons, [.. offers], true);

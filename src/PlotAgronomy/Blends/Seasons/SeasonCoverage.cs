@@ -57,7 +57,8 @@ public sealed class SeasonCoverage : IWorkedResult
 
     /// <summary>Coverage of a stand.</summary>
     /// <param name="stand">Kinds with their shares of a full stand, sown and standing.</param>
-    /// <param name="shareWanted">Share of a full stand that covers a season; above 0, at most 1; null takes the 0.25 of practice.</param>
+    /// <param name="shareWanted">Share of a full stand that covers a season; above 0, at most 1; null takes the 0.25 of
+    /// practice.</param>
     /// <returns>The coverage.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A share outside its range, NaN or infinite.</exception>
     public static SeasonCoverage Of(IEnumerable<KindShare> stand, double? shareWanted = null)
@@ -118,7 +119,9 @@ public sealed class SeasonCoverage : IWorkedResult
             .. Seasons.Select(s => new WorkedLine(
                 $"Share in {SeasonWords.InWords(s.Season)}",
                 "sum of shares of a full stand of kinds rated high or medium",
-                $"{(s.Kinds.IsEmpty ? "no kind" : string.Join(" + ", s.Kinds.Select(k => k.ShortName)))} = {Amounts.Print(s.Share, 3)}, wanted {Amounts.Print(ShareWanted, 3)}: {(s.IsCovered ? "covered" : "a gap")}",
+                $"{(s.Kinds.IsEmpty ? "no kind" : string.Join(" + ", s.Kinds.Select(k => k.ShortName)))} = "
+                    + $"{Amounts.Print(s.Share, 3)}, wanted {Amounts.Print(ShareWanted, 3)}: "
+                    + $"{(s.IsCovered ? "covered" : "a gap")}",
                 "PRACTICE"
             )),
         ];

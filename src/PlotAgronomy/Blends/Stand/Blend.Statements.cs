@@ -7,10 +7,12 @@ namespace PlotAgronomy.Blends;
 /// <content>The ways to state a blend.</content>
 public sealed partial class Blend
 {
-    /// <summary>Parts written as shares must sum to one within this, relative: the dust of a spreadsheet, not a missing kind.</summary>
+    /// <summary>Parts written as shares must sum to one within this, relative: the dust of a spreadsheet, not a missing
+    /// kind.</summary>
     private const double SumTolerance = 1e-9;
 
-    /// <summary>A blend stated by shares of a full stand, the way to plan one: 0.5 is half of what the kind would get alone.</summary>
+    /// <summary>A blend stated by shares of a full stand, the way to plan one: 0.5 is half of what the kind would get
+    /// alone.</summary>
     /// <param name="kinds">Each kind once, with its share; finite, above 0.</param>
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">No kind, or a kind twice.</exception>
@@ -22,13 +24,15 @@ public sealed partial class Blend
             )
         );
 
-    /// <summary>A blend stated by shares of a full stand, all sown one way, counted against the middle of the published full rates.</summary>
+    /// <summary>A blend stated by shares of a full stand, all sown one way, counted against the middle of the published full
+    /// rates.</summary>
     /// <param name="method">How all of it is sown.</param>
     /// <param name="kinds">Each kind once, with its share above 0.</param>
     /// <returns>The blend; without tags all seed counts as alive.</returns>
     /// <exception cref="ArgumentException">No kind, or a kind twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share of zero, or an unknown method.</exception>
-    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind.</exception>
+    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a
+    /// kind.</exception>
     public static Blend FromSharesOfFullStand(SowingMethod method, params IEnumerable<KindShare> kinds)
     {
         ArgumentNullException.ThrowIfNull(kinds);
@@ -38,7 +42,8 @@ public sealed partial class Blend
     /// <summary>A blend stated by rates of pure live seed.</summary>
     /// <param name="kinds">Each kind once, with its rate above 0, sown as its full rate is.</param>
     /// <returns>The blend.</returns>
-    /// <exception cref="ArgumentException">No kind, a kind twice, or a rate sown another way than the kind's full rate.</exception>
+    /// <exception cref="ArgumentException">No kind, a kind twice, or a rate sown another way than the kind's full
+    /// rate.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
     public static Blend FromLiveRates(params ReadOnlySpan<(BlendComponent Component, PureLiveSeedRate Rate)> kinds) =>
         FromLive(Each(kinds, k => (k.Component, SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds)))));
@@ -46,7 +51,8 @@ public sealed partial class Blend
     /// <summary>A blend stated by rates of bulk seed, as it comes out of the bags.</summary>
     /// <param name="kinds">Each kind once, with its rate above 0, sown as its full rate is.</param>
     /// <returns>The blend.</returns>
-    /// <exception cref="ArgumentException">No kind, a kind twice, or a rate sown another way than the kind's full rate.</exception>
+    /// <exception cref="ArgumentException">No kind, a kind twice, or a rate sown another way than the kind's full
+    /// rate.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
     public static Blend FromBulkRates(params ReadOnlySpan<(BlendComponent Component, BulkSeedRate Rate)> kinds) =>
         FromLive(
@@ -114,7 +120,8 @@ public sealed partial class Blend
 
     /// <summary>A blend stated by what a home scale showed: pail and seed together, less the empty pail.</summary>
     /// <param name="area">Area the whole batch is spread on; finite, above 0.</param>
-    /// <param name="emptyPail">What the empty pail weighs; finite, at least 0; zero when the scale was set to zero with it.</param>
+    /// <param name="emptyPail">What the empty pail weighs; finite, at least 0; zero when the scale was set to zero with
+    /// it.</param>
     /// <param name="kinds">Each kind once, with the weight shown for pail and bulk seed, above the empty pail's.</param>
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">No kind, or a kind twice.</exception>
@@ -143,7 +150,8 @@ public sealed partial class Blend
 
     /// <summary>A blend stated by the tag of a bag that holds all kinds: pure seed of each in percent of the whole bag.</summary>
     /// <param name="bagRate">Rate the bag is spread at, above 0.</param>
-    /// <param name="kinds">Each kind once, with its pure seed as printed, above 0; together at most the whole bag. The viability is the
+    /// <param name="kinds">Each kind once, with its pure seed as printed, above 0; together at most the whole bag. The viability
+    /// is the
     /// component's; its purity is that of the bag and is set here.</param>
     /// <returns>The blend; other crop, weed and inert matter count as carried by all kinds alike.</returns>
     /// <exception cref="ArgumentException">No kind, a kind twice, or more pure seed than the bag holds.</exception>
@@ -187,7 +195,8 @@ public sealed partial class Blend
     /// <returns>The blend, counted against the middle of the published full rates.</returns>
     /// <exception cref="ArgumentException">No kind, a kind twice, or more pure seed than the bag holds.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero, or a kind of which nothing counts as alive.</exception>
-    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind.</exception>
+    /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a
+    /// kind.</exception>
     public static Blend FromTag(SeedTag tag, ApplicationRate bagRate, SowingMethod method, ViabilityRule? rule = null)
     {
         ArgumentNullException.ThrowIfNull(tag);
@@ -265,7 +274,8 @@ public sealed partial class Blend
         return method == component.Method
             ? poundsPerAcre
             : throw new ArgumentException(
-                $"The rate of {component.Kind.ShortName} is {method}, its full rate {component.Method}: a share needs both sown the same way.",
+                $"The rate of {component.Kind.ShortName} is {method}, its full rate {component.Method}: a share needs both "
+                    + "sown the same way.",
                 name
             );
     }

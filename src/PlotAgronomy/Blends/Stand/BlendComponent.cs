@@ -3,7 +3,8 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>One kind as it goes into a blend: how it is sown, its full rate, its seed count and what its tag says.</summary>
-/// <remarks>Start from <see cref="Of(CropKind, SowingMethod)"/> and change what you know better with <c>with { ... }</c>.</remarks>
+/// <remarks>Start from <see cref="Of(CropKind, SowingMethod)"/> and change what you know better with <c>with { ...
+/// }</c>.</remarks>
 public sealed record BlendComponent
 {
     private BlendComponent(CropKind kind, PureLiveSeedRateRange fullRange, PureLiveSeedRate fullRate, double seedsPerPound)
@@ -20,7 +21,8 @@ public sealed record BlendComponent
     /// <summary>Gets the lowest and highest published rate for a full stand of the kind alone, sown this way.</summary>
     public PureLiveSeedRateRange FullRange { get; init; }
 
-    /// <summary>Gets the full rate that shares are counted against; sown the same way as <see cref="FullRange"/>, above 0.</summary>
+    /// <summary>Gets the full rate that shares are counted against; sown the same way as <see cref="FullRange"/>, above
+    /// 0.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
     public PureLiveSeedRate FullRate
     {
@@ -56,7 +58,8 @@ public sealed record BlendComponent
         init => field = AboveZero(value, nameof(Viability));
     }
 
-    /// <summary>Gets a value indicating whether the kind must still stand when the others are gone; biennials and perennials by default.</summary>
+    /// <summary>Gets a value indicating whether the kind must still stand when the others are gone; biennials and perennials by
+    /// default.</summary>
     public bool MustLiveOn { get; init; }
 
     /// <summary>Gets a value indicating whether the seed is treated with a pesticide.</summary>
@@ -71,7 +74,8 @@ public sealed record BlendComponent
     /// <summary>Gets how it is sown.</summary>
     public SowingMethod Method => FullRate.Method;
 
-    /// <summary>Gets a value indicating whether a tag says how much of the bag lives; otherwise all of it is counted as alive.</summary>
+    /// <summary>Gets a value indicating whether a tag says how much of the bag lives; otherwise all of it is counted as
+    /// alive.</summary>
     public bool HasTag => Purity is not null && Viability is not null;
 
     internal double PureFraction => Purity?.Value ?? 1;
@@ -82,7 +86,8 @@ public sealed record BlendComponent
     /// <param name="kind">Kind.</param>
     /// <param name="method">How it is sown.</param>
     /// <returns>The component.</returns>
-    /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is known.</exception>
+    /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is
+    /// known.</exception>
     public static BlendComponent Of(CropKind kind, SowingMethod method)
     {
         ArgumentNullException.ThrowIfNull(kind);
@@ -108,7 +113,8 @@ public sealed record BlendComponent
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
     /// <returns>The component.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Nothing in the lot counts as alive.</exception>
-    /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is known.</exception>
+    /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is
+    /// known.</exception>
     public static BlendComponent Of(SeedLot lot, SowingMethod method, ViabilityRule? rule = null) =>
         OfLot(lot, Of(KindOf(lot), method), rule);
 

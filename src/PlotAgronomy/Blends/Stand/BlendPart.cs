@@ -32,7 +32,8 @@ public sealed class BlendPart
     /// <summary>Gets the part of the sum of shares of a full stand.</summary>
     public required Fraction ShareOfStand { get; init; }
 
-    /// <summary>Gets the pure seed of the kind as a tag of the whole blend would print it: a part of the weight of the whole bag.</summary>
+    /// <summary>Gets the pure seed of the kind as a tag of the whole blend would print it: a part of the weight of the whole
+    /// bag.</summary>
     public required Fraction PureSeedOnTag { get; init; }
 
     /// <summary>Gets the kind.</summary>

@@ -16,7 +16,8 @@ internal static class BlendWork
                 new(
                     $"{name}, share of a full stand",
                     "live rate / full rate alone",
-                    $"{live} / {Amounts.Print(part.Component.FullRate.PoundsPerAcre, 4)} = {Amounts.Print(part.ShareOfFullStand.Chosen, 4)}",
+                    $"{live} / {Amounts.Print(part.Component.FullRate.PoundsPerAcre, 4)} = "
+                        + $"{Amounts.Print(part.ShareOfFullStand.Chosen, 4)}",
                     "SEED-S88"
                 )
             );
@@ -24,14 +25,16 @@ internal static class BlendWork
                 new(
                     $"{name}, bulk rate",
                     "live rate / (purity x viability)",
-                    $"{live} / {Amounts.Print(part.Component.PureLiveFraction, 4)} = {Amounts.Print(part.BulkRate.PoundsPerAcre, 4)} lb/ac"
+                    $"{live} / {Amounts.Print(part.Component.PureLiveFraction, 4)} = "
+                        + $"{Amounts.Print(part.BulkRate.PoundsPerAcre, 4)} lb/ac"
                 )
             );
             lines.Add(
                 new(
                     $"{name}, live seeds per ft2",
                     "live rate x seeds per lb / 43,560",
-                    $"{live} x {Amounts.Print(part.Component.SeedsPerPound, 0)} / 43,560 = {Amounts.Print(part.LiveSeedsPerSquareFoot, 3)}",
+                    $"{live} x {Amounts.Print(part.Component.SeedsPerPound, 0)} / 43,560 = "
+                        + $"{Amounts.Print(part.LiveSeedsPerSquareFoot, 3)}",
                     "DEF-UNITS"
                 )
             );
@@ -48,7 +51,8 @@ internal static class BlendWork
             new(
                 "Bulk rate of the blend",
                 "sum over the kinds",
-                $"{string.Join(" + ", blend.Parts.Select(p => Amounts.Print(p.BulkRate.PoundsPerAcre, 2)))} = {Amounts.Print(blend.BulkRate.PoundsPerAcre, 2)} lb/ac"
+                $"{string.Join(" + ", blend.Parts.Select(p => Amounts.Print(p.BulkRate.PoundsPerAcre, 2)))} = "
+                    + $"{Amounts.Print(blend.BulkRate.PoundsPerAcre, 2)} lb/ac"
             )
         );
         return lines.ToImmutable();

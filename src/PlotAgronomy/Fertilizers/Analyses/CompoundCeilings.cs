@@ -47,8 +47,10 @@ internal static class CompoundCeilings
             _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, "This nutrient has no other form here."),
         };
 
-    /// <summary>The label, and what its compound must hold besides although the label is silent: the chlorine of potassium chloride,
-    /// the sulfur of the sulfates. As pure as the first of N, P2O5 and K2O on the label says; a figure of the label is kept.</summary>
+    /// <summary>The label, and what its compound must hold besides although the label is silent: the chlorine of potassium
+    /// chloride,
+    /// the sulfur of the sulfates. As pure as the first of N, P2O5 and K2O on the label says; a figure of the label is
+    /// kept.</summary>
     internal static FertilizerAnalysis Completed(FertilizerAnalysis label, FertilizerSubstance substance)
     {
         if (

@@ -128,7 +128,8 @@ public sealed class FertilizerAnalysis
 
     /// <summary>Says whether this analysis can be that of a compound.</summary>
     /// <param name="substance">What the product is made of.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A nutrient exceeds what the pure compound holds; the message names the limit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A nutrient exceeds what the pure compound holds; the message names the
+    /// limit.</exception>
     public void RequirePossibleFor(FertilizerSubstance substance)
     {
         if (CompoundCeilings.PureCompound(Guard.Defined(substance)) is not { } pure)

@@ -8,7 +8,8 @@ public sealed class FieldConditions
     /// <summary>Gets conditions of which nothing is known: cautions that could apply are given.</summary>
     public static FieldConditions Unknown { get; } = new();
 
-    /// <summary>Gets a value indicating whether a stand of legumes grows there or is being sown alone; null when unknown.</summary>
+    /// <summary>Gets a value indicating whether a stand of legumes grows there or is being sown alone; null when
+    /// unknown.</summary>
     public bool? IsLegumeStand { get; init; }
 
     /// <summary>Gets a value indicating whether the fertilizer is worked into the soil on the day; null when unknown.</summary>
@@ -17,7 +18,8 @@ public sealed class FieldConditions
     /// <summary>Gets a value indicating whether it goes into the row in contact with the seed.</summary>
     public bool TouchesSeed { get; init; }
 
-    /// <summary>Gets the salt limit of the seed row when all of the fertilizer goes there with the seed, or null. It becomes a cap of the
+    /// <summary>Gets the salt limit of the seed row when all of the fertilizer goes there with the seed, or null. It becomes a
+    /// cap of the
     /// plan, and urea, UAN and thiosulfate are left out. It must state a rate of its own.</summary>
     public SeedPlacedLimit? SeedRowLimit { get; init; }
 
@@ -33,6 +35,7 @@ public sealed class FieldConditions
     /// <summary>Gets a value indicating whether surface water is near; null when unknown.</summary>
     public bool? IsNearWater { get; init; }
 
-    /// <summary>Gets a value indicating whether the need comes from a soil test; false warns that the rate cannot be judged.</summary>
+    /// <summary>Gets a value indicating whether the need comes from a soil test; false warns that the rate cannot be
+    /// judged.</summary>
     public bool HasSoilTest { get; init; } = true;
 }

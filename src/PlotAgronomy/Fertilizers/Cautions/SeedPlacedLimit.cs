@@ -71,7 +71,8 @@ public sealed class SeedPlacedLimit
 
     /// <summary>Most product in the row within this limit.</summary>
     /// <param name="analysis">Guaranteed analysis of the product.</param>
-    /// <returns>Rate of product; null when the row states no rate of its own, or the product brings nothing that is counted.</returns>
+    /// <returns>Rate of product; null when the row states no rate of its own, or the product brings nothing that is
+    /// counted.</returns>
     /// <remarks>product = 100 x limit / (sum of the counted percents).</remarks>
     public ApplicationRate? MostProduct(FertilizerAnalysis analysis)
     {
@@ -82,7 +83,8 @@ public sealed class SeedPlacedLimit
             : null;
     }
 
-    /// <summary>Limit for the same crop, soil and placement at another row spacing: the limit goes with the feet of row on an acre.</summary>
+    /// <summary>Limit for the same crop, soil and placement at another row spacing: the limit goes with the feet of row on an
+    /// acre.</summary>
     /// <param name="spacing">Row spacing; above 0.</param>
     /// <returns>The limit, or null when the row states no spacing or no rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Spacing not above 0.</exception>
@@ -126,8 +128,8 @@ public sealed class SeedPlacedLimit
             row.Text("soil"),
             row.Choice<CountedNutrients>("counted"),
             row.Text("placement"),
-            row.NumberOrNull("limit_lb_per_acre") is { } limit ? ApplicationRate.FromPoundsPerAcre(limit) : null,
-            row.NumberOrNull("percent_of_corn") is { } percent ? Fraction.FromPercent(percent) : null,
+            row.NumberOrNull("limit_lb_per_ac") is { } limit ? ApplicationRate.FromPoundsPerAcre(limit) : null,
+            row.NumberOrNull("of_corn_pct") is { } percent ? Fraction.FromPercent(percent) : null,
             row.SourceId(),
             row.Status()
         );

@@ -10,9 +10,9 @@ public sealed class SetbackRule
     private static readonly Lazy<ImmutableArray<SetbackRule>> Everything = new(() =>
         [
             .. CsvTable
-                .Embedded("Fertilizers/Data/setbacks.csv", "rule", "text", "distance_ft", "source_id", "locator", "status")
+                .Embedded("Fertilizers/Data/setbacks.csv", "id", "text", "distance_ft", "source_id", "locator", "status")
                 .Rows.Select(r => new SetbackRule(
-                    r.Text("rule"),
+                    r.Text("id"),
                     r.Text("text"),
                     r.NumberOrNull("distance_ft") is { } feet ? Length.FromFeet(feet) : null,
                     r.SourceId()

@@ -72,9 +72,11 @@ public sealed class UreaLoss
     /// <summary>The usual planning figure when surface urea gets no rain for a week (common practice).</summary>
     /// <param name="soil">Temperature of the soil surface.</param>
     /// <param name="soilPh">Water pH of the soil; from 0 to 14.</param>
-    /// <returns>Percent of N lost; null between the printed classes (50 to 60 F, 70 to 75 F), where practice names none.</returns>
+    /// <returns>Percent of N lost; null between the printed classes (50 to 60 F, 70 to 75 F), where practice names
+    /// none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">pH outside 0 to 14.</exception>
-    /// <remarks>5 to 10 % at or below 50 F, 10 to 20 % from 60 to 70 F, 20 to 40 % from 75 F, or above pH 7.5 at any temperature.</remarks>
+    /// <remarks>5 to 10 % at or below 50 F, 10 to 20 % from 60 to 70 F, 20 to 40 % from 75 F, or above pH 7.5 at any
+    /// temperature.</remarks>
     public static PercentRange? PlanningLoss(Temperature soil, double soilPh)
     {
         double fahrenheit = soil.DegreesFahrenheit;

@@ -91,7 +91,8 @@ public sealed class Manure
         return Rate(need, Nitrogen.Times(available.Value), available, "N");
     }
 
-    /// <summary>Rate that brings a need of P2O5, and what else it brings: the honest base where the soil test is medium or higher.</summary>
+    /// <summary>Rate that brings a need of P2O5, and what else it brings: the honest base where the soil test is medium or
+    /// higher.</summary>
     /// <param name="need">P2O5 wanted.</param>
     /// <param name="available">Part of total N available in the season.</param>
     /// <returns>The rate as a range.</returns>

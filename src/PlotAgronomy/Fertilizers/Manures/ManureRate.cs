@@ -37,7 +37,8 @@ public sealed class ManureRate : IWorkedResult
         new(
             label,
             $"need of {Basis} / available {Basis} per ton",
-            $"{Amounts.Print(end.Rate, "ton/ac", 3)}; brings N {Amounts.Print(end.AvailableNitrogen, decimals: 1)}, P2O5 {Amounts.Print(end.Phosphate, decimals: 1)}, K2O {Amounts.Print(end.Potash, decimals: 1)}",
+            $"{Amounts.Print(end.Rate, "ton/ac", 3)}; brings N {Amounts.Print(end.AvailableNitrogen, decimals: 1)}, P2O5 "
+                + $"{Amounts.Print(end.Phosphate, decimals: 1)}, K2O {Amounts.Print(end.Potash, decimals: 1)}",
             Manure.SourceId
         );
 

@@ -16,7 +16,8 @@ internal sealed class BlendProblem
         named = [.. Enum.GetValues<PlantNutrient>().Where(n => (int)n < 3 || wanted.Percent(n) > 0)];
     }
 
-    /// <summary>Parts of the cheapest recipe (of the lightest, where nothing has a price); null when none fits into the batch.</summary>
+    /// <summary>Parts of the cheapest recipe (of the lightest, where nothing has a price); null when none fits into the
+    /// batch.</summary>
     internal double[]? LeastCost()
     {
         double[] prices = [.. materials.Select(m => (double)NutrientPrice.PerPoundOfProduct(m))];

@@ -6,7 +6,8 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>A batch mixed to a wanted grade: pounds of each material and of filler, or why it cannot be made.</summary>
 /// <remarks>sum of material x percent = batch x wanted percent for N, P2O5, K2O and every other nutrient the wanted grade names;
-/// filler is what is left of the batch. Of several recipes the cheapest is given, or the lightest where nothing has a price.</remarks>
+/// filler is what is left of the batch. Of several recipes the cheapest is given, or the lightest where nothing has a
+/// price.</remarks>
 public sealed class GradeBlend : IWorkedResult
 {
     private GradeBlend(
@@ -43,10 +44,12 @@ public sealed class GradeBlend : IWorkedResult
     /// <summary>Gets the weight of filler; zero when the grade cannot be made.</summary>
     public Mass Filler { get; }
 
-    /// <summary>Gets how strong a grade of the same ratio these materials can make, in percent of the wanted one; null when the ratio itself cannot be made.</summary>
+    /// <summary>Gets how strong a grade of the same ratio these materials can make, in percent of the wanted one; null when the
+    /// ratio itself cannot be made.</summary>
     public double? HighestPercentOfWanted { get; }
 
-    /// <summary>Gets, when the ratio cannot be made, what each nutrient could be with the others as wanted; a nutrient without a possible value is left out.</summary>
+    /// <summary>Gets, when the ratio cannot be made, what each nutrient could be with the others as wanted; a nutrient without a
+    /// possible value is left out.</summary>
     public ImmutableArray<(PlantNutrient Nutrient, PercentRange Possible)> PossibleRanges { get; }
 
     /// <inheritdoc/>
@@ -133,7 +136,8 @@ public sealed class GradeBlend : IWorkedResult
                 new WorkedLine(
                     line.Material.ToString(),
                     "weight in the batch",
-                    $"{Amounts.Print(line.Mass, decimals: 2)} ({Amounts.Print(ExactUnits.PoundsPerShortTon * pounds / batchPounds, 1)} lb per ton)"
+                    $"{Amounts.Print(line.Mass, decimals: 2)} "
+                        + $"({Amounts.Print(ExactUnits.PoundsPerShortTon * pounds / batchPounds, 1)} lb per ton)"
                 )
             );
         }

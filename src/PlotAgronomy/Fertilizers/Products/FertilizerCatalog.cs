@@ -10,8 +10,8 @@ public static class FertilizerCatalog
     private static readonly Lazy<ImmutableArray<FertilizerAnalysis>> Grades = new(() =>
         [
             .. CsvTable
-                .Embedded("Fertilizers/Data/grades.csv", "grade", "source_id", "locator", "status")
-                .Rows.Select(r => FertilizerAnalysis.OfGrade(r.Text("grade"))),
+                .Embedded("Fertilizers/Data/grades.csv", "id", "source_id", "locator", "status")
+                .Rows.Select(r => FertilizerAnalysis.OfGrade(r.Text("id"))),
         ]
     );
 

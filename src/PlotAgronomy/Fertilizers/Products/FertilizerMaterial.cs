@@ -4,8 +4,10 @@ using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>A straight material or starter solution with its published figures. Every figure has its own source and status.</summary>
-/// <remarks>A figure that was not yet seen in its publication is null here and answers only through <see cref="FromMemory"/>.</remarks>
+/// <summary>A straight material or starter solution with its published figures. Every figure has its own source and
+/// status.</summary>
+/// <remarks>A figure that was not yet seen in its publication is null here and answers only through
+/// <see cref="FromMemory"/>.</remarks>
 public sealed class FertilizerMaterial
 {
     private readonly ImmutableDictionary<MaterialProperty, CatalogFigure> figures;
@@ -45,7 +47,8 @@ public sealed class FertilizerMaterial
     /// <summary>Gets its form, such as granule or liquid.</summary>
     public string Form { get; }
 
-    /// <summary>Gets the usual analysis; the label of the lot in hand goes before it. Nutrients from memory beside those that were read are left out:
+    /// <summary>Gets the usual analysis; the label of the lot in hand goes before it. Nutrients from memory beside those that
+    /// were read are left out:
     /// see <see cref="AnalysisFromMemory"/>.</summary>
     public FertilizerAnalysis Analysis { get; }
 
@@ -73,11 +76,13 @@ public sealed class FertilizerMaterial
     /// <summary>Gets the relative humidity in percent at about 30 C above which it draws water.</summary>
     public CatalogFigure? CriticalHumidity => Checked(MaterialProperty.CriticalHumidity);
 
-    /// <summary>Gets the salt index per pound of plant nutrient (N + P2O5 + K2O); null without a checked salt index or without these nutrients.</summary>
+    /// <summary>Gets the salt index per pound of plant nutrient (N + P2O5 + K2O); null without a checked salt index or without
+    /// these nutrients.</summary>
     public double? SaltIndexPerUnitOfNutrient =>
         SaltIndex is { } index && PrimarySum(Analysis) is > 0 and var sum ? index.Value / sum : null;
 
-    /// <summary>Gets the acidity per lb N in lb CaCO3; negative when it acidifies; null without a checked lime value or without nitrogen.</summary>
+    /// <summary>Gets the acidity per lb N in lb CaCO3; negative when it acidifies; null without a checked lime value or without
+    /// nitrogen.</summary>
     public double? LimeValuePerPoundOfNitrogen =>
         LimeValue is { } lime && Analysis.Percent(PlantNutrient.Nitrogen) is > 0 and var percent ? lime.Value / percent : null;
 
@@ -89,7 +94,8 @@ public sealed class FertilizerMaterial
             ? (figure, MemoryGate.FindingFor($"{Name}, {property}", figure.SourceId))
             : null;
 
-    /// <summary>The analysis with the nutrients that were not yet checked against a publication, such as the calcium of triple superphosphate.</summary>
+    /// <summary>The analysis with the nutrients that were not yet checked against a publication, such as the calcium of triple
+    /// superphosphate.</summary>
     /// <returns>The analysis and the caution it carries, or null when there is none from memory.</returns>
     public (FertilizerAnalysis Analysis, Finding Caution)? AnalysisFromMemory() =>
         FertilizerAnalysis.AreAlike(Analysis, Whole)

@@ -41,7 +41,8 @@ public sealed class FertilizerProduct
     /// <summary>Gets the density when it is a liquid, or null.</summary>
     public Density? LiquidDensity { get; }
 
-    /// <summary>Gets the analysis a plan counts with: the label, and what the compound holds although the label is silent.</summary>
+    /// <summary>Gets the analysis a plan counts with: the label, and what the compound holds although the label is
+    /// silent.</summary>
     internal FertilizerAnalysis Counted { get; }
 
     /// <summary>Creates a product sold by weight.</summary>
@@ -49,9 +50,11 @@ public sealed class FertilizerProduct
     /// <param name="analysis">Guaranteed analysis.</param>
     /// <param name="package">Weight of one package; above 0.</param>
     /// <param name="price">Price of one package; at least 0.</param>
-    /// <param name="substance">What it is made of; null takes the straight material of the same grade in the catalog, else a mixture.</param>
+    /// <param name="substance">What it is made of; null takes the straight material of the same grade in the catalog, else a
+    /// mixture.</param>
     /// <returns>The product.</returns>
-    /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot have.</exception>
+    /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot
+    /// have.</exception>
     public static FertilizerProduct Create(
         string name,
         FertilizerAnalysis analysis,
@@ -74,7 +77,8 @@ public sealed class FertilizerProduct
     /// <param name="price">Price of one package; at least 0.</param>
     /// <param name="substance">What it is made of; null takes the catalog's material of the same grade, else a mixture.</param>
     /// <returns>The product.</returns>
-    /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot have.</exception>
+    /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot
+    /// have.</exception>
     public static FertilizerProduct Liquid(
         string name,
         FertilizerAnalysis analysis,

@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>A rate of one product on one plot: exact, to the nearest package, and rounded up, each with what it really applies.</summary>
+/// <summary>A rate of one product on one plot: exact, to the nearest package, and rounded up, each with what it really
+/// applies.</summary>
 public sealed class RoundedAmounts : IWorkedResult
 {
     private RoundedAmounts(
@@ -71,7 +72,8 @@ public sealed class RoundedAmounts : IWorkedResult
             new(
                 "Weight",
                 "rate x area",
-                $"{Amounts.Print(Exact.Rate, decimals: 2)} x {Amounts.Print(Area, decimals: 3)} = {Amounts.Print(Exact.Spread, decimals: 2)}"
+                $"{Amounts.Print(Exact.Rate, decimals: 2)} x {Amounts.Print(Area, decimals: 3)} = "
+                    + $"{Amounts.Print(Exact.Spread, decimals: 2)}"
             ),
             Line("Exact", Exact),
             Line("Nearest packages", Nearest),
@@ -82,7 +84,8 @@ public sealed class RoundedAmounts : IWorkedResult
         new(
             label,
             "packages; weight; nutrients",
-            $"{Amounts.Print(amount.Packages, 2)}; {Amounts.Print(amount.Spread, decimals: 1)}; {string.Join(", ", amount.Balances)}"
+            $"{Amounts.Print(amount.Packages, 2)}; {Amounts.Print(amount.Spread, decimals: 1)}; "
+                + $"{string.Join(", ", amount.Balances)}"
         );
 
     private IEnumerable<Finding> Remarks()

@@ -8,7 +8,8 @@ public sealed partial class FertilizerShelf
 {
     /// <summary>The next cheapest set: cheapest of those that do without at least one package of the cheapest set.</summary>
     /// <inheritdoc cref="Cheapest" path="/param"/>
-    /// <returns>The plan, or null when nothing fits, nothing else fits, or everything is weighed (then the next set costs only a hair more).</returns>
+    /// <returns>The plan, or null when nothing fits, nothing else fits, or everything is weighed (then the next set costs only a
+    /// hair more).</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     /// <remarks>Sets that merely add packages to the cheapest are not counted.</remarks>
     public PurchasePlan? NextCheapest(

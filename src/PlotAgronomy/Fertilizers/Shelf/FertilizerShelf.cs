@@ -34,9 +34,11 @@ public sealed partial class FertilizerShelf
     /// <param name="need">What the plot should receive.</param>
     /// <param name="area">Area of the plot; above 0.</param>
     /// <param name="form">What is bought and spread whole.</param>
-    /// <param name="field">What is known of the field, for cautions and for the salt limit of a seed row; null when nothing is.</param>
+    /// <param name="field">What is known of the field, for cautions and for the salt limit of a seed row; null when nothing
+    /// is.</param>
     /// <param name="searchLimit">Linear programs to solve at most; at least 1.</param>
-    /// <returns>The plan. When no set fits, the set with the smallest weighted miss, the conflict, and what would make it fit.</returns>
+    /// <returns>The plan. When no set fits, the set with the smallest weighted miss, the conflict, and what would make it
+    /// fit.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     /// <remarks>Minimise the price of the packages, subject to need &lt;= delivered &lt;= cap for every nutrient named.
     /// Delivered is what is spread, so caps bind what is spread. Proven by branch and bound.</remarks>

@@ -7,9 +7,11 @@ public sealed class MarginalCost
     /// <summary>Gets the nutrient.</summary>
     public required PlantNutrient Nutrient { get; init; }
 
-    /// <summary>Gets the money per lb by which the exact plan rises when the need rises; zero when the need is met by the way.</summary>
+    /// <summary>Gets the money per lb by which the exact plan rises when the need rises; zero when the need is met by the
+    /// way.</summary>
     public required decimal PerPoundNeeded { get; init; }
 
-    /// <summary>Gets the money per lb by which the exact plan falls when the cap rises; zero when the cap does not bind.</summary>
+    /// <summary>Gets the money per lb by which the exact plan falls when the cap rises; zero when the cap does not
+    /// bind.</summary>
     public required decimal PerPoundOfCap { get; init; }
 }

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>Why no set of the shelf's products fits: needs and caps that cannot all be kept, none of them without part in it.</summary>
+/// <summary>Why no set of the shelf's products fits: needs and caps that cannot all be kept, none of them without part in
+/// it.</summary>
 public sealed class NutrientConflict
 {
     /// <summary>Gets the nutrients whose need takes part.</summary>
@@ -14,7 +15,8 @@ public sealed class NutrientConflict
     /// <summary>Gets a value indicating whether the salt limit of the seed row takes part.</summary>
     public required bool IncludesSeedRow { get; init; }
 
-    /// <summary>Gets the material of the catalog whose addition would make a plan fit, the one needed in the least weight; null when no single one does.</summary>
+    /// <summary>Gets the material of the catalog whose addition would make a plan fit, the one needed in the least weight; null
+    /// when no single one does.</summary>
     public required FertilizerMaterial? Remedy { get; init; }
 
     /// <summary>The conflict in words.</summary>

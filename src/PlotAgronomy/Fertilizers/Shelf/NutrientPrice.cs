@@ -14,7 +14,8 @@ public static class NutrientPrice
     /// <summary>Price of one pound of a nutrient after the other nutrients are credited at their own prices.</summary>
     /// <param name="product">Product.</param>
     /// <param name="nutrient">Nutrient that bears what is left.</param>
-    /// <param name="others">Prices per lb of other nutrients it holds, for instance from straight materials; each at least 0.</param>
+    /// <param name="others">Prices per lb of other nutrients it holds, for instance from straight materials; each at least
+    /// 0.</param>
     /// <returns>Money per lb of the nutrient; negative when the others are worth more than the product costs.</returns>
     /// <exception cref="ArgumentException">The product holds none of the nutrient, or a price is negative.</exception>
     /// <remarks>price per lb = (price of a package - sum over others of pounds x price) / pounds of the nutrient.</remarks>

@@ -16,7 +16,8 @@ internal static class PlanWork
                 new WorkedLine(
                     $"{NutrientSymbols.Of(balance.Nutrient)} wanted",
                     "rate x area",
-                    $"{Amounts.Print(balance.AtLeast, decimals: 2)} x {Amounts.Print(plan.Area, decimals: 3)} = {Amounts.Print(balance.AtLeast.Over(plan.Area), decimals: 2)}{cap}"
+                    $"{Amounts.Print(balance.AtLeast, decimals: 2)} x {Amounts.Print(plan.Area, decimals: 3)} = "
+                        + $"{Amounts.Print(balance.AtLeast.Over(plan.Area), decimals: 2)}{cap}"
                 )
             );
         }
@@ -27,7 +28,9 @@ internal static class PlanWork
                 new WorkedLine(
                     line.Product.ToString(),
                     "packages x price",
-                    $"{Number(line.Packages)} x {line.Product.Price.ToString(CultureInfo.InvariantCulture)} = {Money(line.Cost)}; spread {Amounts.Print(line.Spread, decimals: 2)} ({Amounts.Print(line.Rate, decimals: 2)}), {Amounts.Print(line.Leftover, decimals: 2)} left"
+                    $"{Number(line.Packages)} x {line.Product.Price.ToString(CultureInfo.InvariantCulture)} = "
+                        + $"{Money(line.Cost)}; spread {Amounts.Print(line.Spread, decimals: 2)} "
+                        + $"({Amounts.Print(line.Rate, decimals: 2)}), {Amounts.Print(line.Leftover, decimals: 2)} left"
                 )
             );
         }
@@ -37,14 +40,16 @@ internal static class PlanWork
             var terms = plan
                 .Lines.Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)
                 .Select(l =>
-                    $"{Amounts.Print(l.Spread, decimals: 2)} x {l.Product.Counted.Percent(balance.Nutrient).ToString("0.####", CultureInfo.InvariantCulture)} %"
+                    $"{Amounts.Print(l.Spread, decimals: 2)} x "
+                        + $"{l.Product.Counted.Percent(balance.Nutrient).ToString("0.####", CultureInfo.InvariantCulture)} %"
                 );
             lines.Add(
                 new WorkedLine(
                     $"{NutrientSymbols.Of(balance.Nutrient)} spread",
                     "sum of weight x analysis, over area",
                     balance.Delivered > ApplicationRate.Zero
-                        ? $"({string.Join(" + ", terms)}) / {Amounts.Print(plan.Area, decimals: 3)} = {Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"
+                        ? $"({string.Join(" + ", terms)}) / {Amounts.Print(plan.Area, decimals: 3)} = "
+                            + $"{Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"
                         : "none of these products holds any"
                 )
             );

@@ -3,8 +3,10 @@ using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>How well one product alone fits a need: the rate with the smallest sum of squared misses, each as a share of its need.</summary>
-/// <remarks>For ranking single products only: least squares trades an overdose against a shortage and knows no caps, so it is no plan.
+/// <summary>How well one product alone fits a need: the rate with the smallest sum of squared misses, each as a share of its
+/// need.</summary>
+/// <remarks>For ranking single products only: least squares trades an overdose against a shortage and knows no caps, so it is no
+/// plan.
 /// Minimise the sum over needed nutrients of ((rate x percent - need) / need) squared, rate at least 0 (active-set method,
 /// common practice).</remarks>
 public sealed class ProductFit

@@ -24,13 +24,15 @@ public sealed class PurchasePlan : IWorkedResult
     /// <summary>Gets a value indicating whether every need is met.</summary>
     public bool MeetsEveryNeed => Balances.All(b => b.IsMet);
 
-    /// <summary>Gets a value indicating whether no cheaper plan of this form exists. For a plan that falls short: none as close costs less.</summary>
+    /// <summary>Gets a value indicating whether no cheaper plan of this form exists. For a plan that falls short: none as close
+    /// costs less.</summary>
     public required bool IsProvenCheapest { get; init; }
 
     /// <summary>Gets the money by which an unproven plan could at most be undercut; zero when proven.</summary>
     public required decimal ProvenGap { get; init; }
 
-    /// <summary>Gets what one more pound of each nutrient named in the need would cost if everything could be weighed; empty when nothing fits.</summary>
+    /// <summary>Gets what one more pound of each nutrient named in the need would cost if everything could be weighed; empty when
+    /// nothing fits.</summary>
     public required ImmutableArray<MarginalCost> MarginalCosts { get; init; }
 
     /// <summary>Gets why no set fits, or null when this one does.</summary>

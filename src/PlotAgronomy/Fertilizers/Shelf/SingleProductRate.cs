@@ -39,7 +39,8 @@ public sealed class SingleProductRate : IWorkedResult
     /// <param name="analysis">Guaranteed analysis.</param>
     /// <param name="need">What the plot should receive.</param>
     /// <returns>The rate.</returns>
-    /// <remarks>rate = largest of 100 x need / percent over the nutrients needed and held. Caps are not regarded: see the balances.</remarks>
+    /// <remarks>rate = largest of 100 x need / percent over the nutrients needed and held. Caps are not regarded: see the
+    /// balances.</remarks>
     public static SingleProductRate MeetingAll(FertilizerAnalysis analysis, PlotNeed need)
     {
         ArgumentNullException.ThrowIfNull(analysis);
@@ -61,7 +62,8 @@ public sealed class SingleProductRate : IWorkedResult
     /// <param name="analysis">Guaranteed analysis.</param>
     /// <param name="need">What the plot should receive. A nutrient without a need limits the rate only by its cap.</param>
     /// <returns>The rate; zero when a nutrient the product holds has a cap of zero.</returns>
-    /// <remarks>rate = smallest of 100 x limit / percent, where the limit is the need, or the cap where nothing is needed.</remarks>
+    /// <remarks>rate = smallest of 100 x limit / percent, where the limit is the need, or the cap where nothing is
+    /// needed.</remarks>
     public static SingleProductRate PassingNone(FertilizerAnalysis analysis, PlotNeed need)
     {
         ArgumentNullException.ThrowIfNull(analysis);
@@ -95,7 +97,8 @@ public sealed class SingleProductRate : IWorkedResult
                 new WorkedLine(
                     $"{Analysis} for {NutrientSymbols.Of(balance.Nutrient)}",
                     "100 x need / percent",
-                    $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {percent} = {Amounts.Print(FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, Analysis.Percent(balance.Nutrient)), 2)} lb/ac"
+                    $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {percent} = "
+                        + $"{Amounts.Print(FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, Analysis.Percent(balance.Nutrient)), 2)} lb/ac"
                 )
             );
         }

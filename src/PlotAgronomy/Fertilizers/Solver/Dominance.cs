@@ -3,7 +3,8 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Products that no cheapest plan needs: another package does the same work for no more money.</summary>
 internal static class Dominance
 {
-    /// <summary>Marks the products to leave out. Of two that are alike, the later one goes: that breaks the symmetry between them.</summary>
+    /// <summary>Marks the products to leave out. Of two that are alike, the later one goes: that breaks the symmetry between
+    /// them.</summary>
     internal static bool[] Dominated(PackageProblem problem, bool spreadWhole)
     {
         var dominated = new bool[problem.Products];

@@ -36,7 +36,8 @@ internal sealed partial class DualSimplex
         throw new InvalidOperationException("The linear program did not settle: its numbers are too far apart in size.");
     }
 
-    /// <summary>Least rise of the optimum when a basic column must fall by one, or rise by one; infinite when it cannot.</summary>
+    /// <summary>Least rise of the optimum when a basic column must fall by one, or rise by one; infinite when it
+    /// cannot.</summary>
     /// <returns>False when the column is not basic.</returns>
     internal bool TryCostOfMoving(int column, out double perUnitDown, out double perUnitUp)
     {

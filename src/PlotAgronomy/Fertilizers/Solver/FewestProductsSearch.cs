@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>Tries every pair, then every triple and so on of products until one fits, and keeps the cheapest of that size.</summary>
+/// <summary>Tries every pair, then every triple and so on of products until one fits, and keeps the cheapest of that
+/// size.</summary>
 internal static class FewestProductsSearch
 {
     internal static SolvedPlan? Find(PackageProblem problem, PurchaseForm form, double[] load, int nodeLimit)

@@ -1,7 +1,8 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Minimise cost x column, each column and each row held between two limits.</summary>
-/// <remarks>A column of negative cost needs a finite upper limit; a lower limit is always finite. Row limits may be infinite.</remarks>
+/// <remarks>A column of negative cost needs a finite upper limit; a lower limit is always finite. Row limits may be
+/// infinite.</remarks>
 internal sealed class LinearProgram
 {
     private readonly double[] matrix;

@@ -2,7 +2,8 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>Finds x of at least 0 that makes the length of (matrix x - target) smallest, by the classical active-set method.</summary>
+/// <summary>Finds x of at least 0 that makes the length of (matrix x - target) smallest, by the classical active-set
+/// method.</summary>
 internal static class NonnegativeLeastSquares
 {
     private const double GradientTolerance = 1e-10;

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>Which packages to buy: what each holds, what each costs, and the pounds of each nutrient wanted on the plot.</summary>
+/// <summary>Which packages to buy: what each holds, what each costs, and the pounds of each nutrient wanted on the
+/// plot.</summary>
 internal sealed class PackageProblem
 {
     private readonly double[] content;

@@ -3,13 +3,15 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Solves a package problem in one of the three forms.</summary>
 internal static class PlanSolver
 {
-    /// <summary>Weight given to a pound of product beside a pound of nutrient when choosing what to spread from bought packages.</summary>
+    /// <summary>Weight given to a pound of product beside a pound of nutrient when choosing what to spread from bought
+    /// packages.</summary>
     private const double CarryingWeight = 0.001;
 
     /// <summary>Cheapest plan.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="form">Form of the plan.</param>
-    /// <param name="load">Pounds that one package brings to the ground (nutrients of any kind, and a little for the product itself).</param>
+    /// <param name="load">Pounds that one package brings to the ground (nutrients of any kind, and a little for the product
+    /// itself).</param>
     /// <param name="nodeLimit">Most linear programs to solve.</param>
     /// <param name="decided">False when the search stopped at its limit before it found any set.</param>
     /// <param name="most">Most packages of each product; none given: no limit.</param>

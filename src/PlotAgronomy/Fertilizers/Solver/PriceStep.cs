@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>The largest amount of money every price is a multiple of: two sets of packages cannot differ in cost by less.</summary>
+/// <summary>The largest amount of money every price is a multiple of: two sets of packages cannot differ in cost by
+/// less.</summary>
 internal static class PriceStep
 {
     /// <summary>Prices are read to a hundredth of a cent; finer ones have no common step.</summary>

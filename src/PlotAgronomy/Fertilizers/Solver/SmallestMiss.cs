@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>When no set meets every need within the caps: the needs that can be met, at the smallest sum of missing shares.</summary>
+/// <summary>When no set meets every need within the caps: the needs that can be met, at the smallest sum of missing
+/// shares.</summary>
 /// <remarks>Miss = sum over nutrients of (need - delivered) / need. Caps are never passed.</remarks>
 internal static class SmallestMiss
 {

@@ -2,10 +2,12 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>The sums of Adams and Evans: acid share from pH, CEC from acidity, ag lime from CEC (LIME-AE1, memory; domain LIME-S42).</summary>
+/// <summary>The sums of Adams and Evans: acid share from pH, CEC from acidity, ag lime from CEC (LIME-AE1, memory; domain
+/// LIME-S42).</summary>
 internal static class AdamsEvans
 {
-    /// <summary>The pH of a wholly acid soil: pH = 7.79 - 5.55 Hs + 2.27 Hs squared at Hs = 1. Below it the share would pass 1.</summary>
+    /// <summary>The pH of a wholly acid soil: pH = 7.79 - 5.55 Hs + 2.27 Hs squared at Hs = 1. Below it the share would pass
+    /// 1.</summary>
     internal static double LowestPh =>
         LimeConstants.Of("ae-ph-constant") - LimeConstants.Of("ae-ph-linear") + LimeConstants.Of("ae-ph-square");
 

@@ -4,7 +4,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Adams-Evans (LIME-AE1): H = 8 x (8.00 - B); pH = 7.79 - 5.55 Hs + 2.27 Hs2; CEC = H / Hs; ton/ac of ag lime = 0.75 x CEC x (Hs1 - Hs2).</summary>
+/// <summary>Adams-Evans (LIME-AE1): H = 8 x (8.00 - B); pH = 7.79 - 5.55 Hs + 2.27 Hs2; CEC = H / Hs; ton/ac of ag lime = 0.75 x
+/// CEC x (Hs1 - Hs2).</summary>
 internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula
 {
     private readonly ImmutableArray<SoilBuffer> buffers = LimeReadings.Buffers(method);
@@ -38,7 +39,8 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula
         yield return new(
             "Acid share now and at the target",
             "root of pH = 7.79 - 5.55 Hs + 2.27 Hs2",
-            $"{Amounts.Print(AdamsEvans.Saturation(sample.WaterPh!.Value), 4)} and {Amounts.Print(AdamsEvans.Saturation(targetPh), 4)}",
+            $"{Amounts.Print(AdamsEvans.Saturation(sample.WaterPh!.Value), 4)} and "
+                + $"{Amounts.Print(AdamsEvans.Saturation(targetPh), 4)}",
             "LIME-AE1"
         );
         yield return new("CEC", "H / acid share now", $"{Amounts.Print(Capacity(reading, sample), 3)} meq/100 g", "LIME-AE1");

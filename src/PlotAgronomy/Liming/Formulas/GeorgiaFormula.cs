@@ -2,10 +2,11 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>lb/ac of pure carbonate = LBCeq x (target - pH) x million lb of soil per acre (LIME-S36); straight from pH 4 to 6.5.</summary>
+/// <summary>lb/ac of pure carbonate = LBCeq x (target - pH) x million lb of soil per acre (LIME-S36); straight from pH 4 to
+/// 6.5.</summary>
 internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
 {
-    private readonly double depthInches = method.Number("depth_inch");
+    private readonly double depthInches = method.Number("depth_in");
 
     internal override string Reads => "lime buffer capacity";
 
@@ -21,7 +22,9 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
         yield return new(
             "Base rate",
             "lime buffer capacity x (target - pH) x million lb of soil",
-            $"{Amounts.Print(reading, 1)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(sample.WaterPh!.Value)}) x {Amounts.Print(SoilMillionPounds, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 1)} lb/ac",
+            $"{Amounts.Print(reading, 1)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(sample.WaterPh!.Value)}) x "
+                + $"{Amounts.Print(SoilMillionPounds, 2)} = "
+                + $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 1)} lb/ac",
             "LIME-S36"
         );
     }

@@ -3,7 +3,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>The sum inside a lime method: what it reads and what it makes of it. Answers in lb/ac of the method's basis.</summary>
+/// <summary>The sum inside a lime method: what it reads and what it makes of it. Answers in lb/ac of the method's
+/// basis.</summary>
 internal abstract class LimeFormula
 {
     /// <summary>Target pHs it gives rates for; empty when any target can be asked.</summary>
@@ -12,7 +13,8 @@ internal abstract class LimeFormula
     /// <summary>What it reads, in words.</summary>
     internal abstract string Reads { get; }
 
-    /// <summary>Whether the reading is a pH, so that a reading error in pH can be laid on it. Acidity then falls as it rises.</summary>
+    /// <summary>Whether the reading is a pH, so that a reading error in pH can be laid on it. Acidity then falls as it
+    /// rises.</summary>
     internal virtual bool ReadsPh => false;
 
     internal virtual bool NeedsWaterPh => false;
@@ -24,7 +26,8 @@ internal abstract class LimeFormula
 
     internal abstract IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh);
 
-    /// <summary>Why the formula does not hold for this sample and target, or null. Asked only when what it needs is there.</summary>
+    /// <summary>Why the formula does not hold for this sample and target, or null. Asked only when what it needs is
+    /// there.</summary>
     internal virtual Finding? Refusal(LimeSample sample, double targetPh) => null;
 
     internal virtual IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) => [];

@@ -4,7 +4,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>A published equation: constant + a x reading + b x reading squared + c x water pH, one set of coefficients a target.</summary>
+/// <summary>A published equation: constant + a x reading + b x reading squared + c x water pH, one set of coefficients a
+/// target.</summary>
 internal sealed class LimeLinearFormula : LimeFormula
 {
     private static readonly Lazy<ILookup<string, CsvRow>> Equations = new(() =>

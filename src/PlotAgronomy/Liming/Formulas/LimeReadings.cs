@@ -8,7 +8,7 @@ namespace PlotAgronomy.Liming;
 internal static class LimeReadings
 {
     internal static ImmutableArray<SoilBuffer> Buffers(CsvRow method) =>
-        method.TextOrNull("buffers") is { } names ? [.. names.Split(';').Select(Enum.Parse<SoilBuffer>)] : [];
+        method.Choices<SoilBuffer>("buffers");
 
     internal static double? BufferPh(LimeSample sample, ImmutableArray<SoilBuffer> buffers) =>
         sample.Report.BufferPhs.FirstOrDefault(b => buffers.Contains(b.Buffer))?.Value;

@@ -8,7 +8,8 @@ public sealed class LimeSample
     /// <summary>Gets the report: pH, buffer pH, exchangeable acidity, CEC, aluminum, texture and soil class.</summary>
     public required SoilReport Report { get; init; }
 
-    /// <summary>Gets a buffer pH that stands on the report without the name of its buffer. It is never used; it only tells why there is no answer.</summary>
+    /// <summary>Gets a buffer pH that stands on the report without the name of its buffer. It is never used; it only tells why
+    /// there is no answer.</summary>
     public double? UnnamedBufferPh { get; init; }
 
     /// <summary>Gets Georgia's lime buffer capacity.</summary>
@@ -49,7 +50,8 @@ public sealed class LimeSample
             ? capacity < LimeConstants.Of("weak-cec-limit")
             : Report.Texture is SoilTexture.Sand or SoilTexture.LoamySand;
 
-    /// <summary>By weight; a CEC by volume without its weight is taken as it stands, a scoop weighing about 1 g/cm3 (common practice).</summary>
+    /// <summary>By weight; a CEC by volume without its weight is taken as it stands, a scoop weighing about 1 g/cm3 (common
+    /// practice).</summary>
     internal double? Capacity =>
         Report.PrintedExchangeCapacity switch
         {

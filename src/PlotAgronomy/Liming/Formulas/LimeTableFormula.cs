@@ -69,7 +69,9 @@ internal sealed class LimeTableFormula : LimeFormula
             : new(
                 "Base rate",
                 "straight line between two rows",
-                $"{Amounts.Print(low.Reading, 2)}: {LimeText.Tons(low.PoundsPerAcre)}; {Amounts.Print(high.Reading, 2)}: {LimeText.Tons(high.PoundsPerAcre)}; at {Amounts.Print(reading, 2)}: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
+                $"{Amounts.Print(low.Reading, 2)}: {LimeText.Tons(low.PoundsPerAcre)}; {Amounts.Print(high.Reading, 2)}: "
+                    + $"{LimeText.Tons(high.PoundsPerAcre)}; at {Amounts.Print(reading, 2)}: "
+                    + $"{LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
                 sourceId
             );
     }

@@ -46,7 +46,8 @@ internal sealed class NorthCarolinaFormula : LimeFormula
         yield return new(
             "Base rate",
             "Ac x (target - pH) / (6.6 - pH)",
-            $"{Amounts.Print(Acidity(reading), 3)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(ph)}) / (6.6 - {LimeText.Ph(ph)}) = {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
+            $"{Amounts.Print(Acidity(reading), 3)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(ph)}) / (6.6 - {LimeText.Ph(ph)}) "
+                + $"= {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
             "LIME-S7"
         );
     }

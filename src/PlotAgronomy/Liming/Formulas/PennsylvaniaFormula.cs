@@ -47,7 +47,8 @@ internal sealed class PennsylvaniaFormula : LimeFormula
         yield return new(
             "Base rate",
             rule,
-            $"acidity {Amounts.Print(reading, 2)} meq/100 g: {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac",
+            $"acidity {Amounts.Print(reading, 2)} meq/100 g: "
+                + $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac",
             "LIME-S8"
         );
     }

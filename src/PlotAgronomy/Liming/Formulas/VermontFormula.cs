@@ -14,11 +14,11 @@ internal sealed class VermontFormula : LimeFormula
             .. CsvTable
                 .Embedded(
                     "Liming/Data/vermont.csv",
-                    "ph_from",
-                    "ph_below",
-                    "aluminum_above_ppm",
-                    "aluminum_to_ppm",
-                    "ton_per_acre",
+                    "ph_low",
+                    "ph_high",
+                    "aluminum_low_ppm",
+                    "aluminum_high_ppm",
+                    "rate_ton_per_ac",
                     "source_id",
                     "locator",
                     "status"
@@ -43,7 +43,8 @@ internal sealed class VermontFormula : LimeFormula
         yield return new(
             "Base rate",
             "table",
-            $"pH {LimeText.Ph(sample.WaterPh!.Value)}, aluminum {Amounts.Print(reading, 0)} ppm: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
+            $"pH {LimeText.Ph(sample.WaterPh!.Value)}, aluminum {Amounts.Print(reading, 0)} ppm: "
+                + $"{LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
             "LIME-S45"
         );
     }
@@ -62,11 +63,11 @@ internal sealed class VermontFormula : LimeFormula
 
         internal static Step FromRow(CsvRow row) =>
             new(
-                row.NumberOrNull("ph_from") ?? 0,
-                row.NumberOrNull("ph_below") ?? double.PositiveInfinity,
-                row.Number("aluminum_above_ppm"),
-                row.NumberOrNull("aluminum_to_ppm") ?? double.PositiveInfinity,
-                row.Number("ton_per_acre")
+                row.NumberOrNull("ph_low") ?? 0,
+                row.NumberOrNull("ph_high") ?? double.PositiveInfinity,
+                row.Number("aluminum_low_ppm"),
+                row.NumberOrNull("aluminum_high_ppm") ?? double.PositiveInfinity,
+                row.Number("rate_ton_per_ac")
             );
     }
 }

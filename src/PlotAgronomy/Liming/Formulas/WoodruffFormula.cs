@@ -3,15 +3,17 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Missouri's neutralizable acidity by Woodruff buffer, all of it neutralized. No calibration: it follows from the definitions.</summary>
-/// <remarks>1 meq is 50 mg of carbonate; 50 mg in 100 g over 2 million lb of soil is 1,000 lb an acre; pure carbonate has 800 lb of
+/// <summary>Missouri's neutralizable acidity by Woodruff buffer, all of it neutralized. No calibration: it follows from the
+/// definitions.</summary>
+/// <remarks>1 meq is 50 mg of carbonate; 50 mg in 100 g over 2 million lb of soil is 1,000 lb an acre; pure carbonate has 800 lb
+/// of
 /// ENM to the ton (LIME-S17): 400 lb of ENM for each meq/100 g.</remarks>
 internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
 {
     /// <summary>Half the molar mass of calcium carbonate, 50.04, as whole number: the equivalent weight of the trade.</summary>
     private const double MilligramsPerMilliequivalent = 50;
 
-    private readonly double depthInches = method.Number("depth_inch");
+    private readonly double depthInches = method.Number("depth_in");
 
     internal override ImmutableArray<double> Targets => [LimeConstants.Of("woodruff-end-ph")];
 
@@ -27,7 +29,8 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
         yield return new(
             "Base rate",
             "ENM for each meq x neutralizable acidity",
-            $"{Amounts.Print(EnmPerMilliequivalent, 0)} x {Amounts.Print(reading, 2)} = {Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb ENM/ac",
+            $"{Amounts.Print(EnmPerMilliequivalent, 0)} x {Amounts.Print(reading, 2)} = "
+                + $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb ENM/ac",
             "LIME-S17"
         );
     }

@@ -3,7 +3,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>The lime a rate is counted in: one of the four labels of a rate. A ton of one basis is not a ton of another.</summary>
+/// <summary>The lime a rate is counted in: one of the four labels of a rate. A ton of one basis is not a ton of
+/// another.</summary>
 public sealed class LimeBasis
 {
     private static readonly Lazy<FrozenDictionary<string, LimeBasis>> ById = new(Load);
@@ -71,7 +72,8 @@ public sealed class LimeBasis
         return ById.Value.TryGetValue(id, out var basis)
             ? basis
             : throw new KeyNotFoundException(
-                $"No lime basis has the id '{id}'. Ask the laboratory which lime its rate is counted in. There are: {string.Join(", ", All.Select(b => b.Id))}."
+                $"No lime basis has the id '{id}'. Ask the laboratory which lime its rate is counted in. There are: "
+                    + $"{string.Join(", ", All.Select(b => b.Id))}."
             );
     }
 

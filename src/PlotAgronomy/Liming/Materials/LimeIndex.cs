@@ -4,7 +4,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>A state's way of rating a liming material: calcium carbonate equivalent, fineness and sometimes moisture in one figure.</summary>
+/// <summary>A state's way of rating a liming material: calcium carbonate equivalent, fineness and sometimes moisture in one
+/// figure.</summary>
 /// <remarks>Figures of two indices are never converted into each other: only the material's sieve analysis and calcium
 /// carbonate equivalent lead from one to the other. Compare ids, or use the same instance.</remarks>
 public sealed class LimeIndex
@@ -17,7 +18,7 @@ public sealed class LimeIndex
         Name = row.Text("name");
         Unit = row.Text("unit");
         Whole = row.Number("whole");
-        CountsMoisture = row.Text("counts_moisture") == "yes";
+        CountsMoisture = row.YesOrNo("counts_moisture");
         IsStatedOnly = row.Text("stated_only") != "no";
         IsRelative = row.Text("stated_only") == "relative";
         SourceId = row.SourceId();
@@ -58,13 +59,15 @@ public sealed class LimeIndex
     /// <summary>Gets the unit its figures are printed in: <c>%</c> or <c>lb/ton</c>.</summary>
     public string Unit { get; }
 
-    /// <summary>Gets the figure of pure, dry calcium carbonate powder, in <see cref="Unit"/>; of the standard lime where the index is relative.</summary>
+    /// <summary>Gets the figure of pure, dry calcium carbonate powder, in <see cref="Unit"/>; of the standard lime where the
+    /// index is relative.</summary>
     public double Whole { get; }
 
     /// <summary>Gets a value indicating whether the formula takes off the moisture.</summary>
     public bool CountsMoisture { get; }
 
-    /// <summary>Gets a value indicating whether only a label or a laboratory can state the figure, because it follows from no formula.</summary>
+    /// <summary>Gets a value indicating whether only a label or a laboratory can state the figure, because it follows from no
+    /// formula.</summary>
     public bool IsStatedOnly { get; }
 
     /// <summary>Gets how well its numbers are known: memory when any of its fineness factors is.</summary>
@@ -73,11 +76,13 @@ public sealed class LimeIndex
     /// <summary>Gets the id of its source.</summary>
     public string SourceId { get; }
 
-    /// <summary>Gets the sieves its fineness is counted on, US mesh numbers, coarse to fine; empty when fineness is not counted.</summary>
+    /// <summary>Gets the sieves its fineness is counted on, US mesh numbers, coarse to fine; empty when fineness is not
+    /// counted.</summary>
     public ImmutableArray<int> Sieves =>
         [.. Bands.SelectMany(b => new[] { b.PassingMesh, b.HeldOnMesh }).OfType<int>().Distinct().Order()];
 
-    /// <summary>Gets a value indicating whether the figure counts against a state's standard lime, so that even pure powder has none unless it is stated.</summary>
+    /// <summary>Gets a value indicating whether the figure counts against a state's standard lime, so that even pure powder has
+    /// none unless it is stated.</summary>
     public bool IsRelative { get; }
 
     internal ImmutableArray<LimeIndexBand> Bands { get; }
@@ -100,7 +105,8 @@ public sealed class LimeIndex
     /// <param name="sieves">Sieve analysis with this index's sieves.</param>
     /// <returns>Fineness as a pure number from 0 to 1; 1 when the index counts none.</returns>
     /// <exception cref="ArgumentException">A sieve of the index is missing in the analysis.</exception>
-    /// <remarks>fineness = sum over the bands of factor x (share passing the coarser sieve - share passing the finer one).</remarks>
+    /// <remarks>fineness = sum over the bands of factor x (share passing the coarser sieve - share passing the finer
+    /// one).</remarks>
     public double FinenessShare(SieveAnalysis sieves)
     {
         ArgumentNullException.ThrowIfNull(sieves);

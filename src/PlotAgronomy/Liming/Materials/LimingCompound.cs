@@ -52,8 +52,10 @@ public sealed class LimingCompound
     /// <summary>Gets the molar mass in g/mol, from the abridged standard atomic weights (MASS-IUPAC).</summary>
     public double MolarMassGrams { get; }
 
-    /// <summary>Gets the calcium carbonate equivalent in percent; above 100 for compounds lighter than calcium carbonate.</summary>
-    /// <remarks>CCE = 100 x n x M(CaCO3) / M, with n the carbonate equivalents per molecule; 0 for gypsum and Epsom salt (LIME-S9).</remarks>
+    /// <summary>Gets the calcium carbonate equivalent in percent; above 100 for compounds lighter than calcium
+    /// carbonate.</summary>
+    /// <remarks>CCE = 100 x n x M(CaCO3) / M, with n the carbonate equivalents per molecule; 0 for gypsum and Epsom salt
+    /// (LIME-S9).</remarks>
     public double CcePercent => 100 * baseUnits * Find("calcite").MolarMassGrams / MolarMassGrams;
 
     /// <summary>Gets the share of calcium.</summary>

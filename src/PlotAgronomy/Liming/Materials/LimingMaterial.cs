@@ -30,7 +30,8 @@ public sealed class LimingMaterial
     /// <summary>Gets what it is.</summary>
     public LimingForm Form { get; }
 
-    /// <summary>Gets the calcium carbonate equivalent in percent of dry matter, from 0 to 250; null when only a composite figure is known.</summary>
+    /// <summary>Gets the calcium carbonate equivalent in percent of dry matter, from 0 to 250; null when only a composite figure
+    /// is known.</summary>
     public double? CcePercent { get; private init; }
 
     /// <summary>Gets the sieve analysis, or null.</summary>
@@ -127,7 +128,8 @@ public sealed class LimingMaterial
     /// <summary>The material's figure in an index: stated on the label, else computed.</summary>
     /// <param name="index">Index.</param>
     /// <returns>The figure.</returns>
-    /// <exception cref="InvalidOperationException">The label does not state it and what is known does not suffice; the message says what to ask the dealer.</exception>
+    /// <exception cref="InvalidOperationException">The label does not state it and what is known does not suffice; the message
+    /// says what to ask the dealer.</exception>
     public LimeFigure FigureIn(LimeIndex index) =>
         TryFigureIn(index, out var figure, out string problem) ? figure! : throw new InvalidOperationException(problem);
 

@@ -2,7 +2,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Effective neutralizing power in the pounds of one index, such as pounds of ENP or ENM. It is not a mass of lime.</summary>
+/// <summary>Effective neutralizing power in the pounds of one index, such as pounds of ENP or ENM. It is not a mass of
+/// lime.</summary>
 /// <remarks>Pounds of two indices are not added. There is no default: make it with <see cref="In"/>.</remarks>
 public sealed class NeutralizingPower
 {
@@ -12,7 +13,8 @@ public sealed class NeutralizingPower
         Index = index;
     }
 
-    /// <summary>Gets the pounds in the terms of <see cref="Index"/>: pounds of ENP, ECCE, ENM, or of carbonate for an index in percent.</summary>
+    /// <summary>Gets the pounds in the terms of <see cref="Index"/>: pounds of ENP, ECCE, ENM, or of carbonate for an index in
+    /// percent.</summary>
     public double Pounds { get; }
 
     /// <summary>Gets the index.</summary>

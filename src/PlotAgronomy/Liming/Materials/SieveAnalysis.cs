@@ -16,7 +16,8 @@ public sealed class SieveAnalysis
     /// <summary>Creates a sieve analysis.</summary>
     /// <param name="passing">Mesh number and the share passing it; at least one; a finer sieve never passes more.</param>
     /// <returns>The analysis.</returns>
-    /// <exception cref="ArgumentException">No sieve, a sieve twice, or a finer sieve that passes more than a coarser one.</exception>
+    /// <exception cref="ArgumentException">No sieve, a sieve twice, or a finer sieve that passes more than a coarser
+    /// one.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A mesh number below 1.</exception>
     public static SieveAnalysis Of(params ReadOnlySpan<(int Mesh, Fraction Passing)> passing)
     {
@@ -44,7 +45,8 @@ public sealed class SieveAnalysis
                 throw new ArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"More passes the {fine.Key} mesh sieve ({fine.Value}) than the coarser {coarse.Key} mesh sieve ({coarse.Value})."
+                        $"More passes the {fine.Key} mesh sieve ({fine.Value}) than the coarser {coarse.Key} mesh sieve "
+                            + $"({coarse.Value})."
                     ),
                     nameof(passing)
                 );
@@ -71,7 +73,8 @@ public sealed class SieveAnalysis
 
     /// <summary>Says whether the share passing a sieve is known.</summary>
     /// <param name="mesh">Mesh number.</param>
-    /// <returns>True when it was measured, or follows from a finer sieve that passes everything or a coarser one that passes nothing.</returns>
+    /// <returns>True when it was measured, or follows from a finer sieve that passes everything or a coarser one that passes
+    /// nothing.</returns>
     public bool Knows(int mesh) => TryFind(mesh) is not null;
 
     /// <summary>Share passing a sieve.</summary>
@@ -83,7 +86,8 @@ public sealed class SieveAnalysis
         ?? throw new ArgumentException(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The sieve analysis does not tell how much passes {mesh} mesh; it has {string.Join(", ", passing.Keys)} mesh. Ask the dealer."
+                $"The sieve analysis does not tell how much passes {mesh} mesh; it has {string.Join(", ", passing.Keys)} mesh. "
+                    + $"Ask the dealer."
             ),
             nameof(mesh)
         );

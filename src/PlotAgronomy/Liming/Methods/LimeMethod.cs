@@ -5,7 +5,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>One institution's way from a soil reading to a lime rate: what it reads, for which soils, targets, depth and lime.</summary>
+/// <summary>One institution's way from a soil reading to a lime rate: what it reads, for which soils, targets, depth and
+/// lime.</summary>
 public sealed class LimeMethod
 {
     internal LimeMethod(CsvRow row)
@@ -14,13 +15,13 @@ public sealed class LimeMethod
         Name = row.Text("name");
         Institution = row.Text("institution");
         Buffers = LimeReadings.Buffers(row);
-        Soils = [.. row.Text("soils").Split(';').Select(Enum.Parse<SoilClass>)];
-        LowestReading = row.Number("lowest_reading");
-        HighestReading = row.Number("highest_reading");
+        Soils = row.Choices<SoilClass>("soils");
+        LowestReading = row.Number("reading_low");
+        HighestReading = row.Number("reading_high");
         NoLimeAboveHighest = row.Text("above_highest") == "none";
-        LimitsArePrinted = row.Text("limits_printed") == "yes";
-        Depth = Length.FromInches(row.Number("depth_inch"));
-        DepthIsPrinted = row.Text("depth_printed") == "yes";
+        LimitsArePrinted = row.YesOrNo("limits_printed");
+        Depth = Length.FromInches(row.Number("depth_in"));
+        DepthIsPrinted = row.YesOrNo("depth_printed");
         Basis = LimeBasis.Find(row.Text("basis_id"));
         OnlyBelowWaterPh = row.NumberOrNull("only_below_water_ph");
         NoLimeWithinPh = row.NumberOrNull("no_lime_within_ph");
@@ -60,7 +61,8 @@ public sealed class LimeMethod
     /// <summary>Gets a value indicating whether a reading above the highest means no lime, rather than no answer.</summary>
     public bool NoLimeAboveHighest { get; }
 
-    /// <summary>Gets a value indicating whether the source prints both limits of its readings; else one or both are common practice.</summary>
+    /// <summary>Gets a value indicating whether the source prints both limits of its readings; else one or both are common
+    /// practice.</summary>
     public bool LimitsArePrinted { get; }
 
     /// <summary>Gets the depth of soil its rates treat.</summary>
@@ -75,10 +77,12 @@ public sealed class LimeMethod
     /// <summary>Gets the water pH from which on it gives no rates, or null.</summary>
     public double? OnlyBelowWaterPh { get; }
 
-    /// <summary>Gets how far below the target the soil must be before the institution limes, in pH; null when it prints no such margin.</summary>
+    /// <summary>Gets how far below the target the soil must be before the institution limes, in pH; null when it prints no such
+    /// margin.</summary>
     public double? NoLimeWithinPh { get; }
 
-    /// <summary>Gets how well its numbers are known. Methods from memory answer only when asked for by name, always with a finding.</summary>
+    /// <summary>Gets how well its numbers are known. Methods from memory answer only when asked for by name, always with a
+    /// finding.</summary>
     public DataStatus Status { get; }
 
     /// <summary>Gets the id of its source.</summary>

@@ -12,7 +12,8 @@ public sealed class LimeMethodAnswer
     /// <summary>Gets the method's target closest to the one asked for.</summary>
     public double TargetPh => Need.TargetPh;
 
-    /// <summary>Gets the rate of the common material for the common depth; null when there is none (the need's findings or <see cref="WhyNot"/> say why).</summary>
+    /// <summary>Gets the rate of the common material for the common depth; null when there is none (the need's findings or
+    /// <see cref="WhyNot"/> say why).</summary>
     public ApplicationRate? Common { get; init; }
 
     /// <summary>Gets the same for a reading higher by the reading error, or null.</summary>

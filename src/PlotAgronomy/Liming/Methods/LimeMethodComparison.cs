@@ -22,7 +22,8 @@ public sealed class LimeMethodComparison : IWorkedResult
     /// <summary>Gets the answers, least lime first, those without a common figure last.</summary>
     public required ImmutableArray<LimeMethodAnswer> Answers { get; init; }
 
-    /// <summary>Gets the difference between the largest and the smallest common figure; null when fewer than two methods have one.</summary>
+    /// <summary>Gets the difference between the largest and the smallest common figure; null when fewer than two methods have
+    /// one.</summary>
     public ApplicationRate? Spread { get; private init; }
 
     /// <inheritdoc/>
@@ -37,10 +38,12 @@ public sealed class LimeMethodComparison : IWorkedResult
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
     /// <param name="depth">Common depth; above 0, at most 24 inches.</param>
     /// <param name="material">Common material; null takes pure carbonate powder, which takes every index at its word.</param>
-    /// <param name="includeFromMemory">Whether to ask the methods whose numbers are from memory as well; each then says so.</param>
+    /// <param name="includeFromMemory">Whether to ask the methods whose numbers are from memory as well; each then says
+    /// so.</param>
     /// <returns>The comparison.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Each rate: x common depth / its depth; x strength of its lime / strength of the material in its own index.</remarks>
+    /// <remarks>Each rate: x common depth / its depth; x strength of its lime / strength of the material in its own
+    /// index.</remarks>
     public static LimeMethodComparison Of(
         LimeSample sample,
         double targetPh,

@@ -36,7 +36,8 @@ public sealed class LimeNeed : IWorkedResult
     /// <summary>Gets the reading that was used, in the method's terms; null when none was.</summary>
     public double? Reading { get; }
 
-    /// <summary>Gets what the formula gave in ton/ac of the basis before a negative figure became none; null when there is no answer.</summary>
+    /// <summary>Gets what the formula gave in ton/ac of the basis before a negative figure became none; null when there is no
+    /// answer.</summary>
     public double? RawTonsPerAcre { get; }
 
     /// <summary>Gets the rate before earlier lime was taken off, or null.</summary>
@@ -45,13 +46,16 @@ public sealed class LimeNeed : IWorkedResult
     /// <summary>Gets the exact rate still needed; null when the method does not answer (the findings say why).</summary>
     public LimeRate? Rate { get; internal init; }
 
-    /// <summary>Gets the rate as the institution would print it, rounded its way; the exact rate where it prints no rounding.</summary>
+    /// <summary>Gets the rate as the institution would print it, rounded its way; the exact rate where it prints no
+    /// rounding.</summary>
     public LimeRate? Published { get; internal init; }
 
-    /// <summary>Gets the rate if the true reading is higher by the reading error; null where that lies outside the method or the reading is no pH.</summary>
+    /// <summary>Gets the rate if the true reading is higher by the reading error; null where that lies outside the method or the
+    /// reading is no pH.</summary>
     public LimeRate? Lowest { get; internal init; }
 
-    /// <summary>Gets the rate if the true reading is lower by the reading error; null where that lies outside the method or the reading is no pH.</summary>
+    /// <summary>Gets the rate if the true reading is lower by the reading error; null where that lies outside the method or the
+    /// reading is no pH.</summary>
     public LimeRate? Highest { get; internal init; }
 
     /// <summary>Gets how far the reading may be off, in pH.</summary>
@@ -87,7 +91,8 @@ public sealed class LimeNeed : IWorkedResult
                 new(
                     "Earlier lime still to work",
                     "R - R x months x k, never below 0",
-                    $"{LimeText.Tons(earlier.Rate.PoundsPerAcre)} ton/ac, {Amounts.Print(earlier.Months, 1)} months ago: {LimeText.Tons(credit.PoundsPerAcre)} ton/ac",
+                    $"{LimeText.Tons(earlier.Rate.PoundsPerAcre)} ton/ac, {Amounts.Print(earlier.Months, 1)} months ago: "
+                        + $"{LimeText.Tons(credit.PoundsPerAcre)} ton/ac",
                     "LIME-S7"
                 )
             );
@@ -95,7 +100,8 @@ public sealed class LimeNeed : IWorkedResult
                 new(
                     "Need",
                     "base rate - earlier lime, never below 0",
-                    $"{LimeText.Tons(Gross.OfBasis.PoundsPerAcre)} - {LimeText.Tons(credit.PoundsPerAcre)} = {LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac",
+                    $"{LimeText.Tons(Gross.OfBasis.PoundsPerAcre)} - {LimeText.Tons(credit.PoundsPerAcre)} = "
+                        + $"{LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac",
                     "LIME-S7"
                 )
             );

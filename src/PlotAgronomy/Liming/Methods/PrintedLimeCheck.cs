@@ -21,10 +21,12 @@ public sealed class PrintedLimeCheck : IWorkedResult
     /// <summary>Gets the method's answer.</summary>
     public LimeNeed Need { get; }
 
-    /// <summary>Gets the method's rate in the lime and for the depth of the printed one; null when the method does not answer, aims at another pH, or the limes cannot be compared.</summary>
+    /// <summary>Gets the method's rate in the lime and for the depth of the printed one; null when the method does not answer,
+    /// aims at another pH, or the limes cannot be compared.</summary>
     public ApplicationRate? Computed { get; private init; }
 
-    /// <summary>Gets a value indicating whether the two differ by more than the reading error explains; null when they cannot be compared.</summary>
+    /// <summary>Gets a value indicating whether the two differ by more than the reading error explains; null when they cannot be
+    /// compared.</summary>
     public bool? Differs { get; private init; }
 
     /// <inheritdoc/>
@@ -36,7 +38,8 @@ public sealed class PrintedLimeCheck : IWorkedResult
     /// <summary>Lays a method's answer beside a printed rate.</summary>
     /// <param name="printed">Printed rate.</param>
     /// <param name="need">Answer of a method for the same soil.</param>
-    /// <param name="through">Material to go through when the limes are rated in different indices; null takes pure carbonate powder.</param>
+    /// <param name="through">Material to go through when the limes are rated in different indices; null takes pure carbonate
+    /// powder.</param>
     /// <returns>The check.</returns>
     public static PrintedLimeCheck Of(LimeRate printed, LimeNeed need, LimingMaterial? through = null)
     {

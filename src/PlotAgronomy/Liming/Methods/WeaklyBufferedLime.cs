@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Lime on weakly buffered soil (sand, low CEC): a range with its cap and a careful first dressing, never one exact figure.</summary>
+/// <summary>Lime on weakly buffered soil (sand, low CEC): a range with its cap and a careful first dressing, never one exact
+/// figure.</summary>
 public sealed class WeaklyBufferedLime : IWorkedResult
 {
     private const string RuleName = "rule for weakly buffered soil";
@@ -29,11 +30,13 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     /// <summary>Gets the rule's higher figure before the cap: 1 ton/ac for each 0.3 pH.</summary>
     public required LimeRate RuleHigh { get; init; }
 
-    /// <summary>Gets what Adams-Evans, made for such soils, gives from the CEC and pH alone (from memory); null unless it was named among
+    /// <summary>Gets what Adams-Evans, made for such soils, gives from the CEC and pH alone (from memory); null unless it was
+    /// named among
     /// the methods and covers this pH and target.</summary>
     public LimeRate? ByCapacity { get; private init; }
 
-    /// <summary>Gets the lower end of the advice: the smaller of the rule's lower figure and <see cref="ByCapacity"/>, without it of the
+    /// <summary>Gets the lower end of the advice: the smaller of the rule's lower figure and <see cref="ByCapacity"/>, without it
+    /// of the
     /// rule's lower figure and the first dressing.</summary>
     public required LimeRate AdviceLow { get; init; }
 
@@ -65,7 +68,8 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     /// <summary>Says whether a sample calls for the rule.</summary>
     /// <param name="sample">Sample.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
-    /// <returns>True below the target, up to a target of 7, with a CEC below 7 meq/100 g, or with no CEC on sand and loamy sand.</returns>
+    /// <returns>True below the target, up to a target of 7, with a CEC below 7 meq/100 g, or with no CEC on sand and loamy
+    /// sand.</returns>
     public static bool AppliesTo(LimeSample sample, double targetPh)
     {
         ArgumentNullException.ThrowIfNull(sample);
@@ -77,13 +81,15 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     /// <summary>Lays the rule for weakly buffered soil beside the methods named.</summary>
     /// <param name="sample">Sample with a water pH and a CEC below 7 meq/100 g, or without a CEC on sand or loamy sand.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 7.</param>
-    /// <param name="methods">Methods to lay beside the rule. Adams-Evans, named here, answers from its buffer when the report has it, and
+    /// <param name="methods">Methods to lay beside the rule. Adams-Evans, named here, answers from its buffer when the report has
+    /// it, and
     /// from CEC and pH.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A target outside its range.</exception>
     /// <exception cref="ArgumentException">The sample has no water pH, or its soil is not weakly buffered.</exception>
     /// <remarks>Rule (PRACTICE): 1 ton/ac for each 0.3 to 0.4 pH wanted, at most 2 ton/ac. Adams-Evans from CEC and pH:
-    /// 0.75 x CEC x (Hs now - Hs at target) ton/ac of ag lime (LIME-AE1, memory); beside the rule its ag lime counts pound for pound
+    /// 0.75 x CEC x (Hs now - Hs at target) ton/ac of ag lime (LIME-AE1, memory); beside the rule its ag lime counts pound for
+    /// pound
     /// as ground limestone, whose strength the rule does not print. No lime at or above the target.</remarks>
     public static WeaklyBufferedLime For(LimeSample sample, double targetPh, params ReadOnlySpan<LimeMethod> methods)
     {
@@ -162,7 +168,8 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             new(
                 "By the rule",
                 "(target - pH) / 0.4 to / 0.3",
-                $"({LimeText.Ph(target)} - {LimeText.Ph(ph)}): {Tons(RuleLow)} to {Tons(RuleHigh)} ton/ac, at most {LimeText.Tons(MostAtOnce.PoundsPerAcre)} at once",
+                $"({LimeText.Ph(target)} - {LimeText.Ph(ph)}): {Tons(RuleLow)} to {Tons(RuleHigh)} ton/ac, at most "
+                    + $"{LimeText.Tons(MostAtOnce.PoundsPerAcre)} at once",
                 "PRACTICE"
             ),
             .. ByCapacity is { } rate
@@ -179,7 +186,8 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             new(
                 "Advice",
                 ByCapacity is null ? "from a careful first dressing to the cap" : "from the smallest to the cap",
-                $"{Tons(AdviceLow)} to {Tons(AdviceHigh)} ton/ac; first at most {Tons(FirstDressing)}, test again within {Amounts.Print(RetestWithinMonths, 0)} months",
+                $"{Tons(AdviceLow)} to {Tons(AdviceHigh)} ton/ac; first at most {Tons(FirstDressing)}, test again within "
+                    + $"{Amounts.Print(RetestWithinMonths, 0)} months",
                 "PRACTICE"
             ),
         ];

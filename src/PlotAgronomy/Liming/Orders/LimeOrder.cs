@@ -14,7 +14,8 @@ public sealed class LimeOrder : IWorkedResult
     /// <summary>Gets the rate after earlier lime and depth, still in the lime of its institution.</summary>
     public required LimeRate BasisRate { get; init; }
 
-    /// <summary>Gets the material's tons for each ton of the basis: the effectiveness of the basis divided by that of the product, a pure number.</summary>
+    /// <summary>Gets the material's tons for each ton of the basis: the effectiveness of the basis divided by that of the
+    /// product, a pure number.</summary>
     public required double ProductPerBasis { get; init; }
 
     /// <summary>Gets the exact rate of product that is needed.</summary>
@@ -54,7 +55,8 @@ public sealed class LimeOrder : IWorkedResult
     /// <param name="terms">Plot, rate, material and way of putting it on.</param>
     /// <returns>The order.</returns>
     /// <exception cref="ArgumentException">A value outside its range, or a price without what it is the price of.</exception>
-    /// <exception cref="InvalidOperationException">The material neutralizes nothing, or its figure in the index of the rate's basis is not known.</exception>
+    /// <exception cref="InvalidOperationException">The material neutralizes nothing, or its figure in the index of the rate's
+    /// basis is not known.</exception>
     /// <remarks>base rate - earlier lime; x depth worked / depth of the rate; x effectiveness of the basis / of the product;
     /// rounding when asked for; less what is already on; split at the most that goes on at once; x area.</remarks>
     public static LimeOrder For(LimeOrderTerms terms)

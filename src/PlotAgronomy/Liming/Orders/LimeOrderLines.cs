@@ -30,7 +30,8 @@ internal static class LimeOrderLines
                 new(
                     "For the depth worked",
                     "rate x depth worked / depth of the rate",
-                    $"x {Amounts.Print(to, 2)} / {Amounts.Print(from, 2)} = {LimeText.Tons(order.BasisRate.OfBasis.PoundsPerAcre)} ton/ac",
+                    $"x {Amounts.Print(to, 2)} / {Amounts.Print(from, 2)} = "
+                        + $"{LimeText.Tons(order.BasisRate.OfBasis.PoundsPerAcre)} ton/ac",
                     "PRACTICE"
                 )
             );
@@ -40,7 +41,9 @@ internal static class LimeOrderLines
             new(
                 $"Rate of {terms.Material.Name}",
                 "rate x strength of its lime / strength of the material",
-                $"{LimeText.Tons(order.BasisRate.OfBasis.PoundsPerAcre)} x {Amounts.Print(order.ProductPerBasis, 4)} = {LimeText.Tons(order.ExactProductRate.PoundsPerAcre)} ton/ac = {Amounts.Print(order.ExactProductRate.PoundsPerThousandSquareFeet, 1)} lb/1000 ft2",
+                $"{LimeText.Tons(order.BasisRate.OfBasis.PoundsPerAcre)} x {Amounts.Print(order.ProductPerBasis, 4)} = "
+                    + $"{LimeText.Tons(order.ExactProductRate.PoundsPerAcre)} ton/ac = "
+                    + $"{Amounts.Print(order.ExactProductRate.PoundsPerThousandSquareFeet, 1)} lb/1000 ft2",
                 terms.Rate.Basis.Figure?.Index.SourceId
             )
         );
@@ -66,7 +69,8 @@ internal static class LimeOrderLines
             new(
                 "For the plot",
                 applied > 0 ? "rate x area - already applied" : "rate x area",
-                $"{Amounts.Print(order.ProductRate, "lb/ac", 1)} x {Amounts.Print(terms.Area, "ac", 3)}{(applied > 0 ? " - " + Amounts.Print(order.AlreadyApplied, "lb", 1) : "")} = {Amounts.Print(order.Product, "lb", 1)} = {Amounts.Print(order.Product, "ton", 3)}"
+                $"{Amounts.Print(order.ProductRate, "lb/ac", 1)} x "
+                    + $"{Amounts.Print(terms.Area, "ac", 3)}{(applied > 0 ? " - " + Amounts.Print(order.AlreadyApplied, "lb", 1) : "")} = {Amounts.Print(order.Product, "lb", 1)} = {Amounts.Print(order.Product, "ton", 3)}"
             )
         );
         if (order.Bags is { } bags)

@@ -22,7 +22,8 @@ public sealed class LimeOrderTerms
     /// <summary>Gets the depth really worked; null takes the depth of the rate, or of the institution's surface rule.</summary>
     public Length? WorkedDepth { get; init; }
 
-    /// <summary>Gets lime from before the sample that is still at work; leave it out when the rate already has it taken off.</summary>
+    /// <summary>Gets lime from before the sample that is still at work; leave it out when the rate already has it taken
+    /// off.</summary>
     public EarlierLime? EarlierLime { get; init; }
 
     /// <summary>Gets the soil class, for the credit of earlier lime.</summary>
@@ -40,7 +41,8 @@ public sealed class LimeOrderTerms
     /// <summary>Gets a rounding of the product rate; null keeps it exact.</summary>
     public LimeRounding? Rounding { get; init; }
 
-    /// <summary>Gets the most of the product to put on at once, as the report prints it; null takes the institution's rule.</summary>
+    /// <summary>Gets the most of the product to put on at once, as the report prints it; null takes the institution's
+    /// rule.</summary>
     public ApplicationRate? MostAtOnce { get; init; }
 
     /// <summary>Gets the months between dressings, at least 1; null takes the institution's rule, else 12.</summary>

@@ -169,7 +169,8 @@ internal sealed class LimeOrderWork
         string whose =
             terms.MostAtOnce is not null ? "the most this order allows at once"
             : borrowed
-                ? $"the most Pennsylvania puts on at once, borrowed because {terms.Rate.Institution} prints no limit for lime put on this way"
+                ? $"the most Pennsylvania puts on at once, borrowed because {terms.Rate.Institution} prints no limit for lime "
+                    + "put on this way"
             : $"the most {terms.Rate.Institution} puts on at once";
         string by = terms.MonthsBetween is null && rule?.MonthsBetween is null ? " by common practice" : "";
         findings.Add(

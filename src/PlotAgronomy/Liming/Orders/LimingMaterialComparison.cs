@@ -67,7 +67,10 @@ public sealed class LimingMaterialComparison : IWorkedResult
                     : new WorkedLine(
                         c.Offer.Material.Name,
                         "price per ton / (figure / whole of the index)",
-                        $"{Amounts.Print((double)(c.Offer.PricePerPound * (decimal)ExactUnits.PoundsPerShortTon), 2)} / ({c.Figure} / {Amounts.Print(c.Figure!.Index.Whole, 0)}) = {Amounts.Print((double)c.CostPerEffectiveTon!.Value, 2)}; {Amounts.Print(c.Order.Product, "lb", 0)} for {Amounts.Print((double)c.Order.Cost!.Value, 2)}",
+                        $"{Amounts.Print((double)(c.Offer.PricePerPound * (decimal)ExactUnits.PoundsPerShortTon), 2)} / "
+                            + $"({c.Figure} / {Amounts.Print(c.Figure!.Index.Whole, 0)}) = "
+                            + $"{Amounts.Print((double)c.CostPerEffectiveTon!.Value, 2)}; "
+                            + $"{Amounts.Print(c.Order.Product, "lb", 0)} for {Amounts.Print((double)c.Order.Cost!.Value, 2)}",
                         c.Figure.Index.SourceId
                     )
             ),

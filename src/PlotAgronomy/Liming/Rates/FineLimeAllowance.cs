@@ -3,7 +3,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Fewer pounds of finely ground or pelletized lime in place of ordinary lime, where a rate assumes coarse lime and its laboratory allows it.</summary>
+/// <summary>Fewer pounds of finely ground or pelletized lime in place of ordinary lime, where a rate assumes coarse lime and its
+/// laboratory allows it.</summary>
 public sealed class FineLimeAllowance : IWorkedResult
 {
     private readonly LimeRate rate;
@@ -22,7 +23,8 @@ public sealed class FineLimeAllowance : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => ["PRACTICE"];
 
-    /// <summary>Asks for the allowance. It is refused for every basis but ordinary lime of the laboratory that gives it.</summary>
+    /// <summary>Asks for the allowance. It is refused for every basis but ordinary lime of the laboratory that gives
+    /// it.</summary>
     /// <param name="rate">Rate.</param>
     /// <returns>The allowance, or a finding that refuses it.</returns>
     /// <remarks>60 to 65 lb of fine lime for 90 lb of ordinary lime (PRACTICE), a ratio of 0.667 to 0.722.</remarks>
@@ -59,7 +61,8 @@ public sealed class FineLimeAllowance : IWorkedResult
                 new(
                     "Fine lime",
                     "a laboratory's allowance for ordinary lime",
-                    $"{Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)} becomes {Amounts.Print(low, "lb/1000 ft2", 1)} to {Amounts.Print(high, "lb/1000 ft2", 1)}",
+                    $"{Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)} becomes {Amounts.Print(low, "lb/1000 ft2", 1)} to "
+                        + $"{Amounts.Print(high, "lb/1000 ft2", 1)}",
                     "PRACTICE"
                 ),
             ]

@@ -3,7 +3,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>What an institution prints on lime worked in or left on the surface: depth counted, most at once, months between.</summary>
+/// <summary>What an institution prints on lime worked in or left on the surface: depth counted, most at once, months
+/// between.</summary>
 internal sealed class LimePlacementRule
 {
     private static readonly Lazy<ImmutableArray<LimePlacementRule>> All = new(() =>
@@ -13,9 +14,9 @@ internal sealed class LimePlacementRule
                     "Liming/Data/placement.csv",
                     "institution",
                     "placement",
-                    "treated_depth_inch",
-                    "most_at_once_ton_per_acre",
-                    "months_between",
+                    "treated_depth_in",
+                    "most_at_once_ton_per_ac",
+                    "between_months",
                     "split",
                     "most_dressings",
                     "source_id",
@@ -30,17 +31,18 @@ internal sealed class LimePlacementRule
     {
         Institution = row.Text("institution");
         Placement = row.Choice<LimePlacement>("placement");
-        TreatedDepthInches = row.NumberOrNull("treated_depth_inch");
-        MostAtOnce = row.NumberOrNull("most_at_once_ton_per_acre") is { } tons
+        TreatedDepthInches = row.NumberOrNull("treated_depth_in");
+        MostAtOnce = row.NumberOrNull("most_at_once_ton_per_ac") is { } tons
             ? ApplicationRate.FromShortTonsPerAcre(tons)
             : null;
-        MonthsBetween = row.TextOrNull("months_between") is null ? null : row.Integer("months_between");
+        MonthsBetween = row.TextOrNull("between_months") is null ? null : row.Integer("between_months");
         SplitsEvenly = row.Text("split") == "even";
         MostDressings = row.TextOrNull("most_dressings") is null ? null : row.Integer("most_dressings");
         SourceId = row.SourceId();
     }
 
-    /// <summary>Pennsylvania's field limit, the highest known here; borrowed where an institution prints none (LIME-S15).</summary>
+    /// <summary>Pennsylvania's field limit, the highest known here; borrowed where an institution prints none
+    /// (LIME-S15).</summary>
     internal static ApplicationRate HighestAtOnce => TryFind("Pennsylvania", LimePlacement.WorkedIn)!.MostAtOnce!.Value;
 
     internal string Institution { get; }

@@ -63,7 +63,8 @@ public sealed class LimeRate
     /// <param name="through">Material whose figure in both indices is known. Needed when the two limes are rated in different
     /// indices; <see cref="LimingMaterial.PureCarbonate"/> takes each index at its word.</param>
     /// <returns>The conversion, with its factor.</returns>
-    /// <exception cref="InvalidOperationException">The strength of a lime is not printed, or a material to go through is needed and missing.</exception>
+    /// <exception cref="InvalidOperationException">The strength of a lime is not printed, or a material to go through is needed
+    /// and missing.</exception>
     /// <remarks>Same index: figure of this basis / figure of the other. Different indices: the material stands between them:
     /// (this basis / material) in this index x (material / other basis) in the other.</remarks>
     public LimeRateConversion ConvertTo(LimeBasis basis, LimingMaterial? through = null)
@@ -79,7 +80,8 @@ public sealed class LimeRate
         else if (through is null)
         {
             throw new InvalidOperationException(
-                $"{Basis.Name} is rated by {from.Index.Name}, {basis.Name} by {to.Index.Name}: name the material the conversion goes through."
+                $"{Basis.Name} is rated by {from.Index.Name}, {basis.Name} by {to.Index.Name}: name the material the "
+                    + "conversion goes through."
             );
         }
         else
@@ -93,7 +95,8 @@ public sealed class LimeRate
     /// <summary>Pounds of a real material that do the same.</summary>
     /// <param name="material">Material as bought.</param>
     /// <returns>Rate of the material.</returns>
-    /// <exception cref="InvalidOperationException">The material's figure in the index of this basis is not known, or it neutralizes nothing.</exception>
+    /// <exception cref="InvalidOperationException">The material's figure in the index of this basis is not known, or it
+    /// neutralizes nothing.</exception>
     /// <remarks>rate x figure of the basis / figure of the material, both in the institution's own index. A lime whose strength
     /// the source does not print counts pound for pound.</remarks>
     public ApplicationRate RateOf(LimingMaterial material)
@@ -133,7 +136,8 @@ public sealed class LimeRate
     /// <summary>Invariant text such as <c>2.65 ton/ac of 100-score lime to pH 6.4, 6 in deep (Oregon)</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac of {Basis.Name} to pH {LimeText.Ph(TargetPh)}, {LimeText.Inches(Depth)} in deep ({Institution})";
+        $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac of {Basis.Name} to pH {LimeText.Ph(TargetPh)}, "
+            + $"{LimeText.Inches(Depth)} in deep ({Institution})";
 
     internal LimeRate With(ApplicationRate ofBasis) => Relabelled(ofBasis.PoundsPerAcre, Basis);
 

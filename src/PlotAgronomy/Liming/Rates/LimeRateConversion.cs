@@ -47,13 +47,15 @@ public sealed class LimeRateConversion : IWorkedResult
                     : $"through {Through.Name}: (old lime / material) x (material / new lime)",
                 Through is null
                     ? $"{From.Basis.Figure} / {Rate.Basis.Figure} = {Amounts.Print(Factor, 4)}"
-                    : $"({From.Basis.Figure} / {Through.FigureIn(From.Basis.Figure!.Index)}) x ({Through.FigureIn(Rate.Basis.Figure!.Index)} / {Rate.Basis.Figure}) = {Amounts.Print(Factor, 4)}",
+                    : $"({From.Basis.Figure} / {Through.FigureIn(From.Basis.Figure!.Index)}) x "
+                        + $"({Through.FigureIn(Rate.Basis.Figure!.Index)} / {Rate.Basis.Figure}) = {Amounts.Print(Factor, 4)}",
                 Rate.Basis.SourceId
             ),
             new(
                 "Rate",
                 "old rate x factor",
-                $"{LimeText.Tons(From.OfBasis.PoundsPerAcre)} x {Amounts.Print(Factor, 4)} = {LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac of {Rate.Basis.Name}"
+                $"{LimeText.Tons(From.OfBasis.PoundsPerAcre)} x {Amounts.Print(Factor, 4)} = "
+                    + $"{LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac of {Rate.Basis.Name}"
             ),
         ];
 }

@@ -58,7 +58,8 @@ public sealed class LimeRounding
 
     /// <summary>Rounds a rate as the report does.</summary>
     /// <param name="rate">Rate.</param>
-    /// <returns>The rate to print: to the nearest step (a half goes up), or down where the institution does so; none below its limit.</returns>
+    /// <returns>The rate to print: to the nearest step (a half goes up), or down where the institution does so; none below its
+    /// limit.</returns>
     public ApplicationRate Apply(ApplicationRate rate)
     {
         double steps = Math.Round(rate / Step, 9, MidpointRounding.AwayFromZero);

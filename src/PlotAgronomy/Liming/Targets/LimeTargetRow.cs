@@ -17,8 +17,8 @@ internal sealed class LimeTargetRow
                     "soils",
                     "acid_subsoil",
                     "target_ph",
-                    "lowest_ph",
-                    "highest_ph",
+                    "ph_low",
+                    "ph_high",
                     "source_id",
                     "locator",
                     "status"
@@ -35,11 +35,11 @@ internal sealed class LimeTargetRow
     {
         Institution = row.Text("institution");
         kinds = [.. row.Text("kinds").Split(';')];
-        soils = [.. row.Text("soils").Split(';').Select(Enum.Parse<SoilClass>)];
+        soils = row.Choices<SoilClass>("soils");
         acidSubsoil = row.Text("acid_subsoil");
         TargetPh = row.NumberOrNull("target_ph");
-        LowestPh = row.NumberOrNull("lowest_ph");
-        HighestPh = row.NumberOrNull("highest_ph");
+        LowestPh = row.NumberOrNull("ph_low");
+        HighestPh = row.NumberOrNull("ph_high");
         SourceId = row.SourceId();
         Status = row.Status();
     }

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>The account of one plot: what it needs, what has gone on, what is still owed, and what is above need.</summary>
-/// <remarks>Masses are counted in the lime of the rate's basis. Every material counts by its own effectiveness; gypsum counts for nothing.</remarks>
+/// <remarks>Masses are counted in the lime of the rate's basis. Every material counts by its own effectiveness; gypsum counts for
+/// nothing.</remarks>
 public sealed class LimeBalance : IWorkedResult
 {
     private LimeBalance(
@@ -55,7 +56,8 @@ public sealed class LimeBalance : IWorkedResult
         }
     }
 
-    /// <summary>Gets by how many percent applied and planned lime together pass the need, at least 0; null when there is no need to pass.</summary>
+    /// <summary>Gets by how many percent applied and planned lime together pass the need, at least 0; null when there is no need
+    /// to pass.</summary>
     public double? AboveNeedPercent
     {
         get
@@ -111,7 +113,8 @@ public sealed class LimeBalance : IWorkedResult
             new(
                 "Need",
                 "rate x area",
-                $"{Amounts.Print(Rate.OfBasis, "lb/ac", 1)} x {Amounts.Print(Area, "ac", 3)} = {Amounts.Print(Need, "lb", 1)} of {Rate.Basis.Name}",
+                $"{Amounts.Print(Rate.OfBasis, "lb/ac", 1)} x {Amounts.Print(Area, "ac", 3)} = {Amounts.Print(Need, "lb", 1)} "
+                    + $"of {Rate.Basis.Name}",
                 Rate.Basis.SourceId
             ),
             new(

@@ -5,7 +5,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>When the lime will have worked, the pH to expect on planting day, what to sow meanwhile, and when to test again.</summary>
+/// <summary>When the lime will have worked, the pH to expect on planting day, what to sow meanwhile, and when to test
+/// again.</summary>
 public sealed class LimeOutlook : IWorkedResult
 {
     private LimeOutlook(LimeOutlookTerms terms) => Terms = terms;
@@ -28,7 +29,8 @@ public sealed class LimeOutlook : IWorkedResult
     /// <summary>Gets the day from which the lime begins to show: three months on (LIME-S17).</summary>
     public DateOnly StartsOn => Terms.LimedOn.AddMonths((int)LimeConstants.Of("too-young"));
 
-    /// <summary>Gets the day of about full effect of fine lime: six months on (LIME-S17). Coarse lime goes on working for years.</summary>
+    /// <summary>Gets the day of about full effect of fine lime: six months on (LIME-S17). Coarse lime goes on working for
+    /// years.</summary>
     public DateOnly FullEffectOn => Terms.LimedOn.AddMonths((int)LimeConstants.Of("full-effect"));
 
     /// <summary>Gets the kinds whose lower limit today's soil meets: they can be sown without waiting for the lime.</summary>
@@ -93,7 +95,9 @@ public sealed class LimeOutlook : IWorkedResult
             new(
                 "pH to expect",
                 "pH + (target - pH) x share delivered x share worked",
-                $"{LimeText.Ph(Terms.SoilPh.Value)} + ({LimeText.Ph(Terms.Rate.TargetPh)} - {LimeText.Ph(Terms.SoilPh.Value)}) x {Amounts.Print(Terms.ShareDelivered, 0)} x {Worked}: {LimeText.Ph(ExpectedPhLow)} to {LimeText.Ph(ExpectedPhHigh)}",
+                $"{LimeText.Ph(Terms.SoilPh.Value)} + ({LimeText.Ph(Terms.Rate.TargetPh)} - {LimeText.Ph(Terms.SoilPh.Value)}) "
+                    + $"x {Amounts.Print(Terms.ShareDelivered, 0)} x {Worked}: {LimeText.Ph(ExpectedPhLow)} to "
+                    + $"{LimeText.Ph(ExpectedPhHigh)}",
                 "PRACTICE"
             ),
             new("Sow now", "lower limit met by today's soil", Names(SowNow)),

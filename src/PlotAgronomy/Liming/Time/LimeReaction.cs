@@ -17,8 +17,8 @@ public sealed class LimeReaction
                     "passing_mesh",
                     "held_on_mesh",
                     "share",
-                    "months_soonest",
-                    "months_latest",
+                    "soonest_months",
+                    "latest_months",
                     "source_id",
                     "locator",
                     "status"
@@ -97,8 +97,8 @@ public sealed class LimeReaction
                 row.Integer("passing_mesh"),
                 row.TextOrNull("held_on_mesh") is null ? null : row.Integer("held_on_mesh"),
                 row.Number("share"),
-                row.Number("months_soonest"),
-                row.Number("months_latest")
+                row.Number("soonest_months"),
+                row.Number("latest_months")
             );
     }
 }

@@ -40,7 +40,8 @@ public sealed class NitrogenAcidity : IWorkedResult
     /// <summary>Gets the nitrogen applied.</summary>
     public required ApplicationRate Nitrogen { get; init; }
 
-    /// <summary>Gets the pounds of calcium carbonate for each pound of nitrogen, a pure number; below zero for a fertilizer that leaves base.</summary>
+    /// <summary>Gets the pounds of calcium carbonate for each pound of nitrogen, a pure number; below zero for a fertilizer that
+    /// leaves base.</summary>
     public required double CarbonatePerNitrogen { get; init; }
 
     /// <summary>Gets the pure calcium carbonate that would neutralize the acid; zero for a fertilizer that leaves base.</summary>
@@ -97,7 +98,8 @@ public sealed class NitrogenAcidity : IWorkedResult
     /// <param name="depth">Depth that shares the acid; above 0, at most 24 inches.</param>
     /// <returns>Fall in pH units, at least 0.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A capacity of zero, or a depth outside its range.</exception>
-    /// <remarks>fall = lb carbonate per acre / (capacity x million lb of soil per acre); 0.3 million lb to the inch (PRACTICE).</remarks>
+    /// <remarks>fall = lb carbonate per acre / (capacity x million lb of soil per acre); 0.3 million lb to the inch
+    /// (PRACTICE).</remarks>
     public double PhFall(LimeBufferCapacity capacity, Length depth)
     {
         double inches = depth.Inches;
@@ -112,7 +114,8 @@ public sealed class NitrogenAcidity : IWorkedResult
             new(
                 "Acid as carbonate",
                 "nitrogen x carbonate per nitrogen",
-                $"{name}: {Amounts.Print(Nitrogen, "lb/ac", 1)} x {Amounts.Print(CarbonatePerNitrogen, 2)} = {Amounts.Print(Carbonate, "lb/ac", 1)}",
+                $"{name}: {Amounts.Print(Nitrogen, "lb/ac", 1)} x {Amounts.Print(CarbonatePerNitrogen, 2)} = "
+                    + $"{Amounts.Print(Carbonate, "lb/ac", 1)}",
                 sourceId
             ),
         ];

@@ -29,7 +29,8 @@ public sealed class SulfurNeed : IWorkedResult
 
     private SulfurNeed() { }
 
-    /// <summary>Gets the rate by the Royal Horticultural Society's table, from pH 7.0-7.5 to 6.0-6.5 only; null outside it.</summary>
+    /// <summary>Gets the rate by the Royal Horticultural Society's table, from pH 7.0-7.5 to 6.0-6.5 only; null outside
+    /// it.</summary>
     public ApplicationRate? BySociety { get; private init; }
 
     /// <summary>Gets the rate by a garden table for each pH unit (PRACTICE); null with free lime.</summary>
@@ -64,7 +65,7 @@ public sealed class SulfurNeed : IWorkedResult
         };
 
         bool Fits(CsvRow row, string perUnit) =>
-            row.Text("per_ph_unit") == perUnit && row.Text("textures").Split(';').Contains(texture.ToString());
+            row.Text("per_ph_unit") == perUnit && row.Choices<SoilTexture>("textures").Contains(texture);
 
         bool InBand(CsvRow row) =>
             soilPh.Value >= row.Number("from_ph_low")

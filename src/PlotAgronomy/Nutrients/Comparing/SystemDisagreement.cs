@@ -2,7 +2,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>How far apart the systems are for one nutrient, and why. Legal ceilings are not counted: they are not advice.</summary>
+/// <summary>How far apart the systems are for one nutrient, and why. Legal ceilings are not counted: they are not
+/// advice.</summary>
 public sealed class SystemDisagreement
 {
     /// <summary>Gets the nutrient.</summary>
@@ -21,11 +22,15 @@ public sealed class SystemDisagreement
     /// <summary>Gets why they differ, in words.</summary>
     public string Why =>
         Lowest.System.Philosophy == Highest.System.Philosophy
-            ? $"Both follow the idea of {PhilosophyWords.For(Lowest.System.Philosophy)}, but their levels and steps come from different soils and trials."
-            : $"{Highest.System.Name} follows the idea of {PhilosophyWords.For(Highest.System.Philosophy)}; {Lowest.System.Name} follows {PhilosophyWords.For(Lowest.System.Philosophy)}.";
+            ? $"Both follow the idea of {PhilosophyWords.For(Lowest.System.Philosophy)}, but their levels and steps come from "
+                + "different soils and trials."
+            : $"{Highest.System.Name} follows the idea of {PhilosophyWords.For(Highest.System.Philosophy)}; "
+                + $"{Lowest.System.Name} follows {PhilosophyWords.For(Lowest.System.Philosophy)}.";
 
     /// <summary>Nutrient, systems and difference.</summary>
     /// <returns>Text such as <c>K2O: 0 (Nebraska) to 72.5 (Tri-State), 72.5 lb/ac apart</c>.</returns>
     public override string ToString() =>
-        $"{SoilWords.For(Nutrient)}: {Amounts.Print(Lowest.Need.Rate.PoundsPerAcre, 1)} ({Lowest.System.Name}) to {Amounts.Print(Highest.Need.Rate.PoundsPerAcre, 1)} ({Highest.System.Name}), {Amounts.Print(Difference.PoundsPerAcre, 1)} lb/ac apart";
+        $"{SoilWords.For(Nutrient)}: {Amounts.Print(Lowest.Need.Rate.PoundsPerAcre, 1)} ({Lowest.System.Name}) to "
+            + $"{Amounts.Print(Highest.Need.Rate.PoundsPerAcre, 1)} ({Highest.System.Name}), "
+            + $"{Amounts.Print(Difference.PoundsPerAcre, 1)} lb/ac apart";
 }

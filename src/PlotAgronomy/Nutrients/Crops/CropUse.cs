@@ -13,7 +13,8 @@ public sealed class CropUse
         if (yield is { } given && given.Unit != CropRows.UnitOf(row))
         {
             throw new ArgumentException(
-                $"A yield of {CropRows.WordsFor(row)} is given in {(CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons")} per acre, found {given}.",
+                $"A yield of {CropRows.WordsFor(row)} is given in "
+                    + $"{(CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons")} per acre, found {given}.",
                 nameof(yield)
             );
         }
@@ -28,10 +29,12 @@ public sealed class CropUse
     /// <summary>Gets whether the crop is harvested and carried off the plot.</summary>
     public bool IsCarriedOff { get; }
 
-    /// <summary>Gets the phosphate that leaves with the crop, when the caller states it instead of the system's own figure.</summary>
+    /// <summary>Gets the phosphate that leaves with the crop, when the caller states it instead of the system's own
+    /// figure.</summary>
     public ApplicationRate? StatedPhosphateRemoval { get; private init; }
 
-    /// <summary>Gets the potash that leaves with the crop, when the caller states it instead of the system's own figure.</summary>
+    /// <summary>Gets the potash that leaves with the crop, when the caller states it instead of the system's own
+    /// figure.</summary>
     public ApplicationRate? StatedPotashRemoval { get; private init; }
 
     /// <summary>A crop that stays on the plot and is only browsed.</summary>
@@ -41,7 +44,8 @@ public sealed class CropUse
     /// <exception cref="ArgumentException">Bushels for a forage or tons for a grain.</exception>
     public static CropUse Browsed(CropRow row, CropYield? expectedYield = null) => new(row, expectedYield, false);
 
-    /// <summary>A crop that is harvested and carried off; each system uses its own figure for what leaves with a unit of yield.</summary>
+    /// <summary>A crop that is harvested and carried off; each system uses its own figure for what leaves with a unit of
+    /// yield.</summary>
     /// <param name="row">Crop row.</param>
     /// <param name="yield">Yield carried off; in the row's own unit.</param>
     /// <returns>The use.</returns>

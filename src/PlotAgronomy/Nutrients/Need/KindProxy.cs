@@ -29,11 +29,11 @@ public sealed class KindProxy
 
     private KindProxy(CsvRow row)
     {
-        ownRows = RatingTables.Choices<CropRow>(row.TextOrNull("own_rows"));
-        Rows = [.. row.Text("crop_rows").Split('|').Select(Enum.Parse<CropRow>)];
+        ownRows = row.Choices<CropRow>("own_rows");
+        Rows = row.Choices<CropRow>("crop_rows");
         Nitrogen = NitrogenRule.Named(row.Text("nitrogen_rule"));
         Removal = row.TextOrNull("removal") is { } removal ? RemovalFigure.Named(removal) : null;
-        IsSensitiveToBoron = row.Text("sensitive_to_boron") == "yes";
+        IsSensitiveToBoron = row.YesOrNo("sensitive_to_boron");
     }
 
     /// <summary>Gets the crop rows it may be taken as, nearest first.</summary>
@@ -57,7 +57,8 @@ public sealed class KindProxy
         return Table.Value.TryGetValue(kind.Id, out var proxy) ? proxy : Table.Value[$"group-{kind.Group}"];
     }
 
-    /// <summary>Whether a row was made for the kind itself, or for a food plot whatever is sown on it: then nothing stands in for it.</summary>
+    /// <summary>Whether a row was made for the kind itself, or for a food plot whatever is sown on it: then nothing stands in for
+    /// it.</summary>
     /// <param name="row">Crop row.</param>
     /// <returns>True when the kind is not merely taken as this row.</returns>
     public bool IsOwn(CropRow row) => CropRows.IsWildlifePlot(Guard.Defined(row)) || ownRows.Contains(row);

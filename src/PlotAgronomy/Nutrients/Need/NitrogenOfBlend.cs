@@ -3,7 +3,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>Nitrogen of a blend: the non-legumes by their share of a full stand, less what a legume that grew there before leaves.</summary>
+/// <summary>Nitrogen of a blend: the non-legumes by their share of a full stand, less what a legume that grew there before
+/// leaves.</summary>
 internal sealed class NitrogenOfBlend
 {
     private readonly PlotNeedRequest request;
@@ -66,7 +67,8 @@ internal sealed class NitrogenOfBlend
         {
             if (IsLegumesOnly)
             {
-                return "The legumes here make their own nitrogen, so none is spread; the limit only lets a phosphate bring a little along.";
+                return "The legumes here make their own nitrogen, so none is spread; the limit only lets a phosphate bring a "
+                    + "little along.";
             }
 
             string[] names = [.. fed.Select(c => c.Component.Kind.ShortName)];
@@ -97,7 +99,9 @@ internal sealed class NitrogenOfBlend
             yield return new WorkedLine(
                 $"N for {component.Component.Kind.ShortName}",
                 "N alone x share of a full stand",
-                $"{NitrogenAnswer.Range(answer.Low!.Value, answer.High!.Value)} x {Amounts.Print(component.Component.ShareOfFullStand, 4)}{divisor} = {Span(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac",
+                $"{NitrogenAnswer.Range(answer.Low!.Value, answer.High!.Value)} x "
+                    + $"{Amounts.Print(component.Component.ShareOfFullStand, 4)}{divisor} = "
+                    + $"{Span(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac",
                 answer.Rule.SourceIds[0]
             );
         }

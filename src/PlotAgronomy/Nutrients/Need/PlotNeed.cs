@@ -23,7 +23,8 @@ public sealed class PlotNeed : IWorkedResult
     /// <summary>Gets the targets, at most one for a nutrient, in the order of <see cref="PlantNutrient"/>.</summary>
     public ImmutableArray<NutrientTarget> Targets { get; }
 
-    /// <summary>Gets our own targets, which stand beside the laboratory's and those set by hand; empty for a stated need.</summary>
+    /// <summary>Gets our own targets, which stand beside the laboratory's and those set by hand; empty for a stated
+    /// need.</summary>
     public ImmutableArray<NutrientTarget> Computed { get; internal init; } = [];
 
     /// <summary>Gets the laboratory's printed recommendation, when there was one.</summary>
@@ -44,11 +45,13 @@ public sealed class PlotNeed : IWorkedResult
     /// <summary>The need of a plot by the rule for blends.</summary>
     /// <param name="request">Report, kinds with shares, system, and what else is known.</param>
     /// <returns>The need, with the need of each kind beside it.</returns>
-    /// <exception cref="ArgumentException">No kind, a kind twice, two targets by hand for one nutrient, or a crop carried off without a yield.</exception>
+    /// <exception cref="ArgumentException">No kind, a kind twice, two targets by hand for one nutrient, or a crop carried off
+    /// without a yield.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The share that counts is negative, NaN or infinite.</exception>
     /// <remarks>P, K and secondary nutrients by the most demanding kind at or above a share of a full stand (0.2 unless stated);
     /// nitrogen by the shares of the kinds that are not legumes, together at most one full stand, less the credit of a legume
-    /// that grew there before. The laboratory's printed figures are used first; targets set by hand before all. Common practice.</remarks>
+    /// that grew there before. The laboratory's printed figures are used first; targets set by hand before all. Common
+    /// practice.</remarks>
     public static PlotNeed Of(PlotNeedRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);

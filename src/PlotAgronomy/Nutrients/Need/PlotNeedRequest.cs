@@ -22,16 +22,19 @@ public sealed class PlotNeedRequest
     /// <summary>Gets the laboratory's own recommendation: used first, ours beside it.</summary>
     public PrintedRecommendation? Printed { get; init; }
 
-    /// <summary>Gets what is said about single kinds, by the kind's id: another row, a yield, carried off, another nitrogen rule.</summary>
+    /// <summary>Gets what is said about single kinds, by the kind's id: another row, a yield, carried off, another nitrogen
+    /// rule.</summary>
     public ImmutableDictionary<string, KindUse> Uses { get; init; } = ImmutableDictionary<string, KindUse>.Empty;
 
-    /// <summary>Gets the nitrogen an earlier or existing legume leaves; kinds sown together give each other none in the first season.</summary>
+    /// <summary>Gets the nitrogen an earlier or existing legume leaves; kinds sown together give each other none in the first
+    /// season.</summary>
     public LegumeCreditAnswer? LegumeCredit { get; init; }
 
     /// <summary>Gets whether the legumes are sown with the right inoculant, or stand with nodules.</summary>
     public bool LegumesAreInoculated { get; init; } = true;
 
-    /// <summary>Gets the share of a full stand from which a kind counts for P, K and the secondary nutrients; null takes 0.2.</summary>
+    /// <summary>Gets the share of a full stand from which a kind counts for P, K and the secondary nutrients; null takes
+    /// 0.2.</summary>
     public double? CountedFromShare { get; init; }
 
     /// <summary>Gets the rules for secondary and trace nutrients; by default the careful boron rule only.</summary>

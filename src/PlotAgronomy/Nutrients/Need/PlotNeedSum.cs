@@ -4,7 +4,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>From a request to the need of a plot: ours first, then the laboratory's printed figures, then what was set by hand.</summary>
+/// <summary>From a request to the need of a plot: ours first, then the laboratory's printed figures, then what was set by
+/// hand.</summary>
 internal sealed class PlotNeedSum
 {
     private readonly PlotNeedRequest request;
@@ -131,7 +132,9 @@ internal sealed class PlotNeedSum
         }
 
         bool differ = counted.Where(c => c.For(nutrient) is not null).Select(c => c.For(nutrient)!.Rate).Distinct().Count() > 1;
-        return $"For {leading.Component.Kind.ShortName}{(differ ? ", the most demanding of the kinds that count," : "")} it is read from the row for {CropRows.WordsFor(row)}{(KindProxy.For(leading.Component.Kind).IsOwn(row) ? "" : ", the nearest")}.";
+        return $"For {leading.Component.Kind.ShortName}{(differ ? ", the most demanding of the kinds that count," : "")} it is "
+            + "read from the row for "
+            + $"{CropRows.WordsFor(row)}{(KindProxy.For(leading.Component.Kind).IsOwn(row) ? "" : ", the nearest")}.";
     }
 
     private IEnumerable<NutrientTarget> Secondary()
@@ -156,7 +159,8 @@ internal sealed class PlotNeedSum
         }
     }
 
-    /// <summary>A sensitive kind in the blend sets the limit: the careful plot rate, whatever a single crop's rule allows.</summary>
+    /// <summary>A sensitive kind in the blend sets the limit: the careful plot rate, whatever a single crop's rule
+    /// allows.</summary>
     private (ApplicationRate Low, ApplicationRate High) LimitBoron(ApplicationRate low, ApplicationRate high)
     {
         if (components.FirstOrDefault(c => KindProxy.For(c.Component.Kind).IsSensitiveToBoron) is not { } sensitive)
@@ -227,7 +231,8 @@ internal sealed class PlotNeedSum
                 rate.Nutrient,
                 rate.Low,
                 PrintedCeiling(rate),
-                $"Printed by {request.Printed!.Laboratory} for {request.Printed.Crop}{Beside(ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient))}."
+                $"Printed by {request.Printed!.Laboratory} for "
+                    + $"{request.Printed.Crop}{Beside(ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient))}."
             );
         }
 
@@ -251,7 +256,8 @@ internal sealed class PlotNeedSum
         return [.. used.Values.OrderBy(t => t.Nutrient)];
     }
 
-    /// <summary>A printed rate lifts neither the ceiling on phosphate that is not needed nor that on nitrogen for legumes.</summary>
+    /// <summary>A printed rate lifts neither the ceiling on phosphate that is not needed nor that on nitrogen for
+    /// legumes.</summary>
     private ApplicationRate? PrintedCeiling(PrintedRate rate)
     {
         if (rate.Nutrient == PlantNutrient.Nitrogen && nitrogen.IsLegumesOnly)
@@ -267,7 +273,8 @@ internal sealed class PlotNeedSum
     private string Beside(NutrientTarget? own) =>
         own is null
             ? ""
-            : $"; {(own.Nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System.Name : "the rule here")} would ask for {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)} lb/ac";
+            : $"; {(own.Nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System.Name : "the rule here")} "
+                + $"would ask for {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)} lb/ac";
 
     private void CheckNitrogen(ImmutableArray<NutrientTarget> used)
     {
@@ -340,7 +347,8 @@ internal sealed class PlotNeedSum
             string counts = component.Counts ? "counts" : "too small a share to count";
             yield return new WorkedLine(
                 $"{SoilWords.For(nutrient)} for {component.Component.Kind.ShortName}",
-                $"{request.System.Name}, row for {CropRows.WordsFor(row)}, {Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
+                $"{request.System.Name}, row for {CropRows.WordsFor(row)}, "
+                    + $"{Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
                 $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac",
                 need.SourceIds.FirstOrDefault()
             );

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -7,10 +8,10 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Which recommendation systems belong to which laboratory's program.</summary>
 internal static class ProgramSystems
 {
-    private static readonly Lazy<FrozenDictionary<string, string[]>> Table = new(() =>
+    private static readonly Lazy<FrozenDictionary<string, ImmutableArray<string>>> Table = new(() =>
         CsvTable
             .Embedded("Nutrients/Data/program-systems.csv", "id", "systems", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Text("systems").Split('|'), StringComparer.Ordinal)
+            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.List("systems"), StringComparer.Ordinal)
     );
 
     /// <summary>The report's program when the system is not one of its own, else null.</summary>

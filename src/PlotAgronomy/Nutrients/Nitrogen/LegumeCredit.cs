@@ -14,8 +14,8 @@ public sealed class LegumeCredit
                     "id",
                     "previous_legume",
                     "institution",
-                    "low",
-                    "high",
+                    "low_lb_per_ac",
+                    "high_lb_per_ac",
                     "condition",
                     "existing_stand",
                     "source_id",
@@ -31,10 +31,10 @@ public sealed class LegumeCredit
         Id = row.Text("id");
         Legume = row.Text("previous_legume");
         Institution = row.Text("institution");
-        Low = ApplicationRate.FromPoundsPerAcre(row.Number("low"));
-        High = ApplicationRate.FromPoundsPerAcre(row.Number("high"));
+        Low = ApplicationRate.FromPoundsPerAcre(row.Number("low_lb_per_ac"));
+        High = ApplicationRate.FromPoundsPerAcre(row.Number("high_lb_per_ac"));
         Condition = row.Text("condition");
-        IsForExistingStand = row.Text("existing_stand") == "yes";
+        IsForExistingStand = row.YesOrNo("existing_stand");
         SourceId = row.SourceId();
         Status = row.Status();
     }
@@ -79,10 +79,12 @@ public sealed class LegumeCredit
             $"No legume credit is named '{id}'; there are {string.Join(", ", All.Select(c => c.Id))}."
         );
 
-    /// <summary>The nitrogen to subtract for a stand: the lower figure, or nothing for a legume sown together with the crop.</summary>
+    /// <summary>The nitrogen to subtract for a stand: the lower figure, or nothing for a legume sown together with the
+    /// crop.</summary>
     /// <param name="stand">When the legume grew.</param>
     /// <returns>The credit.</returns>
-    /// <exception cref="ArgumentException">A figure for a legume that grew before is asked of a standing one, or the reverse.</exception>
+    /// <exception cref="ArgumentException">A figure for a legume that grew before is asked of a standing one, or the
+    /// reverse.</exception>
     public LegumeCreditAnswer For(LegumeStand stand)
     {
         Guard.Defined(stand);

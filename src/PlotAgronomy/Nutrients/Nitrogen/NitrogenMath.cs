@@ -32,7 +32,8 @@ internal static class NitrogenMath
         return y0 + (y1 - y0) * (yield - x0) / (x1 - x0);
     }
 
-    /// <summary>Need of the non-legumes by their share of a full stand; together they never count for more than one full stand.</summary>
+    /// <summary>Need of the non-legumes by their share of a full stand; together they never count for more than one full
+    /// stand.</summary>
     internal static double ByShare(double poundsAlone, double share, double nonLegumeShare) =>
         poundsAlone * share / Math.Max(1, nonLegumeShare);
 }

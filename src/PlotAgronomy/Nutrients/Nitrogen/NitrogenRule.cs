@@ -25,10 +25,10 @@ public sealed class NitrogenRule
         Crops = row.Text("crops");
         Form = row.Choice<NitrogenForm>("form");
         string? unit = row.TextOrNull("yield_unit");
-        yieldInPounds = unit == "Pound";
+        yieldInPounds = unit == "pound";
         YieldUnit =
             unit is null ? null
-            : unit == "Bushel" ? Nutrients.YieldUnit.Bushel
+            : unit == "bushel" ? Nutrients.YieldUnit.Bushel
             : Nutrients.YieldUnit.Ton;
         fixedLow = row.NumberOrNull("low");
         fixedHigh = row.NumberOrNull("high");
@@ -79,7 +79,8 @@ public sealed class NitrogenRule
     /// <summary>Answers for a crop.</summary>
     /// <param name="yield">Expected yield, for rules that go by one.</param>
     /// <param name="reduction">Pounds a printed condition takes off, such as 20 lb/ac on the Piedmont; null for none.</param>
-    /// <returns>The nitrogen and its dressings; without a figure, and with a finding, when the yield is missing or outside the table.</returns>
+    /// <returns>The nitrogen and its dressings; without a figure, and with a finding, when the yield is missing or outside the
+    /// table.</returns>
     /// <exception cref="ArgumentException">The yield is in another unit than the rule's.</exception>
     public NitrogenAnswer Answer(CropYield? yield = null, ApplicationRate? reduction = null)
     {
@@ -191,12 +192,12 @@ public sealed class NitrogenRule
                 "id",
                 "rule",
                 "yield",
-                "nitrogen_lb_ac",
+                "nitrogen_lb_per_ac",
                 "source_id",
                 "locator",
                 "status"
             )
-            .Rows.ToLookup(r => r.Text("rule"), r => (r.Number("yield"), r.Number("nitrogen_lb_ac")));
+            .Rows.ToLookup(r => r.Text("rule"), r => (r.Number("yield"), r.Number("nitrogen_lb_per_ac")));
         var splits = CsvTable
             .Embedded("Nutrients/Data/nitrogen-doses.csv", "id", "rule", "part", "size", "when", "source_id", "locator", "status")
             .Rows.OrderBy(r => r.Integer("part"))

@@ -5,7 +5,8 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A system's rating limits: low, medium, high and their kin, with every limit in sight.</summary>
-/// <remarks>Get one from <see cref="RatingSystems"/>. Limits in lb/ac are for the furrow slice, twice the ppm (SOIL-PA1).</remarks>
+/// <remarks>Get one from <see cref="RatingSystems"/>. Limits in lb/ac are for the furrow slice, twice the ppm
+/// (SOIL-PA1).</remarks>
 public sealed class RatingSystem
 {
     internal RatingSystem(string id, string name, string institution, DataStatus status)

@@ -14,9 +14,6 @@ internal static class RatingTables
 
     internal static RatingScale Find(string scaleId) => Scales.Value.Single(s => s.Scale.Id == scaleId).Scale;
 
-    internal static ImmutableArray<T> Choices<T>(string? text)
-        where T : struct, Enum => text is null ? [] : [.. text.Split('|').Select(Enum.Parse<T>)];
-
     private static ImmutableArray<(string, RatingScale)> Load()
     {
         var classes = CsvTable
@@ -38,7 +35,7 @@ internal static class RatingTables
             "Nutrients/Data/rating-scales.csv",
             "id",
             "system",
-            "element",
+            "analyte",
             "extractants",
             "unit",
             "crops",
@@ -57,9 +54,9 @@ internal static class RatingTables
                     {
                         Id = row.Text("id"),
                         Analyte = Element(row),
-                        Extractants = Choices<Extractant>(row.Text("extractants")),
+                        Extractants = row.Choices<Extractant>("extractants"),
                         Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit"),
-                        Crops = Choices<CropRow>(row.TextOrNull("crops")),
+                        Crops = row.Choices<CropRow>("crops"),
                         Condition = row.TextOrNull("condition") is null
                             ? ScaleCondition.None
                             : row.Choice<ScaleCondition>("condition"),
@@ -105,7 +102,7 @@ internal static class RatingTables
     }
 
     private static SoilAnalyte Element(CsvRow row) =>
-        row.Text("element") switch
+        row.Text("analyte") switch
         {
             "P" => SoilAnalyte.Phosphorus,
             "K" => SoilAnalyte.Potassium,
@@ -118,6 +115,6 @@ internal static class RatingTables
             "Cu" => SoilAnalyte.Copper,
             "Fe" => SoilAnalyte.Iron,
             "Salts" => SoilAnalyte.SolubleSalts,
-            _ => throw row.Problem("element", "unknown element"),
+            _ => throw row.Problem("analyte", "unknown element"),
         };
 }

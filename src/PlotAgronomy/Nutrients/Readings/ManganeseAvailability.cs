@@ -23,7 +23,8 @@ public sealed class ManganeseAvailability : IWorkedResult
         line = new WorkedLine(
             title,
             "constant + per unit x test - per pH x pH",
-            $"{Amounts.Print(constant, 1)} + {Amounts.Print(perUnit, 2)} x {Amounts.Print(test, 4)} - {Amounts.Print(perPh, 1)} x {Amounts.Print(ph.Value, 2)} = {Amounts.Print(Index, 1)}",
+            $"{Amounts.Print(constant, 1)} + {Amounts.Print(perUnit, 2)} x {Amounts.Print(test, 4)} - "
+                + $"{Amounts.Print(perPh, 1)} x {Amounts.Print(ph.Value, 2)} = {Amounts.Print(Index, 1)}",
             SourceIds[0]
         );
     }

@@ -27,7 +27,8 @@ public sealed class PlotSetting
     /// <summary>Gets whether the soil counts as one of low or high exchange capacity (Illinois); medium is not printed.</summary>
     public SoilSupply? ExchangeCapacityGroup { get; init; }
 
-    /// <summary>Gets the years over which a poor soil is built up; null takes the system's own (Missouri: 4 or 8 for phosphorus).</summary>
+    /// <summary>Gets the years over which a poor soil is built up; null takes the system's own (Missouri: 4 or 8 for
+    /// phosphorus).</summary>
     public int? BuildUpYears { get; init; }
 
     /// <summary>Gets the phosphorus rating as the laboratory printed it, such as <c>medium</c> (South Carolina, whose

@@ -3,13 +3,16 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>Finds the reading a scale or system was made for, in that system's unit. Never converts between extractants.</summary>
+/// <summary>Finds the reading a scale or system was made for, in that system's unit. Never converts between
+/// extractants.</summary>
 internal static class ReportReadings
 {
-    /// <summary>Limits in lb/ac stand for the furrow slice of about 2,000,000 lb of soil: twice the ppm. Source SOIL-PA1.</summary>
+    /// <summary>Limits in lb/ac stand for the furrow slice of about 2,000,000 lb of soil: twice the ppm. Source
+    /// SOIL-PA1.</summary>
     private const double PoundsPerAcrePerPpm = 2;
 
-    /// <summary>The reading to use. Of several, the extractant the system names first, then its own unit: never the order of the report.</summary>
+    /// <summary>The reading to use. Of several, the extractant the system names first, then its own unit: never the order of the
+    /// report.</summary>
     internal static (SoilReading Reading, double Value)? Find(
         SoilReport report,
         SoilAnalyte analyte,
@@ -28,7 +31,8 @@ internal static class ReportReadings
         return candidates.Select(c => ((SoilReading, double)?)c).FirstOrDefault();
     }
 
-    /// <summary>A system made for Mehlich-3 takes it however it was measured; one made for a way of measuring takes only that.</summary>
+    /// <summary>A system made for Mehlich-3 takes it however it was measured; one made for a way of measuring takes only
+    /// that.</summary>
     internal static bool IsAccepted(Extractant given, ImmutableArray<Extractant> accepted) =>
         accepted.Contains(given)
         || (given is Extractant.Mehlich3Colorimetric or Extractant.Mehlich3Icp && accepted.Contains(Extractant.Mehlich3));

@@ -5,7 +5,8 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What a system is asked: report, crop and what else is known.</summary>
 internal sealed record SystemQuestion(SoilReport Report, CropUse Crop, PlotSetting Setting)
 {
-    /// <summary>Exchange capacity in meq/100 g: the setting's, else the one the report prints; null when neither is by weight.</summary>
+    /// <summary>Exchange capacity in meq/100 g: the setting's, else the one the report prints; null when neither is by
+    /// weight.</summary>
     internal double? CecPer100Grams =>
         (Setting.ExchangeCapacity ?? Report.PrintedExchangeCapacity) switch
         {

@@ -163,7 +163,8 @@ public abstract class RecommendationSystem
                 nutrient,
                 question,
                 "nutrient-test-not-accepted",
-                $"it was made for {wanted}, the report gives {string.Join(" and ", given.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"))}"
+                $"it was made for {wanted}, the report gives "
+                    + $"{string.Join(" and ", given.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"))}"
             );
     }
 

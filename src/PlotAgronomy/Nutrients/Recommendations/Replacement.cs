@@ -11,7 +11,8 @@ internal sealed record Replacement(double Pounds, string Words, DataStatus Statu
     internal string PutBack =>
         IsCarriedOff ? "what is carried off is put back" : "nothing is carried off, so nothing is put back";
 
-    /// <summary>The removal to put back, or null when the crop is carried off and neither system nor caller says how much leaves.</summary>
+    /// <summary>The removal to put back, or null when the crop is carried off and neither system nor caller says how much
+    /// leaves.</summary>
     internal static Replacement? For(string systemId, CropUse crop, PlantNutrient nutrient)
     {
         if (!crop.IsCarriedOff || crop.StatedRemovalOf(nutrient) is { PoundsPerAcre: 0 })

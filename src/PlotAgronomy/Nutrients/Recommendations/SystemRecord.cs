@@ -78,8 +78,8 @@ internal sealed record SystemRecord(
         new()
         {
             Nutrient = row.Choice<PlantNutrient>("nutrient"),
-            Crops = RatingTables.Choices<CropRow>(row.Text("crops")),
-            Extractants = RatingTables.Choices<Extractant>(row.Text("extractants")),
+            Crops = row.Choices<CropRow>("crops"),
+            Extractants = row.Choices<Extractant>("extractants"),
             Unit = row.Choice<SoilTestUnit>("unit"),
         };
 }

@@ -5,7 +5,8 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What leaves a plot with the crop. A plot that is only browsed loses nothing that counts.</summary>
-/// <remarks>Removal = yield x pounds per unit x part carried off (x share the animals keep). The yield is asked for, never assumed.</remarks>
+/// <remarks>Removal = yield x pounds per unit x part carried off (x share the animals keep). The yield is asked for, never
+/// assumed.</remarks>
 public sealed class CropRemoval : IWorkedResult
 {
     private readonly Func<ImmutableArray<WorkedLine>> work;
@@ -108,7 +109,9 @@ public sealed class CropRemoval : IWorkedResult
                 select new WorkedLine(
                     $"{SoilWords.For(n.Nutrient)} removed",
                     "yield x lb per unit x part carried off x share kept",
-                    $"{yield} x {Span(perUnit.Low, perUnit.High)} x {Amounts.Print(part.Value, 4)} x {Amounts.Print(kept?.Of(n.Nutrient)?.Value ?? 1, 4)} = {Span(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
+                    $"{yield} x {Span(perUnit.Low, perUnit.High)} x {Amounts.Print(part.Value, 4)} x "
+                        + $"{Amounts.Print(kept?.Of(n.Nutrient)?.Value ?? 1, 4)} = "
+                        + $"{Span(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
                     figure.SourceIds[0]
                 ),
             ];

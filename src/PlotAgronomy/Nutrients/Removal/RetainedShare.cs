@@ -13,9 +13,9 @@ public sealed class RetainedShare
                     "Nutrients/Data/retained-shares.csv",
                     "id",
                     "title",
-                    "nitrogen_percent",
-                    "phosphate_percent",
-                    "potash_percent",
+                    "nitrogen_pct",
+                    "phosphate_pct",
+                    "potash_pct",
                     "source_id",
                     "locator",
                     "status"
@@ -28,9 +28,9 @@ public sealed class RetainedShare
     {
         Id = row.Text("id");
         Title = row.Text("title");
-        Nitrogen = Fraction.FromPercent(row.Number("nitrogen_percent"));
-        Phosphate = Fraction.FromPercent(row.Number("phosphate_percent"));
-        Potash = Fraction.FromPercent(row.Number("potash_percent"));
+        Nitrogen = Fraction.FromPercent(row.Number("nitrogen_pct"));
+        Phosphate = Fraction.FromPercent(row.Number("phosphate_pct"));
+        Potash = Fraction.FromPercent(row.Number("potash_pct"));
         SourceId = row.SourceId();
     }
 

@@ -15,14 +15,14 @@ public static class OrganicMatterSupply
                 "Nutrients/Data/organic-matter.csv",
                 "id",
                 "nutrient",
-                "percent_of_organic_matter",
-                "percent_released_a_year",
+                "of_organic_matter_pct",
+                "released_a_year_pct",
                 "source_id",
                 "locator",
                 "status"
             )
             .Rows.Single(r => r.Choice<PlantNutrient>("nutrient") == PlantNutrient.Sulfur);
-        return (row.Number("percent_of_organic_matter") / 100, row.Number("percent_released_a_year") / 100);
+        return (row.Number("of_organic_matter_pct") / 100, row.Number("released_a_year_pct") / 100);
     });
 
     /// <summary>Sulfur set free in a year.</summary>

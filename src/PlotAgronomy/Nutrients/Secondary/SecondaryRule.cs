@@ -4,7 +4,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>A named rule for sulfur, magnesium or a trace nutrient on some crops. Rules disagree; each is asked by name.</summary>
+/// <summary>A named rule for sulfur, magnesium or a trace nutrient on some crops. Rules disagree; each is asked by
+/// name.</summary>
 public sealed class SecondaryRule
 {
     private static readonly Lazy<ImmutableArray<SecondaryRule>> Table = new(() =>

@@ -25,7 +25,7 @@ internal sealed class SecondaryRuleRow
                     "test_below",
                     "test_at_most",
                     "ph_above",
-                    "organic_matter_at_most_percent",
+                    "organic_matter_at_most_pct",
                     "sandy_only",
                     "soil_class",
                     "rate_low",
@@ -48,11 +48,9 @@ internal sealed class SecondaryRuleRow
         Title = row.Text("title");
         Nutrient = row.Choice<PlantNutrient>("nutrient");
         Crops = row.Text("crops");
-        Kinds = [.. (row.TextOrNull("kinds") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)];
+        Kinds = row.List("kinds");
         Analyte = row.TextOrNull("analyte") is null ? null : row.Choice<SoilAnalyte>("analyte");
-        Extractants = row.TextOrNull("extractants") is { } extractants
-            ? [.. extractants.Split('|').Select(Enum.Parse<Extractant>)]
-            : [];
+        Extractants = row.Choices<Extractant>("extractants");
         Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit");
         ManganeseIndex = row.TextOrNull("index") switch
         {
@@ -63,8 +61,8 @@ internal sealed class SecondaryRuleRow
         TestBelow = row.NumberOrNull("test_below");
         TestAtMost = row.NumberOrNull("test_at_most");
         PhAbove = row.NumberOrNull("ph_above");
-        OrganicMatterAtMostPercent = row.NumberOrNull("organic_matter_at_most_percent");
-        SandyOnly = row.Text("sandy_only") == "yes";
+        OrganicMatterAtMostPercent = row.NumberOrNull("organic_matter_at_most_pct");
+        SandyOnly = row.YesOrNo("sandy_only");
         SoilClass = row.TextOrNull("soil_class") is null ? null : row.Choice<SoilClass>("soil_class");
         RateLow = row.NumberOrNull("rate_low");
         RateHigh = row.NumberOrNull("rate_high");

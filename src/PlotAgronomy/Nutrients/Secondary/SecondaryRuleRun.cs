@@ -9,7 +9,8 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
     /// <summary>Alfalfa tissue below this is short of sulfur. Source SOIL-WI1.</summary>
     private const double TissueSulfurLowPercent = 0.25;
 
-    /// <summary>Magnesium below this share of the exchange capacity is low. Source SOIL-TS1, from memory like the rule that uses it.</summary>
+    /// <summary>Magnesium below this share of the exchange capacity is low. Source SOIL-TS1, from memory like the rule that uses
+    /// it.</summary>
     private const double MagnesiumLowPercent = 10;
 
     private readonly List<Finding> findings = [];

@@ -68,7 +68,8 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
                         "build-up + replacement",
                         string.Create(
                             CultureInfo.InvariantCulture,
-                            $"{parts.BuildUp:0.0} + {parts.Replaced:0.0}{(capped < rate ? $", capped at {capped:0.#}" : "")} = {capped:0.0} lb/ac"
+                            $"{parts.BuildUp:0.0} + {parts.Replaced:0.0}{(capped < rate ? $", capped at {capped:0.#}" : "")} = "
+                                + $"{capped:0.0} lb/ac"
                         )
                     ),
                 ],
@@ -80,7 +81,8 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
             nutrient,
             question,
             "nutrient-fact-missing",
-            $"the crop is carried off, and this system prints no removal for {CropRows.WordsFor(question.Crop.Row)}: state the pounds that leave"
+            $"the crop is carried off, and this system prints no removal for {CropRows.WordsFor(question.Crop.Row)}: state the "
+                + "pounds that leave"
         );
 
     /// <summary>The parts of a build-up answer and how each came about.</summary>

@@ -149,7 +149,8 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             IsLegalMaximum = isMaximum,
             Rating = rating,
             Why =
-                $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on {CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "")}.",
+                $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on "
+                    + $"{CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "")}.",
             Status = Statuses.WeakestOf(rating.Status, row.Status),
             SourceIds = [.. row.SourceId.Split(';').Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),

@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>Fixed pounds for every pound of test below the goal, over four years; removal up to a limit; nothing above it.</summary>
+/// <summary>Fixed pounds for every pound of test below the goal, over four years; removal up to a limit; nothing above
+/// it.</summary>
 internal sealed class IllinoisSystem() : BuildUpSystem("IL")
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
@@ -55,9 +56,11 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
                 buildUp,
                 replaced,
                 builds
-                        ? $"{reading.Subject} is below the goal of {reading.Limit(goal)}, so a quarter of the build-up is due this year; {replacement.PutBack}."
+                        ? $"{reading.Subject} is below the goal of {reading.Limit(goal)}, so a quarter of the build-up is due "
+                            + $"this year; {replacement.PutBack}."
                     : isAboveLimit ? $"{reading.Subject} is above the limit of {reading.Limit(limit)}, so none is needed."
-                    : $"{reading.Subject} lies between the goal of {reading.Limit(goal)} and the limit of {reading.Limit(limit)}; {replacement.PutBack}.",
+                    : $"{reading.Subject} lies between the goal of {reading.Limit(goal)} and the limit of "
+                        + $"{reading.Limit(limit)}; {replacement.PutBack}.",
                 Statuses.WeakestOf(
                     builds ? Statuses.WeakestOf(goal.Status, factor.Status) : Statuses.WeakestOf(goal.Status, limit.Status),
                     replacement.Status

@@ -5,7 +5,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>constant + a x yield + b x test + c x yield x test, never negative, with the system's own limit and least rate.</summary>
+/// <summary>constant + a x yield + b x test + c x yield x test, never negative, with the system's own limit and least
+/// rate.</summary>
 internal sealed class LinearSystem(string id) : RecommendationSystem(id)
 {
     private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), Equation>> Equations = new(() =>
@@ -23,7 +24,7 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
                 "per_test",
                 "per_yield_and_test",
                 "zero_above_test",
-                "least_rate_lb_per_acre",
+                "least_rate_lb_per_ac",
                 "source_id",
                 "locator",
                 "status"
@@ -31,13 +32,13 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
             .Rows.ToLookup(
                 r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
                 r => new Equation(
-                    RatingTables.Choices<Extractant>(r.Text("extractants")),
+                    r.Choices<Extractant>("extractants"),
                     r.Number("constant"),
                     r.Number("per_yield"),
                     r.Number("per_test"),
                     r.Number("per_yield_and_test"),
                     r.NumberOrNull("zero_above_test"),
-                    r.NumberOrNull("least_rate_lb_per_acre") ?? 0,
+                    r.NumberOrNull("least_rate_lb_per_ac") ?? 0,
                     r.SourceId(),
                     r.Status()
                 )
@@ -86,7 +87,8 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
             reading.RatingOn(scale, Id),
             rate == 0
                 ? $"{reading.Subject} is at or beyond {reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
-                : $"{reading.Subject} does not pass {reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this much{(equation.AsksForYield ? $" for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
+                : $"{reading.Subject} does not pass {reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this "
+                    + $"much{(equation.AsksForYield ? $" for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
             equation.Status,
             [.. equation.SourceId.Split(';')],
             "constant + a x yield + b x test + c x yield x test, within its limits",
@@ -98,7 +100,8 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
     private static string Held(Equation equation, double raw, double rate, bool isAboveLimit) =>
         rate == raw
             ? ""
-            : $" = {Amounts.Print(raw, 1)}, {(isAboveLimit ? $"none above {Amounts.Print(equation.ZeroAbove, 1)}" : rate > 0 ? $"at least {Amounts.Print(equation.LeastRate, 1)}" : "not below 0")}";
+            : $" = {Amounts.Print(raw, 1)}, "
+                + $"{(isAboveLimit ? $"none above {Amounts.Print(equation.ZeroAbove, 1)}" : rate > 0 ? $"at least {Amounts.Print(equation.LeastRate, 1)}" : "not below 0")}";
 
     private sealed record Equation(
         ImmutableArray<Extractant> Extractants,
@@ -114,7 +117,8 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
     {
         internal bool AsksForYield => PerYield != 0 || PerBoth != 0;
 
-        /// <summary>Test above which nothing is advised: the printed limit, else where the line reaches zero for every yield.</summary>
+        /// <summary>Test above which nothing is advised: the printed limit, else where the line reaches zero for every
+        /// yield.</summary>
         internal double ZeroAbove => PrintedLimit ?? -PerYield / PerBoth;
 
         internal string Work(double yield, double test)

@@ -4,7 +4,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>Build-up by the square-root law over four or eight years, plus removal stated by the caller where the crop is carried off.</summary>
+/// <summary>Build-up by the square-root law over four or eight years, plus removal stated by the caller where the crop is carried
+/// off.</summary>
 internal sealed class MissouriSystem() : BuildUpSystem("MO")
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
@@ -69,8 +70,11 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
                 buildUp,
                 replacement.Pounds,
                 builds
-                    ? $"{reading.Subject} is below the target of {reading.Limit(target)}, so {(years == longYears ? "an eighth" : "a quarter")} of the build-up is due this year; {replacement.PutBack}."
-                    : $"{reading.Subject} is at or above the target of {reading.Limit(target)}, so no build-up is due; {replacement.PutBack}.",
+                    ? $"{reading.Subject} is below the target of {reading.Limit(target)}, so "
+                        + $"{(years == longYears ? "an eighth" : "a quarter")} of the build-up is due this year; "
+                        + $"{replacement.PutBack}."
+                    : $"{reading.Subject} is at or above the target of {reading.Limit(target)}, so no build-up is due; "
+                        + $"{replacement.PutBack}.",
                 Statuses.WeakestOf(targetBase.Status, builds ? factor.Status : DataStatus.Read, replacement.Status),
                 [.. factor.SourceId.Split(';'), .. targetBase.SourceId.Split(';'), replacement.SourceId ?? factor.SourceId]
             )

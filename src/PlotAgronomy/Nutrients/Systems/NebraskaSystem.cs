@@ -26,7 +26,8 @@ internal sealed class NebraskaSystem() : RecommendationSystem("NE")
                 reading,
                 0,
                 rating,
-                $"{reading.Subject} is at or above the critical level of {reading.Limit(scale.Classes[0].PrintedHigh!.Value)}, so none is needed.",
+                $"{reading.Subject} is at or above the critical level of {reading.Limit(scale.Classes[0].PrintedHigh!.Value)}, "
+                    + "so none is needed.",
                 rating.Status,
                 rating.SourceIds,
                 "none at or above the critical level",

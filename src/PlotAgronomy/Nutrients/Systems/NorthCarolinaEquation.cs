@@ -38,7 +38,7 @@ internal sealed record NorthCarolinaEquation(
                 r.Number("c"),
                 r.Text("rate_unit") == "PoundsPerAcre",
                 r.NumberOrNull("zero_above_index") ?? double.PositiveInfinity,
-                r.Text("usable") == "yes"
+                r.YesOrNo("usable")
             ))
             .ToFrozenDictionary(e => e.Number)
     );

@@ -6,7 +6,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>rate = a I^2 - b I + c, held at zero from the first zero on; printed advice is the rate plus or minus 10 lb/ac.</summary>
+/// <summary>rate = a I^2 - b I + c, held at zero from the first zero on; printed advice is the rate plus or minus 10
+/// lb/ac.</summary>
 internal sealed class NorthCarolinaSystem : RecommendationSystem
 {
     private static readonly Lazy<
@@ -20,14 +21,14 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
                 "soil_class",
                 "nutrient",
                 "equation",
-                "printed_range_lb_per_acre",
+                "printed_range_lb_per_ac",
                 "source_id",
                 "locator",
                 "status"
             )
             .Rows.ToFrozenDictionary(
                 r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
-                r => (r.Integer("equation"), r.Number("printed_range_lb_per_acre"), r.Status())
+                r => (r.Integer("equation"), r.Number("printed_range_lb_per_ac"), r.Status())
             )
     );
 
@@ -73,8 +74,10 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
             Rating = rating,
             Why =
                 rate == 0
-                    ? $"{reading.Subject} is at or beyond {reading.Limit(equation.StopsAt, 1)}, where the state's equation {Invariant(number)} ends, so none is needed."
-                    : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {Invariant(number)} for {SoilWords.For(soilClass)} soil this much is due, give or take {Amounts.Print(range, 4)} lb/ac.",
+                    ? $"{reading.Subject} is at or beyond {reading.Limit(equation.StopsAt, 1)}, where the state's equation "
+                        + $"{Invariant(number)} ends, so none is needed."
+                    : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {Invariant(number)} for "
+                        + $"{SoilWords.For(soilClass)} soil this much is due, give or take {Amounts.Print(range, 4)} lb/ac.",
             Status = status,
             SourceIds = ["SOIL-NC1", "SOIL-NC2"],
             Findings = findings.ToImmutable(),
@@ -85,7 +88,8 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
                         "a I^2 - b I + c, none from the first zero on",
                         string.Create(
                             CultureInfo.InvariantCulture,
-                            $"{equation.A} x {reading.Value:0.####}^2 - {equation.B} x {reading.Value:0.####} + {equation.C} = {raw:0.0}{(rate == raw ? "" : $", beyond index {equation.StopsAt:0.0}: 0")} lb/ac"
+                            $"{equation.A} x {reading.Value:0.####}^2 - {equation.B} x {reading.Value:0.####} + {equation.C} = "
+                                + $"{raw:0.0}{(rate == raw ? "" : $", beyond index {equation.StopsAt:0.0}: 0")} lb/ac"
                         ),
                         "SOIL-NC1"
                     ),

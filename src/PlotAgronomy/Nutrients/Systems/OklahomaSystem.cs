@@ -15,14 +15,14 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
                     "crop",
                     "nutrient",
                     "index",
-                    "rate_lb_per_acre",
+                    "rate_lb_per_ac",
                     "source_id",
                     "locator",
                     "status"
                 )
                 .Rows.ToLookup(
                     r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-                    r => (r.Number("index"), r.Number("rate_lb_per_acre"), r.Status())
+                    r => (r.Number("index"), r.Number("rate_lb_per_ac"), r.Status())
                 )
     );
 
@@ -48,8 +48,10 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
             rate,
             reading.RatingOn(scale, Id),
             isEnough
-                ? $"{reading.Subject} is at or above {reading.Limit(end.Index)}, where the soil itself feeds a full crop, so none is needed."
-                : $"{reading.Subject} is below {reading.Limit(end.Index)}; the rate is read between the printed points for {CropRows.WordsFor(row)}.",
+                ? $"{reading.Subject} is at or above {reading.Limit(end.Index)}, where the soil itself feeds a full crop, so "
+                    + "none is needed."
+                : $"{reading.Subject} is below {reading.Limit(end.Index)}; the rate is read between the printed points for "
+                    + $"{CropRows.WordsFor(row)}.",
             isEnough ? end.Status : DataStatus.Memory,
             ["SOIL-OK1", "SOIL-OK4"],
             "straight line between the printed points",
@@ -58,7 +60,8 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
         );
     }
 
-    /// <summary>On acid soil without lime wheat is helped by phosphate banded with the seed: said, not added. Source SOIL-OK3.</summary>
+    /// <summary>On acid soil without lime wheat is helped by phosphate banded with the seed: said, not added. Source
+    /// SOIL-OK3.</summary>
     private static ImmutableArray<Finding> AcidSoil(SystemQuestion question, DomainReading reading) =>
         reading.Nutrient == PlantNutrient.Phosphate
         && question.Crop.Row == CropRow.Wheat
@@ -80,6 +83,8 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
         int above = points.ToList().FindIndex(p => index < p.Index);
         return above < 0
             ? $"index {Amounts.Print(index, 4)} at or above {Amounts.Print(points[^1].Index, 4)}"
-            : $"index {Amounts.Print(index, 4)} between {Amounts.Print(points[above - 1].Index, 4)} ({Amounts.Print(points[above - 1].Rate, 4)} lb) and {Amounts.Print(points[above].Index, 4)} ({Amounts.Print(points[above].Rate, 4)} lb)";
+            : $"index {Amounts.Print(index, 4)} between {Amounts.Print(points[above - 1].Index, 4)} "
+                + $"({Amounts.Print(points[above - 1].Rate, 4)} lb) and {Amounts.Print(points[above].Index, 4)} "
+                + $"({Amounts.Print(points[above].Rate, 4)} lb)";
     }
 }

@@ -16,9 +16,9 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
                 "crop",
                 "phosphorus_rating",
                 "potassium_rating",
-                "nitrogen_lb_per_acre",
-                "phosphate_lb_per_acre",
-                "potash_lb_per_acre",
+                "nitrogen_lb_per_ac",
+                "phosphate_lb_per_ac",
+                "potash_lb_per_ac",
                 "breaks_the_pattern",
                 "source_id",
                 "locator",
@@ -27,10 +27,10 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
             .Rows.ToFrozenDictionary(
                 r => (r.Choice<CropRow>("crop"), r.Text("phosphorus_rating"), r.Text("potassium_rating")),
                 r => new Cell(
-                    r.Number("nitrogen_lb_per_acre"),
-                    r.Number("phosphate_lb_per_acre"),
-                    r.Number("potash_lb_per_acre"),
-                    r.Text("breaks_the_pattern") == "yes",
+                    r.Number("nitrogen_lb_per_ac"),
+                    r.Number("phosphate_lb_per_ac"),
+                    r.Number("potash_lb_per_ac"),
+                    r.YesOrNo("breaks_the_pattern"),
                     r.SourceId()
                 )
             )
@@ -61,7 +61,8 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
             PublishedLow = rate,
             PublishedHigh = rate,
             Why =
-                $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same nitrogen{(isCut ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "")}.",
+                $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same "
+                    + $"nitrogen{(isCut ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "")}.",
             Status = DataStatus.Read,
             SourceIds = [cell.SourceId],
             Work = () =>
@@ -69,7 +70,8 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
                     new(
                         "N",
                         "printed in every cell",
-                        $"{Amounts.Print(cell.Nitrogen, 4)}{(isCut ? $" - {Amounts.Print(cut, 4)}" : "")} = {Amounts.Print(pounds, 4)} lb/ac",
+                        $"{Amounts.Print(cell.Nitrogen, 4)}{(isCut ? $" - {Amounts.Print(cut, 4)}" : "")} = "
+                            + $"{Amounts.Print(pounds, 4)} lb/ac",
                         cell.SourceId
                     ),
                 ],
@@ -82,7 +84,9 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         var column = Cells(question.Crop.Row).Where(c => c.Key.K == rating.Name).Select(c => c.Value).ToList();
         double share = ShareLeftBySubsoil(question.Setting.SubsoilPotassium);
         string why =
-            $"{reading.Subject} is {rating.Name}, and that column of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives this rate{(share < 1 ? $", cut to {Amounts.Print(share * 100, 0)} % for what the subsoil holds" : "")}.";
+            $"{reading.Subject} is {rating.Name}, and that column of the printed grid for "
+                + $"{CropRows.WordsFor(question.Crop.Row)} gives this "
+                + $"rate{(share < 1 ? $", cut to {Amounts.Print(share * 100, 0)} % for what the subsoil holds" : "")}.";
         return NeedFrom(
             question,
             reading,
@@ -95,7 +99,8 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         );
     }
 
-    /// <summary>Part of the topsoil potash still advised: all, three quarters or half, as the subsoil is low, medium or above. Source SOIL-SC5.</summary>
+    /// <summary>Part of the topsoil potash still advised: all, three quarters or half, as the subsoil is low, medium or above.
+    /// Source SOIL-SC5.</summary>
     private static double ShareLeftBySubsoil(SoilReading? subsoil)
     {
         if (subsoil is null)
@@ -154,7 +159,8 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
                 null,
                 cells[0].Phosphate,
                 cells[0],
-                $"The laboratory rates phosphorus {printed}, and that row of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives this rate.",
+                $"The laboratory rates phosphorus {printed}, and that row of the printed grid for "
+                    + $"{CropRows.WordsFor(question.Crop.Row)} gives this rate.",
                 DataStatus.Read
             );
     }

@@ -3,7 +3,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>Bray P-1 and ammonium acetate. Build-up plus removal below the critical level, removal above it, then a taper to none.</summary>
+/// <summary>Bray P-1 and ammonium acetate. Build-up plus removal below the critical level, removal above it, then a taper to
+/// none.</summary>
 internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
@@ -117,11 +118,15 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
     private static string WhyOf(DomainReading reading, Levels levels, double share, Replacement replacement)
     {
         return reading.Value < levels.Critical
-                ? $"{reading.Subject} is below the critical level of {reading.Limit(levels.Critical)}, so a quarter of the build-up is due this year; {replacement.PutBack}."
+                ? $"{reading.Subject} is below the critical level of {reading.Limit(levels.Critical)}, so a quarter of the "
+                    + $"build-up is due this year; {replacement.PutBack}."
             : share >= 1
-                ? $"{reading.Subject} lies between the critical level of {reading.Limit(levels.Critical)} and {reading.Limit(levels.TaperStart)}; {replacement.PutBack}."
+                ? $"{reading.Subject} lies between the critical level of {reading.Limit(levels.Critical)} and "
+                    + $"{reading.Limit(levels.TaperStart)}; {replacement.PutBack}."
             : share > 0
-                ? $"{reading.Subject} lies in the taper from {reading.Limit(levels.TaperStart)} to {reading.Limit(levels.TaperEnd)}, where {Amounts.Print(share * 100, 1)} % of removal is still due; {replacement.PutBack}."
+                ? $"{reading.Subject} lies in the taper from {reading.Limit(levels.TaperStart)} to "
+                    + $"{reading.Limit(levels.TaperEnd)}, where {Amounts.Print(share * 100, 1)} % of removal is still due; "
+                    + $"{replacement.PutBack}."
             : $"{reading.Subject} is at or above {reading.Limit(levels.TaperEnd)}, so none is needed.";
     }
 

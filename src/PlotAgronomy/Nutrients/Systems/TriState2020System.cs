@@ -84,9 +84,11 @@ internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
     private static string WhyOf(DomainReading reading, double criticalLevel, double limit, Replacement replacement)
     {
         return reading.Value < criticalLevel
-                ? $"{reading.Subject} is below the critical level of {reading.Limit(criticalLevel)}, so a quarter of the build-up is due this year; {replacement.PutBack}."
+                ? $"{reading.Subject} is below the critical level of {reading.Limit(criticalLevel)}, so a quarter of the "
+                    + $"build-up is due this year; {replacement.PutBack}."
             : reading.Value < limit
-                ? $"{reading.Subject} lies between the critical level of {reading.Limit(criticalLevel)} and the limit of {reading.Limit(limit)}; {replacement.PutBack}."
+                ? $"{reading.Subject} lies between the critical level of {reading.Limit(criticalLevel)} and the limit of "
+                    + $"{reading.Limit(limit)}; {replacement.PutBack}."
             : $"{reading.Subject} is at or above the limit of {reading.Limit(limit)}, so none is needed.";
     }
 }

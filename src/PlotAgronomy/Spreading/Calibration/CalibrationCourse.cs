@@ -44,7 +44,8 @@ public static class CalibrationCourse
     /// <param name="wheelDiameter">Wheel diameter; above 0.</param>
     /// <returns>Turns, unrounded.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>turns = course / (pi x diameter). Source: SPREAD-S10B. A sinking tyre rolls shorter: count turns in the field.</remarks>
+    /// <remarks>turns = course / (pi x diameter). Source: SPREAD-S10B. A sinking tyre rolls shorter: count turns in the
+    /// field.</remarks>
     public static double TurnsFor(Length distance, Length wheelDiameter)
     {
         double feet = distance.Feet;

@@ -5,8 +5,10 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>What a calibration leads to: the gate at this pace, the pace at this gate, and how sure the rate is.</summary>
-/// <remarks>Flow needed = rate wanted x pace x swath / 495. Pace at this gate = pace x measured rate / rate wanted. The gate comes from
-/// a gate table, moved to meet the runs when the setting they were made at is known. Expected error = root of (measuring error of one
+/// <remarks>Flow needed = rate wanted x pace x swath / 495. Pace at this gate = pace x measured rate / rate wanted. The gate
+/// comes from
+/// a gate table, moved to meet the runs when the setting they were made at is known. Expected error = root of (measuring error of
+/// one
 /// run)^2 + (standard error of the mean of the runs)^2: on the safe side, since weighing errors stand in both.</remarks>
 public sealed class CalibrationOutcome : IWorkedResult
 {
@@ -40,7 +42,8 @@ public sealed class CalibrationOutcome : IWorkedResult
     /// <summary>Gets the mean of the weights of the runs.</summary>
     public required Mass MeanWeight { get; init; }
 
-    /// <summary>Gets the weight to aim for: what the same catch, or the same course, must give for the rate wanted at the pace and swath of the runs.</summary>
+    /// <summary>Gets the weight to aim for: what the same catch, or the same course, must give for the rate wanted at the pace
+    /// and swath of the runs.</summary>
     /// <remarks>mean weight x rate wanted / mean rate.</remarks>
     public Mass WeightWanted => Mass.FromPounds(MeanWeight.Pounds * Runs.FlowFactor);
 
@@ -109,7 +112,8 @@ public sealed class CalibrationOutcome : IWorkedResult
             new(
                 "Weight to aim for",
                 "mean weight x rate wanted / mean rate",
-                $"{Amounts.Print(MeanWeight.Pounds, 4)} x {Amounts.Print(Runs.Target.PoundsPerAcre, 3)} / {Amounts.Print(Runs.Mean.PoundsPerAcre, 3)} = {Amounts.Print(WeightWanted, "lb", 4)}"
+                $"{Amounts.Print(MeanWeight.Pounds, 4)} x {Amounts.Print(Runs.Target.PoundsPerAcre, 3)} / "
+                    + $"{Amounts.Print(Runs.Mean.PoundsPerAcre, 3)} = {Amounts.Print(WeightWanted, "lb", 4)}"
             ),
             .. AtThisGate.ShowWork(),
             .. Gate?.ShowWork() ?? [],

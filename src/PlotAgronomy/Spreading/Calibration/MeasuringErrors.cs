@@ -17,7 +17,8 @@ public sealed class MeasuringErrors
     /// <summary>Gets the error of the stopwatch; at least 0.</summary>
     public TimeSpan Time { get; init; }
 
-    /// <summary>Gets how far the pace kept in the plot may lie off the measured one; at least 0. For a run it counts only when the run
+    /// <summary>Gets how far the pace kept in the plot may lie off the measured one; at least 0. For a run it counts only when
+    /// the run
     /// was timed.</summary>
     public Speed Pace { get; init; }
 }

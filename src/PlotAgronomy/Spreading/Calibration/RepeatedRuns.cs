@@ -29,10 +29,12 @@ public sealed class RepeatedRuns : IWorkedResult
     /// <summary>Gets the verdict.</summary>
     public required RepeatVerdict Verdict { get; init; }
 
-    /// <summary>Gets the factor by which the flow, at the same pace and swath, must change to reach the target; a pure number.</summary>
+    /// <summary>Gets the factor by which the flow, at the same pace and swath, must change to reach the target; a pure
+    /// number.</summary>
     public double FlowFactor => Target / Mean;
 
-    /// <summary>Gets the factor by which the pace, at the same gate and swath, must change to reach the target; a pure number.</summary>
+    /// <summary>Gets the factor by which the pace, at the same gate and swath, must change to reach the target; a pure
+    /// number.</summary>
     public double PaceFactor => Mean / Target;
 
     /// <inheritdoc/>
@@ -82,7 +84,8 @@ public sealed class RepeatedRuns : IWorkedResult
             new("Off target", "mean / target - 1", $"{Amounts.Print(OffTargetPercent, 2)} %", "SPREAD-S14"),
         ];
 
-    /// <summary>What stands in the way of the mean. Two runs that disagree are told at once; a mean off the target only once it can be trusted.</summary>
+    /// <summary>What stands in the way of the mean. Two runs that disagree are told at once; a mean off the target only once it
+    /// can be trusted.</summary>
     private static IEnumerable<Finding> Remarks(
         RepeatVerdict verdict,
         bool disagree,

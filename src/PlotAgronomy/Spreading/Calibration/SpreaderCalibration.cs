@@ -70,7 +70,8 @@ public static class SpreaderCalibration
                     new(
                         "Flow",
                         "weight x 60 / seconds",
-                        $"{Amounts.Print(pounds, 4)} x 60 / {Amounts.Print(seconds, 2)} = {Amounts.Print(poundsPerMinute, 4)} lb/min"
+                        $"{Amounts.Print(pounds, 4)} x 60 / {Amounts.Print(seconds, 2)} = {Amounts.Print(poundsPerMinute, 4)} "
+                            + "lb/min"
                     ),
                     .. setting.ShowWork(),
                 ],
@@ -116,7 +117,8 @@ public static class SpreaderCalibration
     /// <param name="errors">Measuring errors; null counts every measurement as exact.</param>
     /// <returns>The rate with its error.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>R = lb x 43,560 / (rows x spacing x circumference x turns) x (1 - skid). Source: SPREAD-S1; skid is geometry.</remarks>
+    /// <remarks>R = lb x 43,560 / (rows x spacing x circumference x turns) x (1 - skid). Source: SPREAD-S1; skid is
+    /// geometry.</remarks>
     public static MeasuredRate WheelTurns(
         Mass caught,
         double turns,
@@ -151,7 +153,8 @@ public static class SpreaderCalibration
                     new(
                         "Ground",
                         "rows x spacing x circumference x turns",
-                        $"{rows} x {Amounts.Print(rowFeet, 4)} x {Amounts.Print(wheelFeet, 4)} x {Amounts.Print(turns, 2)} = {Amounts.Print(width * distance, 3)} ft2",
+                        $"{rows} x {Amounts.Print(rowFeet, 4)} x {Amounts.Print(wheelFeet, 4)} x {Amounts.Print(turns, 2)} = "
+                            + $"{Amounts.Print(width * distance, 3)} ft2",
                         "SPREAD-S1"
                     ),
                     RateLine(
@@ -165,7 +168,8 @@ public static class SpreaderCalibration
         };
     }
 
-    /// <summary>Rate a whole plot got: what was loaded less what was left, over its area. It is what belongs in the notes.</summary>
+    /// <summary>Rate a whole plot got: what was loaded less what was left, over its area. It is what belongs in the
+    /// notes.</summary>
     /// <param name="spread">Weight spread, not the weight bought; above 0.</param>
     /// <param name="plot">Plot area; above 0.</param>
     /// <param name="errors">Measuring errors, of which the scale's counts; null counts it as exact.</param>

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Gate settings of one machine with the flows one material gave at them.</summary>
-/// <remarks>Between the points a monotone cubic (weighted harmonic mean of the secants, SPREAD-S37). Points are sorted by setting,
+/// <remarks>Between the points a monotone cubic (weighted harmonic mean of the secants, SPREAD-S37). Points are sorted by
+/// setting,
 /// repeats are averaged, and the flow must rise. One reversal counts as measuring noise: its two points are pooled into one at
 /// their mean setting and flow, with a finding; more than one is refused. Nothing is answered below the lowest setting, because
 /// the flow of seed dies before the gate is shut (SPREAD-S28); above the highest, one step at most, by a power law fitted to
@@ -74,7 +75,8 @@ public sealed class GateTable
         if (FirstReversal(sorted) is > 0 and int again)
         {
             throw new ArgumentException(
-                $"The flow of {material} falls more than once as the gate opens (again before setting {Amounts.Print(sorted[again].Setting, 3)}): measure again.",
+                $"The flow of {material} falls more than once as the gate opens (again before setting "
+                    + $"{Amounts.Print(sorted[again].Setting, 3)}): measure again.",
                 nameof(points)
             );
         }
@@ -155,7 +157,8 @@ public sealed class GateTable
             );
     }
 
-    /// <summary>A first table for another material, or for the same one on another day, from this one and one weighed run of it.</summary>
+    /// <summary>A first table for another material, or for the same one on another day, from this one and one weighed run of
+    /// it.</summary>
     /// <param name="material">The material of the run; not blank.</param>
     /// <param name="setting">Setting of its weighed run, inside this table.</param>
     /// <param name="measured">Flow it gave there; above 0.</param>
@@ -179,7 +182,8 @@ public sealed class GateTable
     /// <returns>A table whose finding asks for a weighed run. No error can be given for it.</returns>
     /// <exception cref="ArgumentException">A blank name.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Only for seeds of about one size: bulk density takes up most of shape and friction (SPREAD-S57), not size.</remarks>
+    /// <remarks>Only for seeds of about one size: bulk density takes up most of shape and friction (SPREAD-S57), not
+    /// size.</remarks>
     public GateTable ScaledToDensity(string material, Density thisBulk, Density otherBulk)
     {
         double here = thisBulk.PoundsPerCubicFoot;

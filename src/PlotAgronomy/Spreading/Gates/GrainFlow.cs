@@ -3,7 +3,8 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>How seed flows by gravity through a round hole.</summary>
-/// <remarks>W = 35 rho sqrt(g) (D - 1.4 d)^2.5, W in g/min, rho bulk density in g/cm3, g = 981 cm/s2, D hole and d seed diameter in
+/// <remarks>W = 35 rho sqrt(g) (D - 1.4 d)^2.5, W in g/min, rho bulk density in g/cm3, g = 981 cm/s2, D hole and d seed diameter
+/// in
 /// cm; no flow at D = 1.4 d and below. Fitted on seeds through flat-bottomed cylinders. Source: SPREAD-S28. The level in the
 /// hopper does not matter above about 1.2 hopper diameters, and the hopper must be wider than 2.5 D (SPREAD-S30). A gate, an
 /// agitator or a slope changes the factor: use it to compare materials, and a weighed run to set the gate.</remarks>

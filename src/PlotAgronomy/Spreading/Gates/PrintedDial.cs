@@ -45,7 +45,8 @@ public sealed class PrintedDial : IWorkedResult
             new(
                 "Claimed to wanted",
                 "claimed rate / wanted rate",
-                $"{Amounts.Print(Claimed.PoundsPerAcre, 1)} / {Amounts.Print(Wanted.PoundsPerAcre, 1)} = {Amounts.Print(ClaimedToWanted, 2)}",
+                $"{Amounts.Print(Claimed.PoundsPerAcre, 1)} / {Amounts.Print(Wanted.PoundsPerAcre, 1)} = "
+                    + $"{Amounts.Print(ClaimedToWanted, 2)}",
                 "SPREAD-S4"
             ),
         ];

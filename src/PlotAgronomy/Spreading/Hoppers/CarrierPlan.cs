@@ -115,12 +115,14 @@ public sealed class CarrierPlan : IWorkedResult
             new(
                 "Blend rate",
                 "seed rate + carrier rate",
-                $"{Amounts.Print(SeedRate.PoundsPerAcre, 3)} + {Amounts.Print(CarrierRate.PoundsPerAcre, 3)} = {Amounts.Print(BlendRate.PoundsPerAcre, 3)} lb/ac"
+                $"{Amounts.Print(SeedRate.PoundsPerAcre, 3)} + {Amounts.Print(CarrierRate.PoundsPerAcre, 3)} = "
+                    + $"{Amounts.Print(BlendRate.PoundsPerAcre, 3)} lb/ac"
             ),
             new(
                 "Parts by weight",
                 "carrier rate / seed rate",
-                $"{Amounts.Print(CarrierRate.PoundsPerAcre, 3)} / {Amounts.Print(SeedRate.PoundsPerAcre, 3)} = {Amounts.Print(PartsByWeight, 2)}"
+                $"{Amounts.Print(CarrierRate.PoundsPerAcre, 3)} / {Amounts.Print(SeedRate.PoundsPerAcre, 3)} = "
+                    + $"{Amounts.Print(PartsByWeight, 2)}"
             ),
         ];
 

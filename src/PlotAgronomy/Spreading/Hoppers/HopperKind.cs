@@ -21,13 +21,15 @@ public sealed class HopperKind
     /// <summary>Gets the seed diameter, when it was measured.</summary>
     public Length? Diameter { get; private init; }
 
-    /// <summary>Gets the density of the seed, or its bulk density, when known. All kinds compared must use the same one.</summary>
+    /// <summary>Gets the density of the seed, or its bulk density, when known. All kinds compared must use the same
+    /// one.</summary>
     public Density? Density { get; private init; }
 
     /// <summary>Gets the deepest sowing depth, when known: it decides between covering and pressing.</summary>
     public Length? SowingDepth { get; private init; }
 
-    /// <summary>Gets a value indicating whether the seed is chaffy: light, awned or fluffy, so that it bridges and hardly flies.</summary>
+    /// <summary>Gets a value indicating whether the seed is chaffy: light, awned or fluffy, so that it bridges and hardly
+    /// flies.</summary>
     public bool Chaffy { get; private init; }
 
     internal double MilligramsPerSeed { get; }

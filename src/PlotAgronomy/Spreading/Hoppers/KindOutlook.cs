@@ -12,7 +12,8 @@ public sealed class KindOutlook
     /// <summary>Gets the stand if the hopper stays mixed: one stretch from the start until it is empty.</summary>
     public required StandStretch IfMixed { get; init; }
 
-    /// <summary>Gets the stand if the hopper sifts fully: one stretch, before and after which the kind is missing. A stretch of no
+    /// <summary>Gets the stand if the hopper sifts fully: one stretch, before and after which the kind is missing. A stretch of
+    /// no
     /// length means that the kind does not come out on the plot.</summary>
     public required StandStretch IfSifted { get; init; }
 

@@ -5,10 +5,12 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>What one mixed hopper would do: two bounds and no forecast.</summary>
-/// <remarks>Bound one: the hopper stays mixed and the composition is the same to the end. Bound two: it sifts fully, and the kinds leave
+/// <remarks>Bound one: the hopper stays mixed and the composition is the same to the end. Bound two: it sifts fully, and the
+/// kinds leave
 /// one after another, smallest first, each at its own flow through the gate as it is set. The load empties in the same time in
 /// both, the sum of weight / flow alone: the flow of a mixture is not a sum of its parts (within about 10 % by bulk density,
-/// SPREAD-S57), so no flow of the blend is forecast. The truth lies between; the gap is the reason for separate passes. Overlap of
+/// SPREAD-S57), so no flow of the blend is forecast. The truth lies between; the gap is the reason for separate passes. Overlap
+/// of
 /// the passes and unlike throw are not considered.</remarks>
 public sealed class MixedHopper : IWorkedResult
 {
@@ -98,7 +100,8 @@ public sealed class MixedHopper : IWorkedResult
         new(Fraction.FromValue(Math.Min(1, from / minutes)), Fraction.FromValue(Math.Min(1, to / minutes)), plantsPerSquareFoot);
 
     private static string Describe(StandStretch stretch) =>
-        $"{Amounts.Print(stretch.PlantsPerSquareFoot, 1)} from {Amounts.Print(stretch.From, 0)} to {Amounts.Print(stretch.To, 0)} of the walk";
+        $"{Amounts.Print(stretch.PlantsPerSquareFoot, 1)} from {Amounts.Print(stretch.From, 0)} to "
+            + $"{Amounts.Print(stretch.To, 0)} of the walk";
 
     private static IEnumerable<Finding> FindingsFor(ImmutableArray<KindOutlook> kinds, IReadOnlyList<HopperShare> shares)
     {

@@ -14,6 +14,7 @@ public sealed class SizeGroup
     /// <summary>Gets a value indicating whether the pass is of chaffy seed.</summary>
     public required bool Chaffy { get; init; }
 
-    /// <summary>Gets a value indicating whether the pass is sown before the ground is covered; else it is pressed in afterwards.</summary>
+    /// <summary>Gets a value indicating whether the pass is sown before the ground is covered; else it is pressed in
+    /// afterwards.</summary>
     public required bool SownBeforeCovering { get; init; }
 }

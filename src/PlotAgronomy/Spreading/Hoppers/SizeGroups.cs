@@ -9,8 +9,10 @@ namespace PlotAgronomy.Spreading;
 /// largest diameter of a pass is at most twice the smallest; where a kind has no diameter, all kinds are compared by the cube
 /// root of their seed weights. Chaffy kinds go apart from smooth ones (common practice). Kinds that sow deep go first and are
 /// covered; shallow ones follow in a pass of their own and are pressed. Where a depth is not known, depths part no kinds, and a
-/// finding says which pass mixes them; where none is known, every pass but the last is sown before covering. The grouping is that of
-/// <c>BlendFit</c>: sorted by size, taking each pass as wide as the rule allows from the largest down gives the fewest passes.</remarks>
+/// finding says which pass mixes them; where none is known, every pass but the last is sown before covering. The grouping is that
+/// of
+/// <c>BlendFit</c>: sorted by size, taking each pass as wide as the rule allows from the largest down gives the fewest
+/// passes.</remarks>
 public static class SizeGroups
 {
     /// <summary>Arranges kinds in passes.</summary>
@@ -57,7 +59,8 @@ public static class SizeGroups
     /// <summary>Ratio of two kinds' sizes.</summary>
     /// <param name="first">One kind.</param>
     /// <param name="second">Another kind.</param>
-    /// <returns>Larger over smaller diameter where both are measured, else the cube root of the ratio of their seed weights.</returns>
+    /// <returns>Larger over smaller diameter where both are measured, else the cube root of the ratio of their seed
+    /// weights.</returns>
     public static double SizeRatio(HopperKind first, HopperKind second)
     {
         ArgumentNullException.ThrowIfNull(first);

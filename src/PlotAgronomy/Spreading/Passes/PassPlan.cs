@@ -69,7 +69,8 @@ public sealed class PassPlan : IWorkedResult
     /// <summary>Gets the part of the whole time spent spreading.</summary>
     public Fraction FieldEfficiency => Fraction.FromValue(Math.Min(1, SpreadingTime / TotalTime));
 
-    /// <summary>Gets the rate that lands between the passes when the gate stays set for the swath while the spacing is evened out.</summary>
+    /// <summary>Gets the rate that lands between the passes when the gate stays set for the swath while the spacing is evened
+    /// out.</summary>
     /// <remarks>rate x swath / spacing. Better: set the gate for the spacing.</remarks>
     public ChangedRate RateIfGateStays => SpreaderRate.AtSpacing(Options.Rate, Options.Swath, Spacing);
 
@@ -133,7 +134,8 @@ public sealed class PassPlan : IWorkedResult
                 new(
                     "Rate if the gate stays set for the swath",
                     "rate x swath / spacing",
-                    $"{Options.Rate} x {Amounts.Print(swath, 2)} / {Amounts.Print(spacing, 2)} = {Amounts.Print(RateIfGateStays.Actual, decimals: 2)}"
+                    $"{Options.Rate} x {Amounts.Print(swath, 2)} / {Amounts.Print(spacing, 2)} = "
+                        + $"{Amounts.Print(RateIfGateStays.Actual, decimals: 2)}"
                 )
             );
         }
@@ -142,14 +144,17 @@ public sealed class PassPlan : IWorkedResult
             new(
                 "Path",
                 "lap + all passes",
-                $"{Amounts.Print(LapLength, decimals: 0)} + {Amounts.Print(Passes.Sum(p => p.LengthFeet), 0)} ft = {Amounts.Print(Path, decimals: 0)}"
+                $"{Amounts.Print(LapLength, decimals: 0)} + {Amounts.Print(Passes.Sum(p => p.LengthFeet), 0)} ft = "
+                    + $"{Amounts.Print(Path, decimals: 0)}"
             )
         );
         lines.Add(
             new(
                 "Time",
                 "path / speed + turns + refills",
-                $"{Amounts.Print(Path, decimals: 0)} / {Amounts.Print(Options.Speed, decimals: 2)} + {Turns} x {Amounts.Print(Options.TurnTime, "s", 0)} + {Refills} x {Amounts.Print(Options.RefillTime, "s", 0)} = {Amounts.Print(TotalTime, decimals: 1)}",
+                $"{Amounts.Print(Path, decimals: 0)} / {Amounts.Print(Options.Speed, decimals: 2)} + {Turns} x "
+                    + $"{Amounts.Print(Options.TurnTime, "s", 0)} + {Refills} x {Amounts.Print(Options.RefillTime, "s", 0)} = "
+                    + $"{Amounts.Print(TotalTime, decimals: 1)}",
                 "DEF-UNITS"
             )
         );
@@ -157,7 +162,8 @@ public sealed class PassPlan : IWorkedResult
             new(
                 "Seed to take",
                 "rate x plot x (1 + part outside)",
-                $"{Options.Rate} x {Amounts.Print(acres, 4)} ac x (1 + {Amounts.Print(OutsideShare, 3)}) = {Amounts.Print(Seed, decimals: 3)}"
+                $"{Options.Rate} x {Amounts.Print(acres, 4)} ac x (1 + {Amounts.Print(OutsideShare, 3)}) = "
+                    + $"{Amounts.Print(Seed, decimals: 3)}"
             )
         );
         return lines.ToImmutable();

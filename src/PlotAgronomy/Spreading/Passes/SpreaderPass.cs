@@ -9,7 +9,8 @@ public sealed class SpreaderPass
     /// <summary>Gets the number of the pass, from 1, in the order of driving.</summary>
     public required int Number { get; init; }
 
-    /// <summary>Gets the number of the strip it sows, from 1; a strip that leaves the plot and comes back holds several passes.</summary>
+    /// <summary>Gets the number of the strip it sows, from 1; a strip that leaves the plot and comes back holds several
+    /// passes.</summary>
     public required int Strip { get; init; }
 
     /// <summary>Gets where the gate opens.</summary>

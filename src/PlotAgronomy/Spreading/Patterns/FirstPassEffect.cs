@@ -4,7 +4,8 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>What a choice of the first pass does to the rim of the plot and to the seed, on one edge.</summary>
-/// <remarks>Parts of the full rate are of the mean between the passes. Source: closed form, integrals of the single-pass pattern.</remarks>
+/// <remarks>Parts of the full rate are of the mean between the passes. Source: closed form, integrals of the single-pass
+/// pattern.</remarks>
 public sealed class FirstPassEffect : IWorkedResult
 {
     private const int Steps = 8000;
@@ -33,7 +34,8 @@ public sealed class FirstPassEffect : IWorkedResult
     /// <param name="placement">Where the first pass runs.</param>
     /// <returns>What it does to that edge.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Passes run at a, a + S, a + 2 S ... from the edge, a = S / 2 or 0, all seen the same way. Rate at x = sum of p(x - path) over (total / S).</remarks>
+    /// <remarks>Passes run at a, a + S, a + 2 S ... from the edge, a = S / 2 or 0, all seen the same way. Rate at x = sum of p(x
+    /// - path) over (total / S).</remarks>
     public static FirstPassEffect Of(SpreadPattern pattern, Length swath, FirstPassPlacement placement)
     {
         ArgumentNullException.ThrowIfNull(pattern);

@@ -18,7 +18,8 @@ public sealed class HalfRateComparison : IWorkedResult
     /// <summary>Gets the population CV of two half rates at right angles, in percent.</summary>
     public double RightAnglesPopulationCvPercent => FullRate.PopulationCvPercent / Math.Sqrt(2);
 
-    /// <summary>Gets the smallest amount of two half rates at right angles as a part of the mean: no better than one full rate.</summary>
+    /// <summary>Gets the smallest amount of two half rates at right angles as a part of the mean: no better than one full
+    /// rate.</summary>
     public double RightAnglesLowestToMean => FullRate.LowestToMean;
 
     /// <summary>Gets a value indicating whether half the swath is the more even way.</summary>

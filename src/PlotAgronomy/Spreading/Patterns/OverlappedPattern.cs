@@ -6,7 +6,8 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>What lies on the ground when passes a swath apart overlap, over one period: a swath in one direction, two back and
 /// forth, because left-on-left and right-on-right joints differ.</summary>
-/// <remarks>D(x) = sum of p(x - kS) over the passes k, each second pass mirrored when driving back and forth (SPREAD-S18). A measured
+/// <remarks>D(x) = sum of p(x - kS) over the passes k, each second pass mirrored when driving back and forth (SPREAD-S18). A
+/// measured
 /// pattern is taken at its trays when the swath falls on them, so that the mean is exactly spacing / swath x total catch; else at
 /// eight points between trays on straight lines, with a finding. CV = standard deviation / mean.</remarks>
 public sealed class OverlappedPattern : IWorkedResult

@@ -15,7 +15,8 @@ internal static class PatternMath
         && IsWhole(swathFeet / pattern.SpacingFeet)
         && (driving == DrivingMethod.OneDirection || IsWhole(2 * pattern.LeftFeet / pattern.SpacingFeet));
 
-    /// <summary>First position, step and number of positions over one period: one swath in one direction, two back and forth.</summary>
+    /// <summary>First position, step and number of positions over one period: one swath in one direction, two back and
+    /// forth.</summary>
     internal static (double First, double Step, int Count) Positions(
         SpreadPattern pattern,
         double swathFeet,

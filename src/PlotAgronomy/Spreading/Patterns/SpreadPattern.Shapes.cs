@@ -2,7 +2,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
-/// <content>Patterns given by a formula, with 1 as their highest amount: for judging a swath before any tray is laid out.</content>
+/// <content>Patterns given by a formula, with 1 as their highest amount: for judging a swath before any tray is laid
+/// out.</content>
 public sealed partial class SpreadPattern
 {
     /// <summary>Beyond six standard deviations a bell is empty to nine digits.</summary>

@@ -48,7 +48,8 @@ public sealed partial class SpreadPattern
     internal bool IsMeasured => shape is null;
 
     /// <summary>Creates a pattern from a row of trays.</summary>
-    /// <param name="catches">Catches from left to right, at least three, each at least 0, not all 0; pure numbers in one unit.</param>
+    /// <param name="catches">Catches from left to right, at least three, each at least 0, not all 0; pure numbers in one
+    /// unit.</param>
     /// <param name="spacing">Distance between tray centres; above 0.</param>
     /// <param name="firstOffset">Offset of the leftmost tray; null when the row is centred on the path.</param>
     /// <returns>The pattern.</returns>

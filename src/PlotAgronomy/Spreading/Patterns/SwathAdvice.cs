@@ -5,7 +5,8 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Which swaths a pattern allows, and which one to walk.</summary>
-/// <remarks>All swaths are tried from two tray spacings to the whole width of the pattern: a measured pattern at every tray spacing,
+/// <remarks>All swaths are tried from two tray spacings to the whole width of the pattern: a measured pattern at every tray
+/// spacing,
 /// a formula at a hundredth of its width. The acceptable ones need not be one run (SPREAD-S18). The default is the widest swath
 /// below the first that fails; a run further out tolerates little driving error and is offered with a finding.</remarks>
 public sealed class SwathAdvice : IWorkedResult
@@ -30,11 +31,13 @@ public sealed class SwathAdvice : IWorkedResult
     /// <summary>Gets the width between the points with half of the highest catch (SPREAD-S20).</summary>
     public required Length HalfMaximumWidth { get; init; }
 
-    /// <summary>Gets the width between the points with half of the middle: the mean between the highest tray on each side, so that a
+    /// <summary>Gets the width between the points with half of the middle: the mean between the highest tray on each side, so
+    /// that a
     /// dip in the middle does not mislead (SPREAD-S15).</summary>
     public required Length HalfMiddleWidth { get; init; }
 
-    /// <summary>Gets half of the whole throw: the swath when each pass reaches the wheel tracks of the last (SPREAD-S19).</summary>
+    /// <summary>Gets half of the whole throw: the swath when each pass reaches the wheel tracks of the last
+    /// (SPREAD-S19).</summary>
     public required Length HalfThrow { get; init; }
 
     /// <summary>Gets the offset of the centre of mass of the pattern; positive when it leans to the right.</summary>

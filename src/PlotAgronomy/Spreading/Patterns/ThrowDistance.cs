@@ -3,8 +3,10 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>How far a grain flies when it leaves a spinner level.</summary>
-/// <remarks>Quadratic drag: dv/dt = -g |v| v / vt^2 - g, vt the terminal velocity of the grain, g = 9.80665 m/s2; integrated by the
-/// classic fourth-order rule. Wind, bouncing and the spin of the grain are not considered: use it to see how unlike two seeds fly,
+/// <remarks>Quadratic drag: dv/dt = -g |v| v / vt^2 - g, vt the terminal velocity of the grain, g = 9.80665 m/s2; integrated by
+/// the
+/// classic fourth-order rule. Wind, bouncing and the spin of the grain are not considered: use it to see how unlike two seeds
+/// fly,
 /// and a row of trays for the swath.</remarks>
 public static class ThrowDistance
 {
@@ -16,7 +18,8 @@ public static class ThrowDistance
 
     /// <summary>Distance until the ground.</summary>
     /// <param name="launch">Speed at which the grain leaves, level; above 0, at most 100 m/s.</param>
-    /// <param name="terminalVelocity">Terminal velocity of the grain in air; at least 0.5 m/s. Sugar beet seed 5.6 to 6.6 m/s (SPREAD-S59).</param>
+    /// <param name="terminalVelocity">Terminal velocity of the grain in air; at least 0.5 m/s. Sugar beet seed 5.6 to 6.6 m/s
+    /// (SPREAD-S59).</param>
     /// <param name="height">Height of the spinner; above 0, at most 100 m.</param>
     /// <returns>The distance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>Draws an overlapped pattern as an SVG sheet to print in black and white: what each pass throws, what lies on the ground, its mean and its limits.</summary>
+/// <summary>Draws an overlapped pattern as an SVG sheet to print in black and white: what each pass throws, what lies on the
+/// ground, its mean and its limits.</summary>
 public static class PatternPicture
 {
     private const double Width = 800;
@@ -16,7 +17,8 @@ public static class PatternPicture
 
     /// <summary>Draws two passes' width of an overlapped pattern.</summary>
     /// <param name="overlapped">Overlapped pattern.</param>
-    /// <param name="limitPercent">Coefficient of variation whose band is drawn about the mean, in percent; above 0. Null takes 15 %.</param>
+    /// <param name="limitPercent">Coefficient of variation whose band is drawn about the mean, in percent; above 0. Null takes 15
+    /// %.</param>
     /// <returns>The text of an SVG file.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The limit is outside its range.</exception>
     public static string Draw(OverlappedPattern overlapped, double? limitPercent = null)
@@ -44,13 +46,16 @@ public static class PatternPicture
         sheet.Text(
             Left,
             48,
-            $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, {(overlapped.Driving == DrivingMethod.OneDirection ? "all in one direction" : "back and forth")}; "
-                + $"thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} % of the mean"
+            $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, "
+                + $"{(overlapped.Driving == DrivingMethod.OneDirection ? "all in one direction" : "back and forth")}; "
+                + $"thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} "
+                    + "% of the mean"
         );
         sheet.Text(
             Left,
             68,
-            $"CV {Print(overlapped.SampleCvPercent, 1)} % (sample), {Print(overlapped.PopulationCvPercent, 1)} % (population); real driving adds to it"
+            $"CV {Print(overlapped.SampleCvPercent, 1)} % (sample), {Print(overlapped.PopulationCvPercent, 1)} % (population); "
+                + "real driving adds to it"
         );
         DrawAxes(sheet, swath, from, to, top, step, X, Y);
         sheet.Polygon(

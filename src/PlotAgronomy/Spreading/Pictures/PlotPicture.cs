@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>Draws a pass plan as an SVG sheet to print in black and white: outline, strips, passes with their direction, headland lap, scale bar and north.</summary>
+/// <summary>Draws a pass plan as an SVG sheet to print in black and white: outline, strips, passes with their direction, headland
+/// lap, scale bar and north.</summary>
 public static class PlotPicture
 {
     private const double Width = 800;
@@ -51,7 +52,8 @@ public static class PlotPicture
     {
         string passes = plan.Passes.IsEmpty
             ? "no passes inside the lap"
-            : $"{Amounts.Print(plan.Passes.Length, 0)} {(plan.Passes.Length == 1 ? "pass" : "passes")} {Amounts.Print(plan.Spacing, decimals: 1)} apart, first one toward {plan.Direction}";
+            : $"{Amounts.Print(plan.Passes.Length, 0)} {(plan.Passes.Length == 1 ? "pass" : "passes")} "
+                + $"{Amounts.Print(plan.Spacing, decimals: 1)} apart, first one toward {plan.Direction}";
         string lap = plan.Lap.IsEmpty ? "" : $"; headland lap {Amounts.Print(plan.LapLength, decimals: 0)}";
         return $"{Amounts.Print(plan.Outline.Area, decimals: 2)}; {passes}{lap}; path {Amounts.Print(plan.Path, decimals: 0)}";
     }

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>Builds a plain SVG sheet: numbers in the invariant culture, text escaped, nothing but black, white and greys.</summary>
+/// <summary>Builds a plain SVG sheet: numbers in the invariant culture, text escaped, nothing but black, white and
+/// greys.</summary>
 internal sealed class SvgSheet
 {
     private readonly StringBuilder body = new();
@@ -15,7 +16,8 @@ internal sealed class SvgSheet
         this.width = width;
         this.height = height;
         Line(
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" width=\"{N(width)}\" height=\"{N(height)}\" font-family=\"sans-serif\" font-size=\"13\" fill=\"black\">"
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(width)} {N(height)}\" width=\"{N(width)}\" "
+                + $"height=\"{N(height)}\" font-family=\"sans-serif\" font-size=\"13\" fill=\"black\">"
         );
         Line($"<title>{Escape(title)}</title>");
         Line($"<rect width=\"{N(width)}\" height=\"{N(height)}\" fill=\"white\"/>");
@@ -37,7 +39,8 @@ internal sealed class SvgSheet
         bool halo = false
     ) =>
         Line(
-            $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\" font-size=\"{N(size)}\"{(bold ? " font-weight=\"bold\"" : "")}{(halo ? " stroke=\"white\" stroke-width=\"3\" paint-order=\"stroke\"" : "")}>{Escape(text)}</text>"
+            $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\" "
+                + $"font-size=\"{N(size)}\"{(bold ? " font-weight=\"bold\"" : "")}{(halo ? " stroke=\"white\" stroke-width=\"3\" paint-order=\"stroke\"" : "")}>{Escape(text)}</text>"
         );
 
     internal void Segment(
@@ -50,7 +53,8 @@ internal sealed class SvgSheet
         string color = "black"
     ) =>
         Line(
-            $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\" stroke=\"{color}\" stroke-width=\"{N(thickness)}\"{Dashed(dash)}/>"
+            $"<line x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\" stroke=\"{color}\" "
+                + $"stroke-width=\"{N(thickness)}\"{Dashed(dash)}/>"
         );
 
     internal void Polygon(
@@ -62,7 +66,8 @@ internal sealed class SvgSheet
         string clip = ""
     ) =>
         Line(
-            $"<polygon points=\"{Points(points)}\" fill=\"{fill}\" stroke=\"{stroke}\" stroke-width=\"{N(thickness)}\" stroke-linejoin=\"round\"{Dashed(dash)}{(clip.Length > 0 ? $" clip-path=\"url(#{clip})\"" : "")}/>"
+            $"<polygon points=\"{Points(points)}\" fill=\"{fill}\" stroke=\"{stroke}\" stroke-width=\"{N(thickness)}\" "
+                + $"stroke-linejoin=\"round\"{Dashed(dash)}{(clip.Length > 0 ? $" clip-path=\"url(#{clip})\"" : "")}/>"
         );
 
     internal void Polyline(
@@ -72,7 +77,8 @@ internal sealed class SvgSheet
         string color = "black"
     ) =>
         Line(
-            $"<polyline points=\"{Points(points)}\" fill=\"none\" stroke=\"{color}\" stroke-width=\"{N(thickness)}\" stroke-linejoin=\"round\"{Dashed(dash)}/>"
+            $"<polyline points=\"{Points(points)}\" fill=\"none\" stroke=\"{color}\" stroke-width=\"{N(thickness)}\" "
+                + $"stroke-linejoin=\"round\"{Dashed(dash)}/>"
         );
 
     /// <summary>A filled shape with holes.</summary>
@@ -82,13 +88,15 @@ internal sealed class SvgSheet
         string fill
     ) =>
         Line(
-            $"<path d=\"{string.Join(' ', holes.Prepend(outer).Select(r => "M" + Points(r) + "Z"))}\" fill=\"{fill}\" fill-rule=\"evenodd\" stroke=\"none\"/>"
+            $"<path d=\"{string.Join(' ', holes.Prepend(outer).Select(r => "M" + Points(r) + "Z"))}\" fill=\"{fill}\" "
+                + "fill-rule=\"evenodd\" stroke=\"none\"/>"
         );
 
     /// <summary>Text that reads upwards.</summary>
     internal void UpwardText(double x, double y, string text, double size) =>
         Line(
-            $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"middle\" font-size=\"{N(size)}\" transform=\"rotate(-90 {N(x)} {N(y)})\">{Escape(text)}</text>"
+            $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"middle\" font-size=\"{N(size)}\" transform=\"rotate(-90 {N(x)} "
+                + $"{N(y)})\">{Escape(text)}</text>"
         );
 
     internal void Clip(string id, IEnumerable<(double X, double Y)> points) =>

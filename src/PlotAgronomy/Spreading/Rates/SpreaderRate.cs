@@ -129,7 +129,8 @@ public static class SpreaderRate
                     new(
                         "Rate",
                         "rate x swath of the calibration / spacing of the passes",
-                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(set, 3)} / {Amounts.Print(walked, 3)} = {Amounts.Print(actual, 3)} lb/ac"
+                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(set, 3)} / {Amounts.Print(walked, 3)} = "
+                            + $"{Amounts.Print(actual, 3)} lb/ac"
                     ),
                 ],
         };
@@ -141,7 +142,8 @@ public static class SpreaderRate
     /// <param name="actualSpeed">Speed really kept; above 0.</param>
     /// <returns>The rate, with a finding when it misses the rate by more than 5 %.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>R' = R x v / v'. For hand-cranked and motor-driven machines; one metered by its ground wheel does not care.</remarks>
+    /// <remarks>R' = R x v / v'. For hand-cranked and motor-driven machines; one metered by its ground wheel does not
+    /// care.</remarks>
     public static ChangedRate AtSpeed(ApplicationRate rate, Speed plannedSpeed, Speed actualSpeed)
     {
         double poundsPerAcre = Positive(rate);
@@ -172,7 +174,8 @@ public static class SpreaderRate
                     new(
                         "Rate",
                         "rate x planned speed / speed kept",
-                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(planned, 3)} / {Amounts.Print(kept, 3)} = {Amounts.Print(actual, 3)} lb/ac"
+                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(planned, 3)} / {Amounts.Print(kept, 3)} = "
+                            + $"{Amounts.Print(actual, 3)} lb/ac"
                     ),
                 ],
         };

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>While walking: how it goes, and the pace or gate with which the seed ends with the plot.</summary>
-/// <remarks>Rate of a stretch = weight that left / ground sown between two readings. Rate needed = weight left / ground left. At the
+/// <remarks>Rate of a stretch = weight that left / ground sown between two readings. Rate needed = weight left / ground left. At
+/// the
 /// same gate the pace changes by rate / rate needed; at the same pace the flow changes by rate needed / rate. The rate is taken
 /// since the last change of gate or pace. A thin stretch is not mended by a thick one: evenness is told apart.</remarks>
 public sealed class SowingProgress : IWorkedResult
@@ -28,7 +29,8 @@ public sealed class SowingProgress : IWorkedResult
     /// <summary>Gets the same over the whole plot, if the rest is sown at the rate needed; null when the plot is done.</summary>
     public required double? EvennessWholeCvPercent { get; init; }
 
-    /// <summary>Gets the factor for the pace at the same gate: 1.1 is 10 % faster; null when unknown or when no seed is left.</summary>
+    /// <summary>Gets the factor for the pace at the same gate: 1.1 is 10 % faster; null when unknown or when no seed is
+    /// left.</summary>
     public double? PaceFactor => RateNow is { } now && RateNeeded is { PoundsPerAcre: > 0 } needed ? now / needed : null;
 
     /// <summary>Gets the factor for the flow at the same pace: 0.9 is 10 % less; null when unknown.</summary>
@@ -96,7 +98,8 @@ public sealed class SowingProgress : IWorkedResult
     /// <summary>The new gate setting at the same pace.</summary>
     /// <param name="table">Gate table of the material.</param>
     /// <param name="setting">Setting since the last change, inside the table.</param>
-    /// <returns>The answer of the table for the flow it gave there times the flow factor; null when the factor is unknown or zero.</returns>
+    /// <returns>The answer of the table for the flow it gave there times the flow factor; null when the factor is unknown or
+    /// zero.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The setting lies outside the table.</exception>
     public GateAnswer? NewGate(GateTable table, double setting)
     {
@@ -123,7 +126,8 @@ public sealed class SowingProgress : IWorkedResult
                     new WorkedLine(
                         "Rate needed",
                         "weight left / ground left",
-                        $"{Amounts.Print(PoundsLeft, 3)} / {Amounts.Print(PlotAcres - AcresDone, 4)} = {Amounts.Print(needed.PoundsPerAcre, 3)} lb/ac"
+                        $"{Amounts.Print(PoundsLeft, 3)} / {Amounts.Print(PlotAcres - AcresDone, 4)} = "
+                            + $"{Amounts.Print(needed.PoundsPerAcre, 3)} lb/ac"
                     ),
                 ]
                 : ImmutableArray<WorkedLine>.Empty,

@@ -69,7 +69,8 @@ public sealed class SowingWalk : IWorkedResult
                     new(
                         "Load",
                         "rate x area",
-                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(squareFeet / ExactUnits.SquareFeetPerAcre, 4)} = {Amounts.Print(pounds, 3)} lb"
+                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(squareFeet / ExactUnits.SquareFeetPerAcre, 4)} = "
+                            + $"{Amounts.Print(pounds, 3)} lb"
                     ),
                     new(
                         "Distance",
