@@ -9,57 +9,23 @@ internal static class CrowdingLimits
     /// <summary>A share this little above its limit, relative, is on it: arithmetic dust.</summary>
     internal const double Dust = 1e-9;
 
-    private static readonly Lazy<ImmutableArray<GroupCap>> Groups = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Blends/Data/group-caps.csv",
-                    "id",
-                    "group",
-                    "selects",
-                    "whole_group",
-                    "share_low",
-                    "share_high",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new GroupCap(
-                    r.Text("id"),
-                    r.Text("group"),
-                    KindSelector.Read(r, "selects"),
-                    r.YesOrNo("whole_group"),
-                    r.Number("share_low"),
-                    r.Number("share_high"),
-                    r.SourceId()
-                )),
-        ]
+    private static readonly Table<GroupCap> Groups = new("Blends/Data/group-caps.csv", r => new GroupCap(
+        r.Text("id"),
+        r.Text("group"),
+        KindSelector.Read(r, "selects"),
+        r.YesOrNo("whole_group"),
+        r.Number("share_low"),
+        r.Number("share_high"),
+        r.SourceId()
+    ));
+
+    private static readonly Table<(double MostKinds, TotalLimit Limit)> Totals = new("Blends/Data/stand-totals.csv", r =>
+        (r.NumberOrNull("kinds_high") ?? double.PositiveInfinity, new TotalLimit(r.Number("total_high"), r.SourceId()))
     );
 
-    private static readonly Lazy<ImmutableArray<(double MostKinds, TotalLimit Limit)>> Totals = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Blends/Data/stand-totals.csv",
-                    "id",
-                    "kinds_high",
-                    "total_high",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r =>
-                    (
-                        r.NumberOrNull("kinds_high") ?? double.PositiveInfinity,
-                        new TotalLimit(r.Number("total_high"), r.SourceId())
-                    )
-                ),
-        ]
-    );
+    internal static ImmutableArray<GroupCap> GroupCaps => Groups.Rows;
 
-    internal static ImmutableArray<GroupCap> GroupCaps => Groups.Value;
-
-    internal static TotalLimit TotalFor(int kinds) => Totals.Value.First(t => kinds <= t.MostKinds).Limit;
+    internal static TotalLimit TotalFor(int kinds) => Totals.Rows.First(t => kinds <= t.MostKinds).Limit;
 
     internal sealed record GroupCap(
         string Id,

@@ -7,24 +7,7 @@ namespace PlotAgronomy.Blends;
 /// <summary>Seeds or plants per ft2 that a publication or practice aims at.</summary>
 public sealed class DensityTarget
 {
-    private static readonly Lazy<ImmutableArray<DensityTarget>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Blends/Data/density-targets.csv",
-                    "id",
-                    "context",
-                    "selects",
-                    "low_per_ft2",
-                    "high_per_ft2",
-                    "counted",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new DensityTarget(r)),
-        ]
-    );
+    private static readonly Table<DensityTarget> Table = new("Blends/Data/density-targets.csv", r => new DensityTarget(r));
 
     private readonly KindSelector selector;
 
@@ -41,7 +24,7 @@ public sealed class DensityTarget
     }
 
     /// <summary>Gets all targets.</summary>
-    public static IReadOnlyList<DensityTarget> All => Table.Value;
+    public static IReadOnlyList<DensityTarget> All => Table.Rows;
 
     /// <summary>Gets the stable id.</summary>
     public string Id { get; }
@@ -70,7 +53,7 @@ public sealed class DensityTarget
     public static ImmutableArray<DensityTarget> For(CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return [.. Table.Value.Where(t => t.Covers(kind))];
+        return [.. Table.Rows.Where(t => t.Covers(kind))];
     }
 
     /// <summary>Says whether the target speaks of a kind.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Blends;
@@ -8,31 +7,7 @@ internal static class CompanionFindings
 {
     private const double Dust = CrowdingLimits.Dust;
 
-    private static readonly Lazy<ImmutableArray<Limit>> Limits = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Blends/Data/companion-limits.csv",
-                    "id",
-                    "host",
-                    "host_selects",
-                    "companion",
-                    "companion_selects",
-                    "companion_share_low",
-                    "companion_share_high",
-                    "companion_low_lb_per_ac",
-                    "companion_high_lb_per_ac",
-                    "host_share_low",
-                    "host_share_high",
-                    "circumstance",
-                    "superseded_by",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(Limit.Read),
-        ]
-    );
+    private static readonly Table<Limit> Limits = new("Blends/Data/companion-limits.csv", Limit.Read);
 
     private enum Circumstance
     {
@@ -43,7 +18,7 @@ internal static class CompanionFindings
 
     internal static IEnumerable<Finding> Of(BlendFit fit)
     {
-        foreach (var limit in Limits.Value.Where(l => l.SupersededBy is null && Applies(l, fit.Conditions)))
+        foreach (var limit in Limits.Rows.Where(l => l.SupersededBy is null && Applies(l, fit.Conditions)))
         {
             StandMember[] hosts = [.. fit.Members.Where(m => limit.Host.Selects(m.Kind) && m.Share > 0)];
             BlendPart[] companions =

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
@@ -10,12 +9,8 @@ internal static class HazardFindings
     /// <summary>Level of a hazard that is listed only to say that it does not matter.</summary>
     private const string NoRuleNeeded = "very low";
 
-    private static readonly Lazy<ImmutableArray<KindSelector>> Grain = new(() =>
-        [
-            .. CsvTable
-                .Embedded("Blends/Data/surface-grain.csv", "id", "selects", "source_id", "locator", "status")
-                .Rows.Select(r => KindSelector.Read(r, "selects")),
-        ]
+    private static readonly Table<KindSelector> Grain = new("Blends/Data/surface-grain.csv", r =>
+        KindSelector.Read(r, "selects")
     );
 
     internal static IEnumerable<Finding> Of(BlendFit fit)
@@ -39,7 +34,7 @@ internal static class HazardFindings
 
         if (
             fit.Conditions.IsSeedLeftOnSurface
-            && kinds.Where(k => Grain.Value.Any(g => g.Selects(k))).ToArray() is { Length: > 0 } grain
+            && kinds.Where(k => Grain.Rows.Any(g => g.Selects(k))).ToArray() is { Length: > 0 } grain
         )
         {
             yield return FindingCatalog.Create("blend-grain-on-surface", ("kinds", FitFindings.Names(grain)));

@@ -24,7 +24,7 @@ internal static class ProductFindings
         {
             yield return FindingCatalog.Create(
                 "fertilizer-surface-urea",
-                ("rain", Amounts.Print(FertilizerLimits.Of("urea-burying-rain"), 2))
+                ("rain", Amounts.Print(FertilizerConstants.All["urea-burying-rain"], 2))
             );
         }
 
@@ -45,7 +45,7 @@ internal static class ProductFindings
         {
             yield return FindingCatalog.Create(
                 "fertilizer-ammonium-nitrate",
-                ("limit", Amounts.Print(FertilizerLimits.Of("ammonium-nitrate-storage"), 0))
+                ("limit", Amounts.Print(FertilizerConstants.All["ammonium-nitrate-storage"], 0))
             );
         }
 

@@ -36,18 +36,18 @@ internal static class RateFindings
         double pounds = Math.Max(balance.Delivered.PoundsPerAcre, balance.AtLeast.PoundsPerAcre);
         foreach (var (nutrient, limit) in Sane)
         {
-            if (balance.Nutrient == nutrient && pounds >= FertilizerLimits.Of(limit))
+            if (balance.Nutrient == nutrient && pounds >= FertilizerConstants.All[limit])
             {
                 yield return FindingCatalog.Create(
                     "fertilizer-rate-high",
                     ("nutrient", symbol),
                     ("rate", Amounts.Print(pounds, 1)),
-                    ("limit", Amounts.Print(FertilizerLimits.Of(limit), 0))
+                    ("limit", Amounts.Print(FertilizerConstants.All[limit], 0))
                 );
             }
         }
 
-        if (balance.Nutrient == PlantNutrient.Nitrogen && pounds >= FertilizerLimits.Of("split-nitrogen"))
+        if (balance.Nutrient == PlantNutrient.Nitrogen && pounds >= FertilizerConstants.All["split-nitrogen"])
         {
             yield return FindingCatalog.Create("fertilizer-split-nitrogen", ("rate", Amounts.Print(pounds, 1)));
         }
@@ -63,17 +63,17 @@ internal static class RateFindings
             yield return FindingCatalog.Create("fertilizer-phosphate-unneeded", ("rate", rate));
         }
 
-        if (unneeded && (int)balance.Nutrient < 3 && balance.Delivered.PoundsPerAcre > FertilizerLimits.Of("unneeded-nutrient"))
+        if (unneeded && (int)balance.Nutrient < 3 && balance.Delivered.PoundsPerAcre > FertilizerConstants.All["unneeded-nutrient"])
         {
             yield return FindingCatalog.Create("fertilizer-unneeded", ("nutrient", symbol), ("rate", rate));
         }
 
-        if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > FertilizerLimits.Of("boron-hard"))
+        if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > FertilizerConstants.All["boron-hard"])
         {
             yield return FindingCatalog.Create(
                 "fertilizer-boron-toxic",
                 ("rate", rate),
-                ("limit", Amounts.Print(FertilizerLimits.Of("boron-hard"), 1))
+                ("limit", Amounts.Print(FertilizerConstants.All["boron-hard"], 1))
             );
         }
         else if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > 0)

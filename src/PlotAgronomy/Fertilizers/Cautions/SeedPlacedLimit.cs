@@ -7,9 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>The most fertilizer that may lie near seed in the row. No urea, UAN or thiosulfate there at all.</summary>
 public sealed class SeedPlacedLimit
 {
-    private static readonly Lazy<ImmutableArray<SeedPlacedLimit>> Everything = new(() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/seed-placed-limits.csv").Rows.Select(FromRow)]
-    );
+    private static readonly Table<SeedPlacedLimit> Everything = new("Fertilizers/Data/seed-placed-limits.csv", FromRow);
 
     private SeedPlacedLimit(
         string crop,
@@ -37,7 +35,7 @@ public sealed class SeedPlacedLimit
     }
 
     /// <summary>Gets every row, in the order of the table.</summary>
-    public static ImmutableArray<SeedPlacedLimit> All => Everything.Value;
+    public static ImmutableArray<SeedPlacedLimit> All => Everything.Rows;
 
     /// <summary>Gets the crop.</summary>
     public string Crop { get; }

@@ -7,24 +7,18 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>A rule of one place about fertilizer near water or before rain. Examples: your own law goes first.</summary>
 public sealed class SetbackRule
 {
-    private static readonly Lazy<ImmutableArray<SetbackRule>> Everything = new(() =>
-        [
-            .. CsvTable
-                .Embedded("Fertilizers/Data/setbacks.csv", "id", "text", "distance_ft", "source_id", "locator", "status")
-                .Rows.Select(r => new SetbackRule(
-                    r.Text("id"),
-                    r.Text("text"),
-                    r.NumberOrNull("distance_ft") is { } feet ? Length.FromFeet(feet) : null,
-                    r.SourceId()
-                )),
-        ]
-    );
+    private static readonly Table<SetbackRule> Everything = new("Fertilizers/Data/setbacks.csv", r => new SetbackRule(
+        r.Text("id"),
+        r.Text("text"),
+        r.NumberOrNull("distance_ft") is { } feet ? Length.FromFeet(feet) : null,
+        r.SourceId()
+    ));
 
     private SetbackRule(string rule, string text, Length? distance, string sourceId) =>
         (Rule, Text, Distance, SourceId) = (rule, text, distance, sourceId);
 
     /// <summary>Gets the rules, in the order of the table.</summary>
-    public static ImmutableArray<SetbackRule> Examples => Everything.Value;
+    public static ImmutableArray<SetbackRule> Examples => Everything.Rows;
 
     /// <summary>Gets whose rule it is.</summary>
     public string Rule { get; }

@@ -7,52 +7,23 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Nitrogen lost to the air from urea on the surface: what trials measured, and the usual planning figures.</summary>
 public sealed class UreaLoss
 {
-    private static readonly Lazy<ImmutableArray<UreaLoss>> Trials = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Fertilizers/Data/urea-loss.csv",
-                    "product",
-                    "placement",
-                    "conditions",
-                    "lost_low_pct",
-                    "lost_high_pct",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(FromRow),
-        ]
-    );
+    private static readonly Table<UreaLoss> Trials = new("Fertilizers/Data/urea-loss.csv", FromRow);
 
-    private static readonly Lazy<ImmutableArray<(double? Low, double? High, PercentRange Lost)>> Planning = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Fertilizers/Data/urea-planning.csv",
-                    "temperature_low_f",
-                    "temperature_high_f",
-                    "lost_low_pct",
-                    "lost_high_pct",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r =>
-                    (
-                        r.NumberOrNull("temperature_low_f"),
-                        r.NumberOrNull("temperature_high_f"),
-                        new PercentRange(r.Number("lost_low_pct"), r.Number("lost_high_pct"))
-                    )
-                ),
-        ]
+    private static readonly Table<(double? Low, double? High, PercentRange Lost)> Planning = new(
+        "Fertilizers/Data/urea-planning.csv",
+        r =>
+            (
+                r.NumberOrNull("temperature_low_f"),
+                r.NumberOrNull("temperature_high_f"),
+                new PercentRange(r.Number("lost_low_pct"), r.Number("lost_high_pct"))
+            )
     );
 
     private UreaLoss(string product, string placement, string conditions, PercentRange lost, string sourceId) =>
         (Product, Placement, Conditions, LostOfApplied, SourceId) = (product, placement, conditions, lost, sourceId);
 
     /// <summary>Gets what trials measured, in the order of the table.</summary>
-    public static ImmutableArray<UreaLoss> Measured => Trials.Value;
+    public static ImmutableArray<UreaLoss> Measured => Trials.Rows;
 
     /// <summary>Gets the product.</summary>
     public string Product { get; }
@@ -81,8 +52,8 @@ public sealed class UreaLoss
     {
         double fahrenheit = soil.DegreesFahrenheit;
         Guard.Between(soilPh, 0, 14, "pH");
-        var classes = Planning.Value;
-        if (soilPh > FertilizerLimits.Of("urea-alkaline-ph"))
+        var classes = Planning.Rows;
+        if (soilPh > FertilizerConstants.All["urea-alkaline-ph"])
         {
             return classes[^1].Lost;
         }

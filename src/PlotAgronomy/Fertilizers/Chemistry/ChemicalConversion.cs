@@ -61,10 +61,11 @@ public static class ChemicalConversion
             .FirstOrDefault();
 
     private static FrozenDictionary<(string From, string To, string Source), double> LoadPublished() =>
-        CsvTable
-            .Embedded("Fertilizers/Data/published-factors.csv", "from", "to", "factor", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(
+        Table
+            .Keyed(
+                "Fertilizers/Data/published-factors.csv",
                 r => (r.Choice<ChemicalForm>("from").ToString(), r.Choice<ChemicalForm>("to").ToString(), r.SourceId()),
                 r => r.Number("factor")
-            );
+            )
+            .Value;
 }

@@ -7,9 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>Litter varies widely: analyse the lot. A single printed figure has both ends alike.</remarks>
 public sealed class Manure
 {
-    private static readonly Lazy<ImmutableArray<Manure>> Everything = new(() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/manures.csv").Rows.Select(FromRow)]
-    );
+    private static readonly Table<Manure> Everything = new("Fertilizers/Data/manures.csv", FromRow);
 
     private Manure(
         string id,
@@ -31,7 +29,7 @@ public sealed class Manure
     }
 
     /// <summary>Gets the manures of the table.</summary>
-    public static ImmutableArray<Manure> All => Everything.Value;
+    public static ImmutableArray<Manure> All => Everything.Rows;
 
     /// <summary>Gets the id.</summary>
     public string Id { get; }

@@ -6,28 +6,16 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>What part of a manure's nutrients a crop gets, by situation. Publications differ: choose the row that fits.</summary>
 public sealed class ManureAvailability
 {
-    private static readonly Lazy<ImmutableArray<ManureAvailability>> Everything = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Fertilizers/Data/manure-availability.csv",
-                    "id",
-                    "situation",
-                    "pool",
-                    "available_pct",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new ManureAvailability(
-                    r.Text("id"),
-                    r.Text("situation"),
-                    r.Text("pool"),
-                    Fraction.FromPercent(r.Number("available_pct")),
-                    r.SourceId(),
-                    r.Status()
-                )),
-        ]
+    private static readonly Table<ManureAvailability> Everything = new(
+        "Fertilizers/Data/manure-availability.csv",
+        r => new ManureAvailability(
+            r.Text("id"),
+            r.Text("situation"),
+            r.Text("pool"),
+            Fraction.FromPercent(r.Number("available_pct")),
+            r.SourceId(),
+            r.Status()
+        )
     );
 
     private ManureAvailability(
@@ -40,7 +28,7 @@ public sealed class ManureAvailability
     ) => (Id, Situation, Pool, Available, SourceId, Status) = (id, situation, pool, available, sourceId, status);
 
     /// <summary>Gets the rows of the table.</summary>
-    public static ImmutableArray<ManureAvailability> All => Everything.Value;
+    public static ImmutableArray<ManureAvailability> All => Everything.Rows;
 
     /// <summary>Gets the id.</summary>
     public string Id { get; }

@@ -7,12 +7,8 @@ namespace PlotAgronomy.Fertilizers;
 public static class FertilizerCatalog
 {
     private static readonly Lazy<ImmutableArray<FertilizerMaterial>> Everything = new(LoadMaterials);
-    private static readonly Lazy<ImmutableArray<FertilizerAnalysis>> Grades = new(() =>
-        [
-            .. CsvTable
-                .Embedded("Fertilizers/Data/grades.csv", "id", "source_id", "locator", "status")
-                .Rows.Select(r => FertilizerAnalysis.OfGrade(r.Text("id"))),
-        ]
+    private static readonly Table<FertilizerAnalysis> Grades = new("Fertilizers/Data/grades.csv", r =>
+        FertilizerAnalysis.OfGrade(r.Text("id"))
     );
 
     private static readonly (string Column, PlantNutrient Nutrient)[] Columns =
@@ -34,7 +30,7 @@ public static class FertilizerCatalog
         [.. Everything.Value.Where(m => m.AnalysisStatus != DataStatus.Memory)];
 
     /// <summary>Gets the grades commonly bagged (common practice), in the order of the table.</summary>
-    public static ImmutableArray<FertilizerAnalysis> BaggedGrades => Grades.Value;
+    public static ImmutableArray<FertilizerAnalysis> BaggedGrades => Grades.Rows;
 
     /// <summary>Finds a material whose analysis was read.</summary>
     /// <param name="id">Id such as <c>urea-granular</c>.</param>
@@ -74,7 +70,7 @@ public static class FertilizerCatalog
         && label.Holds.All(n => material.Percent(n) > 0);
 
     private static ImmutableArray<FertilizerMaterial> LoadMaterials() =>
-        [.. CsvTable.Embedded("Fertilizers/Data/materials.csv").Rows.Select(Material)];
+        [.. Table.Read("Fertilizers/Data/materials.csv", Material)];
 
     private static FertilizerMaterial Material(CsvRow row)
     {
@@ -98,8 +94,8 @@ public static class FertilizerCatalog
             row.Text("form"),
             analysis,
             whole,
-            row.Text("analysis_source_id"),
-            row.Choice<DataStatus>("analysis_status"),
+            new Origin(row.Text("analysis_source_id"), row.Text("analysis_locator"), row.Status("analysis_status")),
+            row.TextOrNull("other_source_id"),
             figures.ToImmutable()
         );
 

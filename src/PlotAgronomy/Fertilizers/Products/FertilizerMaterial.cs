@@ -19,8 +19,8 @@ public sealed class FertilizerMaterial
         string form,
         FertilizerAnalysis analysis,
         FertilizerAnalysis whole,
-        string analysisSourceId,
-        DataStatus analysisStatus,
+        Origin analysisOrigin,
+        string? otherSourceId,
         ImmutableDictionary<MaterialProperty, CatalogFigure> figures
     )
     {
@@ -30,8 +30,8 @@ public sealed class FertilizerMaterial
         Substance = substance;
         Form = form;
         Analysis = analysis;
-        AnalysisSourceId = analysisSourceId;
-        AnalysisStatus = analysisStatus;
+        AnalysisOrigin = analysisOrigin;
+        OtherSourceId = otherSourceId;
         this.figures = figures;
     }
 
@@ -53,10 +53,15 @@ public sealed class FertilizerMaterial
     public FertilizerAnalysis Analysis { get; }
 
     /// <summary>Gets the source of the analysis.</summary>
-    public string AnalysisSourceId { get; }
+    public string AnalysisSourceId => AnalysisOrigin.SourceId;
 
     /// <summary>Gets the status of the analysis.</summary>
-    public DataStatus AnalysisStatus { get; }
+    public DataStatus AnalysisStatus => AnalysisOrigin.Status;
+
+    internal Origin AnalysisOrigin { get; }
+
+    /// <summary>Gets the source of the nutrients that have another one than the analysis; null where none have.</summary>
+    internal string? OtherSourceId { get; }
 
     /// <summary>Gets the loose bulk density, low end, in lb/ft3; a ballpark: weigh a box of the real lot.</summary>
     public CatalogFigure? BulkDensityLow => Checked(MaterialProperty.BulkDensityLow);

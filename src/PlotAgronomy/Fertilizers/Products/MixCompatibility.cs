@@ -6,22 +6,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>What is known about mixing two materials.</summary>
 public sealed class MixCompatibility
 {
-    private static readonly Lazy<ImmutableArray<MixCompatibility>> Rules = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Fertilizers/Data/compatibility.csv",
-                    "first",
-                    "second",
-                    "rule",
-                    "reason",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(FromRow),
-        ]
-    );
+    private static readonly Table<MixCompatibility> Rules = new("Fertilizers/Data/compatibility.csv", FromRow);
 
     private MixCompatibility(
         FertilizerSubstance first,
@@ -33,7 +18,7 @@ public sealed class MixCompatibility
     ) => (First, Second, Rule, Reason, SourceId, Status) = (first, second, rule, reason, sourceId, status);
 
     /// <summary>Gets every rule, in the order of the table.</summary>
-    public static ImmutableArray<MixCompatibility> All => Rules.Value;
+    public static ImmutableArray<MixCompatibility> All => Rules.Rows;
 
     /// <summary>Gets the one material.</summary>
     public FertilizerSubstance First { get; }
@@ -61,7 +46,7 @@ public sealed class MixCompatibility
     {
         Guard.Defined(first);
         Guard.Defined(second);
-        return Rules.Value.FirstOrDefault(r =>
+        return Rules.Rows.FirstOrDefault(r =>
             (r.First == first && r.Second == second) || (r.First == second && r.Second == first)
         );
     }

@@ -90,7 +90,7 @@ public sealed class RoundedAmounts : IWorkedResult
 
     private IEnumerable<Finding> Remarks()
     {
-        double limit = FertilizerLimits.Of("tolerance-whole-packages-over");
+        double limit = FertilizerConstants.All["tolerance-whole-packages-over"];
         double over = Exact.Packages > 0 ? 100 * ((RoundedUp.Packages / Exact.Packages) - 1) : 0;
         if (over > limit)
         {

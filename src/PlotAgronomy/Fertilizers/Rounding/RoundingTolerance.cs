@@ -11,9 +11,9 @@ public sealed class RoundingTolerance
     /// <summary>Gets the defaults: 10 % either way, 10 % over on nitrogen, 20 % short on any.</summary>
     public static RoundingTolerance Default =>
         new(
-            FertilizerLimits.Of("tolerance-accept"),
-            FertilizerLimits.Of("tolerance-nitrogen-over"),
-            FertilizerLimits.Of("tolerance-short")
+            FertilizerConstants.All["tolerance-accept"],
+            FertilizerConstants.All["tolerance-nitrogen-over"],
+            FertilizerConstants.All["tolerance-short"]
         );
 
     /// <summary>Gets the percent over or under a need that counts as met.</summary>

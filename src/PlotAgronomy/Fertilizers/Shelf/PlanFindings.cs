@@ -73,7 +73,7 @@ internal static class PlanFindings
     {
         double acres = area.Acres;
         var large = balances
-            .Where(b => (int)b.Nutrient < 3 && b.AtLeast.PoundsPerAcre >= FertilizerLimits.Of("per-acre-question"))
+            .Where(b => (int)b.Nutrient < 3 && b.AtLeast.PoundsPerAcre >= FertilizerConstants.All["per-acre-question"])
             .ToList();
         if (acres > 1 && large.Count > 0)
         {
@@ -103,12 +103,12 @@ internal static class PlanFindings
     {
         double most =
             form == PurchaseForm.SpreadWholePackages
-                ? 100 + FertilizerLimits.Of("tolerance-whole-packages-over")
+                ? 100 + FertilizerConstants.All["tolerance-whole-packages-over"]
                 : double.PositiveInfinity;
         return balances
             .Where(b =>
                 b is { Nutrient: PlantNutrient.Nitrogen, AtMost: null }
-                && b.PercentOfNeed > 100 + FertilizerLimits.Of("tolerance-nitrogen-over") + PercentDust
+                && b.PercentOfNeed > 100 + FertilizerConstants.All["tolerance-nitrogen-over"] + PercentDust
                 && b.PercentOfNeed <= most
             )
             .Select(b =>
@@ -118,7 +118,7 @@ internal static class PlanFindings
 
     private static IEnumerable<Finding> WholePackageFindings(Area area, ImmutableArray<NutrientBalance> balances)
     {
-        double limit = FertilizerLimits.Of("tolerance-whole-packages-over");
+        double limit = FertilizerConstants.All["tolerance-whole-packages-over"];
         foreach (var balance in balances.Where(b => b.PercentOfNeed > 100 + limit))
         {
             yield return FindingCatalog.Create(
@@ -130,7 +130,7 @@ internal static class PlanFindings
         }
 
         double acres = area.Acres;
-        if (acres < FertilizerLimits.Of("small-plot"))
+        if (acres < FertilizerConstants.All["small-plot"])
         {
             yield return FindingCatalog.Create("fertilizer-small-plot", ("area", Amounts.Print(area, decimals: 3)));
         }

@@ -23,7 +23,7 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh)
     {
         double tons = TonsPerAcre(reading, sample, targetPh);
-        return Capacity(reading, sample) < LimeConstants.Of("ae-highest-cec") && tons < LimeConstants.Of("ae-highest-need")
+        return Capacity(reading, sample) < LimingConstants.All["ae-highest-cec"] && tons < LimingConstants.All["ae-highest-need"]
             ? tons * ExactUnits.PoundsPerShortTon
             : null;
     }
@@ -56,21 +56,21 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula
     {
         double capacity = Capacity(reading, sample);
         double tons = TonsPerAcre(reading, sample, targetPh);
-        if (capacity >= LimeConstants.Of("ae-highest-cec"))
+        if (capacity >= LimingConstants.All["ae-highest-cec"])
         {
             yield return FindingCatalog.Create(
                 "lime-cec-outside",
                 ("cec", Amounts.Print(capacity, 1)),
-                ("limit", Amounts.Print(LimeConstants.Of("ae-highest-cec"), 0)),
+                ("limit", Amounts.Print(LimingConstants.All["ae-highest-cec"], 0)),
                 ("method", "Adams-Evans")
             );
         }
-        else if (tons >= LimeConstants.Of("ae-highest-need"))
+        else if (tons >= LimingConstants.All["ae-highest-need"])
         {
             yield return FindingCatalog.Create(
                 "lime-need-above-domain",
                 ("need", Amounts.Print(tons, 2)),
-                ("limit", Amounts.Print(LimeConstants.Of("ae-highest-need"), 0)),
+                ("limit", Amounts.Print(LimingConstants.All["ae-highest-need"], 0)),
                 ("method", "Adams-Evans")
             );
         }

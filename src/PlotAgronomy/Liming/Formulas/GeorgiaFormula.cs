@@ -35,13 +35,13 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
             : FindingCatalog.Create(
                 "lime-reading-outside",
                 ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
-                ("lowest", LimeText.Ph(LimeConstants.Of("ga-lowest-ph"))),
-                ("highest", LimeText.Ph(LimeConstants.Of("ga-highest-ph"))),
+                ("lowest", LimeText.Ph(LimingConstants.All["ga-lowest-ph"])),
+                ("highest", LimeText.Ph(LimingConstants.All["ga-highest-ph"])),
                 ("method", "Georgia's straight-line titration")
             );
 
-    private double SoilMillionPounds => LimeConstants.Of("soil-per-inch") * depthInches;
+    private double SoilMillionPounds => LimingConstants.All["soil-per-inch"] * depthInches;
 
     private static bool Holds(LimeSample sample, double targetPh) =>
-        sample.WaterPh >= LimeConstants.Of("ga-lowest-ph") && targetPh <= LimeConstants.Of("ga-highest-ph");
+        sample.WaterPh >= LimingConstants.All["ga-lowest-ph"] && targetPh <= LimingConstants.All["ga-highest-ph"];
 }

@@ -27,8 +27,8 @@ public readonly record struct LimeBufferCapacity
         new(
             LimeMath.EquilibriumBufferCapacity(
                 Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 1200, "mg/kg per pH"),
-                LimeConstants.Of("ga-equilibrium-constant"),
-                LimeConstants.Of("ga-equilibrium-slope")
+                LimingConstants.All["ga-equilibrium-constant"],
+                LimingConstants.All["ga-equilibrium-slope"]
             )
         );
 

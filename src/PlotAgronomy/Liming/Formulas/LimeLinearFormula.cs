@@ -8,23 +8,10 @@ namespace PlotAgronomy.Liming;
 /// target.</summary>
 internal sealed class LimeLinearFormula : LimeFormula
 {
-    private static readonly Lazy<ILookup<string, CsvRow>> Equations = new(() =>
-        CsvTable
-            .Embedded(
-                "Liming/Data/linear.csv",
-                "method_id",
-                "target_ph",
-                "reading",
-                "constant",
-                "per_reading",
-                "per_reading_squared",
-                "per_water_ph",
-                "unit",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToLookup(r => r.Text("method_id"), StringComparer.Ordinal)
+    private static readonly Lazy<ILookup<string, Equation>> Equations = Table.Grouped(
+        "Liming/Data/linear.csv",
+        r => r.Text("method_id"),
+        Equation.FromRow
     );
 
     private readonly ImmutableArray<SoilBuffer> buffers;
@@ -34,20 +21,8 @@ internal sealed class LimeLinearFormula : LimeFormula
     internal LimeLinearFormula(CsvRow method)
     {
         buffers = LimeReadings.Buffers(method);
-        var rows = Equations.Value[method.Text("id")].ToList();
-        reading = rows[0].Text("reading");
-        equations = rows.ToImmutableSortedDictionary(
-            r => r.Number("target_ph"),
-            r => new Equation(
-                r.Number("constant"),
-                r.Number("per_reading"),
-                r.Number("per_reading_squared"),
-                r.Number("per_water_ph"),
-                LimeUnits.PerUnit(r),
-                r.Text("unit"),
-                r.SourceId()
-            )
-        );
+        equations = Equations.Value[method.Text("id")].ToImmutableSortedDictionary(e => e.TargetPh, e => e);
+        reading = equations.Values.First().Reading;
     }
 
     internal override ImmutableArray<double> Targets => [.. equations.Keys];
@@ -76,21 +51,21 @@ internal sealed class LimeLinearFormula : LimeFormula
             : this.reading == "water-ph" ? "pH"
             : "B";
         string number = Amounts.Print(Scaled(reading), 2);
+        string water = Amounts.Print(sample.WaterPh ?? 0, 2);
         double raw = PoundsPerAcre(reading, sample, targetPh)!.Value / e.PoundsPerUnit;
         yield return new(
             "Base rate",
-            $"{Amounts.Print(e.Constant, 3)}{Term(e.PerReading, x)}{Term(e.PerReadingSquared, x + "2")}{Term(e.PerWaterPh, "W")}",
-            $"{Amounts.Print(e.Constant, 3)}{Term(e.PerReading, number)}{Term(e.PerReadingSquared, number + "2")}{Term(e.PerWaterPh, Amounts.Print(sample.WaterPh ?? 0, 2))} = {Amounts.Print(raw, 3)} {e.Unit}",
+            e.Written(x, x + "2", "W"),
+            $"{e.Written(number, number + "2", water)} = {Amounts.Print(raw, 3)} {e.Unit}",
             e.SourceId
         );
     }
 
-    private static string Term(double factor, string symbol) =>
-        factor == 0 ? "" : $" {(factor < 0 ? "-" : "+")} {Amounts.Print(Math.Abs(factor), 3)} x {symbol}";
-
     private double Scaled(double value) => reading == "lime-test-index" ? value * 10 : value;
 
     private sealed record Equation(
+        double TargetPh,
+        string Reading,
         double Constant,
         double PerReading,
         double PerReadingSquared,
@@ -98,5 +73,28 @@ internal sealed class LimeLinearFormula : LimeFormula
         double PoundsPerUnit,
         string Unit,
         string SourceId
-    );
+    )
+    {
+        internal static Equation FromRow(CsvRow row) =>
+            new(
+                row.Number("target_ph"),
+                row.Text("reading"),
+                row.Number("constant"),
+                row.Number("per_reading"),
+                row.Number("per_reading_squared"),
+                row.Number("per_water_ph"),
+                LimeUnits.PerUnit(row),
+                row.Text("unit"),
+                row.SourceId()
+            );
+
+        internal string Written(string reading, string squared, string waterPh) =>
+            $"{Amounts.Print(Constant, 3)}{Term(PerReading, reading)}{Term(PerReadingSquared, squared)}{Term(PerWaterPh, waterPh)}";
+
+        private static string Term(double factor, string symbol)
+        {
+            string sign = factor < 0 ? "-" : "+";
+            return factor == 0 ? "" : $" {sign} {Amounts.Print(Math.Abs(factor), 3)} x {symbol}";
+        }
+    }
 }

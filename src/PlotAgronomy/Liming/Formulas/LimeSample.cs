@@ -29,7 +29,7 @@ public sealed class LimeSample
     /// <summary>The class printed; else organic above 20 % organic matter (LIME-S1), else mineral.</summary>
     internal SoilClass Class =>
         Report.SoilClass
-        ?? (Report.OrganicMatter?.Percent > LimeConstants.Of("organic-from") ? SoilClass.Organic : SoilClass.Mineral);
+        ?? (Report.OrganicMatter?.Percent > LimingConstants.All["organic-from"] ? SoilClass.Organic : SoilClass.Mineral);
 
     internal double? AcidityPer100Grams =>
         Report.ExchangeableAcidity switch
@@ -47,7 +47,7 @@ public sealed class LimeSample
     /// <summary>Low CEC; without a CEC on the report, sand and loamy sand (common practice).</summary>
     internal bool IsWeaklyBuffered =>
         Capacity is { } capacity
-            ? capacity < LimeConstants.Of("weak-cec-limit")
+            ? capacity < LimingConstants.All["weak-cec-limit"]
             : Report.Texture is SoilTexture.Sand or SoilTexture.LoamySand;
 
     /// <summary>By weight; a CEC by volume without its weight is taken as it stands, a scoop weighing about 1 g/cm3 (common

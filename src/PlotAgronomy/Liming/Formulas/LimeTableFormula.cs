@@ -7,21 +7,10 @@ namespace PlotAgronomy.Liming;
 /// <summary>A printed table: rows by reading, columns by target. Straight line between rows, nothing between columns.</summary>
 internal sealed class LimeTableFormula : LimeFormula
 {
-    private static readonly Lazy<ILookup<string, CsvRow>> Tables = new(() =>
-        CsvTable
-            .Embedded(
-                "Liming/Data/tables.csv",
-                "method_id",
-                "reading",
-                "target_ph",
-                "rate",
-                "unit",
-                "finding",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToLookup(r => r.Text("method_id"), StringComparer.Ordinal)
+    private static readonly Lazy<ILookup<string, Cell>> Tables = Table.Grouped(
+        "Liming/Data/tables.csv",
+        r => r.Text("method_id"),
+        Cell.FromRow
     );
 
     private readonly ImmutableArray<SoilBuffer> buffers;
@@ -34,8 +23,8 @@ internal sealed class LimeTableFormula : LimeFormula
         sourceId = method.SourceId();
         columns = Tables
             .Value[method.Text("id")]
-            .GroupBy(r => r.Number("target_ph"))
-            .ToImmutableSortedDictionary(g => g.Key, g => g.Select(Cell.FromRow).OrderBy(c => c.Reading).ToImmutableArray());
+            .GroupBy(c => c.TargetPh)
+            .ToImmutableSortedDictionary(g => g.Key, g => g.OrderBy(c => c.Reading).ToImmutableArray());
     }
 
     internal override ImmutableArray<double> Targets => [.. columns.Keys];
@@ -50,7 +39,7 @@ internal sealed class LimeTableFormula : LimeFormula
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
         Around(reading, targetPh) is not (Cell low, Cell high) ? null
         : low == high ? low.PoundsPerAcre
-        : LimeMath.Between(low.Reading, low.PoundsPerAcre, high.Reading, high.PoundsPerAcre, reading);
+        : Interpolation.Line(low.Reading, low.PoundsPerAcre, high.Reading, high.PoundsPerAcre, reading);
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
@@ -97,16 +86,21 @@ internal sealed class LimeTableFormula : LimeFormula
     private (Cell Low, Cell High)? Around(double reading, double targetPh)
     {
         var cells = columns[targetPh];
-        int above = cells.ToList().FindIndex(c => c.Reading >= reading - 1e-9);
+        int above = cells.ToList().FindIndex(c => !Tolerance.IsBelow(c.Reading, reading));
         return above < 0 ? null
-            : Math.Abs(cells[above].Reading - reading) <= 1e-9 ? (cells[above], cells[above])
+            : Tolerance.AreEqual(cells[above].Reading, reading) ? (cells[above], cells[above])
             : above == 0 ? null
             : (cells[above - 1], cells[above]);
     }
 
-    private sealed record Cell(double Reading, double PoundsPerAcre, string? Finding)
+    private sealed record Cell(double TargetPh, double Reading, double PoundsPerAcre, string? Finding)
     {
         internal static Cell FromRow(CsvRow row) =>
-            new(row.Number("reading"), LimeUnits.PoundsPerAcre(row, "rate"), row.TextOrNull("finding"));
+            new(
+                row.Number("target_ph"),
+                row.Number("reading"),
+                LimeUnits.PoundsPerAcre(row, "rate"),
+                row.TextOrNull("finding")
+            );
     }
 }

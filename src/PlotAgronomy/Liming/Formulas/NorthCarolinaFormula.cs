@@ -6,7 +6,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>ton/ac = Ac x (target - pH) / (6.6 - pH), Ac = 4 x (6.6 - Mehlich buffer pH) or as printed (LIME-S7).</summary>
 internal sealed class NorthCarolinaFormula : LimeFormula
 {
-    private static double EndPh => LimeConstants.Of("nc-end-ph");
+    private static double EndPh => LimingConstants.All["nc-end-ph"];
 
     internal override string Reads => "Mehlich buffer pH or the acidity Ac";
 
@@ -17,7 +17,7 @@ internal sealed class NorthCarolinaFormula : LimeFormula
     internal override double? ReadingOf(LimeSample sample) =>
         LimeReadings.BufferPh(sample, [SoilBuffer.Mehlich])
         ?? (
-            sample.AcidityPer100CubicCentimeters is { } acidity ? EndPh - (acidity / LimeConstants.Of("nc-acidity-per-ph")) : null
+            sample.AcidityPer100CubicCentimeters is { } acidity ? EndPh - (acidity / LimingConstants.All["nc-acidity-per-ph"]) : null
         );
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
@@ -52,5 +52,5 @@ internal sealed class NorthCarolinaFormula : LimeFormula
         );
     }
 
-    private static double Acidity(double bufferPh) => LimeConstants.Of("nc-acidity-per-ph") * (EndPh - bufferPh);
+    private static double Acidity(double bufferPh) => LimingConstants.All["nc-acidity-per-ph"] * (EndPh - bufferPh);
 }

@@ -20,18 +20,18 @@ internal sealed class PennsylvaniaFormula : LimeFormula
 
     /// <summary>Exactly 4.0 meq/100 g is not covered by the printed rule: the larger figure is taken.</summary>
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        targetPh == HighTarget ? LimeConstants.Of("pa-per-meq-7.0") * reading
-        : reading >= LimeConstants.Of("pa-limit-6.5") ? LimeConstants.Of("pa-per-meq-6.5") * reading
-        : LimeConstants.Of("pa-least-6.5");
+        targetPh == HighTarget ? LimingConstants.All["pa-per-meq-7.0"] * reading
+        : reading >= LimingConstants.All["pa-limit-6.5"] ? LimingConstants.All["pa-per-meq-6.5"] * reading
+        : LimingConstants.All["pa-least-6.5"];
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
-        sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < LimeConstants.Of("pa-limit-6.5")
+        sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < LimingConstants.All["pa-limit-6.5"]
             ? FindingCatalog.Create("lime-ph-missing-required")
             : null;
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
     {
-        if (targetPh != HighTarget && reading == LimeConstants.Of("pa-limit-6.5"))
+        if (targetPh != HighTarget && reading == LimingConstants.All["pa-limit-6.5"])
         {
             yield return FindingCatalog.Create(
                 "lime-rule-gap",

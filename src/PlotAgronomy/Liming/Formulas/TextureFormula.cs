@@ -7,26 +7,14 @@ namespace PlotAgronomy.Liming;
 /// <summary>A garden table by texture and water pH, to pH 6.5 (PRACTICE), for soils whose buffer pH was not read.</summary>
 internal sealed class TextureFormula : LimeFormula
 {
-    private static readonly Lazy<ILookup<SoilTexture, (double Ph, double PoundsPerAcre, double Target)>> Rows = new(() =>
-        CsvTable
-            .Embedded(
-                "Liming/Data/texture.csv",
-                "water_ph",
-                "texture",
-                "lb_per_100_ft2",
-                "target_ph",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToLookup(
-                r => r.Choice<SoilTexture>("texture"),
-                r =>
-                    (
-                        r.Number("water_ph"),
-                        ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("lb_per_100_ft2")).PoundsPerAcre,
-                        r.Number("target_ph")
-                    )
+    private static readonly Lazy<ILookup<SoilTexture, (double Ph, double PoundsPerAcre, double Target)>> Rows = Table.Grouped(
+        "Liming/Data/texture.csv",
+        r => r.Choice<SoilTexture>("texture"),
+        r =>
+            (
+                r.Number("water_ph"),
+                ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("lb_per_100_ft2")).PoundsPerAcre,
+                r.Number("target_ph")
             )
     );
 

@@ -9,23 +9,7 @@ internal sealed class VermontFormula : LimeFormula
     /// <summary>The pH the table aims at (LIME-S45).</summary>
     private const double TableTarget = 6.5;
 
-    private static readonly Lazy<ImmutableArray<Step>> Steps = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Liming/Data/vermont.csv",
-                    "ph_low",
-                    "ph_high",
-                    "aluminum_low_ppm",
-                    "aluminum_high_ppm",
-                    "rate_ton_per_ac",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(Step.FromRow),
-        ]
-    );
+    private static readonly Table<Step> Steps = new("Liming/Data/vermont.csv", Step.FromRow);
 
     internal override ImmutableArray<double> Targets => [TableTarget];
 
@@ -36,7 +20,7 @@ internal sealed class VermontFormula : LimeFormula
     internal override double? ReadingOf(LimeSample sample) => sample.AluminumPpm;
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        Steps.Value.First(s => s.Holds(sample.WaterPh!.Value, reading)).TonsPerAcre * ExactUnits.PoundsPerShortTon;
+        Steps.Rows.First(s => s.Holds(sample.WaterPh!.Value, reading)).TonsPerAcre * ExactUnits.PoundsPerShortTon;
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {

@@ -15,7 +15,7 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
 
     private readonly double depthInches = method.Number("depth_in");
 
-    internal override ImmutableArray<double> Targets => [LimeConstants.Of("woodruff-end-ph")];
+    internal override ImmutableArray<double> Targets => [LimingConstants.All["woodruff-end-ph"]];
 
     internal override string Reads => "neutralizable acidity in meq/100 g";
 
@@ -38,7 +38,7 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
     private double EnmPerMilliequivalent =>
         MilligramsPerMilliequivalent
         * 10
-        * LimeConstants.Of("soil-per-inch")
+        * LimingConstants.All["soil-per-inch"]
         * depthInches
         * LimeIndex.MissouriEnm.Whole
         / ExactUnits.PoundsPerShortTon;

@@ -87,8 +87,5 @@ public sealed class LimeBasis
     public override string ToString() => Name;
 
     private static FrozenDictionary<string, LimeBasis> Load() =>
-        CsvTable
-            .Embedded("Liming/Data/bases.csv", "id", "name", "index_id", "index_value", "source_id", "locator", "status")
-            .Rows.Select(r => new LimeBasis(r))
-            .ToFrozenDictionary(b => b.Id, StringComparer.Ordinal);
+        Table.Read("Liming/Data/bases.csv", r => new LimeBasis(r)).ToFrozenDictionary(b => b.Id, StringComparer.Ordinal);
 }

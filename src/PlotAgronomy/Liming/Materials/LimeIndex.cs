@@ -124,32 +124,9 @@ public sealed class LimeIndex
 
     private static FrozenDictionary<string, LimeIndex> Load()
     {
-        var bands = CsvTable
-            .Embedded(
-                "Liming/Data/index-bands.csv",
-                "index_id",
-                "passing_mesh",
-                "held_on_mesh",
-                "factor",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToLookup(r => r.Text("index_id"), LimeIndexBand.FromRow);
-        return CsvTable
-            .Embedded(
-                "Liming/Data/indices.csv",
-                "id",
-                "name",
-                "unit",
-                "whole",
-                "counts_moisture",
-                "stated_only",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.Select(r => new LimeIndex(r, [.. bands[r.Text("id")]]))
+        var bands = Table.Grouped("Liming/Data/index-bands.csv", r => r.Text("index_id"), LimeIndexBand.FromRow).Value;
+        return Table
+            .Read("Liming/Data/indices.csv", r => new LimeIndex(r, [.. bands[r.Text("id")]]))
             .ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
     }
 }

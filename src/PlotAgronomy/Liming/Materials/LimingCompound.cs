@@ -100,18 +100,5 @@ public sealed class LimingCompound
         Fraction.FromValue(atoms.GetValueOrDefault(symbol) * AtomicMasses.Of(symbol) / MolarMassGrams);
 
     private static FrozenDictionary<string, LimingCompound> Load() =>
-        CsvTable
-            .Embedded(
-                "Liming/Data/compounds.csv",
-                "id",
-                "name",
-                "formula",
-                "atoms",
-                "base_units",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.Select(r => new LimingCompound(r))
-            .ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
+        Table.Read("Liming/Data/compounds.csv", r => new LimingCompound(r)).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
 }

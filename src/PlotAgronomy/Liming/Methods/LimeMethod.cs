@@ -106,7 +106,7 @@ public sealed class LimeMethod
     {
         ArgumentNullException.ThrowIfNull(sample);
         double target = Guard.Between(targetPh, 4, 9, "pH");
-        double error = Guard.Between(readingErrorPh ?? LimeConstants.Of("reading-error"), 0, 1, "pH", nameof(readingErrorPh));
+        double error = Guard.Between(readingErrorPh ?? LimingConstants.All["reading-error"], 0, 1, "pH", nameof(readingErrorPh));
         return new LimeReckoning(this, sample, target, earlier, error).Answer();
     }
 

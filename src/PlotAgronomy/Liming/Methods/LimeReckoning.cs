@@ -88,7 +88,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             Add("lime-depth-assumed", ("method", method.Name), ("depth", LimeText.Inches(method.Depth)));
         }
 
-        if (target > LimeConstants.Of("over-lime-target"))
+        if (target > LimingConstants.All["over-lime-target"])
         {
             Add("lime-over-target");
         }
@@ -189,7 +189,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
     private bool WithinReadings(double reading)
     {
-        if (method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora) && reading > LimeConstants.Of("high-buffer-ph"))
+        if (method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora) && reading > LimingConstants.All["high-buffer-ph"])
         {
             Add("lime-buffer-high", ("reading", Amounts.Print(reading, 2)));
         }

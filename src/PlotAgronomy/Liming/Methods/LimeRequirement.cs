@@ -12,31 +12,7 @@ namespace PlotAgronomy.Liming;
 public static class LimeRequirement
 {
     private static readonly Lazy<FrozenDictionary<string, LimeMethod>> ById = new(() =>
-        CsvTable
-            .Embedded(
-                "Liming/Data/methods.csv",
-                "id",
-                "name",
-                "institution",
-                "form",
-                "buffers",
-                "soils",
-                "reading_low",
-                "reading_high",
-                "above_highest",
-                "limits_printed",
-                "depth_in",
-                "depth_printed",
-                "basis_id",
-                "only_below_water_ph",
-                "no_lime_within_ph",
-                "finding",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.Select(r => new LimeMethod(r))
-            .ToFrozenDictionary(m => m.Id, StringComparer.Ordinal)
+        Table.Read("Liming/Data/methods.csv", r => new LimeMethod(r)).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal)
     );
 
     /// <summary>Gets every method, in the order of their ids.</summary>

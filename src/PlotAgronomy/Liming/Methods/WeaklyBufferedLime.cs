@@ -73,7 +73,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     public static bool AppliesTo(LimeSample sample, double targetPh)
     {
         ArgumentNullException.ThrowIfNull(sample);
-        return Guard.Between(targetPh, 4, 9, "pH") <= LimeConstants.Of("over-lime-target")
+        return Guard.Between(targetPh, 4, 9, "pH") <= LimingConstants.All["over-lime-target"]
             && sample.IsWeaklyBuffered
             && sample.WaterPh < targetPh;
     }
@@ -116,13 +116,13 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             adamsEvans is null || refusal is not null || sample.Capacity is not { } cec ? null
             : ph < target ? AdamsEvans.TonsPerAcre(cec, ph, target)
             : 0;
-        double cap = LimeConstants.Of("weak-cap");
-        double first = LimeConstants.Of("weak-first-dressing");
+        double cap = LimingConstants.All["weak-cap"];
+        double first = LimingConstants.All["weak-first-dressing"];
         double wanted = Math.Max(0, target - ph);
-        double low = wanted / LimeConstants.Of("weak-ph-per-ton-high");
-        double high = wanted / LimeConstants.Of("weak-ph-per-ton-low");
+        double low = wanted / LimingConstants.All["weak-ph-per-ton-high"];
+        double high = wanted / LimingConstants.All["weak-ph-per-ton-low"];
         double adviceHigh = Math.Min(cap, Math.Max(high, byCapacity ?? 0));
-        int months = (int)LimeConstants.Of("weak-retest-months");
+        int months = (int)LimingConstants.All["weak-retest-months"];
         return new(ph, target, sample.Capacity)
         {
             BufferNeeds = needs,

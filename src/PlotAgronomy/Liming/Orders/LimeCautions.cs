@@ -12,7 +12,7 @@ internal static class LimeCautions
         if (material.Form == LimingForm.WoodAsh)
         {
             yield return FindingCatalog.Create("lime-wood-ash");
-            if (rate.PoundsPerThousandSquareFeet > LimeConstants.Of("most-wood-ash"))
+            if (rate.PoundsPerThousandSquareFeet > LimingConstants.All["most-wood-ash"])
             {
                 yield return FindingCatalog.Create(
                     "lime-wood-ash-rate",
@@ -30,7 +30,7 @@ internal static class LimeCautions
             yield break;
         }
 
-        double limit = LimeConstants.Of("low-magnesium");
+        double limit = LimingConstants.All["low-magnesium"];
         bool dolomitic = material.Magnesium is { Value: > 0 };
         if (reading.PrintedValue < limit && !dolomitic)
         {

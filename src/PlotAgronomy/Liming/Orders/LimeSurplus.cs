@@ -13,7 +13,7 @@ internal static class LimeSurplus
             yield break;
         }
 
-        bool large = abovePercent > LimeConstants.Of("over-planned-percent");
+        bool large = abovePercent > LimingConstants.All["over-planned-percent"];
         yield return FindingCatalog.Create(
             large ? "lime-above-need" : "lime-above-need-small",
             ("percent", Amounts.Print(abovePercent, 1))

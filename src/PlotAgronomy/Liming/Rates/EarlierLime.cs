@@ -41,7 +41,7 @@ public sealed class EarlierLime
                 LimeMath.ResidualTonsPerAcre(
                     Rate.PoundsPerAcre,
                     Months,
-                    LimeConstants.Of(soilClass == SoilClass.Mineral ? "nc-residual-mineral" : "nc-residual-organic")
+                    LimingConstants.All[soilClass == SoilClass.Mineral ? "nc-residual-mineral" : "nc-residual-organic"]
                 )
             )
             : null;

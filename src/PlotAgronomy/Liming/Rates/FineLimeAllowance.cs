@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
@@ -7,6 +8,16 @@ namespace PlotAgronomy.Liming;
 /// laboratory allows it.</summary>
 public sealed class FineLimeAllowance : IWorkedResult
 {
+    private static readonly Lazy<FrozenDictionary<string, (double Low, double High)>> SharesByBasis = Table.Keyed(
+        "Liming/Data/allowance.csv",
+        r => r.Text("basis_id"),
+        r =>
+        {
+            double ordinary = r.Number("ordinary_lb_per_1000_ft2");
+            return (r.Number("fine_low_lb_per_1000_ft2") / ordinary, r.Number("fine_high_lb_per_1000_ft2") / ordinary);
+        }
+    );
+
     private readonly LimeRate rate;
 
     private FineLimeAllowance(LimeRate rate) => this.rate = rate;
@@ -31,24 +42,12 @@ public sealed class FineLimeAllowance : IWorkedResult
     public static FineLimeAllowance For(LimeRate rate)
     {
         ArgumentNullException.ThrowIfNull(rate);
-        var row = CsvTable
-            .Embedded(
-                "Liming/Data/allowance.csv",
-                "basis_id",
-                "ordinary_lb_per_1000_ft2",
-                "fine_low_lb_per_1000_ft2",
-                "fine_high_lb_per_1000_ft2",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.FirstOrDefault(r => r.Text("basis_id") == rate.Basis.Id);
-        return row is null
+        return !SharesByBasis.Value.TryGetValue(rate.Basis.Id, out var shares)
             ? new(rate) { Findings = [FindingCatalog.Create("lime-allowance-refused", ("basis", rate.Basis.Name))] }
             : new(rate)
             {
-                Low = rate.OfBasis * (row.Number("fine_low_lb_per_1000_ft2") / row.Number("ordinary_lb_per_1000_ft2")),
-                High = rate.OfBasis * (row.Number("fine_high_lb_per_1000_ft2") / row.Number("ordinary_lb_per_1000_ft2")),
+                Low = rate.OfBasis * shares.Low,
+                High = rate.OfBasis * shares.High,
                 Findings = [],
             };
     }

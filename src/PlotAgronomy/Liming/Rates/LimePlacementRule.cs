@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -7,34 +6,14 @@ namespace PlotAgronomy.Liming;
 /// between.</summary>
 internal sealed class LimePlacementRule
 {
-    private static readonly Lazy<ImmutableArray<LimePlacementRule>> All = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Liming/Data/placement.csv",
-                    "institution",
-                    "placement",
-                    "treated_depth_in",
-                    "most_at_once_ton_per_ac",
-                    "between_months",
-                    "split",
-                    "most_dressings",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new LimePlacementRule(r)),
-        ]
-    );
+    private static readonly Table<LimePlacementRule> All = new("Liming/Data/placement.csv", r => new LimePlacementRule(r));
 
     private LimePlacementRule(CsvRow row)
     {
         Institution = row.Text("institution");
         Placement = row.Choice<LimePlacement>("placement");
         TreatedDepthInches = row.NumberOrNull("treated_depth_in");
-        MostAtOnce = row.NumberOrNull("most_at_once_ton_per_ac") is { } tons
-            ? ApplicationRate.FromShortTonsPerAcre(tons)
-            : null;
+        MostAtOnce = row.NumberOrNull("most_at_once_ton_per_ac") is { } tons ? ApplicationRate.FromShortTonsPerAcre(tons) : null;
         MonthsBetween = row.TextOrNull("between_months") is null ? null : row.Integer("between_months");
         SplitsEvenly = row.Text("split") == "even";
         MostDressings = row.TextOrNull("most_dressings") is null ? null : row.Integer("most_dressings");
@@ -64,7 +43,7 @@ internal sealed class LimePlacementRule
     internal string SourceId { get; }
 
     internal static LimePlacementRule? TryFind(string institution, LimePlacement placement) =>
-        All.Value.FirstOrDefault(r =>
+        All.Rows.FirstOrDefault(r =>
             r.Placement == placement && string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
         );
 }

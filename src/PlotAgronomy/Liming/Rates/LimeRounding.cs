@@ -7,19 +7,8 @@ namespace PlotAgronomy.Liming;
 public sealed class LimeRounding
 {
     private static readonly Lazy<FrozenDictionary<string, LimeRounding>> ByInstitution = new(() =>
-        CsvTable
-            .Embedded(
-                "Liming/Data/rounding.csv",
-                "institution",
-                "step",
-                "unit",
-                "direction",
-                "none_below",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.Select(r => new LimeRounding(r))
+        Table
+            .Read("Liming/Data/rounding.csv", r => new LimeRounding(r))
             .ToFrozenDictionary(r => r.Institution, StringComparer.OrdinalIgnoreCase)
     );
 

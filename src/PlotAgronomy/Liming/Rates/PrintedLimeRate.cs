@@ -62,7 +62,7 @@ public sealed class PrintedLimeRate : IWorkedResult
             findings.Add(MemoryGate.FindingFor($"the lime '{basis.Name}'", basis.SourceId));
         }
 
-        if (target > LimeConstants.Of("over-lime-target"))
+        if (target > LimingConstants.All["over-lime-target"])
         {
             findings.Add(FindingCatalog.Create("lime-over-target"));
         }

@@ -7,25 +7,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>One row of the table of target pHs.</summary>
 internal sealed class LimeTargetRow
 {
-    private static readonly Lazy<ImmutableArray<LimeTargetRow>> Rows = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Liming/Data/targets.csv",
-                    "institution",
-                    "kinds",
-                    "soils",
-                    "acid_subsoil",
-                    "target_ph",
-                    "ph_low",
-                    "ph_high",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new LimeTargetRow(r)),
-        ]
-    );
+    private static readonly Table<LimeTargetRow> Rows = new("Liming/Data/targets.csv", r => new LimeTargetRow(r));
 
     private readonly ImmutableHashSet<string> kinds;
     private readonly ImmutableArray<SoilClass> soils;
@@ -44,7 +26,7 @@ internal sealed class LimeTargetRow
         Status = row.Status();
     }
 
-    internal static ImmutableArray<LimeTargetRow> All => Rows.Value;
+    internal static ImmutableArray<LimeTargetRow> All => Rows.Rows;
 
     internal string Institution { get; }
 

@@ -33,7 +33,7 @@ public sealed class LimeTrigger : IWorkedResult
     {
         Guard.Between(targetPh, 4, 9, "pH");
         Guard.AtLeast(marginPh, 0, "pH");
-        return marginPh > LimeConstants.Of("largest-trigger")
+        return marginPh > LimingConstants.All["largest-trigger"]
             ? new(targetPh, marginPh)
             {
                 Findings = [FindingCatalog.Create("lime-trigger-implausible", ("margin", LimeText.Ph(marginPh)))],

@@ -27,11 +27,11 @@ public sealed class LimeOutlook : IWorkedResult
     public required double ExpectedPhHigh { get; init; }
 
     /// <summary>Gets the day from which the lime begins to show: three months on (LIME-S17).</summary>
-    public DateOnly StartsOn => Terms.LimedOn.AddMonths((int)LimeConstants.Of("too-young"));
+    public DateOnly StartsOn => Terms.LimedOn.AddMonths((int)LimingConstants.All["too-young"]);
 
     /// <summary>Gets the day of about full effect of fine lime: six months on (LIME-S17). Coarse lime goes on working for
     /// years.</summary>
-    public DateOnly FullEffectOn => Terms.LimedOn.AddMonths((int)LimeConstants.Of("full-effect"));
+    public DateOnly FullEffectOn => Terms.LimedOn.AddMonths((int)LimingConstants.All["full-effect"]);
 
     /// <summary>Gets the kinds whose lower limit today's soil meets: they can be sown without waiting for the lime.</summary>
     public required ImmutableArray<CropKind> SowNow { get; init; }
@@ -115,13 +115,13 @@ public sealed class LimeOutlook : IWorkedResult
     private static int MonthsToRetest(LimeOutlookTerms terms)
     {
         double delivered = terms.Rate.OfBasis.ShortTonsPerAcre * terms.ShareDelivered.Value;
-        bool weak = terms.ExchangeCapacity is { } capacity && capacity.Milliequivalents < LimeConstants.Of("weak-cec-limit");
+        bool weak = terms.ExchangeCapacity is { } capacity && capacity.Milliequivalents < LimingConstants.All["weak-cec-limit"];
         return (int)
-            LimeConstants.Of(
-                weak || delivered > LimeConstants.Of("retest-correction-rate") ? "retest-after-correction"
+            LimingConstants.All[
+                weak || delivered > LimingConstants.All["retest-correction-rate"] ? "retest-after-correction"
                 : terms.Texture is SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam ? "retest-sand"
                 : "retest-other"
-            );
+            ];
     }
 
     private static IEnumerable<Finding> TimeFindings(LimeOutlookTerms terms, double months)
@@ -131,12 +131,12 @@ public sealed class LimeOutlook : IWorkedResult
             yield break;
         }
 
-        if (months < LimeConstants.Of("too-young"))
+        if (months < LimingConstants.All["too-young"])
         {
             yield return FindingCatalog.Create("lime-too-young", ("months", Amounts.Print(months, 1)));
         }
 
-        if (months < LimeConstants.Of("full-effect") && terms.Kinds.Any(k => k.IsLegume))
+        if (months < LimingConstants.All["full-effect"] && terms.Kinds.Any(k => k.IsLegume))
         {
             yield return FindingCatalog.Create("lime-seed-legumes-later");
         }

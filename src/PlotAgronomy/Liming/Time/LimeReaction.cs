@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -9,23 +8,7 @@ namespace PlotAgronomy.Liming;
 /// Fineness not known: all in 6 (LIME-S17) to 12 months (LIME-S15).</remarks>
 public sealed class LimeReaction
 {
-    private static readonly Lazy<ImmutableArray<Band>> Bands = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Liming/Data/reaction.csv",
-                    "passing_mesh",
-                    "held_on_mesh",
-                    "share",
-                    "soonest_months",
-                    "latest_months",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(Band.FromRow),
-        ]
-    );
+    private static readonly Table<Band> Bands = new("Liming/Data/reaction.csv", Band.FromRow);
 
     private LimeReaction(double months, bool finenessKnown, double low, double high)
     {
@@ -61,18 +44,18 @@ public sealed class LimeReaction
             return new(months, true, 0, 0);
         }
 
-        return material.Sieves is { } sieves && Bands.Value.SelectMany(b => b.Meshes).All(sieves.Knows)
+        return material.Sieves is { } sieves && Bands.Rows.SelectMany(b => b.Meshes).All(sieves.Knows)
             ? new(
                 months,
                 true,
-                Bands.Value.Sum(b => b.Worked(sieves, months, b.MonthsLatest)),
-                Bands.Value.Sum(b => b.Worked(sieves, months, b.MonthsSoonest))
+                Bands.Rows.Sum(b => b.Worked(sieves, months, b.MonthsLatest)),
+                Bands.Rows.Sum(b => b.Worked(sieves, months, b.MonthsSoonest))
             )
             : new(
                 months,
                 false,
-                Math.Min(1, months / LimeConstants.Of("unknown-fineness-latest")),
-                Math.Min(1, months / LimeConstants.Of("unknown-fineness-soonest"))
+                Math.Min(1, months / LimingConstants.All["unknown-fineness-latest"]),
+                Math.Min(1, months / LimingConstants.All["unknown-fineness-soonest"])
             );
     }
 

@@ -7,20 +7,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>The acid that nitrogen fertilizer adds, as the calcium carbonate that would neutralize it.</summary>
 public sealed class NitrogenAcidity : IWorkedResult
 {
-    private static readonly Lazy<ImmutableArray<CsvRow>> Rows = new(() =>
-        CsvTable
-            .Embedded(
-                "Liming/Data/n-acidity.csv",
-                "id",
-                "name",
-                "published_lb_carbonate_per_lb_n",
-                "hydrogen_ions_per_n",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows
-    );
+    private static readonly Table<Figure> Figures = new("Liming/Data/n-acidity.csv", Figure.FromRow);
 
     private readonly string name;
     private readonly string sourceId;
@@ -32,7 +19,7 @@ public sealed class NitrogenAcidity : IWorkedResult
     }
 
     /// <summary>Gets the ids of the fertilizers it knows.</summary>
-    public static ImmutableArray<string> Fertilizers => [.. Rows.Value.Select(r => r.Text("id"))];
+    public static ImmutableArray<string> Fertilizers => [.. Figures.Rows.Select(f => f.Id)];
 
     /// <summary>Gets the convention.</summary>
     public required AcidityConvention Convention { get; init; }
@@ -67,24 +54,24 @@ public sealed class NitrogenAcidity : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(fertilizer);
         Guard.Defined(convention);
-        var row = Rows.Value.FirstOrDefault(r => r.Text("id") == fertilizer)
+        var figure = Figures.Rows.FirstOrDefault(f => f.Id == fertilizer)
             ?? throw new KeyNotFoundException(
                 $"No acidity is known for '{fertilizer}'. There are: {string.Join(", ", Fertilizers)}."
             );
         bool published = convention == AcidityConvention.PlantsTakeUpNitrate;
         double factor = published
-            ? row.Number("published_lb_carbonate_per_lb_n")
+            ? figure.CarbonatePerNitrogen
             : (
-                row.NumberOrNull("hydrogen_ions_per_n")
-                ?? throw new ArgumentException($"The worst case has no figure for {row.Text("name")}.", nameof(convention))
+                figure.HydrogenIonsPerNitrogen
+                ?? throw new ArgumentException($"The worst case has no figure for {figure.Name}.", nameof(convention))
             ) * CarbonatePerHydrogenIon;
         var findings = new List<Finding> { FindingCatalog.Create("lime-acidity-aglime") };
-        if (published && row.Status() == DataStatus.Memory)
+        if (published && figure.Origin.Status == DataStatus.Memory)
         {
-            findings.Add(MemoryGate.FindingFor($"the acidity of {row.Text("name")}", row.SourceId()));
+            findings.Add(MemoryGate.FindingFor($"the acidity of {figure.Name}", figure.Origin.SourceId));
         }
 
-        return new NitrogenAcidity(row.Text("name"), published ? row.SourceId() : AtomicMasses.SourceId)
+        return new NitrogenAcidity(figure.Name, published ? figure.Origin.SourceId : AtomicMasses.SourceId)
         {
             Convention = convention,
             Nitrogen = nitrogen,
@@ -105,7 +92,7 @@ public sealed class NitrogenAcidity : IWorkedResult
         double inches = depth.Inches;
         Guard.AboveUpTo(inches, 0, 24, "in", nameof(depth));
         double perPh = Guard.Above(capacity.MilligramsPerKilogramPerPh, 0, "mg/kg per pH", nameof(capacity));
-        return Carbonate.PoundsPerAcre / (perPh * inches * LimeConstants.Of("soil-per-inch"));
+        return Carbonate.PoundsPerAcre / (perPh * inches * LimingConstants.All["soil-per-inch"]);
     }
 
     /// <inheritdoc/>
@@ -121,4 +108,22 @@ public sealed class NitrogenAcidity : IWorkedResult
         ];
 
     private static double CarbonatePerHydrogenIon => LimingCompound.Find("calcite").MolarMassGrams / 2 / AtomicMasses.Of("N");
+
+    private sealed record Figure(
+        string Id,
+        string Name,
+        double CarbonatePerNitrogen,
+        double? HydrogenIonsPerNitrogen,
+        Origin Origin
+    )
+    {
+        internal static Figure FromRow(CsvRow row) =>
+            new(
+                row.Text("id"),
+                row.Text("name"),
+                row.Number("published_lb_carbonate_per_lb_n"),
+                row.NumberOrNull("hydrogen_ions_per_n"),
+                row.Origin()
+            );
+    }
 }

@@ -7,25 +7,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>Sulfur to lower a soil's pH by the two tables known, which differ two- to threefold and are kept apart.</summary>
 public sealed class SulfurNeed : IWorkedResult
 {
-    private static readonly Lazy<ImmutableArray<CsvRow>> Rows = new(() =>
-        CsvTable
-            .Embedded(
-                "Liming/Data/sulfur.csv",
-                "table",
-                "textures",
-                "from_ph_low",
-                "from_ph_high",
-                "to_ph_low",
-                "to_ph_high",
-                "rate",
-                "unit",
-                "per_ph_unit",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows
-    );
+    private static readonly Table<Row> Printed = new("Liming/Data/sulfur.csv", Row.FromCsv);
 
     private SulfurNeed() { }
 
@@ -59,19 +41,20 @@ public sealed class SulfurNeed : IWorkedResult
         Guard.Between(targetPh, 4, Math.BitDecrement(soilPh.Value), "pH");
         return new SulfurNeed
         {
-            BySociety = hasFreeLime ? null : Rate(Rows.Value.FirstOrDefault(r => Fits(r, "no") && InBand(r)), 1),
-            ByGardenPractice = hasFreeLime ? null : Rate(Rows.Value.First(r => Fits(r, "yes")), soilPh.Value - targetPh),
+            BySociety = hasFreeLime ? null : Printed.Rows.FirstOrDefault(r => Fits(r, isPerPh: false) && InBand(r))?.Rate,
+            ByGardenPractice = hasFreeLime
+                ? null
+                : Printed.Rows.First(r => Fits(r, isPerPh: true)).Rate * (soilPh.Value - targetPh),
             Findings = [FindingCatalog.Create("lime-lower-ph-doubtful")],
         };
 
-        bool Fits(CsvRow row, string perUnit) =>
-            row.Text("per_ph_unit") == perUnit && row.Choices<SoilTexture>("textures").Contains(texture);
+        bool Fits(Row row, bool isPerPh) => row.IsPerPhUnit == isPerPh && row.Textures.Contains(texture);
 
-        bool InBand(CsvRow row) =>
-            soilPh.Value >= row.Number("from_ph_low")
-            && soilPh.Value <= row.Number("from_ph_high")
-            && targetPh >= row.Number("to_ph_low")
-            && targetPh <= row.Number("to_ph_high");
+        bool InBand(Row row) =>
+            soilPh.Value >= row.FromPhLow
+            && soilPh.Value <= row.FromPhHigh
+            && targetPh >= row.ToPhLow
+            && targetPh <= row.ToPhHigh;
     }
 
     /// <inheritdoc/>
@@ -96,8 +79,30 @@ public sealed class SulfurNeed : IWorkedResult
                 : [],
         ];
 
-    private static ApplicationRate? Rate(CsvRow? row, double phUnits) =>
-        row is null ? null
-        : row.Text("unit") == "g/m2" ? ApplicationRate.FromKilogramsPerHectare(row.Number("rate") * 10 * phUnits)
-        : ApplicationRate.FromPoundsPerAcre(LimeUnits.PoundsPerAcre(row, "rate") * phUnits);
+    /// <summary>One rate of a table; a garden table gives it for each pH unit, whatever the pH.</summary>
+    private sealed record Row(
+        string TableName,
+        ImmutableArray<SoilTexture> Textures,
+        double? FromPhLow,
+        double? FromPhHigh,
+        double? ToPhLow,
+        double? ToPhHigh,
+        ApplicationRate Rate,
+        bool IsPerPhUnit
+    )
+    {
+        internal static Row FromCsv(CsvRow row) =>
+            new(
+                row.Text("table"),
+                row.Choices<SoilTexture>("textures"),
+                row.NumberOrNull("from_ph_low"),
+                row.NumberOrNull("from_ph_high"),
+                row.NumberOrNull("to_ph_low"),
+                row.NumberOrNull("to_ph_high"),
+                row.Text("unit") == "g/m2"
+                    ? ApplicationRate.FromKilogramsPerHectare(row.Number("rate") * 10)
+                    : ApplicationRate.FromPoundsPerAcre(LimeUnits.PoundsPerAcre(row, "rate")),
+                row.YesOrNo("per_ph_unit")
+            );
+    }
 }

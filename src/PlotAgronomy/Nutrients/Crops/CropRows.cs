@@ -46,21 +46,13 @@ public static class CropRows
         row is CropRow.DeerTurkeyPlot or CropRow.UplandGamePlot or CropRow.WaterfowlPlot;
 
     private static FrozenDictionary<CropRow, Entry> Load() =>
-        CsvTable
-            .Embedded(
+        Table
+            .Keyed(
                 "Nutrients/Data/crop-rows.csv",
-                "id",
-                "words",
-                "yield_unit",
-                "unusual_yield_above",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToFrozenDictionary(
                 r => r.Choice<CropRow>("id"),
                 r => new Entry(r.Text("words"), r.Choice<YieldUnit>("yield_unit"), r.NumberOrNull("unusual_yield_above"))
-            );
+            )
+            .Value;
 
     private sealed record Entry(string Words, YieldUnit Unit, double? UnusualAbove);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
@@ -8,21 +9,10 @@ namespace PlotAgronomy.Nutrients;
 /// a removal figure. Common practice; every part can be overridden.</summary>
 public sealed class KindProxy
 {
-    private static readonly Lazy<ImmutableDictionary<string, KindProxy>> Table = new(() =>
-        CsvTable
-            .Embedded(
-                "Nutrients/Data/kind-proxies.csv",
-                "id",
-                "crop_rows",
-                "own_rows",
-                "nitrogen_rule",
-                "removal",
-                "sensitive_to_boron",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToImmutableDictionary(r => r.Text("id"), r => new KindProxy(r), StringComparer.Ordinal)
+    private static readonly Lazy<FrozenDictionary<string, KindProxy>> ById = Table.Keyed(
+        "Nutrients/Data/kind-proxies.csv",
+        r => r.Text("id"),
+        r => new KindProxy(r)
     );
 
     private readonly ImmutableArray<CropRow> ownRows;
@@ -54,7 +44,7 @@ public sealed class KindProxy
     public static KindProxy For(CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return Table.Value.TryGetValue(kind.Id, out var proxy) ? proxy : Table.Value[$"group-{kind.Group}"];
+        return ById.Value.TryGetValue(kind.Id, out var proxy) ? proxy : ById.Value[$"group-{kind.Group}"];
     }
 
     /// <summary>Whether a row was made for the kind itself, or for a food plot whatever is sown on it: then nothing stands in for

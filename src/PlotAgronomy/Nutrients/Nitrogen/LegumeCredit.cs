@@ -6,25 +6,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Nitrogen that an earlier or standing legume leaves to what grows there next, by one publication.</summary>
 public sealed class LegumeCredit
 {
-    private static readonly Lazy<ImmutableArray<LegumeCredit>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Nutrients/Data/legume-credits.csv",
-                    "id",
-                    "previous_legume",
-                    "institution",
-                    "low_lb_per_ac",
-                    "high_lb_per_ac",
-                    "condition",
-                    "existing_stand",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new LegumeCredit(r)),
-        ]
-    );
+    private static readonly Table<LegumeCredit> Table = new("Nutrients/Data/legume-credits.csv", r => new LegumeCredit(r));
 
     private LegumeCredit(CsvRow row)
     {
@@ -40,7 +22,7 @@ public sealed class LegumeCredit
     }
 
     /// <summary>Gets every published credit.</summary>
-    public static ImmutableArray<LegumeCredit> All => Table.Value;
+    public static ImmutableArray<LegumeCredit> All => Table.Rows;
 
     /// <summary>Gets the name to ask for.</summary>
     public string Id { get; }

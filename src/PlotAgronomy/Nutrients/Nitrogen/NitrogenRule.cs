@@ -6,7 +6,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A named rule for how much nitrogen a crop or plot gets, and in how many dressings.</summary>
 public sealed class NitrogenRule
 {
-    private static readonly Lazy<ImmutableArray<NitrogenRule>> Table = new(Load);
+    private static readonly Lazy<ImmutableArray<NitrogenRule>> Everything = new(Load);
 
     private readonly double? fixedLow;
     private readonly double? fixedHigh;
@@ -40,7 +40,7 @@ public sealed class NitrogenRule
     }
 
     /// <summary>Gets every rule.</summary>
-    public static ImmutableArray<NitrogenRule> All => Table.Value;
+    public static ImmutableArray<NitrogenRule> All => Everything.Value;
 
     /// <summary>Gets the name to ask for.</summary>
     public string Id { get; }
@@ -186,40 +186,27 @@ public sealed class NitrogenRule
 
     private static ImmutableArray<NitrogenRule> Load()
     {
-        var points = CsvTable
-            .Embedded(
+        var points = Table
+            .Grouped(
                 "Nutrients/Data/nitrogen-yields.csv",
-                "id",
-                "rule",
-                "yield",
-                "nitrogen_lb_per_ac",
-                "source_id",
-                "locator",
-                "status"
+                r => r.Text("rule"),
+                r => (r.Number("yield"), r.Number("nitrogen_lb_per_ac"))
             )
-            .Rows.ToLookup(r => r.Text("rule"), r => (r.Number("yield"), r.Number("nitrogen_lb_per_ac")));
-        var splits = CsvTable
-            .Embedded("Nutrients/Data/nitrogen-doses.csv", "id", "rule", "part", "size", "when", "source_id", "locator", "status")
-            .Rows.OrderBy(r => r.Integer("part"))
-            .ToLookup(r => r.Text("rule"), r => (r.Text("size"), r.Text("when"), r.SourceId()));
+            .Value;
+        var splits = Table
+            .Read(
+                "Nutrients/Data/nitrogen-doses.csv",
+                r => (Rule: r.Text("rule"), Part: r.Integer("part"), Dose: (r.Text("size"), r.Text("when"), r.SourceId()))
+            )
+            .OrderBy(d => d.Part)
+            .ToLookup(d => d.Rule, d => d.Dose);
         return
         [
-            .. CsvTable
-                .Embedded(
-                    "Nutrients/Data/nitrogen-rules.csv",
-                    "id",
-                    "title",
-                    "crops",
-                    "form",
-                    "yield_unit",
-                    "low",
-                    "high",
-                    "condition",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new NitrogenRule(r, [.. points[r.Text("id")]], [.. splits[r.Text("id")]])),
+            .. Table.Read("Nutrients/Data/nitrogen-rules.csv", r => new NitrogenRule(
+                r,
+                [.. points[r.Text("id")]],
+                [.. splits[r.Text("id")]]
+            )),
         ];
     }
 }

@@ -6,16 +6,15 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The rating systems of this library.</summary>
 public static class RatingSystems
 {
-    private static readonly Lazy<ImmutableArray<RatingSystem>> Systems = new(() =>
-        [
-            .. CsvTable
-                .Embedded("Nutrients/Data/rating-systems.csv", "id", "name", "institution", "source_id", "locator", "status")
-                .Rows.Select(r => new RatingSystem(r.Text("id"), r.Text("name"), r.Text("institution"), r.Status())),
-        ]
-    );
+    private static readonly Table<RatingSystem> Systems = new("Nutrients/Data/rating-systems.csv", r => new RatingSystem(
+        r.Text("id"),
+        r.Text("name"),
+        r.Text("institution"),
+        r.Status()
+    ));
 
     /// <summary>Gets every rating system.</summary>
-    public static ImmutableArray<RatingSystem> All => Systems.Value;
+    public static ImmutableArray<RatingSystem> All => Systems.Rows;
 
     /// <summary>Gets North Carolina's index classes.</summary>
     public static RatingSystem NorthCarolina => Find("NC");

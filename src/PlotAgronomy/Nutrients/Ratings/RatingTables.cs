@@ -16,56 +16,26 @@ internal static class RatingTables
 
     private static ImmutableArray<(string, RatingScale)> Load()
     {
-        var classes = CsvTable
-            .Embedded(
-                "Nutrients/Data/rating-classes.csv",
-                "id",
-                "scale",
-                "order",
-                "class",
-                "printed_low",
-                "printed_high",
-                "high_included",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToLookup(r => r.Text("scale"), StringComparer.Ordinal);
-        var table = CsvTable.Embedded(
-            "Nutrients/Data/rating-scales.csv",
-            "id",
-            "system",
-            "analyte",
-            "extractants",
-            "unit",
-            "crops",
-            "condition",
-            "scope",
-            "source_id",
-            "locator",
-            "status"
-        );
+        var classes = Table.Grouped("Nutrients/Data/rating-classes.csv", r => r.Text("scale"), PrintedClass.FromRow).Value;
         return
         [
-            .. table.Rows.Select(row =>
+            .. Table.Read("Nutrients/Data/rating-scales.csv", row =>
                 (
                     row.Text("system"),
                     new RatingScale
                     {
                         Id = row.Text("id"),
-                        Analyte = Element(row),
+                        Analyte = row.Choice<SoilAnalyte>("analyte"),
                         Extractants = row.Choices<Extractant>("extractants"),
-                        Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit"),
+                        Unit = row.ChoiceOrNull<SoilTestUnit>("unit"),
                         Crops = row.Choices<CropRow>("crops"),
-                        Condition = row.TextOrNull("condition") is null
-                            ? ScaleCondition.None
-                            : row.Choice<ScaleCondition>("condition"),
+                        Condition = row.ChoiceOrNull<ScaleCondition>("condition") ?? ScaleCondition.None,
                         Scope = row.Text("scope"),
                         Classes = ClassesFrom(classes[row.Text("id")]),
                         SourceIds =
                         [
                             .. classes[row.Text("id")]
-                                .Select(r => r.SourceId())
+                                .Select(c => c.Origin.SourceId)
                                 .Append(row.SourceId())
                                 .SelectMany(s => s.Split(';'))
                                 .Distinct(),
@@ -76,24 +46,25 @@ internal static class RatingTables
         ];
     }
 
-    private static ImmutableArray<RatingClass> ClassesFrom(IEnumerable<CsvRow> rows)
+    /// <summary>Classes that each start where the one below them ends.</summary>
+    private static ImmutableArray<RatingClass> ClassesFrom(IEnumerable<PrintedClass> printed)
     {
         var classes = ImmutableArray.CreateBuilder<RatingClass>();
-        foreach (var row in rows)
+        foreach (var row in printed)
         {
             var below = classes.Count == 0 ? null : classes[^1];
             classes.Add(
                 new RatingClass
                 {
-                    Order = row.Integer("order"),
-                    Name = row.Text("class"),
-                    PrintedLow = row.Number("printed_low"),
-                    PrintedHigh = row.NumberOrNull("printed_high"),
-                    HighIncluded = row.TextOrNull("high_included") == "yes",
+                    Order = row.Order,
+                    Name = row.Name,
+                    PrintedLow = row.Low,
+                    PrintedHigh = row.High,
+                    HighIncluded = row.HighIncluded,
                     StartsAt = below?.PrintedHigh ?? 0,
                     StartIncluded = below is null || !below.HighIncluded,
-                    Status = row.Status(),
-                    SourceId = row.SourceId(),
+                    Status = row.Origin.Status,
+                    SourceId = row.Origin.SourceId,
                 }
             );
         }
@@ -101,20 +72,16 @@ internal static class RatingTables
         return classes.ToImmutable();
     }
 
-    private static SoilAnalyte Element(CsvRow row) =>
-        row.Text("analyte") switch
-        {
-            "P" => SoilAnalyte.Phosphorus,
-            "K" => SoilAnalyte.Potassium,
-            "Ca" => SoilAnalyte.Calcium,
-            "Mg" => SoilAnalyte.Magnesium,
-            "S" => SoilAnalyte.Sulfur,
-            "B" => SoilAnalyte.Boron,
-            "Zn" => SoilAnalyte.Zinc,
-            "Mn" => SoilAnalyte.Manganese,
-            "Cu" => SoilAnalyte.Copper,
-            "Fe" => SoilAnalyte.Iron,
-            "Salts" => SoilAnalyte.SolubleSalts,
-            _ => throw row.Problem("analyte", "unknown element"),
-        };
+    private sealed record PrintedClass(int Order, string Name, double Low, double? High, bool HighIncluded, Origin Origin)
+    {
+        internal static PrintedClass FromRow(CsvRow row) =>
+            new(
+                row.Integer("order"),
+                row.Text("class"),
+                row.Number("printed_low"),
+                row.NumberOrNull("printed_high"),
+                row.TextOrNull("high_included") == "yes",
+                row.Origin()
+            );
+    }
 }

@@ -11,12 +11,12 @@ public sealed class ManganeseAvailability : IWorkedResult
 {
     private readonly WorkedLine line;
 
-    private ManganeseAvailability(string title, string prefix, SystemConstant constant, double test, WaterPh ph)
+    private ManganeseAvailability(string title, string prefix, Constant constant, double test, WaterPh ph)
     {
         ArgumentNullException.ThrowIfNull(ph);
         string perTest = prefix == "NJ" ? "NJ-Mn-per-ppm" : "NC-Mn-per-index";
-        double perUnit = SystemConstants.Value(perTest),
-            perPh = SystemConstants.Value($"{prefix}-Mn-per-pH");
+        double perUnit = NutrientConstants.All[perTest],
+            perPh = NutrientConstants.All[$"{prefix}-Mn-per-pH"];
         Index = SystemMath.ManganeseIndex(constant, perUnit, test, perPh, ph.Value);
         SourceIds = [.. constant.SourceId.Split(';')];
         Findings = constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(title, constant.SourceId)] : [];
@@ -47,7 +47,7 @@ public sealed class ManganeseAvailability : IWorkedResult
         new(
             "the manganese availability index, equation A",
             "NC",
-            SystemConstants.Find("NC-Mn-A-constant"),
+            NutrientConstants.All.Find("NC-Mn-A-constant"),
             Checked(manganese, SoilTestUnit.NorthCarolinaIndex),
             ph
         );
@@ -61,7 +61,7 @@ public sealed class ManganeseAvailability : IWorkedResult
         new(
             "the manganese availability index, equation B",
             "NC",
-            SystemConstants.Find("NC-Mn-B-constant"),
+            NutrientConstants.All.Find("NC-Mn-B-constant"),
             Checked(manganese, SoilTestUnit.NorthCarolinaIndex),
             ph
         );
@@ -78,7 +78,7 @@ public sealed class ManganeseAvailability : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() => [line];
 
     internal static ManganeseAvailability NewJersey(double ppm, WaterPh ph) =>
-        new("the manganese availability index of New Jersey", "NJ", SystemConstants.Find("NJ-Mn-constant"), ppm, ph);
+        new("the manganese availability index of New Jersey", "NJ", NutrientConstants.All.Find("NJ-Mn-constant"), ppm, ph);
 
     private static double Checked(SoilReading manganese, SoilTestUnit unit)
     {

@@ -6,30 +6,21 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What leaves with a unit of yield by a system's own table: lb P2O5 and lb K2O per bushel or ton.</summary>
 internal sealed record CropRemovalFigure(double PhosphatePerUnit, double PotashPerUnit, string SourceId, DataStatus Status)
 {
-    private static readonly Lazy<FrozenDictionary<(string, CropRow), CropRemovalFigure>> BySystem = new(() =>
-        CsvTable
-            .Embedded(
-                "Nutrients/Data/system-removal.csv",
-                "id",
-                "system",
-                "crop",
-                "unit",
-                "phosphate_lb_per_unit",
-                "potash_lb_per_unit",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToFrozenDictionary(
-                r => (r.Text("system"), r.Choice<CropRow>("crop")),
-                r => new CropRemovalFigure(
-                    r.Number("phosphate_lb_per_unit"),
-                    r.Number("potash_lb_per_unit"),
-                    r.SourceId(),
-                    r.Status()
-                )
-            )
+    private static readonly Lazy<FrozenDictionary<(string, CropRow), CropRemovalFigure>> BySystem = Table.Keyed(
+        "Nutrients/Data/system-removal.csv",
+        r => (r.Text("system"), r.Choice<CropRow>("crop")),
+        FromRow
     );
+
+    private static CropRemovalFigure FromRow(CsvRow row)
+    {
+        if (row.Choice<YieldUnit>("unit") != CropRows.UnitOf(row.Choice<CropRow>("crop")))
+        {
+            throw row.Problem("unit", "differs from the unit of the crop's yield");
+        }
+
+        return new(row.Number("phosphate_lb_per_unit"), row.Number("potash_lb_per_unit"), row.SourceId(), row.Status());
+    }
 
     internal static CropRemovalFigure? Find(string systemId, CropRow crop) => BySystem.Value.GetValueOrDefault((systemId, crop));
 

@@ -27,37 +27,9 @@ internal sealed record SystemRecord(
 
     private static FrozenDictionary<string, SystemRecord> Load()
     {
-        var tests = CsvTable
-            .Embedded(
-                "Nutrients/Data/system-domains.csv",
-                "id",
-                "system",
-                "crops",
-                "nutrient",
-                "extractants",
-                "unit",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToLookup(r => r.Text("system"), TestFrom, StringComparer.Ordinal);
-        return CsvTable
-            .Embedded(
-                "Nutrients/Data/systems.csv",
-                "id",
-                "name",
-                "institution",
-                "edition",
-                "superseded_by",
-                "philosophy",
-                "depth_low_in",
-                "depth_high_in",
-                "in_words",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.Select(r => new SystemRecord(
+        var tests = Table.Grouped("Nutrients/Data/system-domains.csv", r => r.Text("system"), TestFrom).Value;
+        return Table
+            .Read("Nutrients/Data/systems.csv", r => new SystemRecord(
                 r.Text("id"),
                 r.Text("name"),
                 r.Text("institution"),

@@ -6,29 +6,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What leaves a plot with one unit of a crop, by one publication. Publications differ; none is averaged.</summary>
 public sealed class RemovalFigure
 {
-    private static readonly Lazy<ImmutableArray<RemovalFigure>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Nutrients/Data/removal.csv",
-                    "id",
-                    "crop",
-                    "unit",
-                    "part",
-                    "n_low",
-                    "n_high",
-                    "phosphate_low",
-                    "phosphate_high",
-                    "potash_low",
-                    "potash_high",
-                    "sulfur",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new RemovalFigure(r)),
-        ]
-    );
+    private static readonly Table<RemovalFigure> Table = new("Nutrients/Data/removal.csv", r => new RemovalFigure(r));
 
     private readonly ImmutableArray<(PlantNutrient Nutrient, double Low, double High)> poundsPerUnit;
 
@@ -50,7 +28,7 @@ public sealed class RemovalFigure
     }
 
     /// <summary>Gets every published figure.</summary>
-    public static ImmutableArray<RemovalFigure> All => Table.Value;
+    public static ImmutableArray<RemovalFigure> All => Table.Rows;
 
     /// <summary>Gets the name to ask for.</summary>
     public string Id { get; }

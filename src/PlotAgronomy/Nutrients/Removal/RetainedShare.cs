@@ -6,23 +6,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The part of the eaten nutrients that grazing animals keep; the rest falls back on the plot.</summary>
 public sealed class RetainedShare
 {
-    private static readonly Lazy<ImmutableArray<RetainedShare>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Nutrients/Data/retained-shares.csv",
-                    "id",
-                    "title",
-                    "nitrogen_pct",
-                    "phosphate_pct",
-                    "potash_pct",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new RetainedShare(r)),
-        ]
-    );
+    private static readonly Table<RetainedShare> Table = new("Nutrients/Data/retained-shares.csv", r => new RetainedShare(r));
 
     private RetainedShare(CsvRow row)
     {
@@ -35,7 +19,7 @@ public sealed class RetainedShare
     }
 
     /// <summary>Gets every published set of shares.</summary>
-    public static ImmutableArray<RetainedShare> All => Table.Value;
+    public static ImmutableArray<RetainedShare> All => Table.Rows;
 
     /// <summary>Gets the name to ask for.</summary>
     public string Id { get; }

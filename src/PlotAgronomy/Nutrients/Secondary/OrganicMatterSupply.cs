@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -8,22 +9,13 @@ namespace PlotAgronomy.Nutrients;
 /// Nitrogen from organic matter is not offered as a credit: plot rates already count on it.</remarks>
 public static class OrganicMatterSupply
 {
-    private static readonly Lazy<(double Share, double Released)> Sulfur = new(() =>
-    {
-        var row = CsvTable
-            .Embedded(
-                "Nutrients/Data/organic-matter.csv",
-                "id",
-                "nutrient",
-                "of_organic_matter_pct",
-                "released_a_year_pct",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.Single(r => r.Choice<PlantNutrient>("nutrient") == PlantNutrient.Sulfur);
-        return (row.Number("of_organic_matter_pct") / 100, row.Number("released_a_year_pct") / 100);
-    });
+    private static readonly Lazy<FrozenDictionary<PlantNutrient, (double Share, double Released)>> ByNutrient = Table.Keyed(
+        "Nutrients/Data/organic-matter.csv",
+        r => r.Choice<PlantNutrient>("nutrient"),
+        r => (r.Number("of_organic_matter_pct") / 100, r.Number("released_a_year_pct") / 100)
+    );
+
+    private static (double Share, double Released) Sulfur => ByNutrient.Value[PlantNutrient.Sulfur];
 
     /// <summary>Sulfur set free in a year.</summary>
     /// <param name="organicMatter">Organic matter of the layer.</param>
@@ -34,8 +26,8 @@ public static class OrganicMatterSupply
             SecondaryMath.ReleasedPoundsPerAcre(
                 (layer ?? SampledLayer.FurrowSlice).SoilMass.PoundsPerAcre,
                 organicMatter.Value,
-                Sulfur.Value.Share,
-                Sulfur.Value.Released
+                Sulfur.Share,
+                Sulfur.Released
             )
         );
 }

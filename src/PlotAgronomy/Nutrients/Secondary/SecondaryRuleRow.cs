@@ -7,40 +7,9 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>One row of a rule: conditions and a rate. A rule printed in steps has several rows, lowest test first.</summary>
 internal sealed class SecondaryRuleRow
 {
-    private static readonly Lazy<ImmutableArray<SecondaryRuleRow>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Nutrients/Data/secondary-rules.csv",
-                    "id",
-                    "rule",
-                    "title",
-                    "nutrient",
-                    "crops",
-                    "kinds",
-                    "analyte",
-                    "extractants",
-                    "unit",
-                    "index",
-                    "test_below",
-                    "test_at_most",
-                    "ph_above",
-                    "organic_matter_at_most_pct",
-                    "sandy_only",
-                    "soil_class",
-                    "rate_low",
-                    "rate_high",
-                    "per_ph",
-                    "per_test",
-                    "condition",
-                    "advice",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new SecondaryRuleRow(r)),
-        ]
-    );
+    private static readonly Table<SecondaryRuleRow> Table = new("Nutrients/Data/secondary-rules.csv", r => new SecondaryRuleRow(
+        r
+    ));
 
     private SecondaryRuleRow(CsvRow row)
     {
@@ -74,7 +43,7 @@ internal sealed class SecondaryRuleRow
         Status = row.Status();
     }
 
-    internal static ImmutableArray<SecondaryRuleRow> All => Table.Value;
+    internal static ImmutableArray<SecondaryRuleRow> All => Table.Rows;
 
     internal string Rule { get; }
 

@@ -8,35 +8,18 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A printed rate, or range of rates, for each class of the system's own scale.</summary>
 internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
 {
-    private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = new(() =>
-        CsvTable
-            .Embedded(
-                "Nutrients/Data/class-rates.csv",
-                "id",
-                "system",
-                "scale",
-                "crop",
-                "nutrient",
-                "class_order",
-                "rate_low",
-                "rate_high",
-                "rate_unit",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToLookup(
-                r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-                r => new ClassRate(
-                    r.Text("scale"),
-                    r.Integer("class_order"),
-                    r.Number("rate_low"),
-                    r.Number("rate_high"),
-                    r.Choice<ClassRateUnit>("rate_unit"),
-                    r.SourceId(),
-                    r.Status()
-                )
-            )
+    private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = Table.Grouped(
+        "Nutrients/Data/class-rates.csv",
+        r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
+        r => new ClassRate(
+            r.Text("scale"),
+            r.Integer("class_order"),
+            r.Number("rate_low"),
+            r.Number("rate_high"),
+            r.Choice<ClassRateUnit>("rate_unit"),
+            r.SourceId(),
+            r.Status()
+        )
     );
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
@@ -150,7 +133,7 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             Rating = rating,
             Why =
                 $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on "
-                    + $"{CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "")}.",
+                + $"{CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "")}.",
             Status = Statuses.WeakestOf(rating.Status, row.Status),
             SourceIds = [.. row.SourceId.Split(';').Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),

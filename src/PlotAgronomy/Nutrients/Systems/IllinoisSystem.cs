@@ -28,12 +28,12 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
         }
 
         string letter = isPotash ? "K" : "P";
-        var goal = SystemConstants.Find($"IL-{letter}-goal-{group}");
-        var limit = SystemConstants.Find($"IL-{letter}-limit-{group}");
-        var factor = SystemConstants.Find($"IL-{letter}-factor");
-        var years = SystemConstants.Find("IL-years");
+        var goal = NutrientConstants.All.Find($"IL-{letter}-goal-{group}");
+        var limit = NutrientConstants.All.Find($"IL-{letter}-limit-{group}");
+        var factor = NutrientConstants.All.Find($"IL-{letter}-factor");
+        var years = NutrientConstants.All.Find("IL-years");
         double times =
-            !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? SystemConstants.Value("IL-wheat-maintenance") : 1;
+            !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? NutrientConstants.All["IL-wheat-maintenance"] : 1;
         double buildUp = SystemMath.LinearBuildUp(reading.Value, goal, factor / years);
         bool isAboveLimit = reading.Value > limit;
         double replaced = isAboveLimit ? 0 : replacement.Pounds * times;

@@ -9,40 +9,20 @@ namespace PlotAgronomy.Nutrients;
 /// rate.</summary>
 internal sealed class LinearSystem(string id) : RecommendationSystem(id)
 {
-    private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), Equation>> Equations = new(() =>
-        CsvTable
-            .Embedded(
-                "Nutrients/Data/linear-equations.csv",
-                "id",
-                "system",
-                "crop",
-                "nutrient",
-                "extractants",
-                "unit",
-                "constant",
-                "per_yield",
-                "per_test",
-                "per_yield_and_test",
-                "zero_above_test",
-                "least_rate_lb_per_ac",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToLookup(
-                r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-                r => new Equation(
-                    r.Choices<Extractant>("extractants"),
-                    r.Number("constant"),
-                    r.Number("per_yield"),
-                    r.Number("per_test"),
-                    r.Number("per_yield_and_test"),
-                    r.NumberOrNull("zero_above_test"),
-                    r.NumberOrNull("least_rate_lb_per_ac") ?? 0,
-                    r.SourceId(),
-                    r.Status()
-                )
-            )
+    private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), Equation>> Equations = Table.Grouped(
+        "Nutrients/Data/linear-equations.csv",
+        r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
+        r => new Equation(
+            r.Choices<Extractant>("extractants"),
+            r.Number("constant"),
+            r.Number("per_yield"),
+            r.Number("per_test"),
+            r.Number("per_yield_and_test"),
+            r.NumberOrNull("zero_above_test"),
+            r.NumberOrNull("least_rate_lb_per_ac") ?? 0,
+            r.SourceId(),
+            r.Status()
+        )
     );
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)

@@ -21,9 +21,9 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
             );
         }
 
-        double longYears = SystemConstants.Value("MO-years-long");
+        double longYears = NutrientConstants.All["MO-years-long"];
         double years = isPotash ? longYears : question.Setting.BuildUpYears ?? longYears;
-        if (years != longYears && years != SystemConstants.Value("MO-P-years-short"))
+        if (years != longYears && years != NutrientConstants.All["MO-P-years-short"])
         {
             return Refuse(
                 reading.Nutrient,
@@ -39,7 +39,7 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
         }
 
         bool isPasture = question.Crop.Row == CropRow.GrassPasture;
-        var targetBase = SystemConstants.Find(
+        var targetBase = NutrientConstants.All.Find(
             isPotash
                 ? isPasture
                     ? "MO-K-target-base-pasture"
@@ -47,9 +47,9 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
                 : "MO-P-target"
         );
         double target = isPotash
-            ? targetBase + (SystemConstants.Value("MO-K-target-per-cec") * question.CecPer100Grams!.Value)
+            ? targetBase + (NutrientConstants.All["MO-K-target-per-cec"] * question.CecPer100Grams!.Value)
             : targetBase;
-        var factor = SystemConstants.Find(isPotash ? "MO-K-factor" : "MO-P-factor");
+        var factor = NutrientConstants.All.Find(isPotash ? "MO-K-factor" : "MO-P-factor");
         double buildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years);
         bool builds = reading.Value < target;
         var scale = LimitScale.Of(

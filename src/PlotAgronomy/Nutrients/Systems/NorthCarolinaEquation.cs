@@ -11,34 +11,21 @@ internal sealed record NorthCarolinaEquation(
     double C,
     bool IsPerAcre,
     double ZeroAboveIndex,
-    bool IsUsable
+    bool IsUsable,
+    string? Note
 )
 {
     private static readonly Lazy<FrozenDictionary<int, NorthCarolinaEquation>> ByNumber = new(() =>
-        CsvTable
-            .Embedded(
-                "Nutrients/Data/nc-equations.csv",
-                "id",
-                "equation",
-                "a",
-                "b",
-                "c",
-                "rate_unit",
-                "zero_above_index",
-                "usable",
-                "note",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.Select(r => new NorthCarolinaEquation(
+        Table
+            .Read("Nutrients/Data/nc-equations.csv", r => new NorthCarolinaEquation(
                 r.Integer("equation"),
                 r.Number("a"),
                 r.Number("b"),
                 r.Number("c"),
-                r.Text("rate_unit") == "PoundsPerAcre",
+                r.Text("rate_unit") == "pounds-per-acre",
                 r.NumberOrNull("zero_above_index") ?? double.PositiveInfinity,
-                r.YesOrNo("usable")
+                r.YesOrNo("usable"),
+                r.TextOrNull("note")
             ))
             .ToFrozenDictionary(e => e.Number)
     );
@@ -49,7 +36,7 @@ internal sealed record NorthCarolinaEquation(
     internal static NorthCarolinaEquation Find(int number) =>
         ByNumber.Value[number] is { IsUsable: true } equation
             ? equation
-            : throw new KeyNotFoundException($"Equation {number} looks misprinted and is not used.");
+            : throw new KeyNotFoundException($"Equation {number} is not used: {ByNumber.Value[number].Note}.");
 
     internal double Rate(double index) => SystemMath.FallingParabola(index, A, B, C, ZeroAboveIndex);
 }

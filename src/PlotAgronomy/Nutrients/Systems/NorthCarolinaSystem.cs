@@ -12,24 +12,10 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
 {
     private static readonly Lazy<
         FrozenDictionary<(CropRow, SoilClass, PlantNutrient), (int Equation, double Range, DataStatus Status)>
-    > Rows = new(() =>
-        CsvTable
-            .Embedded(
-                "Nutrients/Data/nc-rows.csv",
-                "id",
-                "crop",
-                "soil_class",
-                "nutrient",
-                "equation",
-                "printed_range_lb_per_ac",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToFrozenDictionary(
-                r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
-                r => (r.Integer("equation"), r.Number("printed_range_lb_per_ac"), r.Status())
-            )
+    > Rows = Table.Keyed(
+        "Nutrients/Data/nc-rows.csv",
+        r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
+        r => (r.Integer("equation"), r.Number("printed_range_lb_per_ac"), r.Status())
     );
 
     internal NorthCarolinaSystem()

@@ -6,25 +6,12 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Straight lines between the printed points of index and requirement; none from the last point on.</summary>
 internal sealed class OklahomaSystem() : RecommendationSystem("OK")
 {
-    private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, DataStatus Status)>> Points = new(
-        () =>
-            CsvTable
-                .Embedded(
-                    "Nutrients/Data/ok-points.csv",
-                    "id",
-                    "crop",
-                    "nutrient",
-                    "index",
-                    "rate_lb_per_ac",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.ToLookup(
-                    r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-                    r => (r.Number("index"), r.Number("rate_lb_per_ac"), r.Status())
-                )
-    );
+    private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, DataStatus Status)>> Points =
+        Table.Grouped(
+            "Nutrients/Data/ok-points.csv",
+            r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
+            r => (r.Number("index"), r.Number("rate_lb_per_ac"), r.Status())
+        );
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
@@ -66,14 +53,14 @@ internal sealed class OklahomaSystem() : RecommendationSystem("OK")
         reading.Nutrient == PlantNutrient.Phosphate
         && question.Crop.Row == CropRow.Wheat
         && question.Report.WaterPh is { } ph
-        && ph.Value < SystemConstants.Value("OK-acid-pH")
+        && ph.Value < NutrientConstants.All["OK-acid-pH"]
             ?
             [
                 FindingCatalog.Create(
                     "nutrient-acid-soil-phosphate",
                     ("ph", Amounts.Print(ph.Value, 1)),
-                    ("limit", Amounts.Print(SystemConstants.Value("OK-acid-pH"), 1)),
-                    ("rate", Amounts.Print(SystemConstants.Value("OK-acid-band"), 4))
+                    ("limit", Amounts.Print(NutrientConstants.All["OK-acid-pH"], 1)),
+                    ("rate", Amounts.Print(NutrientConstants.All["OK-acid-band"], 4))
                 ),
             ]
             : [];

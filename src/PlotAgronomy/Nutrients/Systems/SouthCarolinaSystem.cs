@@ -8,32 +8,16 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The printed grid of a crop: the rating of P picks the row, the rating of K the column.</summary>
 internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
 {
-    private static readonly Lazy<FrozenDictionary<(CropRow, string P, string K), Cell>> Grid = new(() =>
-        CsvTable
-            .Embedded(
-                "Nutrients/Data/sc-grid.csv",
-                "id",
-                "crop",
-                "phosphorus_rating",
-                "potassium_rating",
-                "nitrogen_lb_per_ac",
-                "phosphate_lb_per_ac",
-                "potash_lb_per_ac",
-                "breaks_the_pattern",
-                "source_id",
-                "locator",
-                "status"
-            )
-            .Rows.ToFrozenDictionary(
-                r => (r.Choice<CropRow>("crop"), r.Text("phosphorus_rating"), r.Text("potassium_rating")),
-                r => new Cell(
-                    r.Number("nitrogen_lb_per_ac"),
-                    r.Number("phosphate_lb_per_ac"),
-                    r.Number("potash_lb_per_ac"),
-                    r.YesOrNo("breaks_the_pattern"),
-                    r.SourceId()
-                )
-            )
+    private static readonly Lazy<FrozenDictionary<(CropRow, string P, string K), Cell>> Grid = Table.Keyed(
+        "Nutrients/Data/sc-grid.csv",
+        r => (r.Choice<CropRow>("crop"), r.Text("phosphorus_rating"), r.Text("potassium_rating")),
+        r => new Cell(
+            r.Number("nitrogen_lb_per_ac"),
+            r.Number("phosphate_lb_per_ac"),
+            r.Number("potash_lb_per_ac"),
+            r.YesOrNo("breaks_the_pattern"),
+            r.SourceId()
+        )
     );
 
     /// <summary>The printed ratings, poorest first.</summary>
@@ -51,7 +35,7 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
 
         var cell = Grid.Value[(question.Crop.Row, "low", "low")];
         bool isCut = cell.Nitrogen > 0 && question.Setting.Region == SoilRegion.Piedmont;
-        double cut = isCut ? SystemConstants.Value("SC-piedmont-nitrogen-cut") : 0;
+        double cut = isCut ? NutrientConstants.All["SC-piedmont-nitrogen-cut"] : 0;
         double pounds = cell.Nitrogen - cut;
         var rate = ApplicationRate.FromPoundsPerAcre(pounds);
         yield return new NutrientNeed
@@ -62,7 +46,7 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
             PublishedHigh = rate,
             Why =
                 $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same "
-                    + $"nitrogen{(isCut ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "")}.",
+                + $"nitrogen{(isCut ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "")}.",
             Status = DataStatus.Read,
             SourceIds = [cell.SourceId],
             Work = () =>
@@ -85,8 +69,8 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         double share = ShareLeftBySubsoil(question.Setting.SubsoilPotassium);
         string why =
             $"{reading.Subject} is {rating.Name}, and that column of the printed grid for "
-                + $"{CropRows.WordsFor(question.Crop.Row)} gives this "
-                + $"rate{(share < 1 ? $", cut to {Amounts.Print(share * 100, 0)} % for what the subsoil holds" : "")}.";
+            + $"{CropRows.WordsFor(question.Crop.Row)} gives this "
+            + $"rate{(share < 1 ? $", cut to {Amounts.Print(share * 100, 0)} % for what the subsoil holds" : "")}.";
         return NeedFrom(
             question,
             reading,
@@ -117,8 +101,8 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         return RatingTables.Find("SC-K").ClassOf(value)!.Order switch
         {
             1 => 1,
-            2 => 1 - SystemConstants.Value("SC-subsoil-medium-cut"),
-            _ => 1 - SystemConstants.Value("SC-subsoil-high-cut"),
+            2 => 1 - NutrientConstants.All["SC-subsoil-medium-cut"],
+            _ => 1 - NutrientConstants.All["SC-subsoil-high-cut"],
         };
     }
 

@@ -41,7 +41,7 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
         double buildUp = SystemMath.LinearBuildUp(reading.Value, levels.Critical, levels.Factor);
         double share = SystemMath.TaperShare(reading.Value, levels.TaperStart, levels.TaperEnd);
         double extra =
-            reading.Nutrient == PlantNutrient.Potash && replacement.IsCarriedOff ? SystemConstants.Value("TS-1995-K-extra") : 0;
+            reading.Nutrient == PlantNutrient.Potash && replacement.IsCarriedOff ? NutrientConstants.All["TS-1995-K-extra"] : 0;
         double replaced = (replacement.Pounds + extra) * share;
         string taper = share is > 0 and < 1 ? $" x {Amounts.Print(share, 4)}" : "";
         var rating = reading.RatingOn(levels.Scale, Id)!;
@@ -70,9 +70,9 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
                     extra > 0 ? $"({replacement.Words} + {Amounts.Print(extra, 4)}){taper}" : $"{replacement.Words}{taper}",
                 Cap =
                     reading.Nutrient == PlantNutrient.Potash && question.Crop.Row == CropRow.Alfalfa
-                        ? SystemConstants.Value("TS-1995-K-alfalfa-cap")
+                        ? NutrientConstants.All["TS-1995-K-alfalfa-cap"]
                         : null,
-                PrintedStep = SystemConstants.Value("TS-1995-printed-step"),
+                PrintedStep = NutrientConstants.All["TS-1995-printed-step"],
             }
         );
     }
@@ -80,13 +80,13 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
     private static Levels PhosphateLevels(SystemQuestion question)
     {
         bool isRowCrop = question.Crop.Row is CropRow.Corn or CropRow.Soybean;
-        var critical = SystemConstants.Find(isRowCrop ? "TS-1995-P-critical-corn" : "TS-1995-P-critical-wheat");
-        var factor = SystemConstants.Find("TS-1995-P-factor");
+        var critical = NutrientConstants.All.Find(isRowCrop ? "TS-1995-P-critical-corn" : "TS-1995-P-critical-wheat");
+        var factor = NutrientConstants.All.Find("TS-1995-P-factor");
         var scale = RatingTables.Find(isRowCrop ? "TS-1995-P-corn" : "TS-1995-P-wheat");
         return new Levels(
             critical,
-            critical + SystemConstants.Value("TS-1995-P-maintenance-width"),
-            critical + SystemConstants.Value("TS-1995-P-drawdown-end"),
+            critical + NutrientConstants.All["TS-1995-P-maintenance-width"],
+            critical + NutrientConstants.All["TS-1995-P-drawdown-end"],
             factor,
             Statuses.WeakestOf(critical.Status, factor.Status),
             scale
@@ -97,11 +97,11 @@ internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
     {
         double cec = question.CecPer100Grams!.Value;
         double critical =
-            SystemConstants.Value("TS-1995-K-critical-base") + (SystemConstants.Value("TS-1995-K-critical-per-cec") * cec);
-        double taperStart = critical + SystemConstants.Value("TS-1995-K-maintenance-width");
-        double taperEnd = critical + SystemConstants.Value("TS-1995-K-drawdown-end");
+            NutrientConstants.All["TS-1995-K-critical-base"] + (NutrientConstants.All["TS-1995-K-critical-per-cec"] * cec);
+        double taperStart = critical + NutrientConstants.All["TS-1995-K-maintenance-width"];
+        double taperEnd = critical + NutrientConstants.All["TS-1995-K-drawdown-end"];
         double factor =
-            SystemConstants.Value("TS-1995-K-factor-base") + (SystemConstants.Value("TS-1995-K-factor-per-cec") * cec);
+            NutrientConstants.All["TS-1995-K-factor-base"] + (NutrientConstants.All["TS-1995-K-factor-per-cec"] * cec);
         var scale = LimitScale.Of(
             "TS-1995-K",
             reading,

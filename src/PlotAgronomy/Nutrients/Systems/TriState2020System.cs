@@ -26,7 +26,7 @@ internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
 
         var scale = RatingTables.Find(
             isPotash
-                ? cec <= SystemConstants.Find("TS-2020-K-cec-limit")
+                ? cec <= NutrientConstants.All.Find("TS-2020-K-cec-limit")
                     ? "TS-2020-K-sand"
                     : "TS-2020-K-loam"
                 : question.Crop.Row is CropRow.Corn or CropRow.Soybean
@@ -35,11 +35,11 @@ internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
         );
         double criticalLevel = scale.Classes[0].PrintedHigh!.Value;
         double limit = scale.Classes[1].PrintedHigh!.Value;
-        var factorBase = SystemConstants.Find("TS-2020-K-factor-base");
-        var factorPerCec = SystemConstants.Find("TS-2020-K-factor-per-cec");
-        var phosphateFactor = SystemConstants.Find("TS-2020-P-factor");
+        var factorBase = NutrientConstants.All.Find("TS-2020-K-factor-base");
+        var factorPerCec = NutrientConstants.All.Find("TS-2020-K-factor-per-cec");
+        var phosphateFactor = NutrientConstants.All.Find("TS-2020-P-factor");
         double factor = isPotash ? factorBase + (factorPerCec * cec!.Value) : phosphateFactor;
-        double extra = isPotash && replacement.IsCarriedOff ? SystemConstants.Value("TS-2020-K-extra") : 0;
+        double extra = isPotash && replacement.IsCarriedOff ? NutrientConstants.All["TS-2020-K-extra"] : 0;
 
         double buildUp = SystemMath.LinearBuildUp(reading.Value, criticalLevel, factor);
         double replaced = reading.Value >= limit ? 0 : replacement.Pounds + extra;

@@ -9,13 +9,13 @@ namespace PlotAgronomy.Reference;
 /// <param name="noun">What one entry is, such as <c>lime basis</c>.</param>
 /// <param name="entries">Makes all entries, in the order in which they are listed.</param>
 /// <param name="idOf">Id of an entry.</param>
-/// <param name="statusOf">How well the numbers of an entry are known.</param>
+/// <param name="statusOf">How well the numbers of an entry are known; null where none is from memory.</param>
 /// <param name="advice">What to do when an id is unknown, as a sentence; null for none.</param>
 internal sealed class Catalog<T>(
     string noun,
     Func<IEnumerable<T>> entries,
     Func<T, string> idOf,
-    Func<T, DataStatus> statusOf,
+    Func<T, DataStatus>? statusOf = null,
     string? advice = null
 )
     where T : class
@@ -24,10 +24,10 @@ internal sealed class Catalog<T>(
     private FrozenDictionary<string, T>? byId;
 
     /// <summary>The entries whose numbers were seen in print, or are practice.</summary>
-    internal ImmutableArray<T> All => [.. Everything.Where(e => statusOf(e) != DataStatus.Memory)];
+    internal ImmutableArray<T> All => [.. Everything.Where(e => !IsFromMemory(e))];
 
     /// <summary>The entries that rest on numbers from memory.</summary>
-    internal ImmutableArray<T> Unchecked => [.. Everything.Where(e => statusOf(e) == DataStatus.Memory)];
+    internal ImmutableArray<T> Unchecked => [.. Everything.Where(IsFromMemory)];
 
     /// <summary>All entries, checked or not.</summary>
     internal ImmutableArray<T> Everything => everything.Value;
@@ -47,6 +47,8 @@ internal sealed class Catalog<T>(
         problem = entry is null ? Unknown(id) : "";
         return entry is not null;
     }
+
+    private bool IsFromMemory(T entry) => statusOf?.Invoke(entry) == DataStatus.Memory;
 
     private string Unknown(string? id)
     {

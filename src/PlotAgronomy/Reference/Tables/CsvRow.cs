@@ -26,6 +26,9 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
     internal T Choice<T>(string column)
         where T : struct, Enum => Choice<T>(column, Text(column));
 
+    internal T? ChoiceOrNull<T>(string column)
+        where T : struct, Enum => TextOrNull(column) is { } word ? Choice<T>(column, word) : null;
+
     /// <summary>Values of an enumeration, parted by semicolons; none in an empty cell.</summary>
     internal ImmutableArray<T> Choices<T>(string column)
         where T : struct, Enum => [.. List(column).Select(word => Choice<T>(column, word))];
@@ -45,7 +48,12 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal string SourceId() => Text("source_id");
 
-    internal Origin Origin() => new(SourceId(), Text("locator"), Status());
+    /// <summary>Where the row's numbers stand; only a number that was read must have a place in its publication.</summary>
+    internal Origin Origin()
+    {
+        var status = Status();
+        return new(SourceId(), status == DataStatus.Read ? Text("locator") : TextOrNull("locator") ?? "", status);
+    }
 
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
 

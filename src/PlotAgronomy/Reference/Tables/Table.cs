@@ -4,23 +4,16 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Reference;
 
 /// <summary>An embedded table as objects, read when first asked for.</summary>
-/// <remarks>The mapping declares the header: a column that it asks for must be there, and one that it never asks for is an
-/// error.</remarks>
+/// <remarks>The mapping declares the header: a column that it asks for must be there, and one that it never asks for is an error.
+/// The ids of a table, and source, locator and status of every row, are checked by the table itself.</remarks>
 /// <param name="path">Path below the library, such as <c>Liming/Data/bases.csv</c>.</param>
 /// <param name="map">Makes one object of a row.</param>
 internal sealed class Table<T>(string path, Func<CsvRow, T> map)
 {
-    private readonly Lazy<ImmutableArray<T>> rows = new(() => Read(CsvTable.Embedded(path), map));
+    private readonly Lazy<ImmutableArray<T>> rows = new(() => Table.Read(path, map));
 
     /// <summary>The objects, in the order of the table.</summary>
     internal ImmutableArray<T> Rows => rows.Value;
-
-    internal static ImmutableArray<T> Read(CsvTable table, Func<CsvRow, T> map)
-    {
-        ImmutableArray<T> all = [.. table.Rows.Select(map)];
-        string unread = string.Join(", ", table.UnreadColumns);
-        return unread.Length == 0 ? all : throw new DataFormatException(table.Name, 1, unread, "nobody reads the column");
-    }
 
     /// <summary>The objects by a key that no two share.</summary>
     internal Lazy<FrozenDictionary<TKey, T>> By<TKey>(Func<T, TKey> key)
@@ -28,4 +21,50 @@ internal sealed class Table<T>(string path, Func<CsvRow, T> map)
 
     /// <summary>The objects by a key that several share.</summary>
     internal Lazy<ILookup<TKey, T>> GroupedBy<TKey>(Func<T, TKey> key) => new(() => Rows.ToLookup(key));
+}
+
+/// <summary>Tables whose key does not stand on their objects.</summary>
+internal static class Table
+{
+    private static readonly ImmutableArray<string> OriginColumns = ["source_id", "locator", "status"];
+
+    internal static ImmutableArray<T> Read<T>(string path, Func<CsvRow, T> map) => Read(CsvTable.Embedded(path), map);
+
+    internal static ImmutableArray<T> Read<T>(CsvTable table, Func<CsvRow, T> map)
+    {
+        CheckIdsAndOrigins(table);
+        ImmutableArray<T> all = [.. table.Rows.Select(map)];
+        string unread = string.Join(", ", table.UnreadColumns);
+        return unread.Length == 0 ? all : throw new DataFormatException(table.Name, 1, unread, "nobody reads the column");
+    }
+
+    private static void CheckIdsAndOrigins(CsvTable table)
+    {
+        bool hasId = table.Has("id");
+        bool hasOrigin = OriginColumns.All(table.Has);
+        var ids = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var row in table.Rows)
+        {
+            if (hasId && !ids.Add(row.Text("id")))
+            {
+                throw row.Problem("id", $"'{row.Text("id")}' stands twice");
+            }
+
+            if (hasOrigin)
+            {
+                row.Origin();
+            }
+        }
+    }
+
+    /// <summary>Objects by a key that no two rows share.</summary>
+    internal static Lazy<FrozenDictionary<TKey, T>> Keyed<TKey, T>(string path, Func<CsvRow, TKey> key, Func<CsvRow, T> map)
+        where TKey : notnull => new(() => Pairs(path, key, map).ToFrozenDictionary(p => p.Key, p => p.Item));
+
+    /// <summary>Objects by a key that several rows share.</summary>
+    internal static Lazy<ILookup<TKey, T>> Grouped<TKey, T>(string path, Func<CsvRow, TKey> key, Func<CsvRow, T> map) =>
+        new(() => Pairs(path, key, map).ToLookup(p => p.Key, p => p.Item));
+
+    private static ImmutableArray<(TKey Key, T Item)> Pairs<TKey, T>(string path, Func<CsvRow, TKey> key, Func<CsvRow, T> map) =>
+        Read(path, row => (key(row), map(row)));
 }

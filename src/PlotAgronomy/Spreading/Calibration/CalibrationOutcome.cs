@@ -135,7 +135,7 @@ public sealed class CalibrationOutcome : IWorkedResult
 
     private static IEnumerable<Finding> FarOff(RepeatedRuns runs)
     {
-        double limit = SpreadLimits.Value("far-off");
+        double limit = SpreadingConstants.All["far-off"];
         if (SpreaderMath.Exceeds(Math.Max(runs.FlowFactor, runs.PaceFactor), limit))
         {
             yield return FindingCatalog.Create(
@@ -149,7 +149,7 @@ public sealed class CalibrationOutcome : IWorkedResult
     private static IEnumerable<Finding> HurriedPace(SpreaderSetting atThisGate)
     {
         double milesPerHour = atThisGate.Speed.MilesPerHour;
-        double limit = SpreadLimits.Value("hurried-pace");
+        double limit = SpreadingConstants.All["hurried-pace"];
         if (SpreaderMath.Exceeds(milesPerHour, limit))
         {
             yield return FindingCatalog.Create(

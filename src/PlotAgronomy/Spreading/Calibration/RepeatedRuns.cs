@@ -56,11 +56,11 @@ public sealed class RepeatedRuns : IWorkedResult
         double mean = rates.Average();
         double spread = (rates.Max() - rates.Min()) / mean * 100;
         double off = (mean / wanted - 1) * 100;
-        bool disagree = SpreaderMath.Exceeds(spread, SpreadLimits.Value("repeat-spread"));
+        bool disagree = SpreaderMath.Exceeds(spread, SpreadingConstants.All["repeat-spread"]);
         var verdict =
-            rates.Count < SpreadLimits.Value("repeat-runs") ? RepeatVerdict.TooFewRuns
+            rates.Count < SpreadingConstants.All["repeat-runs"] ? RepeatVerdict.TooFewRuns
             : disagree ? RepeatVerdict.RunsDisagree
-            : SpreaderMath.Exceeds(Math.Abs(off), SpreadLimits.Value("target-tolerance")) ? RepeatVerdict.OffTarget
+            : SpreaderMath.Exceeds(Math.Abs(off), SpreadingConstants.All["target-tolerance"]) ? RepeatVerdict.OffTarget
             : RepeatVerdict.Accepted;
         return new RepeatedRuns
         {
@@ -99,7 +99,7 @@ public sealed class RepeatedRuns : IWorkedResult
             yield return FindingCatalog.Create(
                 "spread-few-runs",
                 ("runs", Amounts.Print(runs, 0)),
-                ("needed", Amounts.Print(SpreadLimits.Value("repeat-runs"), 0))
+                ("needed", Amounts.Print(SpreadingConstants.All["repeat-runs"], 0))
             );
         }
 
@@ -108,7 +108,7 @@ public sealed class RepeatedRuns : IWorkedResult
             yield return FindingCatalog.Create(
                 "spread-runs-disagree",
                 ("spread", Amounts.Print(spreadPercent, 1)),
-                ("limit", Amounts.Print(SpreadLimits.Value("repeat-spread"), 0))
+                ("limit", Amounts.Print(SpreadingConstants.All["repeat-spread"], 0))
             );
         }
 
@@ -117,7 +117,7 @@ public sealed class RepeatedRuns : IWorkedResult
             yield return FindingCatalog.Create(
                 "spread-off-target",
                 ("off", Amounts.Print(offPercent, 1)),
-                ("limit", Amounts.Print(SpreadLimits.Value("target-tolerance"), 0))
+                ("limit", Amounts.Print(SpreadingConstants.All["target-tolerance"], 0))
             );
         }
     }

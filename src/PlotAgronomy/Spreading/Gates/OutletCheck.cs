@@ -34,7 +34,7 @@ public sealed class OutletCheck : IWorkedResult
             throw new ArgumentException("At least two outlets are compared, and something must be caught.", nameof(catches));
         }
 
-        double limit = SpreadLimits.Value("outlet-tolerance");
+        double limit = SpreadingConstants.All["outlet-tolerance"];
         ImmutableArray<double> off = [.. pounds.Select(p => ((p / mean) - 1) * 100)];
         return new OutletCheck
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Spreading;
@@ -6,7 +7,11 @@ namespace PlotAgronomy.Spreading;
 /// <summary>A material that stretches a small seed so that the spreader feeds steadily.</summary>
 public sealed class Carrier
 {
-    private static readonly Lazy<ImmutableArray<Carrier>> Table = new(Load);
+    private static readonly Catalog<Carrier> Catalog = new(
+        "carrier",
+        () => Table.Read("Spreading/Data/carriers.csv", FromRow),
+        c => c.Id
+    );
 
     /// <summary>Gets the id, such as <c>dry-sand</c>.</summary>
     public required string Id { get; init; }
@@ -36,57 +41,33 @@ public sealed class Carrier
     public required string SourceId { get; init; }
 
     /// <summary>Gets all carriers named in the trade, fit or not.</summary>
-    public static IReadOnlyList<Carrier> All => Table.Value;
+    public static IReadOnlyList<Carrier> All => Catalog.Everything;
 
     /// <summary>Finds a carrier.</summary>
     /// <param name="id">Id, such as <c>dry-sand</c>.</param>
     /// <returns>The carrier.</returns>
     /// <exception cref="KeyNotFoundException">No carrier has this id.</exception>
-    public static Carrier Find(string id)
-    {
-        Guard.NotBlank(id);
-        return Table.Value.FirstOrDefault(c => string.Equals(c.Id, id, StringComparison.OrdinalIgnoreCase))
-            ?? throw new KeyNotFoundException(
-                $"No carrier has the id '{id}'; known: {string.Join(", ", Table.Value.Select(c => c.Id))}."
-            );
-    }
+    public static Carrier Find(string id) => Catalog.Find(id);
 
-    private static ImmutableArray<Carrier> Load() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Spreading/Data/carriers.csv",
-                    "id",
-                    "name",
-                    "fit",
-                    "feed",
-                    "parts_low",
-                    "parts_high",
-                    "basis",
-                    "remark",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new Carrier
-                {
-                    Id = r.Text("id"),
-                    Name = r.Text("name"),
-                    IsFit = Yes(r, "fit"),
-                    IsFeed = Yes(r, "feed"),
-                    PartsLow = r.NumberOrNull("parts_low"),
-                    PartsHigh = r.NumberOrNull("parts_high"),
-                    PartsByWeight = r.TextOrNull("basis") == "weight",
-                    Remark = r.Text("remark"),
-                    SourceId = r.SourceId(),
-                }),
-        ];
+    /// <summary>Looks for a carrier.</summary>
+    /// <param name="id">Id.</param>
+    /// <param name="carrier">The carrier, when there is one.</param>
+    /// <param name="problem">What is wrong when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out Carrier? carrier, out string problem) =>
+        Catalog.TryFind(id, out carrier, out problem);
 
-    private static bool Yes(CsvRow row, string column) =>
-        row.Text(column) switch
+    private static Carrier FromRow(CsvRow row) =>
+        new()
         {
-            "yes" => true,
-            "no" => false,
-            _ => throw row.Problem(column, "expected yes or no"),
+            Id = row.Text("id"),
+            Name = row.Text("name"),
+            IsFit = row.YesOrNo("fit"),
+            IsFeed = row.YesOrNo("feed"),
+            PartsLow = row.NumberOrNull("parts_low"),
+            PartsHigh = row.NumberOrNull("parts_high"),
+            PartsByWeight = row.TextOrNull("basis") == "weight",
+            Remark = row.Text("remark"),
+            SourceId = row.SourceId(),
         };
 }

@@ -219,7 +219,7 @@ internal static class PassPlanner
             );
         }
 
-        double limit = SpreadLimits.Value("outside-share");
+        double limit = SpreadingConstants.All["outside-share"];
         if (SpreaderMath.Exceeds(100 * outsideShare, limit))
         {
             yield return FindingCatalog.Create(
@@ -229,7 +229,7 @@ internal static class PassPlanner
             );
         }
 
-        double walk = SpreadLimits.Value("walk-on-foot");
+        double walk = SpreadingConstants.All["walk-on-foot"];
         if (SpreaderMath.Exceeds(pathMiles, walk))
         {
             yield return FindingCatalog.Create(

@@ -50,9 +50,9 @@ public sealed class OverlappedPattern : IWorkedResult
 
     /// <summary>Gets the verdict on the sample CV, the larger of the two.</summary>
     public UniformityVerdict Verdict =>
-        SampleCvPercent <= SpreadLimits.Value("cv-good") ? UniformityVerdict.Good
-        : SampleCvPercent <= SpreadLimits.Value("cv-workable") ? UniformityVerdict.Satisfactory
-        : SampleCvPercent <= SpreadLimits.Value("cv-poor") ? UniformityVerdict.Marginal
+        SampleCvPercent <= SpreadingConstants.All["cv-good"] ? UniformityVerdict.Good
+        : SampleCvPercent <= SpreadingConstants.All["cv-workable"] ? UniformityVerdict.Satisfactory
+        : SampleCvPercent <= SpreadingConstants.All["cv-poor"] ? UniformityVerdict.Marginal
         : UniformityVerdict.Poor;
 
     /// <inheritdoc/>

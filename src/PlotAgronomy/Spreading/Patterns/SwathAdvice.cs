@@ -68,7 +68,7 @@ public sealed class SwathAdvice : IWorkedResult
         Guard.Defined(convention);
         double limit = limitPercent is { } given
             ? Guard.Above(given, 0, "%", nameof(limitPercent))
-            : SpreadLimits.Value("cv-good");
+            : SpreadingConstants.All["cv-good"];
         var tried = Swaths(pattern).Select(s => (Feet: s, Good: Cv(pattern, s, driving, convention) <= limit)).ToList();
         var runs = Runs(tried);
         double? recommended = tried[0].Good ? runs[0].To.Feet : null;
@@ -204,7 +204,7 @@ public sealed class SwathAdvice : IWorkedResult
             yield return FindingCatalog.Create("spread-outer-swath", ("from", Print(from)), ("to", Print(to)));
         }
 
-        if (Math.Abs(lean) > thrown * SpreadLimits.Value("lean-share") / 100)
+        if (Math.Abs(lean) > thrown * SpreadingConstants.All["lean-share"] / 100)
         {
             yield return FindingCatalog.Create(
                 "spread-skewed",

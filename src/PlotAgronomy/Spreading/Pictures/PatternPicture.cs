@@ -24,7 +24,7 @@ public static class PatternPicture
     public static string Draw(OverlappedPattern overlapped, double? limitPercent = null)
     {
         ArgumentNullException.ThrowIfNull(overlapped);
-        double limit = Guard.AboveUpTo(limitPercent ?? SpreadLimits.Value("cv-good"), 0, 100, "%", nameof(limitPercent));
+        double limit = Guard.AboveUpTo(limitPercent ?? SpreadingConstants.All["cv-good"], 0, 100, "%", nameof(limitPercent));
         double swath = overlapped.Swath.Feet,
             from = -swath / 2,
             to = 1.5 * swath;

@@ -158,7 +158,7 @@ public static class SpreaderRate
         {
             Intended = rate,
             Actual = ApplicationRate.FromPoundsPerAcre(actual),
-            Findings = SpreaderMath.Exceeds(Math.Abs(change), SpreadLimits.Value("target-tolerance"))
+            Findings = SpreaderMath.Exceeds(Math.Abs(change), SpreadingConstants.All["target-tolerance"])
                 ?
                 [
                     FindingCatalog.Create(

@@ -168,7 +168,7 @@ public sealed class SowingProgress : IWorkedResult
     {
         if (needed is null)
         {
-            if (last.PoundsLeft > load * SpreadLimits.Value("target-tolerance") / 100)
+            if (last.PoundsLeft > load * SpreadingConstants.All["target-tolerance"] / 100)
             {
                 yield return FindingCatalog.Create(
                     "spread-seed-left",
@@ -186,7 +186,7 @@ public sealed class SowingProgress : IWorkedResult
         }
         else if (
             now is { } rate
-            && SpreaderMath.Exceeds(Math.Abs((rate / needed.Value) - 1) * 100, SpreadLimits.Value("target-tolerance"))
+            && SpreaderMath.Exceeds(Math.Abs((rate / needed.Value) - 1) * 100, SpreadingConstants.All["target-tolerance"])
         )
         {
             yield return FindingCatalog.Create(

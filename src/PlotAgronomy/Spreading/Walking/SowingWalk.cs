@@ -45,7 +45,7 @@ public sealed class SowingWalk : IWorkedResult
         var distance = CalibrationCourse.LengthFor(plot, swath);
         double walkFeet = distance.Feet;
         double walkMiles = distance.Miles;
-        double limit = SpreadLimits.Value("walk-on-foot");
+        double limit = SpreadingConstants.All["walk-on-foot"];
         double pounds = poundsPerAcre * squareFeet / ExactUnits.SquareFeetPerAcre;
         return new()
         {
