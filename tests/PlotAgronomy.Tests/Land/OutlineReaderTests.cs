@@ -123,7 +123,7 @@ public class OutlineReaderTests
     [Fact]
     public void Too_long_or_missing_input_is_refused()
     {
-        Assert.Throws<DataFormatException>(() => OutlineReader.Read(new string(' ', OutlineReader.LongestText + 1), "walk"));
+        Assert.Throws<DataFormatException>(() => OutlineReader.Read(new string(' ', OutlineParts.LongestText + 1), "walk"));
         Assert.Throws<ArgumentNullException>(() => OutlineReader.Read(null!, "walk"));
         Assert.Throws<ArgumentException>(() => OutlineReader.Read("31, -84", " "));
         string many = string.Join('\n', Enumerable.Range(0, 10_001).Select(i => FormattableString.Invariant($"31.{i:00000}, -84")));

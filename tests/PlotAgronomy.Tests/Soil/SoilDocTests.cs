@@ -33,7 +33,7 @@ public class SoilDocTests
         var potassium = report.Find(SoilAnalyte.Potassium)!;
         output.WriteLine(potassium.ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.Of(report)).Converted);
 
-        var balance = CationBalance.Of(report, AcidityTerm.Named("clemson")).WithTermsRounded(2);
+        var balance = CationBalance.Of(report, AcidityTerm.Clemson).WithTermsRounded(2);
         foreach (var line in balance.ShowWork())
         {
             output.WriteLine(line);

@@ -94,23 +94,23 @@ public class SoilProperties
     [Property]
     public bool Saturations_of_the_cations_sum_to_the_base_saturation(CationDraw draw)
     {
-        var balance = CationBalance.Of(draw.Report(SoilTestUnit.PartsPerMillion, 1), AcidityTerm.Named("clemson"));
+        var balance = CationBalance.Of(draw.Report(SoilTestUnit.PartsPerMillion, 1), AcidityTerm.Clemson);
         return balance.BaseSaturation is not { } saturation || Near.Equal(saturation.Value, balance.Bases.Sum(b => b.Saturation!.Value.Value), 1e-12);
     }
 
     [Property]
     public bool The_parts_sum_to_the_capacity(CationDraw draw)
     {
-        var balance = CationBalance.Of(draw.Report(SoilTestUnit.PartsPerMillion, 1), AcidityTerm.Named("clemson"));
+        var balance = CationBalance.Of(draw.Report(SoilTestUnit.PartsPerMillion, 1), AcidityTerm.Clemson);
         return Near.Equal(balance.Capacity!.Value.Milliequivalents, balance.Acidity!.Value.Milliequivalents + balance.Bases.Sum(b => b.Charge.Milliequivalents), 1e-12);
     }
 
     [Property]
     public bool An_extractant_conversion_is_proportional(PositiveInt tenths)
     {
-        double One(double value) => ExtractantConversion.Named("tri-state-bray-to-mehlich3").Convert(SoilSamples.Phosphorus(value, extractant: Extractant.BrayP1)).Converted.PrintedValue;
+        double One(double value) => ExtractantConversion.TriStateBrayToMehlich3.Convert(SoilSamples.Phosphorus(value, extractant: Extractant.BrayP1)).Converted.PrintedValue;
         return Near.Equal(2 * One(tenths.Get / 10.0), One(tenths.Get / 5.0));
     }
 
-    private static double Capacity(SoilReport report) => CationBalance.Of(report, AcidityTerm.Named("clemson")).Capacity!.Value.Milliequivalents;
+    private static double Capacity(SoilReport report) => CationBalance.Of(report, AcidityTerm.Clemson).Capacity!.Value.Milliequivalents;
 }

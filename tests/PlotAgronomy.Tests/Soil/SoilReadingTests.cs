@@ -18,7 +18,7 @@ public class SoilReadingTests
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => SoilSamples.Phosphorus(value));
         Assert.Equal("printedValue", error.ParamName);
-        Assert.Contains("PartsPerMillion", error.Message, StringComparison.Ordinal);
+        Assert.Contains("(ppm)", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -135,7 +135,7 @@ public class SoilReadingTests
         Assert.Equal("buffer pH 6.55 (SMP)", BufferPh.FromValue(6.55, SoilBuffer.Smp).ToString());
         Assert.Equal("1.5 meq/100 g", CationCharge.FromMilliequivalentsPer100Grams(1.5).ToString());
         var report = SoilSamples.Named("C18");
-        Assert.Equal(11.53, CationBalance.Of(report, AcidityTerm.Named("smp-sodium-counted")).Capacity!.Value.Milliequivalents, 0.005);
+        Assert.Equal(11.53, CationBalance.Of(report, AcidityTerm.SmpWithSodium).Capacity!.Value.Milliequivalents, 0.005);
         Assert.Contains(SoilPlausibility.OfTypedPh(65), f => f.Text.Contains("6.5", StringComparison.Ordinal));
     }
 

@@ -32,7 +32,7 @@ public class SoilReportTests
     [Theory]
     [InlineData("North Carolina", "North Carolina"), InlineData("Clemson, South Carolina", "South Carolina"), InlineData("the oklahoma state lab", "Oklahoma")]
     [InlineData("Arizona private laboratory", null), InlineData("Ohioville testing", null), InlineData("West Virginia", null), InlineData("Virginia", "Virginia")]
-    public void A_program_is_found_by_the_laboratorys_name(string laboratory, string? program) => Assert.Equal(program, SoilProgram.TryFind(laboratory)?.Name);
+    public void A_program_is_found_by_the_laboratorys_name(string laboratory, string? program) => Assert.Equal(program, SoilProgram.FindIn(laboratory)?.Name);
 
     [Fact]
     public void A_named_program_goes_before_the_laboratory() =>
@@ -41,20 +41,20 @@ public class SoilReportTests
     [Fact]
     public void Extractants_convert_on_request_only_and_leave_a_finding()
     {
-        var conversion = ExtractantConversion.Named("tri-state-bray-to-mehlich3").Convert(SoilSamples.Phosphorus(18, extractant: Extractant.BrayP1));
+        var conversion = ExtractantConversion.TriStateBrayToMehlich3.Convert(SoilSamples.Phosphorus(18, extractant: Extractant.BrayP1));
         Assert.Equal(Extractant.BrayP1, conversion.Original.Extractant);
         Assert.Equal(Extractant.Mehlich3, conversion.Converted.Extractant);
         Assert.Equal("soil-extractant-converted", Assert.Single(conversion.Findings).Code);
-        Assert.Throws<ArgumentException>(() => ExtractantConversion.Named("tri-state-bray-to-mehlich3").Convert(SoilSamples.Phosphorus(18)));
-        Assert.Throws<ArgumentException>(() => ExtractantConversion.Named("laboratory-mehlich3-to-bray").Convert(SoilSamples.Phosphorus(45, SoilTestUnit.NorthCarolinaIndex)));
-        Assert.Throws<KeyNotFoundException>(() => ExtractantConversion.Named("any"));
+        Assert.Throws<ArgumentException>(() => ExtractantConversion.TriStateBrayToMehlich3.Convert(SoilSamples.Phosphorus(18)));
+        Assert.Throws<ArgumentException>(() => ExtractantConversion.Find("laboratory-mehlich3-to-bray").Convert(SoilSamples.Phosphorus(45, SoilTestUnit.NorthCarolinaIndex)));
+        Assert.Throws<KeyNotFoundException>(() => ExtractantConversion.Find("any"));
     }
 
     [Fact]
     public void Two_conversions_that_disagree_stay_two()
     {
-        double there = ExtractantConversion.Named("tri-state-bray-to-mehlich3").Factor;
-        double back = ExtractantConversion.Named("laboratory-mehlich3-to-bray").Factor;
+        double there = ExtractantConversion.TriStateBrayToMehlich3.Factor;
+        double back = ExtractantConversion.Find("laboratory-mehlich3-to-bray").Factor;
         Assert.Equal(0.05, 1 - back * there, 0.01);
         Assert.Single(ExtractantConversion.Between(SoilAnalyte.Phosphorus, Extractant.BrayP1, Extractant.Mehlich3));
     }

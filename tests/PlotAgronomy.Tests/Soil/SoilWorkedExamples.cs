@@ -45,14 +45,14 @@ public class SoilWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         var reading = SoilReading.Of(row.Choice<SoilAnalyte>("analyte"), row.Number("value"), row.Choice<SoilTestUnit>("from_unit"), row.Choice<Extractant>("extractant"));
-        WorkedExamples.AssertMatches(row, ExtractantConversion.Named(row.Text("method")).Convert(reading).Converted.PrintedValue);
+        WorkedExamples.AssertMatches(row, ExtractantConversion.Find(row.Text("method")).Convert(reading).Converted.PrintedValue);
     }
 
     [Theory, MemberData(nameof(Capacities))]
     public void An_exchange_capacity_adds_up_as_printed(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var balance = CationBalance.Of(SoilSamples.Named(row.Text("value")), AcidityTerm.Named(row.Text("method")));
+        var balance = CationBalance.Of(SoilSamples.Named(row.Text("value")), AcidityTerm.Find(row.Text("method")));
         WorkedExamples.AssertMatches(row, Quantity(balance, row));
     }
 

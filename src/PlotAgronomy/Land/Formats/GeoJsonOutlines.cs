@@ -33,7 +33,7 @@ internal sealed class GeoJsonOutlines(string file)
         [
             .. found.Select(
                 (f, i) =>
-                    OutlineReader.Outline(
+                    OutlineParts.Outline(
                         f.Fixes,
                         f.Name,
                         new[] { f.Noticed, i == 0 ? skip : null }.OfType<Finding>(),
@@ -125,7 +125,7 @@ internal sealed class GeoJsonOutlines(string file)
                 throw Problem(position, at, "expected [longitude, latitude]");
             }
 
-            fixes.Add(OutlineReader.Fix(items[1].Number, items[0].Number, file, position.Line, at));
+            fixes.Add(OutlineParts.Fix(items[1].Number, items[0].Number, file, position.Line, at));
         });
         bool open = isRing && fixes.Count > 0 && fixes[0] != fixes[^1];
         var noticed = open

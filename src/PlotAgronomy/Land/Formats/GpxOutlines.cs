@@ -30,7 +30,7 @@ internal sealed class GpxOutlines(string file)
         {
             DtdProcessing = DtdProcessing.Prohibit,
             XmlResolver = null,
-            MaxCharactersInDocument = OutlineReader.LongestText,
+            MaxCharactersInDocument = OutlineParts.LongestText,
             IgnoreComments = true,
             IgnoreProcessingInstructions = true,
         };
@@ -86,7 +86,7 @@ internal sealed class GpxOutlines(string file)
     }
 
     private PlotOutline Outline(Walk path, IEnumerable<Finding> noticed) =>
-        OutlineReader.Outline(path.Fixes, path.Name.Length > 0 ? path.Name : file, noticed, file, path.Line, path.Kind);
+        OutlineParts.Outline(path.Fixes, path.Name.Length > 0 ? path.Name : file, noticed, file, path.Line, path.Kind);
 
     private List<Walk> Paths(XmlReader reader)
     {
@@ -158,7 +158,7 @@ internal sealed class GpxOutlines(string file)
     }
 
     private GeoPoint Fix(XmlReader reader) =>
-        OutlineReader.Fix(Degrees(reader, "lat"), Degrees(reader, "lon"), file, Line(reader), reader.LocalName);
+        OutlineParts.Fix(Degrees(reader, "lat"), Degrees(reader, "lon"), file, Line(reader), reader.LocalName);
 
     private double Degrees(XmlReader reader, string attribute) =>
         double.TryParse(reader.GetAttribute(attribute), PlainNumber, CultureInfo.InvariantCulture, out double degrees)

@@ -48,7 +48,7 @@ internal static class LatitudeLongitudeList
             }
 
             fixes.Add(
-                OutlineReader.Fix(
+                OutlineParts.Fix(
                     Degrees(fields[latitudeColumn], "latitude", file, number),
                     Degrees(fields[longitudeColumn], "longitude", file, number),
                     file,
@@ -58,7 +58,7 @@ internal static class LatitudeLongitudeList
             );
         }
 
-        return OutlineReader.Outline(fixes, file, [], file, number, "latitude, longitude");
+        return OutlineParts.Outline(fixes, file, [], file, number, "latitude, longitude");
     }
 
     private static int Column(string[] header, string start, string file, int line)

@@ -3,13 +3,12 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Land;
 
-/// <summary>Reads plot outlines from the text of a file: GeoJSON (RFC 7946), GPX 1.0 or 1.1, or a list of latitude, longitude.</summary>
-/// <remarks>Nothing is fetched and no document type is followed. A file that breaks its format is refused with file, line and field.</remarks>
+/// <summary>Reads plot outlines from the text of a file: GeoJSON (RFC 7946), GPX 1.0
+/// or 1.1, or a list of latitude, longitude.</summary>
+/// <remarks>Nothing is fetched and no document type is followed. A file that breaks its
+/// format is refused with file, line and field.</remarks>
 public static class OutlineReader
 {
-    /// <summary>The longest text that is read, in characters.</summary>
-    internal const int LongestText = 20_000_000;
-
     /// <summary>Reads a file of any of the three kinds, told apart by its first character.</summary>
     /// <param name="text">Text of the file.</param>
     /// <param name="fileName">Name used in messages, and as the plot's name where the file gives none.</param>
@@ -48,8 +47,10 @@ public static class OutlineReader
         return new GpxOutlines(fileName).Read(text);
     }
 
-    /// <summary>Reads a list: one corner a line, latitude then longitude in decimal degrees, separated by a comma, tab or spaces.</summary>
-    /// <param name="text">Text of the file. Empty lines and lines that start with # are passed over; a first line of words names the columns.</param>
+    /// <summary>Reads a list: one corner a line, latitude then longitude in decimal degrees,
+    /// separated by a comma, tab or spaces.</summary>
+    /// <param name="text">Text of the file. Empty lines and lines that start with # are passed
+    /// over; a first line of words names the columns.</param>
     /// <param name="fileName">Name used in messages and as the plot's name.</param>
     /// <returns>One outline.</returns>
     /// <exception cref="DataFormatException">A line is not two numbers, or the corners enclose no plot.</exception>
@@ -59,56 +60,17 @@ public static class OutlineReader
         return [LatitudeLongitudeList.Read(text, fileName)];
     }
 
-    /// <summary>A coordinate in its range, or the reason why it is not one.</summary>
-    internal static GeoPoint Fix(double latitude, double longitude, string file, int line, string field)
-    {
-        if (!double.IsFinite(latitude) || Math.Abs(latitude) > 90)
-        {
-            throw new DataFormatException(
-                file,
-                line,
-                field,
-                FormattableString.Invariant(
-                    $"latitude {latitude} is beyond 90 degrees: are latitude and longitude in the right order, and in decimal degrees (WGS84)?"
-                )
-            );
-        }
-
-        return double.IsFinite(longitude) && Math.Abs(longitude) <= 180
-            ? GeoPoint.FromDegrees(latitude, longitude)
-            : throw new DataFormatException(
-                file,
-                line,
-                field,
-                FormattableString.Invariant($"longitude {longitude} is beyond 180 degrees: expected decimal degrees (WGS84)")
-            );
-    }
-
-    internal static PlotOutline Outline(
-        IReadOnlyList<GeoPoint> fixes,
-        string name,
-        IEnumerable<Finding> noticed,
-        string file,
-        int line,
-        string field
-    )
-    {
-        string problem = "no position";
-        return (fixes.Count == 0 ? null : PlotOutline.TryFromFixes(fixes, name, noticed, out problem))
-            ?? throw new DataFormatException(file, line, field, problem);
-    }
-
     private static void Check(string text, string fileName)
     {
         ArgumentNullException.ThrowIfNull(text);
         Guard.NotBlank(fileName);
-        if (text.Length > LongestText)
+        if (text.Length > OutlineParts.LongestText)
         {
             throw new DataFormatException(
                 fileName,
                 1,
                 null,
-                FormattableString.Invariant($"longer than {LongestText} characters")
+                FormattableString.Invariant($"longer than {OutlineParts.LongestText} characters")
             );
         }
     }

@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace PlotAgronomy.Land;
 
-/// <summary>A direction over the ground, clockwise from north; on an outline that is not placed on the earth, from the plan's own north.</summary>
+/// <summary>A direction over the ground, clockwise from north; on an outline that is not
+/// placed on the earth, from the plan's own north.</summary>
 /// <remarks>Held in degrees from 0 up to, but not including, 360. The default is north.</remarks>
 public readonly record struct Bearing
 {

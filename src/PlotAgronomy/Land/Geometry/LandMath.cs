@@ -15,7 +15,8 @@ internal static class LandMath
 
     internal static double TriangleSquareFeet(double aFeet, double bFeet, double cFeet)
     {
-        // Sorted and bracketed so that thin triangles keep their digits: 16 A2 = (a+(b+c))(c-(a-b))(c+(a-b))(a+(b-c)), a >= b >= c.
+        // Sorted and bracketed so that thin triangles keep their digits: 16 A2 = (a+(b+c))(c-(a-b))(c+(a-b))(a+(b-c)),
+        // a >= b >= c.
         Span<double> sides = [aFeet, bFeet, cFeet];
         sides.Sort();
         double c = sides[0],
@@ -47,7 +48,8 @@ internal static class LandMath
         return spacingFeet / 3 * sum;
     }
 
-    /// <summary>Signed area; counter-clockwise is positive. Taken about the first corner, so that far-away zeros cost no digits.</summary>
+    /// <summary>Signed area; counter-clockwise is positive. Taken about the first corner,
+    /// so that far-away zeros cost no digits.</summary>
     internal static double SignedSquareFeet(ReadOnlySpan<PlanePoint> corners)
     {
         double twice = 0;
@@ -76,6 +78,10 @@ internal static class LandMath
             north = b.NorthFeet - a.NorthFeet;
         return Math.Sqrt(east * east + north * north);
     }
+
+    /// <summary>The place a part of the way from a to b.</summary>
+    internal static PlanePoint Along(PlanePoint a, PlanePoint b, double part) =>
+        new(a.EastFeet + part * (b.EastFeet - a.EastFeet), a.NorthFeet + part * (b.NorthFeet - a.NorthFeet));
 
     /// <summary>Cross product of a to b and a to c: above zero when c lies to the left of the line from a to b.</summary>
     internal static double Cross(PlanePoint a, PlanePoint b, PlanePoint c) =>

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Land;
 
-/// <summary>A length with what is known of its error: one part shared by all lengths measured the same way, one its own.</summary>
+/// <summary>A length with what is known of its error: one part shared by all lengths
+/// measured the same way, one its own.</summary>
 /// <remarks>Held in feet. A plain <see cref="Length"/> converts to one without a stated error. The default is zero.</remarks>
 public readonly record struct MeasuredLength
 {
@@ -18,7 +19,8 @@ public readonly record struct MeasuredLength
     /// <summary>Gets the length in feet.</summary>
     public double Feet { get; }
 
-    /// <summary>Gets the standard error shared with every length of the same pace or tape, as a part of the length; a pure number.</summary>
+    /// <summary>Gets the standard error shared with every length of the same pace or tape,
+    /// as a part of the length; a pure number.</summary>
     public double SharedRelativeError { get; }
 
     /// <summary>Gets the standard error in feet of this one length, independent of the others.</summary>

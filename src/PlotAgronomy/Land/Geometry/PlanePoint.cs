@@ -42,9 +42,13 @@ public readonly record struct PlanePoint
 
     /// <summary>Invariant text such as <c>120.5 ft E, 30 ft N</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        string.Create(
+    public override string ToString()
+    {
+        string along = EastFeet < 0 ? "W" : "E",
+            across = NorthFeet < 0 ? "S" : "N";
+        return string.Create(
             CultureInfo.InvariantCulture,
-            $"{Math.Abs(EastFeet):0.#} ft {(EastFeet < 0 ? "W" : "E")}, {Math.Abs(NorthFeet):0.#} ft {(NorthFeet < 0 ? "S" : "N")}"
+            $"{Math.Abs(EastFeet):0.#} ft {along}, {Math.Abs(NorthFeet):0.#} ft {across}"
         );
+    }
 }

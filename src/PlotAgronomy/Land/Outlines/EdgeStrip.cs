@@ -56,7 +56,8 @@ public sealed class EdgeStrip : IWorkedResult
             new(
                 "Area left inside",
                 "plot - strip",
-                $"{Amounts.Print(whole.Area, "ft2", 0)} - {Amounts.Print(Strip, "ft2", 0)} = {Amounts.Print(Inside, "ft2", 0)} = {Amounts.Print(Inside, decimals: 4)}"
+                $"{Amounts.Print(whole.Area, "ft2", 0)} - {Amounts.Print(Strip, "ft2", 0)} = "
+                    + $"{Amounts.Print(Inside, "ft2", 0)} = {Amounts.Print(Inside, decimals: 4)}"
             ),
         ];
 }

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Land;
 
-/// <summary>A piece of the line at a strip's distance from a ring: straight, or an arc walked clockwise round an inward corner.</summary>
+/// <summary>A piece of the line at a strip's distance from a ring: straight, or an arc
+/// walked clockwise round an inward corner.</summary>
 /// <param name="Start">Where it starts.</param>
 /// <param name="End">Where it ends.</param>
 /// <param name="Center">The inward corner of an arc; null when straight.</param>
@@ -88,7 +89,7 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
     {
         double start = LandMath.Cross(second.Start, second.End, first.Start),
             end = LandMath.Cross(second.Start, second.End, first.End);
-        return start > 0 == end > 0 ? [] : [RingInset.Along(first.Start, first.End, start / (start - end))];
+        return start > 0 == end > 0 ? [] : [LandMath.Along(first.Start, first.End, start / (start - end))];
     }
 
     private static IEnumerable<PlanePoint> LineWithCircle(InsetPiece line, PlanePoint center, double radiusFeet)
@@ -104,8 +105,8 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
             ? []
             :
             [
-                RingInset.Along(line.Start, line.End, (-half - Math.Sqrt(root)) / square),
-                RingInset.Along(line.Start, line.End, (-half + Math.Sqrt(root)) / square),
+                LandMath.Along(line.Start, line.End, (-half - Math.Sqrt(root)) / square),
+                LandMath.Along(line.Start, line.End, (-half + Math.Sqrt(root)) / square),
             ];
     }
 
@@ -117,7 +118,7 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
             return [];
         }
 
-        var middle = RingInset.Along(one, other, 0.5);
+        var middle = LandMath.Along(one, other, 0.5);
         double across = Math.Sqrt(radiusFeet * radiusFeet - apart * apart / 4) / apart;
         double east = -(other.NorthFeet - one.NorthFeet) * across,
             north = (other.EastFeet - one.EastFeet) * across;
@@ -142,7 +143,7 @@ internal readonly record struct InsetPiece(PlanePoint Start, PlanePoint End, Pla
     {
         if (Center is not { } center)
         {
-            return RingInset.Along(Start, End, part);
+            return LandMath.Along(Start, End, part);
         }
 
         double angle = Angle(center, Start) - part * Turn;

@@ -10,6 +10,9 @@ internal static class OutlineCleaning
 {
     private const int MostPoints = 10_000;
 
+    /// <summary>Corners that enclose no more than this beside the square of the way around lie on one line.</summary>
+    private const double FlatPart = 1e-12;
+
     /// <summary>Corners of a drawing: crossing sides are a problem.</summary>
     internal static bool TryCorners(IReadOnlyList<PlanePoint> places, out ImmutableArray<PlanePoint> corners, out string problem)
     {
@@ -42,7 +45,7 @@ internal static class OutlineCleaning
             var (loop, rest) = Parted(ring, crossing);
             double loopSquareFeet = Math.Abs(Area(loop)),
                 restSquareFeet = Math.Abs(Area(rest));
-            if (loopSquareFeet > LandLimits.Of("cut-loop-part") * restSquareFeet)
+            if (loopSquareFeet > LandConstants.All["cut-loop-part"] * restSquareFeet)
             {
                 return Fails(CrossesItself(ring, crossing), out problem);
             }
@@ -67,7 +70,7 @@ internal static class OutlineCleaning
                 ),
             ];
         }
-        else if (ring.Count >= LandLimits.Of("track-points") && gapFeet > LandLimits.Of("open-gap-part") * aroundFeet)
+        else if (ring.Count >= LandConstants.All["track-points"] && gapFeet > LandConstants.All["open-gap-part"] * aroundFeet)
         {
             findings =
             [
@@ -145,7 +148,7 @@ internal static class OutlineCleaning
         problem = "";
         double signed = Area(ring);
         double around = LandMath.PerimeterFeet(ring.ToArray());
-        if (Math.Abs(signed) <= 1e-12 * around * around)
+        if (Math.Abs(signed) <= FlatPart * around * around)
         {
             return Fails("The corners lie on one line: they enclose no area.", out problem);
         }
@@ -191,6 +194,8 @@ internal static class OutlineCleaning
     private static string CrossesItself(List<PlanePoint> ring, (int First, int Second, PlanePoint Place) crossing) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"The outline crosses itself at {crossing.Place}: the side from corner {crossing.First + 1} meets the side from corner {crossing.Second + 1} of {ring.Count}. Its two halves would cancel; list the corners in the order you pass them, or split the plot."
+            $"The outline crosses itself at {crossing.Place}: the side from corner {crossing.First + 1} meets the side from "
+                + $"corner {crossing.Second + 1} of {ring.Count}. Its two halves would cancel; list the corners in the order "
+                + $"you pass them, or split the plot."
         );
 }

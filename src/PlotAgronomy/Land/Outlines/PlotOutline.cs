@@ -80,7 +80,7 @@ public sealed class PlotOutline
         ArgumentNullException.ThrowIfNull(corners);
         ArgumentNullException.ThrowIfNull(name);
         return OutlineCleaning.TryCorners(corners, out var clean, out string problem)
-            ? new PlotOutline(clean, name, null, 0, SizeRemarks(clean, onEarth: false))
+            ? new PlotOutline(clean, name, null, 0, OutlineRemarks.OfSize(clean, onEarth: false))
             : throw new ArgumentException(problem, nameof(corners));
     }
 
@@ -88,7 +88,8 @@ public sealed class PlotOutline
     /// <param name="fixes">At least three places; repeating the first at the end is allowed.</param>
     /// <param name="name">Name of the plot; may be empty.</param>
     /// <returns>The outline on a plane at the mean latitude, zero at the first fix.</returns>
-    /// <exception cref="ArgumentException">Fewer than three different places, no area, or sides that cross in more than small loops.</exception>
+    /// <exception cref="ArgumentException">Fewer than three different places, no area, or
+    /// sides that cross in more than small loops.</exception>
     /// <remarks>WGS84; east = (longitude difference) N cos(mean latitude), north = (latitude difference) M, with N = a / w,
     /// M = a (1 - e2) / w3, w = root(1 - e2 sin2(mean latitude)). Source SPREAD-S36; within 3 parts per million of the
     /// geodesic area up to 160 acres. Loops of a track at most a fiftieth of the outline are cut away with a finding.</remarks>
@@ -121,7 +122,7 @@ public sealed class PlotOutline
             "",
             null,
             0,
-            SizeRemarks(corners, onEarth: false).Append(FindingCatalog.Create(AssumedCode, ("shape", shape)))
+            OutlineRemarks.OfSize(corners, onEarth: false).Append(FindingCatalog.Create(AssumedCode, ("shape", shape)))
         );
 
     /// <summary>Latitude and longitude of a place on the plot's plane.</summary>
@@ -139,38 +140,6 @@ public sealed class PlotOutline
     /// <param name="place">Place on the plane.</param>
     /// <returns>True inside; on the line itself either answer may come.</returns>
     public bool Contains(PlanePoint place) => LandMath.Contains(Corners.AsSpan(), place);
-
-    /// <summary>What is left when a strip along every side stays unsown: edge, roots or shade.</summary>
-    /// <param name="strip">Width of the strip; finite, at least 0.</param>
-    /// <returns>The inside, which may be nothing or several parts, and the strip.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    /// <remarks>Every place nearer than the strip's width to a side is left out. A convex outline whose sides all
-    /// remain keeps A - P e + e2 x sum of cot(corner / 2).</remarks>
-    public EdgeStrip Inset(Length strip)
-    {
-        double stripFeet = strip.Feet;
-        Guard.AtLeast(stripFeet, 0, "ft", nameof(strip));
-        return new EdgeStrip(this, stripFeet, [.. RingInset.Find(Corners, stripFeet).Select(Part)]);
-    }
-
-    /// <summary>What is left when a strip along one straight side stays unsown, such as the shade of timber on the south.</summary>
-    /// <param name="strip">Width of the strip; finite, at least 0.</param>
-    /// <param name="side">Number of the side: side 1 runs from the first corner to the second, counter-clockwise.</param>
-    /// <returns>The inside and the strip.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <exception cref="InvalidOperationException">The outline has a corner that points inwards: split it first.</exception>
-    public EdgeStrip InsetAlong(Length strip, int side)
-    {
-        double stripFeet = strip.Feet;
-        Guard.AtLeast(stripFeet, 0, "ft", nameof(strip));
-        Guard.Between(side, 1, Corners.Length, "(the number of a side)");
-        var left = IsConvex
-            ? RingInset.CutAlong(Corners, side - 1, stripFeet)
-            : throw new InvalidOperationException(
-                "A strip along one side needs an outline without inward corners: split the plot there."
-            );
-        return new EdgeStrip(this, stripFeet, left is { } ring ? [Part(ring)] : []);
-    }
 
     /// <summary>The outline of fixes with what was noticed while reading them; null when there is a problem.</summary>
     internal static PlotOutline? TryFromFixes(
@@ -194,49 +163,11 @@ public sealed class PlotOutline
                 name,
                 origin,
                 mean,
-                noticed.Concat(findings).Concat(SizeRemarks(corners, onEarth: true)).Concat(PlaceRemarks(mean))
+                [.. noticed, .. findings, .. OutlineRemarks.OfSize(corners, onEarth: true), .. OutlineRemarks.OfPlace(mean)]
             )
             : null;
     }
 
     /// <summary>A ring on the same plane.</summary>
     internal PlotOutline Part(ImmutableArray<PlanePoint> ring) => new(ring, Name, Origin, meanLatitudeDegrees, []);
-
-    /// <summary>A longitude of North America read as a latitude lies near the pole, where a degree of longitude is short.</summary>
-    private static IEnumerable<Finding> PlaceRemarks(double latitudeDegrees)
-    {
-        if (Math.Abs(latitudeDegrees) > LandLimits.Of("far-latitude-degrees"))
-        {
-            yield return FindingCatalog.Create("land-latitude-unlikely", ("latitude", Amounts.Print(latitudeDegrees, 2)));
-        }
-    }
-
-    private static IEnumerable<Finding> SizeRemarks(ImmutableArray<PlanePoint> corners, bool onEarth)
-    {
-        var area = Area.FromSquareFeet(LandMath.SignedSquareFeet(corners.AsSpan()));
-        double squareFeet = area.SquareFeet,
-            acres = area.Acres;
-        if (squareFeet < LandLimits.Of("tiny-outline-square-feet"))
-        {
-            yield return FindingCatalog.Create("land-tiny-outline", ("area", Amounts.Print(area, "ft2", 1)));
-        }
-
-        if (onEarth && acres < LandLimits.Of("small-track-acres"))
-        {
-            yield return FindingCatalog.Create(
-                "land-small-track",
-                ("area", Amounts.Print(area, decimals: 3)),
-                ("limit", Amounts.Print(Area.FromAcres(LandLimits.Of("small-track-acres"))))
-            );
-        }
-
-        if (onEarth && acres > LandLimits.Of("plane-high-acres"))
-        {
-            yield return FindingCatalog.Create(
-                "land-large-outline",
-                ("area", Amounts.Print(area, decimals: 0)),
-                ("limit", Amounts.Print(Area.FromAcres(LandLimits.Of("plane-high-acres"))))
-            );
-        }
-    }
 }

@@ -7,9 +7,6 @@ namespace PlotAgronomy.Land;
 /// pieces that lie far enough from every side are chained into rings.</remarks>
 internal static class RingInset
 {
-    /// <summary>Lengths this small beside the size of the ring are arithmetic dust.</summary>
-    private const double Dust = 1e-9;
-
     /// <summary>A place this much too near, beside the size of the ring, still counts as far enough.</summary>
     private const double Slack = 1e-12;
 
@@ -23,7 +20,7 @@ internal static class RingInset
         // Where pieces meet in one point or lie on each other, a hair's breadth of strip more or less parts them.
         foreach (double hair in (ReadOnlySpan<double>)[0, 3e-8, -5e-8, 2e-7])
         {
-            if (Chain(KeptPieces(ring, stripFeet * (1 + hair)), stripFeet * (1 + hair), SizeFeet(ring)) is { } rings)
+            if (InsetChain.Close(KeptPieces(ring, stripFeet * (1 + hair)), stripFeet * (1 + hair), SizeFeet(ring)) is { } rings)
             {
                 return rings;
             }
@@ -52,7 +49,7 @@ internal static class RingInset
 
             if (pFeet > 0 != qFeet > 0 && pFeet != 0 && qFeet != 0)
             {
-                left.Add(Along(p, q, pFeet / (pFeet - qFeet)));
+                left.Add(LandMath.Along(p, q, pFeet / (pFeet - qFeet)));
             }
         }
 
@@ -74,7 +71,7 @@ internal static class RingInset
             {
                 var part = piece with { Start = stops[k], End = stops[k + 1] };
                 if (
-                    LandMath.DistanceFeet(part.Start, part.End) > Dust * sizeFeet
+                    LandMath.DistanceFeet(part.Start, part.End) > Tolerance.Dust * sizeFeet
                     && IsInside(ring, part.Middle(stripFeet), leastFeet, part.Side)
                 )
                 {
@@ -116,13 +113,15 @@ internal static class RingInset
         }
     }
 
-    /// <summary>Whether one side alone lies too near to the whole piece: both ends too near make a straight piece so, and an arc but for its rise.</summary>
+    /// <summary>Whether one side alone lies too near to the whole piece: both ends too near make a straight piece so, and an
+    /// arc but for its rise.</summary>
     private static bool IsTooNear(ImmutableArray<PlanePoint> ring, InsetPiece piece, double limitFeet) =>
         AnySide(ring, piece.Side, (a, b) =>
             LandMath.DistanceFeet(piece.Start, a, b) < limitFeet && LandMath.DistanceFeet(piece.End, a, b) < limitFeet
         );
 
-    /// <summary>Whether any side does; those next to a given one are asked first, because on a walked track they nearly always decide.</summary>
+    /// <summary>Whether any side does; those next to a given one are asked first, because on a walked track they nearly
+    /// always decide.</summary>
     private static bool AnySide(ImmutableArray<PlanePoint> ring, int side, Func<PlanePoint, PlanePoint, bool> does)
     {
         for (int step = 0; step <= ring.Length / 2; step++)
@@ -175,87 +174,6 @@ internal static class RingInset
         return cuts;
     }
 
-    /// <summary>Closed counter-clockwise rings of the pieces; null when they do not close.</summary>
-    private static List<ImmutableArray<PlanePoint>>? Chain(List<InsetPiece> pieces, double stripFeet, double sizeFeet)
-    {
-        double snapFeet = 100 * Dust * sizeFeet;
-        var byStart = new Dictionary<(long, long), List<int>>();
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            var key = Cell(pieces[i].Start, snapFeet);
-            if (!byStart.TryGetValue(key, out var list))
-            {
-                byStart.Add(key, list = []);
-            }
-
-            list.Add(i);
-        }
-
-        var used = new bool[pieces.Count];
-        var rings = new List<ImmutableArray<PlanePoint>>();
-        for (int first = 0; first < pieces.Count; first++)
-        {
-            if (used[first])
-            {
-                continue;
-            }
-
-            var ring = ImmutableArray.CreateBuilder<PlanePoint>();
-            int at = first;
-            do
-            {
-                used[at] = true;
-                ring.AddRange(pieces[at].Places(stripFeet));
-                int next = Next(pieces[at].End, first);
-                if (next < 0)
-                {
-                    return null;
-                }
-
-                at = next;
-            } while (at != first);
-
-            double squareFeet = ring.Count < 3 ? 0 : LandMath.SignedSquareFeet(ring.ToArray());
-            if (squareFeet < -Dust * sizeFeet * sizeFeet)
-            {
-                return null;
-            }
-
-            if (squareFeet > Dust * sizeFeet * sizeFeet)
-            {
-                rings.Add(ring.ToImmutable());
-            }
-        }
-
-        return rings;
-
-        int Next(PlanePoint end, int first)
-        {
-            var (east, north) = Cell(end, snapFeet);
-            int best = -1;
-            double nearest = snapFeet;
-            for (long x = east - 1; x <= east + 1; x++)
-            {
-                for (long y = north - 1; y <= north + 1; y++)
-                {
-                    foreach (int i in byStart.GetValueOrDefault((x, y)) ?? [])
-                    {
-                        double feet = LandMath.DistanceFeet(pieces[i].Start, end);
-                        if ((!used[i] || i == first) && feet <= nearest)
-                        {
-                            (best, nearest) = (i, feet);
-                        }
-                    }
-                }
-            }
-
-            return best;
-        }
-    }
-
-    private static (long, long) Cell(PlanePoint place, double snapFeet) =>
-        ((long)Math.Floor(place.EastFeet / snapFeet), (long)Math.Floor(place.NorthFeet / snapFeet));
-
     private static bool IsInside(ImmutableArray<PlanePoint> ring, PlanePoint place, double leastFeet, int side) =>
         !AnySide(ring, side, (a, b) => LandMath.DistanceFeet(place, a, b) < leastFeet) && LandMath.Contains(ring.AsSpan(), place);
 
@@ -268,9 +186,6 @@ internal static class RingInset
             place.NorthFeet + feet * (b.EastFeet - a.EastFeet) / length
         );
     }
-
-    internal static PlanePoint Along(PlanePoint a, PlanePoint b, double part) =>
-        new(a.EastFeet + part * (b.EastFeet - a.EastFeet), a.NorthFeet + part * (b.NorthFeet - a.NorthFeet));
 
     /// <summary>The wider of the ring's two extents.</summary>
     private static double SizeFeet(ImmutableArray<PlanePoint> ring) =>

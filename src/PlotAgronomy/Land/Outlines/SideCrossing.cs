@@ -17,7 +17,8 @@ internal static class SideCrossing
             bSide = LandMath.Cross(c, d, b);
         if (neighbours)
         {
-            // They share corner b = c, or d = a, and meet again only when one lies back along the other: the nearer far end is the place.
+            // They share corner b = c, or d = a, and meet again only when one lies back along the other: the nearer far end
+            // is the place.
             bool onward = b == c;
             var (corner, back, ahead) = onward ? (b, a, d) : (a, c, b);
             return LandMath.Cross(corner, back, ahead) == 0 && Dot(corner, back, ahead) > 0
@@ -43,8 +44,7 @@ internal static class SideCrossing
             return null;
         }
 
-        double part = cSide / (cSide - dSide);
-        return new PlanePoint(c.EastFeet + part * (d.EastFeet - c.EastFeet), c.NorthFeet + part * (d.NorthFeet - c.NorthFeet));
+        return LandMath.Along(c, d, cSide / (cSide - dSide));
     }
 
     private static double Dot(PlanePoint corner, PlanePoint p, PlanePoint q) =>

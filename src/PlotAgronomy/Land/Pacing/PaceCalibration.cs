@@ -20,7 +20,7 @@ public sealed class PaceCalibration : IWorkedResult
             walks.Length > 1
                 ? Math.Sqrt(walks.Sum(w => (w.SingleSteps - meanSteps) * (w.SingleSteps - meanSteps)) / (walks.Length - 1))
                     / meanSteps
-                : LandLimits.Of("practised-pace-error");
+                : LandConstants.All["practised-pace-error"];
         WalkScatter = scatter;
         StepError = scatter / Math.Sqrt(walks.Length);
         Findings = Finding.InOrder(Remarks(courseFeet, stepFeet, scatter, meanSteps, walks));
@@ -35,13 +35,11 @@ public sealed class PaceCalibration : IWorkedResult
     /// <summary>Gets the length of a single step.</summary>
     public Length Step => Length.FromFeet(stepFeet);
 
-    /// <summary>Gets the length of a double pace.</summary>
-    public Length DoublePace => Length.FromFeet(2 * stepFeet);
-
     /// <summary>Gets the relative scatter of a single walk over the course (sample standard deviation); a pure number.</summary>
     public double WalkScatter { get; }
 
-    /// <summary>Gets the relative standard error of the step: the scatter divided by the root of the number of walks; a pure number.</summary>
+    /// <summary>Gets the relative standard error of the step: the scatter divided by the
+    /// root of the number of walks; a pure number.</summary>
     public double StepError { get; }
 
     /// <inheritdoc/>
@@ -71,7 +69,8 @@ public sealed class PaceCalibration : IWorkedResult
 
     /// <summary>Length of a paced line.</summary>
     /// <param name="count">Steps counted along it.</param>
-    /// <returns>The length with its error: the step's error is shared by all lines paced with it, the walk's scatter is its own.</returns>
+    /// <returns>The length with its error: the step's error is shared by all lines paced
+    /// with it, the walk's scatter is its own.</returns>
     /// <remarks>length = count x step. The scatter of a walk is taken to grow with the root of its length.</remarks>
     public MeasuredLength Measure(StepCount count)
     {
@@ -85,7 +84,8 @@ public sealed class PaceCalibration : IWorkedResult
             new(
                 "Step",
                 "course / mean count",
-                $"{Amounts.Print(Course, decimals: 1)} / {Amounts.Print(courseFeet / stepFeet, 2)} steps = {Amounts.Print(Step, decimals: 3)}",
+                $"{Amounts.Print(Course, decimals: 1)} / {Amounts.Print(courseFeet / stepFeet, 2)} steps = "
+                    + Amounts.Print(Step, decimals: 3),
                 "SPREAD-S38"
             ),
             new(
@@ -103,7 +103,7 @@ public sealed class PaceCalibration : IWorkedResult
         ImmutableArray<StepCount> walks
     )
     {
-        if (stepFeet < LandLimits.Of("step-low-feet") || stepFeet > LandLimits.Of("step-high-feet"))
+        if (stepFeet < LandConstants.All["step-low-feet"] || stepFeet > LandConstants.All["step-high-feet"])
         {
             yield return FindingCatalog.Create(
                 "land-pace-unlikely",
@@ -111,12 +111,12 @@ public sealed class PaceCalibration : IWorkedResult
             );
         }
 
-        if (courseFeet < LandLimits.Of("pace-course-feet"))
+        if (courseFeet < LandConstants.All["pace-course-feet"])
         {
             yield return FindingCatalog.Create(
                 "land-pace-course-short",
                 ("course", Amounts.Print(Length.FromFeet(courseFeet), decimals: 1)),
-                ("limit", Amounts.Print(Length.FromFeet(LandLimits.Of("pace-course-feet"))))
+                ("limit", Amounts.Print(Length.FromFeet(LandConstants.All["pace-course-feet"])))
             );
         }
 
@@ -125,7 +125,7 @@ public sealed class PaceCalibration : IWorkedResult
         {
             yield return FindingCatalog.Create("land-pace-single-walk", ("percent", $"{Amounts.Print(100 * scatter, 1)} %"));
         }
-        else if (worst > LandLimits.Of("pace-agreement"))
+        else if (worst > LandConstants.All["pace-agreement"])
         {
             yield return FindingCatalog.Create("land-pace-disagree", ("percent", $"{Amounts.Print(100 * worst, 1)} %"));
         }

@@ -46,7 +46,8 @@ public sealed partial class PlotArea
     /// <summary>A triangle from its base and height.</summary>
     /// <param name="baseSide">One side; above 0.</param>
     /// <param name="height">Distance of the far corner from that side's line; above 0.</param>
-    /// <returns>The area, with an outline whose far corner stands over the middle of the base, and a finding that says so.</returns>
+    /// <returns>The area, with an outline whose far corner stands over the middle of
+    /// the base, and a finding that says so.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is 0.</exception>
     /// <remarks>area = base x height / 2.</remarks>
     public static PlotArea OfTriangle(MeasuredLength baseSide, MeasuredLength height)
@@ -168,142 +169,6 @@ public sealed partial class PlotArea
         );
     }
 
-    /// <summary>A long curved plot from widths taken at even spacing along a straight line.</summary>
-    /// <param name="spacing">Distance between the widths; above 0.</param>
-    /// <param name="widths">Width at each station, both ends included; at least two; an end may be 0.</param>
-    /// <param name="rule">How the edges run between the stations.</param>
-    /// <returns>The area.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The spacing is 0.</exception>
-    /// <exception cref="ArgumentException">Fewer than two widths, no width above 0, or an odd number of strips under <see cref="OffsetRule.SmoothEdges"/>.</exception>
-    /// <remarks>Straight edges: spacing x (sum of widths, end ones halved). Smooth edges (Simpson): spacing / 3 x (1, 4, 2, ..., 4, 1).</remarks>
-    public static PlotArea OfOffsets(
-        MeasuredLength spacing,
-        IReadOnlyList<MeasuredLength> widths,
-        OffsetRule rule = OffsetRule.StraightEdges
-    )
-    {
-        RequireAbove(spacing, nameof(spacing));
-        ArgumentNullException.ThrowIfNull(widths);
-        Guard.Defined(rule);
-        if (widths.Count < 2 || widths.All(w => w.Feet == 0))
-        {
-            throw new ArgumentException("At least 2 widths are needed, one of them above 0 ft.", nameof(widths));
-        }
-
-        if (rule == OffsetRule.SmoothEdges && widths.Count % 2 == 0)
-        {
-            throw new ArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Smooth edges need an even number of strips; {widths.Count} widths make {widths.Count - 1}."
-                ),
-                nameof(widths)
-            );
-        }
-
-        double[] feet = [.. widths.Select(w => w.Feet)];
-        double area =
-            rule == OffsetRule.StraightEdges
-                ? LandMath.StraightEdgedStripSquareFeet(spacing.Feet, feet)
-                : LandMath.SmoothEdgedStripSquareFeet(spacing.Feet, feet);
-        var slopes = widths.Select(
-            (w, i) =>
-                (
-                    w,
-                    Change: rule == OffsetRule.StraightEdges
-                        ? spacing.Feet * (i == 0 || i == feet.Length - 1 ? 0.5 : 1)
-                        : spacing.Feet
-                            / 3
-                            * (
-                                i == 0 || i == feet.Length - 1 ? 1
-                                : i % 2 == 1 ? 4
-                                : 2
-                            )
-                )
-        );
-        string formula =
-            rule == OffsetRule.StraightEdges
-                ? "spacing x (sum of widths, end ones halved)"
-                : "spacing / 3 x (1, 4, 2, ..., 4, 1)";
-        return FromSides(
-            formula,
-            $"{spacing} and widths {string.Join(", ", widths)}",
-            area,
-            [(spacing, area / spacing.Feet), .. slopes]
-        );
-    }
-
-    /// <summary>The area inside an outline.</summary>
-    /// <param name="outline">Outline of the plot.</param>
-    /// <param name="fixError">Error of each corner on each axis, one standard deviation; null when not known. A phone's is typically 3 to 15 m in the open (common practice).</param>
-    /// <returns>The map area; see <see cref="OnSlope"/>.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The error is negative, NaN or infinite.</exception>
-    /// <remarks>area = half the sum of (x_i y_i+1 - x_i+1 y_i). Standard deviation to first order, corners erring
-    /// independently: (error / 2) root(sum of |next corner - previous corner|2). Errors common to all fixes cancel.</remarks>
-    public static PlotArea OfOutline(PlotOutline outline, Length? fixError = null)
-    {
-        ArgumentNullException.ThrowIfNull(outline);
-        var findings = new List<Finding>(outline.Findings);
-        double? relative = null;
-        if (fixError is { } error)
-        {
-            double errorFeet = error.Feet;
-            relative =
-                LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), Guard.AtLeast(errorFeet, 0, "ft", nameof(fixError)))
-                / outline.SquareFeet;
-            findings.Add(
-                FindingCatalog.Create(
-                    "land-fix-error",
-                    ("error", Amounts.Print(error, "ft", 1)),
-                    ("percent", $"{Amounts.Print(100 * relative.Value, 1)} %"),
-                    (
-                        "low",
-                        Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * Math.Max(0, 1 - relative.Value)), decimals: 3)
-                    ),
-                    ("high", Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * (1 + relative.Value)), decimals: 3))
-                )
-            );
-        }
-        else if (outline.Origin is not null)
-        {
-            findings.Add(UnknownFixError(outline));
-        }
-
-        return new PlotArea
-        {
-            Area = outline.Area,
-            Method = outline.Origin is null ? AreaMethod.MapOutline : AreaMethod.GeographicOutline,
-            RelativeError = relative,
-            Outline = outline,
-            Findings = Finding.InOrder(findings),
-            SourceIds = outline.Origin is null ? [] : ["SPREAD-S36"],
-            Work =
-            [
-                new(
-                    "Area",
-                    "half the sum of (x_i y_i+1 - x_i+1 y_i) over the corners",
-                    $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = {Amounts.Print(outline.Area, decimals: 4)}",
-                    outline.Origin is null ? null : "SPREAD-S36"
-                ),
-            ],
-        };
-    }
-
-    private static Finding UnknownFixError(PlotOutline outline)
-    {
-        double low = LandLimits.Of("phone-error-low-meters"),
-            high = LandLimits.Of("phone-error-high-meters");
-        string Percent(double meters) =>
-            $"{Amounts.Print(100 * LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), meters / ExactUnits.MetersPerFoot) / outline.SquareFeet, 0)} %";
-        return FindingCatalog.Create(
-            "land-fix-error-unknown",
-            ("low", Amounts.Print(low, 0)),
-            ("high", Amounts.Print(high, 0)),
-            ("lowpart", Percent(low)),
-            ("highpart", Percent(high))
-        );
-    }
-
     private static PlotArea FromSides(
         string formula,
         string numbers,
@@ -319,7 +184,7 @@ public sealed partial class PlotArea
         var area = Area.FromSquareFeet(squareFeet);
         double acres = area.Acres;
         Finding[] unusual =
-            acres < LandLimits.Of("sides-low-acres") || acres > LandLimits.Of("sides-high-acres")
+            acres < LandConstants.All["sides-low-acres"] || acres > LandConstants.All["sides-high-acres"]
                 ?
                 [
                     FindingCatalog.Create(
@@ -349,7 +214,8 @@ public sealed partial class PlotArea
         };
     }
 
-    /// <summary>An ellipse in straight sides that enclose its area, the long half to the east; sides square to the axes touch at the ends of them.</summary>
+    /// <summary>An ellipse in straight sides that enclose its area, the long half to the east; sides square to the axes touch
+    /// at the ends of them.</summary>
     private static PlotOutline RoundOutline(double eastHalfFeet, double northHalfFeet)
     {
         const int Sides = 72;

@@ -13,7 +13,8 @@ public sealed partial class PlotArea : IWorkedResult
     /// <summary>Gets how it was found.</summary>
     public required AreaMethod Method { get; init; }
 
-    /// <summary>Gets one standard deviation as a part of the area, from the errors that were stated; null when none was. A pure number.</summary>
+    /// <summary>Gets one standard deviation as a part of the area, from the errors that were
+    /// stated; null when none was. A pure number.</summary>
     public double? RelativeError { get; init; }
 
     /// <summary>Gets the area less one standard deviation, never below 0; null when no error is known.</summary>
@@ -24,9 +25,6 @@ public sealed partial class PlotArea : IWorkedResult
 
     /// <summary>Gets the side of a square of this area.</summary>
     public Length SquareSide => Length.FromFeet(Math.Sqrt(Area.SquareFeet));
-
-    /// <summary>Gets the radius of a circle of this area.</summary>
-    public Length CircleRadius => Length.FromFeet(Math.Sqrt(Area.SquareFeet / Math.PI));
 
     /// <summary>Gets the outline, where the measurements fix one; else null. Passes can be laid over an outline only.</summary>
     public PlotOutline? Outline { get; init; }
@@ -49,7 +47,8 @@ public sealed partial class PlotArea : IWorkedResult
                 new(
                     "Likely range",
                     "area x (1 -+ error)",
-                    $"{Amounts.Print(Area, decimals: 3)} x (1 -+ {Amounts.Print(error, 3)}) = {Amounts.Print(Low!.Value, decimals: 3)} to {Amounts.Print(High!.Value, decimals: 3)}"
+                    $"{Amounts.Print(Area, decimals: 3)} x (1 -+ {Amounts.Print(error, 3)}) = "
+                        + $"{Amounts.Print(Low!.Value, decimals: 3)} to {Amounts.Print(High!.Value, decimals: 3)}"
                 ),
             ];
 
@@ -61,7 +60,7 @@ public sealed partial class PlotArea : IWorkedResult
     {
         bool fromMap = Method is AreaMethod.MapOutline or AreaMethod.GeographicOutline or AreaMethod.Stated;
         var findings = new List<Finding>(Findings);
-        if (slope.Percent >= LandLimits.Of("steep-percent"))
+        if (slope.Percent >= LandConstants.All["steep-percent"])
         {
             findings.Add(FindingCatalog.Create("land-steep", ("slope", slope.ToString())));
         }
@@ -93,7 +92,8 @@ public sealed partial class PlotArea : IWorkedResult
                     new(
                         "Ground area",
                         "map area / cos(slope)",
-                        $"{Amounts.Print(Area, decimals: 4)} / cos({Amounts.Print(slope.Degrees, 2)} degrees) = {Amounts.Print(ground, decimals: 4)}"
+                        $"{Amounts.Print(Area, decimals: 4)} / cos({Amounts.Print(slope.Degrees, 2)} degrees) = "
+                            + Amounts.Print(ground, decimals: 4)
                     )
                 )
                 : Work,

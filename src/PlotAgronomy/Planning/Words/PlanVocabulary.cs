@@ -31,44 +31,16 @@ internal static class PlanVocabulary
         ("smother-crop", GroundCover.SmotherCrop)
     );
 
-    internal static readonly PlanWords<SoilTexture> Textures = new(
-        ("sand", SoilTexture.Sand),
-        ("loamy sand", SoilTexture.LoamySand),
-        ("sandy loam", SoilTexture.SandyLoam),
-        ("loam", SoilTexture.Loam),
-        ("silt loam", SoilTexture.SiltLoam),
-        ("silt", SoilTexture.Silt),
-        ("sandy clay loam", SoilTexture.SandyClayLoam),
-        ("clay loam", SoilTexture.ClayLoam),
-        ("silty clay loam", SoilTexture.SiltyClayLoam),
-        ("sandy clay", SoilTexture.SandyClay),
-        ("silty clay", SoilTexture.SiltyClay),
-        ("clay", SoilTexture.Clay)
-    );
+    internal static readonly PlanWords<SoilTexture> Textures = new([.. SoilWords.Textures.All.Select(w => (w.Word, w.Value))]);
 
     internal static readonly PlanWords<CropFate> Uses = new(
         ("browsed", CropFate.Browsed),
         ("cut-and-carried-off", CropFate.CarriedOff)
     );
 
-    internal static readonly PlanWords<SoilClass> SoilClasses = new(
-        ("mineral", SoilClass.Mineral),
-        ("mineral-organic", SoilClass.MineralOrganic),
-        ("organic", SoilClass.Organic)
-    );
+    internal static readonly PlanWords<SoilClass> SoilClasses = new([.. SoilWords.Classes.All.Select(w => (w.Word, w.Value))]);
 
-    internal static readonly PlanWords<SoilBuffer> Buffers = new(
-        ("SMP", SoilBuffer.Smp),
-        ("Sikora", SoilBuffer.Sikora),
-        ("Sikora-2", SoilBuffer.Sikora2),
-        ("Mehlich", SoilBuffer.Mehlich),
-        ("modified Mehlich", SoilBuffer.ModifiedMehlich),
-        ("Adams-Evans", SoilBuffer.AdamsEvans),
-        ("modified Adams-Evans", SoilBuffer.ModifiedAdamsEvans),
-        ("Moore-Sikora", SoilBuffer.MooreSikora),
-        ("Woodruff", SoilBuffer.Woodruff),
-        ("new Woodruff", SoilBuffer.NewWoodruff)
-    );
+    internal static readonly PlanWords<SoilBuffer> Buffers = new([.. SoilWords.Buffers.All.Select(w => (w.Word, w.Value))]);
 
     internal static readonly PlanWords<PrintedAnalyte> Analytes = new(
         ("P", new(SoilAnalyte.Phosphorus, PrintedForm.Element)),
@@ -87,34 +59,18 @@ internal static class PlanVocabulary
         ("Al", new(SoilAnalyte.Aluminum, PrintedForm.Element))
     );
 
-    internal static readonly PlanWords<SoilTestUnit> Units = new(
-        ("ppm", SoilTestUnit.PartsPerMillion),
-        ("mg/dm3", SoilTestUnit.MilligramsPerCubicDecimeter),
-        ("lb/ac", SoilTestUnit.PoundsPerAcre),
-        ("kg/ha", SoilTestUnit.KilogramsPerHectare),
-        ("meq/100 g", SoilTestUnit.MilliequivalentsPer100Grams),
-        ("meq/100 cm3", SoilTestUnit.MilliequivalentsPer100CubicCentimeters),
-        ("% saturation", SoilTestUnit.PercentSaturation),
-        ("North Carolina index", SoilTestUnit.NorthCarolinaIndex),
-        ("Delaware index", SoilTestUnit.DelawareIndex),
-        ("Oklahoma index", SoilTestUnit.OklahomaIndex)
-    );
+    /// <summary>Units of nutrients: soluble salts are not read from a plan.</summary>
+    internal static readonly PlanWords<SoilTestUnit> Units = new([
+        .. SoilWords.Units.All.Where(w => w.Value != SoilTestUnit.DecisiemensPerMeter).Select(w => (w.Word, w.Value)),
+    ]);
 
-    internal static readonly PlanWords<Extractant> Extractants = new(
-        ("Mehlich-1", Extractant.Mehlich1),
-        ("Mehlich-3", Extractant.Mehlich3),
-        ("Mehlich-3 colorimetric", Extractant.Mehlich3Colorimetric),
-        ("Mehlich-3 ICP", Extractant.Mehlich3Icp),
-        ("Bray P-1", Extractant.BrayP1),
-        ("Olsen", Extractant.Olsen),
-        ("ammonium acetate", Extractant.AmmoniumAcetate),
-        ("Morgan", Extractant.Morgan),
-        ("modified Morgan", Extractant.ModifiedMorgan),
-        ("Lancaster", Extractant.Lancaster),
-        ("DTPA", Extractant.Dtpa),
-        ("hot water", Extractant.HotWater),
-        ("not stated", Extractant.NotStated)
-    );
+    internal static readonly PlanWords<Extractant> Extractants = new([
+        .. SoilWords
+            .Extractants.All.Where(w =>
+                w.Value is not (Extractant.HydrochloricAcid or Extractant.PotassiumChloride or Extractant.SaturatedPaste)
+            )
+            .Select(w => (w.Word, w.Value)),
+    ]);
 
     internal static readonly PlanWords<CationChargeBasis> ChargeBases = new(
         ("meq/100 g", CationChargeBasis.Per100Grams),

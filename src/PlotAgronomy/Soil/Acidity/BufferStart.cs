@@ -3,15 +3,28 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
 
-/// <summary>The pH of each buffer before soil is added: no reading can lie above it.</summary>
-internal static class BufferStart
+/// <summary>The pH of a buffer before soil is added: no reading can lie above it.</summary>
+internal sealed class BufferStart
 {
-    private static readonly Lazy<FrozenDictionary<SoilBuffer, double>> StartPh = new(() =>
-        CsvTable
-            .Embedded("Soil/Data/buffers.csv", "id", "start_ph", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(r => r.Choice<SoilBuffer>("id"), r => r.Number("start_ph"))
-    );
+    private static readonly Lazy<FrozenDictionary<SoilBuffer, BufferStart>> ByBuffer = new Table<BufferStart>(
+        "Soil/Data/buffers.csv",
+        FromRow
+    ).By(s => s.Buffer);
+
+    internal required SoilBuffer Buffer { get; init; }
+
+    internal required double Ph { get; init; }
+
+    internal required Origin Origin { get; init; }
 
     /// <summary>The start, or null for a buffer whose start was not seen in a publication.</summary>
-    internal static double? Of(SoilBuffer buffer) => StartPh.Value.TryGetValue(buffer, out double start) ? start : null;
+    internal static double? Of(SoilBuffer buffer) => ByBuffer.Value.GetValueOrDefault(buffer)?.Ph;
+
+    private static BufferStart FromRow(CsvRow row) =>
+        new()
+        {
+            Buffer = row.Choice<SoilBuffer>("id"),
+            Ph = row.Number("start_ph"),
+            Origin = row.Origin(),
+        };
 }

@@ -57,7 +57,7 @@ internal static class ReadingChecks
             {
                 yield return FindingCatalog.Create(
                     "soil-oxide-typed-as-element",
-                    ("analyte", reading.Analyte.ToString()),
+                    ("analyte", SoilWords.Opening(reading.Analyte)),
                     ("ratio", printed),
                     ("oxide", "P2O5"),
                     ("element", "P")
@@ -67,7 +67,7 @@ internal static class ReadingChecks
             {
                 yield return FindingCatalog.Create(
                     "soil-doubled-since",
-                    ("analyte", reading.Analyte.ToString()),
+                    ("analyte", SoilWords.Opening(reading.Analyte)),
                     ("ratio", printed)
                 );
             }
@@ -76,7 +76,7 @@ internal static class ReadingChecks
 
     private static IEnumerable<Finding> OfOne(SoilReading reading, SoilReport report, SoilProgram? program)
     {
-        string analyte = reading.Analyte.ToString();
+        string analyte = SoilWords.Opening(reading.Analyte);
         bool phosphorusOrPotassium = reading.Analyte is SoilAnalyte.Phosphorus or SoilAnalyte.Potassium;
         if (reading.Form == PrintedForm.Oxide)
         {

@@ -53,7 +53,8 @@ internal static class SaturationChecks
         }
     }
 
-    /// <summary>meq/100 g of a cation printed by weight or per acre; readings by volume are not compared with a capacity by weight.</summary>
+    /// <summary>meq/100 g of a cation printed by weight or per acre; readings by volume
+    /// are not compared with a capacity by weight.</summary>
     private static double ByWeight(SoilReport report, SoilAnalyte cation, double ppmPerMilliequivalent)
     {
         var layer = new SampledSoil

@@ -3,8 +3,10 @@ using UnitsNet;
 
 namespace PlotAgronomy.Soil;
 
-/// <summary>Looks for slips between the paper report and what was typed: wrong unit, wrong column, wrong buffer, old sample.</summary>
-/// <remarks>What cannot be is refused by the types; what should not be is a finding here. Limits are common practice unless a source is named.</remarks>
+/// <summary>Looks for slips between the paper report and what was typed: wrong unit,
+/// wrong column, wrong buffer, old sample.</summary>
+/// <remarks>What cannot be is refused by the types; what should not be is a finding here. Limits
+/// are common practice unless a source is named.</remarks>
 public static class SoilPlausibility
 {
     /// <summary>Looks through a whole report.</summary>

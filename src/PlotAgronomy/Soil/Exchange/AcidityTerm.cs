@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
@@ -7,30 +8,9 @@ namespace PlotAgronomy.Soil;
 /// <remarks>Acidity = factor x (start pH - buffer pH), never below zero. The same soil by two terms has two capacities.</remarks>
 public sealed class AcidityTerm
 {
-    private static readonly Lazy<ImmutableArray<AcidityTerm>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Soil/Data/acidity-terms.csv",
-                    "id",
-                    "title",
-                    "buffers",
-                    "factor_meq_per_ph",
-                    "start_ph",
-                    "water_ph_limit",
-                    "sodium_counted",
-                    "basis",
-                    "ca_ppm_per_meq",
-                    "mg_ppm_per_meq",
-                    "k_ppm_per_meq",
-                    "na_ppm_per_meq",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new AcidityTerm(r)),
-        ]
-    );
+    private static readonly Table<AcidityTerm> Table = new("Soil/Data/acidity-terms.csv", row => new AcidityTerm(row));
+
+    private static readonly Catalog<AcidityTerm> Catalog = new("acidity term", () => Table.Rows, t => t.Id, t => t.Status);
 
     private readonly ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> divisors;
 
@@ -38,14 +18,13 @@ public sealed class AcidityTerm
     {
         Id = row.Text("id");
         Title = row.Text("title");
-        Buffers = [.. row.Text("buffers").Split(';').Select(Enum.Parse<SoilBuffer>)];
-        MilliequivalentsPerPhUnit = row.Number("factor_meq_per_ph");
+        Buffers = row.Choices<SoilBuffer>("buffers");
+        MilliequivalentsPerPhUnit = row.Number("acidity_meq_per_ph");
         StartPh = row.Number("start_ph");
-        WaterPhLimit = row.NumberOrNull("water_ph_limit");
-        CountsSodium = row.Text("sodium_counted") == "yes";
+        WaterPhLimit = row.NumberOrNull("water_ph_high");
+        CountsSodium = row.YesOrNo("counts_sodium");
         Basis = row.Choice<CationChargeBasis>("basis");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
         divisors =
         [
             (SoilAnalyte.Potassium, row.Number("k_ppm_per_meq")),
@@ -55,10 +34,23 @@ public sealed class AcidityTerm
         ];
     }
 
-    /// <summary>Gets every published term.</summary>
-    public static ImmutableArray<AcidityTerm> All => Table.Value;
+    /// <summary>Gets the terms that were seen in print, or are practice.</summary>
+    public static ImmutableArray<AcidityTerm> All => Catalog.All;
 
-    /// <summary>Gets the name to ask for.</summary>
+    /// <summary>Gets the terms that are from memory; they answer only when asked for by name, with a finding.</summary>
+    public static ImmutableArray<AcidityTerm> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets the term of Clemson (South Carolina): 8 x (8.00 - Adams-Evans buffer pH).</summary>
+    public static AcidityTerm Clemson => Find("clemson");
+
+    /// <summary>Gets the term of commercial laboratories of the Midwest: 12 x (7.0 - SMP buffer
+    /// pH) up to water pH 6.4, without sodium.</summary>
+    public static AcidityTerm MidwestLaboratory => Find("laboratory-midwest");
+
+    /// <summary>Gets the same by SMP with sodium among the bases, at any water pH.</summary>
+    public static AcidityTerm SmpWithSodium => Find("smp-sodium-counted");
+
+    /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
 
     /// <summary>Gets the term in words.</summary>
@@ -83,31 +75,37 @@ public sealed class AcidityTerm
     public CationChargeBasis Basis { get; }
 
     /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
 
     /// <summary>Gets how well the term is known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
+
+    internal Origin Origin { get; }
 
     internal ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> Divisors =>
         CountsSodium ? divisors : [.. divisors.Where(d => d.Cation != SoilAnalyte.Sodium)];
 
-    /// <summary>Finds a term by its name.</summary>
-    /// <param name="id">Name such as <c>clemson</c>.</param>
+    /// <summary>Finds a term by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>clemson</c>.</param>
     /// <returns>The term.</returns>
-    /// <exception cref="KeyNotFoundException">No term has this name.</exception>
-    public static AcidityTerm Named(string id) =>
-        All.FirstOrDefault(t => t.Id == id)
-        ?? throw new KeyNotFoundException(
-            $"No acidity term is named '{id}'; there are {string.Join(", ", All.Select(t => t.Id))}."
-        );
+    /// <exception cref="KeyNotFoundException">No term has this id; the message lists all.</exception>
+    public static AcidityTerm Find(string id) => Catalog.Find(id);
 
-    /// <summary>Lists the terms that take a buffer.</summary>
+    /// <summary>Finds a term by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>clemson</c>; may be null.</param>
+    /// <param name="term">The term, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out AcidityTerm? term, out string problem) =>
+        Catalog.TryFind(id, out term, out problem);
+
+    /// <summary>Lists the terms that take a buffer, checked or not.</summary>
     /// <param name="buffer">Buffer.</param>
     /// <returns>The terms; empty when no published term takes it.</returns>
     public static ImmutableArray<AcidityTerm> For(SoilBuffer buffer)
     {
         Guard.Defined(buffer);
-        return [.. All.Where(t => t.Buffers.Contains(buffer))];
+        return [.. Catalog.Everything.Where(t => t.Buffers.Contains(buffer))];
     }
 
     /// <summary>Text such as <c>Clemson (South Carolina) Adams-Evans</c>.</summary>

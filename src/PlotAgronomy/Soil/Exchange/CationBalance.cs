@@ -13,28 +13,27 @@ public sealed class CationBalance : IWorkedResult
 
     private readonly BufferPh? buffer;
 
-    internal CationBalance(
-        AcidityTerm? term,
-        BufferPh? buffer,
-        ImmutableArray<CationShare> bases,
-        CationCharge? acidity,
-        CationChargeBasis basis,
-        IEnumerable<Finding> findings
-    )
+    private CationBalance(CationSum sum)
     {
-        Term = term;
-        this.buffer = buffer;
-        Acidity = acidity;
-        BaseSum = Charge(bases.Sum(b => b.Charge.Milliequivalents), basis);
-        Capacity = acidity is { } charge ? Charge(BaseSum.Milliequivalents + charge.Milliequivalents, basis) : null;
+        Term = sum.Term;
+        buffer = sum.Buffer;
+        Acidity = sum.Acidity;
+        BaseSum = sum.BaseSum;
+        Capacity = sum.Capacity;
         Bases = Capacity is { Milliequivalents: > 0 } capacity
-            ? [.. bases.Select(b => b.WithSaturation(Fraction.FromValue(b.Charge.Milliequivalents / capacity.Milliequivalents)))]
-            : bases;
-        Findings = Finding.InOrder(findings.Concat(Extremes()));
-        SourceIds = [term?.SourceId ?? "PRACTICE"];
+            ?
+            [
+                .. sum.Bases.Select(b =>
+                    b.WithSaturation(Fraction.FromValue(b.Charge.Milliequivalents / capacity.Milliequivalents))
+                ),
+            ]
+            : sum.Bases;
+        Findings = Finding.InOrder(sum.Findings.Concat(Extremes()));
+        SourceIds = [Term?.SourceId ?? "PRACTICE"];
     }
 
-    /// <summary>Gets the acidity term, or null when the acidity was printed by the laboratory or taken as zero at high pH.</summary>
+    /// <summary>Gets the acidity term, or null when the acidity was printed by the
+    /// laboratory or taken as zero at high pH.</summary>
     public AcidityTerm? Term { get; }
 
     /// <summary>Gets the bases with their saturation.</summary>
@@ -65,26 +64,24 @@ public sealed class CationBalance : IWorkedResult
     /// <param name="report">Report with K, Mg, Ca (and Na) in any unit.</param>
     /// <param name="term">Acidity term.</param>
     /// <returns>The balance; without a capacity, and with a finding, when the report lacks the reading.</returns>
-    /// <exception cref="ArgumentException">A cation's unit cannot be turned to the term's basis with what the report prints.</exception>
+    /// <exception cref="ArgumentException">A cation's unit cannot be turned to the term's
+    /// basis with what the report prints.</exception>
     public static CationBalance Of(SoilReport report, AcidityTerm term)
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(term);
-        return CationBalanceSteps.ByTerm(report, term);
+        return new CationBalance(CationSumSteps.ByTerm(report, term));
     }
 
-    /// <summary>Computes the balance with every acidity term whose buffer the report carries: two buffers show two capacities.</summary>
+    /// <summary>Computes the balance with every acidity term whose buffer the report
+    /// carries: two buffers show two capacities.</summary>
     /// <param name="report">Report.</param>
-    /// <returns>One balance a term, in the order of <see cref="AcidityTerm.All"/>; terms from memory only by <see cref="Of"/>.</returns>
+    /// <returns>One balance a term, in the order of <see cref="AcidityTerm.All"/>, without terms from memory, which
+    /// <see cref="Of"/> gives.</returns>
     public static ImmutableArray<CationBalance> ByEveryTerm(SoilReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return
-        [
-            .. AcidityTerm
-                .All.Where(t => t.Status != DataStatus.Memory && t.Buffers.Any(b => report.FindBuffer(b) is not null))
-                .Select(t => Of(report, t)),
-        ];
+        return [.. AcidityTerm.All.Where(t => t.Buffers.Any(b => report.FindBuffer(b) is not null)).Select(t => Of(report, t))];
     }
 
     /// <summary>Computes the balance from the acidity the laboratory printed.</summary>
@@ -94,7 +91,7 @@ public sealed class CationBalance : IWorkedResult
     public static CationBalance FromPrintedAcidity(SoilReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return CationBalanceSteps.ByPrintedAcidity(report);
+        return new CationBalance(CationSumSteps.ByPrintedAcidity(report));
     }
 
     /// <summary>Computes the balance of a near-neutral soil without acidity: the capacity is the sum of the bases.</summary>
@@ -104,7 +101,7 @@ public sealed class CationBalance : IWorkedResult
     public static CationBalance WithoutAcidity(SoilReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return CationBalanceSteps.WithoutAcidity(report);
+        return new CationBalance(CationSumSteps.WithoutAcidity(report));
     }
 
     /// <summary>The share of one cation.</summary>
@@ -119,15 +116,18 @@ public sealed class CationBalance : IWorkedResult
     public CationBalance WithTermsRounded(int decimals)
     {
         Guard.Between(decimals, 0, 6, "decimals");
-        double Round(double milliequivalents) => Math.Round(milliequivalents, decimals, MidpointRounding.AwayFromZero);
-        var basis = BaseSum.Basis;
+        CationCharge Rounded(CationCharge charge) =>
+            CationCharge.Of(Math.Round(charge.Milliequivalents, decimals, MidpointRounding.AwayFromZero), BaseSum.Basis);
         return new CationBalance(
-            Term,
-            buffer,
-            [.. Bases.Select(b => new CationShare(b.Cation, Charge(Round(b.Charge.Milliequivalents), basis)))],
-            Acidity is { } acidity ? Charge(Round(acidity.Milliequivalents), basis) : null,
-            basis,
-            Findings.Where(f => f.Code is not (MagnesiumLow or PotassiumOverMagnesium))
+            new CationSum
+            {
+                Term = Term,
+                Buffer = buffer,
+                Bases = [.. Bases.Select(b => new CationShare(b.Cation, Rounded(b.Charge)))],
+                Acidity = Acidity is { } acidity ? Rounded(acidity) : null,
+                Basis = BaseSum.Basis,
+                Findings = [.. Findings.Where(f => f.Code is not (MagnesiumLow or PotassiumOverMagnesium))],
+            }
         );
     }
 
@@ -138,7 +138,12 @@ public sealed class CationBalance : IWorkedResult
         foreach (var share in Bases)
         {
             lines.Add(
-                new WorkedLine(share.Cation.ToString(), "concentration / ppm per meq", share.Charge.ToString(), Term?.SourceId)
+                new WorkedLine(
+                    SoilWords.Opening(share.Cation),
+                    "concentration / ppm per meq",
+                    share.Charge.ToString(),
+                    Term?.SourceId
+                )
             );
         }
 
@@ -170,11 +175,6 @@ public sealed class CationBalance : IWorkedResult
 
         return lines.ToImmutable();
     }
-
-    internal static CationCharge Charge(double milliequivalents, CationChargeBasis basis) =>
-        basis == CationChargeBasis.Per100Grams
-            ? CationCharge.FromMilliequivalentsPer100Grams(milliequivalents)
-            : CationCharge.FromMilliequivalentsPer100CubicCentimeters(milliequivalents);
 
     private IEnumerable<Finding> Extremes()
     {

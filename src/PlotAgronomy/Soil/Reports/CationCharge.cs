@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Soil;
 
-/// <summary>Charge of exchangeable cations, acidity or exchange capacity, in milliequivalents, and what it is counted on.</summary>
+/// <summary>Charge of exchangeable cations, acidity or exchange capacity, in milliequivalents,
+/// and what it is counted on.</summary>
 /// <remarks>1 meq/100 g = 1 cmol of charge per kg. The default is zero per 100 g. Equality is exact.</remarks>
 public readonly record struct CationCharge
 {
@@ -33,6 +34,9 @@ public readonly record struct CationCharge
     public static CationCharge FromMilliequivalentsPer100CubicCentimeters(double milliequivalents) =>
         new(Guard.AtLeast(milliequivalents, 0, "meq/100 cm3"), CationChargeBasis.Per100CubicCentimeters);
 
+    internal static CationCharge Of(double milliequivalents, CationChargeBasis basis) =>
+        new(Guard.AtLeast(milliequivalents, 0, SoilWords.For(basis)), basis);
+
     /// <summary>The same charge by weight: per volume divided by the weight of that volume.</summary>
     /// <param name="weightPerVolume">Weight per volume of the scooped soil (W/V on reports); above 0.</param>
     /// <returns>The charge in meq/100 g; unchanged when it is by weight already.</returns>
@@ -49,8 +53,5 @@ public readonly record struct CationCharge
     /// <summary>Invariant text such as <c>8.2 meq/100 g</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{Milliequivalents:0.###} {(Basis == CationChargeBasis.Per100Grams ? "meq/100 g" : "meq/100 cm3")}"
-        );
+        string.Create(CultureInfo.InvariantCulture, $"{Milliequivalents:0.###} {SoilWords.For(Basis)}");
 }

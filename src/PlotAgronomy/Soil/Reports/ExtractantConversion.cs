@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
@@ -6,28 +7,43 @@ namespace PlotAgronomy.Soil;
 /// <summary>A published factor from one extractant to another. It is used only when named, and always leaves a finding.</summary>
 public sealed class ExtractantConversion
 {
-    private static readonly Lazy<ImmutableArray<ExtractantConversion>> Table = new(Load);
+    private static readonly Table<ExtractantConversion> Table = new(
+        "Soil/Data/extractant-conversions.csv",
+        row => new ExtractantConversion(row)
+    );
 
-    private static readonly Lazy<ImmutableArray<(SoilAnalyte Analyte, Extractant From, Extractant To, string Reason)>> Refusals =
-        new(LoadRefusals);
+    private static readonly Catalog<ExtractantConversion> Catalog = new(
+        "extractant conversion",
+        () => Table.Rows,
+        c => c.Id,
+        c => c.Status
+    );
 
     private ExtractantConversion(CsvRow row)
     {
         Id = row.Text("id");
         Title = row.Text("title");
         Analyte = row.Choice<SoilAnalyte>("analyte");
-        From = row.Choice<Extractant>("from");
-        To = row.Choice<Extractant>("to");
+        From = row.Choice<Extractant>("from_extractant");
+        To = row.Choice<Extractant>("to_extractant");
         Factor = row.Number("factor");
         Trust = row.Text("trust");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
     }
 
-    /// <summary>Gets every published conversion.</summary>
-    public static ImmutableArray<ExtractantConversion> All => Table.Value;
+    /// <summary>Gets the published conversions that were seen in print, or are practice.</summary>
+    public static ImmutableArray<ExtractantConversion> All => Catalog.All;
 
-    /// <summary>Gets the name to ask for.</summary>
+    /// <summary>Gets the conversions whose factor is from memory.</summary>
+    public static ImmutableArray<ExtractantConversion> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets Bray P-1 to Mehlich-3 phosphorus, Ohio and Indiana.</summary>
+    public static ExtractantConversion TriStateBrayToMehlich3 => Find("tri-state-bray-to-mehlich3");
+
+    /// <summary>Gets ammonium acetate to Mehlich-3 potassium, Ohio and Indiana.</summary>
+    public static ExtractantConversion TriStateAcetateToMehlich3 => Find("tri-state-acetate-to-mehlich3");
+
+    /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
 
     /// <summary>Gets the conversion in words.</summary>
@@ -49,20 +65,26 @@ public sealed class ExtractantConversion
     public string Trust { get; }
 
     /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
 
     /// <summary>Gets how well the factor is known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
-    /// <summary>Finds a conversion by its name.</summary>
-    /// <param name="id">Name such as <c>tri-state-bray-to-mehlich3</c>.</param>
+    internal Origin Origin { get; }
+
+    /// <summary>Finds a conversion by its id.</summary>
+    /// <param name="id">Id such as <c>tri-state-bray-to-mehlich3</c>.</param>
     /// <returns>The conversion.</returns>
-    /// <exception cref="KeyNotFoundException">No conversion has this name.</exception>
-    public static ExtractantConversion Named(string id) =>
-        All.FirstOrDefault(c => c.Id == id)
-        ?? throw new KeyNotFoundException(
-            $"No extractant conversion is named '{id}'; there are {string.Join(", ", All.Select(c => c.Id))}."
-        );
+    /// <exception cref="KeyNotFoundException">No conversion has this id; the message lists all.</exception>
+    public static ExtractantConversion Find(string id) => Catalog.Find(id);
+
+    /// <summary>Finds a conversion by its id.</summary>
+    /// <param name="id">Id such as <c>tri-state-bray-to-mehlich3</c>; may be null.</param>
+    /// <param name="conversion">The conversion, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out ExtractantConversion? conversion, out string problem) =>
+        Catalog.TryFind(id, out conversion, out problem);
 
     /// <summary>Lists the published conversions between two extractants; empty when there is none.</summary>
     /// <param name="analyte">Nutrient.</param>
@@ -70,34 +92,28 @@ public sealed class ExtractantConversion
     /// <param name="to">Extractant wanted.</param>
     /// <returns>The conversions.</returns>
     public static ImmutableArray<ExtractantConversion> Between(SoilAnalyte analyte, Extractant from, Extractant to) =>
-        [.. All.Where(c => c.Analyte == analyte && c.From == from && c.To == to)];
+        [.. Catalog.Everything.Where(c => c.Analyte == analyte && c.From == from && c.To == to)];
 
-    /// <summary>Says why there is no conversion between two extractants, in either direction, when research has shown that there is none.</summary>
+    /// <summary>Says why there is no conversion between two extractants, in either direction,
+    /// when research has shown that there is none.</summary>
     /// <param name="analyte">Nutrient.</param>
     /// <param name="from">Extractant of the reading.</param>
     /// <param name="to">Extractant wanted.</param>
     /// <returns>The finding, or null when nothing is known against it.</returns>
-    public static Finding? ReasonAgainst(SoilAnalyte analyte, Extractant from, Extractant to)
-    {
-        foreach (var (refusedAnalyte, a, b, reason) in Refusals.Value)
-        {
-            if (refusedAnalyte == analyte && ((a == from && b == to) || (a == to && b == from)))
-            {
-                return FindingCatalog.Create(
-                    "soil-extractant-no-equation",
-                    ("analyte", analyte.ToString()),
-                    ("from", SoilWords.For(from)),
-                    ("to", SoilWords.For(to)),
-                    ("reason", reason)
-                );
-            }
-        }
-
-        return null;
-    }
+    public static Finding? ReasonAgainst(SoilAnalyte analyte, Extractant from, Extractant to) =>
+        ExtractantRefusal.All.FirstOrDefault(r => r.Covers(analyte, from, to)) is { } refusal
+            ? FindingCatalog.Create(
+                "soil-extractant-no-equation",
+                ("analyte", SoilWords.Opening(analyte)),
+                ("from", SoilWords.For(from)),
+                ("to", SoilWords.For(to)),
+                ("reason", refusal.Reason)
+            )
+            : null;
 
     /// <summary>Converts a reading, keeping the original beside it.</summary>
-    /// <param name="reading">Reading by <see cref="From"/>, in a unit of concentration or of mass per area (not an index).</param>
+    /// <param name="reading">Reading by <see cref="From"/>, in a unit of concentration
+    /// or of mass per area (not an index).</param>
     /// <returns>The reading by <see cref="To"/>, with the finding.</returns>
     /// <exception cref="ArgumentException">Another nutrient or extractant, or an index.</exception>
     public ReadingConversion Convert(SoilReading reading)
@@ -105,7 +121,10 @@ public sealed class ExtractantConversion
         ArgumentNullException.ThrowIfNull(reading);
         if (reading.Analyte != Analyte || reading.Extractant != From)
         {
-            throw new ArgumentException($"'{Id}' takes {Analyte} by {SoilWords.For(From)}, not {reading}.", nameof(reading));
+            throw new ArgumentException(
+                $"'{Id}' takes {SoilWords.For(Analyte)} by {SoilWords.For(From)}, not {reading}.",
+                nameof(reading)
+            );
         }
 
         if (SoilWords.IsIndex(reading.Unit) || reading.Unit == SoilTestUnit.PercentSaturation)
@@ -132,7 +151,7 @@ public sealed class ExtractantConversion
             [
                 FindingCatalog.Create(
                     "soil-extractant-converted",
-                    ("analyte", Analyte.ToString()),
+                    ("analyte", SoilWords.Opening(Analyte)),
                     ("from", SoilWords.For(From)),
                     ("to", SoilWords.For(To)),
                     ("method", Title),
@@ -145,42 +164,4 @@ public sealed class ExtractantConversion
     /// <summary>Text such as <c>Bray P-1 to Mehlich-3, Ohio and Indiana</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => Title;
-
-    private static ImmutableArray<ExtractantConversion> Load() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Soil/Data/extractant-conversions.csv",
-                    "id",
-                    "title",
-                    "analyte",
-                    "from",
-                    "to",
-                    "factor",
-                    "trust",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new ExtractantConversion(r)),
-        ];
-
-    private static ImmutableArray<(SoilAnalyte, Extractant, Extractant, string)> LoadRefusals() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Soil/Data/extractant-refusals.csv",
-                    "id",
-                    "analyte",
-                    "from",
-                    "to",
-                    "reason",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r =>
-                    (r.Choice<SoilAnalyte>("analyte"), r.Choice<Extractant>("from"), r.Choice<Extractant>("to"), r.Text("reason"))
-                ),
-        ];
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
@@ -6,7 +5,10 @@ namespace PlotAgronomy.Soil;
 /// <summary>What one unit of a laboratory's index stands for: mg/dm3 in North Carolina, ppm elsewhere.</summary>
 internal sealed class IndexScale
 {
-    private static readonly Lazy<ImmutableArray<IndexScale>> All = new(Load);
+    private static readonly Lazy<ILookup<SoilTestUnit, IndexScale>> ByUnit = new Table<IndexScale>(
+        "Soil/Data/index-scales.csv",
+        FromRow
+    ).GroupedBy(s => s.Unit);
 
     internal required SoilTestUnit Unit { get; init; }
 
@@ -15,37 +17,20 @@ internal sealed class IndexScale
 
     internal required double PerIndexUnit { get; init; }
 
-    internal required string SourceId { get; init; }
-
-    internal required DataStatus Status { get; init; }
+    internal required Origin Origin { get; init; }
 
     internal static IndexScale? Find(SoilTestUnit unit, SoilAnalyte analyte) =>
-        All.Value.FirstOrDefault(s => s.Unit == unit && (s.Analyte is null || s.Analyte == analyte));
+        ByUnit.Value[unit].FirstOrDefault(s => s.Analyte is null || s.Analyte == analyte);
 
     internal static bool Accepts(Extractant extractant) =>
         extractant is Extractant.Mehlich3 or Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric or Extractant.NotStated;
 
-    private static ImmutableArray<IndexScale> Load() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Soil/Data/index-scales.csv",
-                    "id",
-                    "unit",
-                    "analyte",
-                    "concentration_per_index_unit",
-                    "concentration_unit",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new IndexScale
-                {
-                    Unit = r.Choice<SoilTestUnit>("unit"),
-                    Analyte = r.TextOrNull("analyte") is null ? null : r.Choice<SoilAnalyte>("analyte"),
-                    PerIndexUnit = r.Number("concentration_per_index_unit"),
-                    SourceId = r.SourceId(),
-                    Status = r.Status(),
-                }),
-        ];
+    private static IndexScale FromRow(CsvRow row) =>
+        new()
+        {
+            Unit = row.Choice<SoilTestUnit>("unit"),
+            Analyte = row.TextOrNull("analyte") is null ? null : row.Choice<SoilAnalyte>("analyte"),
+            PerIndexUnit = row.Number("concentration_per_index_unit"),
+            Origin = row.Origin(),
+        };
 }

@@ -56,7 +56,8 @@ public sealed class SampledLayer
         );
     }
 
-    /// <summary>The layer a printed depth stands for: 6 to 7 in is the furrow slice, anything else is scaled by its depth.</summary>
+    /// <summary>The layer a printed depth stands for: 6 to 7 in is the furrow slice,
+    /// anything else is scaled by its depth.</summary>
     /// <param name="depth">Depth; above 0, at most 48 in.</param>
     /// <returns>The layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, above 48 in, NaN or infinite.</exception>

@@ -49,36 +49,23 @@ public sealed record SoilReading
         Guard.Defined(unit);
         Guard.Defined(extractant);
         Guard.Defined(form);
-        Guard.AtLeast(printedValue, 0, $"({unit})");
+        Guard.AtLeast(printedValue, 0, $"({SoilWords.For(unit)})");
         if (
             form == PrintedForm.Oxide
             && analyte is not (SoilAnalyte.Phosphorus or SoilAnalyte.Potassium or SoilAnalyte.Calcium or SoilAnalyte.Magnesium)
         )
         {
-            throw new ArgumentException($"{analyte} is not reported as an oxide.", nameof(form));
+            throw new ArgumentException($"{SoilWords.Opening(analyte)} is not reported as an oxide.", nameof(form));
         }
 
         return new SoilReading(analyte, printedValue, unit, extractant, form);
     }
 
-    /// <summary>The same reading in another unit, exactly where the definitions allow; the extractant stays what it is.</summary>
-    /// <param name="unit">Unit wanted.</param>
-    /// <param name="soil">What is known of the soil: layer for lb/ac, W/V between volume and weight, CEC for percent saturation.</param>
-    /// <param name="form">Element or oxide wanted.</param>
-    /// <returns>The reading in both units, with each step; a finding when the depth had to be assumed or a factor is from memory.</returns>
-    /// <exception cref="ArgumentException">The unit does not fit the analyte or extractant, or the soil lacks what the conversion needs.</exception>
-    /// <remarks>lb/ac = ppm x million lb of soil (2 in the furrow slice) = mg/dm3 x inches x 0.2266; ppm = mg/dm3 / (W/V);
-    /// ppm = meq/100 g x equivalent weight x 10; P2O5 = 2.2913 P; K2O = 1.2046 K.</remarks>
-    public ReadingConversion ConvertTo(SoilTestUnit unit, SampledSoil soil, PrintedForm form = PrintedForm.Element)
-    {
-        ArgumentNullException.ThrowIfNull(soil);
-        Guard.Defined(unit);
-        Guard.Defined(form);
-        return UnitConversion.Run(this, unit, soil, form);
-    }
-
     /// <summary>Invariant text such as <c>phosphorus 30 ppm (Mehlich-3)</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"{SoilWords.For(Analyte)}{(Form == PrintedForm.Oxide ? " as oxide" : "")} {SoilWords.Printed(PrintedValue, Unit)} ({SoilWords.For(Extractant)})";
+    public override string ToString()
+    {
+        string form = Form == PrintedForm.Oxide ? " as oxide" : "";
+        return $"{SoilWords.For(Analyte)}{form} {SoilWords.Printed(PrintedValue, Unit)} ({SoilWords.For(Extractant)})";
+    }
 }

@@ -12,9 +12,6 @@ public sealed class SoilReport
     /// <summary>Gets the program whose ratings the report follows, when it names one other than the laboratory's own.</summary>
     public string? Program { get; init; }
 
-    /// <summary>Gets the number or name of the sample.</summary>
-    public string? SampleName { get; init; }
-
     /// <summary>Gets the readings in the order of the report.</summary>
     public ImmutableArray<SoilReading> Readings { get; init; } = [];
 

@@ -39,12 +39,15 @@ public sealed class SamplingAdvice : IWorkedResult
 
     /// <summary>Advice for a plot by the careful rule for small plots.</summary>
     /// <param name="parts">Parts of the plot with a soil or a history of their own; at least 1.</param>
-    /// <param name="topDressedWithoutTillage">Whether it is no-till ground that is only dressed on top, such as perennial clover.</param>
+    /// <param name="topDressedWithoutTillage">Whether it is no-till ground that is only
+    /// dressed on top, such as perennial clover.</param>
     /// <param name="lastSampled">Day of the last sample, or null.</param>
-    /// <param name="lastRatingWasExtreme">Whether the last report rated something very low or very high: sample again after one year.</param>
+    /// <param name="lastRatingWasExtreme">Whether the last report rated something very low
+    /// or very high: sample again after one year.</param>
     /// <returns>The advice.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No part.</exception>
-    /// <remarks>Common practice: 10 to 15 cores at tillage depth (6 in; 4 in under top-dressed stands, and say so on the form), every 2 to 3 years.</remarks>
+    /// <remarks>Common practice: 10 to 15 cores at tillage depth (6 in; 4 in under top-dressed stands,
+    /// and say so on the form), every 2 to 3 years.</remarks>
     public static SamplingAdvice ForPlot(
         int parts,
         bool topDressedWithoutTillage,

@@ -7,48 +7,27 @@ namespace PlotAgronomy.Soil;
 /// <summary>What one institution says about taking soil samples. What it does not say is null.</summary>
 public sealed class SamplingRule
 {
-    private static readonly Lazy<ImmutableArray<SamplingRule>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Soil/Data/sampling.csv",
-                    "id",
-                    "institution",
-                    "cores_low",
-                    "cores_high",
-                    "depth_low_in",
-                    "depth_high_in",
-                    "area_high_ac",
-                    "interval_low_years",
-                    "interval_high_years",
-                    "note",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new SamplingRule(r)),
-        ]
-    );
+    private static readonly Table<SamplingRule> Table = new("Soil/Data/sampling.csv", row => new SamplingRule(row));
 
-    private readonly double? deepestInches;
+    private readonly double? depthInches;
     private readonly double? largestAcres;
 
     private SamplingRule(CsvRow row)
     {
         Id = row.Text("id");
         Institution = row.Text("institution");
-        FewestCores = row.NumberOrNull("cores_low") is null ? null : row.Integer("cores_low");
-        MostCores = row.NumberOrNull("cores_high") is null ? null : row.Integer("cores_high");
-        deepestInches = row.NumberOrNull("depth_high_in");
+        FewestCores = Whole(row, "cores_low");
+        MostCores = Whole(row, "cores_high");
+        depthInches = row.NumberOrNull("depth_in");
         largestAcres = row.NumberOrNull("area_high_ac");
-        ShortestIntervalYears = row.NumberOrNull("interval_low_years") is null ? null : row.Integer("interval_low_years");
-        LongestIntervalYears = row.NumberOrNull("interval_high_years") is null ? null : row.Integer("interval_high_years");
+        ShortestIntervalYears = Whole(row, "interval_low_years");
+        LongestIntervalYears = Whole(row, "interval_high_years");
         Note = row.TextOrNull("note");
-        SourceId = row.SourceId();
+        Origin = row.Origin();
     }
 
     /// <summary>Gets every rule known.</summary>
-    public static ImmutableArray<SamplingRule> All => Table.Value;
+    public static ImmutableArray<SamplingRule> All => Table.Rows;
 
     /// <summary>Gets the institution.</summary>
     public string Institution { get; }
@@ -60,7 +39,7 @@ public sealed class SamplingRule
     public int? MostCores { get; }
 
     /// <summary>Gets the depth to sample to.</summary>
-    public Length? Depth => deepestInches is { } inches ? Length.FromInches(inches) : null;
+    public Length? Depth => depthInches is { } inches ? Length.FromInches(inches) : null;
 
     /// <summary>Gets the largest area one composite may stand for.</summary>
     public Area? LargestArea => largestAcres is { } acres ? Area.FromAcres(acres) : null;
@@ -75,9 +54,13 @@ public sealed class SamplingRule
     public string? Note { get; }
 
     /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
 
     internal string Id { get; }
 
+    internal Origin Origin { get; }
+
     internal static SamplingRule ForSmallPlots => All.Single(r => r.Id == "small-plot");
+
+    private static int? Whole(CsvRow row, string column) => row.TextOrNull(column) is null ? null : row.Integer(column);
 }

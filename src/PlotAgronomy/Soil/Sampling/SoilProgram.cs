@@ -6,41 +6,23 @@ namespace PlotAgronomy.Soil;
 /// <summary>How one institution reports soil tests: extractants, units, and depth where it states one.</summary>
 public sealed class SoilProgram
 {
-    private static readonly Lazy<ImmutableArray<SoilProgram>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Soil/Data/programs.csv",
-                    "id",
-                    "program",
-                    "unless",
-                    "p_extractants",
-                    "cation_extractants",
-                    "units",
-                    "sampled_depth_in",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new SoilProgram(r)),
-        ]
-    );
+    private static readonly Table<SoilProgram> Table = new("Soil/Data/programs.csv", row => new SoilProgram(row));
 
     private readonly string? unless;
 
     private SoilProgram(CsvRow row)
     {
-        Name = row.Text("program");
+        Name = row.Text("name");
         unless = row.TextOrNull("unless");
-        PhosphorusExtractants = [.. row.Text("p_extractants").Split(';').Select(Enum.Parse<Extractant>)];
-        CationExtractants = [.. row.Text("cation_extractants").Split(';').Select(Enum.Parse<Extractant>)];
-        Units = [.. row.Text("units").Split(';').Select(Enum.Parse<SoilTestUnit>)];
+        PhosphorusExtractants = row.Choices<Extractant>("phosphorus_extractants");
+        CationExtractants = row.Choices<Extractant>("cation_extractants");
+        Units = row.Choices<SoilTestUnit>("units");
         SampledDepthInches = row.NumberOrNull("sampled_depth_in");
-        SourceId = row.SourceId();
+        Origin = row.Origin();
     }
 
     /// <summary>Gets every program known.</summary>
-    public static ImmutableArray<SoilProgram> All => Table.Value;
+    public static ImmutableArray<SoilProgram> All => Table.Rows;
 
     /// <summary>Gets the institution's state or country.</summary>
     public string Name { get; }
@@ -55,17 +37,20 @@ public sealed class SoilProgram
     public ImmutableArray<SoilTestUnit> Units { get; }
 
     /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
 
     internal double? SampledDepthInches { get; }
 
+    internal Origin Origin { get; }
+
     /// <summary>Finds the program whose name a laboratory's or program's name begins with or holds as whole words.</summary>
-    /// <param name="institution">Name as on the report, such as <c>North Carolina</c>.</param>
+    /// <param name="laboratory">Name as on the report, such as <c>North Carolina</c>
+    /// or <c>the Oklahoma state laboratory</c>.</param>
     /// <returns>The program, or null when it is not in the table.</returns>
-    public static SoilProgram? TryFind(string institution)
+    public static SoilProgram? FindIn(string laboratory)
     {
-        ArgumentNullException.ThrowIfNull(institution);
-        return All.Where(p => ContainsWords(institution, p.Name) && !(p.unless is { } other && ContainsWords(institution, other)))
+        ArgumentNullException.ThrowIfNull(laboratory);
+        return All.Where(p => ContainsWords(laboratory, p.Name) && !(p.unless is { } other && ContainsWords(laboratory, other)))
             .MaxBy(p => p.Name.Length);
     }
 
@@ -75,7 +60,7 @@ public sealed class SoilProgram
     public static SoilProgram? Of(SoilReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return TryFind(report.Program ?? report.Laboratory);
+        return FindIn(report.Program ?? report.Laboratory);
     }
 
     /// <summary>The program's name.</summary>

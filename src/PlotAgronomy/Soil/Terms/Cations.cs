@@ -24,6 +24,6 @@ internal static class Cations
             SoilAnalyte.Potassium => AtomicMasses.PotashPerPotassium,
             SoilAnalyte.Magnesium => AtomicMasses.MagnesiaPerMagnesium,
             SoilAnalyte.Calcium => AtomicMasses.QuicklimePerCalcium,
-            _ => throw new ArgumentException($"{analyte} is not reported as an oxide.", nameof(analyte)),
+            _ => throw new ArgumentException($"{SoilWords.Opening(analyte)} is not reported as an oxide.", nameof(analyte)),
         };
 }

@@ -4,16 +4,16 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
 
-/// <summary>From a report to a cation balance.</summary>
-internal static class CationBalanceSteps
+/// <summary>From a report to what its exchange capacity is summed from.</summary>
+internal static class CationSumSteps
 {
     /// <summary>Rounded ppm per meq in common use (K 390, Mg 120, Ca 200, Na 230).</summary>
-    private static AcidityTerm CommonDivisors => AcidityTerm.Named("smp-sodium-counted");
+    private static AcidityTerm CommonDivisors => AcidityTerm.SmpWithSodium;
 
     private const double NearNeutralPh = 6.5;
     private const double FreeLimePh = 7.2;
 
-    internal static CationBalance ByTerm(SoilReport report, AcidityTerm term)
+    internal static CationSum ByTerm(SoilReport report, AcidityTerm term)
     {
         var findings = new List<Finding>();
         if (term.Status == DataStatus.Memory)
@@ -27,7 +27,11 @@ internal static class CationBalanceSteps
         if (buffer is null)
         {
             findings.Add(
-                FindingCatalog.Create("soil-acidity-missing", ("ph", Ph(report)), ("buffers", string.Join(", ", term.Buffers)))
+                FindingCatalog.Create(
+                    "soil-acidity-missing",
+                    ("ph", Ph(report)),
+                    ("buffers", string.Join(", ", term.Buffers.Select(SoilWords.For)))
+                )
             );
         }
         else if (term.WaterPhLimit is { } limit && report.WaterPh is { } water && water.Value > limit)
@@ -43,7 +47,7 @@ internal static class CationBalanceSteps
         }
         else
         {
-            acidity = CationBalance.Charge(
+            acidity = CationCharge.Of(
                 CationMath.AcidityMilliequivalents(buffer.Value, term.StartPh, term.MilliequivalentsPerPhUnit),
                 term.Basis
             );
@@ -61,13 +65,19 @@ internal static class CationBalanceSteps
         }
 
         NoteFreeLime(report, findings);
-        var balance = new CationBalance(term, buffer, bases, acidity, term.Basis, findings);
-        return Differs(report, balance) is { } differs
-            ? new CationBalance(term, buffer, bases, acidity, term.Basis, [.. findings, differs])
-            : balance;
+        var sum = new CationSum
+        {
+            Term = term,
+            Buffer = buffer,
+            Bases = bases,
+            Acidity = acidity,
+            Basis = term.Basis,
+            Findings = [.. findings],
+        };
+        return Differs(report, sum) is { } differs ? sum with { Findings = sum.Findings.Add(differs) } : sum;
     }
 
-    internal static CationBalance ByPrintedAcidity(SoilReport report)
+    internal static CationSum ByPrintedAcidity(SoilReport report)
     {
         if (report.ExchangeableAcidity is not { } acidity)
         {
@@ -77,10 +87,10 @@ internal static class CationBalanceSteps
         var findings = new List<Finding>();
         var bases = Bases(report, CommonDivisors.Divisors, acidity.Basis, findings);
         NoteFreeLime(report, findings);
-        return new CationBalance(null, null, bases, acidity, acidity.Basis, findings);
+        return WithoutTerm(bases, acidity, acidity.Basis, findings);
     }
 
-    internal static CationBalance WithoutAcidity(SoilReport report)
+    internal static CationSum WithoutAcidity(SoilReport report)
     {
         if (report.WaterPh is not { } water)
         {
@@ -96,15 +106,24 @@ internal static class CationBalanceSteps
                 : FindingCatalog.Create("soil-acidity-missing", ("ph", Number(water.Value)), ("buffers", "none was run"))
         );
         NoteFreeLime(report, findings);
-        return new CationBalance(
-            null,
-            null,
-            bases,
-            nearNeutral ? default(CationCharge) : null,
-            CationChargeBasis.Per100Grams,
-            findings
-        );
+        return WithoutTerm(bases, nearNeutral ? default(CationCharge) : null, CationChargeBasis.Per100Grams, findings);
     }
+
+    private static CationSum WithoutTerm(
+        ImmutableArray<CationShare> bases,
+        CationCharge? acidity,
+        CationChargeBasis basis,
+        List<Finding> findings
+    ) =>
+        new()
+        {
+            Term = null,
+            Buffer = null,
+            Bases = bases,
+            Acidity = acidity,
+            Basis = basis,
+            Findings = [.. findings],
+        };
 
     private static ImmutableArray<CationShare> Bases(
         SoilReport report,
@@ -126,7 +145,7 @@ internal static class CationBalanceSteps
             {
                 if (cation != SoilAnalyte.Sodium)
                 {
-                    findings.Add(FindingCatalog.Create("soil-cation-missing", ("cation", cation.ToString())));
+                    findings.Add(FindingCatalog.Create("soil-cation-missing", ("cation", SoilWords.For(cation))));
                 }
 
                 continue;
@@ -147,7 +166,7 @@ internal static class CationBalanceSteps
                 milliequivalents = Convert(reading, concentrationUnit) / perMilliequivalent;
             }
 
-            shares.Add(new CationShare(cation, CationBalance.Charge(milliequivalents, basis)));
+            shares.Add(new CationShare(cation, CationCharge.Of(milliequivalents, basis)));
         }
 
         return shares.ToImmutable();
@@ -168,14 +187,14 @@ internal static class CationBalanceSteps
         }
     }
 
-    private static Finding? Differs(SoilReport report, CationBalance balance) =>
+    private static Finding? Differs(SoilReport report, CationSum sum) =>
         report.PrintedExchangeCapacity is { } printed
-        && balance.Capacity is { } computed
+        && sum.Capacity is { } computed
         && printed.Basis == computed.Basis
         && Math.Abs(computed.Milliequivalents - printed.Milliequivalents) > 0.1 * printed.Milliequivalents
             ? FindingCatalog.Create(
                 "soil-capacity-differs",
-                ("term", balance.Term!.Title),
+                ("term", sum.Term!.Title),
                 ("computed", computed.ToString()),
                 ("printed", printed.ToString())
             )

@@ -1,0 +1,75 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace PlotAgronomy.Land;
+
+/// <content>Areas from widths along a line.</content>
+public sealed partial class PlotArea
+{
+    /// <summary>A long curved plot from widths taken at even spacing along a straight line.</summary>
+    /// <param name="spacing">Distance between the widths; above 0.</param>
+    /// <param name="widths">Width at each station, both ends included; at least two; an end may be 0.</param>
+    /// <param name="rule">How the edges run between the stations.</param>
+    /// <returns>The area.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The spacing is 0.</exception>
+    /// <exception cref="ArgumentException">Fewer than two widths, no width above 0, or an odd number of strips under
+    /// <see cref="OffsetRule.SmoothEdges"/>.</exception>
+    /// <remarks>Straight edges: spacing x (sum of widths, end ones halved). Smooth edges (Simpson):
+    /// spacing / 3 x (1, 4, 2, ..., 4, 1).</remarks>
+    public static PlotArea OfOffsets(
+        MeasuredLength spacing,
+        IReadOnlyList<MeasuredLength> widths,
+        OffsetRule rule = OffsetRule.StraightEdges
+    )
+    {
+        RequireAbove(spacing, nameof(spacing));
+        ArgumentNullException.ThrowIfNull(widths);
+        Guard.Defined(rule);
+        if (widths.Count < 2 || widths.All(w => w.Feet == 0))
+        {
+            throw new ArgumentException("At least 2 widths are needed, one of them above 0 ft.", nameof(widths));
+        }
+
+        if (rule == OffsetRule.SmoothEdges && widths.Count % 2 == 0)
+        {
+            throw new ArgumentException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Smooth edges need an even number of strips; {widths.Count} widths make {widths.Count - 1}."
+                ),
+                nameof(widths)
+            );
+        }
+
+        double[] feet = [.. widths.Select(w => w.Feet)];
+        double area =
+            rule == OffsetRule.StraightEdges
+                ? LandMath.StraightEdgedStripSquareFeet(spacing.Feet, feet)
+                : LandMath.SmoothEdgedStripSquareFeet(spacing.Feet, feet);
+        var slopes = widths.Select(
+            (w, i) =>
+                (
+                    w,
+                    Change: rule == OffsetRule.StraightEdges
+                        ? spacing.Feet * (i == 0 || i == feet.Length - 1 ? 0.5 : 1)
+                        : spacing.Feet
+                            / 3
+                            * (
+                                i == 0 || i == feet.Length - 1 ? 1
+                                : i % 2 == 1 ? 4
+                                : 2
+                            )
+                )
+        );
+        string formula =
+            rule == OffsetRule.StraightEdges
+                ? "spacing x (sum of widths, end ones halved)"
+                : "spacing / 3 x (1, 4, 2, ..., 4, 1)";
+        return FromSides(
+            formula,
+            $"{spacing} and widths {string.Join(", ", widths)}",
+            area,
+            [(spacing, area / spacing.Feet), .. slopes]
+        );
+    }
+}

@@ -1,0 +1,86 @@
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Land;
+
+/// <content>Areas inside outlines.</content>
+public sealed partial class PlotArea
+{
+    /// <summary>The area inside an outline.</summary>
+    /// <param name="outline">Outline of the plot.</param>
+    /// <param name="fixError">Error of each corner on each axis, one standard deviation; null when not known. A phone's is
+    /// typically 3 to 15 m in the open (common practice).</param>
+    /// <returns>The map area; see <see cref="OnSlope"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The error is negative, NaN or infinite.</exception>
+    /// <remarks>area = half the sum of (x_i y_i+1 - x_i+1 y_i). Standard deviation to first order, corners erring
+    /// independently: (error / 2) root(sum of |next corner - previous corner|2). Errors common to all fixes cancel.</remarks>
+    public static PlotArea OfOutline(PlotOutline outline, Length? fixError = null)
+    {
+        ArgumentNullException.ThrowIfNull(outline);
+        var findings = new List<Finding>(outline.Findings);
+        double? relative = null;
+        if (fixError is { } error)
+        {
+            double errorFeet = error.Feet;
+            relative =
+                LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), Guard.AtLeast(errorFeet, 0, "ft", nameof(fixError)))
+                / outline.SquareFeet;
+            findings.Add(
+                FindingCatalog.Create(
+                    "land-fix-error",
+                    ("error", Amounts.Print(error, "ft", 1)),
+                    ("percent", $"{Amounts.Print(100 * relative.Value, 1)} %"),
+                    (
+                        "low",
+                        Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * Math.Max(0, 1 - relative.Value)), decimals: 3)
+                    ),
+                    ("high", Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * (1 + relative.Value)), decimals: 3))
+                )
+            );
+        }
+        else if (outline.Origin is not null)
+        {
+            findings.Add(UnknownFixError(outline));
+        }
+
+        return new PlotArea
+        {
+            Area = outline.Area,
+            Method = outline.Origin is null ? AreaMethod.MapOutline : AreaMethod.GeographicOutline,
+            RelativeError = relative,
+            Outline = outline,
+            Findings = Finding.InOrder(findings),
+            SourceIds = outline.Origin is null ? [] : ["SPREAD-S36"],
+            Work =
+            [
+                new(
+                    "Area",
+                    "half the sum of (x_i y_i+1 - x_i+1 y_i) over the corners",
+                    $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = "
+                        + Amounts.Print(outline.Area, decimals: 4),
+                    outline.Origin is null ? null : "SPREAD-S36"
+                ),
+            ],
+        };
+    }
+
+    private static Finding UnknownFixError(PlotOutline outline)
+    {
+        double low = LandConstants.All["phone-error-low-meters"],
+            high = LandConstants.All["phone-error-high-meters"];
+        string Percent(double meters)
+        {
+            double feet = meters / ExactUnits.MetersPerFoot;
+            double part = 100 * LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), feet) / outline.SquareFeet;
+            return $"{Amounts.Print(part, 0)} %";
+        }
+
+        return FindingCatalog.Create(
+            "land-fix-error-unknown",
+            ("low", Amounts.Print(low, 0)),
+            ("high", Amounts.Print(high, 0)),
+            ("lowpart", Percent(low)),
+            ("highpart", Percent(high))
+        );
+    }
+}

@@ -1,0 +1,76 @@
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>What a conversion asks of the soil and of the index tables; what had to be assumed is noted.</summary>
+internal sealed class ConversionFacts(SoilReading reading, SampledSoil soil)
+{
+    private readonly List<Finding> findings = [];
+
+    internal IEnumerable<Finding> Findings => findings;
+
+    internal SampledLayer Layer()
+    {
+        if (soil.Layer is { } layer)
+        {
+            return layer;
+        }
+
+        findings.Add(FindingCatalog.Create("soil-depth-assumed"));
+        return SampledLayer.FurrowSlice;
+    }
+
+    internal double WeightPerVolume()
+    {
+        if (soil.WeightPerVolume is not { } density)
+        {
+            throw new ArgumentException(
+                "Between a volume (mg/dm3, meq/100 cm3, North Carolina index) and a weight (ppm) "
+                    + "the weight per volume of the scooped soil (W/V) is needed.",
+                nameof(soil)
+            );
+        }
+
+        double gramsPerCubicCentimeter = density.GramsPerCubicCentimeter;
+        return Guard.Above(gramsPerCubicCentimeter, 0, "g/cm3", nameof(soil));
+    }
+
+    internal double Capacity()
+    {
+        if (soil.ExchangeCapacity is not { } capacity)
+        {
+            throw new ArgumentException("Percent saturation needs the cation exchange capacity.", nameof(soil));
+        }
+
+        double byWeight =
+            capacity.Basis == CationChargeBasis.Per100Grams
+                ? capacity.Milliequivalents
+                : capacity.ByWeight(Density.FromGramsPerCubicCentimeter(WeightPerVolume())).Milliequivalents;
+        return Guard.Above(byWeight, 0, "meq/100 g", nameof(soil));
+    }
+
+    internal IndexScale Scale(SoilTestUnit unit)
+    {
+        var scale = IndexScale.Find(unit, reading.Analyte)
+            ?? throw new ArgumentException(
+                $"The {SoilWords.For(unit)} is not defined for {SoilWords.For(reading.Analyte)}.",
+                nameof(unit)
+            );
+        if (!IndexScale.Accepts(reading.Extractant))
+        {
+            throw new ArgumentException(
+                $"The {SoilWords.For(unit)} is defined for Mehlich-3, not for {SoilWords.For(reading.Extractant)}.",
+                nameof(unit)
+            );
+        }
+
+        if (scale.Origin.Status == DataStatus.Memory)
+        {
+            string what = $"the {SoilWords.For(unit)} of {SoilWords.For(reading.Analyte)}";
+            findings.Add(MemoryGate.FindingFor(what, scale.Origin.SourceId));
+        }
+
+        return scale;
+    }
+}
