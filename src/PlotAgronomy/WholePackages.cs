@@ -5,9 +5,6 @@ namespace PlotAgronomy;
 /// <summary>Named rounding steps for what is bought in whole packages.</summary>
 public static class WholePackages
 {
-    /// <summary>A package count this close to a whole number, relative, is that number: it is arithmetic dust.</summary>
-    private const double Dust = 1e-9;
-
     /// <summary>Smallest number of whole packages that holds a mass.</summary>
     /// <param name="needed">Mass needed; finite, at least 0.</param>
     /// <param name="package">Mass in one package; finite, above 0.</param>
@@ -44,6 +41,6 @@ public static class WholePackages
     internal static int RoundUp(double packages)
     {
         double nearest = Math.Round(packages, MidpointRounding.AwayFromZero);
-        return checked((int)(Math.Abs(packages - nearest) <= Dust * Math.Max(1, nearest) ? nearest : Math.Ceiling(packages)));
+        return checked((int)(Math.Abs(packages - nearest) <= Tolerance.Dust * Math.Max(1, nearest) ? nearest : Math.Ceiling(packages)));
     }
 }

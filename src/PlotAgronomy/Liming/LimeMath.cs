@@ -33,8 +33,4 @@ internal static class LimeMath
     /// <summary>mg/kg per pH x pH x million lb of soil = lb/ac.</summary>
     internal static double BufferCapacityPoundsPerAcre(double mgPerKgPerPh, double phChange, double millionPoundsSoilPerAcre) =>
         mgPerKgPerPh * phChange * millionPoundsSoilPerAcre;
-
-    /// <summary>Straight line between two points.</summary>
-    internal static double Between(double x0, double y0, double x1, double y1, double x) =>
-        y0 + ((y1 - y0) * (x - x0) / (x1 - x0));
 }

@@ -5,9 +5,6 @@ internal static class SpreaderMath
 {
     internal const double FeetPerMinutePerMph = 88;
 
-    /// <summary>Relative size of arithmetic dust: sums this close to a limit lie on it.</summary>
-    internal const double Dust = 1e-9;
-
     /// <summary>495 = 43,560 ft2/ac over 88 ft/min per mph.</summary>
     internal const double FlowConstant = ExactUnits.SquareFeetPerAcre / FeetPerMinutePerMph;
 
@@ -31,9 +28,6 @@ internal static class SpreaderMath
     internal static double MilesPerHour(double feet, double seconds) => feet / seconds * 60 / FeetPerMinutePerMph;
 
     internal static double AcresPerMinute(double milesPerHour, double swathFeet) => milesPerHour * swathFeet / FlowConstant;
-
-    /// <summary>Above a limit by more than arithmetic dust: the limit itself belongs to the accepted side.</summary>
-    internal static bool Exceeds(double value, double limit) => value > limit * (1 + Dust);
 
     internal static double RootSumOfSquares(IEnumerable<double> terms) => Math.Sqrt(terms.Sum(t => t * t));
 }

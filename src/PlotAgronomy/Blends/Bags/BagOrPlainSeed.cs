@@ -157,7 +157,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
 
     private IEnumerable<Finding> Remarks()
     {
-        if (AsClaimed.StandTotal.Chosen < BlendRules.ThinBag * (1 - CrowdingLimits.Dust))
+        if (Tolerance.IsBelow(AsClaimed.StandTotal.Chosen, BlendRules.ThinBag))
         {
             Area claimed = Bag.ClaimedArea,
                 covered = ReallyCovers;

@@ -72,7 +72,7 @@ public sealed class BatchSpread : IWorkedResult
         Guard.Above(stepPounds, 0, "lb", nameof(step));
         return Finding.InOrder(
             batch
-                .Lines.Where(l => stepPounds / 2 > l.Weight.Pounds * BlendRules.WeighingError * (1 + CrowdingLimits.Dust))
+                .Lines.Where(l => Tolerance.IsAbove(stepPounds / 2, l.Weight.Pounds * BlendRules.WeighingError))
                 .Select(l =>
                     FindingCatalog.Create(
                         "blend-coarse-scale",

@@ -6,8 +6,6 @@ namespace PlotAgronomy.Blends;
 /// <summary>The cautions of a crowded or thin stand.</summary>
 internal static class CrowdingFindings
 {
-    private const double Dust = CrowdingLimits.Dust;
-
     internal static IEnumerable<Finding> Of(CrowdingReport report, StandMember[] members) =>
         Totals(report, members)
             .Concat(Groups(report))
@@ -19,7 +17,7 @@ internal static class CrowdingFindings
     {
         var total = report.Total;
         string limit = Amounts.Print(report.MostTotal, 2);
-        double most = report.MostTotal * (1 + Dust);
+        double most = report.MostTotal * (1 + Tolerance.Dust);
         if (total.Lowest > most)
         {
             yield return FindingCatalog.Create(
@@ -63,7 +61,7 @@ internal static class CrowdingFindings
 
     private static IEnumerable<Finding> Groups(CrowdingReport report)
     {
-        foreach (var group in report.Groups.Where(g => g.Applies && g.Share > g.CareFrom * (1 + Dust)))
+        foreach (var group in report.Groups.Where(g => g.Applies && Tolerance.IsAbove(g.Share, g.CareFrom)))
         {
             (string, string)[] places =
             [
@@ -80,7 +78,7 @@ internal static class CrowdingFindings
         report.Kinds == 1
             ? []
             : report
-                .Blend.Parts.Where(p => p.ShareOfFullStand.Chosen >= 1 - Dust)
+                .Blend.Parts.Where(p => !Tolerance.IsBelow(p.ShareOfFullStand.Chosen, 1))
                 .Select(p =>
                     FindingCatalog.Create(
                         "blend-kind-is-full-stand",
@@ -101,7 +99,7 @@ internal static class CrowdingFindings
                 DensityCount.WholePlot => true,
                 _ => false,
             };
-            if (applies && seeds > target.HighPerSquareFoot * (1 + Dust))
+            if (applies && Tolerance.IsAbove(seeds, target.HighPerSquareFoot))
             {
                 yield return FindingCatalog.Create(
                     "blend-too-dense",

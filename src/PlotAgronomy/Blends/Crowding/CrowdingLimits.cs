@@ -6,9 +6,6 @@ namespace PlotAgronomy.Blends;
 /// <summary>Caps of groups and limits of totals, from the tables.</summary>
 internal static class CrowdingLimits
 {
-    /// <summary>A share this little above its limit, relative, is on it: arithmetic dust.</summary>
-    internal const double Dust = 1e-9;
-
     private static readonly Table<GroupCap> Groups = new("Blends/Data/group-caps.csv", r => new GroupCap(
         r.Text("id"),
         r.Text("group"),

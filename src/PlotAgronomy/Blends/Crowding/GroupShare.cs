@@ -26,5 +26,5 @@ public sealed class GroupShare
     public bool Applies => MustLiveOn.Length > 0;
 
     /// <summary>Gets a value indicating whether the cap applies and is exceeded; the cap itself is allowed.</summary>
-    public bool IsOverCap => Applies && Share > Cap * (1 + CrowdingLimits.Dust);
+    public bool IsOverCap => Applies && Tolerance.IsAbove(Share, Cap);
 }

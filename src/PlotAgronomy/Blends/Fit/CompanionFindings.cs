@@ -5,8 +5,6 @@ namespace PlotAgronomy.Blends;
 /// <summary>Limits of nurse and companion crops beside the kinds they are sown to shelter.</summary>
 internal static class CompanionFindings
 {
-    private const double Dust = CrowdingLimits.Dust;
-
     private static readonly Table<Limit> Limits = new("Blends/Data/companion-limits.csv", Limit.Read);
 
     private enum Circumstance
@@ -34,7 +32,7 @@ internal static class CompanionFindings
                 companion = FitFindings.Names(companions.Select(p => p.Kind));
             double share = companions.Sum(p => p.ShareOfFullStand.Chosen),
                 pounds = companions.Sum(p => p.LiveRate.PoundsPerAcre);
-            if (share > limit.ShareHigh * (1 + Dust))
+            if (Tolerance.IsAbove(share, limit.ShareHigh))
             {
                 yield return FindingCatalog.Create(
                     "blend-companion-over-limit",
@@ -45,7 +43,7 @@ internal static class CompanionFindings
                 );
             }
 
-            if (pounds > limit.PoundsHigh * (1 + Dust))
+            if (Tolerance.IsAbove(pounds, limit.PoundsHigh))
             {
                 yield return FindingCatalog.Create(
                     "blend-companion-over-limit",
@@ -57,7 +55,7 @@ internal static class CompanionFindings
             }
 
             double hostShare = hosts.Sum(m => m.Share);
-            if (hostShare < limit.HostLow * (1 - Dust))
+            if (Tolerance.IsBelow(hostShare, limit.HostLow))
             {
                 yield return FindingCatalog.Create(
                     "blend-host-thin",

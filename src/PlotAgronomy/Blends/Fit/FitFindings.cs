@@ -131,8 +131,8 @@ internal static class FitFindings
                         or FunctionalGroup.RootCrop
             ),
         ];
-        bool manyLegumes = legumes.Sum(m => m.Share) >= BlendRules.LegumeShare * (1 - CrowdingLimits.Dust);
-        bool muchHunger = hungry.Sum(m => m.Share) >= BlendRules.HungryShare * (1 - CrowdingLimits.Dust);
+        bool manyLegumes = !Tolerance.IsBelow(legumes.Sum(m => m.Share), BlendRules.LegumeShare);
+        bool muchHunger = !Tolerance.IsBelow(hungry.Sum(m => m.Share), BlendRules.HungryShare);
         if (legumes.Length > 0)
         {
             yield return FindingCatalog.Create("blend-nitrogen-estimated");

@@ -53,7 +53,7 @@ internal static class RecipeOffers
         var needed = seasons
             .Where(s =>
                 s.IsCovered
-                && s.Share - part.ShareOfFullStand.Chosen < s.ShareWanted * (1 - CrowdingLimits.Dust)
+                && Tolerance.IsBelow(s.Share - part.ShareOfFullStand.Chosen, s.ShareWanted)
                 && goals.Seasons.Contains(s.Season)
             )
             .ToArray();

@@ -8,8 +8,6 @@ namespace PlotAgronomy.Blends;
 /// <summary>Turns goals and lots into whole steps for <see cref="CheapestShares"/>, and its answer into a recipe.</summary>
 internal sealed class RecipeSearch
 {
-    private const double Dust = CrowdingLimits.Dust;
-
     private readonly RecipeGoals goals;
     private readonly ImmutableArray<BlendComponent> offers;
     private readonly ImmutableArray<ExcludedLot> excluded;
@@ -182,9 +180,9 @@ internal sealed class RecipeSearch
             * acres;
     }
 
-    private int StepsUp(double share) => Math.Max(0, (int)Math.Ceiling(share / goals.Step - Dust));
+    private int StepsUp(double share) => Math.Max(0, (int)Tolerance.Ceiling(share / goals.Step));
 
-    private int StepsDown(double share) => Math.Max(0, (int)Math.Floor(share / goals.Step + Dust));
+    private int StepsDown(double share) => Math.Max(0, (int)Tolerance.Floor(share / goals.Step));
 
     private Recipe RecipeOf((BlendComponent Component, double Share)[] kinds)
     {

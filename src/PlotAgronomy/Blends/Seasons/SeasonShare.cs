@@ -19,7 +19,7 @@ public sealed class SeasonShare
     public required double ShareWanted { get; init; }
 
     /// <summary>Gets a value indicating whether the season is covered; the share wanted itself is enough.</summary>
-    public bool IsCovered => Share >= ShareWanted * (1 - CrowdingLimits.Dust);
+    public bool IsCovered => !Tolerance.IsBelow(Share, ShareWanted);
 
     /// <summary>Gets the share lacking, a pure number; 0 when the season is covered.</summary>
     public double Lacking => IsCovered ? 0 : ShareWanted - Share;

@@ -8,9 +8,6 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>Phosphorus and potassium stated as elements are an <see cref="ElementalAnalysis"/>.</remarks>
 public sealed class FertilizerAnalysis
 {
-    /// <summary>Arithmetic dust in a sum of percents.</summary>
-    private const double Dust = 1e-9;
-
     private static readonly PlantNutrient[] Nutrients = Enum.GetValues<PlantNutrient>();
     private static readonly Lazy<double[]> Ceilings = new(() =>
         [
@@ -197,7 +194,7 @@ public sealed class FertilizerAnalysis
             - percents[2]
             + (percents[1] * ChemicalConversion.ExactFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus))
             + (percents[2] * ChemicalConversion.ExactFactor(ChemicalForm.Potash, ChemicalForm.Potassium));
-        return elements > 100 + Dust
+        return Tolerance.IsAbove(elements, 100)
             ? Fault("analysis", elements, $"All nutrients together, as elements, must be at most 100 %, found {elements:0.##} %.")
             : null;
     }

@@ -120,7 +120,7 @@ public sealed class GradeBlend : IWorkedResult
         ArgumentNullException.ThrowIfNull(exact);
         return FertilizerAnalysis.Of(Floor(PlantNutrient.Nitrogen), Floor(PlantNutrient.Phosphate), Floor(PlantNutrient.Potash));
 
-        double Floor(PlantNutrient nutrient) => Math.Floor(exact.Percent(nutrient) + 1e-9);
+        double Floor(PlantNutrient nutrient) => Tolerance.Floor(exact.Percent(nutrient));
     }
 
     /// <inheritdoc/>

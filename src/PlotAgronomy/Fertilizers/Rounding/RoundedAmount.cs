@@ -8,7 +8,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>One way of rounding a product to packages: what is spread and what that really applies.</summary>
 public sealed class RoundedAmount
 {
-    private const double Dust = 1e-9;
+    private const double Dust = PlotAgronomy.Tolerance.Dust;
 
     private readonly FertilizerAnalysis counted;
 

@@ -23,7 +23,7 @@ internal static class ShelfRemedy
         {
             var longer = shelf.Adding(material.Packed(Mass.FromPounds(smallestPackage), 0), need, area, seedRow);
             double pounds = LeastPounds(longer) * smallestPackage;
-            if (pounds < leastPounds * (1 - 1e-9) && LimitConflict.Fits(longer.Packages, form, searchLimit))
+            if (Tolerance.IsBelow(pounds, leastPounds) && LimitConflict.Fits(longer.Packages, form, searchLimit))
             {
                 best = material;
                 leastPounds = pounds;

@@ -36,7 +36,7 @@ internal sealed class TextureFormula : LimeFormula
         int above = rows.FindIndex(r => r.Ph >= reading);
         return above <= 0
             ? rows[0].PoundsPerAcre
-            : LimeMath.Between(
+            : Interpolation.Line(
                 rows[above - 1].Ph,
                 rows[above - 1].PoundsPerAcre,
                 rows[above].Ph,

@@ -76,7 +76,7 @@ public sealed class LimeNeed : IWorkedResult
         }
 
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
-        if (Reading is { } reading && reading <= Method.HighestReading + 1e-9)
+        if (Reading is { } reading && !Tolerance.IsAbove(reading, Method.HighestReading))
         {
             lines.AddRange(Method.Formula.Work(reading, Sample, TargetPh));
         }

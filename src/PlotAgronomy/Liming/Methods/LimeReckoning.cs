@@ -17,7 +17,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             return Result(null, 0, null, null);
         }
 
-        if (method.NoLimeWithinPh is { } margin && target - sample.WaterPh < margin - Slack)
+        if (method.NoLimeWithinPh is { } margin && target - sample.WaterPh < margin - Tolerance.Dust)
         {
             Add(
                 "lime-within-margin",
@@ -34,7 +34,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             return Result(reading, null, null, null);
         }
 
-        if (reading > method.HighestReading + Slack)
+        if (Tolerance.IsAbove(reading, method.HighestReading))
         {
             Add(
                 "lime-reading-above-table",
@@ -67,9 +67,6 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             ? Result(reading, null, null, null)
             : Result(reading, raw, Shifted(reading.Value + error), Shifted(reading.Value - error));
     }
-
-    /// <summary>A reading this close to a limit is on it: 6.9 may be held as 6.8999999999.</summary>
-    private const double Slack = 1e-9;
 
     private void AddStandingFindings()
     {
@@ -194,7 +191,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             Add("lime-buffer-high", ("reading", Amounts.Print(reading, 2)));
         }
 
-        if (reading < method.LowestReading - Slack || (reading > method.HighestReading + Slack && !method.NoLimeAboveHighest))
+        if (Tolerance.IsBelow(reading, method.LowestReading) || (Tolerance.IsAbove(reading, method.HighestReading) && !method.NoLimeAboveHighest))
         {
             Add(
                 method.LimitsArePrinted ? "lime-reading-outside" : "lime-reading-outside-practice",
@@ -234,8 +231,8 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
     /// <summary>The rate for a shifted pH reading; null where that lies outside the method or the reading is no pH.</summary>
     private double? Shifted(double reading) =>
-        !method.Formula.ReadsPh || reading < method.LowestReading - Slack ? null
-        : reading > method.HighestReading + Slack ? (method.NoLimeAboveHighest ? 0 : null)
+        !method.Formula.ReadsPh || Tolerance.IsBelow(reading, method.LowestReading) ? null
+        : Tolerance.IsAbove(reading, method.HighestReading) ? (method.NoLimeAboveHighest ? 0 : null)
         : method.Formula.PoundsPerAcre(reading, sample, target);
 
     private LimeNeed Result(double? reading, double? rawPoundsPerAcre, double? lowest, double? highest)

@@ -58,7 +58,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
             );
         }
 
-        bool sameTarget = Math.Abs(printed.TargetPh - need.TargetPh) <= 1e-9;
+        bool sameTarget = Tolerance.AreEqual(printed.TargetPh, need.TargetPh);
         if (!sameTarget)
         {
             findings.Add(
@@ -78,7 +78,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
         double computed = Alike(need.Rate);
         double low = need.Lowest is { } lowest ? Alike(lowest) : computed * (1 - SameWithinShare);
         double high = need.Highest is { } highest ? Alike(highest) : computed * (1 + SameWithinShare);
-        bool differs = printed.OfBasis.PoundsPerAcre < low * (1 - 1e-9) || printed.OfBasis.PoundsPerAcre > high * (1 + 1e-9);
+        bool differs = Tolerance.IsBelow(printed.OfBasis.PoundsPerAcre, low) || Tolerance.IsAbove(printed.OfBasis.PoundsPerAcre, high);
         if (differs)
         {
             findings.Add(

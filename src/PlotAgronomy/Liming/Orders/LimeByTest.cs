@@ -86,7 +86,7 @@ public sealed class LimeByTest : IWorkedResult
         ];
 
     private static IEnumerable<Finding> Waste(double pounds) =>
-        pounds > 1e-9 ? [FindingCatalog.Create("lime-blanket-waste", ("pounds", Amounts.Print(pounds, 0)))] : [];
+        pounds > Tolerance.Dust ? [FindingCatalog.Create("lime-blanket-waste", ("pounds", Amounts.Print(pounds, 0)))] : [];
 
     private static IEnumerable<Finding> Age(LimePlotNeed plot, DateOnly? today) =>
         plot.Report is { } report && today is { } day ? SampleChecks.OfAge(report, day) : [];

@@ -24,7 +24,7 @@ internal static class LimeOrderLines
 
         double from = terms.Rate.Depth.Inches;
         double to = order.BasisRate.Depth.Inches;
-        if (Math.Abs(to - from) > 1e-9)
+        if (!Tolerance.AreEqual(to, from))
         {
             lines.Add(
                 new(

@@ -71,7 +71,7 @@ internal sealed class LimeOrderWork
         };
     }
 
-    private static bool IsDust(double difference, double whole) => Math.Abs(difference) <= 1e-9 * Math.Max(1, whole);
+    private static bool IsDust(double difference, double whole) => Math.Abs(difference) <= Tolerance.Dust * Math.Max(1, whole);
 
     private void CheckBuying()
     {
@@ -116,7 +116,7 @@ internal sealed class LimeOrderWork
         double from = rate.Depth.Inches;
         double? worked = terms.WorkedDepth?.Inches;
         double? to = worked ?? rule?.TreatedDepthInches;
-        if (to is not { } inches || Math.Abs(inches - from) <= 1e-9 * from)
+        if (to is not { } inches || Tolerance.AreEqual(inches, from))
         {
             return rate;
         }
@@ -143,7 +143,7 @@ internal sealed class LimeOrderWork
 
         var own = terms.MostAtOnce ?? rule?.MostAtOnce;
         var limit = own ?? (high ? LimePlacementRule.HighestAtOnce : null);
-        if (limit is not { } most || poundsPerAcre <= most.PoundsPerAcre * (1 + 1e-9))
+        if (limit is not { } most || !Tolerance.IsAbove(poundsPerAcre, most.PoundsPerAcre))
         {
             return [Dressing(1, 0, pounds)];
         }

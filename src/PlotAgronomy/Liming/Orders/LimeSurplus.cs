@@ -8,7 +8,7 @@ internal static class LimeSurplus
     /// <summary>Findings for lime above the need by a percentage; none at or below it.</summary>
     internal static IEnumerable<Finding> Findings(double abovePercent)
     {
-        if (abovePercent <= 1e-9)
+        if (abovePercent <= Tolerance.Dust)
         {
             yield break;
         }

@@ -173,7 +173,7 @@ public sealed class LimeRate
     {
         double mine = Depth.Inches;
         double theirs = other.Depth.Inches;
-        return Math.Abs(mine - theirs) <= 1e-9 * mine;
+        return Tolerance.AreEqual(mine, theirs);
     }
 
     private void RequireSameLabels(LimeRate other)
@@ -182,7 +182,7 @@ public sealed class LimeRate
         if (
             other.Basis != Basis
             || !SameDepth(other)
-            || Math.Abs(other.TargetPh - TargetPh) > 1e-9
+            || !Tolerance.AreEqual(other.TargetPh, TargetPh)
             || other.Institution != Institution
         )
         {

@@ -54,6 +54,6 @@ public sealed class LimeRounding
         double steps = Math.Round(rate / Step, 9, MidpointRounding.AwayFromZero);
         double whole = down ? Math.Floor(steps) : Math.Round(steps, MidpointRounding.AwayFromZero);
         double rounded = whole * Step.PoundsPerAcre;
-        return ApplicationRate.FromPoundsPerAcre(rounded < NoneBelow.PoundsPerAcre * (1 - 1e-9) ? 0 : rounded);
+        return ApplicationRate.FromPoundsPerAcre(Tolerance.IsBelow(rounded, NoneBelow.PoundsPerAcre) ? 0 : rounded);
     }
 }

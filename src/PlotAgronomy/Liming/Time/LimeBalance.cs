@@ -133,7 +133,7 @@ public sealed class LimeBalance : IWorkedResult
     private IEnumerable<Finding> FindingsOf(ImmutableArray<LimeApplication> all)
     {
         double owed = StillOwed.Pounds;
-        if (owed > 1e-9)
+        if (owed > Tolerance.Dust)
         {
             yield return FindingCatalog.Create("lime-below-need", ("pounds", Amounts.Print(owed, 0)));
         }

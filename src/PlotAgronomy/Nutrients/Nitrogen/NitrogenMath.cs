@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 
 namespace PlotAgronomy.Nutrients;
@@ -17,20 +16,6 @@ internal static class NitrogenMath
             "rest" => leftPounds,
             _ => Math.Min(double.Parse(size, CultureInfo.InvariantCulture), leftPounds),
         };
-
-    /// <summary>Straight line between the two rows around a yield inside the table.</summary>
-    internal static double Between(ImmutableArray<(double Yield, double Pounds)> points, double yield)
-    {
-        int above = 1;
-        while (points[above].Yield < yield)
-        {
-            above++;
-        }
-
-        var (x0, y0) = points[above - 1];
-        var (x1, y1) = points[above];
-        return y0 + (y1 - y0) * (yield - x0) / (x1 - x0);
-    }
 
     /// <summary>Need of the non-legumes by their share of a full stand; together they never count for more than one full
     /// stand.</summary>

@@ -180,7 +180,7 @@ public sealed class NitrogenRule
             );
         }
 
-        double pounds = NitrogenMath.Between(points, expected);
+        double pounds = Interpolation.Between(points.AsSpan(), expected);
         return (pounds, pounds, []);
     }
 

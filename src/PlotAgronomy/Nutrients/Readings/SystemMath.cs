@@ -45,7 +45,7 @@ internal static class SystemMath
             {
                 var (x0, y0) = points[i - 1];
                 var (x1, y1) = points[i];
-                return y0 + ((test - x0) * (y1 - y0) / (x1 - x0));
+                return Interpolation.Line(x0, y0, x1, y1, test);
             }
         }
 

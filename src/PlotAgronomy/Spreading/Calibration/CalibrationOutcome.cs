@@ -136,7 +136,7 @@ public sealed class CalibrationOutcome : IWorkedResult
     private static IEnumerable<Finding> FarOff(RepeatedRuns runs)
     {
         double limit = SpreadingConstants.All["far-off"];
-        if (SpreaderMath.Exceeds(Math.Max(runs.FlowFactor, runs.PaceFactor), limit))
+        if (Tolerance.IsAbove(Math.Max(runs.FlowFactor, runs.PaceFactor), limit))
         {
             yield return FindingCatalog.Create(
                 "spread-far-off",
@@ -150,7 +150,7 @@ public sealed class CalibrationOutcome : IWorkedResult
     {
         double milesPerHour = atThisGate.Speed.MilesPerHour;
         double limit = SpreadingConstants.All["hurried-pace"];
-        if (SpreaderMath.Exceeds(milesPerHour, limit))
+        if (Tolerance.IsAbove(milesPerHour, limit))
         {
             yield return FindingCatalog.Create(
                 "spread-hurried-pace",

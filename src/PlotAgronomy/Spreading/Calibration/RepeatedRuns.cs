@@ -56,11 +56,11 @@ public sealed class RepeatedRuns : IWorkedResult
         double mean = rates.Average();
         double spread = (rates.Max() - rates.Min()) / mean * 100;
         double off = (mean / wanted - 1) * 100;
-        bool disagree = SpreaderMath.Exceeds(spread, SpreadingConstants.All["repeat-spread"]);
+        bool disagree = Tolerance.IsAbove(spread, SpreadingConstants.All["repeat-spread"]);
         var verdict =
             rates.Count < SpreadingConstants.All["repeat-runs"] ? RepeatVerdict.TooFewRuns
             : disagree ? RepeatVerdict.RunsDisagree
-            : SpreaderMath.Exceeds(Math.Abs(off), SpreadingConstants.All["target-tolerance"]) ? RepeatVerdict.OffTarget
+            : Tolerance.IsAbove(Math.Abs(off), SpreadingConstants.All["target-tolerance"]) ? RepeatVerdict.OffTarget
             : RepeatVerdict.Accepted;
         return new RepeatedRuns
         {

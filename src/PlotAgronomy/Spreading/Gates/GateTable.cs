@@ -107,7 +107,7 @@ public sealed class GateTable
             return Answer(setting, curve.At(setting), false);
         }
 
-        return exponent is { } power && !SpreaderMath.Exceeds(setting, OneStepAbove)
+        return exponent is { } power && !Tolerance.IsAbove(setting, OneStepAbove)
             ? Answer(setting, Points[^1].PoundsPerMinute * Math.Pow(setting / Points[^1].Setting, power), true)
             : Nothing(
                 FindingCatalog.Create(
@@ -146,7 +146,7 @@ public sealed class GateTable
         double? setting = exponent is { } power
             ? Points[^1].Setting * Math.Pow(wanted / Points[^1].PoundsPerMinute, 1 / power)
             : null;
-        return setting is { } opened && !SpreaderMath.Exceeds(opened, OneStepAbove)
+        return setting is { } opened && !Tolerance.IsAbove(opened, OneStepAbove)
             ? Answer(opened, wanted, true)
             : Nothing(
                 FindingCatalog.Create(

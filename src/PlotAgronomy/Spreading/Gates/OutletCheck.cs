@@ -43,7 +43,7 @@ public sealed class OutletCheck : IWorkedResult
             Findings =
             [
                 .. off.Select((o, i) => (Off: o, Outlet: i + 1))
-                    .Where(o => SpreaderMath.Exceeds(Math.Abs(o.Off), limit))
+                    .Where(o => Tolerance.IsAbove(Math.Abs(o.Off), limit))
                     .Select(o =>
                         FindingCatalog.Create(
                             "spread-outlet-off",

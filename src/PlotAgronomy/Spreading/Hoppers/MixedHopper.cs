@@ -106,7 +106,7 @@ public sealed class MixedHopper : IWorkedResult
     private static IEnumerable<Finding> FindingsFor(ImmutableArray<KindOutlook> kinds, IReadOnlyList<HopperShare> shares)
     {
         yield return FindingCatalog.Create("spread-mixed-hopper");
-        foreach (var kind in kinds.Where(k => SpreaderMath.Exceeds(k.AloneTimesWanted, SpreadingConstants.All["too-fast-alone"])))
+        foreach (var kind in kinds.Where(k => Tolerance.IsAbove(k.AloneTimesWanted, SpreadingConstants.All["too-fast-alone"])))
         {
             yield return FindingCatalog.Create(
                 "spread-too-fast-alone",
@@ -117,7 +117,7 @@ public sealed class MixedHopper : IWorkedResult
 
         if (
             SizeGroups.ThrowRatio([.. shares.Select(s => s.Kind)]) is { } ratio
-            && SpreaderMath.Exceeds(ratio, SpreadingConstants.All["pass-density-diameter-ratio"])
+            && Tolerance.IsAbove(ratio, SpreadingConstants.All["pass-density-diameter-ratio"])
         )
         {
             yield return FindingCatalog.Create(

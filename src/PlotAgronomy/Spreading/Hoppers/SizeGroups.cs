@@ -147,7 +147,7 @@ public static class SizeGroups
 
             if (
                 ThrowRatio(group.Kinds) is { } ratio
-                && SpreaderMath.Exceeds(ratio, SpreadingConstants.All["pass-density-diameter-ratio"])
+                && Tolerance.IsAbove(ratio, SpreadingConstants.All["pass-density-diameter-ratio"])
             )
             {
                 yield return FindingCatalog.Create(

@@ -6,9 +6,6 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Straight, evenly spaced passes over rings, in one direction or in the one with the fewest turns.</summary>
 internal sealed class PassLayout
 {
-    /// <summary>A number of passes this close to a whole one is that number.</summary>
-    private const double Dust = 1e-9;
-
     private PassLayout(
         double alongDegrees,
         double spacingFeet,
@@ -32,7 +29,7 @@ internal sealed class PassLayout
     internal double LengthFeet { get; }
 
     internal static int StripCount(double widthFeet, double swathFeet) =>
-        Math.Max(1, (int)Math.Ceiling(widthFeet / swathFeet - Dust));
+        Math.Max(1, (int)Tolerance.Ceiling(widthFeet / swathFeet));
 
     internal static PassLayout Along(
         double alongDegrees,
@@ -63,7 +60,7 @@ internal sealed class PassLayout
             if (
                 best is null
                 || layout.Passes.Length < best.Passes.Length
-                || (layout.Passes.Length == best.Passes.Length && layout.LengthFeet < best.LengthFeet * (1 - Dust))
+                || (layout.Passes.Length == best.Passes.Length && Tolerance.IsBelow(layout.LengthFeet, best.LengthFeet))
             )
             {
                 best = layout;

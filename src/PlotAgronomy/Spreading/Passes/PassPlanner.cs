@@ -130,7 +130,7 @@ internal static class PassPlanner
         for (int pass = 0; pass < used.Length; pass++)
         {
             sum += used[pass];
-            if (sum >= pounds * (1 - 1e-9))
+            if (!Tolerance.IsBelow(sum, pounds))
             {
                 return pass;
             }
@@ -152,7 +152,7 @@ internal static class PassPlanner
             yield return FindingCatalog.Create("spread-lap-no-room", ("swath", Amounts.Print(swathFeet, 2)));
         }
 
-        if (!lap.IsEmpty && SpreaderMath.Exceeds(swathFeet, spacingFeet))
+        if (!lap.IsEmpty && Tolerance.IsAbove(swathFeet, spacingFeet))
         {
             yield return FindingCatalog.Create(
                 "spread-lap-keeps-swath",
@@ -209,7 +209,7 @@ internal static class PassPlanner
     )
     {
         double swathFeet = options.SwathFeet;
-        if (SpreaderMath.Exceeds(swathFeet, spacingFeet))
+        if (Tolerance.IsAbove(swathFeet, spacingFeet))
         {
             yield return FindingCatalog.Create(
                 "spread-spacing-evened",
@@ -220,7 +220,7 @@ internal static class PassPlanner
         }
 
         double limit = SpreadingConstants.All["outside-share"];
-        if (SpreaderMath.Exceeds(100 * outsideShare, limit))
+        if (Tolerance.IsAbove(100 * outsideShare, limit))
         {
             yield return FindingCatalog.Create(
                 "spread-outside",
@@ -230,7 +230,7 @@ internal static class PassPlanner
         }
 
         double walk = SpreadingConstants.All["walk-on-foot"];
-        if (SpreaderMath.Exceeds(pathMiles, walk))
+        if (Tolerance.IsAbove(pathMiles, walk))
         {
             yield return FindingCatalog.Create(
                 "spread-long-walk",

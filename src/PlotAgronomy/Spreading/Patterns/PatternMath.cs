@@ -44,8 +44,8 @@ internal static class PatternMath
     internal static double Overlapped(SpreadPattern pattern, double feet, double swathFeet, DrivingMethod driving)
     {
         double reach = Math.Max(Math.Abs(pattern.LeftFeet), Math.Abs(pattern.RightFeet));
-        int from = (int)Math.Ceiling(((feet - reach) / swathFeet) - SpreaderMath.Dust);
-        int to = (int)Math.Floor(((feet + reach) / swathFeet) + SpreaderMath.Dust);
+        int from = (int)Tolerance.Ceiling((feet - reach) / swathFeet);
+        int to = (int)Tolerance.Floor((feet + reach) / swathFeet);
         double sum = 0;
         for (int pass = from; pass <= to; pass++)
         {
@@ -118,5 +118,5 @@ internal static class PatternMath
     }
 
     private static bool IsWhole(double number) =>
-        Math.Abs(number - Math.Round(number, MidpointRounding.AwayFromZero)) < SpreaderMath.Dust * Math.Max(1, Math.Abs(number));
+        Tolerance.AreEqual(number, Math.Round(number, MidpointRounding.AwayFromZero));
 }

@@ -90,7 +90,7 @@ public sealed partial class SpreadPattern
 
         double place = (feet - LeftFeet) / SpacingFeet;
         double nearest = Math.Round(place, MidpointRounding.AwayFromZero);
-        if (Math.Abs(place - nearest) < SpreaderMath.Dust)
+        if (Math.Abs(place - nearest) < Tolerance.Dust)
         {
             return nearest < 0 || nearest > catches.Length - 1 ? 0 : catches[(int)nearest];
         }

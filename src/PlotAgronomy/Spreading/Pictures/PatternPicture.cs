@@ -90,14 +90,14 @@ public static class PatternPicture
     {
         sheet.Segment(x(from), y(0), x(to), y(0), 1.2);
         sheet.Segment(x(from), y(0), x(from), y(top), 1.2);
-        for (double percent = 0; percent <= top + 1e-9; percent += step)
+        for (double percent = 0; !Tolerance.IsAbove(percent, top); percent += step)
         {
             sheet.Segment(x(from) - 5, y(percent), x(from), y(percent));
             sheet.Text(x(from) - 9, y(percent) + 4, $"{Print(percent, 0)} %", "end", 12);
         }
 
         double tick = SvgSheet.RoundLength((to - from) / 6);
-        for (double feet = Math.Ceiling(from / tick) * tick; feet <= to + 1e-9; feet += tick)
+        for (double feet = Math.Ceiling(from / tick) * tick; !Tolerance.IsAbove(feet, to); feet += tick)
         {
             sheet.Segment(x(feet), y(0), x(feet), y(0) + 5);
             sheet.Text(x(feet), y(0) + 18, Print(feet, 1), "middle", 12);

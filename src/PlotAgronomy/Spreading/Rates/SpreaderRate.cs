@@ -158,7 +158,7 @@ public static class SpreaderRate
         {
             Intended = rate,
             Actual = ApplicationRate.FromPoundsPerAcre(actual),
-            Findings = SpreaderMath.Exceeds(Math.Abs(change), SpreadingConstants.All["target-tolerance"])
+            Findings = Tolerance.IsAbove(Math.Abs(change), SpreadingConstants.All["target-tolerance"])
                 ?
                 [
                     FindingCatalog.Create(
@@ -181,7 +181,7 @@ public static class SpreaderRate
         };
     }
 
-    private static bool Differ(double a, double b) => Math.Abs(a - b) > SpreaderMath.Dust * Math.Max(a, b);
+    private static bool Differ(double a, double b) => !Tolerance.AreEqual(a, b);
 
     private static SpreaderSetting Setting(
         SpreaderUnknown solved,

@@ -66,7 +66,7 @@ public sealed class SowingProgress : IWorkedResult
         double used = load - last.PoundsLeft;
         double soFar = used / last.AcresDone;
         double groundLeft = acres - last.AcresDone;
-        double? needed = groundLeft > acres * SpreaderMath.Dust ? last.PoundsLeft / groundLeft : null;
+        double? needed = groundLeft > acres * Tolerance.Dust ? last.PoundsLeft / groundLeft : null;
         var current = stretches.Skip(readings.ToList().FindLastIndex(r => r.SettingChanged) + 1).ToList();
         double? now = current.Count > 0 ? current.Sum(s => s.Pounds) / current.Sum(s => s.Acres) : null;
         return new SowingProgress
@@ -140,7 +140,7 @@ public sealed class SowingProgress : IWorkedResult
         double done = 0;
         foreach (var reading in readings)
         {
-            if (!(reading.AcresDone > done) || reading.PoundsLeft > left || SpreaderMath.Exceeds(reading.AcresDone, acres))
+            if (!(reading.AcresDone > done) || reading.PoundsLeft > left || Tolerance.IsAbove(reading.AcresDone, acres))
             {
                 throw new ArgumentException(
                     "Ground sown must grow from reading to reading up to the plot, and the weight left must not grow.",
@@ -186,7 +186,7 @@ public sealed class SowingProgress : IWorkedResult
         }
         else if (
             now is { } rate
-            && SpreaderMath.Exceeds(Math.Abs((rate / needed.Value) - 1) * 100, SpreadingConstants.All["target-tolerance"])
+            && Tolerance.IsAbove(Math.Abs((rate / needed.Value) - 1) * 100, SpreadingConstants.All["target-tolerance"])
         )
         {
             yield return FindingCatalog.Create(

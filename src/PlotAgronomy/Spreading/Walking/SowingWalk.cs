@@ -53,7 +53,7 @@ public sealed class SowingWalk : IWorkedResult
             Distance = distance,
             Time = speed is { } pace ? WalkingPace.TimeFor(distance, pace) : null,
             Flow = speed is { } kept ? SpreaderRate.FlowFor(rate, kept, swath).Flow : null,
-            Findings = SpreaderMath.Exceeds(walkMiles, limit)
+            Findings = Tolerance.IsAbove(walkMiles, limit)
                 ?
                 [
                     FindingCatalog.Create(
