@@ -8,22 +8,10 @@ namespace PlotAgronomy.Seeds;
 /// memory. It also holds for germination + hard seed.</remarks>
 public sealed class GerminationTolerance : IWorkedResult
 {
-    private static readonly Lazy<ImmutableArray<(double From, double Points, double MixturePoints)>> Table = new(() =>
+    /// <summary>The steps from the highest mean down.</summary>
+    private static readonly Lazy<ImmutableArray<Step>> Steps = new(() =>
         [
-            .. CsvTable
-                .Embedded(
-                    "Seeds/Data/germination-tolerances.csv",
-                    "mean_pct_from",
-                    "points_400_seeds",
-                    "points_200_seeds_in_mixture",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r =>
-                    (r.Number("mean_pct_from"), r.Number("points_400_seeds"), r.Number("points_200_seeds_in_mixture"))
-                )
-                .OrderByDescending(r => r.Item1),
+            .. new Table<Step>("Seeds/Data/germination-tolerances.csv", Step.FromRow).Rows.OrderByDescending(s => s.MeanFromPercent),
         ]
     );
 
@@ -47,7 +35,7 @@ public sealed class GerminationTolerance : IWorkedResult
     public double TolerancePoints { get; }
 
     /// <summary>Gets a value indicating whether the difference is within the tolerance; equal is within.</summary>
-    public bool IsWithin => DifferencePoints <= TolerancePoints + 1e-9;
+    public bool IsWithin => !Tolerance.IsAbove(DifferencePoints, TolerancePoints);
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings
@@ -81,8 +69,8 @@ public sealed class GerminationTolerance : IWorkedResult
     public static GerminationTolerance Compare(Fraction label, Fraction retest, bool mixtureComponentOf200Seeds = false)
     {
         double mean = (label.Percent + retest.Percent) / 2;
-        var row = Table.Value.First(r => mean >= r.From);
-        return new(label, retest, mixtureComponentOf200Seeds ? row.MixturePoints : row.Points);
+        var step = Steps.Value.First(s => mean >= s.MeanFromPercent);
+        return new(label, retest, mixtureComponentOf200Seeds ? step.MixturePoints : step.Points);
     }
 
     /// <inheritdoc/>
@@ -101,4 +89,15 @@ public sealed class GerminationTolerance : IWorkedResult
                 "SEED-S16"
             ),
         ];
+
+    private sealed record Step(double MeanFromPercent, double Points, double MixturePoints, Origin Origin)
+    {
+        internal static Step FromRow(CsvRow row) =>
+            new(
+                row.Number("mean_from_pct"),
+                row.Number("tolerance_of_400_seeds_points"),
+                row.Number("tolerance_of_200_seeds_in_mixture_points"),
+                row.Origin()
+            );
+    }
 }

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Seeds;
 public sealed class KindCatalog
 {
     private const int SuggestionsShown = 3;
-    private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(KindTable.Read()));
+    private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(PublishedKinds.Read()));
 
     private readonly ImmutableArray<CropKind> kinds;
     private readonly ImmutableArray<(CropKind Kind, FrozenSet<string> Words, string Joined)> names;

@@ -72,7 +72,7 @@ public sealed class SeedTag
 
     private IEnumerable<Finding> Remarks()
     {
-        if (Math.Abs(UnexplainedPercent) > SumTolerancePercent + 1e-9)
+        if (Tolerance.IsAbove(Math.Abs(UnexplainedPercent), SumTolerancePercent))
         {
             yield return FindingCatalog.Create(
                 UnexplainedPercent > 0 ? "seed-tag-part-missing" : "seed-tag-too-much",

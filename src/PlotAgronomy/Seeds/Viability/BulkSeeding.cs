@@ -23,7 +23,7 @@ public sealed class BulkSeeding : IWorkedResult
         Rule = rule;
         Bulk = At(part);
         CountingGerminationOnly = AtOrNull(ViabilityRule.GerminationOnly);
-        CountingHardAndDormant = At(PureLiveSeed.PartOf(analysis, ViabilityRule.TotalViable).Value);
+        CountingHardAndDormant = At(ViabilityRule.TotalViable.PureLivePart(analysis));
         if (analysis.SeedsTested is { } seeds && rule.Tested is null)
         {
             var (low, high) = SeedMath.Exact(analysis.Germination.Value * seeds, seeds);
@@ -112,7 +112,7 @@ public sealed class BulkSeeding : IWorkedResult
         );
 
     private BulkSeedRate? AtOrNull(ViabilityRule rule) =>
-        PureLiveSeed.PartOf(analysis, rule).Value is > 0 and var p ? At(p) : null;
+        rule.PureLivePart(analysis) is > 0 and var p ? At(p) : null;
 
     private IEnumerable<Finding> Remarks(CropKind? kind)
     {

@@ -121,6 +121,10 @@ public sealed class ViabilityRule
             );
     }
 
+    /// <summary>The part of the bag's weight that is pure and counts as alive.</summary>
+    internal double PureLivePart(SeedAnalysis analysis) =>
+        SeedMath.PureLiveFraction(analysis.PureSeed.Value, Viable(analysis).Value);
+
     /// <summary>The name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
