@@ -51,7 +51,8 @@ public sealed class KindEvidence
         return Of(leastKnown);
     }
 
-    /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are not.</summary>
+    /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are
+    /// not.</summary>
     internal Finding? FindingFor(string figure) =>
         Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, string.Join(", ", SourceIds)) : null;
 

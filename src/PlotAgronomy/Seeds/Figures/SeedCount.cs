@@ -30,12 +30,6 @@ public sealed class SeedCount
     /// <summary>Gets the sources; the status is that of the typical count.</summary>
     public KindEvidence Evidence { get; }
 
-    /// <summary>Gets the mass of one seed: 453,592.37 mg / seeds per lb.</summary>
-    public Mass MassOfOneSeed => Mass.FromMilligrams(SeedMath.MilligramsPerPound / SeedsPerPound);
-
-    /// <summary>Gets the mass of a thousand seeds.</summary>
-    public Mass ThousandSeedWeight => Mass.FromGrams(1000 * ExactUnits.GramsPerPound / SeedsPerPound);
-
     /// <summary>Gets the size class by the mass of one seed (limits 1, 5, 40 and 150 mg, common practice).</summary>
     public SeedSizeClass SizeClass =>
         (SeedMath.MilligramsPerPound / SeedsPerPound) switch

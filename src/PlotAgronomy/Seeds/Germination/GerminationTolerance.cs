@@ -10,9 +10,7 @@ public sealed class GerminationTolerance : IWorkedResult
 {
     /// <summary>The steps from the highest mean down.</summary>
     private static readonly Lazy<ImmutableArray<Step>> Steps = new(() =>
-        [
-            .. new Table<Step>("Seeds/Data/germination-tolerances.csv", Step.FromRow).Rows.OrderByDescending(s => s.MeanFromPercent),
-        ]
+        [.. new Table<Step>("Seeds/Data/germination-tolerances.csv", Step.FromRow).Rows.OrderByDescending(s => s.MeanFromPercent)]
     );
 
     private readonly Fraction label;
@@ -63,8 +61,8 @@ public sealed class GerminationTolerance : IWorkedResult
     /// <summary>Compares a label with a retest.</summary>
     /// <param name="label">Germination on the label.</param>
     /// <param name="retest">Germination found.</param>
-    /// <param name="mixtureComponentOf200Seeds">Whether only 200 seeds of a mixture's component were tested, which the rules allow for
-    /// kinds at 15 % or less of it (7 CFR 201.54, SEED-S20): two points more.</param>
+    /// <param name="mixtureComponentOf200Seeds">Whether only 200 seeds of a mixture's component were tested, which the rules
+    /// allow for kinds at 15 % or less of it (7 CFR 201.54, SEED-S20): two points more.</param>
     /// <returns>The comparison.</returns>
     public static GerminationTolerance Compare(Fraction label, Fraction retest, bool mixtureComponentOf200Seeds = false)
     {
@@ -74,7 +72,11 @@ public sealed class GerminationTolerance : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        string verdict = IsWithin ? "within" : "out";
+        string tolerance = Amounts.Print(TolerancePoints, 0);
+        return
         [
             new(
                 "Mean",
@@ -85,10 +87,11 @@ public sealed class GerminationTolerance : IWorkedResult
             new(
                 "Difference",
                 "label - retest",
-                $"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {Amounts.Print(TolerancePoints, 0)}: {(IsWithin ? "within" : "out")}",
+                $"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {tolerance}: {verdict}",
                 "SEED-S16"
             ),
         ];
+    }
 
     private sealed record Step(double MeanFromPercent, double Points, double MixturePoints, Origin Origin)
     {

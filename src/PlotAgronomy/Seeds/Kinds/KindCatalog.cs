@@ -52,7 +52,8 @@ public sealed class KindCatalog
         return new KindCatalog([.. all.Values]);
     }
 
-    /// <summary>Finds a kind by id, common, scientific or market-class name, blind to case, plurals and the order of words.</summary>
+    /// <summary>Finds a kind by id, common, scientific or market-class name, blind to case, plurals and the order of
+    /// words.</summary>
     /// <param name="name">Name as people write it: <c>Clover, ladino</c>, <c>winter peas</c>, <c>Secale cereale</c>.</param>
     /// <returns>The kind.</returns>
     /// <exception cref="AmbiguousKindException">The name fits several kinds; they are listed.</exception>

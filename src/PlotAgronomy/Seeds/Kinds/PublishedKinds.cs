@@ -9,7 +9,10 @@ internal static class PublishedKinds
     /// <summary>All published kinds in the order that their files give; it decides ties.</summary>
     internal static ImmutableArray<CropKind> Read()
     {
-        var kinds = KindFile.All.Select(f => new KindObservations(f)).Select(o => (Place: o.Need("order"), Kind: From(o))).ToList();
+        var kinds = KindFile
+            .All.Select(f => new KindObservations(f))
+            .Select(o => (Place: o.Need("order"), Kind: From(o)))
+            .ToList();
         foreach (var sharing in kinds.GroupBy(k => k.Place.Count()).Where(g => g.Count() > 1))
         {
             throw sharing.Last().Place.Problem("low", $"{sharing.First().Kind.Id} has this place already");
@@ -19,7 +22,8 @@ internal static class PublishedKinds
     }
 
     /// <summary>The kind of one file.</summary>
-    /// <exception cref="DataFormatException">A name is missing, a figure is doubled, misspelled or not what it should be.</exception>
+    /// <exception cref="DataFormatException">A name is missing, a figure is doubled, misspelled or not what it should
+    /// be.</exception>
     internal static CropKind From(KindFile file)
     {
         var observations = new KindObservations(file);

@@ -2,7 +2,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
 
-/// <summary>One row of a kind's file. Each getter wants the cells it does not read to be empty, so that nothing is passed over.</summary>
+/// <summary>One row of a kind's file. Each getter wants the cells it does not read to be empty, so that nothing is passed
+/// over.</summary>
 internal sealed class KindObservation
 {
     private const string PlantingWindow = "planting-window";
@@ -26,10 +27,8 @@ internal sealed class KindObservation
         Locator = row.TextOrNull("locator");
         Status = row.Status();
         RequireEmpty("purpose", row.TextOrNull("purpose"));
-        if (!IsPlantingWindow)
-        {
-            RequireEmpty("region", row.TextOrNull("region"));
-        }
+        string? region = row.TextOrNull("region");
+        RequireEmpty("region", IsPlantingWindow ? null : region);
     }
 
     internal string Figure { get; }

@@ -2,7 +2,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
 
-/// <summary>Looks up what a kind's file says by figure and method. Whoever asks declares what may stand there: see <see cref="End"/>.</summary>
+/// <summary>Looks up what a kind's file says by figure and method. Whoever asks declares what may stand there: see
+/// <see cref="End"/>.</summary>
 internal sealed class KindObservations(KindFile file)
 {
     private readonly HashSet<string> figuresAsked = new(StringComparer.Ordinal);
@@ -20,7 +21,8 @@ internal sealed class KindObservations(KindFile file)
         {
             if (found is not null)
             {
-                throw observation.Problem("figure", $"{Named(figure, method)} stands twice, first in line {Amounts.Print(found.Line, 0)}");
+                string first = Amounts.Print(found.Line, 0);
+                throw observation.Problem("figure", $"{Named(figure, method)} stands twice, first in line {first}");
             }
 
             found = observation;

@@ -3,9 +3,9 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Sorts seeds into the fewest passes whose seeds may share a hopper.</summary>
-/// <remarks>Chaffy seed goes apart from smooth seed. Where every depth is known, seed that is covered goes apart from seed that is
-/// only pressed: the work between them differs. Within these, sorted by size, taking each pass as wide as the ratio allows from the
-/// largest down gives the fewest passes.</remarks>
+/// <remarks>Chaffy seed goes apart from smooth seed. Where every depth is known, seed that is covered goes apart from seed that
+/// is only pressed: the work between them differs. Within these, sorted by size, taking each pass as wide as the ratio allows
+/// from the largest down gives the fewest passes.</remarks>
 internal static class SeedPasses
 {
     /// <summary>Gets the largest ratio of two diameters in one pass.</summary>
@@ -14,7 +14,8 @@ internal static class SeedPasses
     /// <summary>Gets the deepest sowing depth of seed that is pressed rather than covered.</summary>
     internal static double DeepestPressedInches => SeedsConstants.All["cover-depth"];
 
-    /// <summary>A size for seeds of which only the weight is known: proportional to the diameter of seeds alike in shape and density.</summary>
+    /// <summary>A size for seeds of which only the weight is known: proportional to the diameter of seeds alike in shape and
+    /// density.</summary>
     internal static double SizeOf(double milligrams) => Math.Cbrt(milligrams);
 
     internal static bool IsCovered(double deepestInches) => deepestInches > DeepestPressedInches;

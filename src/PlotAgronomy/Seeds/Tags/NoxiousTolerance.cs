@@ -10,13 +10,15 @@ public static class NoxiousTolerance
 {
     private static readonly Lazy<ImmutableArray<int>> Most = new(() =>
         [
-            .. new Table<Step>("Seeds/Data/noxious-tolerances.csv", Step.FromRow).Rows.OrderBy(s => s.Labelled).Select(s => s.MostWithin),
+            .. new Table<Step>("Seeds/Data/noxious-tolerances.csv", Step.FromRow)
+                .Rows.OrderBy(s => s.Labelled)
+                .Select(s => s.MostWithin),
         ]
     );
 
     /// <summary>Most seeds found that agree with a label.</summary>
-    /// <param name="labelledSeeds">Seeds labelled, in the weight of the laboratory's sample; from 0 to 30. Bring a label per pound to the
-    /// sample first: <see cref="SeedsInSample"/>.</param>
+    /// <param name="labelledSeeds">Seeds labelled, in the weight of the laboratory's sample; from 0 to 30. Bring a label per
+    /// pound to the sample first: <see cref="SeedsInSample"/>.</param>
     /// <returns>Most seeds within tolerance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
     public static int MostWithin(int labelledSeeds)

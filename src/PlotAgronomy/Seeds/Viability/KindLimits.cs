@@ -12,7 +12,9 @@ internal sealed class KindLimits(string path, string limitColumn)
 {
     private const string AllOthers = "all-others";
 
-    private readonly Lazy<FrozenDictionary<string, Limit>> byKind = new(() => ByKind(new(path, r => Limit.FromRow(r, limitColumn))));
+    private readonly Lazy<FrozenDictionary<string, Limit>> byKind = new(() =>
+        ByKind(new(path, r => Limit.FromRow(r, limitColumn)))
+    );
 
     internal Fraction For(CropKind kind)
     {

@@ -3,7 +3,8 @@ using System.Globalization;
 
 namespace PlotAgronomy.Seeds;
 
-/// <summary>One publication's planting dates for a kind in a region. Publications differ: none is averaged with another.</summary>
+/// <summary>One publication's planting dates for a kind in a region. Publications differ: none is averaged with
+/// another.</summary>
 public sealed class PlantingWindow
 {
     private static readonly EnumWords<PlantingSeason> SeasonWords = EnumWords<PlantingSeason>.FromNames();
@@ -103,9 +104,7 @@ public sealed class PlantingWindow
         Guard.Defined(region);
         return
         [
-            .. ByKind.Value[kind.Id].Where(w =>
-                w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory
-            ),
+            .. ByKind.Value[kind.Id].Where(w => w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory),
         ];
     }
 

@@ -3,8 +3,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Tests.Seeds;
 
-/// <summary>Form of the kind tables, and facts of the trade they must agree with.</summary>
-public class KindTableTests
+/// <summary>Form of the kind files, and facts of the trade they must agree with.</summary>
+public class PublishedKindsTests
 {
     private static IReadOnlyList<CropKind> Kinds => KindCatalog.Standard.Kinds;
 
@@ -12,7 +12,26 @@ public class KindTableTests
     public void There_are_67_kinds_each_with_its_figures()
     {
         Assert.Equal(67, Kinds.Count);
-        Assert.All(Kinds, k => Assert.True(k is { Rates: not null, Depth: not null, Germination: not null, Emergence: not null, Ph: not null, Drainage: not null, Hardiness: not null, Seasons: not null, Caution: not null, Maturity: not null, UsableForage: not null, NutrientNote: not null }, k.Id));
+        Assert.All(Kinds, k =>
+            Assert.True(
+                k
+                    is {
+                        Rates: not null,
+                        Depth: not null,
+                        Germination: not null,
+                        Emergence: not null,
+                        Ph: not null,
+                        Drainage: not null,
+                        Hardiness: not null,
+                        Seasons: not null,
+                        Caution: not null,
+                        Maturity: not null,
+                        UsableForage: not null,
+                        NutrientNote: not null
+                    },
+                k.Id
+            )
+        );
         Assert.Equal(["american-jointvetch", "egyptian-wheat"], Kinds.Where(k => k.SeedCount is null).Select(k => k.Id).Order());
     }
 
@@ -22,23 +41,34 @@ public class KindTableTests
 
     [Fact]
     public void Ranges_run_upwards() => Assert.All(Kinds, k =>
-    {
-        if (k.SeedCount is { } count)
         {
-            Assert.True(count.SeedsPerPoundLow <= count.SeedsPerPound && count.SeedsPerPound <= count.SeedsPerPoundHigh, k.Id);
-        }
+            if (k.SeedCount is { } count)
+            {
+                Assert.True(
+                    count.SeedsPerPoundLow <= count.SeedsPerPound && count.SeedsPerPound <= count.SeedsPerPoundHigh,
+                    k.Id
+                );
+            }
 
-        Assert.True(k.Ph is { } ph && ph.MinimumPh <= ph.BestPhFrom && ph.BestPhFrom <= ph.BestPhTo && ph.BestPhTo <= ph.MaximumPh, k.Id);
-        Assert.True(k.Drainage!.Wettest <= k.Drainage.Driest, k.Id);
-        Assert.True(k.Emergence!.From <= k.Emergence.To && k.UsableForage!.From <= k.UsableForage.To && k.Maturity!.From <= k.Maturity.To, k.Id);
-        double shallow = k.Depth!.Shallowest.Inches;
-        double deep = k.Depth.Deepest.Inches;
-        Assert.True(shallow >= 0 && shallow <= deep, k.Id);
-        double least = k.Germination!.Minimum.DegreesFahrenheit;
-        double from = k.Germination.BestFrom.DegreesFahrenheit;
-        double to = k.Germination.BestTo.DegreesFahrenheit;
-        Assert.True(least <= from && from <= to, k.Id);
-    });
+            Assert.True(
+                k.Ph is { } ph && ph.MinimumPh <= ph.BestPhFrom && ph.BestPhFrom <= ph.BestPhTo && ph.BestPhTo <= ph.MaximumPh,
+                k.Id
+            );
+            Assert.True(k.Drainage!.Wettest <= k.Drainage.Driest, k.Id);
+            Assert.True(
+                k.Emergence!.From <= k.Emergence.To
+                    && k.UsableForage!.From <= k.UsableForage.To
+                    && k.Maturity!.From <= k.Maturity.To,
+                k.Id
+            );
+            double shallow = k.Depth!.Shallowest.Inches;
+            double deep = k.Depth.Deepest.Inches;
+            Assert.True(shallow >= 0 && shallow <= deep, k.Id);
+            double least = k.Germination!.Minimum.DegreesFahrenheit;
+            double from = k.Germination.BestFrom.DegreesFahrenheit;
+            double to = k.Germination.BestTo.DegreesFahrenheit;
+            Assert.True(least <= from && from <= to, k.Id);
+        });
 
     [Fact]
     public void The_season_ratings_say_that_they_are_from_memory() =>
@@ -92,7 +122,9 @@ public class KindTableTests
     [Fact]
     public void A_figure_chosen_between_sources_does_not_pass_for_one_that_was_read()
     {
-        CropKind ladino = KindCatalog.Standard.Find("ladino"), oats = KindCatalog.Standard.Find("spring oats"), crimson = KindCatalog.Standard.Find("crimson");
+        CropKind ladino = KindCatalog.Standard.Find("ladino"),
+            oats = KindCatalog.Standard.Find("spring oats"),
+            crimson = KindCatalog.Standard.Find("crimson");
         // Ladino is sown at 3-5 and 8 lb/ac in the publications read: both ends of 3-8 stand in one. Crimson at 25: 18-30 is remembered.
         Assert.Equal(DataStatus.Read, ladino.Rates!.BroadcastEvidence.Status);
         Assert.Equal(DataStatus.Memory, crimson.Rates!.BroadcastEvidence.Status);
@@ -109,7 +141,12 @@ public class KindTableTests
         // The group of inoculant was read for lablab, the pounds of nitrogen were not.
         Assert.Equal(DataStatus.Memory, KindCatalog.Standard.Find("lablab").Nitrogen!.Evidence.Status);
         // A user's own rates have one source for every way of sowing.
-        Assert.Equal(DataStatus.Read, new FullStandRates { Evidence = KindEvidence.OfTheUser("my plots") }.EvidenceFor(SowingMethod.Drilled).Status);
+        Assert.Equal(
+            DataStatus.Read,
+            new FullStandRates { Evidence = KindEvidence.OfTheUser("my plots") }
+                .EvidenceFor(SowingMethod.Drilled)
+                .Status
+        );
     }
 
     [Fact]
