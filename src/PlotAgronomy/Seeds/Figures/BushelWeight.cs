@@ -1,4 +1,3 @@
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -15,11 +14,19 @@ public sealed class BushelWeight
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static BushelWeight FromRow(CsvRow row) =>
-        new()
+    internal static BushelWeight? Of(KindObservations kind)
+    {
+        if (kind.Find("bushel-weight") is not { } found)
         {
-            Low = Density.FromPoundsPerCubicFoot(row.Number("low_lb_per_bu") / ExactUnits.CubicFeetPerBushel),
-            High = Density.FromPoundsPerCubicFoot(row.Number("high_lb_per_bu") / ExactUnits.CubicFeetPerBushel),
-            Evidence = KindEvidence.FromRow(row),
+            return null;
+        }
+
+        var (low, high) = found.Range("lb/bu");
+        return new()
+        {
+            Low = Density.FromPoundsPerCubicFoot(low / ExactUnits.CubicFeetPerBushel),
+            High = Density.FromPoundsPerCubicFoot(high / ExactUnits.CubicFeetPerBushel),
+            Evidence = KindEvidence.Of(found.Origin),
         };
+    }
 }

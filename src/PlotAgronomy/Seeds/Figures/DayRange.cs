@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A number of days with its sources, as a range.</summary>
@@ -18,11 +16,19 @@ public sealed class DayRange
     /// <returns>The text.</returns>
     public override string ToString() => $"{Amounts.Print(From, 0)}-{Amounts.Print(To, 0)} days";
 
-    internal static DayRange FromRow(CsvRow row, string low, string high) =>
-        new()
+    internal static DayRange? Of(KindObservations kind, string figure)
+    {
+        if (kind.Find(figure) is not { } found)
         {
-            From = row.Integer(low),
-            To = row.Integer(high),
-            Evidence = KindEvidence.FromRow(row),
+            return null;
+        }
+
+        var (from, to) = found.Counts("days");
+        return new()
+        {
+            From = from,
+            To = to,
+            Evidence = KindEvidence.Of(found.Origin),
         };
+    }
 }

@@ -1,10 +1,10 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Soil drainage a kind stands.</summary>
 public sealed class DrainageTolerance
 {
+    private const string Figure = "drainage";
+
     /// <summary>Gets the wettest drainage class it stands.</summary>
     public required DrainageClass Wettest { get; init; }
 
@@ -26,13 +26,23 @@ public sealed class DrainageTolerance
     /// <exception cref="ArgumentOutOfRangeException">Unknown class.</exception>
     public bool Stands(DrainageClass drainage) => Guard.Defined(drainage) >= Wettest && drainage <= Driest;
 
-    internal static DrainageTolerance FromRow(CsvRow row) =>
-        new()
+    internal static DrainageTolerance? Of(KindObservations kind)
+    {
+        if (kind.Find(Figure, "wettest") is not { } wettest)
         {
-            Wettest = row.Choice<DrainageClass>("wettest"),
-            Driest = row.Choice<DrainageClass>("driest"),
-            WetTolerance = row.Text("wet_tolerance"),
-            DroughtTolerance = row.Text("drought_tolerance"),
-            Evidence = KindEvidence.FromRow(row),
+            return null;
+        }
+
+        var driest = kind.Need(Figure, "driest");
+        var wet = kind.Need("wet-tolerance");
+        var drought = kind.Need("drought-tolerance");
+        return new()
+        {
+            Wettest = wettest.Word<DrainageClass>(),
+            Driest = driest.Word<DrainageClass>(),
+            WetTolerance = wet.Words(),
+            DroughtTolerance = drought.Words(),
+            Evidence = KindEvidence.LeastKnownOf(wettest.Origin, driest.Origin, wet.Origin, drought.Origin),
         };
+    }
 }

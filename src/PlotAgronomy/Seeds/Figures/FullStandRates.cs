@@ -1,4 +1,4 @@
-using PlotAgronomy.Reference;
+using System.Collections.Immutable;
 
 namespace PlotAgronomy.Seeds;
 
@@ -7,6 +7,8 @@ namespace PlotAgronomy.Seeds;
 /// so this over-plants by 10-20 %, the safe side for plots.</remarks>
 public sealed class FullStandRates
 {
+    private const string Figure = "full-rate";
+
     /// <summary>Gets the rate alone, drilled; null when none is published.</summary>
     public PureLiveSeedRateRange? Drilled { get; init; }
 
@@ -55,25 +57,42 @@ public sealed class FullStandRates
     public KindEvidence EvidenceFor(SowingMethod method) =>
         Guard.Defined(method) == SowingMethod.Drilled ? DrilledEvidence : BroadcastEvidence;
 
-    internal static FullStandRates FromRow(CsvRow row) =>
-        new()
+    internal static FullStandRates? Of(KindObservations kind)
+    {
+        var drilled = kind.Find(Figure, "drilled");
+        var broadcast = kind.Find(Figure, "broadcast");
+        var mixture = kind.Find(Figure, "mixture");
+        ImmutableArray<KindObservation> alone = [.. new[] { broadcast, drilled }.OfType<KindObservation>()];
+        if (alone.IsEmpty)
         {
-            Drilled = Range(row, "drilled", SowingMethod.Drilled),
-            Broadcast = Range(row, "broadcast", SowingMethod.Broadcast),
-            InMixture = Range(row, "mixture", SowingMethod.Broadcast),
-            Evidence = KindEvidence.FromRow(row),
-            DrilledEvidence = Known(row, "drilled"),
-            BroadcastEvidence = Known(row, "broadcast"),
-            InMixtureEvidence = Known(row, "mixture"),
+            return mixture is null ? null : throw mixture.Problem("method", "a rate in a mixture needs a rate alone beside it");
+        }
+
+        var evidence = KindEvidence.LeastKnownOf([.. alone.Select(r => r.Origin)]);
+        return new()
+        {
+            Drilled = Range(drilled, SowingMethod.Drilled),
+            Broadcast = Range(broadcast, SowingMethod.Broadcast),
+            InMixture = Range(mixture, SowingMethod.Broadcast),
+            Evidence = evidence,
+            DrilledEvidence = Known(drilled) ?? evidence,
+            BroadcastEvidence = Known(broadcast) ?? evidence,
+            InMixtureEvidence = Known(mixture) ?? evidence,
         };
+    }
 
-    private static KindEvidence Known(CsvRow row, string way) =>
-        KindEvidence.FromRow(row, row.TextOrNull($"{way}_status") is null ? "status" : $"{way}_status");
+    private static KindEvidence? Known(KindObservation? rate) => rate is null ? null : KindEvidence.Of(rate.Origin);
 
-    private static PureLiveSeedRateRange? Range(CsvRow row, string way, SowingMethod method) =>
-        row.NumberOrNull($"{way}_low_lb_pls_per_ac") is { } low
-            ? PureLiveSeedRateRange.Between(Of(low, method), Of(row.Number($"{way}_high_lb_pls_per_ac"), method))
-            : null;
+    private static PureLiveSeedRateRange? Range(KindObservation? rate, SowingMethod method)
+    {
+        if (rate is null)
+        {
+            return null;
+        }
+
+        var (low, high) = rate.Range("lb-pls/ac");
+        return PureLiveSeedRateRange.Between(Of(low, method), Of(high, method));
+    }
 
     private static PureLiveSeedRate Of(double poundsPerAcre, SowingMethod method) =>
         PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), method);

@@ -1,4 +1,3 @@
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -6,6 +5,9 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Soil temperatures for germination: seed zone, daily average.</summary>
 public sealed class GerminationTemperature
 {
+    private const string Figure = "germination-temperature";
+    private const string Unit = "f";
+
     /// <summary>Gets the lowest temperature for acceptable (not first) germination.</summary>
     public required Temperature Minimum { get; init; }
 
@@ -25,13 +27,22 @@ public sealed class GerminationTemperature
         init;
     }
 
-    internal static GerminationTemperature FromRow(CsvRow row) =>
-        new()
+    internal static GerminationTemperature? Of(KindObservations kind)
+    {
+        if (kind.Find(Figure, "minimum") is not { } minimum)
         {
-            Minimum = Temperature.FromDegreesFahrenheit(row.Number("minimum_f")),
-            BestFrom = Temperature.FromDegreesFahrenheit(row.Number("best_low_f")),
-            BestTo = Temperature.FromDegreesFahrenheit(row.Number("best_high_f")),
-            Evidence = KindEvidence.FromRow(row),
-            BestEvidence = KindEvidence.FromRow(row, "best_status"),
+            return null;
+        }
+
+        var best = kind.Need(Figure, "best");
+        var (from, to) = best.Range(Unit);
+        return new()
+        {
+            Minimum = Temperature.FromDegreesFahrenheit(minimum.Number(Unit)),
+            BestFrom = Temperature.FromDegreesFahrenheit(from),
+            BestTo = Temperature.FromDegreesFahrenheit(to),
+            Evidence = KindEvidence.Of(minimum.Origin),
+            BestEvidence = KindEvidence.Of(best.Origin),
         };
+    }
 }

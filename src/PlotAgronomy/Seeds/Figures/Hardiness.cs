@@ -1,4 +1,3 @@
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -21,15 +20,29 @@ public sealed class Hardiness
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static Hardiness FromRow(CsvRow row) =>
-        new()
+    internal static Hardiness? Of(KindObservations kind)
+    {
+        var limits = kind.EachMethod("cold-limit").ToList();
+        if (limits.Count > 1)
         {
-            Kind = row.Choice<ColdLimitKind>("limit_kind"),
-            LimitFrom = Degrees(row.NumberOrNull("cold_limit_low_f")),
-            LimitTo = Degrees(row.NumberOrNull("cold_limit_high_f")),
-            Note = row.Text("note"),
-            Evidence = KindEvidence.FromRow(row),
+            throw limits[1].Problem("figure", "a kind has one cold limit");
+        }
+
+        return limits.Count == 0 ? null : Of(limits[0]);
+    }
+
+    private static Hardiness Of(KindObservation limit)
+    {
+        var range = limit.RangeBesideWords("f");
+        return new()
+        {
+            Kind = limit.MethodOf<ColdLimitKind>(),
+            LimitFrom = Degrees(range?.Low),
+            LimitTo = Degrees(range?.High),
+            Note = limit.WordsBesideRange(),
+            Evidence = KindEvidence.Of(limit.Origin),
         };
+    }
 
     private static Temperature? Degrees(double? fahrenheit) => fahrenheit is { } f ? Temperature.FromDegreesFahrenheit(f) : null;
 }

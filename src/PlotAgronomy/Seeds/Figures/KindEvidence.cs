@@ -31,15 +31,36 @@ public sealed class KindEvidence
             IsUsersOwn = true,
         };
 
-    internal static KindEvidence FromRow(CsvRow row, string statusColumn = "status") =>
+    internal static KindEvidence Of(Origin origin) =>
         new()
         {
-            SourceIds = [.. row.SourceId().Split(';')],
-            Status = row.Status(statusColumn),
-            Detail = row.Text("locator"),
+            SourceIds = origin.SourceIds,
+            Status = origin.Status,
+            Detail = origin.Locator,
         };
 
-    /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are not.</summary>
+    /// <summary>Evidence of figures that answer together: they are known as well as the least known of them.</summary>
+    internal static KindEvidence LeastKnownOf(params ReadOnlySpan<Origin> origins)
+    {
+        var leastKnown = origins[0];
+        foreach (var origin in origins)
+        {
+            leastKnown = Doubt(origin) > Doubt(leastKnown) ? origin : leastKnown;
+        }
+
+        return Of(leastKnown);
+    }
+
+    /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are
+    /// not.</summary>
     internal Finding? FindingFor(string figure) =>
         Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, string.Join(", ", SourceIds)) : null;
+
+    private static int Doubt(Origin origin) =>
+        origin.Status switch
+        {
+            DataStatus.Read => 0,
+            DataStatus.Practice => 1,
+            _ => 2,
+        };
 }

@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A hazard to look up before a kind is sown or grazed. It only warns: state lists change and govern.</summary>
@@ -17,12 +15,18 @@ public sealed class KindHazard
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static KindHazard FromRow(CsvRow row) =>
-        new()
+    internal static IEnumerable<KindHazard> Of(KindObservations kind) => kind.EachMethod("hazard").Select(Of);
+
+    /// <summary>The level stands before the rule in one note, parted by a colon.</summary>
+    private static KindHazard Of(KindObservation hazard)
+    {
+        var (level, rule) = hazard.TwoWords();
+        return new()
         {
-            Type = row.Choice<HazardType>("hazard"),
-            Level = row.Text("level"),
-            Rule = row.Text("rule"),
-            Evidence = KindEvidence.FromRow(row),
+            Type = hazard.MethodOf<HazardType>(),
+            Level = level,
+            Rule = rule,
+            Evidence = KindEvidence.Of(hazard.Origin),
         };
+    }
 }

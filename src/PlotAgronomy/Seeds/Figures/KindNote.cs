@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Something worth knowing about a kind, in words, with its sources.</summary>
@@ -15,5 +13,11 @@ public sealed class KindNote
     /// <returns>The text.</returns>
     public override string ToString() => Text;
 
-    internal static KindNote FromRow(CsvRow row) => new() { Text = row.Text("text"), Evidence = KindEvidence.FromRow(row) };
+    internal static KindNote? Of(KindObservations kind, string figure) =>
+        kind.Find(figure) is { } observation ? Of(observation) : null;
+
+    internal static IEnumerable<KindNote> Each(KindObservations kind, string figure) => kind.Each(figure).Select(Of);
+
+    private static KindNote Of(KindObservation observation) =>
+        new() { Text = observation.Words(), Evidence = KindEvidence.Of(observation.Origin) };
 }

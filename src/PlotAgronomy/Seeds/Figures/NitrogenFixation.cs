@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Nitrogen a legume fixes in a year, as N.</summary>
@@ -14,11 +12,20 @@ public sealed class NitrogenFixation
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static NitrogenFixation FromRow(CsvRow row) =>
-        new()
+    /// <summary>A published range is taken to run from a quarter of the stand to a pure one.</summary>
+    internal static NitrogenFixation? Of(KindObservations kind)
+    {
+        if (kind.Find("nitrogen-fixed") is not { } found)
         {
-            QuarterStand = ApplicationRate.FromPoundsPerAcre(row.Number("low_lb_n_per_ac")),
-            PureStand = ApplicationRate.FromPoundsPerAcre(row.Number("high_lb_n_per_ac")),
-            Evidence = KindEvidence.FromRow(row),
+            return null;
+        }
+
+        var (low, high) = found.Range("lb-n/ac");
+        return new()
+        {
+            QuarterStand = ApplicationRate.FromPoundsPerAcre(low),
+            PureStand = ApplicationRate.FromPoundsPerAcre(high),
+            Evidence = KindEvidence.Of(found.Origin),
         };
+    }
 }

@@ -1,10 +1,11 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Soil pH a kind stands and the band to aim for, all in water.</summary>
 public sealed class PhTolerance
 {
+    private const string Figure = "soil-ph";
+    private const string Unit = "ph";
+
     /// <summary>Gets the lowest pH tolerated.</summary>
     public required double MinimumPh { get; init; }
 
@@ -27,14 +28,24 @@ public sealed class PhTolerance
         init;
     }
 
-    internal static PhTolerance FromRow(CsvRow row) =>
-        new()
+    internal static PhTolerance? Of(KindObservations kind)
+    {
+        if (kind.Find(Figure, "tolerated") is not { } tolerated)
         {
-            MinimumPh = row.Number("minimum_ph"),
-            BestPhFrom = row.Number("best_low_ph"),
-            BestPhTo = row.Number("best_high_ph"),
-            MaximumPh = row.Number("maximum_ph"),
-            Evidence = KindEvidence.FromRow(row),
-            BestEvidence = KindEvidence.FromRow(row, "best_status"),
+            return null;
+        }
+
+        var best = kind.Need(Figure, "best");
+        var (minimum, maximum) = tolerated.Range(Unit);
+        var (bestFrom, bestTo) = best.Range(Unit);
+        return new()
+        {
+            MinimumPh = minimum,
+            BestPhFrom = bestFrom,
+            BestPhTo = bestTo,
+            MaximumPh = maximum,
+            Evidence = KindEvidence.Of(tolerated.Origin),
+            BestEvidence = KindEvidence.Of(best.Origin),
         };
+    }
 }

@@ -1,4 +1,3 @@
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -15,11 +14,19 @@ public sealed class PlantingDepth
     /// <summary>Gets the sources.</summary>
     public required KindEvidence Evidence { get; init; }
 
-    internal static PlantingDepth FromRow(CsvRow row) =>
-        new()
+    internal static PlantingDepth? Of(KindObservations kind)
+    {
+        if (kind.Find("depth") is not { } found)
         {
-            Shallowest = Length.FromInches(row.Number("shallowest_in")),
-            Deepest = Length.FromInches(row.Number("deepest_in")),
-            Evidence = KindEvidence.FromRow(row),
+            return null;
+        }
+
+        var (shallowest, deepest) = found.Range("in");
+        return new()
+        {
+            Shallowest = Length.FromInches(shallowest),
+            Deepest = Length.FromInches(deepest),
+            Evidence = KindEvidence.Of(found.Origin),
         };
+    }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
 
@@ -8,7 +7,10 @@ namespace PlotAgronomy.Seeds;
 /// Their status is memory until a publication is set beside them.</remarks>
 public sealed class SeasonalUse
 {
-    private static readonly string[] Columns = ["spring", "summer", "early_fall", "mid_fall", "late_winter"];
+    private const string Figure = "season-of-use";
+
+    /// <summary>The methods of the figure, in the order of <see cref="SeasonOfUse"/>.</summary>
+    private static readonly ImmutableArray<string> Seasons = ["spring", "summer", "early-fall", "mid-fall", "late-winter"];
 
     /// <summary>Gets the rating of each season, in the order of <see cref="SeasonOfUse"/>.</summary>
     public required ImmutableArray<UseRating> Ratings { get; init; }
@@ -28,12 +30,22 @@ public sealed class SeasonalUse
     /// <exception cref="ArgumentOutOfRangeException">Unknown season.</exception>
     public UseRating In(SeasonOfUse season) => Ratings[(int)Guard.Defined(season)];
 
-    internal static SeasonalUse FromRow(CsvRow row) =>
-        new()
+    internal static SeasonalUse? Of(KindObservations kind)
+    {
+        var turkeys = kind.Find("turkey-use");
+        var palatability = kind.Find("palatability");
+        if (kind.Find(Figure, Seasons[0]) is null)
         {
-            Ratings = [.. Columns.Select(row.Choice<UseRating>)],
-            TurkeyUse = row.TextOrNull("turkey_use"),
-            Palatability = row.TextOrNull("palatability"),
-            Evidence = KindEvidence.FromRow(row),
+            return null;
+        }
+
+        ImmutableArray<KindObservation> ratings = [.. Seasons.Select(s => kind.Need(Figure, s))];
+        return new()
+        {
+            Ratings = [.. ratings.Select(r => r.Word<UseRating>())],
+            TurkeyUse = turkeys?.Words(),
+            Palatability = palatability?.Words(),
+            Evidence = KindEvidence.LeastKnownOf([.. ratings.Select(r => r.Origin)]),
         };
+    }
 }

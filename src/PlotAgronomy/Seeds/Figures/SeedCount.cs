@@ -1,5 +1,4 @@
 using System.Globalization;
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -8,6 +7,9 @@ namespace PlotAgronomy.Seeds;
 /// <remarks>Counts of one kind differ by half between lots and publications: where it matters, count the lot.</remarks>
 public sealed class SeedCount
 {
+    private const string Figure = "seeds-per-lb";
+    private const string Unit = "seeds/lb";
+
     private SeedCount(double low, double typical, double high, KindEvidence evidence)
     {
         SeedsPerPoundLow = low;
@@ -27,12 +29,6 @@ public sealed class SeedCount
 
     /// <summary>Gets the sources; the status is that of the typical count.</summary>
     public KindEvidence Evidence { get; }
-
-    /// <summary>Gets the mass of one seed: 453,592.37 mg / seeds per lb.</summary>
-    public Mass MassOfOneSeed => Mass.FromMilligrams(SeedMath.MilligramsPerPound / SeedsPerPound);
-
-    /// <summary>Gets the mass of a thousand seeds.</summary>
-    public Mass ThousandSeedWeight => Mass.FromGrams(1000 * ExactUnits.GramsPerPound / SeedsPerPound);
 
     /// <summary>Gets the size class by the mass of one seed (limits 1, 5, 40 and 150 mg, common practice).</summary>
     public SeedSizeClass SizeClass =>
@@ -88,13 +84,17 @@ public sealed class SeedCount
             )
             : string.Create(CultureInfo.InvariantCulture, $"{SeedsPerPound:#,##0} seeds per lb");
 
-    internal static SeedCount FromRow(CsvRow row) =>
-        new(
-            row.Number("seeds_per_lb_low"),
-            row.Number("seeds_per_lb_typical"),
-            row.Number("seeds_per_lb_high"),
-            KindEvidence.FromRow(row)
-        );
+    internal static SeedCount? Of(KindObservations kind)
+    {
+        if (kind.Find(Figure) is not { } published)
+        {
+            return null;
+        }
+
+        var typical = kind.Need(Figure, "typical");
+        var (low, high) = published.Range(Unit);
+        return new(low, typical.Number(Unit), high, KindEvidence.Of(typical.Origin));
+    }
 
     private static SeedCount Own(double seedsPerPound, string detail) =>
         new(seedsPerPound, seedsPerPound, seedsPerPound, KindEvidence.OfTheUser(detail));

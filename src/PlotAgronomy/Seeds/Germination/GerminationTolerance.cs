@@ -8,23 +8,9 @@ namespace PlotAgronomy.Seeds;
 /// memory. It also holds for germination + hard seed.</remarks>
 public sealed class GerminationTolerance : IWorkedResult
 {
-    private static readonly Lazy<ImmutableArray<(double From, double Points, double MixturePoints)>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Seeds/Data/germination-tolerances.csv",
-                    "mean_pct_from",
-                    "points_400_seeds",
-                    "points_200_seeds_in_mixture",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r =>
-                    (r.Number("mean_pct_from"), r.Number("points_400_seeds"), r.Number("points_200_seeds_in_mixture"))
-                )
-                .OrderByDescending(r => r.Item1),
-        ]
+    /// <summary>The steps from the highest mean down.</summary>
+    private static readonly Lazy<ImmutableArray<Step>> Steps = new(() =>
+        [.. new Table<Step>("Seeds/Data/germination-tolerances.csv", Step.FromRow).Rows.OrderByDescending(s => s.MeanFromPercent)]
     );
 
     private readonly Fraction label;
@@ -47,7 +33,7 @@ public sealed class GerminationTolerance : IWorkedResult
     public double TolerancePoints { get; }
 
     /// <summary>Gets a value indicating whether the difference is within the tolerance; equal is within.</summary>
-    public bool IsWithin => DifferencePoints <= TolerancePoints + 1e-9;
+    public bool IsWithin => !Tolerance.IsAbove(DifferencePoints, TolerancePoints);
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings
@@ -75,18 +61,22 @@ public sealed class GerminationTolerance : IWorkedResult
     /// <summary>Compares a label with a retest.</summary>
     /// <param name="label">Germination on the label.</param>
     /// <param name="retest">Germination found.</param>
-    /// <param name="mixtureComponentOf200Seeds">Whether only 200 seeds of a mixture's component were tested, which the rules allow for
-    /// kinds at 15 % or less of it (7 CFR 201.54, SEED-S20): two points more.</param>
+    /// <param name="mixtureComponentOf200Seeds">Whether only 200 seeds of a mixture's component were tested, which the rules
+    /// allow for kinds at 15 % or less of it (7 CFR 201.54, SEED-S20): two points more.</param>
     /// <returns>The comparison.</returns>
     public static GerminationTolerance Compare(Fraction label, Fraction retest, bool mixtureComponentOf200Seeds = false)
     {
         double mean = (label.Percent + retest.Percent) / 2;
-        var row = Table.Value.First(r => mean >= r.From);
-        return new(label, retest, mixtureComponentOf200Seeds ? row.MixturePoints : row.Points);
+        var step = Steps.Value.First(s => mean >= s.MeanFromPercent);
+        return new(label, retest, mixtureComponentOf200Seeds ? step.MixturePoints : step.Points);
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        string verdict = IsWithin ? "within" : "out";
+        string tolerance = Amounts.Print(TolerancePoints, 0);
+        return
         [
             new(
                 "Mean",
@@ -97,8 +87,20 @@ public sealed class GerminationTolerance : IWorkedResult
             new(
                 "Difference",
                 "label - retest",
-                $"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {Amounts.Print(TolerancePoints, 0)}: {(IsWithin ? "within" : "out")}",
+                $"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {tolerance}: {verdict}",
                 "SEED-S16"
             ),
         ];
+    }
+
+    private sealed record Step(double MeanFromPercent, double Points, double MixturePoints, Origin Origin)
+    {
+        internal static Step FromRow(CsvRow row) =>
+            new(
+                row.Number("mean_from_pct"),
+                row.Number("tolerance_of_400_seeds_points"),
+                row.Number("tolerance_of_200_seeds_in_mixture_points"),
+                row.Origin()
+            );
+    }
 }

@@ -10,7 +10,8 @@ namespace PlotAgronomy.Seeds;
 /// normal seedlings counted after about 4 and 7 days.</remarks>
 public sealed class HomeTestVerdict : IWorkedResult
 {
-    /// <summary>The most by which a rate is raised, and the parts of the tag's figure below which a lot is weak or not worth sowing (PRACTICE).</summary>
+    /// <summary>The most by which a rate is raised, and the parts of the tag's figure below which a lot is weak or not worth
+    /// sowing (PRACTICE).</summary>
     private const double MostRaise = 1.5;
     private const double WeakBelow = 0.6;
     private const double BuyNewBelow = 0.5;
@@ -63,7 +64,11 @@ public sealed class HomeTestVerdict : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        string held = IsCapped ? " (held)" : "";
+        string factor = Amounts.Print(RateFactor, 3);
+        return
         [
             new(
                 "Home test",
@@ -76,10 +81,11 @@ public sealed class HomeTestVerdict : IWorkedResult
                 "tag / home, at most 1.5; 1 while the tag is inside the range",
                 KeepTag
                     ? "1 (tag kept)"
-                    : $"{Amounts.Print(tag.Germination, 1)} / {Amounts.Print(Test.Germination, 1)} = {Amounts.Print(RateFactor, 3)}{(IsCapped ? " (held)" : "")}",
+                    : $"{Amounts.Print(tag.Germination, 1)} / {Amounts.Print(Test.Germination, 1)} = {factor}{held}",
                 "PRACTICE"
             ),
         ];
+    }
 
     private IEnumerable<Finding> Remarks()
     {

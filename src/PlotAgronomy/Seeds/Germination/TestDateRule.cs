@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
@@ -8,85 +10,63 @@ namespace PlotAgronomy.Seeds;
 /// department of agriculture says what holds today.</remarks>
 public sealed class TestDateRule
 {
-    private static readonly Lazy<ImmutableArray<TestDateRule>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Seeds/Data/test-date-limits.csv",
-                    "id",
-                    "jurisdiction",
-                    "applies_to",
-                    "kind_ids",
-                    "months",
-                    "hermetic_months",
-                    "counting_rule",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(FromRow),
-        ]
+    private static readonly Catalog<TestDateRule> Rules = new(
+        "test-date rule",
+        () => new Table<TestDateRule>("Seeds/Data/test-date-limits.csv", FromRow).Rows,
+        r => r.Id,
+        r => r.Origin.Status
     );
 
     private readonly ImmutableArray<string> kindIds;
 
-    private TestDateRule(
-        string id,
-        string jurisdiction,
-        string appliesTo,
-        ImmutableArray<string> kindIds,
-        int months,
-        int? hermeticMonths,
-        string countingRule,
-        string sourceId
-    )
+    private TestDateRule(ImmutableArray<string> kindIds, Origin origin)
     {
         this.kindIds = kindIds;
-        Id = id;
-        Jurisdiction = jurisdiction;
-        AppliesTo = appliesTo;
-        Months = months;
-        HermeticMonths = hermeticMonths;
-        CountingRule = countingRule;
-        SourceId = sourceId;
+        Origin = origin;
     }
 
-    /// <summary>Gets all rules.</summary>
-    public static IReadOnlyList<TestDateRule> All => Table.Value;
+    /// <summary>Gets the rules whose law was read.</summary>
+    public static ImmutableArray<TestDateRule> All => Rules.All;
+
+    /// <summary>Gets the rules that rest on memory.</summary>
+    public static ImmutableArray<TestDateRule> Unchecked => Rules.Unchecked;
 
     /// <summary>Gets the stable id, such as <c>federal-general</c>.</summary>
-    public string Id { get; }
+    public required string Id { get; init; }
 
     /// <summary>Gets the jurisdiction.</summary>
-    public string Jurisdiction { get; }
+    public required string Jurisdiction { get; init; }
 
     /// <summary>Gets the seed it applies to, in words.</summary>
-    public string AppliesTo { get; }
+    public required string AppliesTo { get; init; }
 
     /// <summary>Gets the months after the month of test.</summary>
-    public int Months { get; }
+    public required int Months { get; init; }
 
     /// <summary>Gets the months for hermetically sealed containers, or null when no limit is published.</summary>
-    public int? HermeticMonths { get; }
+    public int? HermeticMonths { get; init; }
 
     /// <summary>Gets how the jurisdiction counts, in words.</summary>
-    public string CountingRule { get; }
+    public required string CountingRule { get; init; }
 
     /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
 
-    /// <summary>Finds a rule.</summary>
+    internal Origin Origin { get; }
+
+    /// <summary>Finds a rule, checked or not.</summary>
     /// <param name="id">Id of the rule.</param>
     /// <returns>The rule.</returns>
-    /// <exception cref="KeyNotFoundException">No rule has this id.</exception>
-    public static TestDateRule Find(string id)
-    {
-        ArgumentNullException.ThrowIfNull(id);
-        return Table.Value.FirstOrDefault(r => r.Id == id)
-            ?? throw new KeyNotFoundException(
-                $"No test-date rule has the id '{id}'; there are: {string.Join(", ", Table.Value.Select(r => r.Id))}."
-            );
-    }
+    /// <exception cref="KeyNotFoundException">No rule has this id; the message lists all.</exception>
+    public static TestDateRule Find(string id) => Rules.Find(id);
+
+    /// <summary>Looks for a rule, checked or not.</summary>
+    /// <param name="id">Id of the rule.</param>
+    /// <param name="entry">The rule, when there is one.</param>
+    /// <param name="problem">What is wrong, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out TestDateRule? entry, out string problem) =>
+        Rules.TryFind(id, out entry, out problem);
 
     /// <summary>The rule of a jurisdiction for a kind.</summary>
     /// <param name="jurisdiction">Jurisdiction as in <see cref="Jurisdiction"/>.</param>
@@ -96,13 +76,13 @@ public sealed class TestDateRule
     public static TestDateRule For(string jurisdiction, CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        var rules = Table
-            .Value.Where(r => string.Equals(r.Jurisdiction, jurisdiction, StringComparison.OrdinalIgnoreCase))
+        var rules = Rules
+            .Everything.Where(r => string.Equals(r.Jurisdiction, jurisdiction, StringComparison.OrdinalIgnoreCase))
             .ToList();
         return rules.FirstOrDefault(r => r.kindIds.Contains(kind.Id))
             ?? rules.FirstOrDefault(r => r.kindIds.IsEmpty)
             ?? throw new KeyNotFoundException(
-                $"No test-date rule of '{jurisdiction}' is known; there are: {string.Join(", ", Table.Value.Select(r => r.Jurisdiction).Distinct())}."
+                $"No test-date rule of '{jurisdiction}' is known; there are: {string.Join(", ", Jurisdictions())}."
             );
     }
 
@@ -135,19 +115,20 @@ public sealed class TestDateRule
                 "seed-test-old",
                 ("test", test.ToString()),
                 ("jurisdiction", Jurisdiction),
-                ("last", last.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))
+                ("last", last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
             );
     }
 
+    private static IEnumerable<string> Jurisdictions() => Rules.Everything.Select(r => r.Jurisdiction).Distinct();
+
     private static TestDateRule FromRow(CsvRow row) =>
-        new(
-            row.Text("id"),
-            row.Text("jurisdiction"),
-            row.Text("applies_to"),
-            [.. (row.TextOrNull("kind_ids") ?? "").Split('|', StringSplitOptions.RemoveEmptyEntries)],
-            row.Integer("months"),
-            row.TextOrNull("hermetic_months") is null ? null : row.Integer("hermetic_months"),
-            row.Text("counting_rule"),
-            row.SourceId()
-        );
+        new(row.List("kind_ids"), row.Origin())
+        {
+            Id = row.Text("id"),
+            Jurisdiction = row.Text("jurisdiction"),
+            AppliesTo = row.Text("applies_to"),
+            Months = row.Integer("months"),
+            HermeticMonths = row.TextOrNull("hermetic_months") is null ? null : row.Integer("hermetic_months"),
+            CountingRule = row.Text("counting_rule"),
+        };
 }

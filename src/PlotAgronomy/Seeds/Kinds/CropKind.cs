@@ -49,7 +49,8 @@ public sealed record CropKind
     /// <summary>Gets the life cycle in words, or null.</summary>
     public string? LifeCycleNote { get; init; }
 
-    /// <summary>Gets a value indicating whether the seed is chaffy: it bridges in a hopper and needs a carrier or a special box.</summary>
+    /// <summary>Gets a value indicating whether the seed is chaffy: it bridges in a hopper and needs a carrier or a special
+    /// box.</summary>
     public bool IsChaffy { get; init; }
 
     /// <summary>Gets a value indicating whether a tag must give its dormant seed (7 CFR 201.57a, SEED-S19).</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
@@ -6,22 +7,11 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Legumes that share one inoculant. Match by the crop's name on the package, not by the letter.</summary>
 public sealed class InoculantGroup
 {
-    private static readonly Lazy<ImmutableArray<InoculantGroup>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Seeds/Data/inoculant-groups.csv",
-                    "id",
-                    "name",
-                    "letter",
-                    "bacterium",
-                    "hosts",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(FromRow),
-        ]
+    private static readonly Catalog<InoculantGroup> Groups = new(
+        "inoculant group",
+        () => new Table<InoculantGroup>("Seeds/Data/inoculant-groups.csv", FromRow).Rows,
+        g => g.Id,
+        g => g.Evidence.Status
     );
 
     private InoculantGroup(string id, string name, string? letter, string bacterium, string hosts, KindEvidence evidence)
@@ -34,8 +24,11 @@ public sealed class InoculantGroup
         Evidence = evidence;
     }
 
-    /// <summary>Gets all groups.</summary>
-    public static IReadOnlyList<InoculantGroup> All => Table.Value;
+    /// <summary>Gets the groups whose hosts and letter were read in a publication.</summary>
+    public static ImmutableArray<InoculantGroup> All => Groups.All;
+
+    /// <summary>Gets the groups that rest on memory in part.</summary>
+    public static ImmutableArray<InoculantGroup> Unchecked => Groups.Unchecked;
 
     /// <summary>Gets the stable id, such as <c>pea-vetch</c>.</summary>
     public string Id { get; }
@@ -55,18 +48,19 @@ public sealed class InoculantGroup
     /// <summary>Gets the sources.</summary>
     public KindEvidence Evidence { get; }
 
-    /// <summary>Finds a group.</summary>
+    /// <summary>Finds a group, checked or not.</summary>
     /// <param name="id">Id of the group.</param>
     /// <returns>The group.</returns>
-    /// <exception cref="KeyNotFoundException">No group has this id.</exception>
-    public static InoculantGroup Find(string id)
-    {
-        ArgumentNullException.ThrowIfNull(id);
-        return Table.Value.FirstOrDefault(g => g.Id == id)
-            ?? throw new KeyNotFoundException(
-                $"No inoculant group has the id '{id}'; there are: {string.Join(", ", Table.Value.Select(g => g.Id))}."
-            );
-    }
+    /// <exception cref="KeyNotFoundException">No group has this id; the message lists all.</exception>
+    public static InoculantGroup Find(string id) => Groups.Find(id);
+
+    /// <summary>Looks for a group, checked or not.</summary>
+    /// <param name="id">Id of the group.</param>
+    /// <param name="entry">The group, when there is one.</param>
+    /// <param name="problem">What is wrong, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out InoculantGroup? entry, out string problem) =>
+        Groups.TryFind(id, out entry, out problem);
 
     /// <summary>The name and letter.</summary>
     /// <returns>Text such as <c>pea and vetch (C)</c>.</returns>
@@ -79,6 +73,6 @@ public sealed class InoculantGroup
             row.TextOrNull("letter"),
             row.Text("bacterium"),
             row.Text("hosts"),
-            KindEvidence.FromRow(row)
+            KindEvidence.Of(row.Origin())
         );
 }

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Seeds;
 public sealed class KindCatalog
 {
     private const int SuggestionsShown = 3;
-    private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(KindTable.Read()));
+    private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(PublishedKinds.Read()));
 
     private readonly ImmutableArray<CropKind> kinds;
     private readonly ImmutableArray<(CropKind Kind, FrozenSet<string> Words, string Joined)> names;
@@ -52,7 +52,8 @@ public sealed class KindCatalog
         return new KindCatalog([.. all.Values]);
     }
 
-    /// <summary>Finds a kind by id, common, scientific or market-class name, blind to case, plurals and the order of words.</summary>
+    /// <summary>Finds a kind by id, common, scientific or market-class name, blind to case, plurals and the order of
+    /// words.</summary>
     /// <param name="name">Name as people write it: <c>Clover, ladino</c>, <c>winter peas</c>, <c>Secale cereale</c>.</param>
     /// <returns>The kind.</returns>
     /// <exception cref="AmbiguousKindException">The name fits several kinds; they are listed.</exception>

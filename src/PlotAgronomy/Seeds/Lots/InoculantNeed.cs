@@ -39,7 +39,8 @@ public sealed class InoculantNeed : IWorkedResult
     /// <summary>Gets the inoculant at a maker's usual rate, 0.12 oz per lb. The label of the package governs.</summary>
     public Mass AtLabelRate => Mass.FromOunces(Seed.Pounds * LabelOuncesPerPound);
 
-    /// <summary>Gets the inoculant for an extra-rate slurry, 0.24 oz per lb: worth it on small plots, where its cost is trivial.</summary>
+    /// <summary>Gets the inoculant for an extra-rate slurry, 0.24 oz per lb: worth it on small plots, where its cost is
+    /// trivial.</summary>
     public Mass AtThoroughRate => Mass.FromOunces(Seed.Pounds * ThoroughOuncesPerPound);
 
     /// <summary>Gets the syrup or molasses of the sticker.</summary>

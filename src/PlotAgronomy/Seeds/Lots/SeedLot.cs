@@ -76,7 +76,8 @@ public sealed class SeedLot
 
     /// <summary>The bulk rate that delivers a rate of pure live seed from this lot.</summary>
     /// <param name="target">Rate of pure live seed.</param>
-    /// <param name="rule">Which seeds count as alive; null takes the rule for the kind (<see cref="ViabilityRule.For(CropKind)"/>).</param>
+    /// <param name="rule">Which seeds count as alive; null takes the rule for the kind
+    /// (<see cref="ViabilityRule.For(CropKind)"/>).</param>
     /// <returns>The bulk rate.</returns>
     public BulkSeeding BulkRate(PureLiveSeedRate target, ViabilityRule? rule = null) =>
         PureLiveSeed.BulkRate(target, Analysis, rule ?? ViabilityRule.For(Kind), Kind);

@@ -4,8 +4,8 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Lots of one kind ranked by the cost of an acre of the same live stand.</summary>
-/// <remarks>The stand is a number of live seeds per square foot, so that a lot of smaller seed, with its own count, needs less weight.
-/// cost per acre = bulk rate x price per lb. Plain arithmetic on SEED-S04's price of pure live seed.</remarks>
+/// <remarks>The stand is a number of live seeds per square foot, so that a lot of smaller seed, with its own count, needs less
+/// weight. cost per acre = bulk rate x price per lb. Plain arithmetic on SEED-S04's price of pure live seed.</remarks>
 public sealed class SeedLotComparison : IWorkedResult
 {
     private SeedLotComparison(PureLiveSeedRate target, ImmutableArray<RankedLot> ranked)
@@ -36,7 +36,8 @@ public sealed class SeedLotComparison : IWorkedResult
     /// <param name="target">Stand to reach, as a rate of pure live seed.</param>
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
     /// <returns>The comparison.</returns>
-    /// <exception cref="ArgumentException">No lots, lots of several kinds, a lot without a price or without living seed.</exception>
+    /// <exception cref="ArgumentException">No lots, lots of several kinds, a lot without a price or without living
+    /// seed.</exception>
     public static SeedLotComparison Rank(IReadOnlyList<SeedLot> lots, PureLiveSeedRate target, ViabilityRule? rule = null)
     {
         var first = Guard.NotEmpty(lots)[0].Kind;
@@ -77,7 +78,9 @@ public sealed class SeedLotComparison : IWorkedResult
                         new WorkedLine(
                             $"Cost, {r.Lot.Label}",
                             "bulk rate x price per lb",
-                            $"{Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)} x {Amounts.Print((double)r.Value.PricePerPound, 4)} = {Amounts.Print((double)r.CostPerAcre, 2)} per acre",
+                            $"{Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)} x "
+                                + $"{Amounts.Print((double)r.Value.PricePerPound, 4)} = "
+                                + $"{Amounts.Print((double)r.CostPerAcre, 2)} per acre",
                             "SEED-S04"
                         )
                     )

@@ -4,7 +4,8 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A seeding rate counted as bulk seed, with the way it is sown.</summary>
-/// <remarks>Held in lb/ac. The default is zero, drilled. Equality is exact. Bulk seed is what comes out of the bag: coating, inert matter, weeds and dead seed included.</remarks>
+/// <remarks>Held in lb/ac. The default is zero, drilled. Equality is exact. Bulk seed is what comes out of the bag: coating,
+/// inert matter, weeds and dead seed included.</remarks>
 public readonly record struct BulkSeedRate
 {
     private BulkSeedRate(ApplicationRate rate, SowingMethod method)

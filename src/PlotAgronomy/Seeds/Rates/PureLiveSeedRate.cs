@@ -4,7 +4,8 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A seeding rate counted as pure live seed, with the way it is sown.</summary>
-/// <remarks>Held in lb/ac. The default is zero, drilled. Equality is exact. Broadcast or frost factors apply to a drilled rate once.</remarks>
+/// <remarks>Held in lb/ac. The default is zero, drilled. Equality is exact. Broadcast or frost factors apply to a drilled rate
+/// once.</remarks>
 public readonly record struct PureLiveSeedRate
 {
     private PureLiveSeedRate(ApplicationRate rate, SowingMethod method)

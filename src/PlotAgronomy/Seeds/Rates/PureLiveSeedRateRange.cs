@@ -44,8 +44,12 @@ public sealed class PureLiveSeedRateRange
 
     /// <summary>Text such as <c>3-8 lb PLS/ac, broadcast</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"{Amounts.Print(Low.PoundsPerAcre, 3)}-{Amounts.Print(High.PoundsPerAcre, 3)} lb PLS/ac, {SowingMethods.InWords(Method)}";
+    public override string ToString()
+    {
+        string low = Amounts.Print(Low.PoundsPerAcre, 3);
+        string high = Amounts.Print(High.PoundsPerAcre, 3);
+        return $"{low}-{high} lb PLS/ac, {SowingMethods.InWords(Method)}";
+    }
 
     internal PureLiveSeedRateRange SownBy(SowingMethod method) =>
         new(PureLiveSeedRate.Of(Low.Rate, method), PureLiveSeedRate.Of(High.Rate, method));

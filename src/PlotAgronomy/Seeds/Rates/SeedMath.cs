@@ -13,6 +13,9 @@ internal static class SeedMath
 
     private const double TailOutside95 = 0.025;
 
+    /// <summary>Where the search for a quantile ends: near the last digit of a double.</summary>
+    private const double NarrowestQuantile = 1e-15;
+
     internal static double PureLiveFraction(double pureFraction, double viableFraction) => pureFraction * viableFraction;
 
     internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) =>
@@ -53,7 +56,7 @@ internal static class SeedMath
     {
         double low = 0,
             high = 1;
-        while (high - low > 1e-15)
+        while (high - low > NarrowestQuantile)
         {
             double middle = (low + high) / 2;
             if (middle <= low || middle >= high)

@@ -2,12 +2,12 @@ namespace PlotAgronomy.Seeds;
 
 internal static class SowingMethods
 {
-    internal static string InWords(SowingMethod method) =>
-        method switch
-        {
-            SowingMethod.Drilled => "drilled",
-            SowingMethod.Broadcast => "broadcast",
-            SowingMethod.BroadcastUnderCover => "broadcast under cover",
-            _ => "frost-seeded",
-        };
+    private static readonly EnumWords<SowingMethod> Words = new(
+        (SowingMethod.Drilled, "drilled"),
+        (SowingMethod.Broadcast, "broadcast"),
+        (SowingMethod.BroadcastUnderCover, "broadcast under cover"),
+        (SowingMethod.FrostSeeded, "frost-seeded")
+    );
+
+    internal static string InWords(SowingMethod method) => Words[method];
 }

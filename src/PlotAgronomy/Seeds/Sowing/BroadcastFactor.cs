@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
@@ -6,22 +7,23 @@ namespace PlotAgronomy.Seeds;
 /// <summary>A published ratio of the broadcast to the drilled rate.</summary>
 public sealed class BroadcastFactor
 {
-    private static readonly Lazy<ImmutableArray<BroadcastFactor>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded("Seeds/Data/broadcast-factors.csv", "id", "context", "low", "high", "source_id", "locator", "status")
-                .Rows.Select(r => new BroadcastFactor
-                {
-                    Context = r.Text("context"),
-                    Low = r.Number("low"),
-                    High = r.Number("high"),
-                    Evidence = KindEvidence.FromRow(r),
-                }),
-        ]
+    private static readonly Catalog<BroadcastFactor> Factors = new(
+        "broadcast factor",
+        () => new Table<BroadcastFactor>("Seeds/Data/broadcast-factors.csv", FromRow).Rows,
+        f => f.Id,
+        f => f.Evidence.Status
     );
 
-    /// <summary>Gets all published ratios.</summary>
-    public static IReadOnlyList<BroadcastFactor> All => Table.Value;
+    private BroadcastFactor() { }
+
+    /// <summary>Gets the ratios that were read in a publication.</summary>
+    public static ImmutableArray<BroadcastFactor> All => Factors.All;
+
+    /// <summary>Gets the ratios that rest on memory.</summary>
+    public static ImmutableArray<BroadcastFactor> Unchecked => Factors.Unchecked;
+
+    /// <summary>Gets the stable id, such as <c>berseem</c>.</summary>
+    public required string Id { get; init; }
 
     /// <summary>Gets the crop or circumstance.</summary>
     public required string Context { get; init; }
@@ -34,4 +36,28 @@ public sealed class BroadcastFactor
 
     /// <summary>Gets the source.</summary>
     public required KindEvidence Evidence { get; init; }
+
+    /// <summary>Finds a ratio, checked or not.</summary>
+    /// <param name="id">Id of the ratio.</param>
+    /// <returns>The ratio.</returns>
+    /// <exception cref="KeyNotFoundException">No ratio has this id; the message lists all.</exception>
+    public static BroadcastFactor Find(string id) => Factors.Find(id);
+
+    /// <summary>Looks for a ratio, checked or not.</summary>
+    /// <param name="id">Id of the ratio.</param>
+    /// <param name="entry">The ratio, when there is one.</param>
+    /// <param name="problem">What is wrong, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out BroadcastFactor? entry, out string problem) =>
+        Factors.TryFind(id, out entry, out problem);
+
+    private static BroadcastFactor FromRow(CsvRow row) =>
+        new()
+        {
+            Id = row.Text("id"),
+            Context = row.Text("context"),
+            Low = row.Number("low_ratio"),
+            High = row.Number("high_ratio"),
+            Evidence = KindEvidence.Of(row.Origin()),
+        };
 }

@@ -55,7 +55,8 @@ public sealed class RateCheck : IWorkedResult
             new(
                 "Rate over the top of the range",
                 "rate / highest published",
-                $"{Amounts.Print(Rate.Rate, "lb/ac", 2)} / {Amounts.Print(Published.High.Rate, "lb/ac", 2)} = {Amounts.Print(OverTop, 3)}",
+                $"{Amounts.Print(Rate.Rate, "lb/ac", 2)} / {Amounts.Print(Published.High.Rate, "lb/ac", 2)} = "
+                    + $"{Amounts.Print(OverTop, 3)}",
                 SourceIds.FirstOrDefault()
             ),
         ];

@@ -3,7 +3,8 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Seeds on the ground: from a rate to seeds per square foot and back, and along the row.</summary>
-/// <remarks>Germination enters once: a rate of pure live seed gives live seeds, and is not divided by germination again.</remarks>
+/// <remarks>Germination enters once: a rate of pure live seed gives live seeds, and is not divided by germination
+/// again.</remarks>
 public static class SeedDensity
 {
     /// <summary>Live seeds on a square foot.</summary>
@@ -40,7 +41,8 @@ public static class SeedDensity
     /// <param name="count">Seeds in a pound.</param>
     /// <returns>The rate; divide by the pure live seed of the lot for its bulk rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>lb PLS/ac = plants/ac / (1 - loss) / seeds/lb (SEED-S11, where germination divides once more to reach bulk seed).</remarks>
+    /// <remarks>lb PLS/ac = plants/ac / (1 - loss) / seeds/lb (SEED-S11, where germination divides once more to reach bulk
+    /// seed).</remarks>
     public static PureLiveSeedRate DrilledRateForStand(double plantsPerAcre, Fraction loss, SeedCount count)
     {
         ArgumentNullException.ThrowIfNull(count);

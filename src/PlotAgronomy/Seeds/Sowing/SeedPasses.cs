@@ -1,31 +1,21 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Sorts seeds into the fewest passes whose seeds may share a hopper.</summary>
-/// <remarks>Chaffy seed goes apart from smooth seed. Where every depth is known, seed that is covered goes apart from seed that is
-/// only pressed: the work between them differs. Within these, sorted by size, taking each pass as wide as the ratio allows from the
-/// largest down gives the fewest passes.</remarks>
+/// <remarks>Chaffy seed goes apart from smooth seed. Where every depth is known, seed that is covered goes apart from seed that
+/// is only pressed: the work between them differs. Within these, sorted by size, taking each pass as wide as the ratio allows
+/// from the largest down gives the fewest passes.</remarks>
 internal static class SeedPasses
 {
-    /// <summary>Relative size of arithmetic dust: a ratio this close to its limit lies on it.</summary>
-    private const double Dust = 1e-9;
-
-    private static readonly Lazy<FrozenDictionary<string, double>> Rules = new(() =>
-        CsvTable
-            .Embedded("Seeds/Data/pass-rules.csv", "id", "value", "unit", "meaning", "source_id", "locator", "status")
-            .Rows.ToFrozenDictionary(r => r.Text("id"), r => r.Number("value"), StringComparer.Ordinal)
-    );
-
     /// <summary>Gets the largest ratio of two diameters in one pass.</summary>
-    internal static double MostDiameterRatio => Rules.Value["pass-diameter-ratio"];
+    internal static double MostDiameterRatio => SeedsConstants.All["pass-diameter-ratio"];
 
     /// <summary>Gets the deepest sowing depth of seed that is pressed rather than covered.</summary>
-    internal static double DeepestPressedInches => Rules.Value["cover-depth"];
+    internal static double DeepestPressedInches => SeedsConstants.All["cover-depth"];
 
-    /// <summary>A size for seeds of which only the weight is known: proportional to the diameter of seeds alike in shape and density.</summary>
+    /// <summary>A size for seeds of which only the weight is known: proportional to the diameter of seeds alike in shape and
+    /// density.</summary>
     internal static double SizeOf(double milligrams) => Math.Cbrt(milligrams);
 
     internal static bool IsCovered(double deepestInches) => deepestInches > DeepestPressedInches;
@@ -48,7 +38,7 @@ internal static class SeedPasses
         int start = 0;
         for (int i = 1; i <= largestFirst.Count; i++)
         {
-            if (i == largestFirst.Count || sizeOf(largestFirst[start]) / sizeOf(largestFirst[i]) > mostRatio * (1 + Dust))
+            if (i == largestFirst.Count || Tolerance.IsAbove(sizeOf(largestFirst[start]) / sizeOf(largestFirst[i]), mostRatio))
             {
                 yield return [.. largestFirst[start..i]];
                 start = i;

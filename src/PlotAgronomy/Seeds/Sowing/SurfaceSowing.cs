@@ -2,11 +2,12 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>From a drilled to a broadcast rate and on to frost seeding: each step once, never twice.</summary>
 /// <remarks>Published ratios run from 1.2 to 2 (<see cref="BroadcastFactor.All"/>); the choice by seedbed is common practice.
-/// Small seed on a firm, rolled bed takes the low end, peas, beans and cereals the high end. Many food-plot charts print broadcast
-/// rates only: look first whether the rate is one already.</remarks>
+/// Small seed on a firm, rolled bed takes the low end, peas, beans and cereals the high end. Many food-plot charts print
+/// broadcast rates only: look first whether the rate is one already.</remarks>
 public static class SurfaceSowing
 {
-    /// <summary>Frost seeding takes the prepared-bed rate (SEED-S57) or slightly more; 1.1 is our reading of slightly (SEED-S58).</summary>
+    /// <summary>Frost seeding takes the prepared-bed rate (SEED-S57) or slightly more; 1.1 is our reading of slightly
+    /// (SEED-S58).</summary>
     private const double MostFrostFactor = 1.1;
 
     /// <summary>The factor from a drilled to a broadcast rate.</summary>
@@ -32,7 +33,8 @@ public static class SurfaceSowing
         drilled.Method == SowingMethod.Drilled
             ? PureLiveSeedRate.Of(drilled.Rate * FactorFor(cover), SowingMethod.Broadcast)
             : throw new ArgumentException(
-                $"This is a {SowingMethods.InWords(drilled.Method)} rate already: the broadcast factor is applied once, to a drilled rate.",
+                $"This is a {SowingMethods.InWords(drilled.Method)} rate already: the broadcast factor is applied once, to a "
+                    + "drilled rate.",
                 nameof(drilled)
             );
 
@@ -40,7 +42,8 @@ public static class SurfaceSowing
     /// <param name="broadcast">Broadcast rate for a prepared seedbed.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentException">The rate is not a broadcast one, or is zero.</exception>
-    /// <remarks>Published advice: at least the prepared-bed rate (SEED-S57), similar to slightly higher (SEED-S58). Doubling it is a mistake.</remarks>
+    /// <remarks>Published advice: at least the prepared-bed rate (SEED-S57), similar to slightly higher (SEED-S58). Doubling it
+    /// is a mistake.</remarks>
     public static PureLiveSeedRateRange FrostSeededFrom(PureLiveSeedRate broadcast) =>
         broadcast.Method == SowingMethod.Broadcast
             ? PureLiveSeedRateRange.Between(
@@ -48,7 +51,8 @@ public static class SurfaceSowing
                 PureLiveSeedRate.Of(broadcast.Rate * MostFrostFactor, SowingMethod.FrostSeeded)
             )
             : throw new ArgumentException(
-                $"Frost seeding starts from the broadcast rate of a prepared seedbed, not from a {SowingMethods.InWords(broadcast.Method)} one.",
+                "Frost seeding starts from the broadcast rate of a prepared seedbed, not from a "
+                    + $"{SowingMethods.InWords(broadcast.Method)} one.",
                 nameof(broadcast)
             );
 }

@@ -5,7 +5,8 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Rules of thumb for keeping seed. They compare stores; they do not predict a lot: retest before sowing.</summary>
 public static class SeedStorage
 {
-    /// <summary>Moistures and temperatures between which the halves rule is used: from memory, so that outside them it is refused.</summary>
+    /// <summary>Moistures and temperatures between which the halves rule is used: from memory, so that outside them it is
+    /// refused.</summary>
     private const double LeastMoisturePercent = 5;
     private const double MostMoisturePercent = 14;
     private const double ColdestFahrenheit = 32;
@@ -43,7 +44,8 @@ public static class SeedStorage
     /// <param name="temperatureNow">Temperature now; from 32 to 122 F.</param>
     /// <param name="temperatureThen">Temperature then; from 32 to 122 F.</param>
     /// <returns>The factor: above 1 when the seed lives longer.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range in which the rule is used (its limits are from memory).</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range in which the rule is used (its limits are from
+    /// memory).</exception>
     /// <remarks>Halves rule (SEED-S81): each point of moisture and each 10 F less doubles the life.
     /// factor = 2^(moisture now - then) x 2^((temperature now - then) / 10).</remarks>
     public static double LifeFactor(

@@ -7,33 +7,12 @@ namespace PlotAgronomy.Seeds;
 /// <remarks>Lots that tested alike ended 60-70 points apart: retest, do not predict.</remarks>
 public sealed class StorageRecord
 {
-    private static readonly Lazy<ImmutableArray<StorageRecord>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Seeds/Data/storage-records.csv",
-                    "crop",
-                    "lot",
-                    "month_0_pct",
-                    "month_6_pct",
-                    "month_12_pct",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new StorageRecord
-                {
-                    Crop = r.Text("crop"),
-                    Lot = r.Text("lot"),
-                    AtFirst = Fraction.FromPercent(r.Number("month_0_pct")),
-                    AfterSixMonths = Fraction.FromPercent(r.Number("month_6_pct")),
-                    AfterTwelveMonths = Fraction.FromPercent(r.Number("month_12_pct")),
-                }),
-        ]
-    );
+    private static readonly Table<StorageRecord> Records = new("Seeds/Data/storage-records.csv", FromRow);
+
+    private StorageRecord(Origin origin) => Origin = origin;
 
     /// <summary>Gets all records.</summary>
-    public static IReadOnlyList<StorageRecord> All => Table.Value;
+    public static ImmutableArray<StorageRecord> All => Records.Rows;
 
     /// <summary>Gets the crop.</summary>
     public required string Crop { get; init; }
@@ -49,4 +28,16 @@ public sealed class StorageRecord
 
     /// <summary>Gets the germination after twelve months.</summary>
     public required Fraction AfterTwelveMonths { get; init; }
+
+    internal Origin Origin { get; }
+
+    private static StorageRecord FromRow(CsvRow row) =>
+        new(row.Origin())
+        {
+            Crop = row.Text("crop"),
+            Lot = row.Text("lot"),
+            AtFirst = Fraction.FromPercent(row.Number("month_0_pct")),
+            AfterSixMonths = Fraction.FromPercent(row.Number("month_6_pct")),
+            AfterTwelveMonths = Fraction.FromPercent(row.Number("month_12_pct")),
+        };
 }

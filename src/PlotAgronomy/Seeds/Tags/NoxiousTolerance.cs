@@ -10,23 +10,15 @@ public static class NoxiousTolerance
 {
     private static readonly Lazy<ImmutableArray<int>> Most = new(() =>
         [
-            .. CsvTable
-                .Embedded(
-                    "Seeds/Data/noxious-tolerances.csv",
-                    "labelled_seeds",
-                    "most_seeds_within",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.OrderBy(r => r.Integer("labelled_seeds"))
-                .Select(r => r.Integer("most_seeds_within")),
+            .. new Table<Step>("Seeds/Data/noxious-tolerances.csv", Step.FromRow)
+                .Rows.OrderBy(s => s.Labelled)
+                .Select(s => s.MostWithin),
         ]
     );
 
     /// <summary>Most seeds found that agree with a label.</summary>
-    /// <param name="labelledSeeds">Seeds labelled, in the weight of the laboratory's sample; from 0 to 30. Bring a label per pound to the
-    /// sample first: <see cref="SeedsInSample"/>.</param>
+    /// <param name="labelledSeeds">Seeds labelled, in the weight of the laboratory's sample; from 0 to 30. Bring a label per
+    /// pound to the sample first: <see cref="SeedsInSample"/>.</param>
     /// <returns>Most seeds within tolerance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
     public static int MostWithin(int labelledSeeds)
@@ -44,5 +36,11 @@ public static class NoxiousTolerance
     {
         double pounds = sample.Pounds;
         return Guard.AtLeast(seedsPerPound, 0, "seeds per lb") * Guard.Above(pounds, 0, "lb", nameof(sample));
+    }
+
+    private sealed record Step(int Labelled, int MostWithin, Origin Origin)
+    {
+        internal static Step FromRow(CsvRow row) =>
+            new(row.Integer("labelled_seeds"), row.Integer("most_within_seeds"), row.Origin());
     }
 }

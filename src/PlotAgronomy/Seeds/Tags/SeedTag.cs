@@ -7,7 +7,8 @@ namespace PlotAgronomy.Seeds;
 /// <summary>What a tag says of a whole bag: the kinds named on it, and the parts by weight that are none of them.</summary>
 public sealed class SeedTag
 {
-    /// <summary>Parts printed to two decimals may miss 100 by this much together (PRACTICE; the law rounds each part, SEED-S24).</summary>
+    /// <summary>Parts printed to two decimals may miss 100 by this much together (PRACTICE; the law rounds each part,
+    /// SEED-S24).</summary>
     internal const double SumTolerancePercent = 0.05;
 
     /// <summary>The most weed seed that states allow in seed sold (SEED-S31, SEED-S32).</summary>
@@ -49,7 +50,8 @@ public sealed class SeedTag
     /// <summary>Gets a value indicating whether the tag says the seed was inoculated.</summary>
     public bool IsPreinoculated { get; init; }
 
-    /// <summary>Gets the sum of all parts in percent of the bag. A lawful tag sums to 100 within 0.02 (7 CFR 201.47, SEED-S24).</summary>
+    /// <summary>Gets the sum of all parts in percent of the bag. A lawful tag sums to 100 within 0.02 (7 CFR 201.47,
+    /// SEED-S24).</summary>
     public double SumPercent =>
         Components.Sum(c => c.Analysis.PureSeed.Percent) + OtherCrop.Percent + Inert.Percent + Weed.Percent;
 
@@ -72,7 +74,7 @@ public sealed class SeedTag
 
     private IEnumerable<Finding> Remarks()
     {
-        if (Math.Abs(UnexplainedPercent) > SumTolerancePercent + 1e-9)
+        if (Tolerance.IsAbove(Math.Abs(UnexplainedPercent), SumTolerancePercent))
         {
             yield return FindingCatalog.Create(
                 UnexplainedPercent > 0 ? "seed-tag-part-missing" : "seed-tag-too-much",

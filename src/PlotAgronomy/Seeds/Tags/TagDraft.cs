@@ -76,7 +76,8 @@ internal sealed class TagDraft(KindCatalog catalog)
         {
             TagEntry.Assume(
                 findings,
-                $"the coating of {TagEntry.Text(coating)} % stands beside the inert matter, since the parts sum to 100 only so; it is counted into it"
+                $"the coating of {TagEntry.Text(coating)} % stands beside the inert matter, since the parts sum to 100 only "
+                    + "so; it is counted into it"
             );
             inert += coating;
         }
@@ -197,7 +198,8 @@ internal sealed class TagDraft(KindCatalog catalog)
         if (numbers.Count > columns.Count || numbers.Count < 2)
         {
             problems.Add(
-                $"'{line}': expected {string.Join(", ", columns.Select(InWords))}, found {Amounts.Print(numbers.Count, 0)} numbers."
+                $"'{line}': expected {string.Join(", ", columns.Select(InWords))}, found {Amounts.Print(numbers.Count, 0)} "
+                    + "numbers."
             );
             return;
         }
@@ -233,7 +235,8 @@ internal sealed class TagDraft(KindCatalog catalog)
         if (labels.Count != numbers.Count)
         {
             problems.Add(
-                $"'{line}': {Amounts.Print(labels.Count, 0)} labels and {Amounts.Print(numbers.Count, 0)} numbers do not pair off; write each part on its own line."
+                $"'{line}': {Amounts.Print(labels.Count, 0)} labels and {Amounts.Print(numbers.Count, 0)} numbers do not pair "
+                    + "off; write each part on its own line."
             );
             return;
         }

@@ -67,7 +67,8 @@ internal sealed class TagEntry
             Assume(
                 findings,
                 inside
-                    ? $"the germination printed for {name} already counts its hard and dormant seed, since it equals the total; {Text(germination)} % germinates"
+                    ? $"the germination printed for {name} already counts its hard and dormant seed, since it equals the "
+                        + $"total; {Text(germination)} % germinates"
                     : $"the total of {Text(printed)} % of {name} is not its germination + hard + dormant; the total is left aside"
             );
         }
@@ -75,7 +76,8 @@ internal sealed class TagEntry
         if (germination < 0 || germination + hard + dormant > 100 + SeedTag.SumTolerancePercent)
         {
             problems.Add(
-                $"Germination + hard + dormant seed of {name} is {Text(germination + hard + dormant)} %, more than all its seeds: is the germination printed a total?"
+                $"Germination + hard + dormant seed of {name} is {Text(germination + hard + dormant)} %, more than all its "
+                    + "seeds: is the germination printed a total?"
             );
         }
         else if (pure + coatingPercent > 100 + SeedTag.SumTolerancePercent)

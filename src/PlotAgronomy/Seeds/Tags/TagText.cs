@@ -121,7 +121,8 @@ internal static partial class TagText
     private static partial Regex Number();
 
     [GeneratedRegex(
-        @"\btotal\s+(?:viab\w*|germ\w*|germ\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?)|\bgerm\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?|\btotal\b",
+        @"\btotal\s+(?:viab\w*|germ\w*|germ\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?)"
+            + @"|\bgerm\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?|\btotal\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     private static partial Regex TotalLabel();
@@ -163,7 +164,9 @@ internal static partial class TagText
     private static partial Regex PureLabel();
 
     [GeneratedRegex(
-        @"\b(?:date\s+(?:of\s+)?test(?:ed)?|test(?:ed|\s+date)?|germ\w*\s+test\s+date)\s*[:.]?\s*(?<date>(?:(?<name>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?[\s,/-]*|(?<m>\d{1,2})[/-](?:(?<d>\d{1,2})[/-])?)(?<y>\d{4}|\d{2})\b)",
+        @"\b(?:date\s+(?:of\s+)?test(?:ed)?|test(?:ed|\s+date)?|germ\w*\s+test\s+date)\s*[:.]?\s*"
+            + @"(?<date>(?:(?<name>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
+            + @"\.?[\s,/-]*|(?<m>\d{1,2})[/-](?:(?<d>\d{1,2})[/-])?)(?<y>\d{4}|\d{2})\b)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     private static partial Regex TestDate();
@@ -184,7 +187,8 @@ internal static partial class TagText
     internal static partial Regex Origin();
 
     [GeneratedRegex(
-        @"\bnet\s*(?:wt|weight)?\s*[.:]*\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|oz|ounces?|kg|g)\b)\.?(?:\s*\([^)]*\))?|^\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|kg)\b)\.?\s*$",
+        @"\bnet\s*(?:wt|weight)?\s*[.:]*\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|oz|ounces?|kg|g)\b)\.?(?:\s*\([^)]*\))?"
+            + @"|^\s*(?<v>\d[\d,.]*\s*(?:lbs?|pounds?|kg)\b)\.?\s*$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     internal static partial Regex NetWeight();
@@ -196,7 +200,8 @@ internal static partial class TagText
     internal static partial Regex Kind();
 
     [GeneratedRegex(
-        @"\bvariety\s*:\s*(?<v>not\s+stated|[\w' -]+?)(?=\s*(?:$|[,;|]|\d|\b(?:pure|germ|hard|dormant|inert|origin|lot|net|test)))",
+        @"\bvariety\s*:\s*(?<v>not\s+stated|[\w' -]+?)"
+            + @"(?=\s*(?:$|[,;|]|\d|\b(?:pure|germ|hard|dormant|inert|origin|lot|net|test)))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     internal static partial Regex Variety();
@@ -211,7 +216,9 @@ internal static partial class TagText
     internal static partial Regex Noxious();
 
     [GeneratedRegex(
-        @"\b(?<n>\d+(?:\.\d+)?)\s*(?:/|per)?\s*(?:lb|pound)?\.?\s*(?<name>[A-Za-z][A-Za-z ]*?)(?=\s*(?:per\s+(?:lb|pound)|/\s*lb|[,;]|$))|(?<name2>[A-Za-z][A-Za-z ]*?)\s*[:-]?\s*(?<n2>\d+(?:\.\d+)?)\s*(?:per|/)?\s*(?:lb|pound)?\b",
+        @"\b(?<n>\d+(?:\.\d+)?)\s*(?:/|per)?\s*(?:lb|pound)?\.?\s*(?<name>[A-Za-z][A-Za-z ]*?)"
+            + @"(?=\s*(?:per\s+(?:lb|pound)|/\s*lb|[,;]|$))"
+            + @"|(?<name2>[A-Za-z][A-Za-z ]*?)\s*[:-]?\s*(?<n2>\d+(?:\.\d+)?)\s*(?:per|/)?\s*(?:lb|pound)?\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     internal static partial Regex NoxiousCount();

@@ -23,7 +23,7 @@ public sealed class BulkSeeding : IWorkedResult
         Rule = rule;
         Bulk = At(part);
         CountingGerminationOnly = AtOrNull(ViabilityRule.GerminationOnly);
-        CountingHardAndDormant = At(PureLiveSeed.PartOf(analysis, ViabilityRule.TotalViable).Value);
+        CountingHardAndDormant = At(ViabilityRule.TotalViable.PureLivePart(analysis));
         if (analysis.SeedsTested is { } seeds && rule.Tested is null)
         {
             var (low, high) = SeedMath.Exact(analysis.Germination.Value * seeds, seeds);
@@ -53,17 +53,20 @@ public sealed class BulkSeeding : IWorkedResult
     /// <summary>Gets the bulk rate when germination, hard and dormant seed count.</summary>
     public BulkSeedRate CountingHardAndDormant { get; }
 
-    /// <summary>Gets a value indicating whether hard and dormant seed are above 10 %, so that both rates should be shown.</summary>
+    /// <summary>Gets a value indicating whether hard and dormant seed are above 10 %, so that both rates should be
+    /// shown.</summary>
     public bool ShowBothRates => analysis.HardSeed.Value + analysis.DormantSeed.Value > MuchHardOrDormant;
 
-    /// <summary>Gets the bulk rate at the upper end of the germination test's 95 % range; null when the seeds tested are not known.</summary>
+    /// <summary>Gets the bulk rate at the upper end of the germination test's 95 % range; null when the seeds tested are not
+    /// known.</summary>
     public BulkSeedRate? BulkIfSeedIsBetter { get; }
 
-    /// <summary>Gets the bulk rate at the lower end of the germination test's 95 % range; null when the seeds tested are not known.</summary>
+    /// <summary>Gets the bulk rate at the lower end of the germination test's 95 % range; null when the seeds tested are not
+    /// known.</summary>
     public BulkSeedRate? BulkIfSeedIsWorse { get; }
 
-    /// <summary>Gets the equal-weight rate of a coated lot: the target's weight, taken straight from the bag. One trial series found
-    /// equal stands at it (SEED-S49), so it is the lower bound; null for bare seed.</summary>
+    /// <summary>Gets the equal-weight rate of a coated lot: the target's weight, taken straight from the bag. One trial series
+    /// found equal stands at it (SEED-S49), so it is the lower bound; null for bare seed.</summary>
     public BulkSeedRate? EqualWeightRate => analysis.Coating.Value > 0 ? BulkSeedRate.Of(Target.Rate, Target.Method) : null;
 
     /// <inheritdoc/>
@@ -91,7 +94,8 @@ public sealed class BulkSeeding : IWorkedResult
             new(
                 "Bulk rate",
                 "PLS rate / pure live seed",
-                $"{target} / {Amounts.Print(part, 4)} = {Amounts.Print(Bulk.Rate, "lb/ac", 2)}, {SowingMethods.InWords(Bulk.Method)}",
+                $"{target} / {Amounts.Print(part, 4)} = {Amounts.Print(Bulk.Rate, "lb/ac", 2)}, "
+                    + $"{SowingMethods.InWords(Bulk.Method)}",
                 "SEED-S01"
             ),
         ];
@@ -111,8 +115,7 @@ public sealed class BulkSeeding : IWorkedResult
             Target.Method
         );
 
-    private BulkSeedRate? AtOrNull(ViabilityRule rule) =>
-        PureLiveSeed.PartOf(analysis, rule).Value is > 0 and var p ? At(p) : null;
+    private BulkSeedRate? AtOrNull(ViabilityRule rule) => rule.PureLivePart(analysis) is > 0 and var p ? At(p) : null;
 
     private IEnumerable<Finding> Remarks(CropKind? kind)
     {

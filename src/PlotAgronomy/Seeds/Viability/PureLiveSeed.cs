@@ -13,7 +13,7 @@ public static class PureLiveSeed
     {
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(rule);
-        return Fraction.FromValue(SeedMath.PureLiveFraction(analysis.PureSeed.Value, rule.Viable(analysis).Value));
+        return Fraction.FromValue(rule.PureLivePart(analysis));
     }
 
     /// <summary>Bulk rate that delivers a rate of pure live seed.</summary>

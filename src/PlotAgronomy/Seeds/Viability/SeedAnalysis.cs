@@ -56,8 +56,8 @@ public sealed class SeedAnalysis
     /// <param name="coating">Coating, part of the whole bag, when the tag names it.</param>
     /// <param name="seedsTested">Seeds in the germination test, when known; at least 1. A laboratory takes 400.</param>
     /// <returns>The analysis.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No pure seed, no seeds tested, or parts above the whole: germination + hard +
-    /// dormant above 100 % means that the germination printed is a total, and pure seed + coating above 100 % that the purity
+    /// <exception cref="ArgumentOutOfRangeException">No pure seed, no seeds tested, or parts above the whole: germination + hard
+    /// + dormant above 100 % means that the germination printed is a total, and pure seed + coating above 100 % that the purity
     /// is that before coating.</exception>
     public static SeedAnalysis Of(
         Fraction pureSeed,
@@ -76,7 +76,8 @@ public sealed class SeedAnalysis
             throw new ArgumentOutOfRangeException(
                 nameof(germination),
                 germination,
-                $"Germination + hard + dormant seed must be at most 100 %, found {Amounts.Print(counted * 100, 2)} %: does the germination printed already count the hard seed?"
+                $"Germination + hard + dormant seed must be at most 100 %, found {Amounts.Print(counted * 100, 2)} %: does the "
+                    + "germination printed already count the hard seed?"
             );
         }
 
@@ -85,7 +86,8 @@ public sealed class SeedAnalysis
             throw new ArgumentOutOfRangeException(
                 nameof(coating),
                 coating,
-                $"Pure seed + coating must be at most 100 %, found {Amounts.Print((pureSeed.Value + coating.Value) * 100, 2)} %: is that the purity before coating? Then use {nameof(FromPurityBeforeCoating)}."
+                $"Pure seed + coating must be at most 100 %, found {Amounts.Print((pureSeed.Value + coating.Value) * 100, 2)} %: "
+                    + $"is that the purity before coating? Then use {nameof(FromPurityBeforeCoating)}."
             );
         }
 
@@ -128,12 +130,4 @@ public sealed class SeedAnalysis
         Fraction.FromValue(
             Guard.AtLeast(poundsOfCoatingPerPoundOfSeed, 0, "lb of coating per lb of seed") / (1 + poundsOfCoatingPerPoundOfSeed)
         );
-
-    /// <summary>The same seed with another germination, such as that of a test at home.</summary>
-    /// <param name="germination">Germination.</param>
-    /// <param name="seedsTested">Seeds in the test, when known.</param>
-    /// <returns>The analysis.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Germination + hard + dormant above 100 %, or no seeds tested.</exception>
-    public SeedAnalysis WithGermination(Fraction germination, int? seedsTested = null) =>
-        Of(PureSeed, germination, HardSeed, DormantSeed, Coating, seedsTested);
 }

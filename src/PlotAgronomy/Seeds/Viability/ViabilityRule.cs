@@ -56,7 +56,8 @@ public sealed class ViabilityRule
 
     /// <summary>The rule for a use.</summary>
     /// <param name="use">What the sowing is for.</param>
-    /// <returns>One season: germination only. Perennial or reseeding: germination + hard. Native grass: germination + dormant.</returns>
+    /// <returns>One season: germination only. Perennial or reseeding: germination + hard. Native grass: germination +
+    /// dormant.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown use.</exception>
     /// <remarks>Common practice.</remarks>
     public static ViabilityRule For(SeedUse use) =>
@@ -99,7 +100,8 @@ public sealed class ViabilityRule
             "PRACTICE"
         );
 
-    /// <summary>A rule that takes the viability of a tetrazolium test in place of germination: for natives that do not germinate within a test.</summary>
+    /// <summary>A rule that takes the viability of a tetrazolium test in place of germination: for natives that do not germinate
+    /// within a test.</summary>
     /// <param name="viable">Part of the pure seeds found alive.</param>
     /// <returns>The rule.</returns>
     /// <remarks>7 CFR 201.57a (SEED-S19).</remarks>
@@ -120,6 +122,10 @@ public sealed class ViabilityRule
                 )
             );
     }
+
+    /// <summary>The part of the bag's weight that is pure and counts as alive.</summary>
+    internal double PureLivePart(SeedAnalysis analysis) =>
+        SeedMath.PureLiveFraction(analysis.PureSeed.Value, Viable(analysis).Value);
 
     /// <summary>The name.</summary>
     /// <returns>The name.</returns>

@@ -1,49 +1,32 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
 
-/// <summary>One publication's planting dates for a kind in a region. Publications differ: none is averaged with another.</summary>
+/// <summary>One publication's planting dates for a kind in a region. Publications differ: none is averaged with
+/// another.</summary>
 public sealed class PlantingWindow
 {
-    private static readonly Lazy<ImmutableArray<PlantingWindow>> Table = new(() =>
-        [
-            .. CsvTable
-                .Embedded(
-                    "Seeds/Data/planting-windows.csv",
-                    "kind_id",
-                    "region",
-                    "season",
-                    "first_day",
-                    "last_day",
-                    "rule",
-                    "source_id",
-                    "locator",
-                    "status"
-                )
-                .Rows.Select(r => new PlantingWindow(r)),
-        ]
+    private static readonly EnumWords<PlantingSeason> SeasonWords = EnumWords<PlantingSeason>.FromNames();
+
+    private static readonly Lazy<ILookup<string, PlantingWindow>> ByKind = new(() =>
+        KindFile.All.SelectMany(f => f.PlantingWindows, (f, o) => new PlantingWindow(f.Id, o)).ToLookup(w => w.KindId)
     );
 
     private readonly (int Month, int Day)? first;
     private readonly (int Month, int Day)? last;
 
-    private PlantingWindow(CsvRow row)
+    /// <summary>The row's method is the season, its note the rule, its low and high the days.</summary>
+    internal PlantingWindow(string kindId, KindObservation dates)
     {
-        KindId = row.Text("kind_id");
-        Region = row.Choice<PlantingRegion>("region");
-        Season = row.Text("season");
-        Rule = row.Choice<PlantingRule>("rule");
-        first = MonthDay(row, "first_day");
-        last = MonthDay(row, "last_day");
-        Note = row.TextOrNull("locator");
-        Evidence = new KindEvidence
-        {
-            SourceIds = [row.SourceId()],
-            Status = row.Status(),
-            Detail = Note ?? Season,
-        };
+        KindId = kindId;
+        Region = dates.Region<PlantingRegion>();
+        Season = SeasonWords[dates.MethodOf<PlantingSeason>()];
+        Rule = dates.Rule<PlantingRule>();
+        first = dates.FirstDay();
+        last = dates.LastDay();
+        Note = dates.Locator;
+        Evidence = KindEvidence.Of(new(dates.SourceId, Note ?? Season, dates.Status));
     }
 
     /// <summary>Gets the id of the kind.</summary>
@@ -121,9 +104,7 @@ public sealed class PlantingWindow
         Guard.Defined(region);
         return
         [
-            .. Table.Value.Where(w =>
-                w.KindId == kind.Id && w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory
-            ),
+            .. ByKind.Value[kind.Id].Where(w => w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory),
         ];
     }
 
@@ -135,22 +116,4 @@ public sealed class PlantingWindow
 
     private static string Text((int Month, int Day)? date) =>
         date is { } d ? string.Create(CultureInfo.InvariantCulture, $"{d.Month:00}-{d.Day:00}") : "";
-
-    private static (int Month, int Day)? MonthDay(CsvRow row, string column)
-    {
-        if (row.TextOrNull(column) is not { } text)
-        {
-            return null;
-        }
-
-        return DateOnly.TryParseExact(
-            "2001-" + text,
-            "yyyy-MM-dd",
-            CultureInfo.InvariantCulture,
-            DateTimeStyles.None,
-            out var date
-        )
-            ? (date.Month, date.Day)
-            : throw row.Problem(column, "expected a day such as 09-01");
-    }
 }

@@ -1,0 +1,72 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>Looks up what a kind's file says by figure and method. Whoever asks declares what may stand there: see
+/// <see cref="End"/>.</summary>
+internal sealed class KindObservations(KindFile file)
+{
+    private readonly HashSet<string> figuresAsked = new(StringComparer.Ordinal);
+    private readonly HashSet<KindObservation> given = [];
+
+    internal string KindId => file.Id;
+
+    /// <summary>The one row of a figure and method; null when there is none.</summary>
+    /// <exception cref="DataFormatException">There are two.</exception>
+    internal KindObservation? Find(string figure, string? method = null)
+    {
+        figuresAsked.Add(figure);
+        KindObservation? found = null;
+        foreach (var observation in file.Figures.Where(o => o.Figure == figure && o.Method == method))
+        {
+            if (found is not null)
+            {
+                string first = Amounts.Print(found.Line, 0);
+                throw observation.Problem("figure", $"{Named(figure, method)} stands twice, first in line {first}");
+            }
+
+            found = observation;
+            given.Add(observation);
+        }
+
+        return found;
+    }
+
+    /// <summary>The one row of a figure and method.</summary>
+    /// <exception cref="DataFormatException">There is none, or there are two.</exception>
+    internal KindObservation Need(string figure, string? method = null) =>
+        Find(figure, method) ?? throw new DataFormatException(file.Path, 1, "figure", $"{Named(figure, method)} is missing");
+
+    /// <summary>All rows of a figure that may stand several times and has no method.</summary>
+    internal IEnumerable<KindObservation> Each(string figure) => All(figure, o => o.Method is null);
+
+    /// <summary>All rows of a figure that may stand several times by each of its methods; the caller reads the method.</summary>
+    internal IEnumerable<KindObservation> EachMethod(string figure) => All(figure, o => o.Method is not null);
+
+    /// <summary>All has been asked for that can be: a row that is left over bears a figure or method that nobody reads.</summary>
+    /// <exception cref="DataFormatException">A row is left over.</exception>
+    internal void End()
+    {
+        if (file.Figures.FirstOrDefault(o => !given.Contains(o)) is not { } leftOver)
+        {
+            return;
+        }
+
+        bool isFigureKnown = figuresAsked.Contains(leftOver.Figure);
+        throw leftOver.Problem(
+            isFigureKnown ? "method" : "figure",
+            $"nobody reads {Named(leftOver.Figure, leftOver.Method)}: is it misspelled?"
+        );
+    }
+
+    private IEnumerable<KindObservation> All(string figure, Func<KindObservation, bool> fits)
+    {
+        figuresAsked.Add(figure);
+        var fitting = file.Figures.Where(o => o.Figure == figure && fits(o)).ToList();
+        given.UnionWith(fitting);
+        return fitting;
+    }
+
+    private static string Named(string figure, string? method) =>
+        method is null ? $"the figure '{figure}'" : $"the figure '{figure}' by the method '{method}'";
+}
