@@ -10,7 +10,7 @@ internal static class Tolerance
 
     internal static bool IsBelow(double value, double limit) => value < limit - DustOf(limit);
 
-    internal static bool AreEqual(double a, double b) => Math.Abs(a - b) <= DustOf(Math.Max(Math.Abs(a), Math.Abs(b)));
+    internal static bool AreEqual(double a, double b) => a == b || Math.Abs(a - b) <= DustOf(Math.Max(Math.Abs(a), Math.Abs(b)));
 
     /// <summary>Largest whole number that is not above the value.</summary>
     internal static double Floor(double value) => Math.Floor(value + DustOf(value));
@@ -18,5 +18,5 @@ internal static class Tolerance
     /// <summary>Smallest whole number that is not below the value.</summary>
     internal static double Ceiling(double value) => Math.Ceiling(value - DustOf(value));
 
-    private static double DustOf(double size) => Dust * Math.Abs(size);
+    private static double DustOf(double size) => double.IsFinite(size) ? Dust * Math.Abs(size) : 0;
 }

@@ -108,7 +108,7 @@ public class KindFileTests
     [InlineData("purpose", "depth,,lawn,,0.25,0.5,in,,PRACTICE,place,practice")]
     [InlineData("region", "depth,,,south,0.25,0.5,in,,PRACTICE,place,practice")]
     [InlineData("source_id", "depth,,,,0.25,0.5,in,,,place,practice")]
-    [InlineData("locator", "depth,,,,0.25,0.5,in,,PRACTICE,,practice")]
+    [InlineData("locator", "depth,,,,0.25,0.5,in,,PRACTICE,,read")]
     [InlineData("status", "depth,,,,0.25,0.5,in,,PRACTICE,place,believed")]
     [InlineData("method", "full-rate,mixture,,,1,3,lb-pls/ac,,PRACTICE,place,practice")]
     public void What_stands_in_a_cell_must_fit_its_figure(string field, string row) =>

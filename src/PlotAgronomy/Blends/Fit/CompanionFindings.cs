@@ -32,7 +32,7 @@ internal static class CompanionFindings
                 companion = FitFindings.Names(companions.Select(p => p.Kind));
             double share = companions.Sum(p => p.ShareOfFullStand.Chosen),
                 pounds = companions.Sum(p => p.LiveRate.PoundsPerAcre);
-            if (Tolerance.IsAbove(share, limit.ShareHigh))
+            if (limit.ShareHigh is { } most && Tolerance.IsAbove(share, most))
             {
                 yield return FindingCatalog.Create(
                     "blend-companion-over-limit",
@@ -43,7 +43,7 @@ internal static class CompanionFindings
                 );
             }
 
-            if (Tolerance.IsAbove(pounds, limit.PoundsHigh))
+            if (limit.PoundsHigh is { } heaviest && Tolerance.IsAbove(pounds, heaviest))
             {
                 yield return FindingCatalog.Create(
                     "blend-companion-over-limit",
@@ -55,7 +55,7 @@ internal static class CompanionFindings
             }
 
             double hostShare = hosts.Sum(m => m.Share);
-            if (Tolerance.IsBelow(hostShare, limit.HostLow))
+            if (limit.HostLow is { } least && Tolerance.IsBelow(hostShare, least))
             {
                 yield return FindingCatalog.Create(
                     "blend-host-thin",

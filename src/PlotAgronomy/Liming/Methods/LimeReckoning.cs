@@ -34,11 +34,11 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             return Result(reading, null, null, null);
         }
 
-        if (Tolerance.IsAbove(reading, method.HighestReading))
+        if (reading is { } read && Tolerance.IsAbove(read, method.HighestReading))
         {
             Add(
                 "lime-reading-above-table",
-                ("reading", Amounts.Print(reading.Value, 2)),
+                ("reading", Amounts.Print(read, 2)),
                 ("highest", Amounts.Print(method.HighestReading, 2)),
                 ("method", method.Name)
             );

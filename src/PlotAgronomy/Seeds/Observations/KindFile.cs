@@ -51,5 +51,5 @@ internal sealed class KindFile
     internal ImmutableArray<KindObservation> PlantingWindows { get; }
 
     internal static KindFile Read(CsvTable table) =>
-        new(table.Name, Table<KindObservation>.Read(table, r => new KindObservation(r)));
+        new(table.Name, Table.Read(table, r => new KindObservation(r)));
 }
