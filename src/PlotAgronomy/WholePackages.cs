@@ -41,6 +41,8 @@ public static class WholePackages
     internal static int RoundUp(double packages)
     {
         double nearest = Math.Round(packages, MidpointRounding.AwayFromZero);
-        return checked((int)(Math.Abs(packages - nearest) <= Tolerance.Dust * Math.Max(1, nearest) ? nearest : Math.Ceiling(packages)));
+        return checked(
+            (int)(Math.Abs(packages - nearest) <= Tolerance.Dust * Math.Max(1, nearest) ? nearest : Math.Ceiling(packages))
+        );
     }
 }

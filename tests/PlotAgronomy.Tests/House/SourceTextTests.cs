@@ -6,8 +6,12 @@ namespace PlotAgronomy.Tests.House;
 /// <summary>Rules that show only in the text of the code.</summary>
 public partial class SourceTextTests
 {
-    private static IEnumerable<string> LibraryFiles =>
-        Directory.EnumerateFiles(Repository.PathOf("src"), "*.cs", SearchOption.AllDirectories)
+    private static IEnumerable<string> LibraryFiles => FilesBelow("src");
+
+    private static IEnumerable<string> SampleFiles => FilesBelow("samples");
+
+    private static IEnumerable<string> FilesBelow(string folder) =>
+        Directory.EnumerateFiles(Repository.PathOf(folder), "*.cs", SearchOption.AllDirectories)
             .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
 
     [Fact]
@@ -39,6 +43,11 @@ public partial class SourceTextTests
     /// <summary>A room is a first folder; the topic folders inside share its namespace.</summary>
     private static string NamespaceOf(string file) =>
         string.Join('.', Path.GetRelativePath(Repository.PathOf("src"), Path.GetDirectoryName(file)!).Split(Path.DirectorySeparatorChar).Take(2));
+
+    [Fact]
+    public void No_line_is_longer_than_130_characters() =>
+        Assert.Empty(LibraryFiles.Concat(SampleFiles).SelectMany(f => File.ReadLines(f).Select((line, i) => (line.Length, Place: $"{f}:{i + 1}")))
+            .Where(l => l.Length > 130).Select(l => l.Place));
 
     [Fact]
     public void No_file_is_longer_than_400_lines() =>

@@ -15,20 +15,21 @@ public class PublishedKindsTests
         Assert.All(Kinds, k =>
             Assert.True(
                 k
-                    is {
-                        Rates: not null,
-                        Depth: not null,
-                        Germination: not null,
-                        Emergence: not null,
-                        Ph: not null,
-                        Drainage: not null,
-                        Hardiness: not null,
-                        Seasons: not null,
-                        Caution: not null,
-                        Maturity: not null,
-                        UsableForage: not null,
-                        NutrientNote: not null
-                    },
+                    is
+                {
+                    Rates: not null,
+                    Depth: not null,
+                    Germination: not null,
+                    Emergence: not null,
+                    Ph: not null,
+                    Drainage: not null,
+                    Hardiness: not null,
+                    Seasons: not null,
+                    Caution: not null,
+                    Maturity: not null,
+                    UsableForage: not null,
+                    NutrientNote: not null
+                },
                 k.Id
             )
         );

@@ -56,8 +56,8 @@ internal static class CrowdingFindings
     /// <summary>The full rate counted against, with the published ones, such as <c>Chicory 7 (4 to 10)</c>.</summary>
     private static string RateUsed(BlendPart part) =>
         $"{part.Kind.ShortName} {Amounts.Print(part.Component.FullRate.PoundsPerAcre, 2)} "
-            + $"({Amounts.Print(part.Component.FullRange.Low.PoundsPerAcre, 2)} to "
-            + $"{Amounts.Print(part.Component.FullRange.High.PoundsPerAcre, 2)})";
+        + $"({Amounts.Print(part.Component.FullRange.Low.PoundsPerAcre, 2)} to "
+        + $"{Amounts.Print(part.Component.FullRange.High.PoundsPerAcre, 2)})";
 
     private static IEnumerable<Finding> Groups(CrowdingReport report)
     {

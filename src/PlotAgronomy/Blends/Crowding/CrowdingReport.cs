@@ -65,11 +65,13 @@ public sealed class CrowdingReport : IWorkedResult
             .. Groups.Select(g => new WorkedLine(
                 $"Share of {g.Group}",
                 "sum over the kinds of the group",
-                $"{Amounts.Print(g.Share, 3)}, cap "
-                    + $"{Amounts.Print(g.Cap, 2)}{(g.Applies ? $" beside {g.MustLiveOn}" : " (does not apply: no other group must live on)")}",
+                $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{WhereCapped(g)}",
                 g.SourceId
             )),
         ];
+
+    private static string WhereCapped(GroupShare group) =>
+        group.Applies ? $" beside {group.MustLiveOn}" : " (does not apply: no other group must live on)";
 
     private static ImmutableArray<GroupShare> GroupsOf(StandMember[] members) =>
         [

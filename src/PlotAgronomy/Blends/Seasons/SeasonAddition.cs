@@ -24,6 +24,11 @@ public sealed class SeasonAddition
 
     /// <summary>The kind and the seasons gained.</summary>
     /// <returns>Text such as <c>0.25 of a full stand of Cereal rye: late winter (December to February)</c>.</returns>
-    public override string ToString() =>
-        $"{Added}: {(SeasonsGained.IsEmpty ? "fills part of a gap" : string.Join(", ", SeasonsGained.Select(SeasonWords.InWords)))}";
+    public override string ToString()
+    {
+        string gain = SeasonsGained.IsEmpty
+            ? "fills part of a gap"
+            : string.Join(", ", SeasonsGained.Select(SeasonWords.InWords));
+        return $"{Added}: {gain}";
+    }
 }

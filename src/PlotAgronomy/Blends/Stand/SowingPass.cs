@@ -31,8 +31,11 @@ public sealed class SowingPass
 
     /// <summary>The kinds and their depth.</summary>
     /// <returns>Text such as <c>Winter wheat + Spring oats at 0.5-1.5 in</c>.</returns>
-    public override string ToString() =>
-        $"{string.Join(" + ", Parts.Select(p => p.Kind.ShortName))}{(Shallowest is { } from && Deepest is { } to ? $" at {Inches(from)}-{Inches(to)} in" : "")}";
+    public override string ToString()
+    {
+        string depth = Shallowest is { } from && Deepest is { } to ? $" at {Inches(from)}-{Inches(to)} in" : "";
+        return string.Join(" + ", Parts.Select(p => p.Kind.ShortName)) + depth;
+    }
 
     /// <summary>Groups the kinds sown one way: passes that are covered first, then the larger seed.</summary>
     internal static ImmutableArray<SowingPass> Of(Blend blend) =>

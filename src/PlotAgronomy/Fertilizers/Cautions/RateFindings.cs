@@ -63,7 +63,11 @@ internal static class RateFindings
             yield return FindingCatalog.Create("fertilizer-phosphate-unneeded", ("rate", rate));
         }
 
-        if (unneeded && (int)balance.Nutrient < 3 && balance.Delivered.PoundsPerAcre > FertilizerConstants.All["unneeded-nutrient"])
+        if (
+            unneeded
+            && (int)balance.Nutrient < 3
+            && balance.Delivered.PoundsPerAcre > FertilizerConstants.All["unneeded-nutrient"]
+        )
         {
             yield return FindingCatalog.Create("fertilizer-unneeded", ("nutrient", symbol), ("rate", rate));
         }

@@ -66,7 +66,9 @@ public static class FertilizerCatalog
     /// <summary>Same three numbers, and the other nutrients on the label do not speak against it.</summary>
     private static bool SameGrade(FertilizerAnalysis material, FertilizerAnalysis label) =>
         FertilizerMaterial.PrimarySum(label) > 0
-        && Enumerable.Range(0, 3).All(i => Tolerance.AreEqual(material.Percent((PlantNutrient)i), label.Percent((PlantNutrient)i)))
+        && Enumerable
+            .Range(0, 3)
+            .All(i => Tolerance.AreEqual(material.Percent((PlantNutrient)i), label.Percent((PlantNutrient)i)))
         && label.Holds.All(n => material.Percent(n) > 0);
 
     private static ImmutableArray<FertilizerMaterial> LoadMaterials() =>

@@ -41,7 +41,7 @@ internal static class PlanWork
                 .Lines.Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)
                 .Select(l =>
                     $"{Amounts.Print(l.Spread, decimals: 2)} x "
-                        + $"{l.Product.Counted.Percent(balance.Nutrient).ToString("0.####", CultureInfo.InvariantCulture)} %"
+                    + $"{l.Product.Counted.Percent(balance.Nutrient).ToString("0.####", CultureInfo.InvariantCulture)} %"
                 );
             lines.Add(
                 new WorkedLine(

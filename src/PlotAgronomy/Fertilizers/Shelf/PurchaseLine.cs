@@ -30,7 +30,7 @@ public sealed class PurchaseLine
     /// <returns>Text such as <c>2 x 50 lb potash (0-0-60), spread 90 lb, 10 lb left</c>.</returns>
     public override string ToString() =>
         $"{Amounts.Print(Packages, 2)} x {Amounts.Print(Product.Package, decimals: 1)} {Product}, spread "
-            + $"{Amounts.Print(Spread, decimals: 1)}, {Amounts.Print(Leftover, decimals: 1)} left";
+        + $"{Amounts.Print(Spread, decimals: 1)}, {Amounts.Print(Leftover, decimals: 1)} left";
 
     private static Volume VolumeOf(Mass mass, Density density)
     {

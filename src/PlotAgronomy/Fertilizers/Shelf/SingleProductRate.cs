@@ -92,13 +92,14 @@ public sealed class SingleProductRate : IWorkedResult
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         foreach (var balance in Balances.Where(b => b.AtLeast > ApplicationRate.Zero && Analysis.Percent(b.Nutrient) > 0))
         {
-            string percent = Amounts.Print(Analysis.Percent(balance.Nutrient), 4);
+            double held = Analysis.Percent(balance.Nutrient);
+            double product = FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, held);
             lines.Add(
                 new WorkedLine(
                     $"{Analysis} for {NutrientSymbols.Of(balance.Nutrient)}",
                     "100 x need / percent",
-                    $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {percent} = "
-                        + $"{Amounts.Print(FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, Analysis.Percent(balance.Nutrient)), 2)} lb/ac"
+                    $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {Amounts.Print(held, 4)} = "
+                        + $"{Amounts.Print(product, 2)} lb/ac"
                 )
             );
         }

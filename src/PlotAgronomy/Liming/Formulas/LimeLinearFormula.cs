@@ -89,7 +89,10 @@ internal sealed class LimeLinearFormula : LimeFormula
             );
 
         internal string Written(string reading, string squared, string waterPh) =>
-            $"{Amounts.Print(Constant, 3)}{Term(PerReading, reading)}{Term(PerReadingSquared, squared)}{Term(PerWaterPh, waterPh)}";
+            Amounts.Print(Constant, 3)
+            + Term(PerReading, reading)
+            + Term(PerReadingSquared, squared)
+            + Term(PerWaterPh, waterPh);
 
         private static string Term(double factor, string symbol)
         {

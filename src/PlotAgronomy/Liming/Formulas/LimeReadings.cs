@@ -7,8 +7,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>The buffers a method is calibrated for.</summary>
 internal static class LimeReadings
 {
-    internal static ImmutableArray<SoilBuffer> Buffers(CsvRow method) =>
-        method.Choices<SoilBuffer>("buffers");
+    internal static ImmutableArray<SoilBuffer> Buffers(CsvRow method) => method.Choices<SoilBuffer>("buffers");
 
     internal static double? BufferPh(LimeSample sample, ImmutableArray<SoilBuffer> buffers) =>
         sample.Report.BufferPhs.FirstOrDefault(b => buffers.Contains(b.Buffer))?.Value;

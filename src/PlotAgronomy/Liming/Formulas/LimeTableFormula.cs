@@ -96,11 +96,6 @@ internal sealed class LimeTableFormula : LimeFormula
     private sealed record Cell(double TargetPh, double Reading, double PoundsPerAcre, string? Finding)
     {
         internal static Cell FromRow(CsvRow row) =>
-            new(
-                row.Number("target_ph"),
-                row.Number("reading"),
-                LimeUnits.PoundsPerAcre(row, "rate"),
-                row.TextOrNull("finding")
-            );
+            new(row.Number("target_ph"), row.Number("reading"), LimeUnits.PoundsPerAcre(row, "rate"), row.TextOrNull("finding"));
     }
 }

@@ -17,7 +17,9 @@ internal sealed class NorthCarolinaFormula : LimeFormula
     internal override double? ReadingOf(LimeSample sample) =>
         LimeReadings.BufferPh(sample, [SoilBuffer.Mehlich])
         ?? (
-            sample.AcidityPer100CubicCentimeters is { } acidity ? EndPh - (acidity / LimingConstants.All["nc-acidity-per-ph"]) : null
+            sample.AcidityPer100CubicCentimeters is { } acidity
+                ? EndPh - (acidity / LimingConstants.All["nc-acidity-per-ph"])
+                : null
         );
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>

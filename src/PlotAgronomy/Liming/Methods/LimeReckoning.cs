@@ -191,7 +191,10 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             Add("lime-buffer-high", ("reading", Amounts.Print(reading, 2)));
         }
 
-        if (Tolerance.IsBelow(reading, method.LowestReading) || (Tolerance.IsAbove(reading, method.HighestReading) && !method.NoLimeAboveHighest))
+        if (
+            Tolerance.IsBelow(reading, method.LowestReading)
+            || (Tolerance.IsAbove(reading, method.HighestReading) && !method.NoLimeAboveHighest)
+        )
         {
             Add(
                 method.LimitsArePrinted ? "lime-reading-outside" : "lime-reading-outside-practice",

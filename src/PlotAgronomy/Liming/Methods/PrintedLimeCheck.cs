@@ -78,7 +78,8 @@ public sealed class PrintedLimeCheck : IWorkedResult
         double computed = Alike(need.Rate);
         double low = need.Lowest is { } lowest ? Alike(lowest) : computed * (1 - SameWithinShare);
         double high = need.Highest is { } highest ? Alike(highest) : computed * (1 + SameWithinShare);
-        bool differs = Tolerance.IsBelow(printed.OfBasis.PoundsPerAcre, low) || Tolerance.IsAbove(printed.OfBasis.PoundsPerAcre, high);
+        bool differs =
+            Tolerance.IsBelow(printed.OfBasis.PoundsPerAcre, low) || Tolerance.IsAbove(printed.OfBasis.PoundsPerAcre, high);
         if (differs)
         {
             findings.Add(

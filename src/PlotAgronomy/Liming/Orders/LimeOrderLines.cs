@@ -65,12 +65,13 @@ internal static class LimeOrderLines
             lines.Add(new("Already applied", "counted in this material", Amounts.Print(order.AlreadyApplied, "lb", 1)));
         }
 
+        string less = applied > 0 ? " - " + Amounts.Print(order.AlreadyApplied, "lb", 1) : "";
         lines.Add(
             new(
                 "For the plot",
                 applied > 0 ? "rate x area - already applied" : "rate x area",
-                $"{Amounts.Print(order.ProductRate, "lb/ac", 1)} x "
-                    + $"{Amounts.Print(terms.Area, "ac", 3)}{(applied > 0 ? " - " + Amounts.Print(order.AlreadyApplied, "lb", 1) : "")} = {Amounts.Print(order.Product, "lb", 1)} = {Amounts.Print(order.Product, "ton", 3)}"
+                $"{Amounts.Print(order.ProductRate, "lb/ac", 1)} x {Amounts.Print(terms.Area, "ac", 3)}{less} = "
+                    + $"{Amounts.Print(order.Product, "lb", 1)} = {Amounts.Print(order.Product, "ton", 3)}"
             )
         );
         if (order.Bags is { } bags)

@@ -137,7 +137,7 @@ public sealed class LimeRate
     /// <returns>The text.</returns>
     public override string ToString() =>
         $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac of {Basis.Name} to pH {LimeText.Ph(TargetPh)}, "
-            + $"{LimeText.Inches(Depth)} in deep ({Institution})";
+        + $"{LimeText.Inches(Depth)} in deep ({Institution})";
 
     internal LimeRate With(ApplicationRate ofBasis) => Relabelled(ofBasis.PoundsPerAcre, Basis);
 

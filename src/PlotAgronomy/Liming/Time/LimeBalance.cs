@@ -126,9 +126,12 @@ public sealed class LimeBalance : IWorkedResult
             new(
                 "After the plan",
                 "applied + planned",
-                $"{Amounts.Print(RateAfterPlan, "lb/ac", 1)}{(AboveNeedPercent is > 0 ? $", {Amounts.Print(AboveNeedPercent.Value, 1)} % above need" : "")}"
+                Amounts.Print(RateAfterPlan, "lb/ac", 1) + AboveNeed
             ),
         ];
+
+    private string AboveNeed =>
+        AboveNeedPercent is > 0 and { } percent ? $", {Amounts.Print(percent, 1)} % above need" : "";
 
     private IEnumerable<Finding> FindingsOf(ImmutableArray<LimeApplication> all)
     {

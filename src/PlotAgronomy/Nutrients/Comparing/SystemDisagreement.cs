@@ -31,6 +31,6 @@ public sealed class SystemDisagreement
     /// <returns>Text such as <c>K2O: 0 (Nebraska) to 72.5 (Tri-State), 72.5 lb/ac apart</c>.</returns>
     public override string ToString() =>
         $"{SoilWords.For(Nutrient)}: {Amounts.Print(Lowest.Need.Rate.PoundsPerAcre, 1)} ({Lowest.System.Name}) to "
-            + $"{Amounts.Print(Highest.Need.Rate.PoundsPerAcre, 1)} ({Highest.System.Name}), "
-            + $"{Amounts.Print(Difference.PoundsPerAcre, 1)} lb/ac apart";
+        + $"{Amounts.Print(Highest.Need.Rate.PoundsPerAcre, 1)} ({Highest.System.Name}), "
+        + $"{Amounts.Print(Difference.PoundsPerAcre, 1)} lb/ac apart";
 }

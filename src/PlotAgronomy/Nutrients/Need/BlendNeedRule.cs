@@ -12,6 +12,7 @@ internal static class BlendNeedRule
     {
         double gap = ours < printedLow ? printedLow - ours : Math.Max(0, ours - printedHigh);
         double nearest = ours < printedLow ? printedLow : printedHigh;
-        return gap > NutrientConstants.All["printed-difference-lb"] && gap > NutrientConstants.All["printed-difference-pct"] / 100 * nearest;
+        return gap > NutrientConstants.All["printed-difference-lb"]
+            && gap > NutrientConstants.All["printed-difference-pct"] / 100 * nearest;
     }
 }

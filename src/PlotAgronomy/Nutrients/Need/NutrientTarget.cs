@@ -47,9 +47,10 @@ public sealed class NutrientTarget
 
     /// <summary>Invariant text such as <c>Phosphate 40 to 60 lb/ac: reason</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{Nutrient} {AtLeast.PoundsPerAcre:0.#}{(AtMost is { } most ? $" to {most.PoundsPerAcre.ToString("0.#", CultureInfo.InvariantCulture)}" : "")} lb/ac: {Reason}"
-        );
+    public override string ToString()
+    {
+        var invariant = CultureInfo.InvariantCulture;
+        string upTo = AtMost is { } most ? string.Create(invariant, $" to {most.PoundsPerAcre:0.#}") : "";
+        return string.Create(invariant, $"{Nutrient} {AtLeast.PoundsPerAcre:0.#}{upTo} lb/ac: {Reason}");
+    }
 }

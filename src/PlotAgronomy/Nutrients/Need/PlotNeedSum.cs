@@ -320,7 +320,7 @@ internal sealed class PlotNeedSum
                     new WorkedLine(
                         $"Target {SoilWords.For(target.Nutrient)}",
                         target.Reason,
-                        $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{(target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "")} lb/ac"
+                        $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{AtMost(target)} lb/ac"
                     )
                 )
             )
@@ -354,4 +354,7 @@ internal sealed class PlotNeedSum
             );
         }
     }
+
+    private static string AtMost(NutrientTarget target) =>
+        target.AtMost is { } most ? $", at most {Amounts.Print(most.PoundsPerAcre, 1)}" : "";
 }

@@ -194,9 +194,8 @@ public sealed class NitrogenRule
             )
             .Value;
         var splits = Table
-            .Read(
-                "Nutrients/Data/nitrogen-doses.csv",
-                r => (Rule: r.Text("rule"), Part: r.Integer("part"), Dose: (r.Text("size"), r.Text("when"), r.SourceId()))
+            .Read("Nutrients/Data/nitrogen-doses.csv", r =>
+                (Rule: r.Text("rule"), Part: r.Integer("part"), Dose: (r.Text("size"), r.Text("when"), r.SourceId()))
             )
             .OrderBy(d => d.Part)
             .ToLookup(d => d.Rule, d => d.Dose);

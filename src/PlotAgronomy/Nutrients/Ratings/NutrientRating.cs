@@ -37,6 +37,12 @@ public sealed class NutrientRating
         $"{SoilWords.For(Scale.Analyte)} {SoilWords.Amount(ComparedValue, Scale.Unit)}: {Verdict}";
 
     /// <summary>The class with its limits, such as <c>medium (above 25, up to 50 ppm)</c>.</summary>
-    internal string Verdict =>
-        $"{Class.Name} ({Class.LimitsInWords()}{(Scale.Unit is { } unit && !SoilWords.IsIndex(unit) ? $" {Scale.UnitInWords}" : "")})";
+    internal string Verdict
+    {
+        get
+        {
+            string unit = Scale.Unit is { } printed && !SoilWords.IsIndex(printed) ? $" {Scale.UnitInWords}" : "";
+            return $"{Class.Name} ({Class.LimitsInWords()}{unit})";
+        }
+    }
 }

@@ -17,10 +17,7 @@ internal static class RatingTables
     private static ImmutableArray<(string, RatingScale)> Load()
     {
         var classes = Table.Grouped("Nutrients/Data/rating-classes.csv", r => r.Text("scale"), PrintedClass.FromRow).Value;
-        return
-        [
-            .. Table.Read("Nutrients/Data/rating-scales.csv", row =>
-                (
+        return [.. Table.Read("Nutrients/Data/rating-scales.csv", row => (
                     row.Text("system"),
                     new RatingScale
                     {
@@ -41,9 +38,7 @@ internal static class RatingTables
                                 .Distinct(),
                         ],
                     }
-                )
-            ),
-        ];
+                ))];
     }
 
     /// <summary>Classes that each start where the one below them ends.</summary>

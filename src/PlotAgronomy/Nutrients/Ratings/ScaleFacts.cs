@@ -8,8 +8,8 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
 {
     internal (NutrientRating? Rating, string Reason) Rate(string systemId, ImmutableArray<RatingScale> scales)
     {
-        string reason =
-            $"it was made for {string.Join(" or ", scales.Select(s => $"{SoilWords.Or(s.Extractants)} in {s.UnitInWords}").Distinct())}";
+        var tests = scales.Select(s => $"{SoilWords.Or(s.Extractants)} in {s.UnitInWords}").Distinct();
+        string reason = $"it was made for {string.Join(" or ", tests)}";
         foreach (var scale in scales)
         {
             if (Value(scale) is not { } found)

@@ -123,6 +123,7 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             );
         }
 
+        string here = row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "";
         return new NutrientNeed
         {
             Nutrient = reading.Nutrient,
@@ -133,7 +134,7 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             Rating = rating,
             Why =
                 $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on "
-                + $"{CropRows.WordsFor(question.Crop.Row)}{(row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "")}.",
+                + $"{CropRows.WordsFor(question.Crop.Row)}{here}.",
             Status = Statuses.WeakestOf(rating.Status, row.Status),
             SourceIds = [.. row.SourceId.Split(';').Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),

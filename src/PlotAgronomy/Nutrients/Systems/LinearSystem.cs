@@ -61,6 +61,8 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
             [("responsive", equation.ZeroAbove, true)],
             "not responsive"
         );
+        string forYield = equation.AsksForYield ? $" for a yield of {question.Crop.Yield}" : "";
+        string least = rate > raw ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "";
         return SufficiencyNeed.Of(
             reading,
             rate,
@@ -68,7 +70,7 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
             rate == 0
                 ? $"{reading.Subject} is at or beyond {reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
                 : $"{reading.Subject} does not pass {reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this "
-                    + $"much{(equation.AsksForYield ? $" for a yield of {question.Crop.Yield}" : "")}{(rate > raw ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "")}.",
+                    + $"much{forYield}{least}.",
             equation.Status,
             [.. equation.SourceId.Split(';')],
             "constant + a x yield + b x test + c x yield x test, within its limits",
@@ -77,11 +79,14 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
     }
 
     /// <summary>Says what the sum itself gives where the advice is held at a limit.</summary>
-    private static string Held(Equation equation, double raw, double rate, bool isAboveLimit) =>
-        rate == raw
-            ? ""
-            : $" = {Amounts.Print(raw, 1)}, "
-                + $"{(isAboveLimit ? $"none above {Amounts.Print(equation.ZeroAbove, 1)}" : rate > 0 ? $"at least {Amounts.Print(equation.LeastRate, 1)}" : "not below 0")}";
+    private static string Held(Equation equation, double raw, double rate, bool isAboveLimit)
+    {
+        string limit =
+            isAboveLimit ? $"none above {Amounts.Print(equation.ZeroAbove, 1)}"
+            : rate > 0 ? $"at least {Amounts.Print(equation.LeastRate, 1)}"
+            : "not below 0";
+        return rate == raw ? "" : $" = {Amounts.Print(raw, 1)}, {limit}";
+    }
 
     private sealed record Equation(
         ImmutableArray<Extractant> Extractants,

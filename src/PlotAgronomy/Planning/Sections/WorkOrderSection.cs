@@ -124,7 +124,7 @@ internal static class WorkOrderSection
 
     private static string Unless(SownKind held) =>
         $"{SheetText.Name(held.Planned.Kind)}, {SheetText.Weight(held.Weight.ToMass())}, unless a new test shows pH "
-            + $"{Amounts.Print(held.Planned.Kind.Ph!.MinimumPh, 1)} or more";
+        + $"{Amounts.Print(held.Planned.Kind.Ph!.MinimumPh, 1)} or more";
 
     private static string Depth(SowingPass pass)
     {

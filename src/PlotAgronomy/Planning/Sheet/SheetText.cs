@@ -48,7 +48,7 @@ internal static class SheetText
     /// <summary>What a row of a comparison marked as from memory means.</summary>
     internal const string FromMemory =
         "Rows from memory: their numbers were not yet checked against the publication; compare with the printed table before "
-            + "relying on them. [data-from-memory]";
+        + "relying on them. [data-from-memory]";
 
     /// <summary>Laboratory, day and depth of a report.</summary>
     internal static string Origin(SoilReport report)

@@ -50,6 +50,5 @@ internal sealed class KindFile
     /// <summary>Planting dates, as many as publications give.</summary>
     internal ImmutableArray<KindObservation> PlantingWindows { get; }
 
-    internal static KindFile Read(CsvTable table) =>
-        new(table.Name, Table.Read(table, r => new KindObservation(r)));
+    internal static KindFile Read(CsvTable table) => new(table.Name, Table.Read(table, r => new KindObservation(r)));
 }

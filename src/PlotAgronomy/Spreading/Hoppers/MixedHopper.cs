@@ -101,7 +101,7 @@ public sealed class MixedHopper : IWorkedResult
 
     private static string Describe(StandStretch stretch) =>
         $"{Amounts.Print(stretch.PlantsPerSquareFoot, 1)} from {Amounts.Print(stretch.From, 0)} to "
-            + $"{Amounts.Print(stretch.To, 0)} of the walk";
+        + $"{Amounts.Print(stretch.To, 0)} of the walk";
 
     private static IEnumerable<Finding> FindingsFor(ImmutableArray<KindOutlook> kinds, IReadOnlyList<HopperShare> shares)
     {

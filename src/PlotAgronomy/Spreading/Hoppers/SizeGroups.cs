@@ -27,7 +27,9 @@ public static class SizeGroups
         bool measured = kinds.All(k => k.Diameter is not null);
         var size = Measure(kinds, rule, measured);
         double limit =
-            rule == SizeRule.DiameterTwoToOne ? SeedPasses.MostDiameterRatio : SpreadingConstants.All["pass-density-diameter-ratio"];
+            rule == SizeRule.DiameterTwoToOne
+                ? SeedPasses.MostDiameterRatio
+                : SpreadingConstants.All["pass-density-diameter-ratio"];
         var groups = SeedPasses
             .Group(kinds, k => new PassSeed(size(k), k.Chaffy, k.SowingDepth?.Inches), limit)
             .OrderByDescending(kindsOfPass => size(kindsOfPass[0]))

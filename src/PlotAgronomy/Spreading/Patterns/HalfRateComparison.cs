@@ -56,7 +56,8 @@ public sealed class HalfRateComparison : IWorkedResult
             new(
                 "Right angles",
                 "CV of the full rate / square root of 2",
-                $"{Amounts.Print(FullRate.PopulationCvPercent, 2)} / 1.414 = {Amounts.Print(RightAnglesPopulationCvPercent, 2)} %",
+                $"{Amounts.Print(FullRate.PopulationCvPercent, 2)} / 1.414 = "
+                    + $"{Amounts.Print(RightAnglesPopulationCvPercent, 2)} %",
                 "SPREAD-S16"
             ),
             new(

@@ -117,6 +117,5 @@ internal static class PatternMath
         return above;
     }
 
-    private static bool IsWhole(double number) =>
-        Tolerance.AreEqual(number, Math.Round(number, MidpointRounding.AwayFromZero));
+    private static bool IsWhole(double number) => Tolerance.AreEqual(number, Math.Round(number, MidpointRounding.AwayFromZero));
 }

@@ -49,7 +49,7 @@ public static class PatternPicture
             $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, "
                 + $"{(overlapped.Driving == DrivingMethod.OneDirection ? "all in one direction" : "back and forth")}; "
                 + $"thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} "
-                    + "% of the mean"
+                + "% of the mean"
         );
         sheet.Text(
             Left,

@@ -37,11 +37,15 @@ internal sealed class SvgSheet
         double size = 13,
         bool bold = false,
         bool halo = false
-    ) =>
+    )
+    {
+        string weight = bold ? " font-weight=\"bold\"" : "";
+        string outline = halo ? " stroke=\"white\" stroke-width=\"3\" paint-order=\"stroke\"" : "";
         Line(
             $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\" "
-                + $"font-size=\"{N(size)}\"{(bold ? " font-weight=\"bold\"" : "")}{(halo ? " stroke=\"white\" stroke-width=\"3\" paint-order=\"stroke\"" : "")}>{Escape(text)}</text>"
+                + $"font-size=\"{N(size)}\"{weight}{outline}>{Escape(text)}</text>"
         );
+    }
 
     internal void Segment(
         double x1,
