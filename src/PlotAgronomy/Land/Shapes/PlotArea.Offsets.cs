@@ -1,5 +1,4 @@
 using System.Globalization;
-using UnitsNet;
 
 namespace PlotAgronomy.Land;
 

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Seeds;
 /// over.</summary>
 internal sealed class KindObservation
 {
-    private const string PlantingWindow = "planting-window";
+    private const string WindowFigure = "planting-window";
 
     private readonly CsvRow row;
     private readonly string? low;
@@ -44,7 +44,7 @@ internal sealed class KindObservation
 
     internal int Line => row.Line;
 
-    internal bool IsPlantingWindow => Figure == PlantingWindow;
+    internal bool IsPlantingWindow => Figure == WindowFigure;
 
     internal Origin Origin => row.Origin();
 

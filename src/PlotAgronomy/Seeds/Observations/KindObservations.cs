@@ -6,6 +6,7 @@ namespace PlotAgronomy.Seeds;
 /// <see cref="End"/>.</summary>
 internal sealed class KindObservations(KindFile file)
 {
+    private readonly ILookup<string, KindObservation> byFigure = file.Figures.ToLookup(o => o.Figure);
     private readonly HashSet<string> figuresAsked = new(StringComparer.Ordinal);
     private readonly HashSet<KindObservation> given = [];
 
@@ -17,7 +18,7 @@ internal sealed class KindObservations(KindFile file)
     {
         figuresAsked.Add(figure);
         KindObservation? found = null;
-        foreach (var observation in file.Figures.Where(o => o.Figure == figure && o.Method == method))
+        foreach (var observation in byFigure[figure].Where(o => o.Method == method))
         {
             if (found is not null)
             {
@@ -59,10 +60,10 @@ internal sealed class KindObservations(KindFile file)
         );
     }
 
-    private IEnumerable<KindObservation> All(string figure, Func<KindObservation, bool> fits)
+    private List<KindObservation> All(string figure, Func<KindObservation, bool> fits)
     {
         figuresAsked.Add(figure);
-        var fitting = file.Figures.Where(o => o.Figure == figure && fits(o)).ToList();
+        var fitting = byFigure[figure].Where(fits).ToList();
         given.UnionWith(fitting);
         return fitting;
     }
