@@ -28,8 +28,8 @@ internal static class CompanionFindings
                 continue;
             }
 
-            string host = FitFindings.Names(hosts.Select(m => m.Kind)),
-                companion = FitFindings.Names(companions.Select(p => p.Kind));
+            string host = StandNames.Of(hosts.Select(m => m.Kind)),
+                companion = StandNames.Of(companions.Select(p => p.Kind));
             double share = companions.Sum(p => p.ShareOfFullStand.Chosen),
                 pounds = companions.Sum(p => p.LiveRate.PoundsPerAcre);
             if (limit.ShareHigh is { } most && Tolerance.IsAbove(share, most))

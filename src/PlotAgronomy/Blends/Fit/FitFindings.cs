@@ -39,7 +39,7 @@ internal static class FitFindings
             && kinds.Where(k => k.Drainage is { } t && !t.Stands(drainage)).ToArray() is { Length: > 0 } unsuited
         )
         {
-            yield return FindingCatalog.Create("blend-drainage-outside", ("kinds", Names(unsuited)));
+            yield return FindingCatalog.Create("blend-drainage-outside", ("kinds", StandNames.Of(unsuited)));
         }
 
         if (fit.DrainageSpan is { } drain && drain.Wettest > drain.Driest)
@@ -61,7 +61,10 @@ internal static class FitFindings
 
         foreach (var pass in fit.Passes.Where(p => p.DepthsAreApart))
         {
-            yield return FindingCatalog.Create("blend-pass-depths-apart", ("kinds", Names(pass.Parts.Select(p => p.Kind))));
+            yield return FindingCatalog.Create(
+                "blend-pass-depths-apart",
+                ("kinds", StandNames.Of(pass.Parts.Select(p => p.Kind)))
+            );
         }
 
         string[] groups = [.. fit.Inoculants.Select(i => i.Group.ToString()).Distinct()];
@@ -83,8 +86,8 @@ internal static class FitFindings
         {
             yield return FindingCatalog.Create(
                 "blend-warm-and-cool",
-                ("warm", Names(seasons[GrowingSeason.Warm])),
-                ("cool", Names(seasons[GrowingSeason.Cool]))
+                ("warm", StandNames.Of(seasons[GrowingSeason.Warm])),
+                ("cool", StandNames.Of(seasons[GrowingSeason.Cool]))
             );
         }
 
@@ -95,7 +98,7 @@ internal static class FitFindings
 
         if (!dates.Unknown.IsEmpty)
         {
-            yield return FindingCatalog.Create("blend-no-dates", ("kinds", Names(dates.Unknown)));
+            yield return FindingCatalog.Create("blend-no-dates", ("kinds", StandNames.Of(dates.Unknown)));
         }
 
         if (dates.Ranges.IsEmpty && dates.Unknown.Length < fit.Batch.Blend.Parts.Length)
@@ -142,8 +145,8 @@ internal static class FitFindings
         {
             yield return FindingCatalog.Create(
                 "blend-nitrogen-conflict",
-                ("legumes", Names(legumes.Select(m => m.Kind))),
-                ("hungry", Names(hungry.Select(m => m.Kind)))
+                ("legumes", StandNames.Of(legumes.Select(m => m.Kind))),
+                ("hungry", StandNames.Of(hungry.Select(m => m.Kind)))
             );
         }
 
@@ -162,7 +165,7 @@ internal static class FitFindings
             {
                 yield return FindingCatalog.Create(
                     "blend-nitrogen-hungry",
-                    ("kinds", Names(hungry.Select(m => m.Kind))),
+                    ("kinds", StandNames.Of(hungry.Select(m => m.Kind))),
                     ("share", Amounts.Print(hungry.Sum(m => m.Share), 2))
                 );
             }
@@ -179,8 +182,6 @@ internal static class FitFindings
             .Concat(MemoryNotes.For("the sowing depths", kinds.Select(k => (k, k.Depth?.Evidence))))
             .Concat(MemoryNotes.For("the nitrogen fixed", fit.Members.Select(m => (m.Kind, m.Kind.Nitrogen?.Evidence))));
     }
-
-    internal static string Names(IEnumerable<CropKind> kinds) => string.Join("; ", kinds.Select(k => k.ShortName).Distinct());
 
     private static string WithPh(IEnumerable<CropKind> kinds) =>
         string.Join(

@@ -22,9 +22,9 @@ internal static class HazardFindings
                 .GroupBy(x => (x.Hazard.Type, x.Hazard.Level, x.Hazard.Rule))
         )
         {
-            yield return Finding(group.Key.Type, FitFindings.Names(group.Select(x => x.Kind)), group.Key.Level, group.Key.Rule);
+            yield return Finding(group.Key.Type, StandNames.Of(group.Select(x => x.Kind)), group.Key.Level, group.Key.Rule);
             if (
-                group.First().Hazard.Evidence.FindingFor($"the hazards of {FitFindings.Names(group.Select(x => x.Kind))}") is
+                group.First().Hazard.Evidence.FindingFor($"the hazards of {StandNames.Of(group.Select(x => x.Kind))}") is
                 { } memory
             )
             {
@@ -37,7 +37,7 @@ internal static class HazardFindings
             && kinds.Where(k => Grain.Rows.Any(g => g.Selects(k))).ToArray() is { Length: > 0 } grain
         )
         {
-            yield return FindingCatalog.Create("blend-grain-on-surface", ("kinds", FitFindings.Names(grain)));
+            yield return FindingCatalog.Create("blend-grain-on-surface", ("kinds", StandNames.Of(grain)));
         }
 
         foreach (var component in fit.Batch.Blend.Parts.Select(p => p.Component))

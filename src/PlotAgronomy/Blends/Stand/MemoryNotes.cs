@@ -17,7 +17,7 @@ internal static class MemoryNotes
             :
             [
                 MemoryGate.FindingFor(
-                    $"{figures} of {FitFindings.Names(remembered.Select(k => k.Kind))}",
+                    $"{figures} of {StandNames.Of(remembered.Select(k => k.Kind))}",
                     string.Join(", ", remembered.SelectMany(k => k.Evidence!.SourceIds).Distinct())
                 ),
             ];

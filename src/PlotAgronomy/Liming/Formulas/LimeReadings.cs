@@ -12,20 +12,5 @@ internal static class LimeReadings
     internal static double? BufferPh(LimeSample sample, ImmutableArray<SoilBuffer> buffers) =>
         sample.Report.BufferPhs.FirstOrDefault(b => buffers.Contains(b.Buffer))?.Value;
 
-    internal static string InWords(IEnumerable<SoilBuffer> buffers) => string.Join(" or ", buffers.Select(Name));
-
-    private static string Name(SoilBuffer buffer) =>
-        buffer switch
-        {
-            SoilBuffer.Smp => "SMP",
-            SoilBuffer.Sikora => "Sikora",
-            SoilBuffer.Sikora2 => "Sikora-2",
-            SoilBuffer.Mehlich => "Mehlich",
-            SoilBuffer.ModifiedMehlich => "modified Mehlich",
-            SoilBuffer.AdamsEvans => "Adams-Evans",
-            SoilBuffer.ModifiedAdamsEvans => "modified Adams-Evans",
-            SoilBuffer.MooreSikora => "Moore-Sikora",
-            SoilBuffer.Woodruff => "Woodruff",
-            _ => "new Woodruff",
-        };
+    internal static string InWords(IEnumerable<SoilBuffer> buffers) => SoilWords.Buffers.Or(buffers);
 }

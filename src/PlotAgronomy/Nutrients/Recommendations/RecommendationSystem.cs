@@ -14,6 +14,9 @@ public abstract class RecommendationSystem
 
     private protected RecommendationSystem(string id) => record = SystemRecord.Find(id);
 
+    /// <summary>The systems to name where this one leaves a question unanswered, asked for only then.</summary>
+    internal Func<ImmutableArray<RecommendationSystem>> Siblings { private get; init; } = () => [];
+
     /// <summary>Gets the id, such as <c>NC</c>.</summary>
     public string Id => record.Id;
 
@@ -178,9 +181,7 @@ public abstract class RecommendationSystem
     {
         ImmutableArray<string> others =
         [
-            .. RecommendationSystems
-                .All.Where(s => s != this && s.WouldServe(question.Report, question.Crop.Row, nutrient))
-                .Select(s => s.Id),
+            .. Siblings().Where(s => s != this && s.WouldServe(question.Report, question.Crop.Row, nutrient)).Select(s => s.Id),
         ];
         return new SystemAnswer(
             [],

@@ -5,25 +5,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The recommendation systems of this library. A system is asked by name; none is chosen in silence.</summary>
 public static class RecommendationSystems
 {
-    private static readonly Lazy<ImmutableArray<RecommendationSystem>> Systems = new(() =>
-        [
-            new NorthCarolinaSystem(),
-            new SouthCarolinaSystem(),
-            new TriState2020System(),
-            new TriState1995System(),
-            new MissouriSystem(),
-            new IllinoisSystem(),
-            new OklahomaSystem(),
-            new LinearSystem("KS"),
-            new LinearSystem("SD"),
-            new LinearSystem("ND-2017"),
-            new ClassRateSystem("IA-2013"),
-            new NebraskaSystem(),
-            new LinearSystem("NE-OLD"),
-            new ClassRateSystem("MT"),
-            new ClassRateSystem("NI"),
-        ]
-    );
+    private static readonly Lazy<ImmutableArray<RecommendationSystem>> Systems = new(() => Make(() => All));
 
     /// <summary>Gets every system.</summary>
     public static ImmutableArray<RecommendationSystem> All => Systems.Value;
@@ -85,4 +67,23 @@ public static class RecommendationSystems
                 $"No recommendation system has the id '{id}'. Known: {string.Join(", ", All.Select(s => s.Id))}."
             );
     }
+
+    private static ImmutableArray<RecommendationSystem> Make(Func<ImmutableArray<RecommendationSystem>> all) =>
+        [
+            new NorthCarolinaSystem() { Siblings = all },
+            new SouthCarolinaSystem() { Siblings = all },
+            new TriState2020System() { Siblings = all },
+            new TriState1995System() { Siblings = all },
+            new MissouriSystem() { Siblings = all },
+            new IllinoisSystem() { Siblings = all },
+            new OklahomaSystem() { Siblings = all },
+            new LinearSystem("KS") { Siblings = all },
+            new LinearSystem("SD") { Siblings = all },
+            new LinearSystem("ND-2017") { Siblings = all },
+            new ClassRateSystem("IA-2013") { Siblings = all },
+            new NebraskaSystem() { Siblings = all },
+            new LinearSystem("NE-OLD") { Siblings = all },
+            new ClassRateSystem("MT") { Siblings = all },
+            new ClassRateSystem("NI") { Siblings = all },
+        ];
 }

@@ -31,16 +31,16 @@ internal static class PlanVocabulary
         ("smother-crop", GroundCover.SmotherCrop)
     );
 
-    internal static readonly PlanWords<SoilTexture> Textures = new([.. SoilWords.Textures.All.Select(w => (w.Word, w.Value))]);
+    internal static readonly PlanWords<SoilTexture> Textures = PlanWords.From(SoilWords.Textures);
 
     internal static readonly PlanWords<CropFate> Uses = new(
         ("browsed", CropFate.Browsed),
         ("cut-and-carried-off", CropFate.CarriedOff)
     );
 
-    internal static readonly PlanWords<SoilClass> SoilClasses = new([.. SoilWords.Classes.All.Select(w => (w.Word, w.Value))]);
+    internal static readonly PlanWords<SoilClass> SoilClasses = PlanWords.From(SoilWords.Classes);
 
-    internal static readonly PlanWords<SoilBuffer> Buffers = new([.. SoilWords.Buffers.All.Select(w => (w.Word, w.Value))]);
+    internal static readonly PlanWords<SoilBuffer> Buffers = PlanWords.From(SoilWords.Buffers);
 
     internal static readonly PlanWords<PrintedAnalyte> Analytes = new(
         ("P", new(SoilAnalyte.Phosphorus, PrintedForm.Element)),
@@ -60,22 +60,16 @@ internal static class PlanVocabulary
     );
 
     /// <summary>Units of nutrients: soluble salts are not read from a plan.</summary>
-    internal static readonly PlanWords<SoilTestUnit> Units = new([
-        .. SoilWords.Units.All.Where(w => w.Value != SoilTestUnit.DecisiemensPerMeter).Select(w => (w.Word, w.Value)),
-    ]);
+    internal static readonly PlanWords<SoilTestUnit> Units = PlanWords.From(SoilWords.Units, SoilTestUnit.DecisiemensPerMeter);
 
-    internal static readonly PlanWords<Extractant> Extractants = new([
-        .. SoilWords
-            .Extractants.All.Where(w =>
-                w.Value is not (Extractant.HydrochloricAcid or Extractant.PotassiumChloride or Extractant.SaturatedPaste)
-            )
-            .Select(w => (w.Word, w.Value)),
-    ]);
-
-    internal static readonly PlanWords<CationChargeBasis> ChargeBases = new(
-        ("meq/100 g", CationChargeBasis.Per100Grams),
-        ("meq/100 cm3", CationChargeBasis.Per100CubicCentimeters)
+    internal static readonly PlanWords<Extractant> Extractants = PlanWords.From(
+        SoilWords.Extractants,
+        Extractant.HydrochloricAcid,
+        Extractant.PotassiumChloride,
+        Extractant.SaturatedPaste
     );
+
+    internal static readonly PlanWords<CationChargeBasis> ChargeBases = PlanWords.From(SoilWords.ChargeBases);
 
     internal static readonly PlanWords<bool> RateMeanings = new(("pure live seed", true), ("bulk", false));
 

@@ -6,8 +6,14 @@ namespace PlotAgronomy.Planning;
 /// <summary>Word lists of a plan file that are an enumeration's own words.</summary>
 internal static class PlanWords
 {
-    internal static PlanWords<T> From<T>(EnumWords<T> words)
-        where T : struct, Enum => new([.. words.All.Select(w => (w.Word, w.Value))]);
+    /// <param name="words">The enumeration's words.</param>
+    /// <param name="never">Values that a plan file never names.</param>
+    internal static PlanWords<T> From<T>(EnumWords<T> words, params ReadOnlySpan<T> never)
+        where T : struct, Enum
+    {
+        ImmutableArray<T> left = [.. never];
+        return new([.. words.All.Where(w => !left.Contains(w.Value)).Select(w => (w.Word, w.Value))]);
+    }
 }
 
 /// <summary>The words a choice may use in a plan file, and the value behind each.</summary>

@@ -20,8 +20,11 @@ internal sealed class Catalog<T>(
 )
     where T : class
 {
-    private readonly Lazy<ImmutableArray<T>> everything = new(() => [.. entries()]);
-    private FrozenDictionary<string, T>? byId;
+    private readonly Lazy<(ImmutableArray<T> Listed, FrozenDictionary<string, T> ById)> everything = new(() =>
+    {
+        ImmutableArray<T> listed = [.. entries()];
+        return (listed, listed.ToFrozenDictionary(idOf, StringComparer.OrdinalIgnoreCase));
+    });
 
     /// <summary>The entries whose numbers were seen in print, or are practice.</summary>
     internal ImmutableArray<T> All => [.. Everything.Where(e => !IsFromMemory(e))];
@@ -30,9 +33,7 @@ internal sealed class Catalog<T>(
     internal ImmutableArray<T> Unchecked => [.. Everything.Where(IsFromMemory)];
 
     /// <summary>All entries, checked or not.</summary>
-    internal ImmutableArray<T> Everything => everything.Value;
-
-    private FrozenDictionary<string, T> ById => byId ??= Everything.ToFrozenDictionary(idOf, StringComparer.OrdinalIgnoreCase);
+    internal ImmutableArray<T> Everything => everything.Value.Listed;
 
     /// <exception cref="KeyNotFoundException">No entry has this id; the message lists all.</exception>
     internal T Find(string id)
@@ -43,7 +44,7 @@ internal sealed class Catalog<T>(
 
     internal bool TryFind(string? id, [NotNullWhen(true)] out T? entry, out string problem)
     {
-        entry = id is null ? null : ById.GetValueOrDefault(id.Trim());
+        entry = id is null ? null : everything.Value.ById.GetValueOrDefault(id.Trim());
         problem = entry is null ? Unknown(id) : "";
         return entry is not null;
     }
