@@ -35,9 +35,3 @@ internal sealed class PlanResults
 
     internal required ImmutableArray<SowingPass> Passes { get; init; }
 }
-
-/// <summary>One kind with its lot, its part of the blend and the bulk seed to weigh out.</summary>
-internal sealed record SownKind(PlannedKind Planned, BlendPart Part, BulkSeeding Bulk, BulkSeedMass Weight, int Packages)
-{
-    internal decimal Cost => Packages * Planned.Offer.Price;
-}

@@ -8,12 +8,16 @@ internal sealed class SystemReply
 {
     private readonly ImmutableArray<(PlantNutrient Nutrient, NutrientRecommendation Answer)> asked;
 
-    internal SystemReply(RecommendationSystem system, ImmutableDictionary<PlantNutrient, SystemComparison> comparisons)
+    internal SystemReply(
+        RecommendationSystem system,
+        ImmutableArray<PlantNutrient> nutrients,
+        ImmutableDictionary<PlantNutrient, SystemComparison> comparisons
+    )
     {
         System = system;
         asked =
         [
-            .. from nutrient in SystemsForGroup.Nutrients
+            .. from nutrient in nutrients
             let comparison = comparisons[nutrient]
             from answer in comparison.Answers.Concat(comparison.LeftOut)
             where answer.System == system

@@ -15,7 +15,7 @@ internal sealed class SystemsForGroup
     {
         Group = group;
         this.comparisons = comparisons;
-        var replies = RecommendationSystems.All.Select(s => new SystemReply(s, comparisons)).ToList();
+        var replies = RecommendationSystems.All.Select(s => new SystemReply(s, Nutrients, comparisons)).ToList();
         Answering = [.. replies.Where(r => r.Answers.Length > 0)];
         LeftOut = [.. replies.Where(r => r.Answers.Length == 0).Select(r => (r.System, WhyNot(r)))];
     }

@@ -9,27 +9,13 @@ namespace PlotAgronomy.Planning;
 /// <summary>The words a plan file may use, and what each stands for.</summary>
 internal static class PlanVocabulary
 {
-    internal static readonly PlanWords<PlantingMethod> PlantingMethods = new(
-        ("tilled-and-packed", PlantingMethod.TilledAndPacked),
-        ("broadcast-then-rolled", PlantingMethod.BroadcastThenRolled),
-        ("broadcast-then-mown", PlantingMethod.BroadcastThenMown),
-        ("frost-seeded", PlantingMethod.FrostSeeded),
-        ("drilled", PlantingMethod.Drilled)
+    internal static readonly PlanWords<PlantingMethod> PlantingMethods = PlanWords.Hyphened(
+        EnumWords<PlantingMethod>.FromNames()
     );
 
-    internal static readonly PlanWords<PlotForm> PlotForms = new(
-        ("rectangle", PlotForm.Rectangle),
-        ("triangle", PlotForm.Triangle),
-        ("trapezoid", PlotForm.Trapezoid),
-        ("circle", PlotForm.Circle)
-    );
+    internal static readonly PlanWords<PlotForm> PlotForms = PlanWords.Hyphened(EnumWords<PlotForm>.FromNames());
 
-    internal static readonly PlanWords<GroundCover> Covers = new(
-        ("bare-ground", GroundCover.BareGround),
-        ("legume-stand", GroundCover.LegumeStand),
-        ("small-grain", GroundCover.SmallGrain),
-        ("smother-crop", GroundCover.SmotherCrop)
-    );
+    internal static readonly PlanWords<GroundCover> Covers = PlanWords.Hyphened(EnumWords<GroundCover>.FromNames());
 
     internal static readonly PlanWords<SoilTexture> Textures = PlanWords.From(SoilWords.Textures);
 
@@ -73,22 +59,9 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<bool> RateMeanings = new(("pure live seed", true), ("bulk", false));
 
-    internal static readonly PlanWords<SowingMethod> SowingMethods = new(
-        ("drilled", SowingMethod.Drilled),
-        ("broadcast", SowingMethod.Broadcast),
-        ("broadcast-under-cover", SowingMethod.BroadcastUnderCover),
-        ("frost-seeded", SowingMethod.FrostSeeded)
-    );
+    internal static readonly PlanWords<SowingMethod> SowingMethods = PlanWords.Hyphened(PlotAgronomy.SowingMethods.Words);
 
-    internal static readonly PlanWords<DrainageClass> Drainages = new(
-        ("very poorly drained", DrainageClass.VeryPoor),
-        ("poorly drained", DrainageClass.Poor),
-        ("somewhat poorly drained", DrainageClass.SomewhatPoor),
-        ("moderately well drained", DrainageClass.ModeratelyWell),
-        ("well drained", DrainageClass.Well),
-        ("somewhat excessively drained", DrainageClass.SomewhatExcessive),
-        ("excessively drained", DrainageClass.Excessive)
-    );
+    internal static readonly PlanWords<DrainageClass> Drainages = PlanWords.From(DrainageTolerance.Classes);
 
     internal static readonly PlanWords<LimingForm> LimingForms = new(
         ("ground limestone", LimingForm.GroundLimestone),
@@ -121,10 +94,7 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<SoilRegion> Regions = PlanWords.From(EnumWords<SoilRegion>.FromNames());
 
-    internal static readonly PlanWords<SampleMoisture> SampleStates = new(
-        ("field-moist", SampleMoisture.FieldMoist),
-        ("dried", SampleMoisture.Dried)
-    );
+    internal static readonly PlanWords<SampleMoisture> SampleStates = PlanWords.Hyphened(EnumWords<SampleMoisture>.FromNames());
 
     internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.From(EnumWords<SoilSupply>.FromNames());
 

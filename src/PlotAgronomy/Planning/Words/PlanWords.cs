@@ -6,6 +6,10 @@ namespace PlotAgronomy.Planning;
 /// <summary>Word lists of a plan file that are an enumeration's own words.</summary>
 internal static class PlanWords
 {
+    /// <summary>Words with hyphens in place of spaces.</summary>
+    internal static PlanWords<T> Hyphened<T>(EnumWords<T> words)
+        where T : struct, Enum => new([.. words.All.Select(w => (w.Word.Replace(' ', '-'), w.Value))]);
+
     /// <param name="words">The enumeration's words.</param>
     /// <param name="never">Values that a plan file never names.</param>
     internal static PlanWords<T> From<T>(EnumWords<T> words, params ReadOnlySpan<T> never)

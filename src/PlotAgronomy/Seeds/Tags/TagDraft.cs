@@ -189,18 +189,12 @@ internal sealed class TagDraft(KindCatalog catalog)
                 TagPart.Germination,
                 numbers.Count > 2 && numbers[2].Value >= numbers[1].Value ? TagPart.Total : TagPart.Hard,
             ];
-            TagEntry.Assume(
-                findings,
-                $"'{line}' gives {string.Join(", ", columns.Take(numbers.Count).Select(InWords))}, in this order"
-            );
+            TagEntry.Assume(findings, $"'{line}' gives {TagPartWords.List(columns.Take(numbers.Count))}, in this order");
         }
 
         if (numbers.Count > columns.Count || numbers.Count < 2)
         {
-            problems.Add(
-                $"'{line}': expected {string.Join(", ", columns.Select(InWords))}, found {Amounts.Print(numbers.Count, 0)} "
-                    + "numbers."
-            );
+            problems.Add($"'{line}': expected {TagPartWords.List(columns)}, found {Amounts.Print(numbers.Count, 0)} numbers.");
             return;
         }
 
@@ -280,7 +274,7 @@ internal sealed class TagDraft(KindCatalog catalog)
 
         if (!(ofBag ? bag : Current.Percent).TryAdd(part, percent))
         {
-            problems.Add($"'{line}': {InWords(part)} stands twice.");
+            problems.Add($"'{line}': {TagPartWords.All[part]} stands twice.");
         }
     }
 
@@ -307,19 +301,4 @@ internal sealed class TagDraft(KindCatalog catalog)
 
         return new string(kept).Replace('%', ' ').Trim(' ', ',', ';', ':', '.', '-', '|', '/');
     }
-
-    private static string InWords(TagPart part) =>
-        part switch
-        {
-            TagPart.Pure => "pure seed",
-            TagPart.Germination => "germination",
-            TagPart.Hard => "hard seed",
-            TagPart.Dormant => "dormant seed",
-            TagPart.Total => "total germination",
-            TagPart.OtherCrop => "other crop seed",
-            TagPart.Inert => "inert matter",
-            TagPart.Weed => "weed seed",
-            TagPart.PureLive => "pure live seed",
-            _ => "coating",
-        };
 }
