@@ -29,12 +29,15 @@ internal sealed class EnumWords<T>
     /// <summary>All words, in order.</summary>
     internal ImmutableArray<(T Value, string Word)> All => all;
 
-    /// <summary>Words that are the names of the values in lower case, words apart: <c>TripleSuperphosphate</c> is "triple
-    /// superphosphate".</summary>
+    /// <summary>Words that are the names of the values in lower case, words and numbers apart:
+    /// <c>TripleSuperphosphate</c> is "triple superphosphate".</summary>
     internal static EnumWords<T> FromNames() => new([.. Enum.GetValues<T>().Select(v => (v, Spaced(v.ToString())))]);
 
     internal string Or(IEnumerable<T> values) => string.Join(" or ", values.Select(v => this[v]));
 
     private static string Spaced(string name) =>
-        string.Concat(name.Select((c, i) => i > 0 && char.IsAsciiLetterUpper(c) ? $" {c}" : $"{c}")).ToLowerInvariant();
+        string.Concat(name.Select((c, i) => StartsWord(name, i) ? $" {c}" : $"{c}")).ToLowerInvariant();
+
+    private static bool StartsWord(string name, int at) =>
+        at > 0 && (char.IsAsciiLetterUpper(name[at]) || (char.IsAsciiDigit(name[at]) && !char.IsAsciiDigit(name[at - 1])));
 }

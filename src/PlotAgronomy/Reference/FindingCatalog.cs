@@ -68,25 +68,26 @@ public static class FindingCatalog
     private static FrozenDictionary<string, Finding> Load()
     {
         var findings = new Dictionary<string, Finding>(StringComparer.Ordinal);
-        foreach (
-            var row in CsvTable
-                .EmbeddedNames.Where(n => n.EndsWith("/findings.csv", StringComparison.Ordinal))
-                .SelectMany(n => CsvTable.Embedded(n, "code", "severity", "text", "source_id").Rows)
-        )
+        foreach (string table in CsvTable.EmbeddedNames.Where(n => n.EndsWith("/findings.csv", StringComparison.Ordinal)))
         {
-            var finding = new Finding
+            foreach (var (finding, row) in Table.Read(table, r => (Template(r), r)))
             {
-                Code = row.Text("code"),
-                Severity = row.Choice<FindingSeverity>("severity"),
-                Text = row.Text("text"),
-                SourceId = row.SourceId(),
-            };
-            if (!findings.TryAdd(finding.Code, finding))
-            {
-                throw row.Problem("code", $"'{finding.Code}' stands twice");
+                if (!findings.TryAdd(finding.Code, finding))
+                {
+                    throw row.Problem("code", $"'{finding.Code}' stands twice");
+                }
             }
         }
 
         return findings.ToFrozenDictionary(StringComparer.Ordinal);
     }
+
+    private static Finding Template(CsvRow row) =>
+        new()
+        {
+            Code = row.Text("code"),
+            Severity = row.Choice<FindingSeverity>("severity"),
+            Text = row.Text("text"),
+            SourceId = row.SourceId(),
+        };
 }

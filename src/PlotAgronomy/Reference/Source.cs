@@ -25,4 +25,14 @@ public sealed class Source
         string superseded = SupersededBy is null ? "" : $" (superseded by {SupersededBy})";
         return $"{Title}. {Institution}, {Edition} [{Id}]{superseded}";
     }
+
+    internal static Source FromRow(CsvRow row) =>
+        new()
+        {
+            Id = row.Text("id"),
+            Title = row.Text("title"),
+            Institution = row.Text("institution"),
+            Edition = row.Text("edition"),
+            SupersededBy = row.TextOrNull("superseded_by"),
+        };
 }

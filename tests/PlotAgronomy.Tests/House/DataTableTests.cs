@@ -26,7 +26,7 @@ public class DataTableTests
         {
             foreach (string id in table.Header.Where(h => h.EndsWith("source_id", StringComparison.Ordinal)).Select(row.TextOrNull).OfType<string>().SelectMany(ids => ids.Split(';')))
             {
-                Assert.True(SourceCatalog.TryFind(id) is not null, $"{name}, line {row.Line}: unknown source '{id}'");
+                Assert.True(SourceCatalog.TryFind(id, out _, out _), $"{name}, line {row.Line}: unknown source '{id}'");
             }
         }
 
@@ -57,7 +57,7 @@ public class DataTableTests
 
     [Fact]
     public void A_superseded_source_names_a_known_one() =>
-        Assert.Empty(SourceCatalog.All.Where(s => s.SupersededBy is { } next && SourceCatalog.TryFind(next) is null).Select(s => s.Id));
+        Assert.Empty(SourceCatalog.All.Where(s => s.SupersededBy is { } next && !SourceCatalog.TryFind(next, out _, out _)).Select(s => s.Id));
 
     [Fact]
     public void Every_caution_is_raised_somewhere_in_the_library()

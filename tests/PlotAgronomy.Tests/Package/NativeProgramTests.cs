@@ -29,7 +29,7 @@ public class NativeProgramTests(PackedLibrary packed) : IClassFixture<PackedLibr
         };
         Print(RecommendationSystems.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot)).Phosphate!.Rate.PoundsPerAcre);
         Print(KindCatalog.Standard.Find("ladino").RequireSeedCount().SeedsPerPound > 400_000 ? 1 : 0);
-        Print(SourceCatalog.All.Count > 10 ? 1 : 0);
+        Print(SourceCatalog.All.Length > 10 ? 1 : 0);
         """;
 
     /// <summary>90 x 43.56 exactly; practice case C59 (8 x 3 x 15 / 495); practice case C19 (North Carolina equation 14 at P-I 45);

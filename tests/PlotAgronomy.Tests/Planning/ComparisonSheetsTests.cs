@@ -27,7 +27,7 @@ public class ComparisonSheetsTests
         Assert.NotEmpty(sheet.Figures);
         Assert.Equal(sheet.Figures.Length, sheet.Figures.Select(f => f.Code).Distinct(StringComparer.OrdinalIgnoreCase).Count());
         Assert.All(sheet.Figures.SelectMany(f => f.SourceIds), id => Assert.Contains(sheet.Sources, s => s.Id == id));
-        Assert.All(sheet.Findings, f => Assert.NotNull(SourceCatalog.TryFind(f.SourceId)));
+        Assert.All(sheet.Findings, f => Assert.True(SourceCatalog.TryFind(f.SourceId, out _, out _)));
         Assert.All(sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetTable>(), t => Assert.All(t.Rows, r => Assert.Equal(t.Columns.Length, r.Cells.Length)));
     }
 

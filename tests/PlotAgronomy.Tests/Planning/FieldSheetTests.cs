@@ -24,7 +24,7 @@ public class FieldSheetTests
     {
         var sheet = Sheet(demo);
         Assert.All(sheet.Figures.SelectMany(f => f.SourceIds), id => Assert.Contains(sheet.Sources, s => s.Id == id));
-        Assert.All(sheet.Findings, f => Assert.NotNull(SourceCatalog.TryFind(f.SourceId)));
+        Assert.All(sheet.Findings, f => Assert.True(SourceCatalog.TryFind(f.SourceId, out _, out _)));
     }
 
     [Theory, MemberData(nameof(Demos))]

@@ -30,7 +30,7 @@ public class TableTests
         Assert.Equal("locator", Assert.Throws<DataFormatException>(() => Read("a,1,SOIL-NC1,,read\n")).Field);
 
     [Theory]
-    [InlineData("memory", true), InlineData("half-known", false)]
+    [InlineData("memory", true), InlineData("half-known", false), InlineData("Memory", false), InlineData("me-mory", false)]
     public void A_word_that_is_no_value_of_an_enumeration_is_an_error(string word, bool known)
     {
         var row = CsvTable.Parse("sample.csv", $"status\n{word}\n").Rows[0];

@@ -44,7 +44,7 @@ public class ShownWorkTests
             var worked = Result(result);
             Assert.Contains(line, worked.ShowWork().Select(l => l.ToString()));
             Assert.NotEmpty(worked.SourceIds);
-            Assert.All(worked.SourceIds.Concat(worked.Findings.Select(f => f.SourceId)).SelectMany(s => s.Split(';')), id => Assert.NotNull(SourceCatalog.TryFind(id)));
+            Assert.All(worked.SourceIds.Concat(worked.Findings.Select(f => f.SourceId)).SelectMany(s => s.Split(';')), id => Assert.True(SourceCatalog.TryFind(id, out _, out _)));
         }
     }
 

@@ -58,41 +58,10 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
 
     private T Choice<T>(string column, string word)
-        where T : struct, Enum
-    {
-        foreach (var value in Enum.GetValues<T>())
-        {
-            if (IsWordOf(value.ToString(), word))
-            {
-                return value;
-            }
-        }
-
-        throw Problem(
-            column,
-            $"expected one of {string.Join(", ", Enum.GetNames<T>())}, in lower case with hyphens, found '{word}'"
-        );
-    }
-
-    /// <summary>Tells whether a word is a name in lower case, with hyphens where it likes.</summary>
-    private static bool IsWordOf(string name, string word)
-    {
-        int at = 0;
-        foreach (char c in word)
-        {
-            if (c == '-')
-            {
-                continue;
-            }
-
-            if (at == name.Length || char.ToLowerInvariant(name[at++]) != char.ToLowerInvariant(c))
-            {
-                return false;
-            }
-        }
-
-        return at == name.Length;
-    }
+        where T : struct, Enum =>
+        EnumCells<T>.ByWord.TryGetValue(word, out var value)
+            ? value
+            : throw Problem(column, $"expected one of {string.Join(", ", EnumCells<T>.Words)}, found '{word}'");
 
     private string Raw(string column) => fields[table.IndexOf(column, line)];
 

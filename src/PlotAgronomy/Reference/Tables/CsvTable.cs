@@ -31,16 +31,15 @@ internal sealed class CsvTable
 
     /// <summary>Reads a table embedded in this assembly.</summary>
     /// <param name="name">Path below the library, such as <c>Liming/Data/methods.csv</c>.</param>
-    /// <param name="expectedColumns">All columns, in order; none given: any header is accepted.</param>
-    internal static CsvTable Embedded(string name, params ReadOnlySpan<string> expectedColumns)
+    internal static CsvTable Embedded(string name)
     {
         using var stream = typeof(CsvTable).Assembly.GetManifestResourceStream(name)
             ?? throw new InvalidOperationException($"No embedded table '{name}'.");
         using var reader = new StreamReader(stream);
-        return Parse(name, reader.ReadToEnd(), expectedColumns);
+        return Parse(name, reader.ReadToEnd());
     }
 
-    internal static CsvTable Parse(string name, string text, params ReadOnlySpan<string> expectedColumns)
+    internal static CsvTable Parse(string name, string text)
     {
         var records = CsvRecords.Split(name, text);
         if (records.Count == 0)
@@ -56,16 +55,6 @@ internal sealed class CsvTable
             {
                 throw new DataFormatException(name, records[0].Line, header[i], "the column stands twice");
             }
-        }
-
-        if (expectedColumns.Length > 0 && !header.AsSpan().SequenceEqual(expectedColumns))
-        {
-            throw new DataFormatException(
-                name,
-                records[0].Line,
-                null,
-                $"expected the columns {string.Join(",", expectedColumns.ToArray())}"
-            );
         }
 
         var table = new CsvTable(name, header, columns);
