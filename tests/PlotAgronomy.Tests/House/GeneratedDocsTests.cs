@@ -31,10 +31,10 @@ public class GeneratedDocsTests
 
     private static string Findings()
     {
-        var page = new StringBuilder("# Findings\n\nEvery caution the library can give. A code is stable: it is never renamed. Words in {braces} are filled in with the numbers at hand.\n\n| code | severity | text | source |\n|---|---|---|---|\n");
-        foreach (var finding in FindingCatalog.All)
+        var page = new StringBuilder("# Findings\n\nEvery caution the library can give. A code is stable: it is never renamed. Words in {braces} are filled in with the numbers at hand.\n\n| code | severity | about | text | source |\n|---|---|---|---|---|\n");
+        foreach (var finding in FindingCatalog.Templates)
         {
-            page.Append($"| `{finding.Code}` | {finding.Severity.ToString().ToLowerInvariant()} | {finding.Text} | {finding.SourceId} |\n");
+            page.Append($"| `{finding.Code}` | {finding.Severity.ToString().ToLowerInvariant()} | {finding.Subject} | {finding.Text.Template} | {finding.SourceId} |\n");
         }
 
         return page.ToString();

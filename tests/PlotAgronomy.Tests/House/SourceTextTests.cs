@@ -36,13 +36,21 @@ public partial class SourceTextTests
         Assert.Empty(LibraryFiles.Where(f => !File.ReadAllText(f).Contains($"namespace {NamespaceOf(f)};", StringComparison.Ordinal)));
 
     [Fact]
+    public void At_most_60_everyday_nouns_of_rooms_have_the_root_namespace()
+    {
+        Assert.True(EverydayNouns.Count <= 60);
+        Assert.Empty(EverydayNouns.Except(HouseAssembly.PublicTypes.Where(t => t.Namespace == "PlotAgronomy" && HouseAssembly.FolderOf(t).Length > 0).Select(t => t.Name)));
+    }
+
+    private static readonly HashSet<string> EverydayNouns = [.. File.ReadLines(Path.Combine(AppContext.BaseDirectory, "House/everyday-nouns.txt"))];
+
+    [Fact]
     public void No_folder_holds_more_than_20_files() =>
         Assert.Empty(LibraryFiles.GroupBy(f => Path.GetDirectoryName(f)!).Where(g => g.Count() > 20)
             .Select(g => $"{Path.GetRelativePath(Repository.Root, g.Key)}: {g.Count()}"));
 
     /// <summary>A room is a first folder; the topic folders inside share its namespace.</summary>
-    private static string NamespaceOf(string file) =>
-        string.Join('.', Path.GetRelativePath(Repository.PathOf("src"), Path.GetDirectoryName(file)!).Split(Path.DirectorySeparatorChar).Take(2));
+    private static string NamespaceOf(string file) => EverydayNouns.Contains(Path.GetFileName(file).Split('.')[0]) ? "PlotAgronomy" : string.Join('.', Path.GetRelativePath(Repository.PathOf("src"), Path.GetDirectoryName(file)!).Split(Path.DirectorySeparatorChar).Take(2));
 
     [Fact]
     public void No_line_is_longer_than_130_characters() =>

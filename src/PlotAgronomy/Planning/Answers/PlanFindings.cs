@@ -59,17 +59,7 @@ internal static class PlanFindings
         string name = SheetText.Name(sown.Planned.Kind);
         return sown
             .Bulk.Findings.Concat(sown.Planned.Offer.Lot.Cautions(method))
-            .Select(f =>
-                f.Text.Contains(name, StringComparison.Ordinal)
-                    ? f
-                    : new Finding
-                    {
-                        Code = f.Code,
-                        Severity = f.Severity,
-                        SourceId = f.SourceId,
-                        Text = $"{name}, lot {sown.Planned.Offer.Lot.Label}: {f.Text}",
-                    }
-            );
+            .Select(f => f.Subject == name ? f : f.About($"{name}, lot {sown.Planned.Offer.Lot.Label}"));
     }
 
     /// <summary>Where the recommendation system itself remarks on the sampled depth, the general caution would only say it

@@ -11,19 +11,25 @@ namespace PlotAgronomy.Reference;
 /// <param name="idOf">Id of an entry.</param>
 /// <param name="statusOf">How well the numbers of an entry are known; null where none is from memory.</param>
 /// <param name="advice">What to do when an id is unknown, as a sentence; null for none.</param>
+/// <param name="namesOf">Other names an entry is found by; none where null.</param>
 internal sealed class Catalog<T>(
     string noun,
     Func<IEnumerable<T>> entries,
     Func<T, string> idOf,
     Func<T, DataStatus>? statusOf = null,
-    string? advice = null
+    string? advice = null,
+    Func<T, IEnumerable<string>>? namesOf = null
 )
     where T : class
 {
-    private readonly Lazy<(ImmutableArray<T> Listed, FrozenDictionary<string, T> ById)> everything = new(() =>
+    private readonly Lazy<(ImmutableArray<T> Listed, FrozenDictionary<string, T> ByName)> everything = new(() =>
     {
         ImmutableArray<T> listed = [.. entries()];
-        return (listed, listed.ToFrozenDictionary(idOf, StringComparer.OrdinalIgnoreCase));
+        var named =
+            from entry in listed
+            from name in (namesOf?.Invoke(entry) ?? []).Append(idOf(entry)).Distinct(StringComparer.OrdinalIgnoreCase)
+            select (name, entry);
+        return (listed, named.ToFrozenDictionary(n => n.name, n => n.entry, StringComparer.OrdinalIgnoreCase));
     });
 
     /// <summary>The entries whose numbers were seen in print, or are practice.</summary>
@@ -44,7 +50,7 @@ internal sealed class Catalog<T>(
 
     internal bool TryFind(string? id, [NotNullWhen(true)] out T? entry, out string problem)
     {
-        entry = id is null ? null : everything.Value.ById.GetValueOrDefault(id.Trim());
+        entry = id is null ? null : everything.Value.ByName.GetValueOrDefault(id.Trim());
         problem = entry is null ? Unknown(id) : "";
         return entry is not null;
     }
@@ -54,6 +60,7 @@ internal sealed class Catalog<T>(
     private string Unknown(string? id)
     {
         string sentence = advice is null ? "" : $" {advice}";
-        return $"No {noun} has the id '{id}'.{sentence} There are: {string.Join(", ", Everything.Select(idOf))}.";
+        string known = namesOf is null ? "has the id" : "is called";
+        return $"No {noun} {known} '{id}'.{sentence} There are: {string.Join(", ", Everything.Select(idOf))}.";
     }
 }

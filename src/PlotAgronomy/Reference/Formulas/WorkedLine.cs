@@ -5,7 +5,16 @@ namespace PlotAgronomy;
 /// <param name="Formula">Formula in words or symbols, such as <c>PLS rate / (purity x germination)</c>.</param>
 /// <param name="Numbers">The same formula with its numbers, units and answer.</param>
 /// <param name="SourceId">Id of the source of the formula; null for plain arithmetic.</param>
-public sealed record WorkedLine(string Label, string Formula, string Numbers, string? SourceId = null)
+/// <param name="Locator">Page, table or equation there; null where it is not told.</param>
+/// <param name="Status">How well the formula is known to stand there; null for plain arithmetic.</param>
+public sealed record WorkedLine(
+    string Label,
+    string Formula,
+    string Numbers,
+    string? SourceId = null,
+    string? Locator = null,
+    DataStatus? Status = null
+)
 {
     /// <summary>The line as text.</summary>
     /// <returns>Text such as <c>Bulk rate = PLS rate / (purity x germination) = 8 / (0.98 x 0.85) = 9.6 lb/ac

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy;
+
+/// <summary>A remark carried on a result to the final sheet. Its code is stable and never renamed.</summary>
+public sealed class Finding
+{
+    internal static readonly EnumWords<FindingSeverity> SeverityWords = EnumWords<FindingSeverity>.FromNames();
+
+    private readonly FindingTemplate template;
+    private readonly string? about;
+
+    internal Finding(FindingTemplate template, ImmutableArray<FindingValue> values, string? about = null)
+    {
+        this.template = template;
+        this.about = about;
+        Values = values;
+    }
+
+    /// <summary>Gets the stable code, such as <c>lime-over-target</c>.</summary>
+    public string Code => template.Code;
+
+    /// <summary>Gets how serious it is.</summary>
+    public FindingSeverity Severity => template.Severity;
+
+    /// <summary>Gets what it is about, such as a kind, a lot or a nutrient; null where it is the whole.</summary>
+    public string? Subject => about ?? (template.Subject is { } place ? Values.First(v => v.Name == place).Text : null);
+
+    /// <summary>Gets the values it was made with, by the names of their places in the text.</summary>
+    public ImmutableArray<FindingValue> Values { get; }
+
+    /// <summary>Gets the remark in English, with the numbers it is about. It is put together when asked for.</summary>
+    public string Text
+    {
+        get
+        {
+            string text = template.Text.Filled([.. Values.Select(v => (v.Name, v.Text))]);
+            return about is null ? text : $"{about}: {text}";
+        }
+    }
+
+    /// <summary>Gets the id of the source of the caution.</summary>
+    public string SourceId => template.SourceId;
+
+    /// <summary>Orders findings, most serious first, keeping the given order within a severity.</summary>
+    /// <param name="findings">Findings in any order.</param>
+    /// <returns>The ordered findings, each only once.</returns>
+    public static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        return [.. findings.Distinct(SameRemark.Comparer).OrderByDescending(f => f.Severity)];
+    }
+
+    /// <summary>Text such as <c>caution lime-over-target: ...</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{SeverityWords[Severity]} {Code}: {Text}";
+
+    /// <summary>The same remark about something it does not name itself, such as one lot of several.</summary>
+    internal Finding About(string subject) => new(template, Values, subject);
+
+    private sealed class SameRemark : IEqualityComparer<Finding>
+    {
+        internal static readonly SameRemark Comparer = new();
+
+        public bool Equals(Finding? x, Finding? y) =>
+            ReferenceEquals(x, y)
+            || (x is not null && y is not null && x.Code == y.Code && x.about == y.about && x.Values.SequenceEqual(y.Values));
+
+        public int GetHashCode(Finding obj) => HashCode.Combine(obj.Code, obj.about, obj.Values.Length);
+    }
+}
