@@ -22,10 +22,10 @@ public sealed class SystemDisagreement
     /// <summary>Gets why they differ, in words.</summary>
     public string Why =>
         Lowest.System.Philosophy == Highest.System.Philosophy
-            ? $"Both follow the idea of {PhilosophyWords.For(Lowest.System.Philosophy)}, but their levels and steps come from "
+            ? $"Both follow the idea of {NutrientWords.Philosophies[Lowest.System.Philosophy]}, but their levels and steps come from "
                 + "different soils and trials."
-            : $"{Highest.System.Name} follows the idea of {PhilosophyWords.For(Highest.System.Philosophy)}; "
-                + $"{Lowest.System.Name} follows {PhilosophyWords.For(Lowest.System.Philosophy)}.";
+            : $"{Highest.System.Name} follows the idea of {NutrientWords.Philosophies[Highest.System.Philosophy]}; "
+                + $"{Lowest.System.Name} follows {NutrientWords.Philosophies[Lowest.System.Philosophy]}.";
 
     /// <summary>Nutrient, systems and difference.</summary>
     /// <returns>Text such as <c>K2O: 0 (Nebraska) to 72.5 (Tri-State), 72.5 lb/ac apart</c>.</returns>

@@ -12,7 +12,7 @@ public abstract class RecommendationSystem
 {
     private readonly SystemRecord record;
 
-    private protected RecommendationSystem(string id) => record = SystemRecord.Find(id);
+    private protected RecommendationSystem(SystemRecord record) => this.record = record;
 
     /// <summary>The systems to name where this one leaves a question unanswered, asked for only then.</summary>
     internal Func<ImmutableArray<RecommendationSystem>> Siblings { private get; init; } = () => [];
@@ -113,7 +113,7 @@ public abstract class RecommendationSystem
             Findings = Finding.InOrder([
                 .. needs.SelectMany(n => n.Findings),
                 .. unanswered.Select(u => u.Finding),
-                .. FindingsOfSystem(question, needs),
+                .. SystemRemarks.For(record, question, needs),
             ]),
         };
     }
@@ -200,57 +200,5 @@ public abstract class RecommendationSystem
                 ),
             }
         );
-    }
-
-    private IEnumerable<Finding> FindingsOfSystem(SystemQuestion question, ImmutableArray<NutrientNeed> needs)
-    {
-        if (SupersededBy is { } next)
-        {
-            yield return FindingCatalog.Create(
-                "nutrient-system-superseded",
-                ("system", Name),
-                ("edition", Edition),
-                ("next", next)
-            );
-        }
-
-        if (needs.Length == 0)
-        {
-            yield break;
-        }
-
-        if (needs.Any(n => n.Status == DataStatus.Memory))
-        {
-            yield return MemoryGate.FindingFor(Name, string.Join(", ", SourceIds));
-        }
-
-        if (question.Report.SampledDepth is { } depth)
-        {
-            double inches = depth.Inches;
-            if (inches < record.DepthLowInches - 1 || inches > record.DepthHighInches + 1)
-            {
-                yield return FindingCatalog.Create(
-                    "nutrient-sample-depth",
-                    ("system", Name),
-                    ("depth", Amounts.Print(depth, "in", 1)),
-                    ("low", Amounts.Print(ShallowestSample, "in", 1)),
-                    ("high", Amounts.Print(DeepestSample, "in", 1))
-                );
-            }
-        }
-
-        if (
-            question.Crop.Yield is { } yield
-            && CropRows.UnusualYieldAbove(question.Crop.Row) is { } limit
-            && yield.PerAcre > limit
-        )
-        {
-            yield return FindingCatalog.Create(
-                "nutrient-yield-unusual",
-                ("crop", CropRows.WordsFor(question.Crop.Row)),
-                ("yield", yield.ToString()),
-                ("limit", Amounts.Print(limit, 4))
-            );
-        }
     }
 }
