@@ -13,7 +13,7 @@ public class SecondaryRuleTests
     [InlineData(0.59, true), InlineData(0.6, false), InlineData(0.61, false)]
     public void Boron_goes_out_on_a_low_test_only_and_always_with_the_caution(double ppm, bool needed)
     {
-        var answer = SecondaryRule.Find("plot-boron").Answer(Report(Boron(ppm)));
+        var answer = SecondaryRule.PlotBoron.Answer(Report(Boron(ppm)));
         Assert.Equal(needed, answer.IsNeeded);
         Assert.Equal(needed, answer.Findings.Any(f => f.Code == "nutrient-boron-toxicity"));
     }
@@ -25,7 +25,7 @@ public class SecondaryRuleTests
     [Fact]
     public void Without_the_test_there_is_no_figure()
     {
-        var answer = SecondaryRule.Find("plot-boron").Answer(Report());
+        var answer = SecondaryRule.PlotBoron.Answer(Report());
         Assert.Null(answer.Low);
         Assert.Null(answer.IsNeeded);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-secondary-test-missing");
@@ -42,13 +42,13 @@ public class SecondaryRuleTests
 
     [Fact]
     public void An_index_is_not_a_concentration() =>
-        Assert.Contains(SecondaryRule.Find("north-carolina-zinc").Answer(Report(SoilReading.Of(SoilAnalyte.Zinc, 10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3))).Findings, f => f.Code == "nutrient-secondary-test-not-accepted");
+        Assert.Contains(SecondaryRule.NorthCarolinaZinc.Answer(Report(SoilReading.Of(SoilAnalyte.Zinc, 10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3))).Findings, f => f.Code == "nutrient-secondary-test-not-accepted");
 
     [Fact]
     public void A_missing_fact_is_named()
     {
         Assert.Contains(SecondaryRule.Find("indiana-boron-alfalfa").Answer(Report()).Findings, f => f.Text.Contains("texture", StringComparison.Ordinal));
-        Assert.Contains(SecondaryRule.Find("wisconsin-sulfur-alfalfa").Answer(Report()).Findings, f => f.Text.Contains("tissue", StringComparison.Ordinal));
+        Assert.Contains(SecondaryRule.WisconsinSulfurAlfalfa.Answer(Report()).Findings, f => f.Text.Contains("tissue", StringComparison.Ordinal));
         Assert.Contains(SecondaryRule.Find("north-carolina-copper").Answer(Report(SoilReading.Of(SoilAnalyte.Copper, 10, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3))).Findings, f => f.Text.Contains("soil class", StringComparison.Ordinal));
         var noPh = new SoilReport { Laboratory = "a laboratory", Readings = [SoilReading.Of(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3)] };
         Assert.Contains(SecondaryRule.Find("north-carolina-manganese").Answer(noPh).Findings, f => f.Text.Contains("water pH", StringComparison.Ordinal));
@@ -57,7 +57,7 @@ public class SecondaryRuleTests
     [Theory]
     [InlineData(0.24, 25), InlineData(0.25, 0), InlineData(0.26, 0)]
     public void Sulfur_on_alfalfa_goes_by_tissue(double percent, double pounds) =>
-        Assert.Equal(pounds, SecondaryRule.Find("wisconsin-sulfur-alfalfa").Answer(Report(), new SecondarySetting { TissueSulfur = Fraction.FromPercent(percent) }).Low!.Value.PoundsPerAcre);
+        Assert.Equal(pounds, SecondaryRule.WisconsinSulfurAlfalfa.Answer(Report(), new SecondarySetting { TissueSulfur = Fraction.FromPercent(percent) }).Low!.Value.PoundsPerAcre);
 
     [Theory]
     [InlineData(SoilTexture.Sand, 2), InlineData(SoilTexture.LoamySand, 2), InlineData(SoilTexture.SandyLoam, 2), InlineData(SoilTexture.Loam, 0)]

@@ -55,7 +55,10 @@ public sealed class PrintedRate
         {
             PlantNutrient.Phosphate => AtomicMasses.PhosphatePerPhosphorus,
             PlantNutrient.Potash => AtomicMasses.PotashPerPotassium,
-            _ => throw new ArgumentException($"{SoilWords.For(nutrient)} stands on a label as the element itself.", nameof(nutrient)),
+            _ => throw new ArgumentException(
+                $"{SoilWords.For(nutrient)} stands on a label as the element itself.",
+                nameof(nutrient)
+            ),
         };
         return new PrintedRate(nutrient, element * factor, element * factor, true);
     }

@@ -90,9 +90,7 @@ internal sealed class UsedTargets(
     }
 
     private string Beside(NutrientTarget? own) =>
-        own is null
-            ? ""
-            : $"; {Ours(own.Nutrient)} would ask for {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)} lb/ac";
+        own is null ? "" : $"; {Ours(own.Nutrient)} would ask for {Amounts.Print(own.AtLeast.PoundsPerAcre, 1)} lb/ac";
 
     /// <summary>Who asks for our own figure.</summary>
     private string Ours(PlantNutrient nutrient) =>

@@ -57,7 +57,12 @@ public sealed class NitrogenAnswer : IWorkedResult
                     $"{NutrientWords.Range(low, high)} lb/ac",
                     Rule.SourceIds[0]
                 ),
-                .. Doses.Select(d => new WorkedLine("Dressing", d.When, $"{NutrientWords.Range(d.Low, d.High)} lb/ac", d.SourceId)),
+                .. Doses.Select(d => new WorkedLine(
+                    "Dressing",
+                    d.When,
+                    $"{NutrientWords.Range(d.Low, d.High)} lb/ac",
+                    d.SourceId
+                )),
             ]
             : [];
 }

@@ -9,18 +9,11 @@ public sealed class NitrogenRule
 {
     private static readonly Table<NitrogenRule> Table = new("Nutrients/Data/nitrogen-rules.csv", r => new NitrogenRule(r));
 
-    private static readonly Lazy<ILookup<string, (double Yield, double Pounds)>> Points = Reference.Table.Grouped(
-        "Nutrients/Data/nitrogen-yields.csv",
-        r => r.Text("rule_id"),
-        r => (r.Number("yield"), r.Number("nitrogen_lb_per_ac"))
-    );
-
     private static readonly Catalog<NitrogenRule> Catalog = new("nitrogen rule", () => Table.Rows, r => r.Id, r => r.Status);
 
     private readonly double? low;
     private readonly double? high;
-    private readonly bool isTableInPounds;
-    private readonly ImmutableArray<(double Yield, double Pounds)> points;
+    private readonly NitrogenYields yields;
     private readonly NitrogenSplit split;
 
     private NitrogenRule(CsvRow row)
@@ -30,7 +23,6 @@ public sealed class NitrogenRule
         Crops = row.Text("crops");
         Form = row.Choice<NitrogenForm>("form");
         var unit = row.ChoiceOrNull<PrintedYieldUnit>("yield_unit");
-        isTableInPounds = unit == PrintedYieldUnit.Pound;
         YieldUnit = unit switch
         {
             null => null,
@@ -42,7 +34,7 @@ public sealed class NitrogenRule
         Condition = row.TextOrNull("condition");
         SourceIds = [.. row.SourceId().Split(';')];
         Status = row.Status();
-        points = [.. Points.Value[Id]];
+        yields = NitrogenYields.Of(Id, isInPounds: unit == PrintedYieldUnit.Pound);
         split = NitrogenSplit.Of(Id);
     }
 
@@ -120,10 +112,7 @@ public sealed class NitrogenRule
     {
         if (yield is { } given && YieldUnit is { } unit && given.Unit != unit)
         {
-            throw new ArgumentException(
-                $"{Title} takes a yield in {NutrientWords.InFull(unit)}, found {given}.",
-                nameof(yield)
-            );
+            throw new ArgumentException($"{Title} takes a yield in {NutrientWords.InFull(unit)}, found {given}.", nameof(yield));
         }
 
         var (ruleLow, ruleHigh, findings) = Pounds(yield);
@@ -157,8 +146,6 @@ public sealed class NitrogenRule
 
     internal ImmutableArray<NitrogenDose> Split(double lowPounds, double highPounds) => split.Of(lowPounds, highPounds);
 
-    private string TableUnit => isTableInPounds ? "lb/ac" : NutrientWords.YieldsPerAcre[Nutrients.YieldUnit.Bushel];
-
     private (double? Low, double? High, ImmutableArray<Finding> Findings) Pounds(CropYield? yield)
     {
         if (Form == NitrogenForm.Fixed)
@@ -176,28 +163,7 @@ public sealed class NitrogenRule
             return (low * given.PerAcre, high * given.PerAcre, []);
         }
 
-        double expected = isTableInPounds ? given.PerAcre * ExactUnits.PoundsPerShortTon : given.PerAcre;
-        double first = points[0].Yield;
-        double last = points[^1].Yield;
-        if (expected < first || expected > last)
-        {
-            return (
-                null,
-                null,
-                [
-                    FindingCatalog.Create(
-                        "nutrient-nitrogen-outside-table",
-                        ("rule", Title),
-                        ("low", Amounts.Print(first, 4)),
-                        ("high", Amounts.Print(last, 4)),
-                        ("unit", TableUnit),
-                        ("yield", Amounts.Print(expected, 4))
-                    ),
-                ]
-            );
-        }
-
-        double pounds = Interpolation.Between(points.AsSpan(), expected);
-        return (pounds, pounds, []);
+        double? pounds = yields.PoundsFor(given);
+        return pounds is null ? (null, null, [yields.Outside(Title, given)]) : (pounds, pounds, []);
     }
 }

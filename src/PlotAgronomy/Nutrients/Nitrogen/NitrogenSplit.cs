@@ -53,7 +53,8 @@ internal sealed class NitrogenSplit
         internal static Part FromRow(CsvRow row)
         {
             string size = row.Text("size");
-            return size is "half" or "rest"
+            return
+                size is "half" or "rest"
                 || double.TryParse(size, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)
                 ? new(row.Integer("part"), size, row.Text("when"), row.SourceId())
                 : throw row.Problem("size", $"expected half, rest or pounds per acre, found '{size}'");

@@ -7,10 +7,10 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The rating systems of this library.</summary>
 public static class RatingSystems
 {
-    private static readonly Table<RatingSystem> Table = new(
-        "Nutrients/Data/rating-systems.csv",
-        r => new RatingSystem(r, RatingTables.Of(r.Text("id")))
-    );
+    private static readonly Table<RatingSystem> Table = new("Nutrients/Data/rating-systems.csv", r => new RatingSystem(
+        r,
+        RatingTables.Of(r.Text("id"))
+    ));
 
     private static readonly Catalog<RatingSystem> Catalog = new("rating system", () => Table.Rows, s => s.Id, s => s.Status);
 

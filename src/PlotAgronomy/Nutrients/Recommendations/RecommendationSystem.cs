@@ -48,10 +48,10 @@ public abstract class RecommendationSystem
     public ImmutableArray<AcceptedTest> Accepts => record.Accepts;
 
     /// <summary>Gets the shallowest sample it was made for.</summary>
-    public Length ShallowestSample => Length.FromInches(record.DepthLowInches);
+    public Length ShallowestSample => record.ShallowestSample;
 
     /// <summary>Gets the deepest sample it was made for.</summary>
-    public Length DeepestSample => Length.FromInches(record.DepthHighInches);
+    public Length DeepestSample => record.DeepestSample;
 
     /// <summary>Whether the system has a crop row for a nutrient.</summary>
     /// <param name="crop">Crop row.</param>
@@ -183,22 +183,6 @@ public abstract class RecommendationSystem
         [
             .. Siblings().Where(s => s != this && s.WouldServe(question.Report, question.Crop.Row, nutrient)).Select(s => s.Id),
         ];
-        return new SystemAnswer(
-            [],
-            new UnansweredNutrient
-            {
-                Nutrient = nutrient,
-                Reason = reason,
-                ServedBy = others,
-                Rating = rating,
-                Finding = FindingCatalog.Create(
-                    code,
-                    ("system", Name),
-                    ("nutrient", SoilWords.For(nutrient)),
-                    ("reason", reason),
-                    ("others", others.Length == 0 ? "none of this library's systems" : string.Join(", ", others))
-                ),
-            }
-        );
+        return new SystemAnswer([], UnansweredNutrient.By(Name, nutrient, code, reason, others, rating));
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
+using UnitsNet;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -27,6 +28,10 @@ internal sealed record SystemRecord(
         r => r.Text("system_id"),
         TestFrom
     );
+
+    internal Length ShallowestSample => Length.FromInches(DepthLowInches);
+
+    internal Length DeepestSample => Length.FromInches(DepthHighInches);
 
     /// <summary>All systems, in the order in which they are listed.</summary>
     internal static ImmutableArray<SystemRecord> All => Table.Rows;

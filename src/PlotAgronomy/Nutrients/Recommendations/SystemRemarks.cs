@@ -54,8 +54,8 @@ internal static class SystemRemarks
                 "nutrient-sample-depth",
                 ("system", system.Name),
                 ("depth", Amounts.Print(depth, "in", 1)),
-                ("low", Amounts.Print(Length.FromInches(system.DepthLowInches), "in", 1)),
-                ("high", Amounts.Print(Length.FromInches(system.DepthHighInches), "in", 1))
+                ("low", Amounts.Print(system.ShallowestSample, "in", 1)),
+                ("high", Amounts.Print(system.DeepestSample, "in", 1))
             )
             : null;
     }

@@ -77,7 +77,10 @@ public sealed class CropRemoval : IWorkedResult
         ArgumentNullException.ThrowIfNull(figure);
         if (yield.Unit != figure.Unit)
         {
-            throw new ArgumentException($"The figure '{figure.Id}' is per {NutrientWords.YieldUnits[figure.Unit]}, the yield is {yield}.", nameof(yield));
+            throw new ArgumentException(
+                $"The figure '{figure.Id}' is per {NutrientWords.YieldUnits[figure.Unit]}, the yield is {yield}.",
+                nameof(yield)
+            );
         }
 
         var nutrients = ImmutableArray.CreateBuilder<RemovedNutrient>();

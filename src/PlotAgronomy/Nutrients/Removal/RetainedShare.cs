@@ -9,7 +9,12 @@ public sealed class RetainedShare
 {
     private static readonly Table<RetainedShare> Table = new("Nutrients/Data/retained-shares.csv", r => new RetainedShare(r));
 
-    private static readonly Catalog<RetainedShare> Catalog = new("set of retained shares", () => Table.Rows, e => e.Id, e => e.Status);
+    private static readonly Catalog<RetainedShare> Catalog = new(
+        "set of retained shares",
+        () => Table.Rows,
+        e => e.Id,
+        e => e.Status
+    );
 
     private RetainedShare(CsvRow row)
     {

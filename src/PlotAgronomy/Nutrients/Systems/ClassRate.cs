@@ -14,12 +14,11 @@ internal sealed record ClassRate(
     DataStatus Status
 )
 {
-    private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates =
-        Table.Grouped(
-            "Nutrients/Data/class-rates.csv",
-            r => (r.Text("system_id"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-            FromRow
-        );
+    private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = Table.Grouped(
+        "Nutrients/Data/class-rates.csv",
+        r => (r.Text("system_id"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
+        FromRow
+    );
 
     internal enum PrintedUnit
     {

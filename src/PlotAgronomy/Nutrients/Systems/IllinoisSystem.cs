@@ -79,9 +79,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
                     )
                     : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {goal.Value}"),
                 ReplacementFormula = times > 1 ? "yield x removal x 1.5, up to the limit" : "yield x removal, up to the limit",
-                ReplacementNumbers = isAboveLimit
-                    ? $"above {Amounts.Print(limit, 4)}"
-                    : $"{replacement.Words}{maintenance}",
+                ReplacementNumbers = isAboveLimit ? $"above {Amounts.Print(limit, 4)}" : $"{replacement.Words}{maintenance}",
             }
         );
     }

@@ -48,17 +48,11 @@ public static class RecommendationSystems
     /// <summary>Gets South Dakota's yield-goal equations.</summary>
     public static RecommendationSystem SouthDakota => Find("SD");
 
-    /// <summary>Gets North Dakota's yield-goal equations, dropped in 2018.</summary>
-    public static RecommendationSystem NorthDakotaBefore2018 => Find("ND-2017");
-
     /// <summary>Gets Iowa's class tables of 2013, superseded.</summary>
     public static RecommendationSystem Iowa2013 => Find("IA-2013");
 
     /// <summary>Gets Nebraska's critical levels: yes or no, without a rate.</summary>
     public static RecommendationSystem Nebraska => Find("NE");
-
-    /// <summary>Gets Nebraska's older corn equations.</summary>
-    public static RecommendationSystem NebraskaOlder => Find("NE-OLD");
 
     /// <summary>Gets Montana's phosphorus guide for alfalfa.</summary>
     public static RecommendationSystem Montana => Find("MT");

@@ -46,8 +46,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             Rate = rate,
             PublishedLow = rate,
             PublishedHigh = rate,
-            Why =
-                $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same nitrogen{less}.",
+            Why = $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same nitrogen{less}.",
             Status = DataStatus.Read,
             SourceIds = [cell.SourceId],
             Work = () =>

@@ -32,9 +32,7 @@ internal static class NutrientWords
 
     /// <summary>A figure or a range, such as <c>30 to 40</c>.</summary>
     internal static string Range(double low, double high, int decimals = 4) =>
-        low < high
-            ? $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}"
-            : Amounts.Print(low, decimals);
+        low < high ? $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}" : Amounts.Print(low, decimals);
 
     /// <summary>Pounds per acre as a figure or a range, to a tenth.</summary>
     internal static string Range(ApplicationRate low, ApplicationRate high) => Range(low.PoundsPerAcre, high.PoundsPerAcre, 1);

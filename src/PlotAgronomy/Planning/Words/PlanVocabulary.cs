@@ -125,10 +125,7 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.From(NutrientWords.Supplies);
 
-    internal static readonly PlanWords<SoilSupply> CapacityGroups = PlanWords.From(
-        NutrientWords.Supplies,
-        SoilSupply.Medium
-    );
+    internal static readonly PlanWords<SoilSupply> CapacityGroups = PlanWords.From(NutrientWords.Supplies, SoilSupply.Medium);
 
     internal static readonly PlanWords<string> PhosphorusRatings = new([.. SouthCarolinaSystem.Ratings.Select(r => (r, r))]);
 
