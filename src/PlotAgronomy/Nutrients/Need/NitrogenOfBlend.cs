@@ -116,7 +116,8 @@ internal sealed class NitrogenOfBlend
         yield return new WorkedLine(
             "N",
             "sum of the shares - legume credit, not below 0",
-            $"{NutrientWords.Range(GrossLowPounds, GrossHighPounds)} - {Amounts.Print(CreditPounds, 4)} = {NutrientWords.Range(LowPounds, HighPounds)} lb/ac",
+            $"{NutrientWords.Range(GrossLowPounds, GrossHighPounds)} - {Amounts.Print(CreditPounds, 4)} = "
+                + $"{NutrientWords.Range(LowPounds, HighPounds)} lb/ac",
             request.LegumeCredit?.Credit.SourceId
         );
     }

@@ -27,7 +27,7 @@ public sealed class LegumeCredit
     /// <summary>Gets the published credits that were seen in print, or are practice.</summary>
     public static ImmutableArray<LegumeCredit> All => Catalog.All;
 
-    /// <summary>Gets the published credits that are from memory; they answer only when asked for by name, with a finding.</summary>
+    /// <summary>Gets the credits that are from memory; they answer only when asked for by name, with a finding.</summary>
     public static ImmutableArray<LegumeCredit> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets Tennessee's credit of crimson clover or hairy vetch grown as a cover.</summary>

@@ -31,7 +31,7 @@ public sealed class RemovalFigure
     /// <summary>Gets the published figures that were seen in print, or are practice.</summary>
     public static ImmutableArray<RemovalFigure> All => Catalog.All;
 
-    /// <summary>Gets the published figures that are from memory; they answer only when asked for by name, with a finding.</summary>
+    /// <summary>Gets the figures that are from memory; they answer only when asked for by name, with a finding.</summary>
     public static ImmutableArray<RemovalFigure> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets Kentucky's figure for alfalfa hay.</summary>

@@ -57,7 +57,7 @@ public sealed class SecondaryRule
     /// <summary>Finds a rule by its id, checked or not.</summary>
     /// <param name="id">Id such as <c>plot-boron</c>.</param>
     /// <returns>The rule.</returns>
-    /// <exception cref="KeyNotFoundException">No rule for a secondary or trace nutrient has this id; the message lists all.</exception>
+    /// <exception cref="KeyNotFoundException">No rule has this id; the message lists all.</exception>
     public static SecondaryRule Find(string id) => Catalog.Find(id);
 
     /// <summary>Finds a rule by its id, checked or not.</summary>
