@@ -28,9 +28,9 @@ public class NeedWorkedExamples
     public void A_crop_removes_what_is_published(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var figure = RemovalFigure.Named(row.Text("rule"));
+        var figure = RemovalFigure.Find(row.Text("rule"));
         var yield = YieldOf(row)!.Value;
-        var removal = row.TextOrNull("kept") is { } kept ? CropRemoval.Grazed(figure, yield, RetainedShare.Named(kept))
+        var removal = row.TextOrNull("kept") is { } kept ? CropRemoval.Grazed(figure, yield, RetainedShare.Find(kept))
             : CropRemoval.CarriedOff(figure, yield, row.NumberOrNull("part_percent") is { } percent ? Fraction.FromPercent(percent) : null);
         var removed = removal.Find(row.Choice<PlantNutrient>("nutrient"))!;
         WorkedExamples.AssertMatches(row, (row.Text("end") == "low" ? removed.Low : removed.High).PoundsPerAcre);
@@ -40,7 +40,7 @@ public class NeedWorkedExamples
     public void Nitrogen_is_what_is_published(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var answer = NitrogenRule.Named(row.Text("rule")).Answer(YieldOf(row), row.NumberOrNull("reduction") is { } pounds ? ApplicationRate.FromPoundsPerAcre(pounds) : null);
+        var answer = NitrogenRule.Find(row.Text("rule")).Answer(YieldOf(row), row.NumberOrNull("reduction") is { } pounds ? ApplicationRate.FromPoundsPerAcre(pounds) : null);
         WorkedExamples.AssertMatches(row, (row.Text("end") == "low" ? answer.Low : answer.High)!.Value.PoundsPerAcre);
     }
 
@@ -48,14 +48,14 @@ public class NeedWorkedExamples
     public void Nitrogen_is_split_as_published(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        WorkedExamples.AssertMatches(row, NitrogenRule.Named(row.Text("rule")).Answer().Doses[row.Integer("end") - 1].High.PoundsPerAcre);
+        WorkedExamples.AssertMatches(row, NitrogenRule.Find(row.Text("rule")).Answer().Doses[row.Integer("end") - 1].High.PoundsPerAcre);
     }
 
     [Theory, MemberData(nameof(Secondaries))]
     public void A_secondary_nutrient_is_what_is_published(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var rule = SecondaryRule.Named(row.Text("rule"));
+        var rule = SecondaryRule.Find(row.Text("rule"));
         var report = new SoilReport
         {
             Laboratory = "a laboratory",
@@ -84,7 +84,7 @@ public class NeedWorkedExamples
             },
             Kinds = [NeedSamples.Kind("orchardgrass", 1)],
             System = RecommendationSystems.SouthCarolina,
-            SecondaryRules = [.. SecondaryRule.All.Where(r => r.Nutrient == row.Choice<PlantNutrient>("nutrient"))],
+            SecondaryRules = [.. SecondaryRule.All.Concat(SecondaryRule.Unchecked).Where(r => r.Nutrient == row.Choice<PlantNutrient>("nutrient"))],
         });
         WorkedExamples.AssertMatches(row, need.Find(row.Choice<PlantNutrient>("nutrient"))?.AtLeast.PoundsPerAcre ?? 0);
     }

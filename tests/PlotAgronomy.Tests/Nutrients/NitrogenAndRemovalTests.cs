@@ -12,7 +12,7 @@ public class NitrogenAndRemovalTests
     [InlineData(39.99, false), InlineData(40, true), InlineData(200, true), InlineData(200.01, false)]
     public void A_printed_table_is_never_left(double bushels, bool answers)
     {
-        var answer = NitrogenRule.Named("oklahoma-corn").Answer(CropYield.FromBushelsPerAcre(bushels));
+        var answer = NitrogenRule.Find("oklahoma-corn").Answer(CropYield.FromBushelsPerAcre(bushels));
         Assert.Equal(answers, answer.Low is not null);
         Assert.Equal(!answers, answer.Findings.Any(f => f.Code == "nutrient-nitrogen-outside-table"));
     }
@@ -20,25 +20,25 @@ public class NitrogenAndRemovalTests
     [Fact]
     public void A_rule_that_goes_by_yield_asks_for_it_in_its_own_unit()
     {
-        Assert.Contains(NitrogenRule.Named("oklahoma-corn").Answer().Findings, f => f.Code == "nutrient-nitrogen-yield-needed");
-        Assert.Throws<ArgumentException>(() => NitrogenRule.Named("oklahoma-corn").Answer(CropYield.FromTonsPerAcre(2)));
-        Assert.Throws<KeyNotFoundException>(() => NitrogenRule.Named("any"));
+        Assert.Contains(NitrogenRule.Find("oklahoma-corn").Answer().Findings, f => f.Code == "nutrient-nitrogen-yield-needed");
+        Assert.Throws<ArgumentException>(() => NitrogenRule.Find("oklahoma-corn").Answer(CropYield.FromTonsPerAcre(2)));
+        Assert.Throws<KeyNotFoundException>(() => NitrogenRule.Find("any"));
     }
 
     /// <summary>Hand algebra: half of the printed 110 at 100 bu and 130 at 120 bu; 110 bu make just 60 lb a dressing.</summary>
     [Theory]
     [InlineData(109, false), InlineData(110, false), InlineData(111, true)]
     public void A_dressing_above_sixty_pounds_is_a_finding(double bushels, bool found) =>
-        Assert.Equal(found, NitrogenRule.Named("oklahoma-corn").Answer(CropYield.FromBushelsPerAcre(bushels)).Findings.Any(f => f.Code == "nutrient-nitrogen-single-dose"));
+        Assert.Equal(found, NitrogenRule.Find("oklahoma-corn").Answer(CropYield.FromBushelsPerAcre(bushels)).Findings.Any(f => f.Code == "nutrient-nitrogen-single-dose"));
 
     [Fact]
     public void A_reduction_never_makes_a_need_negative() =>
-        Assert.Equal(0, NitrogenRule.Named("mississippi-grain-plot").Answer(reduction: Rate(100)).High!.Value.PoundsPerAcre);
+        Assert.Equal(0, NitrogenRule.MississippiGrainPlot.Answer(reduction: Rate(100)).High!.Value.PoundsPerAcre);
 
     [Fact]
     public void Every_rule_that_gives_nitrogen_says_when_to_spread_it()
     {
-        foreach (var rule in NitrogenRule.All)
+        foreach (var rule in NitrogenRule.All.Concat(NitrogenRule.Unchecked))
         {
             CropYield? yield = rule.YieldUnit switch { YieldUnit.Bushel => CropYield.FromBushelsPerAcre(80), YieldUnit.Ton => CropYield.FromTonsPerAcre(1.5), _ => null };
             var answer = rule.Answer(yield);
@@ -50,7 +50,7 @@ public class NitrogenAndRemovalTests
     [Fact]
     public void The_lower_of_two_credits_is_taken_and_said_so()
     {
-        var answer = LegumeCredit.Named("kansas-alfalfa").For(LegumeStand.Earlier);
+        var answer = LegumeCredit.KansasAlfalfa.For(LegumeStand.Earlier);
         Assert.Equal(100, answer.Rate.PoundsPerAcre);
         Assert.Equal("nutrient-legume-credit-lower", Assert.Single(answer.Findings).Code);
         Assert.Contains("100 lb N/ac", Assert.Single(answer.ShowWork()).ToString(), StringComparison.Ordinal);
@@ -58,28 +58,28 @@ public class NitrogenAndRemovalTests
 
     [Fact]
     public void A_credit_from_memory_carries_its_finding() =>
-        Assert.Contains(LegumeCredit.Named("soybean").For(LegumeStand.Earlier).Findings, f => f.Code == "data-from-memory");
+        Assert.Contains(LegumeCredit.Find("soybean").For(LegumeStand.Earlier).Findings, f => f.Code == "data-from-memory");
 
     [Fact]
     public void A_figure_for_a_plowed_legume_is_not_given_to_a_standing_one()
     {
-        Assert.Throws<ArgumentException>(() => LegumeCredit.Named("kansas-alfalfa").For(LegumeStand.Existing));
-        Assert.Throws<ArgumentException>(() => LegumeCredit.Named("tennessee-clover-in-grass").For(LegumeStand.Earlier));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LegumeCredit.Named("kansas-alfalfa").For((LegumeStand)9));
+        Assert.Throws<ArgumentException>(() => LegumeCredit.KansasAlfalfa.For(LegumeStand.Existing));
+        Assert.Throws<ArgumentException>(() => LegumeCredit.TennesseeCloverInGrass.For(LegumeStand.Earlier));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LegumeCredit.KansasAlfalfa.For((LegumeStand)9));
     }
 
     [Fact]
     public void Removal_takes_a_yield_in_the_figures_unit()
     {
-        Assert.Throws<ArgumentException>(() => CropRemoval.CarriedOff(RemovalFigure.Named("illinois-corn"), CropYield.FromTonsPerAcre(3)));
-        Assert.Null(CropRemoval.CarriedOff(RemovalFigure.Named("illinois-corn"), CropYield.FromBushelsPerAcre(100)).Find(PlantNutrient.Nitrogen));
-        Assert.Contains(CropRemoval.CarriedOff(RemovalFigure.Named("tri-state-2020-corn"), CropYield.FromBushelsPerAcre(100)).Findings, f => f.Code == "data-from-memory");
+        Assert.Throws<ArgumentException>(() => CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromTonsPerAcre(3)));
+        Assert.Null(CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromBushelsPerAcre(100)).Find(PlantNutrient.Nitrogen));
+        Assert.Contains(CropRemoval.CarriedOff(RemovalFigure.Find("tri-state-2020-corn"), CropYield.FromBushelsPerAcre(100)).Findings, f => f.Code == "data-from-memory");
     }
 
     [Fact]
     public void Removal_shows_its_working()
     {
-        var lines = CropRemoval.CarriedOff(RemovalFigure.Named("illinois-corn"), CropYield.FromBushelsPerAcre(150)).ShowWork();
+        var lines = CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromBushelsPerAcre(150)).ShowWork();
         Assert.Contains(lines, l => l.Numbers == "150 bu/ac x 0.37 x 1 x 1 = 55.5 lb/ac");
         Assert.Single(CropRemoval.Browsed.ShowWork());
     }

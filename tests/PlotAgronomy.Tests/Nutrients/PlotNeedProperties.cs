@@ -35,15 +35,15 @@ public class PlotNeedProperties
     [Property]
     public bool A_larger_legume_credit_never_raises_the_nitrogen(BlendDraw draw)
     {
-        var small = LegumeCredit.Named("tennessee-cover").For(LegumeStand.Earlier);
-        var large = LegumeCredit.Named("minnesota-alfalfa").For(LegumeStand.Earlier);
+        var small = LegumeCredit.TennesseeCover.For(LegumeStand.Earlier);
+        var large = LegumeCredit.Find("minnesota-alfalfa").For(LegumeStand.Earlier);
         double none = Nitrogen(draw, null);
         return Nitrogen(draw, small) <= none && Nitrogen(draw, large) <= Nitrogen(draw, small);
     }
 
     [Property]
     public bool A_legume_sown_together_changes_nothing(BlendDraw draw) =>
-        Nitrogen(draw, LegumeCredit.Named("tennessee-cover").For(LegumeStand.SownTogether)) == Nitrogen(draw, null);
+        Nitrogen(draw, LegumeCredit.TennesseeCover.For(LegumeStand.SownTogether)) == Nitrogen(draw, null);
 
     [Property]
     public bool The_dressings_add_up_to_the_nitrogen(BlendDraw draw)
@@ -69,12 +69,12 @@ public class PlotNeedProperties
     [Property]
     public bool Removal_grows_with_the_yield_and_animals_keep_only_a_part(PositiveInt tenths)
     {
-        var figure = RemovalFigure.Named("kentucky-alfalfa-hay");
+        var figure = RemovalFigure.KentuckyAlfalfaHay;
         double Potash(CropRemoval removal) => removal.Find(PlantNutrient.Potash)!.High.PoundsPerAcre;
         var yield = CropYield.FromTonsPerAcre(tenths.Get / 10.0);
         var twice = CropYield.FromTonsPerAcre(tenths.Get / 5.0);
         return Near.Equal(2 * Potash(CropRemoval.CarriedOff(figure, yield)), Potash(CropRemoval.CarriedOff(figure, twice)))
-            && Potash(CropRemoval.Grazed(figure, yield, RetainedShare.Named("cattle"))) < Potash(CropRemoval.CarriedOff(figure, yield));
+            && Potash(CropRemoval.Grazed(figure, yield, RetainedShare.Cattle)) < Potash(CropRemoval.CarriedOff(figure, yield));
     }
 
     [Property]

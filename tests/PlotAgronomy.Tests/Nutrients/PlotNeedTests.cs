@@ -89,8 +89,8 @@ public class PlotNeedTests
             Kinds = [Kind("oats-winter", 1), Kind("medium-red-clover", 0.3)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
-            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats-winter", new KindUse { Nitrogen = NitrogenRule.Named("south-carolina-small-grain") }),
-            LegumeCredit = LegumeCredit.Named("tennessee-clover-in-grass").For(stand),
+            Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats-winter", new KindUse { Nitrogen = NitrogenRule.Find("south-carolina-small-grain") }),
+            LegumeCredit = LegumeCredit.TennesseeCloverInGrass.For(stand),
         };
         var need = PlotNeed.Of(request);
         Assert.Equal(expected, need.Pounds(PlantNutrient.Nitrogen), 1e-9);
@@ -106,7 +106,7 @@ public class PlotNeedTests
             Kinds = [Kind("oats-winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
-            LegumeCredit = LegumeCredit.Named("minnesota-alfalfa").For(LegumeStand.Earlier),
+            LegumeCredit = LegumeCredit.Find("minnesota-alfalfa").For(LegumeStand.Earlier),
         };
         Assert.Equal(0, PlotNeed.Of(request).Pounds(PlantNutrient.Nitrogen));
     }
@@ -161,11 +161,11 @@ public class PlotNeedTests
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { Yield = yield, Removal = removal }),
         });
-        var grazed = With(CropRemoval.Grazed(RemovalFigure.Named("kentucky-alfalfa-hay"), yield, RetainedShare.Named("cattle")));
+        var grazed = With(CropRemoval.Grazed(RemovalFigure.KentuckyAlfalfaHay, yield, RetainedShare.Cattle));
         Assert.Equal(11.2, grazed.Pounds(PlantNutrient.Phosphate), 1e-9);
         Assert.Equal(53, grazed.Pounds(PlantNutrient.Potash), 1e-9);
         Assert.Equal(0, With(CropRemoval.Browsed).Pounds(PlantNutrient.Potash));
-        Assert.Throws<ArgumentException>(() => With(CropRemoval.CarriedOff(RemovalFigure.Named("ontario-alfalfa-sulfur"), yield)));
+        Assert.Throws<ArgumentException>(() => With(CropRemoval.CarriedOff(RemovalFigure.Find("ontario-alfalfa-sulfur"), yield)));
     }
 
     [Fact]
@@ -274,7 +274,7 @@ public class PlotNeedTests
             Report = report,
             Kinds = [.. kinds],
             System = RecommendationSystems.NorthCarolina,
-            SecondaryRules = [SecondaryRule.Named("tennessee-boron-alfalfa"), SecondaryRule.Named("plot-boron")],
+            SecondaryRules = [SecondaryRule.Find("tennessee-boron-alfalfa"), SecondaryRule.PlotBoron],
         });
         Assert.Equal(2, Need(Kind("alfalfa", 1)).Pounds(PlantNutrient.Boron), 1e-9);
         var mixed = Need(Kind("alfalfa", 0.6), Kind("oats-winter", 0.4));
@@ -340,6 +340,6 @@ public class PlotNeedTests
         var need = PlotNeed.Of(Request(Kind("oats-winter", 0.5), Kind("rape-dwarf-essex", 0.5)));
         Assert.Equal(88.5, need.Pounds(PlantNutrient.Phosphate), 0.05);
         Assert.Contains(need.ShowWork(), l => l.ToString().Contains("88.5", StringComparison.Ordinal));
-        Assert.Equal("Zinc 2.5 to 3.5 lb/ac: text", NutrientTarget.Create(PlantNutrient.Zinc, Rate(2.5), Rate(3.5), "text").ToString());
+        Assert.Equal("zinc 2.5 to 3.5 lb/ac: text", NutrientTarget.Create(PlantNutrient.Zinc, Rate(2.5), Rate(3.5), "text").ToString());
     }
 }

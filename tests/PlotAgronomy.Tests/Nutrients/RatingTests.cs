@@ -6,12 +6,12 @@ namespace PlotAgronomy.Tests.Nutrients;
 
 public class RatingTests
 {
-    public static TheoryData<string> Scales => [.. RatingSystems.All.SelectMany(s => s.Scales).Select(s => s.Id)];
+    public static TheoryData<string> Scales => [.. RatingSystems.All.Concat(RatingSystems.Unchecked).SelectMany(s => s.Scales).Select(s => s.Id)];
 
     [Theory, MemberData(nameof(Scales))]
     public void A_scale_has_no_gap_and_no_overlap_and_every_limit_closes_one_side_only(string id)
     {
-        var scale = RatingSystems.All.SelectMany(s => s.Scales).Single(s => s.Id == id);
+        var scale = RatingSystems.All.Concat(RatingSystems.Unchecked).SelectMany(s => s.Scales).Single(s => s.Id == id);
         Assert.Equal(0, scale.Classes[0].PrintedLow);
         Assert.True(scale.Classes[^1].PrintedHigh is null || id == "NI-P");
         foreach (var (below, above) in scale.Classes.Zip(scale.Classes.Skip(1)))

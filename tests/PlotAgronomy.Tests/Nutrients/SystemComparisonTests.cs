@@ -22,11 +22,11 @@ public class SystemComparisonTests
     [Fact]
     public void Every_system_that_accepts_the_report_stands_side_by_side()
     {
-        var comparison = SystemComparison.Of(Everything, Corn, Known, RecommendationSystems.All);
+        var comparison = SystemComparison.Of(Everything, Corn, Known, RecommendationSystems.Everything);
         string[] expected = ["IA-2013", "IL", "KS", "ND-2017", "NE", "NE-OLD", "SD", "TS-1995", "TS-2020"];
         Assert.Equal(expected, comparison.Answers.Select(a => a.System.Id).Order(StringComparer.Ordinal));
         Assert.All(comparison.LeftOut, a => Assert.NotEmpty(a.Unanswered));
-        Assert.Equal(RecommendationSystems.All.Length, comparison.Answers.Length + comparison.LeftOut.Length);
+        Assert.Equal(RecommendationSystems.Everything.Length, comparison.Answers.Length + comparison.LeftOut.Length);
     }
 
     [Fact]
@@ -81,5 +81,5 @@ public class SystemComparisonTests
 
     [Fact]
     public void The_working_names_the_system_on_every_line() =>
-        Assert.All(SystemComparison.Of(Everything, Corn, Known, RecommendationSystems.All).ShowWork(), l => Assert.Contains(", ", l.Label, StringComparison.Ordinal));
+        Assert.All(SystemComparison.Of(Everything, Corn, Known, RecommendationSystems.Everything).ShowWork(), l => Assert.Contains(", ", l.Label, StringComparison.Ordinal));
 }

@@ -41,7 +41,7 @@ public class SystemDomainTests
 
     [Fact]
     public void An_extractant_the_report_does_not_name_serves_no_system() =>
-        Assert.All(RecommendationSystems.All, system => Assert.Null(system.Recommend(
+        Assert.All(RecommendationSystems.Everything, system => Assert.Null(system.Recommend(
             Report(P(10, Ppm, Extractant.NotStated), K(80, Ppm, Extractant.NotStated)), CropUse.Browsed(system.Accepts[0].Crops[0])).Phosphate));
 
     [Fact]
@@ -118,7 +118,7 @@ public class SystemDomainTests
     }
 
     [Fact]
-    public void Every_system_names_its_institution_edition_philosophy_and_a_known_source() => Assert.All(RecommendationSystems.All, system =>
+    public void Every_system_names_its_institution_edition_philosophy_and_a_known_source() => Assert.All(RecommendationSystems.Everything, system =>
     {
         Assert.NotEmpty(system.Institution);
         Assert.NotEmpty(system.Edition);
@@ -134,7 +134,7 @@ public class SystemDomainTests
     [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
     public void Text_and_numbers_do_not_depend_on_the_culture(string culture)
     {
-        string Answer() => string.Join("\n", RecommendationSystems.All.SelectMany(s =>
+        string Answer() => string.Join("\n", RecommendationSystems.Everything.SelectMany(s =>
         {
             var crop = s.Accepts[0].Crops[0];
             var test = s.Accepts[0];

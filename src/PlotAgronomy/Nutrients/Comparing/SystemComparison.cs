@@ -93,7 +93,7 @@ public sealed class SystemComparison : IWorkedResult
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(cropFor);
         bool isAskedByName = askedByName is not null;
-        return Of(report, cropFor, setting, askedByName ?? RecommendationSystems.All, _ => isAskedByName);
+        return Of(report, cropFor, setting, askedByName ?? RecommendationSystems.Everything, _ => isAskedByName);
     }
 
     /// <summary>As above, where some systems are asked by name and the others are not.</summary>

@@ -7,13 +7,17 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What crop rows are called.</summary>
 public static class CropRows
 {
-    private static readonly Lazy<FrozenDictionary<CropRow, Entry>> ByRow = new(Load);
+    private static readonly Table<Entry> Table = new("Nutrients/Data/crop-rows.csv", Entry.FromRow);
+
+    private static readonly Lazy<FrozenDictionary<CropRow, Entry>> ByRow = Table.By(e => e.Row);
+
+    private static readonly Lazy<EnumWords<CropRow>> Words = new(() => new([.. Table.Rows.Select(e => (e.Row, e.Words))]));
 
     /// <summary>The words for a crop row.</summary>
     /// <param name="row">Crop row.</param>
     /// <returns>Words such as <c>deer and turkey food plot</c>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown row.</exception>
-    public static string WordsFor(CropRow row) => ByRow.Value[Guard.Defined(row)].Words;
+    public static string WordsFor(CropRow row) => Words.Value[Guard.Defined(row)];
 
     /// <summary>Finds a crop row by its words.</summary>
     /// <param name="words">Words such as <c>alfalfa</c>, in capitals or not.</param>
@@ -23,16 +27,16 @@ public static class CropRows
     public static bool TryFind(string? words, out CropRow row, out string problem)
     {
         string wanted = words?.Trim() ?? "";
-        foreach (var (candidate, entry) in ByRow.Value)
+        foreach (var (candidate, word) in Words.Value.All)
         {
-            if (entry.Words.Equals(wanted, StringComparison.OrdinalIgnoreCase))
+            if (word.Equals(wanted, StringComparison.OrdinalIgnoreCase))
             {
                 (row, problem) = (candidate, "");
                 return true;
             }
         }
 
-        ImmutableArray<string> known = [.. ByRow.Value.OrderBy(p => p.Key).Select(p => $"'{p.Value.Words}'")];
+        ImmutableArray<string> known = [.. Words.Value.All.OrderBy(w => w.Value).Select(w => $"'{w.Word}'")];
         (row, problem) = (default, $"no crop row is called '{wanted}'; expected one of {string.Join(", ", known)}");
         return false;
     }
@@ -45,14 +49,14 @@ public static class CropRows
     internal static bool IsWildlifePlot(CropRow row) =>
         row is CropRow.DeerTurkeyPlot or CropRow.UplandGamePlot or CropRow.WaterfowlPlot;
 
-    private static FrozenDictionary<CropRow, Entry> Load() =>
-        Table
-            .Keyed(
-                "Nutrients/Data/crop-rows.csv",
-                r => r.Choice<CropRow>("id"),
-                r => new Entry(r.Text("words"), r.Choice<YieldUnit>("yield_unit"), r.NumberOrNull("unusual_yield_above"))
-            )
-            .Value;
-
-    private sealed record Entry(string Words, YieldUnit Unit, double? UnusualAbove);
+    private sealed record Entry(CropRow Row, string Words, YieldUnit Unit, double? UnusualAbove)
+    {
+        internal static Entry FromRow(CsvRow row) =>
+            new(
+                row.Choice<CropRow>("id"),
+                row.Text("words"),
+                row.Choice<YieldUnit>("yield_unit"),
+                row.NumberOrNull("unusual_yield_above")
+            );
+    }
 }

@@ -13,8 +13,7 @@ public sealed class CropUse
         if (yield is { } given && given.Unit != CropRows.UnitOf(row))
         {
             throw new ArgumentException(
-                $"A yield of {CropRows.WordsFor(row)} is given in "
-                    + $"{(CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons")} per acre, found {given}.",
+                $"A yield of {CropRows.WordsFor(row)} is given in {NutrientWords.InFull(CropRows.UnitOf(row))}, found {given}.",
                 nameof(yield)
             );
         }
@@ -68,8 +67,11 @@ public sealed class CropUse
 
     /// <summary>Text such as <c>alfalfa, browsed</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"{CropRows.WordsFor(Row)}{(Yield is { } yield ? $", {yield}" : "")}, {(IsCarriedOff ? "carried off" : "browsed")}";
+    public override string ToString()
+    {
+        string use = IsCarriedOff ? "carried off" : "browsed";
+        return Yield is { } yield ? $"{CropRows.WordsFor(Row)}, {yield}, {use}" : $"{CropRows.WordsFor(Row)}, {use}";
+    }
 
     internal ApplicationRate? StatedRemovalOf(PlantNutrient nutrient) =>
         nutrient == PlantNutrient.Phosphate ? StatedPhosphateRemoval : StatedPotashRemoval;

@@ -33,5 +33,5 @@ public readonly record struct CropYield
     /// <summary>Invariant text such as <c>60 bu/ac</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{PerAcre:0.###} {(Unit == YieldUnit.Bushel ? "bu" : "ton")}/ac");
+        string.Create(CultureInfo.InvariantCulture, $"{PerAcre:0.###} {NutrientWords.YieldsPerAcre[Unit]}");
 }

@@ -7,6 +7,10 @@ internal static class BlendNeedRule
 
     internal static double LegumeNitrogenCeilingPounds => NutrientConstants.All["legume-nitrogen-ceiling"];
 
+    /// <summary>Where the test calls for no phosphate, none may come along with another nutrient.</summary>
+    internal static bool IsUnneededPhosphate(PlantNutrient nutrient, ApplicationRate need) =>
+        nutrient == PlantNutrient.Phosphate && need <= ApplicationRate.Zero;
+
     /// <summary>Whether two rates differ enough to be worth a remark.</summary>
     internal static bool Differ(double ours, double printedLow, double printedHigh)
     {

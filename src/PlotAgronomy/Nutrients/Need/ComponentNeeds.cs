@@ -127,7 +127,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         var rule = use.Nitrogen ?? proxy.Nitrogen;
         if (kind.IsLegume && use.Nitrogen is null && !request.LegumesAreInoculated)
         {
-            rule = NitrogenRule.Named("uninoculated-legume");
+            rule = NitrogenRule.UninoculatedLegume;
         }
 
         bool fits = use.Yield is { } yield && rule.YieldUnit == yield.Unit;

@@ -21,8 +21,8 @@ public sealed class KindProxy
     {
         ownRows = row.Choices<CropRow>("own_rows");
         Rows = row.Choices<CropRow>("crop_rows");
-        Nitrogen = NitrogenRule.Named(row.Text("nitrogen_rule"));
-        Removal = row.TextOrNull("removal") is { } removal ? RemovalFigure.Named(removal) : null;
+        Nitrogen = NitrogenRule.Find(row.Text("nitrogen_rule_id"));
+        Removal = row.TextOrNull("removal_id") is { } removal ? RemovalFigure.Find(removal) : null;
         IsSensitiveToBoron = row.YesOrNo("sensitive_to_boron");
     }
 
@@ -44,7 +44,7 @@ public sealed class KindProxy
     public static KindProxy For(CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return ById.Value.TryGetValue(kind.Id, out var proxy) ? proxy : ById.Value[$"group-{kind.Group}"];
+        return ById.Value.TryGetValue(kind.Id, out var proxy) ? proxy : ById.Value[KindGroups.IdOf(kind)];
     }
 
     /// <summary>Whether a row was made for the kind itself, or for a food plot whatever is sown on it: then nothing stands in for

@@ -74,10 +74,11 @@ internal sealed class NitrogenOfBlend
             string[] names = [.. fed.Select(c => c.Component.Kind.ShortName)];
             string listed = names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
             string share = Amounts.Print(fedShare, 2);
+            string countedAsOne = fedShare > 1 ? ", counted as one" : "";
             string shares =
                 names.Length == 1
                     ? $"its share of a full stand ({share})"
-                    : $"their shares of a full stand ({share} together{(fedShare > 1 ? ", counted as one" : "")})";
+                    : $"their shares of a full stand ({share} together{countedAsOne})";
             string legumes = fed.Length < request.Kinds.Length ? "; the legumes make their own" : "";
             string credit =
                 CreditPounds > 0
@@ -87,8 +88,14 @@ internal sealed class NitrogenOfBlend
         }
     }
 
-    internal ImmutableArray<NitrogenDose> Doses(ApplicationRate low, ApplicationRate high) =>
-        Leading is { } leading ? leading.Nitrogen.Rule.Split(low.PoundsPerAcre, high.PoundsPerAcre) : [];
+    /// <summary>A ceiling over a need of nothing is no dressing.</summary>
+    internal static ApplicationRate SpreadAtMost(NutrientTarget target) =>
+        target.AtLeast > ApplicationRate.Zero ? target.AtMost ?? target.AtLeast : target.AtLeast;
+
+    internal ImmutableArray<NitrogenDose> Doses(NutrientTarget target) =>
+        Leading is { } leading
+            ? leading.Nitrogen.Rule.Split(target.AtLeast.PoundsPerAcre, SpreadAtMost(target).PoundsPerAcre)
+            : [];
 
     internal IEnumerable<WorkedLine> Lines()
     {
@@ -99,9 +106,9 @@ internal sealed class NitrogenOfBlend
             yield return new WorkedLine(
                 $"N for {component.Component.Kind.ShortName}",
                 "N alone x share of a full stand",
-                $"{NitrogenAnswer.Range(answer.Low!.Value, answer.High!.Value)} x "
+                $"{NutrientWords.Range(answer.Low!.Value, answer.High!.Value)} x "
                     + $"{Amounts.Print(component.Component.ShareOfFullStand, 4)}{divisor} = "
-                    + $"{Span(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac",
+                    + $"{NutrientWords.Range(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac",
                 answer.Rule.SourceIds[0]
             );
         }
@@ -109,13 +116,11 @@ internal sealed class NitrogenOfBlend
         yield return new WorkedLine(
             "N",
             "sum of the shares - legume credit, not below 0",
-            $"{Span(GrossLowPounds, GrossHighPounds)} - {Amounts.Print(CreditPounds, 4)} = {Span(LowPounds, HighPounds)} lb/ac",
+            $"{NutrientWords.Range(GrossLowPounds, GrossHighPounds)} - {Amounts.Print(CreditPounds, 4)} = "
+                + $"{NutrientWords.Range(LowPounds, HighPounds)} lb/ac",
             request.LegumeCredit?.Credit.SourceId
         );
     }
-
-    private static string Span(double low, double high) =>
-        low < high ? $"{Amounts.Print(low, 4)} to {Amounts.Print(high, 4)}" : Amounts.Print(low, 4);
 
     private double Part(ComponentNeed component, ApplicationRate alone) =>
         NitrogenMath.ByShare(alone.PoundsPerAcre, component.Component.ShareOfFullStand, fedShare);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -45,12 +46,12 @@ public sealed class NutrientTarget
         return new NutrientTarget(nutrient, atLeast, atMost, reason);
     }
 
-    /// <summary>Invariant text such as <c>Phosphate 40 to 60 lb/ac: reason</c>.</summary>
+    /// <summary>Invariant text such as <c>P2O5 40 to 60 lb/ac: reason</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
     {
         var invariant = CultureInfo.InvariantCulture;
         string upTo = AtMost is { } most ? string.Create(invariant, $" to {most.PoundsPerAcre:0.#}") : "";
-        return string.Create(invariant, $"{Nutrient} {AtLeast.PoundsPerAcre:0.#}{upTo} lb/ac: {Reason}");
+        return string.Create(invariant, $"{SoilWords.For(Nutrient)} {AtLeast.PoundsPerAcre:0.#}{upTo} lb/ac: {Reason}");
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -64,10 +65,17 @@ public sealed class PlotNeed : IWorkedResult
 
         if (request.Overrides.GroupBy(t => t.Nutrient).FirstOrDefault(g => g.Count() > 1) is { } both)
         {
-            throw new ArgumentException($"Two targets by hand for {both.Key}.", nameof(request));
+            throw new ArgumentException($"Two targets by hand for {SoilWords.For(both.Key)}.", nameof(request));
         }
 
-        return new PlotNeedSum(request).Run();
+        var sum = new PlotNeedSum(request);
+        return new PlotNeed(sum.Used, sum.Findings, sum.SourceIds, () => sum.Lines.For(sum.Used))
+        {
+            Computed = [.. sum.Computed.OrderBy(t => t.Nutrient)],
+            Printed = request.Printed,
+            Components = sum.Components,
+            NitrogenDoses = sum.NitrogenDoses,
+        };
     }
 
     /// <summary>A need stated by the user, without a recommendation system behind it.</summary>
@@ -79,7 +87,7 @@ public sealed class PlotNeed : IWorkedResult
         Guard.NotEmpty(targets);
         if (targets.GroupBy(t => t.Nutrient).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
-            throw new ArgumentException($"Two targets for {twice.Key}.", nameof(targets));
+            throw new ArgumentException($"Two targets for {SoilWords.For(twice.Key)}.", nameof(targets));
         }
 
         return new PlotNeed([.. targets], [], [], () => [.. targets.Select(t => (t.Nutrient, LineOf(t)))]);
@@ -108,5 +116,5 @@ public sealed class PlotNeed : IWorkedResult
     }
 
     private static WorkedLine LineOf(NutrientTarget target) =>
-        new(target.Nutrient.ToString(), target.Reason, Amounts.Print(target.AtLeast, decimals: 1));
+        new(SoilWords.For(target.Nutrient), target.Reason, Amounts.Print(target.AtLeast, decimals: 1));
 }

@@ -38,7 +38,7 @@ public sealed class PlotNeedRequest
     public double? CountedFromShare { get; init; }
 
     /// <summary>Gets the rules for secondary and trace nutrients; by default the careful boron rule only.</summary>
-    public ImmutableArray<SecondaryRule> SecondaryRules { get; init; } = [SecondaryRule.Named("plot-boron")];
+    public ImmutableArray<SecondaryRule> SecondaryRules { get; init; } = [SecondaryRule.PlotBoron];
 
     /// <summary>Gets what those rules ask beyond the report.</summary>
     public SecondarySetting SecondarySetting { get; init; } = SecondarySetting.Unknown;

@@ -1,4 +1,5 @@
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -54,7 +55,10 @@ public sealed class PrintedRate
         {
             PlantNutrient.Phosphate => AtomicMasses.PhosphatePerPhosphorus,
             PlantNutrient.Potash => AtomicMasses.PotashPerPotassium,
-            _ => throw new ArgumentException($"{nutrient} stands on a label as the element itself.", nameof(nutrient)),
+            _ => throw new ArgumentException(
+                $"{SoilWords.For(nutrient)} stands on a label as the element itself.",
+                nameof(nutrient)
+            ),
         };
         return new PrintedRate(nutrient, element * factor, element * factor, true);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -33,7 +34,7 @@ public sealed class PrintedRecommendation
         Guard.NotBlank(crop);
         Guard.NotEmpty(rates);
         return rates.GroupBy(r => r.Nutrient).FirstOrDefault(g => g.Count() > 1) is { } twice
-            ? throw new ArgumentException($"Two rates for {twice.Key}.", nameof(rates))
+            ? throw new ArgumentException($"Two rates for {SoilWords.For(twice.Key)}.", nameof(rates))
             : new PrintedRecommendation(laboratory, crop, [.. rates]);
     }
 

@@ -11,7 +11,7 @@ internal static class ProgramSystems
     private static readonly Lazy<FrozenDictionary<string, ImmutableArray<string>>> ById = Table.Keyed(
         "Nutrients/Data/program-systems.csv",
         r => r.Text("id"),
-        r => r.List("systems")
+        r => r.List("system_ids")
     );
 
     /// <summary>The report's program when the system is not one of its own, else null.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -8,23 +9,40 @@ public sealed class LegumeCredit
 {
     private static readonly Table<LegumeCredit> Table = new("Nutrients/Data/legume-credits.csv", r => new LegumeCredit(r));
 
+    private static readonly Catalog<LegumeCredit> Catalog = new("legume credit", () => Table.Rows, e => e.Id, e => e.Status);
+
     private LegumeCredit(CsvRow row)
     {
         Id = row.Text("id");
-        Legume = row.Text("previous_legume");
+        Legume = row.Text("legume");
         Institution = row.Text("institution");
-        Low = ApplicationRate.FromPoundsPerAcre(row.Number("low_lb_per_ac"));
-        High = ApplicationRate.FromPoundsPerAcre(row.Number("high_lb_per_ac"));
+        Low = ApplicationRate.FromPoundsPerAcre(row.Number("nitrogen_low_lb_per_ac"));
+        High = ApplicationRate.FromPoundsPerAcre(row.Number("nitrogen_high_lb_per_ac"));
         Condition = row.Text("condition");
         IsForExistingStand = row.YesOrNo("existing_stand");
         SourceId = row.SourceId();
         Status = row.Status();
     }
 
-    /// <summary>Gets every published credit.</summary>
-    public static ImmutableArray<LegumeCredit> All => Table.Rows;
+    /// <summary>Gets the published credits that were seen in print, or are practice.</summary>
+    public static ImmutableArray<LegumeCredit> All => Catalog.All;
 
-    /// <summary>Gets the name to ask for.</summary>
+    /// <summary>Gets the credits that are from memory; they answer only when asked for by name, with a finding.</summary>
+    public static ImmutableArray<LegumeCredit> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets Tennessee's credit of crimson clover or hairy vetch grown as a cover.</summary>
+    public static LegumeCredit TennesseeCover => Find("tennessee-cover");
+
+    /// <summary>Gets Tennessee's credit of clover that stands in grass.</summary>
+    public static LegumeCredit TennesseeCloverInGrass => Find("tennessee-clover-in-grass");
+
+    /// <summary>Gets Kansas' credit of a good stand of alfalfa.</summary>
+    public static LegumeCredit KansasAlfalfa => Find("kansas-alfalfa");
+
+    /// <summary>Gets all credits, checked or not: a plan may name any.</summary>
+    internal static ImmutableArray<LegumeCredit> Everything => Catalog.Everything;
+
+    /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
 
     /// <summary>Gets the legume.</summary>
@@ -51,15 +69,19 @@ public sealed class LegumeCredit
     /// <summary>Gets how well the figure is known.</summary>
     public DataStatus Status { get; }
 
-    /// <summary>Finds a credit by its name.</summary>
-    /// <param name="id">Name such as <c>tennessee-cover</c>.</param>
+    /// <summary>Finds a credit by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>tennessee-cover</c>.</param>
     /// <returns>The credit.</returns>
-    /// <exception cref="KeyNotFoundException">No credit has this name.</exception>
-    public static LegumeCredit Named(string id) =>
-        All.FirstOrDefault(c => c.Id == id)
-        ?? throw new KeyNotFoundException(
-            $"No legume credit is named '{id}'; there are {string.Join(", ", All.Select(c => c.Id))}."
-        );
+    /// <exception cref="KeyNotFoundException">No legume credit has this id; the message lists all.</exception>
+    public static LegumeCredit Find(string id) => Catalog.Find(id);
+
+    /// <summary>Finds a credit by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>tennessee-cover</c>; may be null.</param>
+    /// <param name="credit">The credit, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out LegumeCredit? credit, out string problem) =>
+        Catalog.TryFind(id, out credit, out problem);
 
     /// <summary>The nitrogen to subtract for a stand: the lower figure, or nothing for a legume sown together with the
     /// crop.</summary>
@@ -81,10 +103,8 @@ public sealed class LegumeCredit
 
         if (IsForExistingStand != (stand == LegumeStand.Existing))
         {
-            throw new ArgumentException(
-                $"The credit '{Id}' is for {(IsForExistingStand ? "a legume that stands" : "a legume that grew before")}.",
-                nameof(stand)
-            );
+            string legume = IsForExistingStand ? "a legume that stands" : "a legume that grew before";
+            throw new ArgumentException($"The credit '{Id}' is for {legume}.", nameof(stand));
         }
 
         return new LegumeCreditAnswer(

@@ -54,15 +54,15 @@ public sealed class NitrogenAnswer : IWorkedResult
                 new WorkedLine(
                     $"N, {Rule.Title}",
                     yield is { } given ? $"by the yield of {given}" : "per acre",
-                    $"{Range(low, high)} lb/ac",
+                    $"{NutrientWords.Range(low, high)} lb/ac",
                     Rule.SourceIds[0]
                 ),
-                .. Doses.Select(d => new WorkedLine("Dressing", d.When, $"{Range(d.Low, d.High)} lb/ac", d.SourceId)),
+                .. Doses.Select(d => new WorkedLine(
+                    "Dressing",
+                    d.When,
+                    $"{NutrientWords.Range(d.Low, d.High)} lb/ac",
+                    d.SourceId
+                )),
             ]
             : [];
-
-    internal static string Range(ApplicationRate low, ApplicationRate high) =>
-        low < high
-            ? $"{Amounts.Print(low.PoundsPerAcre, 1)} to {Amounts.Print(high.PoundsPerAcre, 1)}"
-            : Amounts.Print(low.PoundsPerAcre, 1);
 }

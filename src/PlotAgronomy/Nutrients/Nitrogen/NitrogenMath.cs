@@ -5,9 +5,6 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Kernels of the nitrogen rules.</summary>
 internal static class NitrogenMath
 {
-    /// <summary>Most nitrogen in one broadcast on a small plot, lb/ac (common practice).</summary>
-    internal const double LargestSingleDosePounds = 60;
-
     /// <summary>Size of a dose: half of the whole, the rest, or fixed pounds but never more than is left.</summary>
     internal static double DosePounds(string size, double wholePounds, double leftPounds) =>
         size switch

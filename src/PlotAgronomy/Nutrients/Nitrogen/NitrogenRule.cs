@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -6,43 +7,64 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A named rule for how much nitrogen a crop or plot gets, and in how many dressings.</summary>
 public sealed class NitrogenRule
 {
-    private static readonly Lazy<ImmutableArray<NitrogenRule>> Everything = new(Load);
+    private static readonly Table<NitrogenRule> Table = new("Nutrients/Data/nitrogen-rules.csv", r => new NitrogenRule(r));
 
-    private readonly double? fixedLow;
-    private readonly double? fixedHigh;
-    private readonly bool yieldInPounds;
-    private readonly ImmutableArray<(double Yield, double Pounds)> points;
-    private readonly ImmutableArray<(string Size, string When, string SourceId)> split;
+    private static readonly Catalog<NitrogenRule> Catalog = new("nitrogen rule", () => Table.Rows, r => r.Id, r => r.Status);
 
-    private NitrogenRule(
-        CsvRow row,
-        ImmutableArray<(double Yield, double Pounds)> points,
-        ImmutableArray<(string Size, string When, string SourceId)> split
-    )
+    private readonly double? low;
+    private readonly double? high;
+    private readonly NitrogenYields yields;
+    private readonly NitrogenSplit split;
+
+    private NitrogenRule(CsvRow row)
     {
         Id = row.Text("id");
         Title = row.Text("title");
         Crops = row.Text("crops");
         Form = row.Choice<NitrogenForm>("form");
-        string? unit = row.TextOrNull("yield_unit");
-        yieldInPounds = unit == "pound";
-        YieldUnit =
-            unit is null ? null
-            : unit == "bushel" ? Nutrients.YieldUnit.Bushel
-            : Nutrients.YieldUnit.Ton;
-        fixedLow = row.NumberOrNull("low");
-        fixedHigh = row.NumberOrNull("high");
+        var unit = row.ChoiceOrNull<PrintedYieldUnit>("yield_unit");
+        YieldUnit = unit switch
+        {
+            null => null,
+            PrintedYieldUnit.Bushel => Nutrients.YieldUnit.Bushel,
+            _ => Nutrients.YieldUnit.Ton,
+        };
+        low = row.NumberOrNull("nitrogen_low_lb");
+        high = row.NumberOrNull("nitrogen_high_lb");
         Condition = row.TextOrNull("condition");
         SourceIds = [.. row.SourceId().Split(';')];
         Status = row.Status();
-        this.points = points;
-        this.split = split;
+        yields = NitrogenYields.Of(Id, isInPounds: unit == PrintedYieldUnit.Pound);
+        split = NitrogenSplit.Of(Id);
     }
 
-    /// <summary>Gets every rule.</summary>
-    public static ImmutableArray<NitrogenRule> All => Everything.Value;
+    /// <summary>Unit of a rule's table; pounds are asked for in tons.</summary>
+    private enum PrintedYieldUnit
+    {
+        Bushel,
+        Ton,
+        Pound,
+    }
 
-    /// <summary>Gets the name to ask for.</summary>
+    /// <summary>Gets the rules that were seen in print, or are practice.</summary>
+    public static ImmutableArray<NitrogenRule> All => Catalog.All;
+
+    /// <summary>Gets the rules that are from memory; they answer only when asked for by name, with a finding.</summary>
+    public static ImmutableArray<NitrogenRule> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets the rule for a legume that makes its own nitrogen: none.</summary>
+    public static NitrogenRule InoculatedLegume => Find("inoculated-legume");
+
+    /// <summary>Gets the starter for a legume whose inoculation is unsure, common practice.</summary>
+    public static NitrogenRule UninoculatedLegume => Find("uninoculated-legume");
+
+    /// <summary>Gets North Carolina's rule for wildlife plots.</summary>
+    public static NitrogenRule NorthCarolinaPlot => Find("north-carolina-plot");
+
+    /// <summary>Gets Mississippi's rule for small grain on a food plot.</summary>
+    public static NitrogenRule MississippiGrainPlot => Find("mississippi-grain-plot");
+
+    /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
 
     /// <summary>Gets the rule in words.</summary>
@@ -66,15 +88,19 @@ public sealed class NitrogenRule
     /// <summary>Gets how well the rule is known.</summary>
     public DataStatus Status { get; }
 
-    /// <summary>Finds a rule by its name.</summary>
-    /// <param name="id">Name such as <c>mississippi-grain-plot</c>.</param>
+    /// <summary>Finds a rule by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>mississippi-grain-plot</c>.</param>
     /// <returns>The rule.</returns>
-    /// <exception cref="KeyNotFoundException">No rule has this name.</exception>
-    public static NitrogenRule Named(string id) =>
-        All.FirstOrDefault(r => r.Id == id)
-        ?? throw new KeyNotFoundException(
-            $"No nitrogen rule is named '{id}'; there are {string.Join(", ", All.Select(r => r.Id))}."
-        );
+    /// <exception cref="KeyNotFoundException">No nitrogen rule has this id; the message lists all.</exception>
+    public static NitrogenRule Find(string id) => Catalog.Find(id);
+
+    /// <summary>Finds a rule by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>mississippi-grain-plot</c>; may be null.</param>
+    /// <param name="rule">The rule, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out NitrogenRule? rule, out string problem) =>
+        Catalog.TryFind(id, out rule, out problem);
 
     /// <summary>Answers for a crop.</summary>
     /// <param name="yield">Expected yield, for rules that go by one.</param>
@@ -86,11 +112,11 @@ public sealed class NitrogenRule
     {
         if (yield is { } given && YieldUnit is { } unit && given.Unit != unit)
         {
-            throw new ArgumentException($"{Title} takes a yield in {unit}s per acre, found {given}.", nameof(yield));
+            throw new ArgumentException($"{Title} takes a yield in {NutrientWords.InFull(unit)}, found {given}.", nameof(yield));
         }
 
-        var (low, high, findings) = Pounds(yield);
-        if (low is not { } from || high is not { } to)
+        var (ruleLow, ruleHigh, findings) = Pounds(yield);
+        if (ruleLow is not { } from || ruleHigh is not { } to)
         {
             return new NitrogenAnswer(this, null, null, [], findings, yield);
         }
@@ -101,7 +127,7 @@ public sealed class NitrogenRule
         var doses = Split(lowPounds, highPounds);
         double largest = doses.Length == 0 ? highPounds : doses.Max(d => d.High.PoundsPerAcre);
         ImmutableArray<Finding> all =
-            largest > NitrogenMath.LargestSingleDosePounds
+            largest > NutrientConstants.All["largest-single-dose"]
                 ? [.. findings, FindingCatalog.Create("nutrient-nitrogen-single-dose", ("rate", Amounts.Print(largest, 1)))]
                 : findings;
         return new NitrogenAnswer(
@@ -118,35 +144,13 @@ public sealed class NitrogenRule
     /// <returns>The text.</returns>
     public override string ToString() => Title;
 
-    internal ImmutableArray<NitrogenDose> Split(double lowPounds, double highPounds)
-    {
-        if (highPounds <= 0)
-        {
-            return [];
-        }
-
-        var doses = ImmutableArray.CreateBuilder<NitrogenDose>();
-        double lowLeft = lowPounds;
-        double highLeft = highPounds;
-        foreach (var (size, when, sourceId) in split)
-        {
-            double low = NitrogenMath.DosePounds(size, lowPounds, lowLeft);
-            double high = NitrogenMath.DosePounds(size, highPounds, highLeft);
-            lowLeft -= low;
-            highLeft -= high;
-            doses.Add(
-                new NitrogenDose(ApplicationRate.FromPoundsPerAcre(low), ApplicationRate.FromPoundsPerAcre(high), when, sourceId)
-            );
-        }
-
-        return doses.ToImmutable();
-    }
+    internal ImmutableArray<NitrogenDose> Split(double lowPounds, double highPounds) => split.Of(lowPounds, highPounds);
 
     private (double? Low, double? High, ImmutableArray<Finding> Findings) Pounds(CropYield? yield)
     {
         if (Form == NitrogenForm.Fixed)
         {
-            return (fixedLow, fixedHigh, []);
+            return (low, high, []);
         }
 
         if (yield is not { } given)
@@ -156,56 +160,10 @@ public sealed class NitrogenRule
 
         if (Form == NitrogenForm.PerUnit)
         {
-            return (fixedLow * given.PerAcre, fixedHigh * given.PerAcre, []);
+            return (low * given.PerAcre, high * given.PerAcre, []);
         }
 
-        double expected = yieldInPounds ? given.PerAcre * ExactUnits.PoundsPerShortTon : given.PerAcre;
-        double first = points[0].Yield;
-        double last = points[^1].Yield;
-        if (expected < first || expected > last)
-        {
-            return (
-                null,
-                null,
-                [
-                    FindingCatalog.Create(
-                        "nutrient-nitrogen-outside-table",
-                        ("rule", Title),
-                        ("low", Amounts.Print(first, 4)),
-                        ("high", Amounts.Print(last, 4)),
-                        ("unit", yieldInPounds ? "lb/ac" : "bu/ac"),
-                        ("yield", Amounts.Print(expected, 4))
-                    ),
-                ]
-            );
-        }
-
-        double pounds = Interpolation.Between(points.AsSpan(), expected);
-        return (pounds, pounds, []);
-    }
-
-    private static ImmutableArray<NitrogenRule> Load()
-    {
-        var points = Table
-            .Grouped(
-                "Nutrients/Data/nitrogen-yields.csv",
-                r => r.Text("rule"),
-                r => (r.Number("yield"), r.Number("nitrogen_lb_per_ac"))
-            )
-            .Value;
-        var splits = Table
-            .Read("Nutrients/Data/nitrogen-doses.csv", r =>
-                (Rule: r.Text("rule"), Part: r.Integer("part"), Dose: (r.Text("size"), r.Text("when"), r.SourceId()))
-            )
-            .OrderBy(d => d.Part)
-            .ToLookup(d => d.Rule, d => d.Dose);
-        return
-        [
-            .. Table.Read("Nutrients/Data/nitrogen-rules.csv", r => new NitrogenRule(
-                r,
-                [.. points[r.Text("id")]],
-                [.. splits[r.Text("id")]]
-            )),
-        ];
+        double? pounds = yields.PoundsFor(given);
+        return pounds is null ? (null, null, [yields.Outside(Title, given)]) : (pounds, pounds, []);
     }
 }

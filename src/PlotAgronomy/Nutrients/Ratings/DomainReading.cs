@@ -18,7 +18,7 @@ internal sealed record DomainReading(PlantNutrient Nutrient, SoilReading Reading
             : null;
 
     /// <summary>Start of a sentence, such as <c>Phosphorus at 12 ppm</c>.</summary>
-    internal string Subject => $"{Reading.Analyte} at {SoilWords.Amount(Value, Unit)}";
+    internal string Subject => $"{SoilWords.Opening(Reading.Analyte)} at {SoilWords.Amount(Value, Unit)}";
 
     /// <summary>A limit in the unit of the reading, such as <c>30 ppm</c>.</summary>
     internal string Limit(double limit, int decimals = 4) =>

@@ -38,13 +38,15 @@ public sealed class RatingClass
     /// <returns>Text such as <c>up to 25</c>, <c>above 25, up to 50</c> or <c>from 15, below 30</c>.</returns>
     public string LimitsInWords()
     {
-        string low = string.Create(CultureInfo.InvariantCulture, $"{(StartIncluded ? "from" : "above")} {StartsAt:0.###}");
+        string from = StartIncluded ? "from" : "above";
+        string low = string.Create(CultureInfo.InvariantCulture, $"{from} {StartsAt:0.###}");
         if (PrintedHigh is not { } limit)
         {
             return low;
         }
 
-        string high = string.Create(CultureInfo.InvariantCulture, $"{(HighIncluded ? "up to" : "below")} {limit:0.###}");
+        string upTo = HighIncluded ? "up to" : "below";
+        string high = string.Create(CultureInfo.InvariantCulture, $"{upTo} {limit:0.###}");
         return StartsAt == 0 ? high : $"{low}, {high}";
     }
 

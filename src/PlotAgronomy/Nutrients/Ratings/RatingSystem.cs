@@ -9,13 +9,13 @@ namespace PlotAgronomy.Nutrients;
 /// (SOIL-PA1).</remarks>
 public sealed class RatingSystem
 {
-    internal RatingSystem(string id, string name, string institution, DataStatus status)
+    internal RatingSystem(CsvRow row, ImmutableArray<RatingScale> scales)
     {
-        Id = id;
-        Name = name;
-        Institution = institution;
-        Status = status;
-        Scales = RatingTables.Of(id);
+        Id = row.Text("id");
+        Name = row.Text("name");
+        Institution = row.Text("institution");
+        Status = row.Status();
+        Scales = scales;
     }
 
     /// <summary>Gets the id, such as <c>DE</c>.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -6,15 +7,18 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The rating systems of this library.</summary>
 public static class RatingSystems
 {
-    private static readonly Table<RatingSystem> Systems = new("Nutrients/Data/rating-systems.csv", r => new RatingSystem(
-        r.Text("id"),
-        r.Text("name"),
-        r.Text("institution"),
-        r.Status()
+    private static readonly Table<RatingSystem> Table = new("Nutrients/Data/rating-systems.csv", r => new RatingSystem(
+        r,
+        RatingTables.Of(r.Text("id"))
     ));
 
-    /// <summary>Gets every rating system.</summary>
-    public static ImmutableArray<RatingSystem> All => Systems.Rows;
+    private static readonly Catalog<RatingSystem> Catalog = new("rating system", () => Table.Rows, s => s.Id, s => s.Status);
+
+    /// <summary>Gets the systems whose limits were all seen in print, or are practice.</summary>
+    public static ImmutableArray<RatingSystem> All => Catalog.All;
+
+    /// <summary>Gets the systems with limits from memory; a rating that rests on one carries a finding.</summary>
+    public static ImmutableArray<RatingSystem> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets North Carolina's index classes.</summary>
     public static RatingSystem NorthCarolina => Find("NC");
@@ -28,16 +32,17 @@ public static class RatingSystems
     /// <summary>Gets the salinity classes of soluble salts by saturated paste.</summary>
     public static RatingSystem Salinity => Find("SALT");
 
-    /// <summary>Finds a system by its id.</summary>
+    /// <summary>Finds a system by its id, checked or not.</summary>
     /// <param name="id">Id, such as <c>DE</c>.</param>
     /// <returns>The system.</returns>
-    /// <exception cref="KeyNotFoundException">No system has this id.</exception>
-    public static RatingSystem Find(string id)
-    {
-        ArgumentNullException.ThrowIfNull(id);
-        return All.FirstOrDefault(s => s.Id == id)
-            ?? throw new KeyNotFoundException(
-                $"No rating system has the id '{id}'. Known: {string.Join(", ", All.Select(s => s.Id))}."
-            );
-    }
+    /// <exception cref="KeyNotFoundException">No system has this id; the message lists all.</exception>
+    public static RatingSystem Find(string id) => Catalog.Find(id);
+
+    /// <summary>Finds a system by its id, checked or not.</summary>
+    /// <param name="id">Id, such as <c>DE</c>; may be null.</param>
+    /// <param name="system">The system, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out RatingSystem? system, out string problem) =>
+        Catalog.TryFind(id, out system, out problem);
 }

@@ -16,9 +16,9 @@ internal static class RatingTables
 
     private static ImmutableArray<(string, RatingScale)> Load()
     {
-        var classes = Table.Grouped("Nutrients/Data/rating-classes.csv", r => r.Text("scale"), PrintedClass.FromRow).Value;
+        var classes = Table.Grouped("Nutrients/Data/rating-classes.csv", r => r.Text("scale_id"), PrintedClass.FromRow).Value;
         return [.. Table.Read("Nutrients/Data/rating-scales.csv", row => (
-                    row.Text("system"),
+                    row.Text("system_id"),
                     new RatingScale
                     {
                         Id = row.Text("id"),
@@ -75,7 +75,7 @@ internal static class RatingTables
                 row.Text("class"),
                 row.Number("printed_low"),
                 row.NumberOrNull("printed_high"),
-                row.TextOrNull("high_included") == "yes",
+                row.YesOrNo("high_included"),
                 row.Origin()
             );
     }

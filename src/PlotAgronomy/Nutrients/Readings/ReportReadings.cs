@@ -7,9 +7,8 @@ namespace PlotAgronomy.Nutrients;
 /// extractants.</summary>
 internal static class ReportReadings
 {
-    /// <summary>Limits in lb/ac stand for the furrow slice of about 2,000,000 lb of soil: twice the ppm. Source
-    /// SOIL-PA1.</summary>
-    private const double PoundsPerAcrePerPpm = 2;
+    /// <summary>Limits in lb/ac stand for the furrow slice.</summary>
+    private static double PoundsPerAcrePerPpm => NutrientConstants.All["lb-per-ac-per-ppm"];
 
     /// <summary>The reading to use. Of several, the extractant the system names first, then its own unit: never the order of the
     /// report.</summary>

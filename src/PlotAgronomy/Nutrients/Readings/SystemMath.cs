@@ -30,27 +30,15 @@ internal static class SystemMath
     internal static double TaperShare(double test, double taperStart, double taperEnd) =>
         test <= taperStart ? 1
         : test >= taperEnd ? 0
-        : 1 - ((test - taperStart) / (taperEnd - taperStart));
+        : Interpolation.Line(taperStart, 1, taperEnd, 0, test);
 
     /// <summary>constant + perYield x yield + perTest x test + perBoth x yield x test, unclamped.</summary>
     internal static double Linear(double constant, double perYield, double perTest, double perBoth, double yield, double test) =>
         constant + (perYield * yield) + (perTest * test) + (perBoth * yield * test);
 
     /// <summary>Straight lines between printed points; the last point's rate above it.</summary>
-    internal static double BetweenPoints(double test, ReadOnlySpan<(double Test, double Rate)> points)
-    {
-        for (int i = 1; i < points.Length; i++)
-        {
-            if (test < points[i].Test)
-            {
-                var (x0, y0) = points[i - 1];
-                var (x1, y1) = points[i];
-                return Interpolation.Line(x0, y0, x1, y1, test);
-            }
-        }
-
-        return points[^1].Rate;
-    }
+    internal static double BetweenPoints(double test, ReadOnlySpan<(double Test, double Rate)> points) =>
+        test >= points[^1].Test ? points[^1].Rate : Interpolation.Between(points, test);
 
     /// <summary>Nearest multiple of a step, a half away from zero: the rounding of printed tables.</summary>
     internal static double ToNearest(double value, double step) => Math.Round(value / step, MidpointRounding.AwayFromZero) * step;

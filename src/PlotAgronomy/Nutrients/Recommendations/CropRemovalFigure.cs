@@ -8,15 +8,15 @@ internal sealed record CropRemovalFigure(double PhosphatePerUnit, double PotashP
 {
     private static readonly Lazy<FrozenDictionary<(string, CropRow), CropRemovalFigure>> BySystem = Table.Keyed(
         "Nutrients/Data/system-removal.csv",
-        r => (r.Text("system"), r.Choice<CropRow>("crop")),
+        r => (r.Text("system_id"), r.Choice<CropRow>("crop")),
         FromRow
     );
 
     private static CropRemovalFigure FromRow(CsvRow row)
     {
-        if (row.Choice<YieldUnit>("unit") != CropRows.UnitOf(row.Choice<CropRow>("crop")))
+        if (row.Choice<YieldUnit>("yield_unit") != CropRows.UnitOf(row.Choice<CropRow>("crop")))
         {
-            throw row.Problem("unit", "differs from the unit of the crop's yield");
+            throw row.Problem("yield_unit", "differs from the unit of the crop's yield");
         }
 
         return new(row.Number("phosphate_lb_per_unit"), row.Number("potash_lb_per_unit"), row.SourceId(), row.Status());

@@ -49,9 +49,12 @@ public sealed class NutrientNeed
 
     /// <summary>Nutrient, rate and reason.</summary>
     /// <returns>Text such as <c>P2O5 88.5 lb/ac: ...</c>.</returns>
-    public override string ToString() =>
-        string.Create(
+    public override string ToString()
+    {
+        string atMost = IsLegalMaximum ? "at most " : "";
+        return string.Create(
             CultureInfo.InvariantCulture,
-            $"{SoilWords.For(Nutrient)} {(IsLegalMaximum ? "at most " : "")}{Rate.PoundsPerAcre:0.0} lb/ac: {Why}"
+            $"{SoilWords.For(Nutrient)} {atMost}{Rate.PoundsPerAcre:0.0} lb/ac: {Why}"
         );
+    }
 }

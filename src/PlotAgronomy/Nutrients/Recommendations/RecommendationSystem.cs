@@ -12,7 +12,7 @@ public abstract class RecommendationSystem
 {
     private readonly SystemRecord record;
 
-    private protected RecommendationSystem(string id) => record = SystemRecord.Find(id);
+    private protected RecommendationSystem(SystemRecord record) => this.record = record;
 
     /// <summary>The systems to name where this one leaves a question unanswered, asked for only then.</summary>
     internal Func<ImmutableArray<RecommendationSystem>> Siblings { private get; init; } = () => [];
@@ -48,10 +48,10 @@ public abstract class RecommendationSystem
     public ImmutableArray<AcceptedTest> Accepts => record.Accepts;
 
     /// <summary>Gets the shallowest sample it was made for.</summary>
-    public Length ShallowestSample => Length.FromInches(record.DepthLowInches);
+    public Length ShallowestSample => record.ShallowestSample;
 
     /// <summary>Gets the deepest sample it was made for.</summary>
-    public Length DeepestSample => Length.FromInches(record.DepthHighInches);
+    public Length DeepestSample => record.DeepestSample;
 
     /// <summary>Whether the system has a crop row for a nutrient.</summary>
     /// <param name="crop">Crop row.</param>
@@ -113,7 +113,7 @@ public abstract class RecommendationSystem
             Findings = Finding.InOrder([
                 .. needs.SelectMany(n => n.Findings),
                 .. unanswered.Select(u => u.Finding),
-                .. FindingsOfSystem(question, needs),
+                .. SystemRemarks.For(record, question, needs),
             ]),
         };
     }
@@ -183,74 +183,6 @@ public abstract class RecommendationSystem
         [
             .. Siblings().Where(s => s != this && s.WouldServe(question.Report, question.Crop.Row, nutrient)).Select(s => s.Id),
         ];
-        return new SystemAnswer(
-            [],
-            new UnansweredNutrient
-            {
-                Nutrient = nutrient,
-                Reason = reason,
-                ServedBy = others,
-                Rating = rating,
-                Finding = FindingCatalog.Create(
-                    code,
-                    ("system", Name),
-                    ("nutrient", SoilWords.For(nutrient)),
-                    ("reason", reason),
-                    ("others", others.Length == 0 ? "none of this library's systems" : string.Join(", ", others))
-                ),
-            }
-        );
-    }
-
-    private IEnumerable<Finding> FindingsOfSystem(SystemQuestion question, ImmutableArray<NutrientNeed> needs)
-    {
-        if (SupersededBy is { } next)
-        {
-            yield return FindingCatalog.Create(
-                "nutrient-system-superseded",
-                ("system", Name),
-                ("edition", Edition),
-                ("next", next)
-            );
-        }
-
-        if (needs.Length == 0)
-        {
-            yield break;
-        }
-
-        if (needs.Any(n => n.Status == DataStatus.Memory))
-        {
-            yield return MemoryGate.FindingFor(Name, string.Join(", ", SourceIds));
-        }
-
-        if (question.Report.SampledDepth is { } depth)
-        {
-            double inches = depth.Inches;
-            if (inches < record.DepthLowInches - 1 || inches > record.DepthHighInches + 1)
-            {
-                yield return FindingCatalog.Create(
-                    "nutrient-sample-depth",
-                    ("system", Name),
-                    ("depth", Amounts.Print(depth, "in", 1)),
-                    ("low", Amounts.Print(ShallowestSample, "in", 1)),
-                    ("high", Amounts.Print(DeepestSample, "in", 1))
-                );
-            }
-        }
-
-        if (
-            question.Crop.Yield is { } yield
-            && CropRows.UnusualYieldAbove(question.Crop.Row) is { } limit
-            && yield.PerAcre > limit
-        )
-        {
-            yield return FindingCatalog.Create(
-                "nutrient-yield-unusual",
-                ("crop", CropRows.WordsFor(question.Crop.Row)),
-                ("yield", yield.ToString()),
-                ("limit", Amounts.Print(limit, 4))
-            );
-        }
+        return new SystemAnswer([], UnansweredNutrient.By(Name, nutrient, code, reason, others, rating));
     }
 }

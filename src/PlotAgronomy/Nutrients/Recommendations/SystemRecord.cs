@@ -1,7 +1,7 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
+using UnitsNet;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -21,30 +21,36 @@ internal sealed record SystemRecord(
     ImmutableArray<AcceptedTest> Accepts
 )
 {
-    private static readonly Lazy<FrozenDictionary<string, SystemRecord>> ById = new(Load);
+    private static readonly Table<SystemRecord> Table = new("Nutrients/Data/systems.csv", FromRow);
 
-    internal static SystemRecord Find(string id) => ById.Value[id];
+    private static readonly Lazy<ILookup<string, AcceptedTest>> Tests = Reference.Table.Grouped(
+        "Nutrients/Data/system-domains.csv",
+        r => r.Text("system_id"),
+        TestFrom
+    );
 
-    private static FrozenDictionary<string, SystemRecord> Load()
-    {
-        var tests = Table.Grouped("Nutrients/Data/system-domains.csv", r => r.Text("system"), TestFrom).Value;
-        return Table
-            .Read("Nutrients/Data/systems.csv", r => new SystemRecord(
-                r.Text("id"),
-                r.Text("name"),
-                r.Text("institution"),
-                r.Text("edition"),
-                r.TextOrNull("superseded_by"),
-                r.Choice<SystemPhilosophy>("philosophy"),
-                r.Number("depth_low_in"),
-                r.Number("depth_high_in"),
-                r.Text("in_words"),
-                [.. r.SourceId().Split(';')],
-                r.Status(),
-                [.. tests[r.Text("id")]]
-            ))
-            .ToFrozenDictionary(s => s.Id, StringComparer.Ordinal);
-    }
+    internal Length ShallowestSample => Length.FromInches(DepthLowInches);
+
+    internal Length DeepestSample => Length.FromInches(DepthHighInches);
+
+    /// <summary>All systems, in the order in which they are listed.</summary>
+    internal static ImmutableArray<SystemRecord> All => Table.Rows;
+
+    private static SystemRecord FromRow(CsvRow row) =>
+        new(
+            row.Text("id"),
+            row.Text("name"),
+            row.Text("institution"),
+            row.Text("edition"),
+            row.TextOrNull("superseded_by"),
+            row.Choice<SystemPhilosophy>("philosophy"),
+            row.Number("depth_low_in"),
+            row.Number("depth_high_in"),
+            row.Text("in_words"),
+            [.. row.SourceId().Split(';')],
+            row.Status(),
+            [.. Tests.Value[row.Text("id")]]
+        );
 
     private static AcceptedTest TestFrom(CsvRow row) =>
         new()

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
@@ -24,4 +25,27 @@ public sealed class UnansweredNutrient
     /// <summary>Nutrient and reason.</summary>
     /// <returns>Text such as <c>K2O: ...</c>.</returns>
     public override string ToString() => $"{SoilWords.For(Nutrient)}: {Reason}";
+
+    internal static UnansweredNutrient By(
+        string system,
+        PlantNutrient nutrient,
+        string code,
+        string reason,
+        ImmutableArray<string> others,
+        NutrientRating? rating
+    ) =>
+        new()
+        {
+            Nutrient = nutrient,
+            Reason = reason,
+            ServedBy = others,
+            Rating = rating,
+            Finding = FindingCatalog.Create(
+                code,
+                ("system", system),
+                ("nutrient", SoilWords.For(nutrient)),
+                ("reason", reason),
+                ("others", others.IsEmpty ? "none of this library's systems" : string.Join(", ", others))
+            ),
+        };
 }

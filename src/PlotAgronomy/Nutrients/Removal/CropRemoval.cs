@@ -77,7 +77,10 @@ public sealed class CropRemoval : IWorkedResult
         ArgumentNullException.ThrowIfNull(figure);
         if (yield.Unit != figure.Unit)
         {
-            throw new ArgumentException($"The figure '{figure.Id}' is per {figure.Unit}, the yield is {yield}.", nameof(yield));
+            throw new ArgumentException(
+                $"The figure '{figure.Id}' is per {NutrientWords.YieldUnits[figure.Unit]}, the yield is {yield}.",
+                nameof(yield)
+            );
         }
 
         var nutrients = ImmutableArray.CreateBuilder<RemovedNutrient>();
@@ -109,14 +112,11 @@ public sealed class CropRemoval : IWorkedResult
                 select new WorkedLine(
                     $"{SoilWords.For(n.Nutrient)} removed",
                     "yield x lb per unit x part carried off x share kept",
-                    $"{yield} x {Span(perUnit.Low, perUnit.High)} x {Amounts.Print(part.Value, 4)} x "
+                    $"{yield} x {NutrientWords.Range(perUnit.Low, perUnit.High)} x {Amounts.Print(part.Value, 4)} x "
                         + $"{Amounts.Print(kept?.Of(n.Nutrient)?.Value ?? 1, 4)} = "
-                        + $"{Span(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
+                        + $"{NutrientWords.Range(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
                     figure.SourceIds[0]
                 ),
             ];
     }
-
-    private static string Span(double low, double high) =>
-        low < high ? $"{Amounts.Print(low, 4)} to {Amounts.Print(high, 4)}" : Amounts.Print(low, 4);
 }

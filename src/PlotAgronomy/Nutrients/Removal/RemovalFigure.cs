@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -8,29 +9,41 @@ public sealed class RemovalFigure
 {
     private static readonly Table<RemovalFigure> Table = new("Nutrients/Data/removal.csv", r => new RemovalFigure(r));
 
-    private readonly ImmutableArray<(PlantNutrient Nutrient, double Low, double High)> poundsPerUnit;
+    private static readonly Catalog<RemovalFigure> Catalog = new("removal figure", () => Table.Rows, e => e.Id, e => e.Status);
 
     private RemovalFigure(CsvRow row)
     {
         Id = row.Text("id");
         Crop = row.Text("crop");
-        Unit = row.Choice<YieldUnit>("unit");
+        Unit = row.Choice<YieldUnit>("yield_unit");
         Part = row.Text("part");
         SourceIds = [.. row.SourceId().Split(';')];
         Status = row.Status();
-        poundsPerUnit =
+        PoundsPerUnit =
         [
-            .. Range(row, PlantNutrient.Nitrogen, "n_low", "n_high"),
-            .. Range(row, PlantNutrient.Phosphate, "phosphate_low", "phosphate_high"),
-            .. Range(row, PlantNutrient.Potash, "potash_low", "potash_high"),
-            .. Range(row, PlantNutrient.Sulfur, "sulfur", "sulfur"),
+            .. Range(row, PlantNutrient.Nitrogen, "nitrogen_low_lb", "nitrogen_high_lb"),
+            .. Range(row, PlantNutrient.Phosphate, "phosphate_low_lb", "phosphate_high_lb"),
+            .. Range(row, PlantNutrient.Potash, "potash_low_lb", "potash_high_lb"),
+            .. Range(row, PlantNutrient.Sulfur, "sulfur_lb", "sulfur_lb"),
         ];
     }
 
-    /// <summary>Gets every published figure.</summary>
-    public static ImmutableArray<RemovalFigure> All => Table.Rows;
+    /// <summary>Gets the published figures that were seen in print, or are practice.</summary>
+    public static ImmutableArray<RemovalFigure> All => Catalog.All;
 
-    /// <summary>Gets the name to ask for.</summary>
+    /// <summary>Gets the figures that are from memory; they answer only when asked for by name, with a finding.</summary>
+    public static ImmutableArray<RemovalFigure> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets Kentucky's figure for alfalfa hay.</summary>
+    public static RemovalFigure KentuckyAlfalfaHay => Find("kentucky-alfalfa-hay");
+
+    /// <summary>Gets the figure for red or white clover hay, common practice.</summary>
+    public static RemovalFigure CloverHay => Find("clover-hay");
+
+    /// <summary>Gets Illinois' figure for corn grain.</summary>
+    public static RemovalFigure IllinoisCorn => Find("illinois-corn");
+
+    /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
 
     /// <summary>Gets the crop in words.</summary>
@@ -48,17 +61,21 @@ public sealed class RemovalFigure
     /// <summary>Gets how well the figure is known.</summary>
     public DataStatus Status { get; }
 
-    internal ImmutableArray<(PlantNutrient Nutrient, double Low, double High)> PoundsPerUnit => poundsPerUnit;
+    internal ImmutableArray<(PlantNutrient Nutrient, double Low, double High)> PoundsPerUnit { get; }
 
-    /// <summary>Finds a figure by its name.</summary>
-    /// <param name="id">Name such as <c>kentucky-alfalfa-hay</c>.</param>
+    /// <summary>Finds a figure by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>kentucky-alfalfa-hay</c>.</param>
     /// <returns>The figure.</returns>
-    /// <exception cref="KeyNotFoundException">No figure has this name.</exception>
-    public static RemovalFigure Named(string id) =>
-        All.FirstOrDefault(f => f.Id == id)
-        ?? throw new KeyNotFoundException(
-            $"No removal figure is named '{id}'; there are {string.Join(", ", All.Select(f => f.Id))}."
-        );
+    /// <exception cref="KeyNotFoundException">No removal figure has this id; the message lists all.</exception>
+    public static RemovalFigure Find(string id) => Catalog.Find(id);
+
+    /// <summary>Finds a figure by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>kentucky-alfalfa-hay</c>; may be null.</param>
+    /// <param name="figure">The figure, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out RemovalFigure? figure, out string problem) =>
+        Catalog.TryFind(id, out figure, out problem);
 
     /// <summary>Text such as <c>alfalfa hay, kentucky-alfalfa-hay</c>.</summary>
     /// <returns>The text.</returns>

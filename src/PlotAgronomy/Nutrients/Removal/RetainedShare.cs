@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -8,6 +9,13 @@ public sealed class RetainedShare
 {
     private static readonly Table<RetainedShare> Table = new("Nutrients/Data/retained-shares.csv", r => new RetainedShare(r));
 
+    private static readonly Catalog<RetainedShare> Catalog = new(
+        "set of retained shares",
+        () => Table.Rows,
+        e => e.Id,
+        e => e.Status
+    );
+
     private RetainedShare(CsvRow row)
     {
         Id = row.Text("id");
@@ -16,12 +24,22 @@ public sealed class RetainedShare
         Phosphate = Fraction.FromPercent(row.Number("phosphate_pct"));
         Potash = Fraction.FromPercent(row.Number("potash_pct"));
         SourceId = row.SourceId();
+        Status = row.Status();
     }
 
-    /// <summary>Gets every published set of shares.</summary>
-    public static ImmutableArray<RetainedShare> All => Table.Rows;
+    /// <summary>Gets the sets of shares that were seen in print, or are practice.</summary>
+    public static ImmutableArray<RetainedShare> All => Catalog.All;
 
-    /// <summary>Gets the name to ask for.</summary>
+    /// <summary>Gets the sets of shares that are from memory; they answer only when asked for by name, with a finding.</summary>
+    public static ImmutableArray<RetainedShare> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets what grazing cattle keep.</summary>
+    public static RetainedShare Cattle => Find("cattle");
+
+    /// <summary>Gets what dairy cows keep.</summary>
+    public static RetainedShare Dairy => Find("dairy");
+
+    /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
 
     /// <summary>Gets the shares in words.</summary>
@@ -39,15 +57,22 @@ public sealed class RetainedShare
     /// <summary>Gets the id of the source.</summary>
     public string SourceId { get; }
 
-    /// <summary>Finds a set of shares by its name.</summary>
-    /// <param name="id">Name such as <c>cattle</c>.</param>
+    /// <summary>Gets how well the shares are known.</summary>
+    public DataStatus Status { get; }
+
+    /// <summary>Finds a set of shares by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>cattle</c>.</param>
     /// <returns>The shares.</returns>
-    /// <exception cref="KeyNotFoundException">No set has this name.</exception>
-    public static RetainedShare Named(string id) =>
-        All.FirstOrDefault(s => s.Id == id)
-        ?? throw new KeyNotFoundException(
-            $"No retained shares are named '{id}'; there are {string.Join(", ", All.Select(s => s.Id))}."
-        );
+    /// <exception cref="KeyNotFoundException">No set of retained shares has this id; the message lists all.</exception>
+    public static RetainedShare Find(string id) => Catalog.Find(id);
+
+    /// <summary>Finds a set of shares by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>cattle</c>; may be null.</param>
+    /// <param name="share">The shares, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out RetainedShare? share, out string problem) =>
+        Catalog.TryFind(id, out share, out problem);
 
     internal Fraction? Of(PlantNutrient nutrient) =>
         nutrient switch

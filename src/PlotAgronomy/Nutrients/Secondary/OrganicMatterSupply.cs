@@ -12,7 +12,7 @@ public static class OrganicMatterSupply
     private static readonly Lazy<FrozenDictionary<PlantNutrient, (double Share, double Released)>> ByNutrient = Table.Keyed(
         "Nutrients/Data/organic-matter.csv",
         r => r.Choice<PlantNutrient>("nutrient"),
-        r => (r.Number("of_organic_matter_pct") / 100, r.Number("released_a_year_pct") / 100)
+        r => (r.Number("share_of_organic_matter_pct") / 100, r.Number("released_a_year_pct") / 100)
     );
 
     private static (double Share, double Released) Sulfur => ByNutrient.Value[PlantNutrient.Sulfur];

@@ -56,7 +56,7 @@ public sealed class SecondaryAnswer : IWorkedResult
                 new WorkedLine(
                     $"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}",
                     test is { } value ? $"at {Amounts.Print(value, 4)}, {Reason}" : Reason,
-                    $"{NitrogenAnswer.Range(low, high)} lb/ac",
+                    $"{NutrientWords.Range(low, high)} lb/ac",
                     Rule.SourceId
                 ),
             ]

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 
@@ -8,44 +10,63 @@ namespace PlotAgronomy.Nutrients;
 /// name.</summary>
 public sealed class SecondaryRule
 {
-    private static readonly Lazy<ImmutableArray<SecondaryRule>> Table = new(() =>
-        [.. SecondaryRuleRow.All.GroupBy(r => r.Rule, StringComparer.Ordinal).Select(g => new SecondaryRule([.. g]))]
+    private static readonly Catalog<SecondaryRule> Catalog = new(
+        "rule for a secondary or trace nutrient",
+        () => SecondaryRuleRow.All.GroupBy(r => r.RuleId, StringComparer.Ordinal).Select(g => new SecondaryRule([.. g])),
+        r => r.Id,
+        r => r.Status
     );
 
-    private readonly ImmutableArray<SecondaryRuleRow> rows;
+    private SecondaryRule(ImmutableArray<SecondaryRuleRow> rows) => Rows = rows;
 
-    private SecondaryRule(ImmutableArray<SecondaryRuleRow> rows) => this.rows = rows;
+    /// <summary>Gets the rules that were seen in print, or are practice.</summary>
+    public static ImmutableArray<SecondaryRule> All => Catalog.All;
 
-    /// <summary>Gets every rule.</summary>
-    public static ImmutableArray<SecondaryRule> All => Table.Value;
+    /// <summary>Gets the rules that are from memory; they answer only when asked for by name, with a finding.</summary>
+    public static ImmutableArray<SecondaryRule> Unchecked => Catalog.Unchecked;
 
-    /// <summary>Gets the name to ask for.</summary>
-    public string Id => rows[0].Rule;
+    /// <summary>Gets the careful boron rule for plots, common practice.</summary>
+    public static SecondaryRule PlotBoron => Find("plot-boron");
+
+    /// <summary>Gets Wisconsin's sulfur on alfalfa, by a tissue test.</summary>
+    public static SecondaryRule WisconsinSulfurAlfalfa => Find("wisconsin-sulfur-alfalfa");
+
+    /// <summary>Gets North Carolina's zinc, by the index.</summary>
+    public static SecondaryRule NorthCarolinaZinc => Find("north-carolina-zinc");
+
+    /// <summary>Gets the id to ask for.</summary>
+    public string Id => Rows[0].RuleId;
 
     /// <summary>Gets the rule in words.</summary>
-    public string Title => rows[0].Title;
+    public string Title => Rows[0].Title;
 
     /// <summary>Gets the nutrient.</summary>
-    public PlantNutrient Nutrient => rows[0].Nutrient;
+    public PlantNutrient Nutrient => Rows[0].Nutrient;
 
     /// <summary>Gets the crops it was made for, in words.</summary>
-    public string Crops => rows[0].Crops;
+    public string Crops => Rows[0].Crops;
 
     /// <summary>Gets the id of the source.</summary>
-    public string SourceId => rows[0].SourceId;
+    public string SourceId => Rows[0].SourceId;
 
     /// <summary>Gets how well its numbers are known.</summary>
-    public DataStatus Status => rows[0].Status;
+    public DataStatus Status => Rows[0].Status;
 
-    internal ImmutableArray<SecondaryRuleRow> Rows => rows;
+    internal ImmutableArray<SecondaryRuleRow> Rows { get; }
 
-    /// <summary>Finds a rule by its name.</summary>
-    /// <param name="id">Name such as <c>plot-boron</c>.</param>
+    /// <summary>Finds a rule by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>plot-boron</c>.</param>
     /// <returns>The rule.</returns>
-    /// <exception cref="KeyNotFoundException">No rule has this name.</exception>
-    public static SecondaryRule Named(string id) =>
-        All.FirstOrDefault(r => r.Id == id)
-        ?? throw new KeyNotFoundException($"No rule is named '{id}'; there are {string.Join(", ", All.Select(r => r.Id))}.");
+    /// <exception cref="KeyNotFoundException">No rule has this id; the message lists all.</exception>
+    public static SecondaryRule Find(string id) => Catalog.Find(id);
+
+    /// <summary>Finds a rule by its id, checked or not.</summary>
+    /// <param name="id">Id such as <c>plot-boron</c>; may be null.</param>
+    /// <param name="rule">The rule, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out SecondaryRule? rule, out string problem) =>
+        Catalog.TryFind(id, out rule, out problem);
 
     /// <summary>Whether the rule was made for a kind.</summary>
     /// <param name="kind">Kind.</param>
@@ -53,7 +74,7 @@ public sealed class SecondaryRule
     public bool IsFor(CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return rows[0].Kinds.Any(k => k == "any" || k == kind.Id || k == $"group-{kind.Group}");
+        return Rows[0].KindIds.Any(k => k == "any" || k == kind.Id || k == KindGroups.IdOf(kind));
     }
 
     /// <summary>Answers for a report.</summary>

@@ -13,18 +13,18 @@ internal sealed class SecondaryRuleRow
 
     private SecondaryRuleRow(CsvRow row)
     {
-        Rule = row.Text("rule");
+        RuleId = row.Text("rule_id");
         Title = row.Text("title");
         Nutrient = row.Choice<PlantNutrient>("nutrient");
         Crops = row.Text("crops");
-        Kinds = row.List("kinds");
-        Analyte = row.TextOrNull("analyte") is null ? null : row.Choice<SoilAnalyte>("analyte");
+        KindIds = row.List("kind_ids");
+        Analyte = row.ChoiceOrNull<SoilAnalyte>("analyte");
         Extractants = row.Choices<Extractant>("extractants");
-        Unit = row.TextOrNull("unit") is null ? null : row.Choice<SoilTestUnit>("unit");
-        ManganeseIndex = row.TextOrNull("index") switch
+        Unit = row.ChoiceOrNull<SoilTestUnit>("unit");
+        ManganeseIndex = row.ChoiceOrNull<ManganeseEquation>("manganese_equation") switch
         {
-            "north-carolina-a" => ManganeseAvailability.NorthCarolinaA,
-            "north-carolina-b" => ManganeseAvailability.NorthCarolinaB,
+            ManganeseEquation.NorthCarolinaA => ManganeseAvailability.NorthCarolinaA,
+            ManganeseEquation.NorthCarolinaB => ManganeseAvailability.NorthCarolinaB,
             _ => null,
         };
         TestBelow = row.NumberOrNull("test_below");
@@ -32,20 +32,26 @@ internal sealed class SecondaryRuleRow
         PhAbove = row.NumberOrNull("ph_above");
         OrganicMatterAtMostPercent = row.NumberOrNull("organic_matter_at_most_pct");
         SandyOnly = row.YesOrNo("sandy_only");
-        SoilClass = row.TextOrNull("soil_class") is null ? null : row.Choice<SoilClass>("soil_class");
-        RateLow = row.NumberOrNull("rate_low");
-        RateHigh = row.NumberOrNull("rate_high");
-        PerPh = row.NumberOrNull("per_ph");
-        PerTest = row.NumberOrNull("per_test");
-        Condition = row.TextOrNull("condition");
+        SoilClass = row.ChoiceOrNull<SoilClass>("soil_class");
+        RateLow = row.NumberOrNull("rate_low_lb_per_ac");
+        RateHigh = row.NumberOrNull("rate_high_lb_per_ac");
+        PerPh = row.NumberOrNull("rate_per_ph_lb_per_ac");
+        PerTest = row.NumberOrNull("rate_per_test_lb_per_ac");
+        Condition = row.ChoiceOrNull<SecondaryCondition>("condition");
         Advice = row.TextOrNull("advice");
         SourceId = row.SourceId();
         Status = row.Status();
     }
 
+    private enum ManganeseEquation
+    {
+        NorthCarolinaA,
+        NorthCarolinaB,
+    }
+
     internal static ImmutableArray<SecondaryRuleRow> All => Table.Rows;
 
-    internal string Rule { get; }
+    internal string RuleId { get; }
 
     internal string Title { get; }
 
@@ -53,7 +59,7 @@ internal sealed class SecondaryRuleRow
 
     internal string Crops { get; }
 
-    internal ImmutableArray<string> Kinds { get; }
+    internal ImmutableArray<string> KindIds { get; }
 
     internal SoilAnalyte? Analyte { get; }
 
@@ -84,7 +90,7 @@ internal sealed class SecondaryRuleRow
 
     internal double? PerTest { get; }
 
-    internal string? Condition { get; }
+    internal SecondaryCondition? Condition { get; }
 
     internal string? Advice { get; }
 

@@ -6,13 +6,6 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>One rule asked of one report.</summary>
 internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, SecondarySetting setting)
 {
-    /// <summary>Alfalfa tissue below this is short of sulfur. Source SOIL-WI1.</summary>
-    private const double TissueSulfurLowPercent = 0.25;
-
-    /// <summary>Magnesium below this share of the exchange capacity is low. Source SOIL-TS1, from memory like the rule that uses
-    /// it.</summary>
-    private const double MagnesiumLowPercent = 10;
-
     private readonly List<Finding> findings = [];
 
     internal SecondaryAnswer Run()
@@ -25,7 +18,7 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         double? test = null;
         if (rule.Rows[0].Analyte is { } analyte)
         {
-            test = Test(analyte, rule.Rows[0]);
+            test = new SecondaryTest(rule.Title, report, findings).ValueFor(analyte, rule.Rows[0]);
             if (test is null)
             {
                 return Silent();
@@ -65,87 +58,11 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         );
     }
 
-    private double? Test(SoilAnalyte analyte, SecondaryRuleRow row)
-    {
-        var readings = report.FindAll(analyte);
-        var reading = readings.FirstOrDefault(r =>
-            row.Extractants.IsEmpty || ReportReadings.IsAccepted(r.Extractant, row.Extractants)
-        );
-        if (reading is null)
-        {
-            findings.Add(
-                readings.IsEmpty
-                    ? FindingCatalog.Create(
-                        "nutrient-secondary-test-missing",
-                        ("rule", rule.Title),
-                        ("analyte", SoilWords.For(analyte))
-                    )
-                    : FindingCatalog.Create(
-                        "nutrient-secondary-test-not-accepted",
-                        ("rule", rule.Title),
-                        ("analyte", SoilWords.For(analyte)),
-                        ("wanted", SoilWords.Or(row.Extractants)),
-                        ("given", SoilWords.For(readings[0].Extractant))
-                    )
-            );
-            return null;
-        }
-
-        double value;
-        if (reading.Unit == row.Unit)
-        {
-            value = reading.PrintedValue;
-        }
-        else if (
-            row.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre)
-            && reading.Unit
-                is (
-                    SoilTestUnit.PartsPerMillion
-                    or SoilTestUnit.PoundsPerAcre
-                    or SoilTestUnit.KilogramsPerHectare
-                    or SoilTestUnit.OklahomaIndex
-                )
-        )
-        {
-            var conversion = reading.ConvertTo(row.Unit.Value, SampledSoil.Of(report));
-            findings.AddRange(conversion.Findings);
-            value = conversion.Converted.PrintedValue;
-        }
-        else
-        {
-            findings.Add(
-                FindingCatalog.Create(
-                    "nutrient-secondary-test-not-accepted",
-                    ("rule", rule.Title),
-                    ("analyte", SoilWords.For(analyte)),
-                    ("wanted", SoilWords.For(row.Unit!.Value)),
-                    ("given", SoilWords.For(reading.Unit))
-                )
-            );
-            return null;
-        }
-
-        if (row.ManganeseIndex is not { } index)
-        {
-            return value;
-        }
-
-        if (report.WaterPh is not { } ph)
-        {
-            findings.Add(
-                FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "The water pH"))
-            );
-            return null;
-        }
-
-        return index(reading, ph).Index;
-    }
-
     private string? Missing(SecondaryRuleRow row) =>
         (row.PhAbove is not null || row.PerPh is not null) && report.WaterPh is null ? "The water pH"
         : row.OrganicMatterAtMostPercent is not null && report.OrganicMatter is null ? "The organic matter"
         : row.SandyOnly && report.Texture is null ? "The texture of the soil"
-        : row.Condition == "tissue-sulfur-low" && setting.TissueSulfur is null ? "A tissue test"
+        : row.Condition == SecondaryCondition.TissueSulfurLow && setting.TissueSulfur is null ? "A tissue test"
         : null;
 
     private bool Applies(SecondaryRuleRow row, double? test)
@@ -156,19 +73,22 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
             || (
                 row.Nutrient == PlantNutrient.Magnesium
                 && setting.MagnesiumSaturation is { } saturation
-                && saturation.Percent < MagnesiumLowPercent
+                && saturation.Percent < NutrientConstants.All["magnesium-saturation-low"]
             );
         return testLow
             && !(row.PhAbove is { } above && report.WaterPh!.Value <= above)
             && !(row.OrganicMatterAtMostPercent is { } most && report.OrganicMatter!.Value.Percent > most)
             && !(row.SandyOnly && report.Texture is not (SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam))
-            && !(row.Condition == "tissue-sulfur-low" && setting.TissueSulfur!.Value.Percent >= TissueSulfurLowPercent);
+            && !(
+                row.Condition == SecondaryCondition.TissueSulfurLow
+                && setting.TissueSulfur!.Value.Percent >= NutrientConstants.All["tissue-sulfur-low"]
+            );
     }
 
     private SecondaryAnswer Rate(SecondaryRuleRow row, double? test)
     {
         string reason = row.Advice ?? "as printed";
-        if (row.Condition == "no-lime-due" && setting.IsLimeDue)
+        if (row.Condition == SecondaryCondition.NoLimeDue && setting.IsLimeDue)
         {
             findings.Add(FindingCatalog.Create("nutrient-magnesium-dolomite"));
             return Answer(ApplicationRate.Zero, ApplicationRate.Zero, true, "dolomitic lime brings it", test);

@@ -6,7 +6,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What the build-up systems share: raise below a level, put back what leaves, stop above a limit.</summary>
-internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
+internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSystem(record)
 {
     /// <summary>Assembles the answer from its two parts.</summary>
     private protected SystemAnswer Need(SystemQuestion question, DomainReading reading, Parts parts)
@@ -33,6 +33,7 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
         }
 
         var exact = ApplicationRate.FromPoundsPerAcre(capped);
+        string cappedAt = capped < rate ? string.Create(CultureInfo.InvariantCulture, $", capped at {capped:0.#}") : "";
         return new NutrientNeed
         {
             Nutrient = reading.Nutrient,
@@ -68,8 +69,7 @@ internal abstract class BuildUpSystem(string id) : RecommendationSystem(id)
                         "build-up + replacement",
                         string.Create(
                             CultureInfo.InvariantCulture,
-                            $"{parts.BuildUp:0.0} + {parts.Replaced:0.0}{(capped < rate ? $", capped at {capped:0.#}" : "")} = "
-                                + $"{capped:0.0} lb/ac"
+                            $"{parts.BuildUp:0.0} + {parts.Replaced:0.0}{cappedAt} = {capped:0.0} lb/ac"
                         )
                     ),
                 ],

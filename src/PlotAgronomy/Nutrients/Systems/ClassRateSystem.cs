@@ -1,27 +1,12 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A printed rate, or range of rates, for each class of the system's own scale.</summary>
-internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
+internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = Table.Grouped(
-        "Nutrients/Data/class-rates.csv",
-        r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-        r => new ClassRate(
-            r.Text("scale"),
-            r.Integer("class_order"),
-            r.Number("rate_low"),
-            r.Number("rate_high"),
-            r.Choice<ClassRateUnit>("rate_unit"),
-            r.SourceId(),
-            r.Status()
-        )
-    );
-
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
         if (Id == "IA-2013" && reading.Nutrient == PlantNutrient.Potash && question.Setting.SampleMoisture is null)
@@ -34,7 +19,7 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             );
         }
 
-        var rates = Rates.Value[(Id, question.Crop.Row, reading.Nutrient)];
+        var rates = ClassRate.For(Id, question.Crop.Row, reading.Nutrient);
         var scale = RatingTables
             .Of(Id)
             .First(s =>
@@ -68,7 +53,7 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             );
         }
 
-        if (row.Unit == ClassRateUnit.PoundsPerTonOfYield && question.Crop.Yield is null)
+        if (row.AsksForYield && question.Crop.Yield is null)
         {
             return Refuse(
                 reading.Nutrient,
@@ -87,9 +72,8 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
         double yield = question.Crop.Yield?.PerAcre ?? 0;
         var low = row.ToRate(row.Low, yield);
         bool isRange = row.High > row.Low;
-        bool isMaximum = row.Unit == ClassRateUnit.KilogramsPerHectare;
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        if (isMaximum)
+        if (row.IsLegalMaximum)
         {
             findings.Add(FindingCatalog.Create("nutrient-legal-maximum", ("system", Name)));
         }
@@ -123,14 +107,14 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
             );
         }
 
-        string here = row.Unit == ClassRateUnit.PoundsPerTonOfYield ? $", here {question.Crop.Yield}" : "";
+        string here = row.AsksForYield ? $", here {question.Crop.Yield}" : "";
         return new NutrientNeed
         {
             Nutrient = reading.Nutrient,
             Rate = low,
             PublishedLow = low,
             PublishedHigh = row.ToRate(row.High, yield),
-            IsLegalMaximum = isMaximum,
+            IsLegalMaximum = row.IsLegalMaximum,
             Rating = rating,
             Why =
                 $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on "
@@ -148,54 +132,5 @@ internal sealed class ClassRateSystem(string id) : RecommendationSystem(id)
                     ),
                 ],
         };
-    }
-
-    private enum ClassRateUnit
-    {
-        PoundsPerAcre,
-        KilogramsPerHectare,
-        PoundsPerTonOfYield,
-    }
-
-    private sealed record ClassRate(
-        string ScaleId,
-        int Order,
-        double Low,
-        double High,
-        ClassRateUnit Unit,
-        string SourceId,
-        DataStatus Status
-    )
-    {
-        internal string Words =>
-            (High > Low ? $"{Amounts.Print(Low, 4)} to {Amounts.Print(High, 4)}" : Amounts.Print(Low, 4))
-            + Unit switch
-            {
-                ClassRateUnit.PoundsPerAcre => " lb/ac",
-                ClassRateUnit.KilogramsPerHectare => " kg/ha at most",
-                _ => " lb for each ton",
-            };
-
-        internal ApplicationRate ToRate(double printed, double yield) =>
-            Unit switch
-            {
-                ClassRateUnit.KilogramsPerHectare => ApplicationRate.FromKilogramsPerHectare(printed),
-                ClassRateUnit.PoundsPerTonOfYield => ApplicationRate.FromPoundsPerAcre(printed * yield),
-                _ => ApplicationRate.FromPoundsPerAcre(printed),
-            };
-
-        internal string WorkFor(double yield) =>
-            Unit switch
-            {
-                ClassRateUnit.PoundsPerTonOfYield => string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{Low} to {High} lb/ton x {yield:0.###} ton/ac = {Low * yield:0.0} to {High * yield:0.0} lb/ac"
-                ),
-                ClassRateUnit.KilogramsPerHectare => string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"at most {Low} kg/ha = {ToRate(Low, yield).PoundsPerAcre:0.0} lb/ac"
-                ),
-                _ => string.Create(CultureInfo.InvariantCulture, $"{Low} lb/ac"),
-            };
     }
 }

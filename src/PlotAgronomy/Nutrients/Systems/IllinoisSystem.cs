@@ -4,7 +4,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>Fixed pounds for every pound of test below the goal, over four years; removal up to a limit; nothing above
 /// it.</summary>
-internal sealed class IllinoisSystem() : BuildUpSystem("IL")
+internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record)
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
@@ -28,8 +28,9 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
         }
 
         string letter = isPotash ? "K" : "P";
-        var goal = NutrientConstants.All.Find($"IL-{letter}-goal-{group}");
-        var limit = NutrientConstants.All.Find($"IL-{letter}-limit-{group}");
+        string level = NutrientWords.Supplies[group.Value];
+        var goal = NutrientConstants.All.Find($"IL-{letter}-goal-{level}");
+        var limit = NutrientConstants.All.Find($"IL-{letter}-limit-{level}");
         var factor = NutrientConstants.All.Find($"IL-{letter}-factor");
         var years = NutrientConstants.All.Find("IL-years");
         double times =
@@ -49,6 +50,7 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
             "none"
         );
 
+        string maintenance = times > 1 ? $" x {Amounts.Print(times, 4)}" : "";
         return Need(
             question,
             reading,
@@ -77,9 +79,7 @@ internal sealed class IllinoisSystem() : BuildUpSystem("IL")
                     )
                     : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {goal.Value}"),
                 ReplacementFormula = times > 1 ? "yield x removal x 1.5, up to the limit" : "yield x removal, up to the limit",
-                ReplacementNumbers = isAboveLimit
-                    ? $"above {Amounts.Print(limit, 4)}"
-                    : $"{replacement.Words}{(times > 1 ? $" x {Amounts.Print(times, 4)}" : "")}",
+                ReplacementNumbers = isAboveLimit ? $"above {Amounts.Print(limit, 4)}" : $"{replacement.Words}{maintenance}",
             }
         );
     }

@@ -7,11 +7,11 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>constant + a x yield + b x test + c x yield x test, never negative, with the system's own limit and least
 /// rate.</summary>
-internal sealed class LinearSystem(string id) : RecommendationSystem(id)
+internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(record)
 {
     private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), Equation>> Equations = Table.Grouped(
         "Nutrients/Data/linear-equations.csv",
-        r => (r.Text("system"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
+        r => (r.Text("system_id"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
         r => new Equation(
             r.Choices<Extractant>("extractants"),
             r.Number("constant"),
@@ -117,12 +117,12 @@ internal sealed class LinearSystem(string id) : RecommendationSystem(id)
             return sum.StartsWith(" + ", StringComparison.Ordinal) ? sum[3..] : sum;
         }
 
-        private static string Term(double coefficient, string factors) =>
-            coefficient == 0
+        private static string Term(double coefficient, string factors)
+        {
+            string sign = coefficient < 0 ? "-" : "+";
+            return coefficient == 0
                 ? ""
-                : string.Create(
-                    CultureInfo.InvariantCulture,
-                    $" {(coefficient < 0 ? "-" : "+")} {Math.Abs(coefficient)}{factors}"
-                );
+                : string.Create(CultureInfo.InvariantCulture, $" {sign} {Math.Abs(coefficient)}{factors}");
+        }
     }
 }

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>Build-up by the square-root law over four or eight years, plus removal stated by the caller where the crop is carried
 /// off.</summary>
-internal sealed class MissouriSystem() : BuildUpSystem("MO")
+internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record)
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
@@ -63,6 +63,7 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
             "at or above target"
         );
 
+        string part = years == longYears ? "an eighth" : "a quarter";
         return Need(
             question,
             reading,
@@ -70,9 +71,8 @@ internal sealed class MissouriSystem() : BuildUpSystem("MO")
                 buildUp,
                 replacement.Pounds,
                 builds
-                    ? $"{reading.Subject} is below the target of {reading.Limit(target)}, so "
-                        + $"{(years == longYears ? "an eighth" : "a quarter")} of the build-up is due this year; "
-                        + $"{replacement.PutBack}."
+                    ? $"{reading.Subject} is below the target of {reading.Limit(target)}, so {part} of the build-up is due this "
+                        + $"year; {replacement.PutBack}."
                     : $"{reading.Subject} is at or above the target of {reading.Limit(target)}, so no build-up is due; "
                         + $"{replacement.PutBack}.",
                 Statuses.WeakestOf(targetBase.Status, builds ? factor.Status : DataStatus.Read, replacement.Status),

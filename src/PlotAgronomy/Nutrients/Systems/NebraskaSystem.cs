@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Critical levels: none at or above the level; below it fertilizer is likely to pay, but no rate is printed.</summary>
-internal sealed class NebraskaSystem() : RecommendationSystem("NE")
+internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem(record)
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {

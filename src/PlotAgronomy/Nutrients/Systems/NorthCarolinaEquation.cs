@@ -22,13 +22,19 @@ internal sealed record NorthCarolinaEquation(
                 r.Number("a"),
                 r.Number("b"),
                 r.Number("c"),
-                r.Text("rate_unit") == "pounds-per-acre",
+                r.Choice<PrintedUnit>("rate_unit") == PrintedUnit.PoundsPerAcre,
                 r.NumberOrNull("zero_above_index") ?? double.PositiveInfinity,
                 r.YesOrNo("usable"),
                 r.TextOrNull("note")
             ))
             .ToFrozenDictionary(e => e.Number)
     );
+
+    private enum PrintedUnit
+    {
+        PoundsPerAcre,
+        PoundsPer1000SquareFeet,
+    }
 
     /// <summary>Index from which the advice is none.</summary>
     internal double StopsAt => Math.Min(SystemMath.FirstZero(A, B, C), ZeroAboveIndex);

@@ -8,28 +8,23 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>rate = a I^2 - b I + c, held at zero from the first zero on; printed advice is the rate plus or minus 10
 /// lb/ac.</summary>
-internal sealed class NorthCarolinaSystem : RecommendationSystem
+internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private static readonly Lazy<
-        FrozenDictionary<(CropRow, SoilClass, PlantNutrient), (int Equation, double Range, DataStatus Status)>
-    > Rows = Table.Keyed(
+    private static readonly Lazy<FrozenDictionary<(CropRow, SoilClass, PlantNutrient), PrintedRow>> Rows = Table.Keyed(
         "Nutrients/Data/nc-rows.csv",
         r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
-        r => (r.Integer("equation"), r.Number("printed_range_lb_per_ac"), r.Status())
+        PrintedRow.FromRow
     );
-
-    internal NorthCarolinaSystem()
-        : base("NC") { }
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
         var soilClass = question.SoilClass ?? SoilClass.Mineral;
-        var (number, range, status) = Rows.Value[(question.Crop.Row, soilClass, reading.Nutrient)];
-        var equation = NorthCarolinaEquation.Find(number);
+        var (equation, range, status) = Rows.Value[(question.Crop.Row, soilClass, reading.Nutrient)];
         double rate = equation.Rate(reading.Value);
         double raw = SystemMath.Parabola(reading.Value, equation.A, equation.B, equation.C);
         var rating = reading.RatingOn(RatingTables.Find(reading.Nutrient == PlantNutrient.Phosphate ? "NC-P" : "NC-K"), Id);
 
+        string number = Amounts.Print(equation.Number, 0);
         var findings = ImmutableArray.CreateBuilder<Finding>();
         if (question.SoilClass is null)
         {
@@ -43,7 +38,7 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
                     "nutrient-curve-turns-up",
                     ("system", Name),
                     ("nutrient", SoilWords.For(reading.Nutrient)),
-                    ("equation", Invariant(number)),
+                    ("equation", number),
                     ("index", Amounts.Print(reading.Value, 4)),
                     ("raw", Amounts.Print(raw, 1)),
                     ("zero", Amounts.Print(equation.StopsAt, 1))
@@ -51,6 +46,7 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
             );
         }
 
+        string ends = rate == raw ? "" : string.Create(CultureInfo.InvariantCulture, $", beyond index {equation.StopsAt:0.0}: 0");
         return new NutrientNeed
         {
             Nutrient = reading.Nutrient,
@@ -61,8 +57,8 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
             Why =
                 rate == 0
                     ? $"{reading.Subject} is at or beyond {reading.Limit(equation.StopsAt, 1)}, where the state's equation "
-                        + $"{Invariant(number)} ends, so none is needed."
-                    : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {Invariant(number)} for "
+                        + $"{number} ends, so none is needed."
+                    : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {number} for "
                         + $"{SoilWords.For(soilClass)} soil this much is due, give or take {Amounts.Print(range, 4)} lb/ac.",
             Status = status,
             SourceIds = ["SOIL-NC1", "SOIL-NC2"],
@@ -75,7 +71,7 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
                         string.Create(
                             CultureInfo.InvariantCulture,
                             $"{equation.A} x {reading.Value:0.####}^2 - {equation.B} x {reading.Value:0.####} + {equation.C} = "
-                                + $"{raw:0.0}{(rate == raw ? "" : $", beyond index {equation.StopsAt:0.0}: 0")} lb/ac"
+                                + $"{raw:0.0}{ends} lb/ac"
                         ),
                         "SOIL-NC1"
                     ),
@@ -83,5 +79,14 @@ internal sealed class NorthCarolinaSystem : RecommendationSystem
         };
     }
 
-    private static string Invariant(int number) => number.ToString(CultureInfo.InvariantCulture);
+    private sealed record PrintedRow(NorthCarolinaEquation Equation, double Range, DataStatus Status)
+    {
+        internal static PrintedRow FromRow(CsvRow row)
+        {
+            var equation = NorthCarolinaEquation.Find(row.Integer("equation"));
+            return equation.IsPerAcre
+                ? new(equation, row.Number("printed_range_lb_per_ac"), row.Status())
+                : throw row.Problem("equation", "gives no pounds per acre");
+        }
+    }
 }

@@ -4,7 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Straight lines between the printed points of index and requirement; none from the last point on.</summary>
-internal sealed class OklahomaSystem() : RecommendationSystem("OK")
+internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem(record)
 {
     private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, DataStatus Status)>> Points =
         Table.Grouped(

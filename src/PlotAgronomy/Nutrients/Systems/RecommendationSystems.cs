@@ -1,14 +1,25 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The recommendation systems of this library. A system is asked by name; none is chosen in silence.</summary>
 public static class RecommendationSystems
 {
-    private static readonly Lazy<ImmutableArray<RecommendationSystem>> Systems = new(() => Make(() => All));
+    private static readonly Catalog<RecommendationSystem> Catalog = new(
+        "recommendation system",
+        () => SystemRecord.All.Select(Make),
+        s => s.Id,
+        s => s.Status
+    );
 
-    /// <summary>Gets every system.</summary>
-    public static ImmutableArray<RecommendationSystem> All => Systems.Value;
+    /// <summary>Gets the systems whose numbers were all seen in print.</summary>
+    public static ImmutableArray<RecommendationSystem> All => Catalog.All;
+
+    /// <summary>Gets the systems with numbers from memory; such an answer is given only when asked for by name, with a
+    /// finding.</summary>
+    public static ImmutableArray<RecommendationSystem> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets North Carolina's index equations, with the wildlife rows.</summary>
     public static RecommendationSystem NorthCarolina => Find("NC");
@@ -37,17 +48,11 @@ public static class RecommendationSystems
     /// <summary>Gets South Dakota's yield-goal equations.</summary>
     public static RecommendationSystem SouthDakota => Find("SD");
 
-    /// <summary>Gets North Dakota's yield-goal equations, dropped in 2018.</summary>
-    public static RecommendationSystem NorthDakotaBefore2018 => Find("ND-2017");
-
     /// <summary>Gets Iowa's class tables of 2013, superseded.</summary>
     public static RecommendationSystem Iowa2013 => Find("IA-2013");
 
     /// <summary>Gets Nebraska's critical levels: yes or no, without a rate.</summary>
     public static RecommendationSystem Nebraska => Find("NE");
-
-    /// <summary>Gets Nebraska's older corn equations.</summary>
-    public static RecommendationSystem NebraskaOlder => Find("NE-OLD");
 
     /// <summary>Gets Montana's phosphorus guide for alfalfa.</summary>
     public static RecommendationSystem Montana => Find("MT");
@@ -55,35 +60,38 @@ public static class RecommendationSystems
     /// <summary>Gets Northern Ireland's legal phosphate limits for grass.</summary>
     public static RecommendationSystem NorthernIreland => Find("NI");
 
-    /// <summary>Finds a system by its id.</summary>
+    internal static ImmutableArray<RecommendationSystem> Everything => Catalog.Everything;
+
+    /// <summary>Finds a system by its id, checked or not.</summary>
     /// <param name="id">Id, such as <c>NC</c> or <c>TS-2020</c>.</param>
     /// <returns>The system.</returns>
-    /// <exception cref="KeyNotFoundException">No system has this id.</exception>
-    public static RecommendationSystem Find(string id)
-    {
-        ArgumentNullException.ThrowIfNull(id);
-        return All.FirstOrDefault(s => s.Id == id)
-            ?? throw new KeyNotFoundException(
-                $"No recommendation system has the id '{id}'. Known: {string.Join(", ", All.Select(s => s.Id))}."
-            );
-    }
+    /// <exception cref="KeyNotFoundException">No system has this id; the message lists all.</exception>
+    public static RecommendationSystem Find(string id) => Catalog.Find(id);
 
-    private static ImmutableArray<RecommendationSystem> Make(Func<ImmutableArray<RecommendationSystem>> all) =>
-        [
-            new NorthCarolinaSystem() { Siblings = all },
-            new SouthCarolinaSystem() { Siblings = all },
-            new TriState2020System() { Siblings = all },
-            new TriState1995System() { Siblings = all },
-            new MissouriSystem() { Siblings = all },
-            new IllinoisSystem() { Siblings = all },
-            new OklahomaSystem() { Siblings = all },
-            new LinearSystem("KS") { Siblings = all },
-            new LinearSystem("SD") { Siblings = all },
-            new LinearSystem("ND-2017") { Siblings = all },
-            new ClassRateSystem("IA-2013") { Siblings = all },
-            new NebraskaSystem() { Siblings = all },
-            new LinearSystem("NE-OLD") { Siblings = all },
-            new ClassRateSystem("MT") { Siblings = all },
-            new ClassRateSystem("NI") { Siblings = all },
-        ];
+    /// <summary>Finds a system by its id, checked or not.</summary>
+    /// <param name="id">Id, such as <c>NC</c> or <c>TS-2020</c>; may be null.</param>
+    /// <param name="system">The system, or null.</param>
+    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out RecommendationSystem? system, out string problem) =>
+        Catalog.TryFind(id, out system, out problem);
+
+    private static RecommendationSystem Make(SystemRecord record)
+    {
+        Func<ImmutableArray<RecommendationSystem>> all = () => Everything;
+        return record.Id switch
+        {
+            "NC" => new NorthCarolinaSystem(record) { Siblings = all },
+            "SC" => new SouthCarolinaSystem(record) { Siblings = all },
+            "TS-2020" => new TriState2020System(record) { Siblings = all },
+            "TS-1995" => new TriState1995System(record) { Siblings = all },
+            "MO" => new MissouriSystem(record) { Siblings = all },
+            "IL" => new IllinoisSystem(record) { Siblings = all },
+            "OK" => new OklahomaSystem(record) { Siblings = all },
+            "NE" => new NebraskaSystem(record) { Siblings = all },
+            "KS" or "SD" or "ND-2017" or "NE-OLD" => new LinearSystem(record) { Siblings = all },
+            "IA-2013" or "MT" or "NI" => new ClassRateSystem(record) { Siblings = all },
+            _ => throw new InvalidOperationException($"No class computes the system {record.Id}."),
+        };
+    }
 }

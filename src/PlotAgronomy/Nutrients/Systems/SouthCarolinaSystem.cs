@@ -6,7 +6,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The printed grid of a crop: the rating of P picks the row, the rating of K the column.</summary>
-internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
+internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationSystem(record)
 {
     private static readonly Lazy<FrozenDictionary<(CropRow, string P, string K), Cell>> Grid = Table.Keyed(
         "Nutrients/Data/sc-grid.csv",
@@ -38,15 +38,15 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         double cut = isCut ? NutrientConstants.All["SC-piedmont-nitrogen-cut"] : 0;
         double pounds = cell.Nitrogen - cut;
         var rate = ApplicationRate.FromPoundsPerAcre(pounds);
+        string less = isCut ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "";
+        string minus = isCut ? $" - {Amounts.Print(cut, 4)}" : "";
         yield return new NutrientNeed
         {
             Nutrient = PlantNutrient.Nitrogen,
             Rate = rate,
             PublishedLow = rate,
             PublishedHigh = rate,
-            Why =
-                $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same "
-                + $"nitrogen{(isCut ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "")}.",
+            Why = $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same nitrogen{less}.",
             Status = DataStatus.Read,
             SourceIds = [cell.SourceId],
             Work = () =>
@@ -54,8 +54,7 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
                     new(
                         "N",
                         "printed in every cell",
-                        $"{Amounts.Print(cell.Nitrogen, 4)}{(isCut ? $" - {Amounts.Print(cut, 4)}" : "")} = "
-                            + $"{Amounts.Print(pounds, 4)} lb/ac",
+                        $"{Amounts.Print(cell.Nitrogen, 4)}{minus} = {Amounts.Print(pounds, 4)} lb/ac",
                         cell.SourceId
                     ),
                 ],
@@ -67,10 +66,10 @@ internal sealed class SouthCarolinaSystem() : RecommendationSystem("SC")
         var rating = reading.RatingOn(RatingTables.Find("SC-K"), Id)!;
         var column = Cells(question.Crop.Row).Where(c => c.Key.K == rating.Name).Select(c => c.Value).ToList();
         double share = ShareLeftBySubsoil(question.Setting.SubsoilPotassium);
+        string cut = share < 1 ? $", cut to {Amounts.Print(share * 100, 0)} % for what the subsoil holds" : "";
         string why =
             $"{reading.Subject} is {rating.Name}, and that column of the printed grid for "
-            + $"{CropRows.WordsFor(question.Crop.Row)} gives this "
-            + $"rate{(share < 1 ? $", cut to {Amounts.Print(share * 100, 0)} % for what the subsoil holds" : "")}.";
+            + $"{CropRows.WordsFor(question.Crop.Row)} gives this rate{cut}.";
         return NeedFrom(
             question,
             reading,

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>Bray P-1 and ammonium acetate. Build-up plus removal below the critical level, removal above it, then a taper to
 /// none.</summary>
-internal sealed class TriState1995System() : BuildUpSystem("TS-1995")
+internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(record)
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {

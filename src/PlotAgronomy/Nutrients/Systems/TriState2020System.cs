@@ -3,7 +3,7 @@ using System.Globalization;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Mehlich-3. Below the critical level build-up plus removal, up to the limit removal, from the limit on none.</summary>
-internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
+internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(record)
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
@@ -52,6 +52,7 @@ internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
             replaces ? replacement.Status : DataStatus.Read
         );
 
+        string plusExtra = isPotash ? $" + {Amounts.Print(extra, 4)}" : "";
         return Need(
             question,
             reading,
@@ -75,7 +76,7 @@ internal sealed class TriState2020System() : BuildUpSystem("TS-2020")
                 ReplacementFormula = isPotash ? "yield x removal + 20, below the limit" : "yield x removal, below the limit",
                 ReplacementNumbers =
                     reading.Value >= limit ? $"at or above {Amounts.Print(limit, 4)}"
-                    : replacement.IsCarriedOff ? $"{replacement.Words}{(isPotash ? $" + {Amounts.Print(extra, 4)}" : "")}"
+                    : replacement.IsCarriedOff ? $"{replacement.Words}{plusExtra}"
                     : replacement.Words,
             }
         );

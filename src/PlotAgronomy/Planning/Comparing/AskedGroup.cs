@@ -62,8 +62,8 @@ internal sealed class AskedGroup
             return "it has no row that comes near.";
         }
 
-        string unit = CropRows.UnitOf(row) == YieldUnit.Bushel ? "bushels" : "tons";
-        return $"asked for {CropRows.WordsFor(row)} it needs the yield in {unit} per acre, which the plan does not give.";
+        string unit = NutrientWords.InFull(CropRows.UnitOf(row));
+        return $"asked for {CropRows.WordsFor(row)} it needs the yield in {unit}, which the plan does not give.";
     }
 
     private CropYield? YieldFor(CropRow row)

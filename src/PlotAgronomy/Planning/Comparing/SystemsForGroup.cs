@@ -15,7 +15,7 @@ internal sealed class SystemsForGroup
     {
         Group = group;
         this.comparisons = comparisons;
-        var replies = RecommendationSystems.All.Select(s => new SystemReply(s, Nutrients, comparisons)).ToList();
+        var replies = RecommendationSystems.Everything.Select(s => new SystemReply(s, Nutrients, comparisons)).ToList();
         Answering = [.. replies.Where(r => r.Answers.Length > 0)];
         LeftOut = [.. replies.Where(r => r.Answers.Length == 0).Select(r => (r.System, WhyNot(r)))];
     }
@@ -40,7 +40,7 @@ internal sealed class SystemsForGroup
                         plan.Report,
                         s => group.CropFor(s, n),
                         plan.Setting,
-                        RecommendationSystems.All,
+                        RecommendationSystems.Everything,
                         s => includeFromMemory || s == plan.NutrientSystem
                     )
             )

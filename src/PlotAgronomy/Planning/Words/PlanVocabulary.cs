@@ -78,9 +78,9 @@ internal static class PlanVocabulary
         ("other", LimingForm.Other)
     );
 
-    internal static readonly PlanWords<YieldUnit> YieldUnits = new(("ton/ac", YieldUnit.Ton), ("bu/ac", YieldUnit.Bushel));
+    internal static readonly PlanWords<YieldUnit> YieldUnits = PlanWords.From(NutrientWords.YieldsPerAcre);
 
-    internal static readonly PlanWords<LegumeCredit> LegumeCredits = new([.. LegumeCredit.All.Select(c => (c.Id, c))]);
+    internal static readonly PlanWords<LegumeCredit> LegumeCredits = new([.. LegumeCredit.Everything.Select(c => (c.Id, c))]);
 
     internal static readonly PlanWords<FertilizerSubstance> Substances = PlanWords.From(
         EnumWords<FertilizerSubstance>.FromNames()
@@ -92,19 +92,19 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<LimeBasis> LimeBases = new([.. LimeBasis.All.Select(b => (b.Id, b))]);
 
-    internal static readonly PlanWords<SoilRegion> Regions = PlanWords.From(EnumWords<SoilRegion>.FromNames());
+    internal static readonly PlanWords<SoilRegion> Regions = PlanWords.From(NutrientWords.Regions);
 
-    internal static readonly PlanWords<SampleMoisture> SampleStates = PlanWords.Hyphened(EnumWords<SampleMoisture>.FromNames());
+    internal static readonly PlanWords<SampleMoisture> SampleStates = PlanWords.From(NutrientWords.SampleStates);
 
-    internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.From(EnumWords<SoilSupply>.FromNames());
+    internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.From(NutrientWords.Supplies);
 
-    internal static readonly PlanWords<SoilSupply> CapacityGroups = new(("low", SoilSupply.Low), ("high", SoilSupply.High));
+    internal static readonly PlanWords<SoilSupply> CapacityGroups = PlanWords.From(NutrientWords.Supplies, SoilSupply.Medium);
 
     internal static readonly PlanWords<string> PhosphorusRatings = new([.. SouthCarolinaSystem.Ratings.Select(r => (r, r))]);
 
     internal static readonly PlanWords<int> BuildUpSpans = new(("4 years", 4), ("8 years", 8));
 
     internal static readonly PlanWords<RecommendationSystem> NutrientSystems = new([
-        .. RecommendationSystems.All.Select(s => (s.Id, s)),
+        .. RecommendationSystems.Everything.Select(s => (s.Id, s)),
     ]);
 }

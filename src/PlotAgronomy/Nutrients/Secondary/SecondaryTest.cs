@@ -1,0 +1,79 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Finds the number a rule holds against its limits: the test in the rule's unit, or the index made of it.</summary>
+internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Finding> findings)
+{
+    /// <summary>The number, or null with a finding.</summary>
+    internal double? ValueFor(SoilAnalyte analyte, SecondaryRuleRow row)
+    {
+        var readings = report.FindAll(analyte);
+        var reading = readings.FirstOrDefault(r =>
+            row.Extractants.IsEmpty || ReportReadings.IsAccepted(r.Extractant, row.Extractants)
+        );
+        if (reading is null)
+        {
+            findings.Add(
+                readings.IsEmpty
+                    ? FindingCatalog.Create(
+                        "nutrient-secondary-test-missing",
+                        ("rule", ruleTitle),
+                        ("analyte", SoilWords.For(analyte))
+                    )
+                    : NotAccepted(analyte, SoilWords.Or(row.Extractants), SoilWords.For(readings[0].Extractant))
+            );
+            return null;
+        }
+
+        return InUnitOf(row, reading) is not { } value ? null
+            : row.ManganeseIndex is { } index ? IndexOf(index, reading)
+            : value;
+    }
+
+    private double? InUnitOf(SecondaryRuleRow row, SoilReading reading)
+    {
+        if (reading.Unit == row.Unit)
+        {
+            return reading.PrintedValue;
+        }
+
+        if (
+            row.Unit is SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre
+            && reading.Unit
+                is SoilTestUnit.PartsPerMillion
+                    or SoilTestUnit.PoundsPerAcre
+                    or SoilTestUnit.KilogramsPerHectare
+                    or SoilTestUnit.OklahomaIndex
+        )
+        {
+            var conversion = reading.ConvertTo(row.Unit.Value, SampledSoil.Of(report));
+            findings.AddRange(conversion.Findings);
+            return conversion.Converted.PrintedValue;
+        }
+
+        findings.Add(NotAccepted(reading.Analyte, SoilWords.For(row.Unit!.Value), SoilWords.For(reading.Unit)));
+        return null;
+    }
+
+    private double? IndexOf(Func<SoilReading, WaterPh, ManganeseAvailability> index, SoilReading reading)
+    {
+        if (report.WaterPh is { } ph)
+        {
+            return index(reading, ph).Index;
+        }
+
+        findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", ruleTitle), ("fact", "The water pH")));
+        return null;
+    }
+
+    private Finding NotAccepted(SoilAnalyte analyte, string wanted, string given) =>
+        FindingCatalog.Create(
+            "nutrient-secondary-test-not-accepted",
+            ("rule", ruleTitle),
+            ("analyte", SoilWords.For(analyte)),
+            ("wanted", wanted),
+            ("given", given)
+        );
+}
