@@ -42,11 +42,11 @@ public class GeneratedDocsTests
 
     private static string Sources()
     {
-        var page = new StringBuilder("# Sources\n\nWhere the numbers come from. `PRACTICE` is common practice of the trade without an institution's publication.\n\n| id | title | institution | edition |\n|---|---|---|---|\n");
+        var page = new StringBuilder("# Sources\n\nWhere the numbers come from. `PRACTICE` is common practice of the trade without an institution's publication.\n\n| id | title | publisher | edition |\n|---|---|---|---|\n");
         foreach (var source in SourceCatalog.All)
         {
             string replaced = source.SupersededBy is null ? "" : $" (superseded by {source.SupersededBy})";
-            page.Append($"| {source.Id} | {source.Title} | {source.Institution} | {source.Edition}{replaced} |\n");
+            page.Append($"| {source.Id} | {source.Title} | {source.Publisher} | {source.Edition}{replaced} |\n");
         }
 
         return page.ToString();

@@ -32,11 +32,11 @@ public class SoilReportTests
     [Theory]
     [InlineData("North Carolina", "North Carolina"), InlineData("Clemson, South Carolina", "South Carolina"), InlineData("the oklahoma state lab", "Oklahoma")]
     [InlineData("Arizona private laboratory", null), InlineData("Ohioville testing", null), InlineData("West Virginia", null), InlineData("Virginia", "Virginia")]
-    public void A_program_is_found_by_the_laboratorys_name(string laboratory, string? program) => Assert.Equal(program, SoilProgram.FindIn(laboratory)?.Name);
+    public void A_program_is_found_by_the_laboratorys_name(string laboratory, string? program) => Assert.Equal(program, SoilProgram.FindIn(laboratory)?.Institution.Name);
 
     [Fact]
     public void A_named_program_goes_before_the_laboratory() =>
-        Assert.Equal("Pennsylvania", SoilProgram.Of(new SoilReport { Laboratory = "a laboratory in Ohio", Program = "Pennsylvania" })!.Name);
+        Assert.Equal("Pennsylvania", SoilProgram.Of(new SoilReport { Laboratory = "a laboratory in Ohio", Program = "Pennsylvania" })!.Institution.Name);
 
     [Fact]
     public void Extractants_convert_on_request_only_and_leave_a_finding()
@@ -93,7 +93,7 @@ public class SoilReportTests
     [InlineData("South Carolina", 10, 8, 10), InlineData("Mississippi forage", 20, 6, 15)]
     public void Printed_sampling_rules_can_be_read(string institution, int cores, double inches, double acres)
     {
-        var rule = SamplingRule.All.Single(r => r.Institution == institution);
+        var rule = SamplingRule.All.Single(r => r.Title == institution);
         Assert.Equal(cores, rule.FewestCores);
         Assert.Equal(inches, rule.Depth!.Value.Inches, 1e-12);
         Assert.Equal(acres, rule.LargestArea!.Value.Acres, 1e-12);

@@ -82,7 +82,11 @@ internal sealed class PlotNeedSum
         if (ProgramSystems.Foreign(request.Report, request.System) is { } program)
         {
             findings.Add(
-                FindingCatalog.Create("nutrient-institutions-mixed", ("program", program.Name), ("system", request.System.Name))
+                FindingCatalog.Create(
+                    "nutrient-institutions-mixed",
+                    ("program", program.Institution.Name),
+                    ("system", request.System.Name)
+                )
             );
         }
     }

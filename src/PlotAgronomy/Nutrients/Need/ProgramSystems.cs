@@ -8,15 +8,16 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Which recommendation systems belong to which laboratory's program.</summary>
 internal static class ProgramSystems
 {
-    private static readonly Lazy<FrozenDictionary<string, ImmutableArray<string>>> ById = Table.Keyed(
+    private static readonly Lazy<FrozenDictionary<Institution, ImmutableArray<string>>> ByInstitution = Table.Keyed(
         "Nutrients/Data/program-systems.csv",
-        r => r.Text("id"),
+        r => r.Institution(),
         r => r.List("system_ids")
     );
 
+    internal static ImmutableArray<string> IdsOf(Institution institution) =>
+        ByInstitution.Value.GetValueOrDefault(institution, []);
+
     /// <summary>The report's program when the system is not one of its own, else null.</summary>
     internal static SoilProgram? Foreign(SoilReport report, RecommendationSystem system) =>
-        SoilProgram.Of(report) is { } program && !ById.Value.GetValueOrDefault(program.Name, []).Contains(system.Id)
-            ? program
-            : null;
+        SoilProgram.Of(report) is { } program && !IdsOf(program.Institution).Contains(system.Id) ? program : null;
 }

@@ -15,7 +15,7 @@ public sealed class LegumeCredit
     {
         Id = row.Text("id");
         Legume = row.Text("legume");
-        Institution = row.Text("institution");
+        Institution = row.Institution();
         Low = ApplicationRate.FromPoundsPerAcre(row.Number("nitrogen_low_lb_per_ac"));
         High = ApplicationRate.FromPoundsPerAcre(row.Number("nitrogen_high_lb_per_ac"));
         Condition = row.Text("condition");
@@ -49,7 +49,7 @@ public sealed class LegumeCredit
     public string Legume { get; }
 
     /// <summary>Gets the state or program.</summary>
-    public string Institution { get; }
+    public Institution Institution { get; }
 
     /// <summary>Gets the lower figure, the one that is credited.</summary>
     public ApplicationRate Low { get; }

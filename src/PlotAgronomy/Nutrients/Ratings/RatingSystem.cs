@@ -13,7 +13,7 @@ public sealed class RatingSystem
     {
         Id = row.Text("id");
         Name = row.Text("name");
-        Institution = row.Text("institution");
+        Institution = row.Institution();
         Status = row.Status();
         Scales = scales;
     }
@@ -25,7 +25,7 @@ public sealed class RatingSystem
     public string Name { get; }
 
     /// <summary>Gets the institution.</summary>
-    public string Institution { get; }
+    public Institution Institution { get; }
 
     /// <summary>Gets the standing of its limits as a whole.</summary>
     public DataStatus Status { get; }

@@ -24,7 +24,7 @@ public abstract class RecommendationSystem
     public string Name => record.Name;
 
     /// <summary>Gets the institution.</summary>
-    public string Institution => record.Institution;
+    public Institution Institution => record.Institution;
 
     /// <summary>Gets the year or edition.</summary>
     public string Edition => record.Edition;

@@ -9,7 +9,7 @@ namespace PlotAgronomy.Nutrients;
 internal sealed record SystemRecord(
     string Id,
     string Name,
-    string Institution,
+    Institution Institution,
     string Edition,
     string? SupersededBy,
     SystemPhilosophy Philosophy,
@@ -40,7 +40,7 @@ internal sealed record SystemRecord(
         new(
             row.Text("id"),
             row.Text("name"),
-            row.Text("institution"),
+            row.Institution(),
             row.Text("edition"),
             row.TextOrNull("superseded_by"),
             row.Choice<SystemPhilosophy>("philosophy"),

@@ -17,7 +17,8 @@ internal static class ReportSection
             plan.Site.Measured
         );
         sheet.Say(SheetText.Acidity(report));
-        sheet.Say($"Rated by {plan.NutrientSystem.Name} ({plan.NutrientSystem.Institution}, {plan.NutrientSystem.Edition}).");
+        var system = plan.NutrientSystem;
+        sheet.Say($"Rated by {system.Name} ({system.Institution.FullName}, {system.Edition}).");
         sheet.RestsOn(results.Need);
         foreach (var rating in Ratings(results.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
         {

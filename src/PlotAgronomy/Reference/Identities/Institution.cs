@@ -102,6 +102,14 @@ public sealed class Institution
     public static Institution OfLaboratory(string name) =>
         TryFind(Guard.NotBlank(name), out var listed, out _) ? listed : new Institution(name.Trim());
 
+    /// <summary>Length of the longest of its names that a text holds as whole words; 0 when it holds none.</summary>
+    internal int LongestNameIn(string text) =>
+        new[] { Name, FullName }.Concat(OtherNames)
+            .Where(n => WholeWords.Hold(text, n))
+            .Select(n => n.Length)
+            .DefaultIfEmpty()
+            .Max();
+
     /// <summary>The short name.</summary>
     /// <returns>Text such as <c>North Carolina</c>.</returns>
     public override string ToString() => Name;

@@ -9,8 +9,8 @@ public sealed class Source
     /// <summary>Gets the title.</summary>
     public required string Title { get; init; }
 
-    /// <summary>Gets the institution.</summary>
-    public required string Institution { get; init; }
+    /// <summary>Gets who published it.</summary>
+    public required string Publisher { get; init; }
 
     /// <summary>Gets the year or edition as printed; "undated" where none is.</summary>
     public required string Edition { get; init; }
@@ -23,7 +23,7 @@ public sealed class Source
     public override string ToString()
     {
         string superseded = SupersededBy is null ? "" : $" (superseded by {SupersededBy})";
-        return $"{Title}. {Institution}, {Edition} [{Id}]{superseded}";
+        return $"{Title}. {Publisher}, {Edition} [{Id}]{superseded}";
     }
 
     internal static Source FromRow(CsvRow row) =>
@@ -31,7 +31,7 @@ public sealed class Source
         {
             Id = row.Text("id"),
             Title = row.Text("title"),
-            Institution = row.Text("institution"),
+            Publisher = row.Text("publisher"),
             Edition = row.Text("edition"),
             SupersededBy = row.TextOrNull("superseded_by"),
         };

@@ -96,7 +96,7 @@ internal static class ReadingChecks
                     "soil-unit-not-programs",
                     ("analyte", analyte),
                     ("unit", SoilWords.For(reading.Unit)),
-                    ("program", program.Name),
+                    ("program", program.Institution.Name),
                     ("expected", SoilWords.Or(program.Units))
                 );
             }
@@ -111,7 +111,7 @@ internal static class ReadingChecks
                     "soil-extractant-not-programs",
                     ("analyte", analyte),
                     ("extractant", SoilWords.For(reading.Extractant)),
-                    ("program", program.Name),
+                    ("program", program.Institution.Name),
                     ("expected", SoilWords.Or(program.ExtractantsFor(reading.Analyte)))
                 );
             }

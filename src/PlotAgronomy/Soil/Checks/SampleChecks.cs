@@ -38,7 +38,7 @@ internal static class SampleChecks
 
         if (SoilProgram.Of(report) is { SampledDepthInches: { } programDepth } program)
         {
-            foreach (var finding in OfDepth(report, programDepth, program.Name))
+            foreach (var finding in OfDepth(report, programDepth, program.Institution.Name))
             {
                 yield return finding;
             }

@@ -15,7 +15,8 @@ public sealed class SamplingRule
     private SamplingRule(CsvRow row)
     {
         Id = row.Text("id");
-        Institution = row.Text("institution");
+        Title = row.Text("title");
+        Institution = row.Institution();
         FewestCores = Whole(row, "cores_low");
         MostCores = Whole(row, "cores_high");
         depthInches = row.NumberOrNull("depth_in");
@@ -30,7 +31,10 @@ public sealed class SamplingRule
     public static ImmutableArray<SamplingRule> All => Table.Rows;
 
     /// <summary>Gets the institution.</summary>
-    public string Institution { get; }
+    public Institution Institution { get; }
+
+    /// <summary>Gets whose advice it is, as its publication says.</summary>
+    public string Title { get; }
 
     /// <summary>Gets the fewest cores in one composite sample.</summary>
     public int? FewestCores { get; }

@@ -12,7 +12,7 @@ public sealed class SoilProgram
 
     private SoilProgram(CsvRow row)
     {
-        Name = row.Text("name");
+        Institution = row.Institution();
         unless = row.TextOrNull("unless");
         PhosphorusExtractants = row.Choices<Extractant>("phosphorus_extractants");
         CationExtractants = row.Choices<Extractant>("cation_extractants");
@@ -24,8 +24,8 @@ public sealed class SoilProgram
     /// <summary>Gets every program known.</summary>
     public static ImmutableArray<SoilProgram> All => Table.Rows;
 
-    /// <summary>Gets the institution's state or country.</summary>
-    public string Name { get; }
+    /// <summary>Gets the institution.</summary>
+    public Institution Institution { get; }
 
     /// <summary>Gets the extractants it uses for phosphorus.</summary>
     public ImmutableArray<Extractant> PhosphorusExtractants { get; }
@@ -43,15 +43,16 @@ public sealed class SoilProgram
 
     internal Origin Origin { get; }
 
-    /// <summary>Finds the program whose name a laboratory's or program's name begins with or holds as whole words.</summary>
+    /// <summary>Finds the program of the institution that a laboratory's or program's name holds as whole words.</summary>
     /// <param name="laboratory">Name as on the report, such as <c>North Carolina</c>
     /// or <c>the Oklahoma state laboratory</c>.</param>
     /// <returns>The program, or null when it is not in the table.</returns>
     public static SoilProgram? FindIn(string laboratory)
     {
         ArgumentNullException.ThrowIfNull(laboratory);
-        return All.Where(p => ContainsWords(laboratory, p.Name) && !(p.unless is { } other && ContainsWords(laboratory, other)))
-            .MaxBy(p => p.Name.Length);
+        return All.Where(p => !(p.unless is { } other && WholeWords.Hold(laboratory, other)))
+            .Where(p => p.Institution.LongestNameIn(laboratory) > 0)
+            .MaxBy(p => p.Institution.LongestNameIn(laboratory));
     }
 
     /// <summary>The program of a report: the one it names, else its laboratory's.</summary>
@@ -63,9 +64,9 @@ public sealed class SoilProgram
         return FindIn(report.Program ?? report.Laboratory);
     }
 
-    /// <summary>The program's name.</summary>
+    /// <summary>The institution's short name.</summary>
     /// <returns>The name.</returns>
-    public override string ToString() => Name;
+    public override string ToString() => Institution.Name;
 
     internal ImmutableArray<Extractant> ExtractantsFor(SoilAnalyte analyte) =>
         analyte switch
@@ -84,13 +85,5 @@ public sealed class SoilProgram
             || (
                 extractant == Extractant.Mehlich3 && used.Any(e => e is Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric)
             );
-    }
-
-    private static bool ContainsWords(string text, string words)
-    {
-        int at = text.IndexOf(words, StringComparison.OrdinalIgnoreCase);
-        return at >= 0
-            && (at == 0 || !char.IsLetter(text[at - 1]))
-            && (at + words.Length == text.Length || !char.IsLetter(text[at + words.Length]));
     }
 }
