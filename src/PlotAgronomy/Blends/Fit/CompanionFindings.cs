@@ -14,14 +14,14 @@ internal static class CompanionFindings
         DryOrThinSoil,
     }
 
-    internal static IEnumerable<Finding> Of(BlendFit fit)
+    internal static IEnumerable<Finding> Of(FitFacts fit)
     {
         foreach (var limit in Limits.Rows.Where(l => l.SupersededBy is null && Applies(l, fit.Conditions)))
         {
             StandMember[] hosts = [.. fit.Members.Where(m => limit.Host.Selects(m.Kind) && m.Share > 0)];
             BlendPart[] companions =
             [
-                .. fit.Batch.Blend.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind)),
+                .. fit.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind)),
             ];
             if (hosts.Length == 0 || companions.Length == 0)
             {

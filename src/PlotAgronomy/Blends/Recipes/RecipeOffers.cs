@@ -59,11 +59,11 @@ internal static class RecipeOffers
             .ToArray();
         string share = $"{part.Kind.ShortName}, {Amounts.Print(part.ShareOfFullStand.Chosen, 2)} of a full stand";
         return needed.Length > 0
-                ? $"{share}: without it {string.Join(" and ", needed.Select(s => SeasonWords.InWords(s.Season)))} would not be "
+                ? $"{share}: without it {string.Join(" and ", needed.Select(s => SeasonOfUseWords.All[s.Season]))} would not be "
                     + "covered."
             : seasons.Length > 0
                 ? $"{share}: brings the stand to its total and its kinds at the least cost, and feeds in "
-                    + $"{string.Join(", ", seasons.Select(s => SeasonWords.InWords(s.Season)))}."
+                    + $"{string.Join(", ", seasons.Select(s => SeasonOfUseWords.All[s.Season]))}."
             : $"{share}: brings the stand to its total and its kinds at the least cost.";
     }
 

@@ -1,10 +1,12 @@
 using MathNet.Numerics.Interpolation;
 
-namespace PlotAgronomy.Spreading;
+namespace PlotAgronomy;
 
-/// <summary>The one door to the numeric library's interpolation: piecewise cubic Hermite whose inner slopes are the weighted
-/// harmonic mean of the neighbouring secants (SPREAD-S37), so that it never overshoots its data. It checks its knots and
-/// refuses every argument outside them: it never extrapolates.</summary>
+/// <summary>A smooth curve through points that never overshoots them; straight lines are in
+/// <see cref="Interpolation"/>.</summary>
+/// <remarks>Piecewise cubic Hermite whose inner slopes are the weighted harmonic mean of the neighbouring secants (SPREAD-S37):
+/// the one door to the numeric library's interpolation. It checks its knots, and refuses every argument outside them: it never
+/// extrapolates.</remarks>
 internal sealed class MonotoneCurve
 {
     private const int Halvings = 200;
@@ -35,6 +37,7 @@ internal sealed class MonotoneCurve
         spline = x.Length > 2 ? CubicSpline.InterpolatePchipSorted(this.x, this.y) : null;
     }
 
+    /// <exception cref="ArgumentOutOfRangeException">The argument lies outside the knots.</exception>
     internal double At(double argument)
     {
         if (!(argument >= x[0] && argument <= x[^1]))
@@ -44,10 +47,11 @@ internal sealed class MonotoneCurve
 
         return argument == x[^1] ? y[^1]
             : spline is { } curve ? curve.Interpolate(argument)
-            : y[0] + ((y[1] - y[0]) * (argument - x[0]) / (x[1] - x[0]));
+            : Interpolation.Line(x[0], y[0], x[1], y[1], argument);
     }
 
     /// <summary>Argument of a value. Needs strictly rising values at the knots.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value lies outside those of the knots.</exception>
     internal double ArgumentOf(double value)
     {
         if (!(value >= y[0] && value <= y[^1]))
