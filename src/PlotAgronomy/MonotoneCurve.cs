@@ -13,6 +13,7 @@ internal sealed class MonotoneCurve
 
     private readonly double[] x;
     private readonly double[] y;
+    private readonly bool isRising;
     private readonly CubicSpline? spline;
 
     /// <param name="x">Knots, strictly rising, at least two.</param>
@@ -34,6 +35,7 @@ internal sealed class MonotoneCurve
 
         this.x = [.. x];
         this.y = [.. y];
+        isRising = y.Zip(y.Skip(1)).All(pair => pair.First < pair.Second);
         spline = x.Length > 2 ? CubicSpline.InterpolatePchipSorted(this.x, this.y) : null;
     }
 
@@ -50,10 +52,16 @@ internal sealed class MonotoneCurve
             : Interpolation.Line(x[0], y[0], x[1], y[1], argument);
     }
 
-    /// <summary>Argument of a value. Needs strictly rising values at the knots.</summary>
+    /// <summary>Argument of a value on a rising curve.</summary>
+    /// <exception cref="InvalidOperationException">The values at the knots do not rise strictly.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The value lies outside those of the knots.</exception>
     internal double ArgumentOf(double value)
     {
+        if (!isRising)
+        {
+            throw new InvalidOperationException("Only a curve whose values rise strictly can be read backwards.");
+        }
+
         if (!(value >= y[0] && value <= y[^1]))
         {
             throw new ArgumentOutOfRangeException(nameof(value), value, "Outside the values of the curve.");

@@ -60,6 +60,8 @@ public class CarrierTests
     {
         Assert.Equal(8, Carrier.All.Length);
         Assert.All(Carrier.All, c => Assert.True(c.PartsLow is null || c.PartsLow <= c.PartsHigh));
+        Assert.Empty(Carrier.Unchecked);
+        Assert.Equal([("dry-sand", false), ("pelletized-lime", true), ("rice-hulls", false)], new[] { Carrier.DrySand, Carrier.PelletizedLime, Carrier.RiceHulls }.Select(c => (c.Id, c.PartsByWeight)));
         Assert.Equal(["nitrogen-fertilizer", "small-grain"], Carrier.All.Where(c => !c.IsFit).Select(c => c.Id).Order(StringComparer.Ordinal));
     }
 

@@ -17,8 +17,8 @@ internal static class CrowdingFindings
     {
         var total = stand.Total;
         string limit = Amounts.Print(stand.Limit.High, 2);
-        double most = stand.Limit.High * (1 + Tolerance.Dust);
-        if (total.Lowest > most)
+        bool isFull = Tolerance.IsAbove(total.Chosen, stand.Limit.High);
+        if (Tolerance.IsAbove(total.Lowest, stand.Limit.High))
         {
             yield return FindingCatalog.Create(
                 "blend-crowded-at-every-rate",
@@ -27,7 +27,7 @@ internal static class CrowdingFindings
                 ("kinds", Kinds(stand))
             );
         }
-        else if (total.Chosen > most)
+        else if (isFull)
         {
             yield return FindingCatalog.Create(
                 "blend-crowded",
@@ -37,7 +37,7 @@ internal static class CrowdingFindings
             );
         }
 
-        if (total.Chosen > most && stand.Kinds > 1 && stand.Members.Select(m => m.Kind.Family).Distinct().Count() == 1)
+        if (isFull && stand.Kinds > 1 && stand.Members.Select(m => m.Kind.Family).Distinct().Count() == 1)
         {
             yield return FindingCatalog.Create("blend-one-family", ("kinds", Kinds(stand)), ("family", stand.Members[0].Kind.Family));
         }
@@ -114,21 +114,17 @@ internal static class CrowdingFindings
 
     private static IEnumerable<Finding> PastureKinds(StandCrowding stand)
     {
-        var perennials = stand
-            .Members.Where(m => m.Kind.LifeCycle == LifeCycle.Perennial)
-            .Select(m => m.Kind.ShortName)
-            .Distinct()
-            .ToArray();
+        var perennials = stand.Members.Select(m => m.Kind).Where(k => k.LifeCycle == LifeCycle.Perennial).ToArray();
         if (perennials.Length > 0 && stand.Kinds > BlendRules.PastureKinds)
         {
             yield return FindingCatalog.Create(
                 "blend-many-kinds",
                 ("count", Amounts.Print(stand.Kinds, 0)),
                 ("limit", Amounts.Print(BlendRules.PastureKinds, 0)),
-                ("slow", string.Join("; ", perennials))
+                ("slow", StandNames.Of(perennials))
             );
         }
     }
 
-    private static string Kinds(StandCrowding stand) => string.Join("; ", stand.Blend.Parts.Select(p => p.Kind.ShortName));
+    private static string Kinds(StandCrowding stand) => StandNames.Of(stand.Blend.Parts.Select(p => p.Kind));
 }

@@ -40,12 +40,8 @@ internal sealed class StandCrowding
                 Share = inside.Sum(m => m.Share),
                 CareFrom = cap.CareFrom,
                 Cap = cap.Cap,
-                MustLiveOn = string.Join(
-                    "; ",
-                    members
-                        .Where(m => m.MustLiveOn && m.Share > 0 && !cap.Selector.Selects(m.Kind))
-                        .Select(m => m.Kind.ShortName)
-                        .Distinct()
+                MustLiveOn = StandNames.Of(
+                    members.Where(m => m.MustLiveOn && m.Share > 0 && !cap.Selector.Selects(m.Kind)).Select(m => m.Kind)
                 ),
                 SourceId = cap.SourceId,
             },

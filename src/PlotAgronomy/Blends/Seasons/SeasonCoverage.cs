@@ -109,7 +109,7 @@ public sealed class SeasonCoverage : IWorkedResult
                 :
                 [
                     ("season", SeasonOfUseWords.All[season.Season]),
-                    ("kinds", string.Join("; ", season.Kinds.Select(k => k.ShortName))),
+                    ("kinds", StandNames.Of(season.Kinds)),
                     ("share", Amounts.Print(season.Share, 2)),
                     ("wanted", Amounts.Print(season.ShareWanted, 2)),
                 ]

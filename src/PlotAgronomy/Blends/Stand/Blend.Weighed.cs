@@ -71,7 +71,7 @@ public sealed partial class Blend
             sum += pureSeed.Value;
         }
 
-        if (sum > 1 + BlendStatement.SumTolerance)
+        if (Tolerance.IsAbove(sum, 1))
         {
             throw new ArgumentException(
                 $"The pure seed of all kinds must be at most 100 % of the bag, found {Amounts.Print(sum * 100, 4)} %.",

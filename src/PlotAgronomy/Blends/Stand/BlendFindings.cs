@@ -8,9 +8,9 @@ internal static class BlendFindings
 {
     internal static IEnumerable<Finding> Of(ImmutableArray<BlendPart> parts)
     {
-        if (parts.Where(p => !p.Component.HasTag).Select(p => p.Kind.ShortName).ToArray() is { Length: > 0 } untagged)
+        if (parts.Where(p => !p.Component.HasTag).Select(p => p.Kind).ToArray() is { Length: > 0 } untagged)
         {
-            yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", string.Join("; ", untagged)));
+            yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", StandNames.Of(untagged)));
         }
 
         if (parts.Select(p => p.Component.Method).Distinct().Count() > 1)

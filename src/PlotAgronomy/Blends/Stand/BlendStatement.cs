@@ -6,10 +6,6 @@ namespace PlotAgronomy.Blends;
 /// <summary>Checks what a blend is stated by, and turns it into live rates.</summary>
 internal static class BlendStatement
 {
-    /// <summary>Parts written as shares must sum to one within this, relative: the dust of a spreadsheet, not a missing
-    /// kind.</summary>
-    internal const double SumTolerance = 1e-9;
-
     internal static double SownAlike(BlendComponent component, SowingMethod method, double poundsPerAcre, string name)
     {
         Guard.Above(poundsPerAcre, 0, "lb/ac", name);
@@ -50,7 +46,7 @@ internal static class BlendStatement
             sum += share.Value;
         }
 
-        return Math.Abs(sum - 1) <= SumTolerance
+        return Tolerance.AreEqual(sum, 1)
             ? all.MoveToImmutable()
             : throw new ArgumentException($"The shares must sum to 100 %, found {Amounts.Print(sum * 100, 4)} %.", nameof(kinds));
     }

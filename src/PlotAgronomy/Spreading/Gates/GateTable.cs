@@ -36,9 +36,6 @@ public sealed partial class GateTable
     /// <summary>Gets the remarks on the measurements.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
-    /// <summary>Gets the smallest flow measured: below it the machine is not known to feed steadily.</summary>
-    public MassFlow SmallestFlow => Points[0].Flow;
-
     private double OneStepAbove => Points[^1].Setting + (Points[^1].Setting - Points[^2].Setting);
 
     /// <summary>Makes a table of measured points.</summary>
