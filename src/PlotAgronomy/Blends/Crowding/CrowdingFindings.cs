@@ -7,11 +7,7 @@ namespace PlotAgronomy.Blends;
 internal static class CrowdingFindings
 {
     internal static IEnumerable<Finding> Of(StandCrowding stand) =>
-        Totals(stand)
-            .Concat(Groups(stand))
-            .Concat(FullStands(stand))
-            .Concat(Densities(stand))
-            .Concat(PastureKinds(stand));
+        Totals(stand).Concat(Groups(stand)).Concat(FullStands(stand)).Concat(Densities(stand)).Concat(PastureKinds(stand));
 
     private static IEnumerable<Finding> Totals(StandCrowding stand)
     {
@@ -39,7 +35,11 @@ internal static class CrowdingFindings
 
         if (isFull && stand.Kinds > 1 && stand.Members.Select(m => m.Kind.Family).Distinct().Count() == 1)
         {
-            yield return FindingCatalog.Create("blend-one-family", ("kinds", Kinds(stand)), ("family", stand.Members[0].Kind.Family));
+            yield return FindingCatalog.Create(
+                "blend-one-family",
+                ("kinds", Kinds(stand)),
+                ("family", stand.Members[0].Kind.Family)
+            );
         }
 
         if (total.Highest > total.Lowest * BlendRules.UncertainTotal)

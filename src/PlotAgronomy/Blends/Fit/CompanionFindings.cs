@@ -19,10 +19,7 @@ internal static class CompanionFindings
         foreach (var limit in Limits.Rows.Where(l => l.SupersededBy is null && Applies(l, fit.Conditions)))
         {
             StandMember[] hosts = [.. fit.Members.Where(m => limit.Host.Selects(m.Kind) && m.Share > 0)];
-            BlendPart[] companions =
-            [
-                .. fit.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind)),
-            ];
+            BlendPart[] companions = [.. fit.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind))];
             if (hosts.Length == 0 || companions.Length == 0)
             {
                 continue;

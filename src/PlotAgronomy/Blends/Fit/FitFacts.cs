@@ -35,7 +35,8 @@ internal sealed class FitFacts
     /// <summary>The kinds of the coming stand, sown and standing.</summary>
     internal StandMember[] Members => [.. StandMember.Of(Batch.Blend, Conditions.Standing)];
 
-    /// <summary>Highest minimum and lowest maximum of the pH limits; crossed when no pH suits all, null when none is known.</summary>
+    /// <summary>Highest minimum and lowest maximum of the pH limits; crossed when no pH suits all, null when none is
+    /// known.</summary>
     internal (double Low, double High)? PhSpan
     {
         get

@@ -94,7 +94,14 @@ public sealed class RecipeGoals
     public double Step
     {
         get;
-        init => field = Guard.Between(value, BlendRules.RecipeFinestStep, BlendRules.RecipeCoarsestStep, "of a full stand", nameof(Step));
+        init =>
+            field = Guard.Between(
+                value,
+                BlendRules.RecipeFinestStep,
+                BlendRules.RecipeCoarsestStep,
+                "of a full stand",
+                nameof(Step)
+            );
     } = BlendRules.RecipeStep;
 
     /// <summary>Gets the share of a full stand that covers a season; above 0, at most 1; null takes the 0.25 of

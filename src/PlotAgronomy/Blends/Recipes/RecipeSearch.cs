@@ -154,7 +154,8 @@ internal sealed class RecipeSearch
         foreach (var season in Enum.GetValues<SeasonOfUse>().Where(s => (seasons & (1 << (int)s)) != 0))
         {
             lacking[(int)season] = StepsUp(
-                goals.ShareThatCovers - goals.Standing.Where(s => SeasonFeeding.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand)
+                goals.ShareThatCovers
+                    - goals.Standing.Where(s => SeasonFeeding.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand)
             );
         }
 

@@ -40,7 +40,11 @@ public sealed partial class Blend
     /// rate.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
     public static Blend FromLiveRates(params ReadOnlySpan<(BlendComponent Component, PureLiveSeedRate Rate)> kinds) =>
-        FromLive(BlendStatement.Each(kinds, k => (k.Component, BlendStatement.SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds)))));
+        FromLive(
+            BlendStatement.Each(kinds, k =>
+                (k.Component, BlendStatement.SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds)))
+            )
+        );
 
     /// <summary>A blend stated by rates of bulk seed, as it comes out of the bags.</summary>
     /// <param name="kinds">Each kind once, with its rate above 0, sown as its full rate is.</param>
@@ -53,7 +57,8 @@ public sealed partial class Blend
             BlendStatement.Each(kinds, k =>
                 (
                     k.Component,
-                    BlendStatement.SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds)) * k.Component.PureLiveFraction
+                    BlendStatement.SownAlike(k.Component, k.Amount.Method, k.Amount.PoundsPerAcre, nameof(kinds))
+                        * k.Component.PureLiveFraction
                 )
             )
         );
@@ -71,7 +76,8 @@ public sealed partial class Blend
     {
         Guard.Above(liveSeedsPerSquareFoot, 0, "seeds per ft2");
         return FromLive(
-            BlendStatement.SumToOne(kinds)
+            BlendStatement
+                .SumToOne(kinds)
                 .Select(k =>
                     (k.Component, SeedMath.PoundsPerAcreForDensity(liveSeedsPerSquareFoot * k.Share, k.Component.SeedsPerPound))
                 )
@@ -91,10 +97,9 @@ public sealed partial class Blend
     {
         Guard.Above(bulkRate.PoundsPerAcre, 0, "lb/ac", nameof(bulkRate));
         return FromLive(
-            BlendStatement.SumToOne(kinds).Select(k => (k.Component, bulkRate.PoundsPerAcre * k.Share * k.Component.PureLiveFraction))
+            BlendStatement
+                .SumToOne(kinds)
+                .Select(k => (k.Component, bulkRate.PoundsPerAcre * k.Share * k.Component.PureLiveFraction))
         );
     }
-
-    internal static Blend FromLive(IEnumerable<(BlendComponent Component, double LivePoundsPerAcre)> kinds) =>
-        new(BlendParts.Of(kinds));
 }

@@ -82,4 +82,7 @@ public sealed partial class Blend : IWorkedResult
     /// <summary>The kinds with their rates.</summary>
     /// <returns>Text such as <c>Oats 40 lb PLS/ac, broadcast; ...</c>.</returns>
     public override string ToString() => string.Join("; ", Parts.Select(p => $"{p.Kind.ShortName} {p.LiveRate}"));
+
+    internal static Blend FromLive(IEnumerable<(BlendComponent Component, double LivePoundsPerAcre)> kinds) =>
+        new(BlendParts.Of(kinds));
 }

@@ -4,8 +4,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Kinds of a blend that can be sown in one pass: the largest seed is at most twice as wide as the smallest (eight times its weight),
-/// none is chaffy beside smooth ones, and all are covered or all are only pressed.</summary>
+/// <summary>Kinds of a blend that can be sown in one pass: the largest seed is at most twice as wide as the smallest (eight
+/// times its weight), none is chaffy beside smooth ones, and all are covered or all are only pressed.</summary>
 /// <remarks>The same grouping as that of the spreading room.</remarks>
 public sealed class BlendPass
 {
