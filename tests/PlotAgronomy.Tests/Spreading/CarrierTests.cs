@@ -61,6 +61,9 @@ public class CarrierTests
         Assert.Equal(8, Carrier.All.Length);
         Assert.All(Carrier.All, c => Assert.True(c.PartsLow is null || c.PartsLow <= c.PartsHigh));
         Assert.Empty(Carrier.Unchecked);
+        Assert.True(Carrier.TryFind(" Dry-Sand ", out var sand, out _) && sand.Id == "dry-sand");
+        Assert.False(Carrier.TryFind("gravel", out _, out string problem));
+        Assert.Contains("dry-sand", problem, StringComparison.Ordinal);
         Assert.Equal([("dry-sand", false), ("pelletized-lime", true), ("rice-hulls", false)], new[] { Carrier.DrySand, Carrier.PelletizedLime, Carrier.RiceHulls }.Select(c => (c.Id, c.PartsByWeight)));
         Assert.Equal(["nitrogen-fertilizer", "small-grain"], Carrier.All.Where(c => !c.IsFit).Select(c => c.Id).Order(StringComparer.Ordinal));
     }

@@ -101,7 +101,7 @@ public sealed class BlendFit : IWorkedResult
                 "Drainage that every kind stands",
                 "driest of the wettest limits to wettest of the driest",
                 WettestDrainage is { } wet && DriestDrainage is { } dry
-                    ? $"{DrainageWords.All[wet]} to {DrainageWords.All[dry]}"
+                    ? $"{DrainageTolerance.Classes[wet]} to {DrainageTolerance.Classes[dry]}"
                     : "none in common"
             ),
             .. Passes.Select(

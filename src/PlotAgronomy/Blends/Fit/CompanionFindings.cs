@@ -76,7 +76,6 @@ internal static class CompanionFindings
         };
 
     private sealed record Limit(
-        string Id,
         KindSelector Host,
         KindSelector Companion,
         double? ShareLow,
@@ -92,7 +91,6 @@ internal static class CompanionFindings
     {
         internal static Limit Read(CsvRow row) =>
             new(
-                row.Text("id"),
                 KindSelector.Read(row, "host_selects"),
                 KindSelector.Read(row, "companion_selects"),
                 row.NumberOrNull("companion_share_low"),

@@ -76,7 +76,7 @@ internal static class HazardFindings
             HazardType.NoxiousListing => FindingCatalog.Create("blend-noxious", places),
             HazardType.Bloat => FindingCatalog.Create("blend-livestock", places),
             HazardType.Allelopathy => FindingCatalog.Create("blend-residue", places),
-            _ => FindingCatalog.Create("blend-poison", [("hazard", HazardWords.Openings[type]), .. places]),
+            _ => FindingCatalog.Create("blend-poison", [("hazard", KindHazard.Openings[type]), .. places]),
         };
     }
 }

@@ -15,7 +15,7 @@ internal static class RecipeFindings
         {
             yield return FindingCatalog.Create(
                 "blend-no-recipe",
-                ("seasons", string.Join(", ", goals.Seasons.Select(s => SeasonOfUseWords.All[s])))
+                ("seasons", string.Join(", ", goals.Seasons.Select(s => SeasonalUse.SeasonWords[s])))
             );
         }
         else if (recipe is null)

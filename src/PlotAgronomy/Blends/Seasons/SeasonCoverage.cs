@@ -94,7 +94,7 @@ public sealed class SeasonCoverage : IWorkedResult
         string kinds = season.Kinds.IsEmpty ? "no kind" : string.Join(" + ", season.Kinds.Select(k => k.ShortName));
         string verdict = season.IsCovered ? "covered" : "a gap";
         return new(
-            $"Share in {SeasonOfUseWords.All[season.Season]}",
+            $"Share in {SeasonalUse.SeasonWords[season.Season]}",
             "sum of shares of a full stand of kinds rated high or medium",
             $"{kinds} = {Amounts.Print(season.Share, 3)}, wanted {Amounts.Print(season.ShareWanted, 3)}: {verdict}",
             "PRACTICE"
@@ -105,10 +105,10 @@ public sealed class SeasonCoverage : IWorkedResult
         FindingCatalog.Create(
             season.Kinds.IsEmpty ? "blend-season-bare" : "blend-season-thin",
             season.Kinds.IsEmpty
-                ? [("season", SeasonOfUseWords.All[season.Season])]
+                ? [("season", SeasonalUse.SeasonWords[season.Season])]
                 :
                 [
-                    ("season", SeasonOfUseWords.All[season.Season]),
+                    ("season", SeasonalUse.SeasonWords[season.Season]),
                     ("kinds", StandNames.Of(season.Kinds)),
                     ("share", Amounts.Print(season.Share, 2)),
                     ("wanted", Amounts.Print(season.ShareWanted, 2)),

@@ -57,7 +57,6 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
 
-    /// <summary>The value that a word of a cell stands for.</summary>
     internal T Choice<T>(string column, string word)
         where T : struct, Enum
     {

@@ -3,6 +3,17 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Soil drainage a kind stands.</summary>
 public sealed class DrainageTolerance
 {
+    /// <summary>The soil survey's words for the classes; a plan file uses the same ones.</summary>
+    internal static readonly EnumWords<DrainageClass> Classes = new(
+        (DrainageClass.VeryPoor, "very poorly drained"),
+        (DrainageClass.Poor, "poorly drained"),
+        (DrainageClass.SomewhatPoor, "somewhat poorly drained"),
+        (DrainageClass.ModeratelyWell, "moderately well drained"),
+        (DrainageClass.Well, "well drained"),
+        (DrainageClass.SomewhatExcessive, "somewhat excessively drained"),
+        (DrainageClass.Excessive, "excessively drained")
+    );
+
     private const string Figure = "drainage";
 
     /// <summary>Gets the wettest drainage class it stands.</summary>
