@@ -4,12 +4,12 @@ using UnitsNet;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Kinds that can be sown together: the largest seed is at most twice as wide as the smallest (eight times its weight),
-/// none is chaffy beside smooth ones, and all are covered or all are only pressed.</summary>
+/// <summary>Kinds of a blend that can be sown in one pass: the largest seed is at most twice as wide as the smallest (eight
+/// times its weight), none is chaffy beside smooth ones, and all are covered or all are only pressed.</summary>
 /// <remarks>The same grouping as that of the spreading room.</remarks>
-public sealed class SowingPass
+public sealed class BlendPass
 {
-    private SowingPass(ImmutableArray<BlendPart> parts) => Parts = parts;
+    private BlendPass(ImmutableArray<BlendPart> parts) => Parts = parts;
 
     /// <summary>Gets the kinds, heaviest seed first.</summary>
     public ImmutableArray<BlendPart> Parts { get; }
@@ -33,12 +33,12 @@ public sealed class SowingPass
     /// <returns>Text such as <c>Winter wheat + Spring oats at 0.5-1.5 in</c>.</returns>
     public override string ToString()
     {
-        string depth = Shallowest is { } from && Deepest is { } to ? $" at {Inches(from)}-{Inches(to)} in" : "";
+        string depth = Common is (var top, var bottom) ? $" at {Amounts.Print(top, 3)}-{Amounts.Print(bottom, 3)} in" : "";
         return string.Join(" + ", Parts.Select(p => p.Kind.ShortName)) + depth;
     }
 
     /// <summary>Groups the kinds sown one way: passes that are covered first, then the larger seed.</summary>
-    internal static ImmutableArray<SowingPass> Of(Blend blend) =>
+    internal static ImmutableArray<BlendPass> Of(Blend blend) =>
         [
             .. blend
                 .Parts.OrderBy(p => p.Kind.Id, StringComparer.Ordinal)
@@ -46,7 +46,7 @@ public sealed class SowingPass
                 .SelectMany(alike => SeedPasses.Group([.. alike], SeedOf, SeedPasses.MostDiameterRatio))
                 .OrderByDescending(parts => parts.Any(p => p.Kind.Depth is { } depth && SeedPasses.IsCovered(Bottom(depth))))
                 .ThenBy(parts => parts[0].Component.SeedsPerPound)
-                .Select(parts => new SowingPass(parts)),
+                .Select(parts => new BlendPass(parts)),
         ];
 
     private static PassSeed SeedOf(BlendPart part) =>
@@ -66,11 +66,5 @@ public sealed class SowingPass
     {
         Length deepest = depth.Deepest;
         return deepest.Inches;
-    }
-
-    private static string Inches(Length length)
-    {
-        double inches = length.Inches;
-        return Amounts.Print(inches, 3);
     }
 }
