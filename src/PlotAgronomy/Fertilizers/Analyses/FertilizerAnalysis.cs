@@ -68,7 +68,7 @@ public sealed class FertilizerAnalysis
             string part = parts[i].Trim();
             string number = string.Concat(part.TakeWhile(c => char.IsAsciiDigit(c) || c == '.'));
             string symbol = part[number.Length..].Trim();
-            PlantNutrient? nutrient = i < 3 && symbol.Length == 0 ? Nutrients[i] : NutrientSymbols.Find(symbol);
+            PlantNutrient? nutrient = i < 3 && symbol.Length == 0 ? Nutrients[i] : FertilizerWords.NutrientOf(symbol);
             if (
                 nutrient is null
                 || !seen.Add(nutrient.Value)
@@ -144,7 +144,7 @@ public sealed class FertilizerAnalysis
                     Percent(nutrient),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{nutrient} must be at most {limit:0.0#} %: no {substance} holds more, even pure."
+                        $"{nutrient} must be at most {limit:0.0#} %: no {FertilizerWords.Substances[substance]} holds more, even pure."
                     )
                 );
             }
@@ -159,7 +159,7 @@ public sealed class FertilizerAnalysis
             Nutrients
                 .Where(n => (int)n < 3 || percents[(int)n] > 0)
                 .Select(n =>
-                    percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture) + ((int)n < 3 ? "" : NutrientSymbols.Of(n))
+                    percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture) + ((int)n < 3 ? "" : FertilizerWords.Symbols[n])
                 )
         );
 

@@ -69,14 +69,14 @@ public sealed class MixCompatibility
                     findings.Add(
                         FindingCatalog.Create(
                             code,
-                            ("first", Words(rule.First)),
-                            ("second", Words(rule.Second)),
+                            ("first", FertilizerWords.Substances[rule.First]),
+                            ("second", FertilizerWords.Substances[rule.Second]),
                             ("reason", rule.Reason)
                         )
                     );
                     findings.AddRange(
                         rule.Status == DataStatus.Memory
-                            ? [MemoryGate.FindingFor($"mixing {Words(rule.First)} and {Words(rule.Second)}", rule.SourceId)]
+                            ? [MemoryGate.FindingFor($"mixing {FertilizerWords.Substances[rule.First]} and {FertilizerWords.Substances[rule.Second]}", rule.SourceId)]
                             : []
                     );
                 }
@@ -85,13 +85,6 @@ public sealed class MixCompatibility
 
         return Finding.InOrder(findings);
     }
-
-    private static string Words(FertilizerSubstance substance) =>
-        string.Concat(
-            substance
-                .ToString()
-                .Select((c, i) => char.IsAsciiLetterUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString())
-        );
 
     private static MixCompatibility FromRow(CsvRow row) =>
         new(

@@ -26,7 +26,7 @@ public sealed partial class FertilizerShelf
                 .NotEmpty(products)
                 .OrderBy(p => p.Name, StringComparer.Ordinal)
                 .ThenBy(p => p.Analysis.ToString(), StringComparer.Ordinal)
-                .ThenBy(PackagePounds)
+                .ThenBy(p => p.PackagePounds)
                 .ThenBy(p => p.Price),
         ]);
 
@@ -50,7 +50,7 @@ public sealed partial class FertilizerShelf
         int searchLimit = DefaultSearchLimit
     )
     {
-        return PlanBuilder.Build(
+        return PurchaseBuilder.Build(
             Problem(need, area, form, field, searchLimit),
             need,
             area,
@@ -58,11 +58,5 @@ public sealed partial class FertilizerShelf
             field ?? FieldConditions.Unknown,
             searchLimit
         );
-    }
-
-    internal static double PackagePounds(FertilizerProduct product)
-    {
-        double pounds = product.Package.Pounds;
-        return pounds;
     }
 }

@@ -38,7 +38,7 @@ public sealed class LimeFigure
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, or so small that the figure is beyond any lime.</exception>
     public static LimeFigure FromNorthCarolinaLabel(double poundsEqualToOneTon) =>
         Of(
-            LimeIndex.Find("north-carolina-standard"),
+            LimeIndex.NorthCarolinaStandard,
             100 * ExactUnits.PoundsPerShortTon / Guard.Above(poundsEqualToOneTon, 0, "lb")
         );
 

@@ -150,7 +150,7 @@ public sealed class LimeBalance : IWorkedResult
         {
             yield return FindingCatalog.Create("lime-no-neutralizing-value", ("material", application.Material.Name));
             double acres = Area.Acres;
-            double sulfur = application.Mass.Pounds * LimingCompound.Find("gypsum").Sulfur.Value / acres;
+            double sulfur = application.Mass.Pounds * LimingCompound.Gypsum.Sulfur.Value / acres;
             if (application.Material.Form == LimingForm.Gypsum && sulfur > LimingConstants.All["high-sulfur"])
             {
                 yield return FindingCatalog.Create("lime-gypsum-sulfur", ("pounds", Amounts.Print(sulfur, 0)));
