@@ -159,7 +159,8 @@ public sealed class FertilizerAnalysis
             Nutrients
                 .Where(n => (int)n < 3 || percents[(int)n] > 0)
                 .Select(n =>
-                    percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture) + ((int)n < 3 ? "" : FertilizerWords.Symbols[n])
+                    percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture)
+                    + ((int)n < 3 ? "" : FertilizerWords.Symbols[n])
                 )
         );
 

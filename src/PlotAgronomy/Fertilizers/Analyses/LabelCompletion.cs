@@ -20,6 +20,8 @@ internal static class LabelCompletion
         double purity = label.Percent(label.Holds[0]) / leading;
         return Enum.GetValues<PlantNutrient>()
             .Where(n => label.Percent(n) <= 0 && CompoundCeilings.PercentOrZero(n, pure) > 0)
-            .Aggregate(label, (completed, nutrient) => completed.With(nutrient, purity * CompoundCeilings.Percent(nutrient, pure)));
+            .Aggregate(label, (completed, nutrient) =>
+                completed.With(nutrient, purity * CompoundCeilings.Percent(nutrient, pure))
+            );
     }
 }

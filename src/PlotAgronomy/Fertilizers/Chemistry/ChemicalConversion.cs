@@ -8,13 +8,12 @@ namespace PlotAgronomy.Fertilizers;
 /// conversion there and back returns the same number; rounded handbook factors do not promise that.</remarks>
 public static class ChemicalConversion
 {
-    private static readonly Lazy<
-        FrozenDictionary<(ChemicalForm From, ChemicalForm To, string Source), double>
-    > Published = Table.Keyed(
-        "Fertilizers/Data/published-factors.csv",
-        r => (r.Choice<ChemicalForm>("from"), r.Choice<ChemicalForm>("to"), r.SourceId()),
-        r => r.Number("factor")
-    );
+    private static readonly Lazy<FrozenDictionary<(ChemicalForm From, ChemicalForm To, string Source), double>> Published =
+        Table.Keyed(
+            "Fertilizers/Data/published-factors.csv",
+            r => (r.Choice<ChemicalForm>("from"), r.Choice<ChemicalForm>("to"), r.SourceId()),
+            r => r.Number("factor")
+        );
 
     /// <summary>Mass of one form that holds the same nutrient as one unit of mass of another.</summary>
     /// <param name="from">Form the mass is stated in.</param>
@@ -31,7 +30,10 @@ public static class ChemicalConversion
             ChemicalFormula.Atoms(ChemicalFormula.Of(to))
         );
         string element = SharedElement(fromAtoms, toAtoms)
-            ?? throw new ArgumentException($"{FertilizerWords.Forms[from]} and {FertilizerWords.Forms[to]} have no nutrient element in common.", nameof(to));
+            ?? throw new ArgumentException(
+                $"{FertilizerWords.Forms[from]} and {FertilizerWords.Forms[to]} have no nutrient element in common.",
+                nameof(to)
+            );
         return ChemicalFormula.MolarMass(to) / toAtoms[element] / (ChemicalFormula.MolarMass(from) / fromAtoms[element]);
     }
 
@@ -48,7 +50,10 @@ public static class ChemicalConversion
         Guard.NotBlank(sourceId);
         return Published.Value.TryGetValue((from, to, sourceId), out double factor)
             ? factor
-            : throw new ArgumentException($"{sourceId} prints no factor from {FertilizerWords.Forms[from]} to {FertilizerWords.Forms[to]}.", nameof(sourceId));
+            : throw new ArgumentException(
+                $"{sourceId} prints no factor from {FertilizerWords.Forms[from]} to {FertilizerWords.Forms[to]}.",
+                nameof(sourceId)
+            );
     }
 
     /// <summary>Molar mass of a form.</summary>

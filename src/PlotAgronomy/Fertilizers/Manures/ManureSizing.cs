@@ -50,12 +50,7 @@ public static class ManureSizing
     }
 
     /// <summary>The lot at the rich end of every range, or at the poor end.</summary>
-    private static ManureRateEnd End(
-        Manure manure,
-        double tonsPerAcre,
-        Fraction available,
-        Func<PoundsPerTonRange, double> endOf
-    )
+    private static ManureRateEnd End(Manure manure, double tonsPerAcre, Fraction available, Func<PoundsPerTonRange, double> endOf)
     {
         return new ManureRateEnd
         {

@@ -76,7 +76,13 @@ public sealed class MixCompatibility
                     );
                     findings.AddRange(
                         rule.Status == DataStatus.Memory
-                            ? [MemoryGate.FindingFor($"mixing {FertilizerWords.Substances[rule.First]} and {FertilizerWords.Substances[rule.Second]}", rule.SourceId)]
+                            ?
+                            [
+                                MemoryGate.FindingFor(
+                                    $"mixing {FertilizerWords.Substances[rule.First]} and {FertilizerWords.Substances[rule.Second]}",
+                                    rule.SourceId
+                                ),
+                            ]
                             : []
                     );
                 }

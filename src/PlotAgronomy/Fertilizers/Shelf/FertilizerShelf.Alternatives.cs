@@ -65,14 +65,4 @@ public sealed partial class FertilizerShelf
             ? null
             : PurchaseBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, fewest, fewest.IsProven, null, need);
     }
-
-    private ShelfProblem Problem(PlotNeed need, Area area, PurchaseForm form, FieldConditions? field, int searchLimit)
-    {
-        ArgumentNullException.ThrowIfNull(need);
-        double acres = area.Acres;
-        Guard.Above(acres, 0, "ac", nameof(area));
-        Guard.Defined(form);
-        Guard.AtLeast(searchLimit, 1, "linear programs");
-        return ShelfProblem.Of(Products, need, area, field?.SeedRowLimit);
-    }
 }

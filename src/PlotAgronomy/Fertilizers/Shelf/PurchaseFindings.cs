@@ -91,7 +91,9 @@ internal static class PurchaseFindings
                     "total",
                     string.Join(
                         ", ",
-                        large.Select(b => $"{FertilizerWords.Symbols[b.Nutrient]} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}")
+                        large.Select(b =>
+                            $"{FertilizerWords.Symbols[b.Nutrient]} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}"
+                        )
                     )
                 )
             );

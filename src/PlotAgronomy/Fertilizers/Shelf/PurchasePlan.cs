@@ -95,7 +95,8 @@ public sealed class PurchasePlan : IWorkedResult
 
         foreach (var balance in Balances)
         {
-            var terms = Lines.Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)
+            var terms = Lines
+                .Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)
                 .Select(l =>
                     $"{Amounts.Print(l.Spread, decimals: 2)} x "
                     + $"{Amounts.Print(l.Product.Counted.Percent(balance.Nutrient), 4)} %"

@@ -53,7 +53,10 @@ internal sealed class ShelfProblem
             var product = products[column];
             double packagePounds = product.PackagePounds;
             packages.Price[column] = (double)product.Price;
-            load[column] = PackageSolver.Load(packagePounds * FertilizerMaterial.PrimarySum(product.Analysis) / 100, packagePounds);
+            load[column] = PackageSolver.Load(
+                packagePounds * FertilizerMaterial.PrimarySum(product.Analysis) / 100,
+                packagePounds
+            );
             for (int row = 0; row < targets.Length; row++)
             {
                 packages[row, column] = FertilizerMath.NutrientIn(packagePounds, product.Counted.Percent(targets[row].Nutrient));

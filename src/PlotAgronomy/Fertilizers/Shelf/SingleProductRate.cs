@@ -106,7 +106,11 @@ public sealed class SingleProductRate : IWorkedResult
 
         lines.Add(new WorkedLine("Rate", Policy, Amounts.Print(Rate, decimals: 2)));
         lines.AddRange(
-            Balances.Select(b => new WorkedLine($"{FertilizerWords.Symbols[b.Nutrient]} spread", "rate x percent / 100", b.ToString()))
+            Balances.Select(b => new WorkedLine(
+                $"{FertilizerWords.Symbols[b.Nutrient]} spread",
+                "rate x percent / 100",
+                b.ToString()
+            ))
         );
         return lines.ToImmutable();
     }

@@ -27,7 +27,8 @@ internal sealed class LimeLinearFormula : LimeFormula
 
     internal override ImmutableArray<double> Targets => [.. equations.Keys];
 
-    internal override string Reads => reading == LinearReading.WaterPh ? "water pH" : $"{LimeReadings.InWords(buffers)} buffer pH";
+    internal override string Reads =>
+        reading == LinearReading.WaterPh ? "water pH" : $"{LimeReadings.InWords(buffers)} buffer pH";
 
     internal override bool ReadsPh => true;
 
@@ -91,10 +92,7 @@ internal sealed class LimeLinearFormula : LimeFormula
             );
 
         internal string Written(string reading, string squared, string waterPh) =>
-            Amounts.Print(Constant, 3)
-            + Term(PerReading, reading)
-            + Term(PerReadingSquared, squared)
-            + Term(PerWaterPh, waterPh);
+            Amounts.Print(Constant, 3) + Term(PerReading, reading) + Term(PerReadingSquared, squared) + Term(PerWaterPh, waterPh);
 
         private static string Term(double factor, string symbol)
         {

@@ -30,9 +30,6 @@ public sealed class LimeOrder : IWorkedResult
     /// <summary>Gets the mass of product still to put on.</summary>
     public required Mass Product { get; init; }
 
-    /// <summary>Gets the rate of product still to put on.</summary>
-    public ApplicationRate ProductRateLeft => ApplicationRate.Of(Product, Terms.Area);
-
     /// <summary>Gets the whole bags to buy, or null for lime in bulk.</summary>
     public int? Bags { get; init; }
 
