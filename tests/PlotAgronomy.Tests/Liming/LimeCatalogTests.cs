@@ -41,7 +41,7 @@ public class LimeCatalogTests
     public void An_index_with_a_factor_from_memory_is_unchecked()
     {
         Assert.Contains(LimeIndex.OhioEnp, LimeIndex.Unchecked);
-        Assert.Contains(LimeIndex.OregonScore, LimeIndex.All);
+        Assert.Contains(LimeIndex.IowaEcce, LimeIndex.All);
         Assert.True(LimeIndex.TryFind("oregon-score", out var index, out _));
         Assert.Same(LimeIndex.OregonScore, index);
         Assert.Equal(20, LimeIndex.All.Length + LimeIndex.Unchecked.Length);

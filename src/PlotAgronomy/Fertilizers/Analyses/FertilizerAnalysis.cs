@@ -139,12 +139,13 @@ public sealed class FertilizerAnalysis
             double limit = CompoundCeilings.PercentOrZero(nutrient, pure);
             if (limit > 0 && Percent(nutrient) > limit)
             {
+                string compound = FertilizerWords.Substances[substance];
                 throw new ArgumentOutOfRangeException(
                     nameof(substance),
                     Percent(nutrient),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{nutrient} must be at most {limit:0.0#} %: no {FertilizerWords.Substances[substance]} holds more, even pure."
+                        $"{nutrient} must be at most {limit:0.0#} %: no {compound} holds more, even pure."
                     )
                 );
             }

@@ -65,24 +65,20 @@ public sealed class MixCompatibility
             {
                 if (Between(kinds[i], kinds[j]) is { Rule: not MixRule.Compatible } rule)
                 {
+                    string first = FertilizerWords.Substances[rule.First];
+                    string second = FertilizerWords.Substances[rule.Second];
                     string code = rule.Rule == MixRule.Never ? "fertilizer-mix-never" : "fertilizer-mix-same-day";
                     findings.Add(
                         FindingCatalog.Create(
                             code,
-                            ("first", FertilizerWords.Substances[rule.First]),
-                            ("second", FertilizerWords.Substances[rule.Second]),
+                            ("first", first),
+                            ("second", second),
                             ("reason", rule.Reason)
                         )
                     );
                     findings.AddRange(
                         rule.Status == DataStatus.Memory
-                            ?
-                            [
-                                MemoryGate.FindingFor(
-                                    $"mixing {FertilizerWords.Substances[rule.First]} and {FertilizerWords.Substances[rule.Second]}",
-                                    rule.SourceId
-                                ),
-                            ]
+                            ? [MemoryGate.FindingFor($"mixing {first} and {second}", rule.SourceId)]
                             : []
                     );
                 }
