@@ -118,11 +118,6 @@ public sealed class FertilizerAnalysis
     /// <returns>Percent, from 0 to 100.</returns>
     public double Percent(PlantNutrient nutrient) => percents[(int)Guard.Defined(nutrient)];
 
-    /// <summary>Part by weight of a nutrient, in the label's form.</summary>
-    /// <param name="nutrient">Nutrient.</param>
-    /// <returns>The part.</returns>
-    public Fraction Part(PlantNutrient nutrient) => Fraction.FromPercent(Percent(nutrient));
-
     /// <summary>Says whether this analysis can be that of a compound.</summary>
     /// <param name="substance">What the product is made of.</param>
     /// <exception cref="ArgumentOutOfRangeException">A nutrient exceeds what the pure compound holds; the message names the
