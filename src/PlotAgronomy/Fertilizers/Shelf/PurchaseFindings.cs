@@ -5,7 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>The remarks a plan carries.</summary>
-internal static class PlanFindings
+internal static class PurchaseFindings
 {
     private const double PercentDust = 1e-6;
 
@@ -26,7 +26,7 @@ internal static class PlanFindings
                 ", ",
                 balances
                     .Where(b => !b.IsMet)
-                    .Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.Missing, decimals: 1)}")
+                    .Select(b => $"{FertilizerWords.Symbols[b.Nutrient]} {Amounts.Print(b.Missing, decimals: 1)}")
             );
             string remedy = conflict.Remedy is { } material
                 ? $"adding {material} would make it fit"
@@ -83,7 +83,7 @@ internal static class PlanFindings
                     "need",
                     string.Join(
                         ", ",
-                        large.Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.AtLeast, decimals: 1)}")
+                        large.Select(b => $"{FertilizerWords.Symbols[b.Nutrient]} {Amounts.Print(b.AtLeast, decimals: 1)}")
                     )
                 ),
                 ("area", Amounts.Print(area, decimals: 2)),
@@ -91,7 +91,9 @@ internal static class PlanFindings
                     "total",
                     string.Join(
                         ", ",
-                        large.Select(b => $"{NutrientSymbols.Of(b.Nutrient)} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}")
+                        large.Select(b =>
+                            $"{FertilizerWords.Symbols[b.Nutrient]} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}"
+                        )
                     )
                 )
             );
@@ -123,7 +125,7 @@ internal static class PlanFindings
         {
             yield return FindingCatalog.Create(
                 "fertilizer-whole-packages-over",
-                ("nutrient", NutrientSymbols.Of(balance.Nutrient)),
+                ("nutrient", FertilizerWords.Symbols[balance.Nutrient]),
                 ("percent", Amounts.Print(balance.PercentOfNeed!.Value - 100, 0)),
                 ("need", Amounts.Print(balance.AtLeast, decimals: 1))
             );

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Solves a package problem in one of the three forms.</summary>
-internal static class PlanSolver
+internal static class PackageSolver
 {
     /// <summary>Weight given to a pound of product beside a pound of nutrient when choosing what to spread from bought
     /// packages.</summary>
@@ -16,7 +16,7 @@ internal static class PlanSolver
     /// <param name="decided">False when the search stopped at its limit before it found any set.</param>
     /// <param name="most">Most packages of each product; none given: no limit.</param>
     /// <returns>The plan, or null when none fits, or none was found within the limit.</returns>
-    internal static SolvedPlan? Cheapest(
+    internal static SolvedPackages? Cheapest(
         PackageProblem problem,
         PurchaseForm form,
         ReadOnlySpan<double> load,
@@ -54,7 +54,7 @@ internal static class PlanSolver
         }
 
         double[] bought = Array.ConvertAll(packages, p => (double)p);
-        return new SolvedPlan
+        return new SolvedPackages
         {
             Bought = bought,
             Spread = spreadWhole ? bought : LeastLoad(problem, bought, load),
@@ -67,7 +67,7 @@ internal static class PlanSolver
     /// <summary>Pounds that one package brings to the ground, for <see cref="Cheapest"/>.</summary>
     internal static double Load(double nutrientPounds, double packagePounds) => nutrientPounds + (CarryingWeight * packagePounds);
 
-    private static SolvedPlan? WeighExact(PackageProblem problem)
+    private static SolvedPackages? WeighExact(PackageProblem problem)
     {
         var simplex = new DualSimplex(problem.AsLinearProgram());
         if (simplex.Solve() != SimplexOutcome.Optimal)
@@ -79,7 +79,7 @@ internal static class PlanSolver
         simplex.Columns(packages);
         Tidy(packages);
         double cost = simplex.Objective();
-        return new SolvedPlan
+        return new SolvedPackages
         {
             Bought = packages,
             Spread = packages,

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Makes the plan a person reads from the numbers of the solver.</summary>
-internal static class PlanBuilder
+internal static class PurchaseBuilder
 {
     /// <summary>Naming a conflict and its remedy takes many searches: each gets fewer nodes than the plan itself.</summary>
     private const int QuarrelSearchLimit = 20_000;
@@ -20,14 +20,14 @@ internal static class PlanBuilder
         int searchLimit
     )
     {
-        var solved = PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool decided);
+        var solved = PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool decided);
         NutrientConflict? conflict = null;
         bool isProven = solved is { IsProven: true };
         if (solved is null)
         {
             conflict = decided ? ConflictOf(shelf, need, area, form, field, Math.Min(searchLimit, QuarrelSearchLimit)) : null;
             double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit, out bool isSmallest);
-            solved = PlanSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _)
+            solved = PackageSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _)
                 ?? Nothing(shelf);
             isProven = isSmallest && solved.IsProven;
         }
@@ -40,7 +40,7 @@ internal static class PlanBuilder
         Area area,
         PurchaseForm form,
         FieldConditions field,
-        SolvedPlan solved,
+        SolvedPackages solved,
         bool isProven,
         NutrientConflict? conflict,
         PlotNeed need
@@ -61,7 +61,7 @@ internal static class PlanBuilder
             MarginalCosts = MarginalCosts(shelf),
             Conflict = conflict,
             Findings = Finding.InOrder(
-                PlanFindings.Of(form, area, lines, balances, conflict, isProven, gap, field).Concat(need.Findings)
+                PurchaseFindings.Of(form, area, lines, balances, conflict, isProven, gap, field).Concat(need.Findings)
             ),
             SourceIds =
             [
@@ -74,7 +74,7 @@ internal static class PlanBuilder
         };
     }
 
-    private static ImmutableArray<PurchaseLine> Lines(ShelfProblem shelf, Area area, PurchaseForm form, SolvedPlan solved)
+    private static ImmutableArray<PurchaseLine> Lines(ShelfProblem shelf, Area area, PurchaseForm form, SolvedPackages solved)
     {
         var lines = ImmutableArray.CreateBuilder<PurchaseLine>();
         for (int i = 0; i < shelf.Products.Length; i++)
@@ -85,7 +85,7 @@ internal static class PlanBuilder
             }
 
             var product = shelf.Products[i];
-            double packagePounds = FertilizerShelf.PackagePounds(product);
+            double packagePounds = product.PackagePounds;
             double spread = solved.Spread[i] * packagePounds,
                 bought = solved.Bought[i] * packagePounds;
             lines.Add(
@@ -159,7 +159,7 @@ internal static class PlanBuilder
         };
     }
 
-    private static SolvedPlan Nothing(ShelfProblem shelf) =>
+    private static SolvedPackages Nothing(ShelfProblem shelf) =>
         new()
         {
             Bought = new double[shelf.Products.Length],

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Numbers of a plan: packages bought and spread of each product, and how sure the cost is.</summary>
-internal sealed class SolvedPlan
+internal sealed class SolvedPackages
 {
     /// <summary>Gets the packages bought; parts of packages only when everything is weighed.</summary>
     internal required double[] Bought { get; init; }
