@@ -1,0 +1,154 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+using Microsoft.CodeAnalysis.Operations;
+
+namespace PlotAgronomy.Map.Model;
+
+/// <summary>Walks one file and notes what each member uses, by name or by a sign that stands for a call.</summary>
+internal sealed class NameWalker : CSharpSyntaxWalker
+{
+    private readonly SemanticModel _model;
+    private readonly MemberIndex _index;
+    private readonly string _file;
+    private readonly Stack<string> _users = [];
+    private readonly HashSet<Reference> _references = [];
+    private readonly List<string> _notUnderstood = [];
+
+    internal NameWalker(SemanticModel model, MemberIndex index)
+    {
+        _model = model;
+        _index = index;
+        _file = model.SyntaxTree.FilePath;
+        _users.Push("");
+    }
+
+    internal IReadOnlyCollection<Reference> References => _references;
+
+    /// <summary>Gets the names the compiler knew no single meaning for: each may be a missing reference.</summary>
+    internal IReadOnlyCollection<string> NotUnderstood => _notUnderstood;
+
+    public override void DefaultVisit(SyntaxNode node)
+    {
+        bool declares = DeclaredBy(node) is { } member && _index.Find(member) is { } known && Push(known.Id);
+        Note(node);
+        base.DefaultVisit(node);
+        if (declares)
+        {
+            _users.Pop();
+        }
+    }
+
+    private bool Push(string user)
+    {
+        _users.Push(user);
+        return true;
+    }
+
+    private ISymbol? DeclaredBy(SyntaxNode node) => node switch
+    {
+        BaseTypeDeclarationSyntax or DelegateDeclarationSyntax or BaseMethodDeclarationSyntax or BasePropertyDeclarationSyntax
+            or EnumMemberDeclarationSyntax or CompilationUnitSyntax => _model.GetDeclaredSymbol(node),
+        VariableDeclaratorSyntax { Parent.Parent: BaseFieldDeclarationSyntax } => _model.GetDeclaredSymbol(node),
+        PrimaryConstructorBaseTypeSyntax { Parent.Parent: TypeDeclarationSyntax type } => PrimaryConstructor(type),
+        _ => null,
+    };
+
+    private IMethodSymbol? PrimaryConstructor(TypeDeclarationSyntax type) =>
+        _model.GetDeclaredSymbol(type)?.InstanceConstructors.FirstOrDefault(c => c.DeclaringSyntaxReferences.Any(r => r.GetSyntax() == type));
+
+    private void Note(SyntaxNode node)
+    {
+        switch (node)
+        {
+            case SimpleNameSyntax name:
+                NoteName(name);
+                break;
+            case AttributeSyntax or ConstructorInitializerSyntax or PrimaryConstructorBaseTypeSyntax or BaseObjectCreationExpressionSyntax
+                or BinaryExpressionSyntax or PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax or CastExpressionSyntax
+                or ElementAccessExpressionSyntax or ElementBindingExpressionSyntax or ImplicitElementAccessSyntax:
+                Use(_model.GetSymbolInfo(node).Symbol);
+                break;
+            case AssignmentExpressionSyntax assignment:
+                Use(_model.GetSymbolInfo(assignment).Symbol);
+                NoteDeconstruction(_model.GetDeconstructionInfo(assignment));
+                break;
+            case CommonForEachStatementSyntax loop:
+                NoteLoop(loop);
+                break;
+            case PositionalPatternClauseSyntax clause:
+                Use((_model.GetOperation(clause.Parent!) as IRecursivePatternOperation)?.DeconstructSymbol);
+                break;
+            case InitializerExpressionSyntax initializer when initializer.IsKind(SyntaxKind.CollectionInitializerExpression):
+                foreach (var element in initializer.Expressions)
+                {
+                    Use(_model.GetCollectionInitializerSymbolInfo(element).Symbol);
+                }
+
+                break;
+        }
+
+        if (node is ExpressionSyntax expression)
+        {
+            Use(_model.GetConversion(expression).MethodSymbol);
+        }
+    }
+
+    private void NoteName(SimpleNameSyntax name)
+    {
+        if (name.IsVar || IsNameOf(name))
+        {
+            return;
+        }
+
+        var info = _model.GetSymbolInfo(name);
+        if (info.Symbol is { } symbol)
+        {
+            Use(symbol);
+        }
+        else if (info.CandidateReason == CandidateReason.MemberGroup)
+        {
+            foreach (var candidate in info.CandidateSymbols)
+            {
+                Use(candidate);
+            }
+        }
+        else
+        {
+            _notUnderstood.Add($"{_file}:{name.GetLocation().GetLineSpan().StartLinePosition.Line + 1} {name.Identifier.Text}");
+        }
+    }
+
+    private static bool IsNameOf(SimpleNameSyntax name) =>
+        name.Identifier.Text == "nameof" && name.Parent is InvocationExpressionSyntax invocation && invocation.Expression == name;
+
+    private void NoteLoop(CommonForEachStatementSyntax loop)
+    {
+        var info = _model.GetForEachStatementInfo(loop);
+        Use(info.GetEnumeratorMethod);
+        Use(info.MoveNextMethod);
+        Use(info.CurrentProperty);
+        Use(info.ElementConversion.MethodSymbol);
+        if (loop is ForEachVariableStatementSyntax pairs)
+        {
+            NoteDeconstruction(_model.GetDeconstructionInfo(pairs));
+        }
+    }
+
+    private void NoteDeconstruction(DeconstructionInfo info)
+    {
+        Use(info.Method);
+        foreach (var inner in info.Nested)
+        {
+            NoteDeconstruction(inner);
+        }
+    }
+
+    private void Use(ISymbol? symbol)
+    {
+        if (_index.Find(symbol) is { } used)
+        {
+            _references.Add(new Reference(_users.Peek(), used.Id, _file, used.File));
+        }
+    }
+}
