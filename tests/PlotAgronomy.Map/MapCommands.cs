@@ -51,7 +51,8 @@ internal static class MapCommands
     /// <summary>A name without a meaning is an edge lost, so a map of such code would be wrong.</summary>
     private static CodeModel Checked(CodeModel model) => model.NotUnderstood.Count == 0
         ? model
-        : throw new InvalidDataException($"{model.NotUnderstood.Count} names have no meaning; build first. The first: {model.NotUnderstood[0]}");
+        : throw new InvalidDataException(
+            $"{model.NotUnderstood.Count} names have no meaning; build first. The first: {model.NotUnderstood[0]}");
 
     private static string FindRoot()
     {

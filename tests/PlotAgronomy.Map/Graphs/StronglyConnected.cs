@@ -29,7 +29,8 @@ internal sealed class StronglyConnected<T>
     }
 
     /// <summary>The groups of more than one node, largest first, each in the order of the nodes' names.</summary>
-    internal static IReadOnlyList<IReadOnlyList<T>> Cycles(IEnumerable<T> nodes, Func<T, IEnumerable<T>> next, IComparer<T> names) =>
+    internal static IReadOnlyList<IReadOnlyList<T>> Cycles(
+        IEnumerable<T> nodes, Func<T, IEnumerable<T>> next, IComparer<T> names) =>
         [.. Groups(nodes, next).Where(g => g.Count > 1)
             .Select(g => (IReadOnlyList<T>)[.. g.Order(names)])
             .OrderByDescending(g => g.Count).ThenBy(g => g[0], names)];

@@ -26,5 +26,6 @@ internal sealed class FileGraph
     internal IReadOnlyList<FileEdge> Edges { get; }
 
     internal IReadOnlyList<IReadOnlyList<string>> Cycles() =>
-        StronglyConnected<string>.Cycles(Files.Select(f => f.Path), file => _from[file].Select(e => e.To), StringComparer.Ordinal);
+        StronglyConnected<string>.Cycles(
+            Files.Select(f => f.Path), file => _from[file].Select(e => e.To), StringComparer.Ordinal);
 }

@@ -22,10 +22,12 @@ internal sealed class Folders
 
     internal string RoomOf(string file) => _rooms.Contains(First(_folders[file])) ? First(_folders[file]) : "";
 
-    private static string FolderOf(string file, string projectFolder) => Path.GetDirectoryName(file[(projectFolder.Length + 1)..])!.Replace('\\', '/');
+    private static string FolderOf(string file, string projectFolder) =>
+        Path.GetDirectoryName(file[(projectFolder.Length + 1)..])!.Replace('\\', '/');
 
     private static string First(string folder) => folder.Split('/')[0];
 
     private static bool IsNamedAfter(CodeFile file, string first) =>
-        first.Length > 0 && $"{file.Namespace}.".StartsWith($"{Path.GetFileName(file.ProjectFolder)}.{first}.", StringComparison.Ordinal);
+        first.Length > 0
+        && $"{file.Namespace}.".StartsWith($"{Path.GetFileName(file.ProjectFolder)}.{first}.", StringComparison.Ordinal);
 }

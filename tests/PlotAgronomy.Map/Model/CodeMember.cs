@@ -10,10 +10,10 @@ internal sealed record CodeMember
 
     public required string Namespace { get; init; }
 
-    /// <summary>Gets the name of the type itself or of the type around the member; an inner type as <c>Outer.Inner</c>.</summary>
+    /// <summary>Gets the name of the type, or of the type around the member; an inner type as <c>Outer.Inner</c>.</summary>
     public required string Type { get; init; }
 
-    /// <summary>Gets the name of the member: <c>new</c> for a constructor, <c>this[]</c> for an indexer, empty for a type.</summary>
+    /// <summary>Gets the name of the member: <c>new</c> of a constructor, <c>this[]</c> of an indexer, none of a type.</summary>
     public required string Name { get; init; }
 
     /// <summary>Gets the types of the parameters in brackets; empty for what has none.</summary>

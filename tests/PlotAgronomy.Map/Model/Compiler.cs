@@ -11,11 +11,13 @@ internal static class Compiler
 
     private static readonly string[] UsingsOfTheSdk =
     [
-        "System", "System.Collections.Generic", "System.IO", "System.Linq", "System.Net.Http", "System.Threading", "System.Threading.Tasks",
+        "System", "System.Collections.Generic", "System.IO", "System.Linq", "System.Net.Http",
+        "System.Threading", "System.Threading.Tasks",
     ];
 
     /// <summary>One compilation a project; the file of the usings and friends that a build would generate has no path.</summary>
-    internal static IReadOnlyList<CSharpCompilation> Compile(IReadOnlyList<SourceProject> projects, IEnumerable<MetadataReference> references)
+    internal static IReadOnlyList<CSharpCompilation> Compile(
+        IReadOnlyList<SourceProject> projects, IEnumerable<MetadataReference> references)
     {
         var done = new Dictionary<string, CSharpCompilation>();
         foreach (var project in projects)

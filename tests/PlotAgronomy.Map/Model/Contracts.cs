@@ -17,11 +17,13 @@ internal static class Contracts
         return overridden is null ? Implemented(member) : Implemented(member).Append(overridden);
     }
 
-    internal static bool FulfilsForeign(ISymbol member) => Fulfilled(member).Any(f => !f.Locations.Any(l => l.IsInSource) || FulfilsForeign(f));
+    internal static bool FulfilsForeign(ISymbol member) =>
+        Fulfilled(member).Any(f => !f.Locations.Any(l => l.IsInSource) || FulfilsForeign(f));
 
     private static IEnumerable<ISymbol> Implemented(ISymbol member)
     {
-        if (member is not (IMethodSymbol { MethodKind: not MethodKind.Constructor } or IPropertySymbol) || member.ContainingType is not { } type)
+        if (member is not (IMethodSymbol { MethodKind: not MethodKind.Constructor } or IPropertySymbol)
+            || member.ContainingType is not { } type)
         {
             return [];
         }

@@ -13,7 +13,7 @@ internal sealed class MemberIndex
 
     internal IReadOnlyDictionary<string, CodeMember> Members => _byId;
 
-    /// <summary>The member, or null for what no source file declares as one: locals, parameters, namespaces, foreign code.</summary>
+    /// <summary>The member, or null for what the sources declare none for: locals, namespaces, foreign code.</summary>
     internal CodeMember? Find(ISymbol? symbol)
     {
         if (symbol is null)
@@ -21,12 +21,13 @@ internal sealed class MemberIndex
             return null;
         }
 
-        return _bySymbol.GetOrAdd(symbol, given => Declared(given) is { } declared && Describe(declared) is { } member
-            ? _byId.GetOrAdd(member.Id, member)
-            : null);
+        return _bySymbol.GetOrAdd(symbol, Enter);
     }
 
-    /// <summary>The symbol as it was declared: accessors lead to their property, constructed generics to their definition.</summary>
+    private CodeMember? Enter(ISymbol symbol) =>
+        Declared(symbol) is { } declared && Describe(declared) is { } member ? _byId.GetOrAdd(member.Id, member) : null;
+
+    /// <summary>The symbol as declared: accessors lead to their property, constructed generics to their definition.</summary>
     private static ISymbol? Declared(ISymbol symbol)
     {
         var declared = symbol switch
@@ -39,7 +40,9 @@ internal sealed class MemberIndex
             IPropertySymbol or IFieldSymbol or IEventSymbol => symbol,
             _ => null,
         };
-        return declared?.OriginalDefinition is { } definition && definition.Locations.Any(l => l.IsInSource) && !IsNameless(definition)
+        return declared?.OriginalDefinition is { } definition
+            && definition.Locations.Any(l => l.IsInSource)
+            && !IsNameless(definition)
             ? definition
             : null;
     }
@@ -75,11 +78,20 @@ internal sealed class MemberIndex
 
     private static Location? HomeOf(ISymbol symbol)
     {
-        var places = symbol.Locations.Where(l => l.IsInSource).OrderBy(l => l.SourceTree!.FilePath, StringComparer.Ordinal).ToList();
-        return places.Find(l => Path.GetFileNameWithoutExtension(l.SourceTree!.FilePath) == symbol.Name) ?? places.FirstOrDefault();
+        // What the compiler makes for a type in several files stands in none of them more than in another.
+        if (symbol is { IsImplicitlyDeclared: true, ContainingType: { } owner })
+        {
+            return HomeOf(owner);
+        }
+
+        var places = symbol.Locations.Where(l => l.IsInSource).OrderBy(PathOf, StringComparer.Ordinal).ToList();
+        return places.Find(l => Path.GetFileNameWithoutExtension(PathOf(l)) == symbol.Name) ?? places.FirstOrDefault();
     }
 
-    private static string NameOf(INamedTypeSymbol type) => type.ContainingType is { } outer ? $"{NameOf(outer)}.{type.Name}" : type.Name;
+    private static string PathOf(Location place) => place.SourceTree!.FilePath;
+
+    private static string NameOf(INamedTypeSymbol type) =>
+        type.ContainingType is { } outer ? $"{NameOf(outer)}.{type.Name}" : type.Name;
 
     private static string MemberName(ISymbol symbol) => symbol switch
     {
@@ -90,10 +102,13 @@ internal sealed class MemberIndex
 
     private static string ParametersOf(ISymbol symbol) => symbol switch
     {
-        IMethodSymbol method => $"({string.Join(", ", method.Parameters.Select(p => p.Type.ToDisplayString(ParameterTypes)))})",
-        IPropertySymbol { IsIndexer: true } indexer => $"[{string.Join(", ", indexer.Parameters.Select(p => p.Type.ToDisplayString(ParameterTypes)))}]",
+        IMethodSymbol method => $"({TypesOf(method.Parameters)})",
+        IPropertySymbol { IsIndexer: true } indexer => $"[{TypesOf(indexer.Parameters)}]",
         _ => "",
     };
+
+    private static string TypesOf(IEnumerable<IParameterSymbol> parameters) =>
+        string.Join(", ", parameters.Select(p => p.Type.ToDisplayString(ParameterTypes)));
 
     private static MemberKind KindOf(ISymbol symbol) => symbol switch
     {

@@ -55,7 +55,8 @@ internal sealed class NameWalker : CSharpSyntaxWalker
     };
 
     private IMethodSymbol? PrimaryConstructor(TypeDeclarationSyntax type) =>
-        _model.GetDeclaredSymbol(type)?.InstanceConstructors.FirstOrDefault(c => c.DeclaringSyntaxReferences.Any(r => r.GetSyntax() == type));
+        _model.GetDeclaredSymbol(type)?.InstanceConstructors
+            .FirstOrDefault(c => c.DeclaringSyntaxReferences.Any(r => r.GetSyntax() == type));
 
     private void Note(SyntaxNode node)
     {
@@ -64,8 +65,9 @@ internal sealed class NameWalker : CSharpSyntaxWalker
             case SimpleNameSyntax name:
                 NoteName(name);
                 break;
-            case AttributeSyntax or ConstructorInitializerSyntax or PrimaryConstructorBaseTypeSyntax or BaseObjectCreationExpressionSyntax
-                or BinaryExpressionSyntax or PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax or CastExpressionSyntax
+            case AttributeSyntax or ConstructorInitializerSyntax or PrimaryConstructorBaseTypeSyntax
+                or BaseObjectCreationExpressionSyntax or CastExpressionSyntax
+                or BinaryExpressionSyntax or PrefixUnaryExpressionSyntax or PostfixUnaryExpressionSyntax
                 or ElementAccessExpressionSyntax or ElementBindingExpressionSyntax or ImplicitElementAccessSyntax:
                 Use(_model.GetSymbolInfo(node).Symbol);
                 break;
@@ -96,7 +98,7 @@ internal sealed class NameWalker : CSharpSyntaxWalker
 
     private void NoteName(SimpleNameSyntax name)
     {
-        if (name.IsVar || IsNameOf(name))
+        if (name.IsVar || name.IsNotNull || IsNameOf(name) || IsNewAlias(name))
         {
             return;
         }
@@ -121,6 +123,8 @@ internal sealed class NameWalker : CSharpSyntaxWalker
 
     private static bool IsNameOf(SimpleNameSyntax name) =>
         name.Identifier.Text == "nameof" && name.Parent is InvocationExpressionSyntax invocation && invocation.Expression == name;
+
+    private static bool IsNewAlias(SimpleNameSyntax name) => name.Parent is NameEqualsSyntax { Parent: UsingDirectiveSyntax };
 
     private void NoteLoop(CommonForEachStatementSyntax loop)
     {

@@ -7,8 +7,11 @@ internal static class EdgeLines
 {
     private const int NamesShown = 4;
 
-    internal static string Of(FileEdge edge, string root) =>
-        $"    {Short(edge.From, root)} -> {Short(edge.To, root)}: {string.Join(", ", edge.Used.Take(NamesShown))}{More(edge.Used.Count)}";
+    internal static string Of(FileEdge edge, string root)
+    {
+        string used = string.Join(", ", edge.Used.Take(NamesShown));
+        return $"    {Short(edge.From, root)} -> {Short(edge.To, root)}: {used}{More(edge.Used.Count)}";
+    }
 
     internal static string Short(string file, string root) => file[(root.Length + 1)..];
 

@@ -13,14 +13,17 @@ internal static class MembersPrinter
         var uses = new MemberUses(model, docs).All();
         return
         [
-            "Public types and members by their farthest user; tests and docs are counted only where no room and no sample uses them.",
+            "Public types and members by their farthest user: tests and docs count where no room and no sample uses them.",
             "Foreign calls: it overrides or implements a member of the framework or a package, so its calls cannot be seen.",
             "",
             .. Summary(uses),
             "",
-            .. TextTable.Lay(["room", "used by", "kind", "member", "users"], uses.OrderBy(u => u.Room, StringComparer.Ordinal).ThenBy(u => u.Farthest).Select(Row)),
+            .. TextTable.Lay(["room", "used by", "kind", "member", "users"], ByUser(uses).Select(Row)),
         ];
     }
+
+    private static IEnumerable<MemberUse> ByUser(IEnumerable<MemberUse> uses) =>
+        uses.OrderBy(u => u.Room, StringComparer.Ordinal).ThenBy(u => u.Farthest);
 
     private static IEnumerable<string> Summary(IReadOnlyList<MemberUse> uses)
     {
@@ -44,7 +47,8 @@ internal static class MembersPrinter
     {
         var own = use.InOwnRoom ? ["own room"] : Enumerable.Empty<string>();
         var docs = use.InDocs ? ["docs"] : Enumerable.Empty<string>();
-        return own.Concat(use.OtherRooms.Select(Names.Of)).Concat(Files("sample", use.SampleFiles)).Concat(Files("test", use.TestFiles)).Concat(docs);
+        var files = Files("sample", use.SampleFiles).Concat(Files("test", use.TestFiles));
+        return own.Concat(use.OtherRooms.Select(Names.Of)).Concat(files).Concat(docs);
     }
 
     private static IEnumerable<string> Files(string kind, int count) => count switch

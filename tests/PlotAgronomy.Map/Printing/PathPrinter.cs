@@ -10,12 +10,12 @@ internal static class PathPrinter
     {
         var calls = new CallGraph(model);
         var path = calls.Path(MemberFinder.Find(model, from), MemberFinder.Find(model, to));
-        return path.Count == 0
-            ? [$"No path leads from {from} to {to}."]
-            : TextTable.Lay(["how", "member", "file"], path.Select((id, i) => Row(model.Members[id], i == 0 ? "from" : Step(calls, path[i - 1], id))));
+        var rows = path.Select((id, i) => Row(model.Members[id], i == 0 ? "from" : Step(calls, path[i - 1], id)));
+        return path.Count == 0 ? [$"No path leads from {from} to {to}."] : TextTable.Lay(["how", "member", "file"], rows);
     }
 
-    private static string Step(CallGraph calls, string user, string used) => calls.IsStandIn(user, used) ? "stood in for by" : "uses";
+    private static string Step(CallGraph calls, string user, string used) =>
+        calls.IsStandIn(user, used) ? "stood in for by" : "uses";
 
     private static string[] Row(CodeMember member, string how) =>
         [how, member.ShortName + member.Parameters, $"{member.File}:{TextTable.Number(member.Line)}"];

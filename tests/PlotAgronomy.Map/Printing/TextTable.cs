@@ -11,8 +11,12 @@ internal static class TextTable
     {
         var body = rows.ToList();
         var widths = head.Select((title, column) => body.Select(row => row[column].Length).Append(title.Length).Max()).ToList();
-        var isNumber = head.Select((_, column) => body.TrueForAll(row => row[column].All(c => char.IsAsciiDigit(c) || c == '-'))).ToList();
+        var numbers = head.Select((_, column) => body.TrueForAll(row => IsNumber(row[column]))).ToList();
         return body.Prepend(head).Select(row =>
-            string.Join("  ", row.Select((cell, column) => isNumber[column] ? cell.PadLeft(widths[column]) : cell.PadRight(widths[column]))).TrimEnd());
+            string.Join("  ", row.Select((cell, column) => Pad(cell, widths[column], numbers[column]))).TrimEnd());
     }
+
+    private static bool IsNumber(string cell) => cell.All(c => char.IsAsciiDigit(c) || c == '-');
+
+    private static string Pad(string cell, int width, bool toTheRight) => toTheRight ? cell.PadLeft(width) : cell.PadRight(width);
 }

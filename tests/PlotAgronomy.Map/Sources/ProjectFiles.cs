@@ -8,14 +8,17 @@ internal static class ProjectFiles
     /// <summary>The projects of one part; a project stands after those it refers to.</summary>
     internal static IReadOnlyList<SourceProject> Read(string root, params Part[] parts)
     {
-        var waiting = parts.SelectMany(part => FilesUnder(Path.Combine(root, FolderOf(part)), ".csproj").Select(file => Read(root, part, file))).ToList();
+        var waiting = parts
+            .SelectMany(part => FilesUnder(Path.Combine(root, FolderOf(part)), ".csproj").Select(file => Read(root, part, file)))
+            .ToList();
         var ordered = new List<SourceProject>();
         while (waiting.Count > 0)
         {
             var ready = waiting.FindAll(p => !p.Uses.Any(use => waiting.Exists(w => w.Folder == use)));
             if (ready.Count == 0)
             {
-                throw new InvalidDataException($"The projects refer to one another in a circle: {string.Join(", ", waiting.Select(w => w.Name))}.");
+                string names = string.Join(", ", waiting.Select(w => w.Name));
+                throw new InvalidDataException($"The projects refer to one another in a circle: {names}.");
             }
 
             ordered.AddRange(ready);
@@ -65,7 +68,8 @@ internal static class ProjectFiles
             Files = [.. files.Select(file => new SourceFile(Relative(root, file), File.ReadAllText(file)))],
             Usings = [.. Includes(project, "Using")],
             Friends = [.. Includes(project, "InternalsVisibleTo")],
-            Uses = [.. Includes(project, "ProjectReference").Select(use => Relative(root, Path.GetDirectoryName(Path.GetFullPath(use, folder))!))],
+            Uses = [.. Includes(project, "ProjectReference")
+                .Select(use => Relative(root, Path.GetDirectoryName(Path.GetFullPath(use, folder))!))],
             IsProgram = Value(project, "OutputType") == "Exe",
         };
     }
@@ -75,5 +79,6 @@ internal static class ProjectFiles
 
     private static string? Value(XDocument project, string property) => project.Descendants(property).FirstOrDefault()?.Value;
 
-    private static string Relative(string root, string path) => Path.GetRelativePath(root, path).Replace(Path.DirectorySeparatorChar, '/');
+    private static string Relative(string root, string path) =>
+        Path.GetRelativePath(root, path).Replace(Path.DirectorySeparatorChar, '/');
 }

@@ -3,7 +3,7 @@ using Microsoft.CodeAnalysis;
 
 namespace PlotAgronomy.Map.Sources;
 
-/// <summary>The assemblies the sources are compiled against: the running framework and what the build laid beside the tests.</summary>
+/// <summary>What the sources are compiled against: the running framework and what the build laid beside the tests.</summary>
 internal static class ReferenceAssemblies
 {
     internal static IReadOnlyList<MetadataReference> Framework()
@@ -11,7 +11,9 @@ internal static class ReferenceAssemblies
         string framework = Path.GetDirectoryName(typeof(object).Assembly.Location)!;
         string trusted = (string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!;
         // The host may name the core library twice.
-        return [.. trusted.Split(Path.PathSeparator).Where(file => Path.GetDirectoryName(file) == framework).Distinct().Select(Reference)];
+        return [.. trusted.Split(Path.PathSeparator).Distinct()
+            .Where(file => Path.GetDirectoryName(file) == framework)
+            .Select(Reference)];
     }
 
     /// <summary>The framework and the packages found in the newest output folder of each test project.</summary>
@@ -35,8 +37,11 @@ internal static class ReferenceAssemblies
 
     private static List<string> TestOutputs(string root)
     {
-        var outputs = ProjectFiles.FilesUnder(Path.Combine(root, "tests"), ".csproj").Select(NewestOutput).OfType<string>().ToList();
-        return outputs.Count > 0 ? outputs : throw new InvalidDataException("Nothing is built under tests: run 'dotnet build' first.");
+        var projects = ProjectFiles.FilesUnder(Path.Combine(root, "tests"), ".csproj");
+        var outputs = projects.Select(NewestOutput).OfType<string>().ToList();
+        return outputs.Count > 0
+            ? outputs
+            : throw new InvalidDataException("Nothing is built under tests: run 'dotnet build' first.");
     }
 
     private static string? NewestOutput(string projectFile)

@@ -4,7 +4,8 @@ using PlotAgronomy.Map.Sources;
 
 namespace PlotAgronomy.Map.Users;
 
-/// <summary>What the C# examples of the README and the pages name. They are read as text, so a member of a value goes by its name alone.</summary>
+/// <summary>What the C# examples of the README and the pages name.</summary>
+/// <remarks>They are read as text, so a member of a value goes by its name alone.</remarks>
 internal sealed partial class DocWords
 {
     private readonly HashSet<string> _words = [];
@@ -26,7 +27,9 @@ internal sealed partial class DocWords
     }
 
     internal static DocWords Read(string root) =>
-        new(ProjectFiles.FilesUnder(Path.Combine(root, "docs"), ".md").Prepend(Path.Combine(root, "README.md")).Select(File.ReadAllText));
+        new(ProjectFiles.FilesUnder(Path.Combine(root, "docs"), ".md")
+            .Prepend(Path.Combine(root, "README.md"))
+            .Select(File.ReadAllText));
 
     internal bool Name(CodeMember member)
     {

@@ -3,7 +3,14 @@ using PlotAgronomy.Map.Model;
 namespace PlotAgronomy.Map.Users;
 
 /// <summary>A public member with its users: the other rooms by name, the files of samples and tests by number.</summary>
-internal sealed record MemberUse(CodeMember Member, string Room, IReadOnlyList<string> OtherRooms, bool InOwnRoom, int SampleFiles, int TestFiles, bool InDocs)
+internal sealed record MemberUse(
+    CodeMember Member,
+    string Room,
+    IReadOnlyList<string> OtherRooms,
+    bool InOwnRoom,
+    int SampleFiles,
+    int TestFiles,
+    bool InDocs)
 {
     internal UsedBy Farthest =>
         OtherRooms.Count > 0 ? UsedBy.AnotherRoom

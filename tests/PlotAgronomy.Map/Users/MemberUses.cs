@@ -51,7 +51,7 @@ internal sealed class MemberUses
             _docs.Name(member));
     }
 
-    /// <summary>Uses of a type are those of anything in it from without; uses of a member include calls that it answers for another.</summary>
+    /// <summary>Of a type, the uses of anything in it from without; of a member, also the calls it answers for another.</summary>
     private IEnumerable<Reference> UsesOf(CodeMember member) => member.Kind == MemberKind.Type
         ? _byType[member.FullName]
         : CalledAs(member.Id).SelectMany(id => _byMember[id]).Where(r => r.User != member.Id);
