@@ -90,16 +90,32 @@ internal sealed class NameWalker : CSharpSyntaxWalker
                 break;
         }
 
-        if (node is ExpressionSyntax expression)
+        if (node is ExpressionSyntax expression && MayConvert(expression))
         {
             Use(_model.GetConversion(expression).MethodSymbol);
         }
     }
 
+    /// <summary>Types and parts of an expression have no value to convert, and asking would bind them again.</summary>
+    private static bool MayConvert(ExpressionSyntax expression) => expression.Parent switch
+    {
+        MemberAccessExpressionSyntax access when access.Name == expression => false,
+        InvocationExpressionSyntax invocation when invocation.Expression == expression => false,
+        BaseExpressionColonSyntax or NameEqualsSyntax => false,
+        _ => !SyntaxFacts.IsInTypeOnlyContext(expression) && !SyntaxFacts.IsInNamespaceOrTypeContext(expression),
+    };
+
     private void NoteName(SimpleNameSyntax name)
     {
         if (name.IsVar || name.IsNotNull || IsNameOf(name) || IsNewAlias(name))
         {
+            return;
+        }
+
+        if (InvokedBy(name) is { } call
+            && _model.GetSymbolInfo(call).Symbol is IMethodSymbol { MethodKind: not MethodKind.DelegateInvoke } called)
+        {
+            Use(called);
             return;
         }
 
@@ -120,6 +136,17 @@ internal sealed class NameWalker : CSharpSyntaxWalker
             _notUnderstood.Add($"{_file}:{name.GetLocation().GetLineSpan().StartLinePosition.Line + 1} {name.Identifier.Text}");
         }
     }
+
+    /// <summary>The call whose method is named: asked by name, every extension method would be looked for again.</summary>
+    private static InvocationExpressionSyntax? InvokedBy(SimpleNameSyntax name) => name.Parent switch
+    {
+        InvocationExpressionSyntax invocation when invocation.Expression == name => invocation,
+        MemberAccessExpressionSyntax { Parent: InvocationExpressionSyntax invocation } access
+            when access.Name == name && invocation.Expression == access => invocation,
+        MemberBindingExpressionSyntax { Parent: InvocationExpressionSyntax invocation } binding
+            when invocation.Expression == binding => invocation,
+        _ => null,
+    };
 
     private static bool IsNameOf(SimpleNameSyntax name) =>
         name.Identifier.Text == "nameof" && name.Parent is InvocationExpressionSyntax invocation && invocation.Expression == name;
