@@ -7,7 +7,7 @@ namespace PlotAgronomy.Map;
 /// <summary>Reads the command line and prints one map of the code.</summary>
 internal static class MapCommands
 {
-    private const string Usage = "Say one of: rooms, folders, cycles, members, path Type.Member Type.Member";
+    private const string Usage = "Say one of: rooms, folders, cycles, members, unused, path Type.Member Type.Member";
 
     internal static int Run(string[] words, TextWriter output, TextWriter complaints)
     {
@@ -33,7 +33,7 @@ internal static class MapCommands
         }
     }
 
-    private static bool IsKnown(string[] words) => words is ["rooms" or "folders" or "cycles" or "members"] or ["path", _, _];
+    private static bool IsKnown(string[] words) => words is ["rooms" or "folders" or "cycles" or "members" or "unused"] or ["path", _, _];
 
     private static IEnumerable<string> Print(string[] words)
     {
@@ -44,6 +44,7 @@ internal static class MapCommands
             "folders" => FoldersPrinter.Print(Checked(CodeModel.LoadLibrary(root))),
             "cycles" => CyclesPrinter.Print(Checked(CodeModel.LoadLibrary(root))),
             "members" => MembersPrinter.Print(Checked(CodeModel.LoadEverything(root)), DocWords.Read(root)),
+            "unused" => UnusedPrinter.Print(Checked(CodeModel.LoadEverything(root)), DocWords.Read(root)),
             _ => PathPrinter.Print(Checked(CodeModel.LoadEverything(root)), words[1], words[2]),
         };
     }

@@ -1,4 +1,4 @@
 namespace PlotAgronomy.Map.Layout;
 
-/// <summary>One file uses another, with the short names of what it uses there.</summary>
-internal sealed record FileEdge(string From, string To, IReadOnlyList<string> Used);
+/// <summary>One file uses another, with what it uses there: members first, then types.</summary>
+internal sealed record FileEdge(string From, string To, IReadOnlyList<FileUse> Used);

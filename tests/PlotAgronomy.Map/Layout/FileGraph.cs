@@ -15,8 +15,8 @@ internal sealed class FileGraph
         var known = Files.Select(f => f.Path).ToHashSet();
         Edges = [.. model.References
             .Where(r => r.FromFile != r.ToFile && known.Contains(r.FromFile) && known.Contains(r.ToFile))
-            .GroupBy(r => (r.FromFile, r.ToFile), r => model.Members[r.Used].ShortName)
-            .Select(g => new FileEdge(g.Key.FromFile, g.Key.ToFile, [.. g.Distinct().Order(StringComparer.Ordinal)]))
+            .GroupBy(r => (r.FromFile, r.ToFile), r => (Member: model.Members[r.Used], r.Line))
+            .Select(g => new FileEdge(g.Key.FromFile, g.Key.ToFile, UsesOf(g)))
             .OrderBy(e => e.From, StringComparer.Ordinal).ThenBy(e => e.To, StringComparer.Ordinal)];
         _from = Edges.ToLookup(e => e.From);
     }
@@ -25,7 +25,13 @@ internal sealed class FileGraph
 
     internal IReadOnlyList<FileEdge> Edges { get; }
 
+    /// <summary>The circles of files, largest first; as rooms use lower rooms only, each lies in one room.</summary>
     internal IReadOnlyList<IReadOnlyList<string>> Cycles() =>
         StronglyConnected<string>.Cycles(
             Files.Select(f => f.Path), file => _from[file].Select(e => e.To), StringComparer.Ordinal);
+
+    private static IReadOnlyList<FileUse> UsesOf(IEnumerable<(CodeMember Member, int Line)> uses) =>
+        [.. uses.GroupBy(u => (u.Member.ShortName, IsType: u.Member.Kind == MemberKind.Type), u => u.Line)
+            .Select(g => new FileUse(g.Key.ShortName, g.Key.IsType, g.Min()))
+            .OrderBy(u => u.IsType).ThenBy(u => u.Name, StringComparer.Ordinal)];
 }

@@ -24,7 +24,7 @@ internal sealed record CodeMember
 
     public required int Line { get; init; }
 
-    public bool IsPublic { get; init; }
+    public required Reach Reach { get; init; }
 
     public bool IsStatic { get; init; }
 
@@ -33,6 +33,8 @@ internal sealed record CodeMember
 
     /// <summary>Gets a value indicating whether it fulfils a member of a foreign assembly, whose calls cannot be seen.</summary>
     public bool FulfilsForeign { get; init; }
+
+    internal bool IsPublic => Reach == Reach.Public;
 
     /// <summary>Gets <c>Type</c> or <c>Type.Member</c>.</summary>
     internal string ShortName => Name.Length == 0 ? Type : $"{Type}.{Name}";

@@ -51,7 +51,7 @@ internal sealed class Declarations(MemberIndex index)
         {
             if (index.Find(run) is { } used)
             {
-                _construction.Add(new Reference(member.Id, used.Id, member.File, used.File));
+                _construction.Add(new Reference(member.Id, used.Id, member.File, used.File, member.Line));
             }
         }
     }

@@ -49,6 +49,7 @@ internal sealed class MemberIndex
 
     private static bool IsNameless(ISymbol symbol) =>
         symbol is INamedTypeSymbol { IsTupleType: true } or INamedTypeSymbol { IsAnonymousType: true }
+            or INamedTypeSymbol { IsExtension: true }
         || (symbol.ContainingType is { } type && (type.IsTupleType || type.IsAnonymousType));
 
     private static CodeMember? Describe(ISymbol symbol)
@@ -58,7 +59,7 @@ internal sealed class MemberIndex
             return null;
         }
 
-        var type = symbol as INamedTypeSymbol ?? symbol.ContainingType;
+        var type = symbol as INamedTypeSymbol ?? OwnerOf(symbol)!;
         return new CodeMember
         {
             Id = id,
@@ -69,7 +70,7 @@ internal sealed class MemberIndex
             Parameters = ParametersOf(symbol),
             File = home.SourceTree!.FilePath,
             Line = home.GetLineSpan().StartLinePosition.Line + 1,
-            IsPublic = IsPublic(symbol),
+            Reach = ReachOf(symbol),
             IsStatic = symbol.IsStatic,
             IsImplicit = symbol.IsImplicitlyDeclared,
             FulfilsForeign = Contracts.FulfilsForeign(symbol),
@@ -121,7 +122,18 @@ internal sealed class MemberIndex
         _ => MemberKind.Event,
     };
 
-    private static bool IsPublic(ISymbol symbol) =>
-        symbol.DeclaredAccessibility is Accessibility.Public or Accessibility.Protected or Accessibility.ProtectedOrInternal
-        && (symbol.ContainingType is not { } outer || IsPublic(outer));
+    private static Reach ReachOf(ISymbol symbol)
+    {
+        var own = symbol.DeclaredAccessibility switch
+        {
+            Accessibility.Public or Accessibility.Protected or Accessibility.ProtectedOrInternal => Reach.Public,
+            Accessibility.Internal or Accessibility.ProtectedAndInternal => Reach.Internal,
+            _ => Reach.Private,
+        };
+        return OwnerOf(symbol) is { } outer && ReachOf(outer) is var around && around < own ? around : own;
+    }
+
+    /// <summary>The type around a symbol; a block of extension members has no name and counts as its class.</summary>
+    private static INamedTypeSymbol? OwnerOf(ISymbol symbol) =>
+        symbol.ContainingType is { IsExtension: true } block ? block.ContainingType : symbol.ContainingType;
 }

@@ -12,18 +12,20 @@ internal sealed class NameWalker : CSharpSyntaxWalker
     private readonly MemberIndex _index;
     private readonly string _file;
     private readonly Stack<string> _users = [];
-    private readonly HashSet<Reference> _references = [];
+    private readonly Dictionary<(string User, string Used), Reference> _references = [];
     private readonly List<string> _notUnderstood = [];
+    private SyntaxNode _noted;
 
     internal NameWalker(SemanticModel model, MemberIndex index)
     {
         _model = model;
         _index = index;
         _file = model.SyntaxTree.FilePath;
+        _noted = model.SyntaxTree.GetRoot();
         _users.Push("");
     }
 
-    internal IReadOnlyCollection<Reference> References => _references;
+    internal IReadOnlyCollection<Reference> References => _references.Values;
 
     /// <summary>Gets the names the compiler knew no single meaning for: each may be a missing reference.</summary>
     internal IReadOnlyCollection<string> NotUnderstood => _notUnderstood;
@@ -60,6 +62,7 @@ internal sealed class NameWalker : CSharpSyntaxWalker
 
     private void Note(SyntaxNode node)
     {
+        _noted = node;
         switch (node)
         {
             case SimpleNameSyntax name:
@@ -133,7 +136,7 @@ internal sealed class NameWalker : CSharpSyntaxWalker
         }
         else
         {
-            _notUnderstood.Add($"{_file}:{name.GetLocation().GetLineSpan().StartLinePosition.Line + 1} {name.Identifier.Text}");
+            _notUnderstood.Add($"{_file}:{LineOf(name)} {name.Identifier.Text}");
         }
     }
 
@@ -177,9 +180,17 @@ internal sealed class NameWalker : CSharpSyntaxWalker
 
     private void Use(ISymbol? symbol)
     {
-        if (_index.Find(symbol) is { } used)
+        if (_index.Find(symbol) is not { } used)
         {
-            _references.Add(new Reference(_users.Peek(), used.Id, _file, used.File));
+            return;
+        }
+
+        var key = (_users.Peek(), used.Id);
+        if (!_references.ContainsKey(key))
+        {
+            _references.Add(key, new Reference(key.Item1, used.Id, _file, used.File, LineOf(_noted)));
         }
     }
+
+    private int LineOf(SyntaxNode node) => _model.SyntaxTree.GetLineSpan(node.Span).StartLinePosition.Line + 1;
 }

@@ -8,22 +8,24 @@ internal static class MembersPrinter
 {
     private static readonly UsedBy[] Classes = Enum.GetValues<UsedBy>();
 
+    private const int WidestMember = 70;
+
     internal static IEnumerable<string> Print(CodeModel model, DocWords docs)
     {
-        var uses = new MemberUses(model, docs).All();
+        var uses = new MemberUses(model, docs).Public();
         return
         [
             "Public types and members by their farthest user: tests and docs count where no room and no sample uses them.",
             "Foreign calls: it overrides or implements a member of the framework or a package, so its calls cannot be seen.",
             "",
             .. Summary(uses),
-            "",
-            .. TextTable.Lay(["room", "used by", "kind", "member", "users"], ByUser(uses).Select(Row)),
+            .. uses.GroupBy(u => (u.Room, u.Farthest)).OrderBy(g => g.Key.Room, StringComparer.Ordinal).ThenBy(g => g.Key.Farthest)
+                .SelectMany(g => Section($"{Names.Of(g.Key.Room)}: {Word(g.Key.Farthest)}", [.. g])),
         ];
     }
 
-    private static IEnumerable<MemberUse> ByUser(IEnumerable<MemberUse> uses) =>
-        uses.OrderBy(u => u.Room, StringComparer.Ordinal).ThenBy(u => u.Farthest);
+    private static IEnumerable<string> Section(string title, IReadOnlyList<MemberUse> uses) =>
+        ["", $"{title} ({TextTable.Number(uses.Count)})", .. TextTable.Lay(["kind", "member", "users"], uses.Select(Row))];
 
     private static IEnumerable<string> Summary(IReadOnlyList<MemberUse> uses)
     {
@@ -36,10 +38,8 @@ internal static class MembersPrinter
 
     private static string[] Row(MemberUse use) =>
     [
-        Names.Of(use.Room),
-        Word(use.Farthest),
-        Word(use.Member.Kind),
-        use.Member.ShortName + use.Member.Parameters,
+        Kinds.Word(use.Member.Kind),
+        TextTable.Shorten(use.Member.ShortName + use.Member.Parameters, WidestMember),
         string.Join(", ", Users(use)),
     ];
 
@@ -67,18 +67,5 @@ internal static class MembersPrinter
         UsedBy.TestsOnly => "tests only",
         UsedBy.Nobody => "nobody",
         _ => "foreign calls",
-    };
-
-    private static string Word(MemberKind kind) => kind switch
-    {
-        MemberKind.Type => "type",
-        MemberKind.Constructor => "constructor",
-        MemberKind.Method => "method",
-        MemberKind.Operator => "operator",
-        MemberKind.Property => "property",
-        MemberKind.Indexer => "indexer",
-        MemberKind.EnumValue => "enum value",
-        MemberKind.Field => "field",
-        _ => "event",
     };
 }

@@ -18,5 +18,5 @@ internal static class PathPrinter
         calls.IsStandIn(user, used) ? "stood in for by" : "uses";
 
     private static string[] Row(CodeMember member, string how) =>
-        [how, member.ShortName + member.Parameters, $"{member.File}:{TextTable.Number(member.Line)}"];
+        [how, member.ShortName, $"{member.File}:{TextTable.Number(member.Line)}"];
 }

@@ -2,7 +2,7 @@ using PlotAgronomy.Map.Model;
 
 namespace PlotAgronomy.Map.Users;
 
-/// <summary>A public member with its users: the other rooms by name, the files of samples and tests by number.</summary>
+/// <summary>A type or member with its users: the other rooms by name, the files of samples and tests by number.</summary>
 internal sealed record MemberUse(
     CodeMember Member,
     string Room,

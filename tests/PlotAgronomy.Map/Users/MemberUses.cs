@@ -4,7 +4,7 @@ using PlotAgronomy.Map.Sources;
 
 namespace PlotAgronomy.Map.Users;
 
-/// <summary>Finds who uses each public type and member of the library.</summary>
+/// <summary>Finds who uses each type and member of the library.</summary>
 internal sealed class MemberUses
 {
     private readonly CodeModel _model;
@@ -28,9 +28,19 @@ internal sealed class MemberUses
         _calledInstead = model.StandIns.ToLookup(s => s.Runs, s => s.Called);
     }
 
-    internal IReadOnlyList<MemberUse> All() =>
+    internal IReadOnlyList<MemberUse> Public() => Of(Reach.Public);
+
+    /// <summary>What is public or internal and used by nobody or by tests alone; of an unused type the type alone.</summary>
+    internal IReadOnlyList<MemberUse> Unused()
+    {
+        var unused = Of(Reach.Internal).Where(u => u.Farthest is UsedBy.TestsOnly or UsedBy.Nobody).ToList();
+        var types = unused.Where(u => u.Member.Kind == MemberKind.Type).Select(u => u.Member.FullName).ToHashSet();
+        return [.. unused.Where(u => !TypesAround(u.Member).Any(type => type != u.Member.FullName && types.Contains(type)))];
+    }
+
+    private IReadOnlyList<MemberUse> Of(Reach least) =>
         [.. _model.Members.Values
-            .Where(m => m is { IsPublic: true, IsImplicit: false } && _partOf[m.File] == Part.Library)
+            .Where(m => m.Reach >= least && !m.IsImplicit && _partOf[m.File] == Part.Library)
             .Select(Describe)
             .OrderBy(u => u.Room, StringComparer.Ordinal)
             .ThenBy(u => u.Member.FullName, StringComparer.Ordinal)

@@ -25,7 +25,15 @@ public class MapModelTests
             public System.Collections.IEnumerator GetEnumerator() => null!;
         }
         class Parent { protected Parent(int size) { } }
-        static class Words { public static string Louder(this string text) => text; }
+        static class Words
+        {
+            public static string Louder(this string text) => text;
+            extension(string text)
+            {
+                public string Softest => text;
+                public string Softer() => text;
+            }
+        }
         class MarkAttribute : System.Attribute { public int Depth { get; set; } }
         """;
 
@@ -42,6 +50,8 @@ public class MapModelTests
     [InlineData("void Look(Shelf shelf) { foreach (var item in shelf) { } }", "Shelf.GetEnumerator")]
     [InlineData("string Shout() => \"hay\".Louder();", "Words.Louder")]
     [InlineData("System.Func<string> Shout() => \"hay\".Louder;", "Words.Louder")]
+    [InlineData("string Hush() => \"hay\".Softer();", "Words.Softer")]
+    [InlineData("string Hush() => \"hay\".Softest;", "Words.Softest")]
     [InlineData("bool Is(object thing) => thing is Price;", "Price")]
     [InlineData("bool Is(object thing) => thing is Price { Cents: > 2 };", "Price.Cents")]
     [InlineData("bool Is(object thing) => thing is Price(1, 2);", "Price.Deconstruct")]
@@ -58,7 +68,8 @@ public class MapModelTests
         Assert.Empty(model.NotUnderstood);
         var edge = Assert.Single(new FileGraph(model).Edges);
         Assert.Equal(("src/Tiny/User.cs", "src/Tiny/Shop.cs"), (edge.From, edge.To));
-        Assert.Contains(used, edge.Used);
+        Assert.Contains(used, edge.Used.Select(u => u.Name));
+        Assert.All(edge.Used, u => Assert.Equal(1, u.Line));
     }
 
     [Fact]
@@ -159,7 +170,7 @@ public class MapModelTests
             [("Low/Tool.cs", tool), ("High/User.cs", user)],
             [("Checks.cs", "class Checks { int Use(Tiny.Low.Tool tool) => tool.ForTests + tool.ForDocs + tool.ForOthers; }")]);
         var docs = new DocWords(["```csharp\ntool.ForDocs\n```\ntool.ForTests"]);
-        var uses = new MemberUses(model, docs).All().ToDictionary(u => u.Member.ShortName, u => u.Farthest);
+        var uses = new MemberUses(model, docs).Public().ToDictionary(u => u.Member.ShortName, u => u.Farthest);
         Assert.Equal(UsedBy.AnotherRoom, uses["Tool"]);
         Assert.Equal(UsedBy.AnotherRoom, uses["Tool.ForOthers"]);
         Assert.Equal(UsedBy.AnotherRoom, uses["Tool.Show"]);
@@ -169,6 +180,38 @@ public class MapModelTests
         Assert.Equal(UsedBy.Nobody, uses["Tool.ForNobody"]);
         Assert.Equal(UsedBy.ForeignCalls, uses["Tool.ToString"]);
         Assert.DoesNotContain("Tool.Hidden", uses.Keys);
+    }
+
+    [Fact]
+    public void Unused_is_what_only_tests_use_and_an_unused_type_stands_for_its_members()
+    {
+        const string tool = """
+            namespace Tiny;
+            public class Tool
+            {
+                public int Used => 1;
+                public int Tested => 2;
+                internal int Hidden => 3;
+                private int Own => 4;
+            }
+            public class Spare { public int Size => 5; public Spare Copy() => new(); }
+            class User { int Use(Tool tool) => tool.Used; int Go(User user) => 1; }
+            """;
+        var model = TinySources.Everything(
+            [("Tool.cs", tool)],
+            [("Checks.cs", "class Checks { int Use(Tiny.Tool tool) => tool.Tested; }")]);
+        var unused = new MemberUses(model, new DocWords([])).Unused();
+        Assert.Equal(["Spare", "Tool.Hidden", "Tool.Tested", "User"], unused.Select(u => u.Member.ShortName));
+        Assert.Equal(["Tool.Tested"], unused.Where(u => u.TestFiles > 0).Select(u => u.Member.ShortName));
+    }
+
+    [Fact]
+    public void A_use_names_its_first_line_and_members_come_before_types()
+    {
+        var model = TinySources.Library(
+            ("Ant.cs", "namespace Tiny; class Ant { internal static int Legs => 6; }"),
+            ("User.cs", "namespace Tiny;\nclass User\n{\n    int A => Ant.Legs;\n    int B => Ant.Legs;\n}"));
+        Assert.Equal(["Ant.Legs:4", "Ant:4"], Assert.Single(new FileGraph(model).Edges).Used.Select(u => u.ToString()));
     }
 
     private static IEnumerable<string> Path(CodeModel model, string from, string to) =>
