@@ -11,7 +11,11 @@ internal sealed class CodeModel
 
     public required IReadOnlyDictionary<string, CodeMember> Members { get; init; }
 
+    /// <summary>Gets the uses that stand in the text.</summary>
     public required IReadOnlyCollection<Reference> References { get; init; }
+
+    /// <summary>Gets what constructors run unnamed; the line is that of the constructor.</summary>
+    public required IReadOnlyCollection<Reference> Construction { get; init; }
 
     public required IReadOnlyList<StandIn> StandIns { get; init; }
 
@@ -44,7 +48,8 @@ internal sealed class CodeModel
         {
             Files = [.. files.Values],
             Members = index.Members,
-            References = [.. walkers.SelectMany(w => w.References).Concat(declarations.Construction).Distinct()],
+            References = [.. walkers.SelectMany(w => w.References).Distinct()],
+            Construction = [.. declarations.Construction.Distinct()],
             StandIns = [.. declarations.StandIns.Distinct()],
             NotUnderstood = [.. walkers.SelectMany(w => w.NotUnderstood).Distinct()],
         };

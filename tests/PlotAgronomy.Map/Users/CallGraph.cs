@@ -11,7 +11,9 @@ internal sealed class CallGraph
 
     internal CallGraph(CodeModel model)
     {
-        _uses = model.References.Where(r => model.Members[r.Used].Kind != MemberKind.Type).ToLookup(r => r.User, r => r.Used);
+        _uses = model.References.Concat(model.Construction)
+            .Where(r => model.Members[r.Used].Kind != MemberKind.Type)
+            .ToLookup(r => r.User, r => r.Used);
         _standIns = model.StandIns.ToLookup(s => s.Called, s => s.Runs);
     }
 

@@ -21,8 +21,11 @@ internal sealed class MemberUses
         _folders = new Folders(model);
         _docs = docs;
         _partOf = model.Files.ToDictionary(f => f.Path, f => f.Part);
-        _byMember = model.References.ToLookup(r => r.Used);
-        _byType = model.References
+        // A value that is set where it stands is not thereby used; the constructor of a parent is.
+        var uses = model.References.Concat(model.Construction.Where(r => model.Members[r.Used].Kind == MemberKind.Constructor))
+            .ToList();
+        _byMember = uses.ToLookup(r => r.Used);
+        _byType = uses
             .SelectMany(r => TypesAround(model.Members[r.Used]).Except(TypesAroundId(r.User)).Select(type => (type, r)))
             .ToLookup(pair => pair.type, pair => pair.r);
         _calledInstead = model.StandIns.ToLookup(s => s.Runs, s => s.Called);

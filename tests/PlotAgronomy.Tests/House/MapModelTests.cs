@@ -192,7 +192,8 @@ public class MapModelTests
                 public int Used => 1;
                 public int Tested => 2;
                 internal int Hidden => 3;
-                private int Own => 4;
+                internal int Set { get; } = 4;
+                private int Own => 5;
             }
             public class Spare { public int Size => 5; public Spare Copy() => new(); }
             class User { int Use(Tool tool) => tool.Used; int Go(User user) => 1; }
@@ -201,7 +202,7 @@ public class MapModelTests
             [("Tool.cs", tool)],
             [("Checks.cs", "class Checks { int Use(Tiny.Tool tool) => tool.Tested; }")]);
         var unused = new MemberUses(model, new DocWords([])).Unused();
-        Assert.Equal(["Spare", "Tool.Hidden", "Tool.Tested", "User"], unused.Select(u => u.Member.ShortName));
+        Assert.Equal(["Spare", "Tool.Hidden", "Tool.Set", "Tool.Tested", "User"], unused.Select(u => u.Member.ShortName));
         Assert.Equal(["Tool.Tested"], unused.Where(u => u.TestFiles > 0).Select(u => u.Member.ShortName));
     }
 
