@@ -33,7 +33,8 @@ internal static class MapCommands
         }
     }
 
-    private static bool IsKnown(string[] words) => words is ["rooms" or "folders" or "cycles" or "members" or "unused"] or ["path", _, _];
+    private static bool IsKnown(string[] words) =>
+        words is ["rooms" or "folders" or "cycles" or "members" or "unused"] or ["path", _, _];
 
     private static IEnumerable<string> Print(string[] words)
     {

@@ -10,8 +10,9 @@ internal static class CyclesPrinter
     {
         var graph = new FileGraph(model);
         var folders = new Folders(model);
-        var rooms = graph.Cycles().GroupBy(cycle => folders.RoomOf(cycle[0])).OrderBy(r => r.Key, StringComparer.Ordinal).ToList();
-        var counts = rooms.Select(r => Counts(Names.Of(r.Key), r)).Append(Counts("all", graph.Cycles()));
+        var cycles = graph.Cycles();
+        var rooms = cycles.GroupBy(cycle => folders.RoomOf(cycle[0])).OrderBy(r => r.Key, StringComparer.Ordinal).ToList();
+        var counts = rooms.Select(r => Counts(Names.Of(r.Key), r)).Append(Counts("all", cycles));
         return
         [
             "Files that use one another in a circle. Under each file stand the files of its circle that it uses,",

@@ -25,7 +25,7 @@ internal sealed class FoldersPrinter
         var cycles = _folders.Cycles();
         return
         [
-            "The row uses the column: edges from file to file. A letter stands for a room, a number for a folder of the row's room.",
+            "The row uses the column: edges from file to file. A letter is a room, a number a folder of the row's room.",
             "",
             .. Matrix("room", _rooms.Names, LetterOf, _rooms.Names.Select(to => (LetterOf(to), CountOfRoom(to)))),
             .. _rooms.Names.SelectMany(RoomLines),

@@ -19,7 +19,8 @@ internal static class MembersPrinter
             "Foreign calls: it overrides or implements a member of the framework or a package, so its calls cannot be seen.",
             "",
             .. Summary(uses),
-            .. uses.GroupBy(u => (u.Room, u.Farthest)).OrderBy(g => g.Key.Room, StringComparer.Ordinal).ThenBy(g => g.Key.Farthest)
+            .. uses.GroupBy(u => (u.Room, u.Farthest))
+                .OrderBy(g => g.Key.Room, StringComparer.Ordinal).ThenBy(g => g.Key.Farthest)
                 .SelectMany(g => Section($"{Names.Of(g.Key.Room)}: {Word(g.Key.Farthest)}", [.. g])),
         ];
     }

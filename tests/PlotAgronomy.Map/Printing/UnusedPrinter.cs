@@ -16,7 +16,7 @@ internal static class UnusedPrinter
         [
             "Types and members, public and internal, that no code of the library, no sample and no example of a page uses.",
             "A type stands for all in it; a type that only its own members use counts as unused.",
-            "A value of an enumeration may still be read from a table by its word, and examples of pages are read as text.",
+            "A value of an enumeration may still be read from a table by its word. Pages: the bare name stands in their prose.",
             "",
             .. TextTable.Lay(Head, rooms.Select(r => Counts(Names.Of(r.Key), [.. r])).Append(Counts("all", unused))),
             .. rooms.SelectMany(r => Section(Names.Of(r.Key), [.. r])),
@@ -44,7 +44,7 @@ internal static class UnusedPrinter
     [
         "",
         $"{room} ({TextTable.Number(unused.Count)})",
-        .. TextTable.Lay(["reach", "kind", "member", "tests", "line"], unused.Select(Row)),
+        .. TextTable.Lay(["reach", "kind", "member", "tests", "pages", "line"], unused.Select(Row)),
     ];
 
     private static string[] Row(MemberUse use) =>
@@ -53,6 +53,7 @@ internal static class UnusedPrinter
         Kinds.Word(use.Member.Kind),
         TextTable.Shorten(use.Member.ShortName, WidestMember),
         use.TestFiles > 0 ? "tests" : "none",
+        use.InProse ? "pages" : "",
         $"{Path.GetFileName(use.Member.File)}:{TextTable.Number(use.Member.Line)}",
     ];
 }

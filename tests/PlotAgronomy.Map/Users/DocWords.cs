@@ -13,9 +13,12 @@ internal sealed partial class DocWords
     private readonly HashSet<string> _pairs = [];
     private readonly HashSet<string> _set = [];
     private readonly HashSet<string> _created = [];
+    private readonly HashSet<string> _spans = [];
 
-    internal DocWords(IEnumerable<string> pages)
+    internal DocWords(IReadOnlyCollection<string> pages)
     {
+        _spans.UnionWith(pages.SelectMany(page => CodeSpan().Matches(page))
+            .SelectMany(m => Word().Matches(m.Value)).Select(m => m.Value));
         foreach (string code in pages.SelectMany(page => CodeBlock().Matches(page)).Select(m => m.Groups["code"].Value))
         {
             _words.UnionWith(Word().Matches(code).Select(m => m.Value));
@@ -27,9 +30,13 @@ internal sealed partial class DocWords
     }
 
     internal static DocWords Read(string root) =>
-        new(ProjectFiles.FilesUnder(Path.Combine(root, "docs"), ".md")
+        new([.. ProjectFiles.FilesUnder(Path.Combine(root, "docs"), ".md")
             .Prepend(Path.Combine(root, "README.md"))
-            .Select(File.ReadAllText));
+            .Select(File.ReadAllText)]);
+
+    /// <summary>Whether the prose of a page has the bare name in code letters.</summary>
+    internal bool NameInProse(CodeMember member) =>
+        _spans.Contains(member.Kind == MemberKind.Type ? member.Type[(member.Type.LastIndexOf('.') + 1)..] : member.Name);
 
     internal bool Name(CodeMember member)
     {
@@ -46,6 +53,9 @@ internal sealed partial class DocWords
 
     [GeneratedRegex(@"^```csharp\s*$(?<code>.*?)^```\s*$", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex CodeBlock();
+
+    [GeneratedRegex("(?<!`)`[^`\n]+`(?!`)")]
+    private static partial Regex CodeSpan();
 
     [GeneratedRegex(@"\b[A-Za-z_]\w*")]
     private static partial Regex Word();

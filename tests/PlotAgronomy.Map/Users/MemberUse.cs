@@ -10,7 +10,8 @@ internal sealed record MemberUse(
     bool InOwnRoom,
     int SampleFiles,
     int TestFiles,
-    bool InDocs)
+    bool InDocs,
+    bool InProse)
 {
     internal UsedBy Farthest =>
         OtherRooms.Count > 0 ? UsedBy.AnotherRoom

@@ -61,7 +61,8 @@ internal sealed class MemberUses
             rooms.Contains(room),
             files[Part.Sample].Count(),
             files[Part.Test].Count(),
-            _docs.Name(member));
+            _docs.Name(member),
+            _docs.NameInProse(member));
     }
 
     /// <summary>Of a type, the uses of anything in it from without; of a member, also the calls it answers for another.</summary>

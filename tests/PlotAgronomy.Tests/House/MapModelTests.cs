@@ -201,8 +201,9 @@ public class MapModelTests
         var model = TinySources.Everything(
             [("Tool.cs", tool)],
             [("Checks.cs", "class Checks { int Use(Tiny.Tool tool) => tool.Tested; }")]);
-        var unused = new MemberUses(model, new DocWords([])).Unused();
+        var unused = new MemberUses(model, new DocWords(["Ask the `Spare.Size` of a Tool."])).Unused();
         Assert.Equal(["Spare", "Tool.Hidden", "Tool.Set", "Tool.Tested", "User"], unused.Select(u => u.Member.ShortName));
+        Assert.Equal(["Spare"], unused.Where(u => u.InProse).Select(u => u.Member.ShortName));
         Assert.Equal(["Tool.Tested"], unused.Where(u => u.TestFiles > 0).Select(u => u.Member.ShortName));
     }
 
