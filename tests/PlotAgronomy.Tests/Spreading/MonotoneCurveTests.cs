@@ -1,4 +1,5 @@
-namespace PlotAgronomy.Tests.Root;
+using PlotAgronomy.Spreading;
+namespace PlotAgronomy.Tests.Spreading;
 
 public class MonotoneCurveTests
 {

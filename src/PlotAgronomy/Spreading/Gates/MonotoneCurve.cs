@@ -1,6 +1,6 @@
 using MathNet.Numerics.Interpolation;
 
-namespace PlotAgronomy;
+namespace PlotAgronomy.Spreading;
 
 /// <summary>A smooth curve through points that never overshoots them; straight lines are in
 /// <see cref="Interpolation"/>.</summary>
