@@ -11,12 +11,14 @@ internal sealed class AllowedDifferences
 
     private AllowedDifferences(List<(Regex, Regex, string)> all) => this.all = all;
 
-    internal IEnumerable<string> Report() => all.Select(a => a.Cause).Distinct().Select(cause => $"{used.GetValueOrDefault(cause)} allowed: {cause}");
+    internal IEnumerable<string> Report() =>
+        all.Select(a => a.Cause).Distinct().Select(cause => $"{used.GetValueOrDefault(cause)} allowed: {cause}");
 
     internal static AllowedDifferences Read(string path)
     {
         using var reader = new StreamReader(path, Encoding.UTF8);
-        return new([.. CsvLine.ReadAll(reader, "case_pattern,meaning_pattern,cause").Select(cells => (Pattern(cells[0]), Pattern(cells[1]), cells[2]))]);
+        return new([.. CsvLine.ReadAll(reader, "case_pattern,meaning_pattern,cause")
+            .Select(cells => (Pattern(cells[0]), Pattern(cells[1]), cells[2]))]);
     }
 
     internal bool Covers(Difference difference)
@@ -34,5 +36,6 @@ internal sealed class AllowedDifferences
     }
 
     private static Regex Pattern(string pattern) =>
-        new($@"\A{Regex.Escape(pattern).Replace(@"\*", ".*", StringComparison.Ordinal)}\z", RegexOptions.CultureInvariant | RegexOptions.Singleline);
+        new($@"\A{Regex.Escape(pattern).Replace(@"\*", ".*", StringComparison.Ordinal)}\z",
+            RegexOptions.CultureInvariant | RegexOptions.Singleline);
 }

@@ -10,7 +10,8 @@ internal sealed partial class Flattening
 {
     private const int DeepestLevel = 4;
 
-    private static readonly string[] Skipped = ["Text", "Formula", "Numbers", "Label", "Locator", "SourceId", "SourceIds", "Status"];
+    private static readonly string[] Skipped =
+        ["Text", "Formula", "Numbers", "Label", "Locator", "SourceId", "SourceIds", "Status"];
 
     private readonly List<(string Meaning, string Value)> rows = [];
     private readonly HashSet<object> seen = new(ReferenceEqualityComparer.Instance);
@@ -37,7 +38,8 @@ internal sealed partial class Flattening
         }
         else if (value is Finding or IEnumerable<Finding>)
         {
-            rows.Add((meaning.EndsWith("Findings", StringComparison.Ordinal) ? meaning : Under(meaning, "Findings"), Codes(value)));
+            bool named = meaning.EndsWith("Findings", StringComparison.Ordinal);
+            rows.Add((named ? meaning : Under(meaning, "Findings"), Codes(value)));
         }
         else if (value is IDictionary dictionary)
         {
@@ -125,7 +127,8 @@ internal sealed partial class Flattening
             .OrderBy(p => p.Name, StringComparer.Ordinal);
 
     /// <summary>Results of the library, and what a part of the record puts together itself.</summary>
-    private static bool IsOwn(Type type) => type.Assembly == typeof(Finding).Assembly || type.Assembly == typeof(Flattening).Assembly;
+    private static bool IsOwn(Type type) =>
+        type.Assembly == typeof(Finding).Assembly || type.Assembly == typeof(Flattening).Assembly;
 
     private static object? Value(PropertyInfo property, object of)
     {
@@ -143,10 +146,13 @@ internal sealed partial class Flattening
     private static string? Identity(object value) => value.GetType().GetProperty("Id", typeof(string))?.GetValue(value) as string;
 
     private static string KeyWord(object key) =>
-        RecordedWord.TryOf(key, out string word) ? word : Identity(key) ?? throw new NotSupportedException($"A {key.GetType()} is no key to record.");
+        RecordedWord.TryOf(key, out string word)
+            ? word
+            : Identity(key) ?? throw new NotSupportedException($"A {key.GetType()} is no key to record.");
 
     private static string Codes(object findings) =>
-        string.Join(' ', (findings is Finding one ? [one] : (IEnumerable<Finding>)findings).Select(f => f.Code).Order(StringComparer.Ordinal));
+        string.Join(' ', (findings is Finding one ? [one] : (IEnumerable<Finding>)findings)
+            .Select(f => f.Code).Order(StringComparer.Ordinal));
 
     private static string Under(string meaning, string name) => meaning.Length == 0 ? name : $"{meaning}.{name}";
 }

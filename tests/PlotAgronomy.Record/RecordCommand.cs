@@ -17,7 +17,8 @@ internal static class RecordCommand
     internal static int Run(IRecordedPart[] parts, string[] args, TextWriter output)
     {
         var options = args.Skip(2).Where(a => a != NoDigests).Chunk(2).ToList();
-        if (args is not [("make" or "compare") and var verb, var folder, ..] || options.Any(o => o is not [OnePart, var name] || parts.All(p => p.Name != name)))
+        if (args is not [("make" or "compare") and var verb, var folder, ..]
+            || options.Any(o => o is not [OnePart, var name] || parts.All(p => p.Name != name)))
         {
             output.WriteLine(Usage);
             output.WriteLine($"parts: {string.Join(' ', parts.Select(p => p.Name))}");
@@ -51,14 +52,18 @@ internal static class RecordCommand
             var now = Record(part, output);
             if (ChangedInput(old, now) is { } changed)
             {
-                output.WriteLine($"{part.Name}: {changed.Case} is not the plan that was recorded ({changed.Old}, now {changed.New}):");
-                output.WriteLine("the generator of the plans has changed, so nothing was compared. Restore it, or make the record again from the old code.");
+                output.WriteLine(
+                    $"{part.Name}: {changed.Case} is not the plan that was recorded ({changed.Old}, now {changed.New}):");
+                output.WriteLine("the generator of the plans has changed, so nothing was compared.");
+                output.WriteLine("Restore it, or make the record again from the old code.");
                 return 1;
             }
 
-            var comparison = Comparison.Of(old.Where(r => withDigests || !IsDigest(r)), now.Where(r => withDigests || !IsDigest(r)));
+            bool counts(RecordedRow row) => withDigests || !IsDigest(row);
+            var comparison = Comparison.Of(old.Where(counts), now.Where(counts));
             var unwanted = comparison.Differences.Where(d => !allowed.Covers(d)).ToList();
-            output.WriteLine($"{part.Name}: {comparison.Cases} cases, {comparison.Equal} values equal, {comparison.Renamed} meanings renamed, "
+            output.WriteLine($"{part.Name}: {comparison.Cases} cases, {comparison.Equal} values equal, "
+                + $"{comparison.Renamed} meanings renamed, "
                 + $"{comparison.Differences.Count - unwanted.Count} differences allowed, {unwanted.Count} differences");
             left.AddRange(unwanted);
         }
@@ -109,7 +114,8 @@ internal static class RecordCommand
             .Select(r => new Difference(r.Case, r.Meaning, r.Value, today.GetValueOrDefault(r.Case))).FirstOrDefault();
     }
 
-    private static bool IsDigest(RecordedRow row) => row.Meaning.EndsWith("digest", StringComparison.Ordinal) && row.Meaning != InputDigest;
+    private static bool IsDigest(RecordedRow row) =>
+        row.Meaning.EndsWith("digest", StringComparison.Ordinal) && row.Meaning != InputDigest;
 
     private static string General(string meaning) => string.Concat(meaning.Select(c => char.IsAsciiDigit(c) ? '#' : c));
 

@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Record;
 
-/// <summary>Writes one simple value: numbers in full, quantities in one fixed unit, decimals marked by a trailing <c>m</c>.</summary>
+/// <summary>Writes one simple value: numbers in full, quantities in one fixed unit.</summary>
+/// <remarks>Decimals are marked by a trailing <c>m</c>.</remarks>
 internal static class RecordedWord
 {
     internal const string None = "none";

@@ -11,7 +11,8 @@ internal sealed class Recorder
 
     internal IReadOnlyList<RecordedRow> Rows => rows;
 
-    /// <summary>Adds a value, or everything a result holds. A number that must stay the same to the last digit is handed in as a decimal.</summary>
+    /// <summary>Adds a value, or everything a result holds.</summary>
+    /// <remarks>A number that must stay the same to the last digit is handed in as a decimal.</remarks>
     public void Add(string @case, string meaning, object? value)
     {
         foreach (var (inner, word) in Flattening.Of(meaning, value))
@@ -47,7 +48,8 @@ internal sealed class Recorder
     }
 
     /// <summary>A refusal is an answer; any other exception is a fault and stops the record.</summary>
-    private static bool IsRefusal(Exception thrown) => thrown is ArgumentException or InvalidOperationException or KeyNotFoundException;
+    private static bool IsRefusal(Exception thrown) =>
+        thrown is ArgumentException or InvalidOperationException or KeyNotFoundException;
 
     private void Put(RecordedRow row)
     {

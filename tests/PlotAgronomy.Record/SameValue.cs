@@ -6,12 +6,14 @@ namespace PlotAgronomy.Record;
 internal static class SameValue
 {
     private const double Tolerance = 1e-12;
+    private const NumberStyles Styles =
+        NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
     internal static bool Holds(string old, string now) =>
         old == now || (TryNumber(old, out double before) && TryNumber(now, out double after)
             && Math.Abs(before - after) <= Tolerance * Math.Max(Math.Abs(before), Math.Abs(after)));
 
     internal static bool TryNumber(string word, out double number) =>
-        double.TryParse(word, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out number)
+        double.TryParse(word, Styles, CultureInfo.InvariantCulture, out number)
         && double.IsFinite(number);
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -13,7 +12,8 @@ internal sealed class Draw(ulong seed)
 
     internal int Whole(int from, int to) => from + (int)(Part() * (to - from + 1));
 
-    internal double Number(double from, double to, int decimals = 1) => Math.Round(from + (Part() * (to - from)), decimals, MidpointRounding.ToEven);
+    internal double Number(double from, double to, int decimals = 1) =>
+        Math.Round(from + (Part() * (to - from)), decimals, MidpointRounding.ToEven);
 
     internal T Pick<T>(params IReadOnlyList<T> from) => from[Whole(0, from.Count - 1)];
 
@@ -37,7 +37,8 @@ internal sealed class Draw(ulong seed)
 
     internal decimal Price(double from, double to) => Math.Round((decimal)Number(from, to, 2), 2);
 
-    internal static string Words(double number, string unit) => string.Create(CultureInfo.InvariantCulture, $"{number:0.######} {unit}");
+    internal static string Words(double number, string unit) =>
+        string.Create(CultureInfo.InvariantCulture, $"{number:0.######} {unit}");
 
     internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

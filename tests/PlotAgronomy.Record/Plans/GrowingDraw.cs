@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -37,8 +36,11 @@ internal static class GrowingDraw
 
             if (nutrients.YieldUnitOf(kinds[i]) is { } unit)
             {
-                draw.Maybe(carriedOff ? 1 : 0.15, row, "yield", () =>
-                    new JsonObject { ["value"] = unit == "bu/ac" ? draw.Number(15, 140, 0) : draw.Number(0.5, 6), ["unit"] = unit });
+                draw.Maybe(carriedOff ? 1 : 0.15, row, "yield", () => new JsonObject
+                {
+                    ["value"] = unit == "bu/ac" ? draw.Number(15, 140, 0) : draw.Number(0.5, 6),
+                    ["unit"] = unit,
+                });
             }
 
             rows.Add(row);
@@ -56,7 +58,10 @@ internal static class GrowingDraw
     private static string Rate(Draw draw, KindWord kind, int share)
     {
         double pounds = kind.FullRate * share / 100;
-        return draw.Pick(draw.Amount(pounds, pounds * 1.4, 2, "lb/ac"), draw.Amount(pounds, pounds * 1.5, 2, "kg/ha"), draw.Amount(pounds / 43.56, pounds / 30, 3, "lb/1000 ft2"));
+        return draw.Pick(
+            draw.Amount(pounds, pounds * 1.4, 2, "lb/ac"),
+            draw.Amount(pounds, pounds * 1.5, 2, "kg/ha"),
+            draw.Amount(pounds / 43.56, pounds / 30, 3, "lb/1000 ft2"));
     }
 
     /// <summary>Shares in whole hundredths, none below 3, that sum to the total.</summary>

@@ -50,9 +50,11 @@ internal static class KindWords
 
     /// <summary>Grain of any kind is counted in bushels, hay in tons.</summary>
     internal static readonly KindWord[] WarmGrains =
-        [.. Grasses.Where(k => k.Name is "Corn" || k.Name.Contains("orghum", StringComparison.Ordinal) || k.Name.Contains("millet", StringComparison.Ordinal))];
+        [.. Grasses.Where(k => k.Name is "Corn" || k.Name.Contains("orghum", StringComparison.Ordinal)
+            || k.Name.Contains("millet", StringComparison.Ordinal))];
 
-    internal static readonly KindWord[] Beans = [.. Legumes.Where(k => k.Name is "Cowpea" or "Lablab" or "Forage soybean" or "Grain soybean")];
+    internal static readonly KindWord[] Beans =
+        [.. Legumes.Where(k => k.Name is "Cowpea" or "Lablab" or "Forage soybean" or "Grain soybean")];
 
     internal static readonly KindWord[] SeedForbs = [.. Forbs.Where(k => k.Name is "Sunflower" or "Buckwheat" or "Sesame")];
 

@@ -77,7 +77,8 @@ internal static class NutrientAnswers
         add("purchase.met", purchase.MeetsEveryNeed);
         add("purchase.proven", purchase.IsProvenCheapest);
         add("purchase.gap", purchase.ProvenGap);
-        add("purchase.conflict", purchase.Conflict is { } conflict ? string.Join(' ', conflict.Needs.Concat(conflict.Caps).Select(Symbol)) : null);
+        add("purchase.conflict", purchase.Conflict is { } conflict
+            ? string.Join(' ', conflict.Needs.Concat(conflict.Caps).Select(Symbol)) : null);
     }
 
     private static string Symbol(PlantNutrient nutrient) => nutrient switch

@@ -1,7 +1,9 @@
 namespace PlotAgronomy.Record.Plans;
 
 /// <summary>A recommendation system with readings it accepts and kinds it has rows for.</summary>
-internal sealed record NutrientRecipe(string System, string Unit, string[] Phosphorus, double PhosphorusHigh, string[] Potassium, double PotassiumHigh, KindWord[] Kinds)
+internal sealed record NutrientRecipe(
+    string System, string Unit, string[] Phosphorus, double PhosphorusHigh,
+    string[] Potassium, double PotassiumHigh, KindWord[] Kinds)
 {
     private const string Ppm = "ppm";
     private const string Pounds = "lb/ac";
@@ -13,8 +15,12 @@ internal sealed record NutrientRecipe(string System, string Unit, string[] Phosp
 
     private static readonly KindWord[] Legumes = [.. KindWords.Legumes.Intersect(KindWords.Sowable)];
     private static readonly KindWord[] Rows = [.. KindWords.Cereals, .. Legumes];
-    private static readonly KindWord[] Corns = [.. KindWords.Grasses.Where(k => k.Name is "Corn" or "Grain sorghum" or "Pearl millet")];
+    private static readonly KindWord[] Corns =
+        [.. KindWords.Grasses.Where(k => k.Name is "Corn" or "Grain sorghum" or "Pearl millet")];
     private static readonly KindWord[] CornsAndRows = [.. Corns, .. Rows];
+
+    private static readonly KindWord[] HayGrasses =
+        [.. KindWords.Grasses.Where(k => k.Name is "Annual ryegrass" or "Orchardgrass" or "Timothy" or "Switchgrass")];
 
     internal static readonly NutrientRecipe[] All =
     [
@@ -32,7 +38,7 @@ internal sealed record NutrientRecipe(string System, string Unit, string[] Phosp
         new("NE", Ppm, [Bray, Third, "Olsen"], 40, [Acetate, Third], 200, CornsAndRows),
         new("NE-OLD", Ppm, [Bray], 40, [Acetate, Third], 200, Corns),
         new("MT", Ppm, ["Olsen"], 24, [Acetate], 240, Legumes),
-        new("NI", "mg/dm3", ["Olsen"], 50, [Acetate], 240, [.. KindWords.Grasses.Where(k => k.Name is "Annual ryegrass" or "Orchardgrass" or "Timothy" or "Switchgrass")]),
+        new("NI", "mg/dm3", ["Olsen"], 50, [Acetate], 240, HayGrasses),
     ];
 
     /// <summary>The unit in which the row a kind is taken as counts its yield; null where two rows differ.</summary>
@@ -49,5 +55,6 @@ internal sealed record NutrientRecipe(string System, string Unit, string[] Phosp
     private static bool IsBean(KindWord kind) => KindWords.Beans.Contains(kind);
 
     private static bool IsSeedCrop(KindWord kind) =>
-        KindWords.Cereals.Contains(kind) || KindWords.Brassicas.Contains(kind) || KindWords.RootCrops.Contains(kind) || KindWords.SeedForbs.Contains(kind);
+        KindWords.Cereals.Contains(kind) || KindWords.Brassicas.Contains(kind)
+            || KindWords.RootCrops.Contains(kind) || KindWords.SeedForbs.Contains(kind);
 }

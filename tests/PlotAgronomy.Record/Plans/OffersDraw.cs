@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -26,7 +25,8 @@ internal static class OffersDraw
         draw.Maybe(0.4, lime, "magnesium", () => draw.Percent(0.2, 12));
         draw.Maybe(0.6, lime, "sieves", () => Sieves(draw));
         draw.Maybe(0.4, lime, "labelFigures", () => new JsonArray(
-            [.. draw.Several(OfferWords.LabelFigures, draw.Whole(1, 3)).Select(f => new JsonObject { ["index"] = f.Index, ["value"] = draw.Number(f.Low, f.High) })]));
+            [.. draw.Several(OfferWords.LabelFigures, draw.Whole(1, 3))
+                .Select(f => new JsonObject { ["index"] = f.Index, ["value"] = draw.Number(f.Low, f.High) })]));
         draw.Maybe(0.25, lime, "poundsEqualToOneTon", () => draw.Whole(1850, 2700));
         lime["package"] = draw.Pick("40 lb", "50 lb", "25 kg", "1 ton");
         lime["price"] = (string)lime["package"]! == "1 ton" ? draw.Price(25, 60) : draw.Price(3, 9);
@@ -37,7 +37,9 @@ internal static class OffersDraw
     {
         double passing = draw.Number(88, 100);
         var sieves = new JsonArray();
-        foreach (int mesh in draw.Pick<int[]>([8, 20, 60, 100], [10, 50, 100], [8, 60], [4, 8, 30, 60], [20, 40, 100], [8, 20, 50, 60, 100]))
+        int[] meshes = draw.Pick<int[]>(
+            [8, 20, 60, 100], [10, 50, 100], [8, 60], [4, 8, 30, 60], [20, 40, 100], [8, 20, 50, 60, 100]);
+        foreach (int mesh in meshes)
         {
             sieves.Add(new JsonObject { ["mesh"] = mesh, ["passing"] = Draw.Words(Math.Round(passing, 1), "%") });
             passing *= draw.Number(0.55, 0.98, 2);
@@ -55,7 +57,12 @@ internal static class OffersDraw
             .. offers.Select(offer =>
             {
                 var row = new JsonObject { ["name"] = offer.Name, ["analysis"] = offer.Analysis };
-                foreach (var (field, word) in new[] { ("substance", offer.Substance), ("sulfur", offer.Sulfur), ("magnesium", offer.Magnesium), ("boron", offer.Boron) })
+                (string, string?)[] words =
+                [
+                    ("substance", offer.Substance), ("sulfur", offer.Sulfur),
+                    ("magnesium", offer.Magnesium), ("boron", offer.Boron),
+                ];
+                foreach (var (field, word) in words)
                 {
                     if (word is not null)
                     {
@@ -121,7 +128,8 @@ internal static class OffersDraw
         }
     }
 
-    private static string Tested(Draw draw, DateOnly planting) => Draw.Day(planting.AddDays(-draw.Whole(10, draw.Chance(0.15) ? 900 : 300)));
+    private static string Tested(Draw draw, DateOnly planting) =>
+        Draw.Day(planting.AddDays(-draw.Whole(10, draw.Chance(0.15) ? 900 : 300)));
 
     private static JsonObject StoreBlend(Draw draw, int number, List<KindWord> kinds, DateOnly planting)
     {
@@ -149,7 +157,8 @@ internal static class OffersDraw
         draw.Maybe(0.3, rest, "treated", () => draw.Chance(0.5));
         rest["tested"] = Tested(draw, planting);
 
-        var named = draw.Several(draw.Chance(0.6) ? [.. kinds, .. draw.Several(KindWords.All, 2)] : KindWords.All, draw.Whole(2, 6)).Distinct().ToList();
+        KindWord[] pool = draw.Chance(0.6) ? [.. kinds, .. draw.Several(KindWords.All, 2)] : KindWords.All;
+        var named = draw.Several(pool, draw.Whole(2, 6)).Distinct().ToList();
         var parts = new JsonArray();
         for (int i = 0; i < named.Count; i++)
         {

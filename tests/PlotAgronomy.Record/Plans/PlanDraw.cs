@@ -1,12 +1,12 @@
 using System.Text.Json.Nodes;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
 /// <summary>Draws one plan. Every field of the schema stands in some plans and not in others.</summary>
 internal static class PlanDraw
 {
-    private static readonly string[] Methods = ["tilled-and-packed", "broadcast-then-rolled", "broadcast-then-mown", "frost-seeded", "drilled"];
+    private static readonly string[] Methods =
+        ["tilled-and-packed", "broadcast-then-rolled", "broadcast-then-mown", "frost-seeded", "drilled"];
 
     internal static JsonObject Of(int number, int attempt)
     {
@@ -40,7 +40,8 @@ internal static class PlanDraw
     private static JsonObject Choices(Draw draw, LimeRecipe lime, NutrientRecipe nutrients, bool legumeStands)
     {
         var methods = new JsonObject { ["lime"] = lime.Method, ["nutrients"] = nutrients.System };
-        draw.Maybe(0.4, methods, "legumeCredit", () => draw.Pick(legumeStands ? ReportWords.CreditsOfStands : ReportWords.CreditsOfEarlierLegumes));
+        draw.Maybe(0.4, methods, "legumeCredit", () =>
+            draw.Pick(legumeStands ? ReportWords.CreditsOfStands : ReportWords.CreditsOfEarlierLegumes));
         draw.Maybe(0.35, methods, "targetPh", () => draw.Number(5.8, 7, 1));
         return methods;
     }

@@ -32,9 +32,11 @@ internal static class PlanSheets
     }
 
     /// <summary>The sign before the figures keeps a digest from being read as a number.</summary>
-    internal static string Digest(string text) => $"#{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..DigestLength]}";
+    internal static string Digest(string text) =>
+        $"#{Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..DigestLength]}";
 
-    /// <summary>Every word of the sheet. Laying it out for a terminal takes a hundred times as long and adds only line ends.</summary>
+    /// <summary>Every word of the sheet.</summary>
+    /// <remarks>Laying it out for a terminal takes a hundred times as long and adds only line ends.</remarks>
     private static string Words(FieldSheet sheet) => SheetOutput.Render(sheet, SheetFormat.Markdown, showWork: false, Width);
 
     private static string Layout(FieldSheet sheet) => SheetOutput.Render(sheet, SheetFormat.Text, showWork: false, Width);

@@ -14,7 +14,8 @@ internal sealed class PlansPart : ICheckedPart
 
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, NewLine = "\n" };
 
-    private readonly Lazy<(PlotPlan Plan, string Json, int Refused)[]> drawn = new(() => [.. Enumerable.Range(1, Count).Select(Accepted)]);
+    private readonly Lazy<(PlotPlan Plan, string Json, int Refused)[]> drawn =
+        new(() => [.. Enumerable.Range(1, Count).Select(Accepted)]);
 
     public string Name => "plans";
 
@@ -25,15 +26,18 @@ internal sealed class PlansPart : ICheckedPart
         Parallel.For(0, Count, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i =>
         {
             recorders[i] = new Recorder();
-            Record(recorders[i], string.Create(CultureInfo.InvariantCulture, $"plan {i + 1:0000}"), plans[i].Json, plans[i].Plan, i % LayoutEvery == 0);
+            string name = string.Create(CultureInfo.InvariantCulture, $"plan {i + 1:0000}");
+            Record(recorders[i], name, plans[i].Json, plans[i].Plan, withLayout: i % LayoutEvery == 0);
         });
         foreach (var each in recorders)
         {
             recorder.Append(each);
         }
 
-        string shares = $"{Share(recorder, "lime.need")} with an answer on lime, {Share(recorder, "need.P2O5", "need.K2O")} with one on phosphate or potash";
-        foreach (string path in Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "data"), "*.json").Order(StringComparer.Ordinal))
+        string shares = $"{Share(recorder, "lime.need")} with an answer on lime, "
+            + $"{Share(recorder, "need.P2O5", "need.K2O")} with one on phosphate or potash";
+        string demos = Path.Combine(AppContext.BaseDirectory, "data");
+        foreach (string path in Directory.EnumerateFiles(demos, "*.json").Order(StringComparer.Ordinal))
         {
             string json = File.ReadAllText(path).ReplaceLineEndings("\n");
             var plan = PlanReader.Read(json).Plan ?? throw new InvalidDataException($"'{path}' is no plan.");
@@ -43,10 +47,14 @@ internal sealed class PlansPart : ICheckedPart
         Console.Out.WriteLine($"{Name}: {Count} drawn plans, {plans.Sum(p => p.Refused)} draws refused; {shares}");
     }
 
-    /// <summary>Every field of the schema must stand in a plan and be left out of another, and every word and every kind that can be sown must be used.</summary>
+    /// <summary>
+    /// Every field of the schema must stand in a plan and be left out of another,
+    /// and every word and every kind that can be sown must be used.
+    /// </summary>
     public void Check(string folder)
     {
-        var use = new SchemaUse(JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "..", "..", "docs", "plan.schema.json")))!.AsObject());
+        string schema = Path.Combine(folder, "..", "..", "docs", "plan.schema.json");
+        var use = new SchemaUse(JsonNode.Parse(File.ReadAllText(schema))!.AsObject());
         var kinds = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (plan, json, _) in drawn.Value)
         {
@@ -54,7 +62,8 @@ internal sealed class PlansPart : ICheckedPart
             kinds.UnionWith(plan.Content.Kinds.Select(k => k.Kind.Id));
         }
 
-        var missing = use.Missing().Concat(Seeds.KindCatalog.Standard.Kinds.Where(k => k.SeedCount is not null && !kinds.Contains(k.Id)).Select(k => $"kind {k.Id}")).ToList();
+        var unsown = Seeds.KindCatalog.Standard.Kinds.Where(k => k.SeedCount is not null && !kinds.Contains(k.Id));
+        var missing = use.Missing().Concat(unsown.Select(k => $"kind {k.Id}")).ToList();
         if (missing.Count > 0)
         {
             throw new InvalidDataException($"The drawn plans leave out:\n{string.Join('\n', missing)}");
@@ -80,12 +89,14 @@ internal sealed class PlansPart : ICheckedPart
             }
         }
 
-        throw new InvalidDataException(string.Create(CultureInfo.InvariantCulture, $"Plan {number} was refused {MostAttempts} times."));
+        throw new InvalidDataException(
+            string.Create(CultureInfo.InvariantCulture, $"Plan {number} was refused {MostAttempts} times."));
     }
 
     private static string Share(Recorder recorder, params string[] meanings)
     {
-        int answered = recorder.Rows.Where(r => meanings.Contains(r.Meaning) && r.Value != RecordedWord.None).Select(r => r.Case).Distinct().Count();
+        int answered = recorder.Rows.Where(r => meanings.Contains(r.Meaning) && r.Value != RecordedWord.None)
+            .Select(r => r.Case).Distinct().Count();
         return (100.0 * answered / Count).ToString("0.0' %'", CultureInfo.InvariantCulture);
     }
 }

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -20,7 +19,8 @@ internal static class PlotDraw
                 plot["outline"] = Outline(draw);
                 break;
             default:
-                plot["area"] = draw.Pick(draw.Amount(0.05, 3, 2, "ac"), draw.Amount(3000, 90_000, 0, "ft2"), draw.Amount(0.05, 1, 2, "ha"));
+                plot["area"] = draw.Pick(
+                    draw.Amount(0.05, 3, 2, "ac"), draw.Amount(3000, 90_000, 0, "ft2"), draw.Amount(0.05, 1, 2, "ha"));
                 break;
         }
 
@@ -44,10 +44,27 @@ internal static class PlotDraw
         string Side(double from, double to) => draw.Amount(from * foot, to * foot, 1, unit);
         return draw.Whole(0, 4) switch
         {
-            0 => new JsonObject { ["shape"] = "triangle", ["a"] = Side(first, first), ["b"] = Side(first * 0.7, first), ["c"] = Side(first * 0.6, first * 1.3) },
-            1 => new JsonObject { ["shape"] = "trapezoid", ["a"] = Side(first, first), ["b"] = Side(first * 0.4, first), ["length"] = Side(60, 240) },
+            0 => new JsonObject
+            {
+                ["shape"] = "triangle",
+                ["a"] = Side(first, first),
+                ["b"] = Side(first * 0.7, first),
+                ["c"] = Side(first * 0.6, first * 1.3),
+            },
+            1 => new JsonObject
+            {
+                ["shape"] = "trapezoid",
+                ["a"] = Side(first, first),
+                ["b"] = Side(first * 0.4, first),
+                ["length"] = Side(60, 240),
+            },
             2 => new JsonObject { ["shape"] = "circle", ["radius"] = Side(30, 130) },
-            _ => new JsonObject { ["shape"] = "rectangle", ["length"] = Side(first, first), ["width"] = Side(first * 0.3, first) },
+            _ => new JsonObject
+            {
+                ["shape"] = "rectangle",
+                ["length"] = Side(first, first),
+                ["width"] = Side(first * 0.3, first),
+            },
         };
     }
 

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -17,7 +16,8 @@ internal static class ReportDraw
             ["depth"] = draw.Pick("6 in", "6 in", "8 in", "7 in", "6.67 in", "4 in", "15 cm"),
         };
         bool organic = lime.IsForOrganicSoil ? !draw.Chance(Misfit) : draw.Chance(0.05);
-        draw.Maybe(organic ? 1 : 0.8, report, "soilClass", () => organic ? "organic" : draw.Pick("mineral", "mineral", "mineral", "mineral-organic"));
+        draw.Maybe(organic ? 1 : 0.8, report, "soilClass", () =>
+            organic ? "organic" : draw.Pick("mineral", "mineral", "mineral", "mineral-organic"));
         report["waterPh"] = lime.Reading == LimeReadingWord.WaterPh ? draw.Number(lime.Low, lime.High)
             : draw.Chance(0.05) ? draw.Number(6.6, 7.8) : draw.Number(4.6, lime.HighestWaterPh);
         bool fits = !draw.Chance(Misfit);
@@ -51,12 +51,14 @@ internal static class ReportDraw
         if (lime.Reading is LimeReadingWord.AcidityByWeight or LimeReadingWord.AcidityByVolume || draw.Chance(0.08))
         {
             bool byWeight = lime.Reading == LimeReadingWord.AcidityByWeight;
-            report["exchangeableAcidity"] = Charge(draw, Math.Max(0.3, lime.Reading == LimeReadingWord.Buffer ? 0 : lime.Low), Math.Min(14, Math.Max(2, lime.High)),
+            report["exchangeableAcidity"] = Charge(draw,
+                Math.Max(0.3, lime.Reading == LimeReadingWord.Buffer ? 0 : lime.Low), Math.Min(14, Math.Max(2, lime.High)),
                 byWeight == fits ? "meq/100 g" : "meq/100 cm3");
         }
     }
 
-    private static JsonObject Charge(Draw draw, double from, double to, string unit) => new() { ["value"] = draw.Number(from, to), ["unit"] = unit };
+    private static JsonObject Charge(Draw draw, double from, double to, string unit) =>
+        new() { ["value"] = draw.Number(from, to), ["unit"] = unit };
 
     private static JsonArray Readings(Draw draw, LimeRecipe lime, NutrientRecipe nutrients, bool fits)
     {
@@ -71,7 +73,8 @@ internal static class ReportDraw
 
         if (draw.Chance(0.97))
         {
-            Add("P", nutrients.PhosphorusHigh, nutrients.Unit, fits ? draw.Pick(nutrients.Phosphorus) : draw.Pick(ReportWords.Extractants));
+            Add("P", nutrients.PhosphorusHigh, nutrients.Unit,
+                fits ? draw.Pick(nutrients.Phosphorus) : draw.Pick(ReportWords.Extractants));
         }
 
         if (draw.Chance(0.93))
@@ -85,7 +88,8 @@ internal static class ReportDraw
             Add("Al", lime.High, "ppm", "modified Morgan");
         }
 
-        var others = ReportWords.OtherReadings.Where(o => !(o.Analyte == "Al" && lime.Reading == LimeReadingWord.Aluminum)).ToList();
+        var others = ReportWords.OtherReadings
+            .Where(o => !(o.Analyte == "Al" && lime.Reading == LimeReadingWord.Aluminum)).ToList();
         foreach (var (analyte, extractants, unit, high) in draw.Several(others, draw.Whole(0, 5)))
         {
             Add(analyte, high, unit, draw.Pick(extractants));
@@ -110,9 +114,11 @@ internal static class ReportDraw
     {
         var printed = new JsonObject { ["crop"] = draw.Pick("wildlife plot", "clover plot", "small grain") };
         draw.Maybe(0.55, printed, "lime", () => PrintedLime(draw));
-        draw.Maybe(0.6, printed, "nitrogen", () => draw.Pick(draw.Amount(0, 100, 0, "lb/ac"), draw.Amount(0.5, 2, 1, "lb/1000 ft2")));
+        draw.Maybe(0.6, printed, "nitrogen", () =>
+            draw.Pick(draw.Amount(0, 100, 0, "lb/ac"), draw.Amount(0.5, 2, 1, "lb/1000 ft2")));
         draw.Maybe(0.7, printed, "phosphate", () => draw.Pick(draw.Amount(0, 120, 0, "lb/ac"), draw.Amount(0, 120, 0, "kg/ha")));
-        draw.Maybe(0.7, printed, "potash", () => draw.Pick(draw.Amount(0, 160, 0, "lb/ac"), draw.Amount(0.5, 3, 1, "lb/1000 ft2")));
+        draw.Maybe(0.7, printed, "potash", () =>
+            draw.Pick(draw.Amount(0, 160, 0, "lb/ac"), draw.Amount(0.5, 3, 1, "lb/1000 ft2")));
         return printed;
     }
 
@@ -121,7 +127,8 @@ internal static class ReportDraw
         string basis = draw.Pick(ReportWords.PrintedBases);
         var lime = new JsonObject
         {
-            ["rate"] = draw.Pick(draw.Amount(0, 4, 1, "ton/ac"), draw.Amount(500, 6000, 0, "lb/ac"), draw.Amount(20, 140, 0, "lb/1000 ft2")),
+            ["rate"] = draw.Pick(
+                draw.Amount(0, 4, 1, "ton/ac"), draw.Amount(500, 6000, 0, "lb/ac"), draw.Amount(20, 140, 0, "lb/1000 ft2")),
             ["basis"] = basis,
             ["targetPh"] = draw.Pick(6.0, 6.5, 6.5, 6.8, 7.0),
             ["depth"] = draw.Pick("6 in", "8 in", "7 in", "15 cm"),

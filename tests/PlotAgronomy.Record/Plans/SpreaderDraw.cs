@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -14,7 +13,8 @@ internal static class SpreaderDraw
             ["swath"] = draw.Pick(draw.Amount(6, 24, 0, "ft"), draw.Amount(2, 8, 1, "m")),
         };
         draw.Maybe(0.6, spreader, "hopper", () => draw.Pick(draw.Amount(1, 12, 1, "gal"), draw.Amount(0.2, 2, 1, "bu")));
-        draw.Maybe(0.75, spreader, "measuredRuns", () => new JsonArray([.. Enumerable.Range(0, draw.Whole(0, 3)).Select(_ => Run(draw, kinds))]));
+        draw.Maybe(0.75, spreader, "measuredRuns", () =>
+            new JsonArray([.. Enumerable.Range(0, draw.Whole(0, 3)).Select(_ => Run(draw, kinds))]));
         return spreader;
     }
 

@@ -1,7 +1,10 @@
 namespace PlotAgronomy.Tests.Support;
 
-/// <summary>Appends what each published example gives to the file that PLOT_RECORD_EXAMPLES names; without it, nothing is kept.</summary>
-/// <remarks>A line holds file, example and value, set apart by tabs, in the order in which the tests happen to end.</remarks>
+/// <summary>Appends what each published example gives to the file that PLOT_RECORD_EXAMPLES names.</summary>
+/// <remarks>
+/// Without the variable nothing is kept. A line holds file, example and value, set apart by tabs,
+/// in the order in which the tests happen to end.
+/// </remarks>
 internal static class ExampleRecord
 {
     internal const string Variable = "PLOT_RECORD_EXAMPLES";

@@ -16,7 +16,8 @@ internal static class PracticeCase
         Assert.True(Math.Abs(actual - expected) <= tolerance, string.Create(CultureInfo.InvariantCulture, $"{caseId} {quantity}: expected {expected} +- {tolerance}, got {actual:R}"));
     }
 
-    internal static void Note(string caseId, string quantity, string actual) => ExampleRecord.Note("cases.csv", $"{caseId} {quantity}", actual);
+    internal static void Note(string caseId, string quantity, string actual) =>
+        ExampleRecord.Note("cases.csv", $"{caseId} {quantity}", actual);
 
     internal static (double Value, double Tolerance) Expected(string caseId, string quantity)
     {
