@@ -15,13 +15,19 @@ internal static class PlanSheets
     internal static void Record(Recorder to, string @case, PlotPlan plan, bool withLayout)
     {
         var sheet = SheetBuilder.Build(plan);
-        to.Add(@case, "sheet.digest", Digest(Words(sheet)));
+        string words = Words(sheet);
+        to.Add(@case, "sheet.digest", Digest(RenamedWords.AsRecorded(words)));
         to.Add(@case, "work.digest", Digest(string.Join('\n', sheet.Figures.SelectMany(f => f.ShowWork()))));
         var comparisons = Comparisons(plan).ToList();
-        to.Add(@case, "comparisons.digest", Digest(string.Join('\n', comparisons.Select(c => Words(c.Sheet)))));
-        if (withLayout)
+        string compared = string.Join('\n', comparisons.Select(c => Words(c.Sheet)));
+        to.Add(@case, "comparisons.digest", Digest(RenamedWords.AsRecorded(compared)));
+        if (withLayout && KeepsItsLines(words))
         {
             to.Add(@case, "sheet.layout.digest", Digest(Layout(sheet)));
+        }
+
+        if (withLayout && KeepsItsLines(compared))
+        {
             to.Add(@case, "comparisons.layout.digest", Digest(string.Join('\n', comparisons.Select(c => Layout(c.Sheet)))));
         }
 
@@ -30,6 +36,9 @@ internal static class PlanSheets
             Cells(to, @case, $"compare.{name}", comparison);
         }
     }
+
+    /// <summary>A longer or shorter word moves the ends of lines: then only the words can be held against the record.</summary>
+    private static bool KeepsItsLines(string words) => RenamedWords.AsRecorded(words) == words;
 
     /// <summary>The sign before the figures keeps a digest from being read as a number.</summary>
     internal static string Digest(string text) =>
