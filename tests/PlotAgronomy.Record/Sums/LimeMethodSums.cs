@@ -15,13 +15,13 @@ internal static class LimeMethodSums
         [(4.7, SoilTexture.SandyLoam), (5.2, SoilTexture.ClayLoam), (5.6, SoilTexture.Loam), (6.3, SoilTexture.SiltLoam)];
 
     internal static IEnumerable<string> Institutions =>
-        LimeRequirement.Methods.Select(m => m.Institution).Distinct().Order(StringComparer.Ordinal);
+        LimeMethod.Everything.Select(m => m.Institution).Distinct().Order(StringComparer.Ordinal);
 
     internal static void Record(Recorder recorder)
     {
-        foreach (var method in LimeRequirement.Methods)
+        foreach (var method in LimeMethod.Everything)
         {
-            recorder.Add($"lime method {method.Id}", "", LimeRequirement.ByName(method.Id));
+            recorder.Add($"lime method {method.Id}", "", LimeMethod.Find(method.Id));
             foreach (double target in new[] { 5.0, 6.1, 6.8 })
             {
                 recorder.Call($"lime method {method.Id}: the target nearest to {target}", () => method.ClosestTarget(target));
@@ -127,7 +127,7 @@ internal static class LimeMethodSums
     {
         foreach (string institution in Institutions)
         {
-            recorder.Call($"lime methods of {institution}", () => LimeRequirement.By(institution).Select(m => m.Id).ToArray());
+            recorder.Call($"lime methods of {institution}", () => LimeMethod.ForInstitution(institution).Select(m => m.Id).ToArray());
         }
 
         foreach (var buffer in Enum.GetValues<SoilBuffer>())
@@ -135,7 +135,7 @@ internal static class LimeMethodSums
             foreach (string institution in new[] { "Oregon", "Iowa", "Wisconsin", "North Carolina" })
             {
                 recorder.Call($"lime methods of {institution} by {Words(buffer)}",
-                    () => LimeRequirement.By(buffer, institution).Select(m => m.Id).ToArray());
+                    () => LimeMethod.ForInstitution(institution).Where(m => m.Buffers.Contains(buffer)).Select(m => m.Id).ToArray());
             }
 
             var sample = Sample(SoilClass.Mineral, 5.2, BufferPh.FromValue(6.3, buffer));
@@ -145,7 +145,7 @@ internal static class LimeMethodSums
                 () => LimeRequirement.Accepting(sample, true).Select(m => m.Id).ToArray());
         }
 
-        recorder.Call("lime methods: one that is not there", () => LimeRequirement.ByName("none"));
+        recorder.Call("lime methods: one that is not there", () => LimeMethod.Find("none"));
         recorder.Call("lime methods: a buffer pH without its buffer",
             () =>
                 LimeRequirement.Accepting(new LimeSample
@@ -154,7 +154,7 @@ internal static class LimeMethodSums
                     UnnamedBufferPh = 6.4
                 }).Select(m => m.Id).ToArray());
         recorder.Call("lime methods: an unnamed buffer pH", () =>
-            Short(LimeRequirement.ByName("oregon-2025-sikora").NeedFor(new LimeSample
+            Short(LimeMethod.Find("oregon-2025-sikora").NeedFor(new LimeSample
             {
                 Report = new SoilReport { Laboratory = "a laboratory", SoilClass = SoilClass.Mineral },
                 UnnamedBufferPh = 6.4,
@@ -208,8 +208,8 @@ internal static class LimeMethodSums
         recorder.Call("lime on weak ground, a sand", () => WeaklyBufferedLime.For(sand, 6.2));
         recorder.Call("lime on weak ground, a sand, by named methods",
             () =>
-                WeaklyBufferedLime.For(sand, 6.2, LimeRequirement.ByName("adams-evans"),
-                    LimeRequirement.ByName("georgia-lime-buffer-capacity")));
+                WeaklyBufferedLime.For(sand, 6.2, LimeMethod.Find("adams-evans"),
+                    LimeMethod.Find("georgia-lime-buffer-capacity")));
     }
 
     private static Dictionary<string, object?> Short(LimeMethodComparison comparison) => Named(

@@ -51,7 +51,7 @@ internal static class LimingSums
 
     private static void Compounds(Recorder recorder)
     {
-        foreach (var compound in LimingCompound.All)
+        foreach (var compound in LimingCompound.All.AddRange(LimingCompound.Unchecked))
         {
             recorder.Add($"liming compound {compound.Id}", "", LimingCompound.Find(compound.Id));
         }
@@ -71,7 +71,7 @@ internal static class LimingSums
 
         recorder.Call("liming: what passes a mesh that was not run", () => sieves.SharePassing(200));
         recorder.Call("liming: sieves that contradict each other", () => SieveAnalysis.OfPercent((8, 50), (60, 80)));
-        foreach (var index in LimeIndex.All)
+        foreach (var index in LimeIndex.Everything)
         {
             recorder.Add($"lime index {index.Id}", "", LimeIndex.Find(index.Id));
             recorder.Call($"lime index {index.Id}: fineness of a coarse lime", () => index.FinenessShare(sieves));
@@ -112,10 +112,10 @@ internal static class LimingSums
 
     private static void Bases(Recorder recorder)
     {
-        foreach (var basis in LimeBasis.All)
+        foreach (var basis in LimeBasis.Everything)
         {
             recorder.Add($"lime basis {basis.Id}", "", LimeBasis.Find(basis.Id));
-            recorder.Call($"lime basis {basis.Id}: found or not", () => LimeBasis.TryFind(basis.Id));
+            recorder.Call($"lime basis {basis.Id}: found or not", () => (LimeBasis.TryFind(basis.Id, out var found, out _) ? found : null));
             recorder.Call($"lime basis {basis.Id}: as a material", () => LimingMaterial.OfBasis(basis));
             foreach (var material in Materials)
             {
@@ -124,7 +124,7 @@ internal static class LimingSums
                     () => Short(Rate(2, basis).ConvertTo(LimeBasis.PureCarbonate, material)));
             }
 
-            foreach (var other in LimeBasis.All)
+            foreach (var other in LimeBasis.Everything)
             {
                 recorder.Call($"lime basis {basis.Id}: 2 ton/ac told as {other.Id}",
                     () => Short(Rate(2, basis).ConvertTo(other)));
@@ -133,7 +133,7 @@ internal static class LimingSums
             }
         }
 
-        recorder.Call("lime basis: one that is not there", () => LimeBasis.TryFind("none"));
+        recorder.Call("lime basis: one that is not there", () => (LimeBasis.TryFind("none", out var found, out _) ? found : null));
         recorder.Call("lime bases in daily use", () => new[]
         {
             LimeBasis.AgLimeNeutralizingValue90.Id, LimeBasis.GeorgiaAgLime.Id, LimeBasis.MinnesotaEnp.Id,
@@ -168,11 +168,11 @@ internal static class LimingSums
 
         foreach (string institution in LimeMethodSums.Institutions)
         {
-            recorder.Call($"lime rounding of {institution}", () => LimeRounding.TryFind(institution));
+            recorder.Call($"lime rounding of {institution}", () => RoundingOf(institution));
             foreach (double tons in new[] { 0.04, 0.3, 1.26, 3.88 })
             {
                 recorder.Call($"lime rounding of {institution}: {tons} ton/ac",
-                    () => LimeRounding.TryFind(institution)?.Apply(TonsPerAcre(tons)));
+                    () => RoundingOf(institution)?.Apply(TonsPerAcre(tons)));
             }
 
             foreach (double months in new[] { 1.0, 5, 10, 30 })
@@ -226,7 +226,7 @@ internal static class LimingSums
             Area = Acres(1),
             EarlierLime = EarlierLime.Of(TonsPerAcre(1), 6),
             AlreadyApplied = [LimeApplication.Of(Pounds(600), Materials[^1])],
-            Rounding = LimeRounding.TryFind("North Carolina"),
+            Rounding = RoundingOf("North Carolina"),
         }));
         foreach (var material in Materials)
         {
@@ -394,7 +394,7 @@ internal static class LimingSums
             () => PrintedLimeRate.Read(TonsPerAcre(2), null, Inches(6), LimeBasis.OregonScore100, "Oregon"));
         recorder.Call("printed lime: nothing said", () => PrintedLimeRate.Read(TonsPerAcre(2), null, null, null, null));
         var sample = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, BufferPh.FromValue(6.2, SoilBuffer.Sikora));
-        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(sample, 6.4);
+        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(sample, 6.4);
         foreach (double tons in new[] { 0.5, 2.0, 6 })
         {
             recorder.Call($"printed lime of {tons} ton/ac checked",
@@ -406,4 +406,7 @@ internal static class LimingSums
 
     private static Dictionary<string, object?> Short(PrintedLimeCheck check) =>
         Named(("computed", check.Computed), ("differs", check.Differs), ("Findings", check.Findings));
+
+    private static LimeRounding? RoundingOf(string institution) =>
+        LimeRounding.TryFindForInstitution(institution, out var rounding) ? rounding : null;
 }

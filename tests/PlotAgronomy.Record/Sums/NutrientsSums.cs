@@ -44,19 +44,19 @@ internal static class NutrientsSums
             recorder.Call($"kind {kind.Id}: taken as", () => KindProxy.For(kind));
             recorder.Call($"kind {kind.Id}: rows that are its own",
                 () => Enum.GetValues<CropRow>().Where(KindProxy.For(kind).IsOwn).ToArray());
-            recorder.Call($"kind {kind.Id}: row in every system", () => RecommendationSystems.All.ToDictionary(
+            recorder.Call($"kind {kind.Id}: row in every system", () => RecommendationSystems.Everything.ToDictionary(
                 s => s.Id, s => (KindProxy.For(kind).RowIn(s, PlantNutrient.Phosphate),
                     KindProxy.For(kind).RowIn(s, PlantNutrient.Potash))));
             recorder.Call($"kind {kind.Id}: secondary rules",
-                () => SecondaryRule.All.Where(r => r.IsFor(kind)).Select(r => r.Id).ToArray());
+                () => SecondaryRule.Everything.Where(r => r.IsFor(kind)).Select(r => r.Id).ToArray());
         }
     }
 
     private static void Nitrogen(Recorder recorder)
     {
-        foreach (var rule in NitrogenRule.All)
+        foreach (var rule in NitrogenRule.All.AddRange(NitrogenRule.Unchecked))
         {
-            recorder.Add($"nitrogen rule {rule.Id}", "", NitrogenRule.Named(rule.Id));
+            recorder.Add($"nitrogen rule {rule.Id}", "", NitrogenRule.Find(rule.Id));
             recorder.Call($"nitrogen rule {rule.Id}: no yield", () => rule.Answer());
             recorder.Call($"nitrogen rule {rule.Id}: less a credit", () => rule.Answer(null, PerAcre(25)));
             foreach (double yield in rule.YieldUnit == YieldUnit.Ton ? new[] { 1.0, 3, 6.5 } : [40.0, 110, 190])
@@ -70,14 +70,14 @@ internal static class NutrientsSums
             }
         }
 
-        recorder.Call("nitrogen rule: one that is not there", () => NitrogenRule.Named("none"));
+        recorder.Call("nitrogen rule: one that is not there", () => NitrogenRule.Find("none"));
     }
 
     private static void Credits(Recorder recorder)
     {
-        foreach (var credit in LegumeCredit.All)
+        foreach (var credit in LegumeCredit.Everything)
         {
-            recorder.Add($"legume credit {credit.Id}", "", LegumeCredit.Named(credit.Id));
+            recorder.Add($"legume credit {credit.Id}", "", LegumeCredit.Find(credit.Id));
             foreach (var stand in Enum.GetValues<LegumeStand>())
             {
                 recorder.Call($"legume credit {credit.Id}: {Words(stand)}", () => credit.For(stand));
@@ -87,21 +87,21 @@ internal static class NutrientsSums
 
     private static void Removal(Recorder recorder)
     {
-        foreach (var kept in RetainedShare.All)
+        foreach (var kept in RetainedShare.All.AddRange(RetainedShare.Unchecked))
         {
-            recorder.Add($"share kept by {kept.Id}", "", RetainedShare.Named(kept.Id));
+            recorder.Add($"share kept by {kept.Id}", "", RetainedShare.Find(kept.Id));
         }
 
-        foreach (var figure in RemovalFigure.All)
+        foreach (var figure in RemovalFigure.All.AddRange(RemovalFigure.Unchecked))
         {
-            recorder.Add($"removal {figure.Id}", "", RemovalFigure.Named(figure.Id));
+            recorder.Add($"removal {figure.Id}", "", RemovalFigure.Find(figure.Id));
             var yield = figure.Unit == YieldUnit.Ton ? CropYield.FromTonsPerAcre(3.5) : CropYield.FromBushelsPerAcre(120);
             recorder.Call($"removal {figure.Id}: all carried off", () => CropRemoval.CarriedOff(figure, yield));
             recorder.Call($"removal {figure.Id}: 40 percent carried off",
                 () => CropRemoval.CarriedOff(figure, yield, Percent(40)));
             recorder.Call($"removal {figure.Id}: potash",
                 () => CropRemoval.CarriedOff(figure, yield).Find(PlantNutrient.Potash)?.High);
-            foreach (var kept in RetainedShare.All)
+            foreach (var kept in RetainedShare.All.AddRange(RetainedShare.Unchecked))
             {
                 recorder.Call($"removal {figure.Id}: grazed by {kept.Id}", () => CropRemoval.Grazed(figure, yield, kept));
             }
@@ -113,9 +113,9 @@ internal static class NutrientsSums
 
     private static void Secondary(Recorder recorder)
     {
-        foreach (var rule in SecondaryRule.All)
+        foreach (var rule in SecondaryRule.Everything)
         {
-            recorder.Add($"secondary rule {rule.Id}", "", SecondaryRule.Named(rule.Id));
+            recorder.Add($"secondary rule {rule.Id}", "", SecondaryRule.Find(rule.Id));
             recorder.Call($"secondary rule {rule.Id}: no test", () => rule.Answer(Report(6.2)));
             if (!Enum.TryParse<SoilAnalyte>(rule.Nutrient.ToString(), out var analyte))
             {

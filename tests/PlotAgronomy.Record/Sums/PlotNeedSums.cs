@@ -60,7 +60,7 @@ internal static class PlotNeedSums
 
     private static void EverySystem(Recorder recorder)
     {
-        foreach (var system in RecommendationSystems.All)
+        foreach (var system in RecommendationSystems.Everything)
         {
             foreach (string kind in new[] { "corn", "winter wheat", "ladino clover", "purple top turnip", "orchardgrass" })
             {
@@ -79,7 +79,7 @@ internal static class PlotNeedSums
                     },
                     Kinds = [Kind(kind, 0.7), Kind("crimson clover", 0.3)],
                     System = system,
-                    SecondaryRules = [.. SecondaryRule.All],
+                    SecondaryRules = [.. SecondaryRule.Everything],
                     SecondarySetting = new SecondarySetting { TissueSulfur = Percent(0.2), SoilClass = SoilClass.Mineral },
                     Setting = new PlotSetting
                     {
@@ -132,8 +132,8 @@ internal static class PlotNeedSums
                 Kinds = [Kind("oats winter", 1), Kind("medium red clover", 0.3)],
                 System = RecommendationSystems.NorthCarolina,
                 SecondaryRules = [],
-                Uses = Use("oats winter", new KindUse { Nitrogen = NitrogenRule.Named("south-carolina-small-grain") }),
-                LegumeCredit = LegumeCredit.Named("tennessee-clover-in-grass").For(stand),
+                Uses = Use("oats winter", new KindUse { Nitrogen = NitrogenRule.Find("south-carolina-small-grain") }),
+                LegumeCredit = LegumeCredit.Find("tennessee-clover-in-grass").For(stand),
             })));
         }
 
@@ -157,8 +157,8 @@ internal static class PlotNeedSums
             Uses = Use("alfalfa", new KindUse
             {
                 Yield = CropYield.FromTonsPerAcre(4),
-                Removal = CropRemoval.Grazed(RemovalFigure.Named("kentucky-alfalfa-hay"), CropYield.FromTonsPerAcre(4),
-                    RetainedShare.Named("cattle")),
+                Removal = CropRemoval.Grazed(RemovalFigure.Find("kentucky-alfalfa-hay"), CropYield.FromTonsPerAcre(4),
+                    RetainedShare.Find("cattle")),
             }),
         })));
         recorder.Call("need of a plot: printed beside ours", () => Short(PlotNeed.Of(new PlotNeedRequest
@@ -174,7 +174,7 @@ internal static class PlotNeedSums
             Report = Indices(SoilSums.Reading(SoilAnalyte.Boron, 0.2, extractant: Extractant.HotWater)),
             Kinds = [Kind("alfalfa", 0.6), Kind("oats winter", 0.4)],
             System = RecommendationSystems.NorthCarolina,
-            SecondaryRules = [SecondaryRule.Named("tennessee-boron-alfalfa"), SecondaryRule.Named("plot-boron")],
+            SecondaryRules = [SecondaryRule.Find("tennessee-boron-alfalfa"), SecondaryRule.Find("plot-boron")],
             Overrides = [NutrientTarget.Create(PlantNutrient.Nitrogen, PerAcre(50), PerAcre(60), "asked for")],
         })));
     }

@@ -195,7 +195,7 @@ internal static class RootSums
                 () => new[] { Reference.SourceCatalog.Find(source.Id).Edition, source.SupersededBy });
         }
 
-        recorder.Call("reference: an unknown source", () => Reference.SourceCatalog.TryFind("none") is null);
+        recorder.Call("reference: an unknown source", () => !Reference.SourceCatalog.TryFind("none", out _, out _));
         recorder.Call("reference: an unknown source asked for", () => Reference.SourceCatalog.Find("none"));
         foreach (var finding in Reference.FindingCatalog.All)
         {

@@ -238,7 +238,7 @@ internal static class SpreadingSums
 
     private static void Carriers(Recorder recorder)
     {
-        foreach (var carrier in Carrier.All)
+        foreach (var carrier in Carrier.All.AddRange(Carrier.Unchecked))
         {
             recorder.Add($"carrier {carrier.Id}", "", Carrier.Find(carrier.Id));
             recorder.Call($"carrier {carrier.Id}: four parts", () => CarrierPlan.ForParts(PerAcre(5), 4, carrier));

@@ -37,7 +37,7 @@ internal static class SystemSums
 
     internal static void Record(Recorder recorder)
     {
-        foreach (var system in RecommendationSystems.All)
+        foreach (var system in RecommendationSystems.Everything)
         {
             recorder.Add($"system {system.Id}", "", RecommendationSystems.Find(system.Id));
             recorder.Call($"system {system.Id}: rows", () => (
@@ -155,7 +155,7 @@ internal static class SystemSums
 
     private static void Ratings(Recorder recorder)
     {
-        foreach (var system in RatingSystems.All)
+        foreach (var system in RatingSystems.All.AddRange(RatingSystems.Unchecked))
         {
             recorder.Add($"rating system {system.Id}", "", RatingSystems.Find(system.Id));
             foreach (var scale in system.Scales)
@@ -216,7 +216,7 @@ internal static class SystemSums
             recorder.Call($"systems side by side for {Words(row)}",
                 () => Short(SystemComparison.Of(report, CropUse.CarriedOff(row, YieldOf(row)), Full)));
             recorder.Call($"systems side by side for {Words(row)}, all asked by name",
-                () => Short(SystemComparison.Of(report, CropUse.Browsed(row), Full, RecommendationSystems.All)));
+                () => Short(SystemComparison.Of(report, CropUse.Browsed(row), Full, RecommendationSystems.Everything)));
         }
 
         recorder.Call("systems side by side, a row each",
@@ -241,8 +241,8 @@ internal static class SystemSums
         {
             RecommendationSystems.Illinois, RecommendationSystems.Iowa2013, RecommendationSystems.Kansas,
             RecommendationSystems.Missouri, RecommendationSystems.Montana,
-            RecommendationSystems.Nebraska, RecommendationSystems.NebraskaOlder, RecommendationSystems.NorthCarolina,
-            RecommendationSystems.NorthDakotaBefore2018,
+            RecommendationSystems.Nebraska, RecommendationSystems.Find("NE-OLD"), RecommendationSystems.NorthCarolina,
+            RecommendationSystems.Find("ND-2017"),
             RecommendationSystems.NorthernIreland, RecommendationSystems.Oklahoma, RecommendationSystems.SouthCarolina,
             RecommendationSystems.SouthDakota,
             RecommendationSystems.TriState1995, RecommendationSystems.TriState2020,
