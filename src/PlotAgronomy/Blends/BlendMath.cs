@@ -64,14 +64,8 @@ internal static class BlendMath
 
     /// <summary>Nitrogen a legume fixes at a share of a full stand: straight lines through nothing at 0, the low figure at
     /// a quarter stand and the high figure at a full one; a share above 1 fixes what a full stand does.</summary>
-    internal static double NitrogenFixed(double share, double lowAtQuarterStand, double highAtFullStand) =>
-        share switch
-        {
-            <= QuarterStand => lowAtQuarterStand * share / QuarterStand,
-            < 1 => lowAtQuarterStand + (highAtFullStand - lowAtQuarterStand) * (share - QuarterStand) / (1 - QuarterStand),
-            _ => highAtFullStand,
-        };
-
-    /// <summary>The stand at which the lower printed nitrogen figure holds (KIND-UGA-NFIX).</summary>
-    private const double QuarterStand = 0.25;
+    internal static double NitrogenFixed(double share, double quarterStand, double lowAtQuarterStand, double highAtFullStand) =>
+        share <= quarterStand ? Interpolation.Line(0, 0, quarterStand, lowAtQuarterStand, share)
+        : share < 1 ? Interpolation.Line(quarterStand, lowAtQuarterStand, 1, highAtFullStand, share)
+        : highAtFullStand;
 }

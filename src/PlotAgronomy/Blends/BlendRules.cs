@@ -2,12 +2,13 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Limits of practice, each with its source.</summary>
+/// <summary>The single numbers of this room, each with its source.</summary>
 internal static class BlendRules
 {
     private static readonly ConstantTable Constants = new("Blends/Data/constants.csv");
 
-    internal static double SeasonShare => Constants["season-share"];
+    /// <summary>Share of a full stand that covers a season.</summary>
+    internal static double ShareThatCovers => Constants["season-share"];
 
     internal static double UncertainTotal => Constants["uncertain-total"];
 
@@ -24,4 +25,23 @@ internal static class BlendRules
     internal static double WeighingError => Constants["weighing-error"];
 
     internal static double ShareChange => Constants["share-change"];
+
+    /// <summary>The stand at which the lower printed figure of nitrogen fixed holds.</summary>
+    internal static double NitrogenQuarterStand => Constants["nitrogen-quarter-stand"];
+
+    internal static double RecipeLeastTotal => Constants["recipe-least-total"];
+
+    internal static double RecipeMostTotal => Constants["recipe-most-total"];
+
+    internal static double RecipeTotalLimit => Constants["recipe-total-limit"];
+
+    internal static double RecipeSmallestShare => Constants["recipe-smallest-share"];
+
+    internal static double RecipeLargestShare => Constants["recipe-largest-share"];
+
+    internal static double RecipeStep => Constants["recipe-step"];
+
+    internal static double RecipeFinestStep => Constants["recipe-finest-step"];
+
+    internal static double RecipeCoarsestStep => Constants["recipe-coarsest-step"];
 }

@@ -4,7 +4,7 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Names a set of kinds in a table: <c>kind=oats-spring;barley</c>, <c>group=Brassica</c>, <c>life=Perennial</c> or
+/// <summary>Names a set of kinds in a table: <c>kind=oats-spring;barley</c>, <c>group=brassica</c>, <c>life=perennial</c> or
 /// <c>any</c>.</summary>
 internal sealed class KindSelector
 {
@@ -33,9 +33,11 @@ internal sealed class KindSelector
             case "kind":
                 ImmutableArray<string> ids = [.. what.Split(';')];
                 return new(k => ids.Contains(k.Id), ids);
-            case "group" when Enum.TryParse(what, out FunctionalGroup group):
+            case "group":
+                var group = row.Choice<FunctionalGroup>(column, what);
                 return new(k => k.Group == group, []);
-            case "life" when Enum.TryParse(what, out LifeCycle life):
+            case "life":
+                var life = row.Choice<LifeCycle>(column, what);
                 return new(k => k.LifeCycle == life, []);
             default:
                 throw row.Problem(column, $"expected any, kind=..., group=... or life=..., found '{text}'");

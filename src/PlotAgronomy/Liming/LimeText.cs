@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;
@@ -15,6 +16,8 @@ internal static class LimeText
         double inches = depth.Inches;
         return Amounts.Print(inches, 2);
     }
+
+    internal static string Date(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     internal static string List(IEnumerable<double> numbers) => string.Join(", ", numbers.Select(n => Amounts.Print(n, 2)));
 }

@@ -24,8 +24,9 @@ public class BlendTableTests
 
     [Theory]
     [InlineData("clover")]
-    [InlineData("group=Clover")]
-    [InlineData("life=Short")]
+    [InlineData("group=clover")]
+    [InlineData("group=0")]
+    [InlineData("life=short")]
     public void An_unknown_selector_is_an_error(string text) =>
         Assert.Throws<DataFormatException>(() => KindSelector.Read(CsvTable.Parse("t.csv", $"selects\n{text}\n").Rows[0], "selects"));
 

@@ -27,7 +27,7 @@ public class CheapestSharesOracleTests
     public void Forty_lots_for_five_seasons_are_settled_within_seconds()
     {
         var (candidates, limits) = Problem(new Random(7), 40);
-        limits = limits with { Lacking = CheapestShares.SeasonSteps.Of([5, 5, 5, 5, 5]), MinKinds = 4, MinFamilies = 3, MinTotalSteps = 20, MaxTotalSteps = 25 };
+        limits = limits with { Lacking = SeasonSteps.Of([5, 5, 5, 5, 5]), MinKinds = 4, MinFamilies = 3, MinTotalSteps = 20, MaxTotalSteps = 25 };
         var clock = System.Diagnostics.Stopwatch.StartNew();
         var found = CheapestShares.Find(candidates, limits);
         Assert.NotNull(found);
@@ -42,7 +42,7 @@ public class CheapestSharesOracleTests
             .Select(c => c with { InCappedGroup = c.Family == 3 })
             .OrderBy(c => c.InCappedGroup).ThenBy(c => c.Family).ToArray();
         int from = random.Next(12, 22);
-        return (candidates, new CheapestShares.Limits(from, from + random.Next(6), CheapestShares.SeasonSteps.Of([.. Enumerable.Range(0, 5).Select(_ => random.Next(3) * 3)]), random.Next(6), random.Next(4), random.Next(2, 7)));
+        return (candidates, new CheapestShares.Limits(from, from + random.Next(6), SeasonSteps.Of([.. Enumerable.Range(0, 5).Select(_ => random.Next(3) * 3)]), random.Next(6), random.Next(4), random.Next(2, 7)));
     }
 
     private static double? SolveByProgram(CheapestShares.Candidate[] candidates, CheapestShares.Limits limits)
@@ -60,7 +60,7 @@ public class CheapestSharesOracleTests
         solver.Add(Sum(_ => true) >= limits.MinTotalSteps);
         solver.Add(Sum(_ => true) <= limits.MaxTotalSteps);
         solver.Add(Sum(c => c.InCappedGroup) <= limits.MaxCappedGroupSteps);
-        for (int s = 0; s < CheapestShares.Seasons; s++)
+        for (int s = 0; s < SeasonSteps.Seasons; s++)
         {
             int season = s;
             solver.Add(Sum(c => (c.SeasonMask & (1 << season)) != 0) >= limits.Lacking[season]);
@@ -86,7 +86,7 @@ public class CheapestSharesOracleTests
         Assert.True(used.Length >= limits.MinKinds);
         Assert.True(used.Select(x => x.First.Family).Distinct().Count() >= limits.MinFamilies);
         Assert.True(used.Where(x => x.First.InCappedGroup).Sum(x => x.Second) <= limits.MaxCappedGroupSteps);
-        for (int s = 0; s < CheapestShares.Seasons; s++)
+        for (int s = 0; s < SeasonSteps.Seasons; s++)
         {
             Assert.True(used.Where(x => (x.First.SeasonMask & (1 << s)) != 0).Sum(x => x.Second) >= limits.Lacking[s]);
         }

@@ -22,10 +22,10 @@ public class FertilizerMaterialsTests
     [Fact]
     public void A_material_from_memory_is_found_only_by_name()
     {
-        Assert.DoesNotContain(FertilizerCatalog.Materials, m => m.Id == "soluble-borate");
-        Assert.Throws<KeyNotFoundException>(() => FertilizerCatalog.Find("soluble-borate"));
-        Assert.Equal("data-from-memory", FertilizerCatalog.FromMemory("soluble-borate").Caution.Code);
-        Assert.Throws<KeyNotFoundException>(() => FertilizerCatalog.FromMemory("urea-granular"));
+        Assert.DoesNotContain(FertilizerCatalog.All, m => m.Id == "soluble-borate");
+        Assert.Contains(FertilizerCatalog.Find("soluble-borate"), FertilizerCatalog.Unchecked);
+        Assert.All(FertilizerCatalog.Unchecked, m => Assert.Equal("data-from-memory", m.AnalysisCaution!.Code));
+        Assert.All(FertilizerCatalog.All, m => Assert.Null(m.AnalysisCaution));
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public class FertilizerMaterialsTests
 
     [Fact]
     public void No_material_of_the_catalog_is_impossible() =>
-        Assert.All(FertilizerCatalog.Materials, m => m.Analysis.RequirePossibleFor(m.Substance));
+        Assert.All(FertilizerCatalog.All, m => m.Analysis.RequirePossibleFor(m.Substance));
 
     [Fact]
     public void Bagged_grades_are_read()

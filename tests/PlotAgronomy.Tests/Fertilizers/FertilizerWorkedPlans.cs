@@ -34,9 +34,9 @@ public class FertilizerWorkedPlans
         "cost" => (double)plan.TotalCost,
         "packages" => plan.Line(asked[1])!.Packages,
         "spread" => plan.Line(asked[1])!.Spread.Pounds,
-        "delivered" => plan.Balance(Enum.Parse<PlantNutrient>(asked[1]))!.Delivered.PoundsPerAcre,
-        "over" => plan.Balance(Enum.Parse<PlantNutrient>(asked[1]))!.PercentOfNeed!.Value - 100,
-        _ => (double)plan.MarginalCosts.Single(m => m.Nutrient == Enum.Parse<PlantNutrient>(asked[1])).PerPoundNeeded,
+        "delivered" => plan.Balance(Enum.Parse<PlantNutrient>(asked[1], ignoreCase: true))!.Delivered.PoundsPerAcre,
+        "over" => plan.Balance(Enum.Parse<PlantNutrient>(asked[1], ignoreCase: true))!.PercentOfNeed!.Value - 100,
+        _ => (double)plan.MarginalCosts.Single(m => m.Nutrient == Enum.Parse<PlantNutrient>(asked[1], ignoreCase: true)).PerPoundNeeded,
     };
 
     private static FertilizerProduct Product(string item, double pounds)

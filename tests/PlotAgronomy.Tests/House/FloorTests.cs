@@ -6,7 +6,7 @@ namespace PlotAgronomy.Tests.House;
 public class FloorTests
 {
     /// <summary>The root lies under Reference, so that tables can speak of findings.</summary>
-    private static readonly Dictionary<string, double> Floors = new()
+    internal static readonly IReadOnlyDictionary<string, double> Floors = new Dictionary<string, double>
     {
         [""] = -1,
         ["Reference"] = 0,

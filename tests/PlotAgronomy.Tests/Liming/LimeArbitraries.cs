@@ -30,7 +30,7 @@ public sealed record LimeQuestion(LimeMethod Method, double Target, double Water
 /// <summary>Generators of this room.</summary>
 public static class LimeArbitraries
 {
-    public static Arbitrary<LimeQuestion> Questions() => Gen.Elements(LimeRequirement.Methods.Where(m => m.Id != "texture-fallback"))
+    public static Arbitrary<LimeQuestion> Questions() => Gen.Elements(LimeMethod.Everything.Where(m => m.Id != "texture-fallback"))
         .SelectMany(m => Gen.Choose(0, 1000), (m, reading) => (m, reading))
         .SelectMany(x => Gen.Choose(0, 1000), (x, target) => (x.m, x.reading, target))
         .SelectMany(x => Gen.Choose(450, 620), (x, ph) =>
@@ -44,7 +44,7 @@ public static class LimeArbitraries
         .Select(shares => SieveAnalysis.OfPercent([.. shares.OrderDescending().Zip(Meshes, (share, mesh) => (mesh, (double)share))]))
         .ToArbitrary();
 
-    public static Arbitrary<LimeBasis> Bases() => Gen.Elements(LimeBasis.All.Where(b => b.Figure is not null)).ToArbitrary();
+    public static Arbitrary<LimeBasis> Bases() => Gen.Elements(LimeBasis.Everything.Where(b => b.Figure is not null)).ToArbitrary();
 
     internal static readonly int[] Meshes = [4, 8, 10, 20, 30, 40, 50, 60, 100];
 }

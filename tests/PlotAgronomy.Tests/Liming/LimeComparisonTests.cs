@@ -26,7 +26,7 @@ public class LimeComparisonTests
     {
         var comparison = Compare(Report(5.2, SoilBuffer.Smp, 6.2), 6.5);
         Assert.Equal(
-            LimeRequirement.Methods.Where(m => m.Buffers.Contains(SoilBuffer.Smp) && m.Soils.Contains(SoilClass.Mineral)).Select(m => m.Id).Order(StringComparer.Ordinal),
+            LimeMethod.Everything.Where(m => m.Buffers.Contains(SoilBuffer.Smp) && m.Soils.Contains(SoilClass.Mineral)).Select(m => m.Id).Order(StringComparer.Ordinal),
             comparison.Answers.Select(a => a.Method.Id).Order(StringComparer.Ordinal));
         Assert.True(comparison.Answers.Length >= 12);
         Assert.Equal(comparison.Answers.Select(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity).Order(), comparison.Answers.Select(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity));
@@ -52,8 +52,8 @@ public class LimeComparisonTests
     [Fact]
     public void Each_method_answers_for_its_own_closest_target()
     {
-        Assert.Equal(6.4, LimeRequirement.ByName("oregon-2025-sikora").ClosestTarget(6.5));
-        Assert.Equal(6.4, LimeRequirement.ByName("oregon-2025-sikora").ClosestTarget(6.2));
-        Assert.Equal(6.2, LimeRequirement.ByName("north-carolina-mehlich").ClosestTarget(6.2));
+        Assert.Equal(6.4, LimeMethod.Find("oregon-2025-sikora").ClosestTarget(6.5));
+        Assert.Equal(6.4, LimeMethod.Find("oregon-2025-sikora").ClosestTarget(6.2));
+        Assert.Equal(6.2, LimeMethod.Find("north-carolina-mehlich").ClosestTarget(6.2));
     }
 }

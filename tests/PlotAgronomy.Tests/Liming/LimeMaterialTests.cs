@@ -55,7 +55,7 @@ public class LimeMaterialTests
     [Fact]
     public void Pure_powder_is_the_whole_in_every_index_but_a_relative_one()
     {
-        foreach (var index in LimeIndex.All)
+        foreach (var index in LimeIndex.Everything)
         {
             Assert.Equal(!index.IsRelative, LimingMaterial.PureCarbonate.TryFigureIn(index, out var figure, out _));
             Assert.True(index.IsRelative || figure!.ShareOfWhole == 1);

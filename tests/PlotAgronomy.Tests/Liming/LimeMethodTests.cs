@@ -6,21 +6,21 @@ namespace PlotAgronomy.Tests.Liming;
 
 public class LimeMethodTests
 {
-    private static LimeNeed Need(string method, SoilReport report, double target) => LimeRequirement.ByName(method).NeedFor(report, target);
+    private static LimeNeed Need(string method, SoilReport report, double target) => LimeMethod.Find(method).NeedFor(report, target);
 
     [Fact]
-    public void Methods_from_memory_are_not_found_by_buffer_and_institution()
+    public void Methods_from_memory_are_not_found_by_institution()
     {
-        Assert.Equal(["oregon-2025-sikora"], LimeRequirement.By(SoilBuffer.Sikora, "oregon").Select(m => m.Id));
-        Assert.Empty(LimeRequirement.By(SoilBuffer.Smp, "Wisconsin"));
-        Assert.Empty(LimeRequirement.By("Ohio/Indiana/Michigan 1995"));
-        Assert.All(LimeRequirement.Methods.SelectMany(m => LimeRequirement.By(m.Institution)), m => Assert.Equal(DataStatus.Read, m.Status));
+        Assert.Equal(["oregon-2025-sikora"], LimeMethod.ForInstitution("oregon").Where(m => m.Buffers.Contains(SoilBuffer.Sikora)).Select(m => m.Id));
+        Assert.Empty(LimeMethod.ForInstitution("Wisconsin"));
+        Assert.Empty(LimeMethod.ForInstitution("Ohio/Indiana/Michigan 1995"));
+        Assert.All(LimeMethod.Everything.SelectMany(m => LimeMethod.ForInstitution(m.Institution)), m => Assert.Equal(DataStatus.Read, m.Status));
     }
 
     [Fact]
     public void A_method_from_memory_always_says_so()
     {
-        foreach (var method in LimeRequirement.Methods)
+        foreach (var method in LimeMethod.Everything)
         {
             bool says = method.NeedFor(Report(5.0), method.ClosestTarget(6.5)).Has("data-from-memory");
             Assert.Equal(method.Status == DataStatus.Memory, says);
@@ -29,7 +29,7 @@ public class LimeMethodTests
 
     [Fact]
     public void An_unknown_name_lists_the_names() =>
-        Assert.Contains("oregon-2025-sikora", Assert.Throws<KeyNotFoundException>(() => LimeRequirement.ByName("nowhere")).Message, StringComparison.Ordinal);
+        Assert.Contains("oregon-2025-sikora", Assert.Throws<KeyNotFoundException>(() => LimeMethod.Find("nowhere")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Every_answer_carries_the_four_labels_of_its_method()
@@ -46,7 +46,7 @@ public class LimeMethodTests
     public void A_buffer_without_its_name_gives_no_number()
     {
         var sample = new LimeSample { Report = Report(5.2), UnnamedBufferPh = 6.4 };
-        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(sample, 6.4);
+        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(sample, 6.4);
         Assert.Null(need.Rate);
         Assert.True(need.Has("lime-buffer-unnamed"));
     }
@@ -120,7 +120,7 @@ public class LimeMethodTests
     [Fact]
     public void A_superseded_table_says_so()
     {
-        Assert.True(LimeRequirement.ByName("oregon-em9057-smp").IsSuperseded);
+        Assert.True(LimeMethod.Find("oregon-em9057-smp").IsSuperseded);
         Assert.True(Need("oregon-em9057-smp", Report(5.0, SoilBuffer.Smp, 6.2), 6.0).Has("lime-method-superseded"));
     }
 
@@ -149,7 +149,7 @@ public class LimeMethodTests
     public void Only_north_carolina_takes_earlier_lime_off()
     {
         var earlier = EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), 2);
-        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(Report(5.2, SoilBuffer.Sikora, 6.4), 6.4, earlier);
+        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.2, SoilBuffer.Sikora, 6.4), 6.4, earlier);
         Assert.Equal(need.Gross!.OfBasis.PoundsPerAcre, need.Rate!.OfBasis.PoundsPerAcre);
         Assert.True(need.Has("lime-credit-not-printed"));
         Assert.Null(earlier.CreditBy("Oregon", SoilClass.Mineral));
@@ -177,7 +177,7 @@ public class LimeMethodTests
     [InlineData(1.01)]
     [InlineData(double.NaN)]
     public void A_reading_error_outside_its_range_is_refused(double error) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimeRequirement.ByName("oregon-2025-sikora").NeedFor(Report(5.0, SoilBuffer.Sikora, 6.0), 6.4, null, error));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.0, SoilBuffer.Sikora, 6.0), 6.4, null, error));
 
     [Theory]
     [InlineData(7.2, true)]
@@ -257,7 +257,7 @@ public class LimeMethodTests
     public void Vermonts_middle_class_reaches_to_its_printed_end()
     {
         // University of Vermont: classes 6.2-6.7 and above 6.7; the target of 6.5 rules from 6.5 on.
-        var vermont = LimeRequirement.ByName("vermont-aluminum").Formula;
+        var vermont = LimeMethod.Find("vermont-aluminum").Formula;
         Assert.Equal(1000, vermont.PoundsPerAcre(20, LimeSample.From(Report(6.7)), 6.5));
         Assert.Equal(0, vermont.PoundsPerAcre(20, LimeSample.From(Report(6.8)), 6.5));
     }
@@ -285,14 +285,14 @@ public class LimeMethodTests
     {
         var sample = new LimeSample { Report = Report(5.3), LimeBufferCapacity = LimeBufferCapacity.FromThirtyMinutes(150) };
         Assert.Equal(272.9, sample.LimeBufferCapacity.Value.MilligramsPerKilogramPerPh, 0.05);
-        Assert.NotNull(LimeRequirement.ByName("georgia-lime-buffer-capacity").NeedFor(sample, 6.5).Rate);
-        Assert.Null(LimeRequirement.ByName("georgia-lime-buffer-capacity").NeedFor(sample, 6.6).Rate);
+        Assert.NotNull(LimeMethod.Find("georgia-lime-buffer-capacity").NeedFor(sample, 6.5).Rate);
+        Assert.Null(LimeMethod.Find("georgia-lime-buffer-capacity").NeedFor(sample, 6.6).Rate);
     }
 
     [Fact]
     public void Shown_work_ends_with_the_labels_and_the_range()
     {
-        var work = LimeRequirement.ByName("north-carolina-mehlich").NeedFor(Report(5.2, SoilBuffer.Mehlich, 6.075), 6.0, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), 5)).ShowWork();
+        var work = LimeMethod.Find("north-carolina-mehlich").NeedFor(Report(5.2, SoilBuffer.Mehlich, 6.075), 6.0, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), 5)).ShowWork();
         Assert.Equal(["Acidity Ac", "Base rate", "Earlier lime still to work", "Need", "Labels", "Range"], work.Select(l => l.Label));
         Assert.Equal("2.1 x (6 - 5.2) / (6.6 - 5.2) = 1.2 ton/ac", work[1].Numbers);
     }

@@ -92,7 +92,7 @@ public class LimePracticeCases
     [Fact]
     public void C15_a_blank_buffer_is_never_read_as_zero()
     {
-        var method = LimeRequirement.ByName("tri-state-1995-smp");
+        var method = LimeMethod.Find("tri-state-1995-smp");
         var atTarget = method.NeedFor(Report(6.9), 6.5);
         PracticeCase.AssertMatches("C15", "lime", atTarget.Rate!.OfBasis.ShortTonsPerAcre);
         Assert.True(atTarget.Has("lime-ph-at-target"));
@@ -205,7 +205,7 @@ public class LimePracticeCases
     public void C23_sand_gets_a_range_and_a_careful_first_dressing()
     {
         var sample = LimeSample.From(Report(5.4, SoilBuffer.Smp, 6.9, cec: 4));
-        var weak = WeaklyBufferedLime.For(sample, 6.5, LimeRequirement.ByName("tri-state-1995-smp"), LimeRequirement.ByName("adams-evans"));
+        var weak = WeaklyBufferedLime.For(sample, 6.5, LimeMethod.Find("tri-state-1995-smp"), LimeMethod.Find("adams-evans"));
         PracticeCase.AssertMatches("C23", "table", weak.BufferNeeds[0].Rate!.OfBasis.ShortTonsPerAcre);
         PracticeCase.AssertMatches("C23", "rule low", weak.RuleLow.OfBasis.ShortTonsPerAcre);
         PracticeCase.AssertMatches("C23", "rule high", weak.RuleHigh.OfBasis.ShortTonsPerAcre);

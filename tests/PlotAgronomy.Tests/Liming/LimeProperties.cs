@@ -80,7 +80,7 @@ public class LimeProperties
     {
         var through = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 50 + (cce.Get % 60), sieves, Fraction.FromPercent(2));
         through = through.WithFigure(LimeFigure.Of(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
-        if (LimeIndex.All.Any(i => through.FigureIn(i).Value <= 0))
+        if (LimeIndex.Everything.Any(i => through.FigureIn(i).Value <= 0))
         {
             return; // a lime too coarse to have any effect in some index
         }
@@ -97,7 +97,7 @@ public class LimeProperties
     {
         var material = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 95, sieves)
             .WithFigure(LimeFigure.Of(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
-        if (LimeIndex.All.All(i => material.FigureIn(i).Value > 0))
+        if (LimeIndex.Everything.All(i => material.FigureIn(i).Value > 0))
         {
             var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), from, "test laboratory");
             Near.Assert(need.RateOf(material).PoundsPerAcre, need.ConvertTo(to, material).Rate.RateOf(material).PoundsPerAcre);
@@ -169,7 +169,7 @@ public class LimeProperties
     public void Finer_lime_is_never_rated_lower(SieveAnalysis sieves)
     {
         var finer = SieveAnalysis.Of([.. sieves.Meshes.Select(m => (m, Fraction.FromValue(Math.Min(1, sieves.SharePassing(m).Value + 0.1))))]);
-        Assert.All(LimeIndex.All, index =>
+        Assert.All(LimeIndex.Everything, index =>
         {
             Assert.InRange(index.FinenessShare(sieves), 0, 1 + 1e-12);
             Assert.True(index.FinenessShare(finer) >= index.FinenessShare(sieves) - 1e-12, $"{index}: {sieves}");
@@ -181,7 +181,7 @@ public class LimeProperties
     {
         foreach (string institution in new[] { "North Carolina", "Iowa", "Oregon", "Pennsylvania turf", "Pennsylvania garden" })
         {
-            var rounding = LimeRounding.TryFind(institution)!;
+            var rounding = RoundingOf(institution);
             Near.Assert(rounding.Apply(rate).PoundsPerAcre, rounding.Apply(rounding.Apply(rate)).PoundsPerAcre);
         }
     }
@@ -201,7 +201,7 @@ public class LimeProperties
     public void A_weakly_buffered_soil_never_gets_more_than_its_cap_and_little_at_first(FsCheck.PositiveInt capacity, FsCheck.PositiveInt hundredths, bool byName)
     {
         var sample = LimeSample.From(Report(4.52 + (hundredths.Get % 190 / 100.0), cec: 0.5 + (capacity.Get % 64 / 10.0)));
-        var weak = byName ? WeaklyBufferedLime.For(sample, 6.4, LimeRequirement.ByName("adams-evans")) : WeaklyBufferedLime.For(sample, 6.4);
+        var weak = byName ? WeaklyBufferedLime.For(sample, 6.4, LimeMethod.Find("adams-evans")) : WeaklyBufferedLime.For(sample, 6.4);
         Assert.Equal(byName, weak.ByCapacity is not null);
         Assert.True(weak.AdviceLow.OfBasis <= weak.AdviceHigh.OfBasis && weak.AdviceHigh.OfBasis <= weak.MostAtOnce);
         Assert.True(weak.FirstDressing.OfBasis <= weak.AdviceHigh.OfBasis && weak.FirstDressing.OfBasis.ShortTonsPerAcre <= 1 + 1e-12);

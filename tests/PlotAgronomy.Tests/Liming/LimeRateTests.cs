@@ -71,7 +71,7 @@ public class LimeRateTests
             Area = Area.FromAcres(0.5),
             EarlierLime = EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(0.5), 5),
             WorkedDepth = Length.FromInches(10.0 / 3),
-            Rounding = LimeRounding.TryFind("North Carolina"),
+            Rounding = RoundingOf("North Carolina"),
             Bag = Mass.FromPounds(50),
         });
         Assert.Equal(0.35, order.BasisRate.OfBasis.ShortTonsPerAcre, 1e-9);
@@ -86,7 +86,7 @@ public class LimeRateTests
     [InlineData("Oregon", 2.65, 2.7)]
     [InlineData("Ohio/Indiana/Michigan 1995", 2.667, 2.7)]
     public void Each_institution_rounds_its_own_way(string institution, double tons, double rounded) =>
-        Assert.Equal(rounded, LimeRounding.TryFind(institution)!.Apply(ApplicationRate.FromShortTonsPerAcre(tons)).ShortTonsPerAcre, 1e-9);
+        Assert.Equal(rounded, RoundingOf(institution).Apply(ApplicationRate.FromShortTonsPerAcre(tons)).ShortTonsPerAcre, 1e-9);
 
     [Fact]
     public void The_garden_report_of_pennsylvania_rounds_down()
@@ -95,8 +95,8 @@ public class LimeRateTests
         var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(50), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), "Pennsylvania garden");
         var exact = rate.RateOf(LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 70));
         Assert.Equal(7.142857, exact.PoundsPerThousandSquareFeet / 10, 1e-6);
-        Assert.Equal(7, LimeRounding.TryFind("Pennsylvania garden")!.Apply(exact).PoundsPerThousandSquareFeet / 10, 1e-9);
-        Assert.Null(LimeRounding.TryFind("Kansas"));
+        Assert.Equal(7, RoundingOf("Pennsylvania garden").Apply(exact).PoundsPerThousandSquareFeet / 10, 1e-9);
+        Assert.False(LimeRounding.TryFindForInstitution("Kansas", out _));
     }
 
     [Theory]
@@ -122,7 +122,7 @@ public class LimeRateTests
     [Fact]
     public void A_printed_rate_is_followed_and_a_real_difference_is_named()
     {
-        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(Report(5.0, PlotAgronomy.Soil.SoilBuffer.Sikora, 6.2), 6.4);
+        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.0, PlotAgronomy.Soil.SoilBuffer.Sikora, 6.2), 6.4);
         LimeRate Printed(double tons, string institution = "Oregon", LimeBasis? basis = null) => Rate(tons, basis ?? LimeBasis.OregonScore100, 6, 6.4, institution);
         // EM 9585: 2.5, 2.8 and 3.1 ton/ac at 6.3, 6.2 and 6.1.
         Assert.False(PrintedLimeCheck.Of(Printed(2.5), need).Differs);

@@ -14,7 +14,7 @@ public class LimeTableTests
     [InlineData("Liming/Data/indices.csv", 20)]
     [InlineData("Liming/Data/index-bands.csv", 47)]
     [InlineData("Liming/Data/bases.csv", 24)]
-    [InlineData("Liming/Data/constants.csv", 46)]
+    [InlineData("Liming/Data/constants.csv", 54)]
     [InlineData("Liming/Data/compounds.csv", 14)]
     [InlineData("Liming/Data/vermont.csv", 17)]
     [InlineData("Liming/Data/texture.csv", 15)]
@@ -52,7 +52,7 @@ public class LimeTableTests
     {
         foreach (var rows in CsvTable.Embedded("Liming/Data/tables.csv").Rows.GroupBy(r => r.Text("method_id")))
         {
-            var method = LimeRequirement.ByName(rows.Key);
+            var method = LimeMethod.Find(rows.Key);
             Assert.Equal(method.LowestReading, rows.Min(r => r.Number("reading")));
             Assert.Equal(method.HighestReading, rows.Max(r => r.Number("reading")));
         }
@@ -63,14 +63,14 @@ public class LimeTableTests
     {
         foreach (string table in new[] { "Liming/Data/tables.csv", "Liming/Data/linear.csv" })
         {
-            Assert.All(CsvTable.Embedded(table).Rows, r => Assert.Equal(LimeRequirement.ByName(r.Text("method_id")).Status, r.Status()));
+            Assert.All(CsvTable.Embedded(table).Rows, r => Assert.Equal(LimeMethod.Find(r.Text("method_id")).Status, r.Status()));
         }
     }
 
     [Fact]
     public void The_bands_of_an_index_leave_no_gap_and_their_factors_rise_as_sieves_get_finer()
     {
-        foreach (var index in LimeIndex.All.Where(i => i.Bands.Length > 0))
+        foreach (var index in LimeIndex.Everything.Where(i => i.Bands.Length > 0))
         {
             Assert.Equal(1, index.Bands[^1].Factor);
             Assert.Null(index.Bands[^1].HeldOnMesh);
@@ -85,14 +85,14 @@ public class LimeTableTests
     [Fact]
     public void Limits_of_readings_that_no_source_prints_are_marked_practice()
     {
-        Assert.All(CsvTable.Embedded("Liming/Data/methods.csv").Rows, r => Assert.Equal(r.Text("limits_printed") == "no", r.Text("locator").Contains("practice", StringComparison.Ordinal) && !LimeRequirement.ByName(r.Text("id")).LimitsArePrinted));
-        Assert.All(CsvTable.Embedded("Liming/Data/tables.csv").Rows.Select(r => r.Text("method_id")).Distinct(), id => Assert.True(LimeRequirement.ByName(id).LimitsArePrinted));
+        Assert.All(CsvTable.Embedded("Liming/Data/methods.csv").Rows, r => Assert.Equal(r.Text("limits_printed") == "no", r.Text("locator").Contains("practice", StringComparison.Ordinal) && !LimeMethod.Find(r.Text("id")).LimitsArePrinted));
+        Assert.All(CsvTable.Embedded("Liming/Data/tables.csv").Rows.Select(r => r.Text("method_id")).Distinct(), id => Assert.True(LimeMethod.Find(id).LimitsArePrinted));
     }
 
     [Fact]
     public void Vermonts_steps_leave_no_gap()
     {
-        var method = LimeRequirement.ByName("vermont-aluminum");
+        var method = LimeMethod.Find("vermont-aluminum");
         foreach (double ph in new[] { 4.0, 5.5, 5.6, 6.1, 6.2, 6.4 })
         {
             foreach (double aluminum in new[] { 0.0, 40, 41, 70, 71, 100, 101, 150, 151, 200, 201, 250, 251, 300, 301, 900 })
@@ -114,7 +114,7 @@ public class LimeTableTests
     [Fact]
     public void Every_standing_finding_and_placement_institution_is_known()
     {
-        Assert.All(LimeRequirement.Methods.Select(m => m.StandingFinding).OfType<string>(), code => Assert.Contains(code, FindingCatalog.Codes));
-        Assert.All(LimeBasis.All, b => Assert.True(b.Figure is null || b.Figure.Value > 0));
+        Assert.All(LimeMethod.Everything.Select(m => m.StandingFinding).OfType<string>(), code => Assert.Contains(code, FindingCatalog.Codes));
+        Assert.All(LimeBasis.Everything, b => Assert.True(b.Figure is null || b.Figure.Value > 0));
     }
 }

@@ -55,7 +55,7 @@ public class LimeWorkedExamples
         var row = WorkedExamples.Find(file, id);
         var earlier = row.NumberOrNull("earlier_ton") is { } tons
             ? EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(tons), row.Number("earlier_months")) : null;
-        var need = LimeRequirement.ByName(row.Text("method")).NeedFor(Sample(row), row.Number("target_ph"), earlier);
+        var need = LimeMethod.Find(row.Text("method")).NeedFor(Sample(row), row.Number("target_ph"), earlier);
         Assert.NotNull(need.Rate);
         WorkedExamples.AssertMatches(row, row.Text("quantity") switch
         {
@@ -74,12 +74,12 @@ public class LimeWorkedExamples
         {
             Laboratory = "test laboratory",
             WaterPh = row.NumberOrNull("water_ph") is { } ph ? WaterPh.FromValue(ph) : null,
-            BufferPhs = row.TextOrNull("buffer") is { } buffer ? [BufferPh.FromValue(row.Number("reading"), Enum.Parse<SoilBuffer>(buffer))] : [],
+            BufferPhs = row.ChoiceOrNull<SoilBuffer>("buffer") is { } buffer ? [BufferPh.FromValue(row.Number("reading"), buffer)] : [],
             ExchangeableAcidity = row.NumberOrNull("acidity_100_g") is { } mass ? CationCharge.FromMilliequivalentsPer100Grams(mass)
                 : row.NumberOrNull("acidity_100_cm3") is { } volume ? CationCharge.FromMilliequivalentsPer100CubicCentimeters(volume) : null,
             Readings = row.NumberOrNull("aluminum_ppm") is { } aluminum
                 ? [SoilReading.Of(SoilAnalyte.Aluminum, aluminum, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)] : [],
-            Texture = row.TextOrNull("texture") is { } texture ? Enum.Parse<SoilTexture>(texture) : null,
+            Texture = row.ChoiceOrNull<SoilTexture>("texture"),
             SoilClass = row.Text("method") == "tri-state-1995-organic" ? SoilClass.Organic : SoilClass.Mineral,
         },
         LimeBufferCapacity = row.NumberOrNull("lbc30") is { } capacity ? LimeBufferCapacity.FromThirtyMinutes(capacity) : null,

@@ -21,7 +21,7 @@ public class LimingDocExample
             BufferPhs = [BufferPh.FromValue(6.4, SoilBuffer.Sikora)],
         };
 
-        var need = LimeRequirement.ByName("oregon-2025-sikora").NeedFor(report, targetPh: 6.4);
+        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(report, targetPh: 6.4);
         output.WriteLine(need.Rate);
         output.WriteLine($"if the reading is off by 0.1: {Amounts.Print(need.Lowest!.OfBasis, "ton/ac", 1)} to {Amounts.Print(need.Highest!.OfBasis, "ton/ac", 1)}");
 

@@ -18,6 +18,7 @@ public class SeedRulesTests
     {
         var row = WorkedExamples.Find("Seeds/worked-dates.csv", id);
         var last = TestDateRule.Find(row.Text("rule")).LastDay(TestMonth.Of(row.Integer("year_of_test"), row.Integer("month_of_test")), row.Text("hermetic") == "yes");
+        WorkedExamples.Note(row, last.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal(row.Text("expected"), last.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
     }
 
@@ -33,6 +34,7 @@ public class SeedRulesTests
         var test = TestMonth.Of(2005, 8);
         var last = DateOnly.ParseExact(expected, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         var limit = TestDateRule.Find(rule);
+        PracticeCase.Note("C43", quantity, limit.LastDay(test).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal(last, limit.LastDay(test));
         Assert.Null(limit.Check(test, last));
         Assert.Equal("seed-test-old", limit.Check(test, last.AddDays(1))!.Code);

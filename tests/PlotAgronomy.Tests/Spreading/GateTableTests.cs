@@ -126,21 +126,6 @@ public class GateTableTests
         Assert.Throws<ArgumentOutOfRangeException>(() => oat.HoleFor(MassFlow.FromPoundsPerMinute(bad)));
     }
 
-    [Fact]
-    public void The_curve_refuses_what_it_cannot_draw()
-    {
-        Assert.Throws<ArgumentException>(() => new MonotoneCurve([1], [1]));
-        Assert.Throws<ArgumentException>(() => new MonotoneCurve([1, 1], [1, 2]));
-        Assert.Throws<ArgumentException>(() => new MonotoneCurve([2, 1], [1, 2]));
-        Assert.Throws<ArgumentException>(() => new MonotoneCurve([1, double.NaN], [1, 2]));
-        Assert.Throws<ArgumentException>(() => new MonotoneCurve([1, 2, 3], [1, 2]));
-        var line = new MonotoneCurve([1, 3], [10, 20]);
-        Assert.Equal(15, line.At(2));
-        Assert.Throws<ArgumentOutOfRangeException>(() => line.At(0.999));
-        Assert.Throws<ArgumentOutOfRangeException>(() => line.At(double.NaN));
-        Assert.Throws<ArgumentOutOfRangeException>(() => line.ArgumentOf(20.001));
-    }
-
     [Property]
     public bool Setting_and_flow_are_each_others_inverse_and_rise_together(FsCheck.NonEmptyArray<FsCheck.PositiveInt> steps, FsCheck.NonNegativeInt where)
     {

@@ -37,6 +37,7 @@ public class PatternWorkedExamples
         var row = WorkedExamples.Find(Overlaps, id);
         var overlapped = OverlappedPattern.Of(SinglePass(row.Text("pattern")), Length.FromFeet(row.Number("swath_ft")), row.Choice<DrivingMethod>("driving"));
         WorkedExamples.AssertMatches(row, overlapped.PopulationCvPercent);
+        WorkedExamples.Note(row, overlapped.SampleCvPercent, overlapped.Mean, overlapped.LowestToMean, overlapped.HighestToMean);
         Assert.Equal(row.Number("sample_cv"), overlapped.SampleCvPercent, 0.0006);
         Assert.Equal(row.Number("mean"), overlapped.Mean, 0.00001);
         Assert.Equal(row.Number("lowest"), overlapped.LowestToMean * overlapped.Mean, 0.00001);

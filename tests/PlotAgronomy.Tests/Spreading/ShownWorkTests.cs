@@ -61,7 +61,7 @@ public class ShownWorkTests
             "spacing" => SpreaderRate.AtSpacing(Eight, Swath, Length.FromFeet(12)),
             "walk" => SowingWalk.For(Eight, Area.FromAcres(0.25), Swath),
             "progress" => SowingProgress.After(Mass.FromPounds(10), Area.FromAcres(1), [HopperReading.Of(Area.FromAcres(0.25), Mass.FromPounds(7))]),
-            "carrier" => CarrierPlan.ForParts(Eight, 3, Carrier.Find("dry-sand")),
+            "carrier" => CarrierPlan.ForParts(Eight, 3, Carrier.DrySand),
             "repeats" => RepeatedRuns.Judge([Eight, Eight, Eight], Eight),
             "outlets" => OutletCheck.Of([Mass.FromGrams(95), Mass.FromGrams(105)]),
             "dial" => PrintedDial.Compare(Eight, ApplicationRate.FromPoundsPerAcre(16)),

@@ -11,9 +11,13 @@ internal static class PracticeCase
     /// <summary>Asserts a case's value: "exact" to the last digit shown, else within the tolerance given.</summary>
     internal static void AssertMatches(string caseId, string quantity, double actual)
     {
+        Note(caseId, quantity, actual.ToString("R", CultureInfo.InvariantCulture));
         var (expected, tolerance) = Expected(caseId, quantity);
         Assert.True(Math.Abs(actual - expected) <= tolerance, string.Create(CultureInfo.InvariantCulture, $"{caseId} {quantity}: expected {expected} +- {tolerance}, got {actual:R}"));
     }
+
+    internal static void Note(string caseId, string quantity, string actual) =>
+        ExampleRecord.Note("cases.csv", $"{caseId} {quantity}", actual);
 
     internal static (double Value, double Tolerance) Expected(string caseId, string quantity)
     {

@@ -174,7 +174,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
         {
             yield return FindingCatalog.Create(
                 "blend-not-on-offer",
-                ("kinds", string.Join("; ", NotOnOffer.Select(k => k.ShortName))),
+                ("kinds", StandNames.Of(NotOnOffer)),
                 ("share", Amounts.Print(ShareNotOnOffer, 0))
             );
         }

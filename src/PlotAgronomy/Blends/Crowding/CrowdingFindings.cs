@@ -6,40 +6,40 @@ namespace PlotAgronomy.Blends;
 /// <summary>The cautions of a crowded or thin stand.</summary>
 internal static class CrowdingFindings
 {
-    internal static IEnumerable<Finding> Of(CrowdingReport report, StandMember[] members) =>
-        Totals(report, members)
-            .Concat(Groups(report))
-            .Concat(FullStands(report))
-            .Concat(Densities(report, members))
-            .Concat(PastureKinds(report, members));
+    internal static IEnumerable<Finding> Of(StandCrowding stand) =>
+        Totals(stand).Concat(Groups(stand)).Concat(FullStands(stand)).Concat(Densities(stand)).Concat(PastureKinds(stand));
 
-    private static IEnumerable<Finding> Totals(CrowdingReport report, StandMember[] members)
+    private static IEnumerable<Finding> Totals(StandCrowding stand)
     {
-        var total = report.Total;
-        string limit = Amounts.Print(report.MostTotal, 2);
-        double most = report.MostTotal * (1 + Tolerance.Dust);
-        if (total.Lowest > most)
+        var total = stand.Total;
+        string limit = Amounts.Print(stand.Limit.High, 2);
+        bool isFull = Tolerance.IsAbove(total.Chosen, stand.Limit.High);
+        if (Tolerance.IsAbove(total.Lowest, stand.Limit.High))
         {
             yield return FindingCatalog.Create(
                 "blend-crowded-at-every-rate",
                 ("total", Amounts.Print(total.Lowest, 2)),
                 ("limit", limit),
-                ("kinds", Kinds(report))
+                ("kinds", Kinds(stand))
             );
         }
-        else if (total.Chosen > most)
+        else if (isFull)
         {
             yield return FindingCatalog.Create(
                 "blend-crowded",
                 ("total", Amounts.Print(total.Chosen, 2)),
                 ("limit", limit),
-                ("kinds", Kinds(report))
+                ("kinds", Kinds(stand))
             );
         }
 
-        if (total.Chosen > most && report.Kinds > 1 && members.Select(m => m.Kind.Family).Distinct().Count() == 1)
+        if (isFull && stand.Kinds > 1 && stand.Members.Select(m => m.Kind.Family).Distinct().Count() == 1)
         {
-            yield return FindingCatalog.Create("blend-one-family", ("kinds", Kinds(report)), ("family", members[0].Kind.Family));
+            yield return FindingCatalog.Create(
+                "blend-one-family",
+                ("kinds", Kinds(stand)),
+                ("family", stand.Members[0].Kind.Family)
+            );
         }
 
         if (total.Highest > total.Lowest * BlendRules.UncertainTotal)
@@ -48,7 +48,7 @@ internal static class CrowdingFindings
                 "blend-total-uncertain",
                 ("low", Amounts.Print(total.Lowest, 2)),
                 ("high", Amounts.Print(total.Highest, 2)),
-                ("rates", string.Join("; ", report.Blend.Parts.Select(RateUsed)))
+                ("rates", string.Join("; ", stand.Blend.Parts.Select(RateUsed)))
             );
         }
     }
@@ -59,9 +59,9 @@ internal static class CrowdingFindings
         + $"({Amounts.Print(part.Component.FullRange.Low.PoundsPerAcre, 2)} to "
         + $"{Amounts.Print(part.Component.FullRange.High.PoundsPerAcre, 2)})";
 
-    private static IEnumerable<Finding> Groups(CrowdingReport report)
+    private static IEnumerable<Finding> Groups(StandCrowding stand)
     {
-        foreach (var group in report.Groups.Where(g => g.Applies && Tolerance.IsAbove(g.Share, g.CareFrom)))
+        foreach (var group in stand.Groups.Where(g => g.Applies && Tolerance.IsAbove(g.Share, g.CareFrom)))
         {
             (string, string)[] places =
             [
@@ -74,28 +74,28 @@ internal static class CrowdingFindings
         }
     }
 
-    private static IEnumerable<Finding> FullStands(CrowdingReport report) =>
-        report.Kinds == 1
+    private static IEnumerable<Finding> FullStands(StandCrowding stand) =>
+        stand.Kinds == 1
             ? []
-            : report
+            : stand
                 .Blend.Parts.Where(p => !Tolerance.IsBelow(p.ShareOfFullStand.Chosen, 1))
                 .Select(p =>
                     FindingCatalog.Create(
                         "blend-kind-is-full-stand",
                         ("kind", p.Kind.ShortName),
                         ("share", Amounts.Print(p.ShareOfFullStand.Chosen, 2)),
-                        ("others", Amounts.Print(report.Kinds - 1, 0))
+                        ("others", Amounts.Print(stand.Kinds - 1, 0))
                     )
                 );
 
-    private static IEnumerable<Finding> Densities(CrowdingReport report, StandMember[] members)
+    private static IEnumerable<Finding> Densities(StandCrowding stand)
     {
-        double seeds = report.Blend.LiveSeedsPerSquareFoot;
+        double seeds = stand.Blend.LiveSeedsPerSquareFoot;
         foreach (var target in DensityTarget.All)
         {
             bool applies = target.Counted switch
             {
-                DensityCount.WholeStand => members.All(m => target.Covers(m.Kind)),
+                DensityCount.WholeStand => stand.Members.All(m => target.Covers(m.Kind)),
                 DensityCount.WholePlot => true,
                 _ => false,
             };
@@ -112,23 +112,19 @@ internal static class CrowdingFindings
         }
     }
 
-    private static IEnumerable<Finding> PastureKinds(CrowdingReport report, StandMember[] members)
+    private static IEnumerable<Finding> PastureKinds(StandCrowding stand)
     {
-        var perennials = members
-            .Where(m => m.Kind.LifeCycle == LifeCycle.Perennial)
-            .Select(m => m.Kind.ShortName)
-            .Distinct()
-            .ToArray();
-        if (perennials.Length > 0 && report.Kinds > BlendRules.PastureKinds)
+        var perennials = stand.Members.Select(m => m.Kind).Where(k => k.LifeCycle == LifeCycle.Perennial).ToArray();
+        if (perennials.Length > 0 && stand.Kinds > BlendRules.PastureKinds)
         {
             yield return FindingCatalog.Create(
                 "blend-many-kinds",
-                ("count", Amounts.Print(report.Kinds, 0)),
+                ("count", Amounts.Print(stand.Kinds, 0)),
                 ("limit", Amounts.Print(BlendRules.PastureKinds, 0)),
-                ("slow", string.Join("; ", perennials))
+                ("slow", StandNames.Of(perennials))
             );
         }
     }
 
-    private static string Kinds(CrowdingReport report) => string.Join("; ", report.Blend.Parts.Select(p => p.Kind.ShortName));
+    private static string Kinds(StandCrowding stand) => StandNames.Of(stand.Blend.Parts.Select(p => p.Kind));
 }

@@ -7,7 +7,6 @@ namespace PlotAgronomy.Blends;
 internal static class CrowdingLimits
 {
     private static readonly Table<GroupCap> Groups = new("Blends/Data/group-caps.csv", r => new GroupCap(
-        r.Text("id"),
         r.Text("group"),
         KindSelector.Read(r, "selects"),
         r.YesOrNo("whole_group"),
@@ -25,7 +24,6 @@ internal static class CrowdingLimits
     internal static TotalLimit TotalFor(int kinds) => Totals.Rows.First(t => kinds <= t.MostKinds).Limit;
 
     internal sealed record GroupCap(
-        string Id,
         string Group,
         KindSelector Selector,
         bool IsWholeGroup,

@@ -8,38 +8,35 @@ namespace PlotAgronomy.Blends;
 /// sowing dates, fertility or grazing, which decide who wins as much as rates do.</remarks>
 public sealed class CrowdingReport : IWorkedResult
 {
-    private CrowdingReport(Blend blend, StandMember[] members, double standing)
+    private readonly StandCrowding crowding;
+
+    private CrowdingReport(StandCrowding crowding)
     {
-        Blend = blend;
-        Total = blend.StandTotal + StandTotal.Of(standing, standing, standing);
-        Kinds = members.Where(m => m.Share > 0).Select(m => m.Kind.Id).Distinct().Count();
-        var limit = CrowdingLimits.TotalFor(Kinds);
-        MostTotal = limit.High;
-        Groups = GroupsOf(members);
-        SourceIds = [.. Groups.Select(g => g.SourceId).Append(limit.SourceId).Append("SEED-S88").Distinct()];
-        Findings = Finding.InOrder(CrowdingFindings.Of(this, members));
+        this.crowding = crowding;
+        Findings = Finding.InOrder(CrowdingFindings.Of(crowding));
     }
 
     /// <summary>Gets the blend.</summary>
-    public Blend Blend { get; }
+    public Blend Blend => crowding.Blend;
 
     /// <summary>Gets the sum of shares of a full stand, what stands already included.</summary>
-    public StandTotal Total { get; }
+    public StandTotal Total => crowding.Total;
 
     /// <summary>Gets the number of kinds, what stands already included.</summary>
-    public int Kinds { get; }
+    public int Kinds => crowding.Kinds;
 
     /// <summary>Gets the highest total of practice for that number of kinds, a pure number.</summary>
-    public double MostTotal { get; }
+    public double MostTotal => crowding.Limit.High;
 
     /// <summary>Gets the groups that hold others back and are in the stand.</summary>
-    public ImmutableArray<GroupShare> Groups { get; }
+    public ImmutableArray<GroupShare> Groups => crowding.Groups;
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; }
+    public ImmutableArray<string> SourceIds =>
+        [.. Groups.Select(g => g.SourceId).Append(crowding.Limit.SourceId).Append("SEED-S88").Distinct()];
 
     /// <summary>Checks a blend.</summary>
     /// <param name="blend">Blend.</param>
@@ -50,7 +47,7 @@ public sealed class CrowdingReport : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(blend);
         ArgumentNullException.ThrowIfNull(standing);
-        return new(blend, [.. StandMember.Of(blend, standing)], standing.Sum(s => s.ShareOfFullStand));
+        return new(new StandCrowding(blend, standing));
     }
 
     /// <inheritdoc/>
@@ -72,26 +69,4 @@ public sealed class CrowdingReport : IWorkedResult
 
     private static string WhereCapped(GroupShare group) =>
         group.Applies ? $" beside {group.MustLiveOn}" : " (does not apply: no other group must live on)";
-
-    private static ImmutableArray<GroupShare> GroupsOf(StandMember[] members) =>
-        [
-            .. from cap in CrowdingLimits.GroupCaps
-            let inside = members.Where(m => cap.Selector.Selects(m.Kind)).ToArray()
-            where inside.Length > 0
-            select new GroupShare
-            {
-                Group = cap.Group,
-                Share = inside.Sum(m => m.Share),
-                CareFrom = cap.CareFrom,
-                Cap = cap.Cap,
-                MustLiveOn = string.Join(
-                    "; ",
-                    members
-                        .Where(m => m.MustLiveOn && m.Share > 0 && !cap.Selector.Selects(m.Kind))
-                        .Select(m => m.Kind.ShortName)
-                        .Distinct()
-                ),
-                SourceId = cap.SourceId,
-            },
-        ];
 }

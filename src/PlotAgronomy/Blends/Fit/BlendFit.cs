@@ -8,59 +8,53 @@ namespace PlotAgronomy.Blends;
 /// <remarks>Crowding and seasons are reports of their own. State seed and weed lists govern; this only warns.</remarks>
 public sealed class BlendFit : IWorkedResult
 {
-    private BlendFit(BlendBatch batch, PlotConditions conditions)
+    private readonly FitFacts facts;
+
+    private BlendFit(FitFacts facts)
     {
-        Batch = batch;
-        Conditions = conditions;
-        Passes = SowingPass.Of(batch.Blend);
-        Inoculants =
-        [
-            .. batch
-                .Lines.Where(l => l.Component.Kind.InoculantGroup is not null && !l.Component.IsInoculated)
-                .Select(l => InoculantNeed.For(l.Component.Kind, l.Weight)),
-        ];
-        Dates = conditions.Region is { } region ? CommonDates.Of(batch.Blend, region) : null;
-        Findings = Finding.InOrder(FitFindings.Of(this));
+        this.facts = facts;
+        Findings = Finding.InOrder(FitFindings.Of(facts));
     }
 
     /// <summary>Gets the blend with its weights.</summary>
-    public BlendBatch Batch { get; }
+    public BlendBatch Batch => facts.Batch;
 
     /// <summary>Gets what is known of the plot.</summary>
-    public PlotConditions Conditions { get; }
+    public PlotConditions Conditions => facts.Conditions;
 
     /// <summary>Gets the lowest pH that every kind stands; null when none suits all, or none is known.</summary>
-    public double? LowestPh => PhSpan is { } span && span.Low <= span.High ? span.Low : null;
+    public double? LowestPh => facts.PhSpan is { } span && span.Low <= span.High ? span.Low : null;
 
     /// <summary>Gets the highest pH that every kind stands; null when none suits all, or none is known.</summary>
-    public double? HighestPh => PhSpan is { } span && span.Low <= span.High ? span.High : null;
+    public double? HighestPh => facts.PhSpan is { } span && span.Low <= span.High ? span.High : null;
 
     /// <summary>Gets the wettest drainage that every kind stands; null when none suits all, or none is known.</summary>
-    public DrainageClass? WettestDrainage => DrainageSpan is { } span && span.Wettest <= span.Driest ? span.Wettest : null;
+    public DrainageClass? WettestDrainage => facts.DrainageSpan is { } span && span.Wettest <= span.Driest ? span.Wettest : null;
 
     /// <summary>Gets the driest drainage that every kind stands; null when none suits all, or none is known.</summary>
-    public DrainageClass? DriestDrainage => DrainageSpan is { } span && span.Wettest <= span.Driest ? span.Driest : null;
+    public DrainageClass? DriestDrainage => facts.DrainageSpan is { } span && span.Wettest <= span.Driest ? span.Driest : null;
 
     /// <summary>Gets the passes in which to sow: what is covered first, large seed before small; as few as the rules of
-    /// <see cref="SowingPass"/> allow.</summary>
-    public ImmutableArray<SowingPass> Passes { get; }
+    /// <see cref="BlendPass"/> allow.</summary>
+    public ImmutableArray<BlendPass> Passes => facts.Passes;
 
     /// <summary>Gets the inoculant for each legume that needs some.</summary>
-    public ImmutableArray<InoculantNeed> Inoculants { get; }
+    public ImmutableArray<InoculantNeed> Inoculants => facts.Inoculants;
 
     /// <summary>Gets the published days that suit the kinds; null when no region is given.</summary>
-    public CommonDates? Dates { get; }
+    public CommonDates? Dates => facts.Dates;
 
     /// <summary>Gets the nitrogen that the legumes fix in a year, sown and standing, as N: straight lines through nothing, the
     /// printed figure for a quarter stand and that for a pure one; a share above 1 fixes what a pure stand does.</summary>
     public ApplicationRate NitrogenFixed =>
-        Members
-            .Where(m => m.Kind.Nitrogen is not null)
+        facts
+            .Members.Where(m => m.Kind.Nitrogen is not null)
             .Aggregate(ApplicationRate.Zero, (sum, m) =>
                 sum
                 + ApplicationRate.FromPoundsPerAcre(
                     BlendMath.NitrogenFixed(
                         m.Share,
+                        BlendRules.NitrogenQuarterStand,
                         m.Kind.Nitrogen!.QuarterStand.PoundsPerAcre,
                         m.Kind.Nitrogen.PureStand.PoundsPerAcre
                     )
@@ -73,8 +67,8 @@ public sealed class BlendFit : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
         [
-            .. Batch
-                .Blend.Parts.SelectMany(p =>
+            .. facts
+                .Parts.SelectMany(p =>
                     (p.Kind.Ph?.Evidence.SourceIds ?? [])
                         .Concat(p.Kind.Drainage?.Evidence.SourceIds ?? [])
                         .Concat(p.Kind.Depth?.Evidence.SourceIds ?? [])
@@ -83,26 +77,6 @@ public sealed class BlendFit : IWorkedResult
                 .Distinct(),
         ];
 
-    internal StandMember[] Members => [.. StandMember.Of(Batch.Blend, Conditions.Standing)];
-
-    internal (double Low, double High)? PhSpan
-    {
-        get
-        {
-            PhTolerance[] known = [.. Batch.Blend.Parts.Select(p => p.Kind.Ph).OfType<PhTolerance>()];
-            return known.Length == 0 ? null : (known.Max(p => p.MinimumPh), known.Min(p => p.MaximumPh));
-        }
-    }
-
-    internal (DrainageClass Wettest, DrainageClass Driest)? DrainageSpan
-    {
-        get
-        {
-            DrainageTolerance[] known = [.. Batch.Blend.Parts.Select(p => p.Kind.Drainage).OfType<DrainageTolerance>()];
-            return known.Length == 0 ? null : (known.Max(d => d.Wettest), known.Min(d => d.Driest));
-        }
-    }
-
     /// <summary>Checks a blend for a plot.</summary>
     /// <param name="batch">Blend with its weights for the plot.</param>
     /// <param name="conditions">What is known of the plot; null checks the kinds against each other only.</param>
@@ -110,7 +84,7 @@ public sealed class BlendFit : IWorkedResult
     public static BlendFit Of(BlendBatch batch, PlotConditions? conditions = null)
     {
         ArgumentNullException.ThrowIfNull(batch);
-        return new(batch, conditions ?? new PlotConditions());
+        return new(new FitFacts(batch, conditions ?? new PlotConditions()));
     }
 
     /// <inheritdoc/>
@@ -126,7 +100,9 @@ public sealed class BlendFit : IWorkedResult
             new(
                 "Drainage that every kind stands",
                 "driest of the wettest limits to wettest of the driest",
-                WettestDrainage is { } wet && DriestDrainage is { } dry ? $"{wet} to {dry}" : "none in common"
+                WettestDrainage is { } wet && DriestDrainage is { } dry
+                    ? $"{DrainageTolerance.Classes[wet]} to {DrainageTolerance.Classes[dry]}"
+                    : "none in common"
             ),
             .. Passes.Select(
                 (p, i) =>

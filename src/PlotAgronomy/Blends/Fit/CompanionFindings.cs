@@ -14,15 +14,12 @@ internal static class CompanionFindings
         DryOrThinSoil,
     }
 
-    internal static IEnumerable<Finding> Of(BlendFit fit)
+    internal static IEnumerable<Finding> Of(FitFacts fit)
     {
         foreach (var limit in Limits.Rows.Where(l => l.SupersededBy is null && Applies(l, fit.Conditions)))
         {
             StandMember[] hosts = [.. fit.Members.Where(m => limit.Host.Selects(m.Kind) && m.Share > 0)];
-            BlendPart[] companions =
-            [
-                .. fit.Batch.Blend.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind)),
-            ];
+            BlendPart[] companions = [.. fit.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind))];
             if (hosts.Length == 0 || companions.Length == 0)
             {
                 continue;
@@ -79,7 +76,6 @@ internal static class CompanionFindings
         };
 
     private sealed record Limit(
-        string Id,
         KindSelector Host,
         KindSelector Companion,
         double? ShareLow,
@@ -95,7 +91,6 @@ internal static class CompanionFindings
     {
         internal static Limit Read(CsvRow row) =>
             new(
-                row.Text("id"),
                 KindSelector.Read(row, "host_selects"),
                 KindSelector.Read(row, "companion_selects"),
                 row.NumberOrNull("companion_share_low"),

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Blends;
 /// <summary>The cautions of kinds that are to share a plot.</summary>
 internal static class FitFindings
 {
-    internal static IEnumerable<Finding> Of(BlendFit fit) =>
+    internal static IEnumerable<Finding> Of(FitFacts fit) =>
         Soil(fit)
             .Concat(Sowing(fit))
             .Concat(Dates(fit))
@@ -17,9 +17,9 @@ internal static class FitFindings
             .Concat(fit.Inoculants.SelectMany(i => i.Findings))
             .Concat(Remembered(fit));
 
-    private static IEnumerable<Finding> Soil(BlendFit fit)
+    private static IEnumerable<Finding> Soil(FitFacts fit)
     {
-        CropKind[] kinds = [.. fit.Batch.Blend.Parts.Select(p => p.Kind)];
+        CropKind[] kinds = [.. fit.Parts.Select(p => p.Kind)];
         if (
             fit.Conditions.Ph is { } ph
             && kinds.Where(k => k.Ph is { } t && (ph.Value < t.MinimumPh || ph.Value > t.MaximumPh)).ToArray()
@@ -48,7 +48,7 @@ internal static class FitFindings
         }
     }
 
-    private static IEnumerable<Finding> Sowing(BlendFit fit)
+    private static IEnumerable<Finding> Sowing(FitFacts fit)
     {
         if (fit.Passes.Length > 1)
         {
@@ -78,9 +78,9 @@ internal static class FitFindings
         }
     }
 
-    private static IEnumerable<Finding> Dates(BlendFit fit)
+    private static IEnumerable<Finding> Dates(FitFacts fit)
     {
-        var seasons = fit.Batch.Blend.Parts.Select(p => p.Kind).ToLookup(k => k.GrowingSeason);
+        var seasons = fit.Parts.Select(p => p.Kind).ToLookup(k => k.GrowingSeason);
         bool meet = fit.Dates is { Ranges.IsEmpty: false };
         if (!meet && seasons[GrowingSeason.Warm].Any() && seasons[GrowingSeason.Cool].Any())
         {
@@ -101,12 +101,12 @@ internal static class FitFindings
             yield return FindingCatalog.Create("blend-no-dates", ("kinds", StandNames.Of(dates.Unknown)));
         }
 
-        if (dates.Ranges.IsEmpty && dates.Unknown.Length < fit.Batch.Blend.Parts.Length)
+        if (dates.Ranges.IsEmpty && dates.Unknown.Length < fit.Parts.Length)
         {
             yield return FindingCatalog.Create("blend-no-common-day");
         }
 
-        foreach (var kind in fit.Batch.Blend.Parts.Select(p => p.Kind))
+        foreach (var kind in fit.Parts.Select(p => p.Kind))
         {
             var windows = dates.Windows[kind.Id];
             if (fit.Conditions.SowingDay is { } day && !windows.IsEmpty && !windows.Any(w => w.Allows(day)))
@@ -121,7 +121,7 @@ internal static class FitFindings
         }
     }
 
-    private static IEnumerable<Finding> Nitrogen(BlendFit fit)
+    private static IEnumerable<Finding> Nitrogen(FitFacts fit)
     {
         StandMember[] legumes = [.. fit.Members.Where(m => m.Kind.IsLegume)];
         StandMember[] hungry =
@@ -173,9 +173,9 @@ internal static class FitFindings
     }
 
     /// <summary>What of the report rests on figures from memory: only those that took part in it.</summary>
-    private static IEnumerable<Finding> Remembered(BlendFit fit)
+    private static IEnumerable<Finding> Remembered(FitFacts fit)
     {
-        CropKind[] kinds = [.. fit.Batch.Blend.Parts.Select(p => p.Kind)];
+        CropKind[] kinds = [.. fit.Parts.Select(p => p.Kind)];
         return MemoryNotes
             .For("the pH limits", kinds.Select(k => (k, k.Ph?.Evidence)))
             .Concat(MemoryNotes.For("the drainage", kinds.Select(k => (k, k.Drainage?.Evidence))))

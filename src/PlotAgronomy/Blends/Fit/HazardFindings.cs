@@ -13,9 +13,9 @@ internal static class HazardFindings
         KindSelector.Read(r, "selects")
     );
 
-    internal static IEnumerable<Finding> Of(BlendFit fit)
+    internal static IEnumerable<Finding> Of(FitFacts fit)
     {
-        var kinds = fit.Batch.Blend.Parts.Select(p => p.Kind).ToArray();
+        var kinds = fit.Parts.Select(p => p.Kind).ToArray();
         foreach (
             var group in kinds
                 .SelectMany(k => k.Hazards.Where(h => h.Level != NoRuleNeeded).Select(h => (Kind: k, Hazard: h)))
@@ -40,7 +40,7 @@ internal static class HazardFindings
             yield return FindingCatalog.Create("blend-grain-on-surface", ("kinds", StandNames.Of(grain)));
         }
 
-        foreach (var component in fit.Batch.Blend.Parts.Select(p => p.Component))
+        foreach (var component in fit.Parts.Select(p => p.Component))
         {
             foreach (var caution in component.Lot?.Cautions(component.Method) ?? [])
             {
@@ -68,31 +68,15 @@ internal static class HazardFindings
         }
     }
 
-    private static Finding Finding(HazardType type, string kinds, string level, string rule) =>
-        type switch
+    private static Finding Finding(HazardType type, string kinds, string level, string rule)
+    {
+        (string, string)[] places = [("kinds", kinds), ("level", level), ("rule", rule)];
+        return type switch
         {
-            HazardType.NoxiousListing => FindingCatalog.Create(
-                "blend-noxious",
-                ("kinds", kinds),
-                ("level", level),
-                ("rule", rule)
-            ),
-            HazardType.Bloat => FindingCatalog.Create("blend-livestock", ("kinds", kinds), ("level", level), ("rule", rule)),
-            HazardType.Allelopathy => FindingCatalog.Create("blend-residue", ("kinds", kinds), ("level", level), ("rule", rule)),
-            HazardType.PrussicAcid => FindingCatalog.Create(
-                "blend-poison",
-                ("hazard", "Prussic acid"),
-                ("kinds", kinds),
-                ("level", level),
-                ("rule", rule)
-            ),
-            HazardType.Nitrate => FindingCatalog.Create(
-                "blend-poison",
-                ("hazard", "Nitrate"),
-                ("kinds", kinds),
-                ("level", level),
-                ("rule", rule)
-            ),
-            _ => FindingCatalog.Create("blend-poison", ("hazard", "Poison"), ("kinds", kinds), ("level", level), ("rule", rule)),
+            HazardType.NoxiousListing => FindingCatalog.Create("blend-noxious", places),
+            HazardType.Bloat => FindingCatalog.Create("blend-livestock", places),
+            HazardType.Allelopathy => FindingCatalog.Create("blend-residue", places),
+            _ => FindingCatalog.Create("blend-poison", [("hazard", KindHazard.Openings[type]), .. places]),
         };
+    }
 }

@@ -7,8 +7,6 @@ namespace PlotAgronomy.Blends;
 /// one, so the first whole recipe taken from the queue is the cheapest.</remarks>
 internal sealed class CheapestShares
 {
-    internal const int Seasons = 5;
-
     private readonly Candidate[] candidates;
     private readonly Limits limits;
     private readonly double[] cheapestFrom;
@@ -22,9 +20,9 @@ internal sealed class CheapestShares
         this.candidates = candidates;
         this.limits = limits;
         cheapestFrom = new double[candidates.Length + 1];
-        cheapestFromInSeason = new double[candidates.Length + 1, Seasons];
+        cheapestFromInSeason = new double[candidates.Length + 1, SeasonSteps.Seasons];
         cheapestFrom[^1] = double.PositiveInfinity;
-        for (int s = 0; s < Seasons; s++)
+        for (int s = 0; s < SeasonSteps.Seasons; s++)
         {
             cheapestFromInSeason[candidates.Length, s] = double.PositiveInfinity;
         }
@@ -33,7 +31,7 @@ internal sealed class CheapestShares
         {
             double cost = candidates[i].CostPerStep;
             cheapestFrom[i] = Math.Min(cheapestFrom[i + 1], cost);
-            for (int s = 0; s < Seasons; s++)
+            for (int s = 0; s < SeasonSteps.Seasons; s++)
             {
                 double later = cheapestFromInSeason[i + 1, s];
                 cheapestFromInSeason[i, s] = (candidates[i].SeasonMask & (1 << s)) != 0 ? Math.Min(later, cost) : later;
@@ -60,37 +58,6 @@ internal sealed class CheapestShares
         int MinFamilies,
         int MaxCappedGroupSteps
     );
-
-    /// <summary>Steps lacking in each season, held as one value.</summary>
-    internal readonly record struct SeasonSteps(ulong Packed)
-    {
-        private const int Bits = 8;
-
-        internal static SeasonSteps Of(ReadOnlySpan<int> steps)
-        {
-            ulong packed = 0;
-            for (int s = 0; s < Seasons; s++)
-            {
-                packed |= (ulong)steps[s] << (Bits * s);
-            }
-
-            return new(packed);
-        }
-
-        internal int this[int season] => (int)(Packed >> (Bits * season)) & 0xFF;
-
-        internal SeasonSteps After(int steps, int seasonMask)
-        {
-            ulong packed = 0;
-            for (int s = 0; s < Seasons; s++)
-            {
-                int left = (seasonMask & (1 << s)) != 0 ? Math.Max(0, this[s] - steps) : this[s];
-                packed |= (ulong)left << (Bits * s);
-            }
-
-            return new(packed);
-        }
-    }
 
     private readonly record struct State(
         int Next,
@@ -191,7 +158,7 @@ internal sealed class CheapestShares
 
         int lackingInTotal = Math.Max(0, limits.MinTotalSteps - state.Steps);
         double bound = lackingInTotal == 0 ? 0 : lackingInTotal * cheapestFrom[state.Next];
-        for (int s = 0; s < Seasons; s++)
+        for (int s = 0; s < SeasonSteps.Seasons; s++)
         {
             int lacking = state.Lacking[s];
             if (lacking > 0)

@@ -45,16 +45,16 @@ public sealed class RecipeGoals
     public double TotalFrom
     {
         get;
-        init => field = Guard.Between(value, 0, MostTotal, "full stands", nameof(TotalFrom));
-    } = 1;
+        init => field = Guard.Between(value, 0, BlendRules.RecipeTotalLimit, "full stands", nameof(TotalFrom));
+    } = BlendRules.RecipeLeastTotal;
 
     /// <summary>Gets the greatest sum of shares of a full stand, what stands already included; from 0 to 3.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
     public double TotalTo
     {
         get;
-        init => field = Guard.Between(value, 0, MostTotal, "full stands", nameof(TotalTo));
-    } = 1.25;
+        init => field = Guard.Between(value, 0, BlendRules.RecipeTotalLimit, "full stands", nameof(TotalTo));
+    } = BlendRules.RecipeMostTotal;
 
     /// <summary>Gets the fewest kinds to sow; at least 1.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Less than 1.</exception>
@@ -79,23 +79,30 @@ public sealed class RecipeGoals
     {
         get;
         init => field = Guard.AboveUpTo(value, 0, 1, "of a full stand", nameof(SmallestShare));
-    } = 0.10;
+    } = BlendRules.RecipeSmallestShare;
 
     /// <summary>Gets the largest share of a full stand to sow of a kind; above 0, at most 3.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
     public double LargestShare
     {
         get;
-        init => field = Guard.AboveUpTo(value, 0, MostTotal, "of a full stand", nameof(LargestShare));
-    } = 1;
+        init => field = Guard.AboveUpTo(value, 0, BlendRules.RecipeTotalLimit, "of a full stand", nameof(LargestShare));
+    } = BlendRules.RecipeLargestShare;
 
     /// <summary>Gets the step in which shares are chosen; from 0.01 to 0.5.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
     public double Step
     {
         get;
-        init => field = Guard.Between(value, 0.01, 0.5, "of a full stand", nameof(Step));
-    } = 0.05;
+        init =>
+            field = Guard.Between(
+                value,
+                BlendRules.RecipeFinestStep,
+                BlendRules.RecipeCoarsestStep,
+                "of a full stand",
+                nameof(Step)
+            );
+    } = BlendRules.RecipeStep;
 
     /// <summary>Gets the share of a full stand that covers a season; above 0, at most 1; null takes the 0.25 of
     /// practice.</summary>
@@ -118,7 +125,5 @@ public sealed class RecipeGoals
     /// <summary>Gets which seeds count as alive; null takes the rule for each kind.</summary>
     public ViabilityRule? Rule { get; init; }
 
-    private static double MostTotal => 3;
-
-    internal double ShareThatCovers => SeasonShare ?? BlendRules.SeasonShare;
+    internal double ShareThatCovers => SeasonShare ?? BlendRules.ShareThatCovers;
 }

@@ -58,14 +58,15 @@ internal static class RecipeOffers
             )
             .ToArray();
         string share = $"{part.Kind.ShortName}, {Amounts.Print(part.ShareOfFullStand.Chosen, 2)} of a full stand";
-        return needed.Length > 0
-                ? $"{share}: without it {string.Join(" and ", needed.Select(s => SeasonWords.InWords(s.Season)))} would not be "
-                    + "covered."
+        return needed.Length > 0 ? $"{share}: without it {InWords(" and ", needed)} would not be covered."
             : seasons.Length > 0
                 ? $"{share}: brings the stand to its total and its kinds at the least cost, and feeds in "
-                    + $"{string.Join(", ", seasons.Select(s => SeasonWords.InWords(s.Season)))}."
+                    + $"{InWords(", ", seasons)}."
             : $"{share}: brings the stand to its total and its kinds at the least cost.";
     }
+
+    private static string InWords(string separator, SeasonShare[] seasons) =>
+        string.Join(separator, seasons.Select(s => SeasonalUse.SeasonWords[s.Season]));
 
     private static string? ReasonAgainst(SeedLot lot, RecipeGoals goals)
     {

@@ -35,7 +35,20 @@ public sealed class RecipeProposal : IWorkedResult
     /// exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and
     /// <see cref="Recipe.CostInPackages"/>
     /// stands beside it: another recipe may be cheaper in whole packages.</remarks>
-    public static RecipeProposal Find(RecipeGoals goals, IReadOnlyList<SeedLot> lots) => new RecipeSearch(goals, lots).Propose();
+    public static RecipeProposal Find(RecipeGoals goals, IReadOnlyList<SeedLot> lots)
+    {
+        var search = new RecipeSearch(goals, lots);
+        var found = search.Cheapest();
+        var recipe = goals.Budget is { } budget && found?.Cost > budget ? null : found;
+        return new RecipeProposal
+        {
+            Goals = goals,
+            Recipe = recipe,
+            CheapestBySeasons = search.BySeasons(),
+            Excluded = search.Excluded,
+            Findings = Finding.InOrder(RecipeFindings.Of(goals, found, recipe)),
+        };
+    }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>

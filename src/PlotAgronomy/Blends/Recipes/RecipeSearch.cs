@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
@@ -34,32 +33,23 @@ internal sealed class RecipeSearch
         standingMustLiveOn = goals.Standing.Any(s => s.ShareOfFullStand > 0 && s.Kind.LifeCycle != LifeCycle.Annual);
     }
 
-    internal RecipeProposal Propose()
-    {
-        int wanted = goals.Seasons.Aggregate(0, (mask, s) => mask | (1 << (int)Guard.Defined(s)));
-        var found = Cheapest(wanted);
-        var recipe = found is not null && goals.Budget is { } budget && found.Cost > budget ? null : found;
-        return new RecipeProposal
-        {
-            Goals = goals,
-            Recipe = recipe,
-            CheapestBySeasons = BySeasons(),
-            Excluded = excluded,
-            Findings = Finding.InOrder(Remarks(found, recipe)),
-        };
-    }
+    /// <summary>Gets the lots that are not considered, with the reason.</summary>
+    internal ImmutableArray<ExcludedLot> Excluded => excluded;
+
+    /// <summary>The cheapest recipe that covers the seasons wanted, budget aside; null when none does.</summary>
+    internal Recipe? Cheapest() => Cheapest(goals.Seasons.Aggregate(0, (mask, s) => mask | (1 << (int)Guard.Defined(s))));
 
     /// <summary>For each number of seasons the cheapest over all choices of that many; a set of seasons never costs less than a
     /// part of it, which spares most of the searches.</summary>
-    private ImmutableArray<SeasonCountRecipe> BySeasons()
+    internal ImmutableArray<SeasonCountRecipe> BySeasons()
     {
         var costs = new Dictionary<int, decimal>();
         var rows = ImmutableArray.CreateBuilder<SeasonCountRecipe>();
-        for (int count = 0; count <= CheapestShares.Seasons; count++)
+        for (int count = 0; count <= SeasonSteps.Seasons; count++)
         {
             Recipe? best = null;
             var masks = Enumerable
-                .Range(0, 1 << CheapestShares.Seasons)
+                .Range(0, 1 << SeasonSteps.Seasons)
                 .Where(m => BitOperations.PopCount((uint)m) == count)
                 .Select(m =>
                     (
@@ -89,7 +79,7 @@ internal sealed class RecipeSearch
     }
 
     private static IEnumerable<int> PartsOf(int mask) =>
-        Enumerable.Range(0, CheapestShares.Seasons).Where(s => (mask & (1 << s)) != 0).Select(s => mask & ~(1 << s));
+        Enumerable.Range(0, SeasonSteps.Seasons).Where(s => (mask & (1 << s)) != 0).Select(s => mask & ~(1 << s));
 
     /// <summary>The cheaper of two searches: with kinds that must live on under the caps of groups, and without such kinds free
     /// of them.</summary>
@@ -152,23 +142,24 @@ internal sealed class RecipeSearch
             StepsUp(goals.SmallestShare),
             StepsDown(largest),
             CostOfFullStand(component) * goals.Step,
-            SeasonWords.Mask(component.Kind),
+            SeasonFeeding.Mask(component.Kind),
             families[component.Kind.Family],
             capped && wholeGroup.Selector.Selects(component.Kind)
         );
     }
 
-    private CheapestShares.SeasonSteps Lacking(int seasons)
+    private SeasonSteps Lacking(int seasons)
     {
-        Span<int> lacking = stackalloc int[CheapestShares.Seasons];
+        Span<int> lacking = stackalloc int[SeasonSteps.Seasons];
         foreach (var season in Enum.GetValues<SeasonOfUse>().Where(s => (seasons & (1 << (int)s)) != 0))
         {
             lacking[(int)season] = StepsUp(
-                goals.ShareThatCovers - goals.Standing.Where(s => SeasonWords.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand)
+                goals.ShareThatCovers
+                    - goals.Standing.Where(s => SeasonFeeding.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand)
             );
         }
 
-        return CheapestShares.SeasonSteps.Of(lacking);
+        return SeasonSteps.Of(lacking);
     }
 
     /// <summary>Cost for the plot of one full stand of the lot.</summary>
@@ -198,45 +189,5 @@ internal sealed class RecipeSearch
             Coverage = coverage,
             Reasons = [.. blend.Parts.Select(p => RecipeOffers.ReasonFor(p, coverage, goals))],
         };
-    }
-
-    private IEnumerable<Finding> Remarks(Recipe? found, Recipe? recipe)
-    {
-        if (found is null)
-        {
-            yield return FindingCatalog.Create(
-                "blend-no-recipe",
-                ("seasons", string.Join(", ", goals.Seasons.Select(SeasonWords.InWords)))
-            );
-        }
-        else if (recipe is null)
-        {
-            yield return FindingCatalog.Create(
-                "blend-over-budget",
-                ("cost", Amounts.Print((double)found.Cost, 2)),
-                ("budget", Amounts.Print((double)goals.Budget!.Value, 2))
-            );
-        }
-        else
-        {
-            if (goals.Budget is { } budget && recipe.CostInPackages > budget)
-            {
-                yield return FindingCatalog.Create(
-                    "blend-packages-over-budget",
-                    ("cost", Amounts.Print((double)recipe.Cost, 2)),
-                    ("packages", Amounts.Print((double)recipe.CostInPackages, 2)),
-                    ("budget", Amounts.Print((double)budget, 2))
-                );
-            }
-
-            foreach (
-                var finding in recipe
-                    .Blend.Findings.Concat(CrowdingReport.Of(recipe.Blend, goals.Standing).Findings)
-                    .Concat(recipe.Coverage.Findings)
-            )
-            {
-                yield return finding;
-            }
-        }
     }
 }

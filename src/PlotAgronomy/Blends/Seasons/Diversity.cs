@@ -50,7 +50,7 @@ public sealed class Diversity
     public override string ToString() =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{EffectiveKinds:0.#} of {Kinds} kinds by {InWords(Measure)}, evenness {Evenness:0.##}"
+            $"{EffectiveKinds:0.#} of {Kinds} kinds by {BlendWords.Measures[Measure]}, evenness {Evenness:0.##}"
         );
 
     private static Fraction ShareOf(BlendPart part, BlendMeasure measure) =>
@@ -60,14 +60,5 @@ public sealed class Diversity
             BlendMeasure.LiveWeight => part.ShareOfLiveWeight,
             BlendMeasure.LiveSeeds => part.ShareOfLiveSeeds,
             _ => part.ShareOfStand,
-        };
-
-    private static string InWords(BlendMeasure measure) =>
-        measure switch
-        {
-            BlendMeasure.BulkWeight => "bulk weight",
-            BlendMeasure.LiveWeight => "live weight",
-            BlendMeasure.LiveSeeds => "live seeds",
-            _ => "share of a full stand",
         };
 }

@@ -28,7 +28,7 @@ public sealed class SeasonAddition
     {
         string gain = SeasonsGained.IsEmpty
             ? "fills part of a gap"
-            : string.Join(", ", SeasonsGained.Select(SeasonWords.InWords));
+            : string.Join(", ", SeasonsGained.Select(s => SeasonalUse.SeasonWords[s]));
         return $"{Added}: {gain}";
     }
 }

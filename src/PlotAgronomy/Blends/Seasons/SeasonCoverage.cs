@@ -10,16 +10,14 @@ namespace PlotAgronomy.Blends;
 /// when the stand was sown: a perennial feeds little before its second year.</remarks>
 public sealed class SeasonCoverage : IWorkedResult
 {
-    private readonly ImmutableArray<KindShare> stand;
-
     private SeasonCoverage(ImmutableArray<KindShare> stand, double shareWanted)
     {
-        this.stand = stand;
+        Stand = stand;
         ShareWanted = shareWanted;
         Seasons =
         [
             .. from season in Enum.GetValues<SeasonOfUse>()
-            let feeding = stand.Where(k => SeasonWords.Feeds(k.Kind, season)).ToArray()
+            let feeding = stand.Where(k => SeasonFeeding.Feeds(k.Kind, season)).ToArray()
             select new SeasonShare
             {
                 Season = season,
@@ -36,6 +34,8 @@ public sealed class SeasonCoverage : IWorkedResult
     /// <summary>Gets the share of a full stand that covers a season, a pure number.</summary>
     public double ShareWanted { get; }
 
+    internal ImmutableArray<KindShare> Stand { get; }
+
     /// <summary>Gets the number of seasons covered.</summary>
     public int Covered => Seasons.Count(s => s.IsCovered);
 
@@ -48,12 +48,12 @@ public sealed class SeasonCoverage : IWorkedResult
             Seasons
                 .Where(s => !s.IsCovered)
                 .Select(Gap)
-                .Concat(MemoryNotes.For("the seasons of use", stand.Select(k => (k.Kind, k.Kind.Seasons?.Evidence))))
+                .Concat(MemoryNotes.For("the seasons of use", Stand.Select(k => (k.Kind, k.Kind.Seasons?.Evidence))))
         );
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Append("PRACTICE").Distinct()];
+        [.. Stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Append("PRACTICE").Distinct()];
 
     /// <summary>Coverage of a stand.</summary>
     /// <param name="stand">Kinds with their shares of a full stand, sown and standing.</param>
@@ -66,7 +66,7 @@ public sealed class SeasonCoverage : IWorkedResult
         ArgumentNullException.ThrowIfNull(stand);
         return new(
             [.. stand],
-            Guard.AboveUpTo(shareWanted ?? BlendRules.SeasonShare, 0, 1, "of a full stand", nameof(shareWanted))
+            Guard.AboveUpTo(shareWanted ?? BlendRules.ShareThatCovers, 0, 1, "of a full stand", nameof(shareWanted))
         );
     }
 
@@ -86,55 +86,30 @@ public sealed class SeasonCoverage : IWorkedResult
     /// <exception cref="ArgumentOutOfRangeException">Unknown season.</exception>
     public bool Covers(SeasonOfUse season) => Seasons[(int)Guard.Defined(season)].IsCovered;
 
-    /// <summary>What one added kind would improve, best first: most seasons newly covered, then most of what is lacking filled,
-    /// then the name.</summary>
-    /// <param name="candidates">Kinds to try; those without ratings are passed over.</param>
-    /// <param name="share">Share of a full stand each would be added at; finite, above 0.</param>
-    /// <returns>The kinds that improve anything.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A share not above 0, NaN or infinite.</exception>
-    public ImmutableArray<SeasonAddition> BestAdditions(IEnumerable<CropKind> candidates, double share)
-    {
-        ArgumentNullException.ThrowIfNull(candidates);
-        Guard.Above(share, 0, "of a full stand");
-        return
-        [
-            .. candidates
-                .Where(k => k.Seasons is not null)
-                .Select(k => new SeasonAddition
-                {
-                    Added = KindShare.Of(k, share),
-                    Before = this,
-                    After = new SeasonCoverage(stand.Add(KindShare.Of(k, share)), ShareWanted),
-                })
-                .Where(a => a.Filled > 0)
-                .OrderByDescending(a => a.SeasonsGained.Length)
-                .ThenByDescending(a => a.Filled)
-                .ThenBy(a => a.Added.Kind.Id, StringComparer.Ordinal),
-        ];
-    }
-
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            .. Seasons.Select(s => new WorkedLine(
-                $"Share in {SeasonWords.InWords(s.Season)}",
-                "sum of shares of a full stand of kinds rated high or medium",
-                $"{(s.Kinds.IsEmpty ? "no kind" : string.Join(" + ", s.Kinds.Select(k => k.ShortName)))} = "
-                    + $"{Amounts.Print(s.Share, 3)}, wanted {Amounts.Print(ShareWanted, 3)}: "
-                    + $"{(s.IsCovered ? "covered" : "a gap")}",
-                "PRACTICE"
-            )),
-        ];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Seasons.Select(Line)];
+
+    private static WorkedLine Line(SeasonShare season)
+    {
+        string kinds = season.Kinds.IsEmpty ? "no kind" : string.Join(" + ", season.Kinds.Select(k => k.ShortName));
+        string verdict = season.IsCovered ? "covered" : "a gap";
+        return new(
+            $"Share in {SeasonalUse.SeasonWords[season.Season]}",
+            "sum of shares of a full stand of kinds rated high or medium",
+            $"{kinds} = {Amounts.Print(season.Share, 3)}, wanted {Amounts.Print(season.ShareWanted, 3)}: {verdict}",
+            "PRACTICE"
+        );
+    }
 
     private static Finding Gap(SeasonShare season) =>
         FindingCatalog.Create(
             season.Kinds.IsEmpty ? "blend-season-bare" : "blend-season-thin",
             season.Kinds.IsEmpty
-                ? [("season", SeasonWords.InWords(season.Season))]
+                ? [("season", SeasonalUse.SeasonWords[season.Season])]
                 :
                 [
-                    ("season", SeasonWords.InWords(season.Season)),
-                    ("kinds", string.Join("; ", season.Kinds.Select(k => k.ShortName))),
+                    ("season", SeasonalUse.SeasonWords[season.Season]),
+                    ("kinds", StandNames.Of(season.Kinds)),
                     ("share", Amounts.Print(season.Share, 2)),
                     ("wanted", Amounts.Print(season.ShareWanted, 2)),
                 ]

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Seeds;
-using UnitsNet;
 
 namespace PlotAgronomy.Blends;
 
@@ -39,7 +38,7 @@ public sealed partial class Blend : IWorkedResult
     public ImmutableArray<KindShare> KindShares => [.. Parts.Select(p => KindShare.Of(p.Kind, p.ShareOfFullStand.Chosen))];
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(BlendFindings.Of(this));
+    public ImmutableArray<Finding> Findings => Finding.InOrder(BlendFindings.Of(Parts));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -77,33 +76,13 @@ public sealed partial class Blend : IWorkedResult
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
     public Blend AtStandTotal(double total) => Times(Guard.Above(total, 0, "full stands") / StandTotal.Chosen);
 
-    /// <summary>Weights to weigh out for an area.</summary>
-    /// <param name="area">Area sown; finite, above 0.</param>
-    /// <returns>The batch.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
-    public BlendBatch WeighFor(Area area)
-    {
-        double acres = area.Acres;
-        Guard.Above(acres, 0, "ac", nameof(area));
-        return new BlendBatch
-        {
-            Blend = this,
-            Area = area,
-            Lines = [.. Parts.Select(p => new BlendWeight { Component = p.Component, Weight = p.BulkRate.Over(area) })],
-        };
-    }
-
-    /// <summary>Weights to weigh out for a batch of a given weight, such as one spreader fill.</summary>
-    /// <param name="batch">Bulk weight of the whole batch, above 0.</param>
-    /// <returns>The batch, with the area it covers.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A weight of zero.</exception>
-    public BlendBatch WeighBatch(BulkSeedMass batch) =>
-        WeighFor(Area.FromAcres(Guard.Above(batch.Pounds, 0, "lb", nameof(batch)) / BulkRate.PoundsPerAcre));
-
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => BlendWork.Of(this);
+    public ImmutableArray<WorkedLine> ShowWork() => BlendWork.Of(Parts, StandTotal, BulkRate);
 
     /// <summary>The kinds with their rates.</summary>
     /// <returns>Text such as <c>Oats 40 lb PLS/ac, broadcast; ...</c>.</returns>
     public override string ToString() => string.Join("; ", Parts.Select(p => $"{p.Kind.ShortName} {p.LiveRate}"));
+
+    internal static Blend FromLive(IEnumerable<(BlendComponent Component, double LivePoundsPerAcre)> kinds) =>
+        new(BlendParts.Of(kinds));
 }

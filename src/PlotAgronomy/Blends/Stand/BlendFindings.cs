@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Blends;
@@ -5,24 +6,24 @@ namespace PlotAgronomy.Blends;
 /// <summary>What is worth saying of a blend by itself.</summary>
 internal static class BlendFindings
 {
-    internal static IEnumerable<Finding> Of(Blend blend)
+    internal static IEnumerable<Finding> Of(ImmutableArray<BlendPart> parts)
     {
-        if (blend.Parts.Where(p => !p.Component.HasTag).Select(p => p.Kind.ShortName).ToArray() is { Length: > 0 } untagged)
+        if (parts.Where(p => !p.Component.HasTag).Select(p => p.Kind).ToArray() is { Length: > 0 } untagged)
         {
-            yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", string.Join("; ", untagged)));
+            yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", StandNames.Of(untagged)));
         }
 
-        if (blend.Parts.Select(p => p.Component.Method).Distinct().Count() > 1)
+        if (parts.Select(p => p.Component.Method).Distinct().Count() > 1)
         {
             yield return FindingCatalog.Create("blend-methods-differ");
         }
 
-        if (blend.Parts.Any(p => p.Component.Method == SowingMethod.Drilled))
+        if (parts.Any(p => p.Component.Method == SowingMethod.Drilled))
         {
             yield return FindingCatalog.Create("blend-drilled-rates");
         }
 
-        foreach (var part in blend.Parts)
+        foreach (var part in parts)
         {
             double full = part.Component.FullRate.PoundsPerAcre;
             if (full < part.Component.FullRange.Low.PoundsPerAcre || full > part.Component.FullRange.High.PoundsPerAcre)
@@ -37,8 +38,8 @@ internal static class BlendFindings
         }
 
         var remembered = MemoryNotes
-            .For("the full rates", blend.Parts.Select(p => (p.Kind, p.Kind.Rates?.EvidenceFor(p.Component.Method))))
-            .Concat(MemoryNotes.For("the seed counts", blend.Parts.Select(p => (p.Kind, p.Kind.SeedCount?.Evidence))));
+            .For("the full rates", parts.Select(p => (p.Kind, p.Kind.Rates?.EvidenceFor(p.Component.Method))))
+            .Concat(MemoryNotes.For("the seed counts", parts.Select(p => (p.Kind, p.Kind.SeedCount?.Evidence))));
         foreach (var note in remembered)
         {
             yield return note;

@@ -5,10 +5,14 @@ namespace PlotAgronomy.Blends;
 /// <summary>The lines of a blend's sums, written out only when asked for.</summary>
 internal static class BlendWork
 {
-    internal static ImmutableArray<WorkedLine> Of(Blend blend)
+    internal static ImmutableArray<WorkedLine> Of(
+        ImmutableArray<BlendPart> parts,
+        StandTotal standTotal,
+        ApplicationRate bulkRate
+    )
     {
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
-        foreach (var part in blend.Parts)
+        foreach (var part in parts)
         {
             string name = part.Kind.ShortName;
             string live = Amounts.Print(part.LiveRate.PoundsPerAcre, 4);
@@ -44,15 +48,15 @@ internal static class BlendWork
             new(
                 "Sum of shares of a full stand",
                 "sum over the kinds",
-                $"{string.Join(" + ", blend.Parts.Select(p => Amounts.Print(p.ShareOfFullStand.Chosen, 3)))} = {blend.StandTotal}"
+                $"{string.Join(" + ", parts.Select(p => Amounts.Print(p.ShareOfFullStand.Chosen, 3)))} = {standTotal}"
             )
         );
         lines.Add(
             new(
                 "Bulk rate of the blend",
                 "sum over the kinds",
-                $"{string.Join(" + ", blend.Parts.Select(p => Amounts.Print(p.BulkRate.PoundsPerAcre, 2)))} = "
-                    + $"{Amounts.Print(blend.BulkRate.PoundsPerAcre, 2)} lb/ac"
+                $"{string.Join(" + ", parts.Select(p => Amounts.Print(p.BulkRate.PoundsPerAcre, 2)))} = "
+                    + $"{Amounts.Print(bulkRate.PoundsPerAcre, 2)} lb/ac"
             )
         );
         return lines.ToImmutable();

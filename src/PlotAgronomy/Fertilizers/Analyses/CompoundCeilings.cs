@@ -47,27 +47,6 @@ internal static class CompoundCeilings
             _ => throw new ArgumentOutOfRangeException(nameof(nutrient), nutrient, "This nutrient has no other form here."),
         };
 
-    /// <summary>The label, and what its compound must hold besides although the label is silent: the chlorine of potassium
-    /// chloride,
-    /// the sulfur of the sulfates. As pure as the first of N, P2O5 and K2O on the label says; a figure of the label is
-    /// kept.</summary>
-    internal static FertilizerAnalysis Completed(FertilizerAnalysis label, FertilizerSubstance substance)
-    {
-        if (
-            PureCompound(substance) is not { } pure
-            || label.Holds.IsEmpty
-            || PercentOrZero(label.Holds[0], pure) is not (> 0 and var leading)
-        )
-        {
-            return label;
-        }
-
-        double purity = label.Percent(label.Holds[0]) / leading;
-        return Enum.GetValues<PlantNutrient>()
-            .Where(n => label.Percent(n) <= 0 && PercentOrZero(n, pure) > 0)
-            .Aggregate(label, (completed, nutrient) => completed.With(nutrient, purity * Percent(nutrient, pure)));
-    }
-
     /// <summary>Percent of a nutrient in a pure form.</summary>
     internal static double Percent(PlantNutrient nutrient, ChemicalForm pure) =>
         100 * ChemicalConversion.ExactFactor(pure, FormOf(nutrient));

@@ -68,7 +68,7 @@ public sealed class FertilizerAnalysis
             string part = parts[i].Trim();
             string number = string.Concat(part.TakeWhile(c => char.IsAsciiDigit(c) || c == '.'));
             string symbol = part[number.Length..].Trim();
-            PlantNutrient? nutrient = i < 3 && symbol.Length == 0 ? Nutrients[i] : NutrientSymbols.Find(symbol);
+            PlantNutrient? nutrient = i < 3 && symbol.Length == 0 ? Nutrients[i] : FertilizerWords.NutrientOf(symbol);
             if (
                 nutrient is null
                 || !seen.Add(nutrient.Value)
@@ -118,11 +118,6 @@ public sealed class FertilizerAnalysis
     /// <returns>Percent, from 0 to 100.</returns>
     public double Percent(PlantNutrient nutrient) => percents[(int)Guard.Defined(nutrient)];
 
-    /// <summary>Part by weight of a nutrient, in the label's form.</summary>
-    /// <param name="nutrient">Nutrient.</param>
-    /// <returns>The part.</returns>
-    public Fraction Part(PlantNutrient nutrient) => Fraction.FromPercent(Percent(nutrient));
-
     /// <summary>Says whether this analysis can be that of a compound.</summary>
     /// <param name="substance">What the product is made of.</param>
     /// <exception cref="ArgumentOutOfRangeException">A nutrient exceeds what the pure compound holds; the message names the
@@ -139,12 +134,13 @@ public sealed class FertilizerAnalysis
             double limit = CompoundCeilings.PercentOrZero(nutrient, pure);
             if (limit > 0 && Percent(nutrient) > limit)
             {
+                string compound = FertilizerWords.Substances[substance];
                 throw new ArgumentOutOfRangeException(
                     nameof(substance),
                     Percent(nutrient),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{nutrient} must be at most {limit:0.0#} %: no {substance} holds more, even pure."
+                        $"{nutrient} must be at most {limit:0.0#} %: no {compound} holds more, even pure."
                     )
                 );
             }
@@ -159,7 +155,8 @@ public sealed class FertilizerAnalysis
             Nutrients
                 .Where(n => (int)n < 3 || percents[(int)n] > 0)
                 .Select(n =>
-                    percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture) + ((int)n < 3 ? "" : NutrientSymbols.Of(n))
+                    percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture)
+                    + ((int)n < 3 ? "" : FertilizerWords.Symbols[n])
                 )
         );
 

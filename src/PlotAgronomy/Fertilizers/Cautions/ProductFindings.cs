@@ -7,9 +7,6 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Remarks on the products themselves and how they go on.</summary>
 internal static class ProductFindings
 {
-    /// <summary>Taken when the pH is not known: below the pH that raises the loss.</summary>
-    private const double NeutralPh = 7;
-
     internal static IEnumerable<Finding> Of(
         ImmutableArray<(FertilizerProduct Product, Mass Spread)> products,
         ImmutableArray<NutrientBalance> balances,
@@ -31,7 +28,7 @@ internal static class ProductFindings
         if (
             urea
             && field is { IsIncorporated: not true, SoilTemperature: { } temperature }
-            && UreaLoss.PlanningLoss(temperature, field.SoilPh ?? NeutralPh) is { } loss
+            && UreaLoss.PlanningLoss(temperature, field.SoilPh ?? FertilizerConstants.All["unknown-ph"]) is { } loss
         )
         {
             yield return FindingCatalog.Create(

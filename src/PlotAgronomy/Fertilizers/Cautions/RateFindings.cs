@@ -31,7 +31,7 @@ internal static class RateFindings
 
     private static IEnumerable<Finding> Of(NutrientBalance balance, FieldConditions field)
     {
-        string symbol = NutrientSymbols.Of(balance.Nutrient),
+        string symbol = FertilizerWords.Symbols[balance.Nutrient],
             rate = Amounts.Print(balance.Delivered, decimals: 1);
         double pounds = Math.Max(balance.Delivered.PoundsPerAcre, balance.AtLeast.PoundsPerAcre);
         foreach (var (nutrient, limit) in Sane)

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class SetbackRule
 {
     private static readonly Table<SetbackRule> Everything = new("Fertilizers/Data/setbacks.csv", r => new SetbackRule(
-        r.Text("id"),
+        r.Text("rule"),
         r.Text("text"),
         r.NumberOrNull("distance_ft") is { } feet ? Length.FromFeet(feet) : null,
         r.SourceId()

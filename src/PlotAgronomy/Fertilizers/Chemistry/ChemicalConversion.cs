@@ -8,9 +8,12 @@ namespace PlotAgronomy.Fertilizers;
 /// conversion there and back returns the same number; rounded handbook factors do not promise that.</remarks>
 public static class ChemicalConversion
 {
-    private static readonly Lazy<FrozenDictionary<(string From, string To, string Source), double>> Published = new(
-        LoadPublished
-    );
+    private static readonly Lazy<FrozenDictionary<(ChemicalForm From, ChemicalForm To, string Source), double>> Published =
+        Table.Keyed(
+            "Fertilizers/Data/published-factors.csv",
+            r => (r.Choice<ChemicalForm>("from"), r.Choice<ChemicalForm>("to"), r.SourceId()),
+            r => r.Number("factor")
+        );
 
     /// <summary>Mass of one form that holds the same nutrient as one unit of mass of another.</summary>
     /// <param name="from">Form the mass is stated in.</param>
@@ -27,7 +30,10 @@ public static class ChemicalConversion
             ChemicalFormula.Atoms(ChemicalFormula.Of(to))
         );
         string element = SharedElement(fromAtoms, toAtoms)
-            ?? throw new ArgumentException($"{from} and {to} have no nutrient element in common.", nameof(to));
+            ?? throw new ArgumentException(
+                $"{FertilizerWords.Forms[from]} and {FertilizerWords.Forms[to]} have no nutrient element in common.",
+                nameof(to)
+            );
         return ChemicalFormula.MolarMass(to) / toAtoms[element] / (ChemicalFormula.MolarMass(from) / fromAtoms[element]);
     }
 
@@ -42,9 +48,12 @@ public static class ChemicalConversion
         Guard.Defined(from);
         Guard.Defined(to);
         Guard.NotBlank(sourceId);
-        return Published.Value.TryGetValue((from.ToString(), to.ToString(), sourceId), out double factor)
+        return Published.Value.TryGetValue((from, to, sourceId), out double factor)
             ? factor
-            : throw new ArgumentException($"{sourceId} prints no factor from {from} to {to}.", nameof(sourceId));
+            : throw new ArgumentException(
+                $"{sourceId} prints no factor from {FertilizerWords.Forms[from]} to {FertilizerWords.Forms[to]}.",
+                nameof(sourceId)
+            );
     }
 
     /// <summary>Molar mass of a form.</summary>
@@ -59,13 +68,4 @@ public static class ChemicalConversion
             .Where(e => e is not ("O" or "H" or "C"))
             .OrderBy(e => e, StringComparer.Ordinal)
             .FirstOrDefault();
-
-    private static FrozenDictionary<(string From, string To, string Source), double> LoadPublished() =>
-        Table
-            .Keyed(
-                "Fertilizers/Data/published-factors.csv",
-                r => (r.Choice<ChemicalForm>("from").ToString(), r.Choice<ChemicalForm>("to").ToString(), r.SourceId()),
-                r => r.Number("factor")
-            )
-            .Value;
 }

@@ -58,7 +58,7 @@ internal static class ChemicalFormula
             ChemicalForm.Urea => "CO(NH2)2",
             ChemicalForm.MonoammoniumPhosphate => "NH4H2PO4",
             ChemicalForm.DiammoniumPhosphate => "(NH4)2HPO4",
-            _ => throw new InvalidOperationException($"No formula for {form}."),
+            _ => throw new InvalidOperationException($"No formula for {FertilizerWords.Forms[form]}."),
         };
 
     /// <summary>Number of atoms of each element.</summary>

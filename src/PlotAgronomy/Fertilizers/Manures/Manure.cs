@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
@@ -7,7 +8,12 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>Litter varies widely: analyse the lot. A single printed figure has both ends alike.</remarks>
 public sealed class Manure
 {
-    private static readonly Table<Manure> Everything = new("Fertilizers/Data/manures.csv", FromRow);
+    private static readonly Catalog<Manure> Catalog = new(
+        "manure",
+        () => Table.Read("Fertilizers/Data/manures.csv", FromRow),
+        m => m.Id,
+        m => m.Status
+    );
 
     private Manure(
         string id,
@@ -28,8 +34,17 @@ public sealed class Manure
         Status = status;
     }
 
-    /// <summary>Gets the manures of the table.</summary>
-    public static ImmutableArray<Manure> All => Everything.Rows;
+    /// <summary>Gets the manures whose figures were read in a publication, in the order of the table.</summary>
+    public static ImmutableArray<Manure> All => Catalog.All;
+
+    /// <summary>Gets the manures whose figures are from memory.</summary>
+    public static ImmutableArray<Manure> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets broiler litter, as the range of many lots.</summary>
+    public static Manure BroilerLitter => Find("poultry-litter-broiler-range");
+
+    /// <summary>Gets turkey litter, as the range of many lots.</summary>
+    public static Manure TurkeyLitter => Find("poultry-litter-turkey-range");
 
     /// <summary>Gets the id.</summary>
     public string Id { get; }
@@ -52,12 +67,19 @@ public sealed class Manure
     /// <summary>Gets how well the figures are known to stand there.</summary>
     public DataStatus Status { get; }
 
-    /// <summary>Finds a manure of the table.</summary>
+    /// <summary>Finds a manure, checked or not.</summary>
     /// <param name="id">Id such as <c>poultry-litter-broiler</c>.</param>
     /// <returns>The manure.</returns>
-    /// <exception cref="KeyNotFoundException">No such manure.</exception>
-    public static Manure Find(string id) =>
-        All.FirstOrDefault(m => m.Id == Guard.NotBlank(id)) ?? throw new KeyNotFoundException($"No manure has the id '{id}'.");
+    /// <exception cref="KeyNotFoundException">No manure has this id; the message lists all.</exception>
+    public static Manure Find(string id) => Catalog.Find(id);
+
+    /// <summary>Looks for a manure, checked or not.</summary>
+    /// <param name="id">Id; may be null.</param>
+    /// <param name="entry">The manure, when there is one.</param>
+    /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out Manure? entry, out string problem) =>
+        Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>A lot with its own analysis.</summary>
     /// <param name="name">Name of the lot.</param>
@@ -76,53 +98,6 @@ public sealed class Manure
             "PRACTICE",
             DataStatus.Read
         );
-
-    /// <summary>Rate that brings a need of available nitrogen, and what else it brings.</summary>
-    /// <param name="need">Available nitrogen wanted.</param>
-    /// <param name="available">Part of total N available in the season; above 0. See <see cref="ManureAvailability"/>.</param>
-    /// <returns>The rate as a range; the rich end needs least.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Available part is zero, or the manure holds no nitrogen.</exception>
-    /// <remarks>tons per acre = need / (total N x available part).</remarks>
-    public ManureRate ForNitrogen(ApplicationRate need, Fraction available)
-    {
-        Guard.Above(available.Value, 0, "(a part of the whole)", nameof(available));
-        return Rate(need, Nitrogen.Times(available.Value), available, "N");
-    }
-
-    /// <summary>Rate that brings a need of P2O5, and what else it brings: the honest base where the soil test is medium or
-    /// higher.</summary>
-    /// <param name="need">P2O5 wanted.</param>
-    /// <param name="available">Part of total N available in the season.</param>
-    /// <returns>The rate as a range.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The manure holds no phosphate.</exception>
-    public ManureRate ForPhosphate(ApplicationRate need, Fraction available) => Rate(need, Phosphate, available, "P2O5");
-
-    private ManureRate Rate(ApplicationRate need, PoundsPerTonRange content, Fraction available, string basis)
-    {
-        Guard.Above(content.Low, 0, $"lb {basis} per ton", nameof(content));
-        return new ManureRate(
-            this,
-            need,
-            basis,
-            End(need.PoundsPerAcre / content.High, available, rich: true),
-            End(need.PoundsPerAcre / content.Low, available, rich: false)
-        );
-    }
-
-    /// <summary>The lot at the rich end of every range, or at the poor end.</summary>
-    private ManureRateEnd End(double tonsPerAcre, Fraction available, bool rich)
-    {
-        return new ManureRateEnd
-        {
-            Rate = ApplicationRate.FromShortTonsPerAcre(tonsPerAcre),
-            AvailableNitrogen = Brings(Nitrogen) * available.Value,
-            Phosphate = Brings(Phosphate),
-            Potash = Brings(Potash),
-        };
-
-        ApplicationRate Brings(PoundsPerTonRange content) =>
-            ApplicationRate.FromPoundsPerAcre(tonsPerAcre * (rich ? content.High : content.Low));
-    }
 
     private static Manure FromRow(CsvRow row) =>
         new(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
@@ -6,16 +7,11 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>What part of a manure's nutrients a crop gets, by situation. Publications differ: choose the row that fits.</summary>
 public sealed class ManureAvailability
 {
-    private static readonly Table<ManureAvailability> Everything = new(
-        "Fertilizers/Data/manure-availability.csv",
-        r => new ManureAvailability(
-            r.Text("id"),
-            r.Text("situation"),
-            r.Text("pool"),
-            Fraction.FromPercent(r.Number("available_pct")),
-            r.SourceId(),
-            r.Status()
-        )
+    private static readonly Catalog<ManureAvailability> Catalog = new(
+        "availability of manure",
+        () => Table.Read("Fertilizers/Data/manure-availability.csv", FromRow),
+        a => a.Id,
+        a => a.Status
     );
 
     private ManureAvailability(
@@ -27,8 +23,14 @@ public sealed class ManureAvailability
         DataStatus status
     ) => (Id, Situation, Pool, Available, SourceId, Status) = (id, situation, pool, available, sourceId, status);
 
-    /// <summary>Gets the rows of the table.</summary>
-    public static ImmutableArray<ManureAvailability> All => Everything.Rows;
+    /// <summary>Gets the availabilities that were read in a publication, in the order of the table.</summary>
+    public static ImmutableArray<ManureAvailability> All => Catalog.All;
+
+    /// <summary>Gets the availabilities that are from memory.</summary>
+    public static ImmutableArray<ManureAvailability> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets the nitrogen of any manure spread in the growing season.</summary>
+    public static ManureAvailability GrowingSeason => Find("any-manure-growing-season");
 
     /// <summary>Gets the id.</summary>
     public string Id { get; }
@@ -48,11 +50,27 @@ public sealed class ManureAvailability
     /// <summary>Gets how well the figure is known to stand there.</summary>
     public DataStatus Status { get; }
 
-    /// <summary>Finds a row.</summary>
+    /// <summary>Finds an availability, checked or not.</summary>
     /// <param name="id">Id such as <c>any-manure-growing-season</c>.</param>
-    /// <returns>The row.</returns>
-    /// <exception cref="KeyNotFoundException">No such row.</exception>
-    public static ManureAvailability Find(string id) =>
-        All.FirstOrDefault(a => a.Id == Guard.NotBlank(id))
-        ?? throw new KeyNotFoundException($"No availability has the id '{id}'.");
+    /// <returns>The availability.</returns>
+    /// <exception cref="KeyNotFoundException">No availability has this id; the message lists all.</exception>
+    public static ManureAvailability Find(string id) => Catalog.Find(id);
+
+    /// <summary>Looks for an availability, checked or not.</summary>
+    /// <param name="id">Id; may be null.</param>
+    /// <param name="entry">The availability, when there is one.</param>
+    /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out ManureAvailability? entry, out string problem) =>
+        Catalog.TryFind(id, out entry, out problem);
+
+    private static ManureAvailability FromRow(CsvRow row) =>
+        new(
+            row.Text("id"),
+            row.Text("situation"),
+            row.Text("pool"),
+            Fraction.FromPercent(row.Number("available_pct")),
+            row.SourceId(),
+            row.Status()
+        );
 }

@@ -189,7 +189,7 @@ public sealed class GradeBlend : IWorkedResult
                 ? "no change of one nutrient alone makes it possible"
                 : string.Join(
                     "; ",
-                    ranges.Select(r => $"with the others as wanted, {NutrientSymbols.Of(r.Nutrient)} can be {r.Possible}")
+                    ranges.Select(r => $"with the others as wanted, {FertilizerWords.Symbols[r.Nutrient]} can be {r.Possible}")
                 );
             yield return FindingCatalog.Create(
                 "fertilizer-ratio-impossible",

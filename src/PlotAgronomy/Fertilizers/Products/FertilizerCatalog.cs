@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
@@ -6,7 +7,13 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Straight materials and starter solutions, and the grades commonly bagged.</summary>
 public static class FertilizerCatalog
 {
-    private static readonly Lazy<ImmutableArray<FertilizerMaterial>> Everything = new(LoadMaterials);
+    private static readonly Catalog<FertilizerMaterial> Catalog = new(
+        "fertilizer material",
+        () => Table.Read("Fertilizers/Data/materials.csv", Material),
+        m => m.Id,
+        m => m.AnalysisStatus
+    );
+
     private static readonly Table<FertilizerAnalysis> Grades = new("Fertilizers/Data/grades.csv", r =>
         FertilizerAnalysis.OfGrade(r.Text("id"))
     );
@@ -26,33 +33,50 @@ public static class FertilizerCatalog
     ];
 
     /// <summary>Gets the materials whose analysis was read in a publication, in the order of the table.</summary>
-    public static ImmutableArray<FertilizerMaterial> Materials =>
-        [.. Everything.Value.Where(m => m.AnalysisStatus != DataStatus.Memory)];
+    public static ImmutableArray<FertilizerMaterial> All => Catalog.All;
+
+    /// <summary>Gets the materials whose analysis is from memory; see <see cref="FertilizerMaterial.AnalysisCaution"/>.</summary>
+    public static ImmutableArray<FertilizerMaterial> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets granular urea.</summary>
+    public static FertilizerMaterial Urea => Find("urea-granular");
+
+    /// <summary>Gets granular ammonium sulfate.</summary>
+    public static FertilizerMaterial AmmoniumSulfate => Find("ammonium-sulfate-granular");
+
+    /// <summary>Gets monoammonium phosphate.</summary>
+    public static FertilizerMaterial MonoammoniumPhosphate => Find("monoammonium-phosphate");
+
+    /// <summary>Gets diammonium phosphate.</summary>
+    public static FertilizerMaterial DiammoniumPhosphate => Find("diammonium-phosphate");
+
+    /// <summary>Gets triple superphosphate.</summary>
+    public static FertilizerMaterial TripleSuperphosphate => Find("triple-superphosphate");
+
+    /// <summary>Gets potassium chloride, the muriate of potash.</summary>
+    public static FertilizerMaterial Potash => Find("potassium-chloride-muriate-of-potash");
 
     /// <summary>Gets the grades commonly bagged (common practice), in the order of the table.</summary>
     public static ImmutableArray<FertilizerAnalysis> BaggedGrades => Grades.Rows;
 
-    /// <summary>Finds a material whose analysis was read.</summary>
+    /// <summary>Finds a material, its analysis checked or not.</summary>
     /// <param name="id">Id such as <c>urea-granular</c>.</param>
     /// <returns>The material.</returns>
-    /// <exception cref="KeyNotFoundException">No such material.</exception>
-    public static FertilizerMaterial Find(string id) =>
-        Materials.FirstOrDefault(m => m.Id == Guard.NotBlank(id))
-        ?? throw new KeyNotFoundException($"No material has the id '{id}'.");
+    /// <exception cref="KeyNotFoundException">No material has this id; the message lists all.</exception>
+    public static FertilizerMaterial Find(string id) => Catalog.Find(id);
 
-    /// <summary>A material whose analysis was not yet checked against a publication, asked for by name.</summary>
-    /// <param name="id">Id such as <c>soluble-borate</c>.</param>
-    /// <returns>The material and the caution it carries.</returns>
-    /// <exception cref="KeyNotFoundException">No such material from memory.</exception>
-    public static (FertilizerMaterial Material, Finding Caution) FromMemory(string id) =>
-        Everything.Value.FirstOrDefault(m => m.Id == Guard.NotBlank(id) && m.AnalysisStatus == DataStatus.Memory) is { } material
-            ? (material, MemoryGate.FindingFor($"{material.Name}, analysis", material.AnalysisSourceId))
-            : throw new KeyNotFoundException($"No material from memory has the id '{id}'.");
+    /// <summary>Looks for a material, its analysis checked or not.</summary>
+    /// <param name="id">Id; may be null.</param>
+    /// <param name="entry">The material, when there is one.</param>
+    /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out FertilizerMaterial? entry, out string problem) =>
+        Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>The substance of the straight material with this grade; a mixture when there is none.</summary>
     internal static FertilizerSubstance SubstanceOf(FertilizerAnalysis analysis)
     {
-        foreach (var material in Everything.Value)
+        foreach (var material in Catalog.Everything)
         {
             if (material.Substance != FertilizerSubstance.Mixture && SameGrade(material.Whole, analysis))
             {
@@ -71,16 +95,14 @@ public static class FertilizerCatalog
             .All(i => Tolerance.AreEqual(material.Percent((PlantNutrient)i), label.Percent((PlantNutrient)i)))
         && label.Holds.All(n => material.Percent(n) > 0);
 
-    private static ImmutableArray<FertilizerMaterial> LoadMaterials() =>
-        [.. Table.Read("Fertilizers/Data/materials.csv", Material)];
-
     private static FertilizerMaterial Material(CsvRow row)
     {
         var whole = Columns
             .Where(c => row.Number(c.Column) > 0)
             .Aggregate(FertilizerAnalysis.Of(0, 0, 0), (held, c) => held.With(c.Nutrient, row.Number(c.Column)));
-        string[] fromMemory = row.TextOrNull("other_status") == "memory" ? row.Text("other_nutrients").Split(';') : [];
-        var analysis = fromMemory.Aggregate(whole, (held, symbol) => held.With(NutrientSymbols.Find(symbol)!.Value, 0));
+        ImmutableArray<string> fromMemory =
+            row.ChoiceOrNull<DataStatus>("other_status") == DataStatus.Memory ? row.List("other_nutrients") : [];
+        var analysis = fromMemory.Aggregate(whole, (held, symbol) => held.With(FertilizerWords.NutrientOf(symbol)!.Value, 0));
 
         var figures = ImmutableDictionary.CreateBuilder<MaterialProperty, CatalogFigure>();
         Add(MaterialProperty.BulkDensityLow, "bulk_density_low_lb_per_ft3", "bulk_density");

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
-using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
 
@@ -58,6 +57,10 @@ public sealed class FertilizerMaterial
     /// <summary>Gets the status of the analysis.</summary>
     public DataStatus AnalysisStatus => AnalysisOrigin.Status;
 
+    /// <summary>Gets the caution of an analysis that was not yet checked against a publication, or null.</summary>
+    public Finding? AnalysisCaution =>
+        AnalysisStatus == DataStatus.Memory ? MemoryGate.FindingFor($"{Name}, analysis", AnalysisSourceId) : null;
+
     internal Origin AnalysisOrigin { get; }
 
     /// <summary>Gets the source of the nutrients that have another one than the analysis; null where none have.</summary>
@@ -96,7 +99,7 @@ public sealed class FertilizerMaterial
     /// <returns>The figure and the caution it carries, or null when there is none from memory.</returns>
     public (CatalogFigure Figure, Finding Caution)? FromMemory(MaterialProperty property) =>
         figures.GetValueOrDefault(Guard.Defined(property)) is { Status: DataStatus.Memory } figure
-            ? (figure, MemoryGate.FindingFor($"{Name}, {property}", figure.SourceId))
+            ? (figure, MemoryGate.FindingFor($"{Name}, {FertilizerWords.Properties[property]}", figure.SourceId))
             : null;
 
     /// <summary>The analysis with the nutrients that were not yet checked against a publication, such as the calcium of triple
@@ -106,13 +109,6 @@ public sealed class FertilizerMaterial
         FertilizerAnalysis.AreAlike(Analysis, Whole)
             ? null
             : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", "PRACTICE"));
-
-    /// <summary>The material as a product of a shelf.</summary>
-    /// <param name="package">Weight of one package; above 0.</param>
-    /// <param name="price">Price of one package; at least 0.</param>
-    /// <returns>The product.</returns>
-    public FertilizerProduct Packed(Mass package, decimal price) =>
-        FertilizerProduct.Create(Name, Analysis, package, price, Substance);
 
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>urea, granular (46-0-0)</c>.</returns>

@@ -20,7 +20,7 @@ public sealed class FertilizerProduct
         Price = price;
         Substance = substance;
         LiquidDensity = density;
-        Counted = CompoundCeilings.Completed(analysis, substance);
+        Counted = LabelCompletion.Completed(analysis, substance);
     }
 
     /// <summary>Gets the name on the shelf.</summary>
@@ -44,6 +44,15 @@ public sealed class FertilizerProduct
     /// <summary>Gets the analysis a plan counts with: the label, and what the compound holds although the label is
     /// silent.</summary>
     internal FertilizerAnalysis Counted { get; }
+
+    internal double PackagePounds
+    {
+        get
+        {
+            double pounds = Package.Pounds;
+            return pounds;
+        }
+    }
 
     /// <summary>Creates a product sold by weight.</summary>
     /// <param name="name">Name on the shelf.</param>

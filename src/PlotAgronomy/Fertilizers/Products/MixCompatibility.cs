@@ -65,18 +65,20 @@ public sealed class MixCompatibility
             {
                 if (Between(kinds[i], kinds[j]) is { Rule: not MixRule.Compatible } rule)
                 {
+                    string first = FertilizerWords.Substances[rule.First];
+                    string second = FertilizerWords.Substances[rule.Second];
                     string code = rule.Rule == MixRule.Never ? "fertilizer-mix-never" : "fertilizer-mix-same-day";
                     findings.Add(
                         FindingCatalog.Create(
                             code,
-                            ("first", Words(rule.First)),
-                            ("second", Words(rule.Second)),
+                            ("first", first),
+                            ("second", second),
                             ("reason", rule.Reason)
                         )
                     );
                     findings.AddRange(
                         rule.Status == DataStatus.Memory
-                            ? [MemoryGate.FindingFor($"mixing {Words(rule.First)} and {Words(rule.Second)}", rule.SourceId)]
+                            ? [MemoryGate.FindingFor($"mixing {first} and {second}", rule.SourceId)]
                             : []
                     );
                 }
@@ -85,13 +87,6 @@ public sealed class MixCompatibility
 
         return Finding.InOrder(findings);
     }
-
-    private static string Words(FertilizerSubstance substance) =>
-        string.Concat(
-            substance
-                .ToString()
-                .Select((c, i) => char.IsAsciiLetterUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString())
-        );
 
     private static MixCompatibility FromRow(CsvRow row) =>
         new(

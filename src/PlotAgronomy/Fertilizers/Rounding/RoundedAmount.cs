@@ -82,7 +82,7 @@ public sealed class RoundedAmount
         double acres = area.Acres;
         Guard.AtLeast(packages, 0, "packages");
         Guard.Above(acres, 0, "ac", nameof(area));
-        var spread = Mass.FromPounds(packages * FertilizerShelf.PackagePounds(product));
+        var spread = Mass.FromPounds(packages * product.PackagePounds);
         var rate = ApplicationRate.Of(spread, area);
         return new RoundedAmount(
             product.Counted,
@@ -101,7 +101,7 @@ public sealed class RoundedAmount
     {
         foreach (var balance in Balances)
         {
-            string nutrient = NutrientSymbols.Of(balance.Nutrient);
+            string nutrient = FertilizerWords.Symbols[balance.Nutrient];
             if (balance.Nutrient == PlantNutrient.Nitrogen && balance.PercentOfNeed > 100 + Tolerance.NitrogenOverPercent + Dust)
             {
                 yield return FindingCatalog.Create(

@@ -60,7 +60,7 @@ public sealed class RoundedAmounts : IWorkedResult
         return new RoundedAmounts(
             product,
             area,
-            RoundedAmount.OfPackages(product, pounds / FertilizerShelf.PackagePounds(product), need, area, tolerance),
+            RoundedAmount.OfPackages(product, pounds / product.PackagePounds, need, area, tolerance),
             RoundedAmount.OfPackages(product, WholePackages.RoundToNearest(exact, product.Package), need, area, tolerance),
             RoundedAmount.OfPackages(product, WholePackages.RoundUp(exact, product.Package), need, area, tolerance)
         );

@@ -23,13 +23,13 @@ public sealed partial class FertilizerShelf
         var shelf = Problem(need, area, form, field, searchLimit);
         if (
             form == PurchaseForm.WeighExact
-            || PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _) is not { } cheapest
+            || PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _) is not { } cheapest
         )
         {
             return null;
         }
 
-        SolvedPlan? next = null;
+        SolvedPackages? next = null;
         for (int product = 0; product < Products.Length; product++)
         {
             if (cheapest.Bought[product] > 0)
@@ -37,14 +37,14 @@ public sealed partial class FertilizerShelf
                 int[] most = new int[Products.Length];
                 Array.Fill(most, int.MaxValue);
                 most[product] = (int)cheapest.Bought[product] - 1;
-                var without = PlanSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _, most);
+                var without = PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _, most);
                 next = without is not null && (next is null || without.Cost < next.Cost) ? without : next;
             }
         }
 
         return next is null
             ? null
-            : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, next, next.IsProven, null, need);
+            : PurchaseBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, next, next.IsProven, null, need);
     }
 
     /// <summary>The cheapest set among those of the fewest different products: fewer passes with the spreader.</summary>
@@ -63,16 +63,6 @@ public sealed partial class FertilizerShelf
         var fewest = FewestProductsSearch.Find(shelf.Packages, form, shelf.Load, searchLimit);
         return fewest is null
             ? null
-            : PlanBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, fewest, fewest.IsProven, null, need);
-    }
-
-    private ShelfProblem Problem(PlotNeed need, Area area, PurchaseForm form, FieldConditions? field, int searchLimit)
-    {
-        ArgumentNullException.ThrowIfNull(need);
-        double acres = area.Acres;
-        Guard.Above(acres, 0, "ac", nameof(area));
-        Guard.Defined(form);
-        Guard.AtLeast(searchLimit, 1, "linear programs");
-        return ShelfProblem.Of(Products, need, area, field?.SeedRowLimit);
+            : PurchaseBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, fewest, fewest.IsProven, null, need);
     }
 }

@@ -26,7 +26,7 @@ public sealed partial class FertilizerShelf
                 .NotEmpty(products)
                 .OrderBy(p => p.Name, StringComparer.Ordinal)
                 .ThenBy(p => p.Analysis.ToString(), StringComparer.Ordinal)
-                .ThenBy(PackagePounds)
+                .ThenBy(p => p.PackagePounds)
                 .ThenBy(p => p.Price),
         ]);
 
@@ -50,7 +50,7 @@ public sealed partial class FertilizerShelf
         int searchLimit = DefaultSearchLimit
     )
     {
-        return PlanBuilder.Build(
+        return PurchaseBuilder.Build(
             Problem(need, area, form, field, searchLimit),
             need,
             area,
@@ -60,9 +60,13 @@ public sealed partial class FertilizerShelf
         );
     }
 
-    internal static double PackagePounds(FertilizerProduct product)
+    private ShelfProblem Problem(PlotNeed need, Area area, PurchaseForm form, FieldConditions? field, int searchLimit)
     {
-        double pounds = product.Package.Pounds;
-        return pounds;
+        ArgumentNullException.ThrowIfNull(need);
+        double acres = area.Acres;
+        Guard.Above(acres, 0, "ac", nameof(area));
+        Guard.Defined(form);
+        Guard.AtLeast(searchLimit, 1, "linear programs");
+        return ShelfProblem.Of(Products, need, area, field?.SeedRowLimit);
     }
 }

@@ -34,5 +34,5 @@ public sealed class NutrientConflict
     }
 
     private static string Words(ImmutableArray<PlantNutrient> nutrients) =>
-        string.Join(" and ", nutrients.Select(n => n.ToString().ToLowerInvariant()));
+        string.Join(" and ", nutrients.Select(n => FertilizerWords.Nutrients[n]));
 }

@@ -30,7 +30,7 @@ public static class NutrientPrice
         decimal pounds = PoundsOf(product, Guard.Defined(nutrient));
         if (pounds <= 0)
         {
-            throw new ArgumentException($"{product} holds no {nutrient}.", nameof(product));
+            throw new ArgumentException($"{product} holds no {FertilizerWords.Nutrients[nutrient]}.", nameof(product));
         }
 
         decimal left = product.Price;
@@ -50,7 +50,7 @@ public static class NutrientPrice
     public static decimal PerPoundOfProduct(FertilizerProduct product)
     {
         ArgumentNullException.ThrowIfNull(product);
-        return product.Price / (decimal)FertilizerShelf.PackagePounds(product);
+        return product.Price / (decimal)product.PackagePounds;
     }
 
     private static decimal PoundsOf(FertilizerProduct product, PlantNutrient nutrient)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
@@ -63,5 +64,63 @@ public sealed class PurchasePlan : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => PlanWork.Of(this);
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        var lines = ImmutableArray.CreateBuilder<WorkedLine>();
+        foreach (var balance in Balances.Where(b => b.AtLeast > ApplicationRate.Zero || b.AtMost is not null))
+        {
+            string cap = balance.AtMost is { } most ? $", at most {Amounts.Print(most.Over(Area), decimals: 2)}" : "";
+            lines.Add(
+                new WorkedLine(
+                    $"{FertilizerWords.Symbols[balance.Nutrient]} wanted",
+                    "rate x area",
+                    $"{Amounts.Print(balance.AtLeast, decimals: 2)} x {Amounts.Print(Area, decimals: 3)} = "
+                        + $"{Amounts.Print(balance.AtLeast.Over(Area), decimals: 2)}{cap}"
+                )
+            );
+        }
+
+        foreach (var line in Lines)
+        {
+            lines.Add(
+                new WorkedLine(
+                    line.Product.ToString(),
+                    "packages x price",
+                    $"{Amounts.Print(line.Packages, 4)} x {line.Product.Price.ToString(CultureInfo.InvariantCulture)} = "
+                        + $"{Money(line.Cost)}; spread {Amounts.Print(line.Spread, decimals: 2)} "
+                        + $"({Amounts.Print(line.Rate, decimals: 2)}), {Amounts.Print(line.Leftover, decimals: 2)} left"
+                )
+            );
+        }
+
+        foreach (var balance in Balances)
+        {
+            var terms = Lines
+                .Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)
+                .Select(l =>
+                    $"{Amounts.Print(l.Spread, decimals: 2)} x "
+                    + $"{Amounts.Print(l.Product.Counted.Percent(balance.Nutrient), 4)} %"
+                );
+            lines.Add(
+                new WorkedLine(
+                    $"{FertilizerWords.Symbols[balance.Nutrient]} spread",
+                    "sum of weight x analysis, over area",
+                    balance.Delivered > ApplicationRate.Zero
+                        ? $"({string.Join(" + ", terms)}) / {Amounts.Print(Area, decimals: 3)} = "
+                            + $"{Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"
+                        : "none of these products holds any"
+                )
+            );
+        }
+
+        string proof = IsProvenCheapest ? "no cheaper set exists" : $"at most {Money(ProvenGap)} above the cheapest";
+        lines.Add(new WorkedLine("Total", "sum of the prices", $"{Money(TotalCost)} ({proof})"));
+        return lines.ToImmutable();
+    }
+
+    private static string Share(NutrientBalance balance) =>
+        balance.PercentOfNeed is { } percent ? $", {Amounts.Print(percent, 1)} % of the need" : "";
+
+    private static string Money(decimal amount) =>
+        Math.Round(amount, 2, MidpointRounding.AwayFromZero).ToString("#,##0.00", CultureInfo.InvariantCulture);
 }

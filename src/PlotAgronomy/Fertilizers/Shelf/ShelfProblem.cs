@@ -51,9 +51,12 @@ internal sealed class ShelfProblem
         for (int column = 0; column < products.Length; column++)
         {
             var product = products[column];
-            double packagePounds = product.Package.Pounds;
+            double packagePounds = product.PackagePounds;
             packages.Price[column] = (double)product.Price;
-            load[column] = PlanSolver.Load(packagePounds * FertilizerMaterial.PrimarySum(product.Analysis) / 100, packagePounds);
+            load[column] = PackageSolver.Load(
+                packagePounds * FertilizerMaterial.PrimarySum(product.Analysis) / 100,
+                packagePounds
+            );
             for (int row = 0; row < targets.Length; row++)
             {
                 packages[row, column] = FertilizerMath.NutrientIn(packagePounds, product.Counted.Percent(targets[row].Nutrient));
@@ -89,7 +92,7 @@ internal sealed class ShelfProblem
         packages.Cap[firstRow + 1] = 0;
         for (int column = 0; column < products.Length; column++)
         {
-            double packagePounds = products[column].Package.Pounds;
+            double packagePounds = products[column].PackagePounds;
             packages[firstRow, column] = FertilizerMath.NutrientIn(
                 packagePounds,
                 seedRow.CountedPercent(products[column].Counted)

@@ -16,10 +16,10 @@ internal static class ShelfRemedy
         int searchLimit
     )
     {
-        double smallestPackage = shelf.Products.Min(FertilizerShelf.PackagePounds);
+        double smallestPackage = shelf.Products.Min(p => p.PackagePounds);
         FertilizerMaterial? best = null;
         double leastPounds = double.PositiveInfinity;
-        foreach (var material in FertilizerCatalog.Materials.Where(CanLieOnAShelf))
+        foreach (var material in FertilizerCatalog.All.Where(CanLieOnAShelf))
         {
             var longer = shelf.Adding(material.Packed(Mass.FromPounds(smallestPackage), 0), need, area, seedRow);
             double pounds = LeastPounds(longer) * smallestPackage;

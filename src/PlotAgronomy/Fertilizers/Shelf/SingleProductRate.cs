@@ -96,7 +96,7 @@ public sealed class SingleProductRate : IWorkedResult
             double product = FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, held);
             lines.Add(
                 new WorkedLine(
-                    $"{Analysis} for {NutrientSymbols.Of(balance.Nutrient)}",
+                    $"{Analysis} for {FertilizerWords.Symbols[balance.Nutrient]}",
                     "100 x need / percent",
                     $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {Amounts.Print(held, 4)} = "
                         + $"{Amounts.Print(product, 2)} lb/ac"
@@ -106,7 +106,11 @@ public sealed class SingleProductRate : IWorkedResult
 
         lines.Add(new WorkedLine("Rate", Policy, Amounts.Print(Rate, decimals: 2)));
         lines.AddRange(
-            Balances.Select(b => new WorkedLine($"{NutrientSymbols.Of(b.Nutrient)} spread", "rate x percent / 100", b.ToString()))
+            Balances.Select(b => new WorkedLine(
+                $"{FertilizerWords.Symbols[b.Nutrient]} spread",
+                "rate x percent / 100",
+                b.ToString()
+            ))
         );
         return lines.ToImmutable();
     }

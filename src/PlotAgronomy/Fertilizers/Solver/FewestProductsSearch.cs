@@ -4,9 +4,9 @@ namespace PlotAgronomy.Fertilizers;
 /// size.</summary>
 internal static class FewestProductsSearch
 {
-    internal static SolvedPlan? Find(PackageProblem problem, PurchaseForm form, double[] load, int nodeLimit)
+    internal static SolvedPackages? Find(PackageProblem problem, PurchaseForm form, double[] load, int nodeLimit)
     {
-        if (PlanSolver.Cheapest(problem, form, load, nodeLimit, out _) is not { } cheapest)
+        if (PackageSolver.Cheapest(problem, form, load, nodeLimit, out _) is not { } cheapest)
         {
             return null;
         }
@@ -14,7 +14,7 @@ internal static class FewestProductsSearch
         int used = cheapest.Bought.Count(b => b > 0);
         for (int size = 1; size < used; size++)
         {
-            SolvedPlan? best = null;
+            SolvedPackages? best = null;
             foreach (bool[] chosen in Choices(problem.Products, size))
             {
                 best = Better(problem, form, load, nodeLimit, chosen, best);
@@ -29,13 +29,13 @@ internal static class FewestProductsSearch
         return cheapest;
     }
 
-    private static SolvedPlan? Better(
+    private static SolvedPackages? Better(
         PackageProblem problem,
         PurchaseForm form,
         double[] load,
         int nodeLimit,
         bool[] chosen,
-        SolvedPlan? best
+        SolvedPackages? best
     )
     {
         var part = PackageReduction.Keeping(problem, chosen);
@@ -46,10 +46,10 @@ internal static class FewestProductsSearch
         }
 
         double[] partLoad = [.. load.Where((_, product) => chosen[product])];
-        var plan = PlanSolver.Cheapest(part.Problem, form, partLoad, nodeLimit, out _);
+        var plan = PackageSolver.Cheapest(part.Problem, form, partLoad, nodeLimit, out _);
         return plan is null || (best is not null && plan.Cost >= best.Cost)
             ? best
-            : new SolvedPlan
+            : new SolvedPackages
             {
                 Bought = part.Restore<double>(plan.Bought),
                 Spread = part.Restore<double>(plan.Spread),

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
@@ -31,19 +30,4 @@ internal abstract class LimeFormula
     internal virtual Finding? Refusal(LimeSample sample, double targetPh) => null;
 
     internal virtual IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) => [];
-
-    internal static LimeFormula Create(CsvRow method) =>
-        method.Text("form") switch
-        {
-            "table" => new LimeTableFormula(method),
-            "linear" => new LimeLinearFormula(method),
-            "north-carolina" => new NorthCarolinaFormula(),
-            "pennsylvania-field" => new PennsylvaniaFormula(),
-            "adams-evans" => new AdamsEvansFormula(method),
-            "woodruff" => new WoodruffFormula(method),
-            "georgia" => new GeorgiaFormula(method),
-            "vermont" => new VermontFormula(),
-            "texture" => new TextureFormula(),
-            var form => throw method.Problem("form", $"unknown form '{form}'"),
-        };
 }

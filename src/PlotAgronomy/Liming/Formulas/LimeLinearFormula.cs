@@ -16,7 +16,7 @@ internal sealed class LimeLinearFormula : LimeFormula
 
     private readonly ImmutableArray<SoilBuffer> buffers;
     private readonly ImmutableSortedDictionary<double, Equation> equations;
-    private readonly string reading;
+    private readonly LinearReading reading;
 
     internal LimeLinearFormula(CsvRow method)
     {
@@ -27,14 +27,15 @@ internal sealed class LimeLinearFormula : LimeFormula
 
     internal override ImmutableArray<double> Targets => [.. equations.Keys];
 
-    internal override string Reads => reading == "water-ph" ? "water pH" : $"{LimeReadings.InWords(buffers)} buffer pH";
+    internal override string Reads =>
+        reading == LinearReading.WaterPh ? "water pH" : $"{LimeReadings.InWords(buffers)} buffer pH";
 
     internal override bool ReadsPh => true;
 
-    internal override bool NeedsWaterPh => reading == "water-ph" || equations.Values.Any(e => e.PerWaterPh != 0);
+    internal override bool NeedsWaterPh => reading == LinearReading.WaterPh || equations.Values.Any(e => e.PerWaterPh != 0);
 
     internal override double? ReadingOf(LimeSample sample) =>
-        reading == "water-ph" ? sample.WaterPh : LimeReadings.BufferPh(sample, buffers);
+        reading == LinearReading.WaterPh ? sample.WaterPh : LimeReadings.BufferPh(sample, buffers);
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh)
     {
@@ -46,10 +47,12 @@ internal sealed class LimeLinearFormula : LimeFormula
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
         var e = equations[targetPh];
-        string x =
-            this.reading == "lime-test-index" ? "LTI"
-            : this.reading == "water-ph" ? "pH"
-            : "B";
+        string x = this.reading switch
+        {
+            LinearReading.LimeTestIndex => "LTI",
+            LinearReading.WaterPh => "pH",
+            _ => "B",
+        };
         string number = Amounts.Print(Scaled(reading), 2);
         string water = Amounts.Print(sample.WaterPh ?? 0, 2);
         double raw = PoundsPerAcre(reading, sample, targetPh)!.Value / e.PoundsPerUnit;
@@ -61,11 +64,11 @@ internal sealed class LimeLinearFormula : LimeFormula
         );
     }
 
-    private double Scaled(double value) => reading == "lime-test-index" ? value * 10 : value;
+    private double Scaled(double value) => reading == LinearReading.LimeTestIndex ? value * 10 : value;
 
     private sealed record Equation(
         double TargetPh,
-        string Reading,
+        LinearReading Reading,
         double Constant,
         double PerReading,
         double PerReadingSquared,
@@ -78,7 +81,7 @@ internal sealed class LimeLinearFormula : LimeFormula
         internal static Equation FromRow(CsvRow row) =>
             new(
                 row.Number("target_ph"),
-                row.Text("reading"),
+                row.Choice<LinearReading>("reading"),
                 row.Number("constant"),
                 row.Number("per_reading"),
                 row.Number("per_reading_squared"),
@@ -89,10 +92,7 @@ internal sealed class LimeLinearFormula : LimeFormula
             );
 
         internal string Written(string reading, string squared, string waterPh) =>
-            Amounts.Print(Constant, 3)
-            + Term(PerReading, reading)
-            + Term(PerReadingSquared, squared)
-            + Term(PerWaterPh, waterPh);
+            Amounts.Print(Constant, 3) + Term(PerReading, reading) + Term(PerReadingSquared, squared) + Term(PerWaterPh, waterPh);
 
         private static string Term(double factor, string symbol)
         {

@@ -6,11 +6,9 @@ namespace PlotAgronomy.Liming;
 /// <summary>Pennsylvania's field rule by exchangeable acidity (LIME-S8).</summary>
 internal sealed class PennsylvaniaFormula : LimeFormula
 {
-    /// <summary>Most crops (LIME-S8).</summary>
-    private const double FieldTarget = 6.5;
+    private static double FieldTarget => LimingConstants.All["pa-target-field"];
 
-    /// <summary>Alfalfa and barley (LIME-S8).</summary>
-    private const double HighTarget = 7.0;
+    private static double HighTarget => LimingConstants.All["pa-target-high"];
 
     internal override ImmutableArray<double> Targets => [FieldTarget, HighTarget];
 

@@ -13,7 +13,7 @@ internal sealed class TextureFormula : LimeFormula
         r =>
             (
                 r.Number("water_ph"),
-                ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("lb_per_100_ft2")).PoundsPerAcre,
+                ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("rate_lb_per_100_ft2")).PoundsPerAcre,
                 r.Number("target_ph")
             )
     );

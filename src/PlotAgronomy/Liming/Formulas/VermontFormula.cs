@@ -6,12 +6,9 @@ namespace PlotAgronomy.Liming;
 /// <summary>Vermont's table of steps by soil pH and reactive aluminum (modified Morgan), to pH 6.5 (LIME-S45).</summary>
 internal sealed class VermontFormula : LimeFormula
 {
-    /// <summary>The pH the table aims at (LIME-S45).</summary>
-    private const double TableTarget = 6.5;
-
     private static readonly Table<Step> Steps = new("Liming/Data/vermont.csv", Step.FromRow);
 
-    internal override ImmutableArray<double> Targets => [TableTarget];
+    internal override ImmutableArray<double> Targets => [LimingConstants.All["vt-target"]];
 
     internal override string Reads => "reactive aluminum in ppm (modified Morgan)";
 

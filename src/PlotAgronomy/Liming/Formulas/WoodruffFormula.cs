@@ -10,9 +10,6 @@ namespace PlotAgronomy.Liming;
 /// ENM to the ton (LIME-S17): 400 lb of ENM for each meq/100 g.</remarks>
 internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
 {
-    /// <summary>Half the molar mass of calcium carbonate, 50.04, as whole number: the equivalent weight of the trade.</summary>
-    private const double MilligramsPerMilliequivalent = 50;
-
     private readonly double depthInches = method.Number("depth_in");
 
     internal override ImmutableArray<double> Targets => [LimingConstants.All["woodruff-end-ph"]];
@@ -36,7 +33,7 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
     }
 
     private double EnmPerMilliequivalent =>
-        MilligramsPerMilliequivalent
+        LimingConstants.All["carbonate-per-meq"]
         * 10
         * LimingConstants.All["soil-per-inch"]
         * depthInches

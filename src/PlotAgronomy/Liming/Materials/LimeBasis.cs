@@ -1,4 +1,5 @@
-using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -7,7 +8,13 @@ namespace PlotAgronomy.Liming;
 /// another.</summary>
 public sealed class LimeBasis
 {
-    private static readonly Lazy<FrozenDictionary<string, LimeBasis>> ById = new(Load);
+    private static readonly Catalog<LimeBasis> Catalog = new(
+        "lime basis",
+        () => Table.Read("Liming/Data/bases.csv", r => new LimeBasis(r)).OrderBy(b => b.Id, StringComparer.Ordinal),
+        b => b.Id,
+        b => b.Status,
+        "Ask the laboratory which lime its rate is counted in."
+    );
 
     private LimeBasis(CsvRow row)
     {
@@ -20,8 +27,11 @@ public sealed class LimeBasis
             : null;
     }
 
-    /// <summary>Gets every basis, in the order of their ids.</summary>
-    public static IReadOnlyList<LimeBasis> All => [.. ById.Value.Values.OrderBy(b => b.Id, StringComparer.Ordinal)];
+    /// <summary>Gets the bases that were read in a publication, or are practice, in the order of their ids.</summary>
+    public static ImmutableArray<LimeBasis> All => Catalog.All;
+
+    /// <summary>Gets the bases that are from memory; a rate counted in one carries a finding.</summary>
+    public static ImmutableArray<LimeBasis> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets pure calcium carbonate powder.</summary>
     public static LimeBasis PureCarbonate => Find("pure-carbonate");
@@ -47,6 +57,12 @@ public sealed class LimeBasis
     /// <summary>Gets ordinary agricultural limestone as Georgia's rates assume it.</summary>
     public static LimeBasis GeorgiaAgLime => Find("georgia-ag-lime");
 
+    /// <summary>Gets ground limestone whose strength its source does not print.</summary>
+    public static LimeBasis GroundLimestone => Find("ground-limestone");
+
+    /// <summary>Gets the agricultural limestone of Adams and Evans, two thirds as efficient as carbonate powder.</summary>
+    public static LimeBasis AdamsEvansAgLime => Find("adams-evans-ag-lime");
+
     /// <summary>Gets the stable id.</summary>
     public string Id { get; }
 
@@ -62,30 +78,24 @@ public sealed class LimeBasis
     /// <summary>Gets the id of its source.</summary>
     public string SourceId { get; }
 
-    /// <summary>Finds a basis.</summary>
+    /// <summary>Gets the bases, checked or not, in the order of their ids.</summary>
+    internal static ImmutableArray<LimeBasis> Everything => Catalog.Everything;
+
+    /// <summary>Finds a basis, checked or not.</summary>
     /// <param name="id">Id, such as <c>oregon-score-100</c>.</param>
     /// <returns>The basis.</returns>
     /// <exception cref="KeyNotFoundException">No basis has this id; the message lists all.</exception>
-    public static LimeBasis Find(string id)
-    {
-        ArgumentNullException.ThrowIfNull(id);
-        return ById.Value.TryGetValue(id, out var basis)
-            ? basis
-            : throw new KeyNotFoundException(
-                $"No lime basis has the id '{id}'. Ask the laboratory which lime its rate is counted in. There are: "
-                    + $"{string.Join(", ", All.Select(b => b.Id))}."
-            );
-    }
+    public static LimeBasis Find(string id) => Catalog.Find(id);
 
-    /// <summary>Looks for a basis.</summary>
-    /// <param name="id">Id.</param>
-    /// <returns>The basis, or null.</returns>
-    public static LimeBasis? TryFind(string id) => ById.Value.GetValueOrDefault(id);
+    /// <summary>Looks for a basis, checked or not.</summary>
+    /// <param name="id">Id; may be null.</param>
+    /// <param name="entry">The basis, when there is one.</param>
+    /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out LimeBasis? entry, out string problem) =>
+        Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>The lime in words.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
-
-    private static FrozenDictionary<string, LimeBasis> Load() =>
-        Table.Read("Liming/Data/bases.csv", r => new LimeBasis(r)).ToFrozenDictionary(b => b.Id, StringComparer.Ordinal);
 }

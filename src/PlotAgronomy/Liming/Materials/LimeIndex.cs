@@ -1,5 +1,5 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -10,7 +10,7 @@ namespace PlotAgronomy.Liming;
 /// carbonate equivalent lead from one to the other. Compare ids, or use the same instance.</remarks>
 public sealed class LimeIndex
 {
-    private static readonly Lazy<FrozenDictionary<string, LimeIndex>> ById = new(Load);
+    private static readonly Catalog<LimeIndex> Catalog = new("lime index", Read, i => i.Id, i => i.Status);
 
     private LimeIndex(CsvRow row, ImmutableArray<LimeIndexBand> bands)
     {
@@ -19,15 +19,19 @@ public sealed class LimeIndex
         Unit = row.Text("unit");
         Whole = row.Number("whole");
         CountsMoisture = row.YesOrNo("counts_moisture");
-        IsStatedOnly = row.Text("stated_only") != "no";
-        IsRelative = row.Text("stated_only") == "relative";
+        IsStatedOnly = row.YesOrNo("stated_only");
+        IsRelative = row.YesOrNo("relative");
         SourceId = row.SourceId();
         Bands = bands;
         Status = bands.Any(b => b.Status == DataStatus.Memory) ? DataStatus.Memory : row.Status();
     }
 
-    /// <summary>Gets every index, in the order of their ids.</summary>
-    public static IReadOnlyList<LimeIndex> All => [.. ById.Value.Values.OrderBy(i => i.Id, StringComparer.Ordinal)];
+    /// <summary>Gets the indices whose numbers were all read in a publication, or are practice, in the order of their
+    /// ids.</summary>
+    public static ImmutableArray<LimeIndex> All => Catalog.All;
+
+    /// <summary>Gets the indices with a number from memory; a figure computed in one carries a finding.</summary>
+    public static ImmutableArray<LimeIndex> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the calcium carbonate equivalent alone (neutralizing value): fineness is not counted.</summary>
     public static LimeIndex CalciumCarbonateEquivalent => Find("cce");
@@ -49,6 +53,9 @@ public sealed class LimeIndex
 
     /// <summary>Gets New York's effective neutralizing value, %.</summary>
     public static LimeIndex NewYorkEnv => Find("new-york-env");
+
+    /// <summary>Gets North Carolina's share of one ton of its standard lime, %.</summary>
+    public static LimeIndex NorthCarolinaStandard => Find("north-carolina-standard");
 
     /// <summary>Gets the stable id.</summary>
     public string Id { get; }
@@ -87,19 +94,22 @@ public sealed class LimeIndex
 
     internal ImmutableArray<LimeIndexBand> Bands { get; }
 
-    /// <summary>Finds an index.</summary>
+    /// <summary>Gets the indices, checked or not, in the order of their ids.</summary>
+    internal static ImmutableArray<LimeIndex> Everything => Catalog.Everything;
+
+    /// <summary>Finds an index, checked or not.</summary>
     /// <param name="id">Id, such as <c>ohio-enp</c>.</param>
     /// <returns>The index.</returns>
-    /// <exception cref="KeyNotFoundException">No index has this id.</exception>
-    public static LimeIndex Find(string id)
-    {
-        ArgumentNullException.ThrowIfNull(id);
-        return ById.Value.TryGetValue(id, out var index)
-            ? index
-            : throw new KeyNotFoundException(
-                $"No lime index has the id '{id}'. There are: {string.Join(", ", All.Select(i => i.Id))}."
-            );
-    }
+    /// <exception cref="KeyNotFoundException">No index has this id; the message lists all.</exception>
+    public static LimeIndex Find(string id) => Catalog.Find(id);
+
+    /// <summary>Looks for an index, checked or not.</summary>
+    /// <param name="id">Id; may be null.</param>
+    /// <param name="entry">The index, when there is one.</param>
+    /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out LimeIndex? entry, out string problem) =>
+        Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>Share of a material that this index counts as effective for its fineness.</summary>
     /// <param name="sieves">Sieve analysis with this index's sieves.</param>
@@ -122,11 +132,11 @@ public sealed class LimeIndex
     private static double Passing(SieveAnalysis sieves, int? mesh, double none) =>
         mesh is int m ? sieves.SharePassing(m).Value : none;
 
-    private static FrozenDictionary<string, LimeIndex> Load()
+    private static IEnumerable<LimeIndex> Read()
     {
         var bands = Table.Grouped("Liming/Data/index-bands.csv", r => r.Text("index_id"), LimeIndexBand.FromRow).Value;
         return Table
             .Read("Liming/Data/indices.csv", r => new LimeIndex(r, [.. bands[r.Text("id")]]))
-            .ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
+            .OrderBy(i => i.Id, StringComparer.Ordinal);
     }
 }

@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using PlotAgronomy.Reference;
 
@@ -7,7 +9,12 @@ namespace PlotAgronomy.Liming;
 /// <summary>A pure compound and what it neutralizes, from its molar mass.</summary>
 public sealed class LimingCompound
 {
-    private static readonly Lazy<FrozenDictionary<string, LimingCompound>> ById = new(Load);
+    private static readonly Catalog<LimingCompound> Catalog = new(
+        "liming compound",
+        () => Table.Read("Liming/Data/compounds.csv", r => new LimingCompound(r)).OrderBy(c => c.Id, StringComparer.Ordinal),
+        c => c.Id,
+        c => c.Status
+    );
 
     private readonly FrozenDictionary<string, int> atoms;
     private readonly int baseUnits;
@@ -18,8 +25,8 @@ public sealed class LimingCompound
         Name = row.Text("name");
         Formula = row.Text("formula");
         SourceId = row.SourceId();
-        atoms = row.Text("atoms")
-            .Split(' ')
+        Status = row.Status();
+        atoms = row.List("atoms")
             .ToFrozenDictionary(
                 a => a.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'),
                 a =>
@@ -34,8 +41,20 @@ public sealed class LimingCompound
         MolarMassGrams = atoms.Sum(a => a.Value * AtomicMasses.Of(a.Key));
     }
 
-    /// <summary>Gets every compound, in the order of their ids.</summary>
-    public static IReadOnlyList<LimingCompound> All => [.. ById.Value.Values.OrderBy(c => c.Id, StringComparer.Ordinal)];
+    /// <summary>Gets the compounds whose figures were read in a publication, in the order of their ids.</summary>
+    public static ImmutableArray<LimingCompound> All => Catalog.All;
+
+    /// <summary>Gets the compounds that are from memory.</summary>
+    public static ImmutableArray<LimingCompound> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets calcium carbonate, which all others are measured by.</summary>
+    public static LimingCompound Calcite => Find("calcite");
+
+    /// <summary>Gets calcium magnesium carbonate.</summary>
+    public static LimingCompound Dolomite => Find("dolomite");
+
+    /// <summary>Gets calcium sulfate dihydrate, which neutralizes nothing.</summary>
+    public static LimingCompound Gypsum => Find("gypsum");
 
     /// <summary>Gets the stable id, such as <c>dolomite</c>.</summary>
     public string Id { get; }
@@ -49,6 +68,9 @@ public sealed class LimingCompound
     /// <summary>Gets the id of its source.</summary>
     public string SourceId { get; }
 
+    /// <summary>Gets how well it is known.</summary>
+    public DataStatus Status { get; }
+
     /// <summary>Gets the molar mass in g/mol, from the abridged standard atomic weights (MASS-IUPAC).</summary>
     public double MolarMassGrams { get; }
 
@@ -56,7 +78,7 @@ public sealed class LimingCompound
     /// carbonate.</summary>
     /// <remarks>CCE = 100 x n x M(CaCO3) / M, with n the carbonate equivalents per molecule; 0 for gypsum and Epsom salt
     /// (LIME-S9).</remarks>
-    public double CcePercent => 100 * baseUnits * Find("calcite").MolarMassGrams / MolarMassGrams;
+    public double CcePercent => 100 * baseUnits * Calcite.MolarMassGrams / MolarMassGrams;
 
     /// <summary>Gets the share of calcium.</summary>
     public Fraction Calcium => ShareOf("Ca");
@@ -67,17 +89,19 @@ public sealed class LimingCompound
     /// <summary>Gets the share of sulfur.</summary>
     public Fraction Sulfur => ShareOf("S");
 
-    /// <summary>Finds a compound.</summary>
+    /// <summary>Finds a compound, checked or not.</summary>
     /// <param name="id">Id.</param>
     /// <returns>The compound.</returns>
-    /// <exception cref="KeyNotFoundException">No compound has this id.</exception>
-    public static LimingCompound Find(string id)
-    {
-        ArgumentNullException.ThrowIfNull(id);
-        return ById.Value.TryGetValue(id, out var compound)
-            ? compound
-            : throw new KeyNotFoundException($"No liming compound has the id '{id}'.");
-    }
+    /// <exception cref="KeyNotFoundException">No compound has this id; the message lists all.</exception>
+    public static LimingCompound Find(string id) => Catalog.Find(id);
+
+    /// <summary>Looks for a compound, checked or not.</summary>
+    /// <param name="id">Id; may be null.</param>
+    /// <param name="entry">The compound, when there is one.</param>
+    /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out LimingCompound? entry, out string problem) =>
+        Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>Calcium carbonate equivalent of a limestone from its elements, taking both as carbonates.</summary>
     /// <param name="calcium">Share of calcium.</param>
@@ -87,7 +111,7 @@ public sealed class LimingCompound
     /// Calcium in gypsum must not be counted in.</remarks>
     public static double CcePercentFromElements(Fraction calcium, Fraction magnesium)
     {
-        var carbonate = Find("calcite");
+        var carbonate = Calcite;
         return (calcium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Ca"))
             + (magnesium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Mg"));
     }
@@ -98,7 +122,4 @@ public sealed class LimingCompound
 
     private Fraction ShareOf(string symbol) =>
         Fraction.FromValue(atoms.GetValueOrDefault(symbol) * AtomicMasses.Of(symbol) / MolarMassGrams);
-
-    private static FrozenDictionary<string, LimingCompound> Load() =>
-        Table.Read("Liming/Data/compounds.csv", r => new LimingCompound(r)).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 using UnitsNet;
@@ -7,9 +8,18 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>One institution's way from a soil reading to a lime rate: what it reads, for which soils, targets, depth and
 /// lime.</summary>
+/// <remarks>Methods from memory answer only when asked for by name (<see cref="Find"/>). If the laboratory printed a lime rate,
+/// use that first (<see cref="PrintedLimeRate"/>).</remarks>
 public sealed class LimeMethod
 {
-    internal LimeMethod(CsvRow row)
+    private static readonly Catalog<LimeMethod> Catalog = new(
+        "lime method",
+        () => Table.Read("Liming/Data/methods.csv", r => new LimeMethod(r)).OrderBy(m => m.Id, StringComparer.Ordinal),
+        m => m.Id,
+        m => m.Status
+    );
+
+    private LimeMethod(CsvRow row)
     {
         Id = row.Text("id");
         Name = row.Text("name");
@@ -18,7 +28,7 @@ public sealed class LimeMethod
         Soils = row.Choices<SoilClass>("soils");
         LowestReading = row.Number("reading_low");
         HighestReading = row.Number("reading_high");
-        NoLimeAboveHighest = row.Text("above_highest") == "none";
+        NoLimeAboveHighest = row.YesOrNo("no_lime_above_highest");
         LimitsArePrinted = row.YesOrNo("limits_printed");
         Depth = Length.FromInches(row.Number("depth_in"));
         DepthIsPrinted = row.YesOrNo("depth_printed");
@@ -28,8 +38,29 @@ public sealed class LimeMethod
         StandingFinding = row.TextOrNull("finding");
         SourceId = row.SourceId();
         Status = row.Status();
-        Formula = LimeFormula.Create(row);
+        Formula = LimeFormulas.Create(row);
     }
+
+    /// <summary>Gets the methods whose numbers were read in a publication, or are practice, in the order of their ids.</summary>
+    public static ImmutableArray<LimeMethod> All => Catalog.All;
+
+    /// <summary>Gets the methods that are from memory; they answer only when asked for by name, with a finding.</summary>
+    public static ImmutableArray<LimeMethod> Unchecked => Catalog.Unchecked;
+
+    /// <summary>Gets North Carolina's equation by the Mehlich buffer.</summary>
+    public static LimeMethod NorthCarolina => Find("north-carolina-mehlich");
+
+    /// <summary>Gets Oregon's tables of 2025 by the Sikora buffer.</summary>
+    public static LimeMethod Oregon => Find("oregon-2025-sikora");
+
+    /// <summary>Gets Iowa's table by the SMP buffer.</summary>
+    public static LimeMethod Iowa => Find("iowa-pm1688-table");
+
+    /// <summary>Gets Pennsylvania's rule for field crops by exchangeable acidity.</summary>
+    public static LimeMethod Pennsylvania => Find("pennsylvania-field");
+
+    /// <summary>Gets Georgia's lime buffer capacity.</summary>
+    public static LimeMethod Georgia => Find("georgia-lime-buffer-capacity");
 
     /// <summary>Gets the stable id.</summary>
     public string Id { get; }
@@ -95,30 +126,36 @@ public sealed class LimeMethod
 
     internal LimeFormula Formula { get; }
 
-    /// <summary>The lime a soil needs by this method.</summary>
-    /// <param name="sample">Report and readings.</param>
-    /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
-    /// <param name="earlier">Lime put on before that is not yet all at work, or null.</param>
-    /// <param name="readingErrorPh">How far a pH reading may be off; from 0 to 1; null takes 0.1 (LIME-S38).</param>
-    /// <returns>The need; its rate is null, with a finding, where the method does not answer.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public LimeNeed NeedFor(LimeSample sample, double targetPh, EarlierLime? earlier = null, double? readingErrorPh = null)
-    {
-        ArgumentNullException.ThrowIfNull(sample);
-        double target = Guard.Between(targetPh, 4, 9, "pH");
-        double error = Guard.Between(readingErrorPh ?? LimingConstants.All["reading-error"], 0, 1, "pH", nameof(readingErrorPh));
-        return new LimeReckoning(this, sample, target, earlier, error).Answer();
-    }
+    /// <summary>Gets the methods, checked or not, in the order of their ids.</summary>
+    internal static ImmutableArray<LimeMethod> Everything => Catalog.Everything;
 
-    /// <summary>The lime a soil needs by this method, from a report alone.</summary>
-    /// <param name="report">Report.</param>
-    /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
-    /// <param name="earlier">Lime put on before that is not yet all at work, or null.</param>
-    /// <param name="readingErrorPh">How far a pH reading may be off; from 0 to 1; null takes 0.1 (LIME-S38).</param>
-    /// <returns>The need.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public LimeNeed NeedFor(SoilReport report, double targetPh, EarlierLime? earlier = null, double? readingErrorPh = null) =>
-        NeedFor(LimeSample.From(report), targetPh, earlier, readingErrorPh);
+    /// <summary>Finds a method, checked or not.</summary>
+    /// <param name="id">Id, such as <c>oregon-2025-sikora</c>.</param>
+    /// <returns>The method.</returns>
+    /// <exception cref="KeyNotFoundException">No method has this id; the message lists all.</exception>
+    public static LimeMethod Find(string id) => Catalog.Find(id);
+
+    /// <summary>Looks for a method, checked or not.</summary>
+    /// <param name="id">Id; may be null.</param>
+    /// <param name="entry">The method, when there is one.</param>
+    /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out LimeMethod? entry, out string problem) =>
+        Catalog.TryFind(id, out entry, out problem);
+
+    /// <summary>The methods of an institution whose numbers were read in their publication.</summary>
+    /// <param name="institution">Name of the institution, such as <c>North Carolina</c>.</param>
+    /// <returns>The methods; empty when there is none.</returns>
+    public static ImmutableArray<LimeMethod> ForInstitution(string institution)
+    {
+        Guard.NotBlank(institution);
+        return
+        [
+            .. Everything.Where(m =>
+                m.Status == DataStatus.Read && string.Equals(m.Institution, institution, StringComparison.OrdinalIgnoreCase)
+            ),
+        ];
+    }
 
     /// <summary>The method's own target closest to one asked for; of two as close, the higher.</summary>
     /// <param name="targetPh">pH asked for.</param>

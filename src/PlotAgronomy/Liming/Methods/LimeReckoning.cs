@@ -1,5 +1,4 @@
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
@@ -10,7 +9,8 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
     internal LimeNeed Answer()
     {
-        AddStandingFindings();
+        var checks = new LimeMethodChecks(method, sample, target, findings);
+        checks.AddStandingFindings();
         if (sample.WaterPh >= target)
         {
             Add("lime-ph-at-target", ("ph", LimeText.Ph(sample.WaterPh!.Value)), ("target", LimeText.Ph(target)));
@@ -29,7 +29,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         }
 
         double? reading = method.Formula.ReadingOf(sample);
-        if (!Covers(reading))
+        if (!checks.Covers(reading))
         {
             return Result(reading, null, null, null);
         }
@@ -66,147 +66,6 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         return raw is null
             ? Result(reading, null, null, null)
             : Result(reading, raw, Shifted(reading.Value + error), Shifted(reading.Value - error));
-    }
-
-    private void AddStandingFindings()
-    {
-        if (method.Status == DataStatus.Memory)
-        {
-            findings.Add(MemoryGate.FindingFor(method.Name, method.SourceId));
-        }
-
-        if (method.StandingFinding is { } code)
-        {
-            Add(code);
-        }
-
-        if (!method.DepthIsPrinted)
-        {
-            Add("lime-depth-assumed", ("method", method.Name), ("depth", LimeText.Inches(method.Depth)));
-        }
-
-        if (target > LimingConstants.All["over-lime-target"])
-        {
-            Add("lime-over-target");
-        }
-
-        if (sample.IsWeaklyBuffered && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
-        {
-            findings.Add(WeaklyBufferedLime.CautionFor(sample));
-        }
-    }
-
-    private bool Covers(double? reading)
-    {
-        if (!method.Soils.Contains(sample.Class))
-        {
-            Add(
-                "lime-soil-outside-method",
-                ("method", method.Name),
-                (
-                    "soil",
-                    sample.Class switch
-                    {
-                        SoilClass.Mineral => "mineral",
-                        SoilClass.Organic => "organic",
-                        _ => "mineral-organic",
-                    }
-                )
-            );
-            return false;
-        }
-
-        if (method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target))
-        {
-            Add(
-                "lime-target-not-offered",
-                ("method", method.Name),
-                ("offered", LimeText.List(method.TargetPhs)),
-                ("target", LimeText.Ph(target))
-            );
-            return false;
-        }
-
-        if (sample.WaterPh is null)
-        {
-            Add(method.Formula.NeedsWaterPh ? "lime-ph-missing-required" : "lime-ph-missing");
-            if (method.Formula.NeedsWaterPh)
-            {
-                return false;
-            }
-        }
-
-        if (method.OnlyBelowWaterPh is { } limit && sample.WaterPh >= limit)
-        {
-            Add("lime-only-below-ph", ("method", method.Name), ("limit", LimeText.Ph(limit)));
-            return false;
-        }
-
-        if (!HasReading(reading))
-        {
-            return false;
-        }
-
-        if (method.Formula.Refusal(sample, target) is { } refusal)
-        {
-            findings.Add(refusal);
-            return false;
-        }
-
-        return WithinReadings(reading!.Value);
-    }
-
-    private bool HasReading(double? reading)
-    {
-        if (reading is not null)
-        {
-            return true;
-        }
-
-        if (sample.Report.BufferPhs is [var other, ..] && method.Buffers.Length > 0)
-        {
-            Add(
-                "lime-buffer-other",
-                ("found", LimeReadings.InWords([other.Buffer])),
-                ("method", method.Name),
-                ("needed", LimeReadings.InWords(method.Buffers))
-            );
-        }
-        else if (sample.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0)
-        {
-            Add("lime-buffer-unnamed", ("reading", Amounts.Print(unnamed, 2)));
-        }
-        else
-        {
-            Add("lime-reading-missing", ("method", method.Name), ("needed", method.Reads));
-        }
-
-        return false;
-    }
-
-    private bool WithinReadings(double reading)
-    {
-        if (method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora) && reading > LimingConstants.All["high-buffer-ph"])
-        {
-            Add("lime-buffer-high", ("reading", Amounts.Print(reading, 2)));
-        }
-
-        if (
-            Tolerance.IsBelow(reading, method.LowestReading)
-            || (Tolerance.IsAbove(reading, method.HighestReading) && !method.NoLimeAboveHighest)
-        )
-        {
-            Add(
-                method.LimitsArePrinted ? "lime-reading-outside" : "lime-reading-outside-practice",
-                ("reading", Amounts.Print(reading, 2)),
-                ("lowest", Amounts.Print(method.LowestReading, 2)),
-                ("highest", Amounts.Print(method.HighestReading, 2)),
-                ("method", method.Name)
-            );
-            return false;
-        }
-
-        return true;
     }
 
     /// <summary>Published equations of neighbouring targets may cross; then the answer is out of step and says so.</summary>
@@ -247,8 +106,8 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         }
 
         var net = gross is not null && earlier is not null ? earlier.TakeOff(gross, sample.Class, findings) : gross;
-        var rounding = LimeRounding.TryFind(method.Institution);
-        var published = net is not null && rounding is not null ? net.With(rounding.Apply(net.OfBasis)) : net;
+        bool rounds = LimeRounding.TryFindForInstitution(method.Institution, out var rounding);
+        var published = net is not null && rounds ? net.With(rounding!.Apply(net.OfBasis)) : net;
         if (
             net is { OfBasis.PoundsPerAcre: > 0 }
             && published is { OfBasis.PoundsPerAcre: 0 }

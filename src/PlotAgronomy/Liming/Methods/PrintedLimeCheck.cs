@@ -6,9 +6,6 @@ namespace PlotAgronomy.Liming;
 /// <summary>A laboratory's printed rate with a method's own sum beside it. The printed rate is the one to follow.</summary>
 public sealed class PrintedLimeCheck : IWorkedResult
 {
-    /// <summary>Without a range from the reading error, figures this close count as the same (common practice).</summary>
-    private const double SameWithinShare = 0.1;
-
     private PrintedLimeCheck(LimeRate printed, LimeNeed need)
     {
         Printed = printed;
@@ -76,8 +73,9 @@ public sealed class PrintedLimeCheck : IWorkedResult
         }
 
         double computed = Alike(need.Rate);
-        double low = need.Lowest is { } lowest ? Alike(lowest) : computed * (1 - SameWithinShare);
-        double high = need.Highest is { } highest ? Alike(highest) : computed * (1 + SameWithinShare);
+        double margin = LimingConstants.All["same-within-share"];
+        double low = need.Lowest is { } lowest ? Alike(lowest) : computed * (1 - margin);
+        double high = need.Highest is { } highest ? Alike(highest) : computed * (1 + margin);
         bool differs =
             Tolerance.IsBelow(printed.OfBasis.PoundsPerAcre, low) || Tolerance.IsAbove(printed.OfBasis.PoundsPerAcre, high);
         if (differs)

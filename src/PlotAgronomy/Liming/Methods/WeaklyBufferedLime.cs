@@ -128,7 +128,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             BufferNeeds = needs,
             RuleLow = Rate(low),
             RuleHigh = Rate(high),
-            ByCapacity = byCapacity is { } tons ? Rate(tons, "adams-evans-ag-lime") : null,
+            ByCapacity = byCapacity is { } tons ? Rate(tons, LimeBasis.AdamsEvansAgLime) : null,
             AdviceLow = Rate(Math.Min(adviceHigh, Math.Min(low, byCapacity ?? first))),
             AdviceHigh = Rate(adviceHigh),
             FirstDressing = Rate(Math.Min(first, adviceHigh)),
@@ -141,7 +141,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                     ("cap", Amounts.Print(cap, 1)),
                     ("months", Amounts.Print(months, 0))
                 ),
-                CautionFor(sample),
+                WeakBuffering.CautionFor(sample),
                 FindingCatalog.Create("lime-extra-effect"),
                 .. byCapacity is null ? Array.Empty<Finding>() : [MemoryGate.FindingFor("Adams-Evans", "LIME-AE1")],
                 .. refusal is null ? Array.Empty<Finding>() : [refusal],
@@ -149,12 +149,12 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             ]),
         };
 
-        LimeRate Rate(double tons, string basis = "ground-limestone") =>
+        LimeRate Rate(double tons, LimeBasis? basis = null) =>
             LimeRate.Of(
                 ApplicationRate.FromShortTonsPerAcre(tons),
                 target,
-                Length.FromInches(20.0 / 3),
-                LimeBasis.Find(basis),
+                Length.FromInches(LimingConstants.All["furrow-slice"]),
+                basis ?? LimeBasis.GroundLimestone,
                 RuleName
             );
     }
@@ -191,11 +191,6 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                 "PRACTICE"
             ),
         ];
-
-    internal static Finding CautionFor(LimeSample sample) =>
-        sample.Capacity is { } capacity
-            ? FindingCatalog.Create("lime-weakly-buffered", ("cec", Amounts.Print(capacity, 1)))
-            : FindingCatalog.Create("lime-sand-weakly-buffered");
 
     private static string Tons(LimeRate rate) => LimeText.Tons(rate.OfBasis.PoundsPerAcre);
 }

@@ -15,14 +15,16 @@ internal sealed class LimePlacementRule
         TreatedDepthInches = row.NumberOrNull("treated_depth_in");
         MostAtOnce = row.NumberOrNull("most_at_once_ton_per_ac") is { } tons ? ApplicationRate.FromShortTonsPerAcre(tons) : null;
         MonthsBetween = row.TextOrNull("between_months") is null ? null : row.Integer("between_months");
-        SplitsEvenly = row.Text("split") == "even";
+        SplitsEvenly = row.YesOrNo("splits_evenly");
         MostDressings = row.TextOrNull("most_dressings") is null ? null : row.Integer("most_dressings");
         SourceId = row.SourceId();
     }
 
-    /// <summary>Pennsylvania's field limit, the highest known here; borrowed where an institution prints none
-    /// (LIME-S15).</summary>
-    internal static ApplicationRate HighestAtOnce => TryFind("Pennsylvania", LimePlacement.WorkedIn)!.MostAtOnce!.Value;
+    /// <summary>The rule with the highest limit known here (Pennsylvania's for field crops, LIME-S15); borrowed where an
+    /// institution prints none.</summary>
+    internal static LimePlacementRule WithHighestLimit => All.Rows.MaxBy(r => r.MostAtOnce?.PoundsPerAcre ?? 0)!;
+
+    internal static ApplicationRate HighestAtOnce => WithHighestLimit.MostAtOnce!.Value;
 
     internal string Institution { get; }
 
@@ -42,7 +44,8 @@ internal sealed class LimePlacementRule
 
     internal string SourceId { get; }
 
-    internal static LimePlacementRule? TryFind(string institution, LimePlacement placement) =>
+    /// <summary>The rule an institution prints for this placement, or null.</summary>
+    internal static LimePlacementRule? FindForInstitution(string institution, LimePlacement placement) =>
         All.Rows.FirstOrDefault(r =>
             r.Placement == placement && string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
         );

@@ -4,8 +4,8 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>A lime rate with its four labels: target pH, depth treated, the lime it is counted in, and the institution.</summary>
 /// <remarks>Rates whose labels differ are not added or compared: bring them to one basis and depth first, by
-/// <see cref="ConvertTo"/> and <see cref="AtDepth"/>. Pounds of ENP, ENM or ECCE are a basis too: they become pounds of a
-/// product only through the product's own figure (<see cref="RateOf"/>).</remarks>
+/// <see cref="LimeConversion.ConvertTo"/> and <see cref="AtDepth"/>. Pounds of ENP, ENM or ECCE are a basis too: they become
+/// pounds of a product only through the product's own figure (<see cref="RateOf"/>).</remarks>
 public sealed class LimeRate
 {
     private LimeRate(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, string institution)
@@ -56,40 +56,6 @@ public sealed class LimeRate
         double from = Depth.Inches;
         double to = CheckDepth(depth).Inches;
         return new(ApplicationRate.FromPoundsPerAcre(OfBasis.PoundsPerAcre * (to / from)), TargetPh, depth, Basis, Institution);
-    }
-
-    /// <summary>The same need counted in another lime.</summary>
-    /// <param name="basis">Lime to count in.</param>
-    /// <param name="through">Material whose figure in both indices is known. Needed when the two limes are rated in different
-    /// indices; <see cref="LimingMaterial.PureCarbonate"/> takes each index at its word.</param>
-    /// <returns>The conversion, with its factor.</returns>
-    /// <exception cref="InvalidOperationException">The strength of a lime is not printed, or a material to go through is needed
-    /// and missing.</exception>
-    /// <remarks>Same index: figure of this basis / figure of the other. Different indices: the material stands between them:
-    /// (this basis / material) in this index x (material / other basis) in the other.</remarks>
-    public LimeRateConversion ConvertTo(LimeBasis basis, LimingMaterial? through = null)
-    {
-        ArgumentNullException.ThrowIfNull(basis);
-        var from = FigureOf(Basis);
-        var to = FigureOf(basis);
-        double factor;
-        if (from.Index == to.Index)
-        {
-            factor = from.Value / to.Value;
-        }
-        else if (through is null)
-        {
-            throw new InvalidOperationException(
-                $"{Basis.Name} is rated by {from.Index.Name}, {basis.Name} by {to.Index.Name}: name the material the "
-                    + "conversion goes through."
-            );
-        }
-        else
-        {
-            factor = from.Value / Effective(through, from.Index) * (Effective(through, to.Index) / to.Value);
-        }
-
-        return new LimeRateConversion(this, Relabelled(OfBasis.PoundsPerAcre * factor, basis), factor, through);
     }
 
     /// <summary>Pounds of a real material that do the same.</summary>
@@ -147,17 +113,13 @@ public sealed class LimeRate
         : Basis.Figure is { } figure ? figure.Value / Effective(material, figure.Index)
         : 1;
 
-    private static double Effective(LimingMaterial material, LimeIndex index)
+    internal static double Effective(LimingMaterial material, LimeIndex index)
     {
         double value = material.FigureIn(index).Value;
         return value > 0
             ? value
             : throw new InvalidOperationException($"{material.Name} has no effect in {index.Name}: no amount of it is lime.");
     }
-
-    private static LimeFigure FigureOf(LimeBasis basis) =>
-        basis.Figure
-        ?? throw new InvalidOperationException($"The strength of '{basis.Name}' is not printed: such a rate is not converted.");
 
     private static Length CheckDepth(Length depth)
     {
@@ -166,7 +128,7 @@ public sealed class LimeRate
         return depth;
     }
 
-    private LimeRate Relabelled(double poundsPerAcre, LimeBasis basis) =>
+    internal LimeRate Relabelled(double poundsPerAcre, LimeBasis basis) =>
         new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), TargetPh, Depth, basis, Institution);
 
     private bool SameDepth(LimeRate other)

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -20,7 +21,7 @@ public sealed class LimeRounding
         Institution = row.Text("institution");
         Step = ApplicationRate.FromPoundsPerAcre(row.Number("step") * unit);
         NoneBelow = ApplicationRate.FromPoundsPerAcre(row.Number("none_below") * unit);
-        down = row.Text("direction") == "down";
+        down = row.YesOrNo("rounds_down");
         SourceId = row.SourceId();
     }
 
@@ -37,12 +38,13 @@ public sealed class LimeRounding
     public string SourceId { get; }
 
     /// <summary>Looks for an institution's rounding.</summary>
-    /// <param name="institution">Institution.</param>
-    /// <returns>The rounding, or null when the institution prints none.</returns>
-    public static LimeRounding? TryFind(string institution)
+    /// <param name="institution">Name of the institution; may be null.</param>
+    /// <param name="rounding">The rounding, when the institution prints one.</param>
+    /// <returns>True when it prints one.</returns>
+    public static bool TryFindForInstitution(string? institution, [NotNullWhen(true)] out LimeRounding? rounding)
     {
-        ArgumentNullException.ThrowIfNull(institution);
-        return ByInstitution.Value.GetValueOrDefault(institution);
+        rounding = institution is null ? null : ByInstitution.Value.GetValueOrDefault(institution);
+        return rounding is not null;
     }
 
     /// <summary>Rounds a rate as the report does.</summary>

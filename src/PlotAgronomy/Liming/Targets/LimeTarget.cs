@@ -8,9 +8,6 @@ namespace PlotAgronomy.Liming;
 /// <summary>The soil pH to aim at for a kind or a blend, by one institution.</summary>
 public sealed class LimeTarget : IWorkedResult
 {
-    /// <summary>A kind below a tenth of a full stand does not set the target unless the caller says so.</summary>
-    private const double DefaultThreshold = 0.1;
-
     private LimeTarget(string institution) => Institution = institution;
 
     /// <summary>Gets the institution.</summary>
@@ -70,7 +67,13 @@ public sealed class LimeTarget : IWorkedResult
         Guard.NotEmpty(blend);
         Guard.NotBlank(institution);
         Guard.Defined(soilClass);
-        double threshold = Guard.Between(smallestShare ?? DefaultThreshold, 0, 1, "of a full stand", nameof(smallestShare));
+        double threshold = Guard.Between(
+            smallestShare ?? LimingConstants.All["target-smallest-share"],
+            0,
+            1,
+            "of a full stand",
+            nameof(smallestShare)
+        );
         var findings = new List<Finding>();
         var remembered = new List<(string Kind, string SourceId)>();
         var sources = new SortedSet<string>(StringComparer.Ordinal);
@@ -123,7 +126,7 @@ public sealed class LimeTarget : IWorkedResult
 
         double? TargetOf(CropKind kind)
         {
-            if (LimeTargetRow.Find(institution, kind.Id, soilClass, acidSubsoil) is { } row)
+            if (LimeTargetRow.FindForInstitution(institution, kind.Id, soilClass, acidSubsoil) is { } row)
             {
                 sources.Add(row.SourceId);
                 if (row.Status == DataStatus.Memory)
@@ -159,17 +162,15 @@ public sealed class LimeTarget : IWorkedResult
                 return row.TargetPh ?? row.LowestPh;
             }
 
+            string instead = kind.Ph is { } own
+                ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken"
+                : "it has no say";
             findings.Add(
                 FindingCatalog.Create(
                     "lime-target-not-known",
                     ("institution", institution),
                     ("kind", kind.ShortName),
-                    (
-                        "instead",
-                        kind.Ph is { } own
-                            ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken"
-                            : "it has no say"
-                    )
+                    ("instead", instead)
                 )
             );
             if (kind.Ph is { } stands)

@@ -16,7 +16,7 @@ internal sealed class LimeTargetRow
     private LimeTargetRow(CsvRow row)
     {
         Institution = row.Text("institution");
-        kinds = [.. row.Text("kinds").Split(';')];
+        kinds = [.. row.List("kinds")];
         soils = row.Choices<SoilClass>("soils");
         acidSubsoil = row.Text("acid_subsoil");
         TargetPh = row.NumberOrNull("target_ph");
@@ -47,11 +47,15 @@ internal sealed class LimeTargetRow
 
     internal DataStatus Status { get; }
 
-    internal static LimeTargetRow? Find(string institution, string kindId, SoilClass soil, bool hasAcidSubsoil) =>
-        All.FirstOrDefault(r =>
+    /// <summary>The first row of an institution for this kind, soil and subsoil, or null.</summary>
+    internal static LimeTargetRow? FindForInstitution(string institution, string kindId, SoilClass soil, bool hasAcidSubsoil)
+    {
+        string subsoil = hasAcidSubsoil ? "yes" : "no";
+        return All.FirstOrDefault(r =>
             string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
             && r.kinds.Contains(kindId)
             && r.soils.Contains(soil)
-            && (r.acidSubsoil == "any" || r.acidSubsoil == (hasAcidSubsoil ? "yes" : "no"))
+            && (r.acidSubsoil == "any" || r.acidSubsoil == subsoil)
         );
+    }
 }

@@ -123,15 +123,10 @@ public sealed class LimeBalance : IWorkedResult
                 $"{Amounts.Print(Applied, "lb", 1)} = {Amounts.Print(AppliedRate, "lb/ac", 1)}"
             ),
             new("Still owed", "need - applied", Amounts.Print(StillOwed, "lb", 1)),
-            new(
-                "After the plan",
-                "applied + planned",
-                Amounts.Print(RateAfterPlan, "lb/ac", 1) + AboveNeed
-            ),
+            new("After the plan", "applied + planned", Amounts.Print(RateAfterPlan, "lb/ac", 1) + AboveNeed),
         ];
 
-    private string AboveNeed =>
-        AboveNeedPercent is > 0 and { } percent ? $", {Amounts.Print(percent, 1)} % above need" : "";
+    private string AboveNeed => AboveNeedPercent is > 0 and { } percent ? $", {Amounts.Print(percent, 1)} % above need" : "";
 
     private IEnumerable<Finding> FindingsOf(ImmutableArray<LimeApplication> all)
     {
@@ -150,7 +145,7 @@ public sealed class LimeBalance : IWorkedResult
         {
             yield return FindingCatalog.Create("lime-no-neutralizing-value", ("material", application.Material.Name));
             double acres = Area.Acres;
-            double sulfur = application.Mass.Pounds * LimingCompound.Find("gypsum").Sulfur.Value / acres;
+            double sulfur = application.Mass.Pounds * LimingCompound.Gypsum.Sulfur.Value / acres;
             if (application.Material.Form == LimingForm.Gypsum && sulfur > LimingConstants.All["high-sulfur"])
             {
                 yield return FindingCatalog.Create("lime-gypsum-sulfur", ("pounds", Amounts.Print(sulfur, 0)));

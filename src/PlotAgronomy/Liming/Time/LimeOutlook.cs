@@ -102,11 +102,7 @@ public sealed class LimeOutlook : IWorkedResult
             ),
             new("Sow now", "lower limit met by today's soil", Names(SowNow)),
             new("Hold back", "lower limit above today's pH", Names(HoldBack)),
-            new(
-                "Test again",
-                "same season, same depth",
-                RetestOn.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
-            ),
+            new("Test again", "same season, same depth", LimeText.Date(RetestOn)),
         ];
 
     private static string Names(ImmutableArray<CropKind> kinds) =>

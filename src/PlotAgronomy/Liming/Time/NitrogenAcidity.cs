@@ -7,7 +7,12 @@ namespace PlotAgronomy.Liming;
 /// <summary>The acid that nitrogen fertilizer adds, as the calcium carbonate that would neutralize it.</summary>
 public sealed class NitrogenAcidity : IWorkedResult
 {
-    private static readonly Table<Figure> Figures = new("Liming/Data/n-acidity.csv", Figure.FromRow);
+    private static readonly Catalog<Figure> Figures = new(
+        "nitrogen fertilizer",
+        () => Table.Read("Liming/Data/n-acidity.csv", Figure.FromRow),
+        f => f.Id,
+        f => f.Origin.Status
+    );
 
     private readonly string name;
     private readonly string sourceId;
@@ -19,7 +24,7 @@ public sealed class NitrogenAcidity : IWorkedResult
     }
 
     /// <summary>Gets the ids of the fertilizers it knows.</summary>
-    public static ImmutableArray<string> Fertilizers => [.. Figures.Rows.Select(f => f.Id)];
+    public static ImmutableArray<string> Fertilizers => [.. Figures.Everything.Select(f => f.Id)];
 
     /// <summary>Gets the convention.</summary>
     public required AcidityConvention Convention { get; init; }
@@ -52,12 +57,8 @@ public sealed class NitrogenAcidity : IWorkedResult
     /// (MASS-IUPAC): 3.57 for urea, 7.15 for ammonium sulfate.</remarks>
     public static NitrogenAcidity Of(string fertilizer, ApplicationRate nitrogen, AcidityConvention convention)
     {
-        ArgumentNullException.ThrowIfNull(fertilizer);
         Guard.Defined(convention);
-        var figure = Figures.Rows.FirstOrDefault(f => f.Id == fertilizer)
-            ?? throw new KeyNotFoundException(
-                $"No acidity is known for '{fertilizer}'. There are: {string.Join(", ", Fertilizers)}."
-            );
+        var figure = Figures.Find(fertilizer);
         bool published = convention == AcidityConvention.PlantsTakeUpNitrate;
         double factor = published
             ? figure.CarbonatePerNitrogen
@@ -107,7 +108,7 @@ public sealed class NitrogenAcidity : IWorkedResult
             ),
         ];
 
-    private static double CarbonatePerHydrogenIon => LimingCompound.Find("calcite").MolarMassGrams / 2 / AtomicMasses.Of("N");
+    private static double CarbonatePerHydrogenIon => LimingCompound.Calcite.MolarMassGrams / 2 / AtomicMasses.Of("N");
 
     private sealed record Figure(
         string Id,

@@ -19,7 +19,7 @@ public sealed class SulfurNeed : IWorkedResult
     public ApplicationRate? ByGardenPractice { get; private init; }
 
     /// <summary>Gets the pounds of carbonate that a pound of sulfur offsets, by stoichiometry: 3.12.</summary>
-    public static double CarbonatePerSulfur => LimingCompound.Find("calcite").MolarMassGrams / AtomicMasses.Of("S");
+    public static double CarbonatePerSulfur => LimingCompound.Calcite.MolarMassGrams / AtomicMasses.Of("S");
 
     /// <inheritdoc/>
     public required ImmutableArray<Finding> Findings { get; init; }

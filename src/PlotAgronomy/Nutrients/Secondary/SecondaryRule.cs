@@ -25,6 +25,8 @@ public sealed class SecondaryRule
     /// <summary>Gets the rules that are from memory; they answer only when asked for by name, with a finding.</summary>
     public static ImmutableArray<SecondaryRule> Unchecked => Catalog.Unchecked;
 
+    internal static ImmutableArray<SecondaryRule> Everything => Catalog.Everything;
+
     /// <summary>Gets the careful boron rule for plots, common practice.</summary>
     public static SecondaryRule PlotBoron => Find("plot-boron");
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.Planning;

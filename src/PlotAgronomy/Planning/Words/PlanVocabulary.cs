@@ -63,34 +63,19 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<DrainageClass> Drainages = PlanWords.From(DrainageTolerance.Classes);
 
-    internal static readonly PlanWords<LimingForm> LimingForms = new(
-        ("ground limestone", LimingForm.GroundLimestone),
-        ("pelletized", LimingForm.Pelletized),
-        ("suspension", LimingForm.Suspension),
-        ("hydrated", LimingForm.Hydrated),
-        ("quicklime", LimingForm.Quicklime),
-        ("marl", LimingForm.Marl),
-        ("shells", LimingForm.Shells),
-        ("wood ash", LimingForm.WoodAsh),
-        ("slag", LimingForm.Slag),
-        ("sugar beet lime", LimingForm.SugarBeetLime),
-        ("gypsum", LimingForm.Gypsum),
-        ("other", LimingForm.Other)
-    );
+    internal static readonly PlanWords<LimingForm> LimingForms = PlanWords.From(LimingWords.Forms);
 
     internal static readonly PlanWords<YieldUnit> YieldUnits = PlanWords.From(NutrientWords.YieldsPerAcre);
 
     internal static readonly PlanWords<LegumeCredit> LegumeCredits = new([.. LegumeCredit.Everything.Select(c => (c.Id, c))]);
 
-    internal static readonly PlanWords<FertilizerSubstance> Substances = PlanWords.From(
-        EnumWords<FertilizerSubstance>.FromNames()
-    );
+    internal static readonly PlanWords<FertilizerSubstance> Substances = PlanWords.From(FertilizerWords.Substances);
 
-    internal static readonly PlanWords<LimeMethod> LimeMethods = new([.. LimeRequirement.Methods.Select(m => (m.Id, m))]);
+    internal static readonly PlanWords<LimeMethod> LimeMethods = new([.. LimeMethod.Everything.Select(m => (m.Id, m))]);
 
-    internal static readonly PlanWords<LimeIndex> LimeIndices = new([.. LimeIndex.All.Select(i => (i.Id, i))]);
+    internal static readonly PlanWords<LimeIndex> LimeIndices = new([.. LimeIndex.Everything.Select(i => (i.Id, i))]);
 
-    internal static readonly PlanWords<LimeBasis> LimeBases = new([.. LimeBasis.All.Select(b => (b.Id, b))]);
+    internal static readonly PlanWords<LimeBasis> LimeBases = new([.. LimeBasis.Everything.Select(b => (b.Id, b))]);
 
     internal static readonly PlanWords<SoilRegion> Regions = PlanWords.From(NutrientWords.Regions);
 

@@ -66,7 +66,7 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
 
-    private T Choice<T>(string column, string word)
+    internal T Choice<T>(string column, string word)
         where T : struct, Enum =>
         EnumCells<T>.ByWord.TryGetValue(word, out var value)
             ? value

@@ -3,6 +3,16 @@ namespace PlotAgronomy.Seeds;
 /// <summary>A hazard to look up before a kind is sown or grazed. It only warns: state lists change and govern.</summary>
 public sealed class KindHazard
 {
+    /// <summary>Hazards as a sentence begins with them.</summary>
+    internal static readonly EnumWords<HazardType> Openings = new(
+        (HazardType.PrussicAcid, "Prussic acid"),
+        (HazardType.Nitrate, "Nitrate"),
+        (HazardType.Bloat, "Bloat"),
+        (HazardType.Toxicity, "Poison"),
+        (HazardType.NoxiousListing, "Noxious listing"),
+        (HazardType.Allelopathy, "Residue")
+    );
+
     /// <summary>Gets the hazard.</summary>
     public required HazardType Type { get; init; }
 

@@ -7,6 +7,15 @@ namespace PlotAgronomy.Seeds;
 /// Their status is memory until a publication is set beside them.</remarks>
 public sealed class SeasonalUse
 {
+    /// <summary>The seasons in words, with their months.</summary>
+    internal static readonly EnumWords<SeasonOfUse> SeasonWords = new(
+        (SeasonOfUse.Spring, "spring (March to May)"),
+        (SeasonOfUse.Summer, "summer (June to August)"),
+        (SeasonOfUse.EarlyFall, "early fall (September to mid October)"),
+        (SeasonOfUse.MidFall, "mid fall (mid October to November)"),
+        (SeasonOfUse.LateWinter, "late winter (December to February)")
+    );
+
     private const string Figure = "season-of-use";
 
     /// <summary>The methods of the figure, in the order of <see cref="SeasonOfUse"/>.</summary>

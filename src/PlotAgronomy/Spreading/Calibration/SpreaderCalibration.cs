@@ -5,7 +5,7 @@ namespace PlotAgronomy.Spreading;
 /// <summary>The ways people measure what a spreader really puts down.</summary>
 /// <remarks>Rate = weight / ground covered; 43,560 ft2 is one acre, exact (DEF-UNITS). Hopper at least half full, crank
 /// rhythm and pace as in the plot. Seed lost outside the swath is counted as if it fell inside.</remarks>
-public static class SpreaderCalibration
+public static partial class SpreaderCalibration
 {
     /// <summary>Rate of a weighed run: what left the hopper over a taped course.</summary>
     /// <param name="used">Weight before less weight after; above 0.</param>
@@ -75,131 +75,6 @@ public static class SpreaderCalibration
                     ),
                     .. setting.ShowWork(),
                 ],
-        };
-    }
-
-    /// <summary>Rate of a catch on trays or a tarp.</summary>
-    /// <param name="caught">Weight on all trays; above 0.</param>
-    /// <param name="trayArea">Area of all trays; above 0.</param>
-    /// <param name="errors">Measuring errors; null counts every measurement as exact.</param>
-    /// <returns>The rate where the trays lay, not the mean over the swath, with a finding that says so.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>R = lb x 43,560 / ft2. Trays do not catch everything (SPREAD-S23B) and hard ground bounces granules into them
-    /// (SPREAD-S24): set the gate by a weighed run, and use trays for the pattern.</remarks>
-    public static MeasuredRate TrayCatch(Mass caught, Area trayArea, MeasuringErrors? errors = null)
-    {
-        double pounds = caught.Pounds;
-        double squareFeet = trayArea.SquareFeet;
-        double rate = SpreaderMath.PoundsPerAcreOverArea(
-            Guard.Above(pounds, 0, "lb", nameof(caught)),
-            Guard.Above(squareFeet, 0, "ft2", nameof(trayArea))
-        );
-        return new()
-        {
-            Method = CalibrationMethod.TrayCatch,
-            Rate = ApplicationRate.FromPoundsPerAcre(rate),
-            Weighed = caught,
-            Covered = trayArea,
-            Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
-            Findings = [Reference.FindingCatalog.Create("spread-tray-recovery")],
-            SourceIds = ["DEF-UNITS", "SPREAD-S23B", "SPREAD-S24"],
-            Lines = () => [RateLine("weight x 43,560 / tray area", pounds, Amounts.Print(squareFeet, 3), rate, "DEF-UNITS")],
-        };
-    }
-
-    /// <summary>Rate of a drill, cultipacker or drop seeder whose wheel was turned in the shop.</summary>
-    /// <param name="caught">Weight from the rows collected; above 0.</param>
-    /// <param name="turns">Turns of the ground wheel; above 0.</param>
-    /// <param name="circumference">Wheel circumference, best taken in the field; above 0.</param>
-    /// <param name="rows">Rows collected; at least 1. A drop seeder is one row as wide as its hopper.</param>
-    /// <param name="rowSpacing">Distance between rows; above 0.</param>
-    /// <param name="skid">Part of the distance the wheel skids in the field.</param>
-    /// <param name="errors">Measuring errors; null counts every measurement as exact.</param>
-    /// <returns>The rate with its error.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>R = lb x 43,560 / (rows x spacing x circumference x turns) x (1 - skid). Source: SPREAD-S1; skid is
-    /// geometry.</remarks>
-    public static MeasuredRate WheelTurns(
-        Mass caught,
-        double turns,
-        Length circumference,
-        int rows,
-        Length rowSpacing,
-        Fraction skid = default,
-        MeasuringErrors? errors = null
-    )
-    {
-        double pounds = caught.Pounds;
-        double wheelFeet = circumference.Feet;
-        double rowFeet = rowSpacing.Feet;
-        double distance = Guard.Above(turns, 0, "turns") * Guard.Above(wheelFeet, 0, "ft", nameof(circumference));
-        double width = Guard.AtLeast(rows, 1, "rows") * Guard.Above(rowFeet, 0, "ft", nameof(rowSpacing));
-        double rate =
-            SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(caught)), width * distance) * (1 - skid.Value);
-        return new()
-        {
-            Method = CalibrationMethod.WheelTurns,
-            Rate = ApplicationRate.FromPoundsPerAcre(rate),
-            Weighed = caught,
-            Covered = Area.FromSquareFeet(width * distance),
-            Error = RateErrorBudget.Of(
-                RateErrorBudget.Weight(errors ?? new(), pounds),
-                RateErrorBudget.Distance(errors ?? new(), distance),
-                RateErrorBudget.Swath(errors ?? new(), width)
-            ),
-            SourceIds = ["DEF-UNITS", "SPREAD-S1"],
-            Lines = () =>
-                [
-                    new(
-                        "Ground",
-                        "rows x spacing x circumference x turns",
-                        $"{rows} x {Amounts.Print(rowFeet, 4)} x {Amounts.Print(wheelFeet, 4)} x {Amounts.Print(turns, 2)} = "
-                            + $"{Amounts.Print(width * distance, 3)} ft2",
-                        "SPREAD-S1"
-                    ),
-                    RateLine(
-                        "weight x 43,560 / ground x (1 - skid)",
-                        pounds,
-                        $"{Amounts.Print(width * distance, 3)} x (1 - {Amounts.Print(skid.Value, 3)})",
-                        rate,
-                        "SPREAD-S1"
-                    ),
-                ],
-        };
-    }
-
-    /// <summary>Rate a whole plot got: what was loaded less what was left, over its area. It is what belongs in the
-    /// notes.</summary>
-    /// <param name="spread">Weight spread, not the weight bought; above 0.</param>
-    /// <param name="plot">Plot area; above 0.</param>
-    /// <param name="errors">Measuring errors, of which the scale's counts; null counts it as exact.</param>
-    /// <returns>The rate, with a finding that says which weight to write down.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>R = lb / ac.</remarks>
-    public static MeasuredRate WholePlot(Mass spread, Area plot, MeasuringErrors? errors = null)
-    {
-        double pounds = spread.Pounds;
-        double squareFeet = plot.SquareFeet;
-        double rate = SpreaderMath.PoundsPerAcreOverArea(
-            Guard.Above(pounds, 0, "lb", nameof(spread)),
-            Guard.Above(squareFeet, 0, "ft2", nameof(plot))
-        );
-        return new()
-        {
-            Method = CalibrationMethod.WholePlot,
-            Rate = ApplicationRate.FromPoundsPerAcre(rate),
-            Weighed = spread,
-            Covered = plot,
-            Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
-            Findings =
-            [
-                Reference.FindingCatalog.Create(
-                    "spread-record-spread",
-                    ("spread", Amounts.Print(spread, "lb", 2)),
-                    ("plot", Amounts.Print(plot, "ac", 3))
-                ),
-            ],
-            Lines = () => [RateLine("weight x 43,560 / plot", pounds, Amounts.Print(squareFeet, 1), rate, "DEF-UNITS")],
         };
     }
 

@@ -11,7 +11,7 @@ namespace PlotAgronomy.Spreading;
 /// their mean setting and flow, with a finding; more than one is refused. Nothing is answered below the lowest setting, because
 /// the flow of seed dies before the gate is shut (SPREAD-S28); above the highest, one step at most, by a power law fitted to
 /// the logarithms and made to meet the last point, with a finding.</remarks>
-public sealed class GateTable
+public sealed partial class GateTable
 {
     private readonly MonotoneCurve curve;
     private readonly double? exponent;
@@ -36,9 +36,6 @@ public sealed class GateTable
     /// <summary>Gets the remarks on the measurements.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
-    /// <summary>Gets the smallest flow measured: below it the machine is not known to feed steadily.</summary>
-    public MassFlow SmallestFlow => Points[0].Flow;
-
     private double OneStepAbove => Points[^1].Setting + (Points[^1].Setting - Points[^2].Setting);
 
     /// <summary>Makes a table of measured points.</summary>
@@ -49,43 +46,12 @@ public sealed class GateTable
     public static GateTable Of(string material, IReadOnlyList<GatePoint> points)
     {
         Guard.NotBlank(material);
-        var findings = new List<Finding>();
-        var sorted = Guard
-            .NotEmpty(points)
-            .GroupBy(p => p.Setting)
-            .OrderBy(g => g.Key)
-            .Select(g => (Setting: g.Key, Flow: g.Average(p => p.PoundsPerMinute)))
-            .ToList();
-        int reversal = FirstReversal(sorted);
-        if (reversal > 0)
-        {
-            findings.Add(
-                FindingCatalog.Create(
-                    "spread-gate-pooled",
-                    ("material", material),
-                    ("low", Amounts.Print(sorted[reversal - 1].Setting, 3)),
-                    ("high", Amounts.Print(sorted[reversal].Setting, 3))
-                )
-            );
-            var (first, second) = (sorted[reversal - 1], sorted[reversal]);
-            sorted.RemoveAt(reversal);
-            sorted[reversal - 1] = ((first.Setting + second.Setting) / 2, (first.Flow + second.Flow) / 2);
-        }
-
-        if (FirstReversal(sorted) is > 0 and int again)
-        {
-            throw new ArgumentException(
-                $"The flow of {material} falls more than once as the gate opens (again before setting "
-                    + $"{Amounts.Print(sorted[again].Setting, 3)}): measure again.",
-                nameof(points)
-            );
-        }
-
+        var (sorted, pooled) = GateMeasurements.Sorted(material, Guard.NotEmpty(points));
         return sorted.Count >= 2
             ? new GateTable(
                 material,
                 [.. sorted.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
-                [.. findings]
+                pooled is null ? [] : [pooled]
             )
             : throw new ArgumentException("A gate table needs at least two different settings.", nameof(points));
     }
@@ -157,77 +123,6 @@ public sealed class GateTable
             );
     }
 
-    /// <summary>A first table for another material, or for the same one on another day, from this one and one weighed run of
-    /// it.</summary>
-    /// <param name="material">The material of the run; not blank.</param>
-    /// <param name="setting">Setting of its weighed run, inside this table.</param>
-    /// <param name="measured">Flow it gave there; above 0.</param>
-    /// <returns>A table whose finding asks for a weighed run at the setting it suggests. No error can be given for it.</returns>
-    /// <exception cref="ArgumentException">A blank name.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or a setting outside this table.</exception>
-    /// <remarks>Every flow is multiplied by measured / table flow at that setting.</remarks>
-    public GateTable ScaledToRun(string material, double setting, MassFlow measured)
-    {
-        double flow = measured.PoundsPerMinute;
-        Guard.Above(flow, 0, "lb/min", nameof(measured));
-        Guard.Between(setting, Points[0].Setting, Points[^1].Setting, "(a setting inside the table)");
-        double factor = flow / curve.At(setting);
-        return Scaled(material, p => p * factor);
-    }
-
-    /// <summary>A first table for another material by the ratio of bulk densities.</summary>
-    /// <param name="material">The other material; not blank.</param>
-    /// <param name="thisBulk">Bulk density of this table's material; above 0.</param>
-    /// <param name="otherBulk">Bulk density of the other material; above 0.</param>
-    /// <returns>A table whose finding asks for a weighed run. No error can be given for it.</returns>
-    /// <exception cref="ArgumentException">A blank name.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>Only for seeds of about one size: bulk density takes up most of shape and friction (SPREAD-S57), not
-    /// size.</remarks>
-    public GateTable ScaledToDensity(string material, Density thisBulk, Density otherBulk)
-    {
-        double here = thisBulk.PoundsPerCubicFoot;
-        double there = otherBulk.PoundsPerCubicFoot;
-        double factor = Guard.Above(there, 0, "lb/ft3", nameof(otherBulk)) / Guard.Above(here, 0, "lb/ft3", nameof(thisBulk));
-        return Scaled(material, p => p * factor);
-    }
-
-    /// <summary>A first table for another material by the orifice law: the same openings seen as round holes.</summary>
-    /// <param name="material">The other material; not blank.</param>
-    /// <param name="here">Grains of this table's material.</param>
-    /// <param name="there">Grains of the other material.</param>
-    /// <returns>A table whose finding asks for a weighed run. No error can be given for it.</returns>
-    /// <exception cref="ArgumentException">A blank name, or fewer than two openings let the other material through.</exception>
-    /// <remarks>Each flow is turned into the round hole that would give it, and the hole into the flow of the other grains
-    /// (SPREAD-S28). Small seed comes out far faster than large seed at the same opening.</remarks>
-    public GateTable ScaledToGrain(string material, GrainFlow here, GrainFlow there)
-    {
-        ArgumentNullException.ThrowIfNull(here);
-        ArgumentNullException.ThrowIfNull(there);
-        var through = Points
-            .Where(p => p.PoundsPerMinute > 0)
-            .Select(p => (p.Setting, Flow: there.PoundsPerMinuteThrough(here.HoleCentimeters(p.PoundsPerMinute))))
-            .Where(p => p.Flow > 0)
-            .ToList();
-        return through.Count >= 2
-            ? First(material, through)
-            : throw new ArgumentException($"Fewer than two of the openings let {material} through.", nameof(there));
-    }
-
-    private GateTable Scaled(string material, Func<double, double> scale) =>
-        First(material, Points.Select(p => (p.Setting, scale(p.PoundsPerMinute))));
-
-    private GateTable First(string material, IEnumerable<(double Setting, double Flow)> points) =>
-        new(
-            Guard.NotBlank(material),
-            [.. points.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
-            [
-                material == Material
-                    ? FindingCatalog.Create("spread-gate-moved", ("material", material))
-                    : FindingCatalog.Create("spread-gate-first-guess", ("material", material), ("measured", Material)),
-            ]
-        );
-
     private GateAnswer Answer(double setting, double poundsPerMinute, bool above) =>
         new()
         {
@@ -254,17 +149,4 @@ public sealed class GateTable
 
     private Finding BelowTable() =>
         FindingCatalog.Create("spread-gate-below", ("material", Material), ("lowest", Amounts.Print(Points[0].Setting, 3)));
-
-    private static int FirstReversal(List<(double Setting, double Flow)> sorted)
-    {
-        for (int i = 1; i < sorted.Count; i++)
-        {
-            if (!(sorted[i].Flow > sorted[i - 1].Flow))
-            {
-                return i;
-            }
-        }
-
-        return 0;
-    }
 }

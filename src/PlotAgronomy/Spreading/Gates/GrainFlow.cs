@@ -10,10 +10,7 @@ namespace PlotAgronomy.Spreading;
 /// agitator or a slope changes the factor: use it to compare materials, and a weighed run to set the gate.</remarks>
 public sealed class GrainFlow
 {
-    /// <summary>35 g/min and 1.4 seed diameters: SPREAD-S28.</summary>
-    private const double Factor = 35;
-    private const double EmptyRim = 1.4;
-    private const double Power = 2.5;
+    /// <summary>In cm/s2, as the law is printed.</summary>
     private const double Gravity = 981;
 
     private readonly double seedCentimeters;
@@ -25,11 +22,11 @@ public sealed class GrainFlow
         this.gramsPerCubicCentimeter = gramsPerCubicCentimeter;
     }
 
-    /// <summary>Gets the seed diameter.</summary>
-    public Length SeedDiameter => Length.FromCentimeters(seedCentimeters);
+    private static double Factor => SpreadingConstants.All["grain-flow-factor"];
 
-    /// <summary>Gets the bulk density.</summary>
-    public Density BulkDensity => Density.FromGramsPerCubicCentimeter(gramsPerCubicCentimeter);
+    private static double EmptyRim => SpreadingConstants.All["grain-flow-rim"];
+
+    private static double Power => SpreadingConstants.All["grain-flow-power"];
 
     /// <summary>Describes a material.</summary>
     /// <param name="seedDiameter">Seed diameter; above 0.</param>

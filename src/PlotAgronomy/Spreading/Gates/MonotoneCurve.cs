@@ -2,15 +2,18 @@ using MathNet.Numerics.Interpolation;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>The one door to the numeric library's interpolation: piecewise cubic Hermite whose inner slopes are the weighted
-/// harmonic mean of the neighbouring secants (SPREAD-S37), so that it never overshoots its data. It checks its knots and
-/// refuses every argument outside them: it never extrapolates.</summary>
+/// <summary>A smooth curve through points that never overshoots them; straight lines are in
+/// <see cref="Interpolation"/>.</summary>
+/// <remarks>Piecewise cubic Hermite whose inner slopes are the weighted harmonic mean of the neighbouring secants (SPREAD-S37):
+/// the one door to the numeric library's interpolation. It checks its knots, and refuses every argument outside them: it never
+/// extrapolates.</remarks>
 internal sealed class MonotoneCurve
 {
     private const int Halvings = 200;
 
     private readonly double[] x;
     private readonly double[] y;
+    private readonly bool isRising;
     private readonly CubicSpline? spline;
 
     /// <param name="x">Knots, strictly rising, at least two.</param>
@@ -32,9 +35,11 @@ internal sealed class MonotoneCurve
 
         this.x = [.. x];
         this.y = [.. y];
+        isRising = y.Zip(y.Skip(1)).All(pair => pair.First < pair.Second);
         spline = x.Length > 2 ? CubicSpline.InterpolatePchipSorted(this.x, this.y) : null;
     }
 
+    /// <exception cref="ArgumentOutOfRangeException">The argument lies outside the knots.</exception>
     internal double At(double argument)
     {
         if (!(argument >= x[0] && argument <= x[^1]))
@@ -44,12 +49,19 @@ internal sealed class MonotoneCurve
 
         return argument == x[^1] ? y[^1]
             : spline is { } curve ? curve.Interpolate(argument)
-            : y[0] + ((y[1] - y[0]) * (argument - x[0]) / (x[1] - x[0]));
+            : Interpolation.Line(x[0], y[0], x[1], y[1], argument);
     }
 
-    /// <summary>Argument of a value. Needs strictly rising values at the knots.</summary>
+    /// <summary>Argument of a value on a rising curve.</summary>
+    /// <exception cref="InvalidOperationException">The values at the knots do not rise strictly.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The value lies outside those of the knots.</exception>
     internal double ArgumentOf(double value)
     {
+        if (!isRising)
+        {
+            throw new InvalidOperationException("Only a curve whose values rise strictly can be read backwards.");
+        }
+
         if (!(value >= y[0] && value <= y[^1]))
         {
             throw new ArgumentOutOfRangeException(nameof(value), value, "Outside the values of the curve.");

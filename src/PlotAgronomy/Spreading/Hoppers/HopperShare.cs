@@ -1,3 +1,4 @@
+using PlotAgronomy.Seeds;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -17,18 +18,14 @@ public sealed class HopperShare
     public HopperKind Kind { get; }
 
     /// <summary>Gets the weight loaded for the plot.</summary>
-    public Mass Load => Mass.FromPounds(Pounds);
-
-    /// <summary>Gets the flow of the kind alone through the gate as it is set.</summary>
-    public MassFlow FlowAlone => MassFlow.FromPoundsPerMinute(PoundsPerMinute);
-
     internal double Pounds { get; }
 
+    /// <summary>Gets the flow of the kind alone through the gate as it is set.</summary>
     internal double PoundsPerMinute { get; }
 
     internal double PlantsPerSeed { get; }
 
-    internal double SeedsPerPound => 453_592.37 / Kind.MilligramsPerSeed;
+    internal double SeedsPerPound => SeedMath.MilligramsPerPound / Kind.MilligramsPerSeed;
 
     /// <summary>Creates a share.</summary>
     /// <param name="kind">Kind.</param>

@@ -35,9 +35,7 @@ public sealed class SizeGroupPlan : IWorkedResult
                 (g, i) =>
                     new WorkedLine(
                         $"Pass {i + 1}",
-                        Rule == SizeRule.DiameterTwoToOne
-                            ? "largest diameter / smallest diameter"
-                            : "largest density x diameter / smallest",
+                        SpreadingWords.SizeRatios[Rule],
                         $"{string.Join(", ", g.Kinds.Select(k => k.Name))}: {Amounts.Print(g.LargestToSmallest, 2)}",
                         "PRACTICE"
                     )

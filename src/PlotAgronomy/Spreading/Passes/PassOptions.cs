@@ -38,6 +38,8 @@ public sealed class PassOptions
 
     internal double PoundsPerAcre => Guard.Above(Rate.PoundsPerAcre, 0, "lb/ac", nameof(Rate));
 
+    internal double PoundsPerSquareFoot => PoundsPerAcre / ExactUnits.SquareFeetPerAcre;
+
     internal double SwathFeet
     {
         get

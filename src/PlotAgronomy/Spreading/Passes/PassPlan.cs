@@ -96,7 +96,20 @@ public sealed class PassPlan : IWorkedResult
         ArgumentNullException.ThrowIfNull(outline);
         ArgumentNullException.ThrowIfNull(options);
         Guard.Defined(options.FirstPass);
-        return PassPlanner.Lay(outline, options);
+        var laid = LaidPasses.Over(outline, options);
+        double outsideShare = Math.Max(0, laid.CoveredSquareFeet / outline.Area.SquareFeet - 1);
+        return new PassPlan
+        {
+            Outline = outline,
+            Options = options,
+            Passes = laid.Passes,
+            Spacing = Length.FromFeet(laid.SpacingFeet),
+            Direction = laid.Direction,
+            Lap = laid.Lap,
+            Loads = HopperLoads.Of(laid.LapSquareFeet * options.PoundsPerSquareFoot, laid.Passes, options),
+            OutsideShare = outsideShare,
+            Findings = Finding.InOrder(PassFindings.Of(outline, options, laid, outsideShare)),
+        };
     }
 
     /// <inheritdoc/>
@@ -115,7 +128,8 @@ public sealed class PassPlan : IWorkedResult
         if (strips > 0)
         {
             bool onEdge = Options.FirstPass == FirstPassPlacement.OnEdge && Lap.IsEmpty;
-            double width = spacing * (onEdge ? strips - 1 : strips);
+            int intervals = onEdge ? strips - 1 : strips;
+            double width = spacing * intervals;
             lines.Add(
                 new(
                     "Strips",
@@ -127,7 +141,7 @@ public sealed class PassPlan : IWorkedResult
                 new(
                     "Spacing",
                     onEdge ? "width / (strips - 1)" : "width / strips",
-                    $"{Amounts.Print(width, 1)} / {(onEdge ? strips - 1 : strips)} = {Amounts.Print(spacing, 2)} ft"
+                    $"{Amounts.Print(width, 1)} / {intervals} = {Amounts.Print(spacing, 2)} ft"
                 )
             );
             lines.Add(

@@ -11,7 +11,7 @@ internal sealed class StripSpans
         internal double AlongAt(double across) =>
             across <= LowAcross ? LowAlong
             : across >= HighAcross ? HighAlong
-            : LowAlong + (across - LowAcross) / (HighAcross - LowAcross) * (HighAlong - LowAlong);
+            : Interpolation.Line(LowAcross, LowAlong, HighAcross, HighAlong, across);
     }
 
     private readonly double eastPerAlong;

@@ -111,10 +111,13 @@ public sealed class OverlappedPattern : IWorkedResult
             new(
                 "CV",
                 "standard deviation / mean",
-                $"{Print(PopulationCvPercent)} % (population), {Print(SampleCvPercent)} % (sample)",
+                $"{Cv(PopulationCvPercent, CvConvention.Population)}, {Cv(SampleCvPercent, CvConvention.Sample)}",
                 "SPREAD-S18"
             ),
         ];
+
+    private static string Cv(double percent, CvConvention convention) =>
+        $"{Print(percent)} % ({SpreadingWords.CvConventions[convention]})";
 
     private static string Print(double number) => PlotAgronomy.Amounts.Print(number, 2);
 }

@@ -27,20 +27,13 @@ public sealed partial class SpreadPattern
         RightFeet = rightFeet;
     }
 
-    /// <summary>Gets the offset of the outermost left tray or edge; negative when it lies left of the path.</summary>
-    public Length LeftEdge => Length.FromFeet(LeftFeet);
-
-    /// <summary>Gets the offset of the outermost right tray or edge.</summary>
-    public Length RightEdge => Length.FromFeet(RightFeet);
-
-    /// <summary>Gets the spacing of the trays; null for a pattern given by a formula.</summary>
-    public Length? TraySpacing => IsMeasured ? Length.FromFeet(SpacingFeet) : null;
-
     /// <summary>Gets the catches from left to right; empty for a pattern given by a formula.</summary>
     public ImmutableArray<double> Catches => catches;
 
+    /// <summary>Gets the offset of the outermost left tray or edge; negative when it lies left of the path.</summary>
     internal double LeftFeet { get; }
 
+    /// <summary>Gets the offset of the outermost right tray or edge.</summary>
     internal double RightFeet { get; }
 
     internal double SpacingFeet { get; }
@@ -101,6 +94,6 @@ public sealed partial class SpreadPattern
         }
 
         int left = (int)Math.Floor(place);
-        return catches[left] + ((catches[left + 1] - catches[left]) * (place - left));
+        return Interpolation.Line(left, catches[left], left + 1, catches[left + 1], place);
     }
 }

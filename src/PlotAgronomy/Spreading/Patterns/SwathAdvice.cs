@@ -72,7 +72,7 @@ public sealed class SwathAdvice : IWorkedResult
         var tried = Swaths(pattern).Select(s => (Feet: s, Good: Cv(pattern, s, driving, convention) <= limit)).ToList();
         var runs = Runs(tried);
         double? recommended = tried[0].Good ? runs[0].To.Feet : null;
-        double lean = Centroid(pattern);
+        double lean = PatternShape.Centroid(pattern);
         return new SwathAdvice
         {
             Driving = driving,
@@ -80,11 +80,11 @@ public sealed class SwathAdvice : IWorkedResult
             Convention = convention,
             Acceptable = runs,
             Recommended = recommended is { } feet ? Length.FromFeet(feet) : null,
-            HalfMaximumWidth = WidthAt(pattern, Highest(pattern) / 2),
-            HalfMiddleWidth = WidthAt(pattern, Middle(pattern) / 2),
-            HalfThrow = Length.FromFeet(Throw(pattern) / 2),
+            HalfMaximumWidth = PatternShape.WidthAt(pattern, PatternShape.Highest(pattern) / 2),
+            HalfMiddleWidth = PatternShape.WidthAt(pattern, PatternShape.Middle(pattern) / 2),
+            HalfThrow = Length.FromFeet(PatternShape.Throw(pattern) / 2),
             Lean = Length.FromFeet(lean),
-            Findings = Finding.InOrder(FindingsFor(runs, recommended, lean, Throw(pattern))),
+            Findings = Finding.InOrder(FindingsFor(runs, recommended, lean, PatternShape.Throw(pattern))),
         };
     }
 
@@ -146,42 +146,6 @@ public sealed class SwathAdvice : IWorkedResult
         }
 
         return runs.ToImmutable();
-    }
-
-    private static double Highest(SpreadPattern pattern) => Profile(pattern).Max(a => a.Amount);
-
-    private static double Throw(SpreadPattern pattern)
-    {
-        var thrown = Profile(pattern).Where(a => a.Amount > 0).ToList();
-        double step = PatternMath.Samples(pattern).Step;
-        return Math.Min(thrown[^1].Feet + step, pattern.RightFeet) - Math.Max(thrown[0].Feet - step, pattern.LeftFeet);
-    }
-
-    private static double Centroid(SpreadPattern pattern)
-    {
-        var all = Profile(pattern).ToList();
-        return all.Sum(a => a.Feet * a.Amount) / all.Sum(a => a.Amount);
-    }
-
-    /// <summary>Mean between the highest tray left of the path and the highest right of it, the outer one of equals.</summary>
-    private static double Middle(SpreadPattern pattern)
-    {
-        var all = Profile(pattern).ToList();
-        var left = all.Where(a => a.Feet <= 0).Aggregate(all[0], (best, a) => a.Amount > best.Amount ? a : best);
-        var right = all.Where(a => a.Feet >= 0).Reverse().Aggregate(all[^1], (best, a) => a.Amount > best.Amount ? a : best);
-        return all.Where(a => a.Feet >= left.Feet && a.Feet <= right.Feet).Average(a => a.Amount);
-    }
-
-    private static Length WidthAt(SpreadPattern pattern, double level)
-    {
-        var (left, right) = PatternMath.OutermostAt(pattern, level);
-        return Length.FromFeet(right - left);
-    }
-
-    private static IEnumerable<(double Feet, double Amount)> Profile(SpreadPattern pattern)
-    {
-        var (first, step, count) = PatternMath.Samples(pattern);
-        return Enumerable.Range(0, count).Select(i => (first + (i * step), pattern.AmountAt(first + (i * step))));
     }
 
     private static IEnumerable<Finding> FindingsFor(

@@ -55,7 +55,7 @@ public static class ThrowDistance
             vy += (ay1 + (2 * ay2) + (2 * ay3) + ay4) * seconds / 6;
             if (y <= 0)
             {
-                return x0 + ((x - x0) * y0 / (y0 - y));
+                return Interpolation.Line(y0, x0, y, x, 0);
             }
         }
     }

@@ -46,8 +46,7 @@ public static class PatternPicture
         sheet.Text(
             Left,
             48,
-            $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, "
-                + $"{(overlapped.Driving == DrivingMethod.OneDirection ? "all in one direction" : "back and forth")}; "
+            $"passes {Amounts.Print(overlapped.Swath, decimals: 1)} apart, {SpreadingWords.DrivingMethods[overlapped.Driving]}; "
                 + $"thinnest {Print(100 * overlapped.LowestToMean, 0)} %, heaviest {Print(100 * overlapped.HighestToMean, 0)} "
                 + "% of the mean"
         );

@@ -50,10 +50,11 @@ public static class PlotPicture
 
     private static string Summary(PassPlan plan)
     {
+        string pass = plan.Passes.Length == 1 ? "pass" : "passes";
         string passes = plan.Passes.IsEmpty
             ? "no passes inside the lap"
-            : $"{Amounts.Print(plan.Passes.Length, 0)} {(plan.Passes.Length == 1 ? "pass" : "passes")} "
-                + $"{Amounts.Print(plan.Spacing, decimals: 1)} apart, first one toward {plan.Direction}";
+            : $"{Amounts.Print(plan.Passes.Length, 0)} {pass} {Amounts.Print(plan.Spacing, decimals: 1)} apart, "
+                + $"first one toward {plan.Direction}";
         string lap = plan.Lap.IsEmpty ? "" : $"; headland lap {Amounts.Print(plan.LapLength, decimals: 0)}";
         return $"{Amounts.Print(plan.Outline.Area, decimals: 2)}; {passes}{lap}; path {Amounts.Print(plan.Path, decimals: 0)}";
     }

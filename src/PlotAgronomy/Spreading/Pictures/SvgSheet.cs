@@ -68,11 +68,14 @@ internal sealed class SvgSheet
         string dash = "",
         string stroke = "black",
         string clip = ""
-    ) =>
+    )
+    {
+        string clipped = clip.Length > 0 ? $" clip-path=\"url(#{clip})\"" : "";
         Line(
             $"<polygon points=\"{Points(points)}\" fill=\"{fill}\" stroke=\"{stroke}\" stroke-width=\"{N(thickness)}\" "
-                + $"stroke-linejoin=\"round\"{Dashed(dash)}{(clip.Length > 0 ? $" clip-path=\"url(#{clip})\"" : "")}/>"
+                + $"stroke-linejoin=\"round\"{Dashed(dash)}{clipped}/>"
         );
+    }
 
     internal void Polyline(
         IEnumerable<(double X, double Y)> points,

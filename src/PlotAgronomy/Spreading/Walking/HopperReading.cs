@@ -13,17 +13,13 @@ public sealed class HopperReading
     }
 
     /// <summary>Gets the ground sown since the start.</summary>
-    public Area Done => Area.FromAcres(AcresDone);
-
-    /// <summary>Gets the weight left of the whole load, in the hopper and in the bag.</summary>
-    public Mass Left => Mass.FromPounds(PoundsLeft);
-
-    /// <summary>Gets a value indicating whether gate or pace was changed after this reading.</summary>
-    public bool SettingChanged { get; }
-
     internal double AcresDone { get; }
 
+    /// <summary>Gets the weight left of the whole load, in the hopper and in the bag.</summary>
     internal double PoundsLeft { get; }
+
+    /// <summary>Gets a value indicating whether gate or pace was changed after this reading.</summary>
+    internal bool SettingChanged { get; }
 
     /// <summary>Creates a reading.</summary>
     /// <param name="done">Ground sown since the start; above 0.</param>

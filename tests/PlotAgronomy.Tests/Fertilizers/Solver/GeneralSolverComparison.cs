@@ -64,7 +64,7 @@ public class GeneralSolverComparison(ITestOutputHelper output)
             double[] reachable = SmallestMiss.ReachableNeeds(problem, form, PackageSearch.DefaultNodeLimit, out bool isSmallest);
             double found = problem.Need.Zip(reachable, (need, reached) => need > 0 ? (need - reached) / need : 0).Sum();
             double expected = general.SmallestMiss(problem, form == PurchaseForm.SpreadWholePackages);
-            if (Math.Abs(found - expected) > 1e-6 || !isSmallest || PlanSolver.Cheapest(problem.With(need: reachable), form, new double[problem.Products], PackageSearch.DefaultNodeLimit, out _) is null)
+            if (Math.Abs(found - expected) > 1e-6 || !isSmallest || PackageSolver.Cheapest(problem.With(need: reachable), form, new double[problem.Products], PackageSearch.DefaultNodeLimit, out _) is null)
             {
                 wrong.Add($"seed {seed}: expected {expected:R}, got {found:R}");
             }

@@ -1,0 +1,51 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>What is worth saying of a proposed recipe, or of the want of one.</summary>
+internal static class RecipeFindings
+{
+    /// <param name="goals">What was asked.</param>
+    /// <param name="found">Cheapest recipe, budget aside.</param>
+    /// <param name="recipe">The same when the budget allows it.</param>
+    internal static IEnumerable<Finding> Of(RecipeGoals goals, Recipe? found, Recipe? recipe)
+    {
+        if (found is null)
+        {
+            yield return FindingCatalog.Create(
+                "blend-no-recipe",
+                ("seasons", string.Join(", ", goals.Seasons.Select(s => SeasonalUse.SeasonWords[s])))
+            );
+        }
+        else if (recipe is null)
+        {
+            yield return FindingCatalog.Create(
+                "blend-over-budget",
+                ("cost", Amounts.Print((double)found.Cost, 2)),
+                ("budget", Amounts.Print((double)goals.Budget!.Value, 2))
+            );
+        }
+        else
+        {
+            if (goals.Budget is { } budget && recipe.CostInPackages > budget)
+            {
+                yield return FindingCatalog.Create(
+                    "blend-packages-over-budget",
+                    ("cost", Amounts.Print((double)recipe.Cost, 2)),
+                    ("packages", Amounts.Print((double)recipe.CostInPackages, 2)),
+                    ("budget", Amounts.Print((double)budget, 2))
+                );
+            }
+
+            foreach (
+                var finding in recipe
+                    .Blend.Findings.Concat(CrowdingReport.Of(recipe.Blend, goals.Standing).Findings)
+                    .Concat(recipe.Coverage.Findings)
+            )
+            {
+                yield return finding;
+            }
+        }
+    }
+}

@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Makes the plan a person reads from the numbers of the solver.</summary>
+internal static class PurchaseBuilder
+{
+    /// <summary>Naming a conflict and its remedy takes many searches: each gets fewer nodes than the plan itself.</summary>
+    private const int QuarrelSearchLimit = 20_000;
+
+    internal static PurchasePlan Build(
+        ShelfProblem shelf,
+        PlotNeed need,
+        Area area,
+        PurchaseForm form,
+        FieldConditions field,
+        int searchLimit
+    )
+    {
+        var solved = PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool decided);
+        NutrientConflict? conflict = null;
+        bool isProven = solved is { IsProven: true };
+        if (solved is null)
+        {
+            conflict = decided ? ConflictOf(shelf, need, area, form, field, Math.Min(searchLimit, QuarrelSearchLimit)) : null;
+            double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit, out bool isSmallest);
+            solved = PackageSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _)
+                ?? Nothing(shelf);
+            isProven = isSmallest && solved.IsProven;
+        }
+
+        return Build(shelf, area, form, field, solved, isProven, conflict, need);
+    }
+
+    internal static PurchasePlan Build(
+        ShelfProblem shelf,
+        Area area,
+        PurchaseForm form,
+        FieldConditions field,
+        SolvedPackages solved,
+        bool isProven,
+        NutrientConflict? conflict,
+        PlotNeed need
+    )
+    {
+        var lines = Lines(shelf, area, form, solved);
+        var balances = Balances(shelf.Targets, lines);
+        decimal gap = solved.IsProven ? 0 : (decimal)Math.Max(0, solved.Cost - solved.LowerBound);
+        return new PurchasePlan
+        {
+            Form = form,
+            Area = area,
+            Lines = lines,
+            Balances = balances,
+            TotalCost = lines.Sum(l => l.Cost),
+            IsProvenCheapest = isProven,
+            ProvenGap = gap,
+            MarginalCosts = MarginalCosts(shelf),
+            Conflict = conflict,
+            Findings = Finding.InOrder(
+                PurchaseFindings.Of(form, area, lines, balances, conflict, isProven, gap, field).Concat(need.Findings)
+            ),
+            SourceIds =
+            [
+                .. need
+                    .SourceIds.Append("PRACTICE")
+                    .Concat(CountsCompounds(shelf.Targets, lines) ? [AtomicMasses.SourceId] : [])
+                    .Distinct()
+                    .Order(StringComparer.Ordinal),
+            ],
+        };
+    }
+
+    private static ImmutableArray<PurchaseLine> Lines(ShelfProblem shelf, Area area, PurchaseForm form, SolvedPackages solved)
+    {
+        var lines = ImmutableArray.CreateBuilder<PurchaseLine>();
+        for (int i = 0; i < shelf.Products.Length; i++)
+        {
+            if (solved.Bought[i] <= 0)
+            {
+                continue;
+            }
+
+            var product = shelf.Products[i];
+            double packagePounds = product.PackagePounds;
+            double spread = solved.Spread[i] * packagePounds,
+                bought = solved.Bought[i] * packagePounds;
+            lines.Add(
+                new PurchaseLine
+                {
+                    Product = product,
+                    Packages = solved.Bought[i],
+                    Spread = Mass.FromPounds(spread),
+                    Rate = ApplicationRate.Of(Mass.FromPounds(spread), area),
+                    Leftover = Mass.FromPounds(Math.Max(0, bought - spread)),
+                    Cost =
+                        form == PurchaseForm.WeighExact
+                            ? (decimal)solved.Bought[i] * product.Price
+                            : (int)solved.Bought[i] * product.Price,
+                }
+            );
+        }
+
+        return lines.ToImmutable();
+    }
+
+    /// <summary>Whether a nutrient is counted that no label states, by the masses of its compound.</summary>
+    private static bool CountsCompounds(ImmutableArray<NutrientTarget> targets, ImmutableArray<PurchaseLine> lines) =>
+        lines.Any(line => targets.Any(t => line.Product.Counted.Percent(t.Nutrient) > line.Product.Analysis.Percent(t.Nutrient)));
+
+    private static ImmutableArray<NutrientBalance> Balances(
+        ImmutableArray<NutrientTarget> targets,
+        ImmutableArray<PurchaseLine> lines
+    ) => NutrientBalances.Of(targets, [.. lines.Select(line => (line.Product, line.Rate))]);
+
+    private static ImmutableArray<MarginalCost> MarginalCosts(ShelfProblem shelf)
+    {
+        var simplex = new DualSimplex(shelf.Packages.AsLinearProgram());
+        if (simplex.Solve() != SimplexOutcome.Optimal)
+        {
+            return [];
+        }
+
+        var prices = new double[shelf.Packages.Nutrients];
+        simplex.RowPrices(prices);
+        return
+        [
+            .. shelf.Targets.Select(
+                (target, row) =>
+                    new MarginalCost
+                    {
+                        Nutrient = target.Nutrient,
+                        PerPoundNeeded = (decimal)Math.Max(0, prices[row]),
+                        PerPoundOfCap = (decimal)Math.Max(0, -prices[row]),
+                    }
+            ),
+        ];
+    }
+
+    private static NutrientConflict ConflictOf(
+        ShelfProblem shelf,
+        PlotNeed need,
+        Area area,
+        PurchaseForm form,
+        FieldConditions field,
+        int searchLimit
+    )
+    {
+        var (needs, caps) = LimitConflict.Find(shelf.Packages, form, searchLimit);
+        return new NutrientConflict
+        {
+            Needs = [.. needs.Select(row => shelf.Targets[row].Nutrient)],
+            Caps = [.. caps.Where(row => !shelf.IsSeedRow(row)).Select(row => shelf.Targets[row].Nutrient)],
+            IncludesSeedRow = caps.Exists(shelf.IsSeedRow),
+            Remedy = ShelfRemedy.Find(shelf, need, area, form, field.SeedRowLimit, searchLimit),
+        };
+    }
+
+    private static SolvedPackages Nothing(ShelfProblem shelf) =>
+        new()
+        {
+            Bought = new double[shelf.Products.Length],
+            Spread = new double[shelf.Products.Length],
+            Cost = 0,
+            LowerBound = 0,
+            IsProven = false,
+        };
+}

@@ -1,0 +1,20 @@
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>Numbers of a plan: packages bought and spread of each product, and how sure the cost is.</summary>
+internal sealed class SolvedPackages
+{
+    /// <summary>Gets the packages bought; parts of packages only when everything is weighed.</summary>
+    internal required double[] Bought { get; init; }
+
+    /// <summary>Gets the packages spread, whole or in part.</summary>
+    internal required double[] Spread { get; init; }
+
+    /// <summary>Gets the cost.</summary>
+    internal required double Cost { get; init; }
+
+    /// <summary>Gets a cost that no plan of this form can undercut.</summary>
+    internal required double LowerBound { get; init; }
+
+    /// <summary>Gets a value indicating whether the plan is proven cheapest.</summary>
+    internal required bool IsProven { get; init; }
+}

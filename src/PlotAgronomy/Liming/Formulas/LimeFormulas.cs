@@ -1,0 +1,22 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>The formula that a row of the methods names.</summary>
+internal static class LimeFormulas
+{
+    internal static LimeFormula Create(CsvRow method) =>
+        method.Text("form") switch
+        {
+            "table" => new LimeTableFormula(method),
+            "linear" => new LimeLinearFormula(method),
+            "north-carolina" => new NorthCarolinaFormula(),
+            "pennsylvania-field" => new PennsylvaniaFormula(),
+            "adams-evans" => new AdamsEvansFormula(method),
+            "woodruff" => new WoodruffFormula(method),
+            "georgia" => new GeorgiaFormula(method),
+            "vermont" => new VermontFormula(),
+            "texture" => new TextureFormula(),
+            var form => throw method.Problem("form", $"unknown form '{form}'"),
+        };
+}

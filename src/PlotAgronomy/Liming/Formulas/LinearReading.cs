@@ -1,0 +1,12 @@
+namespace PlotAgronomy.Liming;
+
+/// <summary>What a published lime equation is written for.</summary>
+internal enum LinearReading
+{
+    BufferPh,
+
+    /// <summary>Ten times the buffer pH.</summary>
+    LimeTestIndex,
+
+    WaterPh,
+}

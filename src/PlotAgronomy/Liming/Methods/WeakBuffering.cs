@@ -1,0 +1,12 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>What every answer for a weakly buffered soil has to say.</summary>
+internal static class WeakBuffering
+{
+    internal static Finding CautionFor(LimeSample sample) =>
+        sample.Capacity is { } capacity
+            ? FindingCatalog.Create("lime-weakly-buffered", ("cec", Amounts.Print(capacity, 1)))
+            : FindingCatalog.Create("lime-sand-weakly-buffered");
+}

@@ -1,0 +1,60 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Brings measured gate points in order: by rising setting, repeats averaged, one reversal pooled.</summary>
+internal static class GateMeasurements
+{
+    /// <exception cref="ArgumentException">The flow falls more than once.</exception>
+    internal static (List<(double Setting, double Flow)> Points, Finding? Pooled) Sorted(
+        string material,
+        IReadOnlyList<GatePoint> points
+    )
+    {
+        var sorted = points
+            .GroupBy(p => p.Setting)
+            .OrderBy(g => g.Key)
+            .Select(g => (Setting: g.Key, Flow: g.Average(p => p.PoundsPerMinute)))
+            .ToList();
+        int reversal = FirstReversal(sorted);
+        if (reversal == 0)
+        {
+            return (sorted, null);
+        }
+
+        var (first, second) = (sorted[reversal - 1], sorted[reversal]);
+        sorted.RemoveAt(reversal);
+        sorted[reversal - 1] = ((first.Setting + second.Setting) / 2, (first.Flow + second.Flow) / 2);
+        if (FirstReversal(sorted) is > 0 and int again)
+        {
+            throw new ArgumentException(
+                $"The flow of {material} falls more than once as the gate opens (again before setting "
+                    + $"{Amounts.Print(sorted[again].Setting, 3)}): measure again.",
+                nameof(points)
+            );
+        }
+
+        return (
+            sorted,
+            FindingCatalog.Create(
+                "spread-gate-pooled",
+                ("material", material),
+                ("low", Amounts.Print(first.Setting, 3)),
+                ("high", Amounts.Print(second.Setting, 3))
+            )
+        );
+    }
+
+    private static int FirstReversal(List<(double Setting, double Flow)> sorted)
+    {
+        for (int i = 1; i < sorted.Count; i++)
+        {
+            if (!(sorted[i].Flow > sorted[i - 1].Flow))
+            {
+                return i;
+            }
+        }
+
+        return 0;
+    }
+}

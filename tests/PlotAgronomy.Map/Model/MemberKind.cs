@@ -1,0 +1,14 @@
+namespace PlotAgronomy.Map.Model;
+
+internal enum MemberKind
+{
+    Type,
+    Constructor,
+    Method,
+    Operator,
+    Property,
+    Indexer,
+    Field,
+    EnumValue,
+    Event,
+}

@@ -1,0 +1,102 @@
+using System.Globalization;
+using PlotAgronomy.Planning;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Record.Plans;
+
+/// <summary>What the rooms answer about one plan, under meanings that do not lean on the names of types.</summary>
+internal static class PlanAnswers
+{
+    internal static void Record(Recorder to, string @case, PlanResults results)
+    {
+        void Add(string meaning, object? value) => to.Add(@case, meaning, value);
+        Add("area", results.Plan.Site.Area);
+        LimeAnswers.Record(Add, results.Lime);
+        NutrientAnswers.Record(Add, results);
+        Seeds(Add, results);
+        Crowding(Add, results);
+        Passes(Add, results);
+        Add("report.findings", results.ReportFindings);
+        Add("findings", Finding.InOrder(PlanFindings.Of(results)));
+        Add("total.cost", (results.Lime.Order?.Cost ?? 0) + (results.Fertilizer?.TotalCost ?? 0) + results.Sown.Sum(s => s.Cost));
+    }
+
+    internal static string Ids(IEnumerable<CropKind> kinds) => string.Join(' ', kinds.Select(k => k.Id));
+
+    internal static string At(string list, int index) => string.Create(CultureInfo.InvariantCulture, $"{list}[{index}]");
+
+    private static void Seeds(Action<string, object?> add, PlanResults results)
+    {
+        foreach (var sown in results.Sown)
+        {
+            string seed = $"seed.{sown.Planned.Kind.Id}";
+            add($"{seed}.weight", sown.Weight.ToMass());
+            add($"{seed}.bulk", sown.Bulk.Bulk.Rate);
+            add($"{seed}.pls", sown.Part.LiveRate.Rate);
+            add($"{seed}.part", sown.Bulk.PureLiveSeedPart);
+            add($"{seed}.bulk.germinated", sown.Bulk.CountingGerminationOnly?.Rate);
+            add($"{seed}.bulk.dormant", sown.Bulk.CountingHardAndDormant.Rate);
+            add($"{seed}.bulk.better", sown.Bulk.BulkIfSeedIsBetter?.Rate);
+            add($"{seed}.bulk.worse", sown.Bulk.BulkIfSeedIsWorse?.Rate);
+            add($"{seed}.per.ft2", sown.Part.LiveSeedsPerSquareFoot);
+            Total(add, $"{seed}.share", sown.Part.ShareOfFullStand);
+            add($"{seed}.share.of.stand", sown.Part.ShareOfStand);
+            add($"{seed}.share.of.seeds", sown.Part.ShareOfLiveSeeds);
+            add($"{seed}.packages", sown.Packages);
+            add($"{seed}.cost", sown.Cost);
+            add($"{seed}.lot", sown.Planned.Offer.Lot.Label);
+        }
+
+        add("seed.total", results.Batch.Total.ToMass());
+        add("seed.total.per.ft2", results.Blend.LiveSeedsPerSquareFoot);
+        add("seed.total.pls", results.Blend.LiveRate);
+    }
+
+    private static void Crowding(Action<string, object?> add, PlanResults results)
+    {
+        Total(add, "crowding.total", results.Crowding.Total);
+        add("crowding.kinds", results.Crowding.Kinds);
+        add("crowding.most", results.Crowding.MostTotal);
+        foreach (var group in results.Crowding.Groups)
+        {
+            add($"crowding.{group.Group}", group.Share);
+            add($"crowding.{group.Group}.cap", group.Cap);
+            add($"crowding.{group.Group}.over", group.IsOverCap);
+        }
+    }
+
+    private static void Total(Action<string, object?> add, string meaning, Blends.StandTotal total)
+    {
+        add($"{meaning}.low", total.Lowest);
+        add(meaning, total.Chosen);
+        add($"{meaning}.high", total.Highest);
+    }
+
+    private static void Passes(Action<string, object?> add, PlanResults results)
+    {
+        for (int i = 0; i < results.Passes.Length; i++)
+        {
+            var pass = results.Passes[i];
+            string at = At("pass", i);
+            add($"{at}.kinds", Ids(pass.Kinds.Select(k => k.Planned.Kind)));
+            add($"{at}.weight", pass.Load);
+            add($"{at}.rate", pass.Rate);
+            add($"{at}.distance", pass.Walk.Distance);
+            add($"{at}.sizes", pass.Group.LargestToSmallest);
+            add($"{at}.gate", pass.Run?.Gate);
+            add($"{at}.measured", pass.Measured?.Rate);
+            add($"{at}.flow", pass.Setting?.Flow);
+            add($"{at}.speed", pass.Setting?.Speed);
+            add($"{at}.time", pass.Setting?.TimePer100Feet);
+            if (pass.Layout is { } layout)
+            {
+                add($"{at}.lanes", layout.Passes.Length);
+                add($"{at}.turns", layout.Turns);
+                add($"{at}.spacing", layout.Spacing);
+                add($"{at}.path", layout.Path);
+                add($"{at}.walk", layout.TotalTime);
+                add($"{at}.outside", layout.OutsideShare);
+            }
+        }
+    }
+}

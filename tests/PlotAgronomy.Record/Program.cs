@@ -1,0 +1,8 @@
+using PlotAgronomy.Record;
+using PlotAgronomy.Record.Examples;
+using PlotAgronomy.Record.Plans;
+using PlotAgronomy.Record.Sums;
+
+IRecordedPart[] parts = [new PlansPart(), new SumsPart(), new ExamplesPart()];
+
+return RecordCommand.Run(parts, args, Console.Out);

@@ -1,0 +1,4 @@
+namespace PlotAgronomy.Record;
+
+/// <summary>One value of one case.</summary>
+internal readonly record struct RecordedRow(string Case, string Meaning, string Value);

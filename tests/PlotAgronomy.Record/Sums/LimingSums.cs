@@ -1,0 +1,412 @@
+using PlotAgronomy.Liming;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
+using static PlotAgronomy.Record.Sums.Given;
+
+namespace PlotAgronomy.Record.Sums;
+
+/// <summary>Materials, indices, bases, orders, balances, targets, time and acidity; methods have their own file.</summary>
+internal static class LimingSums
+{
+    internal static readonly LimingMaterial Ground = LimingMaterial.FromAnalysis(
+        "ground",
+        LimingForm.GroundLimestone,
+        92,
+        SieveAnalysis.OfPercent((4, 100), (8, 98), (10, 95), (20, 80), (30, 70), (40, 62), (50, 56), (60, 50), (100, 38)),
+        Percent(4),
+        Percent(9));
+
+    private static readonly LimingMaterial[] Materials =
+    [
+        Ground,
+        LimingMaterial.PureCarbonate,
+        LimingMaterial.Gypsum,
+        LimingMaterial.FromAnalysis("pelletized", LimingForm.Pelletized, 96, SieveAnalysis.OfPercent(
+            (4, 100), (8, 100), (10, 100), (20, 100), (30, 100), (40, 99), (50, 98.5), (60, 98), (100, 80))),
+        LimingMaterial.FromAnalysis("hydrated", LimingForm.Hydrated, 132),
+        LimingMaterial.FromAnalysis("wood ash", LimingForm.WoodAsh, 45, moisture: Percent(20)),
+        LimingMaterial.FromLabel("sold by score", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.OregonScore, 88)),
+        LimingMaterial.FromLabel("sold by pounds to a ton", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2200)),
+    ];
+
+    internal static void Record(Recorder recorder)
+    {
+        LimeMethodSums.Record(recorder);
+        Compounds(recorder);
+        Indices(recorder);
+        Bases(recorder);
+        Rates(recorder);
+        Orders(recorder);
+        Balances(recorder);
+        Plots(recorder);
+        Targets(recorder);
+        Time(recorder);
+        AcidAndSulfur(recorder);
+        Printed(recorder);
+    }
+
+    private static LimeRate Rate(double tons, LimeBasis? basis = null, double depth = 6, double target = 6.5,
+        string institution = "Oregon") =>
+        LimeRate.Of(TonsPerAcre(tons), target, Inches(depth), basis ?? LimeBasis.OregonScore100, institution);
+
+    private static void Compounds(Recorder recorder)
+    {
+        foreach (var compound in LimingCompound.All.AddRange(LimingCompound.Unchecked))
+        {
+            recorder.Add($"liming compound {compound.Id}", "", LimingCompound.Find(compound.Id));
+        }
+
+        recorder.Call("liming: carbonate equivalent of calcium and magnesium",
+            () => LimingCompound.CcePercentFromElements(Percent(24), Percent(9)));
+    }
+
+    private static void Indices(Recorder recorder)
+    {
+        var sieves = SieveAnalysis.Of((8, Percent(99)), (20, Percent(75)), (60, Percent(41)), (100, Percent(30)));
+        foreach (int mesh in new[] { 4, 8, 10, 20, 40, 60, 100, 200 })
+        {
+            recorder.Call($"liming: what passes mesh {mesh}",
+                () => Named(("known", sieves.Knows(mesh)), ("share", sieves.Knows(mesh) ? sieves.SharePassing(mesh) : null)));
+        }
+
+        recorder.Call("liming: what passes a mesh that was not run", () => sieves.SharePassing(200));
+        recorder.Call("liming: sieves that contradict each other", () => SieveAnalysis.OfPercent((8, 50), (60, 80)));
+        foreach (var index in LimeIndex.Everything)
+        {
+            recorder.Add($"lime index {index.Id}", "", LimeIndex.Find(index.Id));
+            recorder.Call($"lime index {index.Id}: fineness of a coarse lime", () => index.FinenessShare(sieves));
+            recorder.Call($"lime index {index.Id}: fineness of a ground lime", () => index.FinenessShare(Ground.Sieves!));
+            recorder.Call($"lime index {index.Id}: a stated figure", () => LimeFigure.Of(index, index.Whole * 0.7));
+            foreach (var material in Materials)
+            {
+                recorder.Call($"lime index {index.Id}: figure of {material.Name}", () => material.FigureIn(index));
+                recorder.Call($"lime index {index.Id}: whether {material.Name} has a figure",
+                    () => material.TryFigureIn(index, out _, out _));
+                recorder.Call($"lime index {index.Id}: power of a ton of {material.Name}",
+                    () => NeutralizingPower.In(Pounds(2000), material, index));
+                recorder.Call($"lime index {index.Id}: power of two lots of {material.Name}",
+                    () =>
+                        NeutralizingPower.In(Pounds(2000), material,
+                            index).Plus(NeutralizingPower.In(Pounds(400), material, index)));
+            }
+        }
+
+        foreach (var material in Materials)
+        {
+            recorder.Call($"liming material {material.Name}", () => material);
+            recorder.Call($"liming material {material.Name}: magnesium in a ton", () => material.MagnesiumIn(Pounds(2000)));
+            recorder.Call($"liming material {material.Name}: with a stated figure",
+                () => material.WithFigure(LimeFigure.Of(LimeIndex.OhioEnp, 1400)).FigureIn(LimeIndex.OhioEnp));
+            foreach (double months in new[] { 0, 1, 3, 6, 12, 24, 40.0 })
+            {
+                recorder.Call($"liming material {material.Name}: worked after {months} months",
+                    () => LimeReaction.After(material, months));
+            }
+        }
+
+        foreach (var form in Enum.GetValues<LimingForm>())
+        {
+            recorder.Call($"liming form {Words(form)}", () => LimingMaterial.FromAnalysis("a lime", form, 80));
+        }
+    }
+
+    private static void Bases(Recorder recorder)
+    {
+        foreach (var basis in LimeBasis.Everything)
+        {
+            recorder.Add($"lime basis {basis.Id}", "", LimeBasis.Find(basis.Id));
+            recorder.Call($"lime basis {basis.Id}: found or not", () => (LimeBasis.TryFind(basis.Id, out var found, out _) ? found : null));
+            recorder.Call($"lime basis {basis.Id}: as a material", () => LimingMaterial.OfBasis(basis));
+            foreach (var material in Materials)
+            {
+                recorder.Call($"lime basis {basis.Id}: 2 ton/ac as {material.Name}", () => Rate(2, basis).RateOf(material));
+                recorder.Call($"lime basis {basis.Id}: 2 ton/ac told as pure carbonate through {material.Name}",
+                    () => Short(Rate(2, basis).ConvertTo(LimeBasis.PureCarbonate, material)));
+            }
+
+            foreach (var other in LimeBasis.Everything)
+            {
+                recorder.Call($"lime basis {basis.Id}: 2 ton/ac told as {other.Id}",
+                    () => Short(Rate(2, basis).ConvertTo(other)));
+                recorder.Call($"lime basis {basis.Id}: 2 ton/ac told as {other.Id} through ground lime",
+                    () => Short(Rate(2, basis).ConvertTo(other, Ground)));
+            }
+        }
+
+        recorder.Call("lime basis: one that is not there", () => (LimeBasis.TryFind("none", out var found, out _) ? found : null));
+        recorder.Call("lime bases in daily use", () => new[]
+        {
+            LimeBasis.AgLimeNeutralizingValue90.Id, LimeBasis.GeorgiaAgLime.Id, LimeBasis.MinnesotaEnp.Id,
+            LimeBasis.MissouriEnm.Id,
+            LimeBasis.NorthCarolinaStandard.Id, LimeBasis.OhioEnp.Id, LimeBasis.OregonScore100.Id, LimeBasis.PureCarbonate.Id,
+        });
+        recorder.Call("lime indices in daily use", () => new[]
+        {
+            LimeIndex.CalciumCarbonateEquivalent.Id, LimeIndex.IowaEcce.Id, LimeIndex.MinnesotaEnp.Id, LimeIndex.MissouriEnm.Id,
+            LimeIndex.NewYorkEnv.Id, LimeIndex.OhioEnp.Id, LimeIndex.OregonScore.Id,
+        });
+    }
+
+    private static ApplicationRate Short(LimeRateConversion conversion) => conversion.Rate.OfBasis;
+
+    private static void Rates(Recorder recorder)
+    {
+        recorder.Call("lime rate", () => Rate(2));
+        foreach (double depth in new[] { 2.0, 4, 6, 8 })
+        {
+            recorder.Call($"lime rate for {depth} in", () => Rate(2).AtDepth(Inches(depth)));
+        }
+
+        recorder.Call("lime rates added", () => Rate(1).Plus(Rate(2)));
+        recorder.Call("lime rates of two bases added", () => Rate(1).Plus(Rate(2, LimeBasis.OhioEnp)));
+        recorder.Call("lime rates by one another", () => Rate(1).RatioTo(Rate(2, target: 6)));
+        recorder.Call("lime rate converted, in full", () => Rate(2).ConvertTo(LimeBasis.OhioEnp, Ground));
+        foreach (double tons in new[] { 0.5, 2, 4.0 })
+        {
+            recorder.Call($"lime of finest grind allowed for {tons} ton/ac", () => FineLimeAllowance.For(Rate(tons)));
+        }
+
+        foreach (string institution in LimeMethodSums.Institutions)
+        {
+            recorder.Call($"lime rounding of {institution}", () => RoundingOf(institution));
+            foreach (double tons in new[] { 0.04, 0.3, 1.26, 3.88 })
+            {
+                recorder.Call($"lime rounding of {institution}: {tons} ton/ac",
+                    () => RoundingOf(institution)?.Apply(TonsPerAcre(tons)));
+            }
+
+            foreach (double months in new[] { 1.0, 5, 10, 30 })
+            {
+                foreach (var soil in Enum.GetValues<SoilClass>())
+                {
+                    recorder.Call($"lime of {months} months ago credited by {institution} on {Words(soil)} soil",
+                        () => EarlierLime.Of(TonsPerAcre(1.5), months).CreditBy(institution, soil));
+                }
+            }
+        }
+
+        recorder.Call("lime of earlier", () => EarlierLime.Of(TonsPerAcre(1.5), 8));
+    }
+
+    private static void Orders(Recorder recorder)
+    {
+        var report = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, null).Report;
+        recorder.Call("lime order: bags, worked in", () => LimeOrder.For(new LimeOrderTerms
+        {
+            Rate = Rate(2),
+            Material = Materials[3],
+            Area = Acres(0.62),
+            Bag = Pounds(40),
+            PricePerBag = 6.49m,
+        }));
+        recorder.Call("lime order: bulk, on top", () => LimeOrder.For(new LimeOrderTerms
+        {
+            Rate = Rate(3.4),
+            Material = Ground,
+            Area = Acres(2.5),
+            PricePerTon = 41.5m,
+            Placement = LimePlacement.Surface,
+            Report = report,
+            WithUreaOrAmmonium = true,
+        }));
+        recorder.Call("lime order: several dressings", () => LimeOrder.For(new LimeOrderTerms
+        {
+            Rate = Rate(5.2),
+            Material = Ground,
+            Area = Acres(2.5),
+            MostAtOnce = TonsPerAcre(2),
+            MonthsBetween = 6,
+            FirstDressingOn = new DateOnly(2026, 9, 1),
+            WorkedDepth = Inches(4),
+        }));
+        recorder.Call("lime order: lime of earlier and some already spread", () => LimeOrder.For(new LimeOrderTerms
+        {
+            Rate = Rate(3, institution: "North Carolina", basis: LimeBasis.NorthCarolinaStandard),
+            Material = Materials[^1],
+            Area = Acres(1),
+            EarlierLime = EarlierLime.Of(TonsPerAcre(1), 6),
+            AlreadyApplied = [LimeApplication.Of(Pounds(600), Materials[^1])],
+            Rounding = RoundingOf("North Carolina"),
+        }));
+        foreach (var material in Materials)
+        {
+            foreach (var placement in Enum.GetValues<LimePlacement>())
+            {
+                foreach (var soil in Enum.GetValues<SoilClass>())
+                {
+                    recorder.Call($"lime order: {material.Name}, {Words(placement)}, {Words(soil)} soil",
+                        () => Short(LimeOrder.For(new LimeOrderTerms
+                        {
+                            Rate = Rate(2.6),
+                            Material = material,
+                            Area = Acres(0.75),
+                            Placement = placement,
+                            SoilClass = soil,
+                        })));
+                }
+            }
+        }
+
+        LimeOffer[] offers = [LimeOffer.InBulk(Ground, 41.5m), LimeOffer.InBags(Materials[3], Pounds(40), 6.49m),
+            LimeOffer.InBags(Materials[4], Pounds(50), 13m), LimeOffer.InBulk(Materials[5], 12m)];
+        recorder.Call("lime offers by price", () => offers.Select(o => o.PricePerPound));
+        recorder.Call("lime offers side by side", () => LimingMaterialComparison.Of(Rate(2), Acres(0.62), offers));
+        recorder.Call("lime offers side by side, costs",
+            () =>
+                LimingMaterialComparison.Of(Rate(2), Acres(0.62),
+                    offers).Costs.Select(c => (c.Offer.Material.Name, c.CostPerEffectiveTon, c.Order?.Cost, c.Order?.Product)));
+    }
+
+    private static Dictionary<string, object?> Short(LimeOrder order) => Named(
+        ("per basis", order.ProductPerBasis),
+        ("exact", order.ExactProductRate),
+        ("rate", order.ProductRate),
+        ("product", order.Product),
+        ("dressings", order.Dressings.Select(d => d.Rate)),
+        ("Findings", order.Findings));
+
+    private static void Balances(Recorder recorder)
+    {
+        LimeApplication[] spread = [LimeApplication.Of(Pounds(1500), Ground, new DateOnly(2025, 9, 1)),
+            LimeApplication.OfBags(12, Pounds(40), Materials[3])];
+        recorder.Call("lime balance: what was spread", () => spread);
+        recorder.Call("lime balance", () => LimeBalance.Of(Rate(2), Acres(0.75), spread));
+        recorder.Call("lime balance with a plan",
+            () => LimeBalance.Of(Rate(2), Acres(0.75), spread, [LimeApplication.OfBags(60, Pounds(40), Materials[3])]));
+        recorder.Call("lime balance: still owed of ground lime",
+            () => LimeBalance.Of(Rate(2), Acres(0.75), spread).StillOwedOf(Ground));
+        recorder.Call("lime balance of no need", () => LimeBalance.Of(Rate(0), Acres(0.75), spread));
+    }
+
+    private static void Plots(Recorder recorder)
+    {
+        LimePlotNeed[] plots = [LimePlotNeed.Of("north", Acres(0.6), Rate(2)), LimePlotNeed.Of("south", Acres(1.1), Rate(0.5)),
+            LimePlotNeed.Of("untested", Acres(0.3), null)];
+        recorder.Call("lime by test against a blanket", () => LimeByTest.Compare(plots[..2], Rate(2), Ground));
+        recorder.Call("lime by test against a blanket, one plot without a rate",
+            () => LimeByTest.Compare(plots, Rate(2), Ground, new DateOnly(2026, 4, 1)));
+    }
+
+    private static void Targets(Recorder recorder)
+    {
+        recorder.Call("lime target: institutions", () => LimeTarget.Institutions);
+        foreach (string institution in LimeTarget.Institutions)
+        {
+            foreach (var kind in KindCatalog.Standard.Kinds)
+            {
+                recorder.Call($"lime target of {institution} for {kind.Id}", () => LimeTarget.For(kind, institution).Ph);
+            }
+
+            foreach (var soil in Enum.GetValues<SoilClass>())
+            {
+                foreach (bool acidSubsoil in new[] { false, true })
+                {
+                    string where = $"{institution}, {Words(soil)} soil{(acidSubsoil ? ", acid subsoil" : "")}";
+                    foreach (string kind in new[] { "alfalfa", "crimson", "oats winter", "purple top turnip" })
+                    {
+                        recorder.Call($"lime target of {where} for {kind}, in full",
+                            () => LimeTarget.For(SeedsSums.Kind(kind), institution, soil, acidSubsoil));
+                    }
+
+                    recorder.Call($"lime target of {where} for a blend",
+                        () => LimeTarget.ForBlend(Blend, institution, soil, acidSubsoil));
+                }
+            }
+
+            recorder.Call($"lime target of {institution} for a blend without its small shares",
+                () => LimeTarget.ForBlend(Blend, institution, smallestShare: 0.3));
+        }
+
+        foreach (double margin in new[] { 0, 0.2, 0.5 })
+        {
+            recorder.Call($"lime trigger {margin} below the target", () => LimeTrigger.Below(6.5, margin));
+        }
+    }
+
+    private static KindShare[] Blend =>
+        [KindShare.Of(SeedsSums.Kind("oats winter"), 0.5), KindShare.Of(SeedsSums.Kind("crimson"), 0.35),
+            KindShare.Of(SeedsSums.Kind("alfalfa"), 0.1)];
+
+    private static void Time(Recorder recorder)
+    {
+        foreach (var material in new[] { Ground, Materials[3], Materials[6] })
+        {
+            foreach (var placement in Enum.GetValues<LimePlacement>())
+            {
+                foreach (int months in new[] { 0, 2, 6, 14 })
+                {
+                    recorder.Call($"lime outlook: {material.Name}, {Words(placement)}, sown after {months} months",
+                        () => LimeOutlook.For(new LimeOutlookTerms
+                        {
+                            SoilPh = WaterPh.FromValue(5.3),
+                            Rate = Rate(2),
+                            Material = material,
+                            Placement = placement,
+                            LimedOn = new DateOnly(2027, 1, 1),
+                            PlantingOn = new DateOnly(2027, 1, 1).AddMonths(months),
+                            ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
+                            Texture = SoilTexture.SiltLoam,
+                            ShareDelivered = Percent(80),
+                            Kinds = [.. Blend.Select(k => k.Kind)],
+                        }));
+                }
+            }
+        }
+    }
+
+    private static void AcidAndSulfur(Recorder recorder)
+    {
+        foreach (string fertilizer in NitrogenAcidity.Fertilizers)
+        {
+            foreach (var convention in Enum.GetValues<AcidityConvention>())
+            {
+                recorder.Call($"acidity of {fertilizer}, {Words(convention)}",
+                    () => NitrogenAcidity.Of(fertilizer, PerAcre(120), convention));
+                recorder.Call($"pH fall by {fertilizer}, {Words(convention)}",
+                    () =>
+                        NitrogenAcidity.Of(fertilizer, PerAcre(120), convention).PhFall(LimeBufferCapacity.AtEquilibrium(500),
+                            Inches(6)));
+            }
+        }
+
+        recorder.Call("pH fall by a half-hour capacity",
+            () =>
+                NitrogenAcidity.Of("urea", PerAcre(120),
+                    AcidityConvention.PlantsTakeUpNitrate).PhFall(LimeBufferCapacity.FromThirtyMinutes(250), Inches(8)));
+        recorder.Call("sulfur: carbonate undone by a pound", () => SulfurNeed.CarbonatePerSulfur);
+        foreach (var texture in Enum.GetValues<SoilTexture>())
+        {
+            foreach (double ph in new[] { 5.8, 7.2, 8.1 })
+            {
+                recorder.Call($"sulfur on {Words(texture)} of pH {ph}",
+                    () => SulfurNeed.For(WaterPh.FromValue(ph), 6.5, texture));
+            }
+        }
+
+        recorder.Call("sulfur on free lime", () => SulfurNeed.For(WaterPh.FromValue(8.1), 6.5, SoilTexture.Loam, true));
+    }
+
+    private static void Printed(Recorder recorder)
+    {
+        recorder.Call("printed lime: everything said",
+            () => PrintedLimeRate.Read(TonsPerAcre(2), 6.5, Inches(6), LimeBasis.OregonScore100, "Oregon"));
+        recorder.Call("printed lime: no target",
+            () => PrintedLimeRate.Read(TonsPerAcre(2), null, Inches(6), LimeBasis.OregonScore100, "Oregon"));
+        recorder.Call("printed lime: nothing said", () => PrintedLimeRate.Read(TonsPerAcre(2), null, null, null, null));
+        var sample = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, BufferPh.FromValue(6.2, SoilBuffer.Sikora));
+        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(sample, 6.4);
+        foreach (double tons in new[] { 0.5, 2.0, 6 })
+        {
+            recorder.Call($"printed lime of {tons} ton/ac checked",
+                () => Short(PrintedLimeCheck.Of(Rate(tons, target: 6.4), need)));
+            recorder.Call($"printed lime of {tons} ton/ac of another basis checked through ground lime",
+                () => Short(PrintedLimeCheck.Of(Rate(tons, LimeBasis.OhioEnp, target: 6.4), need, Ground)));
+        }
+    }
+
+    private static Dictionary<string, object?> Short(PrintedLimeCheck check) =>
+        Named(("computed", check.Computed), ("differs", check.Differs), ("Findings", check.Findings));
+
+    private static LimeRounding? RoundingOf(string institution) =>
+        LimeRounding.TryFindForInstitution(institution, out var rounding) ? rounding : null;
+}

@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
+using static PlotAgronomy.Record.Sums.Given;
+
+namespace PlotAgronomy.Record.Sums;
+
+/// <summary>What a whole plot of several kinds needs.</summary>
+internal static class PlotNeedSums
+{
+    internal static void Record(Recorder recorder)
+    {
+        EveryKind(recorder);
+        EverySystem(recorder);
+        Requests(recorder);
+        Stated(recorder);
+    }
+
+    private static KindShare Kind(string id, double share) => KindShare.Of(SeedsSums.Kind(id), share);
+
+    private static ImmutableDictionary<string, KindUse> Use(string kind, KindUse use) =>
+        ImmutableDictionary<string, KindUse>.Empty.Add(SeedsSums.Kind(kind).Id, use);
+
+    private static SoilReport Indices(params SoilReading[] more) => new()
+    {
+        Laboratory = "North Carolina",
+        SoilClass = SoilClass.Mineral,
+        WaterPh = WaterPh.FromValue(6.0),
+        Readings =
+        [
+            SoilSums.Reading(SoilAnalyte.Phosphorus, 25, SoilTestUnit.NorthCarolinaIndex),
+            SoilSums.Reading(SoilAnalyte.Potassium, 15, SoilTestUnit.NorthCarolinaIndex), .. more,
+        ],
+    };
+
+    private static PlotNeedRequest Request(params KindShare[] kinds) => new()
+    {
+        Report = Indices(),
+        Kinds = [.. kinds],
+        System = RecommendationSystems.NorthCarolina,
+        SecondaryRules = [],
+    };
+
+    private static Dictionary<string, object?> Short(PlotNeed need) => Named(
+        ("targets", need.Targets.Select(t => (t.Nutrient, t.AtLeast, t.AtMost))),
+        ("computed", need.Computed.Select(t => (t.Nutrient, t.AtLeast, t.AtMost))),
+        ("kinds", need.Components.Select(c => (c.Component.Kind.Id, c.Counts, c.PhosphateRow, c.PotashRow, c.Phosphate?.Rate,
+            c.Potash?.Rate, c.Nitrogen.Low, c.Nitrogen.High))),
+        ("doses", need.NitrogenDoses.Select(d => (d.Low, d.High, d.When))),
+        ("Findings", need.Findings));
+
+    private static void EveryKind(Recorder recorder)
+    {
+        foreach (var kind in KindCatalog.Standard.Kinds)
+        {
+            recorder.Call($"need of a plot of {kind.Id}", () => Short(PlotNeed.Of(Request(KindShare.Of(kind, 1)))));
+        }
+    }
+
+    private static void EverySystem(Recorder recorder)
+    {
+        foreach (var system in RecommendationSystems.Everything)
+        {
+            foreach (string kind in new[] { "corn", "winter wheat", "ladino clover", "purple top turnip", "orchardgrass" })
+            {
+                var readings = system.Accepts
+                    .DistinctBy(t => t.Analyte)
+                    .Select(t => SoilSums.Reading(t.Analyte, t.Analyte == SoilAnalyte.Potassium ? 70 : 14, t.Unit,
+                        t.Extractants[0]));
+                recorder.Call($"need of a plot of {kind} by system {system.Id}", () => Short(PlotNeed.Of(new PlotNeedRequest
+                {
+                    Report = new SoilReport
+                    {
+                        Laboratory = system.Institution,
+                        WaterPh = WaterPh.FromValue(6.2),
+                        SoilClass = SoilClass.Mineral,
+                        Readings = [.. readings]
+                    },
+                    Kinds = [Kind(kind, 0.7), Kind("crimson clover", 0.3)],
+                    System = system,
+                    SecondaryRules = [.. SecondaryRule.Everything],
+                    SecondarySetting = new SecondarySetting { TissueSulfur = Percent(0.2), SoilClass = SoilClass.Mineral },
+                    Setting = new PlotSetting
+                    {
+                        ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
+                        Region = SoilRegion.Piedmont,
+                        SampleMoisture = SampleMoisture.Dried,
+                        PhosphorusSupply = SoilSupply.Medium,
+                        ExchangeCapacityGroup = SoilSupply.Medium,
+                        BuildUpYears = 4,
+                    },
+                })));
+            }
+        }
+    }
+
+    private static void Requests(Recorder recorder)
+    {
+        recorder.Call("need of a plot, in full",
+            () => PlotNeed.Of(Request(Kind("oats winter", 0.8), Kind("medium red clover", 0.1))));
+        recorder.Call("need of a plot: phosphate",
+            () => PlotNeed.Of(Request(Kind("oats winter", 0.8))).Find(PlantNutrient.Phosphate));
+        recorder.Call("need of a plot: no zinc", () => PlotNeed.Of(Request(Kind("oats winter", 0.8))).Find(PlantNutrient.Zinc));
+        recorder.Call("need of a plot: no kinds", () => PlotNeed.Of(Request()));
+        foreach (double share in new[] { 0.1, 0.2, 0.6 })
+        {
+            recorder.Call($"need of a plot with {share} of clover",
+                () => Short(PlotNeed.Of(Request(Kind("oats winter", 0.8), Kind("medium red clover", share)))));
+        }
+
+        recorder.Call("need of a plot: kinds counted from a half", () => Short(PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = Indices(),
+            Kinds = [Kind("oats winter", 0.7), Kind("medium red clover", 0.4)],
+            System = RecommendationSystems.NorthCarolina,
+            CountedFromShare = 0.5,
+        })));
+        recorder.Call("need of a plot: legumes not inoculated", () => Short(PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = Indices(),
+            Kinds = [Kind("cowpea iron clay", 1)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
+            LegumesAreInoculated = false,
+        })));
+        foreach (var stand in Enum.GetValues<LegumeStand>())
+        {
+            recorder.Call($"need of a plot: a legume, {Words(stand)}", () => Short(PlotNeed.Of(new PlotNeedRequest
+            {
+                Report = Indices(),
+                Kinds = [Kind("oats winter", 1), Kind("medium red clover", 0.3)],
+                System = RecommendationSystems.NorthCarolina,
+                SecondaryRules = [],
+                Uses = Use("oats winter", new KindUse { Nitrogen = NitrogenRule.Find("south-carolina-small-grain") }),
+                LegumeCredit = LegumeCredit.Find("tennessee-clover-in-grass").For(stand),
+            })));
+        }
+
+        recorder.Call("need of a plot: hay carried off", () => Short(PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 18), SoilSums.Reading(SoilAnalyte.Potassium, 100)),
+            Kinds = [Kind("ladino clover", 1)],
+            System = RecommendationSystems.TriState2020,
+            SecondaryRules = [],
+            Setting = new PlotSetting { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12) },
+            Uses = Use("ladino clover",
+                new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
+        })));
+        recorder.Call("need of a plot: grazed", () => Short(PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 32), SoilSums.Reading(SoilAnalyte.Potassium, 140)),
+            Kinds = [Kind("alfalfa", 1)],
+            System = RecommendationSystems.TriState2020,
+            SecondaryRules = [],
+            Setting = new PlotSetting { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12) },
+            Uses = Use("alfalfa", new KindUse
+            {
+                Yield = CropYield.FromTonsPerAcre(4),
+                Removal = CropRemoval.Grazed(RemovalFigure.Find("kentucky-alfalfa-hay"), CropYield.FromTonsPerAcre(4),
+                    RetainedShare.Find("cattle")),
+            }),
+        })));
+        recorder.Call("need of a plot: printed beside ours", () => Short(PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = Indices(),
+            Kinds = [Kind("oats winter", 1)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [],
+            Printed = PrintedRecommendation.Of("a laboratory", "clover", PrintedRate.Of(PlantNutrient.Potash, PerAcre(100))),
+        })));
+        recorder.Call("need of a plot: overridden", () => Short(PlotNeed.Of(new PlotNeedRequest
+        {
+            Report = Indices(SoilSums.Reading(SoilAnalyte.Boron, 0.2, extractant: Extractant.HotWater)),
+            Kinds = [Kind("alfalfa", 0.6), Kind("oats winter", 0.4)],
+            System = RecommendationSystems.NorthCarolina,
+            SecondaryRules = [SecondaryRule.Find("tennessee-boron-alfalfa"), SecondaryRule.Find("plot-boron")],
+            Overrides = [NutrientTarget.Create(PlantNutrient.Nitrogen, PerAcre(50), PerAcre(60), "asked for")],
+        })));
+    }
+
+    private static void Stated(Recorder recorder)
+    {
+        recorder.Call("a stated need", () => PlotNeed.Stated(
+            NutrientTarget.Create(PlantNutrient.Potash, PerAcre(60), null, "mine"),
+                NutrientTarget.Create(PlantNutrient.Nitrogen, PerAcre(30), PerAcre(40), "mine")));
+        recorder.Call("a stated need of nothing", () => PlotNeed.Stated());
+    }
+}
