@@ -5,6 +5,8 @@ internal static class RenamedWords
 {
     private static readonly (string Today, string Recorded)[] All =
     [
+        ("Ohio/Indiana/Michigan", "Ohio/Indiana/Michigan 1995"),
+        ("(common practice)", "(rule for weakly buffered soil)"),
         ("Mehlich-3 colorimetric", "Mehlich-3 by colour"),
         ("Mehlich-3 ICP", "Mehlich-3 by ICP"),
     ];

@@ -15,7 +15,7 @@ internal static class LimeMethodSums
         [(4.7, SoilTexture.SandyLoam), (5.2, SoilTexture.ClayLoam), (5.6, SoilTexture.Loam), (6.3, SoilTexture.SiltLoam)];
 
     internal static IEnumerable<string> Institutions =>
-        LimeMethod.Everything.Select(m => m.Institution).Distinct().Order(StringComparer.Ordinal);
+        LimeMethod.Everything.Select(m => RecordedInstitutions.Spelled(m.Institution)).Distinct().Order(StringComparer.Ordinal);
 
     internal static void Record(Recorder recorder)
     {
@@ -127,7 +127,7 @@ internal static class LimeMethodSums
     {
         foreach (string institution in Institutions)
         {
-            recorder.Call($"lime methods of {institution}", () => LimeMethod.ForInstitution(institution).Select(m => m.Id).ToArray());
+            recorder.Call($"lime methods of {institution}", () => Institution.Find(institution).LimeMethods.Select(m => m.Id).ToArray());
         }
 
         foreach (var buffer in Enum.GetValues<SoilBuffer>())
@@ -135,7 +135,7 @@ internal static class LimeMethodSums
             foreach (string institution in new[] { "Oregon", "Iowa", "Wisconsin", "North Carolina" })
             {
                 recorder.Call($"lime methods of {institution} by {Words(buffer)}",
-                    () => LimeMethod.ForInstitution(institution).Where(m => m.Buffers.Contains(buffer)).Select(m => m.Id).ToArray());
+                    () => Institution.Find(institution).LimeMethods.Where(m => m.Buffers.Contains(buffer)).Select(m => m.Id).ToArray());
             }
 
             var sample = Sample(SoilClass.Mineral, 5.2, BufferPh.FromValue(6.3, buffer));

@@ -47,7 +47,8 @@ internal static class LimingSums
 
     private static LimeRate Rate(double tons, LimeBasis? basis = null, double depth = 6, double target = 6.5,
         string institution = "Oregon") =>
-        LimeRate.Of(TonsPerAcre(tons), target, Inches(depth), basis ?? LimeBasis.OregonScore100, institution);
+        LimeRate.Of(TonsPerAcre(tons), target, Inches(depth), basis ?? LimeBasis.OregonScore100,
+            Institution.OfLaboratory(institution));
 
     private static void Compounds(Recorder recorder)
     {
@@ -180,7 +181,7 @@ internal static class LimingSums
                 foreach (var soil in Enum.GetValues<SoilClass>())
                 {
                     recorder.Call($"lime of {months} months ago credited by {institution} on {Words(soil)} soil",
-                        () => EarlierLime.Of(TonsPerAcre(1.5), months).CreditBy(institution, soil));
+                        () => EarlierLime.Of(TonsPerAcre(1.5), months).CreditBy(Institution.Find(institution), soil));
                 }
             }
         }
@@ -289,12 +290,12 @@ internal static class LimingSums
 
     private static void Targets(Recorder recorder)
     {
-        recorder.Call("lime target: institutions", () => LimeTarget.Institutions);
-        foreach (string institution in LimeTarget.Institutions)
+        recorder.Call("lime target: institutions", () => LimeTarget.Institutions.Select(RecordedInstitutions.Spelled).Order(StringComparer.Ordinal).ToArray());
+        foreach (string institution in LimeTarget.Institutions.Select(RecordedInstitutions.Spelled))
         {
             foreach (var kind in KindCatalog.Standard.Kinds)
             {
-                recorder.Call($"lime target of {institution} for {kind.Id}", () => LimeTarget.For(kind, institution).Ph);
+                recorder.Call($"lime target of {institution} for {kind.Id}", () => LimeTarget.For(kind, Institution.Find(institution)).Ph);
             }
 
             foreach (var soil in Enum.GetValues<SoilClass>())
@@ -305,16 +306,16 @@ internal static class LimingSums
                     foreach (string kind in new[] { "alfalfa", "crimson", "oats winter", "purple top turnip" })
                     {
                         recorder.Call($"lime target of {where} for {kind}, in full",
-                            () => LimeTarget.For(SeedsSums.Kind(kind), institution, soil, acidSubsoil));
+                            () => LimeTarget.For(SeedsSums.Kind(kind), Institution.Find(institution), soil, acidSubsoil));
                     }
 
                     recorder.Call($"lime target of {where} for a blend",
-                        () => LimeTarget.ForBlend(Blend, institution, soil, acidSubsoil));
+                        () => LimeTarget.ForBlend(Blend, Institution.Find(institution), soil, acidSubsoil));
                 }
             }
 
             recorder.Call($"lime target of {institution} for a blend without its small shares",
-                () => LimeTarget.ForBlend(Blend, institution, smallestShare: 0.3));
+                () => LimeTarget.ForBlend(Blend, Institution.Find(institution), smallestShare: 0.3));
         }
 
         foreach (double margin in new[] { 0, 0.2, 0.5 })
@@ -389,9 +390,9 @@ internal static class LimingSums
     private static void Printed(Recorder recorder)
     {
         recorder.Call("printed lime: everything said",
-            () => PrintedLimeRate.Read(TonsPerAcre(2), 6.5, Inches(6), LimeBasis.OregonScore100, "Oregon"));
+            () => PrintedLimeRate.Read(TonsPerAcre(2), 6.5, Inches(6), LimeBasis.OregonScore100, Institution.OfLaboratory("Oregon")));
         recorder.Call("printed lime: no target",
-            () => PrintedLimeRate.Read(TonsPerAcre(2), null, Inches(6), LimeBasis.OregonScore100, "Oregon"));
+            () => PrintedLimeRate.Read(TonsPerAcre(2), null, Inches(6), LimeBasis.OregonScore100, Institution.OfLaboratory("Oregon")));
         recorder.Call("printed lime: nothing said", () => PrintedLimeRate.Read(TonsPerAcre(2), null, null, null, null));
         var sample = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, BufferPh.FromValue(6.2, SoilBuffer.Sikora));
         var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(sample, 6.4);
@@ -408,5 +409,5 @@ internal static class LimingSums
         Named(("computed", check.Computed), ("differs", check.Differs), ("Findings", check.Findings));
 
     private static LimeRounding? RoundingOf(string institution) =>
-        LimeRounding.TryFindForInstitution(institution, out var rounding) ? rounding : null;
+        Institution.Find(institution).LimeRounding;
 }

@@ -83,7 +83,7 @@ public class LimeGuardTests
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.OfBags(-1, Fifty, LimingMaterial.PureCarbonate));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeBalance.Of(Rate(1), Area.Zero, []));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeFigure.FromNorthCarolinaLabel(0));
-        Assert.Throws<ArgumentException>(() => LimeRate.Of(ApplicationRate.Zero, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, ""));
+        Assert.Throws<ArgumentNullException>(() => LimeRate.Of(ApplicationRate.Zero, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, null!));
         Assert.Throws<KeyNotFoundException>(() => LimeIndex.Find("enp"));
         Assert.Throws<KeyNotFoundException>(() => LimingCompound.Find("chalk"));
     }

@@ -107,7 +107,7 @@ public class LimeMaterialTests
     public void Wood_ash_above_its_yearly_limit_is_warned_of(double poundsPerThousand, bool warned)
     {
         // Orchard practice: at most 20 lb/1000 ft2 a year.
-        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(poundsPerThousand), 6.5, Length.FromInches(6), LimeBasis.PureCarbonate, "test laboratory");
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(poundsPerThousand), 6.5, Length.FromInches(6), LimeBasis.PureCarbonate, Institution.OfLaboratory("test laboratory"));
         var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = LimingMaterial.FromAnalysis("ash", LimingForm.WoodAsh, 100), Area = Area.FromAcres(0.1) });
         Assert.Equal(warned, order.Has("lime-wood-ash-rate"));
         Assert.True(order.Has("lime-fineness-not-counted"));

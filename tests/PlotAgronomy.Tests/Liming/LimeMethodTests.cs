@@ -11,10 +11,10 @@ public class LimeMethodTests
     [Fact]
     public void Methods_from_memory_are_not_found_by_institution()
     {
-        Assert.Equal(["oregon-2025-sikora"], LimeMethod.ForInstitution("oregon").Where(m => m.Buffers.Contains(SoilBuffer.Sikora)).Select(m => m.Id));
-        Assert.Empty(LimeMethod.ForInstitution("Wisconsin"));
-        Assert.Empty(LimeMethod.ForInstitution("Ohio/Indiana/Michigan 1995"));
-        Assert.All(LimeMethod.Everything.SelectMany(m => LimeMethod.ForInstitution(m.Institution)), m => Assert.Equal(DataStatus.Read, m.Status));
+        Assert.Equal(["oregon-2025-sikora"], Institution.Find("oregon").LimeMethods.Where(m => m.Buffers.Contains(SoilBuffer.Sikora)).Select(m => m.Id));
+        Assert.Empty(Institution.Find("Wisconsin").LimeMethods);
+        Assert.Empty(Institution.Find("Ohio/Indiana/Michigan 1995").LimeMethods);
+        Assert.All(LimeMethod.Everything.SelectMany(m => m.Institution.LimeMethods), m => Assert.NotEqual(DataStatus.Memory, m.Status));
     }
 
     [Fact]
@@ -38,7 +38,7 @@ public class LimeMethodTests
         Assert.Equal("oregon-score-100", need.Rate!.Basis.Id);
         Assert.Equal(6.4, need.Rate.TargetPh);
         Assert.Equal(6, need.Rate.Depth.Inches, 1e-12);
-        Assert.Equal("Oregon", need.Rate.Institution);
+        Assert.Same(Institution.Find("Oregon"), need.Rate.Institution);
         Assert.Equal("2.1 ton/ac of 100-score lime to pH 6.4, 6 in deep (Oregon)", need.Rate.ToString());
     }
 
@@ -152,7 +152,7 @@ public class LimeMethodTests
         var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.2, SoilBuffer.Sikora, 6.4), 6.4, earlier);
         Assert.Equal(need.Gross!.OfBasis.PoundsPerAcre, need.Rate!.OfBasis.PoundsPerAcre);
         Assert.True(need.Has("lime-credit-not-printed"));
-        Assert.Null(earlier.CreditBy("Oregon", SoilClass.Mineral));
+        Assert.Null(earlier.CreditBy(Institution.Find("Oregon"), SoilClass.Mineral));
     }
 
     [Theory]
@@ -161,7 +161,7 @@ public class LimeMethodTests
     [InlineData(SoilClass.Organic, 6.2, true)]
     [InlineData(SoilClass.MineralOrganic, 6.25, false)]
     public void The_credit_ends_after_its_months(SoilClass soil, double months, bool some) =>
-        Assert.Equal(some, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), months).CreditBy("North Carolina", soil)!.Value.PoundsPerAcre > 1e-9);
+        Assert.Equal(some, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), months).CreditBy(Institution.NorthCarolina, soil)!.Value.PoundsPerAcre > 1e-9);
 
     [Theory]
     [InlineData(3.99)]

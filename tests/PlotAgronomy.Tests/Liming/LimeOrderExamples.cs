@@ -19,7 +19,7 @@ public class LimeOrderExamples
         Assert.True(Amounts.TryReadRate($"{row.Text("rate")} {row.Text("rate_unit")}", out var printed, out string problem), problem);
         var order = LimeOrder.For(new LimeOrderTerms
         {
-            Rate = LimeRate.Of(printed, 6.5, Length.FromInches(row.NumberOrNull("depth_from") ?? 6), LimeBasis.Find(row.Text("basis")), "test laboratory"),
+            Rate = LimeRate.Of(printed, 6.5, Length.FromInches(row.NumberOrNull("depth_from") ?? 6), LimeBasis.Find(row.Text("basis")), Institution.OfLaboratory("test laboratory")),
             Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.Find(row.Text("index")), row.Number("figure"))),
             Area = Area.FromAcres(row.NumberOrNull("acres") ?? 1),
             WorkedDepth = row.NumberOrNull("depth_to") is { } inches ? Length.FromInches(inches) : null,

@@ -127,7 +127,7 @@ public class LimeOrderTests
     public void Turf_in_pennsylvania_gets_a_hundred_pounds_at_once()
     {
         // Lime Recommendations for Turf (Penn State): 100 lb/1000 ft2 at once, repeats 4-6 months apart.
-        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(230), 7.0, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), "Pennsylvania turf");
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(230), 7.0, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), Institution.OfLaboratory("Pennsylvania turf"));
         var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = LimingMaterial.PureCarbonate, Area = Area.FromSquareFeet(1000), Placement = LimePlacement.Surface });
         Assert.Equal([100.0, 100, 30], order.Dressings.Select(d => Math.Round(d.Mass.Pounds, 6)));
         Assert.Equal([0, 4, 8], order.Dressings.Select(d => d.MonthsAfterFirst));
@@ -155,7 +155,7 @@ public class LimeOrderTests
     public void The_garden_report_of_pennsylvania_knows_two_and_three_dressings(double poundsPer100, int parts)
     {
         // Soil test report notes (Penn State): 11-20 lb/100 ft2 in two dressings six months apart, 21 and more in three.
-        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(10 * poundsPer100), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), "Pennsylvania garden");
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(10 * poundsPer100), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), Institution.OfLaboratory("Pennsylvania garden"));
         var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = LimingMaterial.PureCarbonate, Area = Area.FromSquareFeet(100) });
         Assert.Equal(parts, order.Dressings.Length);
         Assert.Equal(poundsPer100, order.Dressings.Sum(d => d.Mass.Pounds), 1e-9);

@@ -86,7 +86,7 @@ public class LimePracticeCases
         PracticeCase.AssertMatches("C13", "same", perAcre.Product.ShortTons);
         var onPlot = ApplicationRate.Of(Mass.FromShortTons(2.4), Area.FromAcres(0.5));
         PracticeCase.AssertMatches("C13", "rate if 2.4 ton went on the plot", onPlot.ShortTonsPerAcre);
-        Assert.True(PrintedLimeRate.Read(onPlot, 6.5, Length.FromInches(6), LimeBasis.OregonScore100, "Oregon").Has("lime-rate-high"));
+        Assert.True(PrintedLimeRate.Read(onPlot, 6.5, Length.FromInches(6), LimeBasis.OregonScore100, Institution.OfLaboratory("Oregon")).Has("lime-rate-high"));
     }
 
     [Fact]
@@ -145,7 +145,7 @@ public class LimePracticeCases
     [Fact]
     public void C05_fewer_pounds_of_fine_lime_only_where_the_rate_assumes_coarse_lime()
     {
-        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(90), 6.5, Length.FromInches(6), LimeBasis.GeorgiaAgLime, "Georgia");
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(90), 6.5, Length.FromInches(6), LimeBasis.GeorgiaAgLime, Institution.OfLaboratory("Georgia"));
         PracticeCase.AssertMatches("C05", "rate", rate.OfBasis.ShortTonsPerAcre);
         PracticeCase.AssertMatches("C05", "plot, ordinary lime", rate.OfBasis.Over(QuarterAcre).Pounds);
         var allowance = FineLimeAllowance.For(rate);

@@ -71,7 +71,7 @@ public class LimeProperties
     {
         double share = 0.1 + (percent.Get % 100 / 100.0);
         LimingMaterial Lime(double times) => LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.Of(basis.Figure!.Index, share * times * basis.Figure.Index.Whole));
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), basis, "test laboratory");
+        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), basis, Institution.OfLaboratory("test laboratory"));
         Near.Assert(need.RateOf(Lime(1)).PoundsPerAcre, 2 * need.RateOf(Lime(2)).PoundsPerAcre);
     }
 
@@ -85,7 +85,7 @@ public class LimeProperties
             return; // a lime too coarse to have any effect in some index
         }
 
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), from, "test laboratory");
+        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), from, Institution.OfLaboratory("test laboratory"));
         var there = need.ConvertTo(to, through);
         var back = there.Rate.ConvertTo(from, through);
         Near.Assert(rate.PoundsPerAcre, back.Rate.OfBasis.PoundsPerAcre);
@@ -99,7 +99,7 @@ public class LimeProperties
             .WithFigure(LimeFigure.Of(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
         if (LimeIndex.Everything.All(i => material.FigureIn(i).Value > 0))
         {
-            var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), from, "test laboratory");
+            var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), from, Institution.OfLaboratory("test laboratory"));
             Near.Assert(need.RateOf(material).PoundsPerAcre, need.ConvertTo(to, material).Rate.RateOf(material).PoundsPerAcre);
         }
     }
@@ -108,7 +108,7 @@ public class LimeProperties
     public void Depth_there_and_back_returns(ApplicationRate rate, FsCheck.PositiveInt eighths)
     {
         var depth = Length.FromInches(0.125 * (1 + (eighths.Get % 190)));
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, "test laboratory");
+        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory"));
         Near.Assert(rate.PoundsPerAcre, need.AtDepth(depth).AtDepth(Length.FromInches(6)).OfBasis.PoundsPerAcre);
     }
 
@@ -118,7 +118,7 @@ public class LimeProperties
         var limit = ApplicationRate.FromPoundsPerAcre(50 + (most.Get % 4000));
         var order = LimeOrder.For(new LimeOrderTerms
         {
-            Rate = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, "test laboratory"),
+            Rate = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory")),
             Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.OhioEnp, 1300)),
             Area = area,
             MostAtOnce = limit,
@@ -134,14 +134,14 @@ public class LimeProperties
     [Property]
     public void Twice_the_area_needs_twice_the_product(ApplicationRate rate, Area area)
     {
-        LimeOrder Order(double times) => LimeOrder.For(new LimeOrderTerms { Rate = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, "test laboratory"), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(area.Acres * times) });
+        LimeOrder Order(double times) => LimeOrder.For(new LimeOrderTerms { Rate = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(area.Acres * times) });
         Near.Assert(2 * Order(1).Product.Pounds, Order(2).Product.Pounds);
     }
 
     [Property]
     public void Metric_and_us_inputs_give_one_order(ApplicationRate rate, Area area)
     {
-        LimeOrder Order(ApplicationRate r, Length depth, Length worked, Area a) => LimeOrder.For(new LimeOrderTerms { Rate = LimeRate.Of(r, 6.5, depth, LimeBasis.OhioEnp, "test laboratory"), Material = LimingMaterial.PureCarbonate, Area = a, WorkedDepth = worked });
+        LimeOrder Order(ApplicationRate r, Length depth, Length worked, Area a) => LimeOrder.For(new LimeOrderTerms { Rate = LimeRate.Of(r, 6.5, depth, LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = a, WorkedDepth = worked });
         var us = Order(rate, Length.FromInches(6), Length.FromInches(4), area);
         var metric = Order(ApplicationRate.FromTonnesPerHectare(rate.TonnesPerHectare), Length.FromCentimeters(15.24), Length.FromCentimeters(10.16), Area.FromHectares(area.Hectares));
         Near.Assert(us.Product.Pounds, metric.Product.Pounds, 1e-11);
@@ -151,7 +151,7 @@ public class LimeProperties
     public void What_is_owed_settles_the_balance(ApplicationRate rate, Area area, Mass applied)
     {
         var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.OhioEnp, 1500));
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, "test laboratory");
+        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory"));
         var before = LimeBalance.Of(need, area, [LimeApplication.Of(applied, lime)]);
         var after = LimeBalance.Of(need, area, [LimeApplication.Of(applied, lime), LimeApplication.Of(before.StillOwedOf(lime), lime)]);
         Assert.True(after.StillOwed.Pounds <= 1e-9 * Math.Max(1, before.Need.Pounds));
@@ -161,7 +161,7 @@ public class LimeProperties
     [Property]
     public void Gypsum_never_counts(ApplicationRate rate, Area area, Mass gypsum)
     {
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, "test laboratory");
+        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory"));
         Assert.Equal(0, LimeBalance.Of(need, area, [LimeApplication.Of(gypsum, LimingMaterial.Gypsum)]).Applied.Pounds);
     }
 
@@ -191,9 +191,9 @@ public class LimeProperties
     {
         foreach (var soil in Enum.GetValues<SoilClass>())
         {
-            var now = EarlierLime.Of(rate, months.Get).CreditBy("North Carolina", soil)!.Value;
+            var now = EarlierLime.Of(rate, months.Get).CreditBy(Institution.NorthCarolina, soil)!.Value;
             Assert.True(now <= rate);
-            Assert.True(EarlierLime.Of(rate, months.Get + 1).CreditBy("North Carolina", soil)!.Value <= now);
+            Assert.True(EarlierLime.Of(rate, months.Get + 1).CreditBy(Institution.NorthCarolina, soil)!.Value <= now);
         }
     }
 

@@ -39,7 +39,7 @@ public class LimeRateTests
     public void Georgias_pure_carbonate_becomes_ordinary_lime_by_its_efficiency()
     {
         // Lime buffer capacity by single addition (University of Georgia, 2010): 545.8 lb pure at 73 % is 747.6 lb.
-        var pure = LimeRate.Of(ApplicationRate.FromPoundsPerAcre(545.8), 6.3, Length.FromInches(20.0 / 3), LimeBasis.PureCarbonate, "Georgia");
+        var pure = LimeRate.Of(ApplicationRate.FromPoundsPerAcre(545.8), 6.3, Length.FromInches(20.0 / 3), LimeBasis.PureCarbonate, Institution.OfLaboratory("Georgia"));
         Assert.Equal(747.6, pure.ConvertTo(LimeBasis.GeorgiaAgLime, LimingMaterial.PureCarbonate).Rate.OfBasis.PoundsPerAcre, 0.1);
     }
 
@@ -50,10 +50,10 @@ public class LimeRateTests
     [Fact]
     public void A_printed_rate_without_its_lime_is_refused_with_the_question_to_ask()
     {
-        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), 6.5, Length.FromInches(7), null, "a laboratory");
+        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), 6.5, Length.FromInches(7), null, Institution.OfLaboratory("a laboratory"));
         Assert.Null(printed.Rate);
         Assert.Contains("Ask the laboratory", printed.Findings.Single(f => f.Code == "lime-basis-unknown").Text, StringComparison.Ordinal);
-        var bare = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), null, null, LimeBasis.OhioEnp, " ");
+        var bare = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), null, null, LimeBasis.OhioEnp, null);
         Assert.Null(bare.Rate);
         Assert.Equal(3, bare.Findings.Count(f => f.Code == "lime-label-missing"));
         Assert.Contains("oregon-score-100", Assert.Throws<KeyNotFoundException>(() => LimeBasis.Find("tons")).Message, StringComparison.Ordinal);
@@ -62,7 +62,7 @@ public class LimeRateTests
     [Fact]
     public void A_printed_rate_goes_through_every_step_like_any_other()
     {
-        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(1), 6.0, Length.FromInches(20.0 / 3), LimeBasis.NorthCarolinaStandard, "North Carolina");
+        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(1), 6.0, Length.FromInches(20.0 / 3), LimeBasis.NorthCarolinaStandard, Institution.OfLaboratory("North Carolina"));
         // By hand: 1 - 5 months x 0.08 x 0.5 ton = 0.7 off 0.3; half the depth; label 2000 lb; rounded to 0.1.
         var order = LimeOrder.For(new LimeOrderTerms
         {
@@ -92,11 +92,11 @@ public class LimeRateTests
     public void The_garden_report_of_pennsylvania_rounds_down()
     {
         // Soil test report notes (Penn State): 5 lb/100 ft2 at a CCE of 70 % is printed as 7 lb; exact 7.14.
-        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(50), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), "Pennsylvania garden");
+        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(50), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), Institution.OfLaboratory("Pennsylvania garden"));
         var exact = rate.RateOf(LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 70));
         Assert.Equal(7.142857, exact.PoundsPerThousandSquareFeet / 10, 1e-6);
         Assert.Equal(7, RoundingOf("Pennsylvania garden").Apply(exact).PoundsPerThousandSquareFeet / 10, 1e-9);
-        Assert.False(LimeRounding.TryFindForInstitution("Kansas", out _));
+        Assert.Null(Institution.Find("Kansas").LimeRounding);
     }
 
     [Theory]

@@ -17,10 +17,10 @@ internal static class LimeSamples
     };
 
     internal static LimeRate Rate(double tonsPerAcre, LimeBasis? basis = null, double depthInches = 6, double targetPh = 6.5, string institution = "test laboratory") =>
-        LimeRate.Of(ApplicationRate.FromShortTonsPerAcre(tonsPerAcre), targetPh, Length.FromInches(depthInches), basis ?? LimeBasis.OregonScore100, institution);
+        LimeRate.Of(ApplicationRate.FromShortTonsPerAcre(tonsPerAcre), targetPh, Length.FromInches(depthInches), basis ?? LimeBasis.OregonScore100, Institution.OfLaboratory(institution));
 
     internal static LimeRounding RoundingOf(string institution) =>
-        LimeRounding.TryFindForInstitution(institution, out var rounding) ? rounding : throw new InvalidOperationException(institution);
+        Institution.Find(institution).LimeRounding ?? throw new InvalidOperationException(institution);
 
     internal static bool Has(this IWorkedResult result, string code) => result.Findings.Any(f => f.Code == code);
 }

@@ -24,24 +24,24 @@ public class LimeTargetTests
     [InlineData("cereal-rye", "Wisconsin", false, 5.6)]
     [InlineData("ladino-clover", "Kentucky", false, 6.6)]
     public void An_institutions_target_is_its_own(string kind, string institution, bool acidSubsoil, double ph) =>
-        Assert.Equal(ph, LimeTarget.For(Kind(kind), institution, SoilClass.Mineral, acidSubsoil).Ph!.Value, 1e-9);
+        Assert.Equal(ph, LimeTarget.For(Kind(kind), Institution.Find(institution), SoilClass.Mineral, acidSubsoil).Ph!.Value, 1e-9);
 
     [Fact]
     public void Organic_soil_asks_for_less()
     {
-        Assert.Equal(5.3, LimeTarget.For(Kind("alfalfa"), "Ohio/Indiana/Michigan 1995", SoilClass.Organic).Ph!.Value);
-        Assert.Equal(5.5, LimeTarget.For(Kind("ladino-clover"), "North Carolina", SoilClass.MineralOrganic).Ph!.Value);
+        Assert.Equal(5.3, LimeTarget.For(Kind("alfalfa"), Institution.Find("Ohio/Indiana/Michigan 1995"), SoilClass.Organic).Ph!.Value);
+        Assert.Equal(5.5, LimeTarget.For(Kind("ladino-clover"), Institution.Find("North Carolina"), SoilClass.MineralOrganic).Ph!.Value);
     }
 
     [Fact]
     public void The_most_demanding_kind_above_the_share_sets_the_target_of_a_blend()
     {
         KindShare[] blend = [KindShare.Of(Kind("alfalfa"), 0.09), KindShare.Of(Kind("ladino-clover"), 0.5), KindShare.Of(Kind("cereal-rye"), 0.4)];
-        var target = LimeTarget.ForBlend(blend, "Wisconsin");
+        var target = LimeTarget.ForBlend(blend, Institution.Find("Wisconsin"));
         Assert.Equal("ladino-clover", target.SetBy!.Id);
         Assert.Equal(Kind("ladino-clover").Ph!.BestPhFrom, target.Ph);
-        Assert.Equal(6.8, LimeTarget.ForBlend(blend, "Wisconsin", smallestShare: 0.09).Ph!.Value);
-        Assert.Equal("alfalfa", LimeTarget.ForBlend(blend, "Wisconsin", smallestShare: 0.09).SetBy!.Id);
+        Assert.Equal(6.8, LimeTarget.ForBlend(blend, Institution.Find("Wisconsin"), smallestShare: 0.09).Ph!.Value);
+        Assert.Equal("alfalfa", LimeTarget.ForBlend(blend, Institution.Find("Wisconsin"), smallestShare: 0.09).SetBy!.Id);
         Assert.True(target.Has("data-from-memory"));
     }
 
@@ -49,7 +49,7 @@ public class LimeTargetTests
     public void Kinds_that_do_not_stand_the_target_are_shown()
     {
         var sour = Kind("buckwheat") with { Ph = new PhTolerance { MinimumPh = 4.5, BestPhFrom = 5, BestPhTo = 6, MaximumPh = 6.5, Evidence = Kind("buckwheat").Ph!.Evidence } };
-        var target = LimeTarget.ForBlend([KindShare.Of(Kind("alfalfa"), 0.5), KindShare.Of(sour, 0.3)], "Pennsylvania");
+        var target = LimeTarget.ForBlend([KindShare.Of(Kind("alfalfa"), 0.5), KindShare.Of(sour, 0.3)], Institution.Find("Pennsylvania"));
         Assert.Equal(7.0, target.Ph);
         Assert.Equal(["buckwheat"], target.OutsideTheirRange.Select(k => k.Id));
         Assert.True(target.Has("lime-target-wide"));
@@ -58,24 +58,24 @@ public class LimeTargetTests
     [Fact]
     public void A_kind_the_institution_does_not_print_falls_back_on_its_own_sources()
     {
-        var target = LimeTarget.For(Kind("chicory"), "Iowa");
+        var target = LimeTarget.For(Kind("chicory"), Institution.Find("Iowa"));
         Assert.Equal(Kind("chicory").Ph!.BestPhFrom, target.Ph);
         Assert.True(target.Has("lime-target-not-known"));
         // Chicory: the lower limit was read, the band to aim for is remembered. Crimson clover: both were read.
         Assert.True(target.Has("data-from-memory"));
-        Assert.False(LimeTarget.For(Kind("crimson-clover"), "Iowa").Has("data-from-memory"));
-        Assert.Null(LimeTarget.For(Kind("chicory") with { Ph = null }, "Iowa").Ph);
+        Assert.False(LimeTarget.For(Kind("crimson-clover"), Institution.Find("Iowa")).Has("data-from-memory"));
+        Assert.Null(LimeTarget.For(Kind("chicory") with { Ph = null }, Institution.Find("Iowa")).Ph);
     }
 
     [Fact]
     public void A_range_an_old_edition_and_a_kind_without_a_row_say_so()
     {
-        var range = LimeTarget.For(Kind("buckwheat"), "Oklahoma");
+        var range = LimeTarget.For(Kind("buckwheat"), Institution.Find("Oklahoma"));
         Assert.Contains("a range of pH 5 to 6.5", range.Findings.Single(f => f.Code == "lime-target-from-range").Text, StringComparison.Ordinal);
-        Assert.True(LimeTarget.For(Kind("alfalfa"), "Ohio/Indiana/Michigan 1995").Has("lime-target-superseded"));
-        Assert.True(LimeTarget.For(Kind("alfalfa"), "Oregon").Has("lime-target-superseded"));
-        Assert.False(LimeTarget.For(Kind("alfalfa"), "Pennsylvania").Has("lime-target-superseded"));
-        Assert.False(LimeTarget.For(Kind("alfalfa"), "Pennsylvania").Has("lime-target-from-range"));
-        Assert.Contains("has no say", LimeTarget.For(Kind("chicory") with { Ph = null }, "Iowa").Findings.Single().Text, StringComparison.Ordinal);
+        Assert.True(LimeTarget.For(Kind("alfalfa"), Institution.Find("Ohio/Indiana/Michigan 1995")).Has("lime-target-superseded"));
+        Assert.True(LimeTarget.For(Kind("alfalfa"), Institution.Find("Oregon")).Has("lime-target-superseded"));
+        Assert.False(LimeTarget.For(Kind("alfalfa"), Institution.Find("Pennsylvania")).Has("lime-target-superseded"));
+        Assert.False(LimeTarget.For(Kind("alfalfa"), Institution.Find("Pennsylvania")).Has("lime-target-from-range"));
+        Assert.Contains("has no say", LimeTarget.For(Kind("chicory") with { Ph = null }, Institution.Find("Iowa")).Findings.Single().Text, StringComparison.Ordinal);
     }
 }

@@ -42,13 +42,14 @@ public class LimeSheetTests
         Assert.False(Has(sheet, "lime-institution-mixed"));
     }
 
-    [Fact]
-    public void Earlier_lime_is_taken_off_a_printed_rate_by_the_rule_of_its_institution()
+    [Theory]
+    [InlineData("North Carolina"), InlineData("north-carolina"), InlineData("North Carolina Department of Agriculture and Consumer Services")]
+    public void Earlier_lime_is_taken_off_a_printed_rate_by_the_rule_of_its_institution(string institution)
     {
         // North Carolina: 1 ton less 0.5 ton x (1 - 0.08 x 5 months) = 0.7; at 6 of 6 2/3 inches 0.63; label 2,080 lb: 0.6552 ton/ac = 1,310 lb/ac.
         var sheet = Sheet("fall-blend", plan =>
         {
-            Print(plan, "1 ton/ac", 6.0, "North Carolina");
+            Print(plan, "1 ton/ac", 6.0, institution);
             plan["soilReport"]!["recommendation"]!["lime"]!["basis"] = "north-carolina-standard";
             plan["soilReport"]!["recommendation"]!["lime"]!["depth"] = "6.6666666666666667 in";
             plan["soilReport"]!["sampled"] = "2026-03-14";
@@ -57,6 +58,16 @@ public class LimeSheetTests
         var figure = sheet.Figures.Single(f => f.Label == "spread on the plot");
         Assert.Contains("1,310 lb/ac", figure.Value, StringComparison.Ordinal);
         Assert.Contains(figure.ShowWork(), l => l.Label == "Earlier lime taken off");
+    }
+
+    [Fact]
+    public void An_institution_nobody_knows_is_a_placed_problem()
+    {
+        var plan = JsonNode.Parse(File.ReadAllText(Repository.PathOf("samples/data/fall-blend.json")))!;
+        Print(plan, "1 ton/ac", 6.0, "North Carolna");
+        var problem = Assert.Single(PlanReader.Read(plan.ToJsonString()).Problems);
+        Assert.Equal("$.soilReport.recommendation.lime.institution", problem.Path);
+        Assert.Contains("north-carolina", problem.Text, StringComparison.Ordinal);
     }
 
     [Fact]

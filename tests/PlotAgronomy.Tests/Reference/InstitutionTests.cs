@@ -20,6 +20,7 @@ public class InstitutionTests
     {
         var laboratory = Institution.OfLaboratory("Valley Soil Laboratory");
         Assert.Equal(("Valley Soil Laboratory", false), (laboratory.Name, laboratory.IsListed));
+        Assert.Equal(Institution.OfLaboratory("valley soil laboratory"), laboratory);
         Assert.Same(Institution.Iowa, Institution.OfLaboratory("Iowa State University"));
     }
 

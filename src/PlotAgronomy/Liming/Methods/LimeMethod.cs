@@ -23,7 +23,7 @@ public sealed class LimeMethod
     {
         Id = row.Text("id");
         Name = row.Text("name");
-        Institution = row.Text("institution");
+        Institution = row.Institution();
         Buffers = LimeReadings.Buffers(row);
         Soils = row.Choices<SoilClass>("soils");
         LowestReading = row.Number("reading_low");
@@ -69,7 +69,7 @@ public sealed class LimeMethod
     public string Name { get; }
 
     /// <summary>Gets the institution.</summary>
-    public string Institution { get; }
+    public Institution Institution { get; }
 
     /// <summary>Gets the buffers it is calibrated for; empty when it reads something else.</summary>
     public ImmutableArray<SoilBuffer> Buffers { get; }
@@ -142,20 +142,6 @@ public sealed class LimeMethod
     /// <returns>True when there is one.</returns>
     public static bool TryFind(string? id, [NotNullWhen(true)] out LimeMethod? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
-
-    /// <summary>The methods of an institution whose numbers were read in their publication.</summary>
-    /// <param name="institution">Name of the institution, such as <c>North Carolina</c>.</param>
-    /// <returns>The methods; empty when there is none.</returns>
-    public static ImmutableArray<LimeMethod> ForInstitution(string institution)
-    {
-        Guard.NotBlank(institution);
-        return
-        [
-            .. Everything.Where(m =>
-                m.Status == DataStatus.Read && string.Equals(m.Institution, institution, StringComparison.OrdinalIgnoreCase)
-            ),
-        ];
-    }
 
     /// <summary>The method's own target closest to one asked for; of two as close, the higher.</summary>
     /// <param name="targetPh">pH asked for.</param>

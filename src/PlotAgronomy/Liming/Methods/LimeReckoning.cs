@@ -106,8 +106,8 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         }
 
         var net = gross is not null && earlier is not null ? earlier.TakeOff(gross, sample.Class, findings) : gross;
-        bool rounds = LimeRounding.TryFindForInstitution(method.Institution, out var rounding);
-        var published = net is not null && rounds ? net.With(rounding!.Apply(net.OfBasis)) : net;
+        var rounding = method.Institution.LimeRounding;
+        var published = net is not null && rounding is not null ? net.With(rounding.Apply(net.OfBasis)) : net;
         if (
             net is { OfBasis.PoundsPerAcre: > 0 }
             && published is { OfBasis.PoundsPerAcre: 0 }
@@ -117,7 +117,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             Add(
                 "lime-small-need",
                 ("limit", LimeText.Tons(rounding.NoneBelow.PoundsPerAcre)),
-                ("institution", method.Institution)
+                ("institution", method.Institution.Name)
             );
         }
 

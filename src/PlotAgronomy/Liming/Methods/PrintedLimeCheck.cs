@@ -44,13 +44,13 @@ public sealed class PrintedLimeCheck : IWorkedResult
         ArgumentNullException.ThrowIfNull(need);
         var material = through ?? LimingMaterial.PureCarbonate;
         var findings = new List<Finding>();
-        if (!string.Equals(printed.Institution, need.Method.Institution, StringComparison.OrdinalIgnoreCase))
+        if (printed.Institution != need.Method.Institution)
         {
             findings.Add(
                 FindingCatalog.Create(
                     "lime-institution-mixed",
-                    ("printed", printed.Institution),
-                    ("computed", need.Method.Institution)
+                    ("printed", printed.Institution.Name),
+                    ("computed", need.Method.Institution.Name)
                 )
             );
         }

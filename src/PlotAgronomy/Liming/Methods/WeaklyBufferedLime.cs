@@ -8,8 +8,6 @@ namespace PlotAgronomy.Liming;
 /// figure.</summary>
 public sealed class WeaklyBufferedLime : IWorkedResult
 {
-    private const string RuleName = "rule for weakly buffered soil";
-
     private readonly double ph;
     private readonly double target;
     private readonly double? capacity;
@@ -155,7 +153,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                 target,
                 Length.FromInches(LimingConstants.All["furrow-slice"]),
                 basis ?? LimeBasis.GroundLimestone,
-                RuleName
+                Institution.Practice
             );
     }
 

@@ -107,7 +107,7 @@ internal sealed class LimeOrderSum
             findings.Add(FindingCatalog.Create("lime-surface-slow"));
             if (rule is null)
             {
-                findings.Add(FindingCatalog.Create("lime-no-surface-rule", ("institution", terms.Rate.Institution)));
+                findings.Add(FindingCatalog.Create("lime-no-surface-rule", ("institution", terms.Rate.Institution.Name)));
             }
         }
 

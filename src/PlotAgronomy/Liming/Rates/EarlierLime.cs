@@ -6,8 +6,6 @@ namespace PlotAgronomy.Liming;
 /// <summary>Lime put on before the sample was taken that has not all reacted yet.</summary>
 public sealed class EarlierLime
 {
-    private const string InstitutionWithRule = "North Carolina";
-
     private EarlierLime(ApplicationRate rate, double months)
     {
         Rate = rate;
@@ -33,10 +31,11 @@ public sealed class EarlierLime
     /// <returns>The credit; null when the institution prints no rule.</returns>
     /// <remarks>credit = R - R x months x k, never below 0, with k = 0.08 on mineral soil, 0.16 on others (LIME-S7).
     /// It ends after 12.5 or 6.25 months.</remarks>
-    public ApplicationRate? CreditBy(string institution, SoilClass soilClass)
+    public ApplicationRate? CreditBy(Institution institution, SoilClass soilClass)
     {
+        ArgumentNullException.ThrowIfNull(institution);
         Guard.Defined(soilClass);
-        return string.Equals(institution, InstitutionWithRule, StringComparison.OrdinalIgnoreCase)
+        return institution == Institution.NorthCarolina
             ? ApplicationRate.FromPoundsPerAcre(
                 LimeMath.ResidualTonsPerAcre(
                     Rate.PoundsPerAcre,
@@ -54,7 +53,7 @@ public sealed class EarlierLime
             return rate.With(ApplicationRate.FromPoundsPerAcre(Math.Max(0, rate.OfBasis.PoundsPerAcre - credit.PoundsPerAcre)));
         }
 
-        findings.Add(FindingCatalog.Create("lime-credit-not-printed", ("institution", rate.Institution)));
+        findings.Add(FindingCatalog.Create("lime-credit-not-printed", ("institution", rate.Institution.Name)));
         return rate;
     }
 }

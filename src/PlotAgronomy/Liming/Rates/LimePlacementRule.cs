@@ -10,7 +10,7 @@ internal sealed class LimePlacementRule
 
     private LimePlacementRule(CsvRow row)
     {
-        Institution = row.Text("institution");
+        Institution = row.Institution();
         Placement = row.Choice<LimePlacement>("placement");
         TreatedDepthInches = row.NumberOrNull("treated_depth_in");
         MostAtOnce = row.NumberOrNull("most_at_once_ton_per_ac") is { } tons ? ApplicationRate.FromShortTonsPerAcre(tons) : null;
@@ -26,7 +26,7 @@ internal sealed class LimePlacementRule
 
     internal static ApplicationRate HighestAtOnce => WithHighestLimit.MostAtOnce!.Value;
 
-    internal string Institution { get; }
+    internal Institution Institution { get; }
 
     internal LimePlacement Placement { get; }
 
@@ -45,8 +45,6 @@ internal sealed class LimePlacementRule
     internal string SourceId { get; }
 
     /// <summary>The rule an institution prints for this placement, or null.</summary>
-    internal static LimePlacementRule? FindForInstitution(string institution, LimePlacement placement) =>
-        All.Rows.FirstOrDefault(r =>
-            r.Placement == placement && string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
-        );
+    internal static LimePlacementRule? FindForInstitution(Institution institution, LimePlacement placement) =>
+        All.Rows.FirstOrDefault(r => r.Placement == placement && r.Institution == institution);
 }

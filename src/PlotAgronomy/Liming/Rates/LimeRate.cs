@@ -8,7 +8,7 @@ namespace PlotAgronomy.Liming;
 /// pounds of a product only through the product's own figure (<see cref="RateOf"/>).</remarks>
 public sealed class LimeRate
 {
-    private LimeRate(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, string institution)
+    private LimeRate(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, Institution institution)
     {
         OfBasis = ofBasis;
         TargetPh = targetPh;
@@ -30,7 +30,7 @@ public sealed class LimeRate
     public LimeBasis Basis { get; }
 
     /// <summary>Gets the institution whose rate it is.</summary>
-    public string Institution { get; }
+    public Institution Institution { get; }
 
     /// <summary>Labels a rate.</summary>
     /// <param name="ofBasis">Rate of the lime named by the basis.</param>
@@ -40,10 +40,11 @@ public sealed class LimeRate
     /// <param name="institution">Institution; not blank.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static LimeRate Of(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, string institution)
+    public static LimeRate Of(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, Institution institution)
     {
         ArgumentNullException.ThrowIfNull(basis);
-        return new(ofBasis, Guard.Between(targetPh, 4, 9, "pH"), CheckDepth(depth), basis, Guard.NotBlank(institution));
+        ArgumentNullException.ThrowIfNull(institution);
+        return new(ofBasis, Guard.Between(targetPh, 4, 9, "pH"), CheckDepth(depth), basis, institution);
     }
 
     /// <summary>The rate for another depth of soil, to the same pH.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -7,18 +6,17 @@ namespace PlotAgronomy.Liming;
 /// <summary>How an institution rounds a rate on its report, as a step of its own.</summary>
 public sealed class LimeRounding
 {
-    private static readonly Lazy<FrozenDictionary<string, LimeRounding>> ByInstitution = new(() =>
-        Table
-            .Read("Liming/Data/rounding.csv", r => new LimeRounding(r))
-            .ToFrozenDictionary(r => r.Institution, StringComparer.OrdinalIgnoreCase)
-    );
+    private static readonly Lazy<FrozenDictionary<Institution, LimeRounding>> ByInstitution = new Table<LimeRounding>(
+        "Liming/Data/rounding.csv",
+        r => new LimeRounding(r)
+    ).By(r => r.Institution);
 
     private readonly bool down;
 
     private LimeRounding(CsvRow row)
     {
         double unit = LimeUnits.PerUnit(row);
-        Institution = row.Text("institution");
+        Institution = row.Institution();
         Step = ApplicationRate.FromPoundsPerAcre(row.Number("step") * unit);
         NoneBelow = ApplicationRate.FromPoundsPerAcre(row.Number("none_below") * unit);
         down = row.YesOrNo("rounds_down");
@@ -26,7 +24,7 @@ public sealed class LimeRounding
     }
 
     /// <summary>Gets the institution.</summary>
-    public string Institution { get; }
+    public Institution Institution { get; }
 
     /// <summary>Gets the step the rate is rounded to.</summary>
     public ApplicationRate Step { get; }
@@ -37,15 +35,8 @@ public sealed class LimeRounding
     /// <summary>Gets the id of its source.</summary>
     public string SourceId { get; }
 
-    /// <summary>Looks for an institution's rounding.</summary>
-    /// <param name="institution">Name of the institution; may be null.</param>
-    /// <param name="rounding">The rounding, when the institution prints one.</param>
-    /// <returns>True when it prints one.</returns>
-    public static bool TryFindForInstitution(string? institution, [NotNullWhen(true)] out LimeRounding? rounding)
-    {
-        rounding = institution is null ? null : ByInstitution.Value.GetValueOrDefault(institution);
-        return rounding is not null;
-    }
+    internal static LimeRounding? ForInstitution(Institution institution) =>
+        ByInstitution.Value.GetValueOrDefault(institution);
 
     /// <summary>Rounds a rate as the report does.</summary>
     /// <param name="rate">Rate.</param>

@@ -35,7 +35,7 @@ public sealed class PrintedLimeRate : IWorkedResult
         double? targetPh,
         Length? depth,
         LimeBasis? basis,
-        string? institution
+        Institution? institution
     )
     {
         var findings = new List<Finding>();
@@ -46,8 +46,8 @@ public sealed class PrintedLimeRate : IWorkedResult
 
         AddMissing("target pH", targetPh is null);
         AddMissing("depth", depth is null);
-        AddMissing("institution", string.IsNullOrWhiteSpace(institution));
-        if (targetPh is not { } target || depth is not { } treated || basis is null || string.IsNullOrWhiteSpace(institution))
+        AddMissing("institution", institution is null);
+        if (targetPh is not { } target || depth is not { } treated || basis is null || institution is null)
         {
             return new(null, Finding.InOrder(findings));
         }

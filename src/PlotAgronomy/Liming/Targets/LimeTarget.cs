@@ -8,10 +8,10 @@ namespace PlotAgronomy.Liming;
 /// <summary>The soil pH to aim at for a kind or a blend, by one institution.</summary>
 public sealed class LimeTarget : IWorkedResult
 {
-    private LimeTarget(string institution) => Institution = institution;
+    private LimeTarget(Institution institution) => Institution = institution;
 
     /// <summary>Gets the institution.</summary>
-    public string Institution { get; }
+    public Institution Institution { get; }
 
     /// <summary>Gets the pH to aim at; null when neither the institution nor the kinds' own figures give one.</summary>
     public double? Ph { get; private init; }
@@ -29,8 +29,8 @@ public sealed class LimeTarget : IWorkedResult
     public required ImmutableArray<string> SourceIds { get; init; }
 
     /// <summary>Gets the institutions that print targets or ranges.</summary>
-    public static ImmutableArray<string> Institutions =>
-        [.. LimeTargetRow.All.Select(r => r.Institution).Distinct().Order(StringComparer.Ordinal)];
+    public static ImmutableArray<Institution> Institutions =>
+        [.. LimeTargetRow.All.Select(r => r.Institution).Distinct().OrderBy(i => i.Name, StringComparer.Ordinal)];
 
     /// <summary>Target for one kind.</summary>
     /// <param name="kind">Kind.</param>
@@ -41,7 +41,7 @@ public sealed class LimeTarget : IWorkedResult
     /// the kind's own sources advise, with a finding.</returns>
     public static LimeTarget For(
         CropKind kind,
-        string institution,
+        Institution institution,
         SoilClass soilClass = SoilClass.Mineral,
         bool acidSubsoil = false
     ) => ForBlend([KindShare.Of(kind, 1)], institution, soilClass, acidSubsoil);
@@ -58,14 +58,14 @@ public sealed class LimeTarget : IWorkedResult
     /// <remarks>The highest target among the kinds that matter, as Pennsylvania does over a rotation (LIME-S8).</remarks>
     public static LimeTarget ForBlend(
         IReadOnlyList<KindShare> blend,
-        string institution,
+        Institution institution,
         SoilClass soilClass = SoilClass.Mineral,
         bool acidSubsoil = false,
         double? smallestShare = null
     )
     {
         Guard.NotEmpty(blend);
-        Guard.NotBlank(institution);
+        ArgumentNullException.ThrowIfNull(institution);
         Guard.Defined(soilClass);
         double threshold = Guard.Between(
             smallestShare ?? LimingConstants.All["target-smallest-share"],
@@ -139,7 +139,7 @@ public sealed class LimeTarget : IWorkedResult
                     findings.Add(
                         FindingCatalog.Create(
                             "lime-target-superseded",
-                            ("institution", institution),
+                            ("institution", institution.Name),
                             ("title", source.Title),
                             ("edition", source.Edition)
                         )
@@ -152,7 +152,7 @@ public sealed class LimeTarget : IWorkedResult
                         FindingCatalog.Create(
                             "lime-target-from-range",
                             ("kind", kind.ShortName),
-                            ("institution", institution),
+                            ("institution", institution.Name),
                             ("range", row.RangeInWords),
                             ("target", LimeText.Ph(row.LowestPh!.Value))
                         )
@@ -168,7 +168,7 @@ public sealed class LimeTarget : IWorkedResult
             findings.Add(
                 FindingCatalog.Create(
                     "lime-target-not-known",
-                    ("institution", institution),
+                    ("institution", institution.Name),
                     ("kind", kind.ShortName),
                     ("instead", instead)
                 )

@@ -15,7 +15,7 @@ internal sealed class LimeTargetRow
 
     private LimeTargetRow(CsvRow row)
     {
-        Institution = row.Text("institution");
+        Institution = row.Institution();
         kinds = [.. row.List("kinds")];
         soils = row.Choices<SoilClass>("soils");
         acidSubsoil = row.Text("acid_subsoil");
@@ -28,7 +28,7 @@ internal sealed class LimeTargetRow
 
     internal static ImmutableArray<LimeTargetRow> All => Rows.Rows;
 
-    internal string Institution { get; }
+    internal Institution Institution { get; }
 
     internal IEnumerable<string> Kinds => kinds;
 
@@ -48,11 +48,11 @@ internal sealed class LimeTargetRow
     internal DataStatus Status { get; }
 
     /// <summary>The first row of an institution for this kind, soil and subsoil, or null.</summary>
-    internal static LimeTargetRow? FindForInstitution(string institution, string kindId, SoilClass soil, bool hasAcidSubsoil)
+    internal static LimeTargetRow? FindForInstitution(Institution institution, string kindId, SoilClass soil, bool hasAcidSubsoil)
     {
         string subsoil = hasAcidSubsoil ? "yes" : "no";
         return All.FirstOrDefault(r =>
-            string.Equals(r.Institution, institution, StringComparison.OrdinalIgnoreCase)
+            r.Institution == institution
             && r.kinds.Contains(kindId)
             && r.soils.Contains(soil)
             && (r.acidSubsoil == "any" || r.acidSubsoil == subsoil)

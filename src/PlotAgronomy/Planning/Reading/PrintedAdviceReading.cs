@@ -36,8 +36,24 @@ internal static class PrintedAdviceReading
             lime.Amount<ApplicationRate>("rate", Amounts.TryReadRate) is ApplicationRate rate
             && lime.Chosen("basis", PlanVocabulary.LimeBases) is { } basis
             ? lime.Try("rate", () =>
-                PrintedLimeRate.Read(rate, lime.Number("targetPh"), depth, basis, lime.Text("institution") ?? laboratory)
+                PrintedLimeRate.Read(rate, lime.Number("targetPh"), depth, basis, Whose(lime, laboratory))
             )
             : null;
+    }
+
+    /// <summary>The institution named, which must be known; without one, the laboratory itself.</summary>
+    private static Institution? Whose(PlanObject lime, string? laboratory)
+    {
+        if (lime.Text("institution") is not { } name)
+        {
+            return laboratory is null ? null : Institution.OfLaboratory(laboratory);
+        }
+
+        if (!Institution.TryFind(name, out var institution, out string problem))
+        {
+            lime.Report("institution", problem);
+        }
+
+        return institution;
     }
 }

@@ -6,7 +6,7 @@ namespace PlotAgronomy;
 
 /// <summary>Who publishes soil test methods, recommendations, targets and their rounding; rooms hang their own tables onto
 /// it.</summary>
-public sealed class Institution
+public sealed class Institution : IEquatable<Institution>
 {
     private static readonly Table<Institution> Table = new("Reference/Data/institutions.csv", row => new Institution(row));
 
@@ -101,6 +101,28 @@ public sealed class Institution
     /// <exception cref="ArgumentException">The name is blank.</exception>
     public static Institution OfLaboratory(string name) =>
         TryFind(Guard.NotBlank(name), out var listed, out _) ? listed : new Institution(name.Trim());
+
+    /// <summary>Tells whether two are the same institution.</summary>
+    /// <param name="left">One institution.</param>
+    /// <param name="right">Another.</param>
+    /// <returns>True when they have the same id, or neither is there.</returns>
+    public static bool operator ==(Institution? left, Institution? right) => left is null ? right is null : left.Equals(right);
+
+    /// <summary>Tells whether two are different institutions.</summary>
+    /// <param name="left">One institution.</param>
+    /// <param name="right">Another.</param>
+    /// <returns>True when their ids differ.</returns>
+    public static bool operator !=(Institution? left, Institution? right) => !(left == right);
+
+    /// <inheritdoc/>
+    public bool Equals(Institution? other) =>
+        other is not null && string.Equals(Id, other.Id, StringComparison.OrdinalIgnoreCase);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Institution);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.OrdinalIgnoreCase.GetHashCode(Id);
 
     /// <summary>Length of the longest of its names that a text holds as whole words; 0 when it holds none.</summary>
     internal int LongestNameIn(string text) =>
