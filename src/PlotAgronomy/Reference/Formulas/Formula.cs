@@ -17,7 +17,7 @@ internal sealed class Formula
         label = new(row.Text("label"));
         text = new(row.Text("formula"));
         Limits = row.TextOrNull("limits");
-        Origin = row.Origin();
+        Origin = row.OriginOrNull();
     }
 
     internal string Id { get; }
@@ -31,7 +31,8 @@ internal sealed class Formula
     /// <summary>Condition on its places under which this branch holds; null where it always does.</summary>
     internal string? Limits { get; }
 
-    internal Origin Origin { get; }
+    /// <summary>Where it is printed; null for plain arithmetic.</summary>
+    internal Origin? Origin { get; }
 
     internal ImmutableArray<string> Places => text.Places;
 
@@ -43,7 +44,7 @@ internal sealed class Formula
     internal WorkedLine Line(string answer, params ReadOnlySpan<(string Place, string Value)> values)
     {
         string numbers = Kind == FormulaKind.Words ? answer : $"{Printed(text.Filled(values))} = {answer}";
-        return new(label.Filled(values), Printed(text.Named), numbers, Origin.SourceId, Origin.Locator, Origin.Status);
+        return new(label.Filled(values), Printed(text.Named), numbers, Origin?.SourceId, Origin?.Locator, Origin?.Status);
     }
 
     /// <summary>The multiplication sign as people write it.</summary>

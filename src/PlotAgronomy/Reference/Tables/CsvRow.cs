@@ -64,6 +64,10 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
         return new(SourceId(), status == DataStatus.Read ? Text("locator") : TextOrNull("locator") ?? "", status);
     }
 
+    /// <summary>None where source, locator and status are all left empty.</summary>
+    internal Origin? OriginOrNull() =>
+        (TextOrNull("source_id") ?? TextOrNull("locator") ?? TextOrNull("status")) is null ? null : Origin();
+
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
 
     internal T Choice<T>(string column, string word)
