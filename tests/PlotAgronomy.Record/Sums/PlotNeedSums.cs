@@ -72,7 +72,7 @@ internal static class PlotNeedSums
                 {
                     Report = new SoilReport
                     {
-                        Laboratory = system.Institution,
+                        Laboratory = system.Institution.FullName,
                         WaterPh = WaterPh.FromValue(6.2),
                         SoilClass = SoilClass.Mineral,
                         Readings = [.. readings]

@@ -182,10 +182,10 @@ internal static class RootSums
     {
         recorder.Call("root: findings in order", () => Finding.InOrder(
         [
-            new Finding { Code = "b-note", Severity = FindingSeverity.Note, Text = "b", SourceId = "SEED-S01" },
-            new Finding { Code = "a-caution", Severity = FindingSeverity.Caution, Text = "a", SourceId = "SEED-S01" },
-            new Finding { Code = "c-warning", Severity = FindingSeverity.Warning, Text = "c", SourceId = "SEED-S01" },
-            new Finding { Code = "a-note", Severity = FindingSeverity.Note, Text = "a", SourceId = "SEED-S01" },
+            new Finding(new("b-note", FindingSeverity.Note, new("b"), null, "SEED-S01"), []),
+            new Finding(new("a-caution", FindingSeverity.Caution, new("a"), null, "SEED-S01"), []),
+            new Finding(new("c-warning", FindingSeverity.Warning, new("c"), null, "SEED-S01"), []),
+            new Finding(new("a-note", FindingSeverity.Note, new("a"), null, "SEED-S01"), []),
         ]).Select(f => f.Code).ToArray());
         recorder.Call("root: a line of working",
             () => new WorkedLine("Bulk rate", "rate / part", "15 / 0.524", "SEED-S01").ToString());

@@ -225,15 +225,15 @@ internal static class SoilSums
     {
         foreach (var program in SoilProgram.All)
         {
-            recorder.Add($"soil: the program of {program.Name}", "", SoilProgram.FindIn(program.Name));
+            recorder.Add($"soil: the program of {program.Institution.Name}", "", SoilProgram.FindIn(program.Institution.Name));
         }
 
         foreach (string name in new[] { "the oklahoma state lab", "Clemson, South Carolina", "Ohioville testing",
             "West Virginia" })
         {
-            recorder.Call($"soil: the program of the laboratory '{name}'", () => SoilProgram.FindIn(name)?.Name);
+            recorder.Call($"soil: the program of the laboratory '{name}'", () => SoilProgram.FindIn(name)?.Institution.Name);
             recorder.Call($"soil: the program of a report of '{name}'",
-                () => SoilProgram.Of(new SoilReport { Laboratory = name })?.Name);
+                () => SoilProgram.Of(new SoilReport { Laboratory = name })?.Institution.Name);
         }
 
         var report = new SoilReport
@@ -256,7 +256,7 @@ internal static class SoilSums
     {
         foreach (var rule in SamplingRule.All)
         {
-            recorder.Add($"soil: the sampling rule of {rule.Institution}", "", rule);
+            recorder.Add($"soil: the sampling rule of {rule.Title}", "", rule);
         }
 
         foreach (int parts in new[] { 0, 1, 3 })
