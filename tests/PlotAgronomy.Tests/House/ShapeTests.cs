@@ -11,6 +11,10 @@ public class ShapeTests
         Assert.Empty(HouseAssembly.PublicTypes.Where(t => t is { IsClass: true, IsSealed: false } && !(t.IsAbstract && OnlyOurOwnCanDerive(t))).Select(t => t.FullName));
 
     [Fact]
+    public void Nobody_outside_can_forge_a_result() =>
+        Assert.Empty(HouseAssembly.PublicTypes.Where(t => typeof(IWorkedResult).IsAssignableFrom(t) && t.GetConstructors().Length > 0).Select(t => t.FullName));
+
+    [Fact]
     public void Public_structs_are_readonly() =>
         Assert.Empty(HouseAssembly.PublicTypes.Where(t => t is { IsValueType: true, IsEnum: false } && !t.IsDefined(typeof(IsReadOnlyAttribute), false)).Select(t => t.FullName));
 

@@ -8,6 +8,8 @@ namespace PlotAgronomy.Blends;
 /// <summary>Whole bags to buy for a blend, and what the blend becomes when all of them are sown.</summary>
 public sealed class BagOrder : IWorkedResult
 {
+    internal BagOrder() { }
+
     /// <summary>Gets the blend as planned.</summary>
     public required Blend Planned { get; init; }
 

@@ -11,6 +11,8 @@ namespace PlotAgronomy.Blends;
 /// The large seeds limit a small batch. It does not consider that a bag sorts itself on the road: mix before scooping.</remarks>
 public sealed class BatchSpread : IWorkedResult
 {
+    internal BatchSpread() { }
+
     /// <summary>Gets the bulk weight of the batch.</summary>
     public required BulkSeedMass Batch { get; init; }
 

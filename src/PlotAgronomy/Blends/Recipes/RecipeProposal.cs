@@ -6,6 +6,8 @@ namespace PlotAgronomy.Blends;
 /// <summary>The cheapest recipe that meets the goals, and what each season more would cost.</summary>
 public sealed class RecipeProposal : IWorkedResult
 {
+    internal RecipeProposal() { }
+
     /// <summary>Gets the goals.</summary>
     public required RecipeGoals Goals { get; init; }
 

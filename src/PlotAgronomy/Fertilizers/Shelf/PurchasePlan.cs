@@ -7,6 +7,8 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>What to buy and what to spread, what it gives, what it costs, and how sure that is.</summary>
 public sealed class PurchasePlan : IWorkedResult
 {
+    internal PurchasePlan() { }
+
     /// <summary>Gets what is bought and spread whole.</summary>
     public required PurchaseForm Form { get; init; }
 

@@ -7,6 +7,8 @@ namespace PlotAgronomy.Land;
 /// <summary>How much ground a plot has, how that was found and how sure it is.</summary>
 public sealed partial class PlotArea : IWorkedResult
 {
+    internal PlotArea() { }
+
     /// <summary>Gets the area to plan with: the ground's own, slope included.</summary>
     public required Area Area { get; init; }
 

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A report rated by one system. A nutrient without a rating has no limits there; that is no verdict on it.</summary>
 public sealed class SoilRatings : IWorkedResult
 {
+    internal SoilRatings() { }
+
     /// <summary>Gets the system.</summary>
     public required RatingSystem System { get; init; }
 

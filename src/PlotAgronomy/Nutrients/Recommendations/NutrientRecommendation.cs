@@ -5,6 +5,8 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What one recommendation system says about one report and one crop.</summary>
 public sealed class NutrientRecommendation : IWorkedResult
 {
+    internal NutrientRecommendation() { }
+
     /// <summary>Gets the system that answered.</summary>
     public required RecommendationSystem System { get; init; }
 

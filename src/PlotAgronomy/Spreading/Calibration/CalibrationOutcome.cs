@@ -12,6 +12,8 @@ namespace PlotAgronomy.Spreading;
 /// run)^2 + (standard error of the mean of the runs)^2: on the safe side, since weighing errors stand in both.</remarks>
 public sealed class CalibrationOutcome : IWorkedResult
 {
+    internal CalibrationOutcome() { }
+
     /// <summary>The unit library rounds metric flows to about this part.</summary>
     private const double UnitLibraryRounding = 3e-6;
 

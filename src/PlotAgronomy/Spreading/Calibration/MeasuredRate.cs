@@ -6,6 +6,8 @@ namespace PlotAgronomy.Spreading;
 /// <summary>A rate measured on the user's own machine with the user's own seed.</summary>
 public sealed class MeasuredRate : IWorkedResult
 {
+    internal MeasuredRate() { }
+
     /// <summary>Gets how it was measured.</summary>
     public required CalibrationMethod Method { get; init; }
 

@@ -8,6 +8,8 @@ namespace PlotAgronomy.Spreading;
 /// the target (SPREAD-S14). Three runs are asked for (common practice). Limits belong to the accepted side.</remarks>
 public sealed class RepeatedRuns : IWorkedResult
 {
+    internal RepeatedRuns() { }
+
     /// <summary>Gets the rates of the runs, in the order given.</summary>
     public required ImmutableArray<ApplicationRate> Runs { get; init; }
 

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Spreading;
 /// <summary>A setting and a flow that belong together, or the reason why the table gives none.</summary>
 public sealed class GateAnswer : IWorkedResult
 {
+    internal GateAnswer() { }
+
     /// <summary>Gets the material the table was measured with.</summary>
     public required string Material { get; init; }
 

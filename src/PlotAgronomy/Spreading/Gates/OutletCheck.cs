@@ -8,6 +8,8 @@ namespace PlotAgronomy.Spreading;
 /// <remarks>Each outlet should be within 5 % of the mean of all (SPREAD-S5, SPREAD-S6).</remarks>
 public sealed class OutletCheck : IWorkedResult
 {
+    internal OutletCheck() { }
+
     /// <summary>Gets the mean catch of an outlet.</summary>
     public required Mass Mean { get; init; }
 

@@ -8,6 +8,8 @@ namespace PlotAgronomy.Spreading;
 /// asks for a weighed run. Charts of drills can miss by 25 to 50 % (SPREAD-S4).</remarks>
 public sealed class PrintedDial : IWorkedResult
 {
+    internal PrintedDial() { }
+
     /// <summary>Gets the rate wanted.</summary>
     public required ApplicationRate Wanted { get; init; }
 

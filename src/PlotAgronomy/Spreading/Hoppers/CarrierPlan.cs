@@ -10,6 +10,8 @@ namespace PlotAgronomy.Spreading;
 /// with the seed alone.</remarks>
 public sealed class CarrierPlan : IWorkedResult
 {
+    internal CarrierPlan() { }
+
     /// <summary>Gets the carrier.</summary>
     public required Carrier Carrier { get; init; }
 

@@ -14,6 +14,8 @@ namespace PlotAgronomy.Spreading;
 /// the passes and unlike throw are not considered.</remarks>
 public sealed class MixedHopper : IWorkedResult
 {
+    internal MixedHopper() { }
+
     /// <summary>Gets the kinds, smallest seed first.</summary>
     public required ImmutableArray<KindOutlook> Kinds { get; init; }
 

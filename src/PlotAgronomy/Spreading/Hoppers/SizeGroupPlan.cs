@@ -5,6 +5,8 @@ namespace PlotAgronomy.Spreading;
 /// <summary>The fewest passes in which kinds of like size share the hopper, and the order of work.</summary>
 public sealed class SizeGroupPlan : IWorkedResult
 {
+    internal SizeGroupPlan() { }
+
     /// <summary>Gets the rule.</summary>
     public required SizeRule Rule { get; init; }
 

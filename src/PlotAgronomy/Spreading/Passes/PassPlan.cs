@@ -9,6 +9,8 @@ namespace PlotAgronomy.Spreading;
 /// The walk between passes is in the turn time, not in the path.</remarks>
 public sealed class PassPlan : IWorkedResult
 {
+    internal PassPlan() { }
+
     /// <summary>Gets the outline.</summary>
     public required PlotOutline Outline { get; init; }
 

@@ -10,6 +10,8 @@ public sealed class FirstPassEffect : IWorkedResult
 {
     private const int Steps = 8000;
 
+    internal FirstPassEffect() { }
+
     /// <summary>Gets the placement.</summary>
     public required FirstPassPlacement Placement { get; init; }
 

@@ -9,6 +9,8 @@ namespace PlotAgronomy.Spreading;
 /// One institution still prints the right-angle way (SPREAD-S14).</remarks>
 public sealed class HalfRateComparison : IWorkedResult
 {
+    internal HalfRateComparison() { }
+
     /// <summary>Gets the full rate at the full swath.</summary>
     public required OverlappedPattern FullRate { get; init; }
 

@@ -15,6 +15,8 @@ public sealed class OverlappedPattern : IWorkedResult
     private const double NarrowestFeet = 0.1;
     private const double WidestFeet = 10_000;
 
+    internal OverlappedPattern() { }
+
     /// <summary>Gets the single pass.</summary>
     public required SpreadPattern Pattern { get; init; }
 

@@ -13,6 +13,8 @@ public sealed class SwathAdvice : IWorkedResult
 {
     private const int FormulaSteps = 100;
 
+    internal SwathAdvice() { }
+
     /// <summary>Gets how the passes follow each other.</summary>
     public required DrivingMethod Driving { get; init; }
 

@@ -5,6 +5,8 @@ namespace PlotAgronomy.Spreading;
 /// <summary>The rate that lands when pace or pass spacing is not the one the gate was set for.</summary>
 public sealed class ChangedRate : IWorkedResult
 {
+    internal ChangedRate() { }
+
     /// <summary>Gets the rate the gate was set for.</summary>
     public required ApplicationRate Intended { get; init; }
 

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Rate, flow, speed and swath that belong together, one of them solved from the others.</summary>
 public sealed class SpreaderSetting : IWorkedResult
 {
+    internal SpreaderSetting() { }
+
     /// <summary>Gets which one was solved.</summary>
     public required SpreaderUnknown SolvedFor { get; init; }
 

@@ -11,6 +11,8 @@ namespace PlotAgronomy.Spreading;
 /// since the last change of gate or pace. A thin stretch is not mended by a thick one: evenness is told apart.</remarks>
 public sealed class SowingProgress : IWorkedResult
 {
+    internal SowingProgress() { }
+
     /// <summary>Gets the rates of the stretches between readings, in order.</summary>
     public required ImmutableArray<ApplicationRate> Stretches { get; init; }
 

@@ -8,6 +8,8 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Seed, distance and time to sow a plot on foot or by machine, turns and refills left out.</summary>
 public sealed class SowingWalk : IWorkedResult
 {
+    internal SowingWalk() { }
+
     /// <summary>Gets the seed, lime or fertilizer to load for the plot.</summary>
     public required Mass Load { get; init; }
 
