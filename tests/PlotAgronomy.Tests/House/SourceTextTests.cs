@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 using PlotAgronomy.Tests.Support;
 
 namespace PlotAgronomy.Tests.House;
@@ -56,6 +58,14 @@ public partial class SourceTextTests
     public void No_line_is_longer_than_130_characters() =>
         Assert.Empty(LibraryFiles.Concat(SampleFiles).SelectMany(f => File.ReadLines(f).Select((line, i) => (line.Length, Place: $"{f}:{i + 1}")))
             .Where(l => l.Length > 130).Select(l => l.Place));
+
+    [Fact]
+    public void No_conditional_stands_inside_an_interpolated_string() =>
+        Assert.Empty(
+            from file in LibraryFiles.Concat(SampleFiles)
+            from hole in CSharpSyntaxTree.ParseText(File.ReadAllText(file)).GetRoot().DescendantNodes().OfType<InterpolationSyntax>()
+            where hole.DescendantNodes().Any(n => n is ConditionalExpressionSyntax)
+            select $"{Path.GetRelativePath(Repository.Root, file)}:{hole.GetLocation().GetLineSpan().StartLinePosition.Line + 1}");
 
     [Fact]
     public void No_file_is_longer_than_400_lines() =>
