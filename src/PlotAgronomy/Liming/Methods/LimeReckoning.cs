@@ -106,7 +106,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         }
 
         var net = gross is not null && earlier is not null ? earlier.TakeOff(gross, sample.Class, findings) : gross;
-        var rounding = method.Institution.LimeRounding;
+        var rounding = LimeRounding.ForInstitution(method.Institution);
         var published = net is not null && rounding is not null ? net.With(rounding.Apply(net.OfBasis)) : net;
         if (
             net is { OfBasis.PoundsPerAcre: > 0 }

@@ -44,15 +44,6 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
             _ => throw Problem(column, "expected yes or no"),
         };
 
-    /// <summary>The institution of an id.</summary>
-    internal Institution Institution(string column = "institution_id")
-    {
-        string id = Text(column);
-        return PlotAgronomy.Institution.TryFind(id, out var institution, out string problem) && institution.Id == id
-            ? institution
-            : throw Problem(column, problem.Length > 0 ? problem : $"expected the id '{institution!.Id}', found '{id}'");
-    }
-
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
     internal string SourceId() => Text("source_id");
