@@ -35,8 +35,7 @@ public sealed class LimeRounding
     /// <summary>Gets the id of its source.</summary>
     public string SourceId { get; }
 
-    internal static LimeRounding? ForInstitution(Institution institution) =>
-        ByInstitution.Value.GetValueOrDefault(institution);
+    internal static LimeRounding? ForInstitution(Institution institution) => ByInstitution.Value.GetValueOrDefault(institution);
 
     /// <summary>Rounds a rate as the report does.</summary>
     /// <param name="rate">Rate.</param>
