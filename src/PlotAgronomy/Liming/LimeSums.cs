@@ -33,4 +33,12 @@ internal static class LimeSums
     internal static double Smallest(double upperEnd, double byRule, double other) => Math.Min(upperEnd, Math.Min(byRule, other));
 
     internal static double FirstDressing(double firstDressing, double upperEnd) => Math.Min(firstDressing, upperEnd);
+
+    /// <summary>Pounds for an area, less what is on it already; never below zero.</summary>
+    internal static double ForArea(double poundsPerAcre, double acres, double alreadyPounds) =>
+        Math.Max(0, (poundsPerAcre * acres) - alreadyPounds);
+
+    /// <summary>Cost of as much effect as a ton of pure powder has.</summary>
+    internal static decimal CostOfEffect(decimal pricePerPound, double shareOfWhole) =>
+        pricePerPound * (decimal)(ExactUnits.PoundsPerShortTon / shareOfWhole);
 }

@@ -87,7 +87,7 @@ public sealed class LimeNeed : IWorkedResult
 
         if (earlier?.CreditBy(Method.Institution, Sample.Class) is { } credit)
         {
-            lines.AddRange(earlier.CreditLines(Method.Institution, Sample.Class));
+            lines.AddRange(earlier.CreditLines("Earlier lime still to work", Method.Institution, Sample.Class));
             lines.Add(
                 LimingFormulas
                     .All["lime-less-credit"]

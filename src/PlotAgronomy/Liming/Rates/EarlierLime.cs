@@ -54,7 +54,7 @@ public sealed class EarlierLime
     }
 
     /// <summary>How the credit was reckoned; no line when the institution prints no rule.</summary>
-    internal IEnumerable<WorkedLine> CreditLines(Institution institution, SoilClass soilClass)
+    internal IEnumerable<WorkedLine> CreditLines(string what, Institution institution, SoilClass soilClass)
     {
         if (CreditBy(institution, soilClass) is { } credit)
         {
@@ -62,6 +62,7 @@ public sealed class EarlierLime
                 .All["nc-lime-credit"]
                 .Line(
                     $"{LimeText.Tons(credit.PoundsPerAcre)} ton/ac",
+                    ("what", what),
                     ("earlier lime", LimeText.Tons(Rate.PoundsPerAcre)),
                     ("months", Amounts.Print(Months, 1)),
                     ("loss a month", Amounts.Print(LossOn(soilClass), 3))
