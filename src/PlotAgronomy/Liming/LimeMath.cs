@@ -1,13 +1,17 @@
 namespace PlotAgronomy.Liming;
 
-/// <summary>The formulas of this room as functions of doubles; units stand in the names.</summary>
+/// <summary>The published lime rates as functions of doubles; units stand in the names.</summary>
 internal static class LimeMath
 {
-    /// <summary>Ac x (target - pH) / (end - pH); LIME-S7.</summary>
+    /// <summary>per pH x (end - buffer pH).</summary>
+    internal static double NorthCarolinaAcidity(double bufferPh, double endPh, double acidityPerPh) =>
+        acidityPerPh * (endPh - bufferPh);
+
+    /// <summary>Ac x (target - pH) / (end - pH).</summary>
     internal static double NorthCarolinaTonsPerAcre(double acidityMeqPer100Cm3, double waterPh, double targetPh, double endPh) =>
         acidityMeqPer100Cm3 * (targetPh - waterPh) / (endPh - waterPh);
 
-    /// <summary>R - R x months x loss, never below zero; LIME-S7.</summary>
+    /// <summary>R - R x months x loss, never below zero.</summary>
     internal static double ResidualTonsPerAcre(double appliedTonsPerAcre, double months, double lossPerMonth) =>
         Math.Max(0, appliedTonsPerAcre - (appliedTonsPerAcre * months * lossPerMonth));
 
@@ -21,16 +25,66 @@ internal static class LimeMath
         double waterPh
     ) => constant + (perReading * reading) + (perReadingSquared * reading * reading) + (perWaterPh * waterPh);
 
-    /// <summary>Acid-saturated share at a pH: the smaller root of pH = c - l Hs + s Hs squared; LIME-AE1. NaN where no root
+    internal static double PennsylvaniaHighPoundsPerAcre(double acidityMeqPer100Grams, double poundsPerMeq) =>
+        poundsPerMeq * acidityMeqPer100Grams;
+
+    /// <summary>Exactly at the limit the printed rule says nothing: the larger figure is taken.</summary>
+    internal static double PennsylvaniaFieldPoundsPerAcre(
+        double acidityMeqPer100Grams,
+        double poundsPerMeq,
+        double limitMeqPer100Grams,
+        double leastPoundsPerAcre
+    ) => acidityMeqPer100Grams >= limitMeqPer100Grams ? poundsPerMeq * acidityMeqPer100Grams : leastPoundsPerAcre;
+
+    /// <summary>per pH x (start - buffer pH).</summary>
+    internal static double AdamsEvansAcidity(double bufferPh, double startPh, double acidityPerPh) =>
+        acidityPerPh * (startPh - bufferPh);
+
+    /// <summary>Acid-saturated share at a pH: the smaller root of pH = c - l Hs + s Hs squared. NaN where no root
     /// exists.</summary>
-    internal static double AcidSaturation(double waterPh, double constant, double linear, double square) =>
+    internal static double AdamsEvansAcidShare(double waterPh, double constant, double linear, double square) =>
         (linear - Math.Sqrt((linear * linear) - (4 * square * (constant - waterPh)))) / (2 * square);
 
-    /// <summary>LBCeq = LBC30 x (a + b x LBC30); LIME-S36.</summary>
+    internal static double AdamsEvansCapacity(double acidityMeqPer100Grams, double acidShare) =>
+        acidityMeqPer100Grams / acidShare;
+
+    internal static double AdamsEvansTonsPerAcre(
+        double capacityMeqPer100Grams,
+        double acidShareNow,
+        double acidShareAtTarget,
+        double tonsPerMeq
+    ) => tonsPerMeq * capacityMeqPer100Grams * (acidShareNow - acidShareAtTarget);
+
+    /// <summary>Pounds of Missouri's effective neutralizing material an acre for 1 meq/100 g: ten times 100 g are a kg, and mg
+    /// per kg are lb per million lb.</summary>
+    internal static double MissouriEnmPerMeq(
+        double carbonateMilligramsPerMeq,
+        double millionPoundsSoilPerInch,
+        double depthInches,
+        double enmPerTonOfCarbonate
+    ) =>
+        carbonateMilligramsPerMeq
+        * 10
+        * millionPoundsSoilPerInch
+        * depthInches
+        * enmPerTonOfCarbonate
+        / ExactUnits.PoundsPerShortTon;
+
+    internal static double MissouriPoundsPerAcre(double acidityMeqPer100Grams, double enmPerMeq) =>
+        enmPerMeq * acidityMeqPer100Grams;
+
+    /// <summary>LBCeq = LBC30 x (a + b x LBC30).</summary>
     internal static double EquilibriumBufferCapacity(double thirtyMinuteMgPerKgPerPh, double constant, double slope) =>
         thirtyMinuteMgPerKgPerPh * (constant + (slope * thirtyMinuteMgPerKgPerPh));
 
-    /// <summary>mg/kg per pH x pH x million lb of soil = lb/ac.</summary>
-    internal static double BufferCapacityPoundsPerAcre(double mgPerKgPerPh, double phChange, double millionPoundsSoilPerAcre) =>
-        mgPerKgPerPh * phChange * millionPoundsSoilPerAcre;
+    internal static double SoilMillionPounds(double millionPoundsPerInch, double depthInches) =>
+        millionPoundsPerInch * depthInches;
+
+    /// <summary>mg/kg per pH x pH x million lb of soil.</summary>
+    internal static double GeorgiaPoundsPerAcre(
+        double capacityMgPerKgPerPh,
+        double waterPh,
+        double targetPh,
+        double millionPoundsSoilPerAcre
+    ) => capacityMgPerKgPerPh * (targetPh - waterPh) * millionPoundsSoilPerAcre;
 }

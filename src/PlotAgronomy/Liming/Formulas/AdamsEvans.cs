@@ -2,46 +2,106 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>The sums of Adams and Evans: acid share from pH, CEC from acidity, ag lime from CEC (LIME-AE1, memory; domain
-/// LIME-S42).</summary>
+/// <summary>The sums of Adams and Evans with their published coefficients.</summary>
 internal static class AdamsEvans
 {
-    /// <summary>The pH of a wholly acid soil: pH = 7.79 - 5.55 Hs + 2.27 Hs squared at Hs = 1. Below it the share would pass
-    /// 1.</summary>
-    internal static double LowestPh =>
-        LimingConstants.All["ae-ph-constant"] - LimingConstants.All["ae-ph-linear"] + LimingConstants.All["ae-ph-square"];
+    internal static double HighestCapacity => LimingConstants.All["ae-highest-cec"];
 
-    /// <summary>8 x (8.00 - buffer pH), meq/100 g.</summary>
-    internal static double Acidity(double bufferPh) =>
-        LimingConstants.All["ae-acidity-per-ph"] * (LimingConstants.All["ae-start-ph"] - bufferPh);
+    internal static double HighestNeed => LimingConstants.All["ae-highest-need"];
 
-    internal static double Saturation(double ph) =>
-        LimeMath.AcidSaturation(
-            ph,
-            LimingConstants.All["ae-ph-constant"],
-            LimingConstants.All["ae-ph-linear"],
-            LimingConstants.All["ae-ph-square"]
-        );
+    internal static Origin Origin => LimingConstants.All.Find("ae-ag-lime-per-meq").Origin;
 
-    /// <summary>0.75 x CEC x (acid share now - at the target), ton/ac of ag lime.</summary>
+    /// <summary>The pH of a wholly acid soil: pH = constant - linear Hs + square Hs squared at Hs = 1. Below it the share would
+    /// pass 1.</summary>
+    internal static double LowestPh => PhConstant - PhLinear + PhSquare;
+
+    private static double AcidityPerPh => LimingConstants.All["ae-acidity-per-ph"];
+
+    private static double StartPh => LimingConstants.All["ae-start-ph"];
+
+    private static double PhConstant => LimingConstants.All["ae-ph-constant"];
+
+    private static double PhLinear => LimingConstants.All["ae-ph-linear"];
+
+    private static double PhSquare => LimingConstants.All["ae-ph-square"];
+
+    private static double TonsPerMeq => LimingConstants.All["ae-ag-lime-per-meq"];
+
+    private static double HighestTarget => LimingConstants.All["ae-highest-target"];
+
+    internal static double Acidity(double bufferPh) => LimeMath.AdamsEvansAcidity(bufferPh, StartPh, AcidityPerPh);
+
+    internal static double Capacity(double bufferPh, double waterPh) =>
+        LimeMath.AdamsEvansCapacity(Acidity(bufferPh), AcidShare(waterPh));
+
     internal static double TonsPerAcre(double capacityMeqPer100Grams, double waterPh, double targetPh) =>
-        LimingConstants.All["ae-ag-lime-per-meq"] * capacityMeqPer100Grams * (Saturation(waterPh) - Saturation(targetPh));
+        LimeMath.AdamsEvansTonsPerAcre(capacityMeqPer100Grams, AcidShare(waterPh), AcidShare(targetPh), TonsPerMeq);
+
+    internal static IEnumerable<WorkedLine> CapacityLines(double bufferPh, double waterPh)
+    {
+        string acidity = Amounts.Print(Acidity(bufferPh), 3);
+        yield return LimingFormulas
+            .All["adams-evans-acidity"]
+            .Line(
+                $"{acidity} meq/100 g",
+                ("acidity per pH", Amounts.Print(AcidityPerPh, 3)),
+                ("start pH", LimeText.Ph(StartPh)),
+                ("buffer pH", LimeText.Ph(bufferPh))
+            );
+        yield return ShareLine("now", waterPh);
+        yield return LimingFormulas
+            .All["adams-evans-cec"]
+            .Line(
+                $"{Amounts.Print(Capacity(bufferPh, waterPh), 3)} meq/100 g",
+                ("H", acidity),
+                ("acid share now", Amounts.Print(AcidShare(waterPh), 4))
+            );
+    }
+
+    internal static IEnumerable<WorkedLine> RateLines(string what, double capacity, double waterPh, double targetPh)
+    {
+        yield return ShareLine("at the target", targetPh);
+        yield return LimingFormulas
+            .All["adams-evans-lime-rate"]
+            .Line(
+                $"{Amounts.Print(TonsPerAcre(capacity, waterPh, targetPh), 3)} ton/ac",
+                ("what", what),
+                ("ag lime per meq", Amounts.Print(TonsPerMeq, 3)),
+                ("CEC", Amounts.Print(capacity, 3)),
+                ("acid share now", Amounts.Print(AcidShare(waterPh), 4)),
+                ("acid share at the target", Amounts.Print(AcidShare(targetPh), 4))
+            );
+    }
+
+    internal static WorkedLine ShareLine(string when, double ph) =>
+        LimingFormulas
+            .All["adams-evans-acid-share"]
+            .Line(
+                Amounts.Print(AcidShare(ph), 4),
+                ("when", when),
+                ("linear", Amounts.Print(PhLinear, 3)),
+                ("square", Amounts.Print(PhSquare, 3)),
+                ("constant", Amounts.Print(PhConstant, 3)),
+                ("pH", LimeText.Ph(ph))
+            );
 
     /// <summary>Why the curve does not hold for this pH and target, or null.</summary>
-    internal static Finding? Refusal(double waterPh, double targetPh) =>
-        targetPh > LimingConstants.All["ae-highest-target"]
+    internal static Finding? Refusal(string methodName, double waterPh, double targetPh) =>
+        targetPh > HighestTarget
             ? FindingCatalog.Create(
                 "lime-target-too-high",
-                ("method", "Adams-Evans"),
-                ("limit", $"up to pH {LimeText.Ph(LimingConstants.All["ae-highest-target"])}"),
+                ("method", methodName),
+                ("limit", $"up to pH {LimeText.Ph(HighestTarget)}"),
                 ("target", LimeText.Ph(targetPh))
             )
         : waterPh < LowestPh
             ? FindingCatalog.Create(
                 "lime-ph-below-domain",
                 ("ph", LimeText.Ph(waterPh)),
-                ("method", "Adams-Evans"),
+                ("method", methodName),
                 ("lowest", LimeText.Ph(LowestPh))
             )
         : null;
+
+    private static double AcidShare(double ph) => LimeMath.AdamsEvansAcidShare(ph, PhConstant, PhLinear, PhSquare);
 }

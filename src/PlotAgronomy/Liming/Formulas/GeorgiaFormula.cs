@@ -2,9 +2,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>lb/ac of pure carbonate = LBCeq x (target - pH) x million lb of soil per acre (LIME-S36); straight from pH 4 to
-/// 6.5.</summary>
-internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
+/// <summary>lb/ac of pure carbonate = LBCeq x (target - pH) x million lb of soil per acre; straight from pH 4 to 6.5.</summary>
+internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
 {
     private readonly double depthInches = method.Number("depth_in");
 
@@ -15,18 +14,27 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
     internal override double? ReadingOf(LimeSample sample) => sample.LimeBufferCapacity?.MilligramsPerKilogramPerPh;
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        LimeMath.BufferCapacityPoundsPerAcre(reading, targetPh - sample.WaterPh!.Value, SoilMillionPounds);
+        LimeMath.GeorgiaPoundsPerAcre(reading, sample.WaterPh!.Value, targetPh, SoilMillionPounds);
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        yield return new(
-            "Base rate",
-            "lime buffer capacity x (target - pH) x million lb of soil",
-            $"{Amounts.Print(reading, 1)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(sample.WaterPh!.Value)}) x "
-                + $"{Amounts.Print(SoilMillionPounds, 2)} = "
-                + $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 1)} lb/ac",
-            "LIME-S36"
-        );
+        string soil = Amounts.Print(SoilMillionPounds, 2);
+        yield return LimingFormulas
+            .All["georgia-soil"]
+            .Line(
+                $"{soil} million lb/ac",
+                ("million lb of soil an inch", Amounts.Print(SoilPerInch, 2)),
+                ("depth", Amounts.Print(depthInches, 2))
+            );
+        yield return LimingFormulas
+            .All["georgia-lime-rate"]
+            .Line(
+                $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 1)} lb/ac",
+                ("lime buffer capacity", Amounts.Print(reading, 1)),
+                ("target", LimeText.Ph(targetPh)),
+                ("pH", LimeText.Ph(sample.WaterPh!.Value)),
+                ("million lb of soil", soil)
+            );
     }
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
@@ -35,13 +43,18 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula
             : FindingCatalog.Create(
                 "lime-reading-outside",
                 ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
-                ("lowest", LimeText.Ph(LimingConstants.All["ga-lowest-ph"])),
-                ("highest", LimeText.Ph(LimingConstants.All["ga-highest-ph"])),
-                ("method", "Georgia's straight-line titration")
+                ("lowest", LimeText.Ph(LowestPh)),
+                ("highest", LimeText.Ph(HighestPh)),
+                ("method", MethodName)
             );
 
-    private double SoilMillionPounds => LimingConstants.All["soil-per-inch"] * depthInches;
+    private static double SoilPerInch => LimingConstants.All["soil-per-inch"];
 
-    private static bool Holds(LimeSample sample, double targetPh) =>
-        sample.WaterPh >= LimingConstants.All["ga-lowest-ph"] && targetPh <= LimingConstants.All["ga-highest-ph"];
+    private static double LowestPh => LimingConstants.All["ga-lowest-ph"];
+
+    private static double HighestPh => LimingConstants.All["ga-highest-ph"];
+
+    private double SoilMillionPounds => LimeMath.SoilMillionPounds(SoilPerInch, depthInches);
+
+    private static bool Holds(LimeSample sample, double targetPh) => sample.WaterPh >= LowestPh && targetPh <= HighestPh;
 }

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
 /// <summary>The sum inside a lime method: what it reads and what it makes of it. Answers in lb/ac of the method's
 /// basis.</summary>
-internal abstract class LimeFormula
+internal abstract class LimeFormula(CsvRow method)
 {
     /// <summary>Target pHs it gives rates for; empty when any target can be asked.</summary>
     internal virtual ImmutableArray<double> Targets => [];
@@ -17,6 +18,8 @@ internal abstract class LimeFormula
     internal virtual bool ReadsPh => false;
 
     internal virtual bool NeedsWaterPh => false;
+
+    protected string MethodName { get; } = method.Text("name");
 
     internal abstract double? ReadingOf(LimeSample sample);
 

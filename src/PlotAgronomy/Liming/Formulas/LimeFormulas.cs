@@ -10,13 +10,13 @@ internal static class LimeFormulas
         {
             "table" => new LimeTableFormula(method),
             "linear" => new LimeLinearFormula(method),
-            "north-carolina" => new NorthCarolinaFormula(),
-            "pennsylvania-field" => new PennsylvaniaFormula(),
+            "north-carolina" => new NorthCarolinaFormula(method),
+            "pennsylvania-field" => new PennsylvaniaFormula(method),
             "adams-evans" => new AdamsEvansFormula(method),
             "woodruff" => new WoodruffFormula(method),
             "georgia" => new GeorgiaFormula(method),
-            "vermont" => new VermontFormula(),
-            "texture" => new TextureFormula(),
+            "vermont" => new VermontFormula(method),
+            "texture" => new TextureFormula(method),
             var form => throw method.Problem("form", $"unknown form '{form}'"),
         };
 }

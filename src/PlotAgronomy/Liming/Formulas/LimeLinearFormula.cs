@@ -19,6 +19,7 @@ internal sealed class LimeLinearFormula : LimeFormula
     private readonly LinearReading reading;
 
     internal LimeLinearFormula(CsvRow method)
+        : base(method)
     {
         buffers = LimeReadings.Buffers(method);
         equations = Equations.Value[method.Text("id")].ToImmutableSortedDictionary(e => e.TargetPh, e => e);
@@ -47,21 +48,24 @@ internal sealed class LimeLinearFormula : LimeFormula
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
         var e = equations[targetPh];
-        string x = this.reading switch
-        {
-            LinearReading.LimeTestIndex => "LTI",
-            LinearReading.WaterPh => "pH",
-            _ => "B",
-        };
-        string number = Amounts.Print(Scaled(reading), 2);
-        string water = Amounts.Print(sample.WaterPh ?? 0, 2);
         double raw = PoundsPerAcre(reading, sample, targetPh)!.Value / e.PoundsPerUnit;
-        yield return new(
-            "Base rate",
-            e.Written(x, x + "2", "W"),
-            $"{e.Written(number, number + "2", water)} = {Amounts.Print(raw, 3)} {e.Unit}",
-            e.SourceId
-        );
+        string perReading = Amounts.Print(Math.Abs(e.PerReading), 3);
+        string perWaterPh = Amounts.Print(Math.Abs(e.PerWaterPh), 3);
+        string number = Amounts.Print(Scaled(reading), 2);
+        yield return LimingFormulas
+            .All[e.FormulaId]
+            .Line(
+                $"{Amounts.Print(raw, 3)} {e.Unit}",
+                ("constant", Amounts.Print(e.Constant, 3)),
+                ("fall per index point", perReading),
+                ("lime test index", number),
+                ("fall per buffer pH", perReading),
+                ("buffer pH", number),
+                ("rise per buffer pH squared", Amounts.Print(e.PerReadingSquared, 3)),
+                ("fall per pH", this.reading == LinearReading.WaterPh ? perReading : perWaterPh),
+                ("rise per pH", perWaterPh),
+                ("pH", Amounts.Print(sample.WaterPh ?? 0, 2))
+            );
     }
 
     private double Scaled(double value) => reading == LinearReading.LimeTestIndex ? value * 10 : value;
@@ -75,7 +79,7 @@ internal sealed class LimeLinearFormula : LimeFormula
         double PerWaterPh,
         double PoundsPerUnit,
         string Unit,
-        string SourceId
+        string FormulaId
     )
     {
         internal static Equation FromRow(CsvRow row) =>
@@ -88,16 +92,7 @@ internal sealed class LimeLinearFormula : LimeFormula
                 row.Number("per_water_ph"),
                 LimeUnits.PerUnit(row),
                 row.Text("unit"),
-                row.SourceId()
+                row.Text("formula_id")
             );
-
-        internal string Written(string reading, string squared, string waterPh) =>
-            Amounts.Print(Constant, 3) + Term(PerReading, reading) + Term(PerReadingSquared, squared) + Term(PerWaterPh, waterPh);
-
-        private static string Term(double factor, string symbol)
-        {
-            string sign = factor < 0 ? "-" : "+";
-            return factor == 0 ? "" : $" {sign} {Amounts.Print(Math.Abs(factor), 3)} x {symbol}";
-        }
     }
 }

@@ -15,12 +15,11 @@ internal sealed class LimeTableFormula : LimeFormula
 
     private readonly ImmutableArray<SoilBuffer> buffers;
     private readonly ImmutableSortedDictionary<double, ImmutableArray<Cell>> columns;
-    private readonly string sourceId;
 
     internal LimeTableFormula(CsvRow method)
+        : base(method)
     {
         buffers = LimeReadings.Buffers(method);
-        sourceId = method.SourceId();
         columns = Tables
             .Value[method.Text("id")]
             .GroupBy(c => c.TargetPh)
@@ -49,20 +48,12 @@ internal sealed class LimeTableFormula : LimeFormula
         }
 
         yield return low == high
-            ? new(
-                "Base rate",
-                "table",
+            ? LimeTableLines.Row(
+                LimeTableLines.BaseRate,
                 $"row {Amounts.Print(reading, 2)}, to pH {LimeText.Ph(targetPh)}: {LimeText.Tons(low.PoundsPerAcre)} ton/ac",
-                sourceId
+                low.Origin
             )
-            : new(
-                "Base rate",
-                "straight line between two rows",
-                $"{Amounts.Print(low.Reading, 2)}: {LimeText.Tons(low.PoundsPerAcre)}; {Amounts.Print(high.Reading, 2)}: "
-                    + $"{LimeText.Tons(high.PoundsPerAcre)}; at {Amounts.Print(reading, 2)}: "
-                    + $"{LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
-                sourceId
-            );
+            : LimeTableLines.Between((low.Reading, low.PoundsPerAcre), (high.Reading, high.PoundsPerAcre), reading, low.Origin);
     }
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
@@ -93,9 +84,15 @@ internal sealed class LimeTableFormula : LimeFormula
             : (cells[above - 1], cells[above]);
     }
 
-    private sealed record Cell(double TargetPh, double Reading, double PoundsPerAcre, string? Finding)
+    private sealed record Cell(double TargetPh, double Reading, double PoundsPerAcre, string? Finding, Origin Origin)
     {
         internal static Cell FromRow(CsvRow row) =>
-            new(row.Number("target_ph"), row.Number("reading"), LimeUnits.PoundsPerAcre(row, "rate"), row.TextOrNull("finding"));
+            new(
+                row.Number("target_ph"),
+                row.Number("reading"),
+                LimeUnits.PoundsPerAcre(row, "rate"),
+                row.TextOrNull("finding"),
+                row.Origin()
+            );
     }
 }

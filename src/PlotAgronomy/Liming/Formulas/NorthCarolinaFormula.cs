@@ -3,10 +3,12 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>ton/ac = Ac x (target - pH) / (6.6 - pH), Ac = 4 x (6.6 - Mehlich buffer pH) or as printed (LIME-S7).</summary>
-internal sealed class NorthCarolinaFormula : LimeFormula
+/// <summary>ton/ac = Ac x (target - pH) / (end - pH), Ac from the Mehlich buffer pH or as printed.</summary>
+internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormula(method)
 {
     private static double EndPh => LimingConstants.All["nc-end-ph"];
+
+    private static double AcidityPerPh => LimingConstants.All["nc-acidity-per-ph"];
 
     internal override string Reads => "Mehlich buffer pH or the acidity Ac";
 
@@ -16,18 +18,14 @@ internal sealed class NorthCarolinaFormula : LimeFormula
 
     internal override double? ReadingOf(LimeSample sample) =>
         LimeReadings.BufferPh(sample, [SoilBuffer.Mehlich])
-        ?? (
-            sample.AcidityPer100CubicCentimeters is { } acidity
-                ? EndPh - (acidity / LimingConstants.All["nc-acidity-per-ph"])
-                : null
-        );
+        ?? (sample.AcidityPer100CubicCentimeters is { } acidity ? EndPh - (acidity / AcidityPerPh) : null);
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
         targetPh < EndPh
             ? null
             : FindingCatalog.Create(
                 "lime-target-too-high",
-                ("method", "North Carolina's equation"),
+                ("method", MethodName),
                 ("limit", $"below pH {LimeText.Ph(EndPh)}"),
                 ("target", LimeText.Ph(targetPh))
             );
@@ -38,21 +36,26 @@ internal sealed class NorthCarolinaFormula : LimeFormula
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        double ph = sample.WaterPh!.Value;
-        yield return new(
-            "Acidity Ac",
-            "4 x (6.6 - buffer pH)",
-            $"4 x (6.6 - {Amounts.Print(reading, 3)}) = {Amounts.Print(Acidity(reading), 3)} meq/100 cm3",
-            "LIME-S7"
-        );
-        yield return new(
-            "Base rate",
-            "Ac x (target - pH) / (6.6 - pH)",
-            $"{Amounts.Print(Acidity(reading), 3)} x ({LimeText.Ph(targetPh)} - {LimeText.Ph(ph)}) / (6.6 - {LimeText.Ph(ph)}) "
-                + $"= {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
-            "LIME-S7"
-        );
+        string acidity = Amounts.Print(Acidity(reading), 3);
+        string endPh = LimeText.Ph(EndPh);
+        yield return LimingFormulas
+            .All["nc-lime-acidity"]
+            .Line(
+                $"{acidity} meq/100 cm3",
+                ("acidity per pH", Amounts.Print(AcidityPerPh, 3)),
+                ("end pH", endPh),
+                ("buffer pH", Amounts.Print(reading, 3))
+            );
+        yield return LimingFormulas
+            .All["nc-lime-rate"]
+            .Line(
+                $"{LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
+                ("Ac", acidity),
+                ("target", LimeText.Ph(targetPh)),
+                ("pH", LimeText.Ph(sample.WaterPh!.Value)),
+                ("end pH", endPh)
+            );
     }
 
-    private static double Acidity(double bufferPh) => LimingConstants.All["nc-acidity-per-ph"] * (EndPh - bufferPh);
+    private static double Acidity(double bufferPh) => LimeMath.NorthCarolinaAcidity(bufferPh, EndPh, AcidityPerPh);
 }

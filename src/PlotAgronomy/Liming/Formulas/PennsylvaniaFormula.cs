@@ -3,12 +3,20 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Pennsylvania's field rule by exchangeable acidity (LIME-S8).</summary>
-internal sealed class PennsylvaniaFormula : LimeFormula
+/// <summary>Pennsylvania's field rule by exchangeable acidity: one figure for each meq, or the least rate.</summary>
+internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
 {
     private static double FieldTarget => LimingConstants.All["pa-target-field"];
 
     private static double HighTarget => LimingConstants.All["pa-target-high"];
+
+    private static double PerMeqToHighTarget => LimingConstants.All["pa-per-meq-7.0"];
+
+    private static double PerMeqToFieldTarget => LimingConstants.All["pa-per-meq-6.5"];
+
+    private static double Limit => LimingConstants.All["pa-limit-6.5"];
+
+    private static double Least => LimingConstants.All["pa-least-6.5"];
 
     internal override ImmutableArray<double> Targets => [FieldTarget, HighTarget];
 
@@ -16,38 +24,39 @@ internal sealed class PennsylvaniaFormula : LimeFormula
 
     internal override double? ReadingOf(LimeSample sample) => sample.AcidityPer100Grams;
 
-    /// <summary>Exactly 4.0 meq/100 g is not covered by the printed rule: the larger figure is taken.</summary>
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        targetPh == HighTarget ? LimingConstants.All["pa-per-meq-7.0"] * reading
-        : reading >= LimingConstants.All["pa-limit-6.5"] ? LimingConstants.All["pa-per-meq-6.5"] * reading
-        : LimingConstants.All["pa-least-6.5"];
+        targetPh == HighTarget
+            ? LimeMath.PennsylvaniaHighPoundsPerAcre(reading, PerMeqToHighTarget)
+            : LimeMath.PennsylvaniaFieldPoundsPerAcre(reading, PerMeqToFieldTarget, Limit, Least);
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
-        sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < LimingConstants.All["pa-limit-6.5"]
+        sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < Limit
             ? FindingCatalog.Create("lime-ph-missing-required")
             : null;
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
     {
-        if (targetPh != HighTarget && reading == LimingConstants.All["pa-limit-6.5"])
+        if (targetPh != HighTarget && reading == Limit)
         {
-            yield return FindingCatalog.Create(
-                "lime-rule-gap",
-                ("method", "Pennsylvania's guide"),
-                ("reading", Amounts.Print(reading, 1))
-            );
+            yield return FindingCatalog.Create("lime-rule-gap", ("method", MethodName), ("reading", Amounts.Print(reading, 1)));
         }
     }
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        string rule = targetPh == HighTarget ? "1000 x acidity" : "840 x acidity above 4.0 meq/100 g; below it 2000 lb/ac";
-        yield return new(
-            "Base rate",
-            rule,
-            $"acidity {Amounts.Print(reading, 2)} meq/100 g: "
-                + $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac",
-            "LIME-S8"
-        );
+        bool high = targetPh == HighTarget;
+        string branch =
+            high ? "pennsylvania-lime-rate-high"
+            : reading < Limit ? "pennsylvania-lime-rate-least"
+            : "pennsylvania-lime-rate-field";
+        yield return LimingFormulas
+            .All[branch]
+            .Line(
+                $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac",
+                ("acidity", Amounts.Print(reading, 2)),
+                ("lb per meq", Amounts.Print(high ? PerMeqToHighTarget : PerMeqToFieldTarget, 0)),
+                ("limit", Amounts.Print(Limit, 2)),
+                ("least rate", $"{Amounts.Print(Least, 0)} lb/ac")
+            );
     }
 }

@@ -4,18 +4,13 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>A garden table by texture and water pH, to pH 6.5 (PRACTICE), for soils whose buffer pH was not read.</summary>
-internal sealed class TextureFormula : LimeFormula
+/// <summary>A garden table by texture and water pH, for soils whose buffer pH was not read.</summary>
+internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
 {
-    private static readonly Lazy<ILookup<SoilTexture, (double Ph, double PoundsPerAcre, double Target)>> Rows = Table.Grouped(
+    private static readonly Lazy<ILookup<SoilTexture, Row>> Rows = Table.Grouped(
         "Liming/Data/texture.csv",
         r => r.Choice<SoilTexture>("texture"),
-        r =>
-            (
-                r.Number("water_ph"),
-                ApplicationRate.FromPoundsPerThousandSquareFeet(10 * r.Number("rate_lb_per_100_ft2")).PoundsPerAcre,
-                r.Number("target_ph")
-            )
+        Row.FromCsv
     );
 
     internal override ImmutableArray<double> Targets =>
@@ -32,17 +27,10 @@ internal sealed class TextureFormula : LimeFormula
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh)
     {
-        var rows = Rows.Value[sample.Report.Texture!.Value].OrderBy(r => r.Ph).ToList();
-        int above = rows.FindIndex(r => r.Ph >= reading);
-        return above <= 0
-            ? rows[0].PoundsPerAcre
-            : Interpolation.Line(
-                rows[above - 1].Ph,
-                rows[above - 1].PoundsPerAcre,
-                rows[above].Ph,
-                rows[above].PoundsPerAcre,
-                reading
-            );
+        var (low, high) = Around(reading, sample);
+        return low == high
+            ? low.PoundsPerAcre
+            : Interpolation.Line(low.Ph, low.PoundsPerAcre, high.Ph, high.PoundsPerAcre, reading);
     }
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) =>
@@ -50,11 +38,32 @@ internal sealed class TextureFormula : LimeFormula
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        yield return new(
-            "Base rate",
-            "table by texture, straight line between rows",
-            $"pH {LimeText.Ph(reading)}: {LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
-            "PRACTICE"
-        );
+        var (low, high) = Around(reading, sample);
+        yield return low == high
+            ? LimeTableLines.Row(
+                LimeTableLines.BaseRate,
+                $"pH {LimeText.Ph(low.Ph)}: {LimeText.Tons(low.PoundsPerAcre)} ton/ac",
+                low.Origin
+            )
+            : LimeTableLines.Between((low.Ph, low.PoundsPerAcre), (high.Ph, high.PoundsPerAcre), reading, low.Origin);
+    }
+
+    /// <summary>The row at a pH twice, else the rows below and above it; the first row twice below the table.</summary>
+    private static (Row Low, Row High) Around(double ph, LimeSample sample)
+    {
+        var rows = Rows.Value[sample.Report.Texture!.Value].OrderBy(r => r.Ph).ToList();
+        int above = Math.Max(0, rows.FindIndex(r => r.Ph >= ph));
+        return above == 0 || rows[above].Ph == ph ? (rows[above], rows[above]) : (rows[above - 1], rows[above]);
+    }
+
+    private sealed record Row(double Ph, double PoundsPerAcre, double Target, Origin Origin)
+    {
+        internal static Row FromCsv(CsvRow row) =>
+            new(
+                row.Number("water_ph"),
+                ApplicationRate.FromPoundsPerThousandSquareFeet(10 * row.Number("rate_lb_per_100_ft2")).PoundsPerAcre,
+                row.Number("target_ph"),
+                row.Origin()
+            );
     }
 }

@@ -3,8 +3,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Vermont's table of steps by soil pH and reactive aluminum (modified Morgan), to pH 6.5 (LIME-S45).</summary>
-internal sealed class VermontFormula : LimeFormula
+/// <summary>Vermont's table of steps by soil pH and reactive aluminum (modified Morgan).</summary>
+internal sealed class VermontFormula(CsvRow method) : LimeFormula(method)
 {
     private static readonly Table<Step> Steps = new("Liming/Data/vermont.csv", Step.FromRow);
 
@@ -17,20 +17,29 @@ internal sealed class VermontFormula : LimeFormula
     internal override double? ReadingOf(LimeSample sample) => sample.AluminumPpm;
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        Steps.Rows.First(s => s.Holds(sample.WaterPh!.Value, reading)).TonsPerAcre * ExactUnits.PoundsPerShortTon;
+        StepOf(reading, sample).TonsPerAcre * ExactUnits.PoundsPerShortTon;
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        yield return new(
-            "Base rate",
-            "table",
+        yield return LimeTableLines.Row(
+            LimeTableLines.BaseRate,
             $"pH {LimeText.Ph(sample.WaterPh!.Value)}, aluminum {Amounts.Print(reading, 0)} ppm: "
                 + $"{LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
-            "LIME-S45"
+            StepOf(reading, sample).Origin
         );
     }
 
-    private sealed record Step(double PhFrom, double PhBelow, double AluminumAbove, double AluminumTo, double TonsPerAcre)
+    private static Step StepOf(double aluminumPpm, LimeSample sample) =>
+        Steps.Rows.First(s => s.Holds(sample.WaterPh!.Value, aluminumPpm));
+
+    private sealed record Step(
+        double PhFrom,
+        double PhBelow,
+        double AluminumAbove,
+        double AluminumTo,
+        double TonsPerAcre,
+        Origin Origin
+    )
     {
         /// <summary>The printed pH classes (5.6-6.1, 6.2-6.7, over 6.7) are taken by the pH rounded to one decimal.</summary>
         internal bool Holds(double ph, double aluminum)
@@ -48,7 +57,8 @@ internal sealed class VermontFormula : LimeFormula
                 row.NumberOrNull("ph_high") ?? double.PositiveInfinity,
                 row.Number("aluminum_low_ppm"),
                 row.NumberOrNull("aluminum_high_ppm") ?? double.PositiveInfinity,
-                row.Number("rate_ton_per_ac")
+                row.Number("rate_ton_per_ac"),
+                row.Origin()
             );
     }
 }

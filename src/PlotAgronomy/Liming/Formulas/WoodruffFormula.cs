@@ -4,11 +4,8 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>Missouri's neutralizable acidity by Woodruff buffer, all of it neutralized. No calibration: it follows from the
-/// definitions.</summary>
-/// <remarks>1 meq is 50 mg of carbonate; 50 mg in 100 g over 2 million lb of soil is 1,000 lb an acre; pure carbonate has 800 lb
-/// of
-/// ENM to the ton (LIME-S17): 400 lb of ENM for each meq/100 g.</remarks>
-internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
+/// definitions of both.</summary>
+internal sealed class WoodruffFormula(CsvRow method) : LimeFormula(method)
 {
     private readonly double depthInches = method.Number("depth_in");
 
@@ -19,24 +16,35 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula
     internal override double? ReadingOf(LimeSample sample) => sample.AcidityPer100Grams;
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        EnmPerMilliequivalent * reading;
+        LimeMath.MissouriPoundsPerAcre(reading, EnmPerMeq);
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        yield return new(
-            "Base rate",
-            "ENM for each meq x neutralizable acidity",
-            $"{Amounts.Print(EnmPerMilliequivalent, 0)} x {Amounts.Print(reading, 2)} = "
-                + $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb ENM/ac",
-            "LIME-S17"
-        );
+        string enmPerMeq = Amounts.Print(EnmPerMeq, 0);
+        yield return LimingFormulas
+            .All["missouri-enm-per-meq"]
+            .Line(
+                $"{enmPerMeq} lb ENM/ac",
+                ("carbonate per meq", Amounts.Print(CarbonatePerMeq, 2)),
+                ("million lb of soil an inch", Amounts.Print(SoilPerInch, 2)),
+                ("depth", Amounts.Print(depthInches, 2)),
+                ("ENM of a ton of carbonate", Amounts.Print(EnmOfCarbonate, 0)),
+                ("lb in a ton", Amounts.Print(ExactUnits.PoundsPerShortTon, 0))
+            );
+        yield return LimingFormulas
+            .All["missouri-lime-rate"]
+            .Line(
+                $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb ENM/ac",
+                ("ENM for each meq", enmPerMeq),
+                ("neutralizable acidity", Amounts.Print(reading, 2))
+            );
     }
 
-    private double EnmPerMilliequivalent =>
-        LimingConstants.All["carbonate-per-meq"]
-        * 10
-        * LimingConstants.All["soil-per-inch"]
-        * depthInches
-        * LimeIndex.MissouriEnm.Whole
-        / ExactUnits.PoundsPerShortTon;
+    private static double CarbonatePerMeq => LimingConstants.All["carbonate-per-meq"];
+
+    private static double SoilPerInch => LimingConstants.All["soil-per-inch"];
+
+    private static double EnmOfCarbonate => LimeIndex.MissouriEnm.Whole;
+
+    private double EnmPerMeq => LimeMath.MissouriEnmPerMeq(CarbonatePerMeq, SoilPerInch, depthInches, EnmOfCarbonate);
 }

@@ -20,8 +20,7 @@ public sealed class LimeBasis
     {
         Id = row.Text("id");
         Name = row.Text("name");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
         Figure = row.TextOrNull("index_id") is { } index
             ? LimeFigure.OfBasis(LimeIndex.Find(index), row.Number("index_value"))
             : null;
@@ -73,10 +72,12 @@ public sealed class LimeBasis
     public LimeFigure? Figure { get; }
 
     /// <summary>Gets how well it is known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Gets the id of its source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
+
+    internal Origin Origin { get; }
 
     /// <summary>Gets the bases, checked or not, in the order of their ids.</summary>
     internal static ImmutableArray<LimeBasis> Everything => Catalog.Everything;

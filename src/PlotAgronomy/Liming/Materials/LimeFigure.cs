@@ -37,7 +37,7 @@ public sealed class LimeFigure
     /// <returns>The figure: 2000 divided by the pounds, in percent.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, or so small that the figure is beyond any lime.</exception>
     public static LimeFigure FromNorthCarolinaLabel(double poundsEqualToOneTon) =>
-        Of(LimeIndex.NorthCarolinaStandard, 100 * ExactUnits.PoundsPerShortTon / Guard.Above(poundsEqualToOneTon, 0, "lb"));
+        Of(LimeIndex.NorthCarolinaStandard, LimeStrength.NorthCarolinaLabelPercent(Guard.Above(poundsEqualToOneTon, 0, "lb")));
 
     internal static LimeFigure OfBasis(LimeIndex index, double value) => new(index, value);
 

@@ -21,7 +21,7 @@ public sealed class LimeIndex
         CountsMoisture = row.YesOrNo("counts_moisture");
         IsStatedOnly = row.YesOrNo("stated_only");
         IsRelative = row.YesOrNo("relative");
-        SourceId = row.SourceId();
+        Origin = row.Origin();
         Bands = bands;
         Status = bands.Any(b => b.Status == DataStatus.Memory) ? DataStatus.Memory : row.Status();
     }
@@ -81,7 +81,7 @@ public sealed class LimeIndex
     public DataStatus Status { get; }
 
     /// <summary>Gets the id of its source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
 
     /// <summary>Gets the sieves its fineness is counted on, US mesh numbers, coarse to fine; empty when fineness is not
     /// counted.</summary>
@@ -91,6 +91,8 @@ public sealed class LimeIndex
     /// <summary>Gets a value indicating whether the figure counts against a state's standard lime, so that even pure powder has
     /// none unless it is stated.</summary>
     public bool IsRelative { get; }
+
+    internal Origin Origin { get; }
 
     internal ImmutableArray<LimeIndexBand> Bands { get; }
 
@@ -122,7 +124,9 @@ public sealed class LimeIndex
         ArgumentNullException.ThrowIfNull(sieves);
         return Bands.Length == 0
             ? 1
-            : Bands.Sum(b => b.Factor * (Passing(sieves, b.PassingMesh, 1) - Passing(sieves, b.HeldOnMesh, 0)));
+            : Bands.Sum(b =>
+                LimeStrength.FinenessOfBand(b.Factor, Passing(sieves, b.PassingMesh, 1), Passing(sieves, b.HeldOnMesh, 0))
+            );
     }
 
     /// <summary>The name.</summary>

@@ -78,7 +78,7 @@ public sealed class LimingCompound
     /// carbonate.</summary>
     /// <remarks>CCE = 100 x n x M(CaCO3) / M, with n the carbonate equivalents per molecule; 0 for gypsum and Epsom salt
     /// (LIME-S9).</remarks>
-    public double CcePercent => 100 * baseUnits * Calcite.MolarMassGrams / MolarMassGrams;
+    public double CcePercent => LimeStrength.EquivalentPercent(baseUnits, Calcite.MolarMassGrams, MolarMassGrams);
 
     /// <summary>Gets the share of calcium.</summary>
     public Fraction Calcium => ShareOf("Ca");

@@ -165,7 +165,7 @@ public sealed class LimingMaterial
 
         double fineness = index.Sieves.Length == 0 ? 1 : index.FinenessShare(Sieves!);
         double dry = index.CountsMoisture ? 1 - Moisture.Value : 1;
-        figure = LimeFigure.Of(index, CcePercent.Value / 100 * fineness * dry * index.Whole);
+        figure = LimeFigure.Of(index, LimeStrength.Figure(CcePercent.Value, fineness, dry, index.Whole));
         return true;
 
         IEnumerable<string> Needed(List<int> meshes)
@@ -189,7 +189,9 @@ public sealed class LimingMaterial
     public Mass? MagnesiumIn(Mass material)
     {
         double pounds = material.Pounds;
-        return Magnesium is { } share ? Mass.FromPounds(Guard.AtLeast(pounds, 0, "lb", nameof(material)) * share.Value) : null;
+        return Magnesium is { } share
+            ? Mass.FromPounds(LimeStrength.Magnesium(Guard.AtLeast(pounds, 0, "lb", nameof(material)), share.Value))
+            : null;
     }
 
     /// <summary>The name.</summary>

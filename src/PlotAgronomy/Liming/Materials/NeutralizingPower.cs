@@ -34,7 +34,7 @@ public sealed class NeutralizingPower
         ArgumentNullException.ThrowIfNull(index);
         double pounds = mass.Pounds;
         double per = index.Unit == "%" ? 100 : ExactUnits.PoundsPerShortTon;
-        return new(Guard.AtLeast(pounds, 0, "lb", nameof(mass)) * material.FigureIn(index).Value / per, index);
+        return new(LimeStrength.Power(Guard.AtLeast(pounds, 0, "lb", nameof(mass)), material.FigureIn(index).Value, per), index);
     }
 
     /// <summary>Adds power of the same index.</summary>

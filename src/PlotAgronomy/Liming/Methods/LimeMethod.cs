@@ -36,8 +36,7 @@ public sealed class LimeMethod
         OnlyBelowWaterPh = row.NumberOrNull("only_below_water_ph");
         NoLimeWithinPh = row.NumberOrNull("no_lime_within_ph");
         StandingFinding = row.TextOrNull("finding");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
         Formula = LimeFormulas.Create(row);
     }
 
@@ -114,13 +113,15 @@ public sealed class LimeMethod
 
     /// <summary>Gets how well its numbers are known. Methods from memory answer only when asked for by name, always with a
     /// finding.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Gets the id of its source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
 
     /// <summary>Gets a value indicating whether its publication was replaced by a newer one.</summary>
     public bool IsSuperseded => SourceCatalog.Find(SourceId).SupersededBy is not null;
+
+    internal Origin Origin { get; }
 
     internal string? StandingFinding { get; }
 

@@ -105,17 +105,29 @@ public sealed class LimeMethodComparison : IWorkedResult
     ) => Of(LimeSample.From(report), targetPh, depth, material, includeFromMemory);
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            .. Answers.Select(a => new WorkedLine(
-                a.Method.Name,
-                a.Need.Rate?.ToString() ?? "no answer",
-                a.Common is { } rate
-                    ? $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of {Material.Name}, {LimeText.Inches(Depth)} in deep"
-                    : a.WhyNot ?? a.Need.Findings[0].Text,
-                a.Method.SourceId
-            )),
-        ];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Answers.Select(LineOf)];
+
+    private WorkedLine LineOf(LimeMethodAnswer answer)
+    {
+        var method = answer.Method;
+        if (answer.Common is not { } common || answer.Need.Rate is not { } own)
+        {
+            string why = answer.WhyNot ?? answer.Need.Findings[0].Text;
+            return LimingFormulas.All["lime-no-rate"].Line(why, ("what", method.Name)).From(method.Origin);
+        }
+
+        return LimingFormulas
+            .All["lime-on-common-basis"]
+            .Line(
+                $"{LimeText.Tons(common.PoundsPerAcre)} ton/ac of {Material.Name}, {LimeText.Inches(Depth)} in deep",
+                ("method", method.Name),
+                ("its rate", LimeText.Tons(own.OfBasis.PoundsPerAcre)),
+                ("common depth", LimeText.Inches(Depth)),
+                ("its depth", LimeText.Inches(own.Depth)),
+                ("common lime for its lime", Amounts.Print(own.FactorFor(Material), 4))
+            )
+            .From(method.Origin);
+    }
 
     private static LimeMethodAnswer Answer(LimeNeed need, Length depth, LimingMaterial material)
     {

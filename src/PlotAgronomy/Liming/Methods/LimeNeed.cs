@@ -82,44 +82,40 @@ public sealed class LimeNeed : IWorkedResult
         }
         else
         {
-            lines.Add(new("Base rate", "none", "0 ton/ac", Method.SourceId));
+            lines.Add(LimingFormulas.All["lime-no-rate"].Line("0 ton/ac", ("what", LimeTableLines.BaseRate)).From(Method.Origin));
         }
 
         if (earlier?.CreditBy(Method.Institution, Sample.Class) is { } credit)
         {
+            lines.AddRange(earlier.CreditLines("Earlier lime still to work", Method.Institution, Sample.Class));
             lines.Add(
-                new(
-                    "Earlier lime still to work",
-                    "R - R x months x k, never below 0",
-                    $"{LimeText.Tons(earlier.Rate.PoundsPerAcre)} ton/ac, {Amounts.Print(earlier.Months, 1)} months ago: "
-                        + $"{LimeText.Tons(credit.PoundsPerAcre)} ton/ac",
-                    "LIME-S7"
-                )
-            );
-            lines.Add(
-                new(
-                    "Need",
-                    "base rate - earlier lime, never below 0",
-                    $"{LimeText.Tons(Gross.OfBasis.PoundsPerAcre)} - {LimeText.Tons(credit.PoundsPerAcre)} = "
-                        + $"{LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac",
-                    "LIME-S7"
-                )
+                LimingFormulas
+                    .All["lime-less-credit"]
+                    .Line(
+                        $"{LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac",
+                        ("base rate", LimeText.Tons(Gross.OfBasis.PoundsPerAcre)),
+                        ("earlier lime still to work", LimeText.Tons(credit.PoundsPerAcre))
+                    )
             );
         }
 
-        lines.Add(new("Labels", "target, depth, lime, institution", Rate.ToString(), Method.SourceId));
+        lines.Add(LimingFormulas.All["lime-as-labelled"].Line(Rate.ToString(), ("what", "Labels")).From(Method.Origin));
         if (Lowest is not null && Highest is not null)
         {
-            lines.Add(
-                new(
-                    "Range",
-                    $"reading off by {Amounts.Print(ReadingErrorPh, 2)} pH",
-                    $"{LimeText.Tons(Lowest.OfBasis.PoundsPerAcre)} to {LimeText.Tons(Highest.OfBasis.PoundsPerAcre)} ton/ac",
-                    Method.Buffers.Contains(Soil.SoilBuffer.Smp) ? "LIME-S38" : "PRACTICE"
-                )
-            );
+            lines.Add(RangeLine(Lowest, Highest));
         }
 
         return lines.ToImmutable();
+    }
+
+    private WorkedLine RangeLine(LimeRate lowest, LimeRate highest)
+    {
+        var line = LimingFormulas
+            .All["lime-reading-range"]
+            .Line(
+                $"{LimeText.Tons(lowest.OfBasis.PoundsPerAcre)} to {LimeText.Tons(highest.OfBasis.PoundsPerAcre)} ton/ac, "
+                    + $"off by {Amounts.Print(ReadingErrorPh, 2)} pH"
+            );
+        return Method.Buffers.Contains(Soil.SoilBuffer.Smp) ? line.From(LimingConstants.All.Find("reading-error").Origin) : line;
     }
 }

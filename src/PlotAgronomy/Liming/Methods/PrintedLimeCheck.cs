@@ -6,8 +6,11 @@ namespace PlotAgronomy.Liming;
 /// <summary>A laboratory's printed rate with a method's own sum beside it. The printed rate is the one to follow.</summary>
 public sealed class PrintedLimeCheck : IWorkedResult
 {
-    private PrintedLimeCheck(LimeRate printed, LimeNeed need)
+    private readonly LimingMaterial through;
+
+    private PrintedLimeCheck(LimeRate printed, LimeNeed need, LimingMaterial through)
     {
+        this.through = through;
         Printed = printed;
         Need = need;
     }
@@ -69,7 +72,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
 
         if (need.Rate is null || !sameTarget || !Comparable(printed, need, material))
         {
-            return new(printed, need) { Findings = Finding.InOrder(findings) };
+            return new(printed, need, material) { Findings = Finding.InOrder(findings) };
         }
 
         double computed = Alike(need.Rate);
@@ -90,7 +93,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
             );
         }
 
-        return new(printed, need)
+        return new(printed, need, material)
         {
             Computed = ApplicationRate.FromPoundsPerAcre(computed),
             Differs = differs,
@@ -103,15 +106,23 @@ public sealed class PrintedLimeCheck : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new("Printed", "by the laboratory: follow it", Printed.ToString(), Printed.Basis.SourceId),
-            new(
-                "Computed",
-                Need.Method.Name,
-                Computed is { } rate
-                    ? $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of the same lime and depth"
-                    : "cannot be compared",
-                Need.Method.SourceId
-            ),
+            LimingFormulas.All["lime-as-labelled"].Line(Printed.ToString(), ("what", "Printed")).From(Printed.Basis.Origin),
+            Computed is { } rate && Need.Rate is { } own
+                ? LimingFormulas
+                    .All["lime-on-common-basis"]
+                    .Line(
+                        $"{LimeText.Tons(rate.PoundsPerAcre)} ton/ac of the printed lime and depth",
+                        ("method", Need.Method.Name),
+                        ("its rate", LimeText.Tons(own.OfBasis.PoundsPerAcre)),
+                        ("common depth", LimeText.Inches(Printed.Depth)),
+                        ("its depth", LimeText.Inches(own.Depth)),
+                        ("common lime for its lime", Amounts.Print(own.ConvertTo(Printed.Basis, through).Factor, 4))
+                    )
+                    .From(Need.Method.Origin)
+                : LimingFormulas
+                    .All["lime-no-rate"]
+                    .Line("cannot be compared", ("what", Need.Method.Name))
+                    .From(Need.Method.Origin),
         ];
 
     private static bool Comparable(LimeRate printed, LimeNeed need, LimingMaterial through) =>

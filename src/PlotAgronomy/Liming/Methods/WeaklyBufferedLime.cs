@@ -58,8 +58,8 @@ public sealed class WeaklyBufferedLime : IWorkedResult
         [
             .. BufferNeeds
                 .SelectMany(n => n.SourceIds)
-                .Concat(ByCapacity is null ? [] : ["LIME-AE1"])
-                .Prepend("PRACTICE")
+                .Concat(ByCapacity is null ? [] : [AdamsEvans.Origin.SourceId])
+                .Prepend(LimingFormulas.All["weak-lime-rule"].Origin!.SourceId)
                 .Distinct(),
         ];
 
@@ -85,8 +85,8 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A target outside its range.</exception>
     /// <exception cref="ArgumentException">The sample has no water pH, or its soil is not weakly buffered.</exception>
-    /// <remarks>Rule (PRACTICE): 1 ton/ac for each 0.3 to 0.4 pH wanted, at most 2 ton/ac. Adams-Evans from CEC and pH:
-    /// 0.75 x CEC x (Hs now - Hs at target) ton/ac of ag lime (LIME-AE1, memory); beside the rule its ag lime counts pound for
+    /// <remarks>Rule (common practice): 1 ton/ac for each 0.3 to 0.4 pH wanted, at most 2 ton/ac. Adams-Evans from CEC and pH:
+    /// 0.75 x CEC x (Hs now - Hs at target) ton/ac of ag lime (from memory); beside the rule its ag lime counts pound for
     /// pound
     /// as ground limestone, whose strength the rule does not print. No lime at or above the target.</remarks>
     public static WeaklyBufferedLime For(LimeSample sample, double targetPh, params ReadOnlySpan<LimeMethod> methods)
@@ -109,17 +109,16 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                 .Where(m => m != adamsEvans || m.Formula.ReadingOf(sample) is not null)
                 .Select(m => m.NeedFor(sample, target)),
         ];
-        var refusal = adamsEvans is null ? null : AdamsEvans.Refusal(ph, target);
+        var refusal = adamsEvans is null ? null : AdamsEvans.Refusal(adamsEvans.Name, ph, target);
         double? byCapacity =
             adamsEvans is null || refusal is not null || sample.Capacity is not { } cec ? null
             : ph < target ? AdamsEvans.TonsPerAcre(cec, ph, target)
             : 0;
         double cap = LimingConstants.All["weak-cap"];
-        double first = LimingConstants.All["weak-first-dressing"];
-        double wanted = Math.Max(0, target - ph);
-        double low = wanted / LimingConstants.All["weak-ph-per-ton-high"];
-        double high = wanted / LimingConstants.All["weak-ph-per-ton-low"];
-        double adviceHigh = Math.Min(cap, Math.Max(high, byCapacity ?? 0));
+        double first = FirstTons;
+        double low = LimeSums.WeakRule(target, ph, PhForATonHigh);
+        double high = LimeSums.WeakRule(target, ph, PhForATonLow);
+        double adviceHigh = LimeSums.WeakMost(cap, high, byCapacity ?? 0);
         int months = (int)LimingConstants.All["weak-retest-months"];
         return new(ph, target, sample.Capacity)
         {
@@ -127,9 +126,9 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             RuleLow = Rate(low),
             RuleHigh = Rate(high),
             ByCapacity = byCapacity is { } tons ? Rate(tons, LimeBasis.AdamsEvansAgLime) : null,
-            AdviceLow = Rate(Math.Min(adviceHigh, Math.Min(low, byCapacity ?? first))),
+            AdviceLow = Rate(LimeSums.Smallest(adviceHigh, low, byCapacity ?? first)),
             AdviceHigh = Rate(adviceHigh),
-            FirstDressing = Rate(Math.Min(first, adviceHigh)),
+            FirstDressing = Rate(LimeSums.FirstDressing(first, adviceHigh)),
             MostAtOnce = ApplicationRate.FromShortTonsPerAcre(cap),
             RetestWithinMonths = months,
             Findings = Finding.InOrder([
@@ -141,7 +140,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                 ),
                 WeakBuffering.CautionFor(sample),
                 FindingCatalog.Create("lime-extra-effect"),
-                .. byCapacity is null ? Array.Empty<Finding>() : [MemoryGate.FindingFor("Adams-Evans", "LIME-AE1")],
+                .. byCapacity is null ? Array.Empty<Finding>() : [MemoryGate.FindingFor(adamsEvans!.Name, adamsEvans.SourceId)],
                 .. refusal is null ? Array.Empty<Finding>() : [refusal],
                 .. needs.SelectMany(n => n.Findings),
             ]),
@@ -162,33 +161,58 @@ public sealed class WeaklyBufferedLime : IWorkedResult
         [
             .. BufferNeeds
                 .Where(n => n.Rate is not null)
-                .Select(n => new WorkedLine("By buffer", n.Method.Name, n.Rate!.ToString(), n.Method.SourceId)),
-            new(
-                "By the rule",
-                "(target - pH) / 0.4 to / 0.3",
-                $"({LimeText.Ph(target)} - {LimeText.Ph(ph)}): {Tons(RuleLow)} to {Tons(RuleHigh)} ton/ac, at most "
-                    + $"{LimeText.Tons(MostAtOnce.PoundsPerAcre)} at once",
-                "PRACTICE"
-            ),
-            .. ByCapacity is { } rate
-                ? new[]
-                {
-                    new WorkedLine(
-                        "By CEC",
-                        "0.75 x CEC x (acid share now - at the target)",
-                        $"CEC {Amounts.Print(capacity!.Value, 1)}: {Tons(rate)} ton/ac of ag lime, counted as ground limestone",
-                        "LIME-AE1"
-                    ),
-                }
-                : [],
-            new(
-                "Advice",
-                ByCapacity is null ? "from a careful first dressing to the cap" : "from the smallest to the cap",
-                $"{Tons(AdviceLow)} to {Tons(AdviceHigh)} ton/ac; first at most {Tons(FirstDressing)}, test again within "
-                    + $"{Amounts.Print(RetestWithinMonths, 0)} months",
-                "PRACTICE"
-            ),
+                .Select(n =>
+                    LimingFormulas
+                        .All["lime-as-labelled"]
+                        .Line(n.Rate!.ToString(), ("what", $"By buffer, {n.Method.Name}"))
+                        .From(n.Method.Origin)
+                ),
+            RuleLine("lower figure", RuleLow, PhForATonHigh),
+            RuleLine("higher figure", RuleHigh, PhForATonLow),
+            .. ByCapacity is null || capacity is not { } cec || ph >= target
+                ? []
+                : AdamsEvans.RateLines("By CEC, ag lime counted as ground limestone", cec, ph, target),
+            LimingFormulas
+                .All["weak-lime-most"]
+                .Line(
+                    $"{Tons(AdviceHigh)} ton/ac",
+                    ("most at once", LimeText.Tons(MostAtOnce.PoundsPerAcre)),
+                    ("higher figure of the rule", Tons(RuleHigh)),
+                    ("by CEC", ByCapacity is { } byCapacity ? Tons(byCapacity) : "0")
+                ),
+            LimingFormulas
+                .All["weak-lime-least"]
+                .Line(
+                    $"{Tons(AdviceLow)} ton/ac",
+                    ("upper end", Tons(AdviceHigh)),
+                    ("lower figure of the rule", Tons(RuleLow)),
+                    ("other figure", ByCapacity is { } other ? Tons(other) : Amounts.Print(FirstTons, 2))
+                ),
+            LimingFormulas
+                .All["weak-lime-first"]
+                .Line(
+                    $"{Tons(FirstDressing)} ton/ac; test again within {Amounts.Print(RetestWithinMonths, 0)} months",
+                    ("first dressing", Amounts.Print(FirstTons, 2)),
+                    ("upper end", Tons(AdviceHigh))
+                ),
         ];
+
+    private static double PhForATonLow => LimingConstants.All["weak-ph-per-ton-low"];
+
+    private static double PhForATonHigh => LimingConstants.All["weak-ph-per-ton-high"];
+
+    private static double FirstTons => LimingConstants.All["weak-first-dressing"];
+
+    private WorkedLine RuleLine(string end, LimeRate rate, double phForATon) =>
+        LimingFormulas
+            .All["weak-lime-rule"]
+            .Line(
+                $"{Tons(rate)} ton/ac",
+                ("end", end),
+                ("target", LimeText.Ph(target)),
+                ("pH", LimeText.Ph(ph)),
+                ("pH for a ton", Amounts.Print(phForATon, 2))
+            );
 
     private static string Tons(LimeRate rate) => LimeText.Tons(rate.OfBasis.PoundsPerAcre);
 }

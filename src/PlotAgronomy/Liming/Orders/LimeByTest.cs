@@ -79,11 +79,14 @@ public sealed class LimeByTest : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new("By test", "sum of rate x area where a test asks for it", Amounts.Print(ByTest, "lb", 1)),
-            new("Blanket", "one rate x all the area", Amounts.Print(Blanket, "lb", 1)),
-            new("Wasted", "above what each plot needs", Amounts.Print(Wasted, "lb", 1)),
-            new("Left short", "below what each plot needs", Amounts.Print(LeftShort, "lb", 1)),
+            SumLine("By test, rate x area where a test asks for it", ByTest),
+            SumLine("Blanket, one rate on all the area", Blanket),
+            SumLine("Wasted, above what each plot needs", Wasted),
+            SumLine("Left short, below what each plot needs", LeftShort),
         ];
+
+    private static WorkedLine SumLine(string what, Mass mass) =>
+        LimingFormulas.All["lime-over-plots"].Line(Amounts.Print(mass, "lb", 1), ("what", what));
 
     private static IEnumerable<Finding> Waste(double pounds) =>
         pounds > Tolerance.Dust ? [FindingCatalog.Create("lime-blanket-waste", ("pounds", Amounts.Print(pounds, 0)))] : [];

@@ -80,82 +80,13 @@ public sealed class LimeOrder : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork()
     {
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
-        lines.Add(new("Rate", "with its labels", Terms.Rate.ToString(), Terms.Rate.Basis.SourceId));
-        if (Terms.EarlierLime?.CreditBy(Terms.Rate.Institution, Terms.SoilClass) is { } credit)
-        {
-            lines.Add(
-                new(
-                    "Earlier lime taken off",
-                    "R - R x months x k, never below 0",
-                    $"{LimeText.Tons(credit.PoundsPerAcre)} ton/ac",
-                    "LIME-S7"
-                )
-            );
-        }
-
-        double from = Terms.Rate.Depth.Inches;
-        double to = BasisRate.Depth.Inches;
-        if (!Tolerance.AreEqual(to, from))
-        {
-            lines.Add(
-                new(
-                    "For the depth worked",
-                    "rate x depth worked / depth of the rate",
-                    $"x {Amounts.Print(to, 2)} / {Amounts.Print(from, 2)} = "
-                        + $"{LimeText.Tons(BasisRate.OfBasis.PoundsPerAcre)} ton/ac",
-                    "PRACTICE"
-                )
-            );
-        }
-
         lines.Add(
-            new(
-                $"Rate of {Terms.Material.Name}",
-                "rate x strength of its lime / strength of the material",
-                $"{LimeText.Tons(BasisRate.OfBasis.PoundsPerAcre)} x {Amounts.Print(ProductPerBasis, 4)} = "
-                    + $"{LimeText.Tons(ExactProductRate.PoundsPerAcre)} ton/ac = "
-                    + $"{Amounts.Print(ExactProductRate.PoundsPerThousandSquareFeet, 1)} lb/1000 ft2",
-                Terms.Rate.Basis.Figure?.Index.SourceId
-            )
+            LimingFormulas.All["lime-as-labelled"].Line(Terms.Rate.ToString(), ("what", "Rate")).From(Terms.Rate.Basis.Origin)
         );
-        if (Terms.Rounding is { } rounding)
-        {
-            lines.Add(
-                new(
-                    "Rounded",
-                    $"to {Amounts.Print(rounding.Step, "ton/ac")} as {rounding.Institution} does",
-                    $"{LimeText.Tons(ProductRate.PoundsPerAcre)} ton/ac",
-                    rounding.SourceId
-                )
-            );
-        }
-
-        double applied = AlreadyApplied.Pounds;
-        if (applied > 0)
-        {
-            lines.Add(new("Already applied", "counted in this material", Amounts.Print(AlreadyApplied, "lb", 1)));
-        }
-
-        string less = applied > 0 ? " - " + Amounts.Print(AlreadyApplied, "lb", 1) : "";
-        lines.Add(
-            new(
-                "For the plot",
-                applied > 0 ? "rate x area - already applied" : "rate x area",
-                $"{Amounts.Print(ProductRate, "lb/ac", 1)} x {Amounts.Print(Terms.Area, "ac", 3)}{less} = "
-                    + $"{Amounts.Print(Product, "lb", 1)} = {Amounts.Print(Product, "ton", 3)}"
-            )
-        );
-        if (Bags is { } bags)
-        {
-            lines.Add(
-                new(
-                    "Whole bags",
-                    "mass / bag, rounded up",
-                    $"{Amounts.Print(bags, 0)} bags of {Amounts.Print(Terms.Bag!.Value, "lb", 1)}"
-                )
-            );
-        }
-
+        lines.AddRange(Terms.EarlierLime?.CreditLines("Earlier lime taken off", Terms.Rate.Institution, Terms.SoilClass) ?? []);
+        lines.AddRange(DepthLines());
+        lines.AddRange(MaterialLines());
+        lines.AddRange(PlotLines());
         if (Dressings.Length > 1)
         {
             lines.AddRange(Dressings.Select(LineOf));
@@ -164,14 +95,105 @@ public sealed class LimeOrder : IWorkedResult
         return lines.ToImmutable();
     }
 
-    private static WorkedLine LineOf(LimeDressing part)
+    private IEnumerable<WorkedLine> DepthLines()
+    {
+        double from = Terms.Rate.Depth.Inches;
+        double to = BasisRate.Depth.Inches;
+        if (Tolerance.AreEqual(to, from))
+        {
+            yield break;
+        }
+
+        double rate = BasisRate.AtDepth(Terms.Rate.Depth).OfBasis.PoundsPerAcre;
+        yield return LimingFormulas
+            .All["lime-at-depth"]
+            .Line(
+                $"{LimeText.Tons(BasisRate.OfBasis.PoundsPerAcre)} ton/ac",
+                ("rate", LimeText.Tons(rate)),
+                ("depth worked", Amounts.Print(to, 2)),
+                ("depth of the rate", Amounts.Print(from, 2))
+            );
+    }
+
+    private IEnumerable<WorkedLine> MaterialLines()
+    {
+        var material = Terms.Material;
+        string factor = Amounts.Print(ProductPerBasis, 4);
+        if (Terms.Rate.Basis.Figure is { } figure)
+        {
+            yield return LimingFormulas
+                .All["lime-strength-factor"]
+                .Line(
+                    factor,
+                    ("what", "Material for a ton of that lime"),
+                    ("strength of its lime", $"{figure}"),
+                    ("strength of the other", $"{material.FigureIn(figure.Index)}")
+                )
+                .From(figure.Index.Origin);
+        }
+
+        yield return LimingFormulas
+            .All["lime-in-other-lime"]
+            .Line(
+                $"{LimeText.Tons(ExactProductRate.PoundsPerAcre)} ton/ac = "
+                    + $"{Amounts.Print(ExactProductRate.PoundsPerThousandSquareFeet, 1)} lb/1000 ft2",
+                ("what", $"Rate of {material.Name}"),
+                ("rate", LimeText.Tons(BasisRate.OfBasis.PoundsPerAcre)),
+                ("factor", factor)
+            );
+        if (Terms.Rounding is { } rounding)
+        {
+            string what = $"Rounded to {Amounts.Print(rounding.Step, "ton/ac")} as {rounding.Institution} does";
+            yield return LimingFormulas
+                .All["lime-rounded"]
+                .Line($"{LimeText.Tons(ProductRate.PoundsPerAcre)} ton/ac", ("what", what))
+                .From(rounding.Origin);
+        }
+    }
+
+    private IEnumerable<WorkedLine> PlotLines()
+    {
+        double applied = AlreadyApplied.Pounds;
+        string appliedText = Amounts.Print(AlreadyApplied, "lb", 1);
+        if (applied > 0)
+        {
+            yield return LimingFormulas
+                .All["lime-applied-in-material"]
+                .Line(
+                    appliedText,
+                    ("in the lime of the rate", Amounts.Print(applied / ProductPerBasis, 1)),
+                    ("material for that lime", Amounts.Print(ProductPerBasis, 4))
+                );
+        }
+
+        yield return LimingFormulas
+            .All[applied > 0 ? "lime-for-area-less-applied" : "lime-for-area"]
+            .Line(
+                $"{Amounts.Print(Product, "lb", 1)} = {Amounts.Print(Product, "ton", 3)}",
+                ("what", "For the plot"),
+                ("rate", Amounts.Print(ProductRate, "lb/ac", 1)),
+                ("area", Amounts.Print(Terms.Area, "ac", 3)),
+                ("already applied", appliedText)
+            );
+        if (Bags is { } bags)
+        {
+            yield return LimingFormulas
+                .All["lime-rounded"]
+                .Line($"{Amounts.Print(bags, 0)} bags of {Amounts.Print(Terms.Bag!.Value, "lb", 1)}", ("what", "Whole bags"));
+        }
+    }
+
+    private WorkedLine LineOf(LimeDressing part)
     {
         string when = part.On is { } day ? LimeText.Date(day) : $"month {Amounts.Print(part.MonthsAfterFirst, 0)}";
         string bags = part.Bags is { } count ? $", {Amounts.Print(count, 0)} bags" : "";
-        return new(
-            $"Dressing {Amounts.Print(part.Number, 0)}",
-            "the last part takes the rest",
-            $"{when}: {Amounts.Print(part.Mass, "lb", 1)}{bags}"
-        );
+        return LimingFormulas
+            .All["lime-for-area"]
+            .Line(
+                $"{Amounts.Print(part.Mass, "lb", 1)}{bags}",
+                ("what", $"Dressing {Amounts.Print(part.Number, 0)}, {when}"),
+                ("rate", Amounts.Print(part.Rate, "lb/ac", 1)),
+                ("area", Amounts.Print(Terms.Area, "ac", 3))
+            );
     }
 }

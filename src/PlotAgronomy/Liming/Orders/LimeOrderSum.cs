@@ -19,11 +19,15 @@ internal sealed class LimeOrderSum
         rule = LimePlacementRule.FindForInstitution(terms.Rate.Institution, terms.Placement);
         BasisRate = AtWorkedDepth(terms.EarlierLime?.TakeOff(terms.Rate, terms.SoilClass, findings) ?? terms.Rate);
         ProductPerBasis = BasisRate.FactorFor(terms.Material);
-        ExactProductRate = ApplicationRate.FromPoundsPerAcre(BasisRate.OfBasis.PoundsPerAcre * ProductPerBasis);
+        ExactProductRate = ApplicationRate.FromPoundsPerAcre(
+            LimeSums.InOtherLime(BasisRate.OfBasis.PoundsPerAcre, ProductPerBasis)
+        );
         ProductRate = terms.Rounding?.Apply(ExactProductRate) ?? ExactProductRate;
-        AppliedPounds = terms.AlreadyApplied.Sum(a => a.PoundsOfBasis(BasisRate)) * ProductPerBasis;
-        double needed = ProductRate.PoundsPerAcre * acres;
-        ProductPounds = IsDust(needed - AppliedPounds, needed) ? 0 : Math.Max(0, needed - AppliedPounds);
+        AppliedPounds = LimeSums.InOtherLime(terms.AlreadyApplied.Sum(a => a.PoundsOfBasis(BasisRate)), ProductPerBasis);
+        double needed = LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, 0);
+        ProductPounds = IsDust(needed - AppliedPounds, needed)
+            ? 0
+            : LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, AppliedPounds);
         Dressings = new LimeSplit(terms, rule, acres, findings).Of(ProductPounds);
         double? bagPounds = terms.Bag?.Pounds;
         Bags = bagPounds is { } bag ? WholePackages.RoundUp(ProductPounds / bag) : null;

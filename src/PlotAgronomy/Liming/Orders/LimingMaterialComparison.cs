@@ -59,22 +59,29 @@ public sealed class LimingMaterialComparison : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            .. Costs.Select(c =>
-                c.Order is null
-                    ? new WorkedLine(c.Offer.Material.Name, "cannot be judged", c.WhyNot!)
-                    : new WorkedLine(
-                        c.Offer.Material.Name,
-                        "price per ton / (figure / whole of the index)",
-                        $"{Amounts.Print((double)(c.Offer.PricePerPound * (decimal)ExactUnits.PoundsPerShortTon), 2)} / "
-                            + $"({c.Figure} / {Amounts.Print(c.Figure!.Index.Whole, 0)}) = "
-                            + $"{Amounts.Print((double)c.CostPerEffectiveTon!.Value, 2)}; "
-                            + $"{Amounts.Print(c.Order.Product, "lb", 0)} for {Amounts.Print((double)c.Order.Cost!.Value, 2)}",
-                        c.Figure.Index.SourceId
-                    )
-            ),
-        ];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Costs.Select(LineOf)];
+
+    private static WorkedLine LineOf(LimeOfferCost cost)
+    {
+        string material = cost.Offer.Material.Name;
+        if (cost.Order is not { Cost: { } price } order || cost.Figure is not { } figure)
+        {
+            return LimingFormulas.All["lime-no-rate"].Line($"cannot be judged: {cost.WhyNot}", ("what", material));
+        }
+
+        decimal perTon = cost.Offer.PricePerPound * (decimal)ExactUnits.PoundsPerShortTon;
+        return LimingFormulas
+            .All["lime-cost-of-effect"]
+            .Line(
+                $"{Amounts.Print((double)cost.CostPerEffectiveTon!.Value, 2)}; "
+                    + $"{Amounts.Print(order.Product, "lb", 0)} for {Amounts.Print((double)price, 2)}",
+                ("material", material),
+                ("price per ton", Amounts.Print((double)perTon, 2)),
+                ("figure", $"{figure}"),
+                ("whole of the index", Amounts.Print(figure.Index.Whole, 0))
+            )
+            .From(figure.Index.Origin);
+    }
 
     private static LimeOfferCost Cost(LimeRate rate, Area area, LimeOffer offer)
     {
@@ -102,7 +109,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
         {
             Offer = offer,
             Figure = figure,
-            CostPerEffectiveTon = offer.PricePerPound * (decimal)(ExactUnits.PoundsPerShortTon / figure.ShareOfWhole),
+            CostPerEffectiveTon = LimeSums.CostOfEffect(offer.PricePerPound, figure.ShareOfWhole),
             Order = LimeOrder.For(
                 new LimeOrderTerms
                 {

@@ -29,20 +29,14 @@ public sealed class EarlierLime
     /// <param name="institution">Institution of the new rate.</param>
     /// <param name="soilClass">Soil class.</param>
     /// <returns>The credit; null when the institution prints no rule.</returns>
-    /// <remarks>credit = R - R x months x k, never below 0, with k = 0.08 on mineral soil, 0.16 on others (LIME-S7).
-    /// It ends after 12.5 or 6.25 months.</remarks>
+    /// <remarks>credit = R - R x months x k, never below 0, with k = 0.08 on mineral soil, 0.16 on others. It ends
+    /// after 12.5 or 6.25 months.</remarks>
     public ApplicationRate? CreditBy(Institution institution, SoilClass soilClass)
     {
         ArgumentNullException.ThrowIfNull(institution);
         Guard.Defined(soilClass);
         return institution == Institution.NorthCarolina
-            ? ApplicationRate.FromPoundsPerAcre(
-                LimeMath.ResidualTonsPerAcre(
-                    Rate.PoundsPerAcre,
-                    Months,
-                    LimingConstants.All[soilClass == SoilClass.Mineral ? "nc-residual-mineral" : "nc-residual-organic"]
-                )
-            )
+            ? ApplicationRate.FromPoundsPerAcre(LimeMath.ResidualTonsPerAcre(Rate.PoundsPerAcre, Months, LossOn(soilClass)))
             : null;
     }
 
@@ -50,10 +44,32 @@ public sealed class EarlierLime
     {
         if (CreditBy(rate.Institution, soilClass) is { } credit)
         {
-            return rate.With(ApplicationRate.FromPoundsPerAcre(Math.Max(0, rate.OfBasis.PoundsPerAcre - credit.PoundsPerAcre)));
+            return rate.With(
+                ApplicationRate.FromPoundsPerAcre(LimeSums.LessCredit(rate.OfBasis.PoundsPerAcre, credit.PoundsPerAcre))
+            );
         }
 
         findings.Add(FindingCatalog.Create("lime-credit-not-printed", ("institution", rate.Institution.Name)));
         return rate;
     }
+
+    /// <summary>How the credit was reckoned; no line when the institution prints no rule.</summary>
+    internal IEnumerable<WorkedLine> CreditLines(string what, Institution institution, SoilClass soilClass)
+    {
+        if (CreditBy(institution, soilClass) is { } credit)
+        {
+            yield return LimingFormulas
+                .All["nc-lime-credit"]
+                .Line(
+                    $"{LimeText.Tons(credit.PoundsPerAcre)} ton/ac",
+                    ("what", what),
+                    ("earlier lime", LimeText.Tons(Rate.PoundsPerAcre)),
+                    ("months", Amounts.Print(Months, 1)),
+                    ("loss a month", Amounts.Print(LossOn(soilClass), 3))
+                );
+        }
+    }
+
+    private static double LossOn(SoilClass soilClass) =>
+        LimingConstants.All[soilClass == SoilClass.Mineral ? "nc-residual-mineral" : "nc-residual-organic"];
 }

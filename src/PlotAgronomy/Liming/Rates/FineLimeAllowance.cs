@@ -8,19 +8,21 @@ namespace PlotAgronomy.Liming;
 /// laboratory allows it.</summary>
 public sealed class FineLimeAllowance : IWorkedResult
 {
-    private static readonly Lazy<FrozenDictionary<string, (double Low, double High)>> SharesByBasis = Table.Keyed(
+    private static readonly Lazy<FrozenDictionary<string, Row>> RowsByBasis = Table.Keyed(
         "Liming/Data/allowance.csv",
         r => r.Text("basis_id"),
-        r =>
-        {
-            double ordinary = r.Number("ordinary_lb_per_1000_ft2");
-            return (r.Number("fine_low_lb_per_1000_ft2") / ordinary, r.Number("fine_high_lb_per_1000_ft2") / ordinary);
-        }
+        Row.FromCsv
     );
 
     private readonly LimeRate rate;
 
-    private FineLimeAllowance(LimeRate rate) => this.rate = rate;
+    private readonly Row? allowance;
+
+    private FineLimeAllowance(LimeRate rate, Row? allowance)
+    {
+        this.rate = rate;
+        this.allowance = allowance;
+    }
 
     /// <summary>Gets the smaller rate of fine lime allowed; null when the allowance does not apply.</summary>
     public ApplicationRate? Low { get; private init; }
@@ -32,38 +34,55 @@ public sealed class FineLimeAllowance : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+    public ImmutableArray<string> SourceIds => [LimingFormulas.All["fine-lime"].Origin!.SourceId];
 
     /// <summary>Asks for the allowance. It is refused for every basis but ordinary lime of the laboratory that gives
     /// it.</summary>
     /// <param name="rate">Rate.</param>
     /// <returns>The allowance, or a finding that refuses it.</returns>
-    /// <remarks>60 to 65 lb of fine lime for 90 lb of ordinary lime (PRACTICE), a ratio of 0.667 to 0.722.</remarks>
+    /// <remarks>60 to 65 lb of fine lime for 90 lb of ordinary lime, a ratio of 0.667 to 0.722.</remarks>
     public static FineLimeAllowance For(LimeRate rate)
     {
         ArgumentNullException.ThrowIfNull(rate);
-        return !SharesByBasis.Value.TryGetValue(rate.Basis.Id, out var shares)
-            ? new(rate) { Findings = [FindingCatalog.Create("lime-allowance-refused", ("basis", rate.Basis.Name))] }
-            : new(rate)
+        return !RowsByBasis.Value.TryGetValue(rate.Basis.Id, out var row)
+            ? new(rate, null) { Findings = [FindingCatalog.Create("lime-allowance-refused", ("basis", rate.Basis.Name))] }
+            : new(rate, row)
             {
-                Low = rate.OfBasis * shares.Low,
-                High = rate.OfBasis * shares.High,
+                Low = Fine(rate, row.FineLow, row),
+                High = Fine(rate, row.FineHigh, row),
                 Findings = [],
             };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        Low is { } low && High is { } high
-            ?
-            [
-                new(
-                    "Fine lime",
-                    "a laboratory's allowance for ordinary lime",
-                    $"{Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)} becomes {Amounts.Print(low, "lb/1000 ft2", 1)} to "
-                        + $"{Amounts.Print(high, "lb/1000 ft2", 1)}",
-                    "PRACTICE"
-                ),
-            ]
+        Low is { } low && High is { } high && allowance is { } row
+            ? [LineOf("least", low, row.FineLow, row), LineOf("most", high, row.FineHigh, row)]
             : [];
+
+    private static ApplicationRate Fine(LimeRate rate, double fine, Row row) =>
+        ApplicationRate.FromPoundsPerAcre(LimeSums.FineLime(rate.OfBasis.PoundsPerAcre, fine, row.Ordinary));
+
+    private WorkedLine LineOf(string end, ApplicationRate answer, double fine, Row row) =>
+        LimingFormulas
+            .All["fine-lime"]
+            .Line(
+                Amounts.Print(answer, "lb/1000 ft2", 1),
+                ("end", end),
+                ("rate", Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)),
+                ("fine lime", Amounts.Print(fine, 1)),
+                ("ordinary lime", Amounts.Print(row.Ordinary, 1))
+            )
+            .From(row.Origin);
+
+    private sealed record Row(double Ordinary, double FineLow, double FineHigh, Origin Origin)
+    {
+        internal static Row FromCsv(CsvRow row) =>
+            new(
+                row.Number("ordinary_lb_per_1000_ft2"),
+                row.Number("fine_low_lb_per_1000_ft2"),
+                row.Number("fine_high_lb_per_1000_ft2"),
+                row.Origin()
+            );
+    }
 }

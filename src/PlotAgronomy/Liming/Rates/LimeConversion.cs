@@ -18,7 +18,12 @@ public static class LimeConversion
         ArgumentNullException.ThrowIfNull(rate);
         ArgumentNullException.ThrowIfNull(basis);
         double factor = Factor(rate.Basis, basis, through);
-        return new LimeRateConversion(rate, rate.Relabelled(rate.OfBasis.PoundsPerAcre * factor, basis), factor, through);
+        return new LimeRateConversion(
+            rate,
+            rate.Relabelled(LimeSums.InOtherLime(rate.OfBasis.PoundsPerAcre, factor), basis),
+            factor,
+            through
+        );
     }
 
     private static double Factor(LimeBasis old, LimeBasis wanted, LimingMaterial? through)
@@ -27,7 +32,7 @@ public static class LimeConversion
         var to = FigureOf(wanted);
         if (from.Index == to.Index)
         {
-            return from.Value / to.Value;
+            return LimeSums.StrengthFactor(from.Value, to.Value);
         }
 
         return through is null
@@ -35,7 +40,12 @@ public static class LimeConversion
                 $"{old.Name} is rated by {from.Index.Name}, {wanted.Name} by {to.Index.Name}: name the material the "
                     + "conversion goes through."
             )
-            : from.Value / LimeRate.Effective(through, from.Index) * (LimeRate.Effective(through, to.Index) / to.Value);
+            : LimeSums.FactorThrough(
+                from.Value,
+                LimeRate.Effective(through, from.Index),
+                LimeRate.Effective(through, to.Index),
+                to.Value
+            );
     }
 
     private static LimeFigure FigureOf(LimeBasis basis) =>

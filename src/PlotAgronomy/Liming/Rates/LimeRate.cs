@@ -56,7 +56,13 @@ public sealed class LimeRate
     {
         double from = Depth.Inches;
         double to = CheckDepth(depth).Inches;
-        return new(ApplicationRate.FromPoundsPerAcre(OfBasis.PoundsPerAcre * (to / from)), TargetPh, depth, Basis, Institution);
+        return new(
+            ApplicationRate.FromPoundsPerAcre(LimeSums.AtDepth(OfBasis.PoundsPerAcre, to, from)),
+            TargetPh,
+            depth,
+            Basis,
+            Institution
+        );
     }
 
     /// <summary>Pounds of a real material that do the same.</summary>
@@ -69,7 +75,7 @@ public sealed class LimeRate
     public ApplicationRate RateOf(LimingMaterial material)
     {
         ArgumentNullException.ThrowIfNull(material);
-        return ApplicationRate.FromPoundsPerAcre(OfBasis.PoundsPerAcre * FactorFor(material));
+        return ApplicationRate.FromPoundsPerAcre(LimeSums.InOtherLime(OfBasis.PoundsPerAcre, FactorFor(material)));
     }
 
     /// <summary>Adds a rate with the same four labels.</summary>
@@ -111,7 +117,7 @@ public sealed class LimeRate
     internal double FactorFor(LimingMaterial material) =>
         !material.Neutralizes
             ? throw new InvalidOperationException($"{material.Name} neutralizes nothing: no amount of it is lime.")
-        : Basis.Figure is { } figure ? figure.Value / Effective(material, figure.Index)
+        : Basis.Figure is { } figure ? LimeSums.StrengthFactor(figure.Value, Effective(material, figure.Index))
         : 1;
 
     internal static double Effective(LimingMaterial material, LimeIndex index)

@@ -40,22 +40,37 @@ public sealed class LimeRateConversion : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Factor",
-                Through is null
-                    ? "strength of the old lime / strength of the new lime"
-                    : $"through {Through.Name}: (old lime / material) x (material / new lime)",
-                Through is null
-                    ? $"{From.Basis.Figure} / {Rate.Basis.Figure} = {Amounts.Print(Factor, 4)}"
-                    : $"({From.Basis.Figure} / {Through.FigureIn(From.Basis.Figure!.Index)}) x "
-                        + $"({Through.FigureIn(Rate.Basis.Figure!.Index)} / {Rate.Basis.Figure}) = {Amounts.Print(Factor, 4)}",
-                Rate.Basis.SourceId
-            ),
-            new(
-                "Rate",
-                "old rate x factor",
-                $"{LimeText.Tons(From.OfBasis.PoundsPerAcre)} x {Amounts.Print(Factor, 4)} = "
-                    + $"{LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac of {Rate.Basis.Name}"
-            ),
+            FactorLine.From(Rate.Basis.Origin),
+            LimingFormulas
+                .All["lime-in-other-lime"]
+                .Line(
+                    $"{LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac of {Rate.Basis.Name}",
+                    ("what", "Rate"),
+                    ("rate", LimeText.Tons(From.OfBasis.PoundsPerAcre)),
+                    ("factor", FactorText)
+                ),
         ];
+
+    private string FactorText => Amounts.Print(Factor, 4);
+
+    private WorkedLine FactorLine =>
+        Through is null
+            ? LimingFormulas
+                .All["lime-strength-factor"]
+                .Line(
+                    FactorText,
+                    ("what", "Factor"),
+                    ("strength of its lime", $"{From.Basis.Figure}"),
+                    ("strength of the other", $"{Rate.Basis.Figure}")
+                )
+            : LimingFormulas
+                .All["lime-factor-through"]
+                .Line(
+                    FactorText,
+                    ("material", Through.Name),
+                    ("old lime", $"{From.Basis.Figure}"),
+                    ("material in the old index", $"{Through.FigureIn(From.Basis.Figure!.Index)}"),
+                    ("material in the new index", $"{Through.FigureIn(Rate.Basis.Figure!.Index)}"),
+                    ("new lime", $"{Rate.Basis.Figure}")
+                );
 }

@@ -20,7 +20,7 @@ public sealed class LimeRounding
         Step = ApplicationRate.FromPoundsPerAcre(row.Number("step") * unit);
         NoneBelow = ApplicationRate.FromPoundsPerAcre(row.Number("none_below") * unit);
         down = row.YesOrNo("rounds_down");
-        SourceId = row.SourceId();
+        Origin = row.Origin();
     }
 
     /// <summary>Gets the institution.</summary>
@@ -33,10 +33,11 @@ public sealed class LimeRounding
     public ApplicationRate NoneBelow { get; }
 
     /// <summary>Gets the id of its source.</summary>
-    public string SourceId { get; }
+    public string SourceId => Origin.SourceId;
 
-    internal static LimeRounding? ForInstitution(Institution institution) =>
-        ByInstitution.Value.GetValueOrDefault(institution);
+    internal Origin Origin { get; }
+
+    internal static LimeRounding? ForInstitution(Institution institution) => ByInstitution.Value.GetValueOrDefault(institution);
 
     /// <summary>Rounds a rate as the report does.</summary>
     /// <param name="rate">Rate.</param>

@@ -80,5 +80,7 @@ public sealed class PrintedLimeRate : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        Rate is null ? [] : [new("Printed rate", "as the laboratory printed it", Rate.ToString(), Rate.Basis.SourceId)];
+        Rate is null
+            ? []
+            : [LimingFormulas.All["lime-as-labelled"].Line(Rate.ToString(), ("what", "Printed rate")).From(Rate.Basis.Origin)];
 }

@@ -55,7 +55,7 @@ public sealed class LimeTarget : IWorkedResult
     /// <returns>The target, and the kinds that do not stand it.</returns>
     /// <exception cref="ArgumentException">No kinds.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share outside its range.</exception>
-    /// <remarks>The highest target among the kinds that matter, as Pennsylvania does over a rotation (LIME-S8).</remarks>
+    /// <remarks>The highest target among the kinds that matter, as Pennsylvania does over a rotation.</remarks>
     public static LimeTarget ForBlend(
         IReadOnlyList<KindShare> blend,
         Institution institution,
@@ -190,12 +190,12 @@ public sealed class LimeTarget : IWorkedResult
         Ph is { } ph
             ?
             [
-                new(
-                    "Target pH",
-                    "highest target of the kinds that matter",
-                    $"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})",
-                    SourceIds.FirstOrDefault()
-                ),
+                LimingFormulas
+                    .All["lime-target-of-kinds"]
+                    .Line($"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})") with
+                {
+                    SourceId = SourceIds.FirstOrDefault(),
+                },
             ]
             : [];
 }

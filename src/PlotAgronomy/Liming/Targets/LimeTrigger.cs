@@ -22,7 +22,7 @@ public sealed class LimeTrigger : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["LIME-S1"];
+    public ImmutableArray<string> SourceIds => [LimingFormulas.All["lime-trigger"].Origin!.SourceId];
 
     /// <summary>Finds the pH at which liming starts.</summary>
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
@@ -38,7 +38,7 @@ public sealed class LimeTrigger : IWorkedResult
             {
                 Findings = [FindingCatalog.Create("lime-trigger-implausible", ("margin", LimeText.Ph(marginPh)))],
             }
-            : new(targetPh, marginPh) { Ph = targetPh - marginPh, Findings = [] };
+            : new(targetPh, marginPh) { Ph = LimeTimes.Trigger(targetPh, marginPh), Findings = [] };
     }
 
     /// <inheritdoc/>
@@ -46,12 +46,9 @@ public sealed class LimeTrigger : IWorkedResult
         Ph is { } ph
             ?
             [
-                new(
-                    "Lime at or below",
-                    "target - margin",
-                    $"{LimeText.Ph(target)} - {LimeText.Ph(margin)} = pH {LimeText.Ph(ph)}",
-                    "LIME-S1"
-                ),
+                LimingFormulas
+                    .All["lime-trigger"]
+                    .Line($"pH {LimeText.Ph(ph)}", ("target", LimeText.Ph(target)), ("margin", LimeText.Ph(margin))),
             ]
             : [];
 }

@@ -19,7 +19,7 @@ public sealed class LimeBalance : IWorkedResult
         Rate = rate;
         Area = area;
         double acres = area.Acres;
-        Need = Mass.FromPounds(rate.OfBasis.PoundsPerAcre * acres);
+        Need = Mass.FromPounds(LimeSums.ForArea(rate.OfBasis.PoundsPerAcre, acres, 0));
         Applied = Mass.FromPounds(applied.Sum(a => a.PoundsOfBasis(rate)));
         Planned = Mass.FromPounds(planned.Sum(a => a.PoundsOfBasis(rate)));
         Findings = Finding.InOrder(FindingsOf([.. applied, .. planned]));
@@ -41,18 +41,19 @@ public sealed class LimeBalance : IWorkedResult
     public Mass Planned { get; }
 
     /// <summary>Gets the rate that has gone on, in the lime of the basis.</summary>
-    public ApplicationRate AppliedRate => ApplicationRate.Of(Applied, Area);
+    public ApplicationRate AppliedRate => RateOnPlot(Mass.Zero);
 
     /// <summary>Gets the rate once the plan is carried out, in the lime of the basis.</summary>
-    public ApplicationRate RateAfterPlan => ApplicationRate.Of(Applied + Planned, Area);
+    public ApplicationRate RateAfterPlan => RateOnPlot(Planned);
 
     /// <summary>Gets what is still owed before the plan, in the lime of the basis; zero when the need is met.</summary>
     public Mass StillOwed
     {
         get
         {
-            double owed = Need.Pounds - Applied.Pounds;
-            return Mass.FromPounds(Math.Max(0, owed));
+            double need = Need.Pounds;
+            double applied = Applied.Pounds;
+            return Mass.FromPounds(LimeTimes.StillOwed(need, applied));
         }
     }
 
@@ -63,8 +64,9 @@ public sealed class LimeBalance : IWorkedResult
         get
         {
             double need = Need.Pounds;
-            double total = Applied.Pounds + Planned.Pounds;
-            return need > 0 ? Math.Max(0, 100 * (total - need) / need) : null;
+            double applied = Applied.Pounds;
+            double planned = Planned.Pounds;
+            return need > 0 ? LimeTimes.AboveNeedPercent(need, applied, planned) : null;
         }
     }
 
@@ -110,23 +112,55 @@ public sealed class LimeBalance : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Need",
-                "rate x area",
-                $"{Amounts.Print(Rate.OfBasis, "lb/ac", 1)} x {Amounts.Print(Area, "ac", 3)} = {Amounts.Print(Need, "lb", 1)} "
-                    + $"of {Rate.Basis.Name}",
-                Rate.Basis.SourceId
-            ),
-            new(
-                "Applied",
-                "counted in that lime",
-                $"{Amounts.Print(Applied, "lb", 1)} = {Amounts.Print(AppliedRate, "lb/ac", 1)}"
-            ),
-            new("Still owed", "need - applied", Amounts.Print(StillOwed, "lb", 1)),
-            new("After the plan", "applied + planned", Amounts.Print(RateAfterPlan, "lb/ac", 1) + AboveNeed),
+            LimingFormulas
+                .All["lime-for-area"]
+                .Line(
+                    $"{Amounts.Print(Need, "lb", 1)} of {Rate.Basis.Name}",
+                    ("what", "Need"),
+                    ("rate", Amounts.Print(Rate.OfBasis, "lb/ac", 1)),
+                    ("area", Amounts.Print(Area, "ac", 3))
+                )
+                .From(Rate.Basis.Origin),
+            RateLine("Applied, counted in that lime", AppliedRate, Mass.Zero),
+            LimingFormulas
+                .All["lime-still-owed"]
+                .Line(
+                    Amounts.Print(StillOwed, "lb", 1),
+                    ("need", Amounts.Print(Need, "lb", 1)),
+                    ("applied", Amounts.Print(Applied, "lb", 1))
+                ),
+            RateLine("After the plan", RateAfterPlan, Planned),
+            .. AboveNeedPercent is > 0 and { } percent ? new[] { AboveNeedLine(percent) } : [],
         ];
 
-    private string AboveNeed => AboveNeedPercent is > 0 and { } percent ? $", {Amounts.Print(percent, 1)} % above need" : "";
+    private ApplicationRate RateOnPlot(Mass planned)
+    {
+        double applied = Applied.Pounds;
+        double more = planned.Pounds;
+        double acres = Area.Acres;
+        return ApplicationRate.FromPoundsPerAcre(LimeTimes.PoundsPerAcreOnPlot(applied, more, acres));
+    }
+
+    private WorkedLine RateLine(string what, ApplicationRate answer, Mass planned) =>
+        LimingFormulas
+            .All["lime-on-the-plot"]
+            .Line(
+                Amounts.Print(answer, "lb/ac", 1),
+                ("what", what),
+                ("applied", Amounts.Print(Applied, "lb", 1)),
+                ("planned", Amounts.Print(planned, "lb", 1)),
+                ("area", Amounts.Print(Area, "ac", 3))
+            );
+
+    private WorkedLine AboveNeedLine(double percent) =>
+        LimingFormulas
+            .All["lime-above-need"]
+            .Line(
+                $"{Amounts.Print(percent, 1)} %",
+                ("applied", Amounts.Print(Applied, "lb", 1)),
+                ("planned", Amounts.Print(Planned, "lb", 1)),
+                ("need", Amounts.Print(Need, "lb", 1))
+            );
 
     private IEnumerable<Finding> FindingsOf(ImmutableArray<LimeApplication> all)
     {

@@ -49,7 +49,13 @@ public sealed class LimeOutlook : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["LIME-S16", "LIME-S17", "LIME-S22"];
+    public ImmutableArray<string> SourceIds =>
+        [
+            .. LimeReaction
+                .SourceIds.Append(LimingConstants.All.Find("full-effect").SourceId)
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
 
     /// <summary>Looks ahead.</summary>
     /// <param name="terms">Soil, lime and dates.</param>
@@ -70,7 +76,8 @@ public sealed class LimeOutlook : IWorkedResult
         double months = (terms.PlantingOn.DayNumber - terms.LimedOn.DayNumber) / ExactUnits.DaysPerMonth;
         var worked = LimeReaction.After(terms.Material, months);
         double ph = terms.SoilPh.Value;
-        double rise = Math.Max(0, terms.Rate.TargetPh - ph) * terms.ShareDelivered.Value;
+        double target = terms.Rate.TargetPh;
+        double delivered = terms.ShareDelivered.Value;
         bool onSurface = terms.Placement == LimePlacement.Surface;
         var known = terms.Kinds.Where(k => k.Ph is not null).ToList();
         ImmutableArray<CropKind> holdBack = [.. known.Where(k => k.Ph!.MinimumPh > ph)];
@@ -78,8 +85,8 @@ public sealed class LimeOutlook : IWorkedResult
         return new LimeOutlook(terms)
         {
             Worked = worked,
-            ExpectedPhLow = onSurface ? ph : ph + (rise * worked.Low.Value),
-            ExpectedPhHigh = ph + (rise * worked.High.Value),
+            ExpectedPhLow = LimeTimes.ExpectedPh(ph, target, delivered, onSurface ? 0 : worked.Low.Value),
+            ExpectedPhHigh = LimeTimes.ExpectedPh(ph, target, delivered, worked.High.Value),
             SowNow = [.. known.Where(k => k.Ph!.MinimumPh <= ph)],
             HoldBack = holdBack,
             LimitUnknown = unknown,
@@ -91,19 +98,25 @@ public sealed class LimeOutlook : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new("Worked by planting day", "by fineness and time", Worked.ToString(), "LIME-S16"),
-            new(
-                "pH to expect",
-                "pH + (target - pH) x share delivered x share worked",
-                $"{LimeText.Ph(Terms.SoilPh.Value)} + ({LimeText.Ph(Terms.Rate.TargetPh)} - {LimeText.Ph(Terms.SoilPh.Value)}) "
-                    + $"x {Amounts.Print(Terms.ShareDelivered, 0)} x {Worked}: {LimeText.Ph(ExpectedPhLow)} to "
-                    + $"{LimeText.Ph(ExpectedPhHigh)}",
-                "PRACTICE"
-            ),
-            new("Sow now", "lower limit met by today's soil", Names(SowNow)),
-            new("Hold back", "lower limit above today's pH", Names(HoldBack)),
-            new("Test again", "same season, same depth", LimeText.Date(RetestOn)),
+            .. LimeReaction.Work(Terms.Material, Worked.Months),
+            ExpectedLine("least", ExpectedPhLow, Terms.Placement == LimePlacement.Surface ? Fraction.Zero : Worked.Low),
+            ExpectedLine("most", ExpectedPhHigh, Worked.High),
+            LimingFormulas.All["lime-kinds-by-limit"].Line(Names(SowNow), ("what", "Sow now")),
+            LimingFormulas.All["lime-kinds-by-limit"].Line(Names(HoldBack), ("what", "Hold back")),
+            LimingFormulas.All["lime-next-test"].Line(LimeText.Date(RetestOn)),
         ];
+
+    private WorkedLine ExpectedLine(string end, double answer, Fraction worked) =>
+        LimingFormulas
+            .All["lime-expected-ph"]
+            .Line(
+                LimeText.Ph(answer),
+                ("end", end),
+                ("pH", LimeText.Ph(Terms.SoilPh.Value)),
+                ("target", LimeText.Ph(Terms.Rate.TargetPh)),
+                ("share delivered", Amounts.Print(Terms.ShareDelivered, 0)),
+                ("share worked", Amounts.Print(worked, 0))
+            );
 
     private static string Names(ImmutableArray<CropKind> kinds) =>
         kinds.IsEmpty ? "none" : string.Join(", ", kinds.Select(k => k.ShortName));

@@ -30,6 +30,8 @@ public sealed class LimeReaction
     /// <summary>Gets the larger share that has worked.</summary>
     public Fraction High { get; }
 
+    internal static IEnumerable<string> SourceIds => Bands.Rows.Select(b => b.Origin.SourceId);
+
     /// <summary>Share that has worked.</summary>
     /// <param name="material">Material.</param>
     /// <param name="months">Months after liming; finite, at least 0.</param>
@@ -44,7 +46,7 @@ public sealed class LimeReaction
             return new(months, true, 0, 0);
         }
 
-        return material.Sieves is { } sieves && Bands.Rows.SelectMany(b => b.Meshes).All(sieves.Knows)
+        return FinenessOf(material) is { } sieves
             ? new(
                 months,
                 true,
@@ -54,9 +56,37 @@ public sealed class LimeReaction
             : new(
                 months,
                 false,
-                Math.Min(1, months / LimingConstants.All["unknown-fineness-latest"]),
-                Math.Min(1, months / LimingConstants.All["unknown-fineness-soonest"])
+                LimeTimes.WorkedOfUnknownFineness(months, LimingConstants.All["unknown-fineness-latest"]),
+                LimeTimes.WorkedOfUnknownFineness(months, LimingConstants.All["unknown-fineness-soonest"])
             );
+    }
+
+    /// <summary>How the share was reckoned: by band for the slower end, or straight on where the fineness is not known.</summary>
+    internal static IEnumerable<WorkedLine> Work(LimingMaterial material, double months)
+    {
+        if (!material.Neutralizes)
+        {
+            return [];
+        }
+
+        return FinenessOf(material) is { } sieves
+            ? Bands.Rows.Select(b => b.LineOf(sieves, months))
+            : [Line("least", "unknown-fineness-latest"), Line("most", "unknown-fineness-soonest")];
+
+        WorkedLine Line(string end, string constantId)
+        {
+            var constant = LimingConstants.All.Find(constantId);
+            double worked = LimeTimes.WorkedOfUnknownFineness(months, constant.Value);
+            return LimingFormulas
+                .All["lime-worked-unknown-fineness"]
+                .Line(
+                    Amounts.Print(Fraction.FromValue(worked), 0),
+                    ("end", end),
+                    ("months", Amounts.Print(months, 1)),
+                    ("months to full effect", Amounts.Print(constant.Value, 1))
+                )
+                .From(constant.Origin);
+        }
     }
 
     /// <summary>Text such as <c>40 % to 55 % after 4 months</c>.</summary>
@@ -64,16 +94,42 @@ public sealed class LimeReaction
     public override string ToString() =>
         $"{Amounts.Print(Low, 0)} to {Amounts.Print(High, 0)} after {Amounts.Print(Months, 1)} months";
 
-    private sealed record Band(int PassingMesh, int? HeldOnMesh, double Share, double MonthsSoonest, double MonthsLatest)
+    private static SieveAnalysis? FinenessOf(LimingMaterial material) =>
+        material.Sieves is { } sieves && Bands.Rows.SelectMany(b => b.Meshes).All(sieves.Knows) ? sieves : null;
+
+    private sealed record Band(
+        int PassingMesh,
+        int? HeldOnMesh,
+        double Share,
+        double MonthsSoonest,
+        double MonthsLatest,
+        Origin Origin
+    )
     {
         internal IEnumerable<int> Meshes => HeldOnMesh is int held ? [PassingMesh, held] : [PassingMesh];
 
-        internal double Worked(SieveAnalysis sieves, double months, double monthsToShare)
+        internal double Worked(SieveAnalysis sieves, double months, double monthsToShare) =>
+            LimeTimes.BandWorked(ShareIn(sieves), Share, months, monthsToShare);
+
+        internal WorkedLine LineOf(SieveAnalysis sieves, double months)
         {
-            double inBand =
-                sieves.SharePassing(PassingMesh).Value - (HeldOnMesh is int held ? sieves.SharePassing(held).Value : 0);
-            return inBand * Share * Math.Min(1, months / monthsToShare);
+            string held = HeldOnMesh is int mesh ? $", held on {Amounts.Print(mesh, 0)}" : "";
+            double share = ShareIn(sieves);
+            return LimingFormulas
+                .All["lime-band-worked"]
+                .Line(
+                    Amounts.Print(LimeTimes.BandWorked(share, Share, months, MonthsLatest), 2),
+                    ("band", $"passing {Amounts.Print(PassingMesh, 0)} mesh{held}"),
+                    ("share in the band", Amounts.Print(share, 2)),
+                    ("share that works", Amounts.Print(Share, 2)),
+                    ("months", Amounts.Print(months, 1)),
+                    ("months to that share", Amounts.Print(MonthsLatest, 1))
+                )
+                .From(Origin);
         }
+
+        private double ShareIn(SieveAnalysis sieves) =>
+            sieves.SharePassing(PassingMesh).Value - (HeldOnMesh is int held ? sieves.SharePassing(held).Value : 0);
 
         internal static Band FromRow(CsvRow row) =>
             new(
@@ -81,7 +137,8 @@ public sealed class LimeReaction
                 row.TextOrNull("held_on_mesh") is null ? null : row.Integer("held_on_mesh"),
                 row.Number("share"),
                 row.Number("soonest_months"),
-                row.Number("latest_months")
+                row.Number("latest_months"),
+                row.Origin()
             );
     }
 }

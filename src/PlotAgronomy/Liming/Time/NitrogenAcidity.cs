@@ -15,12 +15,14 @@ public sealed class NitrogenAcidity : IWorkedResult
     );
 
     private readonly string name;
-    private readonly string sourceId;
+    private readonly Origin? origin;
+    private readonly double? hydrogenIons;
 
-    private NitrogenAcidity(string name, string sourceId)
+    private NitrogenAcidity(string name, Origin? origin, double? hydrogenIons)
     {
         this.name = name;
-        this.sourceId = sourceId;
+        this.origin = origin;
+        this.hydrogenIons = hydrogenIons;
     }
 
     /// <summary>Gets the ids of the fertilizers it knows.</summary>
@@ -38,13 +40,13 @@ public sealed class NitrogenAcidity : IWorkedResult
 
     /// <summary>Gets the pure calcium carbonate that would neutralize the acid; zero for a fertilizer that leaves base.</summary>
     public ApplicationRate Carbonate =>
-        ApplicationRate.FromPoundsPerAcre(Math.Max(0, Nitrogen.PoundsPerAcre * CarbonatePerNitrogen));
+        ApplicationRate.FromPoundsPerAcre(LimeTimes.CarbonateForAcid(Nitrogen.PoundsPerAcre, CarbonatePerNitrogen));
 
     /// <inheritdoc/>
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [sourceId];
+    public ImmutableArray<string> SourceIds => [origin?.SourceId ?? AtomicMasses.SourceId];
 
     /// <summary>Acid of one fertilizer.</summary>
     /// <param name="fertilizer">Id, such as <c>urea</c>.</param>
@@ -53,8 +55,8 @@ public sealed class NitrogenAcidity : IWorkedResult
     /// <returns>The acidity.</returns>
     /// <exception cref="KeyNotFoundException">No such fertilizer; the message lists all.</exception>
     /// <exception cref="ArgumentException">The convention has no figure for this fertilizer.</exception>
-    /// <remarks>Published: lb carbonate per lb N of the table. All acid stays: hydrogen ions per N x M(CaCO3) / 2 / M(N)
-    /// (MASS-IUPAC): 3.57 for urea, 7.15 for ammonium sulfate.</remarks>
+    /// <remarks>Published: lb carbonate per lb N of the table. All acid stays: hydrogen ions per N x M(CaCO3) / 2 / M(N):
+    /// 3.57 for urea, 7.15 for ammonium sulfate.</remarks>
     public static NitrogenAcidity Of(string fertilizer, ApplicationRate nitrogen, AcidityConvention convention)
     {
         Guard.Defined(convention);
@@ -62,17 +64,23 @@ public sealed class NitrogenAcidity : IWorkedResult
         bool published = convention == AcidityConvention.PlantsTakeUpNitrate;
         double factor = published
             ? figure.CarbonatePerNitrogen
-            : (
+            : LimeTimes.CarbonatePerNitrogen(
                 figure.HydrogenIonsPerNitrogen
-                ?? throw new ArgumentException($"The worst case has no figure for {figure.Name}.", nameof(convention))
-            ) * CarbonatePerHydrogenIon;
+                    ?? throw new ArgumentException($"The worst case has no figure for {figure.Name}.", nameof(convention)),
+                CarbonateMass,
+                NitrogenMass
+            );
         var findings = new List<Finding> { FindingCatalog.Create("lime-acidity-aglime") };
         if (published && figure.Origin.Status == DataStatus.Memory)
         {
             findings.Add(MemoryGate.FindingFor($"the acidity of {figure.Name}", figure.Origin.SourceId));
         }
 
-        return new NitrogenAcidity(figure.Name, published ? figure.Origin.SourceId : AtomicMasses.SourceId)
+        return new NitrogenAcidity(
+            figure.Name,
+            published ? figure.Origin : null,
+            published ? null : figure.HydrogenIonsPerNitrogen
+        )
         {
             Convention = convention,
             Nitrogen = nitrogen,
@@ -93,22 +101,42 @@ public sealed class NitrogenAcidity : IWorkedResult
         double inches = depth.Inches;
         Guard.AboveUpTo(inches, 0, 24, "in", nameof(depth));
         double perPh = Guard.Above(capacity.MilligramsPerKilogramPerPh, 0, "mg/kg per pH", nameof(capacity));
-        return Carbonate.PoundsPerAcre / (perPh * inches * LimingConstants.All["soil-per-inch"]);
+        return LimeTimes.PhFall(Carbonate.PoundsPerAcre, perPh, inches, LimingConstants.All["soil-per-inch"]);
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            new(
-                "Acid as carbonate",
-                "nitrogen x carbonate per nitrogen",
-                $"{name}: {Amounts.Print(Nitrogen, "lb/ac", 1)} x {Amounts.Print(CarbonatePerNitrogen, 2)} = "
-                    + $"{Amounts.Print(Carbonate, "lb/ac", 1)}",
-                sourceId
-            ),
-        ];
+        hydrogenIons is { } ions
+            ?
+            [
+                LimingFormulas
+                    .All["nitrogen-acidity-all"]
+                    .Line(
+                        Amounts.Print(CarbonatePerNitrogen, 2),
+                        ("hydrogen ions per nitrogen", Amounts.Print(ions, 2)),
+                        ("mass of carbonate", Amounts.Print(CarbonateMass, 3)),
+                        ("mass of nitrogen", Amounts.Print(NitrogenMass, 3))
+                    ) with
+                {
+                    SourceId = AtomicMasses.SourceId,
+                },
+                AcidLine,
+            ]
+            : [AcidLine.From(origin!)];
 
-    private static double CarbonatePerHydrogenIon => LimingCompound.Calcite.MolarMassGrams / 2 / AtomicMasses.Of("N");
+    private static double CarbonateMass => LimingCompound.Calcite.MolarMassGrams;
+
+    private static double NitrogenMass => AtomicMasses.Of("N");
+
+    private WorkedLine AcidLine =>
+        LimingFormulas
+            .All["nitrogen-acidity"]
+            .Line(
+                Amounts.Print(Carbonate, "lb/ac", 1),
+                ("fertilizer", name),
+                ("nitrogen", Amounts.Print(Nitrogen, "lb/ac", 1)),
+                ("carbonate for a pound of nitrogen", Amounts.Print(CarbonatePerNitrogen, 2))
+            );
 
     private sealed record Figure(
         string Id,

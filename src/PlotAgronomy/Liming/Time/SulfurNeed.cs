@@ -9,14 +9,26 @@ public sealed class SulfurNeed : IWorkedResult
 {
     private static readonly Table<Row> Printed = new("Liming/Data/sulfur.csv", Row.FromCsv);
 
-    private SulfurNeed() { }
+    private readonly Row? society;
+    private readonly Row? garden;
+    private readonly double ph;
+    private readonly double target;
+
+    private SulfurNeed(double ph, double target, Row? society, Row? garden)
+    {
+        this.ph = ph;
+        this.target = target;
+        this.society = society;
+        this.garden = garden;
+    }
 
     /// <summary>Gets the rate by the Royal Horticultural Society's table, from pH 7.0-7.5 to 6.0-6.5 only; null outside
     /// it.</summary>
-    public ApplicationRate? BySociety { get; private init; }
+    public ApplicationRate? BySociety => society?.Rate;
 
     /// <summary>Gets the rate by a garden table for each pH unit (PRACTICE); null with free lime.</summary>
-    public ApplicationRate? ByGardenPractice { get; private init; }
+    public ApplicationRate? ByGardenPractice =>
+        garden is { } row ? ApplicationRate.FromPoundsPerAcre(LimeTimes.SulfurByPh(row.Rate.PoundsPerAcre, ph, target)) : null;
 
     /// <summary>Gets the pounds of carbonate that a pound of sulfur offsets, by stoichiometry: 3.12.</summary>
     public static double CarbonatePerSulfur => LimingCompound.Calcite.MolarMassGrams / AtomicMasses.Of("S");
@@ -25,7 +37,7 @@ public sealed class SulfurNeed : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["LIME-S34", "PRACTICE"];
+    public ImmutableArray<string> SourceIds => [.. Printed.Rows.Select(r => r.Origin.SourceId).Distinct()];
 
     /// <summary>Asks both tables.</summary>
     /// <param name="soilPh">pH now.</param>
@@ -39,12 +51,13 @@ public sealed class SulfurNeed : IWorkedResult
         ArgumentNullException.ThrowIfNull(soilPh);
         Guard.Defined(texture);
         Guard.Between(targetPh, 4, Math.BitDecrement(soilPh.Value), "pH");
-        return new SulfurNeed
+        return new SulfurNeed(
+            soilPh.Value,
+            targetPh,
+            hasFreeLime ? null : Printed.Rows.FirstOrDefault(r => Fits(r, isPerPh: false) && InBand(r)),
+            hasFreeLime ? null : Printed.Rows.First(r => Fits(r, isPerPh: true))
+        )
         {
-            BySociety = hasFreeLime ? null : Printed.Rows.FirstOrDefault(r => Fits(r, isPerPh: false) && InBand(r))?.Rate,
-            ByGardenPractice = hasFreeLime
-                ? null
-                : Printed.Rows.First(r => Fits(r, isPerPh: true)).Rate * (soilPh.Value - targetPh),
             Findings = [FindingCatalog.Create("lime-lower-ph-doubtful")],
         };
 
@@ -60,21 +73,27 @@ public sealed class SulfurNeed : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            .. BySociety is { } society
+            .. society is { } row
                 ? new[]
                 {
-                    new WorkedLine(
+                    LimeTableLines.Row(
                         "Sulfur",
-                        "table, from pH 7.0-7.5 to 6.0-6.5",
-                        Amounts.Print(society, "lb/1000 ft2", 1),
-                        "LIME-S34"
+                        $"pH {LimeText.Ph(ph)} to {LimeText.Ph(target)}: {Amounts.Print(row.Rate, "lb/1000 ft2", 1)}",
+                        row.Origin
                     ),
                 }
                 : [],
-            .. ByGardenPractice is { } garden
+            .. garden is { } each && ByGardenPractice is { } rate
                 ? new[]
                 {
-                    new WorkedLine("Sulfur", "garden table x pH units", Amounts.Print(garden, "lb/1000 ft2", 1), "PRACTICE"),
+                    LimingFormulas
+                        .All["sulfur-by-ph"]
+                        .Line(
+                            Amounts.Print(rate, "lb/1000 ft2", 1),
+                            ("rate for a pH unit", Amounts.Print(each.Rate, "lb/1000 ft2", 1)),
+                            ("pH", LimeText.Ph(ph)),
+                            ("target", LimeText.Ph(target))
+                        ),
                 }
                 : [],
         ];
@@ -88,7 +107,8 @@ public sealed class SulfurNeed : IWorkedResult
         double? ToPhLow,
         double? ToPhHigh,
         ApplicationRate Rate,
-        bool IsPerPhUnit
+        bool IsPerPhUnit,
+        Origin Origin
     )
     {
         internal static Row FromCsv(CsvRow row) =>
@@ -102,7 +122,8 @@ public sealed class SulfurNeed : IWorkedResult
                 row.Text("unit") == "g/m2"
                     ? ApplicationRate.FromKilogramsPerHectare(row.Number("rate") * 10)
                     : ApplicationRate.FromPoundsPerAcre(LimeUnits.PoundsPerAcre(row, "rate")),
-                row.YesOrNo("per_ph_unit")
+                row.YesOrNo("per_ph_unit"),
+                row.Origin()
             );
     }
 }
