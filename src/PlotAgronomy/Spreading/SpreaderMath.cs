@@ -59,6 +59,35 @@ internal static class SpreaderMath
 
     internal static double AcresPerMinute(double milesPerHour, double swathFeet) => milesPerHour * swathFeet / FlowConstant;
 
+    /// <summary>The law of seeds through a hole in a flat bottom; nothing flows until the hole is wider than the empty
+    /// rim.</summary>
+    internal static double GramsPerMinute(
+        double holeCentimeters,
+        double seedCentimeters,
+        double gramsPerCubicCentimeter,
+        double factor,
+        double emptyRim,
+        double gravity,
+        double power
+    )
+    {
+        double free = holeCentimeters - (emptyRim * seedCentimeters);
+        return free <= 0 ? 0 : factor * gramsPerCubicCentimeter * Math.Sqrt(gravity) * Math.Pow(free, power);
+    }
+
+    /// <summary>The hole that lets a flow through.</summary>
+    internal static double HoleCentimeters(
+        double gramsPerMinute,
+        double seedCentimeters,
+        double gramsPerCubicCentimeter,
+        double factor,
+        double emptyRim,
+        double gravity,
+        double power
+    ) =>
+        (emptyRim * seedCentimeters)
+        + Math.Pow(gramsPerMinute / (factor * gramsPerCubicCentimeter * Math.Sqrt(gravity)), 1 / power);
+
     internal static double Mean(double sum, double count) => sum / count;
 
     /// <summary>How far apart the runs are, as a part of their mean.</summary>

@@ -12,6 +12,11 @@ internal static class SpreadingFormulaChecks
     private static readonly (string, double, double) Weight = ("weight", 0.01, 50);
     private static readonly (string, double, double) Acre = ("43,560", ExactUnits.SquareFeetPerAcre, ExactUnits.SquareFeetPerAcre);
 
+    private static readonly (string, double, double)[] Grain =
+    [
+        ("seed diameter", 0.1, 0.6), ("bulk density", 0.3, 0.9), ("factor", 30, 40), ("empty rim", 1.2, 1.6), ("gravity", 970, 990), ("power", 2.3, 2.7),
+    ];
+
     internal static FormulaCheck[] Rates =>
     [
         new("spread-rate-from-flow", d => SpreaderMath.PoundsPerAcre(d["flow"], d["speed"], d["swath"]), Flow, Pace, Swath),
@@ -51,6 +56,8 @@ internal static class SpreadingFormulaChecks
     [
         new("spread-flow-above-table", d => PowerLaw.Value(d["highest setting"], d["highest flow"], d["power"], d["setting"]), ("highest setting", 3, 8), ("highest flow", 0.5, 9), ("power", 1, 4), ("setting", 8, 10)),
         new("spread-setting-above-table", d => PowerLaw.Argument(d["highest setting"], d["highest flow"], d["power"], d["flow"]), ("highest setting", 3, 8), ("highest flow", 0.5, 9), ("power", 1, 4), ("flow", 9, 12)),
+        new("spread-grain-flow", d => SpreaderMath.GramsPerMinute(d["hole"], d["seed diameter"], d["bulk density"], d["factor"], d["empty rim"], d["gravity"], d["power"]), [("hole", 0.4, 5), .. Grain]),
+        new("spread-grain-hole", d => SpreaderMath.HoleCentimeters(d["flow"], d["seed diameter"], d["bulk density"], d["factor"], d["empty rim"], d["gravity"], d["power"]), [("flow", 50, 9000), .. Grain]),
         new("spread-dial-claimed-to-wanted", d => PrintedDial.Compare(PerAcre(d["wanted rate"]), PerAcre(d["claimed rate"])).ClaimedToWanted, ("claimed rate", 2, 200), ("wanted rate", 2, 200)),
         new("spread-rate-with-carrier", d => Carried(d).BlendRate.PoundsPerAcre, ("seed rate", 2, 30), ("carrier rate", 1, 90)),
         new("spread-carrier-parts", d => Carried(d).PartsByWeight, ("seed rate", 2, 30), ("carrier rate", 1, 90)),

@@ -17,10 +17,7 @@ public static class CalibrationCourse
         double squareFeet = area.SquareFeet;
         double feet = swath.Feet;
         return Length.FromFeet(
-            SpreaderMath.FeetToWalk(
-                Guard.Above(squareFeet, 0, "ft2", nameof(area)),
-                Guard.Above(feet, 0, "ft", nameof(swath))
-            )
+            SpreaderMath.FeetToWalk(Guard.Above(squareFeet, 0, "ft2", nameof(area)), Guard.Above(feet, 0, "ft", nameof(swath)))
         );
     }
 

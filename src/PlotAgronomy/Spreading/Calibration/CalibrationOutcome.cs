@@ -46,9 +46,7 @@ public sealed class CalibrationOutcome : IWorkedResult
     /// and swath of the runs.</summary>
     /// <remarks>mean weight x rate wanted / mean rate.</remarks>
     public Mass WeightWanted =>
-        Mass.FromPounds(
-            SpreaderMath.PoundsToAimFor(MeanWeight.Pounds, Runs.Target.PoundsPerAcre, Runs.Mean.PoundsPerAcre)
-        );
+        Mass.FromPounds(SpreaderMath.PoundsToAimFor(MeanWeight.Pounds, Runs.Target.PoundsPerAcre, Runs.Mean.PoundsPerAcre));
 
     /// <summary>Gets the measuring error of one run.</summary>
     public required RateErrorBudget MeasuringError { get; init; }
@@ -60,7 +58,13 @@ public sealed class CalibrationOutcome : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. Runs.SourceIds.Concat(Gate?.SourceIds ?? []).Concat(SpreadingFormulas.UnitSources).Distinct().Order(StringComparer.Ordinal)];
+        [
+            .. Runs
+                .SourceIds.Concat(Gate?.SourceIds ?? [])
+                .Concat(SpreadingFormulas.UnitSources)
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
 
     /// <summary>Draws the conclusion from one or more runs.</summary>
     /// <param name="wanted">Rate wanted; above 0.</param>

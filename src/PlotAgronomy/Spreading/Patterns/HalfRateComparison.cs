@@ -64,7 +64,10 @@ public sealed class HalfRateComparison : IWorkedResult
                 .All["spread-half-swath"]
                 .Line(
                     $"{Amounts.Print(HalfSwath.PopulationCvPercent, 2)} %",
-                    ("standard deviation at half the swath", Amounts.Print(HalfSwath.DeviationAt(HalfSwath.PopulationCvPercent), 3)),
+                    (
+                        "standard deviation at half the swath",
+                        Amounts.Print(HalfSwath.DeviationAt(HalfSwath.PopulationCvPercent), 3)
+                    ),
                     ("mean", Amounts.Print(HalfSwath.Mean, 3))
                 ),
         ];

@@ -116,11 +116,7 @@ public sealed class OverlappedPattern : IWorkedResult
         [
             SpreadingFormulas
                 .All["spread-overlapped-mean"]
-                .Line(
-                    Print(Mean),
-                    ("sum of overlapped amounts", Print(Amounts.Sum())),
-                    ("positions", Print(Amounts.Length))
-                ),
+                .Line(Print(Mean), ("sum of overlapped amounts", Print(Amounts.Sum())), ("positions", Print(Amounts.Length))),
             Cv(PopulationCvPercent, CvConvention.Population),
             Cv(SampleCvPercent, CvConvention.Sample),
         ];

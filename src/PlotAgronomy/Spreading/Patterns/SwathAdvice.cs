@@ -126,9 +126,7 @@ public sealed class SwathAdvice : IWorkedResult
                     ("reach to the right at half the middle", Print(AtHalfMiddle.Right)),
                     ("reach to the left", Print(-AtHalfMiddle.Left))
                 ),
-            SpreadingFormulas
-                .All["spread-half-throw"]
-                .Line(Amounts.Print(HalfThrow, "ft", 1), ("whole throw", Print(ThrowFeet))),
+            SpreadingFormulas.All["spread-half-throw"].Line(Amounts.Print(HalfThrow, "ft", 1), ("whole throw", Print(ThrowFeet))),
         ];
 
     private static Length WidthOf((double Left, double Right) ends) =>
