@@ -7,6 +7,24 @@ internal static class BlendMath
     internal static double ShareOfFullStand(double livePoundsPerAcre, double fullLivePoundsPerAcre) =>
         livePoundsPerAcre / fullLivePoundsPerAcre;
 
+    internal static double LivePoundsPerAcre(double shareOfFullStand, double fullLivePoundsPerAcre) =>
+        shareOfFullStand * fullLivePoundsPerAcre;
+
+    internal static double LiveSeedsIn(double pounds, double shareOfWeight, double pureLiveFraction, double seedsPerPound) =>
+        pounds * shareOfWeight * pureLiveFraction * seedsPerPound;
+
+    /// <summary>How far a count scattered at random may be from what is expected, as a part of it.</summary>
+    internal static double RangeOfCount(double standardDeviations, double expectedCount) =>
+        standardDeviations * RandomVariation(expectedCount);
+
+    internal static double AcresCovered(double claimedAcres, double fullStands) => claimedAcres * fullStands;
+
+    internal static decimal CostPerAcre(decimal price, double acresCovered) => price / (decimal)acresCovered;
+
+    internal static decimal Cost(decimal pricePerPound, double pounds) => pricePerPound * (decimal)pounds;
+
+    internal static double DiameterRatio(double largest, double smallest) => largest / smallest;
+
     /// <summary>Divides parts by their sum.</summary>
     internal static double[] Shares(ReadOnlySpan<double> parts)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Blends;
@@ -21,6 +22,13 @@ internal static class BlendRules
     internal static double ThinBag => Constants["thin-bag"];
 
     internal static double SmallBatchSpread => Constants["small-batch-spread"];
+
+    internal static ImmutableArray<string> SmallBatchSources => Constants.Find("small-batch-spread").Origin.SourceIds;
+
+    /// <summary>Where the share that covers a season comes from.</summary>
+    internal static Origin SeasonOrigin => Constants.Find("season-share").Origin;
+
+    internal static ImmutableArray<string> RecipeSources => Constants.Find("recipe-step").Origin.SourceIds;
 
     internal static double WeighingError => Constants["weighing-error"];
 

@@ -23,11 +23,80 @@ internal static class SpreaderMath
     internal static double PoundsPerAcreOverArea(double pounds, double squareFeet) =>
         pounds * ExactUnits.SquareFeetPerAcre / squareFeet;
 
+    internal static double PoundsPerAcreSown(double pounds, double acres) => pounds / acres;
+
+    internal static double PoundsOverArea(double poundsPerAcre, double squareFeet) =>
+        poundsPerAcre * squareFeet / ExactUnits.SquareFeetPerAcre;
+
+    internal static double PoundsPerMinuteCaught(double pounds, double seconds) => pounds / seconds * 60;
+
+    internal static double SquareFeetOfWheel(double rows, double rowFeet, double circumferenceFeet, double turns) =>
+        rows * rowFeet * (turns * circumferenceFeet);
+
+    internal static double PoundsPerAcreByWheel(double pounds, double squareFeet, double skid) =>
+        PoundsPerAcreOverArea(pounds, squareFeet) * (1 - skid);
+
+    internal static double PoundsPerAcreAtSpacing(double poundsPerAcre, double calibratedFeet, double spacingFeet) =>
+        poundsPerAcre * calibratedFeet / spacingFeet;
+
+    internal static double PoundsPerAcreAtSpeed(double poundsPerAcre, double plannedMilesPerHour, double keptMilesPerHour) =>
+        poundsPerAcre * plannedMilesPerHour / keptMilesPerHour;
+
+    internal static double PoundsToAimFor(double meanPounds, double wantedPoundsPerAcre, double meanPoundsPerAcre) =>
+        meanPounds * (wantedPoundsPerAcre / meanPoundsPerAcre);
+
+    internal static double FeetToWalk(double squareFeet, double swathFeet) => squareFeet / swathFeet;
+
+    internal static double SpacingFeet(double widthFeet, double strips) => widthFeet / strips;
+
+    internal static double SpacingOnEdgeFeet(double widthFeet, double strips) => widthFeet / (strips - 1);
+
+    internal static double PathFeet(double lapFeet, double passesFeet) => lapFeet + passesFeet;
+
     internal static double SecondsForFeet(double feet, double milesPerHour) => feet / (FeetPerMinutePerMph * milesPerHour) * 60;
 
     internal static double MilesPerHour(double feet, double seconds) => feet / seconds * 60 / FeetPerMinutePerMph;
 
     internal static double AcresPerMinute(double milesPerHour, double swathFeet) => milesPerHour * swathFeet / FlowConstant;
+
+    /// <summary>The law of seeds through a hole in a flat bottom; nothing flows until the hole is wider than the empty
+    /// rim.</summary>
+    internal static double GramsPerMinute(
+        double holeCentimeters,
+        double seedCentimeters,
+        double gramsPerCubicCentimeter,
+        double factor,
+        double emptyRim,
+        double gravity,
+        double power
+    )
+    {
+        double free = holeCentimeters - (emptyRim * seedCentimeters);
+        return free <= 0 ? 0 : factor * gramsPerCubicCentimeter * Math.Sqrt(gravity) * Math.Pow(free, power);
+    }
+
+    /// <summary>The hole that lets a flow through.</summary>
+    internal static double HoleCentimeters(
+        double gramsPerMinute,
+        double seedCentimeters,
+        double gramsPerCubicCentimeter,
+        double factor,
+        double emptyRim,
+        double gravity,
+        double power
+    ) =>
+        (emptyRim * seedCentimeters)
+        + Math.Pow(gramsPerMinute / (factor * gramsPerCubicCentimeter * Math.Sqrt(gravity)), 1 / power);
+
+    internal static double Mean(double sum, double count) => sum / count;
+
+    /// <summary>How far apart the runs are, as a part of their mean.</summary>
+    internal static double RelativeSpread(double highest, double lowest, double mean) => (highest - lowest) / mean;
+
+    /// <summary>How far a value is off another, as a part of that other.</summary>
+    internal static double RelativeOff(double value, double reference) => (value / reference) - 1;
+
+    internal static double Ratio(double value, double reference) => value / reference;
 
     internal static double RootSumOfSquares(IEnumerable<double> terms) => Math.Sqrt(terms.Sum(t => t * t));
 }

@@ -22,16 +22,16 @@ public class ShownWorkTests
         { "walk", "Distance = area / swath = 10,890 / 15 = 726 ft" },
         { "progress", "Rate needed = weight left / ground left = 7 / 0.75 = 9.333 lb/ac" },
         { "carrier", "Parts by weight = carrier rate / seed rate = 24 / 8 = 3" },
-        { "repeats", "Off target = mean / target - 1 = 0 % [SPREAD-S14]" },
-        { "outlets", "Outlet 1 = catch / mean - 1 = -5 % [SPREAD-S5]" },
+        { "repeats", "Off target = mean / target - 1 = 8 / 8 - 1 = 0 % [SPREAD-S14]" },
+        { "outlets", "Outlet 1 = catch / mean - 1 = 0.2094 / 0.2205 - 1 = -5 % [SPREAD-S5]" },
         { "dial", "Claimed to wanted = claimed rate / wanted rate = 16 / 8 = 2 [SPREAD-S4]" },
-        { "hopper", "Walk = area / swath / speed = 11 min" },
-        { "groups", "Pass 1 = largest diameter / smallest diameter = pea, rye: 1.26 [PRACTICE]" },
-        { "swath", "Half throw = whole throw / 2 = 12 ft [SPREAD-S19]" },
+        { "hopper", "Walk = area / swath / (speed x 88) = 43,560 / 15 / (3 x 88) = 11 min" },
+        { "groups", "Pass 1, pea, rye = largest diameter / smallest diameter = 3.84 / 3.05 = 1.26 [PRACTICE]" },
+        { "swath", "Half throw = whole throw / 2 = 24 / 2 = 12 ft [SPREAD-S19]" },
         { "half", "Right angles = CV of the full rate / square root of 2 = 25.34 / 1.414 = 17.92 % [SPREAD-S16]" },
-        { "overlap", "Mean = sum of overlapped amounts / positions = 16 over 18 positions" },
+        { "overlap", "Mean = sum of overlapped amounts / positions = 288 / 18 = 16" },
         { "gate", "Gate = monotone cubic through the measured points = oats: setting 4 gives 0.62 lb/min [SPREAD-S37]" },
-        { "outcome", "Expected error = root of measuring error squared + standard error of the runs squared = 0 %" },
+        { "outcome", "Expected error = pow(pow(measuring error, 2) + pow(standard error of the runs, 2), 0.5) = pow(pow(0, 2) + pow(0, 2), 0.5) = 0 %" },
     };
 
     [Theory, MemberData(nameof(Lines))]

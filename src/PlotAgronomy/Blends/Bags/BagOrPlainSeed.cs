@@ -50,7 +50,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
         {
             Area covered = ReallyCovers;
             double acres = covered.Acres;
-            return Bag.Price / (decimal)acres;
+            return BlendMath.CostPerAcre(Bag.Price, acres);
         }
     }
 
@@ -116,27 +116,21 @@ public sealed class BagOrPlainSeed : IWorkedResult
         return
         [
             .. AsClaimed.ShowWork(),
-            new(
-                "Area really covered",
-                "claimed area x sum of shares of a full stand",
-                $"{Amounts.Print(claimed)} x {Amounts.Print(AsClaimed.StandTotal.Chosen, 3)} = {Amounts.Print(covered, "ac", 2)}"
-            ),
-            new(
-                "Bag, cost of an acre of full stand",
-                "price / area really covered",
-                $"{Amounts.Print((double)Bag.Price, 2)} / {Amounts.Print(covered, "ac", 2)} = "
-                    + $"{Amounts.Print((double)BagCostPerAcre, 2)}"
-            ),
-            .. PlainCostPerAcre is { } cost
-                ?
-                [
-                    new WorkedLine(
-                        "Plain seed, cost of an acre of full stand",
-                        "sum of bulk rate x price",
-                        Amounts.Print((double)cost, 2)
-                    ),
-                ]
-                : ImmutableArray<WorkedLine>.Empty,
+            BlendFormulas
+                .All["blend-area-covered"]
+                .Line(
+                    Amounts.Print(covered, "ac", 2),
+                    ("claimed area", Amounts.Print(claimed)),
+                    ("sum of shares of a full stand", Amounts.Print(AsClaimed.StandTotal.Chosen, 3))
+                ),
+            BlendFormulas
+                .All["blend-bag-cost"]
+                .Line(
+                    Amounts.Print((double)BagCostPerAcre, 2),
+                    ("price", Amounts.Print((double)Bag.Price, 2)),
+                    ("area really covered", Amounts.Print(covered, "ac", 2))
+                ),
+            .. PlainWork(),
         ];
     }
 
@@ -146,13 +140,42 @@ public sealed class BagOrPlainSeed : IWorkedResult
             .ThenBy(l => l.Label, StringComparer.Ordinal)
             .FirstOrDefault();
 
-    private static decimal CostOf(BlendBatch batch) =>
-        batch.Lines.Sum(l => (l.Component.Lot?.PricePerPound ?? 0) * (decimal)l.Weight.Pounds);
+    private static decimal CostOf(BlendBatch batch) => batch.Lines.Sum(l => CostOfLine(l));
+
+    private static decimal CostOfLine(BlendWeight line) =>
+        BlendMath.Cost(line.Component.Lot?.PricePerPound ?? 0, line.Weight.Pounds);
+
+    private IEnumerable<WorkedLine> PlainWork()
+    {
+        if (Plain is null)
+        {
+            yield break;
+        }
+
+        var acre = Plain.WeighFor(Area.FromAcres(1)).Lines;
+        foreach (var line in acre)
+        {
+            yield return BlendFormulas
+                .All["blend-plain-cost"]
+                .Line(
+                    Amounts.Print((double)CostOfLine(line), 2),
+                    ("kind", line.Component.Kind.ShortName),
+                    ("bulk rate", Amounts.Print(line.Weight.Pounds, 4)),
+                    ("price", Amounts.Print((double)(line.Component.Lot?.PricePerPound ?? 0), 4))
+                );
+        }
+
+        string costs = string.Join(" + ", acre.Select(l => Amounts.Print((double)CostOfLine(l), 2)));
+        yield return BlendFormulas.Sum(
+            "Plain seed, cost of an acre of full stand",
+            $"{costs} = {Amounts.Print((double)acre.Sum(l => CostOfLine(l)), 2)}"
+        );
+    }
 
     private Area AreaAt(double fullStands)
     {
         Area claimed = Bag.ClaimedArea;
-        return Area.FromAcres(claimed.Acres * fullStands);
+        return Area.FromAcres(BlendMath.AcresCovered(claimed.Acres, fullStands));
     }
 
     private IEnumerable<Finding> Remarks()

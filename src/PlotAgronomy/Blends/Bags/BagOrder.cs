@@ -67,16 +67,20 @@ public sealed class BagOrder : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            .. Lines.Select(l => new WorkedLine(
-                $"{l.Component.Kind.ShortName}, to buy",
-                l.Bags is null ? "bulk rate x area" : "bulk rate x area, rounded up to whole bags",
-                l is { Bags: int bags, Bag: { } bag }
-                    ? $"{Amounts.Print(l.Needed.Pounds, 2)} lb = {bags} x {Amounts.Print(bag)}"
-                    : $"{Amounts.Print(l.Needed.Pounds, 2)} lb"
-            )),
-            new("If all is sown", "sum of shares of a full stand", IfAllSown.StandTotal.ToString(), "SEED-S88"),
-        ];
+        [.. Lines.SelectMany(l => Work(l)), BlendFormulas.Sum("If all is sown", IfAllSown.StandTotal.ToString())];
+
+    private ImmutableArray<WorkedLine> Work(BagLine line)
+    {
+        double acres = Area.Acres;
+        var kind = ("kind", line.Component.Kind.ShortName);
+        string needed = $"{Amounts.Print(line.Needed.Pounds, 2)} lb";
+        var weighed = BlendFormulas
+            .All["blend-seed-needed"]
+            .Line(needed, kind, ("bulk rate", Amounts.Print(line.Needed.Pounds / acres, 4)), ("area", Amounts.Print(acres, 4)));
+        return line is { Bags: int bags, Bag: { } bag }
+            ? [weighed, BlendFormulas.All["blend-whole-bags"].Line($"{needed} = {bags} x {Amounts.Print(bag)}", kind)]
+            : [weighed];
+    }
 
     private static BagLine LineOf(BlendWeight weight)
     {
@@ -96,7 +100,7 @@ public sealed class BagOrder : IWorkedResult
             Bag = lot?.Package,
             Bags = bags,
             Bought = bought,
-            Cost = lot?.PricePerPound is { } price ? price * (decimal)bought.Pounds : null,
+            Cost = lot?.PricePerPound is { } price ? BlendMath.Cost(price, bought.Pounds) : null,
         };
     }
 }

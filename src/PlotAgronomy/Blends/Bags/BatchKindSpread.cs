@@ -16,5 +16,5 @@ public sealed class BatchKindSpread
 
     /// <summary>Gets how far 95 of 100 batches stay from the expected count at most, on either side, as a part of it; it may
     /// exceed 1.</summary>
-    public double NinetyFivePercentRange => SeedMath.NormalNinetyFive * Variation;
+    public double NinetyFivePercentRange => BlendMath.RangeOfCount(SeedMath.NormalNinetyFive, LiveSeeds);
 }

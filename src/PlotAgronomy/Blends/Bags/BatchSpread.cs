@@ -19,11 +19,13 @@ public sealed class BatchSpread : IWorkedResult
     /// <summary>Gets the kinds with their counts and ranges.</summary>
     public required ImmutableArray<BatchKindSpread> Kinds { get; init; }
 
+    private ImmutableArray<BlendPart> Parts { get; init; } = [];
+
     /// <inheritdoc/>
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+    public ImmutableArray<string> SourceIds => BlendRules.SmallBatchSources;
 
     /// <summary>Spread of a batch taken from a blend.</summary>
     /// <param name="blend">Blend, well mixed.</param>
@@ -39,12 +41,18 @@ public sealed class BatchSpread : IWorkedResult
             .. blend.Parts.Select(p => new BatchKindSpread
             {
                 Kind = p.Kind,
-                LiveSeeds = pounds * p.ShareOfBulkWeight.Value * p.Component.PureLiveFraction * p.Component.SeedsPerPound,
+                LiveSeeds = BlendMath.LiveSeedsIn(
+                    pounds,
+                    p.ShareOfBulkWeight.Value,
+                    p.Component.PureLiveFraction,
+                    p.Component.SeedsPerPound
+                ),
             }),
         ];
         return new BatchSpread
         {
             Batch = batch,
+            Parts = blend.Parts,
             Kinds = kinds,
             Findings = Finding.InOrder(
                 kinds
@@ -89,10 +97,29 @@ public sealed class BatchSpread : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            .. Kinds.Select(k => new WorkedLine(
-                $"{k.Kind.ShortName}, 95 % range",
-                "1.96 / sqrt(live seeds)",
-                $"1.96 / sqrt({Amounts.Print(k.LiveSeeds, 0)}) = {Amounts.Print(k.NinetyFivePercentRange * 100, 1)} %"
-            )),
+            .. Kinds
+                .Zip(Parts)
+                .SelectMany<(BatchKindSpread Kind, BlendPart Part), WorkedLine>(k =>
+                    [
+                        BlendFormulas
+                            .All["blend-seeds-in-batch"]
+                            .Line(
+                                Amounts.Print(k.Kind.LiveSeeds, 0),
+                                ("kind", k.Kind.Kind.ShortName),
+                                ("batch", Amounts.Print(Batch.Pounds, 3)),
+                                ("share of the weight", Amounts.Print(k.Part.ShareOfBulkWeight.Value, 4)),
+                                ("pure live seed", Amounts.Print(k.Part.Component.PureLiveFraction, 4)),
+                                ("seeds per lb", Amounts.Print(k.Part.Component.SeedsPerPound, 0))
+                            ),
+                        BlendFormulas
+                            .All["blend-range-of-batch"]
+                            .Line(
+                                $"{Amounts.Print(k.Kind.NinetyFivePercentRange * 100, 1)} %",
+                                ("kind", k.Kind.Kind.ShortName),
+                                ("standard deviations", Amounts.Print(SeedMath.NormalNinetyFive, 2)),
+                                ("live seeds", Amounts.Print(k.Kind.LiveSeeds, 0))
+                            ),
+                    ]
+                ),
         ];
 }

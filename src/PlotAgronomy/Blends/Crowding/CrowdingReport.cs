@@ -36,7 +36,7 @@ public sealed class CrowdingReport : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. Groups.Select(g => g.SourceId).Append(crowding.Limit.SourceId).Append("SEED-S88").Distinct()];
+        [.. Groups.Select(g => g.SourceId).Append(crowding.Limit.SourceId).Concat(BlendFormulas.ShareSources).Distinct()];
 
     /// <summary>Checks a blend.</summary>
     /// <param name="blend">Blend.</param>
@@ -53,18 +53,22 @@ public sealed class CrowdingReport : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Sum of shares",
-                "sum of live rate / full rate over the kinds sown and standing",
-                $"{Total} for {Kinds} kinds, limit {Amounts.Print(MostTotal, 2)}",
-                "SEED-S88"
+            BlendFormulas
+                .All["blend-with-standing"]
+                .Line(
+                    $"{Total} for {Kinds} kinds, limit {Amounts.Print(MostTotal, 2)}",
+                    ("sown", Amounts.Print(Blend.StandTotal.Chosen, 3)),
+                    ("standing", Amounts.Print(Total.Chosen - Blend.StandTotal.Chosen, 3))
+                ),
+            .. Groups.Select(g =>
+                BlendFormulas.Sum(
+                    $"Share of {g.Group}",
+                    $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{WhereCapped(g)}"
+                ) with
+                {
+                    SourceId = g.SourceId,
+                }
             ),
-            .. Groups.Select(g => new WorkedLine(
-                $"Share of {g.Group}",
-                "sum over the kinds of the group",
-                $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{WhereCapped(g)}",
-                g.SourceId
-            )),
         ];
 
     private static string WhereCapped(GroupShare group) =>

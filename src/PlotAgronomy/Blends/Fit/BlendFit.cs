@@ -47,19 +47,7 @@ public sealed class BlendFit : IWorkedResult
     /// <summary>Gets the nitrogen that the legumes fix in a year, sown and standing, as N: straight lines through nothing, the
     /// printed figure for a quarter stand and that for a pure one; a share above 1 fixes what a pure stand does.</summary>
     public ApplicationRate NitrogenFixed =>
-        facts
-            .Members.Where(m => m.Kind.Nitrogen is not null)
-            .Aggregate(ApplicationRate.Zero, (sum, m) =>
-                sum
-                + ApplicationRate.FromPoundsPerAcre(
-                    BlendMath.NitrogenFixed(
-                        m.Share,
-                        BlendRules.NitrogenQuarterStand,
-                        m.Kind.Nitrogen!.QuarterStand.PoundsPerAcre,
-                        m.Kind.Nitrogen.PureStand.PoundsPerAcre
-                    )
-                )
-            );
+        Fixing.Aggregate(ApplicationRate.Zero, (sum, m) => sum + ApplicationRate.FromPoundsPerAcre(NitrogenOf(m)));
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; }
@@ -73,7 +61,7 @@ public sealed class BlendFit : IWorkedResult
                         .Concat(p.Kind.Drainage?.Evidence.SourceIds ?? [])
                         .Concat(p.Kind.Depth?.Evidence.SourceIds ?? [])
                 )
-                .Append("PRACTICE")
+                .Concat(BlendFormulas.All["blend-pass-diameters"].Origin!.SourceIds)
                 .Distinct(),
         ];
 
@@ -90,34 +78,63 @@ public sealed class BlendFit : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "pH that every kind stands",
-                "highest minimum to lowest maximum",
-                LowestPh is { } low && HighestPh is { } high
-                    ? $"{Amounts.Print(low, 1)} to {Amounts.Print(high, 1)}"
-                    : "none in common"
-            ),
-            new(
-                "Drainage that every kind stands",
-                "driest of the wettest limits to wettest of the driest",
-                WettestDrainage is { } wet && DriestDrainage is { } dry
-                    ? $"{DrainageTolerance.Classes[wet]} to {DrainageTolerance.Classes[dry]}"
-                    : "none in common"
-            ),
+            BlendFormulas
+                .All["blend-common-range"]
+                .Line(
+                    LowestPh is { } low && HighestPh is { } high
+                        ? $"{Amounts.Print(low, 1)} to {Amounts.Print(high, 1)}"
+                        : "none in common",
+                    ("trait", "pH")
+                ),
+            BlendFormulas
+                .All["blend-common-range"]
+                .Line(
+                    WettestDrainage is { } wet && DriestDrainage is { } dry
+                        ? $"{DrainageTolerance.Classes[wet]} to {DrainageTolerance.Classes[dry]}"
+                        : "none in common",
+                    ("trait", "Drainage")
+                ),
             .. Passes.Select(
                 (p, i) =>
-                    new WorkedLine(
-                        $"Pass {i + 1}",
-                        "covered or pressed alike, largest / smallest diameter at most 2",
-                        p.ToString(),
-                        "PRACTICE"
-                    )
+                    BlendFormulas
+                        .All["blend-pass-diameters"]
+                        .Line(
+                            $"{Amounts.Print(p.DiameterRatio, 2)}, at most {Amounts.Print(SeedPasses.MostDiameterRatio, 2)}",
+                            ("pass", Amounts.Print(i + 1, 0)),
+                            ("kinds", p.ToString()),
+                            ("largest diameter", Amounts.Print(p.Largest, 2)),
+                            ("smallest diameter", Amounts.Print(p.Smallest, 2))
+                        )
             ),
-            new(
-                "Nitrogen fixed",
-                "sum over the legumes by their share of a full stand",
-                Amounts.Print(NitrogenFixed, "lb/ac", 0),
-                "KIND-UGA-NFIX"
-            ),
+            .. Fixing.Select(NitrogenLine),
+            BlendFormulas.Sum("Nitrogen fixed", $"{NitrogenParts()}{Amounts.Print(NitrogenFixed, "lb/ac", 0)}"),
         ];
+
+    private IEnumerable<StandMember> Fixing => facts.Members.Where(m => m.Kind.Nitrogen is not null);
+
+    private static double NitrogenOf(StandMember member) =>
+        BlendMath.NitrogenFixed(
+            member.Share,
+            BlendRules.NitrogenQuarterStand,
+            member.Kind.Nitrogen!.QuarterStand.PoundsPerAcre,
+            member.Kind.Nitrogen.PureStand.PoundsPerAcre
+        );
+
+    private static WorkedLine NitrogenLine(StandMember member) =>
+        BlendFormulas
+            .All[member.Share <= BlendRules.NitrogenQuarterStand ? "blend-nitrogen-thin" : "blend-nitrogen"]
+            .Line(
+                $"{Amounts.Print(NitrogenOf(member), 1)} lb/ac",
+                ("kind", member.Kind.ShortName),
+                ("share", Amounts.Print(member.Share, 3)),
+                ("thin stand", Amounts.Print(BlendRules.NitrogenQuarterStand, 3)),
+                ("figure for a thin stand", Amounts.Print(member.Kind.Nitrogen!.QuarterStand.PoundsPerAcre, 1)),
+                ("figure for a full stand", Amounts.Print(member.Kind.Nitrogen.PureStand.PoundsPerAcre, 1))
+            );
+
+    private string NitrogenParts()
+    {
+        string parts = string.Join(" + ", Fixing.Select(m => Amounts.Print(NitrogenOf(m), 1)));
+        return parts.Length == 0 ? "" : $"{parts} = ";
+    }
 }

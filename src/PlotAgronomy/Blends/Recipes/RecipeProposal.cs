@@ -25,7 +25,7 @@ public sealed class RecipeProposal : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. (Recipe?.Blend.SourceIds ?? []).Concat(Recipe?.Coverage.SourceIds ?? []).Append("PRACTICE").Distinct()];
+        [.. (Recipe?.Blend.SourceIds ?? []).Concat(Recipe?.Coverage.SourceIds ?? []).Concat(BlendRules.RecipeSources).Distinct()];
 
     /// <summary>Finds the cheapest recipe.</summary>
     /// <param name="goals">What the recipe must do.</param>
@@ -56,13 +56,16 @@ public sealed class RecipeProposal : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
             .. Recipe is null ? [] : Recipe.Blend.ShowWork().Concat(Recipe.Coverage.ShowWork()),
-            .. CheapestBySeasons.Select(c => new WorkedLine(
-                $"Cheapest for {c.Seasons} seasons",
-                "least sum of bulk weight x price",
-                c.Recipe is null
-                    ? "not to be had from these lots"
-                    : $"{c.Recipe.Blend} = {Amounts.Print((double)c.Recipe.Cost, 2)}{InPackages(c.Recipe)}"
-            )),
+            .. CheapestBySeasons.Select(c =>
+                BlendFormulas
+                    .All["blend-cheapest-recipe"]
+                    .Line(
+                        c.Recipe is null
+                            ? "not to be had from these lots"
+                            : $"{c.Recipe.Blend} = {Amounts.Print((double)c.Recipe.Cost, 2)}{InPackages(c.Recipe)}",
+                        ("seasons", Amounts.Print(c.Seasons, 0))
+                    )
+            ),
         ];
 
     private static string InPackages(Recipe recipe) =>

@@ -184,7 +184,7 @@ internal sealed class RecipeSearch
         {
             Blend = blend,
             Batch = batch,
-            Cost = batch.Lines.Sum(l => l.Component.Lot!.PricePerPound!.Value * (decimal)l.Weight.Pounds),
+            Cost = batch.Lines.Sum(l => BlendMath.Cost(l.Component.Lot!.PricePerPound!.Value, l.Weight.Pounds)),
             Packages = BagOrder.Of(blend, goals.Area),
             Coverage = coverage,
             Reasons = [.. blend.Parts.Select(p => RecipeOffers.ReasonFor(p, coverage, goals))],

@@ -53,7 +53,7 @@ public sealed class SeasonCoverage : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. Stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Append("PRACTICE").Distinct()];
+        [.. Stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Concat(BlendRules.SeasonOrigin.SourceIds).Distinct()];
 
     /// <summary>Coverage of a stand.</summary>
     /// <param name="stand">Kinds with their shares of a full stand, sown and standing.</param>
@@ -93,12 +93,16 @@ public sealed class SeasonCoverage : IWorkedResult
     {
         string kinds = season.Kinds.IsEmpty ? "no kind" : string.Join(" + ", season.Kinds.Select(k => k.ShortName));
         string verdict = season.IsCovered ? "covered" : "a gap";
-        return new(
-            $"Share in {SeasonalUse.SeasonWords[season.Season]}",
-            "sum of shares of a full stand of kinds rated high or medium",
-            $"{kinds} = {Amounts.Print(season.Share, 3)}, wanted {Amounts.Print(season.ShareWanted, 3)}: {verdict}",
-            "PRACTICE"
-        );
+        var origin = BlendRules.SeasonOrigin;
+        return BlendFormulas.Sum(
+            $"Share in {SeasonalUse.SeasonWords[season.Season]}, kinds rated high or medium",
+            $"{kinds} = {Amounts.Print(season.Share, 3)}, wanted {Amounts.Print(season.ShareWanted, 3)}: {verdict}"
+        ) with
+        {
+            SourceId = origin.SourceId,
+            Locator = origin.Locator,
+            Status = origin.Status,
+        };
     }
 
     private static Finding Gap(SeasonShare season) =>

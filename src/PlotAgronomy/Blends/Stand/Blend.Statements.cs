@@ -14,7 +14,13 @@ public sealed partial class Blend
     public static Blend FromSharesOfFullStand(params ReadOnlySpan<(BlendComponent Component, double ShareOfFullStand)> kinds) =>
         FromLive(
             BlendStatement.Each(kinds, k =>
-                (k.Component, Guard.Above(k.Amount, 0, "of a full stand", nameof(kinds)) * k.Component.FullRate.PoundsPerAcre)
+                (
+                    k.Component,
+                    BlendMath.LivePoundsPerAcre(
+                        Guard.Above(k.Amount, 0, "of a full stand", nameof(kinds)),
+                        k.Component.FullRate.PoundsPerAcre
+                    )
+                )
             )
         );
 

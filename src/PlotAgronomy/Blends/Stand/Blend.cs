@@ -43,9 +43,12 @@ public sealed partial class Blend : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
         [
-            .. Parts
-                .SelectMany(p => (p.Kind.Rates?.Evidence.SourceIds ?? []).Concat(p.Kind.SeedCount?.Evidence.SourceIds ?? []))
-                .Prepend("SEED-S88")
+            .. BlendFormulas
+                .ShareSources.Concat(
+                    Parts.SelectMany(p =>
+                        (p.Kind.Rates?.Evidence.SourceIds ?? []).Concat(p.Kind.SeedCount?.Evidence.SourceIds ?? [])
+                    )
+                )
                 .Distinct(),
         ];
 

@@ -20,6 +20,12 @@ public sealed class BlendPass
     /// <summary>Gets the deepest depth that suits all of them; null when none does, or none is known.</summary>
     public Length? Deepest => Common is { } depths ? Length.FromInches(depths.Bottom) : null;
 
+    internal double Largest => Parts.Max(p => SeedOf(p).Size);
+
+    internal double Smallest => Parts.Min(p => SeedOf(p).Size);
+
+    internal double DiameterRatio => BlendMath.DiameterRatio(Largest, Smallest);
+
     internal bool DepthsAreApart => KnownDepths.Length > 0 && Common is null;
 
     private PlantingDepth[] KnownDepths => [.. Parts.Select(p => p.Kind.Depth).OfType<PlantingDepth>()];

@@ -14,51 +14,46 @@ internal static class BlendWork
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         foreach (var part in parts)
         {
-            string name = part.Kind.ShortName;
-            string live = Amounts.Print(part.LiveRate.PoundsPerAcre, 4);
+            var kind = ("kind", part.Kind.ShortName);
+            var live = ("live rate", Amounts.Print(part.LiveRate.PoundsPerAcre, 4));
             lines.Add(
-                new(
-                    $"{name}, share of a full stand",
-                    "live rate / full rate alone",
-                    $"{live} / {Amounts.Print(part.Component.FullRate.PoundsPerAcre, 4)} = "
-                        + $"{Amounts.Print(part.ShareOfFullStand.Chosen, 4)}",
-                    "SEED-S88"
-                )
+                BlendFormulas
+                    .All["blend-share-of-full-stand"]
+                    .Line(
+                        Amounts.Print(part.ShareOfFullStand.Chosen, 4),
+                        kind,
+                        live,
+                        ("full rate alone", Amounts.Print(part.Component.FullRate.PoundsPerAcre, 4))
+                    )
             );
             lines.Add(
-                new(
-                    $"{name}, bulk rate",
-                    "live rate / (purity x viability)",
-                    $"{live} / {Amounts.Print(part.Component.PureLiveFraction, 4)} = "
-                        + $"{Amounts.Print(part.BulkRate.PoundsPerAcre, 4)} lb/ac"
-                )
+                BlendFormulas
+                    .All["blend-bulk-rate"]
+                    .Line(
+                        $"{Amounts.Print(part.BulkRate.PoundsPerAcre, 4)} lb/ac",
+                        kind,
+                        live,
+                        ("purity", Amounts.Print(part.Component.PureFraction, 4)),
+                        ("viability", Amounts.Print(part.Component.Viability?.Value ?? 1, 4))
+                    )
             );
             lines.Add(
-                new(
-                    $"{name}, live seeds per ft2",
-                    "live rate x seeds per lb / 43,560",
-                    $"{live} x {Amounts.Print(part.Component.SeedsPerPound, 0)} / 43,560 = "
-                        + $"{Amounts.Print(part.LiveSeedsPerSquareFoot, 3)}",
-                    "DEF-UNITS"
-                )
+                BlendFormulas
+                    .All["blend-live-seeds"]
+                    .Line(
+                        Amounts.Print(part.LiveSeedsPerSquareFoot, 3),
+                        kind,
+                        live,
+                        ("seeds per lb", Amounts.Print(part.Component.SeedsPerPound, 0)),
+                        BlendFormulas.SquareFeetPerAcre
+                    )
             );
         }
 
-        lines.Add(
-            new(
-                "Sum of shares of a full stand",
-                "sum over the kinds",
-                $"{string.Join(" + ", parts.Select(p => Amounts.Print(p.ShareOfFullStand.Chosen, 3)))} = {standTotal}"
-            )
-        );
-        lines.Add(
-            new(
-                "Bulk rate of the blend",
-                "sum over the kinds",
-                $"{string.Join(" + ", parts.Select(p => Amounts.Print(p.BulkRate.PoundsPerAcre, 2)))} = "
-                    + $"{Amounts.Print(bulkRate.PoundsPerAcre, 2)} lb/ac"
-            )
-        );
+        string shares = string.Join(" + ", parts.Select(p => Amounts.Print(p.ShareOfFullStand.Chosen, 3)));
+        string rates = string.Join(" + ", parts.Select(p => Amounts.Print(p.BulkRate.PoundsPerAcre, 2)));
+        lines.Add(BlendFormulas.Sum("Sum of shares of a full stand", $"{shares} = {standTotal}"));
+        lines.Add(BlendFormulas.Sum("Bulk rate of the blend", $"{rates} = {Amounts.Print(bulkRate.PoundsPerAcre, 2)} lb/ac"));
         return lines.ToImmutable();
     }
 }

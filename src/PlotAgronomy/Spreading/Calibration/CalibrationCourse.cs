@@ -16,7 +16,9 @@ public static class CalibrationCourse
     {
         double squareFeet = area.SquareFeet;
         double feet = swath.Feet;
-        return Length.FromFeet(Guard.Above(squareFeet, 0, "ft2", nameof(area)) / Guard.Above(feet, 0, "ft", nameof(swath)));
+        return Length.FromFeet(
+            SpreaderMath.FeetToWalk(Guard.Above(squareFeet, 0, "ft2", nameof(area)), Guard.Above(feet, 0, "ft", nameof(swath)))
+        );
     }
 
     /// <summary>Ground that a course covers.</summary>

@@ -47,17 +47,26 @@ public sealed class CalibrationOutcome : IWorkedResult
     /// <summary>Gets the weight to aim for: what the same catch, or the same course, must give for the rate wanted at the pace
     /// and swath of the runs.</summary>
     /// <remarks>mean weight x rate wanted / mean rate.</remarks>
-    public Mass WeightWanted => Mass.FromPounds(MeanWeight.Pounds * Runs.FlowFactor);
+    public Mass WeightWanted =>
+        Mass.FromPounds(SpreaderMath.PoundsToAimFor(MeanWeight.Pounds, Runs.Target.PoundsPerAcre, Runs.Mean.PoundsPerAcre));
 
     /// <summary>Gets the measuring error of one run.</summary>
     public required RateErrorBudget MeasuringError { get; init; }
+
+    private double StandardErrorPercent { get; init; }
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. Runs.SourceIds.Concat(Gate?.SourceIds ?? []).Append("DEF-UNITS").Distinct().Order(StringComparer.Ordinal)];
+        [
+            .. Runs
+                .SourceIds.Concat(Gate?.SourceIds ?? [])
+                .Concat(SpreadingFormulas.UnitSources)
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
 
     /// <summary>Draws the conclusion from one or more runs.</summary>
     /// <param name="wanted">Rate wanted; above 0.</param>
@@ -95,6 +104,7 @@ public sealed class CalibrationOutcome : IWorkedResult
             Gate = answer,
             MeanWeight = Mass.FromPounds(runs.Average(r => r.Weighed.Pounds)),
             MeasuringError = worst,
+            StandardErrorPercent = standardError,
             ExpectedErrorPercent = SpreaderMath.RootSumOfSquares([worst.CombinedPercent, standardError]),
             Findings = Finding.InOrder([
                 .. judged.Findings,
@@ -111,19 +121,23 @@ public sealed class CalibrationOutcome : IWorkedResult
         [
             .. Runs.ShowWork(),
             .. AtThisPace.ShowWork(),
-            new(
-                "Weight to aim for",
-                "mean weight x rate wanted / mean rate",
-                $"{Amounts.Print(MeanWeight.Pounds, 4)} x {Amounts.Print(Runs.Target.PoundsPerAcre, 3)} / "
-                    + $"{Amounts.Print(Runs.Mean.PoundsPerAcre, 3)} = {Amounts.Print(WeightWanted, "lb", 4)}"
-            ),
+            SpreadingFormulas
+                .All["spread-weight-to-aim-for"]
+                .Line(
+                    Amounts.Print(WeightWanted, "lb", 4),
+                    ("mean weight", Amounts.Print(MeanWeight.Pounds, 4)),
+                    ("rate wanted", Amounts.Print(Runs.Target.PoundsPerAcre, 3)),
+                    ("mean rate", Amounts.Print(Runs.Mean.PoundsPerAcre, 3))
+                ),
             .. AtThisGate.ShowWork(),
             .. Gate?.ShowWork() ?? [],
-            new(
-                "Expected error",
-                "root of measuring error squared + standard error of the runs squared",
-                $"{Amounts.Print(ExpectedErrorPercent, 2)} %"
-            ),
+            SpreadingFormulas
+                .All["spread-expected-error"]
+                .Line(
+                    $"{Amounts.Print(ExpectedErrorPercent, 2)} %",
+                    ("measuring error", Amounts.Print(MeasuringError.CombinedPercent, 2)),
+                    ("standard error of the runs", Amounts.Print(StandardErrorPercent, 2))
+                ),
         ];
 
     /// <summary>The table as it is when it already says what the runs gave; else moved to meet them.</summary>

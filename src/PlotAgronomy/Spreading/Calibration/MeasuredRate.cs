@@ -30,7 +30,7 @@ public sealed class MeasuredRate : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; init; } = ["DEF-UNITS"];
+    public ImmutableArray<string> SourceIds { get; init; } = SpreadingFormulas.UnitSources;
 
     internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 

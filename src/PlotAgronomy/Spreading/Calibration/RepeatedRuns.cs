@@ -43,7 +43,7 @@ public sealed class RepeatedRuns : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S14", "PRACTICE"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.Sources("spread-off-target", "spread-spread-of-runs");
 
     /// <summary>Judges repeated runs.</summary>
     /// <param name="runs">Rates measured under the same settings; at least one, each above 0.</param>
@@ -55,9 +55,9 @@ public sealed class RepeatedRuns : IWorkedResult
     {
         var rates = Guard.NotEmpty(runs).Select(r => Guard.Above(r.PoundsPerAcre, 0, "lb/ac", nameof(runs))).ToList();
         double wanted = Guard.Above(target.PoundsPerAcre, 0, "lb/ac", nameof(target));
-        double mean = rates.Average();
-        double spread = (rates.Max() - rates.Min()) / mean * 100;
-        double off = (mean / wanted - 1) * 100;
+        double mean = SpreaderMath.Mean(rates.Sum(), rates.Count);
+        double spread = SpreaderMath.RelativeSpread(rates.Max(), rates.Min(), mean) * 100;
+        double off = SpreaderMath.RelativeOff(mean, wanted) * 100;
         bool disagree = Tolerance.IsAbove(spread, SpreadingConstants.All["repeat-spread"]);
         var verdict =
             rates.Count < SpreadingConstants.All["repeat-runs"] ? RepeatVerdict.TooFewRuns
@@ -79,15 +79,36 @@ public sealed class RepeatedRuns : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        string mean = Amounts.Print(Mean.PoundsPerAcre, 3);
+        return
         [
-            new("Mean", "sum of runs / number of runs", $"{Amounts.Print(Mean.PoundsPerAcre, 3)} lb/ac"),
-            new("Spread", "(highest - lowest) / mean", $"{Amounts.Print(SpreadPercent, 2)} %", "PRACTICE"),
-            new("Off target", "mean / target - 1", $"{Amounts.Print(OffTargetPercent, 2)} %", "SPREAD-S14"),
+            SpreadingFormulas
+                .All["spread-mean-of-runs"]
+                .Line(
+                    $"{mean} lb/ac",
+                    ("sum of runs", Amounts.Print(Runs.Sum(r => r.PoundsPerAcre), 3)),
+                    ("number of runs", Amounts.Print(Runs.Length, 0))
+                ),
+            SpreadingFormulas
+                .All["spread-spread-of-runs"]
+                .Line(
+                    $"{Amounts.Print(SpreadPercent, 2)} %",
+                    ("highest", Amounts.Print(Runs.Max(r => r.PoundsPerAcre), 3)),
+                    ("lowest", Amounts.Print(Runs.Min(r => r.PoundsPerAcre), 3)),
+                    ("mean", mean)
+                ),
+            SpreadingFormulas
+                .All["spread-off-target"]
+                .Line(
+                    $"{Amounts.Print(OffTargetPercent, 2)} %",
+                    ("mean", mean),
+                    ("target", Amounts.Print(Target.PoundsPerAcre, 3))
+                ),
         ];
+    }
 
-    /// <summary>What stands in the way of the mean. Two runs that disagree are told at once; a mean off the target only once it
-    /// can be trusted.</summary>
     private static IEnumerable<Finding> Remarks(
         RepeatVerdict verdict,
         bool disagree,

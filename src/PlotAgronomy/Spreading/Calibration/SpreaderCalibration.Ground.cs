@@ -30,8 +30,8 @@ public static partial class SpreaderCalibration
             Covered = trayArea,
             Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
             Findings = [FindingCatalog.Create("spread-tray-recovery")],
-            SourceIds = ["DEF-UNITS", "SPREAD-S23B", "SPREAD-S24"],
-            Lines = () => [RateLine("weight x 43,560 / tray area", pounds, Amounts.Print(squareFeet, 3), rate, "DEF-UNITS")],
+            SourceIds = SpreadingFormulas.Sources("spread-rate-on-trays"),
+            Lines = () => [RateLine("spread-rate-on-trays", pounds, rate, ("tray area", Amounts.Print(squareFeet, 3)))],
         };
     }
 
@@ -62,35 +62,37 @@ public static partial class SpreaderCalibration
         double rowFeet = rowSpacing.Feet;
         double distance = Guard.Above(turns, 0, "turns") * Guard.Above(wheelFeet, 0, "ft", nameof(circumference));
         double width = Guard.AtLeast(rows, 1, "rows") * Guard.Above(rowFeet, 0, "ft", nameof(rowSpacing));
-        double rate =
-            SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(caught)), width * distance) * (1 - skid.Value);
+        double ground = SpreaderMath.SquareFeetOfWheel(rows, rowFeet, wheelFeet, turns);
+        double rate = SpreaderMath.PoundsPerAcreByWheel(Guard.Above(pounds, 0, "lb", nameof(caught)), ground, skid.Value);
         return new()
         {
             Method = CalibrationMethod.WheelTurns,
             Rate = ApplicationRate.FromPoundsPerAcre(rate),
             Weighed = caught,
-            Covered = Area.FromSquareFeet(width * distance),
+            Covered = Area.FromSquareFeet(ground),
             Error = RateErrorBudget.Of(
                 RateErrorBudget.Weight(errors ?? new(), pounds),
                 RateErrorBudget.Distance(errors ?? new(), distance),
                 RateErrorBudget.Swath(errors ?? new(), width)
             ),
-            SourceIds = ["DEF-UNITS", "SPREAD-S1"],
+            SourceIds = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.Sources("spread-ground-of-wheel")],
             Lines = () =>
                 [
-                    new(
-                        "Ground",
-                        "rows x spacing x circumference x turns",
-                        $"{rows} x {Amounts.Print(rowFeet, 4)} x {Amounts.Print(wheelFeet, 4)} x {Amounts.Print(turns, 2)} = "
-                            + $"{Amounts.Print(width * distance, 3)} ft2",
-                        "SPREAD-S1"
-                    ),
+                    SpreadingFormulas
+                        .All["spread-ground-of-wheel"]
+                        .Line(
+                            $"{Amounts.Print(ground, 3)} ft2",
+                            ("rows", Amounts.Print(rows, 0)),
+                            ("spacing", Amounts.Print(rowFeet, 4)),
+                            ("circumference", Amounts.Print(wheelFeet, 4)),
+                            ("turns", Amounts.Print(turns, 2))
+                        ),
                     RateLine(
-                        "weight x 43,560 / ground x (1 - skid)",
+                        "spread-rate-of-wheel",
                         pounds,
-                        $"{Amounts.Print(width * distance, 3)} x (1 - {Amounts.Print(skid.Value, 3)})",
                         rate,
-                        "SPREAD-S1"
+                        ("ground", Amounts.Print(ground, 3)),
+                        ("skid", Amounts.Print(skid.Value, 3))
                     ),
                 ],
         };
@@ -127,7 +129,7 @@ public static partial class SpreaderCalibration
                     ("plot", Amounts.Print(plot, "ac", 3))
                 ),
             ],
-            Lines = () => [RateLine("weight x 43,560 / plot", pounds, Amounts.Print(squareFeet, 1), rate, "DEF-UNITS")],
+            Lines = () => [RateLine("spread-rate-on-plot", pounds, rate, ("plot", Amounts.Print(squareFeet, 1)))],
         };
     }
 }

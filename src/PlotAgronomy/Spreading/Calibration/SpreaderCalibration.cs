@@ -56,7 +56,10 @@ public static partial class SpreaderCalibration
     {
         double pounds = caught.Pounds;
         double seconds = time.TotalSeconds;
-        double poundsPerMinute = Guard.Above(pounds, 0, "lb", nameof(caught)) / Guard.Above(seconds, 0, "s", nameof(time)) * 60;
+        double poundsPerMinute = SpreaderMath.PoundsPerMinuteCaught(
+            Guard.Above(pounds, 0, "lb", nameof(caught)),
+            Guard.Above(seconds, 0, "s", nameof(time))
+        );
         var setting = SpreaderRate.FromFlow(MassFlow.FromPoundsPerMinute(poundsPerMinute), speed, swath);
         return new()
         {
@@ -67,12 +70,13 @@ public static partial class SpreaderCalibration
             Error = RateErrorBudget.ForTimedCatch(setting, errors ?? new(), caught, time),
             Lines = () =>
                 [
-                    new(
-                        "Flow",
-                        "weight x 60 / seconds",
-                        $"{Amounts.Print(pounds, 4)} x 60 / {Amounts.Print(seconds, 2)} = {Amounts.Print(poundsPerMinute, 4)} "
-                            + "lb/min"
-                    ),
+                    SpreadingFormulas
+                        .All["spread-flow-of-catch"]
+                        .Line(
+                            $"{Amounts.Print(poundsPerMinute, 4)} lb/min",
+                            ("weight", Amounts.Print(pounds, 4)),
+                            ("seconds", Amounts.Print(seconds, 2))
+                        ),
                     .. setting.ShowWork(),
                 ],
         };
@@ -102,27 +106,37 @@ public static partial class SpreaderCalibration
             Rate = ApplicationRate.FromPoundsPerAcre(rate),
             Weighed = weighed,
             Covered = Area.FromSquareFeet(squareFeet),
-            Flow = seconds is { } spell ? MassFlow.FromPoundsPerMinute(pounds / spell * 60) : null,
+            Flow = seconds is { } spell ? MassFlow.FromPoundsPerMinute(SpreaderMath.PoundsPerMinuteCaught(pounds, spell)) : null,
             Error = RateErrorBudget.Of(
                 RateErrorBudget.Weight(errors ?? new(), pounds),
                 RateErrorBudget.Distance(errors ?? new(), courseFeet),
                 pace,
                 RateErrorBudget.Swath(errors ?? new(), swathFeet)
             ),
-            SourceIds = ["DEF-UNITS", "SPREAD-S3"],
+            SourceIds = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.Sources("spread-rate-over-course")],
             Lines = () =>
                 [
                     RateLine(
-                        "weight x 43,560 / (swath x distance)",
+                        "spread-rate-over-course",
                         pounds,
-                        $"({Amounts.Print(swathFeet, 3)} x {Amounts.Print(courseFeet, 3)})",
                         rate,
-                        "SPREAD-S3"
+                        ("swath", Amounts.Print(swathFeet, 3)),
+                        ("distance", Amounts.Print(courseFeet, 3))
                     ),
                 ],
         };
     }
 
-    private static WorkedLine RateLine(string formula, double pounds, string ground, double rate, string sourceId) =>
-        new("Rate", formula, $"{Amounts.Print(pounds, 4)} x 43,560 / {ground} = {Amounts.Print(rate, 3)} lb/ac", sourceId);
+    private static WorkedLine RateLine(
+        string formula,
+        double pounds,
+        double rate,
+        params ReadOnlySpan<(string Place, string Value)> ground
+    ) =>
+        SpreadingFormulas
+            .All[formula]
+            .Line(
+                $"{Amounts.Print(rate, 3)} lb/ac",
+                [("weight", Amounts.Print(pounds, 4)), SpreadingFormulas.SquareFeetPerAcre, .. ground]
+            );
 }

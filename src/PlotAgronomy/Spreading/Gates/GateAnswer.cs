@@ -24,21 +24,10 @@ public sealed class GateAnswer : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S37"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.Sources("spread-gate-inside-table");
+
+    internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        Setting is { } setting && Flow is { } flow
-            ?
-            [
-                new(
-                    "Gate",
-                    AboveTable
-                        ? "power law above the table, made to meet its last point"
-                        : "monotone cubic through the measured points",
-                    $"{Material}: setting {Amounts.Print(setting, 2)} gives {Amounts.Print(flow, "lb/min", 4)}",
-                    "SPREAD-S37"
-                ),
-            ]
-            : [];
+    public ImmutableArray<WorkedLine> ShowWork() => Lines();
 }

@@ -70,11 +70,11 @@ public sealed partial class GateTable
 
         if (setting <= Points[^1].Setting)
         {
-            return Answer(setting, curve.At(setting), false);
+            return Inside(setting, curve.At(setting));
         }
 
         return exponent is { } power && !Tolerance.IsAbove(setting, OneStepAbove)
-            ? Answer(setting, Points[^1].PoundsPerMinute * Math.Pow(setting / Points[^1].Setting, power), true)
+            ? FlowAbove(setting, power)
             : Nothing(
                 FindingCatalog.Create(
                     "spread-gate-above",
@@ -106,14 +106,14 @@ public sealed partial class GateTable
 
         if (wanted <= Points[^1].PoundsPerMinute)
         {
-            return Answer(curve.ArgumentOf(wanted), wanted, false);
+            return Inside(curve.ArgumentOf(wanted), wanted);
         }
 
         double? setting = exponent is { } power
-            ? Points[^1].Setting * Math.Pow(wanted / Points[^1].PoundsPerMinute, 1 / power)
+            ? PowerLaw.Argument(Points[^1].Setting, Points[^1].PoundsPerMinute, power, wanted)
             : null;
         return setting is { } opened && !Tolerance.IsAbove(opened, OneStepAbove)
-            ? Answer(opened, wanted, true)
+            ? SettingAbove(opened, wanted)
             : Nothing(
                 FindingCatalog.Create(
                     "spread-gate-above",
@@ -123,26 +123,61 @@ public sealed partial class GateTable
             );
     }
 
-    private GateAnswer Answer(double setting, double poundsPerMinute, bool above) =>
+    private GateAnswer Inside(double setting, double poundsPerMinute) =>
         new()
         {
             Material = Material,
             Setting = setting,
             Flow = MassFlow.FromPoundsPerMinute(poundsPerMinute),
-            AboveTable = above,
-            Findings = Finding.InOrder(
-                above
-                    ?
-                    [
-                        .. Findings,
-                        FindingCatalog.Create(
-                            "spread-gate-one-step-above",
-                            ("material", Material),
-                            ("highest", Amounts.Print(Points[^1].Setting, 3))
+            Findings = Finding.InOrder(Findings),
+            Lines = () =>
+                [
+                    SpreadingFormulas
+                        .All["spread-gate-inside-table"]
+                        .Line(
+                            $"{Material}: setting {Amounts.Print(setting, 2)} gives {Amounts.Print(poundsPerMinute, 4)} lb/min"
                         ),
-                    ]
-                    : Findings
-            ),
+                ],
+        };
+
+    private GateAnswer FlowAbove(double setting, double power)
+    {
+        double flow = PowerLaw.Value(Points[^1].Setting, Points[^1].PoundsPerMinute, power, setting);
+        return Above(setting, flow, "spread-flow-above-table", $"{Amounts.Print(flow, 4)} lb/min");
+    }
+
+    private GateAnswer SettingAbove(double setting, double flow) =>
+        Above(setting, flow, "spread-setting-above-table", Amounts.Print(setting, 2));
+
+    private GateAnswer Above(double setting, double poundsPerMinute, string formula, string answer) =>
+        new()
+        {
+            Material = Material,
+            Setting = setting,
+            Flow = MassFlow.FromPoundsPerMinute(poundsPerMinute),
+            AboveTable = true,
+            Findings = Finding.InOrder([
+                .. Findings,
+                FindingCatalog.Create(
+                    "spread-gate-one-step-above",
+                    ("material", Material),
+                    ("highest", Amounts.Print(Points[^1].Setting, 3))
+                ),
+            ]),
+            Lines = () =>
+                [
+                    SpreadingFormulas
+                        .All[formula]
+                        .Line(
+                            answer,
+                            ("material", Material),
+                            ("setting", Amounts.Print(setting, 2)),
+                            ("flow", Amounts.Print(poundsPerMinute, 4)),
+                            ("highest setting", Amounts.Print(Points[^1].Setting, 2)),
+                            ("highest flow", Amounts.Print(Points[^1].PoundsPerMinute, 4)),
+                            ("power", Amounts.Print(exponent!.Value, 3))
+                        ),
+                ],
         };
 
     private GateAnswer Nothing(Finding why) => new() { Material = Material, Findings = Finding.InOrder([.. Findings, why]) };

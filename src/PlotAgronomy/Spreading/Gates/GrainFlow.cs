@@ -11,7 +11,7 @@ namespace PlotAgronomy.Spreading;
 public sealed class GrainFlow
 {
     /// <summary>In cm/s2, as the law is printed.</summary>
-    private const double Gravity = 981;
+    private static double Gravity => SpreadingConstants.All["grain-flow-gravity"];
 
     private readonly double seedCentimeters;
     private readonly double gramsPerCubicCentimeter;
@@ -65,16 +65,26 @@ public sealed class GrainFlow
 
     internal double PoundsPerMinuteThrough(double holeCentimeters)
     {
-        double free = holeCentimeters - (EmptyRim * seedCentimeters);
-        return free <= 0
-            ? 0
-            : Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity) * Math.Pow(free, Power) / ExactUnits.GramsPerPound;
+        double grams = SpreaderMath.GramsPerMinute(
+            holeCentimeters,
+            seedCentimeters,
+            gramsPerCubicCentimeter,
+            Factor,
+            EmptyRim,
+            Gravity,
+            Power
+        );
+        return grams / ExactUnits.GramsPerPound;
     }
 
     internal double HoleCentimeters(double poundsPerMinute) =>
-        (EmptyRim * seedCentimeters)
-        + Math.Pow(
-            poundsPerMinute * ExactUnits.GramsPerPound / (Factor * gramsPerCubicCentimeter * Math.Sqrt(Gravity)),
-            1 / Power
+        SpreaderMath.HoleCentimeters(
+            poundsPerMinute * ExactUnits.GramsPerPound,
+            seedCentimeters,
+            gramsPerCubicCentimeter,
+            Factor,
+            EmptyRim,
+            Gravity,
+            Power
         );
 }

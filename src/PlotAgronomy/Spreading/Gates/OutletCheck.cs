@@ -16,11 +16,13 @@ public sealed class OutletCheck : IWorkedResult
     /// <summary>Gets how far each outlet is above (positive) or below the mean, in percent, in the order given.</summary>
     public required ImmutableArray<double> OffMeanPercent { get; init; }
 
+    private ImmutableArray<double> CaughtPounds { get; init; } = [];
+
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S5", "SPREAD-S6"];
+    public ImmutableArray<string> SourceIds => SpreadingConstants.All.Find("outlet-tolerance").Origin.SourceIds;
 
     /// <summary>Compares outlets.</summary>
     /// <param name="catches">Weight caught at each outlet over the same turns; at least two, each at least 0, not all 0.</param>
@@ -37,10 +39,11 @@ public sealed class OutletCheck : IWorkedResult
         }
 
         double limit = SpreadingConstants.All["outlet-tolerance"];
-        ImmutableArray<double> off = [.. pounds.Select(p => ((p / mean) - 1) * 100)];
+        ImmutableArray<double> off = [.. pounds.Select(p => SpreaderMath.RelativeOff(p, mean) * 100)];
         return new OutletCheck
         {
             Mean = Mass.FromPounds(mean),
+            CaughtPounds = [.. pounds],
             OffMeanPercent = off,
             Findings =
             [
@@ -62,7 +65,15 @@ public sealed class OutletCheck : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
             .. OffMeanPercent.Select(
-                (o, i) => new WorkedLine($"Outlet {i + 1}", "catch / mean - 1", $"{Amounts.Print(o, 1)} %", "SPREAD-S5")
+                (o, i) =>
+                    SpreadingFormulas
+                        .All["spread-outlet-off-mean"]
+                        .Line(
+                            $"{Amounts.Print(o, 1)} %",
+                            ("outlet", Amounts.Print(i + 1, 0)),
+                            ("catch", Amounts.Print(CaughtPounds[i], 4)),
+                            ("mean", Amounts.Print(Mean.Pounds, 4))
+                        )
             ),
         ];
 }

@@ -23,7 +23,7 @@ public sealed class PrintedDial : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S4"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.Sources("spread-dial-claimed-to-wanted");
 
     /// <summary>Compares a printed setting with the rate wanted.</summary>
     /// <param name="wanted">Rate wanted; above 0.</param>
@@ -44,12 +44,12 @@ public sealed class PrintedDial : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Claimed to wanted",
-                "claimed rate / wanted rate",
-                $"{Amounts.Print(Claimed.PoundsPerAcre, 1)} / {Amounts.Print(Wanted.PoundsPerAcre, 1)} = "
-                    + $"{Amounts.Print(ClaimedToWanted, 2)}",
-                "SPREAD-S4"
-            ),
+            SpreadingFormulas
+                .All["spread-dial-claimed-to-wanted"]
+                .Line(
+                    Amounts.Print(ClaimedToWanted, 2),
+                    ("claimed rate", Amounts.Print(Claimed.PoundsPerAcre, 1)),
+                    ("wanted rate", Amounts.Print(Wanted.PoundsPerAcre, 1))
+                ),
         ];
 }

@@ -37,7 +37,7 @@ public sealed class CarrierPlan : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["DEF-UNITS", Carrier.SourceId];
+    public ImmutableArray<string> SourceIds => [.. SpreadingFormulas.UnitSources, Carrier.SourceId];
 
     /// <summary>Amount of carrier that brings a seed up to the smallest steady flow.</summary>
     /// <param name="seedRate">Rate of the seed; above 0.</param>
@@ -114,18 +114,20 @@ public sealed class CarrierPlan : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Blend rate",
-                "seed rate + carrier rate",
-                $"{Amounts.Print(SeedRate.PoundsPerAcre, 3)} + {Amounts.Print(CarrierRate.PoundsPerAcre, 3)} = "
-                    + $"{Amounts.Print(BlendRate.PoundsPerAcre, 3)} lb/ac"
-            ),
-            new(
-                "Parts by weight",
-                "carrier rate / seed rate",
-                $"{Amounts.Print(CarrierRate.PoundsPerAcre, 3)} / {Amounts.Print(SeedRate.PoundsPerAcre, 3)} = "
-                    + $"{Amounts.Print(PartsByWeight, 2)}"
-            ),
+            SpreadingFormulas
+                .All["spread-rate-with-carrier"]
+                .Line(
+                    $"{Amounts.Print(BlendRate.PoundsPerAcre, 3)} lb/ac",
+                    ("seed rate", Amounts.Print(SeedRate.PoundsPerAcre, 3)),
+                    ("carrier rate", Amounts.Print(CarrierRate.PoundsPerAcre, 3))
+                ),
+            SpreadingFormulas
+                .All["spread-carrier-parts"]
+                .Line(
+                    Amounts.Print(PartsByWeight, 2),
+                    ("carrier rate", Amounts.Print(CarrierRate.PoundsPerAcre, 3)),
+                    ("seed rate", Amounts.Print(SeedRate.PoundsPerAcre, 3))
+                ),
         ];
 
     private static CarrierPlan Plan(

@@ -25,11 +25,17 @@ public sealed class MixedHopper : IWorkedResult
     /// <summary>Gets the time until the hopper is empty.</summary>
     public required TimeSpan Empties { get; init; }
 
+    private double SquareFeet { get; init; }
+
+    private double SwathFeet { get; init; }
+
+    private double MilesPerHour { get; init; }
+
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S57", "PRACTICE"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.Sources("spread-hopper-empties", "spread-hopper-outlook");
 
     /// <summary>Sets out the two bounds.</summary>
     /// <param name="shares">Kinds in the hopper; at least two.</param>
@@ -74,6 +80,9 @@ public sealed class MixedHopper : IWorkedResult
         {
             Kinds = kinds.ToImmutable(),
             Walk = walk,
+            SquareFeet = squareFeet,
+            SwathFeet = swath.Feet,
+            MilesPerHour = speed.MilesPerHour,
             Empties = TimeSpan.FromMinutes(empties),
             Findings = Finding.InOrder(FindingsFor(kinds.ToImmutable(), shares)),
         };
@@ -82,14 +91,23 @@ public sealed class MixedHopper : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new("Walk", "area / swath / speed", $"{Amounts.Print(Walk.TotalMinutes, 2)} min"),
-            new("Hopper empties", "sum of weight / flow alone", $"{Amounts.Print(Empties.TotalMinutes, 2)} min"),
-            .. Kinds.Select(k => new WorkedLine(
-                k.Kind.Name,
-                "plants per ft2: wanted; if mixed; if sifted",
-                $"{Amounts.Print(k.WantedPlantsPerSquareFoot, 1)}; {Describe(k.IfMixed)}; {Describe(k.IfSifted)}",
-                "PRACTICE"
-            )),
+            SpreadingFormulas
+                .All["spread-hopper-walk"]
+                .Line(
+                    $"{Amounts.Print(Walk.TotalMinutes, 2)} min",
+                    ("area", Amounts.Print(SquareFeet, 0)),
+                    ("swath", Amounts.Print(SwathFeet, 3)),
+                    ("speed", Amounts.Print(MilesPerHour, 3))
+                ),
+            SpreadingFormulas.All["spread-hopper-empties"].Line($"{Amounts.Print(Empties.TotalMinutes, 2)} min"),
+            .. Kinds.Select(k =>
+                SpreadingFormulas
+                    .All["spread-hopper-outlook"]
+                    .Line(
+                        $"{Amounts.Print(k.WantedPlantsPerSquareFoot, 1)}; {Describe(k.IfMixed)}; {Describe(k.IfSifted)}",
+                        ("kind", k.Kind.Name)
+                    )
+            ),
         ];
 
     private static IEnumerable<HopperShare> SmallestFirst(IReadOnlyList<HopperShare> shares)

@@ -9,7 +9,7 @@ public sealed class SizeGroup
     public required ImmutableArray<HopperKind> Kinds { get; init; }
 
     /// <summary>Gets the ratio of the largest to the smallest kind under the rule; a pure number of at least 1.</summary>
-    public required double LargestToSmallest { get; init; }
+    public double LargestToSmallest => SpreaderMath.Ratio(Largest, Smallest);
 
     /// <summary>Gets a value indicating whether the pass is of chaffy seed.</summary>
     public required bool Chaffy { get; init; }
@@ -17,4 +17,8 @@ public sealed class SizeGroup
     /// <summary>Gets a value indicating whether the pass is sown before the ground is covered; else it is pressed in
     /// afterwards.</summary>
     public required bool SownBeforeCovering { get; init; }
+
+    internal double Largest { get; init; }
+
+    internal double Smallest { get; init; }
 }

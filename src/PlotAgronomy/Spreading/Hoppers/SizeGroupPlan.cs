@@ -25,7 +25,7 @@ public sealed class SizeGroupPlan : IWorkedResult
             .. Groups
                 .SelectMany(g => g.Kinds)
                 .SelectMany(k => k.Evidence?.SourceIds ?? [])
-                .Append("PRACTICE")
+                .Concat(SpreadingFormulas.Sources(FormulaId))
                 .Distinct()
                 .Order(StringComparer.Ordinal),
         ];
@@ -35,12 +35,22 @@ public sealed class SizeGroupPlan : IWorkedResult
         [
             .. Groups.Select(
                 (g, i) =>
-                    new WorkedLine(
-                        $"Pass {i + 1}",
-                        SpreadingWords.SizeRatios[Rule],
-                        $"{string.Join(", ", g.Kinds.Select(k => k.Name))}: {Amounts.Print(g.LargestToSmallest, 2)}",
-                        "PRACTICE"
-                    )
+                    Rule == SizeRule.DiameterTwoToOne
+                        ? Line(g, i, "largest diameter", "smallest diameter")
+                        : Line(g, i, "largest density x diameter", "smallest")
             ),
         ];
+
+    private string FormulaId => Rule == SizeRule.DiameterTwoToOne ? "spread-pass-diameters" : "spread-pass-flight";
+
+    private WorkedLine Line(SizeGroup group, int index, string largest, string smallest) =>
+        SpreadingFormulas
+            .All[FormulaId]
+            .Line(
+                Amounts.Print(group.LargestToSmallest, 2),
+                ("pass", Amounts.Print(index + 1, 0)),
+                ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))),
+                (largest, Amounts.Print(group.Largest, 2)),
+                (smallest, Amounts.Print(group.Smallest, 2))
+            );
 }

@@ -41,7 +41,8 @@ public static class SizeGroups
                     new SizeGroup
                     {
                         Kinds = g,
-                        LargestToSmallest = size(g[0]) / size(g[^1]),
+                        Largest = size(g[0]),
+                        Smallest = size(g[^1]),
                         Chaffy = g[0].Chaffy,
                         SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1,
                     }

@@ -74,9 +74,9 @@ internal sealed class PassLayout
     {
         double widthFeet = spans.HighFeet - spans.LowFeet;
         int intervals = StripCount(widthFeet, swathFeet);
-        double spacing = widthFeet / intervals;
         bool onEdge = first == FirstPassPlacement.OnEdge;
         int strips = onEdge ? intervals + 1 : intervals;
+        double spacing = onEdge ? SpreaderMath.SpacingOnEdgeFeet(widthFeet, strips) : SpreaderMath.SpacingFeet(widthFeet, strips);
         var passes = ImmutableArray.CreateBuilder<(int, PlanePoint, PlanePoint)>();
         double length = 0;
         for (int strip = 0; strip < strips; strip++)

@@ -33,7 +33,7 @@ public sealed class PassPlan : IWorkedResult
     public Length LapLength => Length.FromFeet(Lap.Sum(l => l.Perimeter.Feet));
 
     /// <summary>Gets the length of the lap and all passes.</summary>
-    public Length Path => Length.FromFeet(LapLength.Feet + Passes.Sum(p => p.LengthFeet));
+    public Length Path => Length.FromFeet(SpreaderMath.PathFeet(LapLength.Feet, Passes.Sum(p => p.LengthFeet)));
 
     /// <summary>Gets the number of turns.</summary>
     public int Turns => Math.Max(0, Passes.Length + (Lap.IsEmpty ? 0 : 1) - 1);
@@ -63,10 +63,10 @@ public sealed class PassPlan : IWorkedResult
     public int Refills => Loads.Length - 1;
 
     /// <summary>Gets the time spent spreading.</summary>
-    public TimeSpan SpreadingTime => WalkingPace.TimeFor(Path, Options.Speed);
+    public TimeSpan SpreadingTime => TimeOf(Path, Options.Speed, TimeSpan.Zero, TimeSpan.Zero);
 
     /// <summary>Gets the whole time: spreading, turns and refills.</summary>
-    public TimeSpan TotalTime => SpreadingTime + Turns * Options.TurnTime + Refills * Options.RefillTime;
+    public TimeSpan TotalTime => TimeOf(Path, Options.Speed, Turns * Options.TurnTime, Refills * Options.RefillTime);
 
     /// <summary>Gets the part of the whole time spent spreading.</summary>
     public Fraction FieldEfficiency => Fraction.FromValue(Math.Min(1, SpreadingTime / TotalTime));
@@ -80,7 +80,7 @@ public sealed class PassPlan : IWorkedResult
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["DEF-UNITS"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
 
     /// <summary>Lays passes over an outline.</summary>
     /// <param name="outline">Outline of the plot.</param>
@@ -118,13 +118,12 @@ public sealed class PassPlan : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork()
     {
         double swath = Options.SwathFeet,
-            spacing = Spacing.Feet,
-            acres = Outline.Area.Acres;
+            spacing = Spacing.Feet;
         int strips = Passes.IsEmpty ? 0 : Passes.Max(p => p.Strip);
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         if (!Lap.IsEmpty)
         {
-            lines.Add(new("Headland lap", "once round, half a swath inside the edge", Amounts.Print(LapLength, decimals: 0)));
+            lines.Add(SpreadingFormulas.All["spread-headland-lap"].Line(Amounts.Print(LapLength, decimals: 0)));
         }
 
         if (strips > 0)
@@ -133,55 +132,63 @@ public sealed class PassPlan : IWorkedResult
             int intervals = onEdge ? strips - 1 : strips;
             double width = spacing * intervals;
             lines.Add(
-                new(
-                    "Strips",
-                    onEdge ? "width / swath, rounded up, and one more" : "width / swath, rounded up",
-                    $"{Amounts.Print(width, 1)} / {Amounts.Print(swath, 2)} = {strips}"
-                )
+                SpreadingFormulas
+                    .All[onEdge ? "spread-strips-on-edge" : "spread-strips"]
+                    .Line($"{Amounts.Print(width, 1)} / {Amounts.Print(swath, 2)} = {strips}")
             );
             lines.Add(
-                new(
-                    "Spacing",
-                    onEdge ? "width / (strips - 1)" : "width / strips",
-                    $"{Amounts.Print(width, 1)} / {intervals} = {Amounts.Print(spacing, 2)} ft"
-                )
+                SpreadingFormulas
+                    .All[onEdge ? "spread-spacing-on-edge" : "spread-spacing"]
+                    .Line(
+                        $"{Amounts.Print(spacing, 2)} ft",
+                        ("width", Amounts.Print(width, 1)),
+                        ("strips", Amounts.Print(strips, 0))
+                    )
             );
             lines.Add(
-                new(
-                    "Rate if the gate stays set for the swath",
-                    "rate x swath / spacing",
-                    $"{Options.Rate} x {Amounts.Print(swath, 2)} / {Amounts.Print(spacing, 2)} = "
-                        + $"{Amounts.Print(RateIfGateStays.Actual, decimals: 2)}"
-                )
+                SpreadingFormulas
+                    .All["spread-rate-if-gate-stays"]
+                    .Line(
+                        Amounts.Print(RateIfGateStays.Actual, decimals: 2),
+                        ("rate", Options.Rate.ToString()),
+                        ("swath", Amounts.Print(swath, 2)),
+                        ("spacing", Amounts.Print(spacing, 2))
+                    )
             );
         }
 
         lines.Add(
-            new(
-                "Path",
-                "lap + all passes",
-                $"{Amounts.Print(LapLength, decimals: 0)} + {Amounts.Print(Passes.Sum(p => p.LengthFeet), 0)} ft = "
-                    + $"{Amounts.Print(Path, decimals: 0)}"
-            )
+            SpreadingFormulas
+                .All["spread-path"]
+                .Line(
+                    Amounts.Print(Path, decimals: 0),
+                    ("lap", Amounts.Print(LapLength, decimals: 0)),
+                    ("all passes", $"{Amounts.Print(Passes.Sum(p => p.LengthFeet), 0)} ft")
+                )
         );
         lines.Add(
-            new(
-                "Time",
-                "path / speed + turns + refills",
-                $"{Amounts.Print(Path, decimals: 0)} / {Amounts.Print(Options.Speed, decimals: 2)} + {Turns} x "
-                    + $"{Amounts.Print(Options.TurnTime, "s", 0)} + {Refills} x {Amounts.Print(Options.RefillTime, "s", 0)} = "
-                    + $"{Amounts.Print(TotalTime, decimals: 1)}",
-                "DEF-UNITS"
-            )
+            SpreadingFormulas
+                .All["spread-time"]
+                .Line(
+                    Amounts.Print(TotalTime, decimals: 1),
+                    ("path", Amounts.Print(Path, decimals: 0)),
+                    ("speed", Amounts.Print(Options.Speed, decimals: 2)),
+                    ("turns", $"{Turns} x {Amounts.Print(Options.TurnTime, "s", 0)}"),
+                    ("refills", $"{Refills} x {Amounts.Print(Options.RefillTime, "s", 0)}")
+                )
         );
         lines.Add(
-            new(
-                "Seed to take",
-                "rate x plot x (1 + part outside)",
-                $"{Options.Rate} x {Amounts.Print(acres, 4)} ac x (1 + {Amounts.Print(OutsideShare, 3)}) = "
-                    + $"{Amounts.Print(Seed, decimals: 3)}"
-            )
+            SpreadingFormulas
+                .All["spread-seed-to-take"]
+                .Line(
+                    Amounts.Print(Seed, decimals: 3),
+                    ("rate", Options.Rate.ToString()),
+                    ("ground covered", $"{Amounts.Print(CoveredAfter(Passes.Length), decimals: 4)}")
+                )
         );
         return lines.ToImmutable();
     }
+
+    internal static TimeSpan TimeOf(Length path, Speed speed, TimeSpan turns, TimeSpan refills) =>
+        WalkingPace.TimeFor(path, speed) + turns + refills;
 }

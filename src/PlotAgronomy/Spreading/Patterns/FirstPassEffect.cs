@@ -24,11 +24,15 @@ public sealed class FirstPassEffect : IWorkedResult
     /// <summary>Gets what falls outside this edge, as a part of what one pass throws; a pure number.</summary>
     public required double LostPart { get; init; }
 
+    private double FullRate { get; init; }
+
+    private double OnePass { get; init; }
+
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["DEF-UNITS"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
 
     /// <summary>Works out a placement for an edge to the left of the first pass.</summary>
     /// <param name="pattern">Single pass; mirror it for an edge to the right.</param>
@@ -55,7 +59,7 @@ public sealed class FirstPassEffect : IWorkedResult
                 sum += pattern.AmountAt(x - path);
             }
 
-            return sum / full;
+            return SpreaderMath.Ratio(sum, full);
         }
 
         return new FirstPassEffect
@@ -63,16 +67,36 @@ public sealed class FirstPassEffect : IWorkedResult
             Placement = placement,
             EdgeRate = RateAt(0),
             RimRate = Integral(RateAt, 0, swathFeet / 2) / (swathFeet / 2),
-            LostPart = Lost(pattern, firstFeet, swathFeet) / total,
+            LostPart = SpreaderMath.Ratio(Lost(pattern, firstFeet, swathFeet), total),
+            FullRate = full,
+            OnePass = total,
         };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new("Rate at the edge", "thrown there by all passes / full rate", $"{Amounts.Print(100 * EdgeRate, 0)} %"),
-            new("Rate of the rim", "mean to half a swath inside / full rate", $"{Amounts.Print(100 * RimRate, 0)} %"),
-            new("Falls outside", "thrown beyond the edge / one pass", $"{Amounts.Print(100 * LostPart, 1)} % of a pass"),
+            SpreadingFormulas
+                .All["spread-edge-rate"]
+                .Line(
+                    $"{Amounts.Print(100 * EdgeRate, 0)} %",
+                    ("thrown there by all passes", Amounts.Print(EdgeRate * FullRate, 3)),
+                    ("full rate", Amounts.Print(FullRate, 3))
+                ),
+            SpreadingFormulas
+                .All["spread-rim-rate"]
+                .Line(
+                    $"{Amounts.Print(100 * RimRate, 0)} %",
+                    ("mean to half a swath inside", Amounts.Print(RimRate * FullRate, 3)),
+                    ("full rate", Amounts.Print(FullRate, 3))
+                ),
+            SpreadingFormulas
+                .All["spread-lost-part"]
+                .Line(
+                    $"{Amounts.Print(100 * LostPart, 1)} % of a pass",
+                    ("thrown beyond the edge", Amounts.Print(LostPart * OnePass, 3)),
+                    ("one pass", Amounts.Print(OnePass, 3))
+                ),
         ];
 
     /// <summary>Thrown beyond the edge by the first pass and those after it that reach so far.</summary>

@@ -18,7 +18,7 @@ public sealed class HalfRateComparison : IWorkedResult
     public required OverlappedPattern HalfSwath { get; init; }
 
     /// <summary>Gets the population CV of two half rates at right angles, in percent.</summary>
-    public double RightAnglesPopulationCvPercent => FullRate.PopulationCvPercent / Math.Sqrt(2);
+    public double RightAnglesPopulationCvPercent => PatternMath.RightAnglesCv(FullRate.PopulationCvPercent);
 
     /// <summary>Gets the smallest amount of two half rates at right angles as a part of the mean: no better than one full
     /// rate.</summary>
@@ -31,7 +31,7 @@ public sealed class HalfRateComparison : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S14", "SPREAD-S15", "SPREAD-S16"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.Sources("spread-half-swath", "spread-right-angles");
 
     /// <summary>Compares the two ways.</summary>
     /// <param name="pattern">Single pass.</param>
@@ -55,18 +55,22 @@ public sealed class HalfRateComparison : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Right angles",
-                "CV of the full rate / square root of 2",
-                $"{Amounts.Print(FullRate.PopulationCvPercent, 2)} / 1.414 = "
-                    + $"{Amounts.Print(RightAnglesPopulationCvPercent, 2)} %",
-                "SPREAD-S16"
-            ),
-            new(
-                "Half swath",
-                "CV of the pattern overlapped at half the swath",
-                $"{Amounts.Print(HalfSwath.PopulationCvPercent, 2)} %",
-                "SPREAD-S16"
-            ),
+            SpreadingFormulas
+                .All["spread-right-angles"]
+                .Line(
+                    $"{Amounts.Print(RightAnglesPopulationCvPercent, 2)} %",
+                    ("CV of the full rate", Amounts.Print(FullRate.PopulationCvPercent, 2)),
+                    ("square root of 2", Amounts.Print(PatternMath.SquareRootOfTwo, 3))
+                ),
+            SpreadingFormulas
+                .All["spread-half-swath"]
+                .Line(
+                    $"{Amounts.Print(HalfSwath.PopulationCvPercent, 2)} %",
+                    (
+                        "standard deviation at half the swath",
+                        Amounts.Print(HalfSwath.DeviationAt(HalfSwath.PopulationCvPercent), 3)
+                    ),
+                    ("mean", Amounts.Print(HalfSwath.Mean, 3))
+                ),
         ];
 }

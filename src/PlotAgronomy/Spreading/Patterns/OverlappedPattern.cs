@@ -61,7 +61,14 @@ public sealed class OverlappedPattern : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S18", "SPREAD-S25", "SPREAD-S26", "SPREAD-S22"];
+    public ImmutableArray<string> SourceIds =>
+        [
+            .. SpreadingFormulas
+                .Sources("spread-overlapped-cv")
+                .Concat(new[] { "cv-workable", "cv-poor" }.SelectMany(id => SpreadingConstants.All.Find(id).Origin.SourceIds))
+                .Concat(Findings.Select(f => f.SourceId))
+                .Distinct(),
+        ];
 
     /// <summary>Overlaps a pattern with itself.</summary>
     /// <param name="pattern">Single pass.</param>
@@ -109,17 +116,24 @@ public sealed class OverlappedPattern : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new("Mean", "sum of overlapped amounts / positions", $"{Print(Mean)} over {Print(Amounts.Length)} positions"),
-            new(
-                "CV",
-                "standard deviation / mean",
-                $"{Cv(PopulationCvPercent, CvConvention.Population)}, {Cv(SampleCvPercent, CvConvention.Sample)}",
-                "SPREAD-S18"
-            ),
+            SpreadingFormulas
+                .All["spread-overlapped-mean"]
+                .Line(Print(Mean), ("sum of overlapped amounts", Print(Amounts.Sum())), ("positions", Print(Amounts.Length))),
+            Cv(PopulationCvPercent, CvConvention.Population),
+            Cv(SampleCvPercent, CvConvention.Sample),
         ];
 
-    private static string Cv(double percent, CvConvention convention) =>
-        $"{Print(percent)} % ({SpreadingWords.CvConventions[convention]})";
+    internal double DeviationAt(double cvPercent) => cvPercent / 100 * Mean;
+
+    private WorkedLine Cv(double percent, CvConvention convention) =>
+        SpreadingFormulas
+            .All["spread-overlapped-cv"]
+            .Line(
+                $"{Print(percent)} %",
+                ("convention", SpreadingWords.CvConventions[convention]),
+                ("standard deviation", PlotAgronomy.Amounts.Print(DeviationAt(percent), 3)),
+                ("mean", PlotAgronomy.Amounts.Print(Mean, 3))
+            );
 
     private static string Print(double number) => PlotAgronomy.Amounts.Print(number, 2);
 }

@@ -9,6 +9,8 @@ internal static class PatternMath
     /// <summary>Positions between two trays when the swath does not fall on the trays.</summary>
     private const int BetweenTrays = 8;
 
+    internal static readonly double SquareRootOfTwo = Math.Sqrt(2);
+
     /// <summary>Whether passes a swath apart lay trays exactly on trays.</summary>
     internal static bool FallsOnTrays(SpreadPattern pattern, double swathFeet, DrivingMethod driving) =>
         pattern.IsMeasured
@@ -72,8 +74,8 @@ internal static class PatternMath
 
         return (
             mean,
-            Math.Sqrt(squares / amounts.Length) / mean,
-            amounts.Length > 1 ? Math.Sqrt(squares / (amounts.Length - 1)) / mean : 0
+            SpreaderMath.Ratio(Math.Sqrt(squares / amounts.Length), mean),
+            amounts.Length > 1 ? SpreaderMath.Ratio(Math.Sqrt(squares / (amounts.Length - 1)), mean) : 0
         );
     }
 
@@ -116,6 +118,9 @@ internal static class PatternMath
 
         return above;
     }
+
+    /// <summary>CV of two half rates at right angles: their unevenness adds as squares.</summary>
+    internal static double RightAnglesCv(double fullRateCv) => fullRateCv / SquareRootOfTwo;
 
     private static bool IsWhole(double number) => Tolerance.AreEqual(number, Math.Round(number, MidpointRounding.AwayFromZero));
 }

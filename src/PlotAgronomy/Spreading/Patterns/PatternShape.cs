@@ -29,11 +29,10 @@ internal static class PatternShape
         return all.Where(a => a.Feet >= left.Feet && a.Feet <= right.Feet).Average(a => a.Amount);
     }
 
-    internal static Length WidthAt(SpreadPattern pattern, double level)
-    {
-        var (left, right) = PatternMath.OutermostAt(pattern, level);
-        return Length.FromFeet(right - left);
-    }
+    /// <summary>Width of a pattern that reaches so far to the right and to the left of the path.</summary>
+    internal static double Width(double reachRight, double reachLeft) => reachRight + reachLeft;
+
+    internal static double HalfThrow(double wholeThrow) => wholeThrow / 2;
 
     private static IEnumerable<(double Feet, double Amount)> Profile(SpreadPattern pattern)
     {

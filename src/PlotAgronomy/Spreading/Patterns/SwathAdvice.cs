@@ -45,11 +45,23 @@ public sealed class SwathAdvice : IWorkedResult
     /// <summary>Gets the offset of the centre of mass of the pattern; positive when it leans to the right.</summary>
     public required Length Lean { get; init; }
 
+    private (double Left, double Right) AtHalfMaximum { get; init; }
+
+    private (double Left, double Right) AtHalfMiddle { get; init; }
+
+    private double ThrowFeet { get; init; }
+
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SPREAD-S15", "SPREAD-S18", "SPREAD-S19", "SPREAD-S20", "SPREAD-S22"];
+    public ImmutableArray<string> SourceIds =>
+        SpreadingFormulas.Sources(
+            "spread-half-middle-width",
+            "spread-recommended-swath",
+            "spread-half-throw",
+            "spread-half-maximum-width"
+        );
 
     /// <summary>Finds the swaths a pattern allows.</summary>
     /// <param name="pattern">Single pass.</param>
@@ -75,6 +87,9 @@ public sealed class SwathAdvice : IWorkedResult
         var runs = Runs(tried);
         double? recommended = tried[0].Good ? runs[0].To.Feet : null;
         double lean = PatternShape.Centroid(pattern);
+        double wholeThrow = PatternShape.Throw(pattern);
+        var atHalfMaximum = PatternMath.OutermostAt(pattern, PatternShape.Highest(pattern) / 2);
+        var atHalfMiddle = PatternMath.OutermostAt(pattern, PatternShape.Middle(pattern) / 2);
         return new SwathAdvice
         {
             Driving = driving,
@@ -82,37 +97,42 @@ public sealed class SwathAdvice : IWorkedResult
             Convention = convention,
             Acceptable = runs,
             Recommended = recommended is { } feet ? Length.FromFeet(feet) : null,
-            HalfMaximumWidth = PatternShape.WidthAt(pattern, PatternShape.Highest(pattern) / 2),
-            HalfMiddleWidth = PatternShape.WidthAt(pattern, PatternShape.Middle(pattern) / 2),
-            HalfThrow = Length.FromFeet(PatternShape.Throw(pattern) / 2),
+            HalfMaximumWidth = WidthOf(atHalfMaximum),
+            HalfMiddleWidth = WidthOf(atHalfMiddle),
+            HalfThrow = Length.FromFeet(PatternShape.HalfThrow(wholeThrow)),
+            AtHalfMaximum = atHalfMaximum,
+            AtHalfMiddle = atHalfMiddle,
+            ThrowFeet = wholeThrow,
             Lean = Length.FromFeet(lean),
-            Findings = Finding.InOrder(FindingsFor(runs, recommended, lean, PatternShape.Throw(pattern))),
+            Findings = Finding.InOrder(FindingsFor(runs, recommended, lean, wholeThrow)),
         };
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Swath",
-                "widest below the first failure",
-                Recommended is { } swath ? Amounts.Print(swath, "ft", 1) : "none",
-                "SPREAD-S18"
-            ),
-            new(
-                "Half-maximum width",
-                "between the points of half the highest catch",
-                Amounts.Print(HalfMaximumWidth, "ft", 1),
-                "SPREAD-S20"
-            ),
-            new(
-                "Half-middle width",
-                "between the points of half the middle",
-                Amounts.Print(HalfMiddleWidth, "ft", 1),
-                "SPREAD-S15"
-            ),
-            new("Half throw", "whole throw / 2", Amounts.Print(HalfThrow, "ft", 1), "SPREAD-S19"),
+            SpreadingFormulas
+                .All["spread-recommended-swath"]
+                .Line(Recommended is { } swath ? Amounts.Print(swath, "ft", 1) : "none"),
+            SpreadingFormulas
+                .All["spread-half-maximum-width"]
+                .Line(
+                    Amounts.Print(HalfMaximumWidth, "ft", 1),
+                    ("reach to the right at half the highest catch", Print(AtHalfMaximum.Right)),
+                    ("reach to the left", Print(-AtHalfMaximum.Left))
+                ),
+            SpreadingFormulas
+                .All["spread-half-middle-width"]
+                .Line(
+                    Amounts.Print(HalfMiddleWidth, "ft", 1),
+                    ("reach to the right at half the middle", Print(AtHalfMiddle.Right)),
+                    ("reach to the left", Print(-AtHalfMiddle.Left))
+                ),
+            SpreadingFormulas.All["spread-half-throw"].Line(Amounts.Print(HalfThrow, "ft", 1), ("whole throw", Print(ThrowFeet))),
         ];
+
+    private static Length WidthOf((double Left, double Right) ends) =>
+        Length.FromFeet(PatternShape.Width(ends.Right, -ends.Left));
 
     private static IEnumerable<double> Swaths(SpreadPattern pattern)
     {

@@ -23,7 +23,7 @@ public sealed class ChangedRate : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["DEF-UNITS"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
 
     internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 

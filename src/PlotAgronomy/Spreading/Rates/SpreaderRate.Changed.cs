@@ -18,10 +18,11 @@ public static partial class SpreaderRate
         double poundsPerAcre = Positive(rate);
         double set = calibratedSwath.Feet;
         double walked = passSpacing.Feet;
-        double actual =
-            poundsPerAcre
-            * Guard.Above(set, 0, "ft", nameof(calibratedSwath))
-            / Guard.Above(walked, 0, "ft", nameof(passSpacing));
+        double actual = SpreaderMath.PoundsPerAcreAtSpacing(
+            poundsPerAcre,
+            Guard.Above(set, 0, "ft", nameof(calibratedSwath)),
+            Guard.Above(walked, 0, "ft", nameof(passSpacing))
+        );
         return new()
         {
             Intended = rate,
@@ -39,12 +40,14 @@ public static partial class SpreaderRate
                 : [],
             Lines = () =>
                 [
-                    new(
-                        "Rate",
-                        "rate x swath of the calibration / spacing of the passes",
-                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(set, 3)} / {Amounts.Print(walked, 3)} = "
-                            + $"{Amounts.Print(actual, 3)} lb/ac"
-                    ),
+                    SpreadingFormulas
+                        .All["spread-rate-at-spacing"]
+                        .Line(
+                            $"{Amounts.Print(actual, 3)} lb/ac",
+                            ("rate", Amounts.Print(poundsPerAcre, 3)),
+                            ("swath of the calibration", Amounts.Print(set, 3)),
+                            ("spacing of the passes", Amounts.Print(walked, 3))
+                        ),
                 ],
         };
     }
@@ -62,10 +65,11 @@ public static partial class SpreaderRate
         double poundsPerAcre = Positive(rate);
         double planned = plannedSpeed.MilesPerHour;
         double kept = actualSpeed.MilesPerHour;
-        double actual =
-            poundsPerAcre
-            * Guard.Above(planned, 0, "mph", nameof(plannedSpeed))
-            / Guard.Above(kept, 0, "mph", nameof(actualSpeed));
+        double actual = SpreaderMath.PoundsPerAcreAtSpeed(
+            poundsPerAcre,
+            Guard.Above(planned, 0, "mph", nameof(plannedSpeed)),
+            Guard.Above(kept, 0, "mph", nameof(actualSpeed))
+        );
         double change = (actual / poundsPerAcre - 1) * 100;
         return new()
         {
@@ -84,12 +88,14 @@ public static partial class SpreaderRate
                 : [],
             Lines = () =>
                 [
-                    new(
-                        "Rate",
-                        "rate x planned speed / speed kept",
-                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(planned, 3)} / {Amounts.Print(kept, 3)} = "
-                            + $"{Amounts.Print(actual, 3)} lb/ac"
-                    ),
+                    SpreadingFormulas
+                        .All["spread-rate-at-speed"]
+                        .Line(
+                            $"{Amounts.Print(actual, 3)} lb/ac",
+                            ("rate", Amounts.Print(poundsPerAcre, 3)),
+                            ("planned speed", Amounts.Print(planned, 3)),
+                            ("speed kept", Amounts.Print(kept, 3))
+                        ),
                 ],
         };
     }

@@ -30,7 +30,7 @@ public sealed class SpreaderSetting : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["DEF-UNITS"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
@@ -38,34 +38,17 @@ public sealed class SpreaderSetting : IWorkedResult
         double poundsPerMinute = Flow.PoundsPerMinute;
         double milesPerHour = Speed.MilesPerHour;
         double feet = Swath.Feet;
-        string rate = Amounts.Print(Rate.PoundsPerAcre, 3);
-        string flow = Amounts.Print(poundsPerMinute, 4);
-        string speed = Amounts.Print(milesPerHour, 3);
-        string swath = Amounts.Print(feet, 3);
-        return
-        [
-            SolvedFor switch
-            {
-                SpreaderUnknown.Rate => new(
-                    "Rate",
-                    "495 x flow / (speed x swath)",
-                    $"495 x {flow} / ({speed} x {swath}) = {rate} lb/ac",
-                    "DEF-UNITS"
-                ),
-                SpreaderUnknown.Flow => new(
-                    "Flow",
-                    "rate x speed x swath / 495",
-                    $"{rate} x {speed} x {swath} / 495 = {flow} lb/min",
-                    "DEF-UNITS"
-                ),
-                SpreaderUnknown.Speed => new(
-                    "Speed",
-                    "495 x flow / (rate x swath)",
-                    $"495 x {flow} / ({rate} x {swath}) = {speed} mph",
-                    "DEF-UNITS"
-                ),
-                _ => new("Swath", "495 x flow / (rate x speed)", $"495 x {flow} / ({rate} x {speed}) = {swath} ft", "DEF-UNITS"),
-            },
-        ];
+        var rate = ("rate", Value: Amounts.Print(Rate.PoundsPerAcre, 3));
+        var flow = ("flow", Value: Amounts.Print(poundsPerMinute, 4));
+        var speed = ("speed", Value: Amounts.Print(milesPerHour, 3));
+        var swath = ("swath", Value: Amounts.Print(feet, 3));
+        var (formula, answer) = SolvedFor switch
+        {
+            SpreaderUnknown.Rate => ("spread-rate-from-flow", $"{rate.Value} lb/ac"),
+            SpreaderUnknown.Flow => ("spread-flow-for-rate", $"{flow.Value} lb/min"),
+            SpreaderUnknown.Speed => ("spread-speed-for-flow", $"{speed.Value} mph"),
+            _ => ("spread-swath-for-flow", $"{swath.Value} ft"),
+        };
+        return [SpreadingFormulas.All[formula].Line(answer, rate, flow, speed, swath)];
     }
 }

@@ -42,9 +42,11 @@ public sealed class SowingProgress : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["DEF-UNITS"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
 
     private double PlotAcres { get; init; }
+
+    private double PoundsUsed { get; init; }
 
     private double PoundsLeft { get; init; }
 
@@ -66,9 +68,9 @@ public sealed class SowingProgress : IWorkedResult
         var stretches = Cut(Guard.NotEmpty(readings), load, acres);
         var last = readings[^1];
         double used = load - last.PoundsLeft;
-        double soFar = used / last.AcresDone;
+        double soFar = SpreaderMath.PoundsPerAcreSown(used, last.AcresDone);
         double groundLeft = acres - last.AcresDone;
-        double? needed = groundLeft > acres * Tolerance.Dust ? last.PoundsLeft / groundLeft : null;
+        double? needed = groundLeft > acres * Tolerance.Dust ? SpreaderMath.PoundsPerAcreSown(last.PoundsLeft, groundLeft) : null;
         var current = stretches.Skip(readings.ToList().FindLastIndex(r => r.SettingChanged) + 1).ToList();
         double? now = current.Count > 0 ? current.Sum(s => s.Pounds) / current.Sum(s => s.Acres) : null;
         return new SowingProgress
@@ -80,6 +82,7 @@ public sealed class SowingProgress : IWorkedResult
             EvennessSoFarCvPercent = Cv(stretches),
             EvennessWholeCvPercent = needed is null ? null : Cv([.. stretches, (last.PoundsLeft, groundLeft)]),
             PlotAcres = acres,
+            PoundsUsed = used,
             PoundsLeft = last.PoundsLeft,
             AcresDone = last.AcresDone,
             Findings = Finding.InOrder(FindingsFor(load, acres, last, now, needed)),
@@ -117,20 +120,23 @@ public sealed class SowingProgress : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Rate so far",
-                "weight used / ground sown",
-                $"{Amounts.Print(RateSoFar.PoundsPerAcre, 3)} lb/ac over {Amounts.Print(AcresDone, 4)} ac"
-            ),
+            SpreadingFormulas
+                .All["spread-rate-so-far"]
+                .Line(
+                    $"{Amounts.Print(RateSoFar.PoundsPerAcre, 3)} lb/ac",
+                    ("weight used", Amounts.Print(PoundsUsed, 3)),
+                    ("ground sown", Amounts.Print(AcresDone, 4))
+                ),
             .. RateNeeded is { } needed
                 ?
                 [
-                    new WorkedLine(
-                        "Rate needed",
-                        "weight left / ground left",
-                        $"{Amounts.Print(PoundsLeft, 3)} / {Amounts.Print(PlotAcres - AcresDone, 4)} = "
-                            + $"{Amounts.Print(needed.PoundsPerAcre, 3)} lb/ac"
-                    ),
+                    SpreadingFormulas
+                        .All["spread-rate-needed"]
+                        .Line(
+                            $"{Amounts.Print(needed.PoundsPerAcre, 3)} lb/ac",
+                            ("weight left", Amounts.Print(PoundsLeft, 3)),
+                            ("ground left", Amounts.Print(PlotAcres - AcresDone, 4))
+                        ),
                 ]
                 : ImmutableArray<WorkedLine>.Empty,
         ];

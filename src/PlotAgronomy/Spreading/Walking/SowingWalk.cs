@@ -26,7 +26,7 @@ public sealed class SowingWalk : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["DEF-UNITS"];
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
 
     internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 
@@ -48,7 +48,7 @@ public sealed class SowingWalk : IWorkedResult
         double walkFeet = distance.Feet;
         double walkMiles = distance.Miles;
         double limit = SpreadingConstants.All["walk-on-foot"];
-        double pounds = poundsPerAcre * squareFeet / ExactUnits.SquareFeetPerAcre;
+        double pounds = SpreaderMath.PoundsOverArea(poundsPerAcre, squareFeet);
         return new()
         {
             Load = Mass.FromPounds(pounds),
@@ -68,17 +68,20 @@ public sealed class SowingWalk : IWorkedResult
                 : [],
             Lines = () =>
                 [
-                    new(
-                        "Load",
-                        "rate x area",
-                        $"{Amounts.Print(poundsPerAcre, 3)} x {Amounts.Print(squareFeet / ExactUnits.SquareFeetPerAcre, 4)} = "
-                            + $"{Amounts.Print(pounds, 3)} lb"
-                    ),
-                    new(
-                        "Distance",
-                        "area / swath",
-                        $"{Amounts.Print(squareFeet, 0)} / {Amounts.Print(feet, 3)} = {Amounts.Print(walkFeet, 1)} ft"
-                    ),
+                    SpreadingFormulas
+                        .All["spread-load"]
+                        .Line(
+                            $"{Amounts.Print(pounds, 3)} lb",
+                            ("rate", Amounts.Print(poundsPerAcre, 3)),
+                            ("area", Amounts.Print(squareFeet / ExactUnits.SquareFeetPerAcre, 4))
+                        ),
+                    SpreadingFormulas
+                        .All["spread-walk-distance"]
+                        .Line(
+                            $"{Amounts.Print(walkFeet, 1)} ft",
+                            ("area", Amounts.Print(squareFeet, 0)),
+                            ("swath", Amounts.Print(feet, 3))
+                        ),
                 ],
         };
     }
