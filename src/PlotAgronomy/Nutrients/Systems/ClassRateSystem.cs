@@ -119,18 +119,10 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             Why =
                 $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on "
                 + $"{CropRows.WordsFor(question.Crop.Row)}{here}.",
-            Status = Statuses.WeakestOf(rating.Status, row.Status),
-            SourceIds = [.. row.SourceId.Split(';').Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
+            Status = Statuses.WeakestOf(rating.Status, row.Origin.Status),
+            SourceIds = [.. row.Origin.SourceIds.Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),
-            Work = () =>
-                [
-                    new(
-                        SoilWords.For(reading.Nutrient),
-                        $"rate printed for class {rating.Name}",
-                        row.WorkFor(yield),
-                        row.SourceId.Split(';')[0]
-                    ),
-                ],
+            Work = () => [row.Line(reading.Nutrient, rating.Name, yield)],
         };
     }
 }
