@@ -40,6 +40,20 @@ internal static class NutrientsFormulaChecks
         new("nj-manganese-index", d => SystemMath.ManganeseIndex(d["constant"], d["per ppm"], d["Mn in ppm"], d["per pH"], d["pH"]), ("constant", 90, 120), ("per ppm", 1, 5), ("Mn in ppm", 0, 60), ("per pH", 10, 20), ("pH", 4, 9)),
     ];
 
+    internal static FormulaCheck[] Needs =>
+    [
+        new("nitrogen-by-yield", d => SystemMath.ByYield(d["pounds a unit"], d["yield"]), ("pounds a unit", 0.5, 30), ("yield", 1, 200)),
+        new("nitrogen-between-yields", d => Interpolation.Between([(d["yield below"], d["N below"]), (d["yield above"], d["N above"])], d["yield"]), ("N below", 10, 80), ("N above", 80, 200), ("yield", 15, 100), ("yield below", 10, 40), ("yield above", 60, 120)),
+        new("nitrogen-less-reduction", d => NitrogenMath.AfterCredit(d["nitrogen"], d["taken off"]), ("nitrogen", 0, 120), ("taken off", 0, 60)),
+        new("nitrogen-by-share", d => NitrogenMath.ByShare(d["N alone"], d["share of a full stand"], d["share of a full stand"]), ("N alone", 0, 120), ("share of a full stand", 0, 1)),
+        new("nitrogen-by-crowded-share", d => NitrogenMath.ByShare(d["N alone"], d["share of a full stand"], d["shares together"]), ("N alone", 0, 120), ("share of a full stand", 0, 1.5), ("shares together", 0.5, 3)),
+        new("nitrogen-after-credit", d => NitrogenMath.AfterCredit(d["sum of the shares"], d["legume credit"]), ("sum of the shares", 0, 120), ("legume credit", 0, 190)),
+        new("crop-removal", d => RemovalMath.PoundsPerAcre(d["yield"], d["pounds a unit"], d["part carried off"], d["share kept"]), ("yield", 1, 200), ("pounds a unit", 0.1, 60), ("part carried off", 0, 1), ("share kept", 0, 1)),
+        new("kansas-zinc", d => SecondaryMath.KansasZinc(d["constant"], -d["pounds a ppm"], d["test"]), ("constant", 8, 15), ("pounds a ppm", 8, 15), ("test", 0, 1.5)),
+        new("tri-state-zinc-manganese", d => SecondaryMath.TriStateTrace(-d["constant"], -d["pounds a ppm"], d["test"], d["pounds a pH unit"], d["pH"]), ("constant", 30, 40), ("pounds a ppm", 0.2, 0.6), ("test", 0, 30), ("pounds a pH unit", 4, 7), ("pH", 4.5, 8)),
+        new("sulfur-from-organic-matter", d => SecondaryMath.ReleasedPoundsPerAcre(d["soil"], d["organic matter"], d["share of organic matter"], d["share set free"]), ("soil", 1_000_000, 3_000_000), ("organic matter", 0.005, 0.1), ("share of organic matter", 0.003, 0.01), ("share set free", 0.01, 0.05)),
+    ];
+
     private static (string, double, double)[] PhosphateDomain => [("critical level", 10, 40), ("test", 1, 60), ("pounds a ppm", 2, 8)];
 
     private static (string, double, double)[] PotashDomain => [("critical level", 80, 180), ("test", 20, 250), ("base", 0.5, 2), ("pounds a meq", 0.01, 0.1), ("CEC", 1, 40)];

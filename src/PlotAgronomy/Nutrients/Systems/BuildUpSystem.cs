@@ -64,9 +64,7 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
 
     /// <summary>The line of what goes back: the system's own sum, or that nothing left.</summary>
     private protected static WorkedLine[] ReplacementLines(Replacement replacement, string nutrient, Func<WorkedLine> sum) =>
-        replacement.IsCarriedOff
-            ? [replacement.Line(nutrient), sum()]
-            : [replacement.Line(nutrient)];
+        replacement.IsCarriedOff ? [replacement.Line(nutrient), sum()] : [replacement.Line(nutrient)];
 
     private static WorkedLine Total(string nutrient, Parts parts, double rate) =>
         NutrientsFormulas

@@ -4,14 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The rate, or range of rates, printed for one class of a system's scale on one crop.</summary>
-internal sealed record ClassRate(
-    string ScaleId,
-    int Order,
-    double Low,
-    double High,
-    ClassRate.PrintedUnit Unit,
-    Origin Origin
-)
+internal sealed record ClassRate(string ScaleId, int Order, double Low, double High, ClassRate.PrintedUnit Unit, Origin Origin)
 {
     private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = Table.Grouped(
         "Nutrients/Data/class-rates.csv",

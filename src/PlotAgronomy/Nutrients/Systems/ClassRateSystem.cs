@@ -9,7 +9,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
-        if (Id == "IA-2013" && reading.Nutrient == PlantNutrient.Potash && question.Setting.SampleMoisture is null)
+        if (question.Setting.SampleMoisture is null && AsksForMoisture(reading))
         {
             return Refuse(
                 reading.Nutrient,
@@ -66,6 +66,11 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
         return NeedFrom(question, reading, rating, row);
     }
+
+    private bool AsksForMoisture(DomainReading reading) =>
+        RatingTables
+            .Of(Id)
+            .Any(s => s.Analyte == reading.Reading.Analyte && s.Condition is (ScaleCondition.FieldMoist or ScaleCondition.Dried));
 
     private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, NutrientRating rating, ClassRate row)
     {

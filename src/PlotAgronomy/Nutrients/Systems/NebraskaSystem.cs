@@ -26,8 +26,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
                 reading,
                 0,
                 rating,
-                $"{reading.Subject} is at or above the critical level of {reading.Limit(level)}, "
-                    + "so none is needed.",
+                $"{reading.Subject} is at or above the critical level of {reading.Limit(level)}, " + "so none is needed.",
                 rating.Status,
                 rating.SourceIds,
                 () => SufficiencyNeed.BeyondTheEnd(reading, level, rating.SourceIds[0], rating.Status)

@@ -74,24 +74,17 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         string why =
             $"{reading.Subject} is {rating.Name}, and that column of the printed grid for "
             + $"{CropRows.WordsFor(question.Crop.Row)} gives this rate{cut}.";
-        return NeedFrom(
-            reading,
-            rating,
-            pounds,
-            column[0],
-            why,
-            rating.Status,
-            () =>
-                held > 0
-                    ? NutrientsFormulas
-                        .All["sc-subsoil-potash"]
-                        .Line(
-                            NutrientsFormulas.PerAcre(pounds),
-                            ("nutrient", SoilWords.For(reading.Nutrient)),
-                            ("printed cell", NutrientsFormulas.Number(column[0].Potash)),
-                            ("share the subsoil holds", NutrientsFormulas.Number(held))
-                        )
-                    : AsPrinted(reading.Nutrient, question.Crop.Row, pounds, column[0])
+        return NeedFrom(reading, rating, pounds, column[0], why, rating.Status, () =>
+            held > 0
+                ? NutrientsFormulas
+                    .All["sc-subsoil-potash"]
+                    .Line(
+                        NutrientsFormulas.PerAcre(pounds),
+                        ("nutrient", SoilWords.For(reading.Nutrient)),
+                        ("printed cell", NutrientsFormulas.Number(column[0].Potash)),
+                        ("share the subsoil holds", NutrientsFormulas.Number(held))
+                    )
+                : AsPrinted(reading.Nutrient, question.Crop.Row, pounds, column[0])
         );
     }
 
@@ -186,10 +179,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     private static WorkedLine AsPrinted(PlantNutrient nutrient, CropRow crop, double pounds, Cell cell) =>
         NutrientsFormulas
             .All["rate-as-printed"]
-            .Line(
-                NutrientsFormulas.PerAcre(pounds),
-                ("what", $"{SoilWords.For(nutrient)}, grid of {CropRows.WordsFor(crop)}")
-            )
+            .Line(NutrientsFormulas.PerAcre(pounds), ("what", $"{SoilWords.For(nutrient)}, grid of {CropRows.WordsFor(crop)}"))
             .By(cell.Origin);
 
     private static IEnumerable<KeyValuePair<(CropRow Crop, string P, string K), Cell>> Cells(CropRow crop) =>

@@ -13,11 +13,8 @@ internal static class SufficiencyNeed
             .Line(
                 $"{NutrientsFormulas.Number(reading.Value)} against {NutrientsFormulas.Number(end)}: 0 lb/ac",
                 ("nutrient", SoilWords.For(reading.Nutrient))
-            ) with
-        {
-            SourceId = sourceId,
-            Status = status,
-        };
+            )
+            .By(sourceId, status);
 
     internal static NutrientNeed Of(
         DomainReading reading,

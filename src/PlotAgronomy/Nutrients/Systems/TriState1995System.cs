@@ -52,11 +52,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 replaced,
                 WhyOf(reading, levels, share, replacement),
                 Statuses.WeakestOf(levels.Status, rating.Status, replacement.Status),
-                [
-                    .. levels.Scale.SourceIds,
-                    .. equations,
-                    .. replacement.SourceId is { } source ? [source] : equations,
-                ]
+                [.. levels.Scale.SourceIds, .. equations, .. replacement.SourceId is { } source ? [source] : equations]
             )
             {
                 Rating = rating,
