@@ -69,6 +69,6 @@ public class NorthCarolinaTests
     public void The_working_shows_the_equation_with_its_numbers()
     {
         var line = Assert.Single(Wildlife(PIndex(45)).ShowWork());
-        Assert.Equal("0.0116 x 45^2 - 2.75 x 45 + 150 = 49.7 lb/ac", line.Numbers);
+        Assert.Equal("0.0116 x 45 x 45 - 2.75 x 45 + 150 = 49.7 lb/ac", line.Numbers);
     }
 }

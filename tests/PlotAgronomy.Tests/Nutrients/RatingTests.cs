@@ -44,7 +44,7 @@ public class RatingTests
         var ratings = RatingSystems.Delaware.Rate(Report(P(38, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)));
         Assert.Equal(4, ratings.For(SoilAnalyte.Phosphorus)!.Scale.Classes.Length);
         Assert.Equal("phosphorus 38 ppm: medium (above 25, up to 50 ppm)", ratings.For(SoilAnalyte.Phosphorus)!.ToString());
-        Assert.Contains("optimum (above 50, up to 100)", Assert.Single(ratings.ShowWork()).Formula, StringComparison.Ordinal);
+        Assert.Contains("optimum (above 50, up to 100)", Assert.Single(ratings.ShowWork()).Numbers, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -152,12 +152,12 @@ public class SystemLimitTests
     public void The_working_of_an_equation_leaves_out_what_it_does_not_hold()
     {
         var line = RecommendationSystems.SouthDakota.Recommend(Report(P(10, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).ShowWork().Single();
-        Assert.Equal("0.7 x 100 - 0.035 x 100 x 10 = 35 lb/ac", line.Numbers);
+        Assert.Equal("max(0, 0.7 x 100 - 0.035 x 100 x 10) = 35.0 lb/ac", line.Numbers);
     }
 
     [Theory]
-    [InlineData(19, "50 + 0.2 x 100 - 2.5 x 19 - 0.01 x 100 x 19 = 3.5, at least 15 = 15 lb/ac")]
-    [InlineData(30, "50 + 0.2 x 100 - 2.5 x 30 - 0.01 x 100 x 30 = -35, none above 20 = 0 lb/ac")]
+    [InlineData(19, "max(15, 50 + 0.2 x 100 - 2.5 x 19 - 0.01 x 100 x 19) = 15.0 lb/ac")]
+    [InlineData(30, "30 against 20: 0 lb/ac")]
     public void The_working_says_where_a_limit_holds_the_sum(double ppm, string expected)
     {
         var line = RecommendationSystems.Kansas.Recommend(Report(P(ppm, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).ShowWork().Single();

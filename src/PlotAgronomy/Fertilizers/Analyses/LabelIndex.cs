@@ -6,7 +6,11 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>The formula is from memory and carries its caution. Below 98 a lot counts as deficient (source FERT-AGC).</remarks>
 public sealed class LabelIndex
 {
-    private LabelIndex(double percent) => (Percent, Caution) = (percent, MemoryGate.FindingFor("the overall index", "FERT-AGC"));
+    private LabelIndex(double percent)
+    {
+        Percent = percent;
+        Caution = MemoryGate.FindingFor("the overall index", FertilizersFormulas.All["label-index"].Origin!.SourceId);
+    }
 
     /// <summary>Gets the index in percent.</summary>
     public double Percent { get; }
@@ -41,7 +45,7 @@ public sealed class LabelIndex
         ];
         double worth = Worth(guaranteed);
         Guard.Above(worth, 0, "(the value of the guarantee)", nameof(guaranteed));
-        return new LabelIndex(100 * Worth(found) / worth);
+        return new LabelIndex(FertilizerMath.OverallIndex(Worth(found), worth));
 
         double Worth(FertilizerAnalysis analysis) =>
             values.Select((value, i) => value * analysis.Percent((PlantNutrient)i)).Sum();

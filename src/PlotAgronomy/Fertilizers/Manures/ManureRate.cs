@@ -34,13 +34,19 @@ public sealed class ManureRate : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() => [Line("Rich lot", RichLot), Line("Poor lot", PoorLot)];
 
     private WorkedLine Line(string label, ManureRateEnd end) =>
-        new(
-            label,
-            $"need of {Basis} / available {Basis} per ton",
-            $"{Amounts.Print(end.Rate, "ton/ac", 3)}; brings N {Amounts.Print(end.AvailableNitrogen, decimals: 1)}, P2O5 "
-                + $"{Amounts.Print(end.Phosphate, decimals: 1)}, K2O {Amounts.Print(end.Potash, decimals: 1)}",
-            Manure.SourceId
-        );
+        FertilizersFormulas
+            .All["manure-rate"]
+            .Line(
+                $"{Amounts.Print(end.Rate, "ton/ac", 3)}; brings N {Amounts.Print(end.AvailableNitrogen, decimals: 1)}, P2O5 "
+                    + $"{Amounts.Print(end.Phosphate, decimals: 1)}, K2O {Amounts.Print(end.Potash, decimals: 1)}",
+                ("lot", $"{label} for {Basis}"),
+                ("need", Amounts.Print(Need, decimals: 2)),
+                ("available in a ton", $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton")
+            ) with
+        {
+            SourceId = Manure.SourceId,
+            Status = Manure.Status,
+        };
 
     private IEnumerable<Finding> Remarks()
     {

@@ -14,4 +14,7 @@ public sealed class ManureRateEnd
 
     /// <summary>Gets the K2O it brings.</summary>
     public required ApplicationRate Potash { get; init; }
+
+    /// <summary>Available pounds a ton of the nutrient it is sized by.</summary>
+    internal double PoundsPerTon { get; init; }
 }

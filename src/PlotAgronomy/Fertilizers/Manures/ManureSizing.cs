@@ -44,16 +44,24 @@ public static class ManureSizing
             manure,
             need,
             basis,
-            End(manure, need.PoundsPerAcre / content.High, available, c => c.High),
-            End(manure, need.PoundsPerAcre / content.Low, available, c => c.Low)
+            End(manure, need, content, available, c => c.High),
+            End(manure, need, content, available, c => c.Low)
         );
     }
 
     /// <summary>The lot at the rich end of every range, or at the poor end.</summary>
-    private static ManureRateEnd End(Manure manure, double tonsPerAcre, Fraction available, Func<PoundsPerTonRange, double> endOf)
+    private static ManureRateEnd End(
+        Manure manure,
+        ApplicationRate need,
+        PoundsPerTonRange content,
+        Fraction available,
+        Func<PoundsPerTonRange, double> endOf
+    )
     {
+        double tonsPerAcre = FertilizerMath.TonsFor(need.PoundsPerAcre, endOf(content));
         return new ManureRateEnd
         {
+            PoundsPerTon = endOf(content),
             Rate = ApplicationRate.FromShortTonsPerAcre(tonsPerAcre),
             AvailableNitrogen = Brings(manure.Nitrogen) * available.Value,
             Phosphate = Brings(manure.Phosphate),

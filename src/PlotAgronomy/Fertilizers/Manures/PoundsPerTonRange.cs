@@ -32,5 +32,6 @@ public readonly record struct PoundsPerTonRange
             ? string.Create(CultureInfo.InvariantCulture, $"{Low:0.##} to {High:0.##} lb/ton")
             : string.Create(CultureInfo.InvariantCulture, $"{Low:0.##} lb/ton");
 
-    internal PoundsPerTonRange Times(double part) => new(Low * part, High * part);
+    internal PoundsPerTonRange Times(double part) =>
+        new(FertilizerMath.Available(Low, part), FertilizerMath.Available(High, part));
 }

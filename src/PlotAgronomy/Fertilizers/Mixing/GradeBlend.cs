@@ -56,7 +56,7 @@ public sealed class GradeBlend : IWorkedResult
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+    public ImmutableArray<string> SourceIds => [FertilizersFormulas.Practice];
 
     /// <summary>Blends a batch.</summary>
     /// <param name="wanted">Wanted grade.</param>
@@ -81,7 +81,7 @@ public sealed class GradeBlend : IWorkedResult
             wanted,
             batch,
             lines,
-            Mass.FromPounds(Math.Max(0, batchPounds - used)),
+            Mass.FromPounds(FertilizerMath.Filler(batchPounds, used)),
             highest * 100,
             ranges,
             Finding.InOrder(Remarks(wanted, lines, made, highest, ranges))
@@ -109,7 +109,7 @@ public sealed class GradeBlend : IWorkedResult
         }
 
         Guard.Above(total, 0, "lb", nameof(materials));
-        return FertilizerAnalysis.Checked(Array.ConvertAll(sums, s => 100 * s / total));
+        return FertilizerAnalysis.Checked(Array.ConvertAll(sums, s => FertilizerMath.PercentOf(s, total)));
     }
 
     /// <summary>The grade a label may state: whole numbers, rounded down.</summary>
@@ -128,30 +128,40 @@ public sealed class GradeBlend : IWorkedResult
     {
         double batchPounds = Batch.Pounds;
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
-        lines.Add(new WorkedLine("Wanted", "grade of the batch", $"{Wanted} in {Amounts.Print(Batch, decimals: 1)}"));
         foreach (var line in Lines)
         {
             double pounds = line.Mass.Pounds;
             lines.Add(
-                new WorkedLine(
-                    line.Material.ToString(),
-                    "weight in the batch",
-                    $"{Amounts.Print(line.Mass, decimals: 2)} "
-                        + $"({Amounts.Print(ExactUnits.PoundsPerShortTon * pounds / batchPounds, 1)} lb per ton)"
-                )
+                FertilizersFormulas
+                    .All["material-in-a-ton"]
+                    .Line(
+                        $"{Amounts.Print(FertilizerMath.PoundsPerTon(pounds, batchPounds), 1)} lb",
+                        ("material", line.Material.ToString()),
+                        ("weight", Amounts.Print(line.Mass, decimals: 2)),
+                        ("batch", Amounts.Print(Batch, decimals: 1))
+                    )
             );
         }
 
+        double materialPounds = Lines.Sum(l => l.Mass.Pounds);
         lines.Add(
             CanBeMade
-                ? new WorkedLine("Filler", "batch - materials", Amounts.Print(Filler, decimals: 2))
-                : new WorkedLine(
-                    "Not possible",
-                    "materials needed for the grade",
-                    HighestPercentOfWanted is { } highest
-                        ? $"the highest grade of this ratio is {Amounts.Print(highest, 2)} % of the wanted"
-                        : "the ratio cannot be made"
-                )
+                ? FertilizersFormulas
+                    .All["filler"]
+                    .Line(
+                        Amounts.Print(Filler, decimals: 2),
+                        ("grade", Wanted.ToString()),
+                        ("batch weight", Amounts.Print(Batch, decimals: 1)),
+                        ("batch", Amounts.Print(Batch, decimals: 2)),
+                        ("materials", Amounts.Print(Mass.FromPounds(materialPounds), decimals: 2))
+                    )
+                : FertilizersFormulas
+                    .All["grade-impossible"]
+                    .Line(
+                        HighestPercentOfWanted is { } highest
+                            ? $"the highest grade of this ratio is {Amounts.Print(highest, 2)} % of the wanted {Wanted}"
+                            : $"the ratio of {Wanted} cannot be made"
+                    )
         );
         return lines.ToImmutable();
     }

@@ -36,7 +36,7 @@ public sealed class RoundedAmounts : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+    public ImmutableArray<string> SourceIds => [FertilizersFormulas.Practice];
 
     /// <summary>Rounds a rate of product on a plot.</summary>
     /// <param name="product">Product.</param>
@@ -69,24 +69,26 @@ public sealed class RoundedAmounts : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Weight",
-                "rate x area",
-                $"{Amounts.Print(Exact.Rate, decimals: 2)} x {Amounts.Print(Area, decimals: 3)} = "
-                    + $"{Amounts.Print(Exact.Spread, decimals: 2)}"
-            ),
+            FertilizersFormulas
+                .All["product-weight"]
+                .Line(
+                    Amounts.Print(Exact.Spread, decimals: 2),
+                    ("rate", Amounts.Print(Exact.Rate, decimals: 2)),
+                    ("area", Amounts.Print(Area, decimals: 3))
+                ),
             Line("Exact", Exact),
             Line("Nearest packages", Nearest),
             Line("Rounded up", RoundedUp),
         ];
 
     private static WorkedLine Line(string label, RoundedAmount amount) =>
-        new(
-            label,
-            "packages; weight; nutrients",
-            $"{Amounts.Print(amount.Packages, 2)}; {Amounts.Print(amount.Spread, decimals: 1)}; "
-                + $"{string.Join(", ", amount.Balances)}"
-        );
+        FertilizersFormulas
+            .All["whole-packages"]
+            .Line(
+                $"{Amounts.Print(amount.Packages, 2)}; {Amounts.Print(amount.Spread, decimals: 1)}; "
+                    + $"{string.Join(", ", amount.Balances)}",
+                ("how", label)
+            );
 
     private IEnumerable<Finding> Remarks()
     {

@@ -66,7 +66,7 @@ internal static class PurchaseBuilder
             SourceIds =
             [
                 .. need
-                    .SourceIds.Append("PRACTICE")
+                    .SourceIds.Append(FertilizersFormulas.Practice)
                     .Concat(CountsCompounds(shelf.Targets, lines) ? [AtomicMasses.SourceId] : [])
                     .Distinct()
                     .Order(StringComparer.Ordinal),
@@ -96,10 +96,10 @@ internal static class PurchaseBuilder
                     Spread = Mass.FromPounds(spread),
                     Rate = ApplicationRate.Of(Mass.FromPounds(spread), area),
                     Leftover = Mass.FromPounds(Math.Max(0, bought - spread)),
-                    Cost =
-                        form == PurchaseForm.WeighExact
-                            ? (decimal)solved.Bought[i] * product.Price
-                            : (int)solved.Bought[i] * product.Price,
+                    Cost = FertilizerMath.Price(
+                        form == PurchaseForm.WeighExact ? (decimal)solved.Bought[i] : (int)solved.Bought[i],
+                        product.Price
+                    ),
                 }
             );
         }

@@ -73,51 +73,59 @@ public sealed class PurchasePlan : IWorkedResult
         {
             string cap = balance.AtMost is { } most ? $", at most {Amounts.Print(most.Over(Area), decimals: 2)}" : "";
             lines.Add(
-                new WorkedLine(
-                    $"{FertilizerWords.Symbols[balance.Nutrient]} wanted",
-                    "rate x area",
-                    $"{Amounts.Print(balance.AtLeast, decimals: 2)} x {Amounts.Print(Area, decimals: 3)} = "
-                        + $"{Amounts.Print(balance.AtLeast.Over(Area), decimals: 2)}{cap}"
-                )
+                FertilizersFormulas
+                    .All["nutrient-wanted"]
+                    .Line(
+                        $"{Amounts.Print(balance.AtLeast.Over(Area), decimals: 2)}{cap}",
+                        ("nutrient", FertilizerWords.Symbols[balance.Nutrient]),
+                        ("rate", Amounts.Print(balance.AtLeast, decimals: 2)),
+                        ("area", Amounts.Print(Area, decimals: 3))
+                    )
             );
         }
 
         foreach (var line in Lines)
         {
             lines.Add(
-                new WorkedLine(
-                    line.Product.ToString(),
-                    "packages x price",
-                    $"{Amounts.Print(line.Packages, 4)} x {line.Product.Price.ToString(CultureInfo.InvariantCulture)} = "
-                        + $"{Money(line.Cost)}; spread {Amounts.Print(line.Spread, decimals: 2)} "
-                        + $"({Amounts.Print(line.Rate, decimals: 2)}), {Amounts.Print(line.Leftover, decimals: 2)} left"
-                )
+                FertilizersFormulas
+                    .All["price-of-packages"]
+                    .Line(
+                        $"{Money(line.Cost)}; spread {Amounts.Print(line.Spread, decimals: 2)} "
+                            + $"({Amounts.Print(line.Rate, decimals: 2)}), {Amounts.Print(line.Leftover, decimals: 2)} left",
+                        ("product", line.Product.ToString()),
+                        ("packages", Amounts.Print(line.Packages, 4)),
+                        ("price", line.Product.Price.ToString(CultureInfo.InvariantCulture))
+                    )
             );
         }
 
-        foreach (var balance in Balances)
-        {
-            var terms = Lines
+        lines.AddRange(Balances.Select(SpreadLine));
+        string proof = IsProvenCheapest ? "no cheaper set exists" : $"at most {Money(ProvenGap)} above the cheapest";
+        lines.Add(FertilizersFormulas.All["total-price"].Line($"{Money(TotalCost)} ({proof})"));
+        return lines.ToImmutable();
+    }
+
+    private WorkedLine SpreadLine(NutrientBalance balance)
+    {
+        string[] terms =
+        [
+            .. Lines
                 .Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)
                 .Select(l =>
                     $"{Amounts.Print(l.Spread, decimals: 2)} x "
                     + $"{Amounts.Print(l.Product.Counted.Percent(balance.Nutrient), 4)} %"
-                );
-            lines.Add(
-                new WorkedLine(
-                    $"{FertilizerWords.Symbols[balance.Nutrient]} spread",
-                    "sum of weight x analysis, over area",
-                    balance.Delivered > ApplicationRate.Zero
-                        ? $"({string.Join(" + ", terms)}) / {Amounts.Print(Area, decimals: 3)} = "
-                            + $"{Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"
-                        : "none of these products holds any"
-                )
+                ),
+        ];
+        return FertilizersFormulas
+            .All["nutrient-spread"]
+            .Line(
+                terms.Length > 0
+                    ? $"{Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"
+                    : "0 lb/ac: none of these products holds any",
+                ("nutrient", FertilizerWords.Symbols[balance.Nutrient]),
+                ("weight x analysis", terms.Length > 0 ? string.Join(" + ", terms) : "0 lb"),
+                ("area", Amounts.Print(Area, decimals: 3))
             );
-        }
-
-        string proof = IsProvenCheapest ? "no cheaper set exists" : $"at most {Money(ProvenGap)} above the cheapest";
-        lines.Add(new WorkedLine("Total", "sum of the prices", $"{Money(TotalCost)} ({proof})"));
-        return lines.ToImmutable();
     }
 
     private static string Share(NutrientBalance balance) =>

@@ -33,7 +33,7 @@ public sealed class SingleProductRate : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE"];
+    public ImmutableArray<string> SourceIds => [FertilizersFormulas.Practice];
 
     /// <summary>The rate that meets every need the product serves, whatever that overshoots.</summary>
     /// <param name="analysis">Guaranteed analysis.</param>
@@ -95,22 +95,45 @@ public sealed class SingleProductRate : IWorkedResult
             double held = Analysis.Percent(balance.Nutrient);
             double product = FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, held);
             lines.Add(
-                new WorkedLine(
-                    $"{Analysis} for {FertilizerWords.Symbols[balance.Nutrient]}",
-                    "100 x need / percent",
-                    $"100 x {Amounts.Print(balance.AtLeast, decimals: 2)} / {Amounts.Print(held, 4)} = "
-                        + $"{Amounts.Print(product, 2)} lb/ac"
-                )
+                FertilizersFormulas
+                    .All["product-for-nutrient"]
+                    .Line(
+                        $"{Amounts.Print(product, 2)} lb/ac",
+                        ("product", Analysis.ToString()),
+                        ("nutrient", FertilizerWords.Symbols[balance.Nutrient]),
+                        ("need", Amounts.Print(balance.AtLeast, decimals: 2)),
+                        ("percent", Amounts.Print(held, 4))
+                    )
             );
         }
 
-        lines.Add(new WorkedLine("Rate", Policy, Amounts.Print(Rate, decimals: 2)));
+        if (SetBy is { } nutrient)
+        {
+            double percent = Analysis.Percent(nutrient);
+            double limit = FertilizerMath.NutrientIn(Rate.PoundsPerAcre, percent);
+            lines.Add(
+                FertilizersFormulas
+                    .All["product-rate-by-policy"]
+                    .Line(
+                        Amounts.Print(Rate, decimals: 2),
+                        ("policy", Policy),
+                        ("limit", $"{Amounts.Print(limit, 2)} lb/ac"),
+                        ("percent", Amounts.Print(percent, 4))
+                    )
+            );
+        }
+
         lines.AddRange(
-            Balances.Select(b => new WorkedLine(
-                $"{FertilizerWords.Symbols[b.Nutrient]} spread",
-                "rate x percent / 100",
-                b.ToString()
-            ))
+            Balances.Select(b =>
+                FertilizersFormulas
+                    .All["nutrient-in-product"]
+                    .Line(
+                        b.ToString(),
+                        ("nutrient", FertilizerWords.Symbols[b.Nutrient]),
+                        ("rate", Amounts.Print(Rate, decimals: 2)),
+                        ("percent", Amounts.Print(Analysis.Percent(b.Nutrient), 4))
+                    )
+            )
         );
         return lines.ToImmutable();
     }

@@ -21,20 +21,18 @@ internal sealed class NeedLines(
 
         lines.AddRange(nitrogen.Lines().Select(line => (PlantNutrient.Nitrogen, line)));
         lines.AddRange(secondary.SelectMany(s => s.ShowWork().Select(line => (s.Rule.Nutrient, line))));
-        lines.AddRange(
-            used.Select(target =>
-                (
-                    target.Nutrient,
-                    new WorkedLine(
-                        $"Target {SoilWords.For(target.Nutrient)}",
-                        target.Reason,
-                        $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{AtMost(target)} lb/ac"
-                    )
-                )
-            )
-        );
+        lines.AddRange(used.Select(target => (target.Nutrient, LineOf(target))));
         return lines.ToImmutable();
     }
+
+    /// <summary>What is to be spread of a nutrient, and why.</summary>
+    internal static WorkedLine LineOf(NutrientTarget target) =>
+        NutrientsFormulas
+            .All["target"]
+            .Line(
+                $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{AtMost(target)} lb/ac: {target.Reason}",
+                ("nutrient", SoilWords.For(target.Nutrient))
+            );
 
     /// <summary>The system's own sum once for each row it was read from, then what each kind asks.</summary>
     private IEnumerable<WorkedLine> ComponentLines(PlantNutrient nutrient)
@@ -53,13 +51,16 @@ internal sealed class NeedLines(
             }
 
             string counts = component.Counts ? "counts" : "too small a share to count";
-            yield return new WorkedLine(
-                $"{SoilWords.For(nutrient)} for {component.Component.Kind.ShortName}",
-                $"{request.System.Name}, row for {CropRows.WordsFor(row)}, "
-                    + $"{Amounts.Print(component.Component.ShareOfFullStand, 4)} of a full stand ({counts})",
-                $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac",
-                need.SourceIds.FirstOrDefault()
-            );
+            yield return NutrientsFormulas
+                .All["need-of-kind"]
+                .Line(
+                    $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac by {request.System.Name}, row for "
+                        + $"{CropRows.WordsFor(row)}, {NutrientsFormulas.Number(component.Component.ShareOfFullStand)} of a "
+                        + $"full stand ({counts})",
+                    ("nutrient", SoilWords.For(nutrient)),
+                    ("kind", component.Component.Kind.ShortName)
+                )
+                .By(need.SourceIds.FirstOrDefault(), need.Status);
         }
     }
 

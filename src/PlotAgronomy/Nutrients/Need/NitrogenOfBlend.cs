@@ -28,8 +28,8 @@ internal sealed class NitrogenOfBlend
         GrossLowPounds = answered.Sum(c => Part(c, c.Nitrogen.Low!.Value));
         GrossHighPounds = answered.Sum(c => Part(c, c.Nitrogen.High!.Value));
         CreditPounds = request.LegumeCredit?.Rate.PoundsPerAcre ?? 0;
-        LowPounds = Math.Max(0, GrossLowPounds - CreditPounds);
-        HighPounds = Math.Max(0, GrossHighPounds - CreditPounds);
+        LowPounds = NitrogenMath.AfterCredit(GrossLowPounds, CreditPounds);
+        HighPounds = NitrogenMath.AfterCredit(GrossHighPounds, CreditPounds);
         Leading = answered.Where(c => c.Nitrogen.High > ApplicationRate.Zero).MaxBy(c => Part(c, c.Nitrogen.High!.Value));
     }
 
@@ -102,24 +102,26 @@ internal sealed class NitrogenOfBlend
         foreach (var component in fed.Where(c => c.Nitrogen.Low is not null))
         {
             var answer = component.Nitrogen;
-            string divisor = fedShare > 1 ? $" / {Amounts.Print(fedShare, 4)}" : "";
-            yield return new WorkedLine(
-                $"N for {component.Component.Kind.ShortName}",
-                "N alone x share of a full stand",
-                $"{NutrientWords.Range(answer.Low!.Value, answer.High!.Value)} x "
-                    + $"{Amounts.Print(component.Component.ShareOfFullStand, 4)}{divisor} = "
-                    + $"{NutrientWords.Range(Part(component, answer.Low.Value), Part(component, answer.High.Value))} lb/ac",
-                answer.Rule.SourceIds[0]
-            );
+            yield return NutrientsFormulas
+                .All[fedShare > 1 ? "nitrogen-by-crowded-share" : "nitrogen-by-share"]
+                .Line(
+                    $"{NutrientWords.Range(Part(component, answer.Low!.Value), Part(component, answer.High!.Value))} lb/ac",
+                    ("kind", component.Component.Kind.ShortName),
+                    ("N alone", NutrientWords.Range(answer.Low.Value, answer.High.Value)),
+                    ("share of a full stand", NutrientsFormulas.Number(component.Component.ShareOfFullStand)),
+                    ("shares together", NutrientsFormulas.Number(fedShare))
+                )
+                .By(answer.Rule.SourceIds[0], answer.Rule.Status);
         }
 
-        yield return new WorkedLine(
-            "N",
-            "sum of the shares - legume credit, not below 0",
-            $"{NutrientWords.Range(GrossLowPounds, GrossHighPounds)} - {Amounts.Print(CreditPounds, 4)} = "
-                + $"{NutrientWords.Range(LowPounds, HighPounds)} lb/ac",
-            request.LegumeCredit?.Credit.SourceId
-        );
+        yield return NutrientsFormulas
+            .All["nitrogen-after-credit"]
+            .Line(
+                $"{NutrientWords.Range(LowPounds, HighPounds)} lb/ac",
+                ("sum of the shares", NutrientWords.Range(GrossLowPounds, GrossHighPounds)),
+                ("legume credit", NutrientsFormulas.Number(CreditPounds))
+            )
+            .By(request.LegumeCredit?.Credit.SourceId, request.LegumeCredit?.Credit.Status);
     }
 
     private double Part(ComponentNeed component, ApplicationRate alone) =>

@@ -90,7 +90,7 @@ public sealed class PlotNeed : IWorkedResult
             throw new ArgumentException($"Two targets for {SoilWords.For(twice.Key)}.", nameof(targets));
         }
 
-        return new PlotNeed([.. targets], [], [], () => [.. targets.Select(t => (t.Nutrient, LineOf(t)))]);
+        return new PlotNeed([.. targets], [], [], () => [.. targets.Select(t => (t.Nutrient, NeedLines.LineOf(t)))]);
     }
 
     /// <summary>Finds the target of a nutrient.</summary>
@@ -114,7 +114,4 @@ public sealed class PlotNeed : IWorkedResult
         Guard.Defined(nutrient);
         return [.. work().Where(w => w.Nutrient == nutrient).Select(w => w.Line)];
     }
-
-    private static WorkedLine LineOf(NutrientTarget target) =>
-        new(SoilWords.For(target.Nutrient), target.Reason, Amounts.Print(target.AtLeast, decimals: 1));
 }

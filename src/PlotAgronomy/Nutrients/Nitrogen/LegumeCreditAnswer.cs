@@ -27,11 +27,11 @@ public sealed class LegumeCreditAnswer : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new WorkedLine(
-                "Legume credit",
-                $"{Credit}: {Credit.Condition}",
-                $"{Amounts.Print(Rate.PoundsPerAcre, 4)} lb N/ac",
-                Credit.SourceId
+            NutrientsFormulas.AsPrinted(
+                $"Legume credit, {Credit}: {Credit.Condition}",
+                $"{NutrientsFormulas.Number(Rate.PoundsPerAcre)} lb N/ac",
+                Credit.SourceId,
+                Credit.Status
             ),
         ];
 }

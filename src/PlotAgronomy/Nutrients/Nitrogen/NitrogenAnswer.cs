@@ -6,15 +6,12 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Nitrogen by one rule, with its dressings.</summary>
 public sealed class NitrogenAnswer : IWorkedResult
 {
-    private readonly CropYield? yield;
-
     internal NitrogenAnswer(
         NitrogenRule rule,
         ApplicationRate? low,
         ApplicationRate? high,
         ImmutableArray<NitrogenDose> doses,
-        IEnumerable<Finding> findings,
-        CropYield? yield
+        IEnumerable<Finding> findings
     )
     {
         Rule = rule;
@@ -24,7 +21,6 @@ public sealed class NitrogenAnswer : IWorkedResult
         Findings = Finding.InOrder(
             rule.Status == DataStatus.Memory ? [MemoryGate.FindingFor(rule.Title, rule.SourceIds[0]), .. findings] : findings
         );
-        this.yield = yield;
     }
 
     /// <summary>Gets the rule.</summary>
@@ -48,21 +44,18 @@ public sealed class NitrogenAnswer : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        Low is { } low && High is { } high
-            ?
-            [
-                new WorkedLine(
-                    $"N, {Rule.Title}",
-                    yield is { } given ? $"by the yield of {given}" : "per acre",
-                    $"{NutrientWords.Range(low, high)} lb/ac",
-                    Rule.SourceIds[0]
-                ),
-                .. Doses.Select(d => new WorkedLine(
-                    "Dressing",
-                    d.When,
+        [
+            .. Sum(),
+            .. Doses.Select(d =>
+                NutrientsFormulas.AsPrinted(
+                    $"Dressing, {d.When}",
                     $"{NutrientWords.Range(d.Low, d.High)} lb/ac",
-                    d.SourceId
-                )),
-            ]
-            : [];
+                    d.SourceId,
+                    Rule.Status
+                )
+            ),
+        ];
+
+    /// <summary>The lines of the season's nitrogen; none without a figure.</summary>
+    internal Func<IEnumerable<WorkedLine>> Sum { private get; init; } = () => [];
 }

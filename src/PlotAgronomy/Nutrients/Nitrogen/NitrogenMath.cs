@@ -18,4 +18,7 @@ internal static class NitrogenMath
     /// stand.</summary>
     internal static double ByShare(double poundsAlone, double share, double nonLegumeShare) =>
         poundsAlone * share / Math.Max(1, nonLegumeShare);
+
+    /// <summary>What is left to spread after the nitrogen of an earlier legume.</summary>
+    internal static double AfterCredit(double pounds, double creditPounds) => Math.Max(0, pounds - creditPounds);
 }

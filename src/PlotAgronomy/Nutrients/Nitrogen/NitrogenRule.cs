@@ -118,12 +118,12 @@ public sealed class NitrogenRule
         var (ruleLow, ruleHigh, findings) = Pounds(yield);
         if (ruleLow is not { } from || ruleHigh is not { } to)
         {
-            return new NitrogenAnswer(this, null, null, [], findings, yield);
+            return new NitrogenAnswer(this, null, null, [], findings);
         }
 
         double taken = reduction?.PoundsPerAcre ?? 0;
-        double lowPounds = Math.Max(0, from - taken);
-        double highPounds = Math.Max(0, to - taken);
+        double lowPounds = NitrogenMath.AfterCredit(from, taken);
+        double highPounds = NitrogenMath.AfterCredit(to, taken);
         var doses = Split(lowPounds, highPounds);
         double largest = doses.Length == 0 ? highPounds : doses.Max(d => d.High.PoundsPerAcre);
         ImmutableArray<Finding> all =
@@ -135,9 +135,11 @@ public sealed class NitrogenRule
             ApplicationRate.FromPoundsPerAcre(lowPounds),
             ApplicationRate.FromPoundsPerAcre(highPounds),
             doses,
-            all,
-            yield
-        );
+            all
+        )
+        {
+            Sum = () => Lines(yield, from, to, taken),
+        };
     }
 
     /// <summary>The rule's title.</summary>
@@ -160,10 +162,52 @@ public sealed class NitrogenRule
 
         if (Form == NitrogenForm.PerUnit)
         {
-            return (low * given.PerAcre, high * given.PerAcre, []);
+            return (ByYield(low, given), ByYield(high, given), []);
         }
 
         double? pounds = yields.PoundsFor(given);
         return pounds is null ? (null, null, [yields.Outside(Title, given)]) : (pounds, pounds, []);
     }
+
+    /// <summary>What the rule prints or works out, and what a printed condition takes off it.</summary>
+    private IEnumerable<WorkedLine> Lines(CropYield? yield, double lowPounds, double highPounds, double taken)
+    {
+        string answer = $"{NutrientWords.Range(lowPounds, highPounds, 1)} lb/ac";
+        yield return Gross(yield, answer).By(SourceIds[0], Status);
+        if (taken > 0)
+        {
+            double from = NitrogenMath.AfterCredit(lowPounds, taken);
+            double to = NitrogenMath.AfterCredit(highPounds, taken);
+            yield return NutrientsFormulas
+                .All["nitrogen-less-reduction"]
+                .Line(
+                    $"{NutrientWords.Range(from, to, 1)} lb/ac",
+                    ("rule", Title),
+                    ("nitrogen", NutrientWords.Range(lowPounds, highPounds)),
+                    ("taken off", NutrientsFormulas.Number(taken))
+                );
+        }
+    }
+
+    private WorkedLine Gross(CropYield? yield, string answer)
+    {
+        if (yield is not { } given || Form == NitrogenForm.Fixed)
+        {
+            return NutrientsFormulas.All["rate-as-printed"].Line(answer, ("what", $"N, {Title}"));
+        }
+
+        return Form == NitrogenForm.YieldTable
+            ? yields.Line(Title, given, answer)
+            : NutrientsFormulas
+                .All["nitrogen-by-yield"]
+                .Line(
+                    answer,
+                    ("rule", Title),
+                    ("pounds a unit", NutrientWords.Range(low ?? 0, high ?? 0)),
+                    ("yield", given.ToString())
+                );
+    }
+
+    private static double? ByYield(double? perUnit, CropYield yield) =>
+        perUnit is { } pounds ? SystemMath.ByYield(pounds, yield.PerAcre) : null;
 }

@@ -35,6 +35,29 @@ internal sealed class NitrogenYields
             : Interpolation.Between(points.AsSpan(), expected);
     }
 
+    /// <summary>The straight line between the two printed yields beside the expected one.</summary>
+    internal WorkedLine Line(string rule, CropYield yield, string answer)
+    {
+        double expected = InUnit(yield);
+        int above = 1;
+        while (above < points.Length - 1 && points[above].Yield < expected)
+        {
+            above++;
+        }
+
+        return NutrientsFormulas
+            .All["nitrogen-between-yields"]
+            .Line(
+                answer,
+                ("rule", rule),
+                ("yield", NutrientsFormulas.Number(expected)),
+                ("yield below", NutrientsFormulas.Number(points[above - 1].Yield)),
+                ("yield above", NutrientsFormulas.Number(points[above].Yield)),
+                ("N below", NutrientsFormulas.Number(points[above - 1].Pounds)),
+                ("N above", NutrientsFormulas.Number(points[above].Pounds))
+            );
+    }
+
     internal Finding Outside(string rule, CropYield yield) =>
         FindingCatalog.Create(
             "nutrient-nitrogen-outside-table",

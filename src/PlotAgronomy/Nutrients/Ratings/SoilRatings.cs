@@ -35,11 +35,15 @@ public sealed class SoilRatings : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            .. Ratings.Select(r => new WorkedLine(
-                SoilWords.For(r.Scale.Analyte),
-                string.Join("; ", r.Scale.Classes.Select(c => c.ToString())),
-                $"{SoilWords.Amount(r.ComparedValue, r.Scale.Unit)} is {r.Name}",
-                r.Class.SourceId.Split(';')[0]
-            )),
+            .. Ratings.Select(r =>
+                NutrientsFormulas
+                    .All["soil-rating"]
+                    .Line(
+                        $"{SoilWords.Amount(r.ComparedValue, r.Scale.Unit)} is {r.Name}, of "
+                            + string.Join("; ", r.Scale.Classes.Select(c => c.ToString())),
+                        ("analyte", SoilWords.For(r.Scale.Analyte))
+                    )
+                    .By(r.Class.SourceId.Split(';')[0], r.Status)
+            ),
         ];
 }

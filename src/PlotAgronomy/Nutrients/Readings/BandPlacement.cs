@@ -9,5 +9,7 @@ public static class BandPlacement
     /// <remarks>banded = broadcast / 1.5, when all of it goes through the planter. Source SOIL-CT1. It does not check how
     /// much salt a band may hold near the seed.</remarks>
     public static ApplicationRate BandedPhosphateFor(ApplicationRate broadcast) =>
-        ApplicationRate.FromPoundsPerAcre(broadcast.PoundsPerAcre / NutrientConstants.All["CT-band-worth"]);
+        ApplicationRate.FromPoundsPerAcre(
+            SystemMath.ConnecticutBanded(broadcast.PoundsPerAcre, NutrientConstants.All["CT-band-worth"])
+        );
 }

@@ -11,7 +11,7 @@ public sealed class ManganeseAvailability : IWorkedResult
 {
     private readonly WorkedLine line;
 
-    private ManganeseAvailability(string title, string prefix, Constant constant, double test, WaterPh ph)
+    private ManganeseAvailability(string title, string formula, string prefix, Constant constant, double test, WaterPh ph)
     {
         ArgumentNullException.ThrowIfNull(ph);
         string perTest = prefix == "NJ" ? "NJ-Mn-per-ppm" : "NC-Mn-per-index";
@@ -20,13 +20,19 @@ public sealed class ManganeseAvailability : IWorkedResult
         Index = SystemMath.ManganeseIndex(constant, perUnit, test, perPh, ph.Value);
         SourceIds = [.. constant.SourceId.Split(';')];
         Findings = constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(title, constant.SourceId)] : [];
-        line = new WorkedLine(
-            title,
-            "constant + per unit x test - per pH x pH",
-            $"{Amounts.Print(constant, 1)} + {Amounts.Print(perUnit, 2)} x {Amounts.Print(test, 4)} - "
-                + $"{Amounts.Print(perPh, 1)} x {Amounts.Print(ph.Value, 2)} = {Amounts.Print(Index, 1)}",
-            SourceIds[0]
-        );
+        line = NutrientsFormulas
+            .All[formula]
+            .Line(
+                Amounts.Print(Index, 1),
+                ("what", title),
+                ("constant", Amounts.Print(constant, 1)),
+                ("per index", Amounts.Print(perUnit, 2)),
+                ("per ppm", Amounts.Print(perUnit, 2)),
+                ("Mn index", Amounts.Print(test, 4)),
+                ("Mn in ppm", Amounts.Print(test, 4)),
+                ("per pH", Amounts.Print(perPh, 1)),
+                ("pH", Amounts.Print(ph.Value, 2))
+            );
     }
 
     /// <summary>Gets the index, a pure number; it may be negative on a limed soil poor in manganese.</summary>
@@ -46,6 +52,7 @@ public sealed class ManganeseAvailability : IWorkedResult
     public static ManganeseAvailability NorthCarolinaA(SoilReading manganese, WaterPh ph) =>
         new(
             "the manganese availability index, equation A",
+            "nc-manganese-index-a",
             "NC",
             NutrientConstants.All.Find("NC-Mn-A-constant"),
             Checked(manganese, SoilTestUnit.NorthCarolinaIndex),
@@ -60,6 +67,7 @@ public sealed class ManganeseAvailability : IWorkedResult
     public static ManganeseAvailability NorthCarolinaB(SoilReading manganese, WaterPh ph) =>
         new(
             "the manganese availability index, equation B",
+            "nc-manganese-index-b",
             "NC",
             NutrientConstants.All.Find("NC-Mn-B-constant"),
             Checked(manganese, SoilTestUnit.NorthCarolinaIndex),
@@ -78,7 +86,14 @@ public sealed class ManganeseAvailability : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() => [line];
 
     internal static ManganeseAvailability NewJersey(double ppm, WaterPh ph) =>
-        new("the manganese availability index of New Jersey", "NJ", NutrientConstants.All.Find("NJ-Mn-constant"), ppm, ph);
+        new(
+            "the manganese availability index of New Jersey",
+            "nj-manganese-index",
+            "NJ",
+            NutrientConstants.All.Find("NJ-Mn-constant"),
+            ppm,
+            ph
+        );
 
     private static double Checked(SoilReading manganese, SoilTestUnit unit)
     {

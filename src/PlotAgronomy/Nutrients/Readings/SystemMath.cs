@@ -46,4 +46,52 @@ internal static class SystemMath
     /// <summary>constant + per unit x test - per pH x pH.</summary>
     internal static double ManganeseIndex(double constant, double perUnit, double test, double perPh, double waterPh) =>
         constant + (perUnit * test) - (perPh * waterPh);
+
+    /// <summary>A level or factor that grows with the exchange capacity.</summary>
+    internal static double ByExchangeCapacity(double atZero, double perUnit, double cec) => atZero + (perUnit * cec);
+
+    /// <summary>Tri-State potash: the pounds for each ppm below the critical level grow with the exchange capacity.</summary>
+    internal static double TriStatePotashBuildUp(double test, double criticalLevel, double atZero, double perUnit, double cec) =>
+        LinearBuildUp(test, criticalLevel, ByExchangeCapacity(atZero, perUnit, cec));
+
+    /// <summary>Tri-State 1995: removal, for potash with an extra, as far as a share of it is still due.</summary>
+    internal static double TriState1995Replacement(double removed, double extra, double shareDue) => (removed + extra) * shareDue;
+
+    /// <summary>Tri-State 2020: removal, for potash with an extra, below the limit.</summary>
+    internal static double TriState2020Replacement(double test, double limit, double removed, double extra) =>
+        test >= limit ? 0 : removed + extra;
+
+    /// <summary>Illinois: fixed pounds for each pound of test below the goal, spread over years.</summary>
+    internal static double IllinoisBuildUp(double test, double goal, double perPoundOfTest, double years) =>
+        LinearBuildUp(test, goal, perPoundOfTest / years);
+
+    /// <summary>Illinois: removal times a factor as far as the limit.</summary>
+    internal static double IllinoisReplacement(double test, double limit, double removed, double times) =>
+        test > limit ? 0 : removed * times;
+
+    /// <summary>South Carolina: the printed potash less the share that the subsoil holds.</summary>
+    internal static double SouthCarolinaPotash(double printed, double shareOfSubsoil) => printed * (1 - shareOfSubsoil);
+
+    /// <summary>A linear equation as advice below its limit: never below the least rate, nor below zero.</summary>
+    internal static double LinearAdvice(
+        double leastRate,
+        double constant,
+        double perYield,
+        double perTest,
+        double perBoth,
+        double yield,
+        double test
+    ) => Math.Max(leastRate, Math.Max(0, Linear(constant, perYield, perTest, perBoth, yield, test)));
+
+    /// <summary>Build-up and replacement of one year, cut at a yearly cap.</summary>
+    internal static double YearlyRate(double buildUp, double replaced, double cap) => Math.Min(buildUp + replaced, cap);
+
+    /// <summary>Connecticut: banded phosphate that does the work of a broadcast rate.</summary>
+    internal static double ConnecticutBanded(double broadcast, double worthOfBanded) => broadcast / worthOfBanded;
+
+    /// <summary>Less of a printed rate, as a note to it says.</summary>
+    internal static double Less(double printed, double cut) => printed - cut;
+
+    /// <summary>So many pounds for each unit of yield.</summary>
+    internal static double ByYield(double perUnit, double yield) => yield * perUnit;
 }

@@ -4,7 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What leaves with a unit of yield by a system's own table: lb P2O5 and lb K2O per bushel or ton.</summary>
-internal sealed record CropRemovalFigure(double PhosphatePerUnit, double PotashPerUnit, string SourceId, DataStatus Status)
+internal sealed record CropRemovalFigure(double PhosphatePerUnit, double PotashPerUnit, Origin Origin)
 {
     private static readonly Lazy<FrozenDictionary<(string, CropRow), CropRemovalFigure>> BySystem = Table.Keyed(
         "Nutrients/Data/system-removal.csv",
@@ -19,7 +19,7 @@ internal sealed record CropRemovalFigure(double PhosphatePerUnit, double PotashP
             throw row.Problem("yield_unit", "differs from the unit of the crop's yield");
         }
 
-        return new(row.Number("phosphate_lb_per_unit"), row.Number("potash_lb_per_unit"), row.SourceId(), row.Status());
+        return new(row.Number("phosphate_lb_per_unit"), row.Number("potash_lb_per_unit"), row.Origin());
     }
 
     internal static CropRemovalFigure? Find(string systemId, CropRow crop) => BySystem.Value.GetValueOrDefault((systemId, crop));

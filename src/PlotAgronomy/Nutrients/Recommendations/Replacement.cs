@@ -1,9 +1,7 @@
-using System.Globalization;
-
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a build-up system puts back for what leaves the plot: nothing for a browsed plot.</summary>
-internal sealed record Replacement(double Pounds, string Words, DataStatus Status, string? SourceId)
+internal sealed record Replacement(double Pounds, DataStatus Status, string? SourceId, Func<string, WorkedLine> Line)
 {
     internal bool IsCarriedOff => SourceId is not null;
 
@@ -17,16 +15,16 @@ internal sealed record Replacement(double Pounds, string Words, DataStatus Statu
     {
         if (!crop.IsCarriedOff || crop.StatedRemovalOf(nutrient) is { PoundsPerAcre: 0 })
         {
-            return new Replacement(0, "nothing is carried off", DataStatus.Read, null);
+            return new Replacement(0, DataStatus.Read, null, name =>
+                NutrientsFormulas.All["nothing-carried-off"].Line(NutrientsFormulas.PerAcre(0), ("what", $"{name} replacement"))
+            );
         }
 
         if (crop.StatedRemovalOf(nutrient) is { } stated)
         {
-            return new Replacement(
-                stated.PoundsPerAcre,
-                $"{Amounts.Print(stated.PoundsPerAcre, 4)} stated",
-                DataStatus.Practice,
-                "PRACTICE"
+            var row = NutrientsFormulas.All["removal-stated"];
+            return new Replacement(stated.PoundsPerAcre, row.Origin!.Status, row.Origin.SourceId, name =>
+                row.Line(NutrientsFormulas.PerAcre(stated.PoundsPerAcre), ("nutrient", name))
             );
         }
 
@@ -36,11 +34,17 @@ internal sealed record Replacement(double Pounds, string Words, DataStatus Statu
         }
 
         double perUnit = figure.PerUnit(nutrient);
-        return new Replacement(
-            yield.PerAcre * perUnit,
-            string.Create(CultureInfo.InvariantCulture, $"{yield.PerAcre:0.###} x {perUnit}"),
-            figure.Status,
-            figure.SourceId
+        double pounds = SystemMath.ByYield(perUnit, yield.PerAcre);
+        return new Replacement(pounds, figure.Origin.Status, figure.Origin.SourceId, name =>
+            NutrientsFormulas
+                .All["system-removal"]
+                .Line(
+                    NutrientsFormulas.PerAcre(pounds),
+                    ("nutrient", name),
+                    ("yield", NutrientsFormulas.Number(yield.PerAcre)),
+                    ("removal per unit", NutrientsFormulas.Number(perUnit))
+                )
+                .By(figure.Origin)
         );
     }
 }

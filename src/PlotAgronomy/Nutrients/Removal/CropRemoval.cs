@@ -25,8 +25,7 @@ public sealed class CropRemoval : IWorkedResult
     }
 
     /// <summary>Gets a plot that is only browsed: nothing is carried off.</summary>
-    public static CropRemoval Browsed { get; } =
-        new([], [], [], () => [new WorkedLine("Removal", "only browsed", "0 lb/ac", "SOIL-KY2")]);
+    public static CropRemoval Browsed { get; } = new([], [], [], () => [NothingRemoved()]);
 
     /// <summary>Gets the nutrients that leave; empty on a browsed plot.</summary>
     public ImmutableArray<RemovedNutrient> Nutrients { get; }
@@ -72,6 +71,13 @@ public sealed class CropRemoval : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => work();
 
+    /// <summary>The source is that of the remark that hay figures do not hold for a browsed plot.</summary>
+    private static WorkedLine NothingRemoved() =>
+        NutrientsFormulas
+            .All["nothing-carried-off"]
+            .Line(NutrientsFormulas.PerAcre(0), ("what", "Removal"))
+            .By(FindingCatalog.Create("nutrient-removal-ignored").SourceId, DataStatus.Read);
+
     private static CropRemoval Create(RemovalFigure figure, CropYield yield, Fraction part, RetainedShare? kept)
     {
         ArgumentNullException.ThrowIfNull(figure);
@@ -109,14 +115,17 @@ public sealed class CropRemoval : IWorkedResult
                 .. from n in nutrients
                 from perUnit in figure.PoundsPerUnit
                 where perUnit.Nutrient == n.Nutrient
-                select new WorkedLine(
-                    $"{SoilWords.For(n.Nutrient)} removed",
-                    "yield x lb per unit x part carried off x share kept",
-                    $"{yield} x {NutrientWords.Range(perUnit.Low, perUnit.High)} x {Amounts.Print(part.Value, 4)} x "
-                        + $"{Amounts.Print(kept?.Of(n.Nutrient)?.Value ?? 1, 4)} = "
-                        + $"{NutrientWords.Range(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
-                    figure.SourceIds[0]
-                ),
+                select NutrientsFormulas
+                    .All["crop-removal"]
+                    .Line(
+                        $"{NutrientWords.Range(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
+                        ("nutrient", SoilWords.For(n.Nutrient)),
+                        ("yield", yield.ToString()),
+                        ("pounds a unit", NutrientWords.Range(perUnit.Low, perUnit.High)),
+                        ("part carried off", NutrientsFormulas.Number(part.Value)),
+                        ("share kept", NutrientsFormulas.Number(kept?.Of(n.Nutrient)?.Value ?? 1))
+                    )
+                    .By(figure.SourceIds[0], figure.Status),
             ];
     }
 }

@@ -49,16 +49,19 @@ public sealed class SecondaryAnswer : IWorkedResult
     public ImmutableArray<string> SourceIds => [Rule.SourceId];
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        Low is { } low && High is { } high
-            ?
-            [
-                new WorkedLine(
-                    $"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}",
-                    test is { } value ? $"at {Amounts.Print(value, 4)}, {Reason}" : Reason,
-                    $"{NutrientWords.Range(low, high)} lb/ac",
-                    Rule.SourceId
-                ),
-            ]
-            : [];
+    public ImmutableArray<WorkedLine> ShowWork() => Low is { } low && High is { } high ? [Equation ?? AsPrinted(low, high)] : [];
+
+    /// <summary>The line of the equation that gave the rate; null for a rate that is printed.</summary>
+    internal WorkedLine? Equation { private get; init; }
+
+    private WorkedLine AsPrinted(ApplicationRate low, ApplicationRate high)
+    {
+        string at = test is { } value ? $" at {NutrientsFormulas.Number(value)}" : "";
+        return NutrientsFormulas.AsPrinted(
+            $"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}",
+            $"{NutrientWords.Range(low, high)} lb/ac{at}: {Reason}",
+            Rule.SourceId,
+            Rule.Status
+        );
+    }
 }

@@ -99,9 +99,8 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
             return Answer(null, null, true, reason, test);
         }
 
-        double shift = SecondaryMath.Linear(0, row.PerTest ?? 0, test ?? 0, row.PerPh ?? 0, report.WaterPh?.Value ?? 0);
-        var from = ApplicationRate.FromPoundsPerAcre(Math.Max(0, low + shift));
-        var to = ApplicationRate.FromPoundsPerAcre(Math.Max(0, high + shift));
+        var from = ApplicationRate.FromPoundsPerAcre(Pounds(low));
+        var to = ApplicationRate.FromPoundsPerAcre(Pounds(high));
         if (row.Nutrient == PlantNutrient.Boron)
         {
             findings.Add(
@@ -111,11 +110,38 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
             );
         }
 
-        return Answer(from, to, to > ApplicationRate.Zero, reason, test);
+        var line = row.PerTest is null ? null : EquationLine(row, low, test ?? 0, to);
+        return Answer(from, to, to > ApplicationRate.Zero, reason, test, line);
+
+        double Pounds(double constant) =>
+            row.PerPh is { } perPh
+                ? SecondaryMath.TriStateTrace(constant, row.PerTest ?? 0, test ?? 0, perPh, report.WaterPh!.Value)
+            : row.PerTest is { } perTest ? SecondaryMath.KansasZinc(constant, perTest, test ?? 0)
+            : Math.Max(0, constant);
     }
+
+    /// <summary>The rule's equation; what it prints with a minus is held as a negative number.</summary>
+    private WorkedLine EquationLine(SecondaryRuleRow row, double constant, double test, ApplicationRate rate) =>
+        NutrientsFormulas
+            .All[row.PerPh is null ? "kansas-zinc" : "tri-state-zinc-manganese"]
+            .Line(
+                $"{Amounts.Print(rate.PoundsPerAcre, 1)} lb/ac",
+                ("what", $"{SoilWords.For(rule.Nutrient)}, {rule.Title}"),
+                ("constant", NutrientsFormulas.Number(Math.Abs(constant))),
+                ("pounds a ppm", NutrientsFormulas.Number(-row.PerTest ?? 0)),
+                ("test", NutrientsFormulas.Number(test)),
+                ("pounds a pH unit", NutrientsFormulas.Number(row.PerPh ?? 0)),
+                ("pH", NutrientsFormulas.Number(report.WaterPh?.Value ?? 0))
+            );
 
     private SecondaryAnswer Silent() => Answer(null, null, null, "no figure", null);
 
-    private SecondaryAnswer Answer(ApplicationRate? low, ApplicationRate? high, bool? needed, string reason, double? test) =>
-        new(rule, low, high, needed, reason, test, findings);
+    private SecondaryAnswer Answer(
+        ApplicationRate? low,
+        ApplicationRate? high,
+        bool? needed,
+        string reason,
+        double? test,
+        WorkedLine? equation = null
+    ) => new(rule, low, high, needed, reason, test, findings) { Equation = equation };
 }

@@ -12,7 +12,7 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
     private protected SystemAnswer Need(SystemQuestion question, DomainReading reading, Parts parts)
     {
         double rate = parts.BuildUp + parts.Replaced;
-        double capped = Math.Min(rate, parts.Cap ?? double.PositiveInfinity);
+        double capped = SystemMath.YearlyRate(parts.BuildUp, parts.Replaced, parts.Cap ?? double.PositiveInfinity);
         var findings = parts.Findings.ToBuilder();
         if (!question.Crop.IsCarriedOff)
         {
@@ -33,7 +33,6 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
         }
 
         var exact = ApplicationRate.FromPoundsPerAcre(capped);
-        string cappedAt = capped < rate ? string.Create(CultureInfo.InvariantCulture, $", capped at {capped:0.#}") : "";
         return new NutrientNeed
         {
             Nutrient = reading.Nutrient,
@@ -50,29 +49,7 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
             Status = parts.Status,
             SourceIds = [.. parts.SourceIds.SelectMany(s => s.Split(';')).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),
-            Work = () =>
-                [
-                    new(
-                        $"{SoilWords.For(reading.Nutrient)} build-up",
-                        parts.BuildUpFormula,
-                        string.Create(CultureInfo.InvariantCulture, $"{parts.BuildUpNumbers} = {parts.BuildUp:0.0} lb/ac"),
-                        parts.SourceIds[0]
-                    ),
-                    new(
-                        $"{SoilWords.For(reading.Nutrient)} replacement",
-                        parts.ReplacementFormula,
-                        string.Create(CultureInfo.InvariantCulture, $"{parts.ReplacementNumbers} = {parts.Replaced:0.0} lb/ac"),
-                        parts.SourceIds[^1]
-                    ),
-                    new(
-                        SoilWords.For(reading.Nutrient),
-                        "build-up + replacement",
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"{parts.BuildUp:0.0} + {parts.Replaced:0.0}{cappedAt} = {capped:0.0} lb/ac"
-                        )
-                    ),
-                ],
+            Work = () => [.. parts.Lines(), Total(SoilWords.For(reading.Nutrient), parts, capped)],
         };
     }
 
@@ -85,16 +62,28 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
                 + "pounds that leave"
         );
 
+    /// <summary>The line of what goes back: the system's own sum, or that nothing left.</summary>
+    private protected static WorkedLine[] ReplacementLines(Replacement replacement, string nutrient, Func<WorkedLine> sum) =>
+        replacement.IsCarriedOff ? [replacement.Line(nutrient), sum()] : [replacement.Line(nutrient)];
+
+    private static WorkedLine Total(string nutrient, Parts parts, double rate) =>
+        NutrientsFormulas
+            .All[rate < parts.BuildUp + parts.Replaced ? "tri-state-1995-yearly-cap" : "build-up-and-replacement"]
+            .Line(
+                NutrientsFormulas.PerAcre(rate),
+                ("nutrient", nutrient),
+                ("yearly cap", NutrientsFormulas.Number(parts.Cap ?? rate)),
+                ("build-up", Tenths(parts.BuildUp)),
+                ("replacement", Tenths(parts.Replaced))
+            );
+
+    private static string Tenths(double pounds) => pounds.ToString("0.0", CultureInfo.InvariantCulture);
+
     /// <summary>The parts of a build-up answer and how each came about.</summary>
     internal sealed record Parts(double BuildUp, double Replaced, string Why, DataStatus Status, ImmutableArray<string> SourceIds)
     {
-        internal string BuildUpFormula { get; init; } = "";
-
-        internal string BuildUpNumbers { get; init; } = "";
-
-        internal string ReplacementFormula { get; init; } = "yield x removal per unit";
-
-        internal string ReplacementNumbers { get; init; } = "";
+        /// <summary>The lines of the two parts, made only when asked for.</summary>
+        internal required Func<IEnumerable<WorkedLine>> Lines { get; init; }
 
         internal ImmutableArray<Finding> Findings { get; init; } = [];
 

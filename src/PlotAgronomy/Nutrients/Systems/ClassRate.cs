@@ -1,18 +1,10 @@
-using System.Globalization;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The rate, or range of rates, printed for one class of a system's scale on one crop.</summary>
-internal sealed record ClassRate(
-    string ScaleId,
-    int Order,
-    double Low,
-    double High,
-    ClassRate.PrintedUnit Unit,
-    string SourceId,
-    DataStatus Status
-)
+internal sealed record ClassRate(string ScaleId, int Order, double Low, double High, ClassRate.PrintedUnit Unit, Origin Origin)
 {
     private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = Table.Grouped(
         "Nutrients/Data/class-rates.csv",
@@ -52,23 +44,31 @@ internal sealed record ClassRate(
         Unit switch
         {
             PrintedUnit.KilogramsPerHectare => ApplicationRate.FromKilogramsPerHectare(printed),
-            PrintedUnit.PoundsPerTonOfYield => ApplicationRate.FromPoundsPerAcre(printed * yield),
+            PrintedUnit.PoundsPerTonOfYield => ApplicationRate.FromPoundsPerAcre(SystemMath.ByYield(printed, yield)),
             _ => ApplicationRate.FromPoundsPerAcre(printed),
         };
 
-    internal string WorkFor(double yield) =>
-        Unit switch
+    internal WorkedLine Line(PlantNutrient nutrient, string rating, double yield)
+    {
+        string answer = $"{NutrientWords.Range(ToRate(Low, yield), ToRate(High, yield))} lb/ac";
+        string name = SoilWords.For(nutrient);
+        var line = Unit switch
         {
-            PrintedUnit.PoundsPerTonOfYield => string.Create(
-                CultureInfo.InvariantCulture,
-                $"{Low} to {High} lb/ton x {yield:0.###} ton/ac = {Low * yield:0.0} to {High * yield:0.0} lb/ac"
-            ),
-            PrintedUnit.KilogramsPerHectare => string.Create(
-                CultureInfo.InvariantCulture,
-                $"at most {Low} kg/ha = {ToRate(Low, yield).PoundsPerAcre:0.0} lb/ac"
-            ),
-            _ => string.Create(CultureInfo.InvariantCulture, $"{Low} lb/ac"),
+            PrintedUnit.PoundsPerTonOfYield => NutrientsFormulas
+                .All["montana-pounds-a-ton"]
+                .Line(
+                    answer,
+                    ("nutrient", name),
+                    ("pounds a ton", NutrientWords.Range(Low, High)),
+                    ("tons an acre", NutrientsFormulas.Number(yield))
+                ),
+            PrintedUnit.KilogramsPerHectare => NutrientsFormulas
+                .All["metric-legal-maximum"]
+                .Line(answer, ("nutrient", name), ("kg/ha", NutrientsFormulas.Number(Low))),
+            _ => NutrientsFormulas.All["rate-as-printed"].Line(answer, ("what", $"{name}, class {rating}")),
         };
+        return line.By(Origin);
+    }
 
     private static ClassRate FromRow(CsvRow row) =>
         new(
@@ -77,7 +77,6 @@ internal sealed record ClassRate(
             row.Number("rate_low"),
             row.Number("rate_high"),
             row.Choice<PrintedUnit>("rate_unit"),
-            row.SourceId(),
-            row.Status()
+            row.Origin()
         );
 }

@@ -9,7 +9,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
-        if (Id == "IA-2013" && reading.Nutrient == PlantNutrient.Potash && question.Setting.SampleMoisture is null)
+        if (question.Setting.SampleMoisture is null && AsksForMoisture(reading))
         {
             return Refuse(
                 reading.Nutrient,
@@ -67,6 +67,11 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         return NeedFrom(question, reading, rating, row);
     }
 
+    private bool AsksForMoisture(DomainReading reading) =>
+        RatingTables
+            .Of(Id)
+            .Any(s => s.Analyte == reading.Reading.Analyte && s.Condition is (ScaleCondition.FieldMoist or ScaleCondition.Dried));
+
     private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, NutrientRating rating, ClassRate row)
     {
         double yield = question.Crop.Yield?.PerAcre ?? 0;
@@ -119,18 +124,10 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             Why =
                 $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on "
                 + $"{CropRows.WordsFor(question.Crop.Row)}{here}.",
-            Status = Statuses.WeakestOf(rating.Status, row.Status),
-            SourceIds = [.. row.SourceId.Split(';').Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
+            Status = Statuses.WeakestOf(rating.Status, row.Origin.Status),
+            SourceIds = [.. row.Origin.SourceIds.Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),
-            Work = () =>
-                [
-                    new(
-                        SoilWords.For(reading.Nutrient),
-                        $"rate printed for class {rating.Name}",
-                        row.WorkFor(yield),
-                        row.SourceId.Split(';')[0]
-                    ),
-                ],
+            Work = () => [row.Line(reading.Nutrient, rating.Name, yield)],
         };
     }
 }

@@ -1,4 +1,4 @@
-using System.Globalization;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -35,9 +35,9 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         var years = NutrientConstants.All.Find("IL-years");
         double times =
             !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? NutrientConstants.All["IL-wheat-maintenance"] : 1;
-        double buildUp = SystemMath.LinearBuildUp(reading.Value, goal, factor / years);
+        double buildUp = SystemMath.IllinoisBuildUp(reading.Value, goal, factor, years);
         bool isAboveLimit = reading.Value > limit;
-        double replaced = isAboveLimit ? 0 : replacement.Pounds * times;
+        double replaced = SystemMath.IllinoisReplacement(reading.Value, limit, replacement.Pounds, times);
         bool builds = buildUp > 0;
         var scale = LimitScale.Of(
             $"IL-{letter}",
@@ -50,7 +50,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             "none"
         );
 
-        string maintenance = times > 1 ? $" x {Amounts.Print(times, 4)}" : "";
+        string nutrient = SoilWords.For(reading.Nutrient);
         return Need(
             question,
             reading,
@@ -71,16 +71,32 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             )
             {
                 Rating = reading.RatingOn(scale, Id),
-                BuildUpFormula = $"(goal - test) x {Amounts.Print(factor, 4)} / {Amounts.Print(years, 4)} years",
-                BuildUpNumbers = builds
-                    ? string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"({goal.Value} - {reading.Value:0.##}) x {factor.Value} / {years.Value}"
-                    )
-                    : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {goal.Value}"),
-                ReplacementFormula = times > 1 ? "yield x removal x 1.5, up to the limit" : "yield x removal, up to the limit",
-                ReplacementNumbers = isAboveLimit ? $"above {Amounts.Print(limit, 4)}" : $"{replacement.Words}{maintenance}",
+                Lines = () => [BuildUpLine(), .. ReplacementLines(replacement, nutrient, ReplacementLine)],
             }
         );
+
+        WorkedLine BuildUpLine() =>
+            NutrientsFormulas
+                .All[isPotash ? "illinois-potash-build-up" : "illinois-phosphate-build-up"]
+                .Line(
+                    NutrientsFormulas.PerAcre(buildUp),
+                    ("nutrient", nutrient),
+                    ("goal", NutrientsFormulas.Number(goal)),
+                    ("test", NutrientsFormulas.Number(reading.Value)),
+                    ("pounds a pound of test", NutrientsFormulas.Number(factor)),
+                    ("years", NutrientsFormulas.Number(years))
+                );
+
+        WorkedLine ReplacementLine() =>
+            NutrientsFormulas
+                .All["illinois-replacement"]
+                .Line(
+                    NutrientsFormulas.PerAcre(replaced),
+                    ("nutrient", nutrient),
+                    ("test", NutrientsFormulas.Number(reading.Value)),
+                    ("limit", NutrientsFormulas.Number(limit)),
+                    ("carried off", NutrientsFormulas.Number(replacement.Pounds)),
+                    ("times removal", NutrientsFormulas.Number(times))
+                );
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -14,6 +13,7 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
         r => (r.Text("system_id"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
         r => new Equation(
             r.Choices<Extractant>("extractants"),
+            r.Text("formula"),
             r.Number("constant"),
             r.Number("per_yield"),
             r.Number("per_test"),
@@ -50,7 +50,7 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
             reading.Value
         );
         bool isAboveLimit = reading.Value > equation.ZeroAbove;
-        double rate = isAboveLimit ? 0 : Math.Max(equation.LeastRate, Math.Max(0, raw));
+        double rate = isAboveLimit ? 0 : equation.Advice(yield, reading.Value);
         var scale = LimitScale.Of(
             $"{Id}-{question.Crop.Row}-{reading.Nutrient}",
             reading,
@@ -73,23 +73,21 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
                     + $"much{forYield}{least}.",
             equation.Status,
             [.. equation.SourceId.Split(';')],
-            "constant + a x yield + b x test + c x yield x test, within its limits",
-            equation.Work(yield, reading.Value) + Held(equation, raw, rate, isAboveLimit)
+            () =>
+                isAboveLimit
+                    ? SufficiencyNeed.BeyondTheEnd(
+                        reading,
+                        Math.Round(equation.ZeroAbove, 1, MidpointRounding.AwayFromZero),
+                        equation.SourceId.Split(';')[0],
+                        equation.Status
+                    )
+                    : equation.Line(SoilWords.For(reading.Nutrient), yield, reading.Value, rate)
         );
-    }
-
-    /// <summary>Says what the sum itself gives where the advice is held at a limit.</summary>
-    private static string Held(Equation equation, double raw, double rate, bool isAboveLimit)
-    {
-        string limit =
-            isAboveLimit ? $"none above {Amounts.Print(equation.ZeroAbove, 1)}"
-            : rate > 0 ? $"at least {Amounts.Print(equation.LeastRate, 1)}"
-            : "not below 0";
-        return rate == raw ? "" : $" = {Amounts.Print(raw, 1)}, {limit}";
     }
 
     private sealed record Equation(
         ImmutableArray<Extractant> Extractants,
+        string Formula,
         double Constant,
         double PerYield,
         double PerTest,
@@ -106,23 +104,23 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
         /// yield.</summary>
         internal double ZeroAbove => PrintedLimit ?? -PerYield / PerBoth;
 
-        internal string Work(double yield, double test)
-        {
-            string sum = string.Concat(
-                Term(Constant, ""),
-                Term(PerYield, string.Create(CultureInfo.InvariantCulture, $" x {yield:0.###}")),
-                Term(PerTest, string.Create(CultureInfo.InvariantCulture, $" x {test:0.###}")),
-                Term(PerBoth, string.Create(CultureInfo.InvariantCulture, $" x {yield:0.###} x {test:0.###}"))
-            );
-            return sum.StartsWith(" + ", StringComparison.Ordinal) ? sum[3..] : sum;
-        }
+        internal double Advice(double yield, double test) =>
+            SystemMath.LinearAdvice(LeastRate, Constant, PerYield, PerTest, PerBoth, yield, test);
 
-        private static string Term(double coefficient, string factors)
-        {
-            string sign = coefficient < 0 ? "-" : "+";
-            return coefficient == 0
-                ? ""
-                : string.Create(CultureInfo.InvariantCulture, $" {sign} {Math.Abs(coefficient)}{factors}");
-        }
+        /// <summary>The equation as printed: what falls with the test stands behind a minus.</summary>
+        internal WorkedLine Line(string nutrient, double yield, double test, double rate) =>
+            NutrientsFormulas
+                .All[Formula]
+                .Line(
+                    NutrientsFormulas.PerAcre(rate),
+                    ("nutrient", nutrient),
+                    ("least rate", NutrientsFormulas.Number(LeastRate)),
+                    ("constant", NutrientsFormulas.Number(Constant)),
+                    ("per yield", NutrientsFormulas.Number(PerYield)),
+                    ("per test", NutrientsFormulas.Number(-PerTest)),
+                    ("per yield and test", NutrientsFormulas.Number(-PerBoth)),
+                    ("yield", NutrientsFormulas.Number(yield)),
+                    ("test", NutrientsFormulas.Number(test))
+                );
     }
 }

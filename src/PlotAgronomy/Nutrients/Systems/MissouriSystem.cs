@@ -1,4 +1,3 @@
-using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -46,9 +45,9 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                     : "MO-K-target-base-row"
                 : "MO-P-target"
         );
-        double target = isPotash
-            ? targetBase + (NutrientConstants.All["MO-K-target-per-cec"] * question.CecPer100Grams!.Value)
-            : targetBase;
+        var targetPerCec = NutrientConstants.All.Find("MO-K-target-per-cec");
+        double cec = question.CecPer100Grams ?? 0;
+        double target = isPotash ? SystemMath.ByExchangeCapacity(targetBase, targetPerCec, cec) : targetBase;
         var factor = NutrientConstants.All.Find(isPotash ? "MO-K-factor" : "MO-P-factor");
         double buildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years);
         bool builds = reading.Value < target;
@@ -63,6 +62,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             "at or above target"
         );
 
+        string nutrient = SoilWords.For(reading.Nutrient);
         string part = years == longYears ? "an eighth" : "a quarter";
         return Need(
             question,
@@ -80,15 +80,10 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             )
             {
                 Rating = reading.RatingOn(scale, Id),
-                BuildUpFormula = $"{Amounts.Print(factor, 4)} x (sqrt(target) - sqrt(test)) / years",
-                BuildUpNumbers = builds
-                    ? string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{factor.Value} x (sqrt({target:0.##}) - sqrt({reading.Value:0.##})) / {years}"
-                    )
-                    : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.##} is not below {target:0.##}"),
-                ReplacementFormula = "removal stated by the caller",
-                ReplacementNumbers = replacement.Words,
+                Lines = () =>
+                    isPotash
+                        ? [TargetLine(), BuildUpLine(), replacement.Line(nutrient)]
+                        : [BuildUpLine(), replacement.Line(nutrient)],
                 Findings =
                     !builds && replacement.IsCarriedOff
                         ?
@@ -102,5 +97,28 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                         : [],
             }
         );
+
+        WorkedLine TargetLine() =>
+            NutrientsFormulas
+                .All["missouri-potash-target"]
+                .Line(
+                    SoilWords.Amount(target, reading.Unit),
+                    ("nutrient", nutrient),
+                    ("base", NutrientsFormulas.Number(targetBase)),
+                    ("pounds a meq", NutrientsFormulas.Number(targetPerCec)),
+                    ("CEC", NutrientsFormulas.Number(cec))
+                );
+
+        WorkedLine BuildUpLine() =>
+            NutrientsFormulas
+                .All["missouri-build-up"]
+                .Line(
+                    NutrientsFormulas.PerAcre(buildUp),
+                    ("nutrient", nutrient),
+                    ("factor", NutrientsFormulas.Number(factor)),
+                    ("target", NutrientsFormulas.Number(target)),
+                    ("test", NutrientsFormulas.Number(reading.Value)),
+                    ("years", NutrientsFormulas.Number(years))
+                );
     }
 }

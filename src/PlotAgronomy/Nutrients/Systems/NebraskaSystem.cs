@@ -13,7 +13,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
                 && ReportReadings.IsAccepted(reading.Reading.Extractant, s.Extractants)
             );
         var rating = reading.RatingOn(scale, Id)!;
-        string level = Amounts.Print(scale.Classes[0].PrintedHigh!.Value, 4);
+        double level = scale.Classes[0].PrintedHigh!.Value;
         return rating.Class.Order == 1
             ? Refuse(
                 reading.Nutrient,
@@ -26,12 +26,10 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
                 reading,
                 0,
                 rating,
-                $"{reading.Subject} is at or above the critical level of {reading.Limit(scale.Classes[0].PrintedHigh!.Value)}, "
-                    + "so none is needed.",
+                $"{reading.Subject} is at or above the critical level of {reading.Limit(level)}, " + "so none is needed.",
                 rating.Status,
                 rating.SourceIds,
-                "none at or above the critical level",
-                $"{Amounts.Print(reading.Value, 4)} against {level}"
+                () => SufficiencyNeed.BeyondTheEnd(reading, level, rating.SourceIds[0], rating.Status)
             );
     }
 }

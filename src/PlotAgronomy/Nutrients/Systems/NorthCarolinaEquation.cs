@@ -12,7 +12,8 @@ internal sealed record NorthCarolinaEquation(
     bool IsPerAcre,
     double ZeroAboveIndex,
     bool IsUsable,
-    string? Note
+    string? Note,
+    Origin Origin
 )
 {
     private static readonly Lazy<FrozenDictionary<int, NorthCarolinaEquation>> ByNumber = new(() =>
@@ -25,7 +26,8 @@ internal sealed record NorthCarolinaEquation(
                 r.Choice<PrintedUnit>("rate_unit") == PrintedUnit.PoundsPerAcre,
                 r.NumberOrNull("zero_above_index") ?? double.PositiveInfinity,
                 r.YesOrNo("usable"),
-                r.TextOrNull("note")
+                r.TextOrNull("note"),
+                r.Origin()
             ))
             .ToFrozenDictionary(e => e.Number)
     );

@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -19,7 +18,7 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
         var soilClass = question.SoilClass ?? SoilClass.Mineral;
-        var (equation, range, status) = Rows.Value[(question.Crop.Row, soilClass, reading.Nutrient)];
+        var (equation, range, origin) = Rows.Value[(question.Crop.Row, soilClass, reading.Nutrient)];
         double rate = equation.Rate(reading.Value);
         double raw = SystemMath.Parabola(reading.Value, equation.A, equation.B, equation.C);
         var rating = reading.RatingOn(RatingTables.Find(reading.Nutrient == PlantNutrient.Phosphate ? "NC-P" : "NC-K"), Id);
@@ -46,7 +45,6 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
             );
         }
 
-        string ends = rate == raw ? "" : string.Create(CultureInfo.InvariantCulture, $", beyond index {equation.StopsAt:0.0}: 0");
         return new NutrientNeed
         {
             Nutrient = reading.Nutrient,
@@ -60,32 +58,42 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
                         + $"{number} ends, so none is needed."
                     : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {number} for "
                         + $"{SoilWords.For(soilClass)} soil this much is due, give or take {Amounts.Print(range, 4)} lb/ac.",
-            Status = status,
-            SourceIds = ["SOIL-NC1", "SOIL-NC2"],
+            Status = origin.Status,
+            SourceIds = [.. equation.Origin.SourceIds.Concat(origin.SourceIds).Distinct(StringComparer.Ordinal)],
             Findings = findings.ToImmutable(),
             Work = () =>
                 [
-                    new(
-                        SoilWords.For(reading.Nutrient),
-                        "a I^2 - b I + c, none from the first zero on",
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"{equation.A} x {reading.Value:0.####}^2 - {equation.B} x {reading.Value:0.####} + {equation.C} = "
-                                + $"{raw:0.0}{ends} lb/ac"
+                    rate == raw
+                        ? LineOf(reading, equation, rate)
+                        : SufficiencyNeed.BeyondTheEnd(
+                            reading,
+                            Math.Round(equation.StopsAt, 1, MidpointRounding.AwayFromZero),
+                            equation.Origin.SourceId,
+                            equation.Origin.Status
                         ),
-                        "SOIL-NC1"
-                    ),
                 ],
         };
     }
 
-    private sealed record PrintedRow(NorthCarolinaEquation Equation, double Range, DataStatus Status)
+    private static WorkedLine LineOf(DomainReading reading, NorthCarolinaEquation equation, double rate) =>
+        NutrientsFormulas
+            .All["nc-index-curve"]
+            .Line(
+                NutrientsFormulas.PerAcre(rate),
+                ("nutrient", SoilWords.For(reading.Nutrient)),
+                ("a", NutrientsFormulas.Number(equation.A)),
+                ("b", NutrientsFormulas.Number(equation.B)),
+                ("c", NutrientsFormulas.Number(equation.C)),
+                ("index", NutrientsFormulas.Number(reading.Value))
+            );
+
+    private sealed record PrintedRow(NorthCarolinaEquation Equation, double Range, Origin Origin)
     {
         internal static PrintedRow FromRow(CsvRow row)
         {
             var equation = NorthCarolinaEquation.Find(row.Integer("equation"));
             return equation.IsPerAcre
-                ? new(equation, row.Number("printed_range_lb_per_ac"), row.Status())
+                ? new(equation, row.Number("printed_range_lb_per_ac"), row.Origin())
                 : throw row.Problem("equation", "gives no pounds per acre");
         }
     }

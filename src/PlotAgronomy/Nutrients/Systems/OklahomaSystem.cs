@@ -1,16 +1,17 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Straight lines between the printed points of index and requirement; none from the last point on.</summary>
 internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, DataStatus Status)>> Points =
+    private static readonly Lazy<ILookup<(CropRow, PlantNutrient), (double Index, double Rate, Origin Origin)>> Points =
         Table.Grouped(
             "Nutrients/Data/ok-points.csv",
             r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-            r => (r.Number("index"), r.Number("rate_lb_per_ac"), r.Status())
+            r => (r.Number("index"), r.Number("rate_lb_per_ac"), r.Origin())
         );
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
@@ -24,8 +25,8 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
             reading,
             row,
             $"{CropRows.WordsFor(row)}, sufficient at index {Amounts.Print(end.Index, 4)}",
-            end.Status,
-            "SOIL-OK1",
+            end.Origin.Status,
+            NutrientsFormulas.All["oklahoma-between-points"].Origin!.SourceId,
             [("not sufficient", end.Index, false)],
             "sufficient"
         );
@@ -39,10 +40,12 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
                     + "none is needed."
                 : $"{reading.Subject} is below {reading.Limit(end.Index)}; the rate is read between the printed points for "
                     + $"{CropRows.WordsFor(row)}.",
-            isEnough ? end.Status : DataStatus.Memory,
-            ["SOIL-OK1", "SOIL-OK4"],
-            "straight line between the printed points",
-            WorkOf(reading.Value, points),
+            isEnough ? end.Origin.Status : Statuses.WeakestOf([.. points.Select(p => p.Origin.Status)]),
+            [.. points.SelectMany(p => p.Origin.SourceIds).Distinct(StringComparer.Ordinal)],
+            () =>
+                isEnough
+                    ? SufficiencyNeed.BeyondTheEnd(reading, end.Index, end.Origin.SourceId, end.Origin.Status)
+                    : LineOf(reading, points, rate),
             AcidSoil(question, reading)
         );
     }
@@ -65,13 +68,24 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
             ]
             : [];
 
-    private static string WorkOf(double index, ImmutableArray<(double Index, double Rate, DataStatus Status)> points)
+    private static WorkedLine LineOf(
+        DomainReading reading,
+        ImmutableArray<(double Index, double Rate, Origin Origin)> points,
+        double rate
+    )
     {
-        int above = points.ToList().FindIndex(p => index < p.Index);
-        return above < 0
-            ? $"index {Amounts.Print(index, 4)} at or above {Amounts.Print(points[^1].Index, 4)}"
-            : $"index {Amounts.Print(index, 4)} between {Amounts.Print(points[above - 1].Index, 4)} "
-                + $"({Amounts.Print(points[above - 1].Rate, 4)} lb) and {Amounts.Print(points[above].Index, 4)} "
-                + $"({Amounts.Print(points[above].Rate, 4)} lb)";
+        var above = points.First(p => reading.Value < p.Index);
+        var below = points.Last(p => reading.Value >= p.Index);
+        return NutrientsFormulas
+            .All["oklahoma-between-points"]
+            .Line(
+                NutrientsFormulas.PerAcre(rate),
+                ("nutrient", SoilWords.For(reading.Nutrient)),
+                ("index", NutrientsFormulas.Number(reading.Value)),
+                ("index below", NutrientsFormulas.Number(below.Index)),
+                ("index above", NutrientsFormulas.Number(above.Index)),
+                ("rate below", NutrientsFormulas.Number(below.Rate)),
+                ("rate above", NutrientsFormulas.Number(above.Rate))
+            );
     }
 }

@@ -16,7 +16,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             r.Number("phosphate_lb_per_ac"),
             r.Number("potash_lb_per_ac"),
             r.YesOrNo("breaks_the_pattern"),
-            r.SourceId()
+            r.Origin()
         )
     );
 
@@ -36,10 +36,9 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         var cell = Grid.Value[(question.Crop.Row, "low", "low")];
         bool isCut = cell.Nitrogen > 0 && question.Setting.Region == SoilRegion.Piedmont;
         double cut = isCut ? NutrientConstants.All["SC-piedmont-nitrogen-cut"] : 0;
-        double pounds = cell.Nitrogen - cut;
+        double pounds = SystemMath.Less(cell.Nitrogen, cut);
         var rate = ApplicationRate.FromPoundsPerAcre(pounds);
         string less = isCut ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "";
-        string minus = isCut ? $" - {Amounts.Print(cut, 4)}" : "";
         yield return new NutrientNeed
         {
             Nutrient = PlantNutrient.Nitrogen,
@@ -48,15 +47,19 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             PublishedHigh = rate,
             Why = $"Every cell of the printed grid for {CropRows.WordsFor(question.Crop.Row)} gives the same nitrogen{less}.",
             Status = DataStatus.Read,
-            SourceIds = [cell.SourceId],
+            SourceIds = cell.Origin.SourceIds,
             Work = () =>
                 [
-                    new(
-                        "N",
-                        "printed in every cell",
-                        $"{Amounts.Print(cell.Nitrogen, 4)}{minus} = {Amounts.Print(pounds, 4)} lb/ac",
-                        cell.SourceId
-                    ),
+                    isCut
+                        ? NutrientsFormulas
+                            .All["sc-piedmont-nitrogen"]
+                            .Line(
+                                NutrientsFormulas.PerAcre(pounds),
+                                ("nutrient", SoilWords.For(PlantNutrient.Nitrogen)),
+                                ("printed in every cell", NutrientsFormulas.Number(cell.Nitrogen)),
+                                ("cut on Piedmont soil", NutrientsFormulas.Number(cut))
+                            )
+                        : AsPrinted(PlantNutrient.Nitrogen, question.Crop.Row, pounds, cell),
                 ],
         };
     }
@@ -65,30 +68,33 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     {
         var rating = reading.RatingOn(RatingTables.Find("SC-K"), Id)!;
         var column = Cells(question.Crop.Row).Where(c => c.Key.K == rating.Name).Select(c => c.Value).ToList();
-        double share = ShareLeftBySubsoil(question.Setting.SubsoilPotassium);
-        string cut = share < 1 ? $", cut to {Amounts.Print(share * 100, 0)} % for what the subsoil holds" : "";
+        double held = ShareOfSubsoil(question.Setting.SubsoilPotassium);
+        double pounds = SystemMath.SouthCarolinaPotash(column[0].Potash, held);
+        string cut = held > 0 ? $", cut to {Amounts.Print((1 - held) * 100, 0)} % for what the subsoil holds" : "";
         string why =
             $"{reading.Subject} is {rating.Name}, and that column of the printed grid for "
             + $"{CropRows.WordsFor(question.Crop.Row)} gives this rate{cut}.";
-        return NeedFrom(
-            question,
-            reading,
-            rating,
-            column[0].Potash * share,
-            column[0],
-            why,
-            rating.Status,
-            share < 1 ? $"printed cell {Amounts.Print(column[0].Potash, 0)} x {Amounts.Print(share, 2)}" : "printed cell"
+        return NeedFrom(reading, rating, pounds, column[0], why, rating.Status, () =>
+            held > 0
+                ? NutrientsFormulas
+                    .All["sc-subsoil-potash"]
+                    .Line(
+                        NutrientsFormulas.PerAcre(pounds),
+                        ("nutrient", SoilWords.For(reading.Nutrient)),
+                        ("printed cell", NutrientsFormulas.Number(column[0].Potash)),
+                        ("share the subsoil holds", NutrientsFormulas.Number(held))
+                    )
+                : AsPrinted(reading.Nutrient, question.Crop.Row, pounds, column[0])
         );
     }
 
-    /// <summary>Part of the topsoil potash still advised: all, three quarters or half, as the subsoil is low, medium or above.
-    /// Source SOIL-SC5.</summary>
-    private static double ShareLeftBySubsoil(SoilReading? subsoil)
+    /// <summary>Part of the topsoil potash that the subsoil makes good: none, a quarter or half, as it is low, medium or
+    /// above. Source SOIL-SC5.</summary>
+    private static double ShareOfSubsoil(SoilReading? subsoil)
     {
         if (subsoil is null)
         {
-            return 1;
+            return 0;
         }
 
         var report = new SoilReport { Laboratory = "subsoil", Readings = [subsoil] };
@@ -99,9 +105,9 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             );
         return RatingTables.Find("SC-K").ClassOf(value)!.Order switch
         {
-            1 => 1,
-            2 => 1 - NutrientConstants.All["SC-subsoil-medium-cut"],
-            _ => 1 - NutrientConstants.All["SC-subsoil-high-cut"],
+            1 => 0,
+            2 => NutrientConstants.All["SC-subsoil-medium-cut"],
+            _ => NutrientConstants.All["SC-subsoil-high-cut"],
         };
     }
 
@@ -137,26 +143,25 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
                 "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold"
             )
             : NeedFrom(
-                question,
                 reading,
                 null,
                 cells[0].Phosphate,
                 cells[0],
                 $"The laboratory rates phosphorus {printed}, and that row of the printed grid for "
                     + $"{CropRows.WordsFor(question.Crop.Row)} gives this rate.",
-                DataStatus.Read
+                DataStatus.Read,
+                () => AsPrinted(reading.Nutrient, question.Crop.Row, cells[0].Phosphate, cells[0])
             );
     }
 
     private NutrientNeed NeedFrom(
-        SystemQuestion question,
         DomainReading reading,
         NutrientRating? rating,
         double pounds,
         Cell cell,
         string why,
         DataStatus status,
-        string numbers = "printed cell"
+        Func<WorkedLine> line
     ) =>
         SufficiencyNeed.Of(
             reading,
@@ -164,16 +169,21 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             rating,
             why,
             status,
-            [cell.SourceId, .. rating?.SourceIds ?? []],
-            $"grid of {CropRows.WordsFor(question.Crop.Row)}",
-            numbers,
+            [.. cell.Origin.SourceIds, .. rating?.SourceIds ?? []],
+            line,
             cell.BreaksThePattern && reading.Nutrient == PlantNutrient.Phosphate
                 ? [FindingCatalog.Create("nutrient-grid-breaks-pattern", ("system", Name), ("rate", Amounts.Print(pounds, 4)))]
                 : []
         );
 
+    private static WorkedLine AsPrinted(PlantNutrient nutrient, CropRow crop, double pounds, Cell cell) =>
+        NutrientsFormulas
+            .All["rate-as-printed"]
+            .Line(NutrientsFormulas.PerAcre(pounds), ("what", $"{SoilWords.For(nutrient)}, grid of {CropRows.WordsFor(crop)}"))
+            .By(cell.Origin);
+
     private static IEnumerable<KeyValuePair<(CropRow Crop, string P, string K), Cell>> Cells(CropRow crop) =>
         Grid.Value.Where(c => c.Key.Item1 == crop);
 
-    private sealed record Cell(double Nitrogen, double Phosphate, double Potash, bool BreaksThePattern, string SourceId);
+    private sealed record Cell(double Nitrogen, double Phosphate, double Potash, bool BreaksThePattern, Origin Origin);
 }

@@ -6,6 +6,16 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The answer of a system that gives one figure and no parts.</summary>
 internal static class SufficiencyNeed
 {
+    /// <summary>The line of a test at or beyond the end of a table or equation.</summary>
+    internal static WorkedLine BeyondTheEnd(DomainReading reading, double end, string? sourceId, DataStatus status) =>
+        NutrientsFormulas
+            .All["none-beyond-the-end"]
+            .Line(
+                $"{NutrientsFormulas.Number(reading.Value)} against {NutrientsFormulas.Number(end)}: 0 lb/ac",
+                ("nutrient", SoilWords.For(reading.Nutrient))
+            )
+            .By(sourceId, status);
+
     internal static NutrientNeed Of(
         DomainReading reading,
         double pounds,
@@ -13,8 +23,7 @@ internal static class SufficiencyNeed
         string why,
         DataStatus status,
         ImmutableArray<string> sourceIds,
-        string formula,
-        string numbers,
+        Func<WorkedLine> line,
         params ImmutableArray<Finding> findings
     )
     {
@@ -30,8 +39,7 @@ internal static class SufficiencyNeed
             Status = status,
             SourceIds = sourceIds,
             Findings = findings,
-            Work = () =>
-                [new(SoilWords.For(reading.Nutrient), formula, $"{numbers} = {Amounts.Print(pounds, 1)} lb/ac", sourceIds[0])],
+            Work = () => [line()],
         };
     }
 }

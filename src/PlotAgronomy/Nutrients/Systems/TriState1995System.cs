@@ -1,4 +1,3 @@
-using System.Globalization;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
@@ -37,14 +36,14 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        var levels = reading.Nutrient == PlantNutrient.Potash ? PotashLevels(question, reading) : PhosphateLevels(question);
-        double buildUp = SystemMath.LinearBuildUp(reading.Value, levels.Critical, levels.Factor);
+        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
+        var levels = isPotash ? PotashLevels(question, reading) : PhosphateLevels(question);
+        double buildUp = levels.BuildUp(reading.Value);
         double share = SystemMath.TaperShare(reading.Value, levels.TaperStart, levels.TaperEnd);
-        double extra =
-            reading.Nutrient == PlantNutrient.Potash && replacement.IsCarriedOff ? NutrientConstants.All["TS-1995-K-extra"] : 0;
-        double replaced = (replacement.Pounds + extra) * share;
-        string taper = share is > 0 and < 1 ? $" x {Amounts.Print(share, 4)}" : "";
+        double extra = isPotash && replacement.IsCarriedOff ? NutrientConstants.All["TS-1995-K-extra"] : 0;
+        double replaced = SystemMath.TriState1995Replacement(replacement.Pounds, extra, share);
         var rating = reading.RatingOn(levels.Scale, Id)!;
+        var equations = NutrientsFormulas.All["tri-state-1995-share-due"].Origin!.SourceIds;
         return Need(
             question,
             reading,
@@ -53,28 +52,63 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 replaced,
                 WhyOf(reading, levels, share, replacement),
                 Statuses.WeakestOf(levels.Status, rating.Status, replacement.Status),
-                [.. levels.Scale.SourceIds, "SOIL-TS1", replacement.SourceId ?? "SOIL-TS1"]
+                [.. levels.Scale.SourceIds, .. equations, .. replacement.SourceId is { } source ? [source] : equations]
             )
             {
                 Rating = rating,
-                BuildUpFormula =
-                    reading.Nutrient == PlantNutrient.Potash
-                        ? "(critical level - test) x (1 + 0.05 x CEC)"
-                        : "(critical level - test) x 5",
-                BuildUpNumbers = string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"({levels.Critical:0.###} - {reading.Value:0.###}, not below 0) x {levels.Factor:0.####}"
-                ),
-                ReplacementFormula = extra > 0 ? "(yield x removal + 20) x share still due" : "yield x removal x share still due",
-                ReplacementNumbers =
-                    extra > 0 ? $"({replacement.Words} + {Amounts.Print(extra, 4)}){taper}" : $"{replacement.Words}{taper}",
-                Cap =
-                    reading.Nutrient == PlantNutrient.Potash && question.Crop.Row == CropRow.Alfalfa
-                        ? NutrientConstants.All["TS-1995-K-alfalfa-cap"]
-                        : null,
+                Lines = () =>
+                    [
+                        .. levels.Lines(reading, buildUp),
+                        .. ReplacementLines(reading, levels, replacement, extra, share, replaced),
+                    ],
+                Cap = isPotash && question.Crop.Row == CropRow.Alfalfa ? NutrientConstants.All["TS-1995-K-alfalfa-cap"] : null,
                 PrintedStep = NutrientConstants.All["TS-1995-printed-step"],
             }
         );
+    }
+
+    private static IEnumerable<WorkedLine> ReplacementLines(
+        DomainReading reading,
+        Levels levels,
+        Replacement replacement,
+        double extra,
+        double share,
+        double replaced
+    )
+    {
+        string nutrient = SoilWords.For(reading.Nutrient);
+        if (share is > 0 and < 1)
+        {
+            yield return NutrientsFormulas
+                .All["tri-state-1995-share-due"]
+                .Line(
+                    NutrientsFormulas.Number(share),
+                    ("nutrient", nutrient),
+                    ("start of taper", NutrientsFormulas.Number(levels.TaperStart)),
+                    ("end of taper", NutrientsFormulas.Number(levels.TaperEnd)),
+                    ("test", NutrientsFormulas.Number(reading.Value))
+                );
+        }
+
+        string id =
+            reading.Nutrient == PlantNutrient.Potash
+                ? "tri-state-1995-potash-replacement"
+                : "tri-state-1995-phosphate-replacement";
+        foreach (var line in ReplacementLines(replacement, nutrient, Sum))
+        {
+            yield return line;
+        }
+
+        WorkedLine Sum() =>
+            NutrientsFormulas
+                .All[id]
+                .Line(
+                    NutrientsFormulas.PerAcre(replaced),
+                    ("nutrient", nutrient),
+                    ("carried off", NutrientsFormulas.Number(replacement.Pounds)),
+                    ("extra", NutrientsFormulas.Number(extra)),
+                    ("share still due", NutrientsFormulas.Number(share))
+                );
     }
 
     private static Levels PhosphateLevels(SystemQuestion question)
@@ -82,37 +116,80 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         bool isRowCrop = question.Crop.Row is CropRow.Corn or CropRow.Soybean;
         var critical = NutrientConstants.All.Find(isRowCrop ? "TS-1995-P-critical-corn" : "TS-1995-P-critical-wheat");
         var factor = NutrientConstants.All.Find("TS-1995-P-factor");
-        var scale = RatingTables.Find(isRowCrop ? "TS-1995-P-corn" : "TS-1995-P-wheat");
         return new Levels(
             critical,
             critical + NutrientConstants.All["TS-1995-P-maintenance-width"],
             critical + NutrientConstants.All["TS-1995-P-drawdown-end"],
-            factor,
             Statuses.WeakestOf(critical.Status, factor.Status),
-            scale
+            RatingTables.Find(isRowCrop ? "TS-1995-P-corn" : "TS-1995-P-wheat"),
+            test => SystemMath.LinearBuildUp(test, critical, factor),
+            (reading, buildUp) =>
+                [
+                    NutrientsFormulas
+                        .All["tri-state-1995-phosphate-build-up"]
+                        .Line(
+                            NutrientsFormulas.PerAcre(buildUp),
+                            ("nutrient", SoilWords.For(reading.Nutrient)),
+                            ("critical level", NutrientsFormulas.Number(critical)),
+                            ("test", NutrientsFormulas.Number(reading.Value)),
+                            ("pounds a ppm", NutrientsFormulas.Number(factor))
+                        ),
+                ]
         );
     }
 
     private static Levels PotashLevels(SystemQuestion question, DomainReading reading)
     {
         double cec = question.CecPer100Grams!.Value;
-        double critical =
-            NutrientConstants.All["TS-1995-K-critical-base"] + (NutrientConstants.All["TS-1995-K-critical-per-cec"] * cec);
+        var levelBase = NutrientConstants.All.Find("TS-1995-K-critical-base");
+        var levelPerCec = NutrientConstants.All.Find("TS-1995-K-critical-per-cec");
+        var factorBase = NutrientConstants.All.Find("TS-1995-K-factor-base");
+        var factorPerCec = NutrientConstants.All.Find("TS-1995-K-factor-per-cec");
+        double critical = SystemMath.ByExchangeCapacity(levelBase, levelPerCec, cec);
         double taperStart = critical + NutrientConstants.All["TS-1995-K-maintenance-width"];
         double taperEnd = critical + NutrientConstants.All["TS-1995-K-drawdown-end"];
-        double factor =
-            NutrientConstants.All["TS-1995-K-factor-base"] + (NutrientConstants.All["TS-1995-K-factor-per-cec"] * cec);
+        var status = Statuses.WeakestOf(levelBase.Status, levelPerCec.Status, factorBase.Status, factorPerCec.Status);
         var scale = LimitScale.Of(
             "TS-1995-K",
             reading,
             question.Crop.Row,
             $"CEC {Amounts.Print(cec, 4)} meq/100 g",
-            DataStatus.Memory,
-            "SOIL-TS1",
+            status,
+            levelBase.SourceId,
             [("build-up", critical, false), ("maintenance", taperStart, true), ("drawdown", taperEnd, false)],
             "none"
         );
-        return new Levels(critical, taperStart, taperEnd, factor, DataStatus.Memory, scale);
+        return new Levels(
+            critical,
+            taperStart,
+            taperEnd,
+            status,
+            scale,
+            test => SystemMath.TriStatePotashBuildUp(test, critical, factorBase, factorPerCec, cec),
+            (asked, buildUp) =>
+                [
+                    NutrientsFormulas
+                        .All["tri-state-1995-potash-level"]
+                        .Line(
+                            SoilWords.Amount(critical, asked.Unit),
+                            ("nutrient", SoilWords.For(asked.Nutrient)),
+                            ("base", NutrientsFormulas.Number(levelBase)),
+                            ("ppm a meq", NutrientsFormulas.Number(levelPerCec)),
+                            ("CEC", NutrientsFormulas.Number(cec))
+                        ),
+                    NutrientsFormulas
+                        .All["tri-state-1995-potash-build-up"]
+                        .Line(
+                            NutrientsFormulas.PerAcre(buildUp),
+                            ("nutrient", SoilWords.For(asked.Nutrient)),
+                            ("critical level", NutrientsFormulas.Number(critical)),
+                            ("test", NutrientsFormulas.Number(asked.Value)),
+                            ("base", NutrientsFormulas.Number(factorBase)),
+                            ("pounds a meq", NutrientsFormulas.Number(factorPerCec)),
+                            ("CEC", NutrientsFormulas.Number(cec))
+                        ),
+                ]
+        );
     }
 
     private static string WhyOf(DomainReading reading, Levels levels, double share, Replacement replacement)
@@ -134,8 +211,9 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         double Critical,
         double TaperStart,
         double TaperEnd,
-        double Factor,
         DataStatus Status,
-        RatingScale Scale
+        RatingScale Scale,
+        Func<double, double> BuildUp,
+        Func<DomainReading, double, WorkedLine[]> Lines
     );
 }

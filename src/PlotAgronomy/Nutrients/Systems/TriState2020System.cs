@@ -1,4 +1,4 @@
-using System.Globalization;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -38,11 +38,12 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
         var factorBase = NutrientConstants.All.Find("TS-2020-K-factor-base");
         var factorPerCec = NutrientConstants.All.Find("TS-2020-K-factor-per-cec");
         var phosphateFactor = NutrientConstants.All.Find("TS-2020-P-factor");
-        double factor = isPotash ? factorBase + (factorPerCec * cec!.Value) : phosphateFactor;
         double extra = isPotash && replacement.IsCarriedOff ? NutrientConstants.All["TS-2020-K-extra"] : 0;
 
-        double buildUp = SystemMath.LinearBuildUp(reading.Value, criticalLevel, factor);
-        double replaced = reading.Value >= limit ? 0 : replacement.Pounds + extra;
+        double buildUp = isPotash
+            ? SystemMath.TriStatePotashBuildUp(reading.Value, criticalLevel, factorBase, factorPerCec, cec!.Value)
+            : SystemMath.LinearBuildUp(reading.Value, criticalLevel, phosphateFactor);
+        double replaced = SystemMath.TriState2020Replacement(reading.Value, limit, replacement.Pounds, extra);
         var rating = reading.RatingOn(scale, Id)!;
         bool builds = buildUp > 0;
         bool replaces = replacement.IsCarriedOff && reading.Value < limit;
@@ -52,7 +53,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             replaces ? replacement.Status : DataStatus.Read
         );
 
-        string plusExtra = isPotash ? $" + {Amounts.Print(extra, 4)}" : "";
+        string nutrient = SoilWords.For(reading.Nutrient);
         return Need(
             question,
             reading,
@@ -69,17 +70,35 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             )
             {
                 Rating = rating,
-                BuildUpFormula = isPotash ? "(critical level - test) x (1 + 0.05 x CEC)" : "(critical level - test) x 5",
-                BuildUpNumbers = builds
-                    ? string.Create(CultureInfo.InvariantCulture, $"({criticalLevel} - {reading.Value:0.###}) x {factor:0.####}")
-                    : string.Create(CultureInfo.InvariantCulture, $"{reading.Value:0.###} is not below {criticalLevel}"),
-                ReplacementFormula = isPotash ? "yield x removal + 20, below the limit" : "yield x removal, below the limit",
-                ReplacementNumbers =
-                    reading.Value >= limit ? $"at or above {Amounts.Print(limit, 4)}"
-                    : replacement.IsCarriedOff ? $"{replacement.Words}{plusExtra}"
-                    : replacement.Words,
+                Lines = () => [BuildUpLine(), .. ReplacementLines(replacement, nutrient, ReplacementLine)],
             }
         );
+
+        WorkedLine BuildUpLine() =>
+            NutrientsFormulas
+                .All[isPotash ? "tri-state-2020-potash-build-up" : "tri-state-2020-phosphate-build-up"]
+                .Line(
+                    NutrientsFormulas.PerAcre(buildUp),
+                    ("nutrient", nutrient),
+                    ("critical level", NutrientsFormulas.Number(criticalLevel)),
+                    ("test", NutrientsFormulas.Number(reading.Value)),
+                    ("pounds a ppm", NutrientsFormulas.Number(phosphateFactor)),
+                    ("base", NutrientsFormulas.Number(factorBase)),
+                    ("pounds a meq", NutrientsFormulas.Number(factorPerCec)),
+                    ("CEC", NutrientsFormulas.Number(cec ?? 0))
+                );
+
+        WorkedLine ReplacementLine() =>
+            NutrientsFormulas
+                .All[isPotash ? "tri-state-2020-potash-replacement" : "tri-state-2020-phosphate-replacement"]
+                .Line(
+                    NutrientsFormulas.PerAcre(replaced),
+                    ("nutrient", nutrient),
+                    ("test", NutrientsFormulas.Number(reading.Value)),
+                    ("limit", NutrientsFormulas.Number(limit)),
+                    ("carried off", NutrientsFormulas.Number(replacement.Pounds)),
+                    ("extra", NutrientsFormulas.Number(extra))
+                );
     }
 
     private static string WhyOf(DomainReading reading, double criticalLevel, double limit, Replacement replacement)
