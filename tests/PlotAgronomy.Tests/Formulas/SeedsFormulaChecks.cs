@@ -38,5 +38,8 @@ internal static class SeedsFormulaChecks
             ("live seeds per ft2", 3, 150), ("emergence", 0.1, 0.9), ("survival", 0.1, 0.9)),
         new("seeds-along-row", d => SeedMath.SeedsPerRowFoot(d["seeds per acre"], d["row spacing"]), ("seeds per acre", 20_000, 5_000_000), ("row spacing", 6, 40), AcreFeet),
         new("seeds-of-rows", d => SeedMath.SeedsPerAcreFromRow(d["seeds per row foot"], d["row spacing"]), ("seeds per row foot", 1, 60), ("row spacing", 6, 40), AcreFeet),
+        new("rule-of-hundred", d => SeedMath.HundredSum(d["temperature"], d["relative humidity"]), ("temperature", 20, 100), ("relative humidity", 10, 90)),
+        new("life-factor", d => SeedMath.LifeFactor(d["points drier"], d["F cooler"], d["F for twice the life"]),
+            ("points drier", -5, 5), ("F cooler", -40, 50), ("F for twice the life", 8, 12)),
     ];
 }

@@ -64,6 +64,13 @@ internal static class SeedMath
     internal static double SeedsPerAcreFromRow(double seedsPerRowFoot, double rowSpacingInches) =>
         ExactUnits.SquareFeetPerAcre * InchesPerFoot / rowSpacingInches * seedsPerRowFoot;
 
+    /// <summary>Rule of 100: temperature and relative humidity added up.</summary>
+    internal static double HundredSum(double fahrenheit, double relativeHumidityPercent) => fahrenheit + relativeHumidityPercent;
+
+    /// <summary>Halves rule: each point of moisture less and each step of temperature less doubles the life.</summary>
+    internal static double LifeFactor(double pointsDrier, double fahrenheitCooler, double fahrenheitPerHalving) =>
+        Math.Pow(2, pointsDrier) * Math.Pow(2, fahrenheitCooler / fahrenheitPerHalving);
+
     internal static double StandardError(double fraction, double seeds) => Math.Sqrt(fraction * (1 - fraction) / seeds);
 
     /// <summary>Wilson's 95 % range.</summary>
