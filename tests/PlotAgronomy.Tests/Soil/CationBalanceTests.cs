@@ -126,7 +126,7 @@ public class CationBalanceTests
     public void The_working_names_the_term_and_its_numbers()
     {
         var lines = CationBalance.Of(SoilSamples.Named("P1"), AcidityTerm.Clemson).ShowWork();
-        Assert.Contains("Acidity (Clemson (South Carolina) Adams-Evans) = 8 x (8.00 - 7.70) = 2.4 meq/100 g [SOIL-SC1]", lines.Select(l => l.ToString()));
+        Assert.Contains("Acidity (Clemson (South Carolina) Adams-Evans) = meq per pH x max(0, start pH - buffer pH) = 8 x max(0, 8.00 - 7.70) = 2.4 meq/100 g [SOIL-SC1]", lines.Select(l => l.ToString()));
         Assert.Equal("Base saturation", lines[^1].Label);
     }
 

@@ -45,7 +45,7 @@ public class SoilReadingTests
         Assert.Equal(Extractant.Mehlich3, conversion.Converted.Extractant);
         Assert.Empty(conversion.Findings);
         Assert.Equal(["SOIL-PA5"], conversion.SourceIds);
-        Assert.Equal("lb/ac = ppm x 2 million lb of soil = 30 -> 60 [SOIL-PA5]", Assert.Single(conversion.ShowWork()).ToString());
+        Assert.Equal("lb/ac = ppm x million lb of soil = 30 x 2 = 60 [SOIL-PA5]", Assert.Single(conversion.ShowWork()).ToString());
     }
 
     [Fact]

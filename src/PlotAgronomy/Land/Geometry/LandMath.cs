@@ -13,6 +13,16 @@ internal static class LandMath
 
     private const double RadiansPerDegree = Math.PI / 180;
 
+    internal static double RectangleSquareFeet(double lengthFeet, double widthFeet) => lengthFeet * widthFeet;
+
+    internal static double TriangleSquareFeet(double baseFeet, double heightFeet) => baseFeet * heightFeet / 2;
+
+    internal static double TrapezoidSquareFeet(double aFeet, double bFeet, double distanceFeet) =>
+        (aFeet + bFeet) / 2 * distanceFeet;
+
+    /// <summary>A circle has two equal halves.</summary>
+    internal static double EllipseSquareFeet(double longHalfFeet, double shortHalfFeet) => Math.PI * longHalfFeet * shortHalfFeet;
+
     internal static double TriangleSquareFeet(double aFeet, double bFeet, double cFeet)
     {
         // Sorted and bracketed so that thin triangles keep their digits: 16 A2 = (a+(b+c))(c-(a-b))(c+(a-b))(a+(b-c)),
@@ -137,6 +147,24 @@ internal static class LandMath
 
         return sigmaFeet / 2 * Math.Sqrt(sum);
     }
+
+    /// <summary>Area less one standard deviation, never below 0.</summary>
+    internal static double LowArea(double area, double relativeError) => area * Math.Max(0, 1 - relativeError);
+
+    internal static double HighArea(double area, double relativeError) => area * (1 + relativeError);
+
+    /// <summary>Ground length over map length: 1 / cos(slope).</summary>
+    internal static double GroundPerMap(double risePerRun) => Math.Sqrt(1 + risePerRun * risePerRun);
+
+    internal static double GroundArea(double mapArea, double risePerRun) => mapArea * GroundPerMap(risePerRun);
+
+    internal static double StripSquareFeet(double plotSquareFeet, double insideSquareFeet) => plotSquareFeet - insideSquareFeet;
+
+    internal static double StepFeet(double courseFeet, double meanSteps) => courseFeet / meanSteps;
+
+    internal static double StepError(double walkScatter, double walks) => walkScatter / Math.Sqrt(walks);
+
+    internal static double PacedFeet(double steps, double stepFeet) => steps * stepFeet;
 
     /// <summary>Radius of curvature along the meridian, M.</summary>
     internal static double MeridianRadiusMeters(double latitudeDegrees)

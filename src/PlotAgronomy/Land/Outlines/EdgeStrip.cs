@@ -42,7 +42,7 @@ public sealed class EdgeStrip : IWorkedResult
     public Area Inside => Area.FromSquareFeet(insideSquareFeet);
 
     /// <summary>Gets the area of the strip.</summary>
-    public Area Strip => Area.FromSquareFeet(whole.SquareFeet - insideSquareFeet);
+    public Area Strip => Area.FromSquareFeet(LandMath.StripSquareFeet(whole.SquareFeet, insideSquareFeet));
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; }
@@ -53,11 +53,12 @@ public sealed class EdgeStrip : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Area left inside",
-                "plot - strip",
-                $"{Amounts.Print(whole.Area, "ft2", 0)} - {Amounts.Print(Strip, "ft2", 0)} = "
-                    + $"{Amounts.Print(Inside, "ft2", 0)} = {Amounts.Print(Inside, decimals: 4)}"
-            ),
+            LandFormulas
+                .All["unsown-strip"]
+                .Line(
+                    $"{Amounts.Print(Strip, "ft2", 0)}, {Amounts.Print(Inside, decimals: 4)} left inside",
+                    ("plot", Amounts.Print(whole.Area, "ft2", 0)),
+                    ("inside", Amounts.Print(Inside, "ft2", 0))
+                ),
         ];
 }

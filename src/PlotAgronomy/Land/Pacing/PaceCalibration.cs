@@ -15,14 +15,14 @@ public sealed class PaceCalibration : IWorkedResult
         this.courseFeet = courseFeet;
         Walks = walks;
         double meanSteps = walks.Average(w => w.SingleSteps);
-        stepFeet = courseFeet / meanSteps;
+        stepFeet = LandMath.StepFeet(courseFeet, meanSteps);
         double scatter =
             walks.Length > 1
                 ? Math.Sqrt(walks.Sum(w => (w.SingleSteps - meanSteps) * (w.SingleSteps - meanSteps)) / (walks.Length - 1))
                     / meanSteps
                 : LandConstants.All["practised-pace-error"];
         WalkScatter = scatter;
-        StepError = scatter / Math.Sqrt(walks.Length);
+        StepError = LandMath.StepError(scatter, walks.Length);
         Findings = Finding.InOrder(Remarks(courseFeet, stepFeet, scatter, meanSteps, walks));
     }
 
@@ -46,7 +46,9 @@ public sealed class PaceCalibration : IWorkedResult
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; } = ["SPREAD-S38", "SPREAD-S39"];
+    public ImmutableArray<string> SourceIds => [StepFormula.Origin!.SourceId, LandConstants.All.Find("pace-agreement").SourceId];
+
+    private static Formula StepFormula => LandFormulas.All["step-length"];
 
     /// <summary>Finds the step from walks over a course of known length.</summary>
     /// <param name="course">Taped length of the course; finite, above 0. At least 300 ft is advised.</param>
@@ -74,25 +76,25 @@ public sealed class PaceCalibration : IWorkedResult
     /// <remarks>length = count x step. The scatter of a walk is taken to grow with the root of its length.</remarks>
     public MeasuredLength Measure(StepCount count)
     {
-        double feet = count.SingleSteps * stepFeet;
+        double feet = LandMath.PacedFeet(count.SingleSteps, stepFeet);
         return MeasuredLength.FromPaces(feet, StepError, WalkScatter * Math.Sqrt(feet * courseFeet));
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Step",
-                "course / mean count",
-                $"{Amounts.Print(Course, decimals: 1)} / {Amounts.Print(courseFeet / stepFeet, 2)} steps = "
-                    + Amounts.Print(Step, decimals: 3),
-                "SPREAD-S38"
+            StepFormula.Line(
+                Amounts.Print(Step, decimals: 3),
+                ("course", Amounts.Print(Course, decimals: 1)),
+                ("mean count", $"{Amounts.Print(courseFeet / stepFeet, 2)} steps")
             ),
-            new(
-                "Error of the step",
-                "scatter of a walk / root of the number of walks",
-                $"{Amounts.Print(100 * WalkScatter, 2)} % / root({Walks.Length}) = {Amounts.Print(100 * StepError, 2)} %"
-            ),
+            LandFormulas
+                .All["step-error"]
+                .Line(
+                    $"{Amounts.Print(100 * StepError, 2)} %",
+                    ("scatter of a walk", $"{Amounts.Print(100 * WalkScatter, 2)} %"),
+                    ("walks", Amounts.Print(Walks.Length, 0))
+                ),
         ];
 
     private static IEnumerable<Finding> Remarks(

@@ -60,15 +60,27 @@ public sealed partial class PlotArea
                             )
                 )
         );
-        string formula =
-            rule == OffsetRule.StraightEdges
-                ? "spacing x (sum of widths, end ones halved)"
-                : "spacing / 3 x (1, 4, 2, ..., 4, 1)";
+        (string, string) ends = ("end widths", Sum([widths[0], widths[^1]]));
+        var inner = widths.Skip(1).SkipLast(1);
         return FromSides(
-            formula,
-            $"{spacing} and widths {string.Join(", ", widths)}",
+            rule == OffsetRule.StraightEdges ? "area-of-straight-edges" : "area-of-smooth-edges",
+            [
+                ("spacing", spacing.ToString()),
+                ends,
+                ("other widths", Sum(inner)),
+                ("every second width", Sum(inner.Where((_, i) => i % 2 == 0))),
+                ("widths between", Sum(inner.Where((_, i) => i % 2 == 1))),
+            ],
             area,
             [(spacing, area / spacing.Feet), .. slopes]
         );
+    }
+
+    /// <summary>Widths as a part of a sum.</summary>
+    private static string Sum(IEnumerable<MeasuredLength> widths)
+    {
+        MeasuredLength[] all = [.. widths.DefaultIfEmpty()];
+        string sum = string.Join(" + ", all);
+        return all.Length == 1 ? sum : $"({sum})";
     }
 }

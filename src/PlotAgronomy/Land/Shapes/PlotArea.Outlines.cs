@@ -43,6 +43,7 @@ public sealed partial class PlotArea
             findings.Add(UnknownFixError(outline));
         }
 
+        var plane = outline.Origin is null ? null : LandConstants.All.Find("plane-high-acres").Origin;
         return new PlotArea
         {
             Area = outline.Area,
@@ -50,16 +51,20 @@ public sealed partial class PlotArea
             RelativeError = relative,
             Outline = outline,
             Findings = Finding.InOrder(findings),
-            SourceIds = outline.Origin is null ? [] : ["SPREAD-S36"],
+            SourceIds = plane is null ? [] : [plane.SourceId],
             Work =
             [
-                new(
-                    "Area",
-                    "half the sum of (x_i y_i+1 - x_i+1 y_i) over the corners",
-                    $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = "
-                        + Amounts.Print(outline.Area, decimals: 4),
-                    outline.Origin is null ? null : "SPREAD-S36"
-                ),
+                LandFormulas
+                    .All["area-of-outline"]
+                    .Line(
+                        $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = "
+                            + Amounts.Print(outline.Area, decimals: 4)
+                    ) with
+                {
+                    SourceId = plane?.SourceId,
+                    Locator = plane?.Locator,
+                    Status = plane?.Status,
+                },
             ],
         };
     }

@@ -7,6 +7,8 @@ namespace PlotAgronomy.Land;
 /// <content>Areas from measured lengths. Formulas of plane geometry.</content>
 public sealed partial class PlotArea
 {
+    private static string Pi => Amounts.Print(Math.PI, 5);
+
     /// <summary>A plot whose area someone states.</summary>
     /// <param name="area">Area; finite, above 0.</param>
     /// <returns>The area.</returns>
@@ -20,7 +22,7 @@ public sealed partial class PlotArea
             Area = area,
             Method = AreaMethod.Stated,
             SourceIds = [],
-            Work = [new("Area", "as stated", Amounts.Print(area, decimals: 4))],
+            Work = [LandFormulas.All["area-as-stated"].Line(Amounts.Print(area, decimals: 4))],
         };
     }
 
@@ -35,9 +37,9 @@ public sealed partial class PlotArea
         RequireAbove(length, nameof(length));
         RequireAbove(width, nameof(width));
         return FromSides(
-            "length x width",
-            $"{length} x {width}",
-            length.Feet * width.Feet,
+            "area-of-rectangle",
+            [("length", length.ToString()), ("width", width.ToString())],
+            LandMath.RectangleSquareFeet(length.Feet, width.Feet),
             [(length, width.Feet), (width, length.Feet)],
             PlotOutline.Rectangle(length.ToLength(), width.ToLength())
         );
@@ -55,9 +57,9 @@ public sealed partial class PlotArea
         RequireAbove(baseSide, nameof(baseSide));
         RequireAbove(height, nameof(height));
         return FromSides(
-            "base x height / 2",
-            $"{baseSide} x {height} / 2",
-            baseSide.Feet * height.Feet / 2,
+            "area-of-triangle",
+            [("base", baseSide.ToString()), ("height", height.ToString())],
+            LandMath.TriangleSquareFeet(baseSide.Feet, height.Feet),
             [(baseSide, height.Feet / 2), (height, baseSide.Feet / 2)],
             PlotOutline.LikeEnded("triangle", [new(0, 0), new(baseSide.Feet, 0), new(baseSide.Feet / 2, height.Feet)])
         );
@@ -94,8 +96,8 @@ public sealed partial class PlotArea
         double eastFeet = (a * a + c * c - b * b) / (2 * a);
         var outline = PlotOutline.FromCorners([new(0, 0), new(a, 0), new(eastFeet, 2 * area / a)]);
         return FromSides(
-            "root(s (s - a) (s - b) (s - c)), s = half of all sides",
-            $"s = {Amounts.Print(Length.FromFeet((a + b + c) / 2), decimals: 2)}",
+            "area-of-three-sides",
+            [("first", first.ToString()), ("second", second.ToString()), ("third", third.ToString())],
             area,
             [
                 (first, a * (b * b + c * c - a * a) / (8 * area)),
@@ -122,9 +124,9 @@ public sealed partial class PlotArea
             b = secondParallel.Feet,
             mean = (a + b) / 2;
         return FromSides(
-            "(a + b) / 2 x distance",
-            $"({firstParallel} + {secondParallel}) / 2 x {distance}",
-            mean * distance.Feet,
+            "area-of-trapezoid",
+            [("a", firstParallel.ToString()), ("b", secondParallel.ToString()), ("distance", distance.ToString())],
+            LandMath.TrapezoidSquareFeet(a, b, distance.Feet),
             [(firstParallel, distance.Feet / 2), (secondParallel, distance.Feet / 2), (distance, mean)],
             PlotOutline.LikeEnded(
                 "trapezoid",
@@ -142,9 +144,9 @@ public sealed partial class PlotArea
     {
         RequireAbove(radius, nameof(radius));
         return FromSides(
-            "pi x radius2",
-            $"3.14159 x {radius} x {radius}",
-            Math.PI * radius.Feet * radius.Feet,
+            "area-of-circle",
+            [("pi", Pi), ("radius", radius.ToString())],
+            LandMath.EllipseSquareFeet(radius.Feet, radius.Feet),
             [(radius, 2 * Math.PI * radius.Feet)],
             RoundOutline(radius.Feet, radius.Feet)
         );
@@ -161,17 +163,17 @@ public sealed partial class PlotArea
         RequireAbove(longHalf, nameof(longHalf));
         RequireAbove(shortHalf, nameof(shortHalf));
         return FromSides(
-            "pi x long half x short half",
-            $"3.14159 x {longHalf} x {shortHalf}",
-            Math.PI * longHalf.Feet * shortHalf.Feet,
+            "area-of-ellipse",
+            [("pi", Pi), ("long half", longHalf.ToString()), ("short half", shortHalf.ToString())],
+            LandMath.EllipseSquareFeet(longHalf.Feet, shortHalf.Feet),
             [(longHalf, Math.PI * shortHalf.Feet), (shortHalf, Math.PI * longHalf.Feet)],
             RoundOutline(longHalf.Feet, shortHalf.Feet)
         );
     }
 
     private static PlotArea FromSides(
-        string formula,
-        string numbers,
+        string formulaId,
+        (string Place, string Value)[] values,
         double squareFeet,
         IReadOnlyList<(MeasuredLength Side, double Change)> sides,
         PlotOutline? outline = null
@@ -209,8 +211,11 @@ public sealed partial class PlotArea
             RelativeError = sides.Any(s => s.Side.HasError) ? Math.Sqrt(shared * shared + own) / squareFeet : null,
             Outline = outline,
             Findings = Finding.InOrder([.. unusual, .. outline?.Findings.Where(f => f.Code == PlotOutline.AssumedCode) ?? []]),
-            SourceIds = paced ? ["DEF-UNITS", "SPREAD-S38"] : ["DEF-UNITS"],
-            Work = [new("Area", formula, $"{numbers} = {Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}")],
+            SourceIds = paced ? [ExactUnits.SourceId, LandFormulas.All["step-length"].Origin!.SourceId] : [ExactUnits.SourceId],
+            Work =
+            [
+                LandFormulas.All[formulaId].Line($"{Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}", values),
+            ],
         };
     }
 

@@ -20,10 +20,10 @@ public sealed partial class PlotArea : IWorkedResult
     public double? RelativeError { get; init; }
 
     /// <summary>Gets the area less one standard deviation, never below 0; null when no error is known.</summary>
-    public Area? Low => RelativeError is { } error ? Area.FromAcres(Area.Acres * Math.Max(0, 1 - error)) : null;
+    public Area? Low => RelativeError is { } error ? Area.FromAcres(LandMath.LowArea(Area.Acres, error)) : null;
 
     /// <summary>Gets the area plus one standard deviation, or null.</summary>
-    public Area? High => RelativeError is { } error ? Area.FromAcres(Area.Acres * (1 + error)) : null;
+    public Area? High => RelativeError is { } error ? Area.FromAcres(LandMath.HighArea(Area.Acres, error)) : null;
 
     /// <summary>Gets the side of a square of this area.</summary>
     public Length SquareSide => Length.FromFeet(Math.Sqrt(Area.SquareFeet));
@@ -43,16 +43,7 @@ public sealed partial class PlotArea : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() =>
         RelativeError is not { } error
             ? Work
-            :
-            [
-                .. Work,
-                new(
-                    "Likely range",
-                    "area x (1 -+ error)",
-                    $"{Amounts.Print(Area, decimals: 3)} x (1 -+ {Amounts.Print(error, 3)}) = "
-                        + $"{Amounts.Print(Low!.Value, decimals: 3)} to {Amounts.Print(High!.Value, decimals: 3)}"
-                ),
-            ];
+            : [.. Work, Likely("area-low", Low!.Value, error), Likely("area-high", High!.Value, error)];
 
     /// <summary>The same plot on a slope: an area taken from a map or fixes grows to the ground's own.</summary>
     /// <param name="slope">Mean slope of the plot.</param>
@@ -80,7 +71,7 @@ public sealed partial class PlotArea : IWorkedResult
             );
         }
 
-        var ground = fromMap ? Area.FromAcres(Area.Acres * slope.GroundPerMap) : Area;
+        var ground = fromMap ? Area.FromAcres(LandMath.GroundArea(Area.Acres, slope.RisePerRun)) : Area;
         return new PlotArea
         {
             Area = ground,
@@ -91,12 +82,13 @@ public sealed partial class PlotArea : IWorkedResult
             SourceIds = SourceIds,
             Work = fromMap
                 ? Work.Add(
-                    new(
-                        "Ground area",
-                        "map area / cos(slope)",
-                        $"{Amounts.Print(Area, decimals: 4)} / cos({Amounts.Print(slope.Degrees, 2)} degrees) = "
-                            + Amounts.Print(ground, decimals: 4)
-                    )
+                    LandFormulas
+                        .All["area-on-slope"]
+                        .Line(
+                            Amounts.Print(ground, decimals: 4),
+                            ("map area", Amounts.Print(Area, decimals: 4)),
+                            ("slope in percent", Amounts.Print(slope.Percent, 2))
+                        )
                 )
                 : Work,
         };
@@ -141,6 +133,15 @@ public sealed partial class PlotArea : IWorkedResult
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1.</exception>
     public PlotArea WithRelativeError(double relativeError) =>
         Copy(Findings, Guard.Between(relativeError, 0, 1, "(a part of the area)"));
+
+    private WorkedLine Likely(string id, Area end, double error) =>
+        LandFormulas
+            .All[id]
+            .Line(
+                Amounts.Print(end, decimals: 3),
+                ("area", Amounts.Print(Area, decimals: 3)),
+                ("error", Amounts.Print(error, 3))
+            );
 
     private PlotArea Copy(ImmutableArray<Finding> findings, double? relativeError) =>
         new()

@@ -23,7 +23,7 @@ public readonly record struct Slope : IComparable<Slope>
     public double Degrees => Math.Atan(RisePerRun) * DegreesPerRadian;
 
     /// <summary>Gets ground length over map length: 1 / cos(slope).</summary>
-    internal double GroundPerMap => Math.Sqrt(1 + RisePerRun * RisePerRun);
+    internal double GroundPerMap => LandMath.GroundPerMap(RisePerRun);
 
     /// <summary>Creates a slope from percent.</summary>
     /// <param name="percent">100 x rise / run; from 0 to 200 %.</param>

@@ -28,6 +28,9 @@ internal sealed class Formula
 
     internal string Text => text.Template;
 
+    /// <summary>The formula as a person reads it, its places by their names.</summary>
+    internal string InWords => Printed(text.Named);
+
     /// <summary>Condition on its places under which this branch holds; null where it always does.</summary>
     internal string? Limits { get; }
 
@@ -44,7 +47,7 @@ internal sealed class Formula
     internal WorkedLine Line(string answer, params ReadOnlySpan<(string Place, string Value)> values)
     {
         string numbers = Kind == FormulaKind.Words ? answer : $"{Printed(text.Filled(values))} = {answer}";
-        return new(label.Filled(values), Printed(text.Named), numbers, Origin?.SourceId, Origin?.Locator, Origin?.Status);
+        return new(label.Filled(values), InWords, numbers, Origin?.SourceId, Origin?.Locator, Origin?.Status);
     }
 
     /// <summary>The multiplication sign as people write it.</summary>

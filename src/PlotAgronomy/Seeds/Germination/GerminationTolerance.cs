@@ -16,18 +16,19 @@ public sealed class GerminationTolerance : IWorkedResult
     private readonly Fraction label;
     private readonly Fraction retest;
 
-    private GerminationTolerance(Fraction label, Fraction retest, double tolerancePoints)
+    private GerminationTolerance(Fraction label, Fraction retest, Step step, double tolerancePoints)
     {
         this.label = label;
         this.retest = retest;
+        SourceIds = step.Origin.SourceIds;
         TolerancePoints = tolerancePoints;
     }
 
     /// <summary>Gets the mean of label and retest in percent.</summary>
-    public double MeanPercent => (label.Percent + retest.Percent) / 2;
+    public double MeanPercent => SeedMath.MeanOfTests(label.Percent, retest.Percent);
 
     /// <summary>Gets the difference of label and retest in points of percent.</summary>
-    public double DifferencePoints => Math.Abs(label.Percent - retest.Percent);
+    public double DifferencePoints => SeedMath.DifferenceOfTests(label.Percent, retest.Percent);
 
     /// <summary>Gets the tolerance in points of percent.</summary>
     public double TolerancePoints { get; }
@@ -40,7 +41,7 @@ public sealed class GerminationTolerance : IWorkedResult
     {
         get
         {
-            var memory = MemoryGate.FindingFor("the mean at which the germination tolerance is looked up", "SEED-S16");
+            var memory = MemoryGate.FindingFor("the mean at which the germination tolerance is looked up", Mean.Origin!.SourceId);
             return IsWithin
                 ? [memory]
                 : Finding.InOrder([
@@ -56,7 +57,9 @@ public sealed class GerminationTolerance : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["SEED-S16", "SEED-S20"];
+    public ImmutableArray<string> SourceIds { get; }
+
+    private static Formula Mean => SeedsFormulas.All["tolerance-mean"];
 
     /// <summary>Compares a label with a retest.</summary>
     /// <param name="label">Germination on the label.</param>
@@ -66,9 +69,9 @@ public sealed class GerminationTolerance : IWorkedResult
     /// <returns>The comparison.</returns>
     public static GerminationTolerance Compare(Fraction label, Fraction retest, bool mixtureComponentOf200Seeds = false)
     {
-        double mean = (label.Percent + retest.Percent) / 2;
+        double mean = SeedMath.MeanOfTests(label.Percent, retest.Percent);
         var step = Steps.Value.First(s => mean >= s.MeanFromPercent);
-        return new(label, retest, mixtureComponentOf200Seeds ? step.MixturePoints : step.Points);
+        return new(label, retest, step, mixtureComponentOf200Seeds ? step.MixturePoints : step.Points);
     }
 
     /// <inheritdoc/>
@@ -76,20 +79,13 @@ public sealed class GerminationTolerance : IWorkedResult
     {
         string verdict = IsWithin ? "within" : "out";
         string tolerance = Amounts.Print(TolerancePoints, 0);
+        (string, string)[] tests = [("label", Amounts.Print(label, 1)), ("retest", Amounts.Print(retest, 1))];
         return
         [
-            new(
-                "Mean",
-                "(label + retest) / 2",
-                $"({Amounts.Print(label, 1)} + {Amounts.Print(retest, 1)}) / 2 = {Amounts.Print(MeanPercent, 1)} %",
-                "SEED-S16"
-            ),
-            new(
-                "Difference",
-                "label - retest",
-                $"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {tolerance}: {verdict}",
-                "SEED-S16"
-            ),
+            Mean.Line($"{Amounts.Print(MeanPercent, 1)} %", tests),
+            SeedsFormulas
+                .All["tolerance-difference"]
+                .Line($"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {tolerance}: {verdict}", tests),
         ];
     }
 

@@ -10,12 +10,6 @@ namespace PlotAgronomy.Seeds;
 /// normal seedlings counted after about 4 and 7 days.</remarks>
 public sealed class HomeTestVerdict : IWorkedResult
 {
-    /// <summary>The most by which a rate is raised, and the parts of the tag's figure below which a lot is weak or not worth
-    /// sowing (PRACTICE).</summary>
-    private const double MostRaise = 1.5;
-    private const double WeakBelow = 0.6;
-    private const double BuyNewBelow = 0.5;
-
     private readonly SeedAnalysis tag;
 
     private HomeTestVerdict(SeedAnalysis tag, GerminationTest test)
@@ -23,9 +17,8 @@ public sealed class HomeTestVerdict : IWorkedResult
         this.tag = tag;
         Test = test;
         KeepTag = tag.Germination >= test.Low && tag.Germination <= test.High;
-        double ratio = test.Germinated == 0 ? double.PositiveInfinity : tag.Germination.Value / test.Germination.Value;
-        IsCapped = !KeepTag && ratio > MostRaise;
-        RateFactor = KeepTag ? 1 : Math.Min(ratio, MostRaise);
+        IsCapped = !KeepTag && tag.Germination.Value / test.Germination.Value > MostRaise;
+        RateFactor = KeepTag ? 1 : SeedMath.RateFactorOfHomeTest(tag.Germination.Value, test.Germination.Value, MostRaise);
         Findings = Finding.InOrder(Remarks());
     }
 
@@ -48,7 +41,11 @@ public sealed class HomeTestVerdict : IWorkedResult
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => ["PRACTICE", "SEED-S86"];
+    public ImmutableArray<string> SourceIds => Range.Origin!.SourceIds;
+
+    private static Formula Range => SeedsFormulas.All["home-test-range"];
+
+    private static double MostRaise => SeedsConstants.All["home-test-raise-high"];
 
     /// <summary>Compares a test at home with the tag.</summary>
     /// <param name="tag">Analysis on the tag; its germination above 0.</param>
@@ -66,24 +63,19 @@ public sealed class HomeTestVerdict : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
     {
-        string held = IsCapped ? " (held)" : "";
-        string factor = Amounts.Print(RateFactor, 3);
         return
         [
-            new(
-                "Home test",
-                "95 % range of the true germination",
-                $"{Test}; tag {Amounts.Print(tag.Germination, 1)}",
-                "PRACTICE"
-            ),
-            new(
-                "Rate factor",
-                "tag / home, at most 1.5; 1 while the tag is inside the range",
-                KeepTag
-                    ? "1 (tag kept)"
-                    : $"{Amounts.Print(tag.Germination, 1)} / {Amounts.Print(Test.Germination, 1)} = {factor}{held}",
-                "PRACTICE"
-            ),
+            Range.Line($"{Test}; tag {Amounts.Print(tag.Germination, 1)}"),
+            KeepTag
+                ? SeedsFormulas.All["home-test-tag-kept"].Line("1 (tag kept)")
+                : SeedsFormulas
+                    .All["home-test-factor"]
+                    .Line(
+                        Amounts.Print(RateFactor, 3) + (IsCapped ? " (held)" : ""),
+                        ("tag", Amounts.Print(tag.Germination, 1)),
+                        ("home", Amounts.Print(Test.Germination, 1)),
+                        ("most", Amounts.Print(MostRaise, 1))
+                    ),
         ];
     }
 
@@ -100,12 +92,9 @@ public sealed class HomeTestVerdict : IWorkedResult
         }
 
         double part = Test.Germination.Value / tag.Germination.Value;
-        yield return part switch
-        {
-            < BuyNewBelow => FindingCatalog.Create("seed-home-test-buy-new", numbers),
-            < WeakBelow => FindingCatalog.Create("seed-home-test-weak", numbers),
-            _ => FindingCatalog.Create("seed-home-test-differs", [.. numbers, ("factor", Amounts.Print(RateFactor, 2))]),
-        };
+        yield return part < SeedsConstants.All["home-test-buy-new"] ? FindingCatalog.Create("seed-home-test-buy-new", numbers)
+        : part < SeedsConstants.All["home-test-weak"] ? FindingCatalog.Create("seed-home-test-weak", numbers)
+        : FindingCatalog.Create("seed-home-test-differs", [.. numbers, ("factor", Amounts.Print(RateFactor, 2))]);
         if (IsCapped)
         {
             yield return FindingCatalog.Create("seed-home-test-capped");

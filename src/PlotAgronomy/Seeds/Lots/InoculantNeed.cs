@@ -7,20 +7,6 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Inoculant for a weight of legume seed.</summary>
 public sealed class InoculantNeed : IWorkedResult
 {
-    /// <summary>A maker's usual rate for small legumes: 6 oz treats 50 lb (common practice).</summary>
-    private const double LabelOuncesPerPound = 6.0 / 50;
-
-    /// <summary>Extra-rate slurry: about 6 oz for 25 lb of seed (SEED-S73).</summary>
-    private const double ThoroughOuncesPerPound = 6.0 / 25;
-
-    /// <summary>Sticker: 2 oz of syrup or molasses and 8 oz of water for 25 lb of seed (SEED-S73).</summary>
-    private const double SyrupOuncesPerPound = 2.0 / 25;
-
-    private const double WaterOuncesPerPound = 8.0 / 25;
-
-    /// <summary>Inoculated seed not planted within this time is inoculated again (SEED-S74).</summary>
-    private const int PlantWithinHours = 24;
-
     private readonly CropKind kind;
 
     private InoculantNeed(CropKind kind, BulkSeedMass seed)
@@ -37,27 +23,43 @@ public sealed class InoculantNeed : IWorkedResult
     public BulkSeedMass Seed { get; }
 
     /// <summary>Gets the inoculant at a maker's usual rate, 0.12 oz per lb. The label of the package governs.</summary>
-    public Mass AtLabelRate => Mass.FromOunces(Seed.Pounds * LabelOuncesPerPound);
+    public Mass AtLabelRate => OnSeed("inoculant-label-rate");
 
     /// <summary>Gets the inoculant for an extra-rate slurry, 0.24 oz per lb: worth it on small plots, where its cost is
     /// trivial.</summary>
-    public Mass AtThoroughRate => Mass.FromOunces(Seed.Pounds * ThoroughOuncesPerPound);
+    public Mass AtThoroughRate => OnSeed("inoculant-extra-rate");
 
     /// <summary>Gets the syrup or molasses of the sticker.</summary>
-    public Mass Syrup => Mass.FromOunces(Seed.Pounds * SyrupOuncesPerPound);
+    public Mass Syrup => OnSeed("sticker-syrup");
 
     /// <summary>Gets the water of the sticker.</summary>
-    public Mass Water => Mass.FromOunces(Seed.Pounds * WaterOuncesPerPound);
+    public Mass Water => OnSeed("sticker-water");
 
     /// <summary>Gets the time within which to plant.</summary>
-    public TimeSpan PlantWithin { get; } = TimeSpan.FromHours(PlantWithinHours);
+    public TimeSpan PlantWithin { get; } = TimeSpan.FromHours(Within.Value);
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        ["PRACTICE", "SEED-S73", "SEED-S74", .. Group.Evidence.SourceIds.Where(id => id is not ("SEED-S73" or "SEED-S74"))];
+        [
+            .. Worked
+                .Select(f => f.Origin!.SourceId)
+                .Append(Within.SourceId)
+                .Concat(Group.Evidence.SourceIds)
+                .Distinct(StringComparer.Ordinal),
+        ];
+
+    private static IEnumerable<Formula> Worked =>
+        [
+            SeedsFormulas.All["inoculant-label-rate"],
+            SeedsFormulas.All["inoculant-extra-rate"],
+            SeedsFormulas.All["sticker-syrup"],
+            SeedsFormulas.All["sticker-water"],
+        ];
+
+    private static Constant Within => SeedsConstants.All.Find("plant-inoculated-within");
 
     /// <summary>Inoculant for a kind's seed.</summary>
     /// <param name="kind">Legume.</param>
@@ -88,34 +90,30 @@ public sealed class InoculantNeed : IWorkedResult
         : this(need.kind, need.Seed) => Findings = Finding.InOrder(need.Findings.Concat(more));
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
+    public ImmutableArray<WorkedLine> ShowWork()
+    {
+        var seed = ("seed", $"{Amounts.Print(Seed.Pounds, 2)} lb");
+        return
         [
-            new(
-                "Inoculant, label rate",
-                "0.12 oz/lb x seed",
-                $"0.12 x {Amounts.Print(Seed.Pounds, 2)} lb = {Amounts.Print(AtLabelRate, "oz", 2)}",
-                "PRACTICE"
-            ),
-            new(
-                "Inoculant, extra rate",
-                "0.24 oz/lb x seed",
-                $"0.24 x {Amounts.Print(Seed.Pounds, 2)} lb = {Amounts.Print(AtThoroughRate, "oz", 2)}",
-                "SEED-S73"
-            ),
-            new(
-                "Sticker",
-                "0.08 oz syrup and 0.32 oz water a lb of seed",
-                $"{Amounts.Print(Syrup, "oz", 2)} syrup, {Amounts.Print(Water, "oz", 2)} water",
-                "SEED-S73"
-            ),
+            Line("inoculant-label-rate", "oz a lb", AtLabelRate),
+            Line("inoculant-extra-rate", "oz a lb", AtThoroughRate),
+            Line("sticker-syrup", "oz of syrup a lb", Syrup),
+            Line("sticker-water", "oz of water a lb", Water),
         ];
+
+        WorkedLine Line(string id, string place, Mass answer) =>
+            SeedsFormulas.All[id].Line(Amounts.Print(answer, "oz", 2), (place, Amounts.Print(SeedsConstants.All[id], 2)), seed);
+    }
+
+    /// <summary>What goes on the seed at a rate that has the id of its formula.</summary>
+    private Mass OnSeed(string rate) => Mass.FromOunces(SeedMath.OuncesOnSeed(SeedsConstants.All[rate], Seed.Pounds));
 
     private IEnumerable<Finding> Remarks()
     {
         yield return FindingCatalog.Create(
             "seed-inoculate",
             ("group", Group.ToString()),
-            ("hours", Amounts.Print(PlantWithinHours, 0))
+            ("hours", Amounts.Print(Within.Value, 0))
         );
         if (Group.Evidence.FindingFor($"the inoculant group of {kind.ShortName}") is { } memory)
         {

@@ -13,7 +13,7 @@ public sealed class LotValue
     {
         Lot = lot;
         PricePerPound = price;
-        PricePerLivingPound = price / (decimal)living;
+        PricePerLivingPound = SeedMath.PricePerLivingPound(price, living);
         PricePerMillionLiveSeeds = lot.SeedCount is { } count
             ? PricePerLivingPound / (decimal)count.SeedsPerPound * Million
             : null;

@@ -19,6 +19,8 @@ public sealed class SeedLotComparison : IWorkedResult
         );
     }
 
+    private static Formula Cost => SeedsFormulas.All["lot-cost"];
+
     /// <summary>Gets the stand as a rate of pure live seed of the kind's own seed count.</summary>
     public PureLiveSeedRate Target { get; }
 
@@ -29,7 +31,8 @@ public sealed class SeedLotComparison : IWorkedResult
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Ranked.SelectMany(r => r.Seeding.SourceIds).Prepend("SEED-S04").Distinct()];
+    public ImmutableArray<string> SourceIds =>
+        [.. Ranked.SelectMany(r => r.Seeding.SourceIds).Prepend(Cost.Origin!.SourceId).Distinct()];
 
     /// <summary>Ranks lots.</summary>
     /// <param name="lots">At least one lot with a price, all of one kind.</param>
@@ -49,7 +52,7 @@ public sealed class SeedLotComparison : IWorkedResult
             );
         }
 
-        var costed = lots.Select(lot => Cost(lot, target, rule))
+        var costed = lots.Select(lot => Costed(lot, target, rule))
             .OrderBy(c => c.Cost)
             .ThenBy(c => c.Value.Lot.Label, StringComparer.Ordinal)
             .ToList();
@@ -75,13 +78,11 @@ public sealed class SeedLotComparison : IWorkedResult
             .. Ranked.SelectMany(r =>
                 r.Seeding.ShowWork()
                     .Append(
-                        new WorkedLine(
-                            $"Cost, {r.Lot.Label}",
-                            "bulk rate x price per lb",
-                            $"{Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)} x "
-                                + $"{Amounts.Print((double)r.Value.PricePerPound, 4)} = "
-                                + $"{Amounts.Print((double)r.CostPerAcre, 2)} per acre",
-                            "SEED-S04"
+                        Cost.Line(
+                            $"{Amounts.Print((double)r.CostPerAcre, 2)} per acre",
+                            ("lot", r.Lot.Label),
+                            ("bulk rate", Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)),
+                            ("price per lb", Amounts.Print((double)r.Value.PricePerPound, 4))
                         )
                     )
             ),
@@ -108,7 +109,7 @@ public sealed class SeedLotComparison : IWorkedResult
 
     private static string Price(RankedLot lot) => Amounts.Print((double)lot.Value.PricePerLivingPound, 2);
 
-    private static (LotValue Value, BulkSeeding Seeding, decimal Cost) Cost(
+    private static (LotValue Value, BulkSeeding Seeding, decimal Cost) Costed(
         SeedLot lot,
         PureLiveSeedRate target,
         ViabilityRule? rule
@@ -119,6 +120,6 @@ public sealed class SeedLotComparison : IWorkedResult
             ? target * (usual.SeedsPerPound / count.SeedsPerPound)
             : target;
         var seeding = lot.BulkRate(own, rule);
-        return (value, seeding, value.PricePerPound * (decimal)seeding.Bulk.PoundsPerAcre);
+        return (value, seeding, SeedMath.CostPerAcre(seeding.Bulk.PoundsPerAcre, value.PricePerPound));
     }
 }

@@ -16,10 +16,35 @@ internal static class SeedMath
     /// <summary>Where the search for a quantile ends: near the last digit of a double.</summary>
     private const double NarrowestQuantile = 1e-15;
 
+    /// <summary>Part of the pure seeds that counts as alive, at most the whole.</summary>
+    internal static double ViableFraction(
+        double germination,
+        double hard,
+        double dormant,
+        double hardCredit,
+        double dormantCredit
+    ) => Math.Min(1, germination + hardCredit * hard + dormantCredit * dormant);
+
     internal static double PureLiveFraction(double pureFraction, double viableFraction) => pureFraction * viableFraction;
 
     internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) =>
         livePoundsPerAcre / pureLiveFraction;
+
+    internal static decimal PricePerLivingPound(decimal pricePerPound, double pureLiveFraction) =>
+        pricePerPound / (decimal)pureLiveFraction;
+
+    internal static decimal CostPerAcre(double bulkPoundsPerAcre, decimal pricePerPound) =>
+        pricePerPound * (decimal)bulkPoundsPerAcre;
+
+    /// <summary>Inoculant or sticker for a weight of seed.</summary>
+    internal static double OuncesOnSeed(double ouncesPerPound, double seedPounds) => seedPounds * ouncesPerPound;
+
+    /// <summary>What to multiply the rate by when a test at home replaces the tag.</summary>
+    internal static double RateFactorOfHomeTest(double tag, double home, double most) => Math.Min(tag / home, most);
+
+    internal static double MeanOfTests(double labelPercent, double retestPercent) => (labelPercent + retestPercent) / 2;
+
+    internal static double DifferenceOfTests(double labelPercent, double retestPercent) => Math.Abs(labelPercent - retestPercent);
 
     internal static double SeedsPerSquareFoot(double poundsPerAcre, double seedsPerPound) =>
         poundsPerAcre * seedsPerPound / ExactUnits.SquareFeetPerAcre;
@@ -27,11 +52,24 @@ internal static class SeedMath
     internal static double PoundsPerAcreForDensity(double seedsPerSquareFoot, double seedsPerPound) =>
         seedsPerSquareFoot * ExactUnits.SquareFeetPerAcre / seedsPerPound;
 
+    internal static double PoundsPerAcreForStand(double plantsPerAcre, double keptFraction, double seedsPerPound) =>
+        plantsPerAcre / keptFraction / seedsPerPound;
+
+    internal static double PlantsPerSquareFoot(double liveSeedsPerSquareFoot, double emerging, double surviving) =>
+        liveSeedsPerSquareFoot * emerging * surviving;
+
     internal static double SeedsPerRowFoot(double seedsPerAcre, double rowSpacingInches) =>
         seedsPerAcre / ExactUnits.SquareFeetPerAcre * rowSpacingInches / InchesPerFoot;
 
     internal static double SeedsPerAcreFromRow(double seedsPerRowFoot, double rowSpacingInches) =>
         ExactUnits.SquareFeetPerAcre * InchesPerFoot / rowSpacingInches * seedsPerRowFoot;
+
+    /// <summary>Rule of 100: temperature and relative humidity added up.</summary>
+    internal static double HundredSum(double fahrenheit, double relativeHumidityPercent) => fahrenheit + relativeHumidityPercent;
+
+    /// <summary>Halves rule: each point of moisture less and each step of temperature less doubles the life.</summary>
+    internal static double LifeFactor(double pointsDrier, double fahrenheitCooler, double fahrenheitPerHalving) =>
+        Math.Pow(2, pointsDrier) * Math.Pow(2, fahrenheitCooler / fahrenheitPerHalving);
 
     internal static double StandardError(double fraction, double seeds) => Math.Sqrt(fraction * (1 - fraction) / seeds);
 

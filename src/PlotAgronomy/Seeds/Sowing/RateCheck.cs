@@ -6,9 +6,6 @@ namespace PlotAgronomy.Seeds;
 /// <summary>A rate held against the published range for a full stand of its kind alone, sown the same way.</summary>
 public sealed class RateCheck : IWorkedResult
 {
-    /// <summary>The smallest broadcast factor in use: a rate this far over the range looks as if one was applied twice.</summary>
-    private const double LooksLikeAFactorTwice = 1.25;
-
     private RateCheck(CropKind kind, PureLiveSeedRate rate)
     {
         Kind = kind;
@@ -52,13 +49,17 @@ public sealed class RateCheck : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Rate over the top of the range",
-                "rate / highest published",
-                $"{Amounts.Print(Rate.Rate, "lb/ac", 2)} / {Amounts.Print(Published.High.Rate, "lb/ac", 2)} = "
-                    + $"{Amounts.Print(OverTop, 3)}",
-                SourceIds.FirstOrDefault()
-            ),
+            SeedsFormulas
+                .All["rate-over-top"]
+                .Line(
+                    Amounts.Print(OverTop, 3),
+                    ("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)),
+                    ("highest published", Amounts.Print(Published.High.Rate, "lb/ac", 2))
+                ) with
+            {
+                SourceId = SourceIds.FirstOrDefault(),
+                Status = SourceIds.IsEmpty ? null : Kind.Rates!.Evidence.Status,
+            },
         ];
 
     private IEnumerable<Finding> Remarks()
@@ -74,7 +75,7 @@ public sealed class RateCheck : IWorkedResult
             yield return FindingCatalog.Create("seed-rate-above-range", [.. numbers, ("times", Amounts.Print(OverTop, 2))]);
         }
 
-        if (OverTop >= LooksLikeAFactorTwice && Rate.Method != SowingMethod.Drilled)
+        if (OverTop >= SeedsConstants.All["rate-factor-twice"] && Rate.Method != SowingMethod.Drilled)
         {
             yield return FindingCatalog.Create("seed-rate-factor-twice", ("kind", Kind.ShortName));
         }

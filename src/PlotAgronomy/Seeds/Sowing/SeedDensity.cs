@@ -48,7 +48,7 @@ public static class SeedDensity
         ArgumentNullException.ThrowIfNull(count);
         Guard.AtLeast(plantsPerAcre, 0, "plants per acre");
         double kept = Guard.Above(1 - loss.Value, 0, "of the live seeds kept", nameof(loss));
-        return PureLiveSeedRate.DrilledPoundsPerAcre(plantsPerAcre / kept / count.SeedsPerPound);
+        return PureLiveSeedRate.DrilledPoundsPerAcre(SeedMath.PoundsPerAcreForStand(plantsPerAcre, kept, count.SeedsPerPound));
     }
 
     /// <summary>Plants that come of live seeds.</summary>
@@ -59,7 +59,7 @@ public static class SeedDensity
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite density.</exception>
     /// <remarks>plants/ft2 = live seeds/ft2 x emergence x survival (SEED-S09).</remarks>
     public static double PlantsPerSquareFoot(double liveSeedsPerSquareFoot, Fraction emerging, Fraction surviving) =>
-        Guard.AtLeast(liveSeedsPerSquareFoot, 0, "seeds per ft2") * emerging.Value * surviving.Value;
+        SeedMath.PlantsPerSquareFoot(Guard.AtLeast(liveSeedsPerSquareFoot, 0, "seeds per ft2"), emerging.Value, surviving.Value);
 
     /// <summary>Seeds along a foot of row.</summary>
     /// <param name="seedsPerAcre">Seeds per acre; finite, at least 0.</param>

@@ -6,10 +6,6 @@ namespace PlotAgronomy.Seeds;
 /// broadcast rates only: look first whether the rate is one already.</remarks>
 public static class SurfaceSowing
 {
-    /// <summary>Frost seeding takes the prepared-bed rate (SEED-S57) or slightly more; 1.1 is our reading of slightly
-    /// (SEED-S58).</summary>
-    private const double MostFrostFactor = 1.1;
-
     /// <summary>The factor from a drilled to a broadcast rate.</summary>
     /// <param name="cover">What happens to the seed.</param>
     /// <returns>1.25 covered and rolled, 1.5 only dragged or rolled, 2 on rough ground; common practice.</returns>
@@ -17,9 +13,9 @@ public static class SurfaceSowing
     public static double FactorFor(SeedbedCover cover) =>
         Guard.Defined(cover) switch
         {
-            SeedbedCover.CoveredAndRolled => 1.25,
-            SeedbedCover.DraggedOrRolled => 1.5,
-            _ => 2,
+            SeedbedCover.CoveredAndRolled => SeedsConstants.All["broadcast-factor-covered"],
+            SeedbedCover.DraggedOrRolled => SeedsConstants.All["broadcast-factor-dragged"],
+            _ => SeedsConstants.All["broadcast-factor-rough"],
         };
 
     /// <summary>The broadcast rate for a drilled one.</summary>
@@ -48,7 +44,7 @@ public static class SurfaceSowing
         broadcast.Method == SowingMethod.Broadcast
             ? PureLiveSeedRateRange.Between(
                 PureLiveSeedRate.Of(broadcast.Rate, SowingMethod.FrostSeeded),
-                PureLiveSeedRate.Of(broadcast.Rate * MostFrostFactor, SowingMethod.FrostSeeded)
+                PureLiveSeedRate.Of(broadcast.Rate * SeedsConstants.All["frost-factor-high"], SowingMethod.FrostSeeded)
             )
             : throw new ArgumentException(
                 "Frost seeding starts from the broadcast rate of a prepared seedbed, not from a "

@@ -5,19 +5,6 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Rules of thumb for keeping seed. They compare stores; they do not predict a lot: retest before sowing.</summary>
 public static class SeedStorage
 {
-    /// <summary>Moistures and temperatures between which the halves rule is used: from memory, so that outside them it is
-    /// refused.</summary>
-    private const double LeastMoisturePercent = 5;
-    private const double MostMoisturePercent = 14;
-    private const double ColdestFahrenheit = 32;
-    private const double WarmestFahrenheit = 122;
-
-    /// <summary>Each 10 F less doubles the life (SEED-S81).</summary>
-    private const double FahrenheitPerHalving = 10;
-
-    /// <summary>Rule of 100 (SEED-S34).</summary>
-    private const double HundredLimit = 100;
-
     /// <summary>Temperature in degrees Fahrenheit plus relative humidity in percent.</summary>
     /// <param name="temperature">Temperature of the store; finite.</param>
     /// <param name="relativeHumidity">Relative humidity of the store.</param>
@@ -27,7 +14,7 @@ public static class SeedStorage
     public static double HundredSum(Temperature temperature, Fraction relativeHumidity)
     {
         double fahrenheit = temperature.DegreesFahrenheit;
-        return Guard.Finite(fahrenheit, "F", nameof(temperature)) + relativeHumidity.Percent;
+        return SeedMath.HundredSum(Guard.Finite(fahrenheit, "F", nameof(temperature)), relativeHumidity.Percent);
     }
 
     /// <summary>Says whether a store keeps the rule of 100: the sum stays below 100.</summary>
@@ -36,7 +23,7 @@ public static class SeedStorage
     /// <returns>True when it does; a sum of exactly 100 does not.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not finite.</exception>
     public static bool KeepsTheRuleOfHundred(Temperature temperature, Fraction relativeHumidity) =>
-        HundredSum(temperature, relativeHumidity) < HundredLimit;
+        HundredSum(temperature, relativeHumidity) < SeedsConstants.All["rule-of-hundred"];
 
     /// <summary>How many times longer seed lives in a drier, cooler store.</summary>
     /// <param name="moistureNow">Seed moisture now, wet basis; from 5 to 14 %.</param>
@@ -59,11 +46,30 @@ public static class SeedStorage
         double then = temperatureThen.DegreesFahrenheit;
         Moisture(moistureNow, nameof(moistureNow));
         Moisture(moistureThen, nameof(moistureThen));
-        Guard.Between(now, ColdestFahrenheit, WarmestFahrenheit, "F", nameof(temperatureNow));
-        Guard.Between(then, ColdestFahrenheit, WarmestFahrenheit, "F", nameof(temperatureThen));
-        return Math.Pow(2, moistureNow.Percent - moistureThen.Percent) * Math.Pow(2, (now - then) / FahrenheitPerHalving);
+        InRange(now, nameof(temperatureNow));
+        InRange(then, nameof(temperatureThen));
+        return SeedMath.LifeFactor(
+            moistureNow.Percent - moistureThen.Percent,
+            now - then,
+            SeedsConstants.All["halves-temperature-step"]
+        );
     }
 
     private static void Moisture(Fraction moisture, string name) =>
-        Guard.Between(moisture.Percent, LeastMoisturePercent, MostMoisturePercent, "% moisture", name);
+        Guard.Between(
+            moisture.Percent,
+            SeedsConstants.All["halves-moisture-low"],
+            SeedsConstants.All["halves-moisture-high"],
+            "% moisture",
+            name
+        );
+
+    private static void InRange(double fahrenheit, string name) =>
+        Guard.Between(
+            fahrenheit,
+            SeedsConstants.All["halves-temperature-low"],
+            SeedsConstants.All["halves-temperature-high"],
+            "F",
+            name
+        );
 }

@@ -11,12 +11,6 @@ public sealed class SeedTag
     /// SEED-S24).</summary>
     internal const double SumTolerancePercent = 0.05;
 
-    /// <summary>The most weed seed that states allow in seed sold (SEED-S31, SEED-S32).</summary>
-    private const double MuchWeedPercent = 1.5;
-
-    /// <summary>Above this part of inert matter one asks what it is (PRACTICE).</summary>
-    private const double MuchInertPercent = 5;
-
     /// <summary>Gets the kinds named on the tag.</summary>
     public required ImmutableArray<TagComponent> Components { get; init; }
 
@@ -83,7 +77,7 @@ public sealed class SeedTag
             );
         }
 
-        if (Weed.Percent > MuchWeedPercent)
+        if (Weed.Percent > SeedsConstants.All["tag-weed-high"])
         {
             yield return FindingCatalog.Create("seed-much-weed", ("weed", Amounts.Print(Weed, 2)));
         }
@@ -106,7 +100,7 @@ public sealed class SeedTag
             );
         }
 
-        if (Coating.Value <= 0 && Inert.Percent > MuchInertPercent)
+        if (Coating.Value <= 0 && Inert.Percent > SeedsConstants.All["tag-inert-high"])
         {
             yield return FindingCatalog.Create("seed-much-inert", ("inert", Amounts.Print(Inert, 2)));
         }

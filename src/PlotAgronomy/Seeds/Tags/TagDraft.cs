@@ -7,9 +7,6 @@ namespace PlotAgronomy.Seeds;
 /// <summary>A tag while its lines are being read.</summary>
 internal sealed class TagDraft(KindCatalog catalog)
 {
-    /// <summary>A bare "total" from here on is the sum of the bag's parts, which is worked out anew.</summary>
-    private const double WholeBagPercent = 99.5;
-
     private readonly List<TagEntry> entries = [];
     private readonly Dictionary<TagPart, double> bag = [];
     private readonly List<NoxiousWeed> noxious = [];
@@ -257,7 +254,7 @@ internal sealed class TagDraft(KindCatalog catalog)
     {
         if (
             part == TagPart.Total
-            && percent >= WholeBagPercent
+            && percent >= SeedsConstants.All["tag-whole-bag"]
             && !line.Contains("germ", StringComparison.OrdinalIgnoreCase)
             && !line.Contains("viab", StringComparison.OrdinalIgnoreCase)
         )

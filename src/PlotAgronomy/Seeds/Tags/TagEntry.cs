@@ -7,9 +7,6 @@ internal sealed class TagEntry
 {
     private const double PercentDust = 0.005;
 
-    /// <summary>Pure live seed on tags is often cut or rounded to the whole percent.</summary>
-    private const double PureLiveTolerance = 1;
-
     internal CropKind? Kind { get; set; }
 
     internal string? Variety { get; set; }
@@ -90,7 +87,7 @@ internal sealed class TagEntry
         double living = pure * (germination + hard + dormant) / 100;
         if (
             Percent.TryGetValue(TagPart.PureLive, out double printedLiving)
-            && Math.Abs(printedLiving - living) > PureLiveTolerance
+            && Math.Abs(printedLiving - living) > SeedsConstants.All["tag-pure-live-tolerance"]
         )
         {
             findings.Add(

@@ -6,12 +6,6 @@ namespace PlotAgronomy.Seeds;
 /// <summary>The bulk rate that delivers a rate of pure live seed, with what makes it uncertain.</summary>
 public sealed class BulkSeeding : IWorkedResult
 {
-    /// <summary>Above this part of hard or dormant seed both rates are shown (PRACTICE).</summary>
-    private const double MuchHardOrDormant = 0.10;
-
-    /// <summary>Below this pure live part a bag is called poor (PRACTICE).</summary>
-    private const double LowPureLiveSeed = 0.60;
-
     private readonly SeedAnalysis analysis;
     private readonly double part;
 
@@ -55,7 +49,8 @@ public sealed class BulkSeeding : IWorkedResult
 
     /// <summary>Gets a value indicating whether hard and dormant seed are above 10 %, so that both rates should be
     /// shown.</summary>
-    public bool ShowBothRates => analysis.HardSeed.Value + analysis.DormantSeed.Value > MuchHardOrDormant;
+    public bool ShowBothRates =>
+        analysis.HardSeed.Value + analysis.DormantSeed.Value > SeedsConstants.All["hard-or-dormant-much"];
 
     /// <summary>Gets the bulk rate at the upper end of the germination test's 95 % range; null when the seeds tested are not
     /// known.</summary>
@@ -78,36 +73,26 @@ public sealed class BulkSeeding : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
     {
-        var viable = Rule.Viable(analysis);
-        string credits = Credited(Rule.HardCredit, analysis.HardSeed) + Credited(Rule.DormantCredit, analysis.DormantSeed);
-        string sum = credits.Length > 0 ? $"{Amounts.Print(analysis.Germination, 2)}{credits} = " : "";
-        string target = Amounts.Print(Target.Rate, "lb/ac", 3);
+        string viable = Amounts.Print(Rule.Viable(analysis), 2);
         return
         [
-            new("Viable seed", Rule.Formula, $"{sum}{Amounts.Print(viable, 2)}", Rule.SourceIds[0]),
-            new(
-                "Pure live seed",
-                "pure seed x viable seed",
-                $"{Amounts.Print(analysis.PureSeed, 2)} x {Amounts.Print(viable, 2)} = {Amounts.Print(PureLiveSeedPart, 2)}",
-                "SEED-S01"
-            ),
-            new(
-                "Bulk rate",
-                "PLS rate / pure live seed",
-                $"{target} / {Amounts.Print(part, 4)} = {Amounts.Print(Bulk.Rate, "lb/ac", 2)}, "
-                    + $"{SowingMethods.InWords(Bulk.Method)}",
-                "SEED-S01"
-            ),
+            Rule.Line(analysis),
+            SeedsFormulas
+                .All["pure-live-seed"]
+                .Line(
+                    Amounts.Print(PureLiveSeedPart, 2),
+                    ("pure seed", Amounts.Print(analysis.PureSeed, 2)),
+                    ("viable seed", viable)
+                ),
+            SeedsFormulas
+                .All["bulk-rate"]
+                .Line(
+                    $"{Amounts.Print(Bulk.Rate, "lb/ac", 2)}, {SowingMethods.InWords(Bulk.Method)}",
+                    ("PLS rate", Amounts.Print(Target.Rate, "lb/ac", 3)),
+                    ("pure live seed", Amounts.Print(part, 4))
+                ),
         ];
     }
-
-    private static string Credited(double credit, Fraction seed) =>
-        credit switch
-        {
-            0 => "",
-            1 => $" + {Amounts.Print(seed, 2)}",
-            _ => $" + {Amounts.Print(credit, 3)} x {Amounts.Print(seed, 2)}",
-        };
 
     private BulkSeedRate At(double pureLive) =>
         BulkSeedRate.Of(
@@ -119,7 +104,7 @@ public sealed class BulkSeeding : IWorkedResult
 
     private IEnumerable<Finding> Remarks(CropKind? kind)
     {
-        if (part < LowPureLiveSeed)
+        if (part < SeedsConstants.All["pure-live-seed-low"])
         {
             yield return FindingCatalog.Create("seed-low-pure-live", ("part", Amounts.Print(PureLiveSeedPart, 1)));
         }

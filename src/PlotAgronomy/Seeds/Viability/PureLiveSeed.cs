@@ -73,7 +73,7 @@ public static class PureLiveSeed
     /// <exception cref="ArgumentOutOfRangeException">Negative price.</exception>
     /// <remarks>price per PLS lb = price per bulk lb / PLS.</remarks>
     public static decimal PricePerLivingPound(decimal pricePerBulkPound, SeedAnalysis analysis, ViabilityRule rule) =>
-        Guard.AtLeast(pricePerBulkPound, 0m, "per lb") / (decimal)Living(analysis, rule);
+        SeedMath.PricePerLivingPound(Guard.AtLeast(pricePerBulkPound, 0m, "per lb"), Living(analysis, rule));
 
     /// <summary>Price of another lot at which its living pound costs the same.</summary>
     /// <param name="price">Price of the lot on offer, for any weight; at least 0.</param>

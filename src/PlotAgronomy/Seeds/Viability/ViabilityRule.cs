@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
 
@@ -6,41 +7,33 @@ namespace PlotAgronomy.Seeds;
 /// <remarks>viable = germination + hard credit x hard seed + dormant credit x dormant seed.</remarks>
 public sealed class ViabilityRule
 {
-    private ViabilityRule(
-        string name,
-        string formula,
-        double hardCredit,
-        double dormantCredit,
-        params ReadOnlySpan<string> sourceIds
-    )
+    private readonly string formulaId;
+
+    private ViabilityRule(string name, string formulaId, double hardCredit, double dormantCredit)
     {
+        this.formulaId = formulaId;
         Name = name;
-        Formula = formula;
         HardCredit = hardCredit;
         DormantCredit = dormantCredit;
-        SourceIds = [.. sourceIds];
     }
 
     /// <summary>Gets the rule that counts germination only.</summary>
-    public static ViabilityRule GerminationOnly { get; } = new("germination only", "germination", 0, 0, "SEED-S04", "SEED-S05");
+    public static ViabilityRule GerminationOnly { get; } = new("germination only", "viable-by-germination", 0, 0);
 
     /// <summary>Gets the rule that counts germination and hard seed.</summary>
-    public static ViabilityRule GerminationAndHard { get; } =
-        new("germination + hard seed", "germination + hard", 1, 0, "SEED-S50", "SEED-S52");
+    public static ViabilityRule GerminationAndHard { get; } = new("germination + hard seed", "viable-with-hard", 1, 0);
 
     /// <summary>Gets the rule that counts germination and dormant seed.</summary>
-    public static ViabilityRule GerminationAndDormant { get; } =
-        new("germination + dormant seed", "germination + dormant", 0, 1, "SEED-S03");
+    public static ViabilityRule GerminationAndDormant { get; } = new("germination + dormant seed", "viable-with-dormant", 0, 1);
 
     /// <summary>Gets the rule that counts germination, hard and dormant seed: what agencies check for cost share.</summary>
-    public static ViabilityRule TotalViable { get; } =
-        new("total viable", "germination + hard + dormant", 1, 1, "SEED-S01", "SEED-S02");
+    public static ViabilityRule TotalViable { get; } = new("total viable", "viable-in-all", 1, 1);
 
     /// <summary>Gets the name.</summary>
     public string Name { get; }
 
     /// <summary>Gets the formula in words.</summary>
-    public string Formula { get; }
+    public string Formula => Row.InWords;
 
     /// <summary>Gets the part of hard seed that counts, from 0 to 1.</summary>
     public double HardCredit { get; }
@@ -52,7 +45,9 @@ public sealed class ViabilityRule
     public Fraction? Tested { get; private init; }
 
     /// <summary>Gets the ids of the sources.</summary>
-    public ImmutableArray<string> SourceIds { get; }
+    public ImmutableArray<string> SourceIds => Row.Origin!.SourceIds;
+
+    private Formula Row => SeedsFormulas.All[formulaId];
 
     /// <summary>The rule for a use.</summary>
     /// <param name="use">What the sowing is for.</param>
@@ -94,10 +89,9 @@ public sealed class ViabilityRule
     public static ViabilityRule Credit(double hardCredit, double dormantCredit) =>
         new(
             $"germination + {Amounts.Print(hardCredit, 3)} hard + {Amounts.Print(dormantCredit, 3)} dormant",
-            $"germination + {Amounts.Print(hardCredit, 3)} x hard + {Amounts.Print(dormantCredit, 3)} x dormant",
+            "viable-by-credit",
             Guard.Between(hardCredit, 0, 1, "(a pure number)"),
-            Guard.Between(dormantCredit, 0, 1, "(a pure number)"),
-            "PRACTICE"
+            Guard.Between(dormantCredit, 0, 1, "(a pure number)")
         );
 
     /// <summary>A rule that takes the viability of a tetrazolium test in place of germination: for natives that do not germinate
@@ -106,7 +100,7 @@ public sealed class ViabilityRule
     /// <returns>The rule.</returns>
     /// <remarks>7 CFR 201.57a (SEED-S19).</remarks>
     public static ViabilityRule Tetrazolium(Fraction viable) =>
-        new("tetrazolium", "tetrazolium test", 0, 0, "SEED-S19") { Tested = viable };
+        new("tetrazolium", "viable-by-tetrazolium", 0, 0) { Tested = viable };
 
     /// <summary>The part of the pure seeds that counts as alive.</summary>
     /// <param name="analysis">Analysis of the seed.</param>
@@ -116,12 +110,26 @@ public sealed class ViabilityRule
         ArgumentNullException.ThrowIfNull(analysis);
         return Tested
             ?? Fraction.FromValue(
-                Math.Min(
-                    1,
-                    analysis.Germination.Value + HardCredit * analysis.HardSeed.Value + DormantCredit * analysis.DormantSeed.Value
+                SeedMath.ViableFraction(
+                    analysis.Germination.Value,
+                    analysis.HardSeed.Value,
+                    analysis.DormantSeed.Value,
+                    HardCredit,
+                    DormantCredit
                 )
             );
     }
+
+    /// <summary>How the living part of the pure seeds is found.</summary>
+    internal WorkedLine Line(SeedAnalysis analysis) =>
+        Row.Line(
+            Amounts.Print(Viable(analysis), 2),
+            ("germination", Amounts.Print(analysis.Germination, 2)),
+            ("hard", Amounts.Print(analysis.HardSeed, 2)),
+            ("dormant", Amounts.Print(analysis.DormantSeed, 2)),
+            ("hard credit", Amounts.Print(HardCredit, 3)),
+            ("dormant credit", Amounts.Print(DormantCredit, 3))
+        );
 
     /// <summary>The part of the bag's weight that is pure and counts as alive.</summary>
     internal double PureLivePart(SeedAnalysis analysis) =>

@@ -7,10 +7,9 @@ namespace PlotAgronomy.Soil;
 /// <summary>Plausibility of pH readings.</summary>
 internal static class PhChecks
 {
-    private const double LowestPh = 3.5;
-    private const double HighestPh = 8.5;
-    private const double LimeNotExpectedFrom = 6.5;
-    private const double PlaceholderMargin = 0.5;
+    private static double LowestPh => SoilConstants.All["ph-low"];
+
+    private static double LimeNotExpectedFrom => SoilConstants.All["lime-not-expected-ph"];
 
     internal static ImmutableArray<Finding> OfTyped(double typed)
     {
@@ -20,7 +19,7 @@ internal static class PhChecks
         }
 
         double shifted = typed / 10;
-        return shifted is >= LowestPh and <= 9
+        return shifted >= LowestPh && shifted <= SoilConstants.All["shifted-ph-high"]
             ? [FindingCatalog.Create("soil-ph-decimal-point", ("typed", Number(typed)), ("likely", Number(shifted)))]
             : [FindingCatalog.Create("soil-ph-impossible", ("typed", Number(typed)))];
     }
@@ -29,7 +28,7 @@ internal static class PhChecks
     {
         foreach (var (value, text) in Values(report))
         {
-            if (value is < LowestPh or > HighestPh)
+            if (value < LowestPh || value > SoilConstants.All["ph-high"])
             {
                 yield return FindingCatalog.Create("soil-ph-unlikely", ("reading", text));
             }
@@ -52,7 +51,8 @@ internal static class PhChecks
         if (
             report.BufferPhs.IsEmpty
             && report.ExchangeableAcidity is null
-            && report.WaterPh is { Value: < LimeNotExpectedFrom } acid
+            && report.WaterPh is { } acid
+            && acid.Value < LimeNotExpectedFrom
         )
         {
             yield return FindingCatalog.Create("soil-buffer-missing", ("water", acid.ToString()));
@@ -75,7 +75,7 @@ internal static class PhChecks
             );
         }
         else if (
-            start - buffer.Value < PlaceholderMargin
+            start - buffer.Value < SoilConstants.All["buffer-placeholder-margin"]
             && buffer.Buffer is (SoilBuffer.Smp or SoilBuffer.Sikora or SoilBuffer.Sikora2)
         )
         {

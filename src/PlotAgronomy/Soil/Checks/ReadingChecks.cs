@@ -15,10 +15,10 @@ internal static class ReadingChecks
         (SoilAnalyte.Calcium, 12_000),
     ];
 
-    /// <summary>Two soil tests of one plot agree within about a tenth; a ratio inside the band points at a factor.</summary>
-    private const double RatioBand = 0.1;
-
+    /// <summary>A ppm of a furrow slice is 2 lb/ac.</summary>
     private const double DoubledRatio = 2;
+
+    private static double RatioBand => SoilConstants.All["report-ratio-band"];
 
     internal static IEnumerable<Finding> Of(SoilReport report)
     {

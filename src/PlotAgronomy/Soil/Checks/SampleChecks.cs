@@ -8,11 +8,6 @@ namespace PlotAgronomy.Soil;
 /// <summary>Plausibility of the sample itself: its age and its depth.</summary>
 internal static class SampleChecks
 {
-    private const int LongestYears = 3;
-    private const double ShallowestInches = 5;
-    private const double DeepestInches = 9;
-    private const double DepthToleranceInches = 1;
-
     internal static IEnumerable<Finding> OfAge(SoilReport report, DateOnly today)
     {
         if (report.SampledOn is not { } day)
@@ -23,7 +18,7 @@ internal static class SampleChecks
         {
             yield return FindingCatalog.Create("soil-report-from-future", ("date", Date(day)), ("today", Date(today)));
         }
-        else if (day.AddYears(LongestYears) < today)
+        else if (day.AddYears((int)SoilConstants.All["report-age-high"]) < today)
         {
             yield return FindingCatalog.Create("soil-report-old", ("date", Date(day)), ("years", Years(day, today)));
         }
@@ -46,11 +41,11 @@ internal static class SampleChecks
         else if (report.SampledDepth is { } depth)
         {
             double inches = depth.Inches;
-            if (inches < ShallowestInches)
+            if (inches < SoilConstants.All["sample-depth-low"])
             {
                 yield return FindingCatalog.Create("soil-sample-shallow", ("sampled", Inches(inches)));
             }
-            else if (inches > DeepestInches)
+            else if (inches > SoilConstants.All["sample-depth-high"])
             {
                 yield return FindingCatalog.Create("soil-sample-deep", ("sampled", Inches(inches)));
             }
@@ -65,7 +60,7 @@ internal static class SampleChecks
         }
 
         double inches = depth.Inches;
-        return Math.Abs(inches - expectedInches) > DepthToleranceInches
+        return Math.Abs(inches - expectedInches) > SoilConstants.All["sample-depth-tolerance"]
             ?
             [
                 FindingCatalog.Create(

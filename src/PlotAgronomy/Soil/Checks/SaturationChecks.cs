@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
@@ -5,18 +6,11 @@ namespace PlotAgronomy.Soil;
 /// <summary>Whether bases, capacity and saturations of a report add up.</summary>
 internal static class SaturationChecks
 {
-    /// <summary>Printed percentages are whole numbers: four of them may miss their sum by two.</summary>
-    private const double RoundingPercent = 2;
+    /// <summary>Potassium, magnesium and calcium with the rounded ppm per meq in common use.</summary>
+    private static ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> Bases =>
+        AcidityTerm.MidwestLaboratory.Divisors;
 
-    /// <summary>Bases may pass the printed capacity by a tenth through rounding and another extractant.</summary>
-    private const double CapacityBand = 1.1;
-
-    private static readonly (SoilAnalyte Cation, double PpmPerMilliequivalent)[] Bases =
-    [
-        (SoilAnalyte.Potassium, 390),
-        (SoilAnalyte.Magnesium, 120),
-        (SoilAnalyte.Calcium, 200),
-    ];
+    private static double RoundingPercent => SoilConstants.All["saturation-rounding"];
 
     internal static IEnumerable<Finding> Of(SoilReport report)
     {
@@ -41,8 +35,8 @@ internal static class SaturationChecks
 
         if (report.PrintedExchangeCapacity is { Basis: CationChargeBasis.Per100Grams } capacity)
         {
-            double bases = Bases.Sum(b => ByWeight(report, b.Cation, b.PpmPerMilliequivalent));
-            if (bases > CapacityBand * capacity.Milliequivalents)
+            double bases = Bases.Sum(b => ByWeight(report, b.Cation, b.PerMilliequivalent));
+            if (bases > SoilConstants.All["bases-over-capacity"] * capacity.Milliequivalents)
             {
                 yield return FindingCatalog.Create(
                     "soil-cations-exceed-capacity",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
@@ -23,12 +24,14 @@ public sealed class CationBalance : IWorkedResult
             ?
             [
                 .. sum.Bases.Select(b =>
-                    b.WithSaturation(Fraction.FromValue(b.Charge.Milliequivalents / capacity.Milliequivalents))
+                    b.WithSaturation(
+                        Fraction.FromValue(CationMath.Saturation(b.Charge.Milliequivalents, capacity.Milliequivalents))
+                    )
                 ),
             ]
             : sum.Bases;
         Findings = Finding.InOrder(sum.Findings.Concat(Extremes()));
-        SourceIds = [Term?.SourceId ?? "PRACTICE"];
+        SourceIds = [(Term ?? CationSumSteps.CommonDivisors).SourceId];
     }
 
     /// <summary>Gets the acidity term, or null when the acidity was printed by the
@@ -50,7 +53,7 @@ public sealed class CationBalance : IWorkedResult
     /// <summary>Gets the base saturation, or null when the capacity is not known or zero.</summary>
     public Fraction? BaseSaturation =>
         Capacity is { Milliequivalents: > 0 } capacity
-            ? Fraction.FromValue(BaseSum.Milliequivalents / capacity.Milliequivalents)
+            ? Fraction.FromValue(CationMath.Saturation(BaseSum.Milliequivalents, capacity.Milliequivalents))
             : null;
 
     /// <inheritdoc/>
@@ -122,7 +125,7 @@ public sealed class CationBalance : IWorkedResult
             {
                 Term = Term,
                 Buffer = buffer,
-                Bases = [.. Bases.Select(b => new CationShare(b.Cation, Rounded(b.Charge)))],
+                Bases = [.. Bases.Select(b => b.WithCharge(Rounded(b.Charge)))],
                 Acidity = Acidity is { } acidity ? Rounded(acidity) : null,
                 Basis = BaseSum.Basis,
                 Findings = [.. Findings.Where(f => f.Code is not (MagnesiumLow or PotassiumOverMagnesium))],
@@ -136,44 +139,78 @@ public sealed class CationBalance : IWorkedResult
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         foreach (var share in Bases)
         {
-            lines.Add(
-                new WorkedLine(
-                    SoilWords.Opening(share.Cation),
-                    "concentration / ppm per meq",
-                    share.Charge.ToString(),
-                    Term?.SourceId
-                )
+            string name = SoilWords.Opening(share.Cation);
+            Add(
+                share.Division is { } division
+                    ? SoilFormulas
+                        .All["cation-charge"]
+                        .Line(
+                            share.Charge.ToString(),
+                            ("cation", name),
+                            ("concentration", Amounts.Print(division.Concentration, 2)),
+                            ("ppm per meq", Amounts.Print(division.PerMilliequivalent, 2))
+                        )
+                    : SoilFormulas.All["charge-as-printed"].Line(share.Charge.ToString(), ("charge", name))
             );
         }
 
         if (Acidity is { } acidity)
         {
-            lines.Add(
-                Term is { } term && buffer is { } reading
-                    ? new WorkedLine(
-                        $"Acidity ({term.Title})",
-                        FormattableString.Invariant(
-                            $"{term.MilliequivalentsPerPhUnit:0.##} x ({term.StartPh:0.00} - {reading.Value:0.00})"
-                        ),
-                        acidity.ToString(),
-                        term.SourceId
-                    )
-                    : new WorkedLine("Acidity", "as printed, or none at this pH", acidity.ToString())
-            );
+            Add(AcidityLine(acidity));
         }
 
         if (Capacity is { } capacity)
         {
-            lines.Add(new WorkedLine("Exchange capacity", "bases + acidity", capacity.ToString(), Term?.SourceId));
-        }
-
-        if (BaseSaturation is { } saturation)
-        {
-            lines.Add(new WorkedLine("Base saturation", "100 x bases / capacity", Amounts.Print(saturation, 1), Term?.SourceId));
+            Add(
+                SoilFormulas
+                    .All["exchange-capacity"]
+                    .Line(
+                        capacity.ToString(),
+                        ("bases", Amounts.Print(BaseSum.Milliequivalents, 3)),
+                        ("acidity", Amounts.Print(Acidity!.Value.Milliequivalents, 3))
+                    )
+            );
+            if (BaseSaturation is { } saturation)
+            {
+                Add(
+                    SoilFormulas
+                        .All["base-saturation"]
+                        .Line(
+                            Amounts.Print(saturation, 1),
+                            ("bases", Amounts.Print(BaseSum.Milliequivalents, 3)),
+                            ("capacity", Amounts.Print(capacity.Milliequivalents, 3))
+                        )
+                );
+            }
         }
 
         return lines.ToImmutable();
+
+        void Add(WorkedLine line) =>
+            lines.Add(line with { SourceId = Term?.SourceId, Locator = Term?.Origin.Locator, Status = Term?.Status });
     }
+
+    private WorkedLine AcidityLine(CationCharge acidity)
+    {
+        if (Term is { } term && buffer is { } reading)
+        {
+            return SoilFormulas
+                .All["acidity-of-buffer"]
+                .Line(
+                    acidity.ToString(),
+                    ("term", term.Title),
+                    ("meq per pH", Amounts.Print(term.MilliequivalentsPerPhUnit, 2)),
+                    ("start pH", Ph(term.StartPh)),
+                    ("buffer pH", Ph(reading.Value))
+                );
+        }
+
+        return acidity.Milliequivalents > 0
+            ? SoilFormulas.All["charge-as-printed"].Line(acidity.ToString(), ("charge", "Acidity"))
+            : SoilFormulas.All["acidity-none"].Line(acidity.ToString());
+    }
+
+    private static string Ph(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
 
     private IEnumerable<Finding> Extremes()
     {
@@ -182,7 +219,7 @@ public sealed class CationBalance : IWorkedResult
             yield break;
         }
 
-        if (magnesium.Percent < 10)
+        if (magnesium.Percent < SoilConstants.All["magnesium-low"])
         {
             yield return FindingCatalog.Create(MagnesiumLow, ("percent", Amounts.Print(magnesium, 1)));
         }

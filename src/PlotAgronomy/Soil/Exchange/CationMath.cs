@@ -3,6 +3,15 @@ namespace PlotAgronomy.Soil;
 /// <summary>Kernels of the exchange capacity.</summary>
 internal static class CationMath
 {
+    /// <summary>Charge of a cation from its concentration.</summary>
+    internal static double Charge(double concentration, double concentrationPerMilliequivalent) =>
+        concentration / concentrationPerMilliequivalent;
+
+    internal static double Capacity(double bases, double acidity) => bases + acidity;
+
+    /// <summary>Part of the exchange capacity that a charge takes.</summary>
+    internal static double Saturation(double charge, double capacity) => charge / capacity;
+
     /// <summary>Acidity from a buffer reading; zero at and above the start.</summary>
     internal static double AcidityMilliequivalents(double bufferPh, double startPh, double milliequivalentsPerPhUnit) =>
         bufferPh >= startPh ? 0 : milliequivalentsPerPhUnit * (startPh - bufferPh);

@@ -19,5 +19,11 @@ public sealed class CationShare
     /// <summary>Gets its share of the exchange capacity, or null when the capacity is not known.</summary>
     public Fraction? Saturation { get; }
 
-    internal CationShare WithSaturation(Fraction saturation) => new(Cation, Charge, saturation);
+    /// <summary>What the charge was divided from: a concentration and that of one meq; null where the report prints
+    /// charges.</summary>
+    internal (double Concentration, double PerMilliequivalent)? Division { get; init; }
+
+    internal CationShare WithSaturation(Fraction saturation) => new(Cation, Charge, saturation) { Division = Division };
+
+    internal CationShare WithCharge(CationCharge charge) => new(Cation, charge) { Division = Division };
 }

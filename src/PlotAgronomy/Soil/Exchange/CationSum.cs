@@ -21,5 +21,7 @@ internal sealed record CationSum
     internal CationCharge BaseSum => CationCharge.Of(Bases.Sum(b => b.Charge.Milliequivalents), Basis);
 
     internal CationCharge? Capacity =>
-        Acidity is { } acidity ? CationCharge.Of(BaseSum.Milliequivalents + acidity.Milliequivalents, Basis) : null;
+        Acidity is { } acidity
+            ? CationCharge.Of(CationMath.Capacity(BaseSum.Milliequivalents, acidity.Milliequivalents), Basis)
+            : null;
 }

@@ -8,10 +8,7 @@ namespace PlotAgronomy.Soil;
 internal static class CationSumSteps
 {
     /// <summary>Rounded ppm per meq in common use (K 390, Mg 120, Ca 200, Na 230).</summary>
-    private static AcidityTerm CommonDivisors => AcidityTerm.SmpWithSodium;
-
-    private const double NearNeutralPh = 6.5;
-    private const double FreeLimePh = 7.2;
+    internal static AcidityTerm CommonDivisors => AcidityTerm.SmpWithSodium;
 
     internal static CationSum ByTerm(SoilReport report, AcidityTerm term)
     {
@@ -99,7 +96,7 @@ internal static class CationSumSteps
 
         var findings = new List<Finding>();
         var bases = Bases(report, CommonDivisors.Divisors, CationChargeBasis.Per100Grams, findings);
-        bool nearNeutral = water.Value >= NearNeutralPh;
+        bool nearNeutral = water.Value >= SoilConstants.All["near-neutral-ph"];
         findings.Add(
             nearNeutral
                 ? FindingCatalog.Create("soil-acidity-taken-as-zero", ("ph", Number(water.Value)))
@@ -151,6 +148,7 @@ internal static class CationSumSteps
                 continue;
             }
 
+            (double Concentration, double PerMilliequivalent)? division = null;
             double milliequivalents;
             if (
                 reading.Unit
@@ -163,10 +161,12 @@ internal static class CationSumSteps
             }
             else
             {
-                milliequivalents = Convert(reading, concentrationUnit) / perMilliequivalent;
+                double concentration = Convert(reading, concentrationUnit);
+                division = (concentration, perMilliequivalent);
+                milliequivalents = CationMath.Charge(concentration, perMilliequivalent);
             }
 
-            shares.Add(new CationShare(cation, CationCharge.Of(milliequivalents, basis)));
+            shares.Add(new CationShare(cation, CationCharge.Of(milliequivalents, basis)) { Division = division });
         }
 
         return shares.ToImmutable();
@@ -181,7 +181,7 @@ internal static class CationSumSteps
 
     private static void NoteFreeLime(SoilReport report, List<Finding> findings)
     {
-        if (report.WaterPh is { Value: > FreeLimePh } water)
+        if (report.WaterPh is { } water && water.Value > SoilConstants.All["free-lime-ph"])
         {
             findings.Add(FindingCatalog.Create("soil-calcium-inflated", ("ph", Number(water.Value))));
         }
@@ -191,7 +191,8 @@ internal static class CationSumSteps
         report.PrintedExchangeCapacity is { } printed
         && sum.Capacity is { } computed
         && printed.Basis == computed.Basis
-        && Math.Abs(computed.Milliequivalents - printed.Milliequivalents) > 0.1 * printed.Milliequivalents
+        && Math.Abs(computed.Milliequivalents - printed.Milliequivalents)
+            > SoilConstants.All["capacity-differs"] * printed.Milliequivalents
             ? FindingCatalog.Create(
                 "soil-capacity-differs",
                 ("term", sum.Term!.Title),

@@ -47,7 +47,7 @@ public readonly record struct CationCharge
         Guard.Above(gramsPerCubicCentimeter, 0, "g/cm3", nameof(weightPerVolume));
         return Basis == CationChargeBasis.Per100Grams
             ? this
-            : new(Milliequivalents / gramsPerCubicCentimeter, CationChargeBasis.Per100Grams);
+            : new(SoilUnitMath.ChargeByWeight(Milliequivalents, gramsPerCubicCentimeter), CationChargeBasis.Per100Grams);
     }
 
     /// <summary>Invariant text such as <c>8.2 meq/100 g</c>.</summary>

@@ -1,4 +1,33 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
 namespace PlotAgronomy.Soil;
 
-/// <summary>One step of a conversion: numbers only; text is made when asked for.</summary>
-internal readonly record struct ConversionStep(string Label, string Formula, double From, double To, string SourceId);
+/// <summary>One step of a conversion.</summary>
+/// <param name="Formula">How it is done.</param>
+/// <param name="Place">Place of the formula that the number before the step fills.</param>
+/// <param name="From">Number before the step.</param>
+/// <param name="To">Number after it.</param>
+/// <param name="Values">The formula's other places.</param>
+/// <param name="Factor">Where its factor stands, when the formula itself has no source.</param>
+internal readonly record struct ConversionStep(
+    Formula Formula,
+    string Place,
+    double From,
+    double To,
+    ImmutableArray<(string Place, string Value)> Values,
+    Origin? Factor
+)
+{
+    internal string SourceId => Origin!.SourceId;
+
+    private Origin? Origin => Formula.Origin ?? Factor;
+
+    internal WorkedLine Line() =>
+        Formula.Line(Amounts.Print(To, 4), [(Place, Amounts.Print(From, 4)), .. Values]) with
+        {
+            SourceId = Origin?.SourceId,
+            Locator = Origin?.Locator,
+            Status = Origin?.Status,
+        };
+}

@@ -135,14 +135,15 @@ public sealed class ExtractantConversion
             );
         }
 
-        double value = reading.PrintedValue * Factor;
+        double value = SoilUnitMath.ByOtherExtractant(reading.PrintedValue, Factor);
         var converted = SoilReading.Of(Analyte, value, reading.Unit, To, reading.Form);
         var step = new ConversionStep(
-            Title,
-            FormattableString.Invariant($"reading x {Factor:0.###}"),
+            SoilFormulas.All["other-extractant"],
+            "reading",
             reading.PrintedValue,
             value,
-            SourceId
+            [("conversion", Title), ("factor", Amounts.Print(Factor, 3))],
+            Origin
         );
         return new ReadingConversion(
             reading,

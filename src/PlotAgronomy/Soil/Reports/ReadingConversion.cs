@@ -34,13 +34,5 @@ public sealed class ReadingConversion : IWorkedResult
     public ImmutableArray<string> SourceIds { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            .. steps.Select(s => new WorkedLine(
-                s.Label,
-                s.Formula,
-                $"{Amounts.Print(s.From, 4)} -> {Amounts.Print(s.To, 4)}",
-                s.SourceId
-            )),
-        ];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. steps.Select(s => s.Line())];
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -6,23 +7,33 @@ namespace PlotAgronomy.Soil;
 /// <summary>The layer of soil a concentration is spread through: what turns ppm into lb/ac.</summary>
 public sealed class SampledLayer
 {
-    /// <summary>Depth of the acre furrow slice, 6 2/3 in.</summary>
-    internal const double FurrowSliceInches = 20.0 / 3;
-
-    /// <summary>Soil in an acre furrow slice by convention, lb/ac (SOIL-PA5).</summary>
-    internal const double FurrowSlicePounds = 2_000_000;
-
-    private SampledLayer(double depthInches, double soilPoundsPerAcre, string description, string sourceId)
+    private SampledLayer(
+        double depthInches,
+        double soilPoundsPerAcre,
+        string description,
+        string poundsFormulaId,
+        string ppmFormulaId,
+        params ImmutableArray<(string Place, string Value)> formulaValues
+    )
     {
         DepthInches = depthInches;
         SoilPoundsPerAcre = soilPoundsPerAcre;
         Description = description;
-        SourceId = sourceId;
+        PoundsFormulaId = poundsFormulaId;
+        PpmFormulaId = ppmFormulaId;
+        FormulaValues = formulaValues;
     }
 
     /// <summary>Gets the acre furrow slice: 6 2/3 in, by convention 2,000,000 lb, so that lb/ac = 2 x ppm.</summary>
     public static SampledLayer FurrowSlice { get; } =
-        new(FurrowSliceInches, FurrowSlicePounds, "acre furrow slice of 2,000,000 lb", "SOIL-PA5");
+        new(
+            SliceInches,
+            SlicePounds,
+            $"acre furrow slice of {Amounts.Print(SlicePounds, 0)} lb",
+            "pounds-in-furrow-slice",
+            "ppm-of-furrow-slice",
+            ("million lb of soil", Amounts.Print(SlicePounds / 1e6, 4))
+        );
 
     /// <summary>Gets the depth.</summary>
     public Length Depth => Length.FromInches(DepthInches);
@@ -34,7 +45,23 @@ public sealed class SampledLayer
     public string Description { get; }
 
     /// <summary>Gets the id of the source of the convention.</summary>
-    public string SourceId { get; }
+    public string SourceId => SoilFormulas.All[PoundsFormulaId].Origin!.SourceId;
+
+    /// <summary>Id of the formula from ppm to lb/ac in this layer.</summary>
+    internal string PoundsFormulaId { get; }
+
+    /// <summary>Id of the formula from lb/ac to ppm.</summary>
+    internal string PpmFormulaId { get; }
+
+    /// <summary>The places of both formulas that the layer fills.</summary>
+    internal ImmutableArray<(string Place, string Value)> FormulaValues { get; }
+
+    /// <summary>lb/ac in an inch for each mg/dm3, as a place of a formula.</summary>
+    internal static (string Place, string Value) Inch => ("lb/ac in an inch", Amounts.Print(SoilUnitMath.PoundsPerAcreInch, 4));
+
+    private static double SliceInches => SoilConstants.All["furrow-slice-depth"];
+
+    private static double SlicePounds => SoilConstants.All["furrow-slice-soil"];
 
     internal double DepthInches { get; }
 
@@ -50,9 +77,13 @@ public sealed class SampledLayer
         double inches = Inches(depth);
         return new(
             inches,
-            FurrowSlicePounds * inches / FurrowSliceInches,
-            string.Create(CultureInfo.InvariantCulture, $"{inches:0.##} in at 300,000 lb per acre-inch"),
-            "PRACTICE"
+            SoilUnitMath.SoilPoundsPerAcreByDepth(SlicePounds, inches, SliceInches),
+            $"{Amounts.Print(inches, 2)} in at {Amounts.Print(SlicePounds / SliceInches, 0)} lb per acre-inch",
+            "pounds-in-depth",
+            "ppm-of-depth",
+            ("million lb in the furrow slice", Amounts.Print(SlicePounds / 1e6, 4)),
+            ("furrow slice", $"{Amounts.Print(SliceInches, 4)} in"),
+            DepthOf(inches)
         );
     }
 
@@ -79,13 +110,20 @@ public sealed class SampledLayer
             inches,
             SoilUnitMath.SoilPoundsPerAcre(gramsPerCubicCentimeter, inches),
             string.Create(CultureInfo.InvariantCulture, $"{inches:0.##} in at {gramsPerCubicCentimeter:0.##} g/cm3"),
-            "DEF-UNITS"
+            "pounds-in-measured-soil",
+            "ppm-of-measured-soil",
+            ("g/cm3", $"{Amounts.Print(gramsPerCubicCentimeter, 2)} g/cm3"),
+            DepthOf(inches),
+            Inch
         );
     }
 
     /// <summary>Text such as <c>acre furrow slice of 2,000,000 lb</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => Description;
+
+    /// <summary>A depth as a place of a formula.</summary>
+    internal static (string Place, string Value) DepthOf(double inches) => ("depth", $"{Amounts.Print(inches, 2)} in");
 
     private static double Inches(Length depth)
     {

@@ -48,9 +48,12 @@ internal sealed class UnitWalk
             _ => Basis.Weight,
         };
 
-    private void Step(string label, string formula, double to, string sourceId)
+    private void Step(string formulaId, string place, double to, params ImmutableArray<(string, string)> values) =>
+        Step(formulaId, place, to, null, values);
+
+    private void Step(string formulaId, string place, double to, Origin? factor, ImmutableArray<(string, string)> values)
     {
-        steps.Add(new ConversionStep(label, formula, amount, to, sourceId));
+        steps.Add(new ConversionStep(SoilFormulas.All[formulaId], place, amount, to, values, factor));
         amount = to;
     }
 
@@ -59,7 +62,7 @@ internal sealed class UnitWalk
         if (reading.Form == PrintedForm.Oxide)
         {
             double factor = Cations.OxideFactorOf(reading.Analyte);
-            Step("Element", Invariant($"oxide / {factor:0.####}"), amount / factor, AtomicMasses.SourceId);
+            Step("element-of-oxide", "oxide", SoilUnitMath.ElementFromOxide(amount, factor), Oxide(factor));
         }
     }
 
@@ -68,7 +71,7 @@ internal sealed class UnitWalk
         if (form == PrintedForm.Oxide)
         {
             double factor = Cations.OxideFactorOf(reading.Analyte);
-            Step("Oxide", Invariant($"element x {factor:0.####}"), amount * factor, AtomicMasses.SourceId);
+            Step("oxide-of-element", "element", SoilUnitMath.OxideFromElement(amount, factor), Oxide(factor));
         }
     }
 
@@ -78,30 +81,35 @@ internal sealed class UnitWalk
         switch (unit)
         {
             case SoilTestUnit.KilogramsPerHectare:
-                Step("lb/ac", "kg/ha x 0.8922", ApplicationRate.FromKilogramsPerHectare(amount).PoundsPerAcre, "DEF-UNITS");
+                Step(
+                    "pounds-of-kilograms",
+                    "kg/ha",
+                    ApplicationRate.FromKilogramsPerHectare(amount).PoundsPerAcre,
+                    ("lb/ac in a kg/ha", Amounts.Print(ApplicationRate.FromKilogramsPerHectare(1).PoundsPerAcre, 4))
+                );
                 break;
             case SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters:
                 double weight = Cations.EquivalentWeightOf(reading.Analyte)!.Value;
                 Step(
-                    "Concentration",
-                    Invariant($"meq x {weight:0.###} x 10"),
+                    "concentration-of-charge",
+                    "meq",
                     SoilUnitMath.PpmFromMilliequivalents(amount, weight),
-                    AtomicMasses.SourceId
+                    ("equivalent weight", Amounts.Print(weight, 3))
                 );
                 break;
             case SoilTestUnit.PercentSaturation:
                 double capacity = facts.Capacity();
-                double charge = amount / 100 * capacity;
-                Step("Charge", Invariant($"percent / 100 x {capacity:0.###} meq/100 g"), charge, "PRACTICE");
+                Step("charge-of-saturation", "percent", SoilUnitMath.ChargeFromSaturation(amount, capacity), Capacity(capacity));
                 Open(SoilTestUnit.MilliequivalentsPer100Grams);
                 break;
             case SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex:
                 var scale = facts.Scale(unit);
                 Step(
-                    "Concentration",
-                    Invariant($"index x {scale.PerIndexUnit:0.####}"),
-                    amount * scale.PerIndexUnit,
-                    scale.Origin.SourceId
+                    "concentration-of-index",
+                    "index",
+                    SoilUnitMath.ConcentrationFromIndex(amount, scale.PerIndexUnit),
+                    scale.Origin,
+                    [IndexUnit(scale)]
                 );
                 break;
         }
@@ -113,29 +121,35 @@ internal sealed class UnitWalk
         switch (unit)
         {
             case SoilTestUnit.KilogramsPerHectare:
-                Step("kg/ha", "lb/ac x 1.1209", ApplicationRate.FromPoundsPerAcre(amount).KilogramsPerHectare, "DEF-UNITS");
+                Step(
+                    "kilograms-of-pounds",
+                    "lb/ac",
+                    ApplicationRate.FromPoundsPerAcre(amount).KilogramsPerHectare,
+                    ("kg/ha in a lb/ac", Amounts.Print(ApplicationRate.FromPoundsPerAcre(1).KilogramsPerHectare, 4))
+                );
                 break;
             case SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters:
                 double weight = Cations.EquivalentWeightOf(reading.Analyte)!.Value;
                 Step(
-                    "Charge",
-                    Invariant($"concentration / ({weight:0.###} x 10)"),
+                    "charge-of-concentration",
+                    "concentration",
                     SoilUnitMath.MilliequivalentsFromPpm(amount, weight),
-                    AtomicMasses.SourceId
+                    ("equivalent weight", Amounts.Print(weight, 3))
                 );
                 break;
             case SoilTestUnit.PercentSaturation:
                 Close(SoilTestUnit.MilliequivalentsPer100Grams);
                 double capacity = facts.Capacity();
-                Step("Saturation", Invariant($"100 x charge / {capacity:0.###} meq/100 g"), 100 * amount / capacity, "PRACTICE");
+                Step("saturation-of-charge", "charge", SoilUnitMath.SaturationFromCharge(amount, capacity), Capacity(capacity));
                 break;
             case SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex:
                 var scale = facts.Scale(unit);
                 Step(
-                    "Index",
-                    Invariant($"concentration / {scale.PerIndexUnit:0.####}"),
-                    amount / scale.PerIndexUnit,
-                    scale.Origin.SourceId
+                    "index-of-concentration",
+                    "concentration",
+                    SoilUnitMath.IndexFromConcentration(amount, scale.PerIndexUnit),
+                    scale.Origin,
+                    [IndexUnit(scale)]
                 );
                 break;
         }
@@ -148,55 +162,54 @@ internal sealed class UnitWalk
             case (Basis.Weight, Basis.Area):
                 var down = facts.Layer();
                 Step(
-                    "lb/ac",
-                    Invariant($"ppm x {down.SoilPoundsPerAcre / 1e6:0.####} million lb of soil"),
+                    down.PoundsFormulaId,
+                    "ppm",
                     SoilUnitMath.PoundsPerAcreFromPpm(amount, down.SoilPoundsPerAcre),
-                    down.SourceId
+                    down.FormulaValues
                 );
                 break;
             case (Basis.Area, Basis.Weight):
                 var up = facts.Layer();
-                Step(
-                    "ppm",
-                    Invariant($"lb/ac / {up.SoilPoundsPerAcre / 1e6:0.####} million lb of soil"),
-                    SoilUnitMath.PpmFromPoundsPerAcre(amount, up.SoilPoundsPerAcre),
-                    up.SourceId
-                );
+                Step(up.PpmFormulaId, "lb/ac", SoilUnitMath.PpmFromPoundsPerAcre(amount, up.SoilPoundsPerAcre), up.FormulaValues);
                 break;
             case (Basis.Volume, Basis.Area):
+                double below = facts.Layer().DepthInches;
                 Step(
-                    "lb/ac",
-                    Invariant($"mg/dm3 x {facts.Layer().DepthInches:0.##} in x 0.2266"),
-                    SoilUnitMath.PoundsPerAcreFromMgPerLiter(amount, facts.Layer().DepthInches),
-                    "DEF-UNITS"
+                    "pounds-of-volume",
+                    "mg/dm3",
+                    SoilUnitMath.PoundsPerAcreFromMgPerLiter(amount, below),
+                    SampledLayer.Inch,
+                    SampledLayer.DepthOf(below)
                 );
                 break;
             case (Basis.Area, Basis.Volume):
+                double above = facts.Layer().DepthInches;
                 Step(
-                    "mg/dm3",
-                    Invariant($"lb/ac / ({facts.Layer().DepthInches:0.##} in x 0.2266)"),
-                    SoilUnitMath.MgPerLiterFromPoundsPerAcre(amount, facts.Layer().DepthInches),
-                    "DEF-UNITS"
+                    "volume-of-pounds",
+                    "lb/ac",
+                    SoilUnitMath.MgPerLiterFromPoundsPerAcre(amount, above),
+                    SampledLayer.Inch,
+                    SampledLayer.DepthOf(above)
                 );
                 break;
             case (Basis.Volume, Basis.Weight):
-                Step(
-                    "ppm",
-                    Invariant($"mg/dm3 / {facts.WeightPerVolume():0.###} g/cm3"),
-                    SoilUnitMath.PpmFromMgPerLiter(amount, facts.WeightPerVolume()),
-                    "DEF-UNITS"
-                );
+                double scooped = facts.WeightPerVolume();
+                Step("ppm-of-volume", "mg/dm3", SoilUnitMath.PpmFromMgPerLiter(amount, scooped), Density(scooped));
                 break;
             case (Basis.Weight, Basis.Volume):
-                Step(
-                    "mg/dm3",
-                    Invariant($"ppm x {facts.WeightPerVolume():0.###} g/cm3"),
-                    SoilUnitMath.MgPerLiterFromPpm(amount, facts.WeightPerVolume()),
-                    "DEF-UNITS"
-                );
+                double packed = facts.WeightPerVolume();
+                Step("volume-of-ppm", "ppm", SoilUnitMath.MgPerLiterFromPpm(amount, packed), Density(packed));
                 break;
         }
     }
 
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+    private static (string, string) Oxide(double factor) => ("oxide of an element", Amounts.Print(factor, 4));
+
+    private static (string, string) Capacity(double capacity) => ("capacity", $"{Amounts.Print(capacity, 3)} meq/100 g");
+
+    private static (string, string) IndexUnit(IndexScale scale) =>
+        ("concentration of an index unit", Amounts.Print(scale.PerIndexUnit, 4));
+
+    private static (string, string) Density(double gramsPerCubicCentimeter) =>
+        ("g/cm3", $"{Amounts.Print(gramsPerCubicCentimeter, 3)} g/cm3");
 }

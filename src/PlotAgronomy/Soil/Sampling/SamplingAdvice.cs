@@ -6,9 +6,6 @@ namespace PlotAgronomy.Soil;
 /// <summary>How to take the next soil sample of a small plot.</summary>
 public sealed class SamplingAdvice : IWorkedResult
 {
-    private const int LowestDepthOfTopDressedInches = 4;
-    private const int YearsAfterExtremeRating = 1;
-
     private readonly SamplingRule rule = SamplingRule.ForSmallPlots;
 
     private SamplingAdvice() { }
@@ -57,12 +54,13 @@ public sealed class SamplingAdvice : IWorkedResult
     {
         Guard.AtLeast(parts, 1, "part");
         var rule = SamplingRule.ForSmallPlots;
-        int from = lastRatingWasExtreme ? YearsAfterExtremeRating : rule.ShortestIntervalYears!.Value;
-        int by = lastRatingWasExtreme ? YearsAfterExtremeRating : rule.LongestIntervalYears!.Value;
+        int afterExtreme = (int)SoilConstants.All["years-after-extreme-rating"];
+        int from = lastRatingWasExtreme ? afterExtreme : rule.ShortestIntervalYears!.Value;
+        int by = lastRatingWasExtreme ? afterExtreme : rule.LongestIntervalYears!.Value;
         return new SamplingAdvice
         {
             Composites = parts,
-            Depth = topDressedWithoutTillage ? Length.FromInches(LowestDepthOfTopDressedInches) : rule.Depth!.Value,
+            Depth = topDressedWithoutTillage ? Length.FromInches(SoilConstants.All["top-dressed-depth"]) : rule.Depth!.Value,
             NextFrom = lastSampled?.AddYears(from),
             NextBy = lastSampled?.AddYears(by),
         };
@@ -71,18 +69,8 @@ public sealed class SamplingAdvice : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            new(
-                "Samples",
-                "one composite for each soil and history",
-                Composites.ToString(System.Globalization.CultureInfo.InvariantCulture),
-                rule.SourceId
-            ),
-            new(
-                "Cores in each",
-                "spread over the whole part, mixed in a clean bucket",
-                $"{FewestCores} to {MostCores}",
-                rule.SourceId
-            ),
-            new("Depth", "tillage depth, the same every time", Amounts.Print(Depth, "in", 1), rule.SourceId),
+            SoilFormulas.All["sample-composites"].Line(Amounts.Print(Composites, 0)),
+            SoilFormulas.All["sample-cores"].Line($"{FewestCores} to {MostCores}"),
+            SoilFormulas.All["sample-depth"].Line(Amounts.Print(Depth, "in", 1)),
         ];
 }

@@ -1,0 +1,9 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>The formulas of this room as they are printed.</summary>
+internal static class SeedsFormulas
+{
+    internal static FormulaTable All { get; } = new("Seeds/Data/formulas.csv");
+}
