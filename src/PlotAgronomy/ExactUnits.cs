@@ -3,8 +3,6 @@ namespace PlotAgronomy;
 /// <summary>Exact factors between units (source DEF-UNITS), and the mean month of the Julian year.</summary>
 internal static class ExactUnits
 {
-    internal const string SourceId = "DEF-UNITS";
-
     internal const double SquareFeetPerAcre = 43_560;
     internal const double ThousandSquareFeetPerAcre = 43.56;
     internal const double SquareMetersPerAcre = 4046.8564224;

@@ -42,7 +42,7 @@ public class FertilizerCatalogTests
     [Theory]
     [InlineData("p2o5", PlantNutrient.Phosphate), InlineData("Cl", PlantNutrient.Chlorine), InlineData("Xx", null)]
     public void A_symbol_of_a_tag_is_read_in_any_case(string symbol, PlantNutrient? nutrient) =>
-        Assert.Equal(nutrient, FertilizerWords.NutrientOf(symbol));
+        Assert.Equal(nutrient, PlantNutrients.WithSymbol(symbol));
 
     [Fact]
     public void Messages_speak_of_compounds_in_words()

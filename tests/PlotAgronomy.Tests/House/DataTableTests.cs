@@ -1,3 +1,4 @@
+using System.Reflection;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Tests.Support;
 
@@ -60,15 +61,43 @@ public class DataTableTests
     public void A_superseded_source_names_a_known_one() =>
         Assert.Empty(SourceCatalog.All.Where(s => s.SupersededBy is { } next && !SourceCatalog.TryFind(next, out _, out _)).Select(s => s.Id));
 
+    private static readonly Lazy<List<(string Name, string Code)>> Constants = new(() =>
+        [.. HouseAssembly.AllTypes.Where(t => t.Name.EndsWith("Codes", StringComparison.Ordinal) && t is { IsAbstract: true, IsSealed: true })
+            .SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public))
+            .Where(f => f.IsLiteral && f.FieldType == typeof(string))
+            .Select(f => ($"{f.DeclaringType!.Name}.{f.Name}", (string)f.GetRawConstantValue()!))]);
+
+    private static readonly Lazy<List<(string File, string Text)>> Code = new(() =>
+        [.. Directory.EnumerateFiles(Repository.PathOf("src"), "*.cs", SearchOption.AllDirectories)
+            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .Select(f => (f, File.ReadAllText(f)))]);
+
+    [Fact]
+    public void Every_caution_has_one_constant() => Assert.Equal(FindingCatalog.Codes, Constants.Value.Select(c => c.Code).Order(StringComparer.Ordinal));
+
     [Fact]
     public void Every_caution_is_raised_somewhere_in_the_library()
     {
-        string code = string.Concat(Directory.EnumerateFiles(Repository.PathOf("src"), "*.cs", SearchOption.AllDirectories)
-            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText));
+        string code = string.Concat(Code.Value.Select(c => c.Text));
         string tables = string.Concat(CsvTable.EmbeddedNames.Where(n => !IsFindings(n))
             .Select(n => string.Join("\n", CsvTable.Embedded(n).Rows.SelectMany(r => CsvTable.Embedded(n).Header.Select(h => r.TextOrNull(h))))));
-        Assert.Empty(FindingCatalog.Codes.Where(c => !code.Contains($"\"{c}\"", StringComparison.Ordinal) && !tables.Contains(c, StringComparison.Ordinal)));
+        Assert.Empty(Constants.Value.Where(c => !code.Contains(c.Name, StringComparison.Ordinal) && !tables.Contains(c.Code, StringComparison.Ordinal)));
     }
+
+    [Fact]
+    public void No_code_names_a_caution_by_a_literal() =>
+        Assert.Empty(from file in Code.Value
+                     where !file.File.EndsWith("Codes.cs", StringComparison.Ordinal)
+                     from code in FindingCatalog.Codes
+                     where file.Text.Contains($"\"{code}\"", StringComparison.Ordinal)
+                     select $"{Path.GetRelativePath(Repository.Root, file.File)}: {code}");
+
+    [Fact]
+    public void No_code_names_a_source_by_a_literal() =>
+        Assert.Empty(from file in Code.Value
+                     from source in SourceCatalog.All
+                     where file.Text.Contains($"\"{source.Id}\"", StringComparison.Ordinal)
+                     select $"{Path.GetRelativePath(Repository.Root, file.File)}: {source.Id}");
 
     [Fact]
     public void No_source_names_an_address()

@@ -185,7 +185,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
             Area claimed = Bag.ClaimedArea,
                 covered = ReallyCovers;
             yield return FindingCatalog.Create(
-                "blend-bag-thin",
+                BlendCodes.BagThin,
                 ("bag", Bag.Label),
                 ("claimed", Amounts.Print(claimed, "ac", 2)),
                 ("covers", Amounts.Print(covered, "ac", 2)),
@@ -196,7 +196,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
         if (!NotOnOffer.IsEmpty)
         {
             yield return FindingCatalog.Create(
-                "blend-not-on-offer",
+                BlendCodes.NotOnOffer,
                 ("kinds", StandNames.Of(NotOnOffer)),
                 ("share", Amounts.Print(ShareNotOnOffer, 0))
             );

@@ -54,7 +54,7 @@ public sealed class BagOrder : IWorkedResult
                     .Where(x => Math.Abs(x.Second.ShareOfStand.Value / x.First.ShareOfStand.Value - 1) > BlendRules.ShareChange)
                     .Select(x =>
                         FindingCatalog.Create(
-                            "blend-bags-change-share",
+                            BlendCodes.BagsChangeShare,
                             ("kind", x.First.Kind.ShortName),
                             ("planned", Amounts.Print(x.First.ShareOfStand, 0)),
                             ("becomes", Amounts.Print(x.Second.ShareOfStand, 0)),

@@ -59,7 +59,7 @@ public sealed class BatchSpread : IWorkedResult
                     .Where(k => k.NinetyFivePercentRange > BlendRules.SmallBatchSpread)
                     .Select(k =>
                         FindingCatalog.Create(
-                            "blend-small-batch",
+                            BlendCodes.SmallBatch,
                             ("kind", k.Kind.ShortName),
                             ("batch", batch.ToString()),
                             ("seeds", Amounts.Print(k.LiveSeeds, 0)),
@@ -85,7 +85,7 @@ public sealed class BatchSpread : IWorkedResult
                 .Lines.Where(l => Tolerance.IsAbove(stepPounds / 2, l.Weight.Pounds * BlendRules.WeighingError))
                 .Select(l =>
                     FindingCatalog.Create(
-                        "blend-coarse-scale",
+                        BlendCodes.CoarseScale,
                         ("kind", l.Component.Kind.ShortName),
                         ("weight", l.Weight.ToString()),
                         ("error", Amounts.Print(stepPounds / 2 / l.Weight.Pounds * 100, 1))

@@ -17,7 +17,7 @@ internal static class CrowdingFindings
         if (Tolerance.IsAbove(total.Lowest, stand.Limit.High))
         {
             yield return FindingCatalog.Create(
-                "blend-crowded-at-every-rate",
+                BlendCodes.CrowdedAtEveryRate,
                 ("total", Amounts.Print(total.Lowest, 2)),
                 ("limit", limit),
                 ("kinds", Kinds(stand))
@@ -26,7 +26,7 @@ internal static class CrowdingFindings
         else if (isFull)
         {
             yield return FindingCatalog.Create(
-                "blend-crowded",
+                BlendCodes.Crowded,
                 ("total", Amounts.Print(total.Chosen, 2)),
                 ("limit", limit),
                 ("kinds", Kinds(stand))
@@ -36,7 +36,7 @@ internal static class CrowdingFindings
         if (isFull && stand.Kinds > 1 && stand.Members.Select(m => m.Kind.Family).Distinct().Count() == 1)
         {
             yield return FindingCatalog.Create(
-                "blend-one-family",
+                BlendCodes.OneFamily,
                 ("kinds", Kinds(stand)),
                 ("family", stand.Members[0].Kind.Family)
             );
@@ -45,7 +45,7 @@ internal static class CrowdingFindings
         if (total.Highest > total.Lowest * BlendRules.UncertainTotal)
         {
             yield return FindingCatalog.Create(
-                "blend-total-uncertain",
+                BlendCodes.TotalUncertain,
                 ("low", Amounts.Print(total.Lowest, 2)),
                 ("high", Amounts.Print(total.Highest, 2)),
                 ("rates", string.Join("; ", stand.Blend.Parts.Select(RateUsed)))
@@ -70,7 +70,7 @@ internal static class CrowdingFindings
                 ("cap", Amounts.Print(group.Cap, 2)),
                 ("others", group.MustLiveOn),
             ];
-            yield return FindingCatalog.Create(group.IsOverCap ? "blend-group-over-cap" : "blend-group-near-cap", places);
+            yield return FindingCatalog.Create(group.IsOverCap ? BlendCodes.GroupOverCap : BlendCodes.GroupNearCap, places);
         }
     }
 
@@ -81,7 +81,7 @@ internal static class CrowdingFindings
                 .Blend.Parts.Where(p => !Tolerance.IsBelow(p.ShareOfFullStand.Chosen, 1))
                 .Select(p =>
                     FindingCatalog.Create(
-                        "blend-kind-is-full-stand",
+                        BlendCodes.KindIsFullStand,
                         ("kind", p.Kind.ShortName),
                         ("share", Amounts.Print(p.ShareOfFullStand.Chosen, 2)),
                         ("others", Amounts.Print(stand.Kinds - 1, 0))
@@ -102,7 +102,7 @@ internal static class CrowdingFindings
             if (applies && Tolerance.IsAbove(seeds, target.HighPerSquareFoot))
             {
                 yield return FindingCatalog.Create(
-                    "blend-too-dense",
+                    BlendCodes.TooDense,
                     ("seeds", Amounts.Print(seeds, 1)),
                     ("high", Amounts.Print(target.HighPerSquareFoot, 1)),
                     ("low", Amounts.Print(target.LowPerSquareFoot, 1)),
@@ -118,7 +118,7 @@ internal static class CrowdingFindings
         if (perennials.Length > 0 && stand.Kinds > BlendRules.PastureKinds)
         {
             yield return FindingCatalog.Create(
-                "blend-many-kinds",
+                BlendCodes.ManyKinds,
                 ("count", Amounts.Print(stand.Kinds, 0)),
                 ("limit", Amounts.Print(BlendRules.PastureKinds, 0)),
                 ("slow", StandNames.Of(perennials))

@@ -32,7 +32,7 @@ internal static class CompanionFindings
             if (limit.ShareHigh is { } most && Tolerance.IsAbove(share, most))
             {
                 yield return FindingCatalog.Create(
-                    "blend-companion-over-limit",
+                    BlendCodes.CompanionOverLimit,
                     ("companion", companion),
                     ("amount", $"{Amounts.Print(share, 2)} of a full stand"),
                     ("limit", $"{Range(limit.ShareLow, limit.ShareHigh)} [{limit.SourceId}]"),
@@ -43,7 +43,7 @@ internal static class CompanionFindings
             if (limit.PoundsHigh is { } heaviest && Tolerance.IsAbove(pounds, heaviest))
             {
                 yield return FindingCatalog.Create(
-                    "blend-companion-over-limit",
+                    BlendCodes.CompanionOverLimit,
                     ("companion", companion),
                     ("amount", $"{Amounts.Print(pounds, 1)} lb/ac"),
                     ("limit", $"{Range(limit.PoundsLow, limit.PoundsHigh)} lb/ac [{limit.SourceId}]"),
@@ -55,7 +55,7 @@ internal static class CompanionFindings
             if (limit.HostLow is { } least && Tolerance.IsBelow(hostShare, least))
             {
                 yield return FindingCatalog.Create(
-                    "blend-host-thin",
+                    BlendCodes.HostThin,
                     ("host", host),
                     ("share", Amounts.Print(hostShare, 2)),
                     ("limit", $"{Range(limit.HostLow, limit.HostHigh)} [{limit.SourceId}]")

@@ -26,12 +26,12 @@ internal static class FitFindings
                 is { Length: > 0 } outside
         )
         {
-            yield return FindingCatalog.Create("blend-ph-outside", ("ph", ph.ToString()), ("kinds", WithPh(outside)));
+            yield return FindingCatalog.Create(BlendCodes.PhOutside, ("ph", ph.ToString()), ("kinds", WithPh(outside)));
         }
 
         if (fit.PhSpan is { } span && span.Low > span.High)
         {
-            yield return FindingCatalog.Create("blend-ph-apart", ("kinds", WithPh(kinds.Where(k => k.Ph is not null))));
+            yield return FindingCatalog.Create(BlendCodes.PhApart, ("kinds", WithPh(kinds.Where(k => k.Ph is not null))));
         }
 
         if (
@@ -39,12 +39,12 @@ internal static class FitFindings
             && kinds.Where(k => k.Drainage is { } t && !t.Stands(drainage)).ToArray() is { Length: > 0 } unsuited
         )
         {
-            yield return FindingCatalog.Create("blend-drainage-outside", ("kinds", StandNames.Of(unsuited)));
+            yield return FindingCatalog.Create(BlendCodes.DrainageOutside, ("kinds", StandNames.Of(unsuited)));
         }
 
         if (fit.DrainageSpan is { } drain && drain.Wettest > drain.Driest)
         {
-            yield return FindingCatalog.Create("blend-drainage-apart");
+            yield return FindingCatalog.Create(BlendCodes.DrainageApart);
         }
     }
 
@@ -53,7 +53,7 @@ internal static class FitFindings
         if (fit.Passes.Length > 1)
         {
             yield return FindingCatalog.Create(
-                "blend-passes",
+                BlendCodes.Passes,
                 ("count", Amounts.Print(fit.Passes.Length, 0)),
                 ("passes", string.Join("; ", fit.Passes))
             );
@@ -62,7 +62,7 @@ internal static class FitFindings
         foreach (var pass in fit.Passes.Where(p => p.DepthsAreApart))
         {
             yield return FindingCatalog.Create(
-                "blend-pass-depths-apart",
+                BlendCodes.PassDepthsApart,
                 ("kinds", StandNames.Of(pass.Parts.Select(p => p.Kind)))
             );
         }
@@ -71,7 +71,7 @@ internal static class FitFindings
         if (groups.Length > 1)
         {
             yield return FindingCatalog.Create(
-                "blend-inoculants",
+                BlendCodes.Inoculants,
                 ("count", Amounts.Print(groups.Length, 0)),
                 ("groups", string.Join("; ", groups))
             );
@@ -85,7 +85,7 @@ internal static class FitFindings
         if (!meet && seasons[GrowingSeason.Warm].Any() && seasons[GrowingSeason.Cool].Any())
         {
             yield return FindingCatalog.Create(
-                "blend-warm-and-cool",
+                BlendCodes.WarmAndCool,
                 ("warm", StandNames.Of(seasons[GrowingSeason.Warm])),
                 ("cool", StandNames.Of(seasons[GrowingSeason.Cool]))
             );
@@ -98,12 +98,12 @@ internal static class FitFindings
 
         if (!dates.Unknown.IsEmpty)
         {
-            yield return FindingCatalog.Create("blend-no-dates", ("kinds", StandNames.Of(dates.Unknown)));
+            yield return FindingCatalog.Create(BlendCodes.NoDates, ("kinds", StandNames.Of(dates.Unknown)));
         }
 
         if (dates.Ranges.IsEmpty && dates.Unknown.Length < fit.Parts.Length)
         {
-            yield return FindingCatalog.Create("blend-no-common-day");
+            yield return FindingCatalog.Create(BlendCodes.NoCommonDay);
         }
 
         foreach (var kind in fit.Parts.Select(p => p.Kind))
@@ -112,7 +112,7 @@ internal static class FitFindings
             if (fit.Conditions.SowingDay is { } day && !windows.IsEmpty && !windows.Any(w => w.Allows(day)))
             {
                 yield return FindingCatalog.Create(
-                    "blend-date-outside",
+                    BlendCodes.DateOutside,
                     ("day", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
                     ("kind", kind.ShortName),
                     ("dates", string.Join("; ", windows.Select(w => w.ToString()).Distinct()))
@@ -138,13 +138,13 @@ internal static class FitFindings
         bool muchHunger = !Tolerance.IsBelow(hungry.Sum(m => m.Share), BlendRules.HungryShare);
         if (legumes.Length > 0)
         {
-            yield return FindingCatalog.Create("blend-nitrogen-estimated");
+            yield return FindingCatalog.Create(BlendCodes.NitrogenEstimated);
         }
 
         if (manyLegumes && muchHunger)
         {
             yield return FindingCatalog.Create(
-                "blend-nitrogen-conflict",
+                BlendCodes.NitrogenConflict,
                 ("legumes", StandNames.Of(legumes.Select(m => m.Kind))),
                 ("hungry", StandNames.Of(hungry.Select(m => m.Kind)))
             );
@@ -155,7 +155,7 @@ internal static class FitFindings
             if (planned.PoundsPerAcre > 0 && manyLegumes)
             {
                 yield return FindingCatalog.Create(
-                    "blend-nitrogen-against-legumes",
+                    BlendCodes.NitrogenAgainstLegumes,
                     ("amount", Amounts.Print(planned, "lb/ac", 1)),
                     ("share", Amounts.Print(legumes.Sum(m => m.Share), 2))
                 );
@@ -164,7 +164,7 @@ internal static class FitFindings
             if (planned.PoundsPerAcre <= 0 && muchHunger)
             {
                 yield return FindingCatalog.Create(
-                    "blend-nitrogen-hungry",
+                    BlendCodes.NitrogenHungry,
                     ("kinds", StandNames.Of(hungry.Select(m => m.Kind))),
                     ("share", Amounts.Print(hungry.Sum(m => m.Share), 2))
                 );

@@ -37,7 +37,7 @@ internal static class HazardFindings
             && kinds.Where(k => Grain.Rows.Any(g => g.Selects(k))).ToArray() is { Length: > 0 } grain
         )
         {
-            yield return FindingCatalog.Create("blend-grain-on-surface", ("kinds", StandNames.Of(grain)));
+            yield return FindingCatalog.Create(BlendCodes.GrainOnSurface, ("kinds", StandNames.Of(grain)));
         }
 
         foreach (var component in fit.Parts.Select(p => p.Component))
@@ -56,15 +56,15 @@ internal static class HazardFindings
 
     private static IEnumerable<Finding> Treated(BlendComponent component, bool leftOnSurface)
     {
-        yield return FindingCatalog.Create("seed-treated");
+        yield return FindingCatalog.Create(SeedCodes.Treated);
         if (component.Method != SowingMethod.Drilled || leftOnSurface)
         {
-            yield return FindingCatalog.Create("blend-treated-on-surface", ("kind", component.Kind.ShortName));
+            yield return FindingCatalog.Create(BlendCodes.TreatedOnSurface, ("kind", component.Kind.ShortName));
         }
 
         if (component.Kind.IsLegume)
         {
-            yield return FindingCatalog.Create("seed-treated-legume");
+            yield return FindingCatalog.Create(SeedCodes.TreatedLegume);
         }
     }
 
@@ -73,10 +73,10 @@ internal static class HazardFindings
         (string, string)[] places = [("kinds", kinds), ("level", level), ("rule", rule)];
         return type switch
         {
-            HazardType.NoxiousListing => FindingCatalog.Create("blend-noxious", places),
-            HazardType.Bloat => FindingCatalog.Create("blend-livestock", places),
-            HazardType.Allelopathy => FindingCatalog.Create("blend-residue", places),
-            _ => FindingCatalog.Create("blend-poison", [("hazard", KindHazard.Openings[type]), .. places]),
+            HazardType.NoxiousListing => FindingCatalog.Create(BlendCodes.Noxious, places),
+            HazardType.Bloat => FindingCatalog.Create(BlendCodes.Livestock, places),
+            HazardType.Allelopathy => FindingCatalog.Create(BlendCodes.Residue, places),
+            _ => FindingCatalog.Create(BlendCodes.Poison, [("hazard", KindHazard.Openings[type]), .. places]),
         };
     }
 }

@@ -14,14 +14,14 @@ internal static class RecipeFindings
         if (found is null)
         {
             yield return FindingCatalog.Create(
-                "blend-no-recipe",
+                BlendCodes.NoRecipe,
                 ("seasons", string.Join(", ", goals.Seasons.Select(s => SeasonalUse.SeasonWords[s])))
             );
         }
         else if (recipe is null)
         {
             yield return FindingCatalog.Create(
-                "blend-over-budget",
+                BlendCodes.OverBudget,
                 ("cost", Amounts.Print((double)found.Cost, 2)),
                 ("budget", Amounts.Print((double)goals.Budget!.Value, 2))
             );
@@ -31,7 +31,7 @@ internal static class RecipeFindings
             if (goals.Budget is { } budget && recipe.CostInPackages > budget)
             {
                 yield return FindingCatalog.Create(
-                    "blend-packages-over-budget",
+                    BlendCodes.PackagesOverBudget,
                     ("cost", Amounts.Print((double)recipe.Cost, 2)),
                     ("packages", Amounts.Print((double)recipe.CostInPackages, 2)),
                     ("budget", Amounts.Print((double)budget, 2))

@@ -107,7 +107,7 @@ public sealed class SeasonCoverage : IWorkedResult
 
     private static Finding Gap(SeasonShare season) =>
         FindingCatalog.Create(
-            season.Kinds.IsEmpty ? "blend-season-bare" : "blend-season-thin",
+            season.Kinds.IsEmpty ? BlendCodes.SeasonBare : BlendCodes.SeasonThin,
             season.Kinds.IsEmpty
                 ? [("season", SeasonalUse.SeasonWords[season.Season])]
                 :

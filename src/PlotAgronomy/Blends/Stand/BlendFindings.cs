@@ -10,17 +10,17 @@ internal static class BlendFindings
     {
         if (parts.Where(p => !p.Component.HasTag).Select(p => p.Kind).ToArray() is { Length: > 0 } untagged)
         {
-            yield return FindingCatalog.Create("blend-lot-unknown", ("kinds", StandNames.Of(untagged)));
+            yield return FindingCatalog.Create(BlendCodes.LotUnknown, ("kinds", StandNames.Of(untagged)));
         }
 
         if (parts.Select(p => p.Component.Method).Distinct().Count() > 1)
         {
-            yield return FindingCatalog.Create("blend-methods-differ");
+            yield return FindingCatalog.Create(BlendCodes.MethodsDiffer);
         }
 
         if (parts.Any(p => p.Component.Method == SowingMethod.Drilled))
         {
-            yield return FindingCatalog.Create("blend-drilled-rates");
+            yield return FindingCatalog.Create(BlendCodes.DrilledRates);
         }
 
         foreach (var part in parts)
@@ -29,7 +29,7 @@ internal static class BlendFindings
             if (full < part.Component.FullRange.Low.PoundsPerAcre || full > part.Component.FullRange.High.PoundsPerAcre)
             {
                 yield return FindingCatalog.Create(
-                    "blend-own-full-rate",
+                    BlendCodes.OwnFullRate,
                     ("kind", part.Kind.ShortName),
                     ("rate", part.Component.FullRate.ToString()),
                     ("range", part.Component.FullRange.ToString())

@@ -68,7 +68,7 @@ public sealed class FertilizerAnalysis
             string part = parts[i].Trim();
             string number = string.Concat(part.TakeWhile(c => char.IsAsciiDigit(c) || c == '.'));
             string symbol = part[number.Length..].Trim();
-            PlantNutrient? nutrient = i < 3 && symbol.Length == 0 ? Nutrients[i] : FertilizerWords.NutrientOf(symbol);
+            PlantNutrient? nutrient = i < 3 && symbol.Length == 0 ? Nutrients[i] : PlantNutrients.WithSymbol(symbol);
             if (
                 nutrient is null
                 || !seen.Add(nutrient.Value)
@@ -156,7 +156,7 @@ public sealed class FertilizerAnalysis
                 .Where(n => (int)n < 3 || percents[(int)n] > 0)
                 .Select(n =>
                     percents[(int)n].ToString("0.####", CultureInfo.InvariantCulture)
-                    + ((int)n < 3 ? "" : FertilizerWords.Symbols[n])
+                    + ((int)n < 3 ? "" : PlantNutrients.Symbols[n])
                 )
         );
 

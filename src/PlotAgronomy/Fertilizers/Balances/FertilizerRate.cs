@@ -18,7 +18,7 @@ public static class FertilizerRate
         double percent = analysis.Percent(nutrient);
         return percent > 0
             ? ApplicationRate.FromPoundsPerAcre(FertilizerMath.ProductFor(need.PoundsPerAcre, percent))
-            : throw new ArgumentException($"{analysis} holds no {FertilizerWords.Nutrients[nutrient]}.", nameof(analysis));
+            : throw new ArgumentException($"{analysis} holds no {PlantNutrients.Names[nutrient]}.", nameof(analysis));
     }
 
     /// <summary>Rate of a nutrient that a rate of product brings.</summary>

@@ -30,7 +30,7 @@ public sealed class NutrientBalance
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>K2O 100 lb/ac of 90 lb/ac (111 %)</c>.</returns>
     public override string ToString() =>
-        $"{FertilizerWords.Symbols[Nutrient]} {Amounts.Print(Delivered, decimals: 1)}"
+        $"{PlantNutrients.Symbols[Nutrient]} {Amounts.Print(Delivered, decimals: 1)}"
         + (
             PercentOfNeed is { } percent
                 ? $" of {Amounts.Print(AtLeast, decimals: 1)} ({Amounts.Print(percent, 0)} %)"

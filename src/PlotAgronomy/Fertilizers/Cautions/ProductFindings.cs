@@ -20,7 +20,7 @@ internal static class ProductFindings
         if (urea && field.IsIncorporated != true)
         {
             yield return FindingCatalog.Create(
-                "fertilizer-surface-urea",
+                FertilizerCodes.SurfaceUrea,
                 ("rain", Amounts.Print(FertilizerConstants.All["urea-burying-rain"], 2))
             );
         }
@@ -32,7 +32,7 @@ internal static class ProductFindings
         )
         {
             yield return FindingCatalog.Create(
-                "fertilizer-surface-urea-loss",
+                FertilizerCodes.SurfaceUreaLoss,
                 ("loss", loss.ToString()),
                 ("temperature", Amounts.Print(temperature.DegreesFahrenheit, 0))
             );
@@ -41,7 +41,7 @@ internal static class ProductFindings
         if (substances.Contains(FertilizerSubstance.AmmoniumNitrate))
         {
             yield return FindingCatalog.Create(
-                "fertilizer-ammonium-nitrate",
+                FertilizerCodes.AmmoniumNitrate,
                 ("limit", Amounts.Print(FertilizerConstants.All["ammonium-nitrate-storage"], 0))
             );
         }
@@ -61,22 +61,22 @@ internal static class ProductFindings
         );
         if (touchesSeed && salty)
         {
-            yield return FindingCatalog.Create("fertilizer-seed-contact");
+            yield return FindingCatalog.Create(FertilizerCodes.SeedContact);
         }
 
         if (touchesSeed && balances.Any(b => b.Nutrient == PlantNutrient.Boron && b.Delivered > ApplicationRate.Zero))
         {
-            yield return FindingCatalog.Create("fertilizer-boron-with-seed");
+            yield return FindingCatalog.Create(FertilizerCodes.BoronWithSeed);
         }
 
         if (field.TouchesInoculatedSeed && products.Length > 0)
         {
-            yield return FindingCatalog.Create("fertilizer-inoculant-contact");
+            yield return FindingCatalog.Create(FertilizerCodes.InoculantContact);
         }
 
         if (products.Length > 0 && field.IsNearWater != false)
         {
-            yield return FindingCatalog.Create("fertilizer-water-and-weather");
+            yield return FindingCatalog.Create(FertilizerCodes.WaterAndWeather);
         }
     }
 
@@ -103,7 +103,7 @@ internal static class ProductFindings
             )
             {
                 yield return FindingCatalog.Create(
-                    "fertilizer-chlorine-unstated",
+                    FertilizerCodes.ChlorineUnstated,
                     ("product", product.ToString()),
                     ("factor", Amounts.Print(perPotash, 2)),
                     ("limit", Amounts.Print(limited.AtMost!.Value, decimals: 1))

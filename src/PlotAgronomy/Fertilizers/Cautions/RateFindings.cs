@@ -25,13 +25,13 @@ internal static class RateFindings
 
         if (!field.HasSoilTest)
         {
-            yield return FindingCatalog.Create("fertilizer-no-soil-test");
+            yield return FindingCatalog.Create(FertilizerCodes.NoSoilTest);
         }
     }
 
     private static IEnumerable<Finding> Of(NutrientBalance balance, FieldConditions field)
     {
-        string symbol = FertilizerWords.Symbols[balance.Nutrient],
+        string symbol = PlantNutrients.Symbols[balance.Nutrient],
             rate = Amounts.Print(balance.Delivered, decimals: 1);
         double pounds = Math.Max(balance.Delivered.PoundsPerAcre, balance.AtLeast.PoundsPerAcre);
         foreach (var (nutrient, limit) in Sane)
@@ -39,7 +39,7 @@ internal static class RateFindings
             if (balance.Nutrient == nutrient && pounds >= FertilizerConstants.All[limit])
             {
                 yield return FindingCatalog.Create(
-                    "fertilizer-rate-high",
+                    FertilizerCodes.RateHigh,
                     ("nutrient", symbol),
                     ("rate", Amounts.Print(pounds, 1)),
                     ("limit", Amounts.Print(FertilizerConstants.All[limit], 0))
@@ -49,18 +49,18 @@ internal static class RateFindings
 
         if (balance.Nutrient == PlantNutrient.Nitrogen && pounds >= FertilizerConstants.All["split-nitrogen"])
         {
-            yield return FindingCatalog.Create("fertilizer-split-nitrogen", ("rate", Amounts.Print(pounds, 1)));
+            yield return FindingCatalog.Create(FertilizerCodes.SplitNitrogen, ("rate", Amounts.Print(pounds, 1)));
         }
 
         if (balance.Nutrient == PlantNutrient.Nitrogen && field.IsLegumeStand == true && balance.Delivered > ApplicationRate.Zero)
         {
-            yield return FindingCatalog.Create("fertilizer-nitrogen-on-legume", ("rate", rate));
+            yield return FindingCatalog.Create(FertilizerCodes.NitrogenOnLegume, ("rate", rate));
         }
 
         bool unneeded = balance.AtLeast.PoundsPerAcre <= 0 && balance.Delivered.PoundsPerAcre > 0;
         if (balance.Nutrient == PlantNutrient.Phosphate && unneeded)
         {
-            yield return FindingCatalog.Create("fertilizer-phosphate-unneeded", ("rate", rate));
+            yield return FindingCatalog.Create(FertilizerCodes.PhosphateUnneeded, ("rate", rate));
         }
 
         if (
@@ -69,13 +69,13 @@ internal static class RateFindings
             && balance.Delivered.PoundsPerAcre > FertilizerConstants.All["unneeded-nutrient"]
         )
         {
-            yield return FindingCatalog.Create("fertilizer-unneeded", ("nutrient", symbol), ("rate", rate));
+            yield return FindingCatalog.Create(FertilizerCodes.Unneeded, ("nutrient", symbol), ("rate", rate));
         }
 
         if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > FertilizerConstants.All["boron-hard"])
         {
             yield return FindingCatalog.Create(
-                "fertilizer-boron-toxic",
+                FertilizerCodes.BoronToxic,
                 ("rate", rate),
                 ("limit", Amounts.Print(FertilizerConstants.All["boron-hard"], 1))
             );
@@ -83,7 +83,7 @@ internal static class RateFindings
         else if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > 0)
         {
             yield return FindingCatalog.Create(
-                "fertilizer-boron-narrow",
+                FertilizerCodes.BoronNarrow,
                 ("rate", Amounts.Print(balance.Delivered, decimals: 2))
             );
         }

@@ -50,11 +50,11 @@ public sealed class ManureRate : IWorkedResult
 
     private IEnumerable<Finding> Remarks()
     {
-        yield return FindingCatalog.Create("fertilizer-manure-varies");
+        yield return FindingCatalog.Create(FertilizerCodes.ManureVaries);
         if (Basis == "N" && PoorLot.Phosphate.PoundsPerAcre > Need.PoundsPerAcre)
         {
             yield return FindingCatalog.Create(
-                "fertilizer-manure-phosphate",
+                FertilizerCodes.ManurePhosphate,
                 ("phosphate", Amounts.Print(PoorLot.Phosphate, decimals: 0))
             );
         }

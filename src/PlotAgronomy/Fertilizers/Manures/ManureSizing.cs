@@ -38,7 +38,7 @@ public static class ManureSizing
         PlantNutrient sizedBy
     )
     {
-        string basis = FertilizerWords.Symbols[sizedBy];
+        string basis = PlantNutrients.Symbols[sizedBy];
         Guard.Above(content.Low, 0, $"lb {basis} per ton", nameof(content));
         return new ManureRate(
             manure,

@@ -188,7 +188,7 @@ public sealed class GradeBlend : IWorkedResult
         if (!made && highest is { } share)
         {
             yield return FindingCatalog.Create(
-                "fertilizer-grade-too-high",
+                FertilizerCodes.GradeTooHigh,
                 ("grade", wanted.ToString()),
                 ("percent", Amounts.Print(100 * share, 2))
             );
@@ -199,10 +199,10 @@ public sealed class GradeBlend : IWorkedResult
                 ? "no change of one nutrient alone makes it possible"
                 : string.Join(
                     "; ",
-                    ranges.Select(r => $"with the others as wanted, {FertilizerWords.Symbols[r.Nutrient]} can be {r.Possible}")
+                    ranges.Select(r => $"with the others as wanted, {PlantNutrients.Symbols[r.Nutrient]} can be {r.Possible}")
                 );
             yield return FindingCatalog.Create(
-                "fertilizer-ratio-impossible",
+                FertilizerCodes.RatioImpossible,
                 ("grade", wanted.ToString()),
                 ("possible", possible)
             );

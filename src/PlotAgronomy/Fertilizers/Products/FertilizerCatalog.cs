@@ -102,7 +102,7 @@ public static class FertilizerCatalog
             .Aggregate(FertilizerAnalysis.Of(0, 0, 0), (held, c) => held.With(c.Nutrient, row.Number(c.Column)));
         ImmutableArray<string> fromMemory =
             row.ChoiceOrNull<DataStatus>("other_status") == DataStatus.Memory ? row.List("other_nutrients") : [];
-        var analysis = fromMemory.Aggregate(whole, (held, symbol) => held.With(FertilizerWords.NutrientOf(symbol)!.Value, 0));
+        var analysis = fromMemory.Aggregate(whole, (held, symbol) => held.With(PlantNutrients.WithSymbol(symbol)!.Value, 0));
 
         var figures = ImmutableDictionary.CreateBuilder<MaterialProperty, CatalogFigure>();
         Add(MaterialProperty.BulkDensityLow, "bulk_density_low_lb_per_ft3", "bulk_density");

@@ -67,7 +67,7 @@ public sealed class MixCompatibility
                 {
                     string first = FertilizerWords.Substances[rule.First];
                     string second = FertilizerWords.Substances[rule.Second];
-                    string code = rule.Rule == MixRule.Never ? "fertilizer-mix-never" : "fertilizer-mix-same-day";
+                    string code = rule.Rule == MixRule.Never ? FertilizerCodes.MixNever : FertilizerCodes.MixSameDay;
                     findings.Add(
                         FindingCatalog.Create(
                             code,

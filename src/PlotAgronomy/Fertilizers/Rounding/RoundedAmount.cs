@@ -101,11 +101,11 @@ public sealed class RoundedAmount
     {
         foreach (var balance in Balances)
         {
-            string nutrient = FertilizerWords.Symbols[balance.Nutrient];
+            string nutrient = PlantNutrients.Symbols[balance.Nutrient];
             if (balance.Nutrient == PlantNutrient.Nitrogen && balance.PercentOfNeed > 100 + Tolerance.NitrogenOverPercent + Dust)
             {
                 yield return FindingCatalog.Create(
-                    "fertilizer-nitrogen-over",
+                    FertilizerCodes.NitrogenOver,
                     ("percent", Amounts.Print(balance.PercentOfNeed.Value - 100, 0))
                 );
             }
@@ -113,7 +113,7 @@ public sealed class RoundedAmount
             if (Serves(balance) && balance.PercentOfNeed is { } share && share < 100 - Tolerance.ShortPercent - Dust)
             {
                 yield return FindingCatalog.Create(
-                    "fertilizer-short",
+                    FertilizerCodes.Short,
                     ("nutrient", nutrient),
                     ("percent", Amounts.Print(100 - share, 0))
                 );

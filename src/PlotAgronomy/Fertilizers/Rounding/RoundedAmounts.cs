@@ -97,7 +97,7 @@ public sealed class RoundedAmounts : IWorkedResult
         if (over > limit)
         {
             yield return FindingCatalog.Create(
-                "fertilizer-weigh-out",
+                FertilizerCodes.WeighOut,
                 ("percent", Amounts.Print(over, 0)),
                 ("weight", Amounts.Print(Exact.Spread, decimals: 0)),
                 ("left", Amounts.Print(RoundedUp.Spread - Exact.Spread, decimals: 0))

@@ -34,5 +34,5 @@ public sealed class NutrientConflict
     }
 
     private static string Words(ImmutableArray<PlantNutrient> nutrients) =>
-        string.Join(" and ", nutrients.Select(n => FertilizerWords.Nutrients[n]));
+        string.Join(" and ", nutrients.Select(n => PlantNutrients.Names[n]));
 }

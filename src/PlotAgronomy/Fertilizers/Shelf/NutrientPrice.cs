@@ -30,7 +30,7 @@ public static class NutrientPrice
         decimal pounds = PoundsOf(product, Guard.Defined(nutrient));
         if (pounds <= 0)
         {
-            throw new ArgumentException($"{product} holds no {FertilizerWords.Nutrients[nutrient]}.", nameof(product));
+            throw new ArgumentException($"{product} holds no {PlantNutrients.Names[nutrient]}.", nameof(product));
         }
 
         decimal left = product.Price;

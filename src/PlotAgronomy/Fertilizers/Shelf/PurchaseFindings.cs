@@ -26,13 +26,13 @@ internal static class PurchaseFindings
                 ", ",
                 balances
                     .Where(b => !b.IsMet)
-                    .Select(b => $"{FertilizerWords.Symbols[b.Nutrient]} {Amounts.Print(b.Missing, decimals: 1)}")
+                    .Select(b => $"{PlantNutrients.Symbols[b.Nutrient]} {Amounts.Print(b.Missing, decimals: 1)}")
             );
             string remedy = conflict.Remedy is { } material
                 ? $"adding {material} would make it fit"
                 : "no single material of the catalog would make it fit";
             yield return FindingCatalog.Create(
-                "fertilizer-no-set-fits",
+                FertilizerCodes.NoSetFits,
                 ("conflict", conflict.ToString()),
                 ("missing", missing),
                 ("remedy", remedy)
@@ -41,7 +41,7 @@ internal static class PurchaseFindings
 
         if (!isProven)
         {
-            yield return FindingCatalog.Create("fertilizer-search-stopped", ("gap", Amounts.Print((double)gap, 2)));
+            yield return FindingCatalog.Create(FertilizerCodes.SearchStopped, ("gap", Amounts.Print((double)gap, 2)));
         }
 
         foreach (var finding in RateFindings.Of(balances, field))
@@ -78,12 +78,12 @@ internal static class PurchaseFindings
         if (acres > 1 && large.Count > 0)
         {
             yield return FindingCatalog.Create(
-                "fertilizer-per-acre",
+                FertilizerCodes.PerAcre,
                 (
                     "need",
                     string.Join(
                         ", ",
-                        large.Select(b => $"{FertilizerWords.Symbols[b.Nutrient]} {Amounts.Print(b.AtLeast, decimals: 1)}")
+                        large.Select(b => $"{PlantNutrients.Symbols[b.Nutrient]} {Amounts.Print(b.AtLeast, decimals: 1)}")
                     )
                 ),
                 ("area", Amounts.Print(area, decimals: 2)),
@@ -92,7 +92,7 @@ internal static class PurchaseFindings
                     string.Join(
                         ", ",
                         large.Select(b =>
-                            $"{FertilizerWords.Symbols[b.Nutrient]} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}"
+                            $"{PlantNutrients.Symbols[b.Nutrient]} {Amounts.Print(b.AtLeast.Over(area), decimals: 0)}"
                         )
                     )
                 )
@@ -114,7 +114,7 @@ internal static class PurchaseFindings
                 && b.PercentOfNeed <= most
             )
             .Select(b =>
-                FindingCatalog.Create("fertilizer-nitrogen-over", ("percent", Amounts.Print(b.PercentOfNeed!.Value - 100, 0)))
+                FindingCatalog.Create(FertilizerCodes.NitrogenOver, ("percent", Amounts.Print(b.PercentOfNeed!.Value - 100, 0)))
             );
     }
 
@@ -124,8 +124,8 @@ internal static class PurchaseFindings
         foreach (var balance in balances.Where(b => b.PercentOfNeed > 100 + limit))
         {
             yield return FindingCatalog.Create(
-                "fertilizer-whole-packages-over",
-                ("nutrient", FertilizerWords.Symbols[balance.Nutrient]),
+                FertilizerCodes.WholePackagesOver,
+                ("nutrient", PlantNutrients.Symbols[balance.Nutrient]),
                 ("percent", Amounts.Print(balance.PercentOfNeed!.Value - 100, 0)),
                 ("need", Amounts.Print(balance.AtLeast, decimals: 1))
             );
@@ -134,7 +134,7 @@ internal static class PurchaseFindings
         double acres = area.Acres;
         if (acres < FertilizerConstants.All["small-plot"])
         {
-            yield return FindingCatalog.Create("fertilizer-small-plot", ("area", Amounts.Print(area, decimals: 3)));
+            yield return FindingCatalog.Create(FertilizerCodes.SmallPlot, ("area", Amounts.Print(area, decimals: 3)));
         }
     }
 }

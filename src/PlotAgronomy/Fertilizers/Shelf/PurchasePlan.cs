@@ -77,7 +77,7 @@ public sealed class PurchasePlan : IWorkedResult
                     .All["nutrient-wanted"]
                     .Line(
                         $"{Amounts.Print(balance.AtLeast.Over(Area), decimals: 2)}{cap}",
-                        ("nutrient", FertilizerWords.Symbols[balance.Nutrient]),
+                        ("nutrient", PlantNutrients.Symbols[balance.Nutrient]),
                         ("rate", Amounts.Print(balance.AtLeast, decimals: 2)),
                         ("area", Amounts.Print(Area, decimals: 3))
                     )
@@ -122,7 +122,7 @@ public sealed class PurchasePlan : IWorkedResult
                 terms.Length > 0
                     ? $"{Amounts.Print(balance.Delivered, decimals: 2)}{Share(balance)}"
                     : "0 lb/ac: none of these products holds any",
-                ("nutrient", FertilizerWords.Symbols[balance.Nutrient]),
+                ("nutrient", PlantNutrients.Symbols[balance.Nutrient]),
                 ("weight x analysis", terms.Length > 0 ? string.Join(" + ", terms) : "0 lb"),
                 ("area", Amounts.Print(Area, decimals: 3))
             );

@@ -100,7 +100,7 @@ public sealed class SingleProductRate : IWorkedResult
                     .Line(
                         $"{Amounts.Print(product, 2)} lb/ac",
                         ("product", Analysis.ToString()),
-                        ("nutrient", FertilizerWords.Symbols[balance.Nutrient]),
+                        ("nutrient", PlantNutrients.Symbols[balance.Nutrient]),
                         ("need", Amounts.Print(balance.AtLeast, decimals: 2)),
                         ("percent", Amounts.Print(held, 4))
                     )
@@ -129,7 +129,7 @@ public sealed class SingleProductRate : IWorkedResult
                     .All["nutrient-in-product"]
                     .Line(
                         b.ToString(),
-                        ("nutrient", FertilizerWords.Symbols[b.Nutrient]),
+                        ("nutrient", PlantNutrients.Symbols[b.Nutrient]),
                         ("rate", Amounts.Print(Rate, decimals: 2)),
                         ("percent", Amounts.Print(Analysis.Percent(b.Nutrient), 4))
                     )

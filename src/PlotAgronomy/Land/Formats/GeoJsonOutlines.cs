@@ -25,7 +25,7 @@ internal sealed class GeoJsonOutlines(string file)
             skipped.Count == 0
                 ? null
                 : FindingCatalog.Create(
-                    "land-file-part-skipped",
+                    LandCodes.FilePartSkipped,
                     ("count", skipped.Count.ToString(CultureInfo.InvariantCulture)),
                     ("kinds", string.Join(", ", skipped.Distinct()))
                 );
@@ -129,7 +129,7 @@ internal sealed class GeoJsonOutlines(string file)
         });
         bool open = isRing && fixes.Count > 0 && fixes[0] != fixes[^1];
         var noticed = open
-            ? FindingCatalog.Create("land-ring-not-closed", ("line", positions.Line.ToString(CultureInfo.InvariantCulture)))
+            ? FindingCatalog.Create(LandCodes.RingNotClosed, ("line", positions.Line.ToString(CultureInfo.InvariantCulture)))
             : null;
         found.Add((fixes, name, noticed, positions.Line, path));
     }

@@ -59,7 +59,7 @@ internal sealed class GpxOutlines(string file)
                             ?
                             [
                                 FindingCatalog.Create(
-                                    "land-track-joined",
+                                    LandCodes.TrackJoined,
                                     ("count", p.Segments.ToString(CultureInfo.InvariantCulture))
                                 ),
                             ]
@@ -76,7 +76,7 @@ internal sealed class GpxOutlines(string file)
                     marks,
                     [
                         FindingCatalog.Create(
-                            "land-marks-as-corners",
+                            LandCodes.MarksAsCorners,
                             ("count", marks.Fixes.Count.ToString(CultureInfo.InvariantCulture))
                         ),
                     ]

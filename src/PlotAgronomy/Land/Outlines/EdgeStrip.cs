@@ -19,12 +19,12 @@ public sealed class EdgeStrip : IWorkedResult
         insideSquareFeet = parts.Sum(p => p.SquareFeet);
         Findings = parts.Length switch
         {
-            0 => [FindingCatalog.Create("land-strip-takes-all", ("strip", Amounts.Print(Width, decimals: 1)))],
+            0 => [FindingCatalog.Create(LandCodes.StripTakesAll, ("strip", Amounts.Print(Width, decimals: 1)))],
             1 => [],
             _ =>
             [
                 FindingCatalog.Create(
-                    "land-strip-splits",
+                    LandCodes.StripSplits,
                     ("strip", Amounts.Print(Width, decimals: 1)),
                     ("count", parts.Length.ToString(CultureInfo.InvariantCulture))
                 ),

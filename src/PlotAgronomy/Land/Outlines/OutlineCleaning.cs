@@ -64,7 +64,7 @@ internal static class OutlineCleaning
             findings =
             [
                 FindingCatalog.Create(
-                    "land-loops-cut",
+                    LandCodes.LoopsCut,
                     ("count", loops.ToString(CultureInfo.InvariantCulture)),
                     ("area", Amounts.Print(UnitsNet.Area.FromSquareFeet(cutSquareFeet), "ft2", 0))
                 ),
@@ -75,7 +75,7 @@ internal static class OutlineCleaning
             findings =
             [
                 FindingCatalog.Create(
-                    "land-outline-open",
+                    LandCodes.OutlineOpen,
                     ("gap", Amounts.Print(Length.FromFeet(gapFeet), decimals: 0)),
                     ("percent", $"{Amounts.Print(100 * gapFeet / aroundFeet, 0)} %")
                 ),

@@ -13,7 +13,7 @@ internal static class OutlineRemarks
     {
         if (Math.Abs(latitudeDegrees) > LandConstants.All["far-latitude-degrees"])
         {
-            yield return FindingCatalog.Create("land-latitude-unlikely", ("latitude", Amounts.Print(latitudeDegrees, 2)));
+            yield return FindingCatalog.Create(LandCodes.LatitudeUnlikely, ("latitude", Amounts.Print(latitudeDegrees, 2)));
         }
     }
 
@@ -24,13 +24,13 @@ internal static class OutlineRemarks
             acres = area.Acres;
         if (squareFeet < LandConstants.All["tiny-outline-square-feet"])
         {
-            yield return FindingCatalog.Create("land-tiny-outline", ("area", Amounts.Print(area, "ft2", 1)));
+            yield return FindingCatalog.Create(LandCodes.TinyOutline, ("area", Amounts.Print(area, "ft2", 1)));
         }
 
         if (onEarth && acres < LandConstants.All["small-track-acres"])
         {
             yield return FindingCatalog.Create(
-                "land-small-track",
+                LandCodes.SmallTrack,
                 ("area", Amounts.Print(area, decimals: 3)),
                 ("limit", Amounts.Print(Area.FromAcres(LandConstants.All["small-track-acres"])))
             );
@@ -39,7 +39,7 @@ internal static class OutlineRemarks
         if (onEarth && acres > LandConstants.All["plane-high-acres"])
         {
             yield return FindingCatalog.Create(
-                "land-large-outline",
+                LandCodes.LargeOutline,
                 ("area", Amounts.Print(area, decimals: 0)),
                 ("limit", Amounts.Print(Area.FromAcres(LandConstants.All["plane-high-acres"])))
             );

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Land;
 public sealed class PlotOutline
 {
     /// <summary>Code of the finding that the sides measured leave the slant of the ends open.</summary>
-    internal const string AssumedCode = "land-outline-assumed";
+    internal const string AssumedCode = LandCodes.OutlineAssumed;
 
     private readonly double squareFeet;
     private readonly double perimeterFeet;

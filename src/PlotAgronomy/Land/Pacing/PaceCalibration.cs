@@ -108,7 +108,7 @@ public sealed class PaceCalibration : IWorkedResult
         if (stepFeet < LandConstants.All["step-low-feet"] || stepFeet > LandConstants.All["step-high-feet"])
         {
             yield return FindingCatalog.Create(
-                "land-pace-unlikely",
+                LandCodes.PaceUnlikely,
                 ("step", Amounts.Print(Length.FromFeet(stepFeet), decimals: 2))
             );
         }
@@ -116,7 +116,7 @@ public sealed class PaceCalibration : IWorkedResult
         if (courseFeet < LandConstants.All["pace-course-feet"])
         {
             yield return FindingCatalog.Create(
-                "land-pace-course-short",
+                LandCodes.PaceCourseShort,
                 ("course", Amounts.Print(Length.FromFeet(courseFeet), decimals: 1)),
                 ("limit", Amounts.Print(Length.FromFeet(LandConstants.All["pace-course-feet"])))
             );
@@ -125,11 +125,11 @@ public sealed class PaceCalibration : IWorkedResult
         double worst = walks.Max(w => Math.Abs(w.SingleSteps - meanSteps)) / meanSteps;
         if (walks.Length == 1)
         {
-            yield return FindingCatalog.Create("land-pace-single-walk", ("percent", $"{Amounts.Print(100 * scatter, 1)} %"));
+            yield return FindingCatalog.Create(LandCodes.PaceSingleWalk, ("percent", $"{Amounts.Print(100 * scatter, 1)} %"));
         }
         else if (worst > LandConstants.All["pace-agreement"])
         {
-            yield return FindingCatalog.Create("land-pace-disagree", ("percent", $"{Amounts.Print(100 * worst, 1)} %"));
+            yield return FindingCatalog.Create(LandCodes.PaceDisagree, ("percent", $"{Amounts.Print(100 * worst, 1)} %"));
         }
     }
 }

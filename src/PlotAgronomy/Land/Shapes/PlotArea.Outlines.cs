@@ -27,7 +27,7 @@ public sealed partial class PlotArea
                 / outline.SquareFeet;
             findings.Add(
                 FindingCatalog.Create(
-                    "land-fix-error",
+                    LandCodes.FixError,
                     ("error", Amounts.Print(error, "ft", 1)),
                     ("percent", $"{Amounts.Print(100 * relative.Value, 1)} %"),
                     (
@@ -81,7 +81,7 @@ public sealed partial class PlotArea
         }
 
         return FindingCatalog.Create(
-            "land-fix-error-unknown",
+            LandCodes.FixErrorUnknown,
             ("low", Amounts.Print(low, 0)),
             ("high", Amounts.Print(high, 0)),
             ("lowpart", Percent(low)),

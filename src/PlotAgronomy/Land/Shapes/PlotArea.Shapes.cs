@@ -190,7 +190,7 @@ public sealed partial class PlotArea
                 ?
                 [
                     FindingCatalog.Create(
-                        "land-sides-repeat-unit",
+                        LandCodes.SidesRepeatUnit,
                         ("area", Amounts.Print(area, decimals: 3)),
                         ("sides", string.Join(", ", sides.Select(s => s.Side.ToString()))),
                         ("yards", Amounts.Print(Area.FromSquareFeet(squareFeet * 9), decimals: 3)),
@@ -211,7 +211,9 @@ public sealed partial class PlotArea
             RelativeError = sides.Any(s => s.Side.HasError) ? Math.Sqrt(shared * shared + own) / squareFeet : null,
             Outline = outline,
             Findings = Finding.InOrder([.. unusual, .. outline?.Findings.Where(f => f.Code == PlotOutline.AssumedCode) ?? []]),
-            SourceIds = paced ? [ExactUnits.SourceId, LandFormulas.All["step-length"].Origin!.SourceId] : [ExactUnits.SourceId],
+            SourceIds = paced
+                ? [SourceCatalog.ExactUnits.Id, LandFormulas.All["step-length"].Origin!.SourceId]
+                : [SourceCatalog.ExactUnits.Id],
             Work =
             [
                 LandFormulas.All[formulaId].Line($"{Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}", values),

@@ -55,7 +55,7 @@ public sealed partial class PlotArea : IWorkedResult
         var findings = new List<Finding>(Findings);
         if (slope.Percent >= LandConstants.All["steep-percent"])
         {
-            findings.Add(FindingCatalog.Create("land-steep", ("slope", slope.ToString())));
+            findings.Add(FindingCatalog.Create(LandCodes.Steep, ("slope", slope.ToString())));
         }
 
         if (slope.RisePerRun > 0)
@@ -63,11 +63,11 @@ public sealed partial class PlotArea : IWorkedResult
             findings.Add(
                 fromMap
                     ? FindingCatalog.Create(
-                        "land-slope-corrected",
+                        LandCodes.SlopeCorrected,
                         ("percent", $"{Amounts.Print(100 * (slope.GroundPerMap - 1), 2)} %"),
                         ("slope", slope.ToString())
                     )
-                    : FindingCatalog.Create("land-slope-followed", ("slope", slope.ToString()))
+                    : FindingCatalog.Create(LandCodes.SlopeFollowed, ("slope", slope.ToString()))
             );
         }
 
@@ -115,7 +115,7 @@ public sealed partial class PlotArea : IWorkedResult
             Finding.InOrder(
                 Findings.Append(
                     FindingCatalog.Create(
-                        "land-guess-off",
+                        LandCodes.GuessOff,
                         ("guess", Amounts.Print(guess, decimals: 3)),
                         ("percent", $"{Amounts.Print(100 * Math.Abs(excess), 1)} %"),
                         ("direction", excess < 0 ? "below" : "above"),

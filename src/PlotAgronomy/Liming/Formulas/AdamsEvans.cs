@@ -89,14 +89,14 @@ internal static class AdamsEvans
     internal static Finding? Refusal(string methodName, double waterPh, double targetPh) =>
         targetPh > HighestTarget
             ? FindingCatalog.Create(
-                "lime-target-too-high",
+                LimingCodes.TargetTooHigh,
                 ("method", methodName),
                 ("limit", $"up to pH {LimeText.Ph(HighestTarget)}"),
                 ("target", LimeText.Ph(targetPh))
             )
         : waterPh < LowestPh
             ? FindingCatalog.Create(
-                "lime-ph-below-domain",
+                LimingCodes.PhBelowDomain,
                 ("ph", LimeText.Ph(waterPh)),
                 ("method", methodName),
                 ("lowest", LimeText.Ph(LowestPh))

@@ -46,7 +46,7 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
         if (capacity >= AdamsEvans.HighestCapacity)
         {
             yield return FindingCatalog.Create(
-                "lime-cec-outside",
+                LimingCodes.CecOutside,
                 ("cec", Amounts.Print(capacity, 1)),
                 ("limit", Amounts.Print(AdamsEvans.HighestCapacity, 0)),
                 ("method", MethodName)
@@ -55,7 +55,7 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
         else if (tons >= AdamsEvans.HighestNeed)
         {
             yield return FindingCatalog.Create(
-                "lime-need-above-domain",
+                LimingCodes.NeedAboveDomain,
                 ("need", Amounts.Print(tons, 2)),
                 ("limit", Amounts.Print(AdamsEvans.HighestNeed, 0)),
                 ("method", MethodName)

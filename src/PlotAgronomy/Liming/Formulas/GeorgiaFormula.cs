@@ -41,7 +41,7 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
         Holds(sample, targetPh)
             ? null
             : FindingCatalog.Create(
-                "lime-reading-outside",
+                LimingCodes.ReadingOutside,
                 ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
                 ("lowest", LimeText.Ph(LowestPh)),
                 ("highest", LimeText.Ph(HighestPh)),

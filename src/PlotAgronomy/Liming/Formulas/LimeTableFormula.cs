@@ -65,7 +65,7 @@ internal sealed class LimeTableFormula : LimeFormula
 
         if (low != high)
         {
-            yield return FindingCatalog.Create("lime-interpolated");
+            yield return FindingCatalog.Create(LimingCodes.Interpolated);
         }
 
         foreach (string code in new[] { low.Finding, high.Finding }.OfType<string>().Distinct())

@@ -24,7 +24,7 @@ internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormula(method)
         targetPh < EndPh
             ? null
             : FindingCatalog.Create(
-                "lime-target-too-high",
+                LimingCodes.TargetTooHigh,
                 ("method", MethodName),
                 ("limit", $"below pH {LimeText.Ph(EndPh)}"),
                 ("target", LimeText.Ph(targetPh))

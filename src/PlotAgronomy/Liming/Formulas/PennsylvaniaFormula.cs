@@ -10,13 +10,13 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
 
     private static double HighTarget => LimingConstants.All["pa-target-high"];
 
-    private static double PerMeqToHighTarget => LimingConstants.All["pa-per-meq-7.0"];
+    private static double PerMeqToHighTarget => LimingConstants.All["pa-per-meq-7-0"];
 
-    private static double PerMeqToFieldTarget => LimingConstants.All["pa-per-meq-6.5"];
+    private static double PerMeqToFieldTarget => LimingConstants.All["pa-per-meq-6-5"];
 
-    private static double Limit => LimingConstants.All["pa-limit-6.5"];
+    private static double Limit => LimingConstants.All["pa-limit-6-5"];
 
-    private static double Least => LimingConstants.All["pa-least-6.5"];
+    private static double Least => LimingConstants.All["pa-least-6-5"];
 
     internal override ImmutableArray<double> Targets => [FieldTarget, HighTarget];
 
@@ -31,14 +31,14 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
         sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < Limit
-            ? FindingCatalog.Create("lime-ph-missing-required")
+            ? FindingCatalog.Create(LimingCodes.PhMissingRequired)
             : null;
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
     {
         if (targetPh != HighTarget && reading == Limit)
         {
-            yield return FindingCatalog.Create("lime-rule-gap", ("method", MethodName), ("reading", Amounts.Print(reading, 1)));
+            yield return FindingCatalog.Create(LimingCodes.RuleGap, ("method", MethodName), ("reading", Amounts.Print(reading, 1)));
         }
     }
 

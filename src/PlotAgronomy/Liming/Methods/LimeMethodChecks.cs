@@ -20,12 +20,12 @@ internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, dou
 
         if (!method.DepthIsPrinted)
         {
-            Add("lime-depth-assumed", ("method", method.Name), ("depth", LimeText.Inches(method.Depth)));
+            Add(LimingCodes.DepthAssumed, ("method", method.Name), ("depth", LimeText.Inches(method.Depth)));
         }
 
         if (target > LimingConstants.All["over-lime-target"])
         {
-            Add("lime-over-target");
+            Add(LimingCodes.OverTarget);
         }
 
         if (sample.IsWeaklyBuffered && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
@@ -38,14 +38,14 @@ internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, dou
     {
         if (!method.Soils.Contains(sample.Class))
         {
-            Add("lime-soil-outside-method", ("method", method.Name), ("soil", SoilWords.For(sample.Class)));
+            Add(LimingCodes.SoilOutsideMethod, ("method", method.Name), ("soil", SoilWords.For(sample.Class)));
             return false;
         }
 
         if (method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target))
         {
             Add(
-                "lime-target-not-offered",
+                LimingCodes.TargetNotOffered,
                 ("method", method.Name),
                 ("offered", LimeText.List(method.TargetPhs)),
                 ("target", LimeText.Ph(target))
@@ -55,7 +55,7 @@ internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, dou
 
         if (sample.WaterPh is null)
         {
-            Add(method.Formula.NeedsWaterPh ? "lime-ph-missing-required" : "lime-ph-missing");
+            Add(method.Formula.NeedsWaterPh ? LimingCodes.PhMissingRequired : LimingCodes.PhMissing);
             if (method.Formula.NeedsWaterPh)
             {
                 return false;
@@ -64,7 +64,7 @@ internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, dou
 
         if (method.OnlyBelowWaterPh is { } limit && sample.WaterPh >= limit)
         {
-            Add("lime-only-below-ph", ("method", method.Name), ("limit", LimeText.Ph(limit)));
+            Add(LimingCodes.OnlyBelowPh, ("method", method.Name), ("limit", LimeText.Ph(limit)));
             return false;
         }
 
@@ -92,7 +92,7 @@ internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, dou
         if (sample.Report.BufferPhs is [var other, ..] && method.Buffers.Length > 0)
         {
             Add(
-                "lime-buffer-other",
+                LimingCodes.BufferOther,
                 ("found", LimeReadings.InWords([other.Buffer])),
                 ("method", method.Name),
                 ("needed", LimeReadings.InWords(method.Buffers))
@@ -100,11 +100,11 @@ internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, dou
         }
         else if (sample.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0)
         {
-            Add("lime-buffer-unnamed", ("reading", Amounts.Print(unnamed, 2)));
+            Add(LimingCodes.BufferUnnamed, ("reading", Amounts.Print(unnamed, 2)));
         }
         else
         {
-            Add("lime-reading-missing", ("method", method.Name), ("needed", method.Reads));
+            Add(LimingCodes.ReadingMissing, ("method", method.Name), ("needed", method.Reads));
         }
 
         return false;
@@ -114,7 +114,7 @@ internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, dou
     {
         if (method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora) && reading > LimingConstants.All["high-buffer-ph"])
         {
-            Add("lime-buffer-high", ("reading", Amounts.Print(reading, 2)));
+            Add(LimingCodes.BufferHigh, ("reading", Amounts.Print(reading, 2)));
         }
 
         if (
@@ -123,7 +123,7 @@ internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, dou
         )
         {
             Add(
-                method.LimitsArePrinted ? "lime-reading-outside" : "lime-reading-outside-practice",
+                method.LimitsArePrinted ? LimingCodes.ReadingOutside : LimingCodes.ReadingOutsidePractice,
                 ("reading", Amounts.Print(reading, 2)),
                 ("lowest", Amounts.Print(method.LowestReading, 2)),
                 ("highest", Amounts.Print(method.HighestReading, 2)),

@@ -152,14 +152,14 @@ public sealed class LimeMethodComparison : IWorkedResult
     {
         if (spread is { } difference)
         {
-            yield return FindingCatalog.Create("lime-comparison-spread", ("spread", LimeText.Tons(difference.PoundsPerAcre)));
+            yield return FindingCatalog.Create(LimingCodes.ComparisonSpread, ("spread", LimeText.Tons(difference.PoundsPerAcre)));
         }
 
         foreach (var answer in answers)
         {
             if (answer.WhyNot is { } reason)
             {
-                yield return FindingCatalog.Create("lime-not-comparable", ("method", answer.Method.Name), ("reason", reason));
+                yield return FindingCatalog.Create(LimingCodes.NotComparable, ("method", answer.Method.Name), ("reason", reason));
             }
 
             foreach (var finding in answer.Need.Findings)

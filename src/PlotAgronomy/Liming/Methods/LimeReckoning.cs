@@ -13,14 +13,14 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         checks.AddStandingFindings();
         if (sample.WaterPh >= target)
         {
-            Add("lime-ph-at-target", ("ph", LimeText.Ph(sample.WaterPh!.Value)), ("target", LimeText.Ph(target)));
+            Add(LimingCodes.PhAtTarget, ("ph", LimeText.Ph(sample.WaterPh!.Value)), ("target", LimeText.Ph(target)));
             return Result(null, 0, null, null);
         }
 
         if (method.NoLimeWithinPh is { } margin && target - sample.WaterPh < margin - Tolerance.Dust)
         {
             Add(
-                "lime-within-margin",
+                LimingCodes.WithinMargin,
                 ("ph", LimeText.Ph(sample.WaterPh!.Value)),
                 ("margin", LimeText.Ph(margin)),
                 ("target", LimeText.Ph(target))
@@ -37,7 +37,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         if (reading is { } read && Tolerance.IsAbove(read, method.HighestReading))
         {
             Add(
-                "lime-reading-above-table",
+                LimingCodes.ReadingAboveTable,
                 ("reading", Amounts.Print(read, 2)),
                 ("highest", Amounts.Print(method.HighestReading, 2)),
                 ("method", method.Name)
@@ -50,7 +50,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         if (raw is null && !findings.Any(f => f.Severity == FindingSeverity.Warning))
         {
             Add(
-                "lime-cell-blank",
+                LimingCodes.CellBlank,
                 ("method", method.Name),
                 ("reading", Amounts.Print(reading.Value, 2)),
                 ("target", LimeText.Ph(target))
@@ -59,7 +59,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
 
         if (raw < 0)
         {
-            Add("lime-negative-means-none", ("raw", LimeText.Tons(raw.Value)));
+            Add(LimingCodes.NegativeMeansNone, ("raw", LimeText.Tons(raw.Value)));
         }
 
         AddWhenALowerTargetNeedsMore(reading.Value, raw);
@@ -81,7 +81,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
             if (method.Formula.PoundsPerAcre(reading, sample, lower) is { } more && more > Math.Max(0, pounds) + 1e-6)
             {
                 Add(
-                    "lime-lower-target-needs-more",
+                    LimingCodes.LowerTargetNeedsMore,
                     ("method", method.Name),
                     ("lower", LimeText.Ph(lower)),
                     ("target", LimeText.Ph(target))
@@ -102,7 +102,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         var gross = Labelled(rawPoundsPerAcre);
         if (gross is { OfBasis.PoundsPerAcre: > 0 } && method.Formula.ReadsPh && (lowest is null || highest is null))
         {
-            Add("lime-range-open", ("error", Amounts.Print(error, 2)), ("method", method.Name));
+            Add(LimingCodes.RangeOpen, ("error", Amounts.Print(error, 2)), ("method", method.Name));
         }
 
         var net = gross is not null && earlier is not null ? earlier.TakeOff(gross, sample.Class, findings) : gross;
@@ -115,7 +115,7 @@ internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double
         )
         {
             Add(
-                "lime-small-need",
+                LimingCodes.SmallNeed,
                 ("limit", LimeText.Tons(rounding.NoneBelow.PoundsPerAcre)),
                 ("institution", method.Institution.Name)
             );

@@ -51,7 +51,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "lime-institution-mixed",
+                    LimingCodes.InstitutionMixed,
                     ("printed", printed.Institution.Name),
                     ("computed", need.Method.Institution.Name)
                 )
@@ -63,7 +63,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "lime-printed-other-target",
+                    LimingCodes.PrintedOtherTarget,
                     ("printed", LimeText.Ph(printed.TargetPh)),
                     ("computed", LimeText.Ph(need.TargetPh))
                 )
@@ -85,7 +85,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "lime-printed-differs",
+                    LimingCodes.PrintedDiffers,
                     ("printed", LimeText.Tons(printed.OfBasis.PoundsPerAcre)),
                     ("method", need.Method.Name),
                     ("computed", LimeText.Tons(computed))

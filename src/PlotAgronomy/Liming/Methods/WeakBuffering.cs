@@ -7,6 +7,6 @@ internal static class WeakBuffering
 {
     internal static Finding CautionFor(LimeSample sample) =>
         sample.Capacity is { } capacity
-            ? FindingCatalog.Create("lime-weakly-buffered", ("cec", Amounts.Print(capacity, 1)))
-            : FindingCatalog.Create("lime-sand-weakly-buffered");
+            ? FindingCatalog.Create(LimingCodes.WeaklyBuffered, ("cec", Amounts.Print(capacity, 1)))
+            : FindingCatalog.Create(LimingCodes.SandWeaklyBuffered);
 }

@@ -133,13 +133,13 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             RetestWithinMonths = months,
             Findings = Finding.InOrder([
                 FindingCatalog.Create(
-                    "lime-weakly-buffered-range",
+                    LimingCodes.WeaklyBufferedRange,
                     ("first", Amounts.Print(first, 1)),
                     ("cap", Amounts.Print(cap, 1)),
                     ("months", Amounts.Print(months, 0))
                 ),
                 WeakBuffering.CautionFor(sample),
-                FindingCatalog.Create("lime-extra-effect"),
+                FindingCatalog.Create(LimingCodes.ExtraEffect),
                 .. byCapacity is null ? Array.Empty<Finding>() : [MemoryGate.FindingFor(adamsEvans!.Name, adamsEvans.SourceId)],
                 .. refusal is null ? Array.Empty<Finding>() : [refusal],
                 .. needs.SelectMany(n => n.Findings),

@@ -89,7 +89,7 @@ public sealed class LimeByTest : IWorkedResult
         LimingFormulas.All["lime-over-plots"].Line(Amounts.Print(mass, "lb", 1), ("what", what));
 
     private static IEnumerable<Finding> Waste(double pounds) =>
-        pounds > Tolerance.Dust ? [FindingCatalog.Create("lime-blanket-waste", ("pounds", Amounts.Print(pounds, 0)))] : [];
+        pounds > Tolerance.Dust ? [FindingCatalog.Create(LimingCodes.BlanketWaste, ("pounds", Amounts.Print(pounds, 0)))] : [];
 
     private static IEnumerable<Finding> Age(LimePlotNeed plot, DateOnly? today) =>
         plot.Report is { } report && today is { } day ? SampleChecks.OfAge(report, day) : [];
@@ -101,6 +101,6 @@ public sealed class LimeByTest : IWorkedResult
             .SelectMany(sharers =>
                 sharers
                     .Skip(1)
-                    .Select(p => FindingCatalog.Create("lime-report-shared", ("plot", p.Name), ("other", sharers.First().Name)))
+                    .Select(p => FindingCatalog.Create(LimingCodes.ReportShared, ("plot", p.Name), ("other", sharers.First().Name)))
             );
 }

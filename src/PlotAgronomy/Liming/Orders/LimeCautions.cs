@@ -8,14 +8,14 @@ internal static class LimeCautions
 {
     internal static IEnumerable<Finding> Of(LimingMaterial material, ApplicationRate rate)
     {
-        yield return FindingCatalog.Create(material.IsCaustic ? "lime-caustic" : "lime-dust");
+        yield return FindingCatalog.Create(material.IsCaustic ? LimingCodes.Caustic : LimingCodes.Dust);
         if (material.Form == LimingForm.WoodAsh)
         {
-            yield return FindingCatalog.Create("lime-wood-ash");
+            yield return FindingCatalog.Create(LimingCodes.WoodAsh);
             if (rate.PoundsPerThousandSquareFeet > LimingConstants.All["most-wood-ash"])
             {
                 yield return FindingCatalog.Create(
-                    "lime-wood-ash-rate",
+                    LimingCodes.WoodAshRate,
                     ("rate", Amounts.Print(rate.PoundsPerThousandSquareFeet, 1))
                 );
             }
@@ -35,14 +35,14 @@ internal static class LimeCautions
         if (reading.PrintedValue < limit && !dolomitic)
         {
             yield return FindingCatalog.Create(
-                "lime-dolomite-wanted",
+                LimingCodes.DolomiteWanted,
                 ("mg", Amounts.Print(reading.PrintedValue, 0)),
                 ("limit", Amounts.Print(limit, 0))
             );
         }
         else if (reading.PrintedValue >= limit && dolomitic)
         {
-            yield return FindingCatalog.Create("lime-dolomite-not-needed", ("mg", Amounts.Print(reading.PrintedValue, 0)));
+            yield return FindingCatalog.Create(LimingCodes.DolomiteNotNeeded, ("mg", Amounts.Print(reading.PrintedValue, 0)));
         }
     }
 }

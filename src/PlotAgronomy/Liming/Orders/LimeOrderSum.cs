@@ -84,7 +84,7 @@ internal sealed class LimeOrderSum
         }
 
         findings.Add(
-            FindingCatalog.Create("lime-depth-changed", ("from", Amounts.Print(from, 2)), ("to", Amounts.Print(inches, 2)))
+            FindingCatalog.Create(LimingCodes.DepthChanged, ("from", Amounts.Print(from, 2)), ("to", Amounts.Print(inches, 2)))
         );
         return rate.AtDepth(Length.FromInches(inches));
     }
@@ -95,11 +95,11 @@ internal sealed class LimeOrderSum
         var figure = terms.Rate.Basis.Figure;
         if (figure is null)
         {
-            findings.Add(FindingCatalog.Create("lime-basis-unstated"));
+            findings.Add(FindingCatalog.Create(LimingCodes.BasisUnstated));
         }
         else if (figure.Index == LimeIndex.CalciumCarbonateEquivalent)
         {
-            findings.Add(FindingCatalog.Create("lime-fineness-not-counted", ("basis", terms.Rate.Basis.Name)));
+            findings.Add(FindingCatalog.Create(LimingCodes.FinenessNotCounted, ("basis", terms.Rate.Basis.Name)));
         }
         else if (figure.Index.Status == DataStatus.Memory && !material.StatedFigures.Any(f => f.Index == figure.Index))
         {
@@ -108,21 +108,21 @@ internal sealed class LimeOrderSum
 
         if (terms.Placement == LimePlacement.Surface && left > 0)
         {
-            findings.Add(FindingCatalog.Create("lime-surface-slow"));
+            findings.Add(FindingCatalog.Create(LimingCodes.SurfaceSlow));
             if (rule is null)
             {
-                findings.Add(FindingCatalog.Create("lime-no-surface-rule", ("institution", terms.Rate.Institution.Name)));
+                findings.Add(FindingCatalog.Create(LimingCodes.NoSurfaceRule, ("institution", terms.Rate.Institution.Name)));
             }
         }
 
         foreach (var application in terms.AlreadyApplied.Where(a => !a.Material.Neutralizes))
         {
-            findings.Add(FindingCatalog.Create("lime-no-neutralizing-value", ("material", application.Material.Name)));
+            findings.Add(FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", application.Material.Name)));
         }
 
         if (terms.WithUreaOrAmmonium)
         {
-            findings.Add(FindingCatalog.Create("lime-with-nitrogen"));
+            findings.Add(FindingCatalog.Create(LimingCodes.WithNitrogen));
         }
 
         findings.AddRange(LimeCautions.OfMagnesium(terms.Report, material));

@@ -18,7 +18,7 @@ internal sealed class LimeSplit(LimeOrderTerms terms, LimePlacementRule? rule, d
         bool high = poundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre;
         if (high)
         {
-            findings.Add(FindingCatalog.Create("lime-rate-high", ("rate", LimeText.Tons(poundsPerAcre))));
+            findings.Add(FindingCatalog.Create(LimingCodes.RateHigh, ("rate", LimeText.Tons(poundsPerAcre))));
         }
 
         var own = terms.MostAtOnce ?? rule?.MostAtOnce;
@@ -55,13 +55,13 @@ internal sealed class LimeSplit(LimeOrderTerms terms, LimePlacementRule? rule, d
         findings.Add(
             months == 0
                 ? FindingCatalog.Create(
-                    "lime-split-plowed",
+                    LimingCodes.SplitPlowed,
                     ("most", mostText),
                     ("whose", whose),
                     ("count", Amounts.Print(count, 0))
                 )
                 : FindingCatalog.Create(
-                    "lime-split",
+                    LimingCodes.Split,
                     ("most", mostText),
                     ("whose", whose),
                     ("count", Amounts.Print(count, 0)),

@@ -15,12 +15,12 @@ internal static class LimeSurplus
 
         bool large = abovePercent > LimingConstants.All["over-planned-percent"];
         yield return FindingCatalog.Create(
-            large ? "lime-above-need" : "lime-above-need-small",
+            large ? LimingCodes.AboveNeed : LimingCodes.AboveNeedSmall,
             ("percent", Amounts.Print(abovePercent, 1))
         );
         if (large)
         {
-            yield return FindingCatalog.Create("lime-extra-effect");
+            yield return FindingCatalog.Create(LimingCodes.ExtraEffect);
         }
     }
 }

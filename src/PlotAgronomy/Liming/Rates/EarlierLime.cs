@@ -49,7 +49,7 @@ public sealed class EarlierLime
             );
         }
 
-        findings.Add(FindingCatalog.Create("lime-credit-not-printed", ("institution", rate.Institution.Name)));
+        findings.Add(FindingCatalog.Create(LimingCodes.CreditNotPrinted, ("institution", rate.Institution.Name)));
         return rate;
     }
 

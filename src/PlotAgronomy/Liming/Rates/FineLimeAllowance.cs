@@ -45,7 +45,7 @@ public sealed class FineLimeAllowance : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(rate);
         return !RowsByBasis.Value.TryGetValue(rate.Basis.Id, out var row)
-            ? new(rate, null) { Findings = [FindingCatalog.Create("lime-allowance-refused", ("basis", rate.Basis.Name))] }
+            ? new(rate, null) { Findings = [FindingCatalog.Create(LimingCodes.AllowanceRefused, ("basis", rate.Basis.Name))] }
             : new(rate, row)
             {
                 Low = Fine(rate, row.FineLow, row),

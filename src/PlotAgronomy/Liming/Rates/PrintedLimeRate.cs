@@ -41,7 +41,7 @@ public sealed class PrintedLimeRate : IWorkedResult
         var findings = new List<Finding>();
         if (basis is null)
         {
-            findings.Add(FindingCatalog.Create("lime-basis-unknown"));
+            findings.Add(FindingCatalog.Create(LimingCodes.BasisUnknown));
         }
 
         AddMissing("target pH", targetPh is null);
@@ -54,7 +54,7 @@ public sealed class PrintedLimeRate : IWorkedResult
 
         if (rate.PoundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre)
         {
-            findings.Add(FindingCatalog.Create("lime-rate-high", ("rate", LimeText.Tons(rate.PoundsPerAcre))));
+            findings.Add(FindingCatalog.Create(LimingCodes.RateHigh, ("rate", LimeText.Tons(rate.PoundsPerAcre))));
         }
 
         if (basis.Status == DataStatus.Memory)
@@ -64,7 +64,7 @@ public sealed class PrintedLimeRate : IWorkedResult
 
         if (target > LimingConstants.All["over-lime-target"])
         {
-            findings.Add(FindingCatalog.Create("lime-over-target"));
+            findings.Add(FindingCatalog.Create(LimingCodes.OverTarget));
         }
 
         return new(LimeRate.Of(rate, target, treated, basis, institution), Finding.InOrder(findings));
@@ -73,7 +73,7 @@ public sealed class PrintedLimeRate : IWorkedResult
         {
             if (missing)
             {
-                findings.Add(FindingCatalog.Create("lime-label-missing", ("label", label)));
+                findings.Add(FindingCatalog.Create(LimingCodes.LabelMissing, ("label", label)));
             }
         }
     }

@@ -97,7 +97,7 @@ public sealed class LimeTarget : IWorkedResult
         findings.AddRange(
             outside.Select(k =>
                 FindingCatalog.Create(
-                    "lime-target-wide",
+                    LimingCodes.TargetWide,
                     ("kind", k.ShortName),
                     ("low", LimeText.Ph(k.Ph!.MinimumPh)),
                     ("high", LimeText.Ph(k.Ph.MaximumPh)),
@@ -138,7 +138,7 @@ public sealed class LimeTarget : IWorkedResult
                 {
                     findings.Add(
                         FindingCatalog.Create(
-                            "lime-target-superseded",
+                            LimingCodes.TargetSuperseded,
                             ("institution", institution.Name),
                             ("title", source.Title),
                             ("edition", source.Edition)
@@ -150,7 +150,7 @@ public sealed class LimeTarget : IWorkedResult
                 {
                     findings.Add(
                         FindingCatalog.Create(
-                            "lime-target-from-range",
+                            LimingCodes.TargetFromRange,
                             ("kind", kind.ShortName),
                             ("institution", institution.Name),
                             ("range", row.RangeInWords),
@@ -167,7 +167,7 @@ public sealed class LimeTarget : IWorkedResult
                 : "it has no say";
             findings.Add(
                 FindingCatalog.Create(
-                    "lime-target-not-known",
+                    LimingCodes.TargetNotKnown,
                     ("institution", institution.Name),
                     ("kind", kind.ShortName),
                     ("instead", instead)

@@ -36,7 +36,7 @@ public sealed class LimeTrigger : IWorkedResult
         return marginPh > LimingConstants.All["largest-trigger"]
             ? new(targetPh, marginPh)
             {
-                Findings = [FindingCatalog.Create("lime-trigger-implausible", ("margin", LimeText.Ph(marginPh)))],
+                Findings = [FindingCatalog.Create(LimingCodes.TriggerImplausible, ("margin", LimeText.Ph(marginPh)))],
             }
             : new(targetPh, marginPh) { Ph = LimeTimes.Trigger(targetPh, marginPh), Findings = [] };
     }

@@ -154,7 +154,7 @@ public sealed class LimeBalance : IWorkedResult
 
     private WorkedLine AboveNeedLine(double percent) =>
         LimingFormulas
-            .All["lime-above-need"]
+            .All[LimingCodes.AboveNeed]
             .Line(
                 $"{Amounts.Print(percent, 1)} %",
                 ("applied", Amounts.Print(Applied, "lb", 1)),
@@ -167,7 +167,7 @@ public sealed class LimeBalance : IWorkedResult
         double owed = StillOwed.Pounds;
         if (owed > Tolerance.Dust)
         {
-            yield return FindingCatalog.Create("lime-below-need", ("pounds", Amounts.Print(owed, 0)));
+            yield return FindingCatalog.Create(LimingCodes.BelowNeed, ("pounds", Amounts.Print(owed, 0)));
         }
 
         foreach (var surplus in LimeSurplus.Findings(AboveNeedPercent ?? 0))
@@ -177,12 +177,12 @@ public sealed class LimeBalance : IWorkedResult
 
         foreach (var application in all.Where(a => !a.Material.Neutralizes))
         {
-            yield return FindingCatalog.Create("lime-no-neutralizing-value", ("material", application.Material.Name));
+            yield return FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", application.Material.Name));
             double acres = Area.Acres;
             double sulfur = application.Mass.Pounds * LimingCompound.Gypsum.Sulfur.Value / acres;
             if (application.Material.Form == LimingForm.Gypsum && sulfur > LimingConstants.All["high-sulfur"])
             {
-                yield return FindingCatalog.Create("lime-gypsum-sulfur", ("pounds", Amounts.Print(sulfur, 0)));
+                yield return FindingCatalog.Create(LimingCodes.GypsumSulfur, ("pounds", Amounts.Print(sulfur, 0)));
             }
         }
     }

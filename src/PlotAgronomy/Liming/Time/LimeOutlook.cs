@@ -142,17 +142,17 @@ public sealed class LimeOutlook : IWorkedResult
 
         if (months < LimingConstants.All["too-young"])
         {
-            yield return FindingCatalog.Create("lime-too-young", ("months", Amounts.Print(months, 1)));
+            yield return FindingCatalog.Create(LimingCodes.TooYoung, ("months", Amounts.Print(months, 1)));
         }
 
         if (months < LimingConstants.All["full-effect"] && terms.Kinds.Any(k => k.IsLegume))
         {
-            yield return FindingCatalog.Create("lime-seed-legumes-later");
+            yield return FindingCatalog.Create(LimingCodes.SeedLegumesLater);
         }
 
         if (terms.Placement == LimePlacement.Surface)
         {
-            yield return FindingCatalog.Create("lime-surface-slow");
+            yield return FindingCatalog.Create(LimingCodes.SurfaceSlow);
         }
     }
 
@@ -164,12 +164,12 @@ public sealed class LimeOutlook : IWorkedResult
         [
             .. holdBack.Select(k =>
                 FindingCatalog.Create(
-                    "lime-kind-hold-back",
+                    LimingCodes.KindHoldBack,
                     ("kind", k.ShortName),
                     ("minimum", LimeText.Ph(k.Ph!.MinimumPh)),
                     ("ph", LimeText.Ph(ph))
                 )
             ),
-            .. unknown.Select(k => FindingCatalog.Create("lime-kind-limit-unknown", ("kind", k.ShortName))),
+            .. unknown.Select(k => FindingCatalog.Create(LimingCodes.KindLimitUnknown, ("kind", k.ShortName))),
         ];
 }

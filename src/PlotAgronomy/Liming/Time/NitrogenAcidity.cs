@@ -70,7 +70,7 @@ public sealed class NitrogenAcidity : IWorkedResult
                 CarbonateMass,
                 NitrogenMass
             );
-        var findings = new List<Finding> { FindingCatalog.Create("lime-acidity-aglime") };
+        var findings = new List<Finding> { FindingCatalog.Create(LimingCodes.AcidityAglime) };
         if (published && figure.Origin.Status == DataStatus.Memory)
         {
             findings.Add(MemoryGate.FindingFor($"the acidity of {figure.Name}", figure.Origin.SourceId));

@@ -58,7 +58,7 @@ public sealed class SulfurNeed : IWorkedResult
             hasFreeLime ? null : Printed.Rows.First(r => Fits(r, isPerPh: true))
         )
         {
-            Findings = [FindingCatalog.Create("lime-lower-ph-doubtful")],
+            Findings = [FindingCatalog.Create(LimingCodes.LowerPhDoubtful)],
         };
 
         bool Fits(Row row, bool isPerPh) => row.IsPerPhUnit == isPerPh && row.Textures.Contains(texture);

@@ -21,7 +21,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         bool none = request.Kinds.All(k => k.ShareOfFullStand < counted);
         if (none)
         {
-            findings.Add(FindingCatalog.Create("nutrient-no-share-counts", ("share", Amounts.Print(counted, 4))));
+            findings.Add(FindingCatalog.Create(NutrientCodes.NoShareCounts, ("share", Amounts.Print(counted, 4))));
         }
 
         ImmutableArray<ComponentNeed> needs = [.. request.Kinds.Select(k => Of(k, none || k.ShareOfFullStand >= counted))];
@@ -31,7 +31,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
                 .GroupBy(s => s.Row)
                 .Select(taken =>
                     FindingCatalog.Create(
-                        "nutrient-taken-as",
+                        NutrientCodes.TakenAs,
                         ("system", request.System.Name),
                         ("kind", string.Join("; ", taken.Select(t => t.Kind))),
                         ("row", CropRows.WordsFor(taken.Key))
@@ -74,7 +74,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
             {
                 findings.Add(
                     FindingCatalog.Create(
-                        "nutrient-kind-without-row",
+                        NutrientCodes.KindWithoutRow,
                         ("system", request.System.Name),
                         ("kind", kind.ShortName),
                         ("nutrient", SoilWords.For(nutrient))

@@ -53,9 +53,9 @@ internal sealed class NitrogenOfBlend
 
     internal IEnumerable<Finding> Findings =>
         [
-            .. fed.SelectMany(c => c.Nitrogen.Findings).Where(f => f.Code != "nutrient-nitrogen-single-dose"),
+            .. fed.SelectMany(c => c.Nitrogen.Findings).Where(f => f.Code != NutrientCodes.NitrogenSingleDose),
             .. request.LegumeCredit?.Findings ?? [],
-            .. request.LegumesAreInoculated ? Array.Empty<Finding>() : [FindingCatalog.Create("nutrient-nitrogen-uninoculated")],
+            .. request.LegumesAreInoculated ? Array.Empty<Finding>() : [FindingCatalog.Create(NutrientCodes.NitrogenUninoculated)],
         ];
 
     internal IEnumerable<string> SourceIds =>

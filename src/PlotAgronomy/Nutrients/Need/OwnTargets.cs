@@ -111,7 +111,7 @@ internal sealed class OwnTargets(
         var limit = ApplicationRate.FromPoundsPerAcre(SecondaryRule.PlotBoron.Rows[0].RateHigh!.Value);
         findings.Add(
             FindingCatalog.Create(
-                "nutrient-boron-sensitive-kind",
+                NutrientCodes.BoronSensitiveKind,
                 ("kind", sensitive.Component.Kind.ShortName),
                 ("limit", Amounts.Print(limit.PoundsPerAcre, 4))
             )

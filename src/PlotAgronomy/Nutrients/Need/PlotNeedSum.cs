@@ -69,8 +69,8 @@ internal sealed class PlotNeedSum
             && request.System.Philosophy == SystemPhilosophy.BuildUpAndMaintenance
         )
         {
-            findings.RemoveAll(f => f.Code == "nutrient-nothing-carried-off");
-            findings.Add(FindingCatalog.Create("nutrient-removal-ignored"));
+            findings.RemoveAll(f => f.Code == NutrientCodes.NothingCarriedOff);
+            findings.Add(FindingCatalog.Create(NutrientCodes.RemovalIgnored));
         }
 
         return used;
@@ -82,7 +82,7 @@ internal sealed class PlotNeedSum
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "nutrient-institutions-mixed",
+                    NutrientCodes.InstitutionsMixed,
                     ("program", program.Institution.Name),
                     ("system", request.System.Name)
                 )
@@ -103,7 +103,7 @@ internal sealed class PlotNeedSum
         if (nitrogen.IsLegumesOnly)
         {
             findings.Add(
-                FindingCatalog.Create("nutrient-nitrogen-on-legume", ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)))
+                FindingCatalog.Create(NutrientCodes.NitrogenOnLegume, ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)))
             );
         }
 
@@ -111,9 +111,9 @@ internal sealed class PlotNeedSum
         double largest = (doses.IsEmpty ? NitrogenOfBlend.SpreadAtMost(target) : doses.Max(d => d.High)).PoundsPerAcre;
         if (largest > NutrientConstants.All["largest-single-dose"])
         {
-            findings.Add(FindingCatalog.Create("nutrient-nitrogen-single-dose", ("rate", Amounts.Print(largest, 1))));
+            findings.Add(FindingCatalog.Create(NutrientCodes.NitrogenSingleDose, ("rate", Amounts.Print(largest, 1))));
         }
 
-        findings.Add(FindingCatalog.Create("nutrient-urea-needs-rain"));
+        findings.Add(FindingCatalog.Create(NutrientCodes.UreaNeedsRain));
     }
 }

@@ -20,7 +20,7 @@ internal sealed class UsedTargets(
             return;
         }
 
-        findings.Add(FindingCatalog.Create("nutrient-printed-crop", ("crop", printed.Crop)));
+        findings.Add(FindingCatalog.Create(NutrientCodes.PrintedCrop, ("crop", printed.Crop)));
         foreach (var rate in printed.Rates)
         {
             if (
@@ -30,7 +30,7 @@ internal sealed class UsedTargets(
             {
                 findings.Add(
                     FindingCatalog.Create(
-                        "nutrient-printed-differs",
+                        NutrientCodes.PrintedDiffers,
                         ("printed", NutrientWords.Range(rate.Low, rate.High)),
                         ("nutrient", SoilWords.For(rate.Nutrient)),
                         ("system", Ours(rate.Nutrient)),
@@ -62,7 +62,7 @@ internal sealed class UsedTargets(
                 : "nothing";
             findings.Add(
                 FindingCatalog.Create(
-                    "nutrient-override",
+                    NutrientCodes.Override,
                     ("nutrient", SoilWords.For(target.Nutrient)),
                     ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)),
                     ("reason", target.Reason),

@@ -97,7 +97,7 @@ public sealed class LegumeCredit
             return new LegumeCreditAnswer(
                 this,
                 ApplicationRate.Zero,
-                [FindingCatalog.Create("nutrient-legume-sown-together", ("legume", Legume))]
+                [FindingCatalog.Create(NutrientCodes.LegumeSownTogether, ("legume", Legume))]
             );
         }
 
@@ -115,7 +115,7 @@ public sealed class LegumeCredit
                     ? [MemoryGate.FindingFor($"the credit for {Legume}", SourceId)]
                     : Array.Empty<Finding>(),
                 FindingCatalog.Create(
-                    "nutrient-legume-credit-lower",
+                    NutrientCodes.LegumeCreditLower,
                     ("legume", Legume),
                     ("credit", Amounts.Print(Low.PoundsPerAcre, 4))
                 ),

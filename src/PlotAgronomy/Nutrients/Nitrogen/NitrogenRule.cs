@@ -128,7 +128,7 @@ public sealed class NitrogenRule
         double largest = doses.Length == 0 ? highPounds : doses.Max(d => d.High.PoundsPerAcre);
         ImmutableArray<Finding> all =
             largest > NutrientConstants.All["largest-single-dose"]
-                ? [.. findings, FindingCatalog.Create("nutrient-nitrogen-single-dose", ("rate", Amounts.Print(largest, 1)))]
+                ? [.. findings, FindingCatalog.Create(NutrientCodes.NitrogenSingleDose, ("rate", Amounts.Print(largest, 1)))]
                 : findings;
         return new NitrogenAnswer(
             this,
@@ -157,7 +157,7 @@ public sealed class NitrogenRule
 
         if (yield is not { } given)
         {
-            return (null, null, [FindingCatalog.Create("nutrient-nitrogen-yield-needed", ("rule", Title))]);
+            return (null, null, [FindingCatalog.Create(NutrientCodes.NitrogenYieldNeeded, ("rule", Title))]);
         }
 
         if (Form == NitrogenForm.PerUnit)

@@ -60,7 +60,7 @@ internal sealed class NitrogenYields
 
     internal Finding Outside(string rule, CropYield yield) =>
         FindingCatalog.Create(
-            "nutrient-nitrogen-outside-table",
+            NutrientCodes.NitrogenOutsideTable,
             ("rule", rule),
             ("low", Amounts.Print(points[0].Yield, 4)),
             ("high", Amounts.Print(points[^1].Yield, 4)),

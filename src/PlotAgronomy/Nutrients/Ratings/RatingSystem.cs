@@ -69,7 +69,7 @@ public sealed class RatingSystem
             Findings = Finding.InOrder([
                 .. unrated.Select(u =>
                     FindingCatalog.Create(
-                        "nutrient-not-rated",
+                        NutrientCodes.NotRated,
                         ("system", Name),
                         ("nutrient", SoilWords.For(u.Analyte)),
                         ("reason", u.Reason)

@@ -93,7 +93,7 @@ public abstract class RecommendationSystem
                         ? Refuse(
                             need.Nutrient,
                             question,
-                            "nutrient-memory-by-name",
+                            NutrientCodes.MemoryByName,
                             "its numbers are not yet checked against the publication, so it answers only when asked by name"
                         )
                         : a
@@ -139,7 +139,7 @@ public abstract class RecommendationSystem
             return Refuse(
                 nutrient,
                 question,
-                "nutrient-no-crop-row",
+                NutrientCodes.NoCropRow,
                 $"it has no row for {CropRows.WordsFor(question.Crop.Row)}"
             );
         }
@@ -158,13 +158,13 @@ public abstract class RecommendationSystem
             ? Refuse(
                 nutrient,
                 question,
-                "nutrient-test-missing",
+                NutrientCodes.TestMissing,
                 $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {wanted}"
             )
             : Refuse(
                 nutrient,
                 question,
-                "nutrient-test-not-accepted",
+                NutrientCodes.TestNotAccepted,
                 $"it was made for {wanted}, the report gives "
                     + $"{string.Join(" and ", given.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"))}"
             );

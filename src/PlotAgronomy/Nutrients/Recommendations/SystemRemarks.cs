@@ -12,7 +12,7 @@ internal static class SystemRemarks
         if (system.SupersededBy is { } next)
         {
             yield return FindingCatalog.Create(
-                "nutrient-system-superseded",
+                NutrientCodes.SystemSuperseded,
                 ("system", system.Name),
                 ("edition", system.Edition),
                 ("next", next)
@@ -51,7 +51,7 @@ internal static class SystemRemarks
         double leeway = NutrientConstants.All["sample-depth-leeway"];
         return inches < system.DepthLowInches - leeway || inches > system.DepthHighInches + leeway
             ? FindingCatalog.Create(
-                "nutrient-sample-depth",
+                NutrientCodes.SampleDepth,
                 ("system", system.Name),
                 ("depth", Amounts.Print(depth, "in", 1)),
                 ("low", Amounts.Print(system.ShallowestSample, "in", 1)),
@@ -63,7 +63,7 @@ internal static class SystemRemarks
     private static Finding? UnusualYield(CropUse crop) =>
         crop.Yield is { } given && CropRows.UnusualYieldAbove(crop.Row) is { } limit && given.PerAcre > limit
             ? FindingCatalog.Create(
-                "nutrient-yield-unusual",
+                NutrientCodes.YieldUnusual,
                 ("crop", CropRows.WordsFor(crop.Row)),
                 ("yield", given.ToString()),
                 ("limit", Amounts.Print(limit, 4))

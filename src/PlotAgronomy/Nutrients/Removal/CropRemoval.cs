@@ -76,7 +76,7 @@ public sealed class CropRemoval : IWorkedResult
         NutrientsFormulas
             .All["nothing-carried-off"]
             .Line(NutrientsFormulas.PerAcre(0), ("what", "Removal"))
-            .By(FindingCatalog.Create("nutrient-removal-ignored").SourceId, DataStatus.Read);
+            .By(FindingCatalog.Create(NutrientCodes.RemovalIgnored).SourceId, DataStatus.Read);
 
     private static CropRemoval Create(RemovalFigure figure, CropYield yield, Fraction part, RetainedShare? kept)
     {

@@ -29,7 +29,7 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         {
             if (Missing(row) is { } fact)
             {
-                findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", fact)));
+                findings.Add(FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rule.Title), ("fact", fact)));
                 return Silent();
             }
 
@@ -42,7 +42,7 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         if (rule.Rows.All(r => r.SoilClass is not null) && (setting.SoilClass ?? report.SoilClass) is null)
         {
             findings.Add(
-                FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", rule.Title), ("fact", "The soil class"))
+                FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rule.Title), ("fact", "The soil class"))
             );
             return Silent();
         }
@@ -90,7 +90,7 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         string reason = row.Advice ?? "as printed";
         if (row.Condition == SecondaryCondition.NoLimeDue && setting.IsLimeDue)
         {
-            findings.Add(FindingCatalog.Create("nutrient-magnesium-dolomite"));
+            findings.Add(FindingCatalog.Create(NutrientCodes.MagnesiumDolomite));
             return Answer(ApplicationRate.Zero, ApplicationRate.Zero, true, "dolomitic lime brings it", test);
         }
 
@@ -105,8 +105,8 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
         {
             findings.Add(
                 to > ApplicationRate.Zero
-                    ? FindingCatalog.Create("nutrient-boron-toxicity", ("rate", Amounts.Print(to.PoundsPerAcre, 4)))
-                    : FindingCatalog.Create("nutrient-boron-discouraged")
+                    ? FindingCatalog.Create(NutrientCodes.BoronToxicity, ("rate", Amounts.Print(to.PoundsPerAcre, 4)))
+                    : FindingCatalog.Create(NutrientCodes.BoronDiscouraged)
             );
         }
 

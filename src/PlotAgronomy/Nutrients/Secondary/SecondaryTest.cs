@@ -18,7 +18,7 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
             findings.Add(
                 readings.IsEmpty
                     ? FindingCatalog.Create(
-                        "nutrient-secondary-test-missing",
+                        NutrientCodes.SecondaryTestMissing,
                         ("rule", ruleTitle),
                         ("analyte", SoilWords.For(analyte))
                     )
@@ -64,13 +64,13 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
             return index(reading, ph).Index;
         }
 
-        findings.Add(FindingCatalog.Create("nutrient-secondary-fact-missing", ("rule", ruleTitle), ("fact", "The water pH")));
+        findings.Add(FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", ruleTitle), ("fact", "The water pH")));
         return null;
     }
 
     private Finding NotAccepted(SoilAnalyte analyte, string wanted, string given) =>
         FindingCatalog.Create(
-            "nutrient-secondary-test-not-accepted",
+            NutrientCodes.SecondaryTestNotAccepted,
             ("rule", ruleTitle),
             ("analyte", SoilWords.For(analyte)),
             ("wanted", wanted),

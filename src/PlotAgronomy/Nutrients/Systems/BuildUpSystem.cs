@@ -16,14 +16,14 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
         var findings = parts.Findings.ToBuilder();
         if (!question.Crop.IsCarriedOff)
         {
-            findings.Add(FindingCatalog.Create("nutrient-nothing-carried-off", ("system", Name)));
+            findings.Add(FindingCatalog.Create(NutrientCodes.NothingCarriedOff, ("system", Name)));
         }
 
         if (capped < rate)
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "nutrient-yearly-cap",
+                    NutrientCodes.YearlyCap,
                     ("system", Name),
                     ("nutrient", SoilWords.For(reading.Nutrient)),
                     ("rate", Amounts.Print(rate, 1)),
@@ -57,7 +57,7 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
         Refuse(
             nutrient,
             question,
-            "nutrient-fact-missing",
+            NutrientCodes.FactMissing,
             $"the crop is carried off, and this system prints no removal for {CropRows.WordsFor(question.Crop.Row)}: state the "
                 + "pounds that leave"
         );

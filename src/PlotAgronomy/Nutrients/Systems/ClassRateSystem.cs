@@ -14,7 +14,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 "its potassium classes differ for field-moist and for dried samples"
             );
         }
@@ -37,7 +37,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-beyond-printed-table",
+                NutrientCodes.BeyondPrintedTable,
                 $"{reading.Words} lies above the last class it prints, where the rate is none already"
             );
         }
@@ -47,7 +47,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-rates-not-held",
+                NutrientCodes.RatesNotHeld,
                 $"{rating}: for a {scale.Scope} only the classes are in this library, not the rates",
                 rating
             );
@@ -58,7 +58,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 $"{rating}; its rate is for each ton of yield hoped for, and no yield is assumed",
                 rating
             );
@@ -80,14 +80,14 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         var findings = ImmutableArray.CreateBuilder<Finding>();
         if (row.IsLegalMaximum)
         {
-            findings.Add(FindingCatalog.Create("nutrient-legal-maximum", ("system", Name)));
+            findings.Add(FindingCatalog.Create(NutrientCodes.LegalMaximum, ("system", Name)));
         }
 
         if (isRange)
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "nutrient-range-only",
+                    NutrientCodes.RangeOnly,
                     ("system", Name),
                     ("low", Amounts.Print(low, decimals: 1)),
                     ("high", Amounts.Print(row.ToRate(row.High, yield), decimals: 1))
@@ -104,7 +104,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "nutrient-maintenance-printed",
+                    NutrientCodes.MaintenancePrinted,
                     ("system", Name),
                     ("rate", Amounts.Print(low, decimals: 1)),
                     ("nutrient", SoilWords.For(reading.Nutrient))

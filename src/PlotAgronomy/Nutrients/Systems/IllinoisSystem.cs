@@ -15,7 +15,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 isPotash
                     ? "its potassium goal asks whether the soil counts as low or high in exchange capacity"
                     : "its phosphorus goal asks for the phosphorus-supplying power of the soil (low, medium or high)"

@@ -35,7 +35,7 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 "its equation asks for the yield hoped for, and none is assumed"
             );
         }

@@ -15,7 +15,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 "its potassium target is computed from the cation exchange capacity"
             );
         }
@@ -27,7 +27,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 $"it builds up over 4 or 8 years, not {Amounts.Print(years, 4)}"
             );
         }
@@ -89,7 +89,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                         ?
                         [
                             FindingCatalog.Create(
-                                "nutrient-no-upper-limit",
+                                NutrientCodes.NoUpperLimit,
                                 ("system", Name),
                                 ("nutrient", SoilWords.For(reading.Nutrient))
                             ),

@@ -18,7 +18,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
             ? Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-yes-without-rate",
+                NutrientCodes.YesWithoutRate,
                 $"{rating}; fertilizer is likely to pay, but it prints no rate",
                 rating
             )

@@ -27,14 +27,14 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
         var findings = ImmutableArray.CreateBuilder<Finding>();
         if (question.SoilClass is null)
         {
-            findings.Add(FindingCatalog.Create("nutrient-soil-class-assumed", ("system", Name)));
+            findings.Add(FindingCatalog.Create(NutrientCodes.SoilClassAssumed, ("system", Name)));
         }
 
         if (rate == 0 && raw > 0)
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "nutrient-curve-turns-up",
+                    NutrientCodes.CurveTurnsUp,
                     ("system", Name),
                     ("nutrient", SoilWords.For(reading.Nutrient)),
                     ("equation", number),

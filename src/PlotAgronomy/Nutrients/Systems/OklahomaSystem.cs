@@ -60,7 +60,7 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
             ?
             [
                 FindingCatalog.Create(
-                    "nutrient-acid-soil-phosphate",
+                    NutrientCodes.AcidSoilPhosphate,
                     ("ph", Amounts.Print(ph.Value, 1)),
                     ("limit", Amounts.Print(NutrientConstants.All["OK-acid-pH"], 1)),
                     ("rate", Amounts.Print(NutrientConstants.All["OK-acid-band"], 4))

@@ -120,7 +120,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 "its phosphorus limits are not in this library: give the rating the laboratory printed ("
                     + string.Join(", ", Ratings)
                     + ")"
@@ -139,7 +139,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             ? Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold"
             )
             : NeedFrom(
@@ -172,7 +172,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             [.. cell.Origin.SourceIds, .. rating?.SourceIds ?? []],
             line,
             cell.BreaksThePattern && reading.Nutrient == PlantNutrient.Phosphate
-                ? [FindingCatalog.Create("nutrient-grid-breaks-pattern", ("system", Name), ("rate", Amounts.Print(pounds, 4)))]
+                ? [FindingCatalog.Create(NutrientCodes.GridBreaksPattern, ("system", Name), ("rate", Amounts.Print(pounds, 4)))]
                 : []
         );
 

@@ -15,7 +15,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 return Refuse(
                     reading.Nutrient,
                     question,
-                    "nutrient-fact-missing",
+                    NutrientCodes.FactMissing,
                     "its potassium level is computed from the cation exchange capacity"
                 );
             }
@@ -25,7 +25,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 return Refuse(
                     reading.Nutrient,
                     question,
-                    "nutrient-fact-missing",
+                    NutrientCodes.FactMissing,
                     "its potassium level for organic soil is not in this library"
                 );
             }

@@ -14,7 +14,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             return Refuse(
                 reading.Nutrient,
                 question,
-                "nutrient-fact-missing",
+                NutrientCodes.FactMissing,
                 "its potassium levels ask for the cation exchange capacity"
             );
         }

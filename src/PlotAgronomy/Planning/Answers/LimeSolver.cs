@@ -164,7 +164,7 @@ internal static class LimeSolver
     {
         foreach (var useless in plan.LimeOffers.Where(o => !o.Material.Neutralizes))
         {
-            yield return FindingCatalog.Create("lime-offer-not-lime", ("material", useless.Material.Name));
+            yield return FindingCatalog.Create(LimingCodes.OfferNotLime, ("material", useless.Material.Name));
         }
 
         if (used is null || used.OfBasis == ApplicationRate.Zero)
@@ -175,13 +175,13 @@ internal static class LimeSolver
         if (offer is null)
         {
             yield return plan.LimeOffers.IsEmpty
-                ? FindingCatalog.Create("plan-no-lime-offered")
-                : FindingCatalog.Create("plan-lime-not-countable", ("basis", used.Basis.Name));
+                ? FindingCatalog.Create(PlanningCodes.NoLimeOffered)
+                : FindingCatalog.Create(PlanningCodes.LimeNotCountable, ("basis", used.Basis.Name));
         }
 
         if (plan.LimeDate is null || plan.LimeDate > plan.PlantingDate)
         {
-            yield return FindingCatalog.Create("plan-no-lime-date");
+            yield return FindingCatalog.Create(PlanningCodes.NoLimeDate);
         }
     }
 }

@@ -1,3 +1,5 @@
+using PlotAgronomy.Soil;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Fertilizers;
 
 namespace PlotAgronomy.Planning;
@@ -5,7 +7,7 @@ namespace PlotAgronomy.Planning;
 /// <summary>Every finding of every result behind the sheet.</summary>
 internal static class PlanFindings
 {
-    private static readonly string[] GeneralOnDepth = ["soil-depth-differs", "soil-sample-shallow", "soil-sample-deep"];
+    private static readonly string[] GeneralOnDepth = [SoilCodes.DepthDiffers, SoilCodes.SampleShallow, SoilCodes.SampleDeep];
 
     internal static IEnumerable<Finding> Of(PlanResults results)
     {
@@ -50,7 +52,7 @@ internal static class PlanFindings
                     or FertilizerSubstance.UreaAmmoniumNitrateSolution
                     or FertilizerSubstance.Mixture
         ) == false
-            ? findings.Where(f => f.Code != "nutrient-urea-needs-rain")
+            ? findings.Where(f => f.Code != NutrientCodes.UreaNeedsRain)
             : findings;
 
     /// <summary>What is to be said of one lot says which lot it is.</summary>
@@ -65,5 +67,5 @@ internal static class PlanFindings
     /// <summary>Where the recommendation system itself remarks on the sampled depth, the general caution would only say it
     /// twice.</summary>
     private static IEnumerable<Finding> OneOnDepth(IReadOnlyList<Finding> findings) =>
-        findings.Any(f => f.Code == "nutrient-sample-depth") ? findings.Where(f => !GeneralOnDepth.Contains(f.Code)) : findings;
+        findings.Any(f => f.Code == NutrientCodes.SampleDepth) ? findings.Where(f => !GeneralOnDepth.Contains(f.Code)) : findings;
 }

@@ -54,6 +54,6 @@ internal static class PurchaseSolver
 
     internal static IEnumerable<Finding> FindingsFor(PlanResults results) =>
         results.Plan.FertilizerOffers.IsEmpty && !NeedsNothing(results.Need)
-            ? [FindingCatalog.Create("plan-no-fertilizer-offered")]
+            ? [FindingCatalog.Create(PlanningCodes.NoFertilizerOffered)]
             : [];
 }

@@ -106,20 +106,20 @@ internal static class SowingPasses
     {
         if (plan.Site.Measured.Outline is null)
         {
-            yield return FindingCatalog.Create("plan-no-sides");
+            yield return FindingCatalog.Create(PlanningCodes.NoSides);
         }
 
         foreach (var pass in passes)
         {
             if (pass.Run is { } run && pass.Kinds.Length > 1)
             {
-                yield return FindingCatalog.Create("plan-swath-run", ("kinds", pass.Names), ("kind", SheetText.Name(run.Kind)));
+                yield return FindingCatalog.Create(PlanningCodes.SwathRun, ("kinds", pass.Names), ("kind", SheetText.Name(run.Kind)));
             }
 
             if (plan.Spreader.Hopper is Volume hopper && MayOverflow(pass, hopper))
             {
                 yield return FindingCatalog.Create(
-                    "plan-spread-more-than-hopper",
+                    PlanningCodes.SpreadMoreThanHopper,
                     ("pass", Amounts.Print(pass.Number, 0)),
                     ("load", SheetText.Weight(pass.Load)),
                     ("hopper", Amounts.Print(hopper, "gal", 1))

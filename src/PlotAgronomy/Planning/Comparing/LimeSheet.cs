@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Liming;
@@ -36,7 +37,7 @@ internal static class LimeSheet
             Finding.InOrder(comparison.Findings.Concat(targetPh is null ? target.Findings : [])),
             told: comparison
                 .Answers.SelectMany(a => a.Need.Findings)
-                .Concat(comparison.Findings.Where(f => f.Code == "lime-not-comparable"))
+                .Concat(comparison.Findings.Where(f => f.Code == LimingCodes.NotComparable))
         );
     }
 
@@ -140,7 +141,7 @@ internal static class LimeSheet
 
     /// <summary>What a method says of itself. That its numbers are from memory stands in the table.</summary>
     private static IEnumerable<Finding> Told(LimeMethodAnswer answer) =>
-        answer.Need.Findings.Where(f => f.Code != "data-from-memory");
+        answer.Need.Findings.Where(f => f.Code != ReferenceCodes.FromMemory);
 
     private static SheetRow RowOf(SectionWriter sheet, LimeMethodAnswer answer) =>
         sheet.Row(

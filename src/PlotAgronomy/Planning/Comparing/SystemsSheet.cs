@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 
@@ -30,7 +31,7 @@ internal static class SystemsSheet
                 LeftOut(compared),
             ],
             Finding.InOrder(findings),
-            told: findings.Where(f => f.Code == "data-from-memory")
+            told: findings.Where(f => f.Code == ReferenceCodes.FromMemory)
         );
     }
 

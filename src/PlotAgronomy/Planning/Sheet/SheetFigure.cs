@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 
 namespace PlotAgronomy.Planning;
@@ -30,7 +31,7 @@ public sealed class SheetFigure : SheetBlock
             .. Results
                 .Concat(RestsOn)
                 .SelectMany(r => r.Findings)
-                .Where(f => f.Code == "data-from-memory")
+                .Where(f => f.Code == ReferenceCodes.FromMemory)
                 .Select(f => f.Text)
                 .Distinct(),
         ];
@@ -47,8 +48,17 @@ public sealed class SheetFigure : SheetBlock
     /// <summary>Gets how well its numbers are known: the weakest status among its results and what they rest on.</summary>
     public DataStatus Status =>
         !Unchecked.IsEmpty ? DataStatus.Memory
-        : SourceIds.All(id => id is "PRACTICE" or "DEF-UNITS") && SourceIds.Contains("PRACTICE") ? DataStatus.Practice
+        : RestsOnPracticeAlone ? DataStatus.Practice
         : DataStatus.Read;
+
+    private bool RestsOnPracticeAlone
+    {
+        get
+        {
+            var kinds = SourceIds.SelectMany(ids => ids.Split(';')).Select(id => SourceCatalog.Find(id).Kind).ToList();
+            return kinds.Contains(SourceKind.Practice) && !kinds.Contains(SourceKind.Publication);
+        }
+    }
 
     /// <summary>Lays out the lines of the sum.</summary>
     /// <returns>The lines, in order.</returns>

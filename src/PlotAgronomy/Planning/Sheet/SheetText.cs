@@ -71,23 +71,7 @@ internal static class SheetText
         return $"{water}{buffer}{exchangeable}.";
     }
 
-    /// <summary>The symbol in brackets of <see cref="Nutrient"/>.</summary>
-    internal static string Symbol(PlantNutrient nutrient) => Nutrient(nutrient).Split('(', ')')[1];
+    internal static string Symbol(PlantNutrient nutrient) => PlantNutrients.Symbols[nutrient];
 
-    internal static string Nutrient(PlantNutrient nutrient) =>
-        nutrient switch
-        {
-            PlantNutrient.Nitrogen => "nitrogen (N)",
-            PlantNutrient.Phosphate => "phosphate (P2O5)",
-            PlantNutrient.Potash => "potash (K2O)",
-            PlantNutrient.Sulfur => "sulfur (S)",
-            PlantNutrient.Magnesium => "magnesium (Mg)",
-            PlantNutrient.Boron => "boron (B)",
-            PlantNutrient.Zinc => "zinc (Zn)",
-            PlantNutrient.Manganese => "manganese (Mn)",
-            PlantNutrient.Calcium => "calcium (Ca)",
-            PlantNutrient.Copper => "copper (Cu)",
-            PlantNutrient.Iron => "iron (Fe)",
-            _ => "chlorine (Cl)",
-        };
+    internal static string Nutrient(PlantNutrient nutrient) => PlantNutrients.InFull(nutrient);
 }

@@ -5,5 +5,5 @@ internal static class MemoryGate
 {
     /// <summary>The finding that every answer resting on such a number carries.</summary>
     internal static Finding FindingFor(string method, string sourceId) =>
-        FindingCatalog.Create("data-from-memory", ("method", method), ("source", sourceId));
+        FindingCatalog.Create(ReferenceCodes.FromMemory, ("method", method), ("source", sourceId));
 }

@@ -18,6 +18,8 @@ public sealed class Source
     /// <summary>Gets the id of the source that replaces this one, or null when it is current.</summary>
     public string? SupersededBy { get; init; }
 
+    internal SourceKind Kind { get; init; }
+
     /// <summary>Text such as <c>Title. Institution, 2025 [ID]</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
@@ -34,5 +36,6 @@ public sealed class Source
             Publisher = row.Text("publisher"),
             Edition = row.Text("edition"),
             SupersededBy = row.TextOrNull("superseded_by"),
+            Kind = row.Choice<SourceKind>("kind"),
         };
 }

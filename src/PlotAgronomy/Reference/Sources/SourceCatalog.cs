@@ -15,6 +15,9 @@ public static class SourceCatalog
     /// <summary>Gets all sources, in the order of their ids.</summary>
     public static ImmutableArray<Source> All => [.. Catalog.All.OrderBy(s => s.Id, StringComparer.Ordinal)];
 
+    /// <summary>Gets the definitions of the units.</summary>
+    internal static Source ExactUnits => Catalog.All.First(s => s.Kind == SourceKind.ExactUnits);
+
     /// <summary>Finds a source.</summary>
     /// <param name="id">Source id.</param>
     /// <returns>The source.</returns>

@@ -46,7 +46,7 @@ public sealed class GerminationTolerance : IWorkedResult
                 ? [memory]
                 : Finding.InOrder([
                     FindingCatalog.Create(
-                        "seed-out-of-tolerance",
+                        SeedCodes.OutOfTolerance,
                         ("label", Amounts.Print(label, 1)),
                         ("retest", Amounts.Print(retest, 1)),
                         ("tolerance", Amounts.Print(TolerancePoints, 0))

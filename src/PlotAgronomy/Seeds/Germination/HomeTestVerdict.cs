@@ -85,19 +85,19 @@ public sealed class HomeTestVerdict : IWorkedResult
         if (KeepTag)
         {
             yield return FindingCatalog.Create(
-                "seed-home-test-agrees",
+                SeedCodes.HomeTestAgrees,
                 [.. numbers, ("low", Amounts.Print(Test.Low, 1)), ("high", Amounts.Print(Test.High, 1))]
             );
             yield break;
         }
 
         double part = Test.Germination.Value / tag.Germination.Value;
-        yield return part < SeedsConstants.All["home-test-buy-new"] ? FindingCatalog.Create("seed-home-test-buy-new", numbers)
-        : part < SeedsConstants.All["home-test-weak"] ? FindingCatalog.Create("seed-home-test-weak", numbers)
-        : FindingCatalog.Create("seed-home-test-differs", [.. numbers, ("factor", Amounts.Print(RateFactor, 2))]);
+        yield return part < SeedsConstants.All["home-test-buy-new"] ? FindingCatalog.Create(SeedCodes.HomeTestBuyNew, numbers)
+        : part < SeedsConstants.All["home-test-weak"] ? FindingCatalog.Create(SeedCodes.HomeTestWeak, numbers)
+        : FindingCatalog.Create(SeedCodes.HomeTestDiffers, [.. numbers, ("factor", Amounts.Print(RateFactor, 2))]);
         if (IsCapped)
         {
-            yield return FindingCatalog.Create("seed-home-test-capped");
+            yield return FindingCatalog.Create(SeedCodes.HomeTestCapped);
         }
     }
 }

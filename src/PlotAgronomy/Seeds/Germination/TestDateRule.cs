@@ -112,7 +112,7 @@ public sealed class TestDateRule
         return day <= last
             ? null
             : FindingCatalog.Create(
-                "seed-test-old",
+                SeedCodes.TestOld,
                 ("test", test.ToString()),
                 ("jurisdiction", Jurisdiction),
                 ("last", last.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))

@@ -111,7 +111,7 @@ public sealed class InoculantNeed : IWorkedResult
     private IEnumerable<Finding> Remarks()
     {
         yield return FindingCatalog.Create(
-            "seed-inoculate",
+            SeedCodes.Inoculate,
             ("group", Group.ToString()),
             ("hours", Amounts.Print(Within.Value, 0))
         );

@@ -98,21 +98,21 @@ public sealed class SeedLot
         var found = new List<Finding>();
         if (IsTreated)
         {
-            found.Add(FindingCatalog.Create("seed-treated"));
+            found.Add(FindingCatalog.Create(SeedCodes.Treated));
             if (method != SowingMethod.Drilled)
             {
-                found.Add(FindingCatalog.Create("seed-treated-on-surface", ("method", SowingMethods.InWords(method))));
+                found.Add(FindingCatalog.Create(SeedCodes.TreatedOnSurface, ("method", SowingMethods.InWords(method))));
             }
 
             if (Kind.IsLegume)
             {
-                found.Add(FindingCatalog.Create("seed-treated-legume"));
+                found.Add(FindingCatalog.Create(SeedCodes.TreatedLegume));
             }
         }
 
         if (IsPreinoculated && Kind.IsLegume)
         {
-            found.Add(FindingCatalog.Create("seed-preinoculated"));
+            found.Add(FindingCatalog.Create(SeedCodes.Preinoculated));
         }
 
         return Finding.InOrder(found);

@@ -98,7 +98,7 @@ public sealed class SeedLotComparison : IWorkedResult
                 .Where(r => r.Lot.Analysis.Coating.Value > 0)
                 .Select(coated =>
                     FindingCatalog.Create(
-                        "seed-coated-beside-bare",
+                        SeedCodes.CoatedBesideBare,
                         ("coated", coated.Lot.Label),
                         ("bare", bare.Lot.Label),
                         ("coatedPrice", Price(coated)),

@@ -72,17 +72,17 @@ public sealed class RateCheck : IWorkedResult
         ];
         if (OverTop > 1)
         {
-            yield return FindingCatalog.Create("seed-rate-above-range", [.. numbers, ("times", Amounts.Print(OverTop, 2))]);
+            yield return FindingCatalog.Create(SeedCodes.RateAboveRange, [.. numbers, ("times", Amounts.Print(OverTop, 2))]);
         }
 
         if (OverTop >= SeedsConstants.All["rate-factor-twice"] && Rate.Method != SowingMethod.Drilled)
         {
-            yield return FindingCatalog.Create("seed-rate-factor-twice", ("kind", Kind.ShortName));
+            yield return FindingCatalog.Create(SeedCodes.RateFactorTwice, ("kind", Kind.ShortName));
         }
 
         if (OverBottom < 1)
         {
-            yield return FindingCatalog.Create("seed-rate-below-range", numbers);
+            yield return FindingCatalog.Create(SeedCodes.RateBelowRange, numbers);
         }
 
         if (Kind.Rates!.EvidenceFor(Rate.Method).FindingFor($"the full rates of {Kind.ShortName}") is { } memory)

@@ -71,7 +71,7 @@ public sealed class SeedTag
         if (Tolerance.IsAbove(Math.Abs(UnexplainedPercent), SumTolerancePercent))
         {
             yield return FindingCatalog.Create(
-                UnexplainedPercent > 0 ? "seed-tag-part-missing" : "seed-tag-too-much",
+                UnexplainedPercent > 0 ? SeedCodes.TagPartMissing : SeedCodes.TagTooMuch,
                 ("sum", Amounts.Print(SumPercent, 2)),
                 ("difference", Amounts.Print(Math.Abs(UnexplainedPercent), 2))
             );
@@ -79,13 +79,13 @@ public sealed class SeedTag
 
         if (Weed.Percent > SeedsConstants.All["tag-weed-high"])
         {
-            yield return FindingCatalog.Create("seed-much-weed", ("weed", Amounts.Print(Weed, 2)));
+            yield return FindingCatalog.Create(SeedCodes.MuchWeed, ("weed", Amounts.Print(Weed, 2)));
         }
 
         foreach (var weed in Noxious)
         {
             yield return FindingCatalog.Create(
-                "seed-noxious",
+                SeedCodes.Noxious,
                 ("weed", weed.Name),
                 ("count", Amounts.Print(weed.SeedsPerPound, 1))
             );
@@ -94,7 +94,7 @@ public sealed class SeedTag
         if (Coating.Value > Inert.Value + SumTolerancePercent / 100)
         {
             yield return FindingCatalog.Create(
-                "seed-coating-outside-inert",
+                SeedCodes.CoatingOutsideInert,
                 ("coating", Amounts.Print(Coating, 2)),
                 ("inert", Amounts.Print(Inert, 2))
             );
@@ -102,23 +102,23 @@ public sealed class SeedTag
 
         if (Coating.Value <= 0 && Inert.Percent > SeedsConstants.All["tag-inert-high"])
         {
-            yield return FindingCatalog.Create("seed-much-inert", ("inert", Amounts.Print(Inert, 2)));
+            yield return FindingCatalog.Create(SeedCodes.MuchInert, ("inert", Amounts.Print(Inert, 2)));
         }
 
         if (IsTreated)
         {
-            yield return FindingCatalog.Create("seed-treated");
+            yield return FindingCatalog.Create(SeedCodes.Treated);
         }
 
         foreach (var component in Components.Where(c => c.Kind.TagGivesDormantSeed && c.Analysis.DormantSeed.Value <= 0))
         {
-            yield return FindingCatalog.Create("seed-dormant-not-given", ("kind", component.Kind.ShortName));
+            yield return FindingCatalog.Create(SeedCodes.DormantNotGiven, ("kind", component.Kind.ShortName));
         }
 
         foreach (var component in Components.Where(c => c.Analysis.Germination < GerminationFloors.For(c.Kind)))
         {
             yield return FindingCatalog.Create(
-                "seed-below-floor",
+                SeedCodes.BelowFloor,
                 ("germination", Amounts.Print(component.Analysis.Germination, 1)),
                 ("floor", Amounts.Print(GerminationFloors.For(component.Kind), 1)),
                 ("kind", component.Kind.ShortName)

@@ -154,7 +154,7 @@ internal sealed class TagDraft(KindCatalog catalog)
         }
     }
 
-    private void LeaveAside(string line) => findings.Add(FindingCatalog.Create("seed-tag-line-aside", ("line", line)));
+    private void LeaveAside(string line) => findings.Add(FindingCatalog.Create(SeedCodes.TagLineAside, ("line", line)));
 
     /// <summary>A row of a table: pure seed, the kind, germination and what follows it.</summary>
     private void AddRow(string line, string rest, List<(double Value, TagText.Mark Where, bool Comma)> numbers)

@@ -92,7 +92,7 @@ internal sealed class TagEntry
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "seed-tag-pure-live-differs",
+                    SeedCodes.TagPureLiveDiffers,
                     ("printed", Text(printedLiving)),
                     ("found", Text(living)),
                     ("kind", name)
@@ -119,7 +119,7 @@ internal sealed class TagEntry
     }
 
     internal static void Assume(List<Finding> findings, string assumption) =>
-        findings.Add(FindingCatalog.Create("seed-tag-assumption", ("assumption", assumption)));
+        findings.Add(FindingCatalog.Create(SeedCodes.TagAssumption, ("assumption", assumption)));
 
     internal static string Text(double percent) => Amounts.Print(percent, 2);
 }

@@ -106,13 +106,13 @@ public sealed class BulkSeeding : IWorkedResult
     {
         if (part < SeedsConstants.All["pure-live-seed-low"])
         {
-            yield return FindingCatalog.Create("seed-low-pure-live", ("part", Amounts.Print(PureLiveSeedPart, 1)));
+            yield return FindingCatalog.Create(SeedCodes.LowPureLive, ("part", Amounts.Print(PureLiveSeedPart, 1)));
         }
 
         if (EqualWeightRate is { } equal)
         {
             yield return FindingCatalog.Create(
-                "seed-coated",
+                SeedCodes.Coated,
                 ("coating", Amounts.Print(analysis.Coating, 1)),
                 ("equal", Amounts.Print(equal.Rate, "lb/ac", 2)),
                 ("bulk", Amounts.Print(Bulk.Rate, "lb/ac", 2))
@@ -122,7 +122,7 @@ public sealed class BulkSeeding : IWorkedResult
         if (ShowBothRates)
         {
             yield return FindingCatalog.Create(
-                "seed-much-hard-or-dormant",
+                SeedCodes.MuchHardOrDormant,
                 ("hard", Amounts.Print(Fraction.FromValue(Math.Min(1, analysis.HardSeed.Value + analysis.DormantSeed.Value)), 1)),
                 ("counted", Amounts.Print(CountingHardAndDormant.Rate, "lb/ac", 2)),
                 ("germination", CountingGerminationOnly is { } only ? Amounts.Print(only.Rate, "lb/ac", 2) : "no rate")
@@ -132,7 +132,7 @@ public sealed class BulkSeeding : IWorkedResult
         if (BulkIfSeedIsBetter is { } better && BulkIfSeedIsWorse is { } worse)
         {
             yield return FindingCatalog.Create(
-                "seed-germination-range",
+                SeedCodes.GerminationRange,
                 ("seeds", Amounts.Print(analysis.SeedsTested!.Value, 0)),
                 ("low", Amounts.Print(better.Rate, "lb/ac", 2)),
                 ("high", Amounts.Print(worse.Rate, "lb/ac", 2))
@@ -142,7 +142,7 @@ public sealed class BulkSeeding : IWorkedResult
         if (kind is not null && GerminationFloors.For(kind) is var floor && analysis.Germination < floor)
         {
             yield return FindingCatalog.Create(
-                "seed-below-floor",
+                SeedCodes.BelowFloor,
                 ("germination", Amounts.Print(analysis.Germination, 1)),
                 ("floor", Amounts.Print(floor, 1)),
                 ("kind", kind.ShortName)

@@ -20,8 +20,8 @@ internal static class PhChecks
 
         double shifted = typed / 10;
         return shifted >= LowestPh && shifted <= SoilConstants.All["shifted-ph-high"]
-            ? [FindingCatalog.Create("soil-ph-decimal-point", ("typed", Number(typed)), ("likely", Number(shifted)))]
-            : [FindingCatalog.Create("soil-ph-impossible", ("typed", Number(typed)))];
+            ? [FindingCatalog.Create(SoilCodes.PhDecimalPoint, ("typed", Number(typed)), ("likely", Number(shifted)))]
+            : [FindingCatalog.Create(SoilCodes.PhImpossible, ("typed", Number(typed)))];
     }
 
     internal static IEnumerable<Finding> Of(SoilReport report)
@@ -30,14 +30,14 @@ internal static class PhChecks
         {
             if (value < LowestPh || value > SoilConstants.All["ph-high"])
             {
-                yield return FindingCatalog.Create("soil-ph-unlikely", ("reading", text));
+                yield return FindingCatalog.Create(SoilCodes.PhUnlikely, ("reading", text));
             }
         }
 
         if (report.WaterPh is { } water && report.SaltPh is { } salt && salt.Value > water.Value)
         {
             yield return FindingCatalog.Create(
-                "soil-salt-ph-above-water",
+                SoilCodes.SaltPhAboveWater,
                 ("salt", salt.ToString()),
                 ("water", water.ToString())
             );
@@ -55,7 +55,7 @@ internal static class PhChecks
             && acid.Value < LimeNotExpectedFrom
         )
         {
-            yield return FindingCatalog.Create("soil-buffer-missing", ("water", acid.ToString()));
+            yield return FindingCatalog.Create(SoilCodes.BufferMissing, ("water", acid.ToString()));
         }
     }
 
@@ -69,7 +69,7 @@ internal static class PhChecks
         if (buffer.Value > start)
         {
             yield return FindingCatalog.Create(
-                "soil-buffer-above-start",
+                SoilCodes.BufferAboveStart,
                 ("reading", buffer.ToString()),
                 ("start", Number(start))
             );
@@ -80,7 +80,7 @@ internal static class PhChecks
         )
         {
             yield return FindingCatalog.Create(
-                "soil-buffer-placeholder",
+                SoilCodes.BufferPlaceholder,
                 ("reading", buffer.ToString()),
                 ("start", Number(start))
             );
@@ -89,7 +89,7 @@ internal static class PhChecks
         if (water is not null && water.Value < LimeNotExpectedFrom && buffer.Value < water.Value && buffer.Value < start - 2)
         {
             yield return FindingCatalog.Create(
-                "soil-ph-buffer-swapped",
+                SoilCodes.PhBufferSwapped,
                 ("water", water.ToString()),
                 ("buffer", buffer.ToString())
             );

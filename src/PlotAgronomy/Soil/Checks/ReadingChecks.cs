@@ -56,7 +56,7 @@ internal static class ReadingChecks
             if (nearOxide)
             {
                 yield return FindingCatalog.Create(
-                    "soil-oxide-typed-as-element",
+                    SoilCodes.OxideTypedAsElement,
                     ("analyte", SoilWords.Opening(reading.Analyte)),
                     ("ratio", printed),
                     ("oxide", "P2O5"),
@@ -66,7 +66,7 @@ internal static class ReadingChecks
             else if (Math.Abs(ratio / DoubledRatio - 1) <= RatioBand || Math.Abs(ratio * DoubledRatio - 1) <= RatioBand)
             {
                 yield return FindingCatalog.Create(
-                    "soil-doubled-since",
+                    SoilCodes.DoubledSince,
                     ("analyte", SoilWords.Opening(reading.Analyte)),
                     ("ratio", printed)
                 );
@@ -80,12 +80,12 @@ internal static class ReadingChecks
         bool phosphorusOrPotassium = reading.Analyte is SoilAnalyte.Phosphorus or SoilAnalyte.Potassium;
         if (reading.Form == PrintedForm.Oxide)
         {
-            yield return FindingCatalog.Create("soil-oxide-not-programs", ("analyte", analyte));
+            yield return FindingCatalog.Create(SoilCodes.OxideNotPrograms, ("analyte", analyte));
         }
 
         if (phosphorusOrPotassium && reading.Extractant == Extractant.NotStated)
         {
-            yield return FindingCatalog.Create("soil-extractant-missing", ("analyte", analyte));
+            yield return FindingCatalog.Create(SoilCodes.ExtractantMissing, ("analyte", analyte));
         }
 
         if (program is not null)
@@ -93,7 +93,7 @@ internal static class ReadingChecks
             if (phosphorusOrPotassium && !program.Units.Contains(reading.Unit))
             {
                 yield return FindingCatalog.Create(
-                    "soil-unit-not-programs",
+                    SoilCodes.UnitNotPrograms,
                     ("analyte", analyte),
                     ("unit", SoilWords.For(reading.Unit)),
                     ("program", program.Institution.Name),
@@ -108,7 +108,7 @@ internal static class ReadingChecks
             )
             {
                 yield return FindingCatalog.Create(
-                    "soil-extractant-not-programs",
+                    SoilCodes.ExtractantNotPrograms,
                     ("analyte", analyte),
                     ("extractant", SoilWords.For(reading.Extractant)),
                     ("program", program.Institution.Name),
@@ -119,7 +119,7 @@ internal static class ReadingChecks
         else if (phosphorusOrPotassium && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre))
         {
             yield return FindingCatalog.Create(
-                "soil-unit-ask",
+                SoilCodes.UnitAsk,
                 ("analyte", analyte),
                 ("value", Number(reading.PrintedValue)),
                 ("laboratory", report.Laboratory)
@@ -136,7 +136,7 @@ internal static class ReadingChecks
             )
             {
                 yield return FindingCatalog.Create(
-                    "soil-value-high-for-unit",
+                    SoilCodes.ValueHighForUnit,
                     ("analyte", analyte),
                     ("value", SoilWords.Printed(reading.PrintedValue, reading.Unit)),
                     ("limit", Number(limit))

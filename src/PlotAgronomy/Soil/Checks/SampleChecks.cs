@@ -12,15 +12,15 @@ internal static class SampleChecks
     {
         if (report.SampledOn is not { } day)
         {
-            yield return FindingCatalog.Create("soil-report-undated");
+            yield return FindingCatalog.Create(SoilCodes.ReportUndated);
         }
         else if (day > today)
         {
-            yield return FindingCatalog.Create("soil-report-from-future", ("date", Date(day)), ("today", Date(today)));
+            yield return FindingCatalog.Create(SoilCodes.ReportFromFuture, ("date", Date(day)), ("today", Date(today)));
         }
         else if (day.AddYears((int)SoilConstants.All["report-age-high"]) < today)
         {
-            yield return FindingCatalog.Create("soil-report-old", ("date", Date(day)), ("years", Years(day, today)));
+            yield return FindingCatalog.Create(SoilCodes.ReportOld, ("date", Date(day)), ("years", Years(day, today)));
         }
     }
 
@@ -43,11 +43,11 @@ internal static class SampleChecks
             double inches = depth.Inches;
             if (inches < SoilConstants.All["sample-depth-low"])
             {
-                yield return FindingCatalog.Create("soil-sample-shallow", ("sampled", Inches(inches)));
+                yield return FindingCatalog.Create(SoilCodes.SampleShallow, ("sampled", Inches(inches)));
             }
             else if (inches > SoilConstants.All["sample-depth-high"])
             {
-                yield return FindingCatalog.Create("soil-sample-deep", ("sampled", Inches(inches)));
+                yield return FindingCatalog.Create(SoilCodes.SampleDeep, ("sampled", Inches(inches)));
             }
         }
     }
@@ -64,7 +64,7 @@ internal static class SampleChecks
             ?
             [
                 FindingCatalog.Create(
-                    "soil-depth-differs",
+                    SoilCodes.DepthDiffers,
                     ("sampled", Inches(inches)),
                     ("method", method),
                     ("expected", Inches(expectedInches))

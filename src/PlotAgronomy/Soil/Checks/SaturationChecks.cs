@@ -18,7 +18,7 @@ internal static class SaturationChecks
         double sum = saturations.Sum(r => r.PrintedValue);
         if (sum > 100 + RoundingPercent)
         {
-            yield return FindingCatalog.Create("soil-saturation-sum", ("sum", Amounts.Print(sum, 1)));
+            yield return FindingCatalog.Create(SoilCodes.SaturationSum, ("sum", Amounts.Print(sum, 1)));
         }
         else if (
             report.PrintedBaseSaturation is { } printed
@@ -27,7 +27,7 @@ internal static class SaturationChecks
         )
         {
             yield return FindingCatalog.Create(
-                "soil-saturation-differs",
+                SoilCodes.SaturationDiffers,
                 ("sum", Amounts.Print(sum, 1)),
                 ("printed", Amounts.Print(printed, 1))
             );
@@ -39,7 +39,7 @@ internal static class SaturationChecks
             if (bases > SoilConstants.All["bases-over-capacity"] * capacity.Milliequivalents)
             {
                 yield return FindingCatalog.Create(
-                    "soil-cations-exceed-capacity",
+                    SoilCodes.CationsExceedCapacity,
                     ("bases", Amounts.Print(bases, 2)),
                     ("capacity", Amounts.Print(capacity.Milliequivalents, 2))
                 );

@@ -8,8 +8,8 @@ namespace PlotAgronomy.Soil;
 /// <remarks>Capacity = K + Mg + Ca (+ Na) + acidity; saturation = 100 x cation / capacity.</remarks>
 public sealed class CationBalance : IWorkedResult
 {
-    private const string MagnesiumLow = "soil-magnesium-low";
-    private const string PotassiumOverMagnesium = "soil-potassium-over-magnesium";
+    private const string MagnesiumLow = SoilCodes.MagnesiumLow;
+    private const string PotassiumOverMagnesium = SoilCodes.PotassiumOverMagnesium;
 
     private readonly BufferPh? buffer;
 

@@ -25,7 +25,7 @@ internal static class CationSumSteps
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "soil-acidity-missing",
+                    SoilCodes.AcidityMissing,
                     ("ph", Ph(report)),
                     ("buffers", string.Join(", ", term.Buffers.Select(SoilWords.For)))
                 )
@@ -35,7 +35,7 @@ internal static class CationSumSteps
         {
             findings.Add(
                 FindingCatalog.Create(
-                    "soil-acidity-outside-domain",
+                    SoilCodes.AcidityOutsideDomain,
                     ("term", term.Title),
                     ("limit", Number(limit)),
                     ("ph", Number(water.Value))
@@ -52,7 +52,7 @@ internal static class CationSumSteps
             {
                 findings.Add(
                     FindingCatalog.Create(
-                        "soil-acidity-none-above-start",
+                        SoilCodes.AcidityNoneAboveStart,
                         ("buffer", buffer.ToString()),
                         ("start", Number(term.StartPh)),
                         ("term", term.Title)
@@ -99,8 +99,8 @@ internal static class CationSumSteps
         bool nearNeutral = water.Value >= SoilConstants.All["near-neutral-ph"];
         findings.Add(
             nearNeutral
-                ? FindingCatalog.Create("soil-acidity-taken-as-zero", ("ph", Number(water.Value)))
-                : FindingCatalog.Create("soil-acidity-missing", ("ph", Number(water.Value)), ("buffers", "none was run"))
+                ? FindingCatalog.Create(SoilCodes.AcidityTakenAsZero, ("ph", Number(water.Value)))
+                : FindingCatalog.Create(SoilCodes.AcidityMissing, ("ph", Number(water.Value)), ("buffers", "none was run"))
         );
         NoteFreeLime(report, findings);
         return WithoutTerm(bases, nearNeutral ? default(CationCharge) : null, CationChargeBasis.Per100Grams, findings);
@@ -142,7 +142,7 @@ internal static class CationSumSteps
             {
                 if (cation != SoilAnalyte.Sodium)
                 {
-                    findings.Add(FindingCatalog.Create("soil-cation-missing", ("cation", SoilWords.For(cation))));
+                    findings.Add(FindingCatalog.Create(SoilCodes.CationMissing, ("cation", SoilWords.For(cation))));
                 }
 
                 continue;
@@ -183,7 +183,7 @@ internal static class CationSumSteps
     {
         if (report.WaterPh is { } water && water.Value > SoilConstants.All["free-lime-ph"])
         {
-            findings.Add(FindingCatalog.Create("soil-calcium-inflated", ("ph", Number(water.Value))));
+            findings.Add(FindingCatalog.Create(SoilCodes.CalciumInflated, ("ph", Number(water.Value))));
         }
     }
 
@@ -194,7 +194,7 @@ internal static class CationSumSteps
         && Math.Abs(computed.Milliequivalents - printed.Milliequivalents)
             > SoilConstants.All["capacity-differs"] * printed.Milliequivalents
             ? FindingCatalog.Create(
-                "soil-capacity-differs",
+                SoilCodes.CapacityDiffers,
                 ("term", sum.Term!.Title),
                 ("computed", computed.ToString()),
                 ("printed", printed.ToString())

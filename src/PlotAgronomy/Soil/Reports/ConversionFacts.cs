@@ -17,7 +17,7 @@ internal sealed class ConversionFacts(SoilReading reading, SampledSoil soil)
             return layer;
         }
 
-        findings.Add(FindingCatalog.Create("soil-depth-assumed"));
+        findings.Add(FindingCatalog.Create(SoilCodes.DepthAssumed));
         return SampledLayer.FurrowSlice;
     }
 

@@ -103,7 +103,7 @@ public sealed class ExtractantConversion
     public static Finding? ReasonAgainst(SoilAnalyte analyte, Extractant from, Extractant to) =>
         ExtractantRefusal.All.FirstOrDefault(r => r.Covers(analyte, from, to)) is { } refusal
             ? FindingCatalog.Create(
-                "soil-extractant-no-equation",
+                SoilCodes.ExtractantNoEquation,
                 ("analyte", SoilWords.Opening(analyte)),
                 ("from", SoilWords.For(from)),
                 ("to", SoilWords.For(to)),
@@ -151,7 +151,7 @@ public sealed class ExtractantConversion
             [step],
             [
                 FindingCatalog.Create(
-                    "soil-extractant-converted",
+                    SoilCodes.ExtractantConverted,
                     ("analyte", SoilWords.Opening(Analyte)),
                     ("from", SoilWords.For(From)),
                     ("to", SoilWords.For(To)),

@@ -62,9 +62,6 @@ internal static class SoilWords
             (SoilBuffer.NewWoodruff, "new Woodruff")
         );
 
-    private static EnumWords<PlantNutrient> Nutrients { get; } =
-        new([.. EnumWords<PlantNutrient>.FromNames().All.Select(n => (n.Value, SymbolOf(n.Value) ?? n.Word))]);
-
     internal static string For(SoilTestUnit unit) => Units[unit];
 
     /// <summary>An extractant within a sentence, where "not stated" alone would not read.</summary>
@@ -75,7 +72,7 @@ internal static class SoilWords
 
     internal static string For(SoilAnalyte analyte) => Analytes[analyte];
 
-    internal static string For(PlantNutrient nutrient) => Nutrients[nutrient];
+    internal static string For(PlantNutrient nutrient) => PlantNutrients.InSentence(nutrient);
 
     internal static string For(SoilClass soilClass) => Classes[soilClass];
 
@@ -104,13 +101,4 @@ internal static class SoilWords
     internal static string Or(IEnumerable<Extractant> extractants) => string.Join(" or ", extractants.Select(For));
 
     internal static string Or(IEnumerable<SoilTestUnit> units) => Units.Or(units);
-
-    private static string? SymbolOf(PlantNutrient nutrient) =>
-        nutrient switch
-        {
-            PlantNutrient.Phosphate => "P2O5",
-            PlantNutrient.Potash => "K2O",
-            PlantNutrient.Nitrogen => "N",
-            _ => null,
-        };
 }

@@ -155,7 +155,7 @@ public sealed class CalibrationOutcome : IWorkedResult
         if (Tolerance.IsAbove(Math.Max(runs.FlowFactor, runs.PaceFactor), limit))
         {
             yield return FindingCatalog.Create(
-                "spread-far-off",
+                SpreadingCodes.FarOff,
                 ("mean", Amounts.Print(runs.Mean.PoundsPerAcre, 2)),
                 ("wanted", Amounts.Print(runs.Target.PoundsPerAcre, 2))
             );
@@ -169,7 +169,7 @@ public sealed class CalibrationOutcome : IWorkedResult
         if (Tolerance.IsAbove(milesPerHour, limit))
         {
             yield return FindingCatalog.Create(
-                "spread-hurried-pace",
+                SpreadingCodes.HurriedPace,
                 ("pace", Amounts.Print(milesPerHour, 1)),
                 ("limit", Amounts.Print(limit, 0))
             );

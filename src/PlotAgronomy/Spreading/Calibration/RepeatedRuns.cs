@@ -43,7 +43,7 @@ public sealed class RepeatedRuns : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.Sources("spread-off-target", "spread-spread-of-runs");
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.Sources(SpreadingCodes.OffTarget, "spread-spread-of-runs");
 
     /// <summary>Judges repeated runs.</summary>
     /// <param name="runs">Rates measured under the same settings; at least one, each above 0.</param>
@@ -100,7 +100,7 @@ public sealed class RepeatedRuns : IWorkedResult
                     ("mean", mean)
                 ),
             SpreadingFormulas
-                .All["spread-off-target"]
+                .All[SpreadingCodes.OffTarget]
                 .Line(
                     $"{Amounts.Print(OffTargetPercent, 2)} %",
                     ("mean", mean),
@@ -120,7 +120,7 @@ public sealed class RepeatedRuns : IWorkedResult
         if (verdict == RepeatVerdict.TooFewRuns)
         {
             yield return FindingCatalog.Create(
-                "spread-few-runs",
+                SpreadingCodes.FewRuns,
                 ("runs", Amounts.Print(runs, 0)),
                 ("needed", Amounts.Print(SpreadingConstants.All["repeat-runs"], 0))
             );
@@ -129,7 +129,7 @@ public sealed class RepeatedRuns : IWorkedResult
         if (disagree)
         {
             yield return FindingCatalog.Create(
-                "spread-runs-disagree",
+                SpreadingCodes.RunsDisagree,
                 ("spread", Amounts.Print(spreadPercent, 1)),
                 ("limit", Amounts.Print(SpreadingConstants.All["repeat-spread"], 0))
             );
@@ -138,7 +138,7 @@ public sealed class RepeatedRuns : IWorkedResult
         if (verdict == RepeatVerdict.OffTarget)
         {
             yield return FindingCatalog.Create(
-                "spread-off-target",
+                SpreadingCodes.OffTarget,
                 ("off", Amounts.Print(offPercent, 1)),
                 ("limit", Amounts.Print(SpreadingConstants.All["target-tolerance"], 0))
             );

@@ -29,7 +29,7 @@ public static partial class SpreaderCalibration
             Weighed = caught,
             Covered = trayArea,
             Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
-            Findings = [FindingCatalog.Create("spread-tray-recovery")],
+            Findings = [FindingCatalog.Create(SpreadingCodes.TrayRecovery)],
             SourceIds = SpreadingFormulas.Sources("spread-rate-on-trays"),
             Lines = () => [RateLine("spread-rate-on-trays", pounds, rate, ("tray area", Amounts.Print(squareFeet, 3)))],
         };
@@ -124,7 +124,7 @@ public static partial class SpreaderCalibration
             Findings =
             [
                 FindingCatalog.Create(
-                    "spread-record-spread",
+                    SpreadingCodes.RecordSpread,
                     ("spread", Amounts.Print(spread, "lb", 2)),
                     ("plot", Amounts.Print(plot, "ac", 3))
                 ),

@@ -37,7 +37,7 @@ internal static class GateMeasurements
         return (
             sorted,
             FindingCatalog.Create(
-                "spread-gate-pooled",
+                SpreadingCodes.GatePooled,
                 ("material", material),
                 ("low", Amounts.Print(first.Setting, 3)),
                 ("high", Amounts.Print(second.Setting, 3))

@@ -72,8 +72,8 @@ public sealed partial class GateTable
             [.. points.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
             [
                 material == Material
-                    ? FindingCatalog.Create("spread-gate-moved", ("material", material))
-                    : FindingCatalog.Create("spread-gate-first-guess", ("material", material), ("measured", Material)),
+                    ? FindingCatalog.Create(SpreadingCodes.GateMoved, ("material", material))
+                    : FindingCatalog.Create(SpreadingCodes.GateFirstGuess, ("material", material), ("measured", Material)),
             ]
         );
 }

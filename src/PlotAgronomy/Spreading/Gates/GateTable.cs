@@ -77,7 +77,7 @@ public sealed partial class GateTable
             ? FlowAbove(setting, power)
             : Nothing(
                 FindingCatalog.Create(
-                    "spread-gate-above",
+                    SpreadingCodes.GateAbove,
                     ("material", Material),
                     ("highest", Amounts.Print(Points[^1].Setting, 3))
                 )
@@ -96,7 +96,7 @@ public sealed partial class GateTable
         {
             return Nothing(
                 FindingCatalog.Create(
-                    "spread-flow-too-small",
+                    SpreadingCodes.FlowTooSmall,
                     ("flow", Amounts.Print(wanted, 3)),
                     ("smallest", Amounts.Print(Points[0].PoundsPerMinute, 3)),
                     ("material", Material)
@@ -116,7 +116,7 @@ public sealed partial class GateTable
             ? SettingAbove(opened, wanted)
             : Nothing(
                 FindingCatalog.Create(
-                    "spread-gate-above",
+                    SpreadingCodes.GateAbove,
                     ("material", Material),
                     ("highest", Amounts.Print(Points[^1].Setting, 3))
                 )
@@ -159,7 +159,7 @@ public sealed partial class GateTable
             Findings = Finding.InOrder([
                 .. Findings,
                 FindingCatalog.Create(
-                    "spread-gate-one-step-above",
+                    SpreadingCodes.GateOneStepAbove,
                     ("material", Material),
                     ("highest", Amounts.Print(Points[^1].Setting, 3))
                 ),
@@ -183,5 +183,5 @@ public sealed partial class GateTable
     private GateAnswer Nothing(Finding why) => new() { Material = Material, Findings = Finding.InOrder([.. Findings, why]) };
 
     private Finding BelowTable() =>
-        FindingCatalog.Create("spread-gate-below", ("material", Material), ("lowest", Amounts.Print(Points[0].Setting, 3)));
+        FindingCatalog.Create(SpreadingCodes.GateBelow, ("material", Material), ("lowest", Amounts.Print(Points[0].Setting, 3)));
 }

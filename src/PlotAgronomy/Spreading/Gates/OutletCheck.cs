@@ -51,7 +51,7 @@ public sealed class OutletCheck : IWorkedResult
                     .Where(o => Tolerance.IsAbove(Math.Abs(o.Off), limit))
                     .Select(o =>
                         FindingCatalog.Create(
-                            "spread-outlet-off",
+                            SpreadingCodes.OutletOff,
                             ("outlet", Amounts.Print(o.Outlet, 0)),
                             ("off", Amounts.Print(o.Off, 1)),
                             ("limit", Amounts.Print(limit, 0))

@@ -37,7 +37,7 @@ public sealed class PrintedDial : IWorkedResult
         {
             Wanted = wanted,
             Claimed = claimed,
-            Findings = [FindingCatalog.Create("spread-no-weighed-run")],
+            Findings = [FindingCatalog.Create(SpreadingCodes.NoWeighedRun)],
         };
     }
 

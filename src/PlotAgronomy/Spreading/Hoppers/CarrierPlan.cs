@@ -158,19 +158,19 @@ public sealed class CarrierPlan : IWorkedResult
     {
         if (carrierPoundsPerAcre == 0)
         {
-            yield return FindingCatalog.Create("spread-no-carrier-needed");
+            yield return FindingCatalog.Create(SpreadingCodes.NoCarrierNeeded);
             yield break;
         }
 
-        yield return FindingCatalog.Create("spread-calibrate-blend");
+        yield return FindingCatalog.Create(SpreadingCodes.CalibrateBlend);
         if (!carrier.IsFit)
         {
-            yield return FindingCatalog.Create("spread-carrier-unfit", ("carrier", carrier.Name), ("why", carrier.Remark));
+            yield return FindingCatalog.Create(SpreadingCodes.CarrierUnfit, ("carrier", carrier.Name), ("why", carrier.Remark));
         }
 
         if (carrier.IsFeed)
         {
-            yield return FindingCatalog.Create("spread-carrier-feed", ("carrier", carrier.Name));
+            yield return FindingCatalog.Create(SpreadingCodes.CarrierFeed, ("carrier", carrier.Name));
         }
     }
 

@@ -125,11 +125,11 @@ public sealed class MixedHopper : IWorkedResult
 
     private static IEnumerable<Finding> FindingsFor(ImmutableArray<KindOutlook> kinds, IReadOnlyList<HopperShare> shares)
     {
-        yield return FindingCatalog.Create("spread-mixed-hopper");
+        yield return FindingCatalog.Create(SpreadingCodes.MixedHopper);
         foreach (var kind in kinds.Where(k => Tolerance.IsAbove(k.AloneTimesWanted, SpreadingConstants.All["too-fast-alone"])))
         {
             yield return FindingCatalog.Create(
-                "spread-too-fast-alone",
+                SpreadingCodes.TooFastAlone,
                 ("kind", kind.Kind.Name),
                 ("times", Amounts.Print(kind.AloneTimesWanted, 1))
             );
@@ -141,7 +141,7 @@ public sealed class MixedHopper : IWorkedResult
         )
         {
             yield return FindingCatalog.Create(
-                "spread-throw-unlike",
+                SpreadingCodes.ThrowUnlike,
                 ("kinds", string.Join(", ", shares.Select(s => s.Kind.Name))),
                 ("ratio", Amounts.Print(ratio, 2))
             );

@@ -113,12 +113,12 @@ public static class SizeGroups
     {
         if (groups.Length > 1)
         {
-            yield return FindingCatalog.Create("spread-separate-passes", ("passes", Amounts.Print(groups.Length, 0)));
+            yield return FindingCatalog.Create(SpreadingCodes.SeparatePasses, ("passes", Amounts.Print(groups.Length, 0)));
         }
 
         if (!measured && groups.Sum(g => g.Kinds.Length) > 1)
         {
-            yield return FindingCatalog.Create("spread-size-from-weight");
+            yield return FindingCatalog.Create(SpreadingCodes.SizeFromWeight);
         }
 
         foreach (var kind in groups.SelectMany(g => g.Kinds))
@@ -134,7 +134,7 @@ public static class SizeGroups
             if (group.Chaffy)
             {
                 yield return FindingCatalog.Create(
-                    "spread-chaffy-apart",
+                    SpreadingCodes.ChaffyApart,
                     ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name)))
                 );
             }
@@ -143,7 +143,7 @@ public static class SizeGroups
             if (depths.Count > 1 && !SeedPasses.IsCovered(depths.Min()) && SeedPasses.IsCovered(depths.Max()))
             {
                 yield return FindingCatalog.Create(
-                    "spread-pass-mixed-depth",
+                    SpreadingCodes.PassMixedDepth,
                     ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name)))
                 );
             }
@@ -154,7 +154,7 @@ public static class SizeGroups
             )
             {
                 yield return FindingCatalog.Create(
-                    "spread-throw-unlike",
+                    SpreadingCodes.ThrowUnlike,
                     ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))),
                     ("ratio", Amounts.Print(ratio, 2))
                 );

@@ -17,13 +17,13 @@ internal static class PassFindings
         var lap = laid.Lap;
         if (options.HeadlandLap && lap.IsEmpty)
         {
-            yield return FindingCatalog.Create("spread-lap-no-room", ("swath", Amounts.Print(swathFeet, 2)));
+            yield return FindingCatalog.Create(SpreadingCodes.LapNoRoom, ("swath", Amounts.Print(swathFeet, 2)));
         }
 
         if (!lap.IsEmpty && Tolerance.IsAbove(swathFeet, spacingFeet))
         {
             yield return FindingCatalog.Create(
-                "spread-lap-keeps-swath",
+                SpreadingCodes.LapKeepsSwath,
                 ("spacing", Amounts.Print(spacingFeet, 2)),
                 ("swath", Amounts.Print(swathFeet, 2))
             );
@@ -33,7 +33,7 @@ internal static class PassFindings
         if (missedFeet > swathFeet * SpreadingConstants.All["missed-edge"])
         {
             yield return FindingCatalog.Create(
-                "spread-lap-misses",
+                SpreadingCodes.LapMisses,
                 ("edge", Amounts.Print(missedFeet, 0)),
                 ("swath", Amounts.Print(swathFeet, 1))
             );
@@ -75,7 +75,7 @@ internal static class PassFindings
         if (Tolerance.IsAbove(swathFeet, spacingFeet))
         {
             yield return FindingCatalog.Create(
-                "spread-spacing-evened",
+                SpreadingCodes.SpacingEvened,
                 ("spacing", Amounts.Print(spacingFeet, 2)),
                 ("swath", Amounts.Print(swathFeet, 2)),
                 ("change", Amounts.Print((swathFeet / spacingFeet - 1) * 100, 1))
@@ -86,7 +86,7 @@ internal static class PassFindings
         if (Tolerance.IsAbove(100 * outsideShare, limit))
         {
             yield return FindingCatalog.Create(
-                "spread-outside",
+                SpreadingCodes.Outside,
                 ("percent", Amounts.Print(100 * outsideShare, 1)),
                 ("limit", Amounts.Print(limit, 0))
             );
@@ -97,7 +97,7 @@ internal static class PassFindings
         if (Tolerance.IsAbove(pathMiles, walk))
         {
             yield return FindingCatalog.Create(
-                "spread-long-walk",
+                SpreadingCodes.LongWalk,
                 ("miles", Amounts.Print(pathMiles, 1)),
                 ("limit", Amounts.Print(walk, 0)),
                 ("swath", Amounts.Print(swathFeet, 1))
@@ -106,7 +106,7 @@ internal static class PassFindings
 
         if (options.FirstPass == FirstPassPlacement.OnEdge && laid.Lap.IsEmpty)
         {
-            yield return FindingCatalog.Create("spread-first-pass-on-edge");
+            yield return FindingCatalog.Create(SpreadingCodes.FirstPassOnEdge);
         }
     }
 }

@@ -105,10 +105,10 @@ public sealed class OverlappedPattern : IWorkedResult
                 pattern.IsMeasured && !PatternMath.FallsOnTrays(pattern, feet, driving)
                     ?
                     [
-                        FindingCatalog.Create("spread-field-worse"),
-                        FindingCatalog.Create("spread-between-trays", ("swath", Print(feet))),
+                        FindingCatalog.Create(SpreadingCodes.FieldWorse),
+                        FindingCatalog.Create(SpreadingCodes.BetweenTrays, ("swath", Print(feet))),
                     ]
-                    : [FindingCatalog.Create("spread-field-worse")]
+                    : [FindingCatalog.Create(SpreadingCodes.FieldWorse)]
             ),
         };
     }

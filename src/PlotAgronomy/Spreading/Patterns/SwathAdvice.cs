@@ -177,23 +177,23 @@ public sealed class SwathAdvice : IWorkedResult
         double thrown
     )
     {
-        yield return FindingCatalog.Create("spread-field-worse");
+        yield return FindingCatalog.Create(SpreadingCodes.FieldWorse);
         if (recommended is null)
         {
-            yield return FindingCatalog.Create("spread-no-swath");
+            yield return FindingCatalog.Create(SpreadingCodes.NoSwath);
         }
 
         foreach (var run in runs.Skip(recommended is null ? 0 : 1))
         {
             double from = run.From.Feet;
             double to = run.To.Feet;
-            yield return FindingCatalog.Create("spread-outer-swath", ("from", Print(from)), ("to", Print(to)));
+            yield return FindingCatalog.Create(SpreadingCodes.OuterSwath, ("from", Print(from)), ("to", Print(to)));
         }
 
         if (Math.Abs(lean) > thrown * SpreadingConstants.All["lean-share"] / 100)
         {
             yield return FindingCatalog.Create(
-                "spread-skewed",
+                SpreadingCodes.Skewed,
                 ("lean", Print(Math.Abs(lean))),
                 ("side", lean > 0 ? "right" : "left")
             );

@@ -31,7 +31,7 @@ public static partial class SpreaderRate
                 ?
                 [
                     FindingCatalog.Create(
-                        "spread-swath-differs",
+                        SpreadingCodes.SwathDiffers,
                         ("calibrated", Amounts.Print(set, 2)),
                         ("walked", Amounts.Print(walked, 2)),
                         ("change", Amounts.Print((actual / poundsPerAcre - 1) * 100, 1))
@@ -79,7 +79,7 @@ public static partial class SpreaderRate
                 ?
                 [
                     FindingCatalog.Create(
-                        "spread-pace-differs",
+                        SpreadingCodes.PaceDiffers,
                         ("planned", Amounts.Print(planned, 2)),
                         ("kept", Amounts.Print(kept, 2)),
                         ("change", Amounts.Print(change, 1))

@@ -179,7 +179,7 @@ public sealed class SowingProgress : IWorkedResult
             if (last.PoundsLeft > load * SpreadingConstants.All["target-tolerance"] / 100)
             {
                 yield return FindingCatalog.Create(
-                    "spread-seed-left",
+                    SpreadingCodes.SeedLeft,
                     ("left", Amounts.Print(last.PoundsLeft, 2)),
                     ("share", Amounts.Print(last.PoundsLeft / load * 100, 0))
                 );
@@ -188,7 +188,7 @@ public sealed class SowingProgress : IWorkedResult
         else if (last.PoundsLeft == 0)
         {
             yield return FindingCatalog.Create(
-                "spread-seed-gone",
+                SpreadingCodes.SeedGone,
                 ("share", Amounts.Print((1 - (last.AcresDone / acres)) * 100, 0))
             );
         }
@@ -198,7 +198,7 @@ public sealed class SowingProgress : IWorkedResult
         )
         {
             yield return FindingCatalog.Create(
-                "spread-adjust",
+                SpreadingCodes.Adjust,
                 ("now", Amounts.Print(rate, 2)),
                 ("needed", Amounts.Print(needed.Value, 2))
             );

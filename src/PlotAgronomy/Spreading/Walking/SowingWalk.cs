@@ -59,7 +59,7 @@ public sealed class SowingWalk : IWorkedResult
                 ?
                 [
                     FindingCatalog.Create(
-                        "spread-long-walk",
+                        SpreadingCodes.LongWalk,
                         ("miles", Amounts.Print(walkMiles, 1)),
                         ("limit", Amounts.Print(limit, 0)),
                         ("swath", Amounts.Print(feet, 1))
@@ -107,7 +107,7 @@ public sealed class SowingWalk : IWorkedResult
             Findings = Finding.InOrder([
                 .. plot.Findings,
                 .. walk.Findings,
-                .. plot.Outline is null ? [FindingCatalog.Create("spread-sides-needed")] : Array.Empty<Finding>(),
+                .. plot.Outline is null ? [FindingCatalog.Create(SpreadingCodes.SidesNeeded)] : Array.Empty<Finding>(),
             ]),
         };
     }

@@ -1,0 +1,36 @@
+namespace PlotAgronomy.Fertilizers;
+
+/// <summary>The codes of this room's findings, as its table holds them.</summary>
+internal static class FertilizerCodes
+{
+    internal const string AmmoniumNitrate = "fertilizer-ammonium-nitrate";
+    internal const string BoronNarrow = "fertilizer-boron-narrow";
+    internal const string BoronToxic = "fertilizer-boron-toxic";
+    internal const string BoronWithSeed = "fertilizer-boron-with-seed";
+    internal const string ChlorineUnstated = "fertilizer-chlorine-unstated";
+    internal const string GradeTooHigh = "fertilizer-grade-too-high";
+    internal const string InoculantContact = "fertilizer-inoculant-contact";
+    internal const string ManurePhosphate = "fertilizer-manure-phosphate";
+    internal const string ManureVaries = "fertilizer-manure-varies";
+    internal const string MixNever = "fertilizer-mix-never";
+    internal const string MixSameDay = "fertilizer-mix-same-day";
+    internal const string NitrogenOnLegume = "fertilizer-nitrogen-on-legume";
+    internal const string NitrogenOver = "fertilizer-nitrogen-over";
+    internal const string NoSetFits = "fertilizer-no-set-fits";
+    internal const string NoSoilTest = "fertilizer-no-soil-test";
+    internal const string PerAcre = "fertilizer-per-acre";
+    internal const string PhosphateUnneeded = "fertilizer-phosphate-unneeded";
+    internal const string RateHigh = "fertilizer-rate-high";
+    internal const string RatioImpossible = "fertilizer-ratio-impossible";
+    internal const string SearchStopped = "fertilizer-search-stopped";
+    internal const string SeedContact = "fertilizer-seed-contact";
+    internal const string Short = "fertilizer-short";
+    internal const string SmallPlot = "fertilizer-small-plot";
+    internal const string SplitNitrogen = "fertilizer-split-nitrogen";
+    internal const string SurfaceUrea = "fertilizer-surface-urea";
+    internal const string SurfaceUreaLoss = "fertilizer-surface-urea-loss";
+    internal const string Unneeded = "fertilizer-unneeded";
+    internal const string WaterAndWeather = "fertilizer-water-and-weather";
+    internal const string WeighOut = "fertilizer-weigh-out";
+    internal const string WholePackagesOver = "fertilizer-whole-packages-over";
+}

@@ -1,0 +1,13 @@
+namespace PlotAgronomy.Planning;
+
+/// <summary>The codes of this room's findings, as its table holds them.</summary>
+internal static class PlanningCodes
+{
+    internal const string LimeNotCountable = "plan-lime-not-countable";
+    internal const string NoFertilizerOffered = "plan-no-fertilizer-offered";
+    internal const string NoLimeDate = "plan-no-lime-date";
+    internal const string NoLimeOffered = "plan-no-lime-offered";
+    internal const string NoSides = "plan-no-sides";
+    internal const string SpreadMoreThanHopper = "plan-spread-more-than-hopper";
+    internal const string SwathRun = "plan-swath-run";
+}
