@@ -37,7 +37,9 @@ internal static class PlantNutrients
 
     /// <summary>A nutrient within a sentence of a report: the three of a grade by symbol, the others by name.</summary>
     internal static string InSentence(PlantNutrient nutrient) =>
-        nutrient is PlantNutrient.Nitrogen or PlantNutrient.Phosphate or PlantNutrient.Potash ? Symbols[nutrient] : Names[nutrient];
+        nutrient is PlantNutrient.Nitrogen or PlantNutrient.Phosphate or PlantNutrient.Potash
+            ? Symbols[nutrient]
+            : Names[nutrient];
 
     /// <summary>Name and symbol, such as <c>phosphate (P2O5)</c>.</summary>
     internal static string InFull(PlantNutrient nutrient) => $"{Names[nutrient]} ({Symbols[nutrient]})";

@@ -38,7 +38,11 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
     {
         if (targetPh != HighTarget && reading == Limit)
         {
-            yield return FindingCatalog.Create(LimingCodes.RuleGap, ("method", MethodName), ("reading", Amounts.Print(reading, 1)));
+            yield return FindingCatalog.Create(
+                LimingCodes.RuleGap,
+                ("method", MethodName),
+                ("reading", Amounts.Print(reading, 1))
+            );
         }
     }
 

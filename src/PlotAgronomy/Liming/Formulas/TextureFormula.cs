@@ -34,7 +34,9 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     }
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) =>
-        Rows.Value[sample.Report.Texture!.Value].Any(r => r.Ph == reading) ? [] : [FindingCatalog.Create(LimingCodes.Interpolated)];
+        Rows.Value[sample.Report.Texture!.Value].Any(r => r.Ph == reading)
+            ? []
+            : [FindingCatalog.Create(LimingCodes.Interpolated)];
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {

@@ -101,6 +101,8 @@ public sealed class LimeByTest : IWorkedResult
             .SelectMany(sharers =>
                 sharers
                     .Skip(1)
-                    .Select(p => FindingCatalog.Create(LimingCodes.ReportShared, ("plot", p.Name), ("other", sharers.First().Name)))
+                    .Select(p =>
+                        FindingCatalog.Create(LimingCodes.ReportShared, ("plot", p.Name), ("other", sharers.First().Name))
+                    )
             );
 }

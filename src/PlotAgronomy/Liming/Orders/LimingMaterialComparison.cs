@@ -52,7 +52,9 @@ public sealed class LimingMaterialComparison : IWorkedResult
                     .Concat(
                         costs
                             .Where(c => !c.Offer.Material.Neutralizes)
-                            .Select(c => FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", c.Offer.Material.Name)))
+                            .Select(c =>
+                                FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", c.Offer.Material.Name))
+                            )
                     )
             ),
         };

@@ -55,7 +55,9 @@ internal sealed class NitrogenOfBlend
         [
             .. fed.SelectMany(c => c.Nitrogen.Findings).Where(f => f.Code != NutrientCodes.NitrogenSingleDose),
             .. request.LegumeCredit?.Findings ?? [],
-            .. request.LegumesAreInoculated ? Array.Empty<Finding>() : [FindingCatalog.Create(NutrientCodes.NitrogenUninoculated)],
+            .. request.LegumesAreInoculated
+                ? Array.Empty<Finding>()
+                : [FindingCatalog.Create(NutrientCodes.NitrogenUninoculated)],
         ];
 
     internal IEnumerable<string> SourceIds =>

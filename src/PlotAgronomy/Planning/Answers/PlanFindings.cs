@@ -1,6 +1,6 @@
-using PlotAgronomy.Soil;
-using PlotAgronomy.Nutrients;
 using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 

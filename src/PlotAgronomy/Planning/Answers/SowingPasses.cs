@@ -113,7 +113,11 @@ internal static class SowingPasses
         {
             if (pass.Run is { } run && pass.Kinds.Length > 1)
             {
-                yield return FindingCatalog.Create(PlanningCodes.SwathRun, ("kinds", pass.Names), ("kind", SheetText.Name(run.Kind)));
+                yield return FindingCatalog.Create(
+                    PlanningCodes.SwathRun,
+                    ("kinds", pass.Names),
+                    ("kind", SheetText.Name(run.Kind))
+                );
             }
 
             if (plan.Spreader.Hopper is Volume hopper && MayOverflow(pass, hopper))

@@ -1,7 +1,7 @@
-using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
