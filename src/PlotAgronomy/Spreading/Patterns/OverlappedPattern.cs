@@ -65,7 +65,8 @@ public sealed class OverlappedPattern : IWorkedResult
         [
             .. SpreadingFormulas
                 .Sources("spread-overlapped-cv")
-                .Concat(new[] { "cv-workable", "cv-poor" }.SelectMany(id => SpreadingConstants.All.Find(id).Origin.SourceIds))
+                .Concat(SpreadingConstants.All.Find("cv-workable").Origin.SourceIds)
+                .Concat(SpreadingConstants.All.Find("cv-poor").Origin.SourceIds)
                 .Concat(Findings.Select(f => f.SourceId))
                 .Distinct(),
         ];
