@@ -11,9 +11,6 @@ internal static class BlendFormulas
     /// <summary>Where the share of a full stand is printed.</summary>
     internal static ImmutableArray<string> ShareSources => All["blend-share-of-full-stand"].Origin!.SourceIds;
 
-    /// <summary>Square feet in an acre, as the formulas print them.</summary>
-    internal static (string Place, string Value) SquareFeetPerAcre => ("43,560", Amounts.Print(ExactUnits.SquareFeetPerAcre, 0));
-
     /// <summary>A sum over the kinds, told with its parts.</summary>
     internal static WorkedLine Sum(string what, string partsAndSum) =>
         All["blend-sum-over-kinds"].Line(partsAndSum, ("what", what));

@@ -6,7 +6,7 @@ using static PlotAgronomy.Record.Sums.Given;
 namespace PlotAgronomy.Record.Sums;
 
 /// <summary>Materials, indices, bases, orders, balances, targets, time and acidity; methods have their own file.</summary>
-internal static class LimingSums
+internal static partial class LimingSums
 {
     internal static readonly LimingMaterial Ground = LimingMaterial.FromAnalysis(
         "ground",
@@ -327,65 +327,6 @@ internal static class LimingSums
     private static KindShare[] Blend =>
         [KindShare.Of(SeedsSums.Kind("oats winter"), 0.5), KindShare.Of(SeedsSums.Kind("crimson"), 0.35),
             KindShare.Of(SeedsSums.Kind("alfalfa"), 0.1)];
-
-    private static void Time(Recorder recorder)
-    {
-        foreach (var material in new[] { Ground, Materials[3], Materials[6] })
-        {
-            foreach (var placement in Enum.GetValues<LimePlacement>())
-            {
-                foreach (int months in new[] { 0, 2, 6, 14 })
-                {
-                    recorder.Call($"lime outlook: {material.Name}, {Words(placement)}, sown after {months} months",
-                        () => LimeOutlook.For(new LimeOutlookTerms
-                        {
-                            SoilPh = WaterPh.FromValue(5.3),
-                            Rate = Rate(2),
-                            Material = material,
-                            Placement = placement,
-                            LimedOn = new DateOnly(2027, 1, 1),
-                            PlantingOn = new DateOnly(2027, 1, 1).AddMonths(months),
-                            ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
-                            Texture = SoilTexture.SiltLoam,
-                            ShareDelivered = Percent(80),
-                            Kinds = [.. Blend.Select(k => k.Kind)],
-                        }));
-                }
-            }
-        }
-    }
-
-    private static void AcidAndSulfur(Recorder recorder)
-    {
-        foreach (string fertilizer in NitrogenAcidity.Fertilizers)
-        {
-            foreach (var convention in Enum.GetValues<AcidityConvention>())
-            {
-                recorder.Call($"acidity of {fertilizer}, {Words(convention)}",
-                    () => NitrogenAcidity.Of(fertilizer, PerAcre(120), convention));
-                recorder.Call($"pH fall by {fertilizer}, {Words(convention)}",
-                    () =>
-                        NitrogenAcidity.Of(fertilizer, PerAcre(120), convention).PhFall(LimeBufferCapacity.AtEquilibrium(500),
-                            Inches(6)));
-            }
-        }
-
-        recorder.Call("pH fall by a half-hour capacity",
-            () =>
-                NitrogenAcidity.Of("urea", PerAcre(120),
-                    AcidityConvention.PlantsTakeUpNitrate).PhFall(LimeBufferCapacity.FromThirtyMinutes(250), Inches(8)));
-        recorder.Call("sulfur: carbonate undone by a pound", () => SulfurNeed.CarbonatePerSulfur);
-        foreach (var texture in Enum.GetValues<SoilTexture>())
-        {
-            foreach (double ph in new[] { 5.8, 7.2, 8.1 })
-            {
-                recorder.Call($"sulfur on {Words(texture)} of pH {ph}",
-                    () => SulfurNeed.For(WaterPh.FromValue(ph), 6.5, texture));
-            }
-        }
-
-        recorder.Call("sulfur on free lime", () => SulfurNeed.For(WaterPh.FromValue(8.1), 6.5, SoilTexture.Loam, true));
-    }
 
     private static void Printed(Recorder recorder)
     {

@@ -93,16 +93,10 @@ public sealed class SeasonCoverage : IWorkedResult
     {
         string kinds = season.Kinds.IsEmpty ? "no kind" : string.Join(" + ", season.Kinds.Select(k => k.ShortName));
         string verdict = season.IsCovered ? "covered" : "a gap";
-        var origin = BlendRules.SeasonOrigin;
         return BlendFormulas.Sum(
             $"Share in {SeasonalUse.SeasonWords[season.Season]}, kinds rated high or medium",
             $"{kinds} = {Amounts.Print(season.Share, 3)}, wanted {Amounts.Print(season.ShareWanted, 3)}: {verdict}"
-        ) with
-        {
-            SourceId = origin.SourceId,
-            Locator = origin.Locator,
-            Status = origin.Status,
-        };
+        ).From(BlendRules.SeasonOrigin);
     }
 
     private static Finding Gap(SeasonShare season) =>

@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 
 namespace PlotAgronomy.Blends;
@@ -45,7 +46,7 @@ internal static class BlendWork
                         kind,
                         live,
                         ("seeds per lb", Amounts.Print(part.Component.SeedsPerPound, 0)),
-                        BlendFormulas.SquareFeetPerAcre
+                        FormulaTable.SquareFeetPerAcre
                     )
             );
         }

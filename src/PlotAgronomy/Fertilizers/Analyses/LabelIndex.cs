@@ -9,7 +9,7 @@ public sealed class LabelIndex
     private LabelIndex(double percent)
     {
         Percent = percent;
-        Caution = MemoryGate.FindingFor("the overall index", FertilizersFormulas.All["label-index"].Origin!.SourceId);
+        Caution = MemoryGate.FindingFor("the overall index", FertilizerFormulas.All["label-index"].Origin!.SourceId);
     }
 
     /// <summary>Gets the index in percent.</summary>

@@ -95,7 +95,7 @@ public sealed class Manure
             PoundsPerTonRange.Of(nitrogen, nitrogen),
             PoundsPerTonRange.Of(phosphate, phosphate),
             PoundsPerTonRange.Of(potash, potash),
-            FertilizersFormulas.Practice,
+            SourceCatalog.Practice.Id,
             DataStatus.Read
         );
 

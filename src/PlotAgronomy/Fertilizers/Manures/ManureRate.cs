@@ -34,7 +34,7 @@ public sealed class ManureRate : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() => [Line("Rich lot", RichLot), Line("Poor lot", PoorLot)];
 
     private WorkedLine Line(string label, ManureRateEnd end) =>
-        FertilizersFormulas
+        FertilizerFormulas
             .All["manure-rate"]
             .Line(
                 $"{Amounts.Print(end.Rate, "ton/ac", 3)}; brings N {Amounts.Print(end.AvailableNitrogen, decimals: 1)}, P2O5 "

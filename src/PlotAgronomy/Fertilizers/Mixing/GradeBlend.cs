@@ -56,7 +56,7 @@ public sealed class GradeBlend : IWorkedResult
     public ImmutableArray<Finding> Findings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [FertilizersFormulas.Practice];
+    public ImmutableArray<string> SourceIds => [SourceCatalog.Practice.Id];
 
     /// <summary>Blends a batch.</summary>
     /// <param name="wanted">Wanted grade.</param>
@@ -132,7 +132,7 @@ public sealed class GradeBlend : IWorkedResult
         {
             double pounds = line.Mass.Pounds;
             lines.Add(
-                FertilizersFormulas
+                FertilizerFormulas
                     .All["material-in-a-ton"]
                     .Line(
                         $"{Amounts.Print(FertilizerMath.PoundsPerTon(pounds, batchPounds), 1)} lb",
@@ -146,7 +146,7 @@ public sealed class GradeBlend : IWorkedResult
         double materialPounds = Lines.Sum(l => l.Mass.Pounds);
         lines.Add(
             CanBeMade
-                ? FertilizersFormulas
+                ? FertilizerFormulas
                     .All["filler"]
                     .Line(
                         Amounts.Print(Filler, decimals: 2),
@@ -155,7 +155,7 @@ public sealed class GradeBlend : IWorkedResult
                         ("batch", Amounts.Print(Batch, decimals: 2)),
                         ("materials", Amounts.Print(Mass.FromPounds(materialPounds), decimals: 2))
                     )
-                : FertilizersFormulas
+                : FertilizerFormulas
                     .All["grade-impossible"]
                     .Line(
                         HighestPercentOfWanted is { } highest

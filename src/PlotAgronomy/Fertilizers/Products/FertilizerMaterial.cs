@@ -108,7 +108,7 @@ public sealed class FertilizerMaterial
     public (FertilizerAnalysis Analysis, Finding Caution)? AnalysisFromMemory() =>
         FertilizerAnalysis.AreAlike(Analysis, Whole)
             ? null
-            : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", FertilizersFormulas.Practice));
+            : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", SourceCatalog.Practice.Id));
 
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>urea, granular (46-0-0)</c>.</returns>

@@ -36,7 +36,7 @@ public sealed class RoundedAmounts : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [FertilizersFormulas.Practice];
+    public ImmutableArray<string> SourceIds => [SourceCatalog.Practice.Id];
 
     /// <summary>Rounds a rate of product on a plot.</summary>
     /// <param name="product">Product.</param>
@@ -69,7 +69,7 @@ public sealed class RoundedAmounts : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            FertilizersFormulas
+            FertilizerFormulas
                 .All["product-weight"]
                 .Line(
                     Amounts.Print(Exact.Spread, decimals: 2),
@@ -82,7 +82,7 @@ public sealed class RoundedAmounts : IWorkedResult
         ];
 
     private static WorkedLine Line(string label, RoundedAmount amount) =>
-        FertilizersFormulas
+        FertilizerFormulas
             .All["whole-packages"]
             .Line(
                 $"{Amounts.Print(amount.Packages, 2)}; {Amounts.Print(amount.Spread, decimals: 1)}; "

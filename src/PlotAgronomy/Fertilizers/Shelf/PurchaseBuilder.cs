@@ -66,7 +66,7 @@ internal static class PurchaseBuilder
             SourceIds =
             [
                 .. need
-                    .SourceIds.Append(FertilizersFormulas.Practice)
+                    .SourceIds.Append(SourceCatalog.Practice.Id)
                     .Concat(CountsCompounds(shelf.Targets, lines) ? [AtomicMasses.SourceId] : [])
                     .Distinct()
                     .Order(StringComparer.Ordinal),

@@ -73,7 +73,7 @@ public sealed class PurchasePlan : IWorkedResult
         {
             string cap = balance.AtMost is { } most ? $", at most {Amounts.Print(most.Over(Area), decimals: 2)}" : "";
             lines.Add(
-                FertilizersFormulas
+                FertilizerFormulas
                     .All["nutrient-wanted"]
                     .Line(
                         $"{Amounts.Print(balance.AtLeast.Over(Area), decimals: 2)}{cap}",
@@ -87,7 +87,7 @@ public sealed class PurchasePlan : IWorkedResult
         foreach (var line in Lines)
         {
             lines.Add(
-                FertilizersFormulas
+                FertilizerFormulas
                     .All["price-of-packages"]
                     .Line(
                         $"{Money(line.Cost)}; spread {Amounts.Print(line.Spread, decimals: 2)} "
@@ -101,7 +101,7 @@ public sealed class PurchasePlan : IWorkedResult
 
         lines.AddRange(Balances.Select(SpreadLine));
         string proof = IsProvenCheapest ? "no cheaper set exists" : $"at most {Money(ProvenGap)} above the cheapest";
-        lines.Add(FertilizersFormulas.All["total-price"].Line($"{Money(TotalCost)} ({proof})"));
+        lines.Add(FertilizerFormulas.All["total-price"].Line($"{Money(TotalCost)} ({proof})"));
         return lines.ToImmutable();
     }
 
@@ -116,7 +116,7 @@ public sealed class PurchasePlan : IWorkedResult
                     + $"{Amounts.Print(l.Product.Counted.Percent(balance.Nutrient), 4)} %"
                 ),
         ];
-        return FertilizersFormulas
+        return FertilizerFormulas
             .All["nutrient-spread"]
             .Line(
                 terms.Length > 0

@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 
@@ -33,7 +34,7 @@ public sealed class SingleProductRate : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [FertilizersFormulas.Practice];
+    public ImmutableArray<string> SourceIds => [SourceCatalog.Practice.Id];
 
     /// <summary>The rate that meets every need the product serves, whatever that overshoots.</summary>
     /// <param name="analysis">Guaranteed analysis.</param>
@@ -95,7 +96,7 @@ public sealed class SingleProductRate : IWorkedResult
             double held = Analysis.Percent(balance.Nutrient);
             double product = FertilizerMath.ProductFor(balance.AtLeast.PoundsPerAcre, held);
             lines.Add(
-                FertilizersFormulas
+                FertilizerFormulas
                     .All["product-for-nutrient"]
                     .Line(
                         $"{Amounts.Print(product, 2)} lb/ac",
@@ -112,7 +113,7 @@ public sealed class SingleProductRate : IWorkedResult
             double percent = Analysis.Percent(nutrient);
             double limit = FertilizerMath.NutrientIn(Rate.PoundsPerAcre, percent);
             lines.Add(
-                FertilizersFormulas
+                FertilizerFormulas
                     .All["product-rate-by-policy"]
                     .Line(
                         Amounts.Print(Rate, decimals: 2),
@@ -125,7 +126,7 @@ public sealed class SingleProductRate : IWorkedResult
 
         lines.AddRange(
             Balances.Select(b =>
-                FertilizersFormulas
+                FertilizerFormulas
                     .All["nutrient-in-product"]
                     .Line(
                         b.ToString(),

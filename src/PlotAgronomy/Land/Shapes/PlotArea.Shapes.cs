@@ -212,8 +212,8 @@ public sealed partial class PlotArea
             Outline = outline,
             Findings = Finding.InOrder([.. unusual, .. outline?.Findings.Where(f => f.Code == PlotOutline.AssumedCode) ?? []]),
             SourceIds = paced
-                ? [SourceCatalog.ExactUnits.Id, LandFormulas.All["step-length"].Origin!.SourceId]
-                : [SourceCatalog.ExactUnits.Id],
+                ? [SourceCatalog.UnitDefinitions.Id, LandFormulas.All["step-length"].Origin!.SourceId]
+                : [SourceCatalog.UnitDefinitions.Id],
             Work =
             [
                 LandFormulas.All[formulaId].Line($"{Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}", values),

@@ -37,7 +37,7 @@ public sealed class LimeMethod
         NoLimeWithinPh = row.NumberOrNull("no_lime_within_ph");
         StandingFinding = row.TextOrNull("finding");
         Origin = row.Origin();
-        Formula = LimeFormulas.Create(row);
+        Formula = LimeFormulaReader.Read(row);
     }
 
     /// <summary>Gets the methods whose numbers were read in a publication, or are practice, in the order of their ids.</summary>

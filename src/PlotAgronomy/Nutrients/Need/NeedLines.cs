@@ -27,7 +27,7 @@ internal sealed class NeedLines(
 
     /// <summary>What is to be spread of a nutrient, and why.</summary>
     internal static WorkedLine LineOf(NutrientTarget target) =>
-        NutrientsFormulas
+        NutrientFormulas
             .All["target"]
             .Line(
                 $"{Amounts.Print(target.AtLeast.PoundsPerAcre, 1)}{AtMost(target)} lb/ac: {target.Reason}",
@@ -51,16 +51,16 @@ internal sealed class NeedLines(
             }
 
             string counts = component.Counts ? "counts" : "too small a share to count";
-            yield return NutrientsFormulas
+            yield return NutrientFormulas
                 .All["need-of-kind"]
                 .Line(
                     $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac by {request.System.Name}, row for "
-                        + $"{CropRows.WordsFor(row)}, {NutrientsFormulas.Number(component.Component.ShareOfFullStand)} of a "
+                        + $"{CropRows.WordsFor(row)}, {NutrientFormulas.Number(component.Component.ShareOfFullStand)} of a "
                         + $"full stand ({counts})",
                     ("nutrient", SoilWords.For(nutrient)),
                     ("kind", component.Component.Kind.ShortName)
                 )
-                .By(need.SourceIds.FirstOrDefault(), need.Status);
+                .From(need.SourceIds.FirstOrDefault(), need.Status);
         }
     }
 

@@ -104,26 +104,26 @@ internal sealed class NitrogenOfBlend
         foreach (var component in fed.Where(c => c.Nitrogen.Low is not null))
         {
             var answer = component.Nitrogen;
-            yield return NutrientsFormulas
+            yield return NutrientFormulas
                 .All[fedShare > 1 ? "nitrogen-by-crowded-share" : "nitrogen-by-share"]
                 .Line(
                     $"{NutrientWords.Range(Part(component, answer.Low!.Value), Part(component, answer.High!.Value))} lb/ac",
                     ("kind", component.Component.Kind.ShortName),
                     ("N alone", NutrientWords.Range(answer.Low.Value, answer.High.Value)),
-                    ("share of a full stand", NutrientsFormulas.Number(component.Component.ShareOfFullStand)),
-                    ("shares together", NutrientsFormulas.Number(fedShare))
+                    ("share of a full stand", NutrientFormulas.Number(component.Component.ShareOfFullStand)),
+                    ("shares together", NutrientFormulas.Number(fedShare))
                 )
-                .By(answer.Rule.SourceIds[0], answer.Rule.Status);
+                .From(answer.Rule.SourceIds[0], answer.Rule.Status);
         }
 
-        yield return NutrientsFormulas
+        yield return NutrientFormulas
             .All["nitrogen-after-credit"]
             .Line(
                 $"{NutrientWords.Range(LowPounds, HighPounds)} lb/ac",
                 ("sum of the shares", NutrientWords.Range(GrossLowPounds, GrossHighPounds)),
-                ("legume credit", NutrientsFormulas.Number(CreditPounds))
+                ("legume credit", NutrientFormulas.Number(CreditPounds))
             )
-            .By(request.LegumeCredit?.Credit.SourceId, request.LegumeCredit?.Credit.Status);
+            .From(request.LegumeCredit?.Credit.SourceId, request.LegumeCredit?.Credit.Status);
     }
 
     private double Part(ComponentNeed component, ApplicationRate alone) =>

@@ -27,9 +27,9 @@ public sealed class LegumeCreditAnswer : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            NutrientsFormulas.AsPrinted(
+            NutrientFormulas.AsPrinted(
                 $"Legume credit, {Credit}: {Credit.Condition}",
-                $"{NutrientsFormulas.Number(Rate.PoundsPerAcre)} lb N/ac",
+                $"{NutrientFormulas.Number(Rate.PoundsPerAcre)} lb N/ac",
                 Credit.SourceId,
                 Credit.Status
             ),

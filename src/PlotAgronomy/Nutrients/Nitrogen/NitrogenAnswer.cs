@@ -47,7 +47,7 @@ public sealed class NitrogenAnswer : IWorkedResult
         [
             .. Sum(),
             .. Doses.Select(d =>
-                NutrientsFormulas.AsPrinted(
+                NutrientFormulas.AsPrinted(
                     $"Dressing, {d.When}",
                     $"{NutrientWords.Range(d.Low, d.High)} lb/ac",
                     d.SourceId,

@@ -173,18 +173,18 @@ public sealed class NitrogenRule
     private IEnumerable<WorkedLine> Lines(CropYield? yield, double lowPounds, double highPounds, double taken)
     {
         string answer = $"{NutrientWords.Range(lowPounds, highPounds, 1)} lb/ac";
-        yield return Gross(yield, answer).By(SourceIds[0], Status);
+        yield return Gross(yield, answer).From(SourceIds[0], Status);
         if (taken > 0)
         {
             double from = NitrogenMath.AfterCredit(lowPounds, taken);
             double to = NitrogenMath.AfterCredit(highPounds, taken);
-            yield return NutrientsFormulas
+            yield return NutrientFormulas
                 .All["nitrogen-less-reduction"]
                 .Line(
                     $"{NutrientWords.Range(from, to, 1)} lb/ac",
                     ("rule", Title),
                     ("nitrogen", NutrientWords.Range(lowPounds, highPounds)),
-                    ("taken off", NutrientsFormulas.Number(taken))
+                    ("taken off", NutrientFormulas.Number(taken))
                 );
         }
     }
@@ -193,12 +193,12 @@ public sealed class NitrogenRule
     {
         if (yield is not { } given || Form == NitrogenForm.Fixed)
         {
-            return NutrientsFormulas.All["rate-as-printed"].Line(answer, ("what", $"N, {Title}"));
+            return NutrientFormulas.All["rate-as-printed"].Line(answer, ("what", $"N, {Title}"));
         }
 
         return Form == NitrogenForm.YieldTable
             ? yields.Line(Title, given, answer)
-            : NutrientsFormulas
+            : NutrientFormulas
                 .All["nitrogen-by-yield"]
                 .Line(
                     answer,

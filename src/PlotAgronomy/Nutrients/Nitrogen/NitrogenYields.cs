@@ -45,16 +45,16 @@ internal sealed class NitrogenYields
             above++;
         }
 
-        return NutrientsFormulas
+        return NutrientFormulas
             .All["nitrogen-between-yields"]
             .Line(
                 answer,
                 ("rule", rule),
-                ("yield", NutrientsFormulas.Number(expected)),
-                ("yield below", NutrientsFormulas.Number(points[above - 1].Yield)),
-                ("yield above", NutrientsFormulas.Number(points[above].Yield)),
-                ("N below", NutrientsFormulas.Number(points[above - 1].Pounds)),
-                ("N above", NutrientsFormulas.Number(points[above].Pounds))
+                ("yield", NutrientFormulas.Number(expected)),
+                ("yield below", NutrientFormulas.Number(points[above - 1].Yield)),
+                ("yield above", NutrientFormulas.Number(points[above].Yield)),
+                ("N below", NutrientFormulas.Number(points[above - 1].Pounds)),
+                ("N above", NutrientFormulas.Number(points[above].Pounds))
             );
     }
 

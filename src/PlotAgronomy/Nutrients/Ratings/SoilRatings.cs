@@ -36,14 +36,14 @@ public sealed class SoilRatings : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
             .. Ratings.Select(r =>
-                NutrientsFormulas
+                NutrientFormulas
                     .All["soil-rating"]
                     .Line(
                         $"{SoilWords.Amount(r.ComparedValue, r.Scale.Unit)} is {r.Name}, of "
                             + string.Join("; ", r.Scale.Classes.Select(c => c.ToString())),
                         ("analyte", SoilWords.For(r.Scale.Analyte))
                     )
-                    .By(r.Class.SourceId.Split(';')[0], r.Status)
+                    .From(r.Class.SourceId.Split(';')[0], r.Status)
             ),
         ];
 }

@@ -20,7 +20,7 @@ public sealed class ManganeseAvailability : IWorkedResult
         Index = SystemMath.ManganeseIndex(constant, perUnit, test, perPh, ph.Value);
         SourceIds = [.. constant.SourceId.Split(';')];
         Findings = constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(title, constant.SourceId)] : [];
-        line = NutrientsFormulas
+        line = NutrientFormulas
             .All[formula]
             .Line(
                 Amounts.Print(Index, 1),

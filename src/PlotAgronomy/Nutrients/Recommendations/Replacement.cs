@@ -16,15 +16,15 @@ internal sealed record Replacement(double Pounds, DataStatus Status, string? Sou
         if (!crop.IsCarriedOff || crop.StatedRemovalOf(nutrient) is { PoundsPerAcre: 0 })
         {
             return new Replacement(0, DataStatus.Read, null, name =>
-                NutrientsFormulas.All["nothing-carried-off"].Line(NutrientsFormulas.PerAcre(0), ("what", $"{name} replacement"))
+                NutrientFormulas.All["nothing-carried-off"].Line(NutrientFormulas.PerAcre(0), ("what", $"{name} replacement"))
             );
         }
 
         if (crop.StatedRemovalOf(nutrient) is { } stated)
         {
-            var row = NutrientsFormulas.All["removal-stated"];
+            var row = NutrientFormulas.All["removal-stated"];
             return new Replacement(stated.PoundsPerAcre, row.Origin!.Status, row.Origin.SourceId, name =>
-                row.Line(NutrientsFormulas.PerAcre(stated.PoundsPerAcre), ("nutrient", name))
+                row.Line(NutrientFormulas.PerAcre(stated.PoundsPerAcre), ("nutrient", name))
             );
         }
 
@@ -36,15 +36,15 @@ internal sealed record Replacement(double Pounds, DataStatus Status, string? Sou
         double perUnit = figure.PerUnit(nutrient);
         double pounds = SystemMath.ByYield(perUnit, yield.PerAcre);
         return new Replacement(pounds, figure.Origin.Status, figure.Origin.SourceId, name =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All["system-removal"]
                 .Line(
-                    NutrientsFormulas.PerAcre(pounds),
+                    NutrientFormulas.PerAcre(pounds),
                     ("nutrient", name),
-                    ("yield", NutrientsFormulas.Number(yield.PerAcre)),
-                    ("removal per unit", NutrientsFormulas.Number(perUnit))
+                    ("yield", NutrientFormulas.Number(yield.PerAcre)),
+                    ("removal per unit", NutrientFormulas.Number(perUnit))
                 )
-                .By(figure.Origin)
+                .From(figure.Origin.FirstSource)
         );
     }
 }

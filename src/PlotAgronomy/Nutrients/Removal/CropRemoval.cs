@@ -71,12 +71,10 @@ public sealed class CropRemoval : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => work();
 
-    /// <summary>The source is that of the remark that hay figures do not hold for a browsed plot.</summary>
     private static WorkedLine NothingRemoved() =>
-        NutrientsFormulas
+        NutrientFormulas
             .All["nothing-carried-off"]
-            .Line(NutrientsFormulas.PerAcre(0), ("what", "Removal"))
-            .By(FindingCatalog.Create(NutrientCodes.RemovalIgnored).SourceId, DataStatus.Read);
+            .Line(NutrientFormulas.PerAcre(0), ("what", "Removal"));
 
     private static CropRemoval Create(RemovalFigure figure, CropYield yield, Fraction part, RetainedShare? kept)
     {
@@ -115,17 +113,17 @@ public sealed class CropRemoval : IWorkedResult
                 .. from n in nutrients
                 from perUnit in figure.PoundsPerUnit
                 where perUnit.Nutrient == n.Nutrient
-                select NutrientsFormulas
+                select NutrientFormulas
                     .All["crop-removal"]
                     .Line(
                         $"{NutrientWords.Range(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
                         ("nutrient", SoilWords.For(n.Nutrient)),
                         ("yield", yield.ToString()),
                         ("pounds a unit", NutrientWords.Range(perUnit.Low, perUnit.High)),
-                        ("part carried off", NutrientsFormulas.Number(part.Value)),
-                        ("share kept", NutrientsFormulas.Number(kept?.Of(n.Nutrient)?.Value ?? 1))
+                        ("part carried off", NutrientFormulas.Number(part.Value)),
+                        ("share kept", NutrientFormulas.Number(kept?.Of(n.Nutrient)?.Value ?? 1))
                     )
-                    .By(figure.SourceIds[0], figure.Status),
+                    .From(figure.SourceIds[0], figure.Status),
             ];
     }
 }

@@ -56,8 +56,8 @@ public sealed class SecondaryAnswer : IWorkedResult
 
     private WorkedLine AsPrinted(ApplicationRate low, ApplicationRate high)
     {
-        string at = test is { } value ? $" at {NutrientsFormulas.Number(value)}" : "";
-        return NutrientsFormulas.AsPrinted(
+        string at = test is { } value ? $" at {NutrientFormulas.Number(value)}" : "";
+        return NutrientFormulas.AsPrinted(
             $"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}",
             $"{NutrientWords.Range(low, high)} lb/ac{at}: {Reason}",
             Rule.SourceId,

@@ -122,16 +122,16 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
 
     /// <summary>The rule's equation; what it prints with a minus is held as a negative number.</summary>
     private WorkedLine EquationLine(SecondaryRuleRow row, double constant, double test, ApplicationRate rate) =>
-        NutrientsFormulas
+        NutrientFormulas
             .All[row.PerPh is null ? "kansas-zinc" : "tri-state-zinc-manganese"]
             .Line(
                 $"{Amounts.Print(rate.PoundsPerAcre, 1)} lb/ac",
                 ("what", $"{SoilWords.For(rule.Nutrient)}, {rule.Title}"),
-                ("constant", NutrientsFormulas.Number(Math.Abs(constant))),
-                ("pounds a ppm", NutrientsFormulas.Number(-row.PerTest ?? 0)),
-                ("test", NutrientsFormulas.Number(test)),
-                ("pounds a pH unit", NutrientsFormulas.Number(row.PerPh ?? 0)),
-                ("pH", NutrientsFormulas.Number(report.WaterPh?.Value ?? 0))
+                ("constant", NutrientFormulas.Number(Math.Abs(constant))),
+                ("pounds a ppm", NutrientFormulas.Number(-row.PerTest ?? 0)),
+                ("test", NutrientFormulas.Number(test)),
+                ("pounds a pH unit", NutrientFormulas.Number(row.PerPh ?? 0)),
+                ("pH", NutrientFormulas.Number(report.WaterPh?.Value ?? 0))
             );
 
     private SecondaryAnswer Silent() => Answer(null, null, null, "no figure", null);

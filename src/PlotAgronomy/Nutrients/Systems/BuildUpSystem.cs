@@ -67,12 +67,12 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
         replacement.IsCarriedOff ? [replacement.Line(nutrient), sum()] : [replacement.Line(nutrient)];
 
     private static WorkedLine Total(string nutrient, Parts parts, double rate) =>
-        NutrientsFormulas
+        NutrientFormulas
             .All[rate < parts.BuildUp + parts.Replaced ? "tri-state-1995-yearly-cap" : "build-up-and-replacement"]
             .Line(
-                NutrientsFormulas.PerAcre(rate),
+                NutrientFormulas.PerAcre(rate),
                 ("nutrient", nutrient),
-                ("yearly cap", NutrientsFormulas.Number(parts.Cap ?? rate)),
+                ("yearly cap", NutrientFormulas.Number(parts.Cap ?? rate)),
                 ("build-up", Tenths(parts.BuildUp)),
                 ("replacement", Tenths(parts.Replaced))
             );

@@ -54,20 +54,20 @@ internal sealed record ClassRate(string ScaleId, int Order, double Low, double H
         string name = SoilWords.For(nutrient);
         var line = Unit switch
         {
-            PrintedUnit.PoundsPerTonOfYield => NutrientsFormulas
+            PrintedUnit.PoundsPerTonOfYield => NutrientFormulas
                 .All["montana-pounds-a-ton"]
                 .Line(
                     answer,
                     ("nutrient", name),
                     ("pounds a ton", NutrientWords.Range(Low, High)),
-                    ("tons an acre", NutrientsFormulas.Number(yield))
+                    ("tons an acre", NutrientFormulas.Number(yield))
                 ),
-            PrintedUnit.KilogramsPerHectare => NutrientsFormulas
+            PrintedUnit.KilogramsPerHectare => NutrientFormulas
                 .All["metric-legal-maximum"]
-                .Line(answer, ("nutrient", name), ("kg/ha", NutrientsFormulas.Number(Low))),
-            _ => NutrientsFormulas.All["rate-as-printed"].Line(answer, ("what", $"{name}, class {rating}")),
+                .Line(answer, ("nutrient", name), ("kg/ha", NutrientFormulas.Number(Low))),
+            _ => NutrientFormulas.All["rate-as-printed"].Line(answer, ("what", $"{name}, class {rating}")),
         };
-        return line.By(Origin);
+        return line.From(Origin.FirstSource);
     }
 
     private static ClassRate FromRow(CsvRow row) =>

@@ -76,27 +76,27 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         );
 
         WorkedLine BuildUpLine() =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All[isPotash ? "illinois-potash-build-up" : "illinois-phosphate-build-up"]
                 .Line(
-                    NutrientsFormulas.PerAcre(buildUp),
+                    NutrientFormulas.PerAcre(buildUp),
                     ("nutrient", nutrient),
-                    ("goal", NutrientsFormulas.Number(goal)),
-                    ("test", NutrientsFormulas.Number(reading.Value)),
-                    ("pounds a pound of test", NutrientsFormulas.Number(factor)),
-                    ("years", NutrientsFormulas.Number(years))
+                    ("goal", NutrientFormulas.Number(goal)),
+                    ("test", NutrientFormulas.Number(reading.Value)),
+                    ("pounds a pound of test", NutrientFormulas.Number(factor)),
+                    ("years", NutrientFormulas.Number(years))
                 );
 
         WorkedLine ReplacementLine() =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All["illinois-replacement"]
                 .Line(
-                    NutrientsFormulas.PerAcre(replaced),
+                    NutrientFormulas.PerAcre(replaced),
                     ("nutrient", nutrient),
-                    ("test", NutrientsFormulas.Number(reading.Value)),
-                    ("limit", NutrientsFormulas.Number(limit)),
-                    ("carried off", NutrientsFormulas.Number(replacement.Pounds)),
-                    ("times removal", NutrientsFormulas.Number(times))
+                    ("test", NutrientFormulas.Number(reading.Value)),
+                    ("limit", NutrientFormulas.Number(limit)),
+                    ("carried off", NutrientFormulas.Number(replacement.Pounds)),
+                    ("times removal", NutrientFormulas.Number(times))
                 );
     }
 }

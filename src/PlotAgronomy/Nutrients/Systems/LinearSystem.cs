@@ -109,18 +109,18 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
 
         /// <summary>The equation as printed: what falls with the test stands behind a minus.</summary>
         internal WorkedLine Line(string nutrient, double yield, double test, double rate) =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All[Formula]
                 .Line(
-                    NutrientsFormulas.PerAcre(rate),
+                    NutrientFormulas.PerAcre(rate),
                     ("nutrient", nutrient),
-                    ("least rate", NutrientsFormulas.Number(LeastRate)),
-                    ("constant", NutrientsFormulas.Number(Constant)),
-                    ("per yield", NutrientsFormulas.Number(PerYield)),
-                    ("per test", NutrientsFormulas.Number(-PerTest)),
-                    ("per yield and test", NutrientsFormulas.Number(-PerBoth)),
-                    ("yield", NutrientsFormulas.Number(yield)),
-                    ("test", NutrientsFormulas.Number(test))
+                    ("least rate", NutrientFormulas.Number(LeastRate)),
+                    ("constant", NutrientFormulas.Number(Constant)),
+                    ("per yield", NutrientFormulas.Number(PerYield)),
+                    ("per test", NutrientFormulas.Number(-PerTest)),
+                    ("per yield and test", NutrientFormulas.Number(-PerBoth)),
+                    ("yield", NutrientFormulas.Number(yield)),
+                    ("test", NutrientFormulas.Number(test))
                 );
     }
 }

@@ -99,26 +99,26 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
         );
 
         WorkedLine TargetLine() =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All["missouri-potash-target"]
                 .Line(
                     SoilWords.Amount(target, reading.Unit),
                     ("nutrient", nutrient),
-                    ("base", NutrientsFormulas.Number(targetBase)),
-                    ("pounds a meq", NutrientsFormulas.Number(targetPerCec)),
-                    ("CEC", NutrientsFormulas.Number(cec))
+                    ("base", NutrientFormulas.Number(targetBase)),
+                    ("pounds a meq", NutrientFormulas.Number(targetPerCec)),
+                    ("CEC", NutrientFormulas.Number(cec))
                 );
 
         WorkedLine BuildUpLine() =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All["missouri-build-up"]
                 .Line(
-                    NutrientsFormulas.PerAcre(buildUp),
+                    NutrientFormulas.PerAcre(buildUp),
                     ("nutrient", nutrient),
-                    ("factor", NutrientsFormulas.Number(factor)),
-                    ("target", NutrientsFormulas.Number(target)),
-                    ("test", NutrientsFormulas.Number(reading.Value)),
-                    ("years", NutrientsFormulas.Number(years))
+                    ("factor", NutrientFormulas.Number(factor)),
+                    ("target", NutrientFormulas.Number(target)),
+                    ("test", NutrientFormulas.Number(reading.Value)),
+                    ("years", NutrientFormulas.Number(years))
                 );
     }
 }

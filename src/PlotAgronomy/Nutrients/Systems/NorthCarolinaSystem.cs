@@ -76,15 +76,15 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
     }
 
     private static WorkedLine LineOf(DomainReading reading, NorthCarolinaEquation equation, double rate) =>
-        NutrientsFormulas
+        NutrientFormulas
             .All["nc-index-curve"]
             .Line(
-                NutrientsFormulas.PerAcre(rate),
+                NutrientFormulas.PerAcre(rate),
                 ("nutrient", SoilWords.For(reading.Nutrient)),
-                ("a", NutrientsFormulas.Number(equation.A)),
-                ("b", NutrientsFormulas.Number(equation.B)),
-                ("c", NutrientsFormulas.Number(equation.C)),
-                ("index", NutrientsFormulas.Number(reading.Value))
+                ("a", NutrientFormulas.Number(equation.A)),
+                ("b", NutrientFormulas.Number(equation.B)),
+                ("c", NutrientFormulas.Number(equation.C)),
+                ("index", NutrientFormulas.Number(reading.Value))
             );
 
     private sealed record PrintedRow(NorthCarolinaEquation Equation, double Range, Origin Origin)

@@ -26,7 +26,7 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
             row,
             $"{CropRows.WordsFor(row)}, sufficient at index {Amounts.Print(end.Index, 4)}",
             end.Origin.Status,
-            NutrientsFormulas.All["oklahoma-between-points"].Origin!.SourceId,
+            NutrientFormulas.All["oklahoma-between-points"].Origin!.SourceId,
             [("not sufficient", end.Index, false)],
             "sufficient"
         );
@@ -76,16 +76,16 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
     {
         var above = points.First(p => reading.Value < p.Index);
         var below = points.Last(p => reading.Value >= p.Index);
-        return NutrientsFormulas
+        return NutrientFormulas
             .All["oklahoma-between-points"]
             .Line(
-                NutrientsFormulas.PerAcre(rate),
+                NutrientFormulas.PerAcre(rate),
                 ("nutrient", SoilWords.For(reading.Nutrient)),
-                ("index", NutrientsFormulas.Number(reading.Value)),
-                ("index below", NutrientsFormulas.Number(below.Index)),
-                ("index above", NutrientsFormulas.Number(above.Index)),
-                ("rate below", NutrientsFormulas.Number(below.Rate)),
-                ("rate above", NutrientsFormulas.Number(above.Rate))
+                ("index", NutrientFormulas.Number(reading.Value)),
+                ("index below", NutrientFormulas.Number(below.Index)),
+                ("index above", NutrientFormulas.Number(above.Index)),
+                ("rate below", NutrientFormulas.Number(below.Rate)),
+                ("rate above", NutrientFormulas.Number(above.Rate))
             );
     }
 }

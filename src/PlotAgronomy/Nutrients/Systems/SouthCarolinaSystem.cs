@@ -51,13 +51,13 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             Work = () =>
                 [
                     isCut
-                        ? NutrientsFormulas
+                        ? NutrientFormulas
                             .All["sc-piedmont-nitrogen"]
                             .Line(
-                                NutrientsFormulas.PerAcre(pounds),
+                                NutrientFormulas.PerAcre(pounds),
                                 ("nutrient", SoilWords.For(PlantNutrient.Nitrogen)),
-                                ("printed in every cell", NutrientsFormulas.Number(cell.Nitrogen)),
-                                ("cut on Piedmont soil", NutrientsFormulas.Number(cut))
+                                ("printed in every cell", NutrientFormulas.Number(cell.Nitrogen)),
+                                ("cut on Piedmont soil", NutrientFormulas.Number(cut))
                             )
                         : AsPrinted(PlantNutrient.Nitrogen, question.Crop.Row, pounds, cell),
                 ],
@@ -76,13 +76,13 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             + $"{CropRows.WordsFor(question.Crop.Row)} gives this rate{cut}.";
         return NeedFrom(reading, rating, pounds, column[0], why, rating.Status, () =>
             held > 0
-                ? NutrientsFormulas
+                ? NutrientFormulas
                     .All["sc-subsoil-potash"]
                     .Line(
-                        NutrientsFormulas.PerAcre(pounds),
+                        NutrientFormulas.PerAcre(pounds),
                         ("nutrient", SoilWords.For(reading.Nutrient)),
-                        ("printed cell", NutrientsFormulas.Number(column[0].Potash)),
-                        ("share the subsoil holds", NutrientsFormulas.Number(held))
+                        ("printed cell", NutrientFormulas.Number(column[0].Potash)),
+                        ("share the subsoil holds", NutrientFormulas.Number(held))
                     )
                 : AsPrinted(reading.Nutrient, question.Crop.Row, pounds, column[0])
         );
@@ -177,10 +177,10 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         );
 
     private static WorkedLine AsPrinted(PlantNutrient nutrient, CropRow crop, double pounds, Cell cell) =>
-        NutrientsFormulas
+        NutrientFormulas
             .All["rate-as-printed"]
-            .Line(NutrientsFormulas.PerAcre(pounds), ("what", $"{SoilWords.For(nutrient)}, grid of {CropRows.WordsFor(crop)}"))
-            .By(cell.Origin);
+            .Line(NutrientFormulas.PerAcre(pounds), ("what", $"{SoilWords.For(nutrient)}, grid of {CropRows.WordsFor(crop)}"))
+            .From(cell.Origin.FirstSource);
 
     private static IEnumerable<KeyValuePair<(CropRow Crop, string P, string K), Cell>> Cells(CropRow crop) =>
         Grid.Value.Where(c => c.Key.Item1 == crop);

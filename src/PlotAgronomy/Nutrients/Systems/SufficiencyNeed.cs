@@ -8,13 +8,13 @@ internal static class SufficiencyNeed
 {
     /// <summary>The line of a test at or beyond the end of a table or equation.</summary>
     internal static WorkedLine BeyondTheEnd(DomainReading reading, double end, string? sourceId, DataStatus status) =>
-        NutrientsFormulas
+        NutrientFormulas
             .All["none-beyond-the-end"]
             .Line(
-                $"{NutrientsFormulas.Number(reading.Value)} against {NutrientsFormulas.Number(end)}: 0 lb/ac",
+                $"{NutrientFormulas.Number(reading.Value)} against {NutrientFormulas.Number(end)}: 0 lb/ac",
                 ("nutrient", SoilWords.For(reading.Nutrient))
             )
-            .By(sourceId, status);
+            .From(sourceId, status);
 
     internal static NutrientNeed Of(
         DomainReading reading,

@@ -43,7 +43,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         double extra = isPotash && replacement.IsCarriedOff ? NutrientConstants.All["TS-1995-K-extra"] : 0;
         double replaced = SystemMath.TriState1995Replacement(replacement.Pounds, extra, share);
         var rating = reading.RatingOn(levels.Scale, Id)!;
-        var equations = NutrientsFormulas.All["tri-state-1995-share-due"].Origin!.SourceIds;
+        var equations = NutrientFormulas.All["tri-state-1995-share-due"].Origin!.SourceIds;
         return Need(
             question,
             reading,
@@ -79,14 +79,14 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         string nutrient = SoilWords.For(reading.Nutrient);
         if (share is > 0 and < 1)
         {
-            yield return NutrientsFormulas
+            yield return NutrientFormulas
                 .All["tri-state-1995-share-due"]
                 .Line(
-                    NutrientsFormulas.Number(share),
+                    NutrientFormulas.Number(share),
                     ("nutrient", nutrient),
-                    ("start of taper", NutrientsFormulas.Number(levels.TaperStart)),
-                    ("end of taper", NutrientsFormulas.Number(levels.TaperEnd)),
-                    ("test", NutrientsFormulas.Number(reading.Value))
+                    ("start of taper", NutrientFormulas.Number(levels.TaperStart)),
+                    ("end of taper", NutrientFormulas.Number(levels.TaperEnd)),
+                    ("test", NutrientFormulas.Number(reading.Value))
                 );
         }
 
@@ -100,14 +100,14 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         }
 
         WorkedLine Sum() =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All[id]
                 .Line(
-                    NutrientsFormulas.PerAcre(replaced),
+                    NutrientFormulas.PerAcre(replaced),
                     ("nutrient", nutrient),
-                    ("carried off", NutrientsFormulas.Number(replacement.Pounds)),
-                    ("extra", NutrientsFormulas.Number(extra)),
-                    ("share still due", NutrientsFormulas.Number(share))
+                    ("carried off", NutrientFormulas.Number(replacement.Pounds)),
+                    ("extra", NutrientFormulas.Number(extra)),
+                    ("share still due", NutrientFormulas.Number(share))
                 );
     }
 
@@ -125,14 +125,14 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             test => SystemMath.LinearBuildUp(test, critical, factor),
             (reading, buildUp) =>
                 [
-                    NutrientsFormulas
+                    NutrientFormulas
                         .All["tri-state-1995-phosphate-build-up"]
                         .Line(
-                            NutrientsFormulas.PerAcre(buildUp),
+                            NutrientFormulas.PerAcre(buildUp),
                             ("nutrient", SoilWords.For(reading.Nutrient)),
-                            ("critical level", NutrientsFormulas.Number(critical)),
-                            ("test", NutrientsFormulas.Number(reading.Value)),
-                            ("pounds a ppm", NutrientsFormulas.Number(factor))
+                            ("critical level", NutrientFormulas.Number(critical)),
+                            ("test", NutrientFormulas.Number(reading.Value)),
+                            ("pounds a ppm", NutrientFormulas.Number(factor))
                         ),
                 ]
         );
@@ -168,25 +168,25 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             test => SystemMath.TriStatePotashBuildUp(test, critical, factorBase, factorPerCec, cec),
             (asked, buildUp) =>
                 [
-                    NutrientsFormulas
+                    NutrientFormulas
                         .All["tri-state-1995-potash-level"]
                         .Line(
                             SoilWords.Amount(critical, asked.Unit),
                             ("nutrient", SoilWords.For(asked.Nutrient)),
-                            ("base", NutrientsFormulas.Number(levelBase)),
-                            ("ppm a meq", NutrientsFormulas.Number(levelPerCec)),
-                            ("CEC", NutrientsFormulas.Number(cec))
+                            ("base", NutrientFormulas.Number(levelBase)),
+                            ("ppm a meq", NutrientFormulas.Number(levelPerCec)),
+                            ("CEC", NutrientFormulas.Number(cec))
                         ),
-                    NutrientsFormulas
+                    NutrientFormulas
                         .All["tri-state-1995-potash-build-up"]
                         .Line(
-                            NutrientsFormulas.PerAcre(buildUp),
+                            NutrientFormulas.PerAcre(buildUp),
                             ("nutrient", SoilWords.For(asked.Nutrient)),
-                            ("critical level", NutrientsFormulas.Number(critical)),
-                            ("test", NutrientsFormulas.Number(asked.Value)),
-                            ("base", NutrientsFormulas.Number(factorBase)),
-                            ("pounds a meq", NutrientsFormulas.Number(factorPerCec)),
-                            ("CEC", NutrientsFormulas.Number(cec))
+                            ("critical level", NutrientFormulas.Number(critical)),
+                            ("test", NutrientFormulas.Number(asked.Value)),
+                            ("base", NutrientFormulas.Number(factorBase)),
+                            ("pounds a meq", NutrientFormulas.Number(factorPerCec)),
+                            ("CEC", NutrientFormulas.Number(cec))
                         ),
                 ]
         );

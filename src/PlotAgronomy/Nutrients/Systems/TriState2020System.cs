@@ -75,29 +75,29 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
         );
 
         WorkedLine BuildUpLine() =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All[isPotash ? "tri-state-2020-potash-build-up" : "tri-state-2020-phosphate-build-up"]
                 .Line(
-                    NutrientsFormulas.PerAcre(buildUp),
+                    NutrientFormulas.PerAcre(buildUp),
                     ("nutrient", nutrient),
-                    ("critical level", NutrientsFormulas.Number(criticalLevel)),
-                    ("test", NutrientsFormulas.Number(reading.Value)),
-                    ("pounds a ppm", NutrientsFormulas.Number(phosphateFactor)),
-                    ("base", NutrientsFormulas.Number(factorBase)),
-                    ("pounds a meq", NutrientsFormulas.Number(factorPerCec)),
-                    ("CEC", NutrientsFormulas.Number(cec ?? 0))
+                    ("critical level", NutrientFormulas.Number(criticalLevel)),
+                    ("test", NutrientFormulas.Number(reading.Value)),
+                    ("pounds a ppm", NutrientFormulas.Number(phosphateFactor)),
+                    ("base", NutrientFormulas.Number(factorBase)),
+                    ("pounds a meq", NutrientFormulas.Number(factorPerCec)),
+                    ("CEC", NutrientFormulas.Number(cec ?? 0))
                 );
 
         WorkedLine ReplacementLine() =>
-            NutrientsFormulas
+            NutrientFormulas
                 .All[isPotash ? "tri-state-2020-potash-replacement" : "tri-state-2020-phosphate-replacement"]
                 .Line(
-                    NutrientsFormulas.PerAcre(replaced),
+                    NutrientFormulas.PerAcre(replaced),
                     ("nutrient", nutrient),
-                    ("test", NutrientsFormulas.Number(reading.Value)),
-                    ("limit", NutrientsFormulas.Number(limit)),
-                    ("carried off", NutrientsFormulas.Number(replacement.Pounds)),
-                    ("extra", NutrientsFormulas.Number(extra))
+                    ("test", NutrientFormulas.Number(reading.Value)),
+                    ("limit", NutrientFormulas.Number(limit)),
+                    ("carried off", NutrientFormulas.Number(replacement.Pounds)),
+                    ("extra", NutrientFormulas.Number(extra))
                 );
     }
 

@@ -123,7 +123,7 @@ internal static class SeedLotsSheet
                     "bulk rate x price per lb",
                     $"{Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 2)} lb/ac x {Money(plan, lot.Value.PricePerPound)} = "
                         + $"{plan.Currency.Print(lot.CostPerAcre)}",
-                    SeedsFormulas.All["lot-cost"].Origin!.SourceId
+                    SeedFormulas.All["lot-cost"].Origin!.SourceId
                 ),
             ],
             lot.Seeding

@@ -72,7 +72,7 @@ internal static class PassSection
                     "rate x length x swath / 43,560 ft2 per acre",
                     $"{Amounts.Print(pass.Rate.PoundsPerAcre, 2)} lb/ac x 200 ft x "
                         + $"{Amounts.Print(plan.Spreader.Swath, "ft", 1)} / 43,560 = {Amounts.Print(expected, "lb", 3)}",
-                    SourceCatalog.ExactUnits.Id
+                    SourceCatalog.UnitDefinitions.Id
                 )
             );
             if (pass is { Run: { } run, Measured: { } measured, Setting: { } setting })

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 
 namespace PlotAgronomy.Reference;
 
@@ -12,4 +13,19 @@ internal sealed class FormulaTable(string path)
         byId.Value.TryGetValue(id, out var formula) ? formula : throw new KeyNotFoundException($"{path} has no '{id}'.");
 
     internal IEnumerable<Formula> All => byId.Value.Values;
+
+    /// <summary>The place for square feet in an acre, as formulas print it.</summary>
+    internal static (string Place, string Value) SquareFeetPerAcre => ("43,560", Amounts.Print(ExactUnits.SquareFeetPerAcre, 0));
+
+    /// <summary>The sources of several formulas, each once.</summary>
+    internal ImmutableArray<string> SourcesOf(params ReadOnlySpan<string> ids)
+    {
+        var sources = ImmutableArray.CreateBuilder<string>();
+        foreach (string id in ids)
+        {
+            sources.AddRange(this[id].Origin?.SourceIds ?? []);
+        }
+
+        return [.. sources.Distinct()];
+    }
 }

@@ -1,3 +1,5 @@
+using PlotAgronomy.Reference;
+
 namespace PlotAgronomy;
 
 /// <summary>One line of a sum as a person would write it on paper.</summary>
@@ -24,4 +26,15 @@ public sealed record WorkedLine(
         string source = SourceId is null ? "" : $" [{SourceId}]";
         return $"{Label} = {Formula} = {Numbers}{source}";
     }
+
+    /// <summary>The line with the place its numbers stand in, where the formula itself has none.</summary>
+    internal WorkedLine From(Origin origin) => From(origin.SourceId, origin.Status, origin.Locator);
+
+    internal WorkedLine From(string? sourceId, DataStatus? status, string? locator = null) =>
+        this with
+        {
+            SourceId = sourceId,
+            Locator = locator,
+            Status = status,
+        };
 }

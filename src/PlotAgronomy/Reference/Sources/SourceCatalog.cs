@@ -16,7 +16,10 @@ public static class SourceCatalog
     public static ImmutableArray<Source> All => [.. Catalog.All.OrderBy(s => s.Id, StringComparer.Ordinal)];
 
     /// <summary>Gets the definitions of the units.</summary>
-    internal static Source ExactUnits => Catalog.All.First(s => s.Kind == SourceKind.ExactUnits);
+    internal static Source UnitDefinitions => Catalog.All.First(s => s.Kind == SourceKind.ExactUnits);
+
+    /// <summary>Gets practice of the trade, where no publication stands behind a sum.</summary>
+    internal static Source Practice => Catalog.All.First(s => s.Kind == SourceKind.Practice);
 
     /// <summary>Finds a source.</summary>
     /// <param name="id">Source id.</param>

@@ -9,4 +9,7 @@ namespace PlotAgronomy.Reference;
 internal sealed record Origin(string SourceId, string Locator, DataStatus Status)
 {
     internal ImmutableArray<string> SourceIds => [.. SourceId.Split(';')];
+
+    /// <summary>The same place by the first of its sources alone.</summary>
+    internal Origin FirstSource => this with { SourceId = SourceIds[0] };
 }

@@ -59,7 +59,7 @@ public sealed class GerminationTolerance : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds { get; }
 
-    private static Formula Mean => SeedsFormulas.All["tolerance-mean"];
+    private static Formula Mean => SeedFormulas.All["tolerance-mean"];
 
     /// <summary>Compares a label with a retest.</summary>
     /// <param name="label">Germination on the label.</param>
@@ -83,7 +83,7 @@ public sealed class GerminationTolerance : IWorkedResult
         return
         [
             Mean.Line($"{Amounts.Print(MeanPercent, 1)} %", tests),
-            SeedsFormulas
+            SeedFormulas
                 .All["tolerance-difference"]
                 .Line($"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {tolerance}: {verdict}", tests),
         ];

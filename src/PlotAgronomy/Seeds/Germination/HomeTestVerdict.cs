@@ -43,9 +43,9 @@ public sealed class HomeTestVerdict : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => Range.Origin!.SourceIds;
 
-    private static Formula Range => SeedsFormulas.All["home-test-range"];
+    private static Formula Range => SeedFormulas.All["home-test-range"];
 
-    private static double MostRaise => SeedsConstants.All["home-test-raise-high"];
+    private static double MostRaise => SeedConstants.All["home-test-raise-high"];
 
     /// <summary>Compares a test at home with the tag.</summary>
     /// <param name="tag">Analysis on the tag; its germination above 0.</param>
@@ -67,8 +67,8 @@ public sealed class HomeTestVerdict : IWorkedResult
         [
             Range.Line($"{Test}; tag {Amounts.Print(tag.Germination, 1)}"),
             KeepTag
-                ? SeedsFormulas.All["home-test-tag-kept"].Line("1 (tag kept)")
-                : SeedsFormulas
+                ? SeedFormulas.All["home-test-tag-kept"].Line("1 (tag kept)")
+                : SeedFormulas
                     .All["home-test-factor"]
                     .Line(
                         Amounts.Print(RateFactor, 3) + (IsCapped ? " (held)" : ""),
@@ -92,8 +92,8 @@ public sealed class HomeTestVerdict : IWorkedResult
         }
 
         double part = Test.Germination.Value / tag.Germination.Value;
-        yield return part < SeedsConstants.All["home-test-buy-new"] ? FindingCatalog.Create(SeedCodes.HomeTestBuyNew, numbers)
-        : part < SeedsConstants.All["home-test-weak"] ? FindingCatalog.Create(SeedCodes.HomeTestWeak, numbers)
+        yield return part < SeedConstants.All["home-test-buy-new"] ? FindingCatalog.Create(SeedCodes.HomeTestBuyNew, numbers)
+        : part < SeedConstants.All["home-test-weak"] ? FindingCatalog.Create(SeedCodes.HomeTestWeak, numbers)
         : FindingCatalog.Create(SeedCodes.HomeTestDiffers, [.. numbers, ("factor", Amounts.Print(RateFactor, 2))]);
         if (IsCapped)
         {

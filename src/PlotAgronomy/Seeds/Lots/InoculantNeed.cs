@@ -53,13 +53,13 @@ public sealed class InoculantNeed : IWorkedResult
 
     private static IEnumerable<Formula> Worked =>
         [
-            SeedsFormulas.All["inoculant-label-rate"],
-            SeedsFormulas.All["inoculant-extra-rate"],
-            SeedsFormulas.All["sticker-syrup"],
-            SeedsFormulas.All["sticker-water"],
+            SeedFormulas.All["inoculant-label-rate"],
+            SeedFormulas.All["inoculant-extra-rate"],
+            SeedFormulas.All["sticker-syrup"],
+            SeedFormulas.All["sticker-water"],
         ];
 
-    private static Constant Within => SeedsConstants.All.Find("plant-inoculated-within");
+    private static Constant Within => SeedConstants.All.Find("plant-inoculated-within");
 
     /// <summary>Inoculant for a kind's seed.</summary>
     /// <param name="kind">Legume.</param>
@@ -102,11 +102,11 @@ public sealed class InoculantNeed : IWorkedResult
         ];
 
         WorkedLine Line(string id, string place, Mass answer) =>
-            SeedsFormulas.All[id].Line(Amounts.Print(answer, "oz", 2), (place, Amounts.Print(SeedsConstants.All[id], 2)), seed);
+            SeedFormulas.All[id].Line(Amounts.Print(answer, "oz", 2), (place, Amounts.Print(SeedConstants.All[id], 2)), seed);
     }
 
     /// <summary>What goes on the seed at a rate that has the id of its formula.</summary>
-    private Mass OnSeed(string rate) => Mass.FromOunces(SeedMath.OuncesOnSeed(SeedsConstants.All[rate], Seed.Pounds));
+    private Mass OnSeed(string rate) => Mass.FromOunces(SeedMath.OuncesOnSeed(SeedConstants.All[rate], Seed.Pounds));
 
     private IEnumerable<Finding> Remarks()
     {

@@ -19,7 +19,7 @@ public sealed class SeedLotComparison : IWorkedResult
         );
     }
 
-    private static Formula Cost => SeedsFormulas.All["lot-cost"];
+    private static Formula Cost => SeedFormulas.All["lot-cost"];
 
     /// <summary>Gets the stand as a rate of pure live seed of the kind's own seed count.</summary>
     public PureLiveSeedRate Target { get; }

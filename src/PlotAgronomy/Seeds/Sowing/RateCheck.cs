@@ -49,7 +49,7 @@ public sealed class RateCheck : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            SeedsFormulas
+            SeedFormulas
                 .All["rate-over-top"]
                 .Line(
                     Amounts.Print(OverTop, 3),
@@ -75,7 +75,7 @@ public sealed class RateCheck : IWorkedResult
             yield return FindingCatalog.Create(SeedCodes.RateAboveRange, [.. numbers, ("times", Amounts.Print(OverTop, 2))]);
         }
 
-        if (OverTop >= SeedsConstants.All["rate-factor-twice"] && Rate.Method != SowingMethod.Drilled)
+        if (OverTop >= SeedConstants.All["rate-factor-twice"] && Rate.Method != SowingMethod.Drilled)
         {
             yield return FindingCatalog.Create(SeedCodes.RateFactorTwice, ("kind", Kind.ShortName));
         }

@@ -9,10 +9,10 @@ namespace PlotAgronomy.Seeds;
 internal static class SeedPasses
 {
     /// <summary>Gets the largest ratio of two diameters in one pass.</summary>
-    internal static double MostDiameterRatio => SeedsConstants.All["pass-diameter-ratio"];
+    internal static double MostDiameterRatio => SeedConstants.All["pass-diameter-ratio"];
 
     /// <summary>Gets the deepest sowing depth of seed that is pressed rather than covered.</summary>
-    internal static double DeepestPressedInches => SeedsConstants.All["cover-depth"];
+    internal static double DeepestPressedInches => SeedConstants.All["cover-depth"];
 
     /// <summary>A size for seeds of which only the weight is known: proportional to the diameter of seeds alike in shape and
     /// density.</summary>

@@ -13,9 +13,9 @@ public static class SurfaceSowing
     public static double FactorFor(SeedbedCover cover) =>
         Guard.Defined(cover) switch
         {
-            SeedbedCover.CoveredAndRolled => SeedsConstants.All["broadcast-factor-covered"],
-            SeedbedCover.DraggedOrRolled => SeedsConstants.All["broadcast-factor-dragged"],
-            _ => SeedsConstants.All["broadcast-factor-rough"],
+            SeedbedCover.CoveredAndRolled => SeedConstants.All["broadcast-factor-covered"],
+            SeedbedCover.DraggedOrRolled => SeedConstants.All["broadcast-factor-dragged"],
+            _ => SeedConstants.All["broadcast-factor-rough"],
         };
 
     /// <summary>The broadcast rate for a drilled one.</summary>
@@ -44,7 +44,7 @@ public static class SurfaceSowing
         broadcast.Method == SowingMethod.Broadcast
             ? PureLiveSeedRateRange.Between(
                 PureLiveSeedRate.Of(broadcast.Rate, SowingMethod.FrostSeeded),
-                PureLiveSeedRate.Of(broadcast.Rate * SeedsConstants.All["frost-factor-high"], SowingMethod.FrostSeeded)
+                PureLiveSeedRate.Of(broadcast.Rate * SeedConstants.All["frost-factor-high"], SowingMethod.FrostSeeded)
             )
             : throw new ArgumentException(
                 "Frost seeding starts from the broadcast rate of a prepared seedbed, not from a "

@@ -23,7 +23,7 @@ public static class SeedStorage
     /// <returns>True when it does; a sum of exactly 100 does not.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not finite.</exception>
     public static bool KeepsTheRuleOfHundred(Temperature temperature, Fraction relativeHumidity) =>
-        HundredSum(temperature, relativeHumidity) < SeedsConstants.All["rule-of-hundred"];
+        HundredSum(temperature, relativeHumidity) < SeedConstants.All["rule-of-hundred"];
 
     /// <summary>How many times longer seed lives in a drier, cooler store.</summary>
     /// <param name="moistureNow">Seed moisture now, wet basis; from 5 to 14 %.</param>
@@ -51,15 +51,15 @@ public static class SeedStorage
         return SeedMath.LifeFactor(
             moistureNow.Percent - moistureThen.Percent,
             now - then,
-            SeedsConstants.All["halves-temperature-step"]
+            SeedConstants.All["halves-temperature-step"]
         );
     }
 
     private static void Moisture(Fraction moisture, string name) =>
         Guard.Between(
             moisture.Percent,
-            SeedsConstants.All["halves-moisture-low"],
-            SeedsConstants.All["halves-moisture-high"],
+            SeedConstants.All["halves-moisture-low"],
+            SeedConstants.All["halves-moisture-high"],
             "% moisture",
             name
         );
@@ -67,8 +67,8 @@ public static class SeedStorage
     private static void InRange(double fahrenheit, string name) =>
         Guard.Between(
             fahrenheit,
-            SeedsConstants.All["halves-temperature-low"],
-            SeedsConstants.All["halves-temperature-high"],
+            SeedConstants.All["halves-temperature-low"],
+            SeedConstants.All["halves-temperature-high"],
             "F",
             name
         );

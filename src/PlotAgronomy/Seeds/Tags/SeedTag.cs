@@ -77,7 +77,7 @@ public sealed class SeedTag
             );
         }
 
-        if (Weed.Percent > SeedsConstants.All["tag-weed-high"])
+        if (Weed.Percent > SeedConstants.All["tag-weed-high"])
         {
             yield return FindingCatalog.Create(SeedCodes.MuchWeed, ("weed", Amounts.Print(Weed, 2)));
         }
@@ -100,7 +100,7 @@ public sealed class SeedTag
             );
         }
 
-        if (Coating.Value <= 0 && Inert.Percent > SeedsConstants.All["tag-inert-high"])
+        if (Coating.Value <= 0 && Inert.Percent > SeedConstants.All["tag-inert-high"])
         {
             yield return FindingCatalog.Create(SeedCodes.MuchInert, ("inert", Amounts.Print(Inert, 2)));
         }

@@ -254,7 +254,7 @@ internal sealed class TagDraft(KindCatalog catalog)
     {
         if (
             part == TagPart.Total
-            && percent >= SeedsConstants.All["tag-whole-bag"]
+            && percent >= SeedConstants.All["tag-whole-bag"]
             && !line.Contains("germ", StringComparison.OrdinalIgnoreCase)
             && !line.Contains("viab", StringComparison.OrdinalIgnoreCase)
         )

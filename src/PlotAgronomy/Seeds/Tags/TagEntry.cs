@@ -87,7 +87,7 @@ internal sealed class TagEntry
         double living = pure * (germination + hard + dormant) / 100;
         if (
             Percent.TryGetValue(TagPart.PureLive, out double printedLiving)
-            && Math.Abs(printedLiving - living) > SeedsConstants.All["tag-pure-live-tolerance"]
+            && Math.Abs(printedLiving - living) > SeedConstants.All["tag-pure-live-tolerance"]
         )
         {
             findings.Add(

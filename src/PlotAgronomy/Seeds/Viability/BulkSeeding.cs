@@ -50,7 +50,7 @@ public sealed class BulkSeeding : IWorkedResult
     /// <summary>Gets a value indicating whether hard and dormant seed are above 10 %, so that both rates should be
     /// shown.</summary>
     public bool ShowBothRates =>
-        analysis.HardSeed.Value + analysis.DormantSeed.Value > SeedsConstants.All["hard-or-dormant-much"];
+        analysis.HardSeed.Value + analysis.DormantSeed.Value > SeedConstants.All["hard-or-dormant-much"];
 
     /// <summary>Gets the bulk rate at the upper end of the germination test's 95 % range; null when the seeds tested are not
     /// known.</summary>
@@ -77,14 +77,14 @@ public sealed class BulkSeeding : IWorkedResult
         return
         [
             Rule.Line(analysis),
-            SeedsFormulas
+            SeedFormulas
                 .All["pure-live-seed"]
                 .Line(
                     Amounts.Print(PureLiveSeedPart, 2),
                     ("pure seed", Amounts.Print(analysis.PureSeed, 2)),
                     ("viable seed", viable)
                 ),
-            SeedsFormulas
+            SeedFormulas
                 .All["bulk-rate"]
                 .Line(
                     $"{Amounts.Print(Bulk.Rate, "lb/ac", 2)}, {SowingMethods.InWords(Bulk.Method)}",
@@ -104,7 +104,7 @@ public sealed class BulkSeeding : IWorkedResult
 
     private IEnumerable<Finding> Remarks(CropKind? kind)
     {
-        if (part < SeedsConstants.All["pure-live-seed-low"])
+        if (part < SeedConstants.All["pure-live-seed-low"])
         {
             yield return FindingCatalog.Create(SeedCodes.LowPureLive, ("part", Amounts.Print(PureLiveSeedPart, 1)));
         }

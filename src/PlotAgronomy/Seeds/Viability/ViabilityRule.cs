@@ -47,7 +47,7 @@ public sealed class ViabilityRule
     /// <summary>Gets the ids of the sources.</summary>
     public ImmutableArray<string> SourceIds => Row.Origin!.SourceIds;
 
-    private Formula Row => SeedsFormulas.All[formulaId];
+    private Formula Row => SeedFormulas.All[formulaId];
 
     /// <summary>The rule for a use.</summary>
     /// <param name="use">What the sowing is for.</param>

@@ -30,7 +30,7 @@ public static partial class SpreaderCalibration
             Covered = trayArea,
             Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
             Findings = [FindingCatalog.Create(SpreadingCodes.TrayRecovery)],
-            SourceIds = SpreadingFormulas.Sources("spread-rate-on-trays"),
+            SourceIds = SpreadingFormulas.All.SourcesOf("spread-rate-on-trays"),
             Lines = () => [RateLine("spread-rate-on-trays", pounds, rate, ("tray area", Amounts.Print(squareFeet, 3)))],
         };
     }
@@ -75,7 +75,7 @@ public static partial class SpreaderCalibration
                 RateErrorBudget.Distance(errors ?? new(), distance),
                 RateErrorBudget.Swath(errors ?? new(), width)
             ),
-            SourceIds = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.Sources("spread-ground-of-wheel")],
+            SourceIds = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.All.SourcesOf("spread-ground-of-wheel")],
             Lines = () =>
                 [
                     SpreadingFormulas

@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -113,7 +114,7 @@ public static partial class SpreaderCalibration
                 pace,
                 RateErrorBudget.Swath(errors ?? new(), swathFeet)
             ),
-            SourceIds = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.Sources("spread-rate-over-course")],
+            SourceIds = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.All.SourcesOf("spread-rate-over-course")],
             Lines = () =>
                 [
                     RateLine(
@@ -137,6 +138,6 @@ public static partial class SpreaderCalibration
             .All[formula]
             .Line(
                 $"{Amounts.Print(rate, 3)} lb/ac",
-                [("weight", Amounts.Print(pounds, 4)), SpreadingFormulas.SquareFeetPerAcre, .. ground]
+                [("weight", Amounts.Print(pounds, 4)), FormulaTable.SquareFeetPerAcre, .. ground]
             );
 }

@@ -24,7 +24,7 @@ public sealed class GateAnswer : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.Sources("spread-gate-inside-table");
+    public ImmutableArray<string> SourceIds => SpreadingFormulas.All.SourcesOf("spread-gate-inside-table");
 
     internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 

@@ -25,7 +25,7 @@ public sealed class SizeGroupPlan : IWorkedResult
             .. Groups
                 .SelectMany(g => g.Kinds)
                 .SelectMany(k => k.Evidence?.SourceIds ?? [])
-                .Concat(SpreadingFormulas.Sources(FormulaId))
+                .Concat(SpreadingFormulas.All.SourcesOf(FormulaId))
                 .Distinct()
                 .Order(StringComparer.Ordinal),
         ];

@@ -63,8 +63,8 @@ public sealed class OverlappedPattern : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
         [
-            .. SpreadingFormulas
-                .Sources("spread-overlapped-cv")
+            .. SpreadingFormulas.All
+                .SourcesOf("spread-overlapped-cv")
                 .Concat(SpreadingConstants.All.Find("cv-workable").Origin.SourceIds)
                 .Concat(SpreadingConstants.All.Find("cv-poor").Origin.SourceIds)
                 .Concat(Findings.Select(f => f.SourceId))

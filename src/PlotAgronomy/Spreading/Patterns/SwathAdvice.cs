@@ -56,7 +56,7 @@ public sealed class SwathAdvice : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        SpreadingFormulas.Sources(
+        SpreadingFormulas.All.SourcesOf(
             "spread-half-middle-width",
             "spread-recommended-swath",
             "spread-half-throw",

@@ -3,9 +3,9 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>The formula that a row of the methods names.</summary>
-internal static class LimeFormulas
+internal static class LimeFormulaReader
 {
-    internal static LimeFormula Create(CsvRow method) =>
+    internal static LimeFormula Read(CsvRow method) =>
         method.Text("form") switch
         {
             "table" => new LimeTableFormula(method),
