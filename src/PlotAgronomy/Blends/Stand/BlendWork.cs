@@ -1,5 +1,5 @@
-using PlotAgronomy.Reference;
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Blends;
 

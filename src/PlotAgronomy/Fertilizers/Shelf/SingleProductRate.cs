@@ -1,6 +1,6 @@
-using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
 
