@@ -5,7 +5,7 @@ internal static class AtomicMasses
 {
     private static readonly ConstantTable Masses = new("Reference/Data/atomic-masses.csv");
 
-    internal static string SourceId => Masses.Find("H").SourceId;
+    internal static Origin Origin => Masses.Find("H").Origin;
 
     /// <summary>Pounds of P2O5 in which one pound of P is bound: 2.2913.</summary>
     internal static double PhosphatePerPhosphorus => (2 * Of("P") + 5 * Of("O")) / (2 * Of("P"));

@@ -40,8 +40,8 @@ public sealed class Finding
         }
     }
 
-    /// <summary>Gets the id of the source of the caution.</summary>
-    public string SourceId => template.SourceId;
+    /// <summary>Gets the source of the caution.</summary>
+    public Source Source => template.Source;
 
     /// <summary>Orders findings, most serious first, keeping the given order within a severity.</summary>
     /// <param name="findings">Findings in any order.</param>

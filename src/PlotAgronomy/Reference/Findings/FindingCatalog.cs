@@ -65,6 +65,6 @@ public static class FindingCatalog
             row.Choice<FindingSeverity>("severity"),
             new(row.Text("text")),
             row.TextOrNull("subject"),
-            row.SourceId()
+            row.Source()
         );
 }

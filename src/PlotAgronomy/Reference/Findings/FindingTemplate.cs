@@ -7,5 +7,5 @@ internal sealed record FindingTemplate(
     FindingSeverity Severity,
     TextWithPlaces Text,
     string? Subject,
-    string SourceId
+    Source Source
 );

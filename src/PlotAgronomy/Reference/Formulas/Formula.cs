@@ -47,7 +47,7 @@ internal sealed class Formula
     internal WorkedLine Line(string answer, params ReadOnlySpan<(string Place, string Value)> values)
     {
         string numbers = Kind == FormulaKind.Words ? answer : $"{Printed(text.Filled(values))} = {answer}";
-        return new(label.Filled(values), InWords, numbers, Origin?.SourceId, Origin?.Locator, Origin?.Status);
+        return new(label.Filled(values), InWords, numbers, Origin);
     }
 
     /// <summary>The multiplication sign as people write it.</summary>

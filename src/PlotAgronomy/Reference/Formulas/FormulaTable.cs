@@ -18,12 +18,12 @@ internal sealed class FormulaTable(string path)
     internal static (string Place, string Value) SquareFeetPerAcre => ("43,560", Amounts.Print(ExactUnits.SquareFeetPerAcre, 0));
 
     /// <summary>The sources of several formulas, each once.</summary>
-    internal ImmutableArray<string> SourcesOf(params ReadOnlySpan<string> ids)
+    internal ImmutableArray<Source> SourcesOf(params ReadOnlySpan<string> ids)
     {
-        var sources = ImmutableArray.CreateBuilder<string>();
+        var sources = ImmutableArray.CreateBuilder<Source>();
         foreach (string id in ids)
         {
-            sources.AddRange(this[id].Origin?.SourceIds ?? []);
+            sources.AddRange(this[id].Origin?.Sources ?? []);
         }
 
         return [.. sources.Distinct()];

@@ -1,40 +1,21 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy;
 
 /// <summary>One line of a sum as a person would write it on paper.</summary>
 /// <param name="Label">What the line finds, such as <c>Bulk rate</c>.</param>
 /// <param name="Formula">Formula in words or symbols, such as <c>PLS rate / (purity x germination)</c>.</param>
 /// <param name="Numbers">The same formula with its numbers, units and answer.</param>
-/// <param name="SourceId">Id of the source of the formula; null for plain arithmetic.</param>
-/// <param name="Locator">Page, table or equation there; null where it is not told.</param>
-/// <param name="Status">How well the formula is known to stand there; null for plain arithmetic.</param>
-public sealed record WorkedLine(
-    string Label,
-    string Formula,
-    string Numbers,
-    string? SourceId = null,
-    string? Locator = null,
-    DataStatus? Status = null
-)
+/// <param name="Origin">Where the formula stands and how well that is known; null for plain arithmetic.</param>
+public sealed record WorkedLine(string Label, string Formula, string Numbers, Origin? Origin = null)
 {
     /// <summary>The line as text.</summary>
     /// <returns>Text such as <c>Bulk rate = PLS rate / (purity x germination) = 8 / (0.98 x 0.85) = 9.6 lb/ac
     /// [SRC]</c>.</returns>
     public override string ToString()
     {
-        string source = SourceId is null ? "" : $" [{SourceId}]";
+        string source = Origin is null ? "" : $" [{Origin}]";
         return $"{Label} = {Formula} = {Numbers}{source}";
     }
 
     /// <summary>The line with the place its numbers stand in, where the formula itself has none.</summary>
-    internal WorkedLine From(Origin origin) => From(origin.SourceId, origin.Status, origin.Locator);
-
-    internal WorkedLine From(string? sourceId, DataStatus? status, string? locator = null) =>
-        this with
-        {
-            SourceId = sourceId,
-            Locator = locator,
-            Status = status,
-        };
+    internal WorkedLine From(Origin? origin) => this with { Origin = origin };
 }

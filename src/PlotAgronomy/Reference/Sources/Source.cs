@@ -1,41 +1,44 @@
-namespace PlotAgronomy.Reference;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy;
 
 /// <summary>A publication, or a named practice of the trade, that a number comes from.</summary>
 public sealed class Source
 {
+    private readonly string? supersededBy;
+
+    internal Source(CsvRow row)
+    {
+        Id = row.Text("id");
+        Title = row.Text("title");
+        Publisher = row.Text("publisher");
+        Edition = row.Text("edition");
+        supersededBy = row.TextOrNull("superseded_by");
+        Kind = row.Choice<SourceKind>("kind");
+    }
+
     /// <summary>Gets the id used beside every number.</summary>
-    public required string Id { get; init; }
+    public string Id { get; }
 
     /// <summary>Gets the title.</summary>
-    public required string Title { get; init; }
+    public string Title { get; }
 
     /// <summary>Gets who published it.</summary>
-    public required string Publisher { get; init; }
+    public string Publisher { get; }
 
     /// <summary>Gets the year or edition as printed; "undated" where none is.</summary>
-    public required string Edition { get; init; }
+    public string Edition { get; }
 
-    /// <summary>Gets the id of the source that replaces this one, or null when it is current.</summary>
-    public string? SupersededBy { get; init; }
+    /// <summary>Gets the source that replaces this one, or null when it is current.</summary>
+    public Source? SupersededBy => supersededBy is null ? null : SourceCatalog.Find(supersededBy);
 
-    internal SourceKind Kind { get; init; }
+    internal SourceKind Kind { get; }
 
     /// <summary>Text such as <c>Title. Institution, 2025 [ID]</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
     {
-        string superseded = SupersededBy is null ? "" : $" (superseded by {SupersededBy})";
+        string superseded = supersededBy is null ? "" : $" (superseded by {supersededBy})";
         return $"{Title}. {Publisher}, {Edition} [{Id}]{superseded}";
     }
-
-    internal static Source FromRow(CsvRow row) =>
-        new()
-        {
-            Id = row.Text("id"),
-            Title = row.Text("title"),
-            Publisher = row.Text("publisher"),
-            Edition = row.Text("edition"),
-            SupersededBy = row.TextOrNull("superseded_by"),
-            Kind = row.Choice<SourceKind>("kind"),
-        };
 }

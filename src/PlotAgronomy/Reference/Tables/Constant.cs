@@ -11,8 +11,6 @@ internal sealed class Constant
 
     internal required Origin Origin { get; init; }
 
-    internal string SourceId => Origin.SourceId;
-
     internal DataStatus Status => Origin.Status;
 
     public static implicit operator double(Constant constant) => constant.Value;

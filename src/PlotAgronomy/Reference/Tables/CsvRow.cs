@@ -46,13 +46,17 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
-    internal string SourceId() => Text("source_id");
+    /// <summary>The source of the row, where it can have one only.</summary>
+    internal Source Source() => Source(Text("source_id"));
+
+    /// <summary>The sources of the row.</summary>
+    internal ImmutableArray<Source> Sources() => [.. Text("source_id").Split(';').Select(Source)];
 
     /// <summary>Where the row's numbers stand; only a number that was read must have a place in its publication.</summary>
     internal Origin Origin()
     {
         var status = Status();
-        return new(SourceId(), status == DataStatus.Read ? Text("locator") : TextOrNull("locator") ?? "", status);
+        return new(Sources(), status == DataStatus.Read ? Text("locator") : TextOrNull("locator") ?? "", status);
     }
 
     /// <summary>None where source, locator and status are all left empty.</summary>
@@ -66,6 +70,9 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
         EnumCells<T>.ByWord.TryGetValue(word, out var value)
             ? value
             : throw Problem(column, $"expected one of {string.Join(", ", EnumCells<T>.Words)}, found '{word}'");
+
+    private Source Source(string id) =>
+        SourceCatalog.TryFind(id, out var source, out string problem) ? source : throw Problem("source_id", problem);
 
     private string Raw(string column) => fields[table.IndexOf(column, line)];
 
