@@ -16,7 +16,7 @@ public readonly record struct LimeBufferCapacity
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
     public static LimeBufferCapacity AtEquilibrium(double milligramsPerKilogramPerPh) =>
-        new(Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 5000, "mg/kg per pH"));
+        new(Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, LimingConstants.All["largest-capacity"], "mg/kg per pH"));
 
     /// <summary>Creates a capacity from the reading after 30 minutes, which is too low.</summary>
     /// <param name="milligramsPerKilogramPerPh">Reading; above 0, at most 1200 mg/kg per pH unit.</param>
@@ -26,7 +26,7 @@ public readonly record struct LimeBufferCapacity
     public static LimeBufferCapacity FromThirtyMinutes(double milligramsPerKilogramPerPh) =>
         new(
             LimeMath.EquilibriumBufferCapacity(
-                Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 1200, "mg/kg per pH"),
+                Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, LimingConstants.All["largest-30-minute-capacity"], "mg/kg per pH"),
                 LimingConstants.All["ga-equilibrium-constant"],
                 LimingConstants.All["ga-equilibrium-slope"]
             )

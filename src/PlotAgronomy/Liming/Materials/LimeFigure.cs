@@ -3,9 +3,6 @@ namespace PlotAgronomy.Liming;
 /// <summary>A material's rating in one state's index, such as ENP 1,800 lb/ton. It has no meaning in another index.</summary>
 public sealed class LimeFigure
 {
-    /// <summary>The lightest base, magnesia, neutralizes about 2.5 times its mass of calcium carbonate.</summary>
-    private const double LargestShareOfWhole = 2.5;
-
     private LimeFigure(LimeIndex index, double value)
     {
         Index = index;
@@ -29,7 +26,7 @@ public sealed class LimeFigure
     public static LimeFigure Of(LimeIndex index, double value)
     {
         ArgumentNullException.ThrowIfNull(index);
-        return new(index, Guard.Between(value, 0, LargestShareOfWhole * index.Whole, index.Unit));
+        return new(index, Guard.Between(value, 0, LimingConstants.All["largest-share-of-whole"] * index.Whole, index.Unit));
     }
 
     /// <summary>North Carolina's label: the pounds of this product that equal one ton of standard lime.</summary>
