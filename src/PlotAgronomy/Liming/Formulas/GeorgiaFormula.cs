@@ -24,6 +24,18 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
+        if (sample.LimeBufferCapacity?.ThirtyMinutes is { } thirty)
+        {
+            yield return LimingFormulas
+                .All["georgia-equilibrium-capacity"]
+                .Line(
+                    $"{Amounts.Print(reading, 1)} mg/kg per pH",
+                    ("reading after 30 minutes", Amounts.Print(thirty, 1)),
+                    ("constant", Amounts.Print(LimingConstants.All["ga-equilibrium-constant"], 4)),
+                    ("slope", Amounts.Print(LimingConstants.All["ga-equilibrium-slope"], 4))
+                );
+        }
+
         string soil = Amounts.Print(SoilMillionPounds, 2);
         yield return LimingFormulas
             .All["georgia-soil"]

@@ -34,7 +34,19 @@ public sealed class LimeFigure
     /// <returns>The figure: 2000 divided by the pounds, in percent.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, or so small that the figure is beyond any lime.</exception>
     public static LimeFigure FromNorthCarolinaLabel(double poundsEqualToOneTon) =>
-        Of(LimeIndex.NorthCarolinaStandard, LimeStrength.NorthCarolinaLabelPercent(Guard.Above(poundsEqualToOneTon, 0, "lb")));
+        new(
+            LimeIndex.NorthCarolinaStandard,
+            Of(
+                LimeIndex.NorthCarolinaStandard,
+                LimeStrength.NorthCarolinaLabelPercent(Guard.Above(poundsEqualToOneTon, 0, "lb"))
+            ).Value
+        )
+        {
+            PoundsEqualToOneTon = poundsEqualToOneTon,
+        };
+
+    /// <summary>North Carolina's label as it was read, or null.</summary>
+    internal double? PoundsEqualToOneTon { get; private init; }
 
     internal static LimeFigure OfBasis(LimeIndex index, double value) => new(index, value);
 

@@ -105,6 +105,11 @@ public sealed class LimeOrder : IWorkedResult
         string factor = Amounts.Print(ProductPerBasis, 4);
         if (Terms.Rate.Basis.Figure is { } figure)
         {
+            foreach (var line in LimeFigureLines.Of(material, figure.Index))
+            {
+                yield return line;
+            }
+
             yield return LimingFormulas
                 .All["lime-strength-factor"]
                 .Line(
@@ -159,6 +164,17 @@ public sealed class LimeOrder : IWorkedResult
                 ("area", Amounts.Print(Terms.Area, "ac", 3)),
                 ("already applied", appliedText)
             );
+        if (Magnesium is { } magnesium && Terms.Material.Magnesium is { } share)
+        {
+            yield return LimingFormulas
+                .All["lime-magnesium"]
+                .Line(
+                    Amounts.Print(magnesium, "lb", 1),
+                    ("material", Amounts.Print(Product, "lb", 1)),
+                    ("share of magnesium", Amounts.Print(share.Value, 4))
+                );
+        }
+
         if (Bags is { } bags)
         {
             yield return LimingFormulas
