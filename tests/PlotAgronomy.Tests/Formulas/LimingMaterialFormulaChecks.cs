@@ -8,9 +8,7 @@ internal static class LimingMaterialFormulaChecks
     [
         new("lime-fineness-band", d => LimeStrength.FinenessOfBand(d["factor"], d["share passing"], d["share passing the finer sieve"]), ("factor", 0.1, 1), ("share passing", 0.5, 1), ("share passing the finer sieve", 0, 0.5)),
         new("lime-figure", d => LimeStrength.Figure(d["calcium carbonate equivalent"], d["fineness"], d["dry matter"], d["whole of the index"]), ("calcium carbonate equivalent", 30, 180), ("fineness", 0.2, 1), ("dry matter", 0.8, 1), ("whole of the index", 100, 2000)),
-        new("lime-equivalent-of-compound", d => LimeStrength.EquivalentPercent(d["bases in a molecule"], d["mass of carbonate"], d["mass of the compound"]), ("bases in a molecule", 1, 2), ("mass of carbonate", 99, 101), ("mass of the compound", 40, 190)),
         new("nc-label-figure", d => LimeStrength.NorthCarolinaLabelPercent(d["lb equal to a ton of standard lime"]), ("lb equal to a ton of standard lime", 1000, 4000), ("lb in a ton", 2000, 2000)),
         new("lime-magnesium", d => LimeStrength.Magnesium(d["material"], d["share of magnesium"]), ("material", 0, 5000), ("share of magnesium", 0, 0.13)),
-        new("lime-power", d => LimeStrength.Power(d["material"], d["figure"], d["figure of the whole"]), ("material", 0, 5000), ("figure", 40, 2000), ("figure of the whole", 100, 2000)),
     ];
 }

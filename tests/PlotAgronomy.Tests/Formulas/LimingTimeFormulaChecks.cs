@@ -15,7 +15,6 @@ internal static class LimingTimeFormulaChecks
         new("lime-expected-ph", d => LimeTimes.ExpectedPh(d["pH"], d["target"], d["share delivered"], d["share worked"]), ("pH", 4.5, 7), ("target", 5.5, 7), ("share delivered", 0, 1), ("share worked", 0, 1)),
         new("nitrogen-acidity", d => LimeTimes.CarbonateForAcid(d["nitrogen"], d["carbonate for a pound of nitrogen"]), ("nitrogen", 0, 200), ("carbonate for a pound of nitrogen", -2, 7.2)),
         new("nitrogen-acidity-all", d => LimeTimes.CarbonatePerNitrogen(d["hydrogen ions per nitrogen"], d["mass of carbonate"], d["mass of nitrogen"]), ("hydrogen ions per nitrogen", 1, 2), ("mass of carbonate", 99, 101), ("mass of nitrogen", 13, 15)),
-        new("nitrogen-ph-fall", d => LimeTimes.PhFall(d["carbonate"], d["capacity"], d["depth"], d["million lb of soil an inch"]), ("carbonate", 0, 800), ("capacity", 100, 900), ("depth", 2, 8), ("million lb of soil an inch", 0.2, 0.4)),
         new("sulfur-by-ph", d => LimeTimes.SulfurByPh(d["rate for a pH unit"], d["pH"], d["target"]), ("rate for a pH unit", 5, 25), ("pH", 6.5, 8), ("target", 4.5, 6.5)),
     ];
 }

@@ -290,6 +290,20 @@ public class LimeMethodTests
     }
 
     [Fact]
+    public void A_thirty_minute_reading_shows_how_it_reached_equilibrium()
+    {
+        // LIME-S36: 150 x (1.4742 + 0.0023 x 150) = 272.88.
+        var thirty = LimeBufferCapacity.FromThirtyMinutes(150);
+        var method = LimeMethod.Georgia;
+        var work = method.NeedFor(new LimeSample { Report = Report(5.3), LimeBufferCapacity = thirty }, 6.5).ShowWork();
+        Assert.Equal("150 x (1.4742 + 0.0023 x 150) = 272.9 mg/kg per pH", work[0].Numbers);
+        var atEquilibrium = LimeBufferCapacity.AtEquilibrium(thirty.MilligramsPerKilogramPerPh);
+        Assert.Equal(thirty, atEquilibrium);
+        Assert.Equal(thirty.GetHashCode(), atEquilibrium.GetHashCode());
+        Assert.DoesNotContain(method.NeedFor(new LimeSample { Report = Report(5.3), LimeBufferCapacity = atEquilibrium }, 6.5).ShowWork(), l => l.Label == work[0].Label);
+    }
+
+    [Fact]
     public void Shown_work_ends_with_the_labels_and_the_range()
     {
         var work = LimeMethod.Find("north-carolina-mehlich").NeedFor(Report(5.2, SoilBuffer.Mehlich, 6.075), 6.0, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), 5)).ShowWork();

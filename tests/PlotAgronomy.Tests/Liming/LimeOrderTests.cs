@@ -206,4 +206,31 @@ public class LimeOrderTests
         Assert.Equal(2000, order.Product.Pounds, 1e-9);
         Assert.True(order.Has("lime-basis-unstated"));
     }
+
+    [Fact]
+    public void The_working_of_an_analysed_lime_shows_its_fineness_figure_and_magnesium()
+    {
+        // By hand from Ohio's bands 0.2, 0.6 and 1: 0.2 x 0.3 + 0.6 x 0.2 + 1 x 0.5 = 0.68; 90 / 100 x 0.68 x 0.95 x 2000 = 1,162.8.
+        var lime = LimingMaterial.FromAnalysis("dolomite", LimingForm.GroundLimestone, 90, SieveAnalysis.OfPercent((8, 100), (20, 70), (60, 50)), Fraction.FromPercent(5), Fraction.FromPercent(6));
+        var order = LimeOrder.For(new LimeOrderTerms { Rate = Rate(1, LimeBasis.OhioEnp), Material = lime, Area = Area.FromAcres(1) });
+        var work = order.ShowWork();
+        Assert.Equal(3, work.Count(l => l.Label.StartsWith("Fineness, passing", StringComparison.Ordinal)));
+        Assert.Contains(work, l => l.Label == "Figure of the material" && l.Numbers.Contains("90 / 100 x 0.68 x 0.95 x 2,000 = 1,162.8 lb/ton", StringComparison.Ordinal));
+        Assert.Contains(work, l => l.Label == "Magnesium" && l.Numbers.Contains("x 0.06 = ", StringComparison.Ordinal));
+        Assert.Equal(0.06 * order.Product.Pounds, order.Magnesium!.Value.Pounds, 1e-9);
+    }
+
+    [Fact]
+    public void The_working_of_a_North_Carolina_label_shows_its_pounds()
+    {
+        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2500));
+        var work = LimeOrder.For(new LimeOrderTerms { Rate = Rate(1, LimeBasis.NorthCarolinaStandard), Material = lime, Area = Area.FromAcres(1) }).ShowWork();
+        Assert.Contains(work, l => l.Label == "Figure of the label" && l.Numbers.Contains("100 x 2,000 / 2,500 = 80 %", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_stated_figure_needs_no_reckoning() =>
+        Assert.DoesNotContain(
+            LimeOrder.For(new LimeOrderTerms { Rate = Rate(1), Material = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.Of(LimeIndex.OregonScore, 92)), Area = Area.FromAcres(1) }).ShowWork(),
+            l => l.Label.StartsWith("Figure", StringComparison.Ordinal));
 }

@@ -85,6 +85,9 @@ internal static class AdamsEvans
                 ("pH", LimeText.Ph(ph))
             );
 
+    /// <summary>Whether the curve holds for this pH and target.</summary>
+    internal static bool Holds(double waterPh, double targetPh) => targetPh <= HighestTarget && waterPh >= LowestPh;
+
     /// <summary>Why the curve does not hold for this pH and target, or null.</summary>
     internal static Finding? Refusal(string methodName, double waterPh, double targetPh) =>
         targetPh > HighestTarget

@@ -18,6 +18,10 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
 
     internal override double? ReadingOf(LimeSample sample) => LimeReadings.BufferPh(sample, buffers);
 
+    internal override bool SaysWhyNoRate => true;
+
+    internal override bool Holds(LimeSample sample, double targetPh) => AdamsEvans.Holds(sample.WaterPh!.Value, targetPh);
+
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
         AdamsEvans.Refusal(MethodName, sample.WaterPh!.Value, targetPh);
 

@@ -7,6 +7,12 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
 {
     private readonly double depthInches = method.Number("depth_in");
 
+    private readonly double soilPerInch = LimingConstants.All["soil-per-inch"];
+
+    private readonly double lowestPh = LimingConstants.All["ga-lowest-ph"];
+
+    private readonly double highestPh = LimingConstants.All["ga-highest-ph"];
+
     internal override string Reads => "lime buffer capacity";
 
     internal override bool NeedsWaterPh => true;
@@ -18,12 +24,24 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
+        if (sample.LimeBufferCapacity?.ThirtyMinutes is { } thirty)
+        {
+            yield return LimingFormulas
+                .All["georgia-equilibrium-capacity"]
+                .Line(
+                    $"{Amounts.Print(reading, 1)} mg/kg per pH",
+                    ("reading after 30 minutes", Amounts.Print(thirty, 1)),
+                    ("constant", Amounts.Print(LimingConstants.All["ga-equilibrium-constant"], 4)),
+                    ("slope", Amounts.Print(LimingConstants.All["ga-equilibrium-slope"], 4))
+                );
+        }
+
         string soil = Amounts.Print(SoilMillionPounds, 2);
         yield return LimingFormulas
             .All["georgia-soil"]
             .Line(
                 $"{soil} million lb/ac",
-                ("million lb of soil an inch", Amounts.Print(SoilPerInch, 2)),
+                ("million lb of soil an inch", Amounts.Print(soilPerInch, 2)),
                 ("depth", Amounts.Print(depthInches, 2))
             );
         yield return LimingFormulas
@@ -37,24 +55,18 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
             );
     }
 
+    internal override bool Holds(LimeSample sample, double targetPh) => sample.WaterPh >= lowestPh && targetPh <= highestPh;
+
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
         Holds(sample, targetPh)
             ? null
             : FindingCatalog.Create(
                 LimingCodes.ReadingOutside,
                 ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
-                ("lowest", LimeText.Ph(LowestPh)),
-                ("highest", LimeText.Ph(HighestPh)),
+                ("lowest", LimeText.Ph(lowestPh)),
+                ("highest", LimeText.Ph(highestPh)),
                 ("method", MethodName)
             );
 
-    private static double SoilPerInch => LimingConstants.All["soil-per-inch"];
-
-    private static double LowestPh => LimingConstants.All["ga-lowest-ph"];
-
-    private static double HighestPh => LimingConstants.All["ga-highest-ph"];
-
-    private double SoilMillionPounds => LimeMath.SoilMillionPounds(SoilPerInch, depthInches);
-
-    private static bool Holds(LimeSample sample, double targetPh) => sample.WaterPh >= LowestPh && targetPh <= HighestPh;
+    private double SoilMillionPounds => LimeMath.SoilMillionPounds(soilPerInch, depthInches);
 }

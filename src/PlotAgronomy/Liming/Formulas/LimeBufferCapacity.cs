@@ -6,17 +6,24 @@ namespace PlotAgronomy.Liming;
 /// <remarks>Equality is exact. The default is zero.</remarks>
 public readonly record struct LimeBufferCapacity
 {
-    private LimeBufferCapacity(double milligramsPerKilogramPerPh) => MilligramsPerKilogramPerPh = milligramsPerKilogramPerPh;
+    private LimeBufferCapacity(double milligramsPerKilogramPerPh, double? thirtyMinutes = null)
+    {
+        MilligramsPerKilogramPerPh = milligramsPerKilogramPerPh;
+        ThirtyMinutes = thirtyMinutes;
+    }
 
     /// <summary>Gets the capacity at equilibrium in mg/kg per pH unit.</summary>
     public double MilligramsPerKilogramPerPh { get; }
+
+    /// <summary>The reading after 30 minutes it was reckoned from, or null; it does not count when two are compared.</summary>
+    internal double? ThirtyMinutes { get; }
 
     /// <summary>Creates a capacity at equilibrium.</summary>
     /// <param name="milligramsPerKilogramPerPh">Capacity; above 0, at most 5000 mg/kg per pH unit.</param>
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
     public static LimeBufferCapacity AtEquilibrium(double milligramsPerKilogramPerPh) =>
-        new(Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 5000, "mg/kg per pH"));
+        new(Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, LimingConstants.All["largest-capacity"], "mg/kg per pH"));
 
     /// <summary>Creates a capacity from the reading after 30 minutes, which is too low.</summary>
     /// <param name="milligramsPerKilogramPerPh">Reading; above 0, at most 1200 mg/kg per pH unit.</param>
@@ -26,11 +33,21 @@ public readonly record struct LimeBufferCapacity
     public static LimeBufferCapacity FromThirtyMinutes(double milligramsPerKilogramPerPh) =>
         new(
             LimeMath.EquilibriumBufferCapacity(
-                Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, 1200, "mg/kg per pH"),
+                Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, LimingConstants.All["largest-30-minute-capacity"], "mg/kg per pH"),
                 LimingConstants.All["ga-equilibrium-constant"],
                 LimingConstants.All["ga-equilibrium-slope"]
-            )
+            ),
+            milligramsPerKilogramPerPh
         );
+
+    /// <summary>Compares the capacities at equilibrium.</summary>
+    /// <param name="other">Another capacity.</param>
+    /// <returns>True when they are exactly equal.</returns>
+    public bool Equals(LimeBufferCapacity other) => MilligramsPerKilogramPerPh.Equals(other.MilligramsPerKilogramPerPh);
+
+    /// <summary>Hash of the capacity at equilibrium.</summary>
+    /// <returns>The hash.</returns>
+    public override int GetHashCode() => MilligramsPerKilogramPerPh.GetHashCode();
 
     /// <summary>Invariant text such as <c>272.9 mg/kg per pH</c>.</summary>
     /// <returns>The text.</returns>

@@ -10,6 +10,9 @@ internal abstract class LimeFormula(CsvRow method)
     /// <summary>Target pHs it gives rates for; empty when any target can be asked.</summary>
     internal virtual ImmutableArray<double> Targets => [];
 
+    /// <summary>Whether its own findings say why it gives no rate; else the table prints none there.</summary>
+    internal virtual bool SaysWhyNoRate => false;
+
     /// <summary>What it reads, in words.</summary>
     internal abstract string Reads { get; }
 
@@ -28,8 +31,10 @@ internal abstract class LimeFormula(CsvRow method)
 
     internal abstract IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh);
 
-    /// <summary>Why the formula does not hold for this sample and target, or null. Asked only when what it needs is
-    /// there.</summary>
+    /// <summary>Whether the formula holds for this sample and target. Asked only when what it needs is there.</summary>
+    internal virtual bool Holds(LimeSample sample, double targetPh) => true;
+
+    /// <summary>Why the formula does not hold for this sample and target, or null.</summary>
     internal virtual Finding? Refusal(LimeSample sample, double targetPh) => null;
 
     internal virtual IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) => [];

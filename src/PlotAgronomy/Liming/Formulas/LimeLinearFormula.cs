@@ -24,16 +24,18 @@ internal sealed class LimeLinearFormula : LimeFormula
         buffers = LimeReadings.Buffers(method);
         equations = Equations.Value[method.Text("id")].ToImmutableSortedDictionary(e => e.TargetPh, e => e);
         reading = equations.Values.First().Reading;
+        Targets = [.. equations.Keys];
+        NeedsWaterPh = reading == LinearReading.WaterPh || equations.Values.Any(e => e.PerWaterPh != 0);
     }
 
-    internal override ImmutableArray<double> Targets => [.. equations.Keys];
+    internal override ImmutableArray<double> Targets { get; }
 
     internal override string Reads =>
         reading == LinearReading.WaterPh ? "water pH" : $"{LimeReadings.InWords(buffers)} buffer pH";
 
     internal override bool ReadsPh => true;
 
-    internal override bool NeedsWaterPh => reading == LinearReading.WaterPh || equations.Values.Any(e => e.PerWaterPh != 0);
+    internal override bool NeedsWaterPh { get; }
 
     internal override double? ReadingOf(LimeSample sample) =>
         reading == LinearReading.WaterPh ? sample.WaterPh : LimeReadings.BufferPh(sample, buffers);

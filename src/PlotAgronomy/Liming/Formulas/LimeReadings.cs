@@ -9,8 +9,18 @@ internal static class LimeReadings
 {
     internal static ImmutableArray<SoilBuffer> Buffers(CsvRow method) => method.Choices<SoilBuffer>("buffers");
 
-    internal static double? BufferPh(LimeSample sample, ImmutableArray<SoilBuffer> buffers) =>
-        sample.Report.BufferPhs.FirstOrDefault(b => buffers.Contains(b.Buffer))?.Value;
+    internal static double? BufferPh(LimeSample sample, ImmutableArray<SoilBuffer> buffers)
+    {
+        foreach (var reading in sample.Report.BufferPhs)
+        {
+            if (buffers.Contains(reading.Buffer))
+            {
+                return reading.Value;
+            }
+        }
+
+        return null;
+    }
 
     internal static string InWords(IEnumerable<SoilBuffer> buffers) => SoilWords.Buffers.Or(buffers);
 }

@@ -24,9 +24,10 @@ internal sealed class LimeTableFormula : LimeFormula
             .Value[method.Text("id")]
             .GroupBy(c => c.TargetPh)
             .ToImmutableSortedDictionary(g => g.Key, g => g.OrderBy(c => c.Reading).ToImmutableArray());
+        Targets = [.. columns.Keys];
     }
 
-    internal override ImmutableArray<double> Targets => [.. columns.Keys];
+    internal override ImmutableArray<double> Targets { get; }
 
     internal override string Reads => buffers.IsEmpty ? "exchangeable acidity" : $"{LimeReadings.InWords(buffers)} buffer pH";
 
@@ -77,8 +78,13 @@ internal sealed class LimeTableFormula : LimeFormula
     private (Cell Low, Cell High)? Around(double reading, double targetPh)
     {
         var cells = columns[targetPh];
-        int above = cells.ToList().FindIndex(c => !Tolerance.IsBelow(c.Reading, reading));
-        return above < 0 ? null
+        int above = 0;
+        while (above < cells.Length && Tolerance.IsBelow(cells[above].Reading, reading))
+        {
+            above++;
+        }
+
+        return above == cells.Length ? null
             : Tolerance.AreEqual(cells[above].Reading, reading) ? (cells[above], cells[above])
             : above == 0 ? null
             : (cells[above - 1], cells[above]);

@@ -6,37 +6,37 @@ namespace PlotAgronomy.Liming;
 /// <summary>Pennsylvania's field rule by exchangeable acidity: one figure for each meq, or the least rate.</summary>
 internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
 {
-    private static double FieldTarget => LimingConstants.All["pa-target-field"];
+    private readonly double highTarget = LimingConstants.All["pa-target-high"];
 
-    private static double HighTarget => LimingConstants.All["pa-target-high"];
+    private readonly double perMeqToHighTarget = LimingConstants.All["pa-per-meq-7-0"];
 
-    private static double PerMeqToHighTarget => LimingConstants.All["pa-per-meq-7-0"];
+    private readonly double perMeqToFieldTarget = LimingConstants.All["pa-per-meq-6-5"];
 
-    private static double PerMeqToFieldTarget => LimingConstants.All["pa-per-meq-6-5"];
+    private readonly double limit = LimingConstants.All["pa-limit-6-5"];
 
-    private static double Limit => LimingConstants.All["pa-limit-6-5"];
+    private readonly double least = LimingConstants.All["pa-least-6-5"];
 
-    private static double Least => LimingConstants.All["pa-least-6-5"];
-
-    internal override ImmutableArray<double> Targets => [FieldTarget, HighTarget];
+    internal override ImmutableArray<double> Targets { get; } =
+    [LimingConstants.All["pa-target-field"], LimingConstants.All["pa-target-high"]];
 
     internal override string Reads => "exchangeable acidity in meq/100 g";
 
     internal override double? ReadingOf(LimeSample sample) => sample.AcidityPer100Grams;
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        targetPh == HighTarget
-            ? LimeMath.PennsylvaniaHighPoundsPerAcre(reading, PerMeqToHighTarget)
-            : LimeMath.PennsylvaniaFieldPoundsPerAcre(reading, PerMeqToFieldTarget, Limit, Least);
+        targetPh == highTarget
+            ? LimeMath.PennsylvaniaHighPoundsPerAcre(reading, perMeqToHighTarget)
+            : LimeMath.PennsylvaniaFieldPoundsPerAcre(reading, perMeqToFieldTarget, limit, least);
+
+    internal override bool Holds(LimeSample sample, double targetPh) =>
+        !(sample.WaterPh is null && targetPh != highTarget && sample.AcidityPer100Grams < limit);
 
     internal override Finding? Refusal(LimeSample sample, double targetPh) =>
-        sample.WaterPh is null && targetPh != HighTarget && sample.AcidityPer100Grams < Limit
-            ? FindingCatalog.Create(LimingCodes.PhMissingRequired)
-            : null;
+        Holds(sample, targetPh) ? null : FindingCatalog.Create(LimingCodes.PhMissingRequired);
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
     {
-        if (targetPh != HighTarget && reading == Limit)
+        if (targetPh != highTarget && reading == limit)
         {
             yield return FindingCatalog.Create(
                 LimingCodes.RuleGap,
@@ -48,19 +48,19 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
 
     internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
     {
-        bool high = targetPh == HighTarget;
+        bool high = targetPh == highTarget;
         string branch =
             high ? "pennsylvania-lime-rate-high"
-            : reading < Limit ? "pennsylvania-lime-rate-least"
+            : reading < limit ? "pennsylvania-lime-rate-least"
             : "pennsylvania-lime-rate-field";
         yield return LimingFormulas
             .All[branch]
             .Line(
                 $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac",
                 ("acidity", Amounts.Print(reading, 2)),
-                ("lb per meq", Amounts.Print(high ? PerMeqToHighTarget : PerMeqToFieldTarget, 0)),
-                ("limit", Amounts.Print(Limit, 2)),
-                ("least rate", $"{Amounts.Print(Least, 0)} lb/ac")
+                ("lb per meq", Amounts.Print(high ? perMeqToHighTarget : perMeqToFieldTarget, 0)),
+                ("limit", Amounts.Print(limit, 2)),
+                ("least rate", $"{Amounts.Print(least, 0)} lb/ac")
             );
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
@@ -13,8 +14,14 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
         Row.FromCsv
     );
 
-    internal override ImmutableArray<double> Targets =>
-        [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
+    /// <summary>Rising by pH.</summary>
+    private readonly FrozenDictionary<SoilTexture, ImmutableArray<Row>> byTexture = Rows.Value.ToFrozenDictionary(
+        rows => rows.Key,
+        rows => rows.OrderBy(r => r.Ph).ToImmutableArray()
+    );
+
+    internal override ImmutableArray<double> Targets { get; } =
+    [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
 
     internal override string Reads => "water pH and a texture of sandy loam, loam or clay loam";
 
@@ -23,7 +30,7 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     internal override bool NeedsWaterPh => true;
 
     internal override double? ReadingOf(LimeSample sample) =>
-        sample.Report.Texture is { } texture && Rows.Value.Contains(texture) ? sample.WaterPh : null;
+        sample.Report.Texture is { } texture && byTexture.ContainsKey(texture) ? sample.WaterPh : null;
 
     internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh)
     {
@@ -34,7 +41,7 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     }
 
     internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) =>
-        Rows.Value[sample.Report.Texture!.Value].Any(r => r.Ph == reading)
+        byTexture[sample.Report.Texture!.Value].Any(r => r.Ph == reading)
             ? []
             : [FindingCatalog.Create(LimingCodes.Interpolated)];
 
@@ -51,10 +58,16 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     }
 
     /// <summary>The row at a pH twice, else the rows below and above it; the first row twice below the table.</summary>
-    private static (Row Low, Row High) Around(double ph, LimeSample sample)
+    private (Row Low, Row High) Around(double ph, LimeSample sample)
     {
-        var rows = Rows.Value[sample.Report.Texture!.Value].OrderBy(r => r.Ph).ToList();
-        int above = Math.Max(0, rows.FindIndex(r => r.Ph >= ph));
+        var rows = byTexture[sample.Report.Texture!.Value];
+        int above = 0;
+        while (above < rows.Length && rows[above].Ph < ph)
+        {
+            above++;
+        }
+
+        above = above == rows.Length ? 0 : above;
         return above == 0 || rows[above].Ph == ph ? (rows[above], rows[above]) : (rows[above - 1], rows[above]);
     }
 

@@ -8,7 +8,7 @@ internal sealed class VermontFormula(CsvRow method) : LimeFormula(method)
 {
     private static readonly Table<Step> Steps = new("Liming/Data/vermont.csv", Step.FromRow);
 
-    internal override ImmutableArray<double> Targets => [LimingConstants.All["vt-target"]];
+    internal override ImmutableArray<double> Targets { get; } = [LimingConstants.All["vt-target"]];
 
     internal override string Reads => "reactive aluminum in ppm (modified Morgan)";
 
@@ -29,8 +29,19 @@ internal sealed class VermontFormula(CsvRow method) : LimeFormula(method)
         );
     }
 
-    private static Step StepOf(double aluminumPpm, LimeSample sample) =>
-        Steps.Rows.First(s => s.Holds(sample.WaterPh!.Value, aluminumPpm));
+    private static Step StepOf(double aluminumPpm, LimeSample sample)
+    {
+        double ph = sample.WaterPh!.Value;
+        foreach (var step in Steps.Rows)
+        {
+            if (step.Holds(ph, aluminumPpm))
+            {
+                return step;
+            }
+        }
+
+        throw new InvalidOperationException("The table has a gap: every pH and aluminum must have its step.");
+    }
 
     private sealed record Step(
         double PhFrom,

@@ -9,7 +9,7 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula(method)
 {
     private readonly double depthInches = method.Number("depth_in");
 
-    internal override ImmutableArray<double> Targets => [LimingConstants.All["woodruff-end-ph"]];
+    internal override ImmutableArray<double> Targets { get; } = [LimingConstants.All["woodruff-end-ph"]];
 
     internal override string Reads => "neutralizable acidity in meq/100 g";
 

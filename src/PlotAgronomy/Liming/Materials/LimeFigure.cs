@@ -3,9 +3,6 @@ namespace PlotAgronomy.Liming;
 /// <summary>A material's rating in one state's index, such as ENP 1,800 lb/ton. It has no meaning in another index.</summary>
 public sealed class LimeFigure
 {
-    /// <summary>The lightest base, magnesia, neutralizes about 2.5 times its mass of calcium carbonate.</summary>
-    private const double LargestShareOfWhole = 2.5;
-
     private LimeFigure(LimeIndex index, double value)
     {
         Index = index;
@@ -29,7 +26,7 @@ public sealed class LimeFigure
     public static LimeFigure Of(LimeIndex index, double value)
     {
         ArgumentNullException.ThrowIfNull(index);
-        return new(index, Guard.Between(value, 0, LargestShareOfWhole * index.Whole, index.Unit));
+        return new(index, Guard.Between(value, 0, LimingConstants.All["largest-share-of-whole"] * index.Whole, index.Unit));
     }
 
     /// <summary>North Carolina's label: the pounds of this product that equal one ton of standard lime.</summary>
@@ -37,7 +34,19 @@ public sealed class LimeFigure
     /// <returns>The figure: 2000 divided by the pounds, in percent.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, or so small that the figure is beyond any lime.</exception>
     public static LimeFigure FromNorthCarolinaLabel(double poundsEqualToOneTon) =>
-        Of(LimeIndex.NorthCarolinaStandard, LimeStrength.NorthCarolinaLabelPercent(Guard.Above(poundsEqualToOneTon, 0, "lb")));
+        new(
+            LimeIndex.NorthCarolinaStandard,
+            Of(
+                LimeIndex.NorthCarolinaStandard,
+                LimeStrength.NorthCarolinaLabelPercent(Guard.Above(poundsEqualToOneTon, 0, "lb"))
+            ).Value
+        )
+        {
+            PoundsEqualToOneTon = poundsEqualToOneTon,
+        };
+
+    /// <summary>North Carolina's label as it was read, or null.</summary>
+    internal double? PoundsEqualToOneTon { get; private init; }
 
     internal static LimeFigure OfBasis(LimeIndex index, double value) => new(index, value);
 

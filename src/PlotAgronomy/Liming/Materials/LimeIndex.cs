@@ -23,6 +23,7 @@ public sealed class LimeIndex
         IsRelative = row.YesOrNo("relative");
         Origin = row.Origin();
         Bands = bands;
+        Sieves = [.. bands.SelectMany(b => new[] { b.PassingMesh, b.HeldOnMesh }).OfType<int>().Distinct().Order()];
         Status = bands.Any(b => b.Status == DataStatus.Memory) ? DataStatus.Memory : row.Status();
     }
 
@@ -85,8 +86,7 @@ public sealed class LimeIndex
 
     /// <summary>Gets the sieves its fineness is counted on, US mesh numbers, coarse to fine; empty when fineness is not
     /// counted.</summary>
-    public ImmutableArray<int> Sieves =>
-        [.. Bands.SelectMany(b => new[] { b.PassingMesh, b.HeldOnMesh }).OfType<int>().Distinct().Order()];
+    public ImmutableArray<int> Sieves { get; }
 
     /// <summary>Gets a value indicating whether the figure counts against a state's standard lime, so that even pure powder has
     /// none unless it is stated.</summary>
@@ -122,11 +122,17 @@ public sealed class LimeIndex
     public double FinenessShare(SieveAnalysis sieves)
     {
         ArgumentNullException.ThrowIfNull(sieves);
-        return Bands.Length == 0
-            ? 1
-            : Bands.Sum(b =>
-                LimeStrength.FinenessOfBand(b.Factor, Passing(sieves, b.PassingMesh, 1), Passing(sieves, b.HeldOnMesh, 0))
+        double fineness = Bands.IsEmpty ? 1 : 0;
+        foreach (var band in Bands)
+        {
+            fineness += LimeStrength.FinenessOfBand(
+                band.Factor,
+                Passing(sieves, band.PassingMesh, 1),
+                Passing(sieves, band.HeldOnMesh, 0)
             );
+        }
+
+        return fineness;
     }
 
     /// <summary>The name.</summary>

@@ -9,8 +9,6 @@ namespace PlotAgronomy.Liming;
 /// (LIME-S57): give that one when it is asked for.</remarks>
 public sealed class LimingMaterial
 {
-    private const double LargestCcePercent = 250;
-
     private LimingMaterial(string name, LimingForm form)
     {
         Name = name;
@@ -76,7 +74,7 @@ public sealed class LimingMaterial
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(moisture, Fraction.One);
         return new(Guard.NotBlank(name), Guard.Defined(form))
         {
-            CcePercent = Guard.Between(ccePercent, 0, LargestCcePercent, "% calcium carbonate equivalent"),
+            CcePercent = Guard.Between(ccePercent, 0, LimingConstants.All["largest-cce"], "% calcium carbonate equivalent"),
             Sieves = sieves,
             Moisture = moisture,
             Magnesium = magnesium,
@@ -142,31 +140,14 @@ public sealed class LimingMaterial
     public bool TryFigureIn(LimeIndex index, out LimeFigure? figure, out string problem)
     {
         ArgumentNullException.ThrowIfNull(index);
-        problem = "";
-        figure = StatedFigures.FirstOrDefault(f => f.Index == index);
-        if (figure is not null)
-        {
-            return true;
-        }
+        figure = FindFigure(index);
+        problem = figure is null ? $"The figure of {Name} in {index.Name} is not known. Ask the dealer for {Asked()}." : "";
+        return figure is not null;
 
-        if ((IsPureCarbonate && !index.IsRelative) || !Neutralizes)
-        {
-            figure = LimeFigure.Of(index, IsPureCarbonate ? index.Whole : 0);
-            return true;
-        }
-
-        var missing = index.Sieves.Where(m => Sieves?.Knows(m) != true).ToList();
-        if (index.IsStatedOnly || CcePercent is null || missing.Count > 0)
-        {
-            string needed = index.IsStatedOnly ? "the figure itself" : string.Join(" and ", Needed(missing));
-            problem = $"The figure of {Name} in {index.Name} is not known. Ask the dealer for {needed}.";
-            return false;
-        }
-
-        double fineness = index.Sieves.Length == 0 ? 1 : index.FinenessShare(Sieves!);
-        double dry = index.CountsMoisture ? 1 - Moisture.Value : 1;
-        figure = LimeFigure.Of(index, LimeStrength.Figure(CcePercent.Value, fineness, dry, index.Whole));
-        return true;
+        string Asked() =>
+            index.IsStatedOnly
+                ? "the figure itself"
+                : string.Join(" and ", Needed([.. index.Sieves.Where(m => Sieves?.Knows(m) != true)]));
 
         IEnumerable<string> Needed(List<int> meshes)
         {
@@ -180,6 +161,45 @@ public sealed class LimingMaterial
                 yield return $"the percent passing {string.Join(", ", meshes.Select(m => Amounts.Print(m, 0)))} mesh";
             }
         }
+    }
+
+    /// <summary>The material's figure in an index; null when it is not known.</summary>
+    internal LimeFigure? FindFigure(LimeIndex index)
+    {
+        foreach (var stated in StatedFigures)
+        {
+            if (stated.Index == index)
+            {
+                return stated;
+            }
+        }
+
+        if ((IsPureCarbonate && !index.IsRelative) || !Neutralizes)
+        {
+            return LimeFigure.Of(index, IsPureCarbonate ? index.Whole : 0);
+        }
+
+        if (index.IsStatedOnly || CcePercent is not { } cce || !IsFinenessKnown(index))
+        {
+            return null;
+        }
+
+        double fineness = index.Sieves.Length == 0 ? 1 : index.FinenessShare(Sieves!);
+        double dry = index.CountsMoisture ? 1 - Moisture.Value : 1;
+        return LimeFigure.Of(index, LimeStrength.Figure(cce, fineness, dry, index.Whole));
+    }
+
+    private bool IsFinenessKnown(LimeIndex index)
+    {
+        foreach (int mesh in index.Sieves)
+        {
+            if (Sieves?.Knows(mesh) != true)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>Magnesium in a mass of this material.</summary>

@@ -97,9 +97,24 @@ public sealed class SieveAnalysis
     public override string ToString() =>
         string.Join(", ", passing.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Value} through {p.Key} mesh")));
 
-    private Fraction? TryFind(int mesh) =>
-        passing.TryGetValue(mesh, out var share) ? share
-        : passing.Any(p => p.Key > mesh && p.Value == Fraction.One) ? Fraction.One
-        : passing.Any(p => p.Key < mesh && p.Value == Fraction.Zero) ? Fraction.Zero
-        : null;
+    private Fraction? TryFind(int mesh)
+    {
+        if (passing.TryGetValue(mesh, out var share))
+        {
+            return share;
+        }
+
+        bool nothingPasses = false;
+        foreach (var (other, known) in passing)
+        {
+            if (other > mesh && known == Fraction.One)
+            {
+                return Fraction.One;
+            }
+
+            nothingPasses |= other < mesh && known == Fraction.Zero;
+        }
+
+        return nothingPasses ? Fraction.Zero : null;
+    }
 }

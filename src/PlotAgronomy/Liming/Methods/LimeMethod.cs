@@ -149,13 +149,19 @@ public sealed class LimeMethod
     /// <returns>The closest target; the same pH where any may be asked.</returns>
     public double ClosestTarget(double targetPh)
     {
-        Guard.Between(targetPh, 4, 9, "pH");
-        return TargetPhs.IsEmpty
-            ? targetPh
-            : TargetPhs
-                .OrderBy(t => Math.Round(Math.Abs(t - targetPh), 9, MidpointRounding.AwayFromZero))
-                .ThenByDescending(t => t)
-                .First();
+        LimeLimits.TargetPh(targetPh, nameof(targetPh));
+        double closest = targetPh;
+        double least = double.PositiveInfinity;
+        foreach (double target in TargetPhs)
+        {
+            double apart = Math.Round(Math.Abs(target - targetPh), 9, MidpointRounding.AwayFromZero);
+            if (apart <= least)
+            {
+                (closest, least) = (target, apart);
+            }
+        }
+
+        return closest;
     }
 
     /// <summary>The name.</summary>

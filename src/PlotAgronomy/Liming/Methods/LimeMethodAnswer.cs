@@ -1,10 +1,26 @@
+using UnitsNet;
+
 namespace PlotAgronomy.Liming;
 
 /// <summary>One method's answer in a comparison, as it stands and on the common basis.</summary>
 public sealed class LimeMethodAnswer
 {
+    private readonly Length depth;
+    private readonly LimingMaterial material;
+    private readonly bool isComparable;
+
+    internal LimeMethodAnswer(LimeNeed need, Length depth, LimingMaterial material)
+    {
+        this.depth = depth;
+        this.material = material;
+        Need = need;
+        var rate = need.Rate;
+        isComparable = rate?.Basis.Figure is { } figure && material.FindFigure(figure.Index) is not null;
+        Common = OnCommonBasis(rate);
+    }
+
     /// <summary>Gets the method's own answer with its own labels.</summary>
-    public required LimeNeed Need { get; init; }
+    public LimeNeed Need { get; }
 
     /// <summary>Gets the method.</summary>
     public LimeMethod Method => Need.Method;
@@ -14,14 +30,20 @@ public sealed class LimeMethodAnswer
 
     /// <summary>Gets the rate of the common material for the common depth; null when there is none (the need's findings or
     /// <see cref="WhyNot"/> say why).</summary>
-    public ApplicationRate? Common { get; init; }
+    public ApplicationRate? Common { get; }
 
     /// <summary>Gets the same for a reading higher by the reading error, or null.</summary>
-    public ApplicationRate? CommonLowest { get; init; }
+    public ApplicationRate? CommonLowest => OnCommonBasis(Need.Lowest);
 
     /// <summary>Gets the same for a reading lower by the reading error, or null.</summary>
-    public ApplicationRate? CommonHighest { get; init; }
+    public ApplicationRate? CommonHighest => OnCommonBasis(Need.Highest);
 
     /// <summary>Gets why the method's rate cannot be put on the common basis, or null.</summary>
-    public string? WhyNot { get; init; }
+    public string? WhyNot =>
+        Need.Rate is not { } rate ? null
+        : rate.Basis.Figure is not { } figure ? "the strength of its lime is not printed."
+        : material.TryFigureIn(figure.Index, out _, out string problem) ? null
+        : problem;
+
+    private ApplicationRate? OnCommonBasis(LimeRate? rate) => isComparable ? rate?.AtDepth(depth).RateOf(material) : null;
 }

@@ -4,137 +4,154 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Liming;
 
 /// <summary>Whether a method answers for a sample and target, and what every answer of it has to say.</summary>
-internal sealed class LimeMethodChecks(LimeMethod method, LimeSample sample, double target, List<Finding> findings)
+internal static class LimeMethodChecks
 {
-    internal void AddStandingFindings()
+    /// <summary>What needs no reading: the soil is at its target, or near enough.</summary>
+    internal static LimeStop WithoutReading(LimeMethod method, LimeSample sample, double target) =>
+        sample.WaterPh >= target ? LimeStop.AtTarget
+        : method.NoLimeWithinPh is { } margin && target - sample.WaterPh < margin - Tolerance.Dust ? LimeStop.WithinMargin
+        : LimeStop.None;
+
+    internal static LimeStop WithReading(LimeMethod method, LimeSample sample, double target, double? reading) =>
+        !method.Soils.Contains(sample.Class) ? LimeStop.Soil
+        : method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target) ? LimeStop.Target
+        : sample.WaterPh is null && method.Formula.NeedsWaterPh ? LimeStop.WaterPhMissing
+        : method.OnlyBelowWaterPh is { } limit && sample.WaterPh >= limit ? LimeStop.WaterPhTooHigh
+        : reading is not { } read ? LimeStop.ReadingMissing
+        : !method.Formula.Holds(sample, target) ? LimeStop.Formula
+        : Tolerance.IsBelow(read, method.LowestReading) ? LimeStop.ReadingOutside
+        : !Tolerance.IsAbove(read, method.HighestReading) ? LimeStop.None
+        : method.NoLimeAboveHighest ? LimeStop.AboveTable
+        : LimeStop.ReadingOutside;
+
+    internal static IEnumerable<Finding> Standing(LimeMethod method, LimeSample sample, double target)
     {
         if (method.Status == DataStatus.Memory)
         {
-            findings.Add(MemoryGate.FindingFor(method.Name, method.SourceId));
+            yield return MemoryGate.FindingFor(method.Name, method.SourceId);
         }
 
         if (method.StandingFinding is { } code)
         {
-            Add(code);
+            yield return FindingCatalog.Create(code);
         }
 
         if (!method.DepthIsPrinted)
         {
-            Add(LimingCodes.DepthAssumed, ("method", method.Name), ("depth", LimeText.Inches(method.Depth)));
+            yield return FindingCatalog.Create(
+                LimingCodes.DepthAssumed,
+                ("method", method.Name),
+                ("depth", LimeText.Inches(method.Depth))
+            );
         }
 
         if (target > LimingConstants.All["over-lime-target"])
         {
-            Add(LimingCodes.OverTarget);
+            yield return FindingCatalog.Create(LimingCodes.OverTarget);
         }
 
         if (sample.IsWeaklyBuffered && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
         {
-            findings.Add(WeakBuffering.CautionFor(sample));
+            yield return WeakBuffering.CautionFor(sample);
         }
     }
 
-    internal bool Covers(double? reading)
+    /// <summary>What the checks found on their way to a stop, or to none.</summary>
+    internal static IEnumerable<Finding> Found(
+        LimeMethod method,
+        LimeSample sample,
+        double target,
+        double? reading,
+        LimeStop stop
+    )
     {
-        if (!method.Soils.Contains(sample.Class))
+        if (
+            stop is not (LimeStop.AtTarget or LimeStop.WithinMargin or LimeStop.Soil or LimeStop.Target)
+            && sample.WaterPh is null
+        )
         {
-            Add(LimingCodes.SoilOutsideMethod, ("method", method.Name), ("soil", SoilWords.For(sample.Class)));
-            return false;
+            yield return FindingCatalog.Create(
+                stop == LimeStop.WaterPhMissing ? LimingCodes.PhMissingRequired : LimingCodes.PhMissing
+            );
         }
 
-        if (method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target))
+        if (
+            (stop is LimeStop.None or LimeStop.ReadingOutside or LimeStop.AboveTable)
+            && method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora)
+            && reading > LimingConstants.All["high-buffer-ph"]
+        )
         {
-            Add(
+            yield return FindingCatalog.Create(LimingCodes.BufferHigh, ("reading", Amounts.Print(reading.Value, 2)));
+        }
+
+        if (Reason(method, sample, target, reading, stop) is { } reason)
+        {
+            yield return reason;
+        }
+    }
+
+    private static Finding? Reason(LimeMethod method, LimeSample sample, double target, double? reading, LimeStop stop) =>
+        stop switch
+        {
+            LimeStop.AtTarget => FindingCatalog.Create(
+                LimingCodes.PhAtTarget,
+                ("ph", LimeText.Ph(sample.WaterPh!.Value)),
+                ("target", LimeText.Ph(target))
+            ),
+            LimeStop.WithinMargin => FindingCatalog.Create(
+                LimingCodes.WithinMargin,
+                ("ph", LimeText.Ph(sample.WaterPh!.Value)),
+                ("margin", LimeText.Ph(method.NoLimeWithinPh!.Value)),
+                ("target", LimeText.Ph(target))
+            ),
+            LimeStop.Soil => FindingCatalog.Create(
+                LimingCodes.SoilOutsideMethod,
+                ("method", method.Name),
+                ("soil", SoilWords.For(sample.Class))
+            ),
+            LimeStop.Target => FindingCatalog.Create(
                 LimingCodes.TargetNotOffered,
                 ("method", method.Name),
                 ("offered", LimeText.List(method.TargetPhs)),
                 ("target", LimeText.Ph(target))
-            );
-            return false;
-        }
+            ),
+            LimeStop.WaterPhTooHigh => FindingCatalog.Create(
+                LimingCodes.OnlyBelowPh,
+                ("method", method.Name),
+                ("limit", LimeText.Ph(method.OnlyBelowWaterPh!.Value))
+            ),
+            LimeStop.ReadingMissing => Missing(method, sample),
+            LimeStop.Formula => method.Formula.Refusal(sample, target),
+            LimeStop.ReadingOutside => FindingCatalog.Create(
+                method.LimitsArePrinted ? LimingCodes.ReadingOutside : LimingCodes.ReadingOutsidePractice,
+                ("reading", Amounts.Print(reading!.Value, 2)),
+                ("lowest", Amounts.Print(method.LowestReading, 2)),
+                ("highest", Amounts.Print(method.HighestReading, 2)),
+                ("method", method.Name)
+            ),
+            LimeStop.AboveTable => FindingCatalog.Create(
+                LimingCodes.ReadingAboveTable,
+                ("reading", Amounts.Print(reading!.Value, 2)),
+                ("highest", Amounts.Print(method.HighestReading, 2)),
+                ("method", method.Name)
+            ),
+            _ => null,
+        };
 
-        if (sample.WaterPh is null)
-        {
-            Add(method.Formula.NeedsWaterPh ? LimingCodes.PhMissingRequired : LimingCodes.PhMissing);
-            if (method.Formula.NeedsWaterPh)
-            {
-                return false;
-            }
-        }
-
-        if (method.OnlyBelowWaterPh is { } limit && sample.WaterPh >= limit)
-        {
-            Add(LimingCodes.OnlyBelowPh, ("method", method.Name), ("limit", LimeText.Ph(limit)));
-            return false;
-        }
-
-        if (!HasReading(reading))
-        {
-            return false;
-        }
-
-        if (method.Formula.Refusal(sample, target) is { } refusal)
-        {
-            findings.Add(refusal);
-            return false;
-        }
-
-        return WithinReadings(reading!.Value);
-    }
-
-    private bool HasReading(double? reading)
+    private static Finding Missing(LimeMethod method, LimeSample sample)
     {
-        if (reading is not null)
-        {
-            return true;
-        }
-
         if (sample.Report.BufferPhs is [var other, ..] && method.Buffers.Length > 0)
         {
-            Add(
+            return FindingCatalog.Create(
                 LimingCodes.BufferOther,
                 ("found", LimeReadings.InWords([other.Buffer])),
                 ("method", method.Name),
                 ("needed", LimeReadings.InWords(method.Buffers))
             );
         }
-        else if (sample.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0)
-        {
-            Add(LimingCodes.BufferUnnamed, ("reading", Amounts.Print(unnamed, 2)));
-        }
-        else
-        {
-            Add(LimingCodes.ReadingMissing, ("method", method.Name), ("needed", method.Reads));
-        }
 
-        return false;
+        return sample.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0
+            ? FindingCatalog.Create(LimingCodes.BufferUnnamed, ("reading", Amounts.Print(unnamed, 2)))
+            : FindingCatalog.Create(LimingCodes.ReadingMissing, ("method", method.Name), ("needed", method.Reads));
     }
-
-    private bool WithinReadings(double reading)
-    {
-        if (method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora) && reading > LimingConstants.All["high-buffer-ph"])
-        {
-            Add(LimingCodes.BufferHigh, ("reading", Amounts.Print(reading, 2)));
-        }
-
-        if (
-            Tolerance.IsBelow(reading, method.LowestReading)
-            || (Tolerance.IsAbove(reading, method.HighestReading) && !method.NoLimeAboveHighest)
-        )
-        {
-            Add(
-                method.LimitsArePrinted ? LimingCodes.ReadingOutside : LimingCodes.ReadingOutsidePractice,
-                ("reading", Amounts.Print(reading, 2)),
-                ("lowest", Amounts.Print(method.LowestReading, 2)),
-                ("highest", Amounts.Print(method.HighestReading, 2)),
-                ("method", method.Name)
-            );
-            return false;
-        }
-
-        return true;
-    }
-
-    private void Add(string code, params ReadOnlySpan<(string, string)> values) =>
-        findings.Add(FindingCatalog.Create(code, values));
 }

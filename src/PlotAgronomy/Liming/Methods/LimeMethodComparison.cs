@@ -10,6 +10,9 @@ public sealed class LimeMethodComparison : IWorkedResult
 {
     private LimeMethodComparison() { }
 
+    /// <summary>Gets the sample.</summary>
+    public required LimeSample Sample { get; init; }
+
     /// <summary>Gets the pH asked for; each method answers for its own target closest to it.</summary>
     public required double TargetPh { get; init; }
 
@@ -24,10 +27,19 @@ public sealed class LimeMethodComparison : IWorkedResult
 
     /// <summary>Gets the difference between the largest and the smallest common figure; null when fewer than two methods have
     /// one.</summary>
-    public ApplicationRate? Spread { get; private init; }
+    public ApplicationRate? Spread
+    {
+        get
+        {
+            var rates = Answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
+            return rates.Count < 2
+                ? null
+                : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
+        }
+    }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsOf(Answers, Spread));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -62,30 +74,26 @@ public sealed class LimeMethodComparison : IWorkedResult
     )
     {
         ArgumentNullException.ThrowIfNull(sample);
-        Guard.Between(targetPh, 4, 9, "pH");
+        LimeLimits.TargetPh(targetPh, nameof(targetPh));
         double inches = depth.Inches;
-        Guard.AboveUpTo(inches, 0, 24, "in", nameof(depth));
+        LimeLimits.Depth(inches, nameof(depth));
         var common = material ?? LimingMaterial.PureCarbonate;
         ImmutableArray<LimeMethodAnswer> answers =
         [
             .. LimeRequirement
                 .Accepting(sample, includeFromMemory: true)
                 .Where(isAsked)
-                .Select(m => Answer(m.NeedFor(sample, m.ClosestTarget(targetPh)), depth, common))
+                .Select(m => new LimeMethodAnswer(m.NeedFor(sample, m.ClosestTarget(targetPh)), depth, common))
                 .OrderBy(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity)
                 .ThenBy(a => a.Method.Id, StringComparer.Ordinal),
         ];
-        var rates = answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
-        ApplicationRate? spread =
-            rates.Count < 2 ? null : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
         return new LimeMethodComparison
         {
+            Sample = sample,
             TargetPh = targetPh,
             Depth = depth,
             Material = common,
             Answers = answers,
-            Spread = spread,
-            Findings = Finding.InOrder(FindingsOf(answers, spread)),
         };
     }
 
@@ -127,25 +135,6 @@ public sealed class LimeMethodComparison : IWorkedResult
                 ("common lime for its lime", Amounts.Print(own.FactorFor(Material), 4))
             )
             .From(method.Origin);
-    }
-
-    private static LimeMethodAnswer Answer(LimeNeed need, Length depth, LimingMaterial material)
-    {
-        string? whyNot =
-            need.Rate is null ? null
-            : need.Rate.Basis.Figure is not { } figure ? "the strength of its lime is not printed."
-            : material.TryFigureIn(figure.Index, out _, out string problem) ? null
-            : problem;
-        return new LimeMethodAnswer
-        {
-            Need = need,
-            WhyNot = whyNot,
-            Common = whyNot is null ? OnCommonBasis(need.Rate) : null,
-            CommonLowest = whyNot is null ? OnCommonBasis(need.Lowest) : null,
-            CommonHighest = whyNot is null ? OnCommonBasis(need.Highest) : null,
-        };
-
-        ApplicationRate? OnCommonBasis(LimeRate? rate) => rate?.AtDepth(depth).RateOf(material);
     }
 
     private static IEnumerable<Finding> FindingsOf(ImmutableArray<LimeMethodAnswer> answers, ApplicationRate? spread)

@@ -5,64 +5,53 @@ namespace PlotAgronomy.Liming;
 /// <summary>The lime a soil needs by one method, with its four labels, or why the method does not answer.</summary>
 public sealed class LimeNeed : IWorkedResult
 {
-    private readonly EarlierLime? earlier;
+    private readonly LimeReckoning sum;
 
-    internal LimeNeed(
-        LimeMethod method,
-        LimeSample sample,
-        double targetPh,
-        double? reading,
-        double? rawPoundsPerAcre,
-        EarlierLime? earlier
-    )
-    {
-        Method = method;
-        Sample = sample;
-        TargetPh = targetPh;
-        Reading = reading;
-        RawTonsPerAcre = rawPoundsPerAcre / ExactUnits.PoundsPerShortTon;
-        this.earlier = earlier;
-    }
+    internal LimeNeed(LimeMethod method, LimeSample sample, double targetPh, EarlierLime? earlier, double readingErrorPh) =>
+        sum = new(method, sample, targetPh, earlier, readingErrorPh);
 
     /// <summary>Gets the method.</summary>
-    public LimeMethod Method { get; }
+    public LimeMethod Method => sum.Method;
 
     /// <summary>Gets the sample.</summary>
-    public LimeSample Sample { get; }
+    public LimeSample Sample => sum.Sample;
 
     /// <summary>Gets the pH aimed at.</summary>
-    public double TargetPh { get; }
+    public double TargetPh => sum.Target;
 
     /// <summary>Gets the reading that was used, in the method's terms; null when none was.</summary>
-    public double? Reading { get; }
+    public double? Reading => sum.Reading;
 
     /// <summary>Gets what the formula gave in ton/ac of the basis before a negative figure became none; null when there is no
     /// answer.</summary>
-    public double? RawTonsPerAcre { get; }
+    public double? RawTonsPerAcre => sum.RawPoundsPerAcre / ExactUnits.PoundsPerShortTon;
 
     /// <summary>Gets the rate before earlier lime was taken off, or null.</summary>
-    public LimeRate? Gross { get; internal init; }
+    public LimeRate? Gross => sum.Gross;
 
     /// <summary>Gets the exact rate still needed; null when the method does not answer (the findings say why).</summary>
-    public LimeRate? Rate { get; internal init; }
+    public LimeRate? Rate => sum.Rate;
 
     /// <summary>Gets the rate as the institution would print it, rounded its way; the exact rate where it prints no
     /// rounding.</summary>
-    public LimeRate? Published { get; internal init; }
+    public LimeRate? Published => sum.Published;
 
     /// <summary>Gets the rate if the true reading is higher by the reading error; null where that lies outside the method or the
     /// reading is no pH.</summary>
-    public LimeRate? Lowest { get; internal init; }
+    public LimeRate? Lowest => sum.Lowest;
 
     /// <summary>Gets the rate if the true reading is lower by the reading error; null where that lies outside the method or the
     /// reading is no pH.</summary>
-    public LimeRate? Highest { get; internal init; }
+    public LimeRate? Highest => sum.Highest;
 
     /// <summary>Gets how far the reading may be off, in pH.</summary>
-    public required double ReadingErrorPh { get; init; }
+    public double ReadingErrorPh => sum.Error;
+
+    /// <summary>Gets the lime put on before that was taken into account, or null.</summary>
+    public EarlierLime? EarlierLime => sum.Earlier;
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(sum.Findings());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. new[] { Method.SourceId, Method.Basis.SourceId }.Distinct()];
@@ -70,7 +59,7 @@ public sealed class LimeNeed : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
     {
-        if (Gross is null || Rate is null)
+        if (Gross is not { } gross || Rate is not { } rate)
         {
             return [];
         }
@@ -85,24 +74,24 @@ public sealed class LimeNeed : IWorkedResult
             lines.Add(LimingFormulas.All["lime-no-rate"].Line("0 ton/ac", ("what", LimeTableLines.BaseRate)).From(Method.Origin));
         }
 
-        if (earlier?.CreditBy(Method.Institution, Sample.Class) is { } credit)
+        if (EarlierLime is { } earlier && earlier.CreditBy(Method.Institution, Sample.Class) is { } credit)
         {
             lines.AddRange(earlier.CreditLines("Earlier lime still to work", Method.Institution, Sample.Class));
             lines.Add(
                 LimingFormulas
                     .All["lime-less-credit"]
                     .Line(
-                        $"{LimeText.Tons(Rate.OfBasis.PoundsPerAcre)} ton/ac",
-                        ("base rate", LimeText.Tons(Gross.OfBasis.PoundsPerAcre)),
+                        $"{LimeText.Tons(rate.OfBasis.PoundsPerAcre)} ton/ac",
+                        ("base rate", LimeText.Tons(gross.OfBasis.PoundsPerAcre)),
                         ("earlier lime still to work", LimeText.Tons(credit.PoundsPerAcre))
                     )
             );
         }
 
-        lines.Add(LimingFormulas.All["lime-as-labelled"].Line(Rate.ToString(), ("what", "Labels")).From(Method.Origin));
-        if (Lowest is not null && Highest is not null)
+        lines.Add(LimingFormulas.All["lime-as-labelled"].Line(rate.ToString(), ("what", "Labels")).From(Method.Origin));
+        if (Lowest is { } lowest && Highest is { } highest)
         {
-            lines.Add(RangeLine(Lowest, Highest));
+            lines.Add(RangeLine(lowest, highest));
         }
 
         return lines.ToImmutable();

@@ -2,151 +2,184 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>One run of a method on one sample: the checks in their order, then the formula, the credit and the range.</summary>
-internal sealed class LimeReckoning(LimeMethod method, LimeSample sample, double target, EarlierLime? earlier, double error)
+/// <summary>One run of a method on one sample: what stopped it, else what its formula gave. Rates and findings follow from that
+/// when asked for.</summary>
+internal readonly struct LimeReckoning
 {
-    private readonly List<Finding> findings = [];
+    private readonly EarlierLime? earlier;
+    private readonly LimeStop stop;
 
-    internal LimeNeed Answer()
+    internal LimeReckoning(LimeMethod method, LimeSample sample, double target, EarlierLime? earlier, double error)
     {
-        var checks = new LimeMethodChecks(method, sample, target, findings);
-        checks.AddStandingFindings();
-        if (sample.WaterPh >= target)
+        Method = method;
+        Sample = sample;
+        Target = target;
+        Error = error;
+        this.earlier = earlier;
+        stop = LimeMethodChecks.WithoutReading(method, sample, target);
+        if (stop != LimeStop.None)
         {
-            Add(LimingCodes.PhAtTarget, ("ph", LimeText.Ph(sample.WaterPh!.Value)), ("target", LimeText.Ph(target)));
-            return Result(null, 0, null, null);
+            RawPoundsPerAcre = 0;
+            return;
         }
 
-        if (method.NoLimeWithinPh is { } margin && target - sample.WaterPh < margin - Tolerance.Dust)
+        Reading = method.Formula.ReadingOf(sample);
+        stop = LimeMethodChecks.WithReading(method, sample, target, Reading);
+        RawPoundsPerAcre = stop switch
         {
-            Add(
-                LimingCodes.WithinMargin,
-                ("ph", LimeText.Ph(sample.WaterPh!.Value)),
-                ("margin", LimeText.Ph(margin)),
-                ("target", LimeText.Ph(target))
+            LimeStop.None => method.Formula.PoundsPerAcre(Reading!.Value, sample, target),
+            LimeStop.AboveTable => 0,
+            _ => null,
+        };
+    }
+
+    internal LimeMethod Method { get; }
+
+    internal LimeSample Sample { get; }
+
+    internal double Target { get; }
+
+    /// <summary>How far a pH reading may be off.</summary>
+    internal double Error { get; }
+
+    internal double? Reading { get; }
+
+    internal double? RawPoundsPerAcre { get; }
+
+    internal EarlierLime? Earlier => earlier;
+
+    internal LimeRate? Gross => RawPoundsPerAcre is { } pounds ? Labelled(Math.Max(0, pounds)) : null;
+
+    internal LimeRate? Rate => Net(RawPoundsPerAcre) is { } pounds ? Labelled(pounds) : null;
+
+    internal LimeRate? Published => PublishedPounds is { } pounds ? Labelled(pounds) : null;
+
+    internal LimeRate? Lowest => Net(Shifted(Error)) is { } pounds ? Labelled(pounds) : null;
+
+    internal LimeRate? Highest => Net(Shifted(-Error)) is { } pounds ? Labelled(pounds) : null;
+
+    internal IEnumerable<Finding> Findings()
+    {
+        foreach (var standing in LimeMethodChecks.Standing(Method, Sample, Target))
+        {
+            yield return standing;
+        }
+
+        foreach (var found in LimeMethodChecks.Found(Method, Sample, Target, Reading, stop))
+        {
+            yield return found;
+        }
+
+        if (stop == LimeStop.None)
+        {
+            foreach (var own in FormulaFindings(Reading!.Value))
+            {
+                yield return own;
+            }
+        }
+
+        if (RawPoundsPerAcre > 0 && Method.Formula.ReadsPh && (Shifted(Error) is null || Shifted(-Error) is null))
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.RangeOpen,
+                ("error", Amounts.Print(Error, 2)),
+                ("method", Method.Name)
             );
-            return Result(null, 0, null, null);
         }
 
-        double? reading = method.Formula.ReadingOf(sample);
-        if (!checks.Covers(reading))
+        if (RawPoundsPerAcre is not null && earlier is not null && !EarlierLime.IsCreditedBy(Method.Institution))
         {
-            return Result(reading, null, null, null);
+            yield return EarlierLime.NoCreditFrom(Method.Institution);
         }
 
-        if (reading is { } read && Tolerance.IsAbove(read, method.HighestReading))
+        if (Net(RawPoundsPerAcre) > 0 && PublishedPounds == 0 && Rounding is { NoneBelow.PoundsPerAcre: > 0 } rounding)
         {
-            Add(
-                LimingCodes.ReadingAboveTable,
-                ("reading", Amounts.Print(read, 2)),
-                ("highest", Amounts.Print(method.HighestReading, 2)),
-                ("method", method.Name)
+            yield return FindingCatalog.Create(
+                LimingCodes.SmallNeed,
+                ("limit", LimeText.Tons(rounding.NoneBelow.PoundsPerAcre)),
+                ("institution", Method.Institution.Name)
             );
-            return Result(reading, 0, null, null);
+        }
+    }
+
+    private LimeRounding? Rounding => LimeRounding.ForInstitution(Method.Institution);
+
+    private double? PublishedPounds =>
+        Net(RawPoundsPerAcre) is not { } net ? null
+        : Rounding is { } rounding ? rounding.Apply(ApplicationRate.FromPoundsPerAcre(net)).PoundsPerAcre
+        : net;
+
+    private IEnumerable<Finding> FormulaFindings(double reading)
+    {
+        foreach (var finding in Method.Formula.Findings(reading, Sample, Target))
+        {
+            yield return finding;
         }
 
-        findings.AddRange(method.Formula.Findings(reading!.Value, sample, target));
-        double? raw = method.Formula.PoundsPerAcre(reading.Value, sample, target);
-        if (raw is null && !findings.Any(f => f.Severity == FindingSeverity.Warning))
+        if (RawPoundsPerAcre is not { } raw)
         {
-            Add(
-                LimingCodes.CellBlank,
-                ("method", method.Name),
-                ("reading", Amounts.Print(reading.Value, 2)),
-                ("target", LimeText.Ph(target))
-            );
+            if (!Method.Formula.SaysWhyNoRate)
+            {
+                yield return FindingCatalog.Create(
+                    LimingCodes.CellBlank,
+                    ("method", Method.Name),
+                    ("reading", Amounts.Print(reading, 2)),
+                    ("target", LimeText.Ph(Target))
+                );
+            }
+
+            yield break;
         }
 
         if (raw < 0)
         {
-            Add(LimingCodes.NegativeMeansNone, ("raw", LimeText.Tons(raw.Value)));
+            yield return FindingCatalog.Create(LimingCodes.NegativeMeansNone, ("raw", LimeText.Tons(raw)));
         }
 
-        AddWhenALowerTargetNeedsMore(reading.Value, raw);
-        return raw is null
-            ? Result(reading, null, null, null)
-            : Result(reading, raw, Shifted(reading.Value + error), Shifted(reading.Value - error));
+        if (LowerTargetThatNeedsMore(reading, raw) is { } lower)
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.LowerTargetNeedsMore,
+                ("method", Method.Name),
+                ("lower", LimeText.Ph(lower)),
+                ("target", LimeText.Ph(Target))
+            );
+        }
     }
 
     /// <summary>Published equations of neighbouring targets may cross; then the answer is out of step and says so.</summary>
-    private void AddWhenALowerTargetNeedsMore(double reading, double? raw)
+    private double? LowerTargetThatNeedsMore(double reading, double pounds)
     {
-        if (raw is not { } pounds)
+        foreach (double lower in Method.TargetPhs)
         {
-            return;
-        }
-
-        foreach (double lower in method.TargetPhs.Where(t => t < target && !(sample.WaterPh >= t)))
-        {
-            if (method.Formula.PoundsPerAcre(reading, sample, lower) is { } more && more > Math.Max(0, pounds) + 1e-6)
+            if (
+                lower < Target
+                && !(Sample.WaterPh >= lower)
+                && Method.Formula.PoundsPerAcre(reading, Sample, lower) > Math.Max(0, pounds) + 1e-6
+            )
             {
-                Add(
-                    LimingCodes.LowerTargetNeedsMore,
-                    ("method", method.Name),
-                    ("lower", LimeText.Ph(lower)),
-                    ("target", LimeText.Ph(target))
-                );
-                return;
+                return lower;
             }
         }
+
+        return null;
     }
 
-    /// <summary>The rate for a shifted pH reading; null where that lies outside the method or the reading is no pH.</summary>
-    private double? Shifted(double reading) =>
-        !method.Formula.ReadsPh || Tolerance.IsBelow(reading, method.LowestReading) ? null
-        : Tolerance.IsAbove(reading, method.HighestReading) ? (method.NoLimeAboveHighest ? 0 : null)
-        : method.Formula.PoundsPerAcre(reading, sample, target);
+    /// <summary>lb/ac for a pH reading that is off; null where that lies outside the method, or the reading is no pH.</summary>
+    private double? Shifted(double error) =>
+        stop == LimeStop.None && RawPoundsPerAcre is not null && Reading + error is { } reading ? AtReading(reading) : null;
 
-    private LimeNeed Result(double? reading, double? rawPoundsPerAcre, double? lowest, double? highest)
-    {
-        var gross = Labelled(rawPoundsPerAcre);
-        if (gross is { OfBasis.PoundsPerAcre: > 0 } && method.Formula.ReadsPh && (lowest is null || highest is null))
-        {
-            Add(LimingCodes.RangeOpen, ("error", Amounts.Print(error, 2)), ("method", method.Name));
-        }
+    private double? AtReading(double reading) =>
+        !Method.Formula.ReadsPh || Tolerance.IsBelow(reading, Method.LowestReading) ? null
+        : Tolerance.IsAbove(reading, Method.HighestReading) ? (Method.NoLimeAboveHighest ? 0 : null)
+        : Method.Formula.PoundsPerAcre(reading, Sample, Target);
 
-        var net = gross is not null && earlier is not null ? earlier.TakeOff(gross, sample.Class, findings) : gross;
-        var rounding = LimeRounding.ForInstitution(method.Institution);
-        var published = net is not null && rounding is not null ? net.With(rounding.Apply(net.OfBasis)) : net;
-        if (
-            net is { OfBasis.PoundsPerAcre: > 0 }
-            && published is { OfBasis.PoundsPerAcre: 0 }
-            && rounding is { NoneBelow.PoundsPerAcre: > 0 }
-        )
-        {
-            Add(
-                LimingCodes.SmallNeed,
-                ("limit", LimeText.Tons(rounding.NoneBelow.PoundsPerAcre)),
-                ("institution", method.Institution.Name)
-            );
-        }
+    /// <summary>What is left of a rate after earlier lime; a negative one means none.</summary>
+    private double? Net(double? poundsPerAcre) =>
+        poundsPerAcre is not { } pounds ? null
+        : earlier is null ? Math.Max(0, pounds)
+        : earlier.TakeOff(Math.Max(0, pounds), Method.Institution, Sample.Class);
 
-        return new LimeNeed(method, sample, target, reading, rawPoundsPerAcre, earlier)
-        {
-            Gross = gross,
-            Rate = net,
-            Published = published,
-            Lowest = Credited(lowest),
-            Highest = Credited(highest),
-            ReadingErrorPh = error,
-            Findings = Finding.InOrder(findings),
-        };
-    }
-
-    private LimeRate? Credited(double? poundsPerAcre) =>
-        Labelled(poundsPerAcre) is { } rate ? earlier?.TakeOff(rate, sample.Class, findings) ?? rate : null;
-
-    private LimeRate? Labelled(double? poundsPerAcre) =>
-        poundsPerAcre is { } pounds
-            ? LimeRate.Of(
-                ApplicationRate.FromPoundsPerAcre(Math.Max(0, pounds)),
-                target,
-                method.Depth,
-                method.Basis,
-                method.Institution
-            )
-            : null;
-
-    private void Add(string code, params ReadOnlySpan<(string, string)> values) =>
-        findings.Add(FindingCatalog.Create(code, values));
+    private LimeRate Labelled(double poundsPerAcre) =>
+        LimeRate.Of(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), Target, Method.Depth, Method.Basis, Method.Institution);
 }

@@ -24,9 +24,15 @@ public static class LimeRequirement
     {
         ArgumentNullException.ThrowIfNull(method);
         ArgumentNullException.ThrowIfNull(sample);
-        double target = Guard.Between(targetPh, 4, 9, "pH");
-        double error = Guard.Between(readingErrorPh ?? LimingConstants.All["reading-error"], 0, 1, "pH", nameof(readingErrorPh));
-        return new LimeReckoning(method, sample, target, earlier, error).Answer();
+        double target = LimeLimits.TargetPh(targetPh, nameof(targetPh));
+        double error = Guard.Between(
+            readingErrorPh ?? LimingConstants.All["reading-error"],
+            0,
+            LimingConstants.All["largest-reading-error"],
+            "pH",
+            nameof(readingErrorPh)
+        );
+        return new LimeNeed(method, sample, target, earlier, error);
     }
 
     /// <summary>The lime a soil needs by this method, from a report alone.</summary>

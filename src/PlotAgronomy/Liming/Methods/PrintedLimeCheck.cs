@@ -6,11 +6,9 @@ namespace PlotAgronomy.Liming;
 /// <summary>A laboratory's printed rate with a method's own sum beside it. The printed rate is the one to follow.</summary>
 public sealed class PrintedLimeCheck : IWorkedResult
 {
-    private readonly LimingMaterial through;
-
     private PrintedLimeCheck(LimeRate printed, LimeNeed need, LimingMaterial through)
     {
-        this.through = through;
+        Through = through;
         Printed = printed;
         Need = need;
     }
@@ -21,6 +19,9 @@ public sealed class PrintedLimeCheck : IWorkedResult
     /// <summary>Gets the method's answer.</summary>
     public LimeNeed Need { get; }
 
+    /// <summary>Gets the material gone through when the limes are rated in different indices.</summary>
+    public LimingMaterial Through { get; }
+
     /// <summary>Gets the method's rate in the lime and for the depth of the printed one; null when the method does not answer,
     /// aims at another pH, or the limes cannot be compared.</summary>
     public ApplicationRate? Computed { get; private init; }
@@ -30,7 +31,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
     public bool? Differs { get; private init; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsInTurn());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. new[] { Printed.Basis.SourceId }.Concat(Need.SourceIds).Distinct()];
@@ -46,61 +47,24 @@ public sealed class PrintedLimeCheck : IWorkedResult
         ArgumentNullException.ThrowIfNull(printed);
         ArgumentNullException.ThrowIfNull(need);
         var material = through ?? LimingMaterial.PureCarbonate;
-        var findings = new List<Finding>();
-        if (printed.Institution != need.Method.Institution)
+        if (need.Rate is not { } rate || !SameTarget(printed, need) || !Comparable(printed, need, material))
         {
-            findings.Add(
-                FindingCatalog.Create(
-                    LimingCodes.InstitutionMixed,
-                    ("printed", printed.Institution.Name),
-                    ("computed", need.Method.Institution.Name)
-                )
-            );
+            return new(printed, need, material);
         }
 
-        bool sameTarget = Tolerance.AreEqual(printed.TargetPh, need.TargetPh);
-        if (!sameTarget)
-        {
-            findings.Add(
-                FindingCatalog.Create(
-                    LimingCodes.PrintedOtherTarget,
-                    ("printed", LimeText.Ph(printed.TargetPh)),
-                    ("computed", LimeText.Ph(need.TargetPh))
-                )
-            );
-        }
-
-        if (need.Rate is null || !sameTarget || !Comparable(printed, need, material))
-        {
-            return new(printed, need, material) { Findings = Finding.InOrder(findings) };
-        }
-
-        double computed = Alike(need.Rate);
+        double factor = LimeConversion.Factor(rate.Basis, printed.Basis, material);
+        double computed = Alike(rate);
         double margin = LimingConstants.All["same-within-share"];
         double low = need.Lowest is { } lowest ? Alike(lowest) : computed * (1 - margin);
         double high = need.Highest is { } highest ? Alike(highest) : computed * (1 + margin);
-        bool differs =
-            Tolerance.IsBelow(printed.OfBasis.PoundsPerAcre, low) || Tolerance.IsAbove(printed.OfBasis.PoundsPerAcre, high);
-        if (differs)
-        {
-            findings.Add(
-                FindingCatalog.Create(
-                    LimingCodes.PrintedDiffers,
-                    ("printed", LimeText.Tons(printed.OfBasis.PoundsPerAcre)),
-                    ("method", need.Method.Name),
-                    ("computed", LimeText.Tons(computed))
-                )
-            );
-        }
-
         return new(printed, need, material)
         {
             Computed = ApplicationRate.FromPoundsPerAcre(computed),
-            Differs = differs,
-            Findings = Finding.InOrder(findings),
+            Differs =
+                Tolerance.IsBelow(printed.OfBasis.PoundsPerAcre, low) || Tolerance.IsAbove(printed.OfBasis.PoundsPerAcre, high),
         };
 
-        double Alike(LimeRate rate) => rate.AtDepth(printed.Depth).ConvertTo(printed.Basis, material).Rate.OfBasis.PoundsPerAcre;
+        double Alike(LimeRate one) => LimeSums.InOtherLime(one.AtDepth(printed.Depth).OfBasis.PoundsPerAcre, factor);
     }
 
     /// <inheritdoc/>
@@ -116,7 +80,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
                         ("its rate", LimeText.Tons(own.OfBasis.PoundsPerAcre)),
                         ("common depth", LimeText.Inches(Printed.Depth)),
                         ("its depth", LimeText.Inches(own.Depth)),
-                        ("common lime for its lime", Amounts.Print(own.ConvertTo(Printed.Basis, through).Factor, 4))
+                        ("common lime for its lime", Amounts.Print(own.ConvertTo(Printed.Basis, Through).Factor, 4))
                     )
                     .From(Need.Method.Origin)
                 : LimingFormulas
@@ -125,11 +89,44 @@ public sealed class PrintedLimeCheck : IWorkedResult
                     .From(Need.Method.Origin),
         ];
 
+    private IEnumerable<Finding> FindingsInTurn()
+    {
+        if (Printed.Institution != Need.Method.Institution)
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.InstitutionMixed,
+                ("printed", Printed.Institution.Name),
+                ("computed", Need.Method.Institution.Name)
+            );
+        }
+
+        if (!SameTarget(Printed, Need))
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.PrintedOtherTarget,
+                ("printed", LimeText.Ph(Printed.TargetPh)),
+                ("computed", LimeText.Ph(Need.TargetPh))
+            );
+        }
+
+        if (Differs == true)
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.PrintedDiffers,
+                ("printed", LimeText.Tons(Printed.OfBasis.PoundsPerAcre)),
+                ("method", Need.Method.Name),
+                ("computed", LimeText.Tons(Computed!.Value.PoundsPerAcre))
+            );
+        }
+    }
+
+    private static bool SameTarget(LimeRate printed, LimeNeed need) => Tolerance.AreEqual(printed.TargetPh, need.TargetPh);
+
     private static bool Comparable(LimeRate printed, LimeNeed need, LimingMaterial through) =>
         printed.Basis == need.Method.Basis && printed.Basis.Figure is not null
         || (
             printed.Basis.Figure is { } a
             && need.Method.Basis.Figure is { } b
-            && (a.Index == b.Index || (through.TryFigureIn(a.Index, out _, out _) && through.TryFigureIn(b.Index, out _, out _)))
+            && (a.Index == b.Index || (through.FindFigure(a.Index) is not null && through.FindFigure(b.Index) is not null))
         );
 }

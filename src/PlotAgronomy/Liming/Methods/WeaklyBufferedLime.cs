@@ -9,49 +9,79 @@ namespace PlotAgronomy.Liming;
 public sealed class WeaklyBufferedLime : IWorkedResult
 {
     private readonly double ph;
-    private readonly double target;
-    private readonly double? capacity;
+    private readonly LimeMethod? adamsEvans;
+    private readonly double low;
+    private readonly double high;
+    private readonly double? byCapacity;
 
-    private WeaklyBufferedLime(double ph, double target, double? capacity)
+    private WeaklyBufferedLime(LimeSample sample, double ph, double targetPh, ImmutableArray<LimeMethod> methods)
     {
         this.ph = ph;
-        this.target = target;
-        this.capacity = capacity;
+        Sample = sample;
+        TargetPh = targetPh;
+        Methods = methods;
+        adamsEvans = methods.FirstOrDefault(m => m.Formula is AdamsEvansFormula);
+        var needs = ImmutableArray.CreateBuilder<LimeNeed>(methods.Length);
+        foreach (var method in methods)
+        {
+            if (method != adamsEvans || method.Formula.ReadingOf(sample) is not null)
+            {
+                needs.Add(method.NeedFor(sample, targetPh));
+            }
+        }
+
+        BufferNeeds = needs.DrainToImmutable();
+        low = LimeSums.WeakRule(targetPh, ph, PhForATonHigh);
+        high = LimeSums.WeakRule(targetPh, ph, PhForATonLow);
+        byCapacity =
+            adamsEvans is null || !AdamsEvans.Holds(ph, targetPh) || sample.Capacity is not { } cec ? null
+            : ph < targetPh ? AdamsEvans.TonsPerAcre(cec, ph, targetPh)
+            : 0;
     }
 
+    /// <summary>Gets the sample.</summary>
+    public LimeSample Sample { get; }
+
+    /// <summary>Gets the pH aimed at.</summary>
+    public double TargetPh { get; }
+
+    /// <summary>Gets the methods that were named.</summary>
+    public ImmutableArray<LimeMethod> Methods { get; }
+
     /// <summary>Gets the answers of buffer methods that were laid beside the rule.</summary>
-    public required ImmutableArray<LimeNeed> BufferNeeds { get; init; }
+    public ImmutableArray<LimeNeed> BufferNeeds { get; }
 
     /// <summary>Gets the rule's lower figure before the cap: 1 ton/ac for each 0.4 pH.</summary>
-    public required LimeRate RuleLow { get; init; }
+    public LimeRate RuleLow => Labelled(low, LimeBasis.GroundLimestone);
 
     /// <summary>Gets the rule's higher figure before the cap: 1 ton/ac for each 0.3 pH.</summary>
-    public required LimeRate RuleHigh { get; init; }
+    public LimeRate RuleHigh => Labelled(high, LimeBasis.GroundLimestone);
 
     /// <summary>Gets what Adams-Evans, made for such soils, gives from the CEC and pH alone (from memory); null unless it was
     /// named among
     /// the methods and covers this pH and target.</summary>
-    public LimeRate? ByCapacity { get; private init; }
+    public LimeRate? ByCapacity => byCapacity is { } tons ? Labelled(tons, LimeBasis.AdamsEvansAgLime) : null;
 
     /// <summary>Gets the lower end of the advice: the smaller of the rule's lower figure and <see cref="ByCapacity"/>, without it
     /// of the
     /// rule's lower figure and the first dressing.</summary>
-    public required LimeRate AdviceLow { get; init; }
+    public LimeRate AdviceLow =>
+        Labelled(LimeSums.Smallest(AdviceHighTons, low, byCapacity ?? FirstTons), LimeBasis.GroundLimestone);
 
     /// <summary>Gets the upper end of the advice, never above the cap.</summary>
-    public required LimeRate AdviceHigh { get; init; }
+    public LimeRate AdviceHigh => Labelled(AdviceHighTons, LimeBasis.GroundLimestone);
 
     /// <summary>Gets the most to put on first.</summary>
-    public required LimeRate FirstDressing { get; init; }
+    public LimeRate FirstDressing => Labelled(LimeSums.FirstDressing(FirstTons, AdviceHighTons), LimeBasis.GroundLimestone);
 
     /// <summary>Gets the most to put on at once.</summary>
-    public required ApplicationRate MostAtOnce { get; init; }
+    public ApplicationRate MostAtOnce => ApplicationRate.FromShortTonsPerAcre(CapTons);
 
     /// <summary>Gets the months within which to test again.</summary>
-    public required int RetestWithinMonths { get; init; }
+    public int RetestWithinMonths => (int)LimingConstants.All["weak-retest-months"];
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsInTurn());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -71,7 +101,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     public static bool AppliesTo(LimeSample sample, double targetPh)
     {
         ArgumentNullException.ThrowIfNull(sample);
-        return Guard.Between(targetPh, 4, 9, "pH") <= LimingConstants.All["over-lime-target"]
+        return LimeLimits.TargetPh(targetPh, nameof(targetPh)) <= LimingConstants.All["over-lime-target"]
             && sample.IsWeaklyBuffered
             && sample.WaterPh < targetPh;
     }
@@ -92,7 +122,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     public static WeaklyBufferedLime For(LimeSample sample, double targetPh, params ReadOnlySpan<LimeMethod> methods)
     {
         ArgumentNullException.ThrowIfNull(sample);
-        double target = Guard.Between(targetPh, 4, 7, "pH");
+        double target = Guard.Between(targetPh, LimeLimits.LowestTargetPh, LimingConstants.All["over-lime-target"], "pH");
         if (sample.WaterPh is not { } ph || !sample.IsWeaklyBuffered)
         {
             throw new ArgumentException(
@@ -101,59 +131,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             );
         }
 
-        var adamsEvans = methods.ToImmutableArray().FirstOrDefault(m => m.Formula is AdamsEvansFormula);
-        ImmutableArray<LimeNeed> needs =
-        [
-            .. methods
-                .ToImmutableArray()
-                .Where(m => m != adamsEvans || m.Formula.ReadingOf(sample) is not null)
-                .Select(m => m.NeedFor(sample, target)),
-        ];
-        var refusal = adamsEvans is null ? null : AdamsEvans.Refusal(adamsEvans.Name, ph, target);
-        double? byCapacity =
-            adamsEvans is null || refusal is not null || sample.Capacity is not { } cec ? null
-            : ph < target ? AdamsEvans.TonsPerAcre(cec, ph, target)
-            : 0;
-        double cap = LimingConstants.All["weak-cap"];
-        double first = FirstTons;
-        double low = LimeSums.WeakRule(target, ph, PhForATonHigh);
-        double high = LimeSums.WeakRule(target, ph, PhForATonLow);
-        double adviceHigh = LimeSums.WeakMost(cap, high, byCapacity ?? 0);
-        int months = (int)LimingConstants.All["weak-retest-months"];
-        return new(ph, target, sample.Capacity)
-        {
-            BufferNeeds = needs,
-            RuleLow = Rate(low),
-            RuleHigh = Rate(high),
-            ByCapacity = byCapacity is { } tons ? Rate(tons, LimeBasis.AdamsEvansAgLime) : null,
-            AdviceLow = Rate(LimeSums.Smallest(adviceHigh, low, byCapacity ?? first)),
-            AdviceHigh = Rate(adviceHigh),
-            FirstDressing = Rate(LimeSums.FirstDressing(first, adviceHigh)),
-            MostAtOnce = ApplicationRate.FromShortTonsPerAcre(cap),
-            RetestWithinMonths = months,
-            Findings = Finding.InOrder([
-                FindingCatalog.Create(
-                    LimingCodes.WeaklyBufferedRange,
-                    ("first", Amounts.Print(first, 1)),
-                    ("cap", Amounts.Print(cap, 1)),
-                    ("months", Amounts.Print(months, 0))
-                ),
-                WeakBuffering.CautionFor(sample),
-                FindingCatalog.Create(LimingCodes.ExtraEffect),
-                .. byCapacity is null ? Array.Empty<Finding>() : [MemoryGate.FindingFor(adamsEvans!.Name, adamsEvans.SourceId)],
-                .. refusal is null ? Array.Empty<Finding>() : [refusal],
-                .. needs.SelectMany(n => n.Findings),
-            ]),
-        };
-
-        LimeRate Rate(double tons, LimeBasis? basis = null) =>
-            LimeRate.Of(
-                ApplicationRate.FromShortTonsPerAcre(tons),
-                target,
-                Length.FromInches(LimingConstants.All["furrow-slice"]),
-                basis ?? LimeBasis.GroundLimestone,
-                Institution.Practice
-            );
+        return new(sample, ph, target, [.. methods]);
     }
 
     /// <inheritdoc/>
@@ -169,16 +147,16 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                 ),
             RuleLine("lower figure", RuleLow, PhForATonHigh),
             RuleLine("higher figure", RuleHigh, PhForATonLow),
-            .. ByCapacity is null || capacity is not { } cec || ph >= target
+            .. ByCapacity is null || Sample.Capacity is not { } cec || ph >= TargetPh
                 ? []
-                : AdamsEvans.RateLines("By CEC, ag lime counted as ground limestone", cec, ph, target),
+                : AdamsEvans.RateLines("By CEC, ag lime counted as ground limestone", cec, ph, TargetPh),
             LimingFormulas
                 .All["weak-lime-most"]
                 .Line(
                     $"{Tons(AdviceHigh)} ton/ac",
                     ("most at once", LimeText.Tons(MostAtOnce.PoundsPerAcre)),
                     ("higher figure of the rule", Tons(RuleHigh)),
-                    ("by CEC", ByCapacity is { } byCapacity ? Tons(byCapacity) : "0")
+                    ("by CEC", ByCapacity is { } lime ? Tons(lime) : "0")
                 ),
             LimingFormulas
                 .All["weak-lime-least"]
@@ -203,13 +181,55 @@ public sealed class WeaklyBufferedLime : IWorkedResult
 
     private static double FirstTons => LimingConstants.All["weak-first-dressing"];
 
+    private static double CapTons => LimingConstants.All["weak-cap"];
+
+    private double AdviceHighTons => LimeSums.WeakMost(CapTons, high, byCapacity ?? 0);
+
+    private LimeRate Labelled(double tons, LimeBasis basis) =>
+        LimeRate.Of(
+            ApplicationRate.FromShortTonsPerAcre(tons),
+            TargetPh,
+            Length.FromInches(LimingConstants.All["furrow-slice"]),
+            basis,
+            Institution.Practice
+        );
+
+    private IEnumerable<Finding> FindingsInTurn()
+    {
+        yield return FindingCatalog.Create(
+            LimingCodes.WeaklyBufferedRange,
+            ("first", Amounts.Print(FirstTons, 1)),
+            ("cap", Amounts.Print(CapTons, 1)),
+            ("months", Amounts.Print(RetestWithinMonths, 0))
+        );
+        yield return WeakBuffering.CautionFor(Sample);
+        yield return FindingCatalog.Create(LimingCodes.ExtraEffect);
+        if (adamsEvans is not null)
+        {
+            if (byCapacity is not null)
+            {
+                yield return MemoryGate.FindingFor(adamsEvans.Name, adamsEvans.SourceId);
+            }
+
+            if (AdamsEvans.Refusal(adamsEvans.Name, ph, TargetPh) is { } refusal)
+            {
+                yield return refusal;
+            }
+        }
+
+        foreach (var finding in BufferNeeds.SelectMany(n => n.Findings))
+        {
+            yield return finding;
+        }
+    }
+
     private WorkedLine RuleLine(string end, LimeRate rate, double phForATon) =>
         LimingFormulas
             .All["weak-lime-rule"]
             .Line(
                 $"{Tons(rate)} ton/ac",
                 ("end", end),
-                ("target", LimeText.Ph(target)),
+                ("target", LimeText.Ph(TargetPh)),
                 ("pH", LimeText.Ph(ph)),
                 ("pH for a ton", Amounts.Print(phForATon, 2))
             );

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;
@@ -46,6 +47,17 @@ public sealed class LimeApplication
     {
         double pounds = bag.Pounds;
         return Of(Mass.FromPounds(Guard.AtLeast(bags, 0, "bags") * Guard.Above(pounds, 0, "lb", nameof(bag))), material, on);
+    }
+
+    internal static double PoundsOfBasis(ImmutableArray<LimeApplication> applications, LimeRate rate)
+    {
+        double pounds = 0;
+        foreach (var application in applications)
+        {
+            pounds += application.PoundsOfBasis(rate);
+        }
+
+        return pounds;
     }
 
     /// <summary>Pounds of the rate's own lime this application stands for; 0 for a material that neutralizes nothing.</summary>

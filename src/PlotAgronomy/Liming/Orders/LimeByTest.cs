@@ -10,6 +10,15 @@ public sealed class LimeByTest : IWorkedResult
 {
     private LimeByTest() { }
 
+    /// <summary>Gets the plots with their needs.</summary>
+    public required ImmutableArray<LimePlotNeed> Plots { get; init; }
+
+    /// <summary>Gets the one rate over everything.</summary>
+    public required LimeRate BlanketRate { get; init; }
+
+    /// <summary>Gets the day of the decision; null leaves the age of the reports out.</summary>
+    public DateOnly? Today { get; private init; }
+
     /// <summary>Gets the material that both ways are counted in.</summary>
     public required LimingMaterial Material { get; init; }
 
@@ -26,10 +35,12 @@ public sealed class LimeByTest : IWorkedResult
     public required Mass LeftShort { get; init; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([.. Waste(Wasted.Pounds), .. Plots.SelectMany(p => Age(p, Today)), .. Shared(Plots)]);
 
     /// <inheritdoc/>
-    public required ImmutableArray<string> SourceIds { get; init; }
+    public ImmutableArray<string> SourceIds =>
+        [.. Plots.Select(p => p.Rate?.Basis.SourceId).OfType<string>().Append(BlanketRate.Basis.SourceId).Distinct()];
 
     /// <summary>Compares the two ways.</summary>
     /// <param name="plots">Plots with their needs; at least one.</param>
@@ -66,13 +77,14 @@ public sealed class LimeByTest : IWorkedResult
 
         return new LimeByTest
         {
+            Plots = [.. plots],
+            BlanketRate = blanket,
+            Today = today,
             Material = material,
             ByTest = Mass.FromPounds(byTest),
             Blanket = Mass.FromPounds(blanketPoundsPerAcre * acres),
             Wasted = Mass.FromPounds(over),
             LeftShort = Mass.FromPounds(under),
-            Findings = Finding.InOrder([.. Waste(over), .. plots.SelectMany(p => Age(p, today)), .. Shared(plots)]),
-            SourceIds = [.. plots.Select(p => p.Rate?.Basis.SourceId).OfType<string>().Append(blanket.Basis.SourceId).Distinct()],
         };
     }
 

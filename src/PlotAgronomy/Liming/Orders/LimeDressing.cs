@@ -5,6 +5,8 @@ namespace PlotAgronomy.Liming;
 /// <summary>One part of a split application.</summary>
 public sealed class LimeDressing
 {
+    internal LimeDressing() { }
+
     /// <summary>Gets the number of the part, from 1.</summary>
     public required int Number { get; init; }
 

@@ -6,47 +6,49 @@ namespace PlotAgronomy.Liming;
 /// <summary>How much of a real material to buy for a plot, in which parts, and what it costs.</summary>
 public sealed class LimeOrder : IWorkedResult
 {
-    private LimeOrder(LimeOrderTerms terms) => Terms = terms;
+    private readonly LimeOrderSum sum;
+
+    private LimeOrder(LimeOrderTerms terms) => sum = new(terms);
 
     /// <summary>Gets what was asked.</summary>
-    public LimeOrderTerms Terms { get; }
+    public LimeOrderTerms Terms => sum.Terms;
 
     /// <summary>Gets the rate after earlier lime and depth, still in the lime of its institution.</summary>
-    public required LimeRate BasisRate { get; init; }
+    public LimeRate BasisRate => sum.BasisRate;
 
     /// <summary>Gets the material's tons for each ton of the basis: the effectiveness of the basis divided by that of the
     /// product, a pure number.</summary>
-    public required double ProductPerBasis { get; init; }
+    public double ProductPerBasis => sum.ProductPerBasis;
 
     /// <summary>Gets the exact rate of product that is needed.</summary>
-    public required ApplicationRate ExactProductRate { get; init; }
+    public ApplicationRate ExactProductRate => sum.ExactProductRate;
 
     /// <summary>Gets the rate of product after the rounding asked for; the exact rate when none was.</summary>
-    public required ApplicationRate ProductRate { get; init; }
+    public ApplicationRate ProductRate => sum.ProductRate;
 
     /// <summary>Gets the product already on the plot against this need, counted in the product ordered.</summary>
-    public required Mass AlreadyApplied { get; init; }
+    public Mass AlreadyApplied => Mass.FromPounds(sum.AppliedPounds);
 
     /// <summary>Gets the mass of product still to put on.</summary>
-    public required Mass Product { get; init; }
+    public Mass Product => Mass.FromPounds(sum.ProductPounds);
 
     /// <summary>Gets the whole bags to buy, or null for lime in bulk.</summary>
-    public int? Bags { get; init; }
+    public int? Bags => sum.Bags;
 
     /// <summary>Gets the cost in the plan's currency, of whole bags or of tons; null when no price was given.</summary>
-    public decimal? Cost { get; init; }
+    public decimal? Cost => sum.Cost;
 
     /// <summary>Gets the magnesium that comes with it, or null when the material's share is not known.</summary>
-    public Mass? Magnesium { get; init; }
+    public Mass? Magnesium => sum.Magnesium;
 
     /// <summary>Gets the parts it goes on in; empty when nothing is left to put on. They sum to <see cref="Product"/>.</summary>
-    public required ImmutableArray<LimeDressing> Dressings { get; init; }
+    public ImmutableArray<LimeDressing> Dressings => sum.Dressings;
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => sum.Findings;
 
     /// <inheritdoc/>
-    public required ImmutableArray<string> SourceIds { get; init; }
+    public ImmutableArray<string> SourceIds => sum.SourceIds;
 
     /// <summary>Makes the order.</summary>
     /// <param name="terms">Plot, rate, material and way of putting it on.</param>
@@ -56,25 +58,7 @@ public sealed class LimeOrder : IWorkedResult
     /// basis is not known.</exception>
     /// <remarks>base rate - earlier lime; x depth worked / depth of the rate; x effectiveness of the basis / of the product;
     /// rounding when asked for; less what is already on; split at the most that goes on at once; x area.</remarks>
-    public static LimeOrder For(LimeOrderTerms terms)
-    {
-        var sum = new LimeOrderSum(terms);
-        return new LimeOrder(terms)
-        {
-            BasisRate = sum.BasisRate,
-            ProductPerBasis = sum.ProductPerBasis,
-            ExactProductRate = sum.ExactProductRate,
-            ProductRate = sum.ProductRate,
-            AlreadyApplied = Mass.FromPounds(sum.AppliedPounds),
-            Product = Mass.FromPounds(sum.ProductPounds),
-            Bags = sum.Bags,
-            Cost = sum.Cost,
-            Magnesium = sum.Magnesium,
-            Dressings = sum.Dressings,
-            Findings = sum.Findings,
-            SourceIds = sum.SourceIds,
-        };
-    }
+    public static LimeOrder For(LimeOrderTerms terms) => new(terms);
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
@@ -121,6 +105,11 @@ public sealed class LimeOrder : IWorkedResult
         string factor = Amounts.Print(ProductPerBasis, 4);
         if (Terms.Rate.Basis.Figure is { } figure)
         {
+            foreach (var line in LimeFigureLines.Of(material, figure.Index))
+            {
+                yield return line;
+            }
+
             yield return LimingFormulas
                 .All["lime-strength-factor"]
                 .Line(
@@ -175,6 +164,17 @@ public sealed class LimeOrder : IWorkedResult
                 ("area", Amounts.Print(Terms.Area, "ac", 3)),
                 ("already applied", appliedText)
             );
+        if (Magnesium is { } magnesium && Terms.Material.Magnesium is { } share)
+        {
+            yield return LimingFormulas
+                .All["lime-magnesium"]
+                .Line(
+                    Amounts.Print(magnesium, "lb", 1),
+                    ("material", Amounts.Print(Product, "lb", 1)),
+                    ("share of magnesium", Amounts.Print(share.Value, 4))
+                );
+        }
+
         if (Bags is { } bags)
         {
             yield return LimingFormulas

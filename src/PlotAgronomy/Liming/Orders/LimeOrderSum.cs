@@ -9,7 +9,8 @@ internal sealed class LimeOrderSum
 {
     private readonly LimeOrderTerms terms;
     private readonly LimePlacementRule? rule;
-    private readonly List<Finding> findings = [];
+    private readonly LimeSplit split;
+    private readonly double neededPounds;
 
     internal LimeOrderSum(LimeOrderTerms terms)
     {
@@ -17,26 +18,24 @@ internal sealed class LimeOrderSum
         this.terms = terms;
         double acres = terms.Area.Acres;
         rule = LimePlacementRule.FindForInstitution(terms.Rate.Institution, terms.Placement);
-        BasisRate = AtWorkedDepth(terms.EarlierLime?.TakeOff(terms.Rate, terms.SoilClass, findings) ?? terms.Rate);
+        BasisRate = AtWorkedDepth(LessEarlierLime(terms));
         ProductPerBasis = BasisRate.FactorFor(terms.Material);
         ExactProductRate = ApplicationRate.FromPoundsPerAcre(
             LimeSums.InOtherLime(BasisRate.OfBasis.PoundsPerAcre, ProductPerBasis)
         );
         ProductRate = terms.Rounding?.Apply(ExactProductRate) ?? ExactProductRate;
-        AppliedPounds = LimeSums.InOtherLime(terms.AlreadyApplied.Sum(a => a.PoundsOfBasis(BasisRate)), ProductPerBasis);
-        double needed = LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, 0);
-        ProductPounds = IsDust(needed - AppliedPounds, needed)
+        AppliedPounds = LimeSums.InOtherLime(LimeApplication.PoundsOfBasis(terms.AlreadyApplied, BasisRate), ProductPerBasis);
+        neededPounds = LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, 0);
+        ProductPounds = IsDust(neededPounds - AppliedPounds, neededPounds)
             ? 0
             : LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, AppliedPounds);
-        Dressings = new LimeSplit(terms, rule, acres, findings).Of(ProductPounds);
+        split = new LimeSplit(terms, rule, acres, ProductPounds);
+        Dressings = split.Dressings;
         double? bagPounds = terms.Bag?.Pounds;
         Bags = bagPounds is { } bag ? WholePackages.RoundUp(ProductPounds / bag) : null;
-        AddFindings(ProductRate, ProductPounds);
-        if (needed > 0)
-        {
-            findings.AddRange(LimeSurplus.Findings(100 * (AppliedPounds - needed) / needed));
-        }
     }
+
+    internal LimeOrderTerms Terms => terms;
 
     internal LimeRate BasisRate { get; }
 
@@ -62,7 +61,7 @@ internal sealed class LimeOrderSum
 
     internal ImmutableArray<LimeDressing> Dressings { get; }
 
-    internal ImmutableArray<Finding> Findings => Finding.InOrder(findings);
+    internal ImmutableArray<Finding> Findings => Finding.InOrder(FindingsInTurn());
 
     internal ImmutableArray<string> SourceIds =>
         [
@@ -83,49 +82,100 @@ internal sealed class LimeOrderSum
             return rate;
         }
 
-        findings.Add(
-            FindingCatalog.Create(LimingCodes.DepthChanged, ("from", Amounts.Print(from, 2)), ("to", Amounts.Print(inches, 2)))
-        );
         return rate.AtDepth(Length.FromInches(inches));
     }
 
-    private void AddFindings(ApplicationRate rate, double left)
+    private static LimeRate LessEarlierLime(LimeOrderTerms terms)
+    {
+        var rate = terms.Rate;
+        return terms.EarlierLime is { } earlier
+            ? rate.With(
+                ApplicationRate.FromPoundsPerAcre(earlier.TakeOff(rate.OfBasis.PoundsPerAcre, rate.Institution, terms.SoilClass))
+            )
+            : rate;
+    }
+
+    private IEnumerable<Finding> FindingsInTurn()
+    {
+        if (terms.EarlierLime is not null && !EarlierLime.IsCreditedBy(terms.Rate.Institution))
+        {
+            yield return EarlierLime.NoCreditFrom(terms.Rate.Institution);
+        }
+
+        double from = terms.Rate.Depth.Inches;
+        double to = BasisRate.Depth.Inches;
+        if (!Tolerance.AreEqual(to, from))
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.DepthChanged,
+                ("from", Amounts.Print(from, 2)),
+                ("to", Amounts.Print(to, 2))
+            );
+        }
+
+        foreach (var finding in split.Findings())
+        {
+            yield return finding;
+        }
+
+        foreach (var finding in MaterialFindings())
+        {
+            yield return finding;
+        }
+
+        if (neededPounds > 0)
+        {
+            foreach (var surplus in LimeSurplus.Findings(100 * (AppliedPounds - neededPounds) / neededPounds))
+            {
+                yield return surplus;
+            }
+        }
+    }
+
+    private IEnumerable<Finding> MaterialFindings()
     {
         var material = terms.Material;
         var figure = terms.Rate.Basis.Figure;
         if (figure is null)
         {
-            findings.Add(FindingCatalog.Create(LimingCodes.BasisUnstated));
+            yield return FindingCatalog.Create(LimingCodes.BasisUnstated);
         }
         else if (figure.Index == LimeIndex.CalciumCarbonateEquivalent)
         {
-            findings.Add(FindingCatalog.Create(LimingCodes.FinenessNotCounted, ("basis", terms.Rate.Basis.Name)));
+            yield return FindingCatalog.Create(LimingCodes.FinenessNotCounted, ("basis", terms.Rate.Basis.Name));
         }
         else if (figure.Index.Status == DataStatus.Memory && !material.StatedFigures.Any(f => f.Index == figure.Index))
         {
-            findings.Add(MemoryGate.FindingFor(figure.Index.Name, figure.Index.SourceId));
+            yield return MemoryGate.FindingFor(figure.Index.Name, figure.Index.SourceId);
         }
 
-        if (terms.Placement == LimePlacement.Surface && left > 0)
+        if (terms.Placement == LimePlacement.Surface && ProductPounds > 0)
         {
-            findings.Add(FindingCatalog.Create(LimingCodes.SurfaceSlow));
+            yield return FindingCatalog.Create(LimingCodes.SurfaceSlow);
             if (rule is null)
             {
-                findings.Add(FindingCatalog.Create(LimingCodes.NoSurfaceRule, ("institution", terms.Rate.Institution.Name)));
+                yield return FindingCatalog.Create(LimingCodes.NoSurfaceRule, ("institution", terms.Rate.Institution.Name));
             }
         }
 
         foreach (var application in terms.AlreadyApplied.Where(a => !a.Material.Neutralizes))
         {
-            findings.Add(FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", application.Material.Name)));
+            yield return FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", application.Material.Name));
         }
 
         if (terms.WithUreaOrAmmonium)
         {
-            findings.Add(FindingCatalog.Create(LimingCodes.WithNitrogen));
+            yield return FindingCatalog.Create(LimingCodes.WithNitrogen);
         }
 
-        findings.AddRange(LimeCautions.OfMagnesium(terms.Report, material));
-        findings.AddRange(LimeCautions.Of(material, rate));
+        foreach (var caution in LimeCautions.OfMagnesium(terms.Report, material))
+        {
+            yield return caution;
+        }
+
+        foreach (var caution in LimeCautions.Of(material, ProductRate))
+        {
+            yield return caution;
+        }
     }
 }

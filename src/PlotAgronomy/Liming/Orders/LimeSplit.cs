@@ -5,73 +5,102 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>The parts an order goes on in.</summary>
-internal sealed class LimeSplit(LimeOrderTerms terms, LimePlacementRule? rule, double acres, List<Finding> findings)
+internal readonly struct LimeSplit
 {
-    internal ImmutableArray<LimeDressing> Of(double pounds)
+    private readonly LimeOrderTerms terms;
+    private readonly LimePlacementRule? rule;
+    private readonly double acres;
+    private readonly double pounds;
+    private readonly double part;
+    private readonly int count;
+    private readonly int months;
+
+    internal LimeSplit(LimeOrderTerms terms, LimePlacementRule? rule, double acres, double pounds)
     {
-        if (pounds <= 0)
+        this.terms = terms;
+        this.rule = rule;
+        this.acres = acres;
+        this.pounds = pounds;
+        count = pounds > 0 ? 1 : 0;
+        part = pounds;
+        if (Most is not { } most || !Tolerance.IsAbove(PoundsPerAcre, most.PoundsPerAcre))
         {
-            return [];
+            return;
         }
 
-        double poundsPerAcre = pounds / acres;
-        bool high = poundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre;
-        if (high)
-        {
-            findings.Add(FindingCatalog.Create(LimingCodes.RateHigh, ("rate", LimeText.Tons(poundsPerAcre))));
-        }
-
-        var own = terms.MostAtOnce ?? rule?.MostAtOnce;
-        var limit = own ?? (high ? LimePlacementRule.HighestAtOnce : null);
-        if (limit is not { } most || !Tolerance.IsAbove(poundsPerAcre, most.PoundsPerAcre))
-        {
-            return [Dressing(1, 0, pounds)];
-        }
-
-        int parts = WholePackages.RoundUp(poundsPerAcre / most.PoundsPerAcre);
-        bool byRule = terms.MostAtOnce is null && own is not null;
-        int count = byRule && rule!.MostDressings is { } fewest ? Math.Min(parts, fewest) : parts;
-        double part = (byRule && rule!.SplitsEvenly) || count < parts ? pounds / count : most.PoundsPerAcre * acres;
-        int months = terms.MonthsBetween ?? rule?.MonthsBetween ?? (int)LimingConstants.All["months-between"];
-        AddSplitFinding(most, count, months, borrowed: own is null);
-        return
-        [
-            .. Enumerable
-                .Range(1, count)
-                .Select(number => Dressing(number, months, number < count ? part : pounds - (part * (count - 1)))),
-        ];
+        int parts = WholePackages.RoundUp(PoundsPerAcre / most.PoundsPerAcre);
+        bool byRule = terms.MostAtOnce is null && OwnMost is not null;
+        count = byRule && rule!.MostDressings is { } fewest ? Math.Min(parts, fewest) : parts;
+        part = (byRule && rule!.SplitsEvenly) || count < parts ? pounds / count : most.PoundsPerAcre * acres;
+        months = terms.MonthsBetween ?? rule?.MonthsBetween ?? (int)LimingConstants.All["months-between"];
+        IsSplit = true;
     }
 
-    private void AddSplitFinding(ApplicationRate most, int count, int months, bool borrowed)
+    internal ImmutableArray<LimeDressing> Dressings
+    {
+        get
+        {
+            var dressings = ImmutableArray.CreateBuilder<LimeDressing>(count);
+            for (int number = 1; number <= count; number++)
+            {
+                dressings.Add(Dressing(number, number < count ? part : pounds - (part * (count - 1))));
+            }
+
+            return dressings.MoveToImmutable();
+        }
+    }
+
+    internal IEnumerable<Finding> Findings()
+    {
+        if (IsHigh)
+        {
+            yield return FindingCatalog.Create(LimingCodes.RateHigh, ("rate", LimeText.Tons(PoundsPerAcre)));
+        }
+
+        if (IsSplit)
+        {
+            yield return SplitFinding(Most!.Value);
+        }
+    }
+
+    private bool IsSplit { get; }
+
+    private double PoundsPerAcre => pounds / acres;
+
+    private bool IsHigh => pounds > 0 && PoundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre;
+
+    private ApplicationRate? OwnMost => terms.MostAtOnce ?? rule?.MostAtOnce;
+
+    private ApplicationRate? Most => OwnMost ?? (IsHigh ? LimePlacementRule.HighestAtOnce : null);
+
+    private Finding SplitFinding(ApplicationRate most)
     {
         string mostText = LimeText.Tons(most.PoundsPerAcre);
         string whose =
             terms.MostAtOnce is not null ? "the most this order allows at once"
-            : borrowed
+            : OwnMost is null
                 ? $"the most {LimePlacementRule.WithHighestLimit.Institution} puts on at once, borrowed because "
                     + $"{terms.Rate.Institution} prints no limit for lime put on this way"
             : $"the most {terms.Rate.Institution} puts on at once";
         string by = terms.MonthsBetween is null && rule?.MonthsBetween is null ? " by common practice" : "";
-        findings.Add(
-            months == 0
-                ? FindingCatalog.Create(
-                    LimingCodes.SplitPlowed,
-                    ("most", mostText),
-                    ("whose", whose),
-                    ("count", Amounts.Print(count, 0))
-                )
-                : FindingCatalog.Create(
-                    LimingCodes.Split,
-                    ("most", mostText),
-                    ("whose", whose),
-                    ("count", Amounts.Print(count, 0)),
-                    ("months", Amounts.Print(months, 0)),
-                    ("by", by)
-                )
-        );
+        return months == 0
+            ? FindingCatalog.Create(
+                LimingCodes.SplitPlowed,
+                ("most", mostText),
+                ("whose", whose),
+                ("count", Amounts.Print(count, 0))
+            )
+            : FindingCatalog.Create(
+                LimingCodes.Split,
+                ("most", mostText),
+                ("whose", whose),
+                ("count", Amounts.Print(count, 0)),
+                ("months", Amounts.Print(months, 0)),
+                ("by", by)
+            );
     }
 
-    private LimeDressing Dressing(int number, int months, double pounds)
+    private LimeDressing Dressing(int number, double mass)
     {
         double? bagPounds = terms.Bag?.Pounds;
         return new LimeDressing
@@ -79,9 +108,9 @@ internal sealed class LimeSplit(LimeOrderTerms terms, LimePlacementRule? rule, d
             Number = number,
             MonthsAfterFirst = (number - 1) * months,
             On = terms.FirstDressingOn?.AddMonths((number - 1) * months),
-            Rate = ApplicationRate.FromPoundsPerAcre(pounds / acres),
-            Mass = Mass.FromPounds(pounds),
-            Bags = bagPounds is { } bag ? WholePackages.RoundUp(pounds / bag) : null,
+            Rate = ApplicationRate.FromPoundsPerAcre(mass / acres),
+            Mass = Mass.FromPounds(mass),
+            Bags = bagPounds is { } bag ? WholePackages.RoundUp(mass / bag) : null,
         };
     }
 }

@@ -12,6 +12,9 @@ public sealed class LimingMaterialComparison : IWorkedResult
     /// <summary>Gets the rate.</summary>
     public required LimeRate Rate { get; init; }
 
+    /// <summary>Gets the area.</summary>
+    public required Area Area { get; init; }
+
     /// <summary>Gets the offers, cheapest per unit of effect first, those that cannot be judged last.</summary>
     public required ImmutableArray<LimeOfferCost> Costs { get; init; }
 
@@ -19,7 +22,16 @@ public sealed class LimingMaterialComparison : IWorkedResult
     public LimeOfferCost? CheapestForPlot => Costs.Where(c => c.Order is not null).MinBy(c => c.Order!.Cost);
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            Costs
+                .SelectMany(c => c.Order?.Findings ?? [])
+                .Concat(
+                    Costs
+                        .Where(c => !c.Offer.Material.Neutralizes)
+                        .Select(c => FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", c.Offer.Material.Name)))
+                )
+        );
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -40,23 +52,13 @@ public sealed class LimingMaterialComparison : IWorkedResult
         Guard.Above(acres, 0, "ac", nameof(area));
         ImmutableArray<LimeOfferCost> costs =
         [
-            .. offers.Select(o => Cost(rate, area, o)).OrderBy(c => c.CostPerEffectiveTon ?? decimal.MaxValue),
+            .. offers.Select(o => new LimeOfferCost(rate, area, o)).OrderBy(c => c.CostPerEffectiveTon ?? decimal.MaxValue),
         ];
         return new LimingMaterialComparison
         {
             Rate = rate,
+            Area = area,
             Costs = costs,
-            Findings = Finding.InOrder(
-                costs
-                    .SelectMany(c => c.Order?.Findings ?? [])
-                    .Concat(
-                        costs
-                            .Where(c => !c.Offer.Material.Neutralizes)
-                            .Select(c =>
-                                FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", c.Offer.Material.Name))
-                            )
-                    )
-            ),
         };
     }
 
@@ -83,46 +85,5 @@ public sealed class LimingMaterialComparison : IWorkedResult
                 ("whole of the index", Amounts.Print(figure.Index.Whole, 0))
             )
             .From(figure.Index.Origin);
-    }
-
-    private static LimeOfferCost Cost(LimeRate rate, Area area, LimeOffer offer)
-    {
-        if (!offer.Material.Neutralizes)
-        {
-            return new LimeOfferCost { Offer = offer, WhyNot = "it neutralizes nothing" };
-        }
-
-        if (rate.Basis.Figure is not { } basis)
-        {
-            return new LimeOfferCost { Offer = offer, WhyNot = "the strength of the rate's lime is not printed" };
-        }
-
-        if (!offer.Material.TryFigureIn(basis.Index, out var figure, out string problem) || figure!.Value <= 0)
-        {
-            return new LimeOfferCost
-            {
-                Offer = offer,
-                Figure = figure,
-                WhyNot = problem.Length > 0 ? problem : "it has no effect in this index",
-            };
-        }
-
-        return new LimeOfferCost
-        {
-            Offer = offer,
-            Figure = figure,
-            CostPerEffectiveTon = LimeSums.CostOfEffect(offer.PricePerPound, figure.ShareOfWhole),
-            Order = LimeOrder.For(
-                new LimeOrderTerms
-                {
-                    Rate = rate,
-                    Material = offer.Material,
-                    Area = area,
-                    Bag = offer.Bag,
-                    PricePerBag = offer.Bag is null ? null : offer.Price,
-                    PricePerTon = offer.Bag is null ? offer.Price : null,
-                }
-            ),
-        };
     }
 }

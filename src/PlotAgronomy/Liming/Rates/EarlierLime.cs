@@ -35,23 +35,19 @@ public sealed class EarlierLime
     {
         ArgumentNullException.ThrowIfNull(institution);
         Guard.Defined(soilClass);
-        return institution == Institution.NorthCarolina
+        return IsCreditedBy(institution)
             ? ApplicationRate.FromPoundsPerAcre(LimeMath.ResidualTonsPerAcre(Rate.PoundsPerAcre, Months, LossOn(soilClass)))
             : null;
     }
 
-    internal LimeRate TakeOff(LimeRate rate, SoilClass soilClass, List<Finding> findings)
-    {
-        if (CreditBy(rate.Institution, soilClass) is { } credit)
-        {
-            return rate.With(
-                ApplicationRate.FromPoundsPerAcre(LimeSums.LessCredit(rate.OfBasis.PoundsPerAcre, credit.PoundsPerAcre))
-            );
-        }
+    internal static bool IsCreditedBy(Institution institution) => institution == Institution.NorthCarolina;
 
-        findings.Add(FindingCatalog.Create(LimingCodes.CreditNotPrinted, ("institution", rate.Institution.Name)));
-        return rate;
-    }
+    internal static Finding NoCreditFrom(Institution institution) =>
+        FindingCatalog.Create(LimingCodes.CreditNotPrinted, ("institution", institution.Name));
+
+    /// <summary>lb/ac left of a rate; all of it when the institution prints no rule.</summary>
+    internal double TakeOff(double poundsPerAcre, Institution institution, SoilClass soilClass) =>
+        CreditBy(institution, soilClass) is { } credit ? LimeSums.LessCredit(poundsPerAcre, credit.PoundsPerAcre) : poundsPerAcre;
 
     /// <summary>How the credit was reckoned; no line when the institution prints no rule.</summary>
     internal IEnumerable<WorkedLine> CreditLines(string what, Institution institution, SoilClass soilClass)

@@ -14,24 +14,26 @@ public sealed class FineLimeAllowance : IWorkedResult
         Row.FromCsv
     );
 
-    private readonly LimeRate rate;
-
     private readonly Row? allowance;
 
     private FineLimeAllowance(LimeRate rate, Row? allowance)
     {
-        this.rate = rate;
+        Rate = rate;
         this.allowance = allowance;
     }
 
+    /// <summary>Gets the rate that was asked about.</summary>
+    public LimeRate Rate { get; }
+
     /// <summary>Gets the smaller rate of fine lime allowed; null when the allowance does not apply.</summary>
-    public ApplicationRate? Low { get; private init; }
+    public ApplicationRate? Low => allowance is { } row ? Fine(row.FineLow, row) : null;
 
     /// <summary>Gets the larger rate of fine lime allowed; null when the allowance does not apply.</summary>
-    public ApplicationRate? High { get; private init; }
+    public ApplicationRate? High => allowance is { } row ? Fine(row.FineHigh, row) : null;
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        allowance is null ? [FindingCatalog.Create(LimingCodes.AllowanceRefused, ("basis", Rate.Basis.Name))] : [];
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [LimingFormulas.All["fine-lime"].Origin!.SourceId];
@@ -44,14 +46,7 @@ public sealed class FineLimeAllowance : IWorkedResult
     public static FineLimeAllowance For(LimeRate rate)
     {
         ArgumentNullException.ThrowIfNull(rate);
-        return !RowsByBasis.Value.TryGetValue(rate.Basis.Id, out var row)
-            ? new(rate, null) { Findings = [FindingCatalog.Create(LimingCodes.AllowanceRefused, ("basis", rate.Basis.Name))] }
-            : new(rate, row)
-            {
-                Low = Fine(rate, row.FineLow, row),
-                High = Fine(rate, row.FineHigh, row),
-                Findings = [],
-            };
+        return new(rate, RowsByBasis.Value.GetValueOrDefault(rate.Basis.Id));
     }
 
     /// <inheritdoc/>
@@ -60,8 +55,8 @@ public sealed class FineLimeAllowance : IWorkedResult
             ? [LineOf("least", low, row.FineLow, row), LineOf("most", high, row.FineHigh, row)]
             : [];
 
-    private static ApplicationRate Fine(LimeRate rate, double fine, Row row) =>
-        ApplicationRate.FromPoundsPerAcre(LimeSums.FineLime(rate.OfBasis.PoundsPerAcre, fine, row.Ordinary));
+    private ApplicationRate Fine(double fine, Row row) =>
+        ApplicationRate.FromPoundsPerAcre(LimeSums.FineLime(Rate.OfBasis.PoundsPerAcre, fine, row.Ordinary));
 
     private WorkedLine LineOf(string end, ApplicationRate answer, double fine, Row row) =>
         LimingFormulas
@@ -69,7 +64,7 @@ public sealed class FineLimeAllowance : IWorkedResult
             .Line(
                 Amounts.Print(answer, "lb/1000 ft2", 1),
                 ("end", end),
-                ("rate", Amounts.Print(rate.OfBasis, "lb/1000 ft2", 1)),
+                ("rate", Amounts.Print(Rate.OfBasis, "lb/1000 ft2", 1)),
                 ("fine lime", Amounts.Print(fine, 1)),
                 ("ordinary lime", Amounts.Print(row.Ordinary, 1))
             )

@@ -26,7 +26,7 @@ public static class LimeConversion
         );
     }
 
-    private static double Factor(LimeBasis old, LimeBasis wanted, LimingMaterial? through)
+    internal static double Factor(LimeBasis old, LimeBasis wanted, LimingMaterial? through)
     {
         var from = FigureOf(old);
         var to = FigureOf(wanted);

@@ -8,6 +8,8 @@ internal sealed class LimePlacementRule
 {
     private static readonly Table<LimePlacementRule> All = new("Liming/Data/placement.csv", r => new LimePlacementRule(r));
 
+    private static readonly Lazy<LimePlacementRule> Highest = new(() => All.Rows.MaxBy(r => r.MostAtOnce?.PoundsPerAcre ?? 0)!);
+
     private LimePlacementRule(CsvRow row)
     {
         Institution = row.Institution();
@@ -22,7 +24,7 @@ internal sealed class LimePlacementRule
 
     /// <summary>The rule with the highest limit known here (Pennsylvania's for field crops, LIME-S15); borrowed where an
     /// institution prints none.</summary>
-    internal static LimePlacementRule WithHighestLimit => All.Rows.MaxBy(r => r.MostAtOnce?.PoundsPerAcre ?? 0)!;
+    internal static LimePlacementRule WithHighestLimit => Highest.Value;
 
     internal static ApplicationRate HighestAtOnce => WithHighestLimit.MostAtOnce!.Value;
 
@@ -45,6 +47,16 @@ internal sealed class LimePlacementRule
     internal string SourceId { get; }
 
     /// <summary>The rule an institution prints for this placement, or null.</summary>
-    internal static LimePlacementRule? FindForInstitution(Institution institution, LimePlacement placement) =>
-        All.Rows.FirstOrDefault(r => r.Placement == placement && r.Institution == institution);
+    internal static LimePlacementRule? FindForInstitution(Institution institution, LimePlacement placement)
+    {
+        foreach (var rule in All.Rows)
+        {
+            if (rule.Placement == placement && rule.Institution == institution)
+            {
+                return rule;
+            }
+        }
+
+        return null;
+    }
 }

@@ -44,7 +44,7 @@ public sealed class LimeRate
     {
         ArgumentNullException.ThrowIfNull(basis);
         ArgumentNullException.ThrowIfNull(institution);
-        return new(ofBasis, Guard.Between(targetPh, 4, 9, "pH"), CheckDepth(depth), basis, institution);
+        return new(ofBasis, LimeLimits.TargetPh(targetPh, nameof(targetPh)), CheckDepth(depth), basis, institution);
     }
 
     /// <summary>The rate for another depth of soil, to the same pH.</summary>
@@ -131,7 +131,7 @@ public sealed class LimeRate
     private static Length CheckDepth(Length depth)
     {
         double inches = depth.Inches;
-        Guard.AboveUpTo(inches, 0, 24, "in", nameof(depth));
+        LimeLimits.Depth(inches, nameof(depth));
         return depth;
     }
 

@@ -7,17 +7,39 @@ namespace PlotAgronomy.Liming;
 /// <summary>A lime rate as the laboratory printed it: with all four labels it is a rate, else the questions to ask.</summary>
 public sealed class PrintedLimeRate : IWorkedResult
 {
-    private PrintedLimeRate(LimeRate? rate, ImmutableArray<Finding> findings)
+    private PrintedLimeRate(ApplicationRate ofBasis, double? targetPh, Length? depth, LimeBasis? basis, Institution? institution)
     {
-        Rate = rate;
-        Findings = findings;
+        OfBasis = ofBasis;
+        TargetPh = targetPh;
+        Depth = depth;
+        Basis = basis;
+        Institution = institution;
+        Rate =
+            targetPh is { } target && depth is { } treated && basis is not null && institution is not null
+                ? LimeRate.Of(ofBasis, target, treated, basis, institution)
+                : null;
     }
+
+    /// <summary>Gets the rate as printed, of the lime it is counted in.</summary>
+    public ApplicationRate OfBasis { get; }
+
+    /// <summary>Gets the pH aimed at, or null.</summary>
+    public double? TargetPh { get; }
+
+    /// <summary>Gets the depth treated, or null.</summary>
+    public Length? Depth { get; }
+
+    /// <summary>Gets the lime it is counted in, or null.</summary>
+    public LimeBasis? Basis { get; }
+
+    /// <summary>Gets the institution, or null.</summary>
+    public Institution? Institution { get; }
 
     /// <summary>Gets the rate; null when a label is missing (the findings say what to ask).</summary>
     public LimeRate? Rate { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Rate is { } rate ? Cautions(rate) : Missing());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => Rate is null ? [] : [Rate.Basis.SourceId];
@@ -36,51 +58,55 @@ public sealed class PrintedLimeRate : IWorkedResult
         Length? depth,
         LimeBasis? basis,
         Institution? institution
-    )
-    {
-        var findings = new List<Finding>();
-        if (basis is null)
-        {
-            findings.Add(FindingCatalog.Create(LimingCodes.BasisUnknown));
-        }
-
-        AddMissing("target pH", targetPh is null);
-        AddMissing("depth", depth is null);
-        AddMissing("institution", institution is null);
-        if (targetPh is not { } target || depth is not { } treated || basis is null || institution is null)
-        {
-            return new(null, Finding.InOrder(findings));
-        }
-
-        if (rate.PoundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre)
-        {
-            findings.Add(FindingCatalog.Create(LimingCodes.RateHigh, ("rate", LimeText.Tons(rate.PoundsPerAcre))));
-        }
-
-        if (basis.Status == DataStatus.Memory)
-        {
-            findings.Add(MemoryGate.FindingFor($"the lime '{basis.Name}'", basis.SourceId));
-        }
-
-        if (target > LimingConstants.All["over-lime-target"])
-        {
-            findings.Add(FindingCatalog.Create(LimingCodes.OverTarget));
-        }
-
-        return new(LimeRate.Of(rate, target, treated, basis, institution), Finding.InOrder(findings));
-
-        void AddMissing(string label, bool missing)
-        {
-            if (missing)
-            {
-                findings.Add(FindingCatalog.Create(LimingCodes.LabelMissing, ("label", label)));
-            }
-        }
-    }
+    ) => new(rate, targetPh, depth, basis, institution);
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         Rate is null
             ? []
             : [LimingFormulas.All["lime-as-labelled"].Line(Rate.ToString(), ("what", "Printed rate")).From(Rate.Basis.Origin)];
+
+    private IEnumerable<Finding> Missing()
+    {
+        if (Basis is null)
+        {
+            yield return FindingCatalog.Create(LimingCodes.BasisUnknown);
+        }
+
+        if (TargetPh is null)
+        {
+            yield return MissingLabel("target pH");
+        }
+
+        if (Depth is null)
+        {
+            yield return MissingLabel("depth");
+        }
+
+        if (Institution is null)
+        {
+            yield return MissingLabel("institution");
+        }
+    }
+
+    private static Finding MissingLabel(string label) => FindingCatalog.Create(LimingCodes.LabelMissing, ("label", label));
+
+    private static IEnumerable<Finding> Cautions(LimeRate rate)
+    {
+        if (rate.OfBasis.PoundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre)
+        {
+            yield return FindingCatalog.Create(LimingCodes.RateHigh, ("rate", LimeText.Tons(rate.OfBasis.PoundsPerAcre)));
+        }
+
+        var basis = rate.Basis;
+        if (basis.Status == DataStatus.Memory)
+        {
+            yield return MemoryGate.FindingFor($"the lime '{basis.Name}'", basis.SourceId);
+        }
+
+        if (rate.TargetPh > LimingConstants.All["over-lime-target"])
+        {
+            yield return FindingCatalog.Create(LimingCodes.OverTarget);
+        }
+    }
 }

@@ -8,25 +8,59 @@ namespace PlotAgronomy.Liming;
 /// <summary>The soil pH to aim at for a kind or a blend, by one institution.</summary>
 public sealed class LimeTarget : IWorkedResult
 {
-    private LimeTarget(Institution institution) => Institution = institution;
+    private LimeTarget(
+        ImmutableArray<KindShare> blend,
+        Institution institution,
+        SoilClass soilClass,
+        bool acidSubsoil,
+        double smallestShare
+    )
+    {
+        Blend = blend;
+        Institution = institution;
+        SoilClass = soilClass;
+        AcidSubsoil = acidSubsoil;
+        SmallestShare = smallestShare;
+        foreach (var part in blend)
+        {
+            if (part.ShareOfFullStand >= smallestShare && TargetOf(part.Kind) is { } ph && !(Ph >= ph))
+            {
+                (Ph, SetBy) = (ph, part.Kind);
+            }
+        }
+    }
+
+    /// <summary>Gets the kinds and their shares of a full stand.</summary>
+    public ImmutableArray<KindShare> Blend { get; }
 
     /// <summary>Gets the institution.</summary>
     public Institution Institution { get; }
 
+    /// <summary>Gets the soil class.</summary>
+    public SoilClass SoilClass { get; }
+
+    /// <summary>Gets a value indicating whether the subsoil is below pH 6.</summary>
+    public bool AcidSubsoil { get; }
+
+    /// <summary>Gets the smallest share of a full stand that counts.</summary>
+    public double SmallestShare { get; }
+
     /// <summary>Gets the pH to aim at; null when neither the institution nor the kinds' own figures give one.</summary>
-    public double? Ph { get; private init; }
+    public double? Ph { get; }
 
     /// <summary>Gets the kind that asks for it, or null.</summary>
-    public CropKind? SetBy { get; private init; }
+    public CropKind? SetBy { get; }
 
     /// <summary>Gets the kinds of the blend that do not stand the target.</summary>
-    public ImmutableArray<CropKind> OutsideTheirRange { get; private init; } = [];
+    public ImmutableArray<CropKind> OutsideTheirRange =>
+        [.. Blend.Select(p => p.Kind).Where(k => k.Ph is { } range && (Ph < range.MinimumPh || Ph > range.MaximumPh))];
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([.. Counted.SelectMany(FindingsOf), .. OutsideTheirRange.Select(OutsideRange), .. FromMemory()]);
 
     /// <inheritdoc/>
-    public required ImmutableArray<string> SourceIds { get; init; }
+    public ImmutableArray<string> SourceIds => [.. Counted.SelectMany(SourcesOf).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>Gets the institutions that print targets or ranges.</summary>
     public static ImmutableArray<Institution> Institutions =>
@@ -74,115 +108,7 @@ public sealed class LimeTarget : IWorkedResult
             "of a full stand",
             nameof(smallestShare)
         );
-        var findings = new List<Finding>();
-        var remembered = new List<(string Kind, string SourceId)>();
-        var sources = new SortedSet<string>(StringComparer.Ordinal);
-        (double Ph, CropKind Kind)? best = null;
-        foreach (var part in blend.Where(p => p.ShareOfFullStand >= threshold))
-        {
-            if (TargetOf(part.Kind) is { } ph && !(best?.Ph >= ph))
-            {
-                best = (ph, part.Kind);
-            }
-        }
-
-        ImmutableArray<CropKind> outside = best is { } found
-            ?
-            [
-                .. blend
-                    .Select(p => p.Kind)
-                    .Where(k => k.Ph is { } range && (found.Ph < range.MinimumPh || found.Ph > range.MaximumPh)),
-            ]
-            : [];
-        findings.AddRange(
-            outside.Select(k =>
-                FindingCatalog.Create(
-                    LimingCodes.TargetWide,
-                    ("kind", k.ShortName),
-                    ("low", LimeText.Ph(k.Ph!.MinimumPh)),
-                    ("high", LimeText.Ph(k.Ph.MaximumPh)),
-                    ("target", LimeText.Ph(best!.Value.Ph))
-                )
-            )
-        );
-        findings.AddRange(
-            remembered
-                .GroupBy(r => r.SourceId)
-                .Select(same =>
-                    MemoryGate.FindingFor(
-                        $"the target pH of {string.Join("; ", same.Select(r => r.Kind))}, {institution}",
-                        same.Key
-                    )
-                )
-        );
-        return new LimeTarget(institution)
-        {
-            Ph = best?.Ph,
-            SetBy = best?.Kind,
-            OutsideTheirRange = outside,
-            Findings = Finding.InOrder(findings),
-            SourceIds = [.. sources],
-        };
-
-        double? TargetOf(CropKind kind)
-        {
-            if (LimeTargetRow.FindForInstitution(institution, kind.Id, soilClass, acidSubsoil) is { } row)
-            {
-                sources.Add(row.SourceId);
-                if (row.Status == DataStatus.Memory)
-                {
-                    remembered.Add((kind.ShortName, row.SourceId));
-                }
-
-                if (SourceCatalog.Find(row.SourceId) is { SupersededBy: not null } source)
-                {
-                    findings.Add(
-                        FindingCatalog.Create(
-                            LimingCodes.TargetSuperseded,
-                            ("institution", institution.Name),
-                            ("title", source.Title),
-                            ("edition", source.Edition)
-                        )
-                    );
-                }
-
-                if (row.TargetPh is null)
-                {
-                    findings.Add(
-                        FindingCatalog.Create(
-                            LimingCodes.TargetFromRange,
-                            ("kind", kind.ShortName),
-                            ("institution", institution.Name),
-                            ("range", row.RangeInWords),
-                            ("target", LimeText.Ph(row.LowestPh!.Value))
-                        )
-                    );
-                }
-
-                return row.TargetPh ?? row.LowestPh;
-            }
-
-            string instead = kind.Ph is { } own
-                ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken"
-                : "it has no say";
-            findings.Add(
-                FindingCatalog.Create(
-                    LimingCodes.TargetNotKnown,
-                    ("institution", institution.Name),
-                    ("kind", kind.ShortName),
-                    ("instead", instead)
-                )
-            );
-            if (kind.Ph is { } stands)
-            {
-                sources.UnionWith(stands.BestEvidence.SourceIds);
-                findings.AddRange(
-                    stands.BestEvidence.FindingFor($"the best pH of {kind.ShortName}") is { } memory ? [memory] : []
-                );
-            }
-
-            return kind.Ph?.BestPhFrom;
-        }
+        return new LimeTarget([.. blend], institution, soilClass, acidSubsoil, threshold);
     }
 
     /// <inheritdoc/>
@@ -198,4 +124,80 @@ public sealed class LimeTarget : IWorkedResult
                 },
             ]
             : [];
+
+    /// <summary>The kinds with share enough to have a say.</summary>
+    private IEnumerable<CropKind> Counted => Blend.Where(p => p.ShareOfFullStand >= SmallestShare).Select(p => p.Kind);
+
+    private LimeTargetRow? RowOf(CropKind kind) => LimeTargetRow.FindForInstitution(Institution, kind.Id, SoilClass, AcidSubsoil);
+
+    private double? TargetOf(CropKind kind) => RowOf(kind) is { } row ? row.TargetPh ?? row.LowestPh : kind.Ph?.BestPhFrom;
+
+    private IEnumerable<string> SourcesOf(CropKind kind) =>
+        RowOf(kind) is { } row ? [row.SourceId] : kind.Ph?.BestEvidence.SourceIds ?? [];
+
+    private IEnumerable<Finding> FindingsOf(CropKind kind) =>
+        RowOf(kind) is { } row ? FindingsOf(kind, row) : FindingsWithoutRow(kind);
+
+    private IEnumerable<Finding> FindingsOf(CropKind kind, LimeTargetRow row)
+    {
+        if (SourceCatalog.Find(row.SourceId) is { SupersededBy: not null } source)
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.TargetSuperseded,
+                ("institution", Institution.Name),
+                ("title", source.Title),
+                ("edition", source.Edition)
+            );
+        }
+
+        if (row.TargetPh is null)
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.TargetFromRange,
+                ("kind", kind.ShortName),
+                ("institution", Institution.Name),
+                ("range", row.RangeInWords),
+                ("target", LimeText.Ph(row.LowestPh!.Value))
+            );
+        }
+    }
+
+    private IEnumerable<Finding> FindingsWithoutRow(CropKind kind)
+    {
+        string instead = kind.Ph is { } own
+            ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken"
+            : "it has no say";
+        yield return FindingCatalog.Create(
+            LimingCodes.TargetNotKnown,
+            ("institution", Institution.Name),
+            ("kind", kind.ShortName),
+            ("instead", instead)
+        );
+        if (kind.Ph?.BestEvidence.FindingFor($"the best pH of {kind.ShortName}") is { } memory)
+        {
+            yield return memory;
+        }
+    }
+
+    private Finding OutsideRange(CropKind kind) =>
+        FindingCatalog.Create(
+            LimingCodes.TargetWide,
+            ("kind", kind.ShortName),
+            ("low", LimeText.Ph(kind.Ph!.MinimumPh)),
+            ("high", LimeText.Ph(kind.Ph.MaximumPh)),
+            ("target", LimeText.Ph(Ph!.Value))
+        );
+
+    /// <summary>One finding a source for the targets whose numbers are from memory.</summary>
+    private IEnumerable<Finding> FromMemory() =>
+        Counted
+            .Select(kind => (Kind: kind, Row: RowOf(kind)))
+            .Where(r => r.Row?.Status == DataStatus.Memory)
+            .GroupBy(r => r.Row!.SourceId)
+            .Select(same =>
+                MemoryGate.FindingFor(
+                    $"the target pH of {string.Join("; ", same.Select(r => r.Kind.ShortName))}, {Institution}",
+                    same.Key
+                )
+            );
 }

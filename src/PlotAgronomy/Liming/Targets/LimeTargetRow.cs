@@ -51,11 +51,19 @@ internal sealed class LimeTargetRow
     internal static LimeTargetRow? FindForInstitution(Institution institution, string kindId, SoilClass soil, bool hasAcidSubsoil)
     {
         string subsoil = hasAcidSubsoil ? "yes" : "no";
-        return All.FirstOrDefault(r =>
-            r.Institution == institution
-            && r.kinds.Contains(kindId)
-            && r.soils.Contains(soil)
-            && (r.acidSubsoil == "any" || r.acidSubsoil == subsoil)
-        );
+        foreach (var row in All)
+        {
+            if (
+                row.Institution == institution
+                && row.kinds.Contains(kindId)
+                && row.soils.Contains(soil)
+                && (row.acidSubsoil == "any" || row.acidSubsoil == subsoil)
+            )
+            {
+                return row;
+            }
+        }
+
+        return null;
     }
 }

@@ -6,20 +6,24 @@ namespace PlotAgronomy.Liming;
 /// <summary>The soil pH at which liming starts: a small margin below the target (tri-state 1995: 0.2 to 0.3).</summary>
 public sealed class LimeTrigger : IWorkedResult
 {
-    private readonly double target;
-    private readonly double margin;
-
-    private LimeTrigger(double target, double margin)
+    private LimeTrigger(double targetPh, double marginPh)
     {
-        this.target = target;
-        this.margin = margin;
+        TargetPh = targetPh;
+        MarginPh = marginPh;
     }
 
+    /// <summary>Gets the pH aimed at.</summary>
+    public double TargetPh { get; }
+
+    /// <summary>Gets the margin below it, in pH.</summary>
+    public double MarginPh { get; }
+
     /// <summary>Gets the pH at or below which to lime; null when the margin is not plausible.</summary>
-    public double? Ph { get; private init; }
+    public double? Ph => MarginPh > LimingConstants.All["largest-trigger"] ? null : LimeTimes.Trigger(TargetPh, MarginPh);
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Ph is null ? [FindingCatalog.Create(LimingCodes.TriggerImplausible, ("margin", LimeText.Ph(MarginPh)))] : [];
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [LimingFormulas.All["lime-trigger"].Origin!.SourceId];
@@ -31,14 +35,9 @@ public sealed class LimeTrigger : IWorkedResult
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static LimeTrigger Below(double targetPh, double marginPh)
     {
-        Guard.Between(targetPh, 4, 9, "pH");
+        LimeLimits.TargetPh(targetPh, nameof(targetPh));
         Guard.AtLeast(marginPh, 0, "pH");
-        return marginPh > LimingConstants.All["largest-trigger"]
-            ? new(targetPh, marginPh)
-            {
-                Findings = [FindingCatalog.Create(LimingCodes.TriggerImplausible, ("margin", LimeText.Ph(marginPh)))],
-            }
-            : new(targetPh, marginPh) { Ph = LimeTimes.Trigger(targetPh, marginPh), Findings = [] };
+        return new(targetPh, marginPh);
     }
 
     /// <inheritdoc/>
@@ -48,7 +47,7 @@ public sealed class LimeTrigger : IWorkedResult
             [
                 LimingFormulas
                     .All["lime-trigger"]
-                    .Line($"pH {LimeText.Ph(ph)}", ("target", LimeText.Ph(target)), ("margin", LimeText.Ph(margin))),
+                    .Line($"pH {LimeText.Ph(ph)}", ("target", LimeText.Ph(TargetPh)), ("margin", LimeText.Ph(MarginPh))),
             ]
             : [];
 }

@@ -18,11 +18,12 @@ public sealed class LimeBalance : IWorkedResult
     {
         Rate = rate;
         Area = area;
+        AppliedLime = applied;
+        PlannedLime = planned;
         double acres = area.Acres;
         Need = Mass.FromPounds(LimeSums.ForArea(rate.OfBasis.PoundsPerAcre, acres, 0));
-        Applied = Mass.FromPounds(applied.Sum(a => a.PoundsOfBasis(rate)));
-        Planned = Mass.FromPounds(planned.Sum(a => a.PoundsOfBasis(rate)));
-        Findings = Finding.InOrder(FindingsOf([.. applied, .. planned]));
+        Applied = Mass.FromPounds(LimeApplication.PoundsOfBasis(applied, rate));
+        Planned = Mass.FromPounds(LimeApplication.PoundsOfBasis(planned, rate));
     }
 
     /// <summary>Gets the rate that is needed.</summary>
@@ -30,6 +31,12 @@ public sealed class LimeBalance : IWorkedResult
 
     /// <summary>Gets the area.</summary>
     public Area Area { get; }
+
+    /// <summary>Gets the applications that have gone on.</summary>
+    public ImmutableArray<LimeApplication> AppliedLime { get; }
+
+    /// <summary>Gets the applications that are planned besides.</summary>
+    public ImmutableArray<LimeApplication> PlannedLime { get; }
 
     /// <summary>Gets the need, in the lime of the basis.</summary>
     public Mass Need { get; }
@@ -71,7 +78,7 @@ public sealed class LimeBalance : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsOf([.. AppliedLime, .. PlannedLime]));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [Rate.Basis.SourceId];

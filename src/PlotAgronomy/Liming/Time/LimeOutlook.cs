@@ -18,7 +18,7 @@ public sealed class LimeOutlook : IWorkedResult
     public required LimeReaction Worked { get; init; }
 
     /// <summary>Gets the share of the lime that works within a year, by its fineness; the coarse rest takes longer.</summary>
-    public LimeReaction WorkedInAYear => LimeReaction.After(Terms.Material, 12);
+    public LimeReaction WorkedInAYear => LimeReaction.After(Terms.Material, LimingConstants.All["first-year"]);
 
     /// <summary>Gets the lowest pH to expect on planting day.</summary>
     public required double ExpectedPhLow { get; init; }
@@ -34,19 +34,22 @@ public sealed class LimeOutlook : IWorkedResult
     public DateOnly FullEffectOn => Terms.LimedOn.AddMonths((int)LimingConstants.All["full-effect"]);
 
     /// <summary>Gets the kinds whose lower limit today's soil meets: they can be sown without waiting for the lime.</summary>
-    public required ImmutableArray<CropKind> SowNow { get; init; }
+    public ImmutableArray<CropKind> SowNow =>
+        [.. Terms.Kinds.Where(k => k.Ph is { } range && range.MinimumPh <= Terms.SoilPh.Value)];
 
     /// <summary>Gets the kinds to hold back until the lime has worked.</summary>
-    public required ImmutableArray<CropKind> HoldBack { get; init; }
+    public ImmutableArray<CropKind> HoldBack =>
+        [.. Terms.Kinds.Where(k => k.Ph is { } range && range.MinimumPh > Terms.SoilPh.Value)];
 
     /// <summary>Gets the kinds whose lower limit is not known.</summary>
-    public required ImmutableArray<CropKind> LimitUnknown { get; init; }
+    public ImmutableArray<CropKind> LimitUnknown => [.. Terms.Kinds.Where(k => k.Ph is null)];
 
     /// <summary>Gets the day by which to test again, in the same season and to the same depth.</summary>
     public required DateOnly RetestOn { get; init; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([.. TimeFindings(Terms, Worked.Months), .. KindFindings(Terms.SoilPh.Value, HoldBack, LimitUnknown)]);
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -79,19 +82,12 @@ public sealed class LimeOutlook : IWorkedResult
         double target = terms.Rate.TargetPh;
         double delivered = terms.ShareDelivered.Value;
         bool onSurface = terms.Placement == LimePlacement.Surface;
-        var known = terms.Kinds.Where(k => k.Ph is not null).ToList();
-        ImmutableArray<CropKind> holdBack = [.. known.Where(k => k.Ph!.MinimumPh > ph)];
-        ImmutableArray<CropKind> unknown = [.. terms.Kinds.Where(k => k.Ph is null)];
         return new LimeOutlook(terms)
         {
             Worked = worked,
             ExpectedPhLow = LimeTimes.ExpectedPh(ph, target, delivered, onSurface ? 0 : worked.Low.Value),
             ExpectedPhHigh = LimeTimes.ExpectedPh(ph, target, delivered, worked.High.Value),
-            SowNow = [.. known.Where(k => k.Ph!.MinimumPh <= ph)],
-            HoldBack = holdBack,
-            LimitUnknown = unknown,
             RetestOn = terms.LimedOn.AddMonths(MonthsToRetest(terms)),
-            Findings = Finding.InOrder([.. TimeFindings(terms, months), .. KindFindings(ph, holdBack, unknown)]),
         };
     }
 

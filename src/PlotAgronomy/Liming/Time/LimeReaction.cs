@@ -10,13 +10,17 @@ public sealed class LimeReaction
 {
     private static readonly Table<Band> Bands = new("Liming/Data/reaction.csv", Band.FromRow);
 
-    private LimeReaction(double months, bool finenessKnown, double low, double high)
+    private LimeReaction(LimingMaterial material, double months, bool finenessKnown, double low, double high)
     {
+        Material = material;
         Months = months;
         FinenessKnown = finenessKnown;
         Low = Fraction.FromValue(Math.Min(low, high));
         High = Fraction.FromValue(Math.Min(1, high));
     }
+
+    /// <summary>Gets the material.</summary>
+    public LimingMaterial Material { get; }
 
     /// <summary>Gets the months after liming.</summary>
     public double Months { get; }
@@ -43,17 +47,13 @@ public sealed class LimeReaction
         Guard.AtLeast(months, 0, "months");
         if (!material.Neutralizes)
         {
-            return new(months, true, 0, 0);
+            return new(material, months, true, 0, 0);
         }
 
         return FinenessOf(material) is { } sieves
-            ? new(
-                months,
-                true,
-                Bands.Rows.Sum(b => b.Worked(sieves, months, b.MonthsLatest)),
-                Bands.Rows.Sum(b => b.Worked(sieves, months, b.MonthsSoonest))
-            )
+            ? OfFineness(material, sieves, months)
             : new(
+                material,
                 months,
                 false,
                 LimeTimes.WorkedOfUnknownFineness(months, LimingConstants.All["unknown-fineness-latest"]),
@@ -94,8 +94,21 @@ public sealed class LimeReaction
     public override string ToString() =>
         $"{Amounts.Print(Low, 0)} to {Amounts.Print(High, 0)} after {Amounts.Print(Months, 1)} months";
 
+    private static LimeReaction OfFineness(LimingMaterial material, SieveAnalysis sieves, double months)
+    {
+        double low = 0;
+        double high = 0;
+        foreach (var band in Bands.Rows)
+        {
+            low += band.Worked(sieves, months, band.MonthsLatest);
+            high += band.Worked(sieves, months, band.MonthsSoonest);
+        }
+
+        return new(material, months, true, low, high);
+    }
+
     private static SieveAnalysis? FinenessOf(LimingMaterial material) =>
-        material.Sieves is { } sieves && Bands.Rows.SelectMany(b => b.Meshes).All(sieves.Knows) ? sieves : null;
+        material.Sieves is { } sieves && Bands.Rows.All(b => b.IsKnown(sieves)) ? sieves : null;
 
     private sealed record Band(
         int PassingMesh,
@@ -106,7 +119,8 @@ public sealed class LimeReaction
         Origin Origin
     )
     {
-        internal IEnumerable<int> Meshes => HeldOnMesh is int held ? [PassingMesh, held] : [PassingMesh];
+        internal bool IsKnown(SieveAnalysis sieves) =>
+            sieves.Knows(PassingMesh) && (HeldOnMesh is not int held || sieves.Knows(held));
 
         internal double Worked(SieveAnalysis sieves, double months, double monthsToShare) =>
             LimeTimes.BandWorked(ShareIn(sieves), Share, months, monthsToShare);

@@ -14,19 +14,15 @@ public sealed class NitrogenAcidity : IWorkedResult
         f => f.Origin.Status
     );
 
-    private readonly string name;
-    private readonly Origin? origin;
-    private readonly double? hydrogenIons;
+    private readonly Figure figure;
 
-    private NitrogenAcidity(string name, Origin? origin, double? hydrogenIons)
-    {
-        this.name = name;
-        this.origin = origin;
-        this.hydrogenIons = hydrogenIons;
-    }
+    private NitrogenAcidity(Figure figure) => this.figure = figure;
 
     /// <summary>Gets the ids of the fertilizers it knows.</summary>
     public static ImmutableArray<string> Fertilizers => [.. Figures.Everything.Select(f => f.Id)];
+
+    /// <summary>Gets the id of the fertilizer.</summary>
+    public string Fertilizer => figure.Id;
 
     /// <summary>Gets the convention.</summary>
     public required AcidityConvention Convention { get; init; }
@@ -43,10 +39,16 @@ public sealed class NitrogenAcidity : IWorkedResult
         ApplicationRate.FromPoundsPerAcre(LimeTimes.CarbonateForAcid(Nitrogen.PoundsPerAcre, CarbonatePerNitrogen));
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([
+            FindingCatalog.Create(LimingCodes.AcidityAglime),
+            .. IsPublished && figure.Origin.Status == DataStatus.Memory
+                ? new[] { MemoryGate.FindingFor($"the acidity of {figure.Name}", figure.Origin.SourceId) }
+                : [],
+        ]);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [origin?.SourceId ?? AtomicMasses.SourceId];
+    public ImmutableArray<string> SourceIds => [IsPublished ? figure.Origin.SourceId : AtomicMasses.SourceId];
 
     /// <summary>Acid of one fertilizer.</summary>
     /// <param name="fertilizer">Id, such as <c>urea</c>.</param>
@@ -61,31 +63,20 @@ public sealed class NitrogenAcidity : IWorkedResult
     {
         Guard.Defined(convention);
         var figure = Figures.Find(fertilizer);
-        bool published = convention == AcidityConvention.PlantsTakeUpNitrate;
-        double factor = published
-            ? figure.CarbonatePerNitrogen
-            : LimeTimes.CarbonatePerNitrogen(
-                figure.HydrogenIonsPerNitrogen
-                    ?? throw new ArgumentException($"The worst case has no figure for {figure.Name}.", nameof(convention)),
-                CarbonateMass,
-                NitrogenMass
-            );
-        var findings = new List<Finding> { FindingCatalog.Create(LimingCodes.AcidityAglime) };
-        if (published && figure.Origin.Status == DataStatus.Memory)
-        {
-            findings.Add(MemoryGate.FindingFor($"the acidity of {figure.Name}", figure.Origin.SourceId));
-        }
-
-        return new NitrogenAcidity(
-            figure.Name,
-            published ? figure.Origin : null,
-            published ? null : figure.HydrogenIonsPerNitrogen
-        )
+        double factor =
+            convention == AcidityConvention.PlantsTakeUpNitrate
+                ? figure.CarbonatePerNitrogen
+                : LimeTimes.CarbonatePerNitrogen(
+                    figure.HydrogenIonsPerNitrogen
+                        ?? throw new ArgumentException($"The worst case has no figure for {figure.Name}.", nameof(convention)),
+                    CarbonateMass,
+                    NitrogenMass
+                );
+        return new NitrogenAcidity(figure)
         {
             Convention = convention,
             Nitrogen = nitrogen,
             CarbonatePerNitrogen = factor,
-            Findings = Finding.InOrder(findings),
         };
     }
 
@@ -99,14 +90,14 @@ public sealed class NitrogenAcidity : IWorkedResult
     public double PhFall(LimeBufferCapacity capacity, Length depth)
     {
         double inches = depth.Inches;
-        Guard.AboveUpTo(inches, 0, 24, "in", nameof(depth));
+        LimeLimits.Depth(inches, nameof(depth));
         double perPh = Guard.Above(capacity.MilligramsPerKilogramPerPh, 0, "mg/kg per pH", nameof(capacity));
         return LimeTimes.PhFall(Carbonate.PoundsPerAcre, perPh, inches, LimingConstants.All["soil-per-inch"]);
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        hydrogenIons is { } ions
+        !IsPublished && figure.HydrogenIonsPerNitrogen is { } ions
             ?
             [
                 LimingFormulas
@@ -122,7 +113,9 @@ public sealed class NitrogenAcidity : IWorkedResult
                 },
                 AcidLine,
             ]
-            : [AcidLine.From(origin!)];
+            : [AcidLine.From(figure.Origin)];
+
+    private bool IsPublished => Convention == AcidityConvention.PlantsTakeUpNitrate;
 
     private static double CarbonateMass => LimingCompound.Calcite.MolarMassGrams;
 
@@ -133,7 +126,7 @@ public sealed class NitrogenAcidity : IWorkedResult
             .All["nitrogen-acidity"]
             .Line(
                 Amounts.Print(Carbonate, "lb/ac", 1),
-                ("fertilizer", name),
+                ("fertilizer", figure.Name),
                 ("nitrogen", Amounts.Print(Nitrogen, "lb/ac", 1)),
                 ("carbonate for a pound of nitrogen", Amounts.Print(CarbonatePerNitrogen, 2))
             );

@@ -11,16 +11,26 @@ public sealed class SulfurNeed : IWorkedResult
 
     private readonly Row? society;
     private readonly Row? garden;
-    private readonly double ph;
-    private readonly double target;
 
-    private SulfurNeed(double ph, double target, Row? society, Row? garden)
+    private SulfurNeed(WaterPh soilPh, double targetPh, Row? society, Row? garden)
     {
-        this.ph = ph;
-        this.target = target;
+        SoilPh = soilPh;
+        TargetPh = targetPh;
         this.society = society;
         this.garden = garden;
     }
+
+    /// <summary>Gets the pH now.</summary>
+    public WaterPh SoilPh { get; }
+
+    /// <summary>Gets the pH aimed at.</summary>
+    public double TargetPh { get; }
+
+    /// <summary>Gets the texture.</summary>
+    public required SoilTexture Texture { get; init; }
+
+    /// <summary>Gets a value indicating whether the soil fizzes with acid.</summary>
+    public required bool HasFreeLime { get; init; }
 
     /// <summary>Gets the rate by the Royal Horticultural Society's table, from pH 7.0-7.5 to 6.0-6.5 only; null outside
     /// it.</summary>
@@ -28,13 +38,15 @@ public sealed class SulfurNeed : IWorkedResult
 
     /// <summary>Gets the rate by a garden table for each pH unit (PRACTICE); null with free lime.</summary>
     public ApplicationRate? ByGardenPractice =>
-        garden is { } row ? ApplicationRate.FromPoundsPerAcre(LimeTimes.SulfurByPh(row.Rate.PoundsPerAcre, ph, target)) : null;
+        garden is { } row
+            ? ApplicationRate.FromPoundsPerAcre(LimeTimes.SulfurByPh(row.Rate.PoundsPerAcre, SoilPh.Value, TargetPh))
+            : null;
 
     /// <summary>Gets the pounds of carbonate that a pound of sulfur offsets, by stoichiometry: 3.12.</summary>
     public static double CarbonatePerSulfur => LimingCompound.Calcite.MolarMassGrams / AtomicMasses.Of("S");
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => [FindingCatalog.Create(LimingCodes.LowerPhDoubtful)];
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. Printed.Rows.Select(r => r.Origin.SourceId).Distinct()];
@@ -50,15 +62,16 @@ public sealed class SulfurNeed : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(soilPh);
         Guard.Defined(texture);
-        Guard.Between(targetPh, 4, Math.BitDecrement(soilPh.Value), "pH");
+        Guard.Between(targetPh, LimeLimits.LowestTargetPh, Math.BitDecrement(soilPh.Value), "pH");
         return new SulfurNeed(
-            soilPh.Value,
+            soilPh,
             targetPh,
             hasFreeLime ? null : Printed.Rows.FirstOrDefault(r => Fits(r, isPerPh: false) && InBand(r)),
             hasFreeLime ? null : Printed.Rows.First(r => Fits(r, isPerPh: true))
         )
         {
-            Findings = [FindingCatalog.Create(LimingCodes.LowerPhDoubtful)],
+            Texture = texture,
+            HasFreeLime = hasFreeLime,
         };
 
         bool Fits(Row row, bool isPerPh) => row.IsPerPhUnit == isPerPh && row.Textures.Contains(texture);
@@ -78,7 +91,7 @@ public sealed class SulfurNeed : IWorkedResult
                 {
                     LimeTableLines.Row(
                         "Sulfur",
-                        $"pH {LimeText.Ph(ph)} to {LimeText.Ph(target)}: {Amounts.Print(row.Rate, "lb/1000 ft2", 1)}",
+                        $"pH {LimeText.Ph(SoilPh.Value)} to {LimeText.Ph(TargetPh)}: {Amounts.Print(row.Rate, "lb/1000 ft2", 1)}",
                         row.Origin
                     ),
                 }
@@ -91,8 +104,8 @@ public sealed class SulfurNeed : IWorkedResult
                         .Line(
                             Amounts.Print(rate, "lb/1000 ft2", 1),
                             ("rate for a pH unit", Amounts.Print(each.Rate, "lb/1000 ft2", 1)),
-                            ("pH", LimeText.Ph(ph)),
-                            ("target", LimeText.Ph(target))
+                            ("pH", LimeText.Ph(SoilPh.Value)),
+                            ("target", LimeText.Ph(TargetPh))
                         ),
                 }
                 : [],

@@ -11,9 +11,6 @@ namespace PlotAgronomy.Planning;
 /// counted.</summary>
 internal static class LimeSolver
 {
-    /// <summary>Days that lime and urea or ammonium stay apart on the surface (common practice: two weeks).</summary>
-    private const int DaysApart = 14;
-
     internal static LimeAnswer Solve(PlanContent plan, Blend blend, PurchasePlan? fertilizer)
     {
         var (target, wanted) = Aim(plan, blend.KindShares);
@@ -53,7 +50,12 @@ internal static class LimeSolver
     internal static (LimeTarget Target, double Ph) Aim(PlanContent plan, IReadOnlyList<KindShare> kinds)
     {
         var target = LimeTarget.ForBlend(kinds, plan.LimeMethod.Institution, plan.Report.SoilClass ?? SoilClass.Mineral);
-        return (target, plan.StatedTargetPh ?? target.Ph ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(6).Min());
+        return (
+            target,
+            plan.StatedTargetPh
+                ?? target.Ph
+                ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(LimingConstants.All["fallback-target"]).Min()
+        );
     }
 
     private static string Reason(PlanContent plan, LimeTarget target, double targetPh) =>
@@ -118,7 +120,8 @@ internal static class LimeSolver
 
     private static bool WithNitrogen(PlanContent plan, PurchasePlan? fertilizer) =>
         plan.LimeDate is { } limed
-        && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and < DaysApart
+        && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and var days
+        && days < LimingConstants.All["days-from-nitrogen"]
         && fertilizer?.Lines.Any(l =>
             l.Product.Analysis.Percent(PlantNutrient.Nitrogen) > 0
             && l.Product.Substance is not (FertilizerSubstance.CalciumNitrate or FertilizerSubstance.PotassiumNitrate)
