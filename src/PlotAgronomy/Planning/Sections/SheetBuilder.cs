@@ -47,7 +47,7 @@ public static class SheetBuilder
             Sections =
             [
                 .. sections,
-                FindingsSection.Write([.. findings.Except(elsewhere)], elsewhere.Count > 0),
+                FindingsSection.Write([.. findings.ExceptBy(elsewhere.Select(f => $"{f}"), f => $"{f}")], elsewhere.Count > 0),
                 SourcesSection.Write(sources),
             ],
             Findings = findings,
