@@ -25,18 +25,7 @@ internal static class BlendMath
 
     internal static double DiameterRatio(double largest, double smallest) => largest / smallest;
 
-    /// <summary>Divides parts by their sum.</summary>
-    internal static double[] Shares(ReadOnlySpan<double> parts)
-    {
-        double sum = Sum(parts);
-        var shares = new double[parts.Length];
-        for (int i = 0; i < parts.Length; i++)
-        {
-            shares[i] = parts[i] / sum;
-        }
-
-        return shares;
-    }
+    internal static double ShareOfWhole(double part, double sum) => part / sum;
 
     internal static double Sum(ReadOnlySpan<double> values)
     {
@@ -49,33 +38,41 @@ internal static class BlendMath
         return sum;
     }
 
-    /// <summary>H = -sum q ln q; an empty share adds nothing.</summary>
+    /// <summary>Shannon's diversity H, the sum of its terms.</summary>
     internal static double Shannon(ReadOnlySpan<double> shares)
     {
         double sum = 0;
         foreach (double q in shares)
         {
-            sum -= q > 0 ? q * Math.Log(q) : 0;
+            sum += ShannonTerm(q);
         }
 
         return Math.Max(0, sum);
     }
 
-    /// <summary>J = H / ln N; 1 for a single kind, by definition.</summary>
-    internal static double Evenness(ReadOnlySpan<double> shares) =>
-        shares.Length == 1 ? 1 : Shannon(shares) / Math.Log(shares.Length);
+    /// <summary>-q ln q; an empty share adds nothing.</summary>
+    internal static double ShannonTerm(double share) => share > 0 ? -(share * Math.Log(share)) : 0;
 
-    /// <summary>1 - D = 1 - sum q squared.</summary>
+    /// <summary>J = H / ln N; 1 for a single kind, by definition.</summary>
+    internal static double Evenness(double shannon, double kinds) => kinds <= 1 ? 1 : shannon / Math.Log(kinds);
+
+    /// <summary>exp(H): equal kinds that would be as diverse.</summary>
+    internal static double EffectiveKinds(double shannon) => Math.Exp(shannon);
+
+    /// <summary>1 - D, where D is the sum of its terms.</summary>
     internal static double Simpson(ReadOnlySpan<double> shares)
     {
         double sum = 0;
         foreach (double q in shares)
         {
-            sum += q * q;
+            sum += SimpsonTerm(q);
         }
 
         return 1 - sum;
     }
+
+    /// <summary>q squared: the chance that two picks are both of this kind.</summary>
+    internal static double SimpsonTerm(double share) => share * share;
 
     /// <summary>Coefficient of variation of a count that is scattered at random: 1 / sqrt(count).</summary>
     internal static double RandomVariation(double expectedCount) => 1 / Math.Sqrt(expectedCount);

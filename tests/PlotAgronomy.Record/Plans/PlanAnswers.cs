@@ -35,7 +35,7 @@ internal static class PlanAnswers
             add($"{seed}.pls", sown.Part.LiveRate.Rate);
             add($"{seed}.part", sown.Bulk.PureLiveSeedPart);
             add($"{seed}.bulk.germinated", sown.Bulk.CountingGerminationOnly?.Rate);
-            add($"{seed}.bulk.dormant", sown.Bulk.CountingHardAndDormant.Rate);
+            add($"{seed}.bulk.dormant", sown.Bulk.CountingHardAndDormant?.Rate);
             add($"{seed}.bulk.better", sown.Bulk.BulkIfSeedIsBetter?.Rate);
             add($"{seed}.bulk.worse", sown.Bulk.BulkIfSeedIsWorse?.Rate);
             add($"{seed}.per.ft2", sown.Part.LiveSeedsPerSquareFoot);

@@ -203,16 +203,16 @@ internal static class BlendsSums
     {
         var batch = blend.WeighFor(Acres(0.62));
         recorder.Call($"blend of {words}: fit, nothing known", () => Short(BlendFit.Of(batch)));
-        foreach (var region in Enum.GetValues<PlantingRegion>())
+        foreach (var region in PlantingRegion.All)
         {
-            recorder.Call($"blend of {words}: dates in common, {Words(region)}", () => Short(CommonDates.Of(blend, region)));
+            recorder.Call($"blend of {words}: dates in common, {region.Id}", () => Short(CommonDates.Of(blend, region)));
             foreach (var (day, ph, drainage) in new[]
             {
                 (new DateOnly(2026, 4, 15), 5.4, DrainageClass.Poor), (new DateOnly(2026, 8, 20), 6.4, DrainageClass.Well),
                 (new DateOnly(2026, 10, 10), 7.9, DrainageClass.Excessive),
             })
             {
-                recorder.Call($"blend of {words}: fit, {Words(region)}, {Amounts.Print(ph, 1)}, {Words(drainage)}",
+                recorder.Call($"blend of {words}: fit, {region.Id}, {Amounts.Print(ph, 1)}, {Words(drainage)}",
                     () => Short(BlendFit.Of(batch, new PlotConditions
                     {
                         Region = region,

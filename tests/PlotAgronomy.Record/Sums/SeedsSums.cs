@@ -278,7 +278,7 @@ internal static class SeedsSums
             }
 
             recorder.Call($"seeds: the rule of {rule.Jurisdiction} beside {rule.Id} for timothy",
-                () => TestDateRule.For(rule.Jurisdiction, Kind("timothy")).Id);
+                () => TestDateRule.For(rule.State, Kind("timothy")).Id);
         }
 
         recorder.Call("seeds: a test month", () => test);

@@ -112,4 +112,31 @@ public class SeasonTests
         Assert.Equal(1.0 - 1.0 / kinds, diversity.Simpson, 1e-12);
         Assert.Equal(kinds, diversity.EffectiveKinds, 1e-12);
     }
+
+    [Fact]
+    public void The_indices_of_diversity_are_the_sums_of_their_terms()
+    {
+        var blend = SampleBlends.FallFour();
+        double shannon = 0, oneKind = 0;
+        foreach (double q in blend.Parts.Select(p => p.ShareOfStand.Value))
+        {
+            shannon += BlendMath.ShannonTerm(q);
+            oneKind += BlendMath.SimpsonTerm(q);
+        }
+
+        var diversity = Diversity.Of(blend, BlendMeasure.Stand);
+        Assert.Equal(shannon, diversity.Shannon, 1e-12);
+        Assert.Equal(1 - oneKind, diversity.Simpson, 1e-12);
+        Assert.Equal(0, BlendMath.ShannonTerm(0));
+    }
+
+    [Fact]
+    public void The_working_of_diversity_shows_a_term_for_each_kind_and_their_sum()
+    {
+        string[] work = [.. Diversity.Of(SampleBlends.FallFour(), BlendMeasure.Stand).ShowWork().Select(l => l.ToString())];
+        Assert.Equal(4, work.Count(l => l.Contains("term of Shannon", StringComparison.Ordinal)));
+        Assert.Contains(work, l => l.StartsWith("Shannon = sum over the kinds = ", StringComparison.Ordinal));
+        Assert.Contains(work, l => l.StartsWith("Evenness = Shannon / ln(kinds) = ", StringComparison.Ordinal));
+        Assert.Equal(9, work.Length - work.Count(l => l.Contains("both of it", StringComparison.Ordinal)));
+    }
 }

@@ -4,8 +4,6 @@ namespace PlotAgronomy.Tests.Formulas;
 
 internal static class SeedsFormulaChecks
 {
-    private static readonly (string Place, double Low, double High) AcreFeet = ("ft2 per acre", ExactUnits.SquareFeetPerAcre, ExactUnits.SquareFeetPerAcre);
-    private static readonly (string Place, double Low, double High) SeedsPerPound = ("seeds per lb", 1_000, 800_000);
     private static readonly (string Place, double Low, double High) Germination = ("germination", 0.3, 0.98);
     private static readonly (string Place, double Low, double High) Hard = ("hard", 0, 0.3);
     private static readonly (string Place, double Low, double High) Dormant = ("dormant", 0, 0.3);
@@ -30,16 +28,5 @@ internal static class SeedsFormulaChecks
         new("tolerance-difference", d => SeedMath.DifferenceOfTests(d["label"], d["retest"]), ("label", 50, 100), ("retest", 40, 100)),
         new("rate-over-top", d => PureLiveSeedRate.BroadcastPoundsPerAcre(d["rate"]) / PureLiveSeedRate.BroadcastPoundsPerAcre(d["highest published"]),
             ("rate", 1, 200), ("highest published", 1, 150)),
-        new("seeds-on-square-foot", d => SeedMath.SeedsPerSquareFoot(d["PLS rate"], d["seeds per lb"]), ("PLS rate", 1, 200), SeedsPerPound, AcreFeet),
-        new("rate-for-density", d => SeedMath.PoundsPerAcreForDensity(d["live seeds per ft2"], d["seeds per lb"]), ("live seeds per ft2", 3, 150), SeedsPerPound, AcreFeet),
-        new("rate-for-stand", d => SeedMath.PoundsPerAcreForStand(d["plants per acre"], 1 - d["loss"], d["seeds per lb"]),
-            ("plants per acre", 20_000, 1_500_000), ("loss", 0, 0.8), SeedsPerPound),
-        new("plants-on-square-foot", d => SeedMath.PlantsPerSquareFoot(d["live seeds per ft2"], d["emergence"], d["survival"]),
-            ("live seeds per ft2", 3, 150), ("emergence", 0.1, 0.9), ("survival", 0.1, 0.9)),
-        new("seeds-along-row", d => SeedMath.SeedsPerRowFoot(d["seeds per acre"], d["row spacing"]), ("seeds per acre", 20_000, 5_000_000), ("row spacing", 6, 40), AcreFeet),
-        new("seeds-of-rows", d => SeedMath.SeedsPerAcreFromRow(d["seeds per row foot"], d["row spacing"]), ("seeds per row foot", 1, 60), ("row spacing", 6, 40), AcreFeet),
-        new("rule-of-hundred", d => SeedMath.HundredSum(d["temperature"], d["relative humidity"]), ("temperature", 20, 100), ("relative humidity", 10, 90)),
-        new("life-factor", d => SeedMath.LifeFactor(d["points drier"], d["F cooler"], d["F for twice the life"]),
-            ("points drier", -5, 5), ("F cooler", -40, 50), ("F for twice the life", 8, 12)),
     ];
 }

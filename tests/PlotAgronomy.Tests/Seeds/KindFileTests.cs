@@ -144,7 +144,7 @@ public class KindFileTests
     }
 
     private static PlantingWindow Window(string row) =>
-        new("my-clover", KindFile.Read(CsvTable.Parse(Name, $"{Header}\n{row}")).PlantingWindows.Single());
+        new(KindCatalog.Standard.Find("ladino-clover"), KindFile.Read(CsvTable.Parse(Name, $"{Header}\n{row}")).PlantingWindows.Single());
 
     [Fact]
     public void A_planting_window_may_go_without_a_locator()

@@ -94,7 +94,7 @@ public class PureLiveSeedTests
         Assert.True(hard.ShowBothRates);
         Assert.Contains(hard.Findings, f => f.Code == "seed-much-hard-or-dormant");
         Near.Assert(8 / (0.98 * 0.80), hard.CountingGerminationOnly!.Value.PoundsPerAcre);
-        Near.Assert(8 / (0.98 * 0.901), hard.CountingHardAndDormant.PoundsPerAcre);
+        Near.Assert(8 / (0.98 * 0.901), hard.CountingHardAndDormant!.Value.PoundsPerAcre);
     }
 
     [Theory]

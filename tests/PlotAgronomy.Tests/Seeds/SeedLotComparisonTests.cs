@@ -50,7 +50,7 @@ public class SeedLotComparisonTests
         Near.Assert(Cost(0.98, 0.90, 2.40), (double)answer.Ranked[0].CostPerAcre);
         Near.Assert(Cost(0.65, 0.90, 1.90), (double)answer.Ranked[4].CostPerAcre);
         Near.Assert(Cost(0.65, 0.90, 1.90) / Cost(0.98, 0.90, 2.40) - 1, (double)answer.Ranked[4].OverCheapest, 1e-9);
-        Assert.Equal(answer.Ranked.Length * 4, answer.ShowWork().Length);
+        Assert.Equal(answer.Ranked.Length * 5, answer.ShowWork().Length);
 
         // Counting hard seed turns the order.
         Assert.Equal("hard", SeedLotComparison.Rank(lots, PureLiveSeedRate.BroadcastPoundsPerAcre(20), ViabilityRule.For(SeedUse.PerennialOrReseeding)).Ranked[0].Lot.Label);

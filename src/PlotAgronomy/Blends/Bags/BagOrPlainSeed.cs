@@ -180,7 +180,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
 
     private IEnumerable<Finding> Remarks()
     {
-        if (Tolerance.IsBelow(AsClaimed.StandTotal.Chosen, BlendRules.ThinBag))
+        if (Tolerance.IsBelow(AsClaimed.StandTotal.Chosen, BlendConstants.All["thin-bag"]))
         {
             Area claimed = Bag.ClaimedArea,
                 covered = ReallyCovers;

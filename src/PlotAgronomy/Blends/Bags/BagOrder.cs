@@ -23,7 +23,23 @@ public sealed class BagOrder : IWorkedResult
     public required Blend IfAllSown { get; init; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            Planned
+                .Parts.Zip(IfAllSown.Parts)
+                .Where(x =>
+                    Math.Abs(x.Second.ShareOfStand.Value / x.First.ShareOfStand.Value - 1) > BlendConstants.All["share-change"]
+                )
+                .Select(x =>
+                    FindingCatalog.Create(
+                        BlendCodes.BagsChangeShare,
+                        ("kind", x.First.Kind.ShortName),
+                        ("planned", Amounts.Print(x.First.ShareOfStand, 0)),
+                        ("becomes", Amounts.Print(x.Second.ShareOfStand, 0)),
+                        ("total", Amounts.Print(IfAllSown.StandTotal.Chosen, 2))
+                    )
+                )
+        );
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => Planned.SourceIds;
@@ -41,27 +57,12 @@ public sealed class BagOrder : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(blend);
         ImmutableArray<BagLine> lines = [.. blend.WeighFor(area).Lines.Select(LineOf)];
-        var becomes = Blend.FromBatch(area, [.. lines.Select(l => (l.Component, l.Bought))]);
         return new BagOrder
         {
             Planned = blend,
             Area = area,
             Lines = lines,
-            IfAllSown = becomes,
-            Findings = Finding.InOrder(
-                blend
-                    .Parts.Zip(becomes.Parts)
-                    .Where(x => Math.Abs(x.Second.ShareOfStand.Value / x.First.ShareOfStand.Value - 1) > BlendRules.ShareChange)
-                    .Select(x =>
-                        FindingCatalog.Create(
-                            BlendCodes.BagsChangeShare,
-                            ("kind", x.First.Kind.ShortName),
-                            ("planned", Amounts.Print(x.First.ShareOfStand, 0)),
-                            ("becomes", Amounts.Print(x.Second.ShareOfStand, 0)),
-                            ("total", Amounts.Print(becomes.StandTotal.Chosen, 2))
-                        )
-                    )
-            ),
+            IfAllSown = Blend.FromBatch(area, [.. lines.Select(l => (l.Component, l.Bought))]),
         };
     }
 

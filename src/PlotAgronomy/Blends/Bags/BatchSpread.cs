@@ -22,10 +22,23 @@ public sealed class BatchSpread : IWorkedResult
     private ImmutableArray<BlendPart> Parts { get; init; } = [];
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            Kinds
+                .Where(k => k.NinetyFivePercentRange > BlendConstants.All["small-batch-spread"])
+                .Select(k =>
+                    FindingCatalog.Create(
+                        BlendCodes.SmallBatch,
+                        ("kind", k.Kind.ShortName),
+                        ("batch", Batch.ToString()),
+                        ("seeds", Amounts.Print(k.LiveSeeds, 0)),
+                        ("range", Amounts.Print(k.NinetyFivePercentRange * 100, 0))
+                    )
+                )
+        );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => BlendRules.SmallBatchSources;
+    public ImmutableArray<string> SourceIds => BlendConstants.All.Find("small-batch-spread").Origin.SourceIds;
 
     /// <summary>Spread of a batch taken from a blend.</summary>
     /// <param name="blend">Blend, well mixed.</param>
@@ -54,19 +67,6 @@ public sealed class BatchSpread : IWorkedResult
             Batch = batch,
             Parts = blend.Parts,
             Kinds = kinds,
-            Findings = Finding.InOrder(
-                kinds
-                    .Where(k => k.NinetyFivePercentRange > BlendRules.SmallBatchSpread)
-                    .Select(k =>
-                        FindingCatalog.Create(
-                            BlendCodes.SmallBatch,
-                            ("kind", k.Kind.ShortName),
-                            ("batch", batch.ToString()),
-                            ("seeds", Amounts.Print(k.LiveSeeds, 0)),
-                            ("range", Amounts.Print(k.NinetyFivePercentRange * 100, 0))
-                        )
-                    )
-            ),
         };
     }
 
@@ -82,7 +82,7 @@ public sealed class BatchSpread : IWorkedResult
         Guard.Above(stepPounds, 0, "lb", nameof(step));
         return Finding.InOrder(
             batch
-                .Lines.Where(l => Tolerance.IsAbove(stepPounds / 2, l.Weight.Pounds * BlendRules.WeighingError))
+                .Lines.Where(l => Tolerance.IsAbove(stepPounds / 2, l.Weight.Pounds * BlendConstants.All["weighing-error"]))
                 .Select(l =>
                     FindingCatalog.Create(
                         BlendCodes.CoarseScale,

@@ -42,7 +42,7 @@ internal static class CrowdingFindings
             );
         }
 
-        if (total.Highest > total.Lowest * BlendRules.UncertainTotal)
+        if (total.Highest > total.Lowest * BlendConstants.All["uncertain-total"])
         {
             yield return FindingCatalog.Create(
                 BlendCodes.TotalUncertain,
@@ -65,10 +65,10 @@ internal static class CrowdingFindings
         {
             (string, string)[] places =
             [
-                ("group", group.Group),
+                ("group", group.Group.Name),
                 ("share", Amounts.Print(group.Share, 2)),
                 ("cap", Amounts.Print(group.Cap, 2)),
-                ("others", group.MustLiveOn),
+                ("others", StandNames.Of(group.MustLiveOn)),
             ];
             yield return FindingCatalog.Create(group.IsOverCap ? BlendCodes.GroupOverCap : BlendCodes.GroupNearCap, places);
         }
@@ -115,12 +115,12 @@ internal static class CrowdingFindings
     private static IEnumerable<Finding> PastureKinds(StandCrowding stand)
     {
         var perennials = stand.Members.Select(m => m.Kind).Where(k => k.LifeCycle == LifeCycle.Perennial).ToArray();
-        if (perennials.Length > 0 && stand.Kinds > BlendRules.PastureKinds)
+        if (perennials.Length > 0 && stand.Kinds > BlendConstants.All["pasture-kinds"])
         {
             yield return FindingCatalog.Create(
                 BlendCodes.ManyKinds,
                 ("count", Amounts.Print(stand.Kinds, 0)),
-                ("limit", Amounts.Print(BlendRules.PastureKinds, 0)),
+                ("limit", Amounts.Print(BlendConstants.All["pasture-kinds"], 0)),
                 ("slow", StandNames.Of(perennials))
             );
         }

@@ -10,11 +10,7 @@ public sealed class CrowdingReport : IWorkedResult
 {
     private readonly StandCrowding crowding;
 
-    private CrowdingReport(StandCrowding crowding)
-    {
-        this.crowding = crowding;
-        Findings = Finding.InOrder(CrowdingFindings.Of(crowding));
-    }
+    private CrowdingReport(StandCrowding crowding) => this.crowding = crowding;
 
     /// <summary>Gets the blend.</summary>
     public Blend Blend => crowding.Blend;
@@ -32,7 +28,7 @@ public sealed class CrowdingReport : IWorkedResult
     public ImmutableArray<GroupShare> Groups => crowding.Groups;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(CrowdingFindings.Of(crowding));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -72,5 +68,5 @@ public sealed class CrowdingReport : IWorkedResult
         ];
 
     private static string WhereCapped(GroupShare group) =>
-        group.Applies ? $" beside {group.MustLiveOn}" : " (does not apply: no other group must live on)";
+        group.Applies ? $" beside {StandNames.Of(group.MustLiveOn)}" : " (does not apply: no other group must live on)";
 }

@@ -8,11 +8,11 @@ internal sealed class StandCrowding
 {
     internal StandCrowding(Blend blend, IReadOnlyList<KindShare> standing)
     {
-        double already = standing.Sum(s => s.ShareOfFullStand);
+        double already = SumOf(standing);
         Blend = blend;
-        Members = [.. StandMember.Of(blend, standing)];
+        Members = StandMember.Of(blend, standing);
         Total = blend.StandTotal + StandTotal.Of(already, already, already);
-        Kinds = Members.Where(m => m.Share > 0).Select(m => m.Kind.Id).Distinct().Count();
+        Kinds = KindsIn(Members);
         Limit = CrowdingLimits.TotalFor(Kinds);
         Groups = GroupsOf(Members);
     }
@@ -29,21 +29,83 @@ internal sealed class StandCrowding
 
     internal ImmutableArray<GroupShare> Groups { get; }
 
-    private static ImmutableArray<GroupShare> GroupsOf(StandMember[] members) =>
-        [
-            .. from cap in CrowdingLimits.GroupCaps
-            let inside = members.Where(m => cap.Selector.Selects(m.Kind)).ToArray()
-            where inside.Length > 0
-            select new GroupShare
+    private static double SumOf(IReadOnlyList<KindShare> standing)
+    {
+        double sum = 0;
+        for (int i = 0; i < standing.Count; i++)
+        {
+            sum += standing[i].ShareOfFullStand;
+        }
+
+        return sum;
+    }
+
+    /// <summary>Kinds that take any share, each once, though it may be sown where it stands already.</summary>
+    private static int KindsIn(StandMember[] members)
+    {
+        int kinds = 0;
+        for (int i = 0; i < members.Length; i++)
+        {
+            kinds += members[i].Share > 0 && !StandsBefore(members, i) ? 1 : 0;
+        }
+
+        return kinds;
+    }
+
+    private static bool StandsBefore(StandMember[] members, int at)
+    {
+        for (int i = 0; i < at; i++)
+        {
+            if (members[i].Share > 0 && members[i].Kind.Id == members[at].Kind.Id)
             {
-                Group = cap.Group,
-                Share = inside.Sum(m => m.Share),
-                CareFrom = cap.CareFrom,
-                Cap = cap.Cap,
-                MustLiveOn = StandNames.Of(
-                    members.Where(m => m.MustLiveOn && m.Share > 0 && !cap.Selector.Selects(m.Kind)).Select(m => m.Kind)
-                ),
-                SourceId = cap.SourceId,
-            },
-        ];
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static ImmutableArray<GroupShare> GroupsOf(StandMember[] members)
+    {
+        var shares = ImmutableArray.CreateBuilder<GroupShare>();
+        foreach (var group in CrowdingGroup.All)
+        {
+            double share = 0;
+            int inside = 0;
+            foreach (var member in members)
+            {
+                bool isInside = group.Holds(member.Kind);
+                share += isInside ? member.Share : 0;
+                inside += isInside ? 1 : 0;
+            }
+
+            if (inside > 0)
+            {
+                shares.Add(
+                    new GroupShare
+                    {
+                        Group = group,
+                        Share = share,
+                        MustLiveOn = MustLiveOnBeside(group, members),
+                    }
+                );
+            }
+        }
+
+        return shares.ToImmutable();
+    }
+
+    private static ImmutableArray<CropKind> MustLiveOnBeside(CrowdingGroup group, StandMember[] members)
+    {
+        var kinds = ImmutableArray.CreateBuilder<CropKind>();
+        foreach (var member in members)
+        {
+            if (member.MustLiveOn && member.Share > 0 && !group.Holds(member.Kind))
+            {
+                kinds.Add(member.Kind);
+            }
+        }
+
+        return kinds.ToImmutable();
+    }
 }

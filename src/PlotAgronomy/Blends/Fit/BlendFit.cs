@@ -10,11 +10,7 @@ public sealed class BlendFit : IWorkedResult
 {
     private readonly FitFacts facts;
 
-    private BlendFit(FitFacts facts)
-    {
-        this.facts = facts;
-        Findings = Finding.InOrder(FitFindings.Of(facts));
-    }
+    private BlendFit(FitFacts facts) => this.facts = facts;
 
     /// <summary>Gets the blend with its weights.</summary>
     public BlendBatch Batch => facts.Batch;
@@ -50,7 +46,7 @@ public sealed class BlendFit : IWorkedResult
         Fixing.Aggregate(ApplicationRate.Zero, (sum, m) => sum + ApplicationRate.FromPoundsPerAcre(NitrogenOf(m)));
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(FitFindings.Of(facts));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -115,19 +111,19 @@ public sealed class BlendFit : IWorkedResult
     private static double NitrogenOf(StandMember member) =>
         BlendMath.NitrogenFixed(
             member.Share,
-            BlendRules.NitrogenQuarterStand,
+            BlendConstants.All["nitrogen-quarter-stand"],
             member.Kind.Nitrogen!.QuarterStand.PoundsPerAcre,
             member.Kind.Nitrogen.PureStand.PoundsPerAcre
         );
 
     private static WorkedLine NitrogenLine(StandMember member) =>
         BlendFormulas
-            .All[member.Share <= BlendRules.NitrogenQuarterStand ? "blend-nitrogen-thin" : "blend-nitrogen"]
+            .All[member.Share <= BlendConstants.All["nitrogen-quarter-stand"] ? "blend-nitrogen-thin" : "blend-nitrogen"]
             .Line(
                 $"{Amounts.Print(NitrogenOf(member), 1)} lb/ac",
                 ("kind", member.Kind.ShortName),
                 ("share", Amounts.Print(member.Share, 3)),
-                ("thin stand", Amounts.Print(BlendRules.NitrogenQuarterStand, 3)),
+                ("thin stand", Amounts.Print(BlendConstants.All["nitrogen-quarter-stand"], 3)),
                 ("figure for a thin stand", Amounts.Print(member.Kind.Nitrogen!.QuarterStand.PoundsPerAcre, 1)),
                 ("figure for a full stand", Amounts.Print(member.Kind.Nitrogen.PureStand.PoundsPerAcre, 1))
             );

@@ -33,11 +33,11 @@ public sealed class CommonDates
     /// <param name="blend">Blend.</param>
     /// <param name="region">Region.</param>
     /// <returns>The days.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Unknown region.</exception>
     public static CommonDates Of(Blend blend, PlantingRegion region)
     {
         ArgumentNullException.ThrowIfNull(blend);
-        return new(blend, Guard.Defined(region));
+        ArgumentNullException.ThrowIfNull(region);
+        return new(blend, region);
     }
 
     private static ImmutableArray<(DateOnly, DateOnly)> RangesOf(ImmutableArray<ImmutableArray<PlantingWindow>> kinds)
@@ -47,7 +47,7 @@ public sealed class CommonDates
         var end = new DateOnly(PlainYear, 12, 31);
         for (var day = new DateOnly(PlainYear, 1, 1); day <= end; day = day.AddDays(1))
         {
-            bool allowed = !kinds.IsEmpty && kinds.All(k => k.Any(w => w.Allows(day)));
+            bool allowed = !kinds.IsEmpty && EachAllows(kinds, day);
             start = allowed ? start ?? day : start;
             if (start is { } from && (!allowed || day == end))
             {
@@ -57,5 +57,32 @@ public sealed class CommonDates
         }
 
         return ranges.ToImmutable();
+    }
+
+    /// <summary>Whether some publication allows the day for every kind.</summary>
+    private static bool EachAllows(ImmutableArray<ImmutableArray<PlantingWindow>> kinds, DateOnly day)
+    {
+        foreach (var windows in kinds)
+        {
+            if (!AnyAllows(windows, day))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool AnyAllows(ImmutableArray<PlantingWindow> windows, DateOnly day)
+    {
+        foreach (var window in windows)
+        {
+            if (window.Allows(day))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -33,7 +33,7 @@ internal sealed class FitFacts
     internal CommonDates? Dates { get; }
 
     /// <summary>The kinds of the coming stand, sown and standing.</summary>
-    internal StandMember[] Members => [.. StandMember.Of(Batch.Blend, Conditions.Standing)];
+    internal StandMember[] Members => StandMember.Of(Batch.Blend, Conditions.Standing);
 
     /// <summary>Highest minimum and lowest maximum of the pH limits; crossed when no pH suits all, null when none is
     /// known.</summary>

@@ -134,8 +134,8 @@ internal static class FitFindings
                         or FunctionalGroup.RootCrop
             ),
         ];
-        bool manyLegumes = !Tolerance.IsBelow(legumes.Sum(m => m.Share), BlendRules.LegumeShare);
-        bool muchHunger = !Tolerance.IsBelow(hungry.Sum(m => m.Share), BlendRules.HungryShare);
+        bool manyLegumes = !Tolerance.IsBelow(legumes.Sum(m => m.Share), BlendConstants.All["legume-share"]);
+        bool muchHunger = !Tolerance.IsBelow(hungry.Sum(m => m.Share), BlendConstants.All["hungry-share"]);
         if (legumes.Length > 0)
         {
             yield return FindingCatalog.Create(BlendCodes.NitrogenEstimated);

@@ -5,11 +5,26 @@ namespace PlotAgronomy.Blends;
 /// <summary>A lot that was not considered, and why.</summary>
 public sealed class ExcludedLot
 {
+    private readonly RecipeGoals goals;
+
+    internal ExcludedLot(SeedLot lot, RecipeGoals goals, Exclusion why, SeedLot? taken = null)
+    {
+        this.goals = goals;
+        Lot = lot;
+        Why = why;
+        Taken = taken;
+    }
+
     /// <summary>Gets the lot.</summary>
-    public required SeedLot Lot { get; init; }
+    public SeedLot Lot { get; }
+
+    /// <summary>Gets the lot of the same kind that is used in its place; null when there is none.</summary>
+    public SeedLot? Taken { get; }
 
     /// <summary>Gets the reason in words.</summary>
-    public required string Reason { get; init; }
+    public string Reason => RecipeReasons.Against(Lot, Why, goals, Taken);
+
+    internal Exclusion Why { get; }
 
     /// <summary>The lot and the reason.</summary>
     /// <returns>The text.</returns>

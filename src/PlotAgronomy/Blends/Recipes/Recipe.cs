@@ -5,6 +5,8 @@ namespace PlotAgronomy.Blends;
 /// <summary>A proposed blend in weighable amounts, with its cost and what it covers.</summary>
 public sealed class Recipe
 {
+    internal Recipe(RecipeGoals goals) => Goals = goals;
+
     /// <summary>Gets the blend.</summary>
     public required Blend Blend { get; init; }
 
@@ -27,5 +29,7 @@ public sealed class Recipe
     public required SeasonCoverage Coverage { get; init; }
 
     /// <summary>Gets why each kind is in it, in words.</summary>
-    public required ImmutableArray<string> Reasons { get; init; }
+    public ImmutableArray<string> Reasons => [.. Blend.Parts.Select(p => RecipeReasons.For(p, Coverage, Goals))];
+
+    private RecipeGoals Goals { get; }
 }

@@ -45,16 +45,16 @@ public sealed class RecipeGoals
     public double TotalFrom
     {
         get;
-        init => field = Guard.Between(value, 0, BlendRules.RecipeTotalLimit, "full stands", nameof(TotalFrom));
-    } = BlendRules.RecipeLeastTotal;
+        init => field = Guard.Between(value, 0, BlendConstants.All["recipe-total-limit"], "full stands", nameof(TotalFrom));
+    } = BlendConstants.All["recipe-least-total"];
 
     /// <summary>Gets the greatest sum of shares of a full stand, what stands already included; from 0 to 3.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
     public double TotalTo
     {
         get;
-        init => field = Guard.Between(value, 0, BlendRules.RecipeTotalLimit, "full stands", nameof(TotalTo));
-    } = BlendRules.RecipeMostTotal;
+        init => field = Guard.Between(value, 0, BlendConstants.All["recipe-total-limit"], "full stands", nameof(TotalTo));
+    } = BlendConstants.All["recipe-most-total"];
 
     /// <summary>Gets the fewest kinds to sow; at least 1.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Less than 1.</exception>
@@ -79,15 +79,16 @@ public sealed class RecipeGoals
     {
         get;
         init => field = Guard.AboveUpTo(value, 0, 1, "of a full stand", nameof(SmallestShare));
-    } = BlendRules.RecipeSmallestShare;
+    } = BlendConstants.All["recipe-smallest-share"];
 
     /// <summary>Gets the largest share of a full stand to sow of a kind; above 0, at most 3.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
     public double LargestShare
     {
         get;
-        init => field = Guard.AboveUpTo(value, 0, BlendRules.RecipeTotalLimit, "of a full stand", nameof(LargestShare));
-    } = BlendRules.RecipeLargestShare;
+        init =>
+            field = Guard.AboveUpTo(value, 0, BlendConstants.All["recipe-total-limit"], "of a full stand", nameof(LargestShare));
+    } = BlendConstants.All["recipe-largest-share"];
 
     /// <summary>Gets the step in which shares are chosen; from 0.01 to 0.5.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside its range.</exception>
@@ -97,12 +98,12 @@ public sealed class RecipeGoals
         init =>
             field = Guard.Between(
                 value,
-                BlendRules.RecipeFinestStep,
-                BlendRules.RecipeCoarsestStep,
+                BlendConstants.All["recipe-finest-step"],
+                BlendConstants.All["recipe-coarsest-step"],
                 "of a full stand",
                 nameof(Step)
             );
-    } = BlendRules.RecipeStep;
+    } = BlendConstants.All["recipe-step"];
 
     /// <summary>Gets the share of a full stand that covers a season; above 0, at most 1; null takes the 0.25 of
     /// practice.</summary>
@@ -125,5 +126,5 @@ public sealed class RecipeGoals
     /// <summary>Gets which seeds count as alive; null takes the rule for each kind.</summary>
     public ViabilityRule? Rule { get; init; }
 
-    internal double ShareThatCovers => SeasonShare ?? BlendRules.ShareThatCovers;
+    internal double ShareThatCovers => SeasonShare ?? BlendConstants.All["season-share"];
 }

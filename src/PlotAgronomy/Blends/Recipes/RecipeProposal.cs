@@ -21,11 +21,19 @@ public sealed class RecipeProposal : IWorkedResult
     public required ImmutableArray<ExcludedLot> Excluded { get; init; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(RecipeFindings.Of(Goals, Found, Recipe));
+
+    /// <summary>The cheapest recipe, budget aside.</summary>
+    internal Recipe? Found { get; init; }
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. (Recipe?.Blend.SourceIds ?? []).Concat(Recipe?.Coverage.SourceIds ?? []).Concat(BlendRules.RecipeSources).Distinct()];
+        [
+            .. (Recipe?.Blend.SourceIds ?? [])
+                .Concat(Recipe?.Coverage.SourceIds ?? [])
+                .Concat(BlendConstants.All.Find("recipe-step").Origin.SourceIds)
+                .Distinct(),
+        ];
 
     /// <summary>Finds the cheapest recipe.</summary>
     /// <param name="goals">What the recipe must do.</param>
@@ -45,10 +53,10 @@ public sealed class RecipeProposal : IWorkedResult
         return new RecipeProposal
         {
             Goals = goals,
+            Found = found,
             Recipe = recipe,
             CheapestBySeasons = search.BySeasons(),
             Excluded = search.Excluded,
-            Findings = Finding.InOrder(RecipeFindings.Of(goals, found, recipe)),
         };
     }
 

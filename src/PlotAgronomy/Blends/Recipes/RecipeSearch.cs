@@ -99,17 +99,17 @@ internal sealed class RecipeSearch
             return null;
         }
 
-        var wholeGroup = CrowdingLimits.GroupCaps.Single(c => c.IsWholeGroup);
+        var wholeGroup = CrowdingGroup.All.Single(c => c.IsWholeGroup);
         components =
         [
             .. components
-                .OrderBy(c => wholeGroup.Selector.Selects(c.Kind))
+                .OrderBy(c => wholeGroup.Holds(c.Kind))
                 .ThenBy(c => families[c.Kind.Family])
                 .ThenBy(CostOfFullStand)
                 .ThenBy(c => c.Kind.Id, StringComparer.Ordinal),
         ];
         double standing = goals.Standing.Sum(s => s.ShareOfFullStand);
-        double standingInGroup = goals.Standing.Where(s => wholeGroup.Selector.Selects(s.Kind)).Sum(s => s.ShareOfFullStand);
+        double standingInGroup = goals.Standing.Where(s => wholeGroup.Holds(s.Kind)).Sum(s => s.ShareOfFullStand);
         var limits = new CheapestShares.Limits(
             StepsUp(goals.TotalFrom - standing),
             StepsDown(goals.TotalTo - standing),
@@ -124,17 +124,14 @@ internal sealed class RecipeSearch
             : RecipeOf([.. components.Zip(steps).Where(x => x.Second > 0).Select(x => (x.First, x.Second * goals.Step))]);
     }
 
-    private CheapestShares.Candidate CandidateOf(BlendComponent component, bool capped, CrowdingLimits.GroupCap wholeGroup)
+    private CheapestShares.Candidate CandidateOf(BlendComponent component, bool capped, CrowdingGroup wholeGroup)
     {
         double largest = goals.LargestShare;
         if (capped)
         {
-            foreach (var cap in CrowdingLimits.GroupCaps.Where(c => !c.IsWholeGroup && c.Selector.Selects(component.Kind)))
+            foreach (var cap in CrowdingGroup.All.Where(c => !c.IsWholeGroup && c.Holds(component.Kind)))
             {
-                largest = Math.Min(
-                    largest,
-                    cap.Cap - goals.Standing.Where(s => cap.Selector.Selects(s.Kind)).Sum(s => s.ShareOfFullStand)
-                );
+                largest = Math.Min(largest, cap.Cap - goals.Standing.Where(s => cap.Holds(s.Kind)).Sum(s => s.ShareOfFullStand));
             }
         }
 
@@ -144,7 +141,7 @@ internal sealed class RecipeSearch
             CostOfFullStand(component) * goals.Step,
             SeasonFeeding.Mask(component.Kind),
             families[component.Kind.Family],
-            capped && wholeGroup.Selector.Selects(component.Kind)
+            capped && wholeGroup.Holds(component.Kind)
         );
     }
 
@@ -180,14 +177,13 @@ internal sealed class RecipeSearch
         var blend = Blend.FromSharesOfFullStand(kinds);
         var batch = blend.WeighFor(goals.Area);
         var coverage = SeasonCoverage.Of(blend.KindShares.Concat(goals.Standing), goals.ShareThatCovers);
-        return new Recipe
+        return new Recipe(goals)
         {
             Blend = blend,
             Batch = batch,
             Cost = batch.Lines.Sum(l => BlendMath.Cost(l.Component.Lot!.PricePerPound!.Value, l.Weight.Pounds)),
             Packages = BagOrder.Of(blend, goals.Area),
             Coverage = coverage,
-            Reasons = [.. blend.Parts.Select(p => RecipeOffers.ReasonFor(p, coverage, goals))],
         };
     }
 }

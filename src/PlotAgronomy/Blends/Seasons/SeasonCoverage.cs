@@ -14,18 +14,7 @@ public sealed class SeasonCoverage : IWorkedResult
     {
         Stand = stand;
         ShareWanted = shareWanted;
-        Seasons =
-        [
-            .. from season in Enum.GetValues<SeasonOfUse>()
-            let feeding = stand.Where(k => SeasonFeeding.Feeds(k.Kind, season)).ToArray()
-            select new SeasonShare
-            {
-                Season = season,
-                Kinds = [.. feeding.Select(k => k.Kind).DistinctBy(k => k.Id)],
-                Share = feeding.Sum(k => k.ShareOfFullStand),
-                ShareWanted = shareWanted,
-            },
-        ];
+        Seasons = SharesOf(stand, shareWanted);
     }
 
     /// <summary>Gets the seasons, in the order of the year from spring.</summary>
@@ -53,7 +42,12 @@ public sealed class SeasonCoverage : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
-        [.. Stand.SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? []).Concat(BlendRules.SeasonOrigin.SourceIds).Distinct()];
+        [
+            .. Stand
+                .SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? [])
+                .Concat(BlendConstants.All.Find("season-share").Origin.SourceIds)
+                .Distinct(),
+        ];
 
     /// <summary>Coverage of a stand.</summary>
     /// <param name="stand">Kinds with their shares of a full stand, sown and standing.</param>
@@ -66,7 +60,7 @@ public sealed class SeasonCoverage : IWorkedResult
         ArgumentNullException.ThrowIfNull(stand);
         return new(
             [.. stand],
-            Guard.AboveUpTo(shareWanted ?? BlendRules.ShareThatCovers, 0, 1, "of a full stand", nameof(shareWanted))
+            Guard.AboveUpTo(shareWanted ?? BlendConstants.All["season-share"], 0, 1, "of a full stand", nameof(shareWanted))
         );
     }
 
@@ -89,14 +83,33 @@ public sealed class SeasonCoverage : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Seasons.Select(Line)];
 
+    private static ImmutableArray<SeasonShare> SharesOf(ImmutableArray<KindShare> stand, double shareWanted)
+    {
+        var shares = ImmutableArray.CreateBuilder<SeasonShare>(SeasonFeeding.Seasons.Length);
+        foreach (var season in SeasonFeeding.Seasons)
+        {
+            double share = 0;
+            foreach (var member in stand)
+            {
+                share += SeasonFeeding.Feeds(member.Kind, season) ? member.ShareOfFullStand : 0;
+            }
+
+            shares.Add(new SeasonShare(stand, season, share, shareWanted));
+        }
+
+        return shares.MoveToImmutable();
+    }
+
     private static WorkedLine Line(SeasonShare season)
     {
         string kinds = season.Kinds.IsEmpty ? "no kind" : string.Join(" + ", season.Kinds.Select(k => k.ShortName));
         string verdict = season.IsCovered ? "covered" : "a gap";
-        return BlendFormulas.Sum(
-            $"Share in {SeasonalUse.SeasonWords[season.Season]}, kinds rated high or medium",
-            $"{kinds} = {Amounts.Print(season.Share, 3)}, wanted {Amounts.Print(season.ShareWanted, 3)}: {verdict}"
-        ).From(BlendRules.SeasonOrigin);
+        return BlendFormulas
+            .Sum(
+                $"Share in {SeasonalUse.SeasonWords[season.Season]}, kinds rated high or medium",
+                $"{kinds} = {Amounts.Print(season.Share, 3)}, wanted {Amounts.Print(season.ShareWanted, 3)}: {verdict}"
+            )
+            .From(BlendConstants.All.Find("season-share").Origin);
     }
 
     private static Finding Gap(SeasonShare season) =>

@@ -6,17 +6,28 @@ namespace PlotAgronomy.Blends;
 /// <summary>What a stand offers in one season.</summary>
 public sealed class SeasonShare
 {
+    private readonly ImmutableArray<KindShare> stand;
+
+    internal SeasonShare(ImmutableArray<KindShare> stand, SeasonOfUse season, double share, double shareWanted)
+    {
+        this.stand = stand;
+        Season = season;
+        Share = share;
+        ShareWanted = shareWanted;
+    }
+
     /// <summary>Gets the season.</summary>
-    public required SeasonOfUse Season { get; init; }
+    public SeasonOfUse Season { get; }
 
     /// <summary>Gets the kinds rated high or medium in it.</summary>
-    public required ImmutableArray<CropKind> Kinds { get; init; }
+    public ImmutableArray<CropKind> Kinds =>
+        [.. stand.Select(k => k.Kind).Where(k => SeasonFeeding.Feeds(k, Season)).DistinctBy(k => k.Id)];
 
     /// <summary>Gets their shares of a full stand together, a pure number.</summary>
-    public required double Share { get; init; }
+    public double Share { get; }
 
     /// <summary>Gets the share that covers a season, a pure number.</summary>
-    public required double ShareWanted { get; init; }
+    public double ShareWanted { get; }
 
     /// <summary>Gets a value indicating whether the season is covered; the share wanted itself is enough.</summary>
     public bool IsCovered => !Tolerance.IsBelow(Share, ShareWanted);

@@ -8,53 +8,79 @@ internal static class BlendParts
 {
     internal static ImmutableArray<BlendPart> Of(IEnumerable<(BlendComponent Component, double LivePoundsPerAcre)> kinds)
     {
-        var all = kinds.ToArray();
-        if (all.Length == 0)
+        ReadOnlySpan<(BlendComponent Component, double LivePoundsPerAcre)> all = [.. kinds];
+        CheckKinds(all, nameof(kinds));
+        double liveSum = 0,
+            bulkSum = 0,
+            seedSum = 0,
+            standSum = 0;
+        foreach (var (component, live) in all)
         {
-            throw new ArgumentException("A blend needs at least one kind.", nameof(kinds));
+            liveSum += live;
+            bulkSum += Bulk(component, live);
+            seedSum += Seeds(component, live);
+            standSum += Stand(component, live);
         }
 
-        if (all.GroupBy(k => k.Component.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        var parts = ImmutableArray.CreateBuilder<BlendPart>(all.Length);
+        foreach (var (component, live) in all)
         {
-            throw new ArgumentException(
-                $"{twice.First().Component.Kind.ShortName} stands twice: join its lots first.",
-                nameof(kinds)
+            double bulk = Bulk(component, live),
+                seeds = Seeds(component, live),
+                stand = Stand(component, live),
+                shareOfBulk = BlendMath.ShareOfWhole(bulk, bulkSum);
+            parts.Add(
+                new BlendPart
+                {
+                    Component = component,
+                    LiveRate = PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(live), component.Method),
+                    BulkRate = BulkSeedRate.Of(ApplicationRate.FromPoundsPerAcre(bulk), component.Method),
+                    ShareOfFullStand = StandTotal.Of(
+                        BlendMath.ShareOfFullStand(live, component.FullRange.High.PoundsPerAcre),
+                        stand,
+                        BlendMath.ShareOfFullStand(live, component.FullRange.Low.PoundsPerAcre)
+                    ),
+                    LiveSeedsPerSquareFoot = seeds,
+                    ShareOfBulkWeight = Fraction.FromValue(shareOfBulk),
+                    ShareOfLiveWeight = Fraction.FromValue(BlendMath.ShareOfWhole(live, liveSum)),
+                    ShareOfLiveSeeds = Fraction.FromValue(BlendMath.ShareOfWhole(seeds, seedSum)),
+                    ShareOfStand = Fraction.FromValue(BlendMath.ShareOfWhole(stand, standSum)),
+                    PureSeedOnTag = Fraction.FromValue(shareOfBulk * component.PureFraction),
+                }
             );
         }
 
-        double[] live = [.. all.Select(k => k.LivePoundsPerAcre)];
-        double[] bulk = [.. all.Select(k => SeedMath.BulkPoundsPerAcre(k.LivePoundsPerAcre, k.Component.PureLiveFraction))];
-        double[] seeds = [.. all.Select(k => SeedMath.SeedsPerSquareFoot(k.LivePoundsPerAcre, k.Component.SeedsPerPound))];
-        double[] stand =
-        [
-            .. all.Select(k => BlendMath.ShareOfFullStand(k.LivePoundsPerAcre, k.Component.FullRate.PoundsPerAcre)),
-        ];
-        double[] liveShares = BlendMath.Shares(live),
-            bulkShares = BlendMath.Shares(bulk),
-            seedShares = BlendMath.Shares(seeds),
-            standShares = BlendMath.Shares(stand);
-        return
-        [
-            .. all.Select(
-                (k, i) =>
-                    new BlendPart
-                    {
-                        Component = k.Component,
-                        LiveRate = PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(live[i]), k.Component.Method),
-                        BulkRate = BulkSeedRate.Of(ApplicationRate.FromPoundsPerAcre(bulk[i]), k.Component.Method),
-                        ShareOfFullStand = StandTotal.Of(
-                            BlendMath.ShareOfFullStand(live[i], k.Component.FullRange.High.PoundsPerAcre),
-                            stand[i],
-                            BlendMath.ShareOfFullStand(live[i], k.Component.FullRange.Low.PoundsPerAcre)
-                        ),
-                        LiveSeedsPerSquareFoot = seeds[i],
-                        ShareOfBulkWeight = Fraction.FromValue(bulkShares[i]),
-                        ShareOfLiveWeight = Fraction.FromValue(liveShares[i]),
-                        ShareOfLiveSeeds = Fraction.FromValue(seedShares[i]),
-                        ShareOfStand = Fraction.FromValue(standShares[i]),
-                        PureSeedOnTag = Fraction.FromValue(bulkShares[i] * k.Component.PureFraction),
-                    }
-            ),
-        ];
+        return parts.MoveToImmutable();
+    }
+
+    private static double Bulk(BlendComponent component, double live) =>
+        SeedMath.BulkPoundsPerAcre(live, component.PureLiveFraction);
+
+    private static double Seeds(BlendComponent component, double live) =>
+        SeedMath.SeedsPerSquareFoot(live, component.SeedsPerPound);
+
+    private static double Stand(BlendComponent component, double live) =>
+        BlendMath.ShareOfFullStand(live, component.FullRate.PoundsPerAcre);
+
+    private static void CheckKinds(ReadOnlySpan<(BlendComponent Component, double LivePoundsPerAcre)> all, string name)
+    {
+        if (all.IsEmpty)
+        {
+            throw new ArgumentException("A blend needs at least one kind.", name);
+        }
+
+        for (int i = 1; i < all.Length; i++)
+        {
+            for (int before = 0; before < i; before++)
+            {
+                if (all[before].Component.Kind.Id == all[i].Component.Kind.Id)
+                {
+                    throw new ArgumentException(
+                        $"{all[before].Component.Kind.ShortName} stands twice: join its lots first.",
+                        name
+                    );
+                }
+            }
+        }
     }
 }

@@ -61,7 +61,7 @@ internal static class SeedSection
         foreach (var sown in results.Sown.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {
             sheet.Say(
-                $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant)} lb/ac bulk counts hard or "
+                $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant!.Value)} lb/ac bulk counts hard or "
                     + $"dormant seed as living, {Rate(sown.Bulk.CountingGerminationOnly!.Value)} lb/ac counts only what "
                     + "germinated."
             );

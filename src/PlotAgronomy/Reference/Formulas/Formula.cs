@@ -3,8 +3,9 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Reference;
 
 /// <summary>A formula as its publication prints it: one row of a room's <c>Data/formulas.csv</c>.</summary>
-/// <remarks>An expression has <c>+ - * /</c>, <c>pow</c>, <c>min</c>, <c>max</c> and <c>if</c> only, its quantities and
-/// coefficients as places in braces. A formula with branches is one row a branch, each with the limits it holds within.</remarks>
+/// <remarks>An expression has <c>+ - * /</c>, <c>pow</c>, <c>ln</c>, <c>exp</c>, <c>min</c>, <c>max</c> and <c>if</c> only, its
+/// quantities and coefficients as places in braces. A formula with branches is one row a branch, each with the limits it holds
+/// within.</remarks>
 internal sealed class Formula
 {
     private readonly TextWithPlaces label;

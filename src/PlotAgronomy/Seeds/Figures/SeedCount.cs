@@ -34,10 +34,10 @@ public sealed class SeedCount
     public SeedSizeClass SizeClass =>
         (SeedMath.MilligramsPerPound / SeedsPerPound) switch
         {
-            < 1 => SeedSizeClass.VerySmall,
-            < 5 => SeedSizeClass.Small,
-            < 40 => SeedSizeClass.Medium,
-            < 150 => SeedSizeClass.Large,
+            var mg when mg < SeedConstants.All["seed-small-from"] => SeedSizeClass.VerySmall,
+            var mg when mg < SeedConstants.All["seed-medium-from"] => SeedSizeClass.Small,
+            var mg when mg < SeedConstants.All["seed-large-from"] => SeedSizeClass.Medium,
+            var mg when mg < SeedConstants.All["seed-very-large-from"] => SeedSizeClass.Large,
             _ => SeedSizeClass.VeryLarge,
         };
 

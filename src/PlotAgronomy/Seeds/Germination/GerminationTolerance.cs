@@ -15,12 +15,13 @@ public sealed class GerminationTolerance : IWorkedResult
 
     private readonly Fraction label;
     private readonly Fraction retest;
+    private readonly Step step;
 
     private GerminationTolerance(Fraction label, Fraction retest, Step step, double tolerancePoints)
     {
         this.label = label;
         this.retest = retest;
-        SourceIds = step.Origin.SourceIds;
+        this.step = step;
         TolerancePoints = tolerancePoints;
     }
 
@@ -57,7 +58,7 @@ public sealed class GerminationTolerance : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; }
+    public ImmutableArray<string> SourceIds => step.Origin.SourceIds;
 
     private static Formula Mean => SeedFormulas.All["tolerance-mean"];
 
@@ -69,8 +70,7 @@ public sealed class GerminationTolerance : IWorkedResult
     /// <returns>The comparison.</returns>
     public static GerminationTolerance Compare(Fraction label, Fraction retest, bool mixtureComponentOf200Seeds = false)
     {
-        double mean = SeedMath.MeanOfTests(label.Percent, retest.Percent);
-        var step = Steps.Value.First(s => mean >= s.MeanFromPercent);
+        var step = StepAt(SeedMath.MeanOfTests(label.Percent, retest.Percent));
         return new(label, retest, step, mixtureComponentOf200Seeds ? step.MixturePoints : step.Points);
     }
 
@@ -87,6 +87,19 @@ public sealed class GerminationTolerance : IWorkedResult
                 .All["tolerance-difference"]
                 .Line($"{Amounts.Print(DifferencePoints, 1)} points against a tolerance of {tolerance}: {verdict}", tests),
         ];
+    }
+
+    /// <summary>The highest step at or below a mean; the lowest begins at 0.</summary>
+    private static Step StepAt(double meanPercent)
+    {
+        var steps = Steps.Value;
+        int at = 0;
+        while (meanPercent < steps[at].MeanFromPercent)
+        {
+            at++;
+        }
+
+        return steps[at];
     }
 
     private sealed record Step(double MeanFromPercent, double Points, double MixturePoints, Origin Origin)

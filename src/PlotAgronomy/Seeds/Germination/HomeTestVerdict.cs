@@ -16,29 +16,26 @@ public sealed class HomeTestVerdict : IWorkedResult
     {
         this.tag = tag;
         Test = test;
-        KeepTag = tag.Germination >= test.Low && tag.Germination <= test.High;
-        IsCapped = !KeepTag && tag.Germination.Value / test.Germination.Value > MostRaise;
-        RateFactor = KeepTag ? 1 : SeedMath.RateFactorOfHomeTest(tag.Germination.Value, test.Germination.Value, MostRaise);
-        Findings = Finding.InOrder(Remarks());
     }
 
     /// <summary>Gets the test.</summary>
     public GerminationTest Test { get; }
 
     /// <summary>Gets a value indicating whether the tag's germination lies inside the test's range and is kept.</summary>
-    public bool KeepTag { get; }
+    public bool KeepTag => tag.Germination >= Test.Low && tag.Germination <= Test.High;
 
     /// <summary>Gets what to multiply the tag's bulk rate by; at most 1.5.</summary>
-    public double RateFactor { get; }
+    public double RateFactor =>
+        KeepTag ? 1 : SeedMath.RateFactorOfHomeTest(tag.Germination.Value, Test.Germination.Value, MostRaise);
 
     /// <summary>Gets a value indicating whether the factor would have been above 1.5 and was held there.</summary>
-    public bool IsCapped { get; }
+    public bool IsCapped => !KeepTag && tag.Germination.Value / Test.Germination.Value > MostRaise;
 
     /// <summary>Gets the germination to sow by.</summary>
     public Fraction Germination => KeepTag ? tag.Germination : Test.Germination;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => Range.Origin!.SourceIds;

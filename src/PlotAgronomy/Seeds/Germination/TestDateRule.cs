@@ -34,7 +34,10 @@ public sealed class TestDateRule
     /// <summary>Gets the stable id, such as <c>federal-general</c>.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Gets the jurisdiction.</summary>
+    /// <summary>Gets the state whose law it is; null for federal law, which governs shipment between states.</summary>
+    public Place? State { get; private init; }
+
+    /// <summary>Gets the jurisdiction in words.</summary>
     public required string Jurisdiction { get; init; }
 
     /// <summary>Gets the seed it applies to, in words.</summary>
@@ -68,21 +71,33 @@ public sealed class TestDateRule
     public static bool TryFind(string? id, [NotNullWhen(true)] out TestDateRule? entry, out string problem) =>
         Rules.TryFind(id, out entry, out problem);
 
-    /// <summary>The rule of a jurisdiction for a kind.</summary>
-    /// <param name="jurisdiction">Jurisdiction as in <see cref="Jurisdiction"/>.</param>
+    /// <summary>The rule for a kind where it is sold.</summary>
+    /// <param name="state">State in which it is sold; null for shipment between states, which federal law governs.</param>
     /// <param name="kind">Kind.</param>
     /// <returns>The rule that names the kind, or else the general one.</returns>
-    /// <exception cref="KeyNotFoundException">No rule of this jurisdiction is known.</exception>
-    public static TestDateRule For(string jurisdiction, CropKind kind)
+    /// <exception cref="KeyNotFoundException">No rule of this state is known; the message lists the states.</exception>
+    public static TestDateRule For(Place? state, CropKind kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        var rules = Rules
-            .Everything.Where(r => string.Equals(r.Jurisdiction, jurisdiction, StringComparison.OrdinalIgnoreCase))
-            .ToList();
-        return rules.FirstOrDefault(r => r.kindIds.Contains(kind.Id))
-            ?? rules.FirstOrDefault(r => r.kindIds.IsEmpty)
+        TestDateRule? general = null;
+        foreach (var rule in Rules.Everything)
+        {
+            if (rule.State != state)
+            {
+                continue;
+            }
+
+            if (rule.kindIds.Contains(kind.Id))
+            {
+                return rule;
+            }
+
+            general ??= rule.kindIds.IsEmpty ? rule : null;
+        }
+
+        return general
             ?? throw new KeyNotFoundException(
-                $"No test-date rule of '{jurisdiction}' is known; there are: {string.Join(", ", Jurisdictions())}."
+                $"No test-date rule of {state} is known; there are: {string.Join(", ", States())}."
             );
     }
 
@@ -119,12 +134,13 @@ public sealed class TestDateRule
             );
     }
 
-    private static IEnumerable<string> Jurisdictions() => Rules.Everything.Select(r => r.Jurisdiction).Distinct();
+    private static IEnumerable<Place> States() => Rules.Everything.Select(r => r.State).OfType<Place>().Distinct();
 
     private static TestDateRule FromRow(CsvRow row) =>
         new(row.List("kind_ids"), row.Origin())
         {
             Id = row.Text("id"),
+            State = row.TextOrNull("place_id") is { } place ? Place.Find(place) : null,
             Jurisdiction = row.Text("jurisdiction"),
             AppliesTo = row.Text("applies_to"),
             Months = row.Integer("months"),

@@ -8,12 +8,13 @@ namespace PlotAgronomy.Seeds;
 public sealed class InoculantNeed : IWorkedResult
 {
     private readonly CropKind kind;
+    private readonly SeedLot? lot;
 
-    private InoculantNeed(CropKind kind, BulkSeedMass seed)
+    private InoculantNeed(CropKind kind, SeedLot? lot, BulkSeedMass seed)
     {
         this.kind = kind;
+        this.lot = lot;
         Seed = seed;
-        Findings = Finding.InOrder(Remarks());
     }
 
     /// <summary>Gets the inoculant group. Match by the crop's name on the package, not by the letter.</summary>
@@ -36,10 +37,11 @@ public sealed class InoculantNeed : IWorkedResult
     public Mass Water => OnSeed("sticker-water");
 
     /// <summary>Gets the time within which to plant.</summary>
-    public TimeSpan PlantWithin { get; } = TimeSpan.FromHours(Within.Value);
+    public TimeSpan PlantWithin => TimeSpan.FromHours(Within.Value);
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(Finding.InOrder(Remarks()).Concat(lot?.Cautions(SowingMethod.Drilled) ?? []));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -69,9 +71,7 @@ public sealed class InoculantNeed : IWorkedResult
     public static InoculantNeed For(CropKind kind, BulkSeedMass seed)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return kind.InoculantGroup is not null
-            ? new(kind, seed)
-            : throw new ArgumentException($"{kind.ShortName} needs no inoculant: it is no legume.", nameof(kind));
+        return Of(kind, null, seed);
     }
 
     /// <summary>Inoculant for a lot's seed; treated and preinoculated lots bring their cautions.</summary>
@@ -82,12 +82,8 @@ public sealed class InoculantNeed : IWorkedResult
     public static InoculantNeed For(SeedLot lot, BulkSeedMass seed)
     {
         ArgumentNullException.ThrowIfNull(lot);
-        var need = For(lot.Kind, seed);
-        return new(need, lot.Cautions(SowingMethod.Drilled));
+        return Of(lot.Kind, lot, seed);
     }
-
-    private InoculantNeed(InoculantNeed need, ImmutableArray<Finding> more)
-        : this(need.kind, need.Seed) => Findings = Finding.InOrder(need.Findings.Concat(more));
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
@@ -104,6 +100,11 @@ public sealed class InoculantNeed : IWorkedResult
         WorkedLine Line(string id, string place, Mass answer) =>
             SeedFormulas.All[id].Line(Amounts.Print(answer, "oz", 2), (place, Amounts.Print(SeedConstants.All[id], 2)), seed);
     }
+
+    private static InoculantNeed Of(CropKind kind, SeedLot? lot, BulkSeedMass seed) =>
+        kind.InoculantGroup is not null
+            ? new(kind, lot, seed)
+            : throw new ArgumentException($"{kind.ShortName} needs no inoculant: it is no legume.", nameof(kind));
 
     /// <summary>What goes on the seed at a rate that has the id of its formula.</summary>
     private Mass OnSeed(string rate) => Mass.FromOunces(SeedMath.OuncesOnSeed(SeedConstants.All[rate], Seed.Pounds));

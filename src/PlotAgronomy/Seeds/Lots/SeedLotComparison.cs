@@ -12,14 +12,11 @@ public sealed class SeedLotComparison : IWorkedResult
     {
         Target = target;
         Ranked = ranked;
-        Findings = Finding.InOrder(
-            ranked
-                .SelectMany(r => r.Lot.Cautions(target.Method).Concat(r.Seeding.Findings).Concat(r.Value.Findings))
-                .Concat(CoatedBesideBare(ranked))
-        );
     }
 
     private static Formula Cost => SeedFormulas.All["lot-cost"];
+
+    private static Formula LivingPound => SeedFormulas.All["price-of-living-pound"];
 
     /// <summary>Gets the stand as a rate of pure live seed of the kind's own seed count.</summary>
     public PureLiveSeedRate Target { get; }
@@ -28,7 +25,12 @@ public sealed class SeedLotComparison : IWorkedResult
     public ImmutableArray<RankedLot> Ranked { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            Ranked
+                .SelectMany(r => r.Lot.Cautions(Target.Method).Concat(r.Seeding.Findings).Concat(r.Value.Findings))
+                .Concat(CoatedBesideBare(Ranked))
+        );
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -77,6 +79,14 @@ public sealed class SeedLotComparison : IWorkedResult
         [
             .. Ranked.SelectMany(r =>
                 r.Seeding.ShowWork()
+                    .Append(
+                        LivingPound.Line(
+                            Price(r),
+                            ("lot", r.Lot.Label),
+                            ("price per lb", Amounts.Print((double)r.Value.PricePerPound, 4)),
+                            ("pure live seed", Amounts.Print(r.Seeding.PureLiveSeedPart.Value, 4))
+                        )
+                    )
                     .Append(
                         Cost.Line(
                             $"{Amounts.Print((double)r.CostPerAcre, 2)} per acre",

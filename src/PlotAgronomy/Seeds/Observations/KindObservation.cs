@@ -128,8 +128,8 @@ internal sealed class KindObservation
     internal T MethodOf<T>()
         where T : struct, Enum => row.Choice<T>("method");
 
-    internal T Region<T>()
-        where T : struct, Enum => row.Choice<T>("region");
+    /// <summary>The region, as who knows regions reads it.</summary>
+    internal T Region<T>(Func<CsvRow, string, T> read) => read(row, "region");
 
     /// <summary>What a planting window means.</summary>
     internal T Rule<T>()

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -7,10 +6,12 @@ namespace PlotAgronomy.Seeds;
 /// <remarks>Held in pounds. The default is zero. Equality is exact.</remarks>
 public readonly record struct BulkSeedMass
 {
-    private BulkSeedMass(double pounds) => Pounds = pounds;
+    private readonly SeedPounds weight;
+
+    private BulkSeedMass(SeedPounds weight) => this.weight = weight;
 
     /// <summary>Gets the weight in lb.</summary>
-    public double Pounds { get; }
+    public double Pounds => weight.Value;
 
     /// <summary>The weight as a plain mass.</summary>
     /// <returns>The mass.</returns>
@@ -20,25 +21,21 @@ public readonly record struct BulkSeedMass
     /// <param name="mass">Mass; finite, at least 0.</param>
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static BulkSeedMass Of(Mass mass)
-    {
-        double pounds = mass.Pounds;
-        return new(Guard.AtLeast(pounds, 0, "lb", nameof(mass)));
-    }
+    public static BulkSeedMass Of(Mass mass) => new(SeedPounds.Of(mass));
 
     /// <summary>Creates a weight from pounds.</summary>
     /// <param name="pounds">lb of bulk seed; finite, at least 0.</param>
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static BulkSeedMass FromPounds(double pounds) => new(Guard.AtLeast(pounds, 0, "lb"));
+    public static BulkSeedMass FromPounds(double pounds) => new(SeedPounds.From(pounds));
 
     /// <summary>Sum of two weights.</summary>
     /// <param name="left">First.</param>
     /// <param name="right">Second.</param>
     /// <returns>The sum.</returns>
-    public static BulkSeedMass operator +(BulkSeedMass left, BulkSeedMass right) => new(left.Pounds + right.Pounds);
+    public static BulkSeedMass operator +(BulkSeedMass left, BulkSeedMass right) => new(left.weight + right.weight);
 
     /// <summary>Text such as <c>12 lb bulk</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Pounds:0.###} lb bulk");
+    public override string ToString() => weight.InWords("lb bulk");
 }

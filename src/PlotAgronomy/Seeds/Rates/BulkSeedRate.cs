@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -8,17 +7,15 @@ namespace PlotAgronomy.Seeds;
 /// inert matter, weeds and dead seed included.</remarks>
 public readonly record struct BulkSeedRate
 {
-    private BulkSeedRate(ApplicationRate rate, SowingMethod method)
-    {
-        Rate = rate;
-        Method = method;
-    }
+    private readonly SownRate sown;
+
+    private BulkSeedRate(SownRate sown) => this.sown = sown;
 
     /// <summary>Gets the bulk seed sown per area.</summary>
-    public ApplicationRate Rate { get; }
+    public ApplicationRate Rate => sown.Rate;
 
     /// <summary>Gets how it is sown. A rate means nothing without it.</summary>
-    public SowingMethod Method { get; }
+    public SowingMethod Method => sown.Method;
 
     /// <summary>Gets the rate in lb of bulk seed per acre.</summary>
     public double PoundsPerAcre => Rate.PoundsPerAcre;
@@ -28,21 +25,21 @@ public readonly record struct BulkSeedRate
     /// <param name="method">How it is sown.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
-    public static BulkSeedRate Of(ApplicationRate rate, SowingMethod method) => new(rate, Guard.Defined(method));
+    public static BulkSeedRate Of(ApplicationRate rate, SowingMethod method) => new(SownRate.Of(rate, method));
 
     /// <summary>A drilled rate.</summary>
     /// <param name="poundsPerAcre">lb of bulk seed per acre; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static BulkSeedRate DrilledPoundsPerAcre(double poundsPerAcre) =>
-        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Drilled);
+        new(SownRate.OfPounds(poundsPerAcre, SowingMethod.Drilled));
 
     /// <summary>A broadcast rate.</summary>
     /// <param name="poundsPerAcre">lb of bulk seed per acre; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static BulkSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) =>
-        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), SowingMethod.Broadcast);
+        new(SownRate.OfPounds(poundsPerAcre, SowingMethod.Broadcast));
 
     /// <summary>The bulk seed that sows an area at this rate.</summary>
     /// <param name="area">Area sown; finite, at least 0.</param>
@@ -55,7 +52,7 @@ public readonly record struct BulkSeedRate
     /// <param name="factor">Pure number; finite, at least 0.</param>
     /// <returns>The product.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite factor.</exception>
-    public static BulkSeedRate operator *(BulkSeedRate rate, double factor) => new(rate.Rate * factor, rate.Method);
+    public static BulkSeedRate operator *(BulkSeedRate rate, double factor) => new(rate.sown * factor);
 
     /// <summary>Ratio of two rates sown the same way.</summary>
     /// <param name="left">Numerator.</param>
@@ -63,13 +60,9 @@ public readonly record struct BulkSeedRate
     /// <returns>A pure number.</returns>
     /// <exception cref="ArgumentException">The rates are sown in different ways.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The denominator is zero.</exception>
-    public static double operator /(BulkSeedRate left, BulkSeedRate right) =>
-        left.Method == right.Method
-            ? left.Rate / right.Rate
-            : throw new ArgumentException($"A {left.Method} rate cannot be divided by a {right.Method} rate.", nameof(right));
+    public static double operator /(BulkSeedRate left, BulkSeedRate right) => left.sown / right.sown;
 
     /// <summary>Text such as <c>12 lb bulk/ac, broadcast</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{PoundsPerAcre:0.###} lb bulk/ac, {SowingMethods.InWords(Method)}");
+    public override string ToString() => sown.InWords("lb bulk");
 }

@@ -11,7 +11,6 @@ public sealed class RateCheck : IWorkedResult
         Kind = kind;
         Rate = rate;
         Published = kind.FullRange(rate.Method);
-        Findings = Finding.InOrder(Remarks());
     }
 
     /// <summary>Gets the kind.</summary>
@@ -30,7 +29,7 @@ public sealed class RateCheck : IWorkedResult
     public double OverBottom => Rate / Published.Low;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => Kind.Rates!.Evidence.SourceIds;

@@ -7,9 +7,8 @@ namespace PlotAgronomy.Seeds;
 /// <summary>What a tag says of a whole bag: the kinds named on it, and the parts by weight that are none of them.</summary>
 public sealed class SeedTag
 {
-    /// <summary>Parts printed to two decimals may miss 100 by this much together (PRACTICE; the law rounds each part,
-    /// SEED-S24).</summary>
-    internal const double SumTolerancePercent = 0.05;
+    /// <summary>Parts printed to two decimals may miss 100 by this much together.</summary>
+    internal static double SumTolerancePercent => SeedConstants.All["tag-sum-tolerance"];
 
     /// <summary>Gets the kinds named on the tag.</summary>
     public required ImmutableArray<TagComponent> Components { get; init; }

@@ -12,5 +12,8 @@ public sealed class SeedTagReading
     public ImmutableArray<string> Problems { get; init; } = [];
 
     /// <summary>Gets every assumption made, what the parts say together, and lines left aside; most serious first.</summary>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(OfReading.Concat(Tag?.Check() ?? []));
+
+    /// <summary>What was assumed or left aside on the way.</summary>
+    internal ImmutableArray<Finding> OfReading { get; init; } = [];
 }

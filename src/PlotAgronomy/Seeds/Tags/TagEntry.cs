@@ -5,8 +5,6 @@ namespace PlotAgronomy.Seeds;
 /// <summary>One component of a tag while it is being read.</summary>
 internal sealed class TagEntry
 {
-    private const double PercentDust = 0.005;
-
     internal CropKind? Kind { get; set; }
 
     internal string? Variety { get; set; }
@@ -18,6 +16,9 @@ internal sealed class TagEntry
     internal Dictionary<TagPart, double> Percent { get; } = [];
 
     internal bool IsEmpty => Kind is null && Percent.Count == 0;
+
+    /// <summary>A printed total this close to a sum of parts is that sum.</summary>
+    private static double TotalTolerance => SeedConstants.All["tag-total-tolerance"];
 
     /// <summary>Makes the component, or says what is missing.</summary>
     internal TagComponent? Finish(double coatingPercent, List<Finding> findings, List<string> problems)
@@ -52,14 +53,14 @@ internal sealed class TagEntry
                     : $"the total of {Text(total.Value)} % stands for the germination of {name}; it may hold hard seed"
             );
         }
-        else if (total is { } sum && !Percent.ContainsKey(TagPart.Hard) && sum > germination + dormant + PercentDust)
+        else if (total is { } sum && !Percent.ContainsKey(TagPart.Hard) && sum > germination + dormant + TotalTolerance)
         {
             hard = sum - germination - dormant;
             Assume(findings, $"hard seed of {name} is the total of {Text(sum)} % less germination: {Text(hard)} %");
         }
-        else if (total is { } printed && Math.Abs(printed - germination - hard - dormant) > PercentDust)
+        else if (total is { } printed && Math.Abs(printed - germination - hard - dormant) > TotalTolerance)
         {
-            bool inside = Math.Abs(printed - germination) <= PercentDust && hard + dormant > 0;
+            bool inside = Math.Abs(printed - germination) <= TotalTolerance && hard + dormant > 0;
             germination = inside ? germination - hard - dormant : germination;
             Assume(
                 findings,

@@ -7,26 +7,17 @@ namespace PlotAgronomy.Seeds;
 public sealed class BulkSeeding : IWorkedResult
 {
     private readonly SeedAnalysis analysis;
+    private readonly CropKind? kind;
     private readonly double part;
 
     internal BulkSeeding(PureLiveSeedRate target, SeedAnalysis analysis, ViabilityRule rule, double part, CropKind? kind)
     {
         this.analysis = analysis;
+        this.kind = kind;
         this.part = part;
         Target = target;
         Rule = rule;
         Bulk = At(part);
-        CountingGerminationOnly = AtOrNull(ViabilityRule.GerminationOnly);
-        CountingHardAndDormant = At(ViabilityRule.TotalViable.PureLivePart(analysis));
-        if (analysis.SeedsTested is { } seeds && rule.Tested is null)
-        {
-            var (low, high) = SeedMath.Exact(analysis.Germination.Value * seeds, seeds);
-            double credited = rule.Viable(analysis).Value - analysis.Germination.Value;
-            BulkIfSeedIsBetter = At(analysis.PureSeed.Value * Math.Min(1, high + credited));
-            BulkIfSeedIsWorse = low + credited > 0 ? At(analysis.PureSeed.Value * (low + credited)) : null;
-        }
-
-        Findings = Finding.InOrder(Remarks(kind));
     }
 
     /// <summary>Gets the rate of pure live seed to deliver.</summary>
@@ -42,33 +33,45 @@ public sealed class BulkSeeding : IWorkedResult
     public BulkSeedRate Bulk { get; }
 
     /// <summary>Gets the bulk rate when only germination counts; null when nothing germinated.</summary>
-    public BulkSeedRate? CountingGerminationOnly { get; }
+    public BulkSeedRate? CountingGerminationOnly => AtOrNull(ViabilityRule.GerminationOnly);
 
-    /// <summary>Gets the bulk rate when germination, hard and dormant seed count.</summary>
-    public BulkSeedRate CountingHardAndDormant { get; }
+    /// <summary>Gets the bulk rate when germination, hard and dormant seed count; null when there is none of them, as beside a
+    /// tetrazolium test.</summary>
+    public BulkSeedRate? CountingHardAndDormant => AtOrNull(ViabilityRule.TotalViable);
 
     /// <summary>Gets a value indicating whether hard and dormant seed are above 10 %, so that both rates should be
     /// shown.</summary>
-    public bool ShowBothRates =>
-        analysis.HardSeed.Value + analysis.DormantSeed.Value > SeedConstants.All["hard-or-dormant-much"];
+    public bool ShowBothRates => analysis.HardSeed.Value + analysis.DormantSeed.Value > SeedConstants.All["hard-or-dormant-much"];
 
     /// <summary>Gets the bulk rate at the upper end of the germination test's 95 % range; null when the seeds tested are not
     /// known.</summary>
-    public BulkSeedRate? BulkIfSeedIsBetter { get; }
+    public BulkSeedRate? BulkIfSeedIsBetter =>
+        TrueGermination is (_, var high) ? At(analysis.PureSeed.Value * Math.Min(1, high + Credited)) : null;
 
     /// <summary>Gets the bulk rate at the lower end of the germination test's 95 % range; null when the seeds tested are not
     /// known.</summary>
-    public BulkSeedRate? BulkIfSeedIsWorse { get; }
+    public BulkSeedRate? BulkIfSeedIsWorse =>
+        TrueGermination is (var low, _) && low + Credited > 0 ? At(analysis.PureSeed.Value * (low + Credited)) : null;
 
     /// <summary>Gets the equal-weight rate of a coated lot: the target's weight, taken straight from the bag. One trial series
     /// found equal stands at it (SEED-S49), so it is the lower bound; null for bare seed.</summary>
     public BulkSeedRate? EqualWeightRate => analysis.Coating.Value > 0 ? BulkSeedRate.Of(Target.Rate, Target.Method) : null;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. Rule.SourceIds.Concat(Findings.Select(f => f.SourceId)).Distinct()];
+
+    /// <summary>The 95 % range of the true germination; null when the seeds tested are not known, or a tetrazolium test
+    /// stands for all else.</summary>
+    private (double Low, double High)? TrueGermination =>
+        analysis.SeedsTested is { } seeds && Rule.Tested is null
+            ? SeedMath.Exact(analysis.Germination.Value * seeds, seeds)
+            : null;
+
+    /// <summary>What counts as alive beyond what germinated.</summary>
+    private double Credited => Rule.Viable(analysis).Value - analysis.Germination.Value;
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
@@ -102,7 +105,7 @@ public sealed class BulkSeeding : IWorkedResult
 
     private BulkSeedRate? AtOrNull(ViabilityRule rule) => rule.PureLivePart(analysis) is > 0 and var p ? At(p) : null;
 
-    private IEnumerable<Finding> Remarks(CropKind? kind)
+    private IEnumerable<Finding> Remarks()
     {
         if (part < SeedConstants.All["pure-live-seed-low"])
         {
@@ -124,7 +127,7 @@ public sealed class BulkSeeding : IWorkedResult
             yield return FindingCatalog.Create(
                 SeedCodes.MuchHardOrDormant,
                 ("hard", Amounts.Print(Fraction.FromValue(Math.Min(1, analysis.HardSeed.Value + analysis.DormantSeed.Value)), 1)),
-                ("counted", Amounts.Print(CountingHardAndDormant.Rate, "lb/ac", 2)),
+                ("counted", Amounts.Print(CountingHardAndDormant!.Value.Rate, "lb/ac", 2)),
                 ("germination", CountingGerminationOnly is { } only ? Amounts.Print(only.Rate, "lb/ac", 2) : "no rate")
             );
         }

@@ -7,8 +7,7 @@ namespace PlotAgronomy.Seeds;
 /// beside germination, not inside it (7 CFR 201.21, SEED-S18).</remarks>
 public sealed class SeedAnalysis
 {
-    /// <summary>Percentages on a tag are rounded to hundredths, so that parts may overshoot the whole by this much.</summary>
-    private const double RoundingOfATag = 0.0005;
+    private static readonly Lazy<double> MostOfWhole = new(() => 1 + SeedConstants.All["tag-parts-over"]);
 
     private SeedAnalysis(
         Fraction pureSeed,
@@ -71,7 +70,7 @@ public sealed class SeedAnalysis
         Guard.AboveUpTo(pureSeed.Value, 0, 1, "of the bag", nameof(pureSeed));
         Guard.AtLeast(seedsTested ?? 1, 1, "seeds", nameof(seedsTested));
         double counted = germination.Value + hardSeed.Value + dormantSeed.Value;
-        if (counted > 1 + RoundingOfATag)
+        if (counted > MostOfWhole.Value)
         {
             throw new ArgumentOutOfRangeException(
                 nameof(germination),
@@ -81,7 +80,7 @@ public sealed class SeedAnalysis
             );
         }
 
-        if (pureSeed.Value + coating.Value > 1 + RoundingOfATag)
+        if (pureSeed.Value + coating.Value > MostOfWhole.Value)
         {
             throw new ArgumentOutOfRangeException(
                 nameof(coating),

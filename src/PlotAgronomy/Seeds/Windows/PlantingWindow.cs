@@ -10,17 +10,19 @@ public sealed class PlantingWindow
     private static readonly EnumWords<PlantingSeason> SeasonWords = EnumWords<PlantingSeason>.FromNames();
 
     private static readonly Lazy<ILookup<string, PlantingWindow>> ByKind = new(() =>
-        KindFile.All.SelectMany(f => f.PlantingWindows, (f, o) => new PlantingWindow(f.Id, o)).ToLookup(w => w.KindId)
+        KindFile
+            .All.SelectMany(f => f.PlantingWindows, (f, o) => new PlantingWindow(KindCatalog.Standard.Find(f.Id), o))
+            .ToLookup(w => w.Kind.Id)
     );
 
     private readonly (int Month, int Day)? first;
     private readonly (int Month, int Day)? last;
 
     /// <summary>The row's method is the season, its note the rule, its low and high the days.</summary>
-    internal PlantingWindow(string kindId, KindObservation dates)
+    internal PlantingWindow(CropKind kind, KindObservation dates)
     {
-        KindId = kindId;
-        Region = dates.Region<PlantingRegion>();
+        Kind = kind;
+        Region = dates.Region(PlantingRegion.Of);
         Season = SeasonWords[dates.MethodOf<PlantingSeason>()];
         Rule = dates.Rule<PlantingRule>();
         first = dates.FirstDay();
@@ -29,8 +31,8 @@ public sealed class PlantingWindow
         Evidence = KindEvidence.Of(new(dates.SourceId, Note ?? Season, dates.Status));
     }
 
-    /// <summary>Gets the id of the kind.</summary>
-    public string KindId { get; }
+    /// <summary>Gets the kind, as it is published.</summary>
+    public CropKind Kind { get; }
 
     /// <summary>Gets the region.</summary>
     public PlantingRegion Region { get; }
@@ -49,13 +51,12 @@ public sealed class PlantingWindow
 
     /// <summary>Gets the finding that dates from memory carry; empty for dates that were read.</summary>
     public ImmutableArray<Finding> Findings =>
-        Evidence.FindingFor($"the planting dates of {KindId}") is { } memory ? [memory] : [];
+        Evidence.FindingFor($"the planting dates of {Kind.Id}") is { } memory ? [memory] : [];
 
     /// <summary>The dates that were read in a publication.</summary>
     /// <param name="kind">Kind.</param>
     /// <param name="region">Region.</param>
     /// <returns>Each publication's dates; none when nothing was read.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Unknown region.</exception>
     public static ImmutableArray<PlantingWindow> Published(CropKind kind, PlantingRegion region) =>
         Of(kind, region, fromMemory: false);
 
@@ -63,7 +64,6 @@ public sealed class PlantingWindow
     /// <param name="kind">Kind.</param>
     /// <param name="region">Region.</param>
     /// <returns>The dates.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Unknown region.</exception>
     public static ImmutableArray<PlantingWindow> FromMemory(CropKind kind, PlantingRegion region) =>
         Of(kind, region, fromMemory: true);
 
@@ -101,7 +101,7 @@ public sealed class PlantingWindow
     private static ImmutableArray<PlantingWindow> Of(CropKind kind, PlantingRegion region, bool fromMemory)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        Guard.Defined(region);
+        ArgumentNullException.ThrowIfNull(region);
         return
         [
             .. ByKind.Value[kind.Id].Where(w => w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory),

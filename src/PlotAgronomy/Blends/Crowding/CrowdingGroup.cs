@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Blends;
+
+/// <summary>Kinds that hold others back, such as all brassicas together, and the share of a full stand they may take.</summary>
+public sealed class CrowdingGroup
+{
+    private static readonly Catalog<CrowdingGroup> Groups = new(
+        "crowding group",
+        () => new Table<CrowdingGroup>("Blends/Data/group-caps.csv", row => new CrowdingGroup(row)).Rows,
+        g => g.Id
+    );
+
+    private readonly KindSelector selector;
+
+    private CrowdingGroup(CsvRow row)
+    {
+        Id = row.Text("id");
+        Name = row.Text("group");
+        IsWholeGroup = row.YesOrNo("whole_group");
+        CareFrom = row.Number("share_low");
+        Cap = row.Number("share_high");
+        SourceId = row.SourceId();
+        selector = KindSelector.Read(row, "selects");
+    }
+
+    /// <summary>Gets every group that has a cap.</summary>
+    public static ImmutableArray<CrowdingGroup> All => Groups.Everything;
+
+    /// <summary>Gets the stable id, such as <c>cereal-rye</c>.</summary>
+    public string Id { get; }
+
+    /// <summary>Gets the name, such as <c>brassicas</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>Gets the share of a full stand at which care begins, a pure number.</summary>
+    public double CareFrom { get; }
+
+    /// <summary>Gets the cap, as a share of a full stand, a pure number.</summary>
+    public double Cap { get; }
+
+    /// <summary>Gets the source of the cap.</summary>
+    public string SourceId { get; }
+
+    /// <summary>Gets a value indicating whether it holds several kinds, whose shares are added up.</summary>
+    internal bool IsWholeGroup { get; }
+
+    /// <summary>Finds a group.</summary>
+    /// <param name="id">Id of the group.</param>
+    /// <returns>The group.</returns>
+    /// <exception cref="KeyNotFoundException">No group has this id; the message lists all.</exception>
+    public static CrowdingGroup Find(string id) => Groups.Find(id);
+
+    /// <summary>Looks for a group.</summary>
+    /// <param name="id">Id of the group.</param>
+    /// <param name="group">The group, when there is one.</param>
+    /// <param name="problem">What is wrong, when there is none; else empty.</param>
+    /// <returns>True when there is one.</returns>
+    public static bool TryFind(string? id, [NotNullWhen(true)] out CrowdingGroup? group, out string problem) =>
+        Groups.TryFind(id, out group, out problem);
+
+    /// <summary>Says whether a kind belongs to the group.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <returns>True when it does.</returns>
+    public bool Holds(CropKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return selector.Selects(kind);
+    }
+
+    /// <summary>The name.</summary>
+    /// <returns>Text such as <c>brassicas</c>.</returns>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,35 @@
+using PlotAgronomy.Blends;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Tests.Support;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Blends;
+
+/// <summary>A call that is asked for numbers makes no text.</summary>
+public class BlendAllocationTests
+{
+    private static readonly Blend FallFour = SampleBlends.FallFour();
+    private static readonly (BlendComponent Component, double Share)[] Shares = [.. FallFour.Parts.Select(p => (p.Component, p.ShareOfFullStand.Chosen))];
+    private static readonly Area Plot = Area.FromAcres(0.6);
+
+    [Fact]
+    public void A_blend_of_four_without_text_allocates_little() =>
+        Assert.InRange(Allocations.BytesOf(() => Blend.FromSharesOfFullStand(Shares)), 1, 1_300);
+
+    [Fact]
+    public void The_reports_on_a_blend_without_text_allocate_little()
+    {
+        Assert.InRange(Allocations.BytesOf(() => CrowdingReport.Of(FallFour)), 1, 1_000);
+        Assert.InRange(Allocations.BytesOf(() => SeasonCoverage.Of(FallFour)), 1, 1_100);
+        Assert.InRange(Allocations.BytesOf(() => BatchSpread.Of(FallFour, BulkSeedMass.FromPounds(0.25))), 1, 550);
+        Assert.InRange(Allocations.BytesOf(() => Diversity.Of(FallFour, BlendMeasure.Stand)), 1, 160);
+        Assert.InRange(Allocations.BytesOf(() => BagOrder.Of(FallFour, Plot)), 1, 3_000);
+    }
+
+    [Fact]
+    public void A_fit_without_text_allocates_little()
+    {
+        var batch = FallFour.WeighFor(Plot);
+        Assert.InRange(Allocations.BytesOf(() => BlendFit.Of(batch)), 1, 6_000);
+    }
+}
