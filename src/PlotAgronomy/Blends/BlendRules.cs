@@ -32,6 +32,9 @@ internal static class BlendRules
 
     internal static double WeighingError => Constants["weighing-error"];
 
+    /// <summary>How far the shares' total may miss the total stated.</summary>
+    internal static double ShareRounding => Constants["share-rounding"];
+
     internal static double ShareChange => Constants["share-change"];
 
     /// <summary>The stand at which the lower printed figure of nitrogen fixed holds.</summary>
