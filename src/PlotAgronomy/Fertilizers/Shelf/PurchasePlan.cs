@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Nutrients;
 using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
@@ -7,7 +8,10 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>What to buy and what to spread, what it gives, what it costs, and how sure that is.</summary>
 public sealed class PurchasePlan : IWorkedResult
 {
-    internal PurchasePlan() { }
+    private readonly FieldConditions conditions;
+    private readonly PlotNeed need;
+
+    internal PurchasePlan(FieldConditions field, PlotNeed need) => (conditions, this.need) = (field, need);
 
     /// <summary>Gets what is bought and spread whole.</summary>
     public required PurchaseForm Form { get; init; }
@@ -42,7 +46,12 @@ public sealed class PurchasePlan : IWorkedResult
     public required NutrientConflict? Conflict { get; init; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            PurchaseFindings
+                .Of(Form, Area, Lines, Balances, Conflict, IsProvenCheapest, ProvenGap, conditions)
+                .Concat(need.Findings)
+        );
 
     /// <inheritdoc/>
     public required ImmutableArray<string> SourceIds { get; init; }

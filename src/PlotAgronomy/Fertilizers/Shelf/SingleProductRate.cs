@@ -46,16 +46,23 @@ public sealed class SingleProductRate : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(need);
-        var (rate, setBy) = Rates(analysis, need)
-            .Where(r => r.Target.AtLeast > ApplicationRate.Zero)
-            .Select(r =>
-                (
-                    Rate: FertilizerMath.ProductFor(r.Target.AtLeast.PoundsPerAcre, r.Percent),
-                    Nutrient: (PlantNutrient?)r.Target.Nutrient
-                )
-            )
-            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null))
-            .MaxBy(r => r.Rate);
+        double rate = 0;
+        PlantNutrient? setBy = null;
+        foreach (var target in need.Targets)
+        {
+            double percent = analysis.Percent(target.Nutrient);
+            if (percent <= 0 || target.AtLeast <= ApplicationRate.Zero)
+            {
+                continue;
+            }
+
+            double product = FertilizerMath.ProductFor(target.AtLeast.PoundsPerAcre, percent);
+            if (setBy is null || product > rate)
+            {
+                (rate, setBy) = (product, target.Nutrient);
+            }
+        }
+
         return Of(analysis, need, rate, setBy, "meet every need the product serves");
     }
 
@@ -69,21 +76,31 @@ public sealed class SingleProductRate : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(need);
-        bool serves = Rates(analysis, need).Any(r => r.Target.AtLeast > ApplicationRate.Zero);
-        var (rate, setBy) = Rates(analysis, need)
-            .Select(r =>
-                (
-                    Limit: r.Target.AtLeast > ApplicationRate.Zero ? r.Target.AtLeast : r.Target.AtMost,
-                    r.Target.Nutrient,
-                    r.Percent
-                )
-            )
-            .Where(r => serves && r.Limit is not null)
-            .Select(r =>
-                (Rate: FertilizerMath.ProductFor(r.Limit!.Value.PoundsPerAcre, r.Percent), Nutrient: (PlantNutrient?)r.Nutrient)
-            )
-            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null))
-            .MinBy(r => r.Rate);
+        double rate = 0;
+        PlantNutrient? setBy = null;
+        bool serves = false;
+        foreach (var target in need.Targets)
+        {
+            double percent = analysis.Percent(target.Nutrient);
+            bool isNeeded = target.AtLeast > ApplicationRate.Zero;
+            if (percent <= 0 || (isNeeded ? target.AtLeast : target.AtMost) is not { } limit)
+            {
+                continue;
+            }
+
+            serves |= isNeeded;
+            double product = FertilizerMath.ProductFor(limit.PoundsPerAcre, percent);
+            if (setBy is null || product < rate)
+            {
+                (rate, setBy) = (product, target.Nutrient);
+            }
+        }
+
+        if (!serves)
+        {
+            (rate, setBy) = (0, null);
+        }
+
         return Of(analysis, need, rate, setBy, "pass no need and no cap");
     }
 
@@ -139,9 +156,6 @@ public sealed class SingleProductRate : IWorkedResult
         return lines.ToImmutable();
     }
 
-    private static IEnumerable<(NutrientTarget Target, double Percent)> Rates(FertilizerAnalysis analysis, PlotNeed need) =>
-        need.Targets.Select(t => (t, analysis.Percent(t.Nutrient))).Where(r => r.Item2 > 0);
-
     private static SingleProductRate Of(
         FertilizerAnalysis analysis,
         PlotNeed need,
@@ -155,7 +169,7 @@ public sealed class SingleProductRate : IWorkedResult
             analysis,
             rate,
             setBy,
-            NutrientBalances.Of(need.Targets, n => FertilizerRate.Brings(analysis, n, rate).PoundsPerAcre),
+            NutrientBalances.Of(need.Targets, analysis, rate),
             policy
         );
     }

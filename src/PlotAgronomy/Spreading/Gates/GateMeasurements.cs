@@ -6,7 +6,7 @@ namespace PlotAgronomy.Spreading;
 internal static class GateMeasurements
 {
     /// <exception cref="ArgumentException">The flow falls more than once.</exception>
-    internal static (List<(double Setting, double Flow)> Points, Finding? Pooled) Sorted(
+    internal static (List<(double Setting, double Flow)> Points, Func<Finding>? Pooled) Sorted(
         string material,
         IReadOnlyList<GatePoint> points
     )
@@ -36,12 +36,13 @@ internal static class GateMeasurements
 
         return (
             sorted,
-            FindingCatalog.Create(
-                SpreadingCodes.GatePooled,
-                ("material", material),
-                ("low", Amounts.Print(first.Setting, 3)),
-                ("high", Amounts.Print(second.Setting, 3))
-            )
+            () =>
+                FindingCatalog.Create(
+                    SpreadingCodes.GatePooled,
+                    ("material", material),
+                    ("low", Amounts.Print(first.Setting, 3)),
+                    ("high", Amounts.Print(second.Setting, 3))
+                )
         );
     }
 
