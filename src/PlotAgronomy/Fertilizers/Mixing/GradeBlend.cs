@@ -165,7 +165,34 @@ public sealed class GradeBlend : IWorkedResult
                             : $"the ratio of {Wanted} cannot be made"
                     )
         );
+        if (CanBeMade)
+        {
+            foreach (var nutrient in Enum.GetValues<PlantNutrient>().Where(n => Wanted.Percent(n) > 0))
+            {
+                lines.Add(GradeLine(nutrient, batchPounds));
+            }
+        }
+
         return lines.ToImmutable();
+    }
+
+    private WorkedLine GradeLine(PlantNutrient nutrient, double batchPounds)
+    {
+        double pounds = 0;
+        foreach (var line in Lines)
+        {
+            double materialPounds = line.Mass.Pounds;
+            pounds += FertilizerMath.NutrientIn(materialPounds, line.Material.Analysis.Percent(nutrient));
+        }
+
+        return FertilizerFormulas
+            .All["grade-of-mixture"]
+            .Line(
+                $"{Amounts.Print(FertilizerMath.PercentOf(pounds, batchPounds), 2)} %",
+                ("symbol", PlantNutrients.Symbols[nutrient]),
+                ("nutrient", Amounts.Print(Mass.FromPounds(pounds), decimals: 2)),
+                ("weight", Amounts.Print(Batch, decimals: 1))
+            );
     }
 
     private static ImmutableArray<BlendLine> LinesOf(
@@ -195,7 +222,9 @@ public sealed class GradeBlend : IWorkedResult
                 ? "no change of one nutrient alone makes it possible"
                 : string.Join(
                     "; ",
-                    PossibleRanges.Select(r => $"with the others as wanted, {PlantNutrients.Symbols[r.Nutrient]} can be {r.Possible}")
+                    PossibleRanges.Select(r =>
+                        $"with the others as wanted, {PlantNutrients.Symbols[r.Nutrient]} can be {r.Possible}"
+                    )
                 );
             yield return FindingCatalog.Create(
                 FertilizerCodes.RatioImpossible,

@@ -12,7 +12,7 @@ public sealed class SingleProductRate : IWorkedResult
         ApplicationRate rate,
         PlantNutrient? setBy,
         ImmutableArray<NutrientBalance> balances,
-        string policy
+        RatePolicy policy
     ) => (Analysis, Rate, SetBy, Balances, Policy) = (analysis, rate, setBy, balances, policy);
 
     /// <summary>Gets the analysis of the product.</summary>
@@ -27,8 +27,8 @@ public sealed class SingleProductRate : IWorkedResult
     /// <summary>Gets what every nutrient receives beside its need.</summary>
     public ImmutableArray<NutrientBalance> Balances { get; }
 
-    /// <summary>Gets the policy in words: meet every need, or pass none.</summary>
-    public string Policy { get; }
+    /// <summary>Gets the policy: meet every need, or pass none.</summary>
+    public RatePolicy Policy { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
@@ -63,7 +63,7 @@ public sealed class SingleProductRate : IWorkedResult
             }
         }
 
-        return Of(analysis, need, rate, setBy, "meet every need the product serves");
+        return Of(analysis, need, rate, setBy, RatePolicy.MeetEveryNeed);
     }
 
     /// <summary>The rate at which no need and no cap is passed; straights fill what is left.</summary>
@@ -101,7 +101,7 @@ public sealed class SingleProductRate : IWorkedResult
             (rate, setBy) = (0, null);
         }
 
-        return Of(analysis, need, rate, setBy, "pass no need and no cap");
+        return Of(analysis, need, rate, setBy, RatePolicy.PassNoNeedAndNoCap);
     }
 
     /// <inheritdoc/>
@@ -134,7 +134,7 @@ public sealed class SingleProductRate : IWorkedResult
                     .All["product-rate-by-policy"]
                     .Line(
                         Amounts.Print(Rate, decimals: 2),
-                        ("policy", Policy),
+                        ("policy", FertilizerWords.Policies[Policy]),
                         ("limit", $"{Amounts.Print(limit, 2)} lb/ac"),
                         ("percent", Amounts.Print(percent, 4))
                     )
@@ -161,16 +161,10 @@ public sealed class SingleProductRate : IWorkedResult
         PlotNeed need,
         double poundsPerAcre,
         PlantNutrient? setBy,
-        string policy
+        RatePolicy policy
     )
     {
         var rate = ApplicationRate.FromPoundsPerAcre(poundsPerAcre);
-        return new SingleProductRate(
-            analysis,
-            rate,
-            setBy,
-            NutrientBalances.Of(need.Targets, analysis, rate),
-            policy
-        );
+        return new SingleProductRate(analysis, rate, setBy, NutrientBalances.Of(need.Targets, analysis, rate), policy);
     }
 }

@@ -72,7 +72,12 @@ public sealed class PaceCalibration : IWorkedResult
     public MeasuredLength Measure(StepCount count)
     {
         double feet = LandMath.PacedFeet(count.SingleSteps, stepFeet);
-        return MeasuredLength.FromPaces(feet, StepError, WalkScatter * Math.Sqrt(feet * courseFeet));
+        return MeasuredLength.FromPaces(
+            feet,
+            StepError,
+            WalkScatter * Math.Sqrt(feet * courseFeet),
+            (count.SingleSteps, stepFeet)
+        );
     }
 
     /// <inheritdoc/>

@@ -196,11 +196,29 @@ public sealed partial class PlotArea
                 : [SourceCatalog.UnitDefinitions.Id],
             Lines = () =>
                 [
+                    .. PacedLines(sides),
                     LandFormulas
                         .All[formulaId]
                         .Line($"{Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}", values()),
                 ],
         };
+    }
+
+    private static IEnumerable<WorkedLine> PacedLines(IReadOnlyList<(MeasuredLength Side, double Change)> sides)
+    {
+        foreach (var (side, _) in sides)
+        {
+            if (side.Walked is { } walked)
+            {
+                yield return LandFormulas
+                    .All["paced-length"]
+                    .Line(
+                        side.ToString(),
+                        ("steps", Amounts.Print(walked.Steps, 1)),
+                        ("step", Amounts.Print(Length.FromFeet(walked.StepFeet), decimals: 3))
+                    );
+            }
+        }
     }
 
     /// <summary>An area that a wrong unit would explain.</summary>

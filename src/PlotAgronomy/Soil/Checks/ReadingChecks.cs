@@ -16,8 +16,7 @@ internal static class ReadingChecks
     ];
 
     /// <summary>lb/ac in the furrow slice for each ppm.</summary>
-    private static double DoubledRatio =>
-        SoilUnitMath.PoundsPerAcreFromPpm(1, SampledLayer.FurrowSlice.SoilPoundsPerAcre);
+    private static double DoubledRatio => SoilUnitMath.PoundsPerAcreFromPpm(1, SampledLayer.FurrowSlice.SoilPoundsPerAcre);
 
     private static double RatioBand => SoilConstants.All["report-ratio-band"];
 

@@ -168,6 +168,14 @@ public sealed class CationBalance : IWorkedResult
                         ("acidity", Amounts.Print(Acidity!.Value.Milliequivalents, 3))
                     )
             );
+            foreach (var share in Bases)
+            {
+                if (share.Saturation is { } part)
+                {
+                    Add(SaturationLine(share, part, capacity));
+                }
+            }
+
             if (BaseSaturation is { } saturation)
             {
                 Add(
@@ -187,6 +195,16 @@ public sealed class CationBalance : IWorkedResult
         void Add(WorkedLine line) =>
             lines.Add(line with { SourceId = Term?.SourceId, Locator = Term?.Origin.Locator, Status = Term?.Status });
     }
+
+    private static WorkedLine SaturationLine(CationShare share, Fraction part, CationCharge capacity) =>
+        SoilFormulas
+            .All["cation-saturation"]
+            .Line(
+                Amounts.Print(part, 1),
+                ("cation", SoilWords.For(share.Cation)),
+                ("charge", Amounts.Print(share.Charge.Milliequivalents, 3)),
+                ("capacity", Amounts.Print(capacity.Milliequivalents, 3))
+            );
 
     private WorkedLine AcidityLine(CationCharge acidity)
     {

@@ -37,6 +37,10 @@ internal sealed class ConversionFacts(SoilReading reading, SampledSoil soil)
         return Guard.Above(gramsPerCubicCentimeter, 0, "g/cm3", nameof(soil));
     }
 
+    /// <summary>The exchange capacity where it is printed by volume; null where it is by weight.</summary>
+    internal double? CapacityByVolume =>
+        soil.ExchangeCapacity is { Basis: CationChargeBasis.Per100CubicCentimeters } printed ? printed.Milliequivalents : null;
+
     internal double Capacity()
     {
         if (soil.ExchangeCapacity is not { } capacity)

@@ -97,7 +97,8 @@ public sealed class SampledLayer
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, above 48 in, NaN or infinite.</exception>
     /// <remarks>Common practice: laboratories that double ppm do so for samples of 6 to 7 in alike.</remarks>
     public static SampledLayer Conventional(Length depth) =>
-        Inches(depth) >= SoilConstants.All["conventional-depth-low"] && Inches(depth) <= SoilConstants.All["conventional-depth-high"]
+        Inches(depth) >= SoilConstants.All["conventional-depth-low"]
+        && Inches(depth) <= SoilConstants.All["conventional-depth-high"]
             ? FurrowSlice
             : OfDepth(depth);
 
@@ -115,7 +116,11 @@ public sealed class SampledLayer
         return new(
             inches,
             SoilUnitMath.SoilPoundsPerAcre(gramsPerCubicCentimeter, inches),
-            layer => string.Create(CultureInfo.InvariantCulture, $"{layer.DepthInches:0.##} in at {gramsPerCubicCentimeter:0.##} g/cm3"),
+            layer =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{layer.DepthInches:0.##} in at {gramsPerCubicCentimeter:0.##} g/cm3"
+                ),
             "pounds-in-measured-soil",
             "ppm-of-measured-soil",
             new FormulaPlace("g/cm3", gramsPerCubicCentimeter, 2, "g/cm3"),

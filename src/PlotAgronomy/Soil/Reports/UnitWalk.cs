@@ -98,7 +98,7 @@ internal sealed class UnitWalk
                 );
                 break;
             case SoilTestUnit.PercentSaturation:
-                double capacity = facts.Capacity();
+                double capacity = CapacityByWeight();
                 Step("charge-of-saturation", "percent", SoilUnitMath.ChargeFromSaturation(amount, capacity), Capacity(capacity));
                 Open(SoilTestUnit.MilliequivalentsPer100Grams);
                 break;
@@ -139,7 +139,7 @@ internal sealed class UnitWalk
                 break;
             case SoilTestUnit.PercentSaturation:
                 Close(SoilTestUnit.MilliequivalentsPer100Grams);
-                double capacity = facts.Capacity();
+                double capacity = CapacityByWeight();
                 Step("saturation-of-charge", "charge", SoilUnitMath.SaturationFromCharge(amount, capacity), Capacity(capacity));
                 break;
             case SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex:
@@ -201,6 +201,21 @@ internal sealed class UnitWalk
                 Step("volume-of-ppm", "ppm", SoilUnitMath.MgPerLiterFromPpm(amount, packed), Density(packed));
                 break;
         }
+    }
+
+    /// <summary>The exchange capacity by weight; one printed by volume is a step of its own.</summary>
+    private double CapacityByWeight()
+    {
+        double capacity = facts.Capacity();
+        if (facts.CapacityByVolume is { } byVolume)
+        {
+            var formula = SoilFormulas.All["charge-by-weight"];
+            steps.Add(
+                new ConversionStep(formula, "charge by volume", byVolume, capacity, [Density(facts.WeightPerVolume())], null)
+            );
+        }
+
+        return capacity;
     }
 
     private static FormulaPlace Oxide(double factor) => new("oxide of an element", factor, 4);

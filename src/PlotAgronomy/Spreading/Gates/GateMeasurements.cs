@@ -34,15 +34,13 @@ internal static class GateMeasurements
             );
         }
 
-        return (
-            sorted,
-            () =>
-                FindingCatalog.Create(
-                    SpreadingCodes.GatePooled,
-                    ("material", material),
-                    ("low", Amounts.Print(first.Setting, 3)),
-                    ("high", Amounts.Print(second.Setting, 3))
-                )
+        return (sorted, () =>
+            FindingCatalog.Create(
+                SpreadingCodes.GatePooled,
+                ("material", material),
+                ("low", Amounts.Print(first.Setting, 3)),
+                ("high", Amounts.Print(second.Setting, 3))
+            )
         );
     }
 

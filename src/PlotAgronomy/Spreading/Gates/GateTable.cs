@@ -174,7 +174,11 @@ public sealed partial class GateTable
     private GateAnswer Nothing(Func<Finding> why) => new() { Material = Material, Remarks = () => [.. Findings, why()] };
 
     private Finding AboveTable() =>
-        FindingCatalog.Create(SpreadingCodes.GateAbove, ("material", Material), ("highest", Amounts.Print(Points[^1].Setting, 3)));
+        FindingCatalog.Create(
+            SpreadingCodes.GateAbove,
+            ("material", Material),
+            ("highest", Amounts.Print(Points[^1].Setting, 3))
+        );
 
     private Finding BelowTable() =>
         FindingCatalog.Create(SpreadingCodes.GateBelow, ("material", Material), ("lowest", Amounts.Print(Points[0].Setting, 3)));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
@@ -69,8 +70,8 @@ public sealed class OverlappedPattern : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
         [
-            .. SpreadingFormulas.All
-                .SourcesOf("spread-overlapped-cv")
+            .. SpreadingFormulas
+                .All.SourcesOf("spread-overlapped-cv")
                 .Concat(SpreadingConstants.All.Find("cv-workable").Origin.SourceIds)
                 .Concat(SpreadingConstants.All.Find("cv-poor").Origin.SourceIds)
                 .Concat(Findings.Select(f => f.SourceId))
@@ -103,7 +104,7 @@ public sealed class OverlappedPattern : IWorkedResult
             Swath = swath,
             SwathFeet = feet,
             Driving = driving,
-            Amounts = [.. amounts],
+            Amounts = ImmutableCollectionsMarshal.AsImmutableArray(amounts),
             FirstPosition = Length.FromFeet(first),
             Step = Length.FromFeet(step),
             Mean = mean,
