@@ -14,5 +14,6 @@ internal static class ExactUnits
     internal const double GramsPerPound = 453.59237;
     internal const double OuncesPerPound = 16;
     internal const double PoundsPerShortTon = 2000;
-    internal const double DaysPerMonth = 365.25 / 12;
+    internal const double DaysPerYear = 365.25;
+    internal const double DaysPerMonth = DaysPerYear / 12;
 }

@@ -91,7 +91,7 @@ public class FertilizerMaterialsTests
     [InlineData(40, 6), InlineData(20, 12), InlineData(30, 8)]
     public void The_seed_row_limit_goes_with_the_feet_of_row(double inches, double expected)
     {
-        var limit = SeedPlacedLimit.All.Single(l => l is { Crop: "corn", Soil: "medium to fine" } && l.RowSpacingLow?.Inches == 30);
+        var limit = SeedPlacedLimit.All.Single(l => l is { Crop: SeedRowCrop.Corn, Soil: SeedRowSoil.MediumToFine } && l.RowSpacingLow?.Inches == 30);
         Near.Assert(expected, limit.AtRowSpacing(Length.FromInches(inches))!.Value.PoundsPerAcre, 1e-9);
         Assert.Throws<ArgumentOutOfRangeException>(() => limit.AtRowSpacing(Length.Zero));
     }
@@ -99,11 +99,11 @@ public class FertilizerMaterialsTests
     [Fact]
     public void Some_crops_take_no_fertilizer_at_the_seed()
     {
-        var soybean = SeedPlacedLimit.All.Single(l => l.Crop == "soybean");
+        var soybean = SeedPlacedLimit.All.Single(l => l.Crop == SeedRowCrop.Soybean);
         Assert.Equal(0, soybean.MostProduct(FertilizerAnalysis.OfGrade("11-52-0"))!.Value.PoundsPerAcre);
-        Assert.Null(SeedPlacedLimit.All.First(l => l.Crop == "corn").MostProduct(FertilizerAnalysis.OfGrade("0-46-0")));
-        Assert.All(SeedPlacedLimit.All.Where(l => l.Crop is "small-seeded legumes" or "brassicas"), l => Assert.Equal(ApplicationRate.Zero, l.Limit));
-        Assert.Equal(70, SeedPlacedLimit.All.Single(l => l.Crop == "grain sorghum").PartOfCornLimit!.Value.Percent, 9);
+        Assert.Null(SeedPlacedLimit.All.First(l => l.Crop == SeedRowCrop.Corn).MostProduct(FertilizerAnalysis.OfGrade("0-46-0")));
+        Assert.All(SeedPlacedLimit.All.Where(l => l.Crop is SeedRowCrop.SmallSeededLegumes or SeedRowCrop.Brassicas), l => Assert.Equal(ApplicationRate.Zero, l.Limit));
+        Assert.Equal(70, SeedPlacedLimit.All.Single(l => l.Crop == SeedRowCrop.GrainSorghum).PartOfCornLimit!.Value.Percent, 9);
     }
 
     [Theory]

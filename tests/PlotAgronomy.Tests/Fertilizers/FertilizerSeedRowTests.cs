@@ -9,7 +9,7 @@ public class FertilizerSeedRowTests
 {
     private static readonly FieldConditions InTheRow = new()
     {
-        SeedRowLimit = SeedPlacedLimit.All.Single(l => l is { Crop: "corn", Soil: "medium to fine" } && l.RowSpacingLow?.Inches == 30),
+        SeedRowLimit = SeedPlacedLimit.All.Single(l => l is { Crop: SeedRowCrop.Corn, Soil: SeedRowSoil.MediumToFine } && l.RowSpacingLow?.Inches == 30),
     };
 
     [Theory]
@@ -36,7 +36,7 @@ public class FertilizerSeedRowTests
     [Fact]
     public void A_limit_that_is_a_part_of_another_is_refused()
     {
-        var sorghum = new FieldConditions { SeedRowLimit = SeedPlacedLimit.All.Single(l => l.Crop == "grain sorghum") };
+        var sorghum = new FieldConditions { SeedRowLimit = SeedPlacedLimit.All.Single(l => l.Crop == SeedRowCrop.GrainSorghum) };
         Assert.Throws<ArgumentException>(() => FertilizerShelf.Of(Bag("11-52-0", 40)).Cheapest(Need(0, 10, 0), Area.FromAcres(1), field: sorghum));
     }
 

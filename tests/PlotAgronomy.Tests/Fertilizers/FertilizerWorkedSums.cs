@@ -92,7 +92,7 @@ public class FertilizerWorkedSums
             : ChemicalConversion.PublishedFactor(ChemicalForm.Potash, ChemicalForm.Potassium, "FERT-LIB"));
     }
 
-    private static SeedPlacedLimit Corn30() => SeedPlacedLimit.All.Single(l => l.Crop == "corn" && l.Soil == "medium to fine" && l.RowSpacingLow?.Inches == 30);
+    private static SeedPlacedLimit Corn30() => SeedPlacedLimit.All.Single(l => l.Crop == SeedRowCrop.Corn && l.Soil == SeedRowSoil.MediumToFine && l.RowSpacingLow?.Inches == 30);
 
     private static double Ounces(PoundsAndOunces weight) => (16 * weight.Pounds) + weight.Ounces;
 

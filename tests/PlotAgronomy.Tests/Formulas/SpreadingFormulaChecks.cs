@@ -12,6 +12,8 @@ internal static class SpreadingFormulaChecks
     private static readonly (string, double, double) Weight = ("weight", 0.01, 50);
     private static readonly (string, double, double) Acre = ("43,560", ExactUnits.SquareFeetPerAcre, ExactUnits.SquareFeetPerAcre);
 
+    private static readonly (string, double, double) FlowConstant = ("495", ExactUnits.SquareFeetPerAcre / 88, ExactUnits.SquareFeetPerAcre / 88);
+
     private static readonly (string, double, double)[] Grain =
     [
         ("seed diameter", 0.1, 0.6), ("bulk density", 0.3, 0.9), ("factor", 30, 40), ("empty rim", 1.2, 1.6), ("gravity", 970, 990), ("power", 2.3, 2.7),
@@ -19,10 +21,10 @@ internal static class SpreadingFormulaChecks
 
     internal static FormulaCheck[] Rates =>
     [
-        new("spread-rate-from-flow", d => SpreaderMath.PoundsPerAcre(d["flow"], d["speed"], d["swath"]), Flow, Pace, Swath),
-        new("spread-flow-for-rate", d => SpreaderMath.PoundsPerMinute(d["rate"], d["speed"], d["swath"]), Rate, Pace, Swath),
-        new("spread-speed-for-flow", d => SpreaderMath.MilesPerHour(d["rate"], d["flow"], d["swath"]), Rate, Flow, Swath),
-        new("spread-swath-for-flow", d => SpreaderMath.SwathFeet(d["rate"], d["flow"], d["speed"]), Rate, Flow, Pace),
+        new("spread-rate-from-flow", d => SpreaderMath.PoundsPerAcre(d["flow"], d["speed"], d["swath"]), Flow, Pace, Swath, FlowConstant),
+        new("spread-flow-for-rate", d => SpreaderMath.PoundsPerMinute(d["rate"], d["speed"], d["swath"]), Rate, Pace, Swath, FlowConstant),
+        new("spread-speed-for-flow", d => SpreaderMath.MilesPerHour(d["rate"], d["flow"], d["swath"]), Rate, Flow, Swath, FlowConstant),
+        new("spread-swath-for-flow", d => SpreaderMath.SwathFeet(d["rate"], d["flow"], d["speed"]), Rate, Flow, Pace, FlowConstant),
         new("spread-rate-at-spacing", d => SpreaderMath.PoundsPerAcreAtSpacing(d["rate"], d["swath of the calibration"], d["spacing of the passes"]), Rate, ("swath of the calibration", 4, 60), ("spacing of the passes", 4, 60)),
         new("spread-rate-at-speed", d => SpreaderMath.PoundsPerAcreAtSpeed(d["rate"], d["planned speed"], d["speed kept"]), Rate, ("planned speed", 1, 8), ("speed kept", 1, 8)),
     ];
@@ -49,7 +51,7 @@ internal static class SpreadingFormulaChecks
         new("spread-walk-distance", d => SpreaderMath.FeetToWalk(d["area"], d["swath"]), ("area", 2000, 900_000), Swath),
         new("spread-rate-so-far", d => SpreaderMath.PoundsPerAcreSown(d["weight used"], d["ground sown"]), ("weight used", 1, 100), ("ground sown", 0.05, 5)),
         new("spread-rate-needed", d => SpreaderMath.PoundsPerAcreSown(d["weight left"], d["ground left"]), ("weight left", 1, 100), ("ground left", 0.05, 5)),
-        new("spread-hopper-walk", d => SpreaderMath.SecondsForFeet(SpreaderMath.FeetToWalk(d["area"], d["swath"]), d["speed"]) / 60, ("area", 2000, 900_000), Swath, Pace),
+        new("spread-hopper-walk", d => SpreaderMath.SecondsForFeet(SpreaderMath.FeetToWalk(d["area"], d["swath"]), d["speed"]) / 60, ("area", 2000, 900_000), Swath, Pace, ("88", 88, 88)),
     ];
 
     internal static FormulaCheck[] GatesAndHoppers =>

@@ -6,17 +6,13 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>The formula is from memory and carries its caution. Below 98 a lot counts as deficient (source FERT-AGC).</remarks>
 public sealed class LabelIndex
 {
-    private LabelIndex(double percent)
-    {
-        Percent = percent;
-        Caution = MemoryGate.FindingFor("the overall index", FertilizerFormulas.All["label-index"].Origin!.SourceId);
-    }
+    private LabelIndex(double percent) => Percent = percent;
 
     /// <summary>Gets the index in percent.</summary>
     public double Percent { get; }
 
     /// <summary>Gets the caution that the formula was not yet checked against the publication.</summary>
-    public Finding Caution { get; }
+    public Finding Caution => MemoryGate.FindingFor("the overall index", FertilizerFormulas.All["label-index"].Origin!.SourceId);
 
     /// <summary>Works out the index from N, P2O5 and K2O.</summary>
     /// <param name="guaranteed">Analysis on the label.</param>

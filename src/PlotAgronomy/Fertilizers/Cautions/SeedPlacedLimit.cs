@@ -10,12 +10,12 @@ public sealed class SeedPlacedLimit
     private static readonly Table<SeedPlacedLimit> Everything = new("Fertilizers/Data/seed-placed-limits.csv", FromRow);
 
     private SeedPlacedLimit(
-        string crop,
+        SeedRowCrop crop,
         Length? spacingLow,
         Length? spacingHigh,
-        string soil,
+        SeedRowSoil soil,
         CountedNutrients counted,
-        string placement,
+        SeedRowPlacement placement,
         ApplicationRate? limit,
         Fraction? partOfCorn,
         string sourceId,
@@ -38,7 +38,7 @@ public sealed class SeedPlacedLimit
     public static ImmutableArray<SeedPlacedLimit> All => Everything.Rows;
 
     /// <summary>Gets the crop.</summary>
-    public string Crop { get; }
+    public SeedRowCrop Crop { get; }
 
     /// <summary>Gets the narrowest row spacing, or null for any.</summary>
     public Length? RowSpacingLow { get; }
@@ -46,14 +46,14 @@ public sealed class SeedPlacedLimit
     /// <summary>Gets the widest row spacing, or null for any.</summary>
     public Length? RowSpacingHigh { get; }
 
-    /// <summary>Gets the soil, in the words of the source.</summary>
-    public string Soil { get; }
+    /// <summary>Gets the soil.</summary>
+    public SeedRowSoil Soil { get; }
 
     /// <summary>Gets what is counted.</summary>
     public CountedNutrients Counted { get; }
 
     /// <summary>Gets where the fertilizer lies.</summary>
-    public string Placement { get; }
+    public SeedRowPlacement Placement { get; }
 
     /// <summary>Gets the limit; null when it is stated as a part of corn's.</summary>
     public ApplicationRate? Limit { get; }
@@ -120,12 +120,12 @@ public sealed class SeedPlacedLimit
 
     private static SeedPlacedLimit FromRow(CsvRow row) =>
         new(
-            row.Text("crop"),
+            row.Choice<SeedRowCrop>("crop"),
             Inches(row.NumberOrNull("row_spacing_low_in")),
             Inches(row.NumberOrNull("row_spacing_high_in")),
-            row.Text("soil"),
+            row.Choice<SeedRowSoil>("soil"),
             row.Choice<CountedNutrients>("counted"),
-            row.Text("placement"),
+            row.Choice<SeedRowPlacement>("placement"),
             row.NumberOrNull("limit_lb_per_ac") is { } limit ? ApplicationRate.FromPoundsPerAcre(limit) : null,
             row.NumberOrNull("of_corn_pct") is { } percent ? Fraction.FromPercent(percent) : null,
             row.SourceId(),

@@ -17,7 +17,7 @@ public sealed class ManureAvailability
     private ManureAvailability(
         string id,
         string situation,
-        string pool,
+        ManurePool pool,
         Fraction available,
         string sourceId,
         DataStatus status
@@ -38,8 +38,8 @@ public sealed class ManureAvailability
     /// <summary>Gets the manure and the time it is spread.</summary>
     public string Situation { get; }
 
-    /// <summary>Gets the pool the part is of, such as total nitrogen.</summary>
-    public string Pool { get; }
+    /// <summary>Gets what the part is of.</summary>
+    public ManurePool Pool { get; }
 
     /// <summary>Gets the part available.</summary>
     public Fraction Available { get; }
@@ -68,7 +68,7 @@ public sealed class ManureAvailability
         new(
             row.Text("id"),
             row.Text("situation"),
-            row.Text("pool"),
+            row.Choice<ManurePool>("pool"),
             Fraction.FromPercent(row.Number("available_pct")),
             row.SourceId(),
             row.Status()

@@ -6,8 +6,16 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>How much manure meets a need, between a rich and a poor lot, and what else comes with it.</summary>
 public sealed class ManureRate : IWorkedResult
 {
-    internal ManureRate(Manure manure, ApplicationRate need, string basis, ManureRateEnd rich, ManureRateEnd poor) =>
-        (Manure, Need, Basis, RichLot, PoorLot) = (manure, need, basis, rich, poor);
+    private readonly Fraction available;
+
+    internal ManureRate(
+        Manure manure,
+        ApplicationRate need,
+        PlantNutrient basis,
+        Fraction available,
+        ManureRateEnd rich,
+        ManureRateEnd poor
+    ) => (Manure, Need, Basis, this.available, RichLot, PoorLot) = (manure, need, basis, available, rich, poor);
 
     /// <summary>Gets the manure.</summary>
     public Manure Manure { get; }
@@ -15,8 +23,8 @@ public sealed class ManureRate : IWorkedResult
     /// <summary>Gets the need it is sized by.</summary>
     public ApplicationRate Need { get; }
 
-    /// <summary>Gets the nutrient it is sized by: <c>N</c> or <c>P2O5</c>.</summary>
-    public string Basis { get; }
+    /// <summary>Gets the nutrient it is sized by: nitrogen or phosphate.</summary>
+    public PlantNutrient Basis { get; }
 
     /// <summary>Gets the rate when the lot is at the rich end of its range: the smaller one.</summary>
     public ManureRateEnd RichLot { get; }
@@ -31,7 +39,29 @@ public sealed class ManureRate : IWorkedResult
     public ImmutableArray<string> SourceIds => [Manure.SourceId];
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => [Line("Rich lot", RichLot), Line("Poor lot", PoorLot)];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        Basis == PlantNutrient.Nitrogen
+            ?
+            [
+                AvailableLine(Manure.Nitrogen.High, RichLot),
+                Line("Rich lot", RichLot),
+                AvailableLine(Manure.Nitrogen.Low, PoorLot),
+                Line("Poor lot", PoorLot),
+            ]
+            : [Line("Rich lot", RichLot), Line("Poor lot", PoorLot)];
+
+    private WorkedLine AvailableLine(double totalPounds, ManureRateEnd end) =>
+        FertilizerFormulas
+            .All["manure-nitrogen-available"]
+            .Line(
+                $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton",
+                ("total nitrogen", $"{Amounts.Print(totalPounds, 2)} lb/ton"),
+                ("part available", Amounts.Print(available.Value, 3))
+            ) with
+        {
+            SourceId = Manure.SourceId,
+            Status = Manure.Status,
+        };
 
     private WorkedLine Line(string label, ManureRateEnd end) =>
         FertilizerFormulas
@@ -39,7 +69,7 @@ public sealed class ManureRate : IWorkedResult
             .Line(
                 $"{Amounts.Print(end.Rate, "ton/ac", 3)}; brings N {Amounts.Print(end.AvailableNitrogen, decimals: 1)}, P2O5 "
                     + $"{Amounts.Print(end.Phosphate, decimals: 1)}, K2O {Amounts.Print(end.Potash, decimals: 1)}",
-                ("lot", $"{label} for {Basis}"),
+                ("lot", $"{label} for {PlantNutrients.Symbols[Basis]}"),
                 ("need", Amounts.Print(Need, decimals: 2)),
                 ("available in a ton", $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton")
             ) with
@@ -51,7 +81,7 @@ public sealed class ManureRate : IWorkedResult
     private IEnumerable<Finding> Remarks()
     {
         yield return FindingCatalog.Create(FertilizerCodes.ManureVaries);
-        if (Basis == "N" && PoorLot.Phosphate.PoundsPerAcre > Need.PoundsPerAcre)
+        if (Basis == PlantNutrient.Nitrogen && PoorLot.Phosphate.PoundsPerAcre > Need.PoundsPerAcre)
         {
             yield return FindingCatalog.Create(
                 FertilizerCodes.ManurePhosphate,

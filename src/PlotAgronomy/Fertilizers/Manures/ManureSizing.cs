@@ -38,12 +38,13 @@ public static class ManureSizing
         PlantNutrient sizedBy
     )
     {
-        string basis = PlantNutrients.Symbols[sizedBy];
-        Guard.Above(content.Low, 0, $"lb {basis} per ton", nameof(content));
+        string unit = sizedBy == PlantNutrient.Nitrogen ? "lb N per ton" : "lb P2O5 per ton";
+        Guard.Above(content.Low, 0, unit, nameof(content));
         return new ManureRate(
             manure,
             need,
-            basis,
+            sizedBy,
+            available,
             End(manure, need, content, available, c => c.High),
             End(manure, need, content, available, c => c.Low)
         );

@@ -10,6 +10,8 @@ namespace PlotAgronomy.Fertilizers;
 /// price.</remarks>
 public sealed class GradeBlend : IWorkedResult
 {
+    private readonly bool made;
+
     private GradeBlend(
         FertilizerAnalysis wanted,
         Mass batch,
@@ -17,7 +19,7 @@ public sealed class GradeBlend : IWorkedResult
         Mass filler,
         double? highest,
         ImmutableArray<(PlantNutrient, PercentRange)> ranges,
-        ImmutableArray<Finding> findings
+        bool made
     )
     {
         Wanted = wanted;
@@ -26,7 +28,7 @@ public sealed class GradeBlend : IWorkedResult
         Filler = filler;
         HighestPercentOfWanted = highest;
         PossibleRanges = ranges;
-        Findings = findings;
+        this.made = made;
     }
 
     /// <summary>Gets the wanted grade.</summary>
@@ -53,7 +55,7 @@ public sealed class GradeBlend : IWorkedResult
     public ImmutableArray<(PlantNutrient Nutrient, PercentRange Possible)> PossibleRanges { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [SourceCatalog.Practice.Id];
@@ -84,7 +86,7 @@ public sealed class GradeBlend : IWorkedResult
             Mass.FromPounds(FertilizerMath.Filler(batchPounds, used)),
             highest * 100,
             ranges,
-            Finding.InOrder(Remarks(wanted, lines, made, highest, ranges))
+            made
         );
     }
 
@@ -163,7 +165,34 @@ public sealed class GradeBlend : IWorkedResult
                             : $"the ratio of {Wanted} cannot be made"
                     )
         );
+        if (CanBeMade)
+        {
+            foreach (var nutrient in Enum.GetValues<PlantNutrient>().Where(n => Wanted.Percent(n) > 0))
+            {
+                lines.Add(GradeLine(nutrient, batchPounds));
+            }
+        }
+
         return lines.ToImmutable();
+    }
+
+    private WorkedLine GradeLine(PlantNutrient nutrient, double batchPounds)
+    {
+        double pounds = 0;
+        foreach (var line in Lines)
+        {
+            double materialPounds = line.Mass.Pounds;
+            pounds += FertilizerMath.NutrientIn(materialPounds, line.Material.Analysis.Percent(nutrient));
+        }
+
+        return FertilizerFormulas
+            .All["grade-of-mixture"]
+            .Line(
+                $"{Amounts.Print(FertilizerMath.PercentOf(pounds, batchPounds), 2)} %",
+                ("symbol", PlantNutrients.Symbols[nutrient]),
+                ("nutrient", Amounts.Print(Mass.FromPounds(pounds), decimals: 2)),
+                ("weight", Amounts.Print(Batch, decimals: 1))
+            );
     }
 
     private static ImmutableArray<BlendLine> LinesOf(
@@ -177,38 +206,34 @@ public sealed class GradeBlend : IWorkedResult
                 .Where((_, i) => parts[i] > 1e-12),
         ];
 
-    private static IEnumerable<Finding> Remarks(
-        FertilizerAnalysis wanted,
-        ImmutableArray<BlendLine> lines,
-        bool made,
-        double? highest,
-        ImmutableArray<(PlantNutrient Nutrient, PercentRange Possible)> ranges
-    )
+    private IEnumerable<Finding> Remarks()
     {
-        if (!made && highest is { } share)
+        if (!made && HighestPercentOfWanted is { } highest)
         {
             yield return FindingCatalog.Create(
                 FertilizerCodes.GradeTooHigh,
-                ("grade", wanted.ToString()),
-                ("percent", Amounts.Print(100 * share, 2))
+                ("grade", Wanted.ToString()),
+                ("percent", Amounts.Print(highest, 2))
             );
         }
         else if (!made)
         {
-            string possible = ranges.IsEmpty
+            string possible = PossibleRanges.IsEmpty
                 ? "no change of one nutrient alone makes it possible"
                 : string.Join(
                     "; ",
-                    ranges.Select(r => $"with the others as wanted, {PlantNutrients.Symbols[r.Nutrient]} can be {r.Possible}")
+                    PossibleRanges.Select(r =>
+                        $"with the others as wanted, {PlantNutrients.Symbols[r.Nutrient]} can be {r.Possible}"
+                    )
                 );
             yield return FindingCatalog.Create(
                 FertilizerCodes.RatioImpossible,
-                ("grade", wanted.ToString()),
+                ("grade", Wanted.ToString()),
                 ("possible", possible)
             );
         }
 
-        foreach (var finding in MixCompatibility.Cautions([.. lines.Select(l => l.Material.Substance)]))
+        foreach (var finding in MixCompatibility.Cautions([.. Lines.Select(l => l.Material.Substance)]))
         {
             yield return finding;
         }

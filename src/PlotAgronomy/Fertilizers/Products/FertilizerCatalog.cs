@@ -115,7 +115,7 @@ public static class FertilizerCatalog
             row.Text("id"),
             row.Text("name"),
             row.Choice<FertilizerSubstance>("substance"),
-            row.Text("form"),
+            row.Choice<MaterialForm>("form"),
             analysis,
             whole,
             new Origin(row.Text("analysis_source_id"), row.Text("analysis_locator"), row.Status("analysis_status")),

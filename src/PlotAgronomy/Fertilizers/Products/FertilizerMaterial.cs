@@ -15,7 +15,7 @@ public sealed class FertilizerMaterial
         string id,
         string name,
         FertilizerSubstance substance,
-        string form,
+        MaterialForm form,
         FertilizerAnalysis analysis,
         FertilizerAnalysis whole,
         Origin analysisOrigin,
@@ -44,7 +44,7 @@ public sealed class FertilizerMaterial
     public FertilizerSubstance Substance { get; }
 
     /// <summary>Gets its form, such as granule or liquid.</summary>
-    public string Form { get; }
+    public MaterialForm Form { get; }
 
     /// <summary>Gets the usual analysis; the label of the lot in hand goes before it. Nutrients from memory beside those that
     /// were read are left out:

@@ -9,7 +9,7 @@ public sealed class RoundingTolerance
         (AcceptPercent, NitrogenOverPercent, ShortPercent) = (accept, nitrogenOver, anyShort);
 
     /// <summary>Gets the defaults: 10 % either way, 10 % over on nitrogen, 20 % short on any.</summary>
-    public static RoundingTolerance Default =>
+    public static RoundingTolerance Default { get; } =
         new(
             FertilizerConstants.All["tolerance-accept"],
             FertilizerConstants.All["tolerance-nitrogen-over"],

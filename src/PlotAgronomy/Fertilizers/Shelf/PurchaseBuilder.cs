@@ -49,7 +49,7 @@ internal static class PurchaseBuilder
         var lines = Lines(shelf, area, form, solved);
         var balances = Balances(shelf.Targets, lines);
         decimal gap = solved.IsProven ? 0 : (decimal)Math.Max(0, solved.Cost - solved.LowerBound);
-        return new PurchasePlan
+        return new PurchasePlan(field, need)
         {
             Form = form,
             Area = area,
@@ -60,9 +60,6 @@ internal static class PurchaseBuilder
             ProvenGap = gap,
             MarginalCosts = MarginalCosts(shelf),
             Conflict = conflict,
-            Findings = Finding.InOrder(
-                PurchaseFindings.Of(form, area, lines, balances, conflict, isProven, gap, field).Concat(need.Findings)
-            ),
             SourceIds =
             [
                 .. need

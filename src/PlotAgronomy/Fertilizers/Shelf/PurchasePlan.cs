@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Nutrients;
 using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
@@ -7,7 +8,10 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>What to buy and what to spread, what it gives, what it costs, and how sure that is.</summary>
 public sealed class PurchasePlan : IWorkedResult
 {
-    internal PurchasePlan() { }
+    private readonly FieldConditions conditions;
+    private readonly PlotNeed need;
+
+    internal PurchasePlan(FieldConditions field, PlotNeed need) => (conditions, this.need) = (field, need);
 
     /// <summary>Gets what is bought and spread whole.</summary>
     public required PurchaseForm Form { get; init; }
@@ -42,7 +46,12 @@ public sealed class PurchasePlan : IWorkedResult
     public required NutrientConflict? Conflict { get; init; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            PurchaseFindings
+                .Of(Form, Area, Lines, Balances, Conflict, IsProvenCheapest, ProvenGap, conditions)
+                .Concat(need.Findings)
+        );
 
     /// <inheritdoc/>
     public required ImmutableArray<string> SourceIds { get; init; }
@@ -99,10 +108,35 @@ public sealed class PurchasePlan : IWorkedResult
             );
         }
 
+        lines.AddRange(Lines.SelectMany(GallonLines));
         lines.AddRange(Balances.Select(SpreadLine));
         string proof = IsProvenCheapest ? "no cheaper set exists" : $"at most {Money(ProvenGap)} above the cheapest";
         lines.Add(FertilizerFormulas.All["total-price"].Line($"{Money(TotalCost)} ({proof})"));
         return lines.ToImmutable();
+    }
+
+    /// <summary>What a gallon of a liquid holds of each nutrient asked for or spread.</summary>
+    private IEnumerable<WorkedLine> GallonLines(PurchaseLine line)
+    {
+        if (line.Product.LiquidDensity is not { } density)
+        {
+            yield break;
+        }
+
+        double poundsPerGallon = density.PoundsPerUSGallon;
+        foreach (var nutrient in Balances.Select(b => b.Nutrient).Where(n => line.Product.Counted.Percent(n) > 0))
+        {
+            double percent = line.Product.Counted.Percent(nutrient);
+            yield return FertilizerFormulas
+                .All["liquid-content"]
+                .Line(
+                    $"{Amounts.Print(FertilizerMath.NutrientIn(poundsPerGallon, percent), 3)} lb/gal",
+                    ("symbol", PlantNutrients.Symbols[nutrient]),
+                    ("product", line.Product.ToString()),
+                    ("pounds a gallon", Amounts.Print(poundsPerGallon, 3)),
+                    ("percent", Amounts.Print(percent, 4))
+                );
+        }
     }
 
     private WorkedLine SpreadLine(NutrientBalance balance)

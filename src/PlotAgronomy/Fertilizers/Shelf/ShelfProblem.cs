@@ -86,7 +86,8 @@ internal sealed class ShelfProblem
         packages.Cap[firstRow] = seedRow.Limit is { } limit
             ? limit.PoundsPerAcre * acres
             : throw new ArgumentException(
-                $"The seed-row limit of {seedRow.Crop} is stated as a part of corn's: take corn's limit times that part.",
+                $"The seed-row limit of {FertilizerWords.SeedRowCrops[seedRow.Crop]} is stated as a part of corn's: take "
+                    + "corn's limit times that part.",
                 nameof(seedRow)
             );
         packages.Cap[firstRow + 1] = 0;

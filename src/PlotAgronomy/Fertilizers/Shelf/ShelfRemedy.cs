@@ -33,7 +33,7 @@ internal static class ShelfRemedy
         return best;
     }
 
-    private static bool CanLieOnAShelf(FertilizerMaterial material) => material.Form != "gas under pressure";
+    private static bool CanLieOnAShelf(FertilizerMaterial material) => material.Form != MaterialForm.GasUnderPressure;
 
     /// <summary>Least packages of the last product in any plan that weighs everything; infinite when none fits.</summary>
     private static double LeastPounds(ShelfProblem shelf)

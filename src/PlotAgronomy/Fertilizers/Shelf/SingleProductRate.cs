@@ -12,7 +12,7 @@ public sealed class SingleProductRate : IWorkedResult
         ApplicationRate rate,
         PlantNutrient? setBy,
         ImmutableArray<NutrientBalance> balances,
-        string policy
+        RatePolicy policy
     ) => (Analysis, Rate, SetBy, Balances, Policy) = (analysis, rate, setBy, balances, policy);
 
     /// <summary>Gets the analysis of the product.</summary>
@@ -27,8 +27,8 @@ public sealed class SingleProductRate : IWorkedResult
     /// <summary>Gets what every nutrient receives beside its need.</summary>
     public ImmutableArray<NutrientBalance> Balances { get; }
 
-    /// <summary>Gets the policy in words: meet every need, or pass none.</summary>
-    public string Policy { get; }
+    /// <summary>Gets the policy: meet every need, or pass none.</summary>
+    public RatePolicy Policy { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
@@ -46,17 +46,24 @@ public sealed class SingleProductRate : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(need);
-        var (rate, setBy) = Rates(analysis, need)
-            .Where(r => r.Target.AtLeast > ApplicationRate.Zero)
-            .Select(r =>
-                (
-                    Rate: FertilizerMath.ProductFor(r.Target.AtLeast.PoundsPerAcre, r.Percent),
-                    Nutrient: (PlantNutrient?)r.Target.Nutrient
-                )
-            )
-            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null))
-            .MaxBy(r => r.Rate);
-        return Of(analysis, need, rate, setBy, "meet every need the product serves");
+        double rate = 0;
+        PlantNutrient? setBy = null;
+        foreach (var target in need.Targets)
+        {
+            double percent = analysis.Percent(target.Nutrient);
+            if (percent <= 0 || target.AtLeast <= ApplicationRate.Zero)
+            {
+                continue;
+            }
+
+            double product = FertilizerMath.ProductFor(target.AtLeast.PoundsPerAcre, percent);
+            if (setBy is null || product > rate)
+            {
+                (rate, setBy) = (product, target.Nutrient);
+            }
+        }
+
+        return Of(analysis, need, rate, setBy, RatePolicy.MeetEveryNeed);
     }
 
     /// <summary>The rate at which no need and no cap is passed; straights fill what is left.</summary>
@@ -69,22 +76,32 @@ public sealed class SingleProductRate : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(need);
-        bool serves = Rates(analysis, need).Any(r => r.Target.AtLeast > ApplicationRate.Zero);
-        var (rate, setBy) = Rates(analysis, need)
-            .Select(r =>
-                (
-                    Limit: r.Target.AtLeast > ApplicationRate.Zero ? r.Target.AtLeast : r.Target.AtMost,
-                    r.Target.Nutrient,
-                    r.Percent
-                )
-            )
-            .Where(r => serves && r.Limit is not null)
-            .Select(r =>
-                (Rate: FertilizerMath.ProductFor(r.Limit!.Value.PoundsPerAcre, r.Percent), Nutrient: (PlantNutrient?)r.Nutrient)
-            )
-            .DefaultIfEmpty((Rate: 0, Nutrient: (PlantNutrient?)null))
-            .MinBy(r => r.Rate);
-        return Of(analysis, need, rate, setBy, "pass no need and no cap");
+        double rate = 0;
+        PlantNutrient? setBy = null;
+        bool serves = false;
+        foreach (var target in need.Targets)
+        {
+            double percent = analysis.Percent(target.Nutrient);
+            bool isNeeded = target.AtLeast > ApplicationRate.Zero;
+            if (percent <= 0 || (isNeeded ? target.AtLeast : target.AtMost) is not { } limit)
+            {
+                continue;
+            }
+
+            serves |= isNeeded;
+            double product = FertilizerMath.ProductFor(limit.PoundsPerAcre, percent);
+            if (setBy is null || product < rate)
+            {
+                (rate, setBy) = (product, target.Nutrient);
+            }
+        }
+
+        if (!serves)
+        {
+            (rate, setBy) = (0, null);
+        }
+
+        return Of(analysis, need, rate, setBy, RatePolicy.PassNoNeedAndNoCap);
     }
 
     /// <inheritdoc/>
@@ -117,7 +134,7 @@ public sealed class SingleProductRate : IWorkedResult
                     .All["product-rate-by-policy"]
                     .Line(
                         Amounts.Print(Rate, decimals: 2),
-                        ("policy", Policy),
+                        ("policy", FertilizerWords.Policies[Policy]),
                         ("limit", $"{Amounts.Print(limit, 2)} lb/ac"),
                         ("percent", Amounts.Print(percent, 4))
                     )
@@ -139,24 +156,15 @@ public sealed class SingleProductRate : IWorkedResult
         return lines.ToImmutable();
     }
 
-    private static IEnumerable<(NutrientTarget Target, double Percent)> Rates(FertilizerAnalysis analysis, PlotNeed need) =>
-        need.Targets.Select(t => (t, analysis.Percent(t.Nutrient))).Where(r => r.Item2 > 0);
-
     private static SingleProductRate Of(
         FertilizerAnalysis analysis,
         PlotNeed need,
         double poundsPerAcre,
         PlantNutrient? setBy,
-        string policy
+        RatePolicy policy
     )
     {
         var rate = ApplicationRate.FromPoundsPerAcre(poundsPerAcre);
-        return new SingleProductRate(
-            analysis,
-            rate,
-            setBy,
-            NutrientBalances.Of(need.Targets, n => FertilizerRate.Brings(analysis, n, rate).PoundsPerAcre),
-            policy
-        );
+        return new SingleProductRate(analysis, rate, setBy, NutrientBalances.Of(need.Targets, analysis, rate), policy);
     }
 }

@@ -3,13 +3,9 @@ namespace PlotAgronomy.Land;
 /// <summary>Kernels of the room: doubles in, doubles out, units in the names.</summary>
 internal static class LandMath
 {
-    /// <summary>WGS84 equatorial radius (source SPREAD-S36).</summary>
-    private const double EquatorialRadiusMeters = 6_378_137;
-
-    /// <summary>WGS84 flattening (source SPREAD-S36).</summary>
-    private const double Flattening = 1 / 298.257223563;
-
-    private const double EccentricitySquared = Flattening * (2 - Flattening);
+    private static readonly double EquatorialRadiusMeters = LandConstants.All["equatorial-radius-meters"];
+    private static readonly double Flattening = 1 / LandConstants.All["inverse-flattening"];
+    private static readonly double EccentricitySquared = Flattening * (2 - Flattening);
 
     private const double RadiansPerDegree = Math.PI / 180;
 

@@ -64,8 +64,15 @@ public readonly record struct MeasuredLength
         );
     }
 
-    internal static MeasuredLength FromPaces(double feet, double sharedRelativeError, double ownErrorFeet) =>
-        new(feet, sharedRelativeError, ownErrorFeet, true);
+    /// <summary>Steps walked along it and the feet of each; null where it was not paced with a calibrated step.</summary>
+    internal (double Steps, double StepFeet)? Walked { get; private init; }
+
+    internal static MeasuredLength FromPaces(
+        double feet,
+        double sharedRelativeError,
+        double ownErrorFeet,
+        (double Steps, double StepFeet)? walked = null
+    ) => new(feet, sharedRelativeError, ownErrorFeet, true) { Walked = walked };
 
     /// <summary>The length without its error.</summary>
     /// <returns>The length.</returns>

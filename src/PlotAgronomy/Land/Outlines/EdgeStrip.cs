@@ -17,19 +17,6 @@ public sealed class EdgeStrip : IWorkedResult
         Width = Length.FromFeet(stripFeet);
         Parts = parts;
         insideSquareFeet = parts.Sum(p => p.SquareFeet);
-        Findings = parts.Length switch
-        {
-            0 => [FindingCatalog.Create(LandCodes.StripTakesAll, ("strip", Amounts.Print(Width, decimals: 1)))],
-            1 => [],
-            _ =>
-            [
-                FindingCatalog.Create(
-                    LandCodes.StripSplits,
-                    ("strip", Amounts.Print(Width, decimals: 1)),
-                    ("count", parts.Length.ToString(CultureInfo.InvariantCulture))
-                ),
-            ],
-        };
     }
 
     /// <summary>Gets the width of the strip.</summary>
@@ -45,7 +32,20 @@ public sealed class EdgeStrip : IWorkedResult
     public Area Strip => Area.FromSquareFeet(LandMath.StripSquareFeet(whole.SquareFeet, insideSquareFeet));
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings =>
+        Parts.Length switch
+        {
+            0 => [FindingCatalog.Create(LandCodes.StripTakesAll, ("strip", Amounts.Print(Width, decimals: 1)))],
+            1 => [],
+            _ =>
+            [
+                FindingCatalog.Create(
+                    LandCodes.StripSplits,
+                    ("strip", Amounts.Print(Width, decimals: 1)),
+                    ("count", Parts.Length.ToString(CultureInfo.InvariantCulture))
+                ),
+            ],
+        };
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds { get; } = [];

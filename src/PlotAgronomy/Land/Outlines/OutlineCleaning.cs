@@ -8,6 +8,7 @@ namespace PlotAgronomy.Land;
 /// <summary>Makes a clean ring of what a person drew or walked, or says why it cannot.</summary>
 internal static class OutlineCleaning
 {
+    /// <summary>The search for crossings takes time with the square of the corners.</summary>
     private const int MostPoints = 10_000;
 
     /// <summary>Corners that enclose no more than this beside the square of the way around lie on one line.</summary>

@@ -17,6 +17,10 @@ internal static class OutlineRemarks
         }
     }
 
+    /// <summary>The shape whose slant the sides measured leave open, if any.</summary>
+    internal static IEnumerable<Finding> OfShape(string? assumed) =>
+        assumed is null ? [] : [FindingCatalog.Create(LandCodes.OutlineAssumed, ("shape", assumed))];
+
     internal static IEnumerable<Finding> OfSize(ImmutableArray<PlanePoint> corners, bool onEarth)
     {
         var area = Area.FromSquareFeet(LandMath.SignedSquareFeet(corners.AsSpan()));

@@ -7,19 +7,19 @@ namespace PlotAgronomy.Land;
 /// <summary>The closed outline of a plot on its local plane, counter-clockwise, its sides straight and not crossing.</summary>
 public sealed class PlotOutline
 {
-    /// <summary>Code of the finding that the sides measured leave the slant of the ends open.</summary>
-    internal const string AssumedCode = LandCodes.OutlineAssumed;
-
     private readonly double squareFeet;
     private readonly double perimeterFeet;
     private readonly double meanLatitudeDegrees;
+    private readonly ImmutableArray<Finding> noticed;
+    private readonly bool isPart;
 
     private PlotOutline(
         ImmutableArray<PlanePoint> corners,
         string name,
         GeoPoint? origin,
         double meanLatitudeDegrees,
-        IEnumerable<Finding> findings
+        ImmutableArray<Finding> noticed,
+        bool isPart = false
     )
     {
         squareFeet = LandMath.SignedSquareFeet(corners.AsSpan());
@@ -28,7 +28,8 @@ public sealed class PlotOutline
         Corners = corners;
         Name = name;
         Origin = origin;
-        Findings = Finding.InOrder(findings);
+        this.noticed = noticed;
+        this.isPart = isPart;
     }
 
     /// <summary>Gets the name of the plot; may be empty.</summary>
@@ -64,7 +65,10 @@ public sealed class PlotOutline
     }
 
     /// <summary>Gets what was noticed while reading the outline.</summary>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
+
+    /// <summary>Shape whose slant the sides measured leave open, such as a trapezoid; null where they do not.</summary>
+    internal string? AssumedShape { get; private init; }
 
     internal double SquareFeet => squareFeet;
 
@@ -80,7 +84,7 @@ public sealed class PlotOutline
         ArgumentNullException.ThrowIfNull(corners);
         ArgumentNullException.ThrowIfNull(name);
         return OutlineCleaning.TryCorners(corners, out var clean, out string problem)
-            ? new PlotOutline(clean, name, null, 0, OutlineRemarks.OfSize(clean, onEarth: false))
+            ? new PlotOutline(clean, name, null, 0, [])
             : throw new ArgumentException(problem, nameof(corners));
     }
 
@@ -117,13 +121,7 @@ public sealed class PlotOutline
 
     /// <summary>The one shape with both ends alike out of those that the measured sides allow.</summary>
     internal static PlotOutline LikeEnded(string shape, ImmutableArray<PlanePoint> corners) =>
-        new(
-            corners,
-            "",
-            null,
-            0,
-            OutlineRemarks.OfSize(corners, onEarth: false).Append(FindingCatalog.Create(AssumedCode, ("shape", shape)))
-        );
+        new(corners, "", null, 0, []) { AssumedShape = shape };
 
     /// <summary>Latitude and longitude of a place on the plot's plane.</summary>
     /// <param name="place">Place on the plane.</param>
@@ -158,16 +156,28 @@ public sealed class PlotOutline
             ))
             .ToList();
         return OutlineCleaning.TryTrack(places, out var corners, out var findings, out problem)
-            ? new PlotOutline(
-                corners,
-                name,
-                origin,
-                mean,
-                [.. noticed, .. findings, .. OutlineRemarks.OfSize(corners, onEarth: true), .. OutlineRemarks.OfPlace(mean)]
-            )
+            ? new PlotOutline(corners, name, origin, mean, [.. noticed, .. findings])
             : null;
     }
 
     /// <summary>A ring on the same plane.</summary>
-    internal PlotOutline Part(ImmutableArray<PlanePoint> ring) => new(ring, Name, Origin, meanLatitudeDegrees, []);
+    internal PlotOutline Part(ImmutableArray<PlanePoint> ring) => new(ring, Name, Origin, meanLatitudeDegrees, [], isPart: true);
+
+    /// <summary>What the corners and the place show; a part of an outline is not remarked on again.</summary>
+    private IEnumerable<Finding> Remarks()
+    {
+        if (isPart)
+        {
+            return [];
+        }
+
+        bool onEarth = Origin is not null;
+        return
+        [
+            .. noticed,
+            .. OutlineRemarks.OfSize(Corners, onEarth),
+            .. onEarth ? OutlineRemarks.OfPlace(meanLatitudeDegrees) : [],
+            .. OutlineRemarks.OfShape(AssumedShape),
+        ];
+    }
 }

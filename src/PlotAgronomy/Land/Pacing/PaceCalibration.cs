@@ -8,22 +8,17 @@ namespace PlotAgronomy.Land;
 public sealed class PaceCalibration : IWorkedResult
 {
     private readonly double courseFeet;
+    private readonly double meanSteps;
     private readonly double stepFeet;
 
     private PaceCalibration(double courseFeet, ImmutableArray<StepCount> walks)
     {
         this.courseFeet = courseFeet;
         Walks = walks;
-        double meanSteps = walks.Average(w => w.SingleSteps);
+        meanSteps = MeanOf(walks);
         stepFeet = LandMath.StepFeet(courseFeet, meanSteps);
-        double scatter =
-            walks.Length > 1
-                ? Math.Sqrt(walks.Sum(w => (w.SingleSteps - meanSteps) * (w.SingleSteps - meanSteps)) / (walks.Length - 1))
-                    / meanSteps
-                : LandConstants.All["practised-pace-error"];
-        WalkScatter = scatter;
-        StepError = LandMath.StepError(scatter, walks.Length);
-        Findings = Finding.InOrder(Remarks(courseFeet, stepFeet, scatter, meanSteps, walks));
+        WalkScatter = walks.Length > 1 ? ScatterOf(walks, meanSteps) : LandConstants.All["practised-pace-error"];
+        StepError = LandMath.StepError(WalkScatter, walks.Length);
     }
 
     /// <summary>Gets the length of the course.</summary>
@@ -43,7 +38,7 @@ public sealed class PaceCalibration : IWorkedResult
     public double StepError { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [StepFormula.Origin!.SourceId, LandConstants.All.Find("pace-agreement").SourceId];
@@ -77,7 +72,12 @@ public sealed class PaceCalibration : IWorkedResult
     public MeasuredLength Measure(StepCount count)
     {
         double feet = LandMath.PacedFeet(count.SingleSteps, stepFeet);
-        return MeasuredLength.FromPaces(feet, StepError, WalkScatter * Math.Sqrt(feet * courseFeet));
+        return MeasuredLength.FromPaces(
+            feet,
+            StepError,
+            WalkScatter * Math.Sqrt(feet * courseFeet),
+            (count.SingleSteps, stepFeet)
+        );
     }
 
     /// <inheritdoc/>
@@ -97,13 +97,29 @@ public sealed class PaceCalibration : IWorkedResult
                 ),
         ];
 
-    private static IEnumerable<Finding> Remarks(
-        double courseFeet,
-        double stepFeet,
-        double scatter,
-        double meanSteps,
-        ImmutableArray<StepCount> walks
-    )
+    private static double MeanOf(ImmutableArray<StepCount> walks)
+    {
+        double steps = 0;
+        foreach (var walk in walks)
+        {
+            steps += walk.SingleSteps;
+        }
+
+        return steps / walks.Length;
+    }
+
+    private static double ScatterOf(ImmutableArray<StepCount> walks, double meanSteps)
+    {
+        double squares = 0;
+        foreach (var walk in walks)
+        {
+            squares += (walk.SingleSteps - meanSteps) * (walk.SingleSteps - meanSteps);
+        }
+
+        return Math.Sqrt(squares / (walks.Length - 1)) / meanSteps;
+    }
+
+    private IEnumerable<Finding> Remarks()
     {
         if (stepFeet < LandConstants.All["step-low-feet"] || stepFeet > LandConstants.All["step-high-feet"])
         {
@@ -122,10 +138,10 @@ public sealed class PaceCalibration : IWorkedResult
             );
         }
 
-        double worst = walks.Max(w => Math.Abs(w.SingleSteps - meanSteps)) / meanSteps;
-        if (walks.Length == 1)
+        double worst = Walks.Max(w => Math.Abs(w.SingleSteps - meanSteps)) / meanSteps;
+        if (Walks.Length == 1)
         {
-            yield return FindingCatalog.Create(LandCodes.PaceSingleWalk, ("percent", $"{Amounts.Print(100 * scatter, 1)} %"));
+            yield return FindingCatalog.Create(LandCodes.PaceSingleWalk, ("percent", $"{Amounts.Print(100 * WalkScatter, 1)} %"));
         }
         else if (worst > LandConstants.All["pace-agreement"])
         {

@@ -40,6 +40,7 @@ public sealed partial class PlotArea
             );
         }
 
+        MeasuredLength[] kept = [.. widths];
         double[] feet = [.. widths.Select(w => w.Feet)];
         double area =
             rule == OffsetRule.StraightEdges
@@ -60,20 +61,25 @@ public sealed partial class PlotArea
                             )
                 )
         );
-        (string, string) ends = ("end widths", Sum([widths[0], widths[^1]]));
-        var inner = widths.Skip(1).SkipLast(1);
         return FromSides(
             rule == OffsetRule.StraightEdges ? "area-of-straight-edges" : "area-of-smooth-edges",
-            [
-                ("spacing", spacing.ToString()),
-                ends,
-                ("other widths", Sum(inner)),
-                ("every second width", Sum(inner.Where((_, i) => i % 2 == 0))),
-                ("widths between", Sum(inner.Where((_, i) => i % 2 == 1))),
-            ],
+            () => OffsetPlaces(spacing, kept),
             area,
             [(spacing, area / spacing.Feet), .. slopes]
         );
+    }
+
+    private static (string Place, string Value)[] OffsetPlaces(MeasuredLength spacing, MeasuredLength[] widths)
+    {
+        var inner = widths[1..^1];
+        return
+        [
+            ("spacing", spacing.ToString()),
+            ("end widths", Sum([widths[0], widths[^1]])),
+            ("other widths", Sum(inner)),
+            ("every second width", Sum(inner.Where((_, i) => i % 2 == 0))),
+            ("widths between", Sum(inner.Where((_, i) => i % 2 == 1))),
+        ];
     }
 
     /// <summary>Widths as a part of a sum.</summary>

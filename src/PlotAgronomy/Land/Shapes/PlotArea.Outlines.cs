@@ -17,32 +17,10 @@ public sealed partial class PlotArea
     public static PlotArea OfOutline(PlotOutline outline, Length? fixError = null)
     {
         ArgumentNullException.ThrowIfNull(outline);
-        var findings = new List<Finding>(outline.Findings);
-        double? relative = null;
-        if (fixError is { } error)
-        {
-            double errorFeet = error.Feet;
-            relative =
-                LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), Guard.AtLeast(errorFeet, 0, "ft", nameof(fixError)))
-                / outline.SquareFeet;
-            findings.Add(
-                FindingCatalog.Create(
-                    LandCodes.FixError,
-                    ("error", Amounts.Print(error, "ft", 1)),
-                    ("percent", $"{Amounts.Print(100 * relative.Value, 1)} %"),
-                    (
-                        "low",
-                        Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * Math.Max(0, 1 - relative.Value)), decimals: 3)
-                    ),
-                    ("high", Amounts.Print(Area.FromSquareFeet(outline.SquareFeet * (1 + relative.Value)), decimals: 3))
-                )
-            );
-        }
-        else if (outline.Origin is not null)
-        {
-            findings.Add(UnknownFixError(outline));
-        }
-
+        double? errorFeet = fixError is { } error ? FeetOf(error) : null;
+        double? relative = errorFeet is { } feet
+            ? LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), feet) / outline.SquareFeet
+            : null;
         var plane = outline.Origin is null ? null : LandConstants.All.Find("plane-high-acres").Origin;
         return new PlotArea
         {
@@ -50,23 +28,47 @@ public sealed partial class PlotArea
             Method = outline.Origin is null ? AreaMethod.MapOutline : AreaMethod.GeographicOutline,
             RelativeError = relative,
             Outline = outline,
-            Findings = Finding.InOrder(findings),
+            Remarks = () => outline.Findings.Concat(FixRemarks(outline, fixError, relative)),
             SourceIds = plane is null ? [] : [plane.SourceId],
-            Work =
-            [
-                LandFormulas
-                    .All["area-of-outline"]
-                    .Line(
-                        $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = "
-                            + Amounts.Print(outline.Area, decimals: 4)
-                    ) with
-                {
-                    SourceId = plane?.SourceId,
-                    Locator = plane?.Locator,
-                    Status = plane?.Status,
-                },
-            ],
+            Lines = () =>
+                [
+                    LandFormulas
+                        .All["area-of-outline"]
+                        .Line(
+                            $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = "
+                                + Amounts.Print(outline.Area, decimals: 4)
+                        ) with
+                    {
+                        SourceId = plane?.SourceId,
+                        Locator = plane?.Locator,
+                        Status = plane?.Status,
+                    },
+                ],
         };
+
+        static double FeetOf(Length fixError)
+        {
+            double feet = fixError.Feet;
+            return Guard.AtLeast(feet, 0, "ft", nameof(fixError));
+        }
+    }
+
+    private static IEnumerable<Finding> FixRemarks(PlotOutline outline, Length? fixError, double? relative)
+    {
+        if (fixError is { } error && relative is { } part)
+        {
+            yield return FindingCatalog.Create(
+                LandCodes.FixError,
+                ("error", Amounts.Print(error, "ft", 1)),
+                ("percent", $"{Amounts.Print(100 * part, 1)} %"),
+                ("low", Amounts.Print(Area.FromSquareFeet(LandMath.LowArea(outline.SquareFeet, part)), decimals: 3)),
+                ("high", Amounts.Print(Area.FromSquareFeet(LandMath.HighArea(outline.SquareFeet, part)), decimals: 3))
+            );
+        }
+        else if (outline.Origin is not null)
+        {
+            yield return UnknownFixError(outline);
+        }
     }
 
     private static Finding UnknownFixError(PlotOutline outline)

@@ -22,7 +22,7 @@ public sealed partial class PlotArea
             Area = area,
             Method = AreaMethod.Stated,
             SourceIds = [],
-            Work = [LandFormulas.All["area-as-stated"].Line(Amounts.Print(area, decimals: 4))],
+            Lines = () => [LandFormulas.All["area-as-stated"].Line(Amounts.Print(area, decimals: 4))],
         };
     }
 
@@ -38,7 +38,7 @@ public sealed partial class PlotArea
         RequireAbove(width, nameof(width));
         return FromSides(
             "area-of-rectangle",
-            [("length", length.ToString()), ("width", width.ToString())],
+            () => [("length", length.ToString()), ("width", width.ToString())],
             LandMath.RectangleSquareFeet(length.Feet, width.Feet),
             [(length, width.Feet), (width, length.Feet)],
             PlotOutline.Rectangle(length.ToLength(), width.ToLength())
@@ -58,7 +58,7 @@ public sealed partial class PlotArea
         RequireAbove(height, nameof(height));
         return FromSides(
             "area-of-triangle",
-            [("base", baseSide.ToString()), ("height", height.ToString())],
+            () => [("base", baseSide.ToString()), ("height", height.ToString())],
             LandMath.TriangleSquareFeet(baseSide.Feet, height.Feet),
             [(baseSide, height.Feet / 2), (height, baseSide.Feet / 2)],
             PlotOutline.LikeEnded("triangle", [new(0, 0), new(baseSide.Feet, 0), new(baseSide.Feet / 2, height.Feet)])
@@ -97,7 +97,7 @@ public sealed partial class PlotArea
         var outline = PlotOutline.FromCorners([new(0, 0), new(a, 0), new(eastFeet, 2 * area / a)]);
         return FromSides(
             "area-of-three-sides",
-            [("first", first.ToString()), ("second", second.ToString()), ("third", third.ToString())],
+            () => [("first", first.ToString()), ("second", second.ToString()), ("third", third.ToString())],
             area,
             [
                 (first, a * (b * b + c * c - a * a) / (8 * area)),
@@ -125,7 +125,7 @@ public sealed partial class PlotArea
             mean = (a + b) / 2;
         return FromSides(
             "area-of-trapezoid",
-            [("a", firstParallel.ToString()), ("b", secondParallel.ToString()), ("distance", distance.ToString())],
+            () => [("a", firstParallel.ToString()), ("b", secondParallel.ToString()), ("distance", distance.ToString())],
             LandMath.TrapezoidSquareFeet(a, b, distance.Feet),
             [(firstParallel, distance.Feet / 2), (secondParallel, distance.Feet / 2), (distance, mean)],
             PlotOutline.LikeEnded(
@@ -145,7 +145,7 @@ public sealed partial class PlotArea
         RequireAbove(radius, nameof(radius));
         return FromSides(
             "area-of-circle",
-            [("pi", Pi), ("radius", radius.ToString())],
+            () => [("pi", Pi), ("radius", radius.ToString())],
             LandMath.EllipseSquareFeet(radius.Feet, radius.Feet),
             [(radius, 2 * Math.PI * radius.Feet)],
             RoundOutline(radius.Feet, radius.Feet)
@@ -164,7 +164,7 @@ public sealed partial class PlotArea
         RequireAbove(shortHalf, nameof(shortHalf));
         return FromSides(
             "area-of-ellipse",
-            [("pi", Pi), ("long half", longHalf.ToString()), ("short half", shortHalf.ToString())],
+            () => [("pi", Pi), ("long half", longHalf.ToString()), ("short half", shortHalf.ToString())],
             LandMath.EllipseSquareFeet(longHalf.Feet, shortHalf.Feet),
             [(longHalf, Math.PI * shortHalf.Feet), (shortHalf, Math.PI * longHalf.Feet)],
             RoundOutline(longHalf.Feet, shortHalf.Feet)
@@ -173,7 +173,7 @@ public sealed partial class PlotArea
 
     private static PlotArea FromSides(
         string formulaId,
-        (string Place, string Value)[] values,
+        Func<(string Place, string Value)[]> values,
         double squareFeet,
         IReadOnlyList<(MeasuredLength Side, double Change)> sides,
         PlotOutline? outline = null
@@ -184,41 +184,63 @@ public sealed partial class PlotArea
         double own = sides.Sum(s => s.Side.OwnErrorFeet * s.Change * s.Side.OwnErrorFeet * s.Change);
         bool paced = sides.Any(s => s.Side.IsPaced);
         var area = Area.FromSquareFeet(squareFeet);
-        double acres = area.Acres;
-        Finding[] unusual =
-            acres < LandConstants.All["sides-low-acres"] || acres > LandConstants.All["sides-high-acres"]
-                ?
-                [
-                    FindingCatalog.Create(
-                        LandCodes.SidesRepeatUnit,
-                        ("area", Amounts.Print(area, decimals: 3)),
-                        ("sides", string.Join(", ", sides.Select(s => s.Side.ToString()))),
-                        ("yards", Amounts.Print(Area.FromSquareFeet(squareFeet * 9), decimals: 3)),
-                        (
-                            "meters",
-                            Amounts.Print(
-                                Area.FromSquareFeet(squareFeet / (ExactUnits.MetersPerFoot * ExactUnits.MetersPerFoot)),
-                                decimals: 3
-                            )
-                        )
-                    ),
-                ]
-                : [];
         return new PlotArea
         {
             Area = area,
             Method = paced ? AreaMethod.Paces : AreaMethod.Sides,
             RelativeError = sides.Any(s => s.Side.HasError) ? Math.Sqrt(shared * shared + own) / squareFeet : null,
             Outline = outline,
-            Findings = Finding.InOrder([.. unusual, .. outline?.Findings.Where(f => f.Code == PlotOutline.AssumedCode) ?? []]),
+            Remarks = () => Unusual(area, squareFeet, sides).Concat(OutlineRemarks.OfShape(outline?.AssumedShape)),
             SourceIds = paced
                 ? [SourceCatalog.UnitDefinitions.Id, LandFormulas.All["step-length"].Origin!.SourceId]
                 : [SourceCatalog.UnitDefinitions.Id],
-            Work =
-            [
-                LandFormulas.All[formulaId].Line($"{Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}", values),
-            ],
+            Lines = () =>
+                [
+                    .. PacedLines(sides),
+                    LandFormulas
+                        .All[formulaId]
+                        .Line($"{Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}", values()),
+                ],
         };
+    }
+
+    private static IEnumerable<WorkedLine> PacedLines(IReadOnlyList<(MeasuredLength Side, double Change)> sides)
+    {
+        foreach (var (side, _) in sides)
+        {
+            if (side.Walked is { } walked)
+            {
+                yield return LandFormulas
+                    .All["paced-length"]
+                    .Line(
+                        side.ToString(),
+                        ("steps", Amounts.Print(walked.Steps, 1)),
+                        ("step", Amounts.Print(Length.FromFeet(walked.StepFeet), decimals: 3))
+                    );
+            }
+        }
+    }
+
+    /// <summary>An area that a wrong unit would explain.</summary>
+    private static IEnumerable<Finding> Unusual(
+        Area area,
+        double squareFeet,
+        IReadOnlyList<(MeasuredLength Side, double Change)> sides
+    )
+    {
+        double acres = area.Acres;
+        if (acres < LandConstants.All["sides-low-acres"] || acres > LandConstants.All["sides-high-acres"])
+        {
+            var inYards = Area.FromSquareFeet(squareFeet * 9);
+            var inMeters = Area.FromSquareFeet(squareFeet / (ExactUnits.MetersPerFoot * ExactUnits.MetersPerFoot));
+            yield return FindingCatalog.Create(
+                LandCodes.SidesRepeatUnit,
+                ("area", Amounts.Print(area, decimals: 3)),
+                ("sides", string.Join(", ", sides.Select(s => s.Side.ToString()))),
+                ("yards", Amounts.Print(inYards, decimals: 3)),
+                ("meters", Amounts.Print(inMeters, decimals: 3))
+            );
+        }
     }
 
     /// <summary>An ellipse in straight sides that enclose its area, the long half to the east; sides square to the axes touch

@@ -32,18 +32,22 @@ public sealed partial class PlotArea : IWorkedResult
     public PlotOutline? Outline { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public required ImmutableArray<string> SourceIds { get; init; }
 
-    internal ImmutableArray<WorkedLine> Work { get; init; } = [];
+    /// <summary>The remarks in any order, made when asked for.</summary>
+    internal Func<IEnumerable<Finding>> Remarks { get; init; } = () => [];
+
+    /// <summary>The lines of the sum, without its likely range.</summary>
+    internal Func<IEnumerable<WorkedLine>> Lines { get; init; } = () => [];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         RelativeError is not { } error
-            ? Work
-            : [.. Work, Likely("area-low", Low!.Value, error), Likely("area-high", High!.Value, error)];
+            ? [.. Lines()]
+            : [.. Lines(), Likely("area-low", Low!.Value, error), Likely("area-high", High!.Value, error)];
 
     /// <summary>The same plot on a slope: an area taken from a map or fixes grows to the ground's own.</summary>
     /// <param name="slope">Mean slope of the plot.</param>
@@ -52,25 +56,6 @@ public sealed partial class PlotArea : IWorkedResult
     public PlotArea OnSlope(Slope slope)
     {
         bool fromMap = Method is AreaMethod.MapOutline or AreaMethod.GeographicOutline or AreaMethod.Stated;
-        var findings = new List<Finding>(Findings);
-        if (slope.Percent >= LandConstants.All["steep-percent"])
-        {
-            findings.Add(FindingCatalog.Create(LandCodes.Steep, ("slope", slope.ToString())));
-        }
-
-        if (slope.RisePerRun > 0)
-        {
-            findings.Add(
-                fromMap
-                    ? FindingCatalog.Create(
-                        LandCodes.SlopeCorrected,
-                        ("percent", $"{Amounts.Print(100 * (slope.GroundPerMap - 1), 2)} %"),
-                        ("slope", slope.ToString())
-                    )
-                    : FindingCatalog.Create(LandCodes.SlopeFollowed, ("slope", slope.ToString()))
-            );
-        }
-
         var ground = fromMap ? Area.FromAcres(LandMath.GroundArea(Area.Acres, slope.RisePerRun)) : Area;
         return new PlotArea
         {
@@ -78,19 +63,9 @@ public sealed partial class PlotArea : IWorkedResult
             Method = Method,
             RelativeError = RelativeError,
             Outline = Outline,
-            Findings = Finding.InOrder(findings),
+            Remarks = () => Remarks().Concat(SlopeRemarks(slope, fromMap)),
             SourceIds = SourceIds,
-            Work = fromMap
-                ? Work.Add(
-                    LandFormulas
-                        .All["area-on-slope"]
-                        .Line(
-                            Amounts.Print(ground, decimals: 4),
-                            ("map area", Amounts.Print(Area, decimals: 4)),
-                            ("slope in percent", Amounts.Print(slope.Percent, 2))
-                        )
-                )
-                : Work,
+            Lines = fromMap ? () => Lines().Append(OnSlopeLine(slope, ground)) : Lines,
         };
     }
 
@@ -111,20 +86,7 @@ public sealed partial class PlotArea : IWorkedResult
     public PlotArea ComparedWith(Area guess)
     {
         double excess = ExcessOf(guess);
-        return Copy(
-            Finding.InOrder(
-                Findings.Append(
-                    FindingCatalog.Create(
-                        LandCodes.GuessOff,
-                        ("guess", Amounts.Print(guess, decimals: 3)),
-                        ("percent", $"{Amounts.Print(100 * Math.Abs(excess), 1)} %"),
-                        ("direction", excess < 0 ? "below" : "above"),
-                        ("measured", Amounts.Print(Area, decimals: 3))
-                    )
-                )
-            ),
-            RelativeError
-        );
+        return Copy(() => Remarks().Append(GuessOff(guess, excess)), RelativeError);
     }
 
     /// <summary>The same area with an error stated by the person who measured it.</summary>
@@ -132,7 +94,7 @@ public sealed partial class PlotArea : IWorkedResult
     /// <returns>The area.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1.</exception>
     public PlotArea WithRelativeError(double relativeError) =>
-        Copy(Findings, Guard.Between(relativeError, 0, 1, "(a part of the area)"));
+        Copy(Remarks, Guard.Between(relativeError, 0, 1, "(a part of the area)"));
 
     private WorkedLine Likely(string id, Area end, double error) =>
         LandFormulas
@@ -143,15 +105,52 @@ public sealed partial class PlotArea : IWorkedResult
                 ("error", Amounts.Print(error, 3))
             );
 
-    private PlotArea Copy(ImmutableArray<Finding> findings, double? relativeError) =>
+    private static IEnumerable<Finding> SlopeRemarks(Slope slope, bool fromMap)
+    {
+        if (slope.Percent >= LandConstants.All["steep-percent"])
+        {
+            yield return FindingCatalog.Create(LandCodes.Steep, ("slope", slope.ToString()));
+        }
+
+        if (slope.RisePerRun > 0)
+        {
+            yield return fromMap
+                ? FindingCatalog.Create(
+                    LandCodes.SlopeCorrected,
+                    ("percent", $"{Amounts.Print(100 * (slope.GroundPerMap - 1), 2)} %"),
+                    ("slope", slope.ToString())
+                )
+                : FindingCatalog.Create(LandCodes.SlopeFollowed, ("slope", slope.ToString()));
+        }
+    }
+
+    private WorkedLine OnSlopeLine(Slope slope, Area ground) =>
+        LandFormulas
+            .All["area-on-slope"]
+            .Line(
+                Amounts.Print(ground, decimals: 4),
+                ("map area", Amounts.Print(Area, decimals: 4)),
+                ("slope in percent", Amounts.Print(slope.Percent, 2))
+            );
+
+    private Finding GuessOff(Area guess, double excess) =>
+        FindingCatalog.Create(
+            LandCodes.GuessOff,
+            ("guess", Amounts.Print(guess, decimals: 3)),
+            ("percent", $"{Amounts.Print(100 * Math.Abs(excess), 1)} %"),
+            ("direction", excess < 0 ? "below" : "above"),
+            ("measured", Amounts.Print(Area, decimals: 3))
+        );
+
+    private PlotArea Copy(Func<IEnumerable<Finding>> remarks, double? relativeError) =>
         new()
         {
             Area = Area,
             Method = Method,
             RelativeError = relativeError,
             Outline = Outline,
-            Findings = findings,
+            Remarks = remarks,
             SourceIds = SourceIds,
-            Work = Work,
+            Lines = Lines,
         };
 }

@@ -29,13 +29,15 @@ public readonly record struct Slope : IComparable<Slope>
     /// <param name="percent">100 x rise / run; from 0 to 200 %.</param>
     /// <returns>The slope.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Below 0, above 200, NaN or infinite.</exception>
-    public static Slope FromPercent(double percent) => new(Guard.Between(percent, 0, 200, "%") / 100);
+    public static Slope FromPercent(double percent) =>
+        new(Guard.Between(percent, 0, LandConstants.All["steepest-percent"], "%") / 100);
 
     /// <summary>Creates a slope from degrees.</summary>
     /// <param name="degrees">Degrees above level; from 0 to 60.</param>
     /// <returns>The slope.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Below 0, above 60, NaN or infinite.</exception>
-    public static Slope FromDegrees(double degrees) => new(Math.Tan(Guard.Between(degrees, 0, 60, "degrees") / DegreesPerRadian));
+    public static Slope FromDegrees(double degrees) =>
+        new(Math.Tan(Guard.Between(degrees, 0, LandConstants.All["steepest-degrees"], "degrees") / DegreesPerRadian));
 
     /// <inheritdoc/>
     public int CompareTo(Slope other) => RisePerRun.CompareTo(other.RisePerRun);

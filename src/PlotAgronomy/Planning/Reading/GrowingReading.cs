@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Blends;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Seeds;
 
@@ -8,10 +9,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>Reads what is to be grown and picks, for each kind, the lot with the cheapest living pound.</summary>
 internal static class GrowingReading
 {
-    /// <summary>Largest accepted difference between the shares' total and the total stated: shares are written to
-    /// hundredths.</summary>
-    private const double ShareRounding = 0.005;
-
     private static readonly string[] RateLabels = ["rateIs", "rateFor"];
 
     internal static ImmutableArray<PlannedKind> Read(
@@ -32,7 +29,7 @@ internal static class GrowingReading
         {
             double total = rows.Sum(r => r.Number("shareOfFullStand")!.Value);
             double wanted = growing.Number("totalShare") ?? 1;
-            if (Math.Abs(total - wanted) > ShareRounding)
+            if (Math.Abs(total - wanted) > BlendConstants.All["share-rounding"])
             {
                 growing.Report(
                     "kinds",

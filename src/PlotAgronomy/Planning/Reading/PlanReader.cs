@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;
@@ -9,9 +10,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>Reads plan files. Every mistake is reported at once; nothing is guessed.</summary>
 public static class PlanReader
 {
-    /// <summary>From this depth on no lime rate is counted.</summary>
-    private const double TooDeepInches = 24;
-
     /// <summary>Reads the text of a plan file.</summary>
     /// <param name="json">JSON text; comments and trailing commas are allowed.</param>
     /// <returns>The plan, or all mistakes with line, column and JSON path.</returns>
@@ -40,13 +38,14 @@ public static class PlanReader
         var currency = file.Text("currency") is { } code ? file.Try("currency", () => Currency.Of(code)) : null;
         var method = file.Choice("method", PlanVocabulary.PlantingMethods);
         var tillage = file.PositiveAmount<Length>("tillageDepth", Amounts.TryReadLength, l => l.Feet);
-        if (tillage is { Inches: >= TooDeepInches - 1e-6 })
+        double tooDeepInches = SoilConstants.All["treated-depth-high"];
+        if (tillage is { } tilled && tilled.Inches >= tooDeepInches - 1e-6)
         {
             file.Report(
                 "tillageDepth",
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"expected less than {TooDeepInches} in, found '{file.Text("tillageDepth")}'"
+                    $"expected less than {tooDeepInches} in, found '{file.Text("tillageDepth")}'"
                 )
             );
         }

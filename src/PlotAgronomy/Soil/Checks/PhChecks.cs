@@ -86,7 +86,12 @@ internal static class PhChecks
             );
         }
 
-        if (water is not null && water.Value < LimeNotExpectedFrom && buffer.Value < water.Value && buffer.Value < start - 2)
+        if (
+            water is not null
+            && water.Value < LimeNotExpectedFrom
+            && buffer.Value < water.Value
+            && buffer.Value < start - SoilConstants.All["swapped-buffer-margin"]
+        )
         {
             yield return FindingCatalog.Create(
                 SoilCodes.PhBufferSwapped,

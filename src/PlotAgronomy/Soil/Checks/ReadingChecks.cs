@@ -6,17 +6,17 @@ namespace PlotAgronomy.Soil;
 /// <summary>Plausibility of single readings: unit, extractant, oxide, size, and the step from an earlier report.</summary>
 internal static class ReadingChecks
 {
-    /// <summary>Above these a concentration in ppm by weight is far outside what farmed soils show (common practice).</summary>
+    /// <summary>Above these a concentration in ppm by weight is far outside what farmed soils show.</summary>
     private static readonly (SoilAnalyte Analyte, double Ppm)[] HighestPpm =
     [
-        (SoilAnalyte.Phosphorus, 400),
-        (SoilAnalyte.Potassium, 1000),
-        (SoilAnalyte.Magnesium, 1500),
-        (SoilAnalyte.Calcium, 12_000),
+        (SoilAnalyte.Phosphorus, SoilConstants.All["phosphorus-high"]),
+        (SoilAnalyte.Potassium, SoilConstants.All["potassium-high"]),
+        (SoilAnalyte.Magnesium, SoilConstants.All["magnesium-high"]),
+        (SoilAnalyte.Calcium, SoilConstants.All["calcium-high"]),
     ];
 
-    /// <summary>A ppm of a furrow slice is 2 lb/ac.</summary>
-    private const double DoubledRatio = 2;
+    /// <summary>lb/ac in the furrow slice for each ppm.</summary>
+    private static double DoubledRatio => SoilUnitMath.PoundsPerAcreFromPpm(1, SampledLayer.FurrowSlice.SoilPoundsPerAcre);
 
     private static double RatioBand => SoilConstants.All["report-ratio-band"];
 
@@ -128,7 +128,7 @@ internal static class ReadingChecks
 
         foreach (var (limited, ppm) in HighestPpm)
         {
-            double limit = reading.Unit == SoilTestUnit.PartsPerMillion ? ppm : 2 * ppm;
+            double limit = reading.Unit == SoilTestUnit.PartsPerMillion ? ppm : DoubledRatio * ppm;
             if (
                 limited == reading.Analyte
                 && reading.Unit is (SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex)

@@ -77,5 +77,6 @@ internal static class SampleChecks
 
     private static string Date(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static string Years(DateOnly from, DateOnly to) => Amounts.Print((to.DayNumber - from.DayNumber) / 365.25, 1);
+    private static string Years(DateOnly from, DateOnly to) =>
+        Amounts.Print((to.DayNumber - from.DayNumber) / ExactUnits.DaysPerYear, 1);
 }

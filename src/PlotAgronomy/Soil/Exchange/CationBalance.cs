@@ -8,10 +8,8 @@ namespace PlotAgronomy.Soil;
 /// <remarks>Capacity = K + Mg + Ca (+ Na) + acidity; saturation = 100 x cation / capacity.</remarks>
 public sealed class CationBalance : IWorkedResult
 {
-    private const string MagnesiumLow = SoilCodes.MagnesiumLow;
-    private const string PotassiumOverMagnesium = SoilCodes.PotassiumOverMagnesium;
-
     private readonly BufferPh? buffer;
+    private readonly Func<IEnumerable<Finding>> remarks;
 
     private CationBalance(CationSum sum)
     {
@@ -30,7 +28,7 @@ public sealed class CationBalance : IWorkedResult
                 ),
             ]
             : sum.Bases;
-        Findings = Finding.InOrder(sum.Findings.Concat(Extremes()));
+        remarks = sum.Remarks;
         SourceIds = [(Term ?? CationSumSteps.CommonDivisors).SourceId];
     }
 
@@ -57,7 +55,7 @@ public sealed class CationBalance : IWorkedResult
             : null;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(remarks().Concat(Extremes()));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds { get; }
@@ -128,7 +126,7 @@ public sealed class CationBalance : IWorkedResult
                 Bases = [.. Bases.Select(b => b.WithCharge(Rounded(b.Charge)))],
                 Acidity = Acidity is { } acidity ? Rounded(acidity) : null,
                 Basis = BaseSum.Basis,
-                Findings = [.. Findings.Where(f => f.Code is not (MagnesiumLow or PotassiumOverMagnesium))],
+                Remarks = remarks,
             }
         );
     }
@@ -170,6 +168,14 @@ public sealed class CationBalance : IWorkedResult
                         ("acidity", Amounts.Print(Acidity!.Value.Milliequivalents, 3))
                     )
             );
+            foreach (var share in Bases)
+            {
+                if (share.Saturation is { } part)
+                {
+                    Add(SaturationLine(share, part, capacity));
+                }
+            }
+
             if (BaseSaturation is { } saturation)
             {
                 Add(
@@ -189,6 +195,16 @@ public sealed class CationBalance : IWorkedResult
         void Add(WorkedLine line) =>
             lines.Add(line with { SourceId = Term?.SourceId, Locator = Term?.Origin.Locator, Status = Term?.Status });
     }
+
+    private static WorkedLine SaturationLine(CationShare share, Fraction part, CationCharge capacity) =>
+        SoilFormulas
+            .All["cation-saturation"]
+            .Line(
+                Amounts.Print(part, 1),
+                ("cation", SoilWords.For(share.Cation)),
+                ("charge", Amounts.Print(share.Charge.Milliequivalents, 3)),
+                ("capacity", Amounts.Print(capacity.Milliequivalents, 3))
+            );
 
     private WorkedLine AcidityLine(CationCharge acidity)
     {
@@ -221,13 +237,13 @@ public sealed class CationBalance : IWorkedResult
 
         if (magnesium.Percent < SoilConstants.All["magnesium-low"])
         {
-            yield return FindingCatalog.Create(MagnesiumLow, ("percent", Amounts.Print(magnesium, 1)));
+            yield return FindingCatalog.Create(SoilCodes.MagnesiumLow, ("percent", Amounts.Print(magnesium, 1)));
         }
 
         if (Find(SoilAnalyte.Potassium)?.Saturation is { } potassium && potassium > magnesium)
         {
             yield return FindingCatalog.Create(
-                PotassiumOverMagnesium,
+                SoilCodes.PotassiumOverMagnesium,
                 ("potassium", Amounts.Print(potassium, 1)),
                 ("magnesium", Amounts.Print(magnesium, 1))
             );

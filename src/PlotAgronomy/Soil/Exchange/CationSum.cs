@@ -16,7 +16,8 @@ internal sealed record CationSum
 
     internal required CationChargeBasis Basis { get; init; }
 
-    internal required ImmutableArray<Finding> Findings { get; init; }
+    /// <summary>What was noticed on the way, made when asked for.</summary>
+    internal required Func<IEnumerable<Finding>> Remarks { get; init; }
 
     internal CationCharge BaseSum => CationCharge.Of(Bases.Sum(b => b.Charge.Milliequivalents), Basis);
 

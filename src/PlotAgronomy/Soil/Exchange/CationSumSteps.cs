@@ -12,18 +12,18 @@ internal static class CationSumSteps
 
     internal static CationSum ByTerm(SoilReport report, AcidityTerm term)
     {
-        var findings = new List<Finding>();
+        var remarks = new CationRemarks();
         if (term.Status == DataStatus.Memory)
         {
-            findings.Add(MemoryGate.FindingFor(term.Title, term.SourceId));
+            remarks.Add(() => MemoryGate.FindingFor(term.Title, term.SourceId));
         }
 
-        var bases = Bases(report, term.Divisors, term.Basis, findings);
+        var bases = Bases(report, term.Divisors, term.Basis, remarks);
         var buffer = term.Buffers.Select(report.FindBuffer).FirstOrDefault(b => b is not null);
         CationCharge? acidity = null;
         if (buffer is null)
         {
-            findings.Add(
+            remarks.Add(() =>
                 FindingCatalog.Create(
                     SoilCodes.AcidityMissing,
                     ("ph", Ph(report)),
@@ -33,7 +33,7 @@ internal static class CationSumSteps
         }
         else if (term.WaterPhLimit is { } limit && report.WaterPh is { } water && water.Value > limit)
         {
-            findings.Add(
+            remarks.Add(() =>
                 FindingCatalog.Create(
                     SoilCodes.AcidityOutsideDomain,
                     ("term", term.Title),
@@ -50,7 +50,7 @@ internal static class CationSumSteps
             );
             if (buffer.Value >= term.StartPh)
             {
-                findings.Add(
+                remarks.Add(() =>
                     FindingCatalog.Create(
                         SoilCodes.AcidityNoneAboveStart,
                         ("buffer", buffer.ToString()),
@@ -61,7 +61,7 @@ internal static class CationSumSteps
             }
         }
 
-        NoteFreeLime(report, findings);
+        NoteFreeLime(report, remarks);
         var sum = new CationSum
         {
             Term = term,
@@ -69,9 +69,9 @@ internal static class CationSumSteps
             Bases = bases,
             Acidity = acidity,
             Basis = term.Basis,
-            Findings = [.. findings],
+            Remarks = remarks.All,
         };
-        return Differs(report, sum) is { } differs ? sum with { Findings = sum.Findings.Add(differs) } : sum;
+        return sum with { Remarks = () => Differs(report, sum) is { } differs ? remarks.All().Append(differs) : remarks.All() };
     }
 
     internal static CationSum ByPrintedAcidity(SoilReport report)
@@ -81,10 +81,10 @@ internal static class CationSumSteps
             throw new ArgumentException("The report prints no exchangeable acidity.", nameof(report));
         }
 
-        var findings = new List<Finding>();
-        var bases = Bases(report, CommonDivisors.Divisors, acidity.Basis, findings);
-        NoteFreeLime(report, findings);
-        return WithoutTerm(bases, acidity, acidity.Basis, findings);
+        var remarks = new CationRemarks();
+        var bases = Bases(report, CommonDivisors.Divisors, acidity.Basis, remarks);
+        NoteFreeLime(report, remarks);
+        return WithoutTerm(bases, acidity, acidity.Basis, remarks);
     }
 
     internal static CationSum WithoutAcidity(SoilReport report)
@@ -94,23 +94,23 @@ internal static class CationSumSteps
             throw new ArgumentException("Without a water pH acidity cannot be taken as zero.", nameof(report));
         }
 
-        var findings = new List<Finding>();
-        var bases = Bases(report, CommonDivisors.Divisors, CationChargeBasis.Per100Grams, findings);
+        var remarks = new CationRemarks();
+        var bases = Bases(report, CommonDivisors.Divisors, CationChargeBasis.Per100Grams, remarks);
         bool nearNeutral = water.Value >= SoilConstants.All["near-neutral-ph"];
-        findings.Add(
+        remarks.Add(() =>
             nearNeutral
                 ? FindingCatalog.Create(SoilCodes.AcidityTakenAsZero, ("ph", Number(water.Value)))
                 : FindingCatalog.Create(SoilCodes.AcidityMissing, ("ph", Number(water.Value)), ("buffers", "none was run"))
         );
-        NoteFreeLime(report, findings);
-        return WithoutTerm(bases, nearNeutral ? default(CationCharge) : null, CationChargeBasis.Per100Grams, findings);
+        NoteFreeLime(report, remarks);
+        return WithoutTerm(bases, nearNeutral ? default(CationCharge) : null, CationChargeBasis.Per100Grams, remarks);
     }
 
     private static CationSum WithoutTerm(
         ImmutableArray<CationShare> bases,
         CationCharge? acidity,
         CationChargeBasis basis,
-        List<Finding> findings
+        CationRemarks remarks
     ) =>
         new()
         {
@@ -119,14 +119,14 @@ internal static class CationSumSteps
             Bases = bases,
             Acidity = acidity,
             Basis = basis,
-            Findings = [.. findings],
+            Remarks = remarks.All,
         };
 
     private static ImmutableArray<CationShare> Bases(
         SoilReport report,
         ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> divisors,
         CationChargeBasis basis,
-        List<Finding> findings
+        CationRemarks remarks
     )
     {
         var soil = SampledSoil.Of(report);
@@ -142,7 +142,7 @@ internal static class CationSumSteps
             {
                 if (cation != SoilAnalyte.Sodium)
                 {
-                    findings.Add(FindingCatalog.Create(SoilCodes.CationMissing, ("cation", SoilWords.For(cation))));
+                    remarks.Add(() => FindingCatalog.Create(SoilCodes.CationMissing, ("cation", SoilWords.For(cation))));
                 }
 
                 continue;
@@ -174,16 +174,16 @@ internal static class CationSumSteps
         double Convert(SoilReading reading, SoilTestUnit unit)
         {
             var conversion = reading.ConvertTo(unit, soil);
-            findings.AddRange(conversion.Findings);
+            remarks.Add(conversion);
             return conversion.Converted.PrintedValue;
         }
     }
 
-    private static void NoteFreeLime(SoilReport report, List<Finding> findings)
+    private static void NoteFreeLime(SoilReport report, CationRemarks remarks)
     {
         if (report.WaterPh is { } water && water.Value > SoilConstants.All["free-lime-ph"])
         {
-            findings.Add(FindingCatalog.Create(SoilCodes.CalciumInflated, ("ph", Number(water.Value))));
+            remarks.Add(() => FindingCatalog.Create(SoilCodes.CalciumInflated, ("ph", Number(water.Value))));
         }
     }
 

@@ -6,9 +6,10 @@ namespace PlotAgronomy.Soil;
 /// <summary>What a conversion asks of the soil and of the index tables; what had to be assumed is noted.</summary>
 internal sealed class ConversionFacts(SoilReading reading, SampledSoil soil)
 {
-    private readonly List<Finding> findings = [];
+    private List<Func<Finding>>? remarks;
 
-    internal IEnumerable<Finding> Findings => findings;
+    /// <summary>What had to be assumed, in the order of the walk.</summary>
+    internal IEnumerable<Finding> Remarks() => remarks is null ? [] : remarks.Select(remark => remark());
 
     internal SampledLayer Layer()
     {
@@ -17,7 +18,7 @@ internal sealed class ConversionFacts(SoilReading reading, SampledSoil soil)
             return layer;
         }
 
-        findings.Add(FindingCatalog.Create(SoilCodes.DepthAssumed));
+        Note(static () => FindingCatalog.Create(SoilCodes.DepthAssumed));
         return SampledLayer.FurrowSlice;
     }
 
@@ -35,6 +36,10 @@ internal sealed class ConversionFacts(SoilReading reading, SampledSoil soil)
         double gramsPerCubicCentimeter = density.GramsPerCubicCentimeter;
         return Guard.Above(gramsPerCubicCentimeter, 0, "g/cm3", nameof(soil));
     }
+
+    /// <summary>The exchange capacity where it is printed by volume; null where it is by weight.</summary>
+    internal double? CapacityByVolume =>
+        soil.ExchangeCapacity is { Basis: CationChargeBasis.Per100CubicCentimeters } printed ? printed.Milliequivalents : null;
 
     internal double Capacity()
     {
@@ -67,10 +72,14 @@ internal sealed class ConversionFacts(SoilReading reading, SampledSoil soil)
 
         if (scale.Origin.Status == DataStatus.Memory)
         {
-            string what = $"the {SoilWords.For(unit)} of {SoilWords.For(reading.Analyte)}";
-            findings.Add(MemoryGate.FindingFor(what, scale.Origin.SourceId));
+            Note(FromMemory(unit, scale));
         }
 
         return scale;
     }
+
+    private Func<Finding> FromMemory(SoilTestUnit unit, IndexScale scale) =>
+        () => MemoryGate.FindingFor($"the {SoilWords.For(unit)} of {SoilWords.For(reading.Analyte)}", scale.Origin.SourceId);
+
+    private void Note(Func<Finding> remark) => (remarks ??= []).Add(remark);
 }

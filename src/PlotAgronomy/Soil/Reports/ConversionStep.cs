@@ -15,7 +15,7 @@ internal readonly record struct ConversionStep(
     string Place,
     double From,
     double To,
-    ImmutableArray<(string Place, string Value)> Values,
+    ImmutableArray<FormulaPlace> Values,
     Origin? Factor
 )
 {
@@ -24,7 +24,7 @@ internal readonly record struct ConversionStep(
     private Origin? Origin => Formula.Origin ?? Factor;
 
     internal WorkedLine Line() =>
-        Formula.Line(Amounts.Print(To, 4), [(Place, Amounts.Print(From, 4)), .. Values]) with
+        Formula.Line(Amounts.Print(To, 4), [(Place, Amounts.Print(From, 4)), .. Values.Select(v => v.Printed)]) with
         {
             SourceId = Origin?.SourceId,
             Locator = Origin?.Locator,

@@ -142,27 +142,23 @@ public sealed class ExtractantConversion
             "reading",
             reading.PrintedValue,
             value,
-            [("conversion", Title), ("factor", Amounts.Print(Factor, 3))],
+            [FormulaPlace.InWords("conversion", Title), new("factor", Factor, 3)],
             Origin
         );
-        return new ReadingConversion(
-            reading,
-            converted,
-            [step],
-            [
-                FindingCatalog.Create(
-                    SoilCodes.ExtractantConverted,
-                    ("analyte", SoilWords.Opening(Analyte)),
-                    ("from", SoilWords.For(From)),
-                    ("to", SoilWords.For(To)),
-                    ("method", Title),
-                    ("trust", Trust)
-                ),
-            ]
-        );
+        return new ReadingConversion(reading, converted, [step], () => [Converted()]);
     }
 
     /// <summary>Text such as <c>Bray P-1 to Mehlich-3, Ohio and Indiana</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => Title;
+
+    private Finding Converted() =>
+        FindingCatalog.Create(
+            SoilCodes.ExtractantConverted,
+            ("analyte", SoilWords.Opening(Analyte)),
+            ("from", SoilWords.For(From)),
+            ("to", SoilWords.For(To)),
+            ("method", Title),
+            ("trust", Trust)
+        );
 }

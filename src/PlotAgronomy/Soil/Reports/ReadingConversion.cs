@@ -6,18 +6,19 @@ namespace PlotAgronomy.Soil;
 public sealed class ReadingConversion : IWorkedResult
 {
     private readonly ImmutableArray<ConversionStep> steps;
+    private readonly Func<IEnumerable<Finding>> remarks;
 
     internal ReadingConversion(
         SoilReading original,
         SoilReading converted,
         ImmutableArray<ConversionStep> steps,
-        IEnumerable<Finding> findings
+        Func<IEnumerable<Finding>> remarks
     )
     {
         Original = original;
         Converted = converted;
         this.steps = steps;
-        Findings = Finding.InOrder(findings);
+        this.remarks = remarks;
         SourceIds = [.. steps.Select(s => s.SourceId).Distinct(StringComparer.Ordinal)];
     }
 
@@ -28,7 +29,10 @@ public sealed class ReadingConversion : IWorkedResult
     public SoilReading Converted { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(remarks());
+
+    /// <summary>The remarks in the order of the walk.</summary>
+    internal IEnumerable<Finding> Remarks() => remarks();
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds { get; }

@@ -7,18 +7,20 @@ namespace PlotAgronomy.Soil;
 /// <summary>The layer of soil a concentration is spread through: what turns ppm into lb/ac.</summary>
 public sealed class SampledLayer
 {
+    private readonly Func<SampledLayer, string> describe;
+
     private SampledLayer(
         double depthInches,
         double soilPoundsPerAcre,
-        string description,
+        Func<SampledLayer, string> describe,
         string poundsFormulaId,
         string ppmFormulaId,
-        params ImmutableArray<(string Place, string Value)> formulaValues
+        params ImmutableArray<FormulaPlace> formulaValues
     )
     {
         DepthInches = depthInches;
         SoilPoundsPerAcre = soilPoundsPerAcre;
-        Description = description;
+        this.describe = describe;
         PoundsFormulaId = poundsFormulaId;
         PpmFormulaId = ppmFormulaId;
         FormulaValues = formulaValues;
@@ -29,10 +31,10 @@ public sealed class SampledLayer
         new(
             SliceInches,
             SlicePounds,
-            $"acre furrow slice of {Amounts.Print(SlicePounds, 0)} lb",
+            static _ => $"acre furrow slice of {Amounts.Print(SlicePounds, 0)} lb",
             "pounds-in-furrow-slice",
             "ppm-of-furrow-slice",
-            ("million lb of soil", Amounts.Print(SlicePounds / 1e6, 4))
+            new FormulaPlace("million lb of soil", SlicePounds / 1e6, 4)
         );
 
     /// <summary>Gets the depth.</summary>
@@ -42,7 +44,7 @@ public sealed class SampledLayer
     public ApplicationRate SoilMass => ApplicationRate.FromPoundsPerAcre(SoilPoundsPerAcre);
 
     /// <summary>Gets the layer in words.</summary>
-    public string Description { get; }
+    public string Description => describe(this);
 
     /// <summary>Gets the id of the source of the convention.</summary>
     public string SourceId => SoilFormulas.All[PoundsFormulaId].Origin!.SourceId;
@@ -54,10 +56,10 @@ public sealed class SampledLayer
     internal string PpmFormulaId { get; }
 
     /// <summary>The places of both formulas that the layer fills.</summary>
-    internal ImmutableArray<(string Place, string Value)> FormulaValues { get; }
+    internal ImmutableArray<FormulaPlace> FormulaValues { get; }
 
     /// <summary>lb/ac in an inch for each mg/dm3, as a place of a formula.</summary>
-    internal static (string Place, string Value) Inch => ("lb/ac in an inch", Amounts.Print(SoilUnitMath.PoundsPerAcreInch, 4));
+    internal static FormulaPlace Inch => new("lb/ac in an inch", SoilUnitMath.PoundsPerAcreInch, 4);
 
     private static double SliceInches => SoilConstants.All["furrow-slice-depth"];
 
@@ -78,11 +80,12 @@ public sealed class SampledLayer
         return new(
             inches,
             SoilUnitMath.SoilPoundsPerAcreByDepth(SlicePounds, inches, SliceInches),
-            $"{Amounts.Print(inches, 2)} in at {Amounts.Print(SlicePounds / SliceInches, 0)} lb per acre-inch",
+            static layer =>
+                $"{Amounts.Print(layer.DepthInches, 2)} in at {Amounts.Print(SlicePounds / SliceInches, 0)} lb per acre-inch",
             "pounds-in-depth",
             "ppm-of-depth",
-            ("million lb in the furrow slice", Amounts.Print(SlicePounds / 1e6, 4)),
-            ("furrow slice", $"{Amounts.Print(SliceInches, 4)} in"),
+            new FormulaPlace("million lb in the furrow slice", SlicePounds / 1e6, 4),
+            new FormulaPlace("furrow slice", SliceInches, 4, "in"),
             DepthOf(inches)
         );
     }
@@ -93,7 +96,11 @@ public sealed class SampledLayer
     /// <returns>The layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, above 48 in, NaN or infinite.</exception>
     /// <remarks>Common practice: laboratories that double ppm do so for samples of 6 to 7 in alike.</remarks>
-    public static SampledLayer Conventional(Length depth) => Inches(depth) is >= 6 and <= 7 ? FurrowSlice : OfDepth(depth);
+    public static SampledLayer Conventional(Length depth) =>
+        Inches(depth) >= SoilConstants.All["conventional-depth-low"]
+        && Inches(depth) <= SoilConstants.All["conventional-depth-high"]
+            ? FurrowSlice
+            : OfDepth(depth);
 
     /// <summary>A layer whose bulk density was measured.</summary>
     /// <param name="depth">Depth; above 0, at most 48 in.</param>
@@ -105,14 +112,18 @@ public sealed class SampledLayer
     {
         double inches = Inches(depth);
         double gramsPerCubicCentimeter = bulkDensity.GramsPerCubicCentimeter;
-        Guard.AboveUpTo(gramsPerCubicCentimeter, 0, 2.65, "g/cm3", nameof(bulkDensity));
+        Guard.AboveUpTo(gramsPerCubicCentimeter, 0, SoilConstants.All["densest-soil"], "g/cm3", nameof(bulkDensity));
         return new(
             inches,
             SoilUnitMath.SoilPoundsPerAcre(gramsPerCubicCentimeter, inches),
-            string.Create(CultureInfo.InvariantCulture, $"{inches:0.##} in at {gramsPerCubicCentimeter:0.##} g/cm3"),
+            layer =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{layer.DepthInches:0.##} in at {gramsPerCubicCentimeter:0.##} g/cm3"
+                ),
             "pounds-in-measured-soil",
             "ppm-of-measured-soil",
-            ("g/cm3", $"{Amounts.Print(gramsPerCubicCentimeter, 2)} g/cm3"),
+            new FormulaPlace("g/cm3", gramsPerCubicCentimeter, 2, "g/cm3"),
             DepthOf(inches),
             Inch
         );
@@ -123,11 +134,11 @@ public sealed class SampledLayer
     public override string ToString() => Description;
 
     /// <summary>A depth as a place of a formula.</summary>
-    internal static (string Place, string Value) DepthOf(double inches) => ("depth", $"{Amounts.Print(inches, 2)} in");
+    internal static FormulaPlace DepthOf(double inches) => new("depth", inches, 2, "in");
 
     private static double Inches(Length depth)
     {
         double inches = depth.Inches;
-        return Guard.AboveUpTo(inches, 0, 48, "in", nameof(depth));
+        return Guard.AboveUpTo(inches, 0, SoilConstants.All["layer-depth-high"], "in", nameof(depth));
     }
 }

@@ -28,7 +28,7 @@ public static class UnitConversion
         Guard.Defined(form);
         if (unit == reading.Unit && form == reading.Form)
         {
-            return new ReadingConversion(reading, reading, [], []);
+            return new ReadingConversion(reading, reading, [], static () => []);
         }
 
         Refuse(reading, reading.Unit);

@@ -9,7 +9,7 @@ internal sealed class UnitWalk
 {
     private readonly SoilReading reading;
     private readonly ConversionFacts facts;
-    private readonly ImmutableArray<ConversionStep>.Builder steps = ImmutableArray.CreateBuilder<ConversionStep>();
+    private readonly ImmutableArray<ConversionStep>.Builder steps = ImmutableArray.CreateBuilder<ConversionStep>(2);
     private double amount;
 
     private UnitWalk(SoilReading reading, SampledSoil soil)
@@ -35,7 +35,7 @@ internal sealed class UnitWalk
         walk.Close(unit);
         walk.ToForm(form);
         var converted = SoilReading.Of(reading.Analyte, walk.amount, unit, reading.Extractant, form);
-        return new ReadingConversion(reading, converted, walk.steps.ToImmutable(), walk.facts.Findings);
+        return new ReadingConversion(reading, converted, walk.steps.DrainToImmutable(), walk.facts.Remarks);
     }
 
     private static Basis BasisOf(SoilTestUnit unit) =>
@@ -48,10 +48,10 @@ internal sealed class UnitWalk
             _ => Basis.Weight,
         };
 
-    private void Step(string formulaId, string place, double to, params ImmutableArray<(string, string)> values) =>
+    private void Step(string formulaId, string place, double to, params ImmutableArray<FormulaPlace> values) =>
         Step(formulaId, place, to, null, values);
 
-    private void Step(string formulaId, string place, double to, Origin? factor, ImmutableArray<(string, string)> values)
+    private void Step(string formulaId, string place, double to, Origin? factor, ImmutableArray<FormulaPlace> values)
     {
         steps.Add(new ConversionStep(SoilFormulas.All[formulaId], place, amount, to, values, factor));
         amount = to;
@@ -85,7 +85,7 @@ internal sealed class UnitWalk
                     "pounds-of-kilograms",
                     "kg/ha",
                     ApplicationRate.FromKilogramsPerHectare(amount).PoundsPerAcre,
-                    ("lb/ac in a kg/ha", Amounts.Print(ApplicationRate.FromKilogramsPerHectare(1).PoundsPerAcre, 4))
+                    new FormulaPlace("lb/ac in a kg/ha", ApplicationRate.FromKilogramsPerHectare(1).PoundsPerAcre, 4)
                 );
                 break;
             case SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters:
@@ -94,11 +94,11 @@ internal sealed class UnitWalk
                     "concentration-of-charge",
                     "meq",
                     SoilUnitMath.PpmFromMilliequivalents(amount, weight),
-                    ("equivalent weight", Amounts.Print(weight, 3))
+                    new FormulaPlace("equivalent weight", weight, 3)
                 );
                 break;
             case SoilTestUnit.PercentSaturation:
-                double capacity = facts.Capacity();
+                double capacity = CapacityByWeight();
                 Step("charge-of-saturation", "percent", SoilUnitMath.ChargeFromSaturation(amount, capacity), Capacity(capacity));
                 Open(SoilTestUnit.MilliequivalentsPer100Grams);
                 break;
@@ -125,7 +125,7 @@ internal sealed class UnitWalk
                     "kilograms-of-pounds",
                     "lb/ac",
                     ApplicationRate.FromPoundsPerAcre(amount).KilogramsPerHectare,
-                    ("kg/ha in a lb/ac", Amounts.Print(ApplicationRate.FromPoundsPerAcre(1).KilogramsPerHectare, 4))
+                    new FormulaPlace("kg/ha in a lb/ac", ApplicationRate.FromPoundsPerAcre(1).KilogramsPerHectare, 4)
                 );
                 break;
             case SoilTestUnit.MilliequivalentsPer100Grams or SoilTestUnit.MilliequivalentsPer100CubicCentimeters:
@@ -134,12 +134,12 @@ internal sealed class UnitWalk
                     "charge-of-concentration",
                     "concentration",
                     SoilUnitMath.MilliequivalentsFromPpm(amount, weight),
-                    ("equivalent weight", Amounts.Print(weight, 3))
+                    new FormulaPlace("equivalent weight", weight, 3)
                 );
                 break;
             case SoilTestUnit.PercentSaturation:
                 Close(SoilTestUnit.MilliequivalentsPer100Grams);
-                double capacity = facts.Capacity();
+                double capacity = CapacityByWeight();
                 Step("saturation-of-charge", "charge", SoilUnitMath.SaturationFromCharge(amount, capacity), Capacity(capacity));
                 break;
             case SoilTestUnit.NorthCarolinaIndex or SoilTestUnit.DelawareIndex or SoilTestUnit.OklahomaIndex:
@@ -203,13 +203,26 @@ internal sealed class UnitWalk
         }
     }
 
-    private static (string, string) Oxide(double factor) => ("oxide of an element", Amounts.Print(factor, 4));
+    /// <summary>The exchange capacity by weight; one printed by volume is a step of its own.</summary>
+    private double CapacityByWeight()
+    {
+        double capacity = facts.Capacity();
+        if (facts.CapacityByVolume is { } byVolume)
+        {
+            var formula = SoilFormulas.All["charge-by-weight"];
+            steps.Add(
+                new ConversionStep(formula, "charge by volume", byVolume, capacity, [Density(facts.WeightPerVolume())], null)
+            );
+        }
 
-    private static (string, string) Capacity(double capacity) => ("capacity", $"{Amounts.Print(capacity, 3)} meq/100 g");
+        return capacity;
+    }
 
-    private static (string, string) IndexUnit(IndexScale scale) =>
-        ("concentration of an index unit", Amounts.Print(scale.PerIndexUnit, 4));
+    private static FormulaPlace Oxide(double factor) => new("oxide of an element", factor, 4);
 
-    private static (string, string) Density(double gramsPerCubicCentimeter) =>
-        ("g/cm3", $"{Amounts.Print(gramsPerCubicCentimeter, 3)} g/cm3");
+    private static FormulaPlace Capacity(double capacity) => new("capacity", capacity, 3, "meq/100 g");
+
+    private static FormulaPlace IndexUnit(IndexScale scale) => new("concentration of an index unit", scale.PerIndexUnit, 4);
+
+    private static FormulaPlace Density(double gramsPerCubicCentimeter) => new("g/cm3", gramsPerCubicCentimeter, 3, "g/cm3");
 }

@@ -55,8 +55,17 @@ public sealed class CalibrationOutcome : IWorkedResult
 
     private double StandardErrorPercent { get; init; }
 
+    private ImmutableArray<MeasuredRate> Rates { get; init; }
+
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([
+            .. Runs.Findings,
+            .. Rates.SelectMany(r => r.Findings),
+            .. Gate?.Findings ?? [],
+            .. FarOff(Runs),
+            .. HurriedPace(AtThisGate),
+        ]);
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -98,6 +107,7 @@ public sealed class CalibrationOutcome : IWorkedResult
         return new()
         {
             Runs = judged,
+            Rates = [.. runs],
             Measured = measured,
             AtThisPace = atThisPace,
             AtThisGate = atThisGate,
@@ -106,13 +116,6 @@ public sealed class CalibrationOutcome : IWorkedResult
             MeasuringError = worst,
             StandardErrorPercent = standardError,
             ExpectedErrorPercent = SpreaderMath.RootSumOfSquares([worst.CombinedPercent, standardError]),
-            Findings = Finding.InOrder([
-                .. judged.Findings,
-                .. runs.SelectMany(r => r.Findings),
-                .. answer?.Findings ?? [],
-                .. FarOff(judged),
-                .. HurriedPace(atThisGate),
-            ]),
         };
     }
 

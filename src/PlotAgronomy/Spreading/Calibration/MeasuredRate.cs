@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -27,7 +28,20 @@ public sealed class MeasuredRate : IWorkedResult
     public required RateErrorBudget Error { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings =>
+        Method switch
+        {
+            CalibrationMethod.TrayCatch => [FindingCatalog.Create(SpreadingCodes.TrayRecovery)],
+            CalibrationMethod.WholePlot =>
+            [
+                FindingCatalog.Create(
+                    SpreadingCodes.RecordSpread,
+                    ("spread", Amounts.Print(Weighed, "lb", 2)),
+                    ("plot", Amounts.Print(Covered!.Value, "ac", 3))
+                ),
+            ],
+            _ => [],
+        };
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds { get; init; } = SpreadingFormulas.UnitSources;

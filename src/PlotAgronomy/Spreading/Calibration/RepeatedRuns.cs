@@ -40,7 +40,7 @@ public sealed class RepeatedRuns : IWorkedResult
     public double PaceFactor => Mean / Target;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => SpreadingFormulas.All.SourcesOf(SpreadingCodes.OffTarget, "spread-spread-of-runs");
@@ -58,10 +58,9 @@ public sealed class RepeatedRuns : IWorkedResult
         double mean = SpreaderMath.Mean(rates.Sum(), rates.Count);
         double spread = SpreaderMath.RelativeSpread(rates.Max(), rates.Min(), mean) * 100;
         double off = SpreaderMath.RelativeOff(mean, wanted) * 100;
-        bool disagree = Tolerance.IsAbove(spread, SpreadingConstants.All["repeat-spread"]);
         var verdict =
             rates.Count < SpreadingConstants.All["repeat-runs"] ? RepeatVerdict.TooFewRuns
-            : disagree ? RepeatVerdict.RunsDisagree
+            : Disagree(spread) ? RepeatVerdict.RunsDisagree
             : Tolerance.IsAbove(Math.Abs(off), SpreadingConstants.All["target-tolerance"]) ? RepeatVerdict.OffTarget
             : RepeatVerdict.Accepted;
         return new RepeatedRuns
@@ -74,7 +73,6 @@ public sealed class RepeatedRuns : IWorkedResult
                 rates.Count > 1 ? Math.Sqrt(rates.Sum(r => (r - mean) * (r - mean)) / (rates.Count - 1)) / mean * 100 : null,
             OffTargetPercent = off,
             Verdict = verdict,
-            Findings = Finding.InOrder(Remarks(verdict, disagree, rates.Count, spread, off)),
         };
     }
 
@@ -109,37 +107,34 @@ public sealed class RepeatedRuns : IWorkedResult
         ];
     }
 
-    private static IEnumerable<Finding> Remarks(
-        RepeatVerdict verdict,
-        bool disagree,
-        int runs,
-        double spreadPercent,
-        double offPercent
-    )
+    private static bool Disagree(double spreadPercent) =>
+        Tolerance.IsAbove(spreadPercent, SpreadingConstants.All["repeat-spread"]);
+
+    private IEnumerable<Finding> Remarks()
     {
-        if (verdict == RepeatVerdict.TooFewRuns)
+        if (Verdict == RepeatVerdict.TooFewRuns)
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.FewRuns,
-                ("runs", Amounts.Print(runs, 0)),
+                ("runs", Amounts.Print(Runs.Length, 0)),
                 ("needed", Amounts.Print(SpreadingConstants.All["repeat-runs"], 0))
             );
         }
 
-        if (disagree)
+        if (Disagree(SpreadPercent))
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.RunsDisagree,
-                ("spread", Amounts.Print(spreadPercent, 1)),
+                ("spread", Amounts.Print(SpreadPercent, 1)),
                 ("limit", Amounts.Print(SpreadingConstants.All["repeat-spread"], 0))
             );
         }
 
-        if (verdict == RepeatVerdict.OffTarget)
+        if (Verdict == RepeatVerdict.OffTarget)
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.OffTarget,
-                ("off", Amounts.Print(offPercent, 1)),
+                ("off", Amounts.Print(OffTargetPercent, 1)),
                 ("limit", Amounts.Print(SpreadingConstants.All["target-tolerance"], 0))
             );
         }

@@ -1,4 +1,3 @@
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -29,7 +28,6 @@ public static partial class SpreaderCalibration
             Weighed = caught,
             Covered = trayArea,
             Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
-            Findings = [FindingCatalog.Create(SpreadingCodes.TrayRecovery)],
             SourceIds = SpreadingFormulas.All.SourcesOf("spread-rate-on-trays"),
             Lines = () => [RateLine("spread-rate-on-trays", pounds, rate, ("tray area", Amounts.Print(squareFeet, 3)))],
         };
@@ -121,14 +119,6 @@ public static partial class SpreaderCalibration
             Weighed = spread,
             Covered = plot,
             Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
-            Findings =
-            [
-                FindingCatalog.Create(
-                    SpreadingCodes.RecordSpread,
-                    ("spread", Amounts.Print(spread, "lb", 2)),
-                    ("plot", Amounts.Print(plot, "ac", 3))
-                ),
-            ],
             Lines = () => [RateLine("spread-rate-on-plot", pounds, rate, ("plot", Amounts.Print(squareFeet, 1)))],
         };
     }

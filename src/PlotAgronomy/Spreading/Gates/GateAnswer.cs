@@ -21,10 +21,12 @@ public sealed class GateAnswer : IWorkedResult
     public bool AboveTable { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => SpreadingFormulas.All.SourcesOf("spread-gate-inside-table");
+
+    internal Func<ImmutableArray<Finding>> Remarks { get; init; } = () => [];
 
     internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 

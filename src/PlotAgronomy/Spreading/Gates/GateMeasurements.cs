@@ -6,7 +6,7 @@ namespace PlotAgronomy.Spreading;
 internal static class GateMeasurements
 {
     /// <exception cref="ArgumentException">The flow falls more than once.</exception>
-    internal static (List<(double Setting, double Flow)> Points, Finding? Pooled) Sorted(
+    internal static (List<(double Setting, double Flow)> Points, Func<Finding>? Pooled) Sorted(
         string material,
         IReadOnlyList<GatePoint> points
     )
@@ -34,8 +34,7 @@ internal static class GateMeasurements
             );
         }
 
-        return (
-            sorted,
+        return (sorted, () =>
             FindingCatalog.Create(
                 SpreadingCodes.GatePooled,
                 ("material", material),

@@ -70,10 +70,11 @@ public sealed partial class GateTable
         new(
             Guard.NotBlank(material),
             [.. points.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
-            [
-                material == Material
-                    ? FindingCatalog.Create(SpreadingCodes.GateMoved, ("material", material))
-                    : FindingCatalog.Create(SpreadingCodes.GateFirstGuess, ("material", material), ("measured", Material)),
-            ]
+            () =>
+                [
+                    material == Material
+                        ? FindingCatalog.Create(SpreadingCodes.GateMoved, ("material", material))
+                        : FindingCatalog.Create(SpreadingCodes.GateFirstGuess, ("material", material), ("measured", Material)),
+                ]
         );
 }

@@ -16,11 +16,13 @@ public sealed partial class GateTable
     private readonly MonotoneCurve curve;
     private readonly double? exponent;
 
-    private GateTable(string material, ImmutableArray<GatePoint> points, ImmutableArray<Finding> findings)
+    private readonly Func<ImmutableArray<Finding>> remarks;
+
+    private GateTable(string material, ImmutableArray<GatePoint> points, Func<ImmutableArray<Finding>> remarks)
     {
         Material = material;
         Points = points;
-        Findings = findings;
+        this.remarks = remarks;
         curve = new MonotoneCurve([.. points.Select(p => p.Setting)], [.. points.Select(p => p.PoundsPerMinute)]);
         exponent = PowerLaw.Exponent([
             .. points.Where(p => p.Setting > 0 && p.PoundsPerMinute > 0).Select(p => (p.Setting, p.PoundsPerMinute)),
@@ -34,7 +36,7 @@ public sealed partial class GateTable
     public ImmutableArray<GatePoint> Points { get; }
 
     /// <summary>Gets the remarks on the measurements.</summary>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => remarks();
 
     private double OneStepAbove => Points[^1].Setting + (Points[^1].Setting - Points[^2].Setting);
 
@@ -51,7 +53,7 @@ public sealed partial class GateTable
             ? new GateTable(
                 material,
                 [.. sorted.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
-                pooled is null ? [] : [pooled]
+                () => pooled is null ? [] : [pooled()]
             )
             : throw new ArgumentException("A gate table needs at least two different settings.", nameof(points));
     }
@@ -65,7 +67,7 @@ public sealed partial class GateTable
         Guard.Finite(setting, "a setting of the scale");
         if (setting < Points[0].Setting)
         {
-            return Nothing(BelowTable());
+            return Nothing(BelowTable);
         }
 
         if (setting <= Points[^1].Setting)
@@ -75,13 +77,7 @@ public sealed partial class GateTable
 
         return exponent is { } power && !Tolerance.IsAbove(setting, OneStepAbove)
             ? FlowAbove(setting, power)
-            : Nothing(
-                FindingCatalog.Create(
-                    SpreadingCodes.GateAbove,
-                    ("material", Material),
-                    ("highest", Amounts.Print(Points[^1].Setting, 3))
-                )
-            );
+            : Nothing(AboveTable);
     }
 
     /// <summary>Setting that gives a flow.</summary>
@@ -94,7 +90,7 @@ public sealed partial class GateTable
         Guard.Above(wanted, 0, "lb/min", nameof(flow));
         if (wanted < Points[0].PoundsPerMinute)
         {
-            return Nothing(
+            return Nothing(() =>
                 FindingCatalog.Create(
                     SpreadingCodes.FlowTooSmall,
                     ("flow", Amounts.Print(wanted, 3)),
@@ -114,13 +110,7 @@ public sealed partial class GateTable
             : null;
         return setting is { } opened && !Tolerance.IsAbove(opened, OneStepAbove)
             ? SettingAbove(opened, wanted)
-            : Nothing(
-                FindingCatalog.Create(
-                    SpreadingCodes.GateAbove,
-                    ("material", Material),
-                    ("highest", Amounts.Print(Points[^1].Setting, 3))
-                )
-            );
+            : Nothing(AboveTable);
     }
 
     private GateAnswer Inside(double setting, double poundsPerMinute) =>
@@ -129,7 +119,7 @@ public sealed partial class GateTable
             Material = Material,
             Setting = setting,
             Flow = MassFlow.FromPoundsPerMinute(poundsPerMinute),
-            Findings = Finding.InOrder(Findings),
+            Remarks = () => Findings,
             Lines = () =>
                 [
                     SpreadingFormulas
@@ -143,33 +133,34 @@ public sealed partial class GateTable
     private GateAnswer FlowAbove(double setting, double power)
     {
         double flow = PowerLaw.Value(Points[^1].Setting, Points[^1].PoundsPerMinute, power, setting);
-        return Above(setting, flow, "spread-flow-above-table", $"{Amounts.Print(flow, 4)} lb/min");
+        return Above(setting, flow, "spread-flow-above-table", () => $"{Amounts.Print(flow, 4)} lb/min");
     }
 
     private GateAnswer SettingAbove(double setting, double flow) =>
-        Above(setting, flow, "spread-setting-above-table", Amounts.Print(setting, 2));
+        Above(setting, flow, "spread-setting-above-table", () => Amounts.Print(setting, 2));
 
-    private GateAnswer Above(double setting, double poundsPerMinute, string formula, string answer) =>
+    private GateAnswer Above(double setting, double poundsPerMinute, string formula, Func<string> answer) =>
         new()
         {
             Material = Material,
             Setting = setting,
             Flow = MassFlow.FromPoundsPerMinute(poundsPerMinute),
             AboveTable = true,
-            Findings = Finding.InOrder([
-                .. Findings,
-                FindingCatalog.Create(
-                    SpreadingCodes.GateOneStepAbove,
-                    ("material", Material),
-                    ("highest", Amounts.Print(Points[^1].Setting, 3))
-                ),
-            ]),
+            Remarks = () =>
+                [
+                    .. Findings,
+                    FindingCatalog.Create(
+                        SpreadingCodes.GateOneStepAbove,
+                        ("material", Material),
+                        ("highest", Amounts.Print(Points[^1].Setting, 3))
+                    ),
+                ],
             Lines = () =>
                 [
                     SpreadingFormulas
                         .All[formula]
                         .Line(
-                            answer,
+                            answer(),
                             ("material", Material),
                             ("setting", Amounts.Print(setting, 2)),
                             ("flow", Amounts.Print(poundsPerMinute, 4)),
@@ -180,7 +171,14 @@ public sealed partial class GateTable
                 ],
         };
 
-    private GateAnswer Nothing(Finding why) => new() { Material = Material, Findings = Finding.InOrder([.. Findings, why]) };
+    private GateAnswer Nothing(Func<Finding> why) => new() { Material = Material, Remarks = () => [.. Findings, why()] };
+
+    private Finding AboveTable() =>
+        FindingCatalog.Create(
+            SpreadingCodes.GateAbove,
+            ("material", Material),
+            ("highest", Amounts.Print(Points[^1].Setting, 3))
+        );
 
     private Finding BelowTable() =>
         FindingCatalog.Create(SpreadingCodes.GateBelow, ("material", Material), ("lowest", Amounts.Print(Points[0].Setting, 3)));

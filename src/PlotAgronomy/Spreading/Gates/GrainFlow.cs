@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -63,6 +64,42 @@ public sealed class GrainFlow
         return Length.FromCentimeters(HoleCentimeters(Guard.Above(poundsPerMinute, 0, "lb/min", nameof(flow))));
     }
 
+    /// <summary>Lays out the flow through a round hole.</summary>
+    /// <param name="hole">Hole diameter; above 1.4 seed diameters, since nothing flows below.</param>
+    /// <returns>The line of the sum.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A hole that lets nothing through.</exception>
+    public ImmutableArray<WorkedLine> ShowWork(Length hole)
+    {
+        double centimeters = hole.Centimeters;
+        Guard.Above(centimeters, EmptyRim * seedCentimeters, "cm", nameof(hole));
+        double grams = PoundsPerMinuteThrough(centimeters) * ExactUnits.GramsPerPound;
+        return
+        [
+            SpreadingFormulas
+                .All["spread-grain-flow"]
+                .Line($"{Amounts.Print(grams, 1)} g/min", [("hole", Amounts.Print(centimeters, 3)), .. Places()]),
+        ];
+    }
+
+    /// <summary>Lays out the round hole that gives a flow.</summary>
+    /// <param name="flow">Flow; above 0.</param>
+    /// <returns>The line of the sum.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public ImmutableArray<WorkedLine> ShowWork(MassFlow flow)
+    {
+        double poundsPerMinute = flow.PoundsPerMinute;
+        double centimeters = HoleCentimeters(Guard.Above(poundsPerMinute, 0, "lb/min", nameof(flow)));
+        return
+        [
+            SpreadingFormulas
+                .All["spread-grain-hole"]
+                .Line(
+                    $"{Amounts.Print(centimeters, 3)} cm",
+                    [("flow", Amounts.Print(poundsPerMinute * ExactUnits.GramsPerPound, 1)), .. Places()]
+                ),
+        ];
+    }
+
     internal double PoundsPerMinuteThrough(double holeCentimeters)
     {
         double grams = SpreaderMath.GramsPerMinute(
@@ -87,4 +124,14 @@ public sealed class GrainFlow
             Gravity,
             Power
         );
+
+    private (string Place, string Value)[] Places() =>
+        [
+            ("seed diameter", Amounts.Print(seedCentimeters, 3)),
+            ("bulk density", Amounts.Print(gramsPerCubicCentimeter, 3)),
+            ("factor", Amounts.Print(Factor, 2)),
+            ("empty rim", Amounts.Print(EmptyRim, 2)),
+            ("gravity", Amounts.Print(Gravity, 1)),
+            ("power", Amounts.Print(Power, 2)),
+        ];
 }

@@ -97,7 +97,8 @@ public sealed class MixedHopper : IWorkedResult
                     $"{Amounts.Print(Walk.TotalMinutes, 2)} min",
                     ("area", Amounts.Print(SquareFeet, 0)),
                     ("swath", Amounts.Print(SwathFeet, 3)),
-                    ("speed", Amounts.Print(MilesPerHour, 3))
+                    ("speed", Amounts.Print(MilesPerHour, 3)),
+                    SpreadingFormulas.FeetPerMinutePerMph
                 ),
             SpreadingFormulas.All["spread-hopper-empties"].Line($"{Amounts.Print(Empties.TotalMinutes, 2)} min"),
             .. Kinds.Select(k =>

@@ -7,9 +7,6 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Lap and passes as they lie on a plot, before loads and remarks.</summary>
 internal sealed class LaidPasses
 {
-    /// <summary>More strips or fillings than anyone drives: a swath or hopper in the wrong unit.</summary>
-    private const int Most = 10_000;
-
     private readonly PassLayout? layout;
     private readonly double swathFeet;
 
@@ -64,10 +61,11 @@ internal sealed class LaidPasses
 
     private static void Limit(double count, string property, string what, PassOptions options)
     {
-        if (count > Most)
+        double most = SpreadingConstants.All["most-strips"];
+        if (count > most)
         {
             throw new ArgumentException(
-                FormattableString.Invariant($"{property}: more than {Most} {what} on this plot; is its unit right?"),
+                FormattableString.Invariant($"{property}: more than {most} {what} on this plot; is its unit right?"),
                 nameof(options)
             );
         }

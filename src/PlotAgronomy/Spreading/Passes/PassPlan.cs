@@ -9,7 +9,9 @@ namespace PlotAgronomy.Spreading;
 /// The walk between passes is in the turn time, not in the path.</remarks>
 public sealed class PassPlan : IWorkedResult
 {
-    internal PassPlan() { }
+    private readonly LaidPasses laid;
+
+    private PassPlan(LaidPasses laid) => this.laid = laid;
 
     /// <summary>Gets the outline.</summary>
     public required PlotOutline Outline { get; init; }
@@ -77,7 +79,7 @@ public sealed class PassPlan : IWorkedResult
     public ChangedRate RateIfGateStays => SpreaderRate.AtSpacing(Options.Rate, Options.Swath, Spacing);
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(PassFindings.Of(Outline, Options, laid, OutsideShare));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
@@ -100,7 +102,7 @@ public sealed class PassPlan : IWorkedResult
         Guard.Defined(options.FirstPass);
         var laid = LaidPasses.Over(outline, options);
         double outsideShare = Math.Max(0, laid.CoveredSquareFeet / outline.Area.SquareFeet - 1);
-        return new PassPlan
+        return new PassPlan(laid)
         {
             Outline = outline,
             Options = options,
@@ -110,7 +112,6 @@ public sealed class PassPlan : IWorkedResult
             Lap = laid.Lap,
             Loads = HopperLoads.Of(laid.LapSquareFeet * options.PoundsPerSquareFoot, laid.Passes, options),
             OutsideShare = outsideShare,
-            Findings = Finding.InOrder(PassFindings.Of(outline, options, laid, outsideShare)),
         };
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
@@ -12,9 +13,6 @@ namespace PlotAgronomy.Spreading;
 /// eight points between trays on straight lines, with a finding. CV = standard deviation / mean.</remarks>
 public sealed class OverlappedPattern : IWorkedResult
 {
-    private const double NarrowestFeet = 0.1;
-    private const double WidestFeet = 10_000;
-
     internal OverlappedPattern() { }
 
     /// <summary>Gets the single pass.</summary>
@@ -58,13 +56,22 @@ public sealed class OverlappedPattern : IWorkedResult
         : UniformityVerdict.Poor;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            Pattern.IsMeasured && !PatternMath.FallsOnTrays(Pattern, SwathFeet, Driving)
+                ?
+                [
+                    FindingCatalog.Create(SpreadingCodes.FieldWorse),
+                    FindingCatalog.Create(SpreadingCodes.BetweenTrays, ("swath", Print(SwathFeet))),
+                ]
+                : [FindingCatalog.Create(SpreadingCodes.FieldWorse)]
+        );
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
         [
-            .. SpreadingFormulas.All
-                .SourcesOf("spread-overlapped-cv")
+            .. SpreadingFormulas
+                .All.SourcesOf("spread-overlapped-cv")
                 .Concat(SpreadingConstants.All.Find("cv-workable").Origin.SourceIds)
                 .Concat(SpreadingConstants.All.Find("cv-poor").Origin.SourceIds)
                 .Concat(Findings.Select(f => f.SourceId))
@@ -82,7 +89,7 @@ public sealed class OverlappedPattern : IWorkedResult
         ArgumentNullException.ThrowIfNull(pattern);
         Guard.Defined(driving);
         double feet = swath.Feet;
-        Guard.Between(feet, NarrowestFeet, WidestFeet, "ft", nameof(swath));
+        Guard.Between(feet, SpreadingConstants.All["swath-low"], SpreadingConstants.All["swath-high"], "ft", nameof(swath));
         var (first, step, count) = PatternMath.Positions(pattern, feet, driving);
         var amounts = new double[count];
         for (int i = 0; i < count; i++)
@@ -95,22 +102,14 @@ public sealed class OverlappedPattern : IWorkedResult
         {
             Pattern = pattern,
             Swath = swath,
+            SwathFeet = feet,
             Driving = driving,
-            Amounts = [.. amounts],
+            Amounts = ImmutableCollectionsMarshal.AsImmutableArray(amounts),
             FirstPosition = Length.FromFeet(first),
             Step = Length.FromFeet(step),
             Mean = mean,
             PopulationCvPercent = population * 100,
             SampleCvPercent = sample * 100,
-            Findings = Finding.InOrder(
-                pattern.IsMeasured && !PatternMath.FallsOnTrays(pattern, feet, driving)
-                    ?
-                    [
-                        FindingCatalog.Create(SpreadingCodes.FieldWorse),
-                        FindingCatalog.Create(SpreadingCodes.BetweenTrays, ("swath", Print(feet))),
-                    ]
-                    : [FindingCatalog.Create(SpreadingCodes.FieldWorse)]
-            ),
         };
     }
 
@@ -123,6 +122,8 @@ public sealed class OverlappedPattern : IWorkedResult
             Cv(PopulationCvPercent, CvConvention.Population),
             Cv(SampleCvPercent, CvConvention.Sample),
         ];
+
+    private double SwathFeet { get; init; }
 
     internal double DeviationAt(double cvPercent) => cvPercent / 100 * Mean;
 

@@ -51,8 +51,10 @@ public sealed class SwathAdvice : IWorkedResult
 
     private double ThrowFeet { get; init; }
 
+    private double LeanFeet { get; init; }
+
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -104,7 +106,7 @@ public sealed class SwathAdvice : IWorkedResult
             AtHalfMiddle = atHalfMiddle,
             ThrowFeet = wholeThrow,
             Lean = Length.FromFeet(lean),
-            Findings = Finding.InOrder(FindingsFor(runs, recommended, lean, wholeThrow)),
+            LeanFeet = lean,
         };
     }
 
@@ -170,32 +172,27 @@ public sealed class SwathAdvice : IWorkedResult
         return runs.ToImmutable();
     }
 
-    private static IEnumerable<Finding> FindingsFor(
-        ImmutableArray<SwathInterval> runs,
-        double? recommended,
-        double lean,
-        double thrown
-    )
+    private IEnumerable<Finding> Remarks()
     {
         yield return FindingCatalog.Create(SpreadingCodes.FieldWorse);
-        if (recommended is null)
+        if (Recommended is null)
         {
             yield return FindingCatalog.Create(SpreadingCodes.NoSwath);
         }
 
-        foreach (var run in runs.Skip(recommended is null ? 0 : 1))
+        foreach (var run in Acceptable.Skip(Recommended is null ? 0 : 1))
         {
             double from = run.From.Feet;
             double to = run.To.Feet;
             yield return FindingCatalog.Create(SpreadingCodes.OuterSwath, ("from", Print(from)), ("to", Print(to)));
         }
 
-        if (Math.Abs(lean) > thrown * SpreadingConstants.All["lean-share"] / 100)
+        if (Math.Abs(LeanFeet) > ThrowFeet * SpreadingConstants.All["lean-share"] / 100)
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.Skewed,
-                ("lean", Print(Math.Abs(lean))),
-                ("side", lean > 0 ? "right" : "left")
+                ("lean", Print(Math.Abs(LeanFeet))),
+                ("side", LeanFeet > 0 ? "right" : "left")
             );
         }
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Spreading;
 
@@ -20,13 +21,56 @@ public sealed class ChangedRate : IWorkedResult
     public double CoveredShare => Math.Min(1, Intended / Actual);
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => IsOfSpacing ? SwathDiffers() : PaceDiffers();
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
 
-    internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
+    /// <summary>Whether the spacing of the passes is what changed; else the pace.</summary>
+    internal bool IsOfSpacing { get; init; }
+
+    /// <summary>Feet or mph the gate was set for.</summary>
+    internal double Planned { get; init; }
+
+    /// <summary>Feet or mph really kept.</summary>
+    internal double Kept { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => Lines();
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [
+            SpreadingFormulas
+                .All[IsOfSpacing ? "spread-rate-at-spacing" : "spread-rate-at-speed"]
+                .Line(
+                    $"{Amounts.Print(Actual.PoundsPerAcre, 3)} lb/ac",
+                    ("rate", Amounts.Print(Intended.PoundsPerAcre, 3)),
+                    (IsOfSpacing ? "swath of the calibration" : "planned speed", Amounts.Print(Planned, 3)),
+                    (IsOfSpacing ? "spacing of the passes" : "speed kept", Amounts.Print(Kept, 3))
+                ),
+        ];
+
+    private ImmutableArray<Finding> SwathDiffers() =>
+        Tolerance.AreEqual(Planned, Kept)
+            ? []
+            :
+            [
+                FindingCatalog.Create(
+                    SpreadingCodes.SwathDiffers,
+                    ("calibrated", Amounts.Print(Planned, 2)),
+                    ("walked", Amounts.Print(Kept, 2)),
+                    ("change", Amounts.Print(ChangePercent, 1))
+                ),
+            ];
+
+    private ImmutableArray<Finding> PaceDiffers() =>
+        Tolerance.IsAbove(Math.Abs(ChangePercent), SpreadingConstants.All["target-tolerance"])
+            ?
+            [
+                FindingCatalog.Create(
+                    SpreadingCodes.PaceDiffers,
+                    ("planned", Amounts.Print(Planned, 2)),
+                    ("kept", Amounts.Print(Kept, 2)),
+                    ("change", Amounts.Print(ChangePercent, 1))
+                ),
+            ]
+            : [];
 }

@@ -1,4 +1,3 @@
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -27,28 +26,9 @@ public static partial class SpreaderRate
         {
             Intended = rate,
             Actual = ApplicationRate.FromPoundsPerAcre(actual),
-            Findings = !Tolerance.AreEqual(set, walked)
-                ?
-                [
-                    FindingCatalog.Create(
-                        SpreadingCodes.SwathDiffers,
-                        ("calibrated", Amounts.Print(set, 2)),
-                        ("walked", Amounts.Print(walked, 2)),
-                        ("change", Amounts.Print((actual / poundsPerAcre - 1) * 100, 1))
-                    ),
-                ]
-                : [],
-            Lines = () =>
-                [
-                    SpreadingFormulas
-                        .All["spread-rate-at-spacing"]
-                        .Line(
-                            $"{Amounts.Print(actual, 3)} lb/ac",
-                            ("rate", Amounts.Print(poundsPerAcre, 3)),
-                            ("swath of the calibration", Amounts.Print(set, 3)),
-                            ("spacing of the passes", Amounts.Print(walked, 3))
-                        ),
-                ],
+            IsOfSpacing = true,
+            Planned = set,
+            Kept = walked,
         };
     }
 
@@ -70,33 +50,13 @@ public static partial class SpreaderRate
             Guard.Above(planned, 0, "mph", nameof(plannedSpeed)),
             Guard.Above(kept, 0, "mph", nameof(actualSpeed))
         );
-        double change = (actual / poundsPerAcre - 1) * 100;
         return new()
         {
             Intended = rate,
             Actual = ApplicationRate.FromPoundsPerAcre(actual),
-            Findings = Tolerance.IsAbove(Math.Abs(change), SpreadingConstants.All["target-tolerance"])
-                ?
-                [
-                    FindingCatalog.Create(
-                        SpreadingCodes.PaceDiffers,
-                        ("planned", Amounts.Print(planned, 2)),
-                        ("kept", Amounts.Print(kept, 2)),
-                        ("change", Amounts.Print(change, 1))
-                    ),
-                ]
-                : [],
-            Lines = () =>
-                [
-                    SpreadingFormulas
-                        .All["spread-rate-at-speed"]
-                        .Line(
-                            $"{Amounts.Print(actual, 3)} lb/ac",
-                            ("rate", Amounts.Print(poundsPerAcre, 3)),
-                            ("planned speed", Amounts.Print(planned, 3)),
-                            ("speed kept", Amounts.Print(kept, 3))
-                        ),
-                ],
+            IsOfSpacing = false,
+            Planned = planned,
+            Kept = kept,
         };
     }
 }

@@ -49,6 +49,6 @@ public sealed class SpreaderSetting : IWorkedResult
             SpreaderUnknown.Speed => ("spread-speed-for-flow", $"{speed.Value} mph"),
             _ => ("spread-swath-for-flow", $"{swath.Value} ft"),
         };
-        return [SpreadingFormulas.All[formula].Line(answer, rate, flow, speed, swath)];
+        return [SpreadingFormulas.All[formula].Line(answer, rate, flow, speed, swath, SpreadingFormulas.FlowConstant)];
     }
 }
