@@ -75,9 +75,7 @@ public sealed class LimeMethodComparison : IWorkedResult
                 .OrderBy(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity)
                 .ThenBy(a => a.Method.Id, StringComparer.Ordinal),
         ];
-        var rates = answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
-        ApplicationRate? spread =
-            rates.Count < 2 ? null : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
+        var spread = LimeSpread.Of(answers)?.Difference;
         return new LimeMethodComparison
         {
             TargetPh = targetPh,

@@ -74,19 +74,7 @@ public sealed class SeedLotComparison : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            .. Ranked.SelectMany(r =>
-                r.Seeding.ShowWork()
-                    .Append(
-                        Cost.Line(
-                            $"{Amounts.Print((double)r.CostPerAcre, 2)} per acre",
-                            ("lot", r.Lot.Label),
-                            ("bulk rate", Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)),
-                            ("price per lb", Amounts.Print((double)r.Value.PricePerPound, 4))
-                        )
-                    )
-            ),
-        ];
+        [.. Ranked.SelectMany(r => r.Seeding.ShowWork().Append(r.CostLine()))];
 
     /// <summary>A coated lot beside the cheapest bare one, where there are both.</summary>
     private static IEnumerable<Finding> CoatedBesideBare(ImmutableArray<RankedLot> ranked)
