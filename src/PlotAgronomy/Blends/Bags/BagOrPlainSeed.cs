@@ -109,8 +109,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
         (Plain ?? throw new InvalidOperationException("None of the bag's kinds is on offer as a plain lot.")).WeighFor(area);
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        [.. AsClaimed.ShowWork(), CoveredLine(), BagCostLine(), .. PlainCostLines()];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. AsClaimed.ShowWork(), CoveredLine(), BagCostLine(), .. PlainCostLines()];
 
     /// <summary>Whole bags that sow an area to one full stand, and what they cost.</summary>
     internal (int Bags, decimal Cost) BagsFor(Area area)

@@ -83,7 +83,7 @@ internal static class BlendWork
                 $"{Amounts.Print(part.LiveRate.PoundsPerAcre, 4)} lb PLS/ac",
                 kind,
                 ("share of a full stand", Amounts.Print(part.ShareOfFullStand.Chosen, 4)),
-                ("full rate alone", full)
+                ("full rate alone", $"{full} lb PLS/ac")
             );
     }
 
@@ -94,7 +94,7 @@ internal static class BlendWork
             .Line(
                 $"{Amounts.Print(pounds, 2)} lb",
                 ("kind", component.Kind.ShortName),
-                ("bulk rate", Amounts.Print(pounds / acres, 4)),
-                ("area", Amounts.Print(acres, 4))
+                ("bulk rate", $"{Amounts.Print(pounds / acres, 4)} lb/ac"),
+                ("area", $"{Amounts.Print(acres, 4)} ac")
             );
 }

@@ -40,7 +40,8 @@ public sealed class NutrientRating
         NutrientFormulas
             .All["soil-rating"]
             .Line(
-                $"{SoilWords.Amount(ComparedValue, Scale.Unit)} is {Name}, of {string.Join("; ", Scale.Classes)}",
+                $"{SoilWords.Amount(ComparedValue, Scale.Unit)} is {Name} by the limits of {Scale.Scope}: "
+                    + string.Join("; ", Scale.Classes),
                 ("analyte", SoilWords.For(Scale.Analyte))
             )
             .From(Class.SourceId, Status);

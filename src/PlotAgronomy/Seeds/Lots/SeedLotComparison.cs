@@ -73,8 +73,7 @@ public sealed class SeedLotComparison : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        [.. Ranked.SelectMany(r => r.Seeding.ShowWork().Append(r.CostLine()))];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Ranked.SelectMany(r => r.Seeding.ShowWork().Append(r.CostLine()))];
 
     /// <summary>A coated lot beside the cheapest bare one, where there are both.</summary>
     private static IEnumerable<Finding> CoatedBesideBare(ImmutableArray<RankedLot> ranked)
