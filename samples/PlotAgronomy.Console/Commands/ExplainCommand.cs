@@ -1,10 +1,10 @@
 using System.CommandLine;
 using PlotAgronomy.Planning;
-using PlotAgronomy.Reference;
+using PlotAgronomy.Sample.Output;
 
 namespace PlotAgronomy.Sample.Commands;
 
-/// <summary><c>explain CODE</c>: formula, inputs, source and status of one number on the sheet.</summary>
+/// <summary><c>explain CODE</c>: formula, numbers, source and status of one number on the sheet.</summary>
 internal static class ExplainCommand
 {
     internal static Command Create(ConsoleStreams streams)
@@ -16,15 +16,22 @@ internal static class ExplainCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var command = new Command("explain", "Explain one number on the sheet by its short code.") { code, file };
+        var width = new WidthOption();
+        width.AddTo(command);
         command.SetAction(parsed =>
         {
+            if (!width.TryRead(parsed, streams, out int? columns))
+            {
+                return ExitCode.Usage;
+            }
+
             int read = PlanInput.Read(parsed.GetValue(file), streams, out var plan);
-            return plan is null ? read : Explain(SheetBuilder.Build(plan), parsed.GetValue(code)!, streams);
+            return plan is null ? read : Explain(SheetBuilder.Build(plan), parsed.GetValue(code)!, columns, streams);
         });
         return command;
     }
 
-    private static int Explain(FieldSheet sheet, string code, ConsoleStreams streams)
+    private static int Explain(FieldSheet sheet, string code, int? width, ConsoleStreams streams)
     {
         if (sheet.Find(code) is not { } figure)
         {
@@ -34,36 +41,7 @@ internal static class ExplainCommand
             return ExitCode.BadInput;
         }
 
-        streams.Out.WriteLine($"{figure.Code}  {figure.Label}: {figure.Value}");
-        foreach (var line in figure.ShowWork())
-        {
-            streams.Out.WriteLine();
-            streams.Out.WriteLine($"{line.Label}");
-            streams.Out.WriteLine($"  formula  {line.Formula}");
-            streams.Out.WriteLine($"  numbers  {line.Numbers}");
-            streams.Out.WriteLine($"  source   {SourceOf(line)}");
-        }
-
-        streams.Out.WriteLine();
-        streams.Out.WriteLine($"status   {Words(figure.Status)}");
-        foreach (string remark in figure.Unchecked)
-        {
-            streams.Out.WriteLine($"         {remark}");
-        }
-
+        streams.Out.Write(Explanation.Render(figure, width));
         return ExitCode.Done;
     }
-
-    private static string SourceOf(WorkedLine line) =>
-        line.SourceId is { } ids
-            ? string.Join("; ", ids.Split(';').Select(id => SourceCatalog.Find(id).ToString()))
-            : "arithmetic";
-
-    private static string Words(DataStatus status) =>
-        status switch
-        {
-            DataStatus.Read => "read in the publications named",
-            DataStatus.Memory => "not yet checked against the publication; compare with the printed table",
-            _ => "common practice, without an institution's publication",
-        };
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Sample.Output;
 
@@ -11,14 +10,14 @@ internal sealed class SheetOptions
     private readonly Option<SheetFormat> format = new("--format") { Description = "text, markdown or json." };
     private readonly Option<bool> work = new("--work") { Description = "Show all working." };
     private readonly Option<string?> output = new("--output") { Description = "Write to this file instead of the screen." };
-    private readonly Option<int?> width = new("--width") { Description = "Characters a line of text may have (60 to 200)." };
+    private readonly WidthOption width = new();
 
     internal void AddTo(Command command)
     {
         command.Options.Add(format);
         command.Options.Add(work);
         command.Options.Add(output);
-        command.Options.Add(width);
+        width.AddTo(command);
     }
 
     /// <summary>Reads the plan, has a sheet made of it and writes the sheet as asked.</summary>
@@ -29,12 +28,8 @@ internal sealed class SheetOptions
     /// null.</param>
     internal int Run(ParseResult parsed, string? file, ConsoleStreams streams, Func<PlotPlan, Action<string>, FieldSheet?> make)
     {
-        int? columns = parsed.GetValue(width);
-        if (columns is < 60 or > 200)
+        if (!width.TryRead(parsed, streams, out int? columns))
         {
-            streams.Error.WriteLine(
-                $"--width must be from 60 to 200, found {columns.Value.ToString(CultureInfo.InvariantCulture)}"
-            );
             return ExitCode.Usage;
         }
 

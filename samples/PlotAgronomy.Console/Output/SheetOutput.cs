@@ -57,8 +57,12 @@ internal static class SheetOutput
                 using (var writer = new StringWriter { NewLine = "\n" })
                 {
                     TextSheet.Write(ConsoleStreams.Layout(writer, width), sheet, showWork);
-                    return string.Join('\n', writer.ToString().ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd()));
+                    return Trimmed(writer);
                 }
         }
     }
+
+    /// <summary>What was laid out, without the blanks that fill its columns.</summary>
+    internal static string Trimmed(StringWriter laidOut) =>
+        string.Join('\n', laidOut.ToString().ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd()));
 }

@@ -19,6 +19,8 @@ internal static class BlendMath
 
     internal static double AcresCovered(double claimedAcres, double fullStands) => claimedAcres * fullStands;
 
+    internal static double BagsExactly(double acres, double acresCovered) => acres / acresCovered;
+
     internal static decimal CostPerAcre(decimal price, double acresCovered) => price / (decimal)acresCovered;
 
     internal static decimal Cost(decimal pricePerPound, double pounds) => pricePerPound * (decimal)pounds;

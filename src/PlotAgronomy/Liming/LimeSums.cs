@@ -5,6 +5,8 @@ internal static class LimeSums
 {
     internal static double LessCredit(double rate, double credit) => Math.Max(0, rate - credit);
 
+    internal static double Apart(double most, double least) => most - least;
+
     internal static double AtDepth(double rate, double depthInches, double depthOfRateInches) =>
         rate * (depthInches / depthOfRateInches);
 

@@ -14,6 +14,8 @@ internal static class BlendsFormulaChecks
     internal static FormulaCheck[] Stand =>
     [
         new("blend-share-of-full-stand", d => BlendMath.ShareOfFullStand(d["live rate"], d["full rate alone"]), LiveRate, ("full rate alone", 4, 120)),
+        new("blend-live-rate", d => BlendMath.LivePoundsPerAcre(d["share of a full stand"], d["full rate alone"]), ("share of a full stand", 0.05, 1.5), ("full rate alone", 4, 120)),
+        new("blend-full-rate", d => PureLiveSeedRateRange.Between(PureLiveSeedRate.BroadcastPoundsPerAcre(d["lowest published"]), PureLiveSeedRate.BroadcastPoundsPerAcre(d["highest published"])).Middle.PoundsPerAcre, ("lowest published", 1, 40), ("highest published", 40, 160)),
         new("blend-bulk-rate", d => SeedMath.BulkPoundsPerAcre(d["live rate"], SeedMath.PureLiveFraction(d["purity"], d["viability"])), LiveRate, ("purity", 0.5, 1), ("viability", 0.3, 1)),
         new("blend-live-seeds", d => SeedMath.SeedsPerSquareFoot(d["live rate"], d["seeds per lb"]), LiveRate, SeedsPerPound, Acre),
         new("blend-with-standing", d => (Stands(d["sown"]) + Stands(d["standing"])).Chosen, ("sown", 0.1, 2), ("standing", 0, 1)),
@@ -28,6 +30,7 @@ internal static class BlendsFormulaChecks
         new("blend-range-of-batch", d => BlendMath.RangeOfCount(d["standard deviations"], d["live seeds"]), ("standard deviations", 1, 3), ("live seeds", 5, 90_000)),
         new("blend-seed-needed", d => ApplicationRate.FromPoundsPerAcre(d["bulk rate"]).Over(Area.FromAcres(d["area"])).Pounds, BulkRate, ("area", 0.05, 20)),
         new("blend-area-covered", d => BlendMath.AcresCovered(d["claimed area"], d["sum of shares of a full stand"]), ("claimed area", 0.1, 5), ("sum of shares of a full stand", 0.2, 2)),
+        new("blend-bags-for-area", d => BlendMath.BagsExactly(d["area"], d["area a bag covers"]), ("area", 0.05, 20), ("area a bag covers", 0.05, 3)),
         new("blend-bag-cost", d => (double)BlendMath.CostPerAcre((decimal)d["price"], d["area really covered"]), ("price", 5, 200), ("area really covered", 0.05, 5)),
         new("blend-plain-cost", d => (double)BlendMath.Cost((decimal)d["price"], d["bulk rate"]), ("price", 0.2, 9), BulkRate),
     ];

@@ -35,6 +35,7 @@ internal static class NutrientsFormulaChecks
         new("system-removal", d => SystemMath.ByYield(d["removal per unit"], d["yield"]), ("removal per unit", 0.1, 50), ("yield", 1, 250)),
         new("metric-legal-maximum", d => ApplicationRate.FromKilogramsPerHectare(d["kg/ha"]).PoundsPerAcre, ("kg/ha", 0, 120)),
         new("connecticut-banded-phosphate", d => SystemMath.ConnecticutBanded(d["broadcast rate"], d["worth of banded"]), ("broadcast rate", 0, 200), ("worth of banded", 1, 2)),
+        new("system-disagreement", d => SystemMath.Less(d["most"], d["least"]), ("most", 80, 200), ("least", 0, 80)),
         new("nc-manganese-index-a", NorthCarolinaManganese, ManganeseDomain),
         new("nc-manganese-index-b", NorthCarolinaManganese, ManganeseDomain),
         new("nj-manganese-index", d => SystemMath.ManganeseIndex(d["constant"], d["per ppm"], d["Mn in ppm"], d["per pH"], d["pH"]), ("constant", 90, 120), ("per ppm", 1, 5), ("Mn in ppm", 0, 60), ("per pH", 10, 20), ("pH", 4, 9)),

@@ -21,6 +21,7 @@ internal static class SpreadingFormulaChecks
 
     internal static FormulaCheck[] Rates =>
     [
+        new("spread-test-run", d => CalibrationCourse.ExpectedCatch(ApplicationRate.FromPoundsPerAcre(d["rate"]), Length.FromFeet(d["course"]), Length.FromFeet(d["swath"])).Pounds, Rate, ("course", 20, 400), Swath, Acre),
         new("spread-rate-from-flow", d => SpreaderMath.PoundsPerAcre(d["flow"], d["speed"], d["swath"]), Flow, Pace, Swath, FlowConstant),
         new("spread-flow-for-rate", d => SpreaderMath.PoundsPerMinute(d["rate"], d["speed"], d["swath"]), Rate, Pace, Swath, FlowConstant),
         new("spread-speed-for-flow", d => SpreaderMath.MilesPerHour(d["rate"], d["flow"], d["swath"]), Rate, Flow, Swath, FlowConstant),

@@ -84,6 +84,35 @@ public class ConsoleTests
     }
 
     [Fact]
+    [Trait("Category", "Generated")]
+    public void The_explained_numbers_are_the_approved_ones() =>
+        ApprovedText.AssertCurrent(Data("explain.approved.txt"), string.Join("\n", ExplainedCodes.Select(code => Run("explain", code, Data("fall-blend.json"), "--width", "100").Out)));
+
+    /// <summary>Lines read, from memory, by practice and of plain arithmetic.</summary>
+    private static readonly string[] ExplainedCodes = ["R2", "L1", "S2", "P1"];
+
+    [Fact]
+    public void A_line_from_memory_says_so_and_a_line_of_arithmetic_names_no_publication()
+    {
+        string seed = Run("explain", "S2", Data("fall-blend.json")).Out;
+        Assert.Contains("from memory: not yet seen in the publication", seed, StringComparison.Ordinal);
+        Assert.Contains("seen in the publication\n", seed, StringComparison.Ordinal);
+        Assert.Contains("source   arithmetic\n\n", Run("explain", "P1", Data("fall-blend.json")).Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(60)]
+    [InlineData(100)]
+    public void An_explanation_keeps_within_its_width(int width)
+    {
+        foreach (string code in ExplainedCodes)
+        {
+            string text = Run("explain", code, Data("fall-blend.json"), "--width", $"{width}").Out;
+            Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, width));
+        }
+    }
+
+    [Fact]
     public void An_unknown_code_lists_the_codes_there_are()
     {
         var (exit, _, error) = Run("explain", "Z9");

@@ -109,29 +109,78 @@ public sealed class BagOrPlainSeed : IWorkedResult
         (Plain ?? throw new InvalidOperationException("None of the bag's kinds is on offer as a plain lot.")).WeighFor(area);
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork()
+    public ImmutableArray<WorkedLine> ShowWork() => [.. AsClaimed.ShowWork(), CoveredLine(), BagCostLine(), .. PlainCostLines()];
+
+    /// <summary>Whole bags that sow an area to one full stand, and what they cost.</summary>
+    internal (int Bags, decimal Cost) BagsFor(Area area)
+    {
+        int bags = WholePackages.RoundUp(BagsExactly(area));
+        return (bags, bags * Bag.Price);
+    }
+
+    internal WorkedLine CoveredLine()
     {
         Area claimed = Bag.ClaimedArea,
             covered = ReallyCovers;
-        return
-        [
-            .. AsClaimed.ShowWork(),
-            BlendFormulas
-                .All["blend-area-covered"]
+        return BlendFormulas
+            .All["blend-area-covered"]
+            .Line(
+                Amounts.Print(covered, "ac", 3),
+                ("claimed area", Amounts.Print(claimed, "ac", 3)),
+                ("sum of shares of a full stand", Amounts.Print(AsClaimed.StandTotal.Chosen, 3))
+            );
+    }
+
+    internal WorkedLine BagCostLine(Currency? currency = null)
+    {
+        Area covered = ReallyCovers;
+        return BlendFormulas
+            .All["blend-bag-cost"]
+            .Line(
+                Money(BagCostPerAcre, currency),
+                ("price", Money(Bag.Price, currency)),
+                ("area really covered", Amounts.Print(covered, "ac", 3))
+            );
+    }
+
+    internal WorkedLine BagsLine(Area area)
+    {
+        Area covered = ReallyCovers;
+        return BlendFormulas
+            .All["blend-bags-for-area"]
+            .Line(
+                $"{Amounts.Print(BagsExactly(area), 2)}, so {Amounts.Print(BagsFor(area).Bags, 0)}",
+                ("area", Amounts.Print(area, "ac", 3)),
+                ("area a bag covers", Amounts.Print(covered, "ac", 3))
+            );
+    }
+
+    /// <summary>What an acre of full living stand costs from plain lots, kind by kind and in all.</summary>
+    internal IEnumerable<WorkedLine> PlainCostLines(Currency? currency = null)
+    {
+        if (Plain is null)
+        {
+            yield break;
+        }
+
+        var acre = Plain.WeighFor(Area.FromAcres(1)).Lines;
+        foreach (var line in acre)
+        {
+            yield return BlendFormulas
+                .All["blend-plain-cost"]
                 .Line(
-                    Amounts.Print(covered, "ac", 2),
-                    ("claimed area", Amounts.Print(claimed)),
-                    ("sum of shares of a full stand", Amounts.Print(AsClaimed.StandTotal.Chosen, 3))
-                ),
-            BlendFormulas
-                .All["blend-bag-cost"]
-                .Line(
-                    Amounts.Print((double)BagCostPerAcre, 2),
-                    ("price", Amounts.Print((double)Bag.Price, 2)),
-                    ("area really covered", Amounts.Print(covered, "ac", 2))
-                ),
-            .. PlainWork(),
-        ];
+                    Money(CostOfLine(line), currency),
+                    ("kind", line.Component.Kind.ShortName),
+                    ("bulk rate", Amounts.Print(line.Weight.Pounds, 4)),
+                    ("price", Amounts.Print((double)(line.Component.Lot?.PricePerPound ?? 0), 4))
+                );
+        }
+
+        string costs = string.Join(" + ", acre.Select(l => Amounts.Print((double)CostOfLine(l), 2)));
+        yield return BlendFormulas.Sum(
+            "Plain seed, cost of an acre of full stand",
+            $"{costs} = {Money(acre.Sum(CostOfLine), currency)}"
+        );
     }
 
     private static SeedLot? Cheapest(IReadOnlyList<SeedLot> lots, CropKind kind, ViabilityRule? rule) =>
@@ -145,31 +194,14 @@ public sealed class BagOrPlainSeed : IWorkedResult
     private static decimal CostOfLine(BlendWeight line) =>
         BlendMath.Cost(line.Component.Lot?.PricePerPound ?? 0, line.Weight.Pounds);
 
-    private IEnumerable<WorkedLine> PlainWork()
+    private static string Money(decimal amount, Currency? currency) =>
+        currency?.Print(amount) ?? Amounts.Print((double)amount, 2);
+
+    private double BagsExactly(Area area)
     {
-        if (Plain is null)
-        {
-            yield break;
-        }
-
-        var acre = Plain.WeighFor(Area.FromAcres(1)).Lines;
-        foreach (var line in acre)
-        {
-            yield return BlendFormulas
-                .All["blend-plain-cost"]
-                .Line(
-                    Amounts.Print((double)CostOfLine(line), 2),
-                    ("kind", line.Component.Kind.ShortName),
-                    ("bulk rate", Amounts.Print(line.Weight.Pounds, 4)),
-                    ("price", Amounts.Print((double)(line.Component.Lot?.PricePerPound ?? 0), 4))
-                );
-        }
-
-        string costs = string.Join(" + ", acre.Select(l => Amounts.Print((double)CostOfLine(l), 2)));
-        yield return BlendFormulas.Sum(
-            "Plain seed, cost of an acre of full stand",
-            $"{costs} = {Amounts.Print((double)acre.Sum(l => CostOfLine(l)), 2)}"
-        );
+        double acres = area.Acres;
+        Area covered = ReallyCovers;
+        return BlendMath.BagsExactly(acres, covered.Acres);
     }
 
     private Area AreaAt(double fullStands)

@@ -75,9 +75,7 @@ public sealed class BagOrder : IWorkedResult
         double acres = Area.Acres;
         var kind = ("kind", line.Component.Kind.ShortName);
         string needed = $"{Amounts.Print(line.Needed.Pounds, 2)} lb";
-        var weighed = BlendFormulas
-            .All["blend-seed-needed"]
-            .Line(needed, kind, ("bulk rate", Amounts.Print(line.Needed.Pounds / acres, 4)), ("area", Amounts.Print(acres, 4)));
+        var weighed = BlendWork.Weight(line.Component, acres, line.Needed.Pounds);
         return line is { Bags: int bags, Bag: { } bag }
             ? [weighed, BlendFormulas.All["blend-whole-bags"].Line($"{needed} = {bags} x {Amounts.Print(bag)}", kind)]
             : [weighed];

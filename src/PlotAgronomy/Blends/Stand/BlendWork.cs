@@ -57,4 +57,44 @@ internal static class BlendWork
         lines.Add(BlendFormulas.Sum("Bulk rate of the blend", $"{rates} = {Amounts.Print(bulkRate.PoundsPerAcre, 2)} lb/ac"));
         return lines.ToImmutable();
     }
+
+    /// <summary>From the published full rates to the live rate of one kind; a full rate of the user's own has no line.</summary>
+    internal static IEnumerable<WorkedLine> LiveRate(BlendPart part)
+    {
+        var kind = ("kind", part.Kind.ShortName);
+        var component = part.Component;
+        string full = Amounts.Print(component.FullRate.PoundsPerAcre, 4);
+        if (part.Kind.Rates is { Evidence: var evidence } && component.FullRate == component.FullRange.Middle)
+        {
+            yield return BlendFormulas
+                .All["blend-full-rate"]
+                .Line(
+                    $"{full} lb PLS/ac",
+                    kind,
+                    ("lowest published", Amounts.Print(component.FullRange.Low.PoundsPerAcre, 4)),
+                    ("highest published", Amounts.Print(component.FullRange.High.PoundsPerAcre, 4))
+                )
+                .From(evidence.SourceIds.IsEmpty ? null : string.Join(';', evidence.SourceIds), evidence.Status, evidence.Detail);
+        }
+
+        yield return BlendFormulas
+            .All["blend-live-rate"]
+            .Line(
+                $"{Amounts.Print(part.LiveRate.PoundsPerAcre, 4)} lb PLS/ac",
+                kind,
+                ("share of a full stand", Amounts.Print(part.ShareOfFullStand.Chosen, 4)),
+                ("full rate alone", $"{full} lb PLS/ac")
+            );
+    }
+
+    /// <summary>Bulk seed of one kind to weigh out for an area.</summary>
+    internal static WorkedLine Weight(BlendComponent component, double acres, double pounds) =>
+        BlendFormulas
+            .All["blend-seed-needed"]
+            .Line(
+                $"{Amounts.Print(pounds, 2)} lb",
+                ("kind", component.Kind.ShortName),
+                ("bulk rate", $"{Amounts.Print(pounds / acres, 4)} lb/ac"),
+                ("area", $"{Amounts.Print(acres, 4)} ac")
+            );
 }

@@ -17,7 +17,7 @@ public sealed class SystemDisagreement
 
     /// <summary>Gets the difference between the two.</summary>
     public ApplicationRate Difference =>
-        ApplicationRate.FromPoundsPerAcre(Highest.Need.Rate.PoundsPerAcre - Lowest.Need.Rate.PoundsPerAcre);
+        ApplicationRate.FromPoundsPerAcre(SystemMath.Less(Highest.Need.Rate.PoundsPerAcre, Lowest.Need.Rate.PoundsPerAcre));
 
     /// <summary>Gets why they differ, in words.</summary>
     public string Why
@@ -31,6 +31,16 @@ public sealed class SystemDisagreement
                 : $"{Highest.System.Name} follows the idea of {highest}; {Lowest.System.Name} follows {lowest}.";
         }
     }
+
+    internal WorkedLine Line =>
+        NutrientFormulas
+            .All["system-disagreement"]
+            .Line(
+                $"{Amounts.Print(Difference.PoundsPerAcre, 1)} lb/ac",
+                ("nutrient", SoilWords.For(Nutrient)),
+                ("most", Amounts.Print(Highest.Need.Rate.PoundsPerAcre, 1)),
+                ("least", Amounts.Print(Lowest.Need.Rate.PoundsPerAcre, 1))
+            );
 
     /// <summary>Nutrient, systems and difference.</summary>
     /// <returns>Text such as <c>K2O: 0 (Nebraska) to 72.5 (Tri-State), 72.5 lb/ac apart</c>.</returns>

@@ -36,6 +36,16 @@ public sealed class NutrientRating
     public override string ToString() =>
         $"{SoilWords.For(Scale.Analyte)} {SoilWords.Amount(ComparedValue, Scale.Unit)}: {Verdict}";
 
+    internal WorkedLine Line =>
+        NutrientFormulas
+            .All["soil-rating"]
+            .Line(
+                $"{SoilWords.Amount(ComparedValue, Scale.Unit)} is {Name} by the limits of {Scale.Scope}: "
+                    + string.Join("; ", Scale.Classes),
+                ("analyte", SoilWords.For(Scale.Analyte))
+            )
+            .From(Class.SourceId, Status);
+
     /// <summary>The class with its limits, such as <c>medium (above 25, up to 50 ppm)</c>.</summary>
     internal string Verdict
     {

@@ -33,17 +33,5 @@ public sealed class SoilRatings : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            .. Ratings.Select(r =>
-                NutrientFormulas
-                    .All["soil-rating"]
-                    .Line(
-                        $"{SoilWords.Amount(r.ComparedValue, r.Scale.Unit)} is {r.Name}, of "
-                            + string.Join("; ", r.Scale.Classes.Select(c => c.ToString())),
-                        ("analyte", SoilWords.For(r.Scale.Analyte))
-                    )
-                    .From(r.Class.SourceId.Split(';')[0], r.Status)
-            ),
-        ];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Ratings.Select(r => r.Line)];
 }

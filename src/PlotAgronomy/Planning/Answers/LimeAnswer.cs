@@ -6,11 +6,13 @@ namespace PlotAgronomy.Planning;
 /// <summary>What the plot needs in lime and the cheapest way on offer to bring it.</summary>
 internal sealed class LimeAnswer
 {
+    internal required PlanContent Plan { get; init; }
+
     internal required LimeTarget Target { get; init; }
 
     internal required double TargetPh { get; init; }
 
-    internal required string TargetReason { get; init; }
+    internal string TargetReason => LimeRemarks.TargetReason(Plan, Target, TargetPh);
 
     /// <summary>The laboratory's own printed rate, used first.</summary>
     internal PrintedLimeRate? Printed { get; init; }
@@ -33,5 +35,5 @@ internal sealed class LimeAnswer
     /// <summary>What the lime will have done by planting day; null when the day of liming is not known.</summary>
     internal LimeOutlook? Outlook { get; init; }
 
-    internal ImmutableArray<Finding> Findings { get; init; } = [];
+    internal ImmutableArray<Finding> Findings => [.. LimeRemarks.Findings(Plan, Used, Offer)];
 }

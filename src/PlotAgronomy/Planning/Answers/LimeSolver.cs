@@ -25,9 +25,9 @@ internal static class LimeSolver
         var (offer, order) = CheapestOrder(plan, used, weak, WithNitrogen(plan, fertilizer));
         return new LimeAnswer
         {
+            Plan = plan,
             Target = target,
             TargetPh = targetPh,
-            TargetReason = Reason(plan, target, targetPh),
             Printed = printed,
             Check = printed?.Rate is { } rate
                 ? PrintedLimeCheck.Of(
@@ -41,7 +41,6 @@ internal static class LimeSolver
             Offer = offer,
             Order = order,
             Outlook = Outlook(plan, used, offer, order, printed is null ? weak : null),
-            Findings = [.. OwnFindings(plan, used, offer)],
         };
     }
 
@@ -57,15 +56,6 @@ internal static class LimeSolver
                 ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(LimingConstants.All["fallback-target"]).Min()
         );
     }
-
-    private static string Reason(PlanContent plan, LimeTarget target, double targetPh) =>
-        plan.StatedTargetPh is not null ? "as the plan states."
-        : target is { SetBy: { } kind, Ph: { } ph } && ph == targetPh
-            ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
-        : target is { SetBy: { } other, Ph: { } asked }
-            ? $"the method's closest to {Amounts.Print(asked, 1)}, which {SheetText.Name(other)} asks for."
-        : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
-        : "the lowest of the method's own, as no target of these kinds is known.";
 
     /// <summary>What the figures on lime rest on: the target, and the rate that was used.</summary>
     internal static IWorkedResult?[] Basis(LimeAnswer lime) =>
@@ -162,29 +152,4 @@ internal static class LimeSolver
                     ExchangeCapacity = plan.Report.PrintedExchangeCapacity,
                 }
             );
-
-    private static IEnumerable<Finding> OwnFindings(PlanContent plan, LimeRate? used, LimeOffer? offer)
-    {
-        foreach (var useless in plan.LimeOffers.Where(o => !o.Material.Neutralizes))
-        {
-            yield return FindingCatalog.Create(LimingCodes.OfferNotLime, ("material", useless.Material.Name));
-        }
-
-        if (used is null || used.OfBasis == ApplicationRate.Zero)
-        {
-            yield break;
-        }
-
-        if (offer is null)
-        {
-            yield return plan.LimeOffers.IsEmpty
-                ? FindingCatalog.Create(PlanningCodes.NoLimeOffered)
-                : FindingCatalog.Create(PlanningCodes.LimeNotCountable, ("basis", used.Basis.Name));
-        }
-
-        if (plan.LimeDate is null || plan.LimeDate > plan.PlantingDate)
-        {
-            yield return FindingCatalog.Create(PlanningCodes.NoLimeDate);
-        }
-    }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
 using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.Planning;
@@ -11,7 +12,7 @@ internal sealed class PlanResults
 {
     internal required PlanContent Plan { get; init; }
 
-    internal required ImmutableArray<Finding> ReportFindings { get; init; }
+    internal ImmutableArray<Finding> ReportFindings => SoilPlausibility.Check(Plan.Report, Plan.PlantingDate);
 
     internal required PlotNeed Need { get; init; }
 
@@ -20,7 +21,7 @@ internal sealed class PlanResults
     internal PurchasePlan? Fertilizer { get; init; }
 
     /// <summary>Runner-ups that really differ, with what they are.</summary>
-    internal ImmutableArray<(string Name, PurchasePlan Plan)> FertilizerAlternatives { get; init; } = [];
+    internal ImmutableArray<(RunnerUp Is, PurchasePlan Plan)> FertilizerAlternatives { get; init; } = [];
 
     internal required Blend Blend { get; init; }
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;
@@ -20,7 +19,6 @@ internal static class PlanSolver
         return new PlanResults
         {
             Plan = plan,
-            ReportFindings = SoilPlausibility.Check(plan.Report, plan.PlantingDate),
             Need = need,
             Lime = LimeSolver.Solve(plan, blend, purchase),
             Fertilizer = purchase,

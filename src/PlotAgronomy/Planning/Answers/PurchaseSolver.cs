@@ -14,7 +14,7 @@ internal static class PurchaseSolver
             : FertilizerShelf.Of(plan.FertilizerOffers).Cheapest(need, plan.Site.Area, field: Field(plan));
 
     /// <summary>Runner-ups that meet every need and differ from the cheapest set.</summary>
-    internal static ImmutableArray<(string Name, PurchasePlan Plan)> Alternatives(
+    internal static ImmutableArray<(RunnerUp Is, PurchasePlan Plan)> Alternatives(
         PlanContent plan,
         PlotNeed need,
         PurchasePlan? cheapest
@@ -26,22 +26,31 @@ internal static class PurchaseSolver
         }
 
         var shelf = FertilizerShelf.Of(plan.FertilizerOffers);
-        (string Name, PurchasePlan? Plan)[] others =
-        [
-            ("next cheapest", shelf.NextCheapest(need, plan.Site.Area, field: Field(plan))),
-            ("with the fewest products", shelf.FewestProducts(need, plan.Site.Area, field: Field(plan))),
-        ];
-        return
-        [
-            .. others
-                .Where(o => o.Plan is { MeetsEveryNeed: true } other && Products(other) != Products(cheapest))
-                .DistinctBy(o => Products(o.Plan!))
-                .Select(o => (o.Name, o.Plan!)),
-        ];
+        var field = Field(plan);
+        var others = ImmutableArray.CreateBuilder<(RunnerUp Is, PurchasePlan Plan)>();
+        Add(RunnerUp.NextCheapest, shelf.NextCheapest(need, plan.Site.Area, field: field));
+        Add(RunnerUp.FewestProducts, shelf.FewestProducts(need, plan.Site.Area, field: field));
+        return others.ToImmutable();
+
+        void Add(RunnerUp kind, PurchasePlan? other)
+        {
+            if (
+                other is { MeetsEveryNeed: true }
+                && !BuysTheSame(other, cheapest)
+                && !others.Any(known => BuysTheSame(known.Plan, other))
+            )
+            {
+                others.Add((kind, other));
+            }
+        }
     }
 
-    private static string Products(PurchasePlan plan) =>
-        string.Join('|', plan.Lines.Select(l => $"{Amounts.Print(l.Packages, 3)} {l.Product.Name}"));
+    private static bool BuysTheSame(PurchasePlan one, PurchasePlan other) =>
+        one.Lines.Select(Bought).SequenceEqual(other.Lines.Select(Bought));
+
+    /// <summary>A thousandth of a package more or less is the same purchase.</summary>
+    private static (double Packages, string Product) Bought(PurchaseLine line) =>
+        (Math.Round(line.Packages, 3, MidpointRounding.AwayFromZero), line.Product.Name);
 
     private static FieldConditions Field(PlanContent plan) =>
         new()

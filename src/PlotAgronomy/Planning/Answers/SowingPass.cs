@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Blends;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
@@ -31,4 +32,17 @@ internal sealed class SowingPass
     internal SpreaderSetting? Setting { get; init; }
 
     internal string Names => string.Join(", ", Kinds.Select(k => SheetText.Name(k.Planned.Kind)));
+
+    internal WorkedLine LoadLine =>
+        BlendFormulas.Sum(
+            "Load",
+            $"{string.Join(" + ", Kinds.Select(k => Amounts.Print(k.Weight.ToMass(), "lb", 2)))} = {Amounts.Print(Load, "lb", 2)}"
+        );
+
+    internal WorkedLine RateLine =>
+        BlendFormulas.Sum(
+            "Rate",
+            $"{string.Join(" + ", Kinds.Select(k => Amounts.Print(k.Bulk.Bulk.PoundsPerAcre, 2)))} = "
+                + $"{Amounts.Print(Rate.PoundsPerAcre, 2)} lb/ac"
+        );
 }

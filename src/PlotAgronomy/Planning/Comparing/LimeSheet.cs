@@ -110,20 +110,14 @@ internal static class LimeSheet
 
     private static void Spread(SectionWriter sheet, string label, IEnumerable<LimeMethodAnswer> answers)
     {
-        var common = answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
-        if (common.Count < 2)
+        if (LimeSpread.Of(answers) is { } spread)
         {
-            return;
+            sheet.Figure(
+                label,
+                $"{Tons(spread.Difference)} ton/ac: from {Tons(spread.Least)} to {Tons(spread.Most)}",
+                spread.Line
+            );
         }
-
-        string least = Tons(common.Min()),
-            most = Tons(common.Max()),
-            gap = Tons(ApplicationRate.FromPoundsPerAcre(common.Max().PoundsPerAcre - common.Min().PoundsPerAcre));
-        sheet.Figure(
-            label,
-            $"{gap} ton/ac: from {least} to {most}",
-            new WorkedLine("Spread", "most - least", $"{most} - {least} = {gap} ton/ac")
-        );
     }
 
     private static string AboutMethod(LimeMethodAnswer answer) =>

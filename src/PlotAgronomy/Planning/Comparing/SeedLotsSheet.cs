@@ -117,15 +117,7 @@ internal static class SeedLotsSheet
                     : "by weight",
                 Money(plan, lot.CostFor(plan.Site.Area)),
             ],
-            [
-                new WorkedLine(
-                    "Cost of an acre",
-                    "bulk rate x price per lb",
-                    $"{Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 2)} lb/ac x {Money(plan, lot.Value.PricePerPound)} = "
-                        + $"{plan.Currency.Print(lot.CostPerAcre)}",
-                    SeedFormulas.All["lot-cost"].Origin!.SourceId
-                ),
-            ],
+            [lot.CostLine(plan.Currency)],
             lot.Seeding
         );
 

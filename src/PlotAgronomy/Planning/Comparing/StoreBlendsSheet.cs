@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Seeds;
-using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -73,34 +72,19 @@ internal static class StoreBlendsSheet
             $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand "
                 + $"({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to "
                 + $"{Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
-            new WorkedLine(
-                "Area really covered",
-                "claimed area x shares of a full stand",
-                $"{Amounts.Print(bag.ClaimedArea, "ac", 3)} x {Amounts.Print(total.Chosen, 3)} = "
-                    + $"{Amounts.Print(comparison.ReallyCovers, "ac", 3)}"
-            )
+            comparison.CoveredLine()
         );
         sheet.Figure(
             "an acre of living stand from the bag",
             plan.Currency.Print(comparison.BagCostPerAcre),
-            new WorkedLine(
-                "Cost of an acre",
-                "price / area really covered",
-                $"{plan.Currency.Print(bag.Price)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = "
-                    + $"{plan.Currency.Print(comparison.BagCostPerAcre)}"
-            )
+            comparison.BagCostLine(plan.Currency)
         );
-        var (bags, cost) = BagsFor(plan.Site.Area, comparison);
+        var (bags, cost) = comparison.BagsFor(plan.Site.Area);
         string unit = bags == 1 ? "bag" : "bags";
         sheet.Figure(
             $"to sow {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand",
             $"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}",
-            new WorkedLine(
-                "Bags",
-                "area / area a bag covers, rounded up",
-                $"{Amounts.Print(plan.Site.Area, "ac", 3)} / {Amounts.Print(comparison.ReallyCovers, "ac", 3)} = "
-                    + $"{Amounts.Print(bags, 0)}"
-            )
+            comparison.BagsLine(plan.Site.Area)
         );
         return sheet.Close();
     }
@@ -148,11 +132,7 @@ internal static class StoreBlendsSheet
         sheet.Figure(
             "an acre of living stand from plain lots",
             plan.Currency.Print(plainCost),
-            new WorkedLine(
-                "Cost of an acre",
-                "sum over the kinds of bulk rate x price per lb",
-                $"{string.Join(" + ", plain.Parts.Select(p => CostOf(p, plan.Currency)))} = {plan.Currency.Print(plainCost)}"
-            ),
+            [.. comparison.PlainCostLines(plan.Currency)],
             plain
         );
         sheet.Figure("whole bags of plain seed for this plot", plan.Currency.Print(order.Cost!.Value), order);
@@ -162,29 +142,15 @@ internal static class StoreBlendsSheet
 
     private static string Verdict(PlanContent plan, BagOrPlainSeed comparison, decimal plainCost, decimal plainBags)
     {
-        decimal storeBags = BagsFor(plan.Site.Area, comparison).Cost;
+        decimal storeBags = comparison.BagsFor(plan.Site.Area).Cost;
         string byAcre = Cheaper(comparison.BagCostPerAcre, plainCost, plan.Currency),
             byBags = Cheaper(storeBags, plainBags, plan.Currency);
         return $"By the acre of living stand {byAcre}. In whole bags for this plot {byBags}.";
-    }
-
-    private static string CostOf(BlendPart part, Currency currency)
-    {
-        string price = currency.Print(part.Component.Lot!.PricePerPound!.Value).Split(' ')[0];
-        return $"{Amounts.Print(part.BulkRate.PoundsPerAcre, 2)} x {price}";
     }
 
     private static string Cheaper(decimal bag, decimal plain, Currency currency)
     {
         string cheaper = plain < bag ? "plain seed" : "the store's bag";
         return bag == plain ? "both cost the same" : $"{cheaper} is cheaper by {currency.Print(Math.Abs(bag - plain))}";
-    }
-
-    private static (int Bags, decimal Cost) BagsFor(Area area, BagOrPlainSeed comparison)
-    {
-        double acres = area.Acres;
-        Area covered = comparison.ReallyCovers;
-        int bags = WholePackages.RoundUp(acres / covered.Acres);
-        return (bags, bags * comparison.Bag.Price);
     }
 }

@@ -121,7 +121,7 @@ internal static class SystemsSheet
         sheet.Figure(
             SheetText.Nutrient(nutrient),
             $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
-            new WorkedLine("Disagreement", "most - least", $"{most} - {least} = {gap} lb/ac")
+            apart.Line
         );
         sheet.Say(apart.Why);
     }

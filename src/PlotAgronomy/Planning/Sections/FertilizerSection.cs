@@ -74,10 +74,10 @@ internal static class FertilizerSection
             )
         );
         sheet.Figure("cost of the fertilizer", plan.Currency.Print(purchase.TotalCost), purchase);
-        foreach (var (name, other) in results.FertilizerAlternatives)
+        foreach (var (kind, other) in results.FertilizerAlternatives)
         {
             sheet.Figure(
-                name,
+                kind == RunnerUp.NextCheapest ? "next cheapest" : "with the fewest products",
                 $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"))}: "
                     + $"{plan.Currency.Print(other.TotalCost)}",
                 other

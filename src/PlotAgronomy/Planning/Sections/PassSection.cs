@@ -1,4 +1,3 @@
-using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
@@ -21,26 +20,8 @@ internal static class PassSection
         foreach (var pass in results.Passes)
         {
             sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");
-            sheet.Figure(
-                "load",
-                SheetText.Weight(pass.Load),
-                new WorkedLine(
-                    "Load",
-                    "sum of the weights of the pass",
-                    $"{string.Join(" + ", pass.Kinds.Select(k => Amounts.Print(k.Weight.ToMass(), "lb", 2)))} = "
-                        + $"{Amounts.Print(pass.Load, "lb", 2)}"
-                )
-            );
-            sheet.Figure(
-                "rate",
-                SheetText.Rate(pass.Rate),
-                new WorkedLine(
-                    "Rate",
-                    "sum of the bulk rates of the pass",
-                    $"{string.Join(" + ", pass.Kinds.Select(k => Amounts.Print(k.Bulk.Bulk.PoundsPerAcre, 2)))} = "
-                        + $"{Amounts.Print(pass.Rate.PoundsPerAcre, 2)} lb/ac"
-                )
-            );
+            sheet.Figure("load", SheetText.Weight(pass.Load), pass.LoadLine);
+            sheet.Figure("rate", SheetText.Rate(pass.Rate), pass.RateLine);
             if (pass.Layout is { } layout)
             {
                 sheet.Figure(
@@ -67,13 +48,7 @@ internal static class PassSection
             sheet.Figure(
                 "weigh a test run of 200 ft: it must use",
                 SheetText.Weight(expected),
-                new WorkedLine(
-                    "Test run",
-                    "rate x length x swath / 43,560 ft2 per acre",
-                    $"{Amounts.Print(pass.Rate.PoundsPerAcre, 2)} lb/ac x 200 ft x "
-                        + $"{Amounts.Print(plan.Spreader.Swath, "ft", 1)} / 43,560 = {Amounts.Print(expected, "lb", 3)}",
-                    SourceCatalog.UnitDefinitions.Id
-                )
+                CalibrationCourse.ExpectedCatchLine(pass.Rate, TestRun, plan.Spreader.Swath)
             );
             if (pass is { Run: { } run, Measured: { } measured, Setting: { } setting })
             {

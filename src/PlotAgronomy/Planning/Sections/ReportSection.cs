@@ -22,16 +22,7 @@ internal static class ReportSection
         sheet.RestsOn(results.Need);
         foreach (var rating in Ratings(results.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
         {
-            sheet.Figure(
-                rating.Reading.ToString(),
-                rating.Verdict,
-                new WorkedLine(
-                    "Rating",
-                    $"the printed value against the limits of {rating.Scale.Scope}",
-                    $"{Amounts.Print(rating.ComparedValue, 2)} is {rating.Name}: {rating.Class.LimitsInWords()}",
-                    rating.Class.SourceId
-                )
-            );
+            sheet.Figure(rating.Reading.ToString(), rating.Verdict, rating.Line);
         }
 
         foreach (var row in results.Need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))

@@ -29,22 +29,7 @@ internal static class SeedSection
                         SheetText.Weight(sown.Weight.ToMass()),
                         Amounts.Print(sown.Part.LiveSeedsPerSquareFoot, 1),
                     ],
-                    [
-                        new WorkedLine(
-                            "Live seed",
-                            "full rate x share of a full stand",
-                            $"{Amounts.Print(sown.Part.Component.FullRate.PoundsPerAcre, 2)} lb PLS/ac x "
-                                + $"{Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 3)} = "
-                                + $"{Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2)} lb PLS/ac",
-                            sown.Planned.Kind.Rates?.Evidence.SourceIds.FirstOrDefault()
-                        ),
-                        new WorkedLine(
-                            "Weight",
-                            "bulk rate x area",
-                            $"{Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2)} lb/ac x "
-                                + $"{Amounts.Print(plan.Site.Area, "ac", 3)} = {Amounts.Print(sown.Weight.ToMass(), "lb", 2)}"
-                        ),
-                    ],
+                    [.. sown.LiveRateLines, sown.WeightLine(plan.Site.Area)],
                     sown.Bulk
                 )
             )

@@ -54,11 +54,9 @@ internal static class ShoppingSection
         sheet.Figure(
             "all together",
             plan.Currency.Print(total),
-            new WorkedLine(
-                "Total",
-                "sum of the list",
-                $"{string.Join(" + ", rows.Select(r => r.Cells[2].Split(' ')[0]))} = {plan.Currency.Print(total)}"
-            )
+            PlanningFormulas
+                .All["plan-shopping-total"]
+                .Line($"{string.Join(" + ", rows.Select(r => r.Cells[2].Split(' ')[0]))} = {plan.Currency.Print(total)}")
         );
         return sheet.Close();
     }

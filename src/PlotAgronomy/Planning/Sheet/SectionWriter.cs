@@ -36,7 +36,14 @@ internal sealed class SectionWriter(string heading, char letter)
         blocks.Add(Make(label, value, [.. results], []));
 
     internal void Figure(string label, string value, WorkedLine line, params ReadOnlySpan<IWorkedResult> results) =>
-        blocks.Add(Make(label, value, [.. results], [line]));
+        Figure(label, value, [line], results);
+
+    internal void Figure(
+        string label,
+        string value,
+        ImmutableArray<WorkedLine> lines,
+        params ReadOnlySpan<IWorkedResult> results
+    ) => blocks.Add(Make(label, value, [.. results], lines));
 
     /// <summary>A row of a table whose numbers are explained under a code of their own.</summary>
     internal SheetRow Row(

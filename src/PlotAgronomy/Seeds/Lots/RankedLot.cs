@@ -23,6 +23,20 @@ public sealed class RankedLot
     /// <summary>Gets its cost over that of the cheapest, as a pure number: 0.2 is a fifth dearer.</summary>
     public required decimal OverCheapest { get; init; }
 
+    /// <summary>What an acre costs, as a line; the currency where it is known.</summary>
+    internal WorkedLine CostLine(Currency? currency = null)
+    {
+        string cost = currency?.Print(CostPerAcre) ?? Amounts.Print((double)CostPerAcre, 2);
+        return SeedFormulas
+            .All["lot-cost"]
+            .Line(
+                $"{cost} per acre",
+                ("lot", Lot.Label),
+                ("bulk rate", Amounts.Print(Seeding.Bulk.Rate, "lb/ac", 2)),
+                ("price per lb", Amounts.Print((double)Value.PricePerPound, 4))
+            );
+    }
+
     /// <summary>Whole packages that sow an area.</summary>
     /// <param name="area">Area; finite, at least 0.</param>
     /// <returns>Packages to buy; null when the lot is sold by weight.</returns>

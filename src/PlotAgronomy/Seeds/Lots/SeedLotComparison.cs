@@ -87,14 +87,7 @@ public sealed class SeedLotComparison : IWorkedResult
                             ("pure live seed", Amounts.Print(r.Seeding.PureLiveSeedPart.Value, 4))
                         )
                     )
-                    .Append(
-                        Cost.Line(
-                            $"{Amounts.Print((double)r.CostPerAcre, 2)} per acre",
-                            ("lot", r.Lot.Label),
-                            ("bulk rate", Amounts.Print(r.Seeding.Bulk.Rate, "lb/ac", 2)),
-                            ("price per lb", Amounts.Print((double)r.Value.PricePerPound, 4))
-                        )
-                    )
+                    .Append(r.CostLine())
             ),
         ];
 

@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -40,6 +41,17 @@ public static class CalibrationCourse
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static Mass ExpectedCatch(ApplicationRate rate, Length distance, Length swath) => rate.Over(AreaOf(distance, swath));
+
+    internal static WorkedLine ExpectedCatchLine(ApplicationRate rate, Length distance, Length swath) =>
+        SpreadingFormulas
+            .All["spread-test-run"]
+            .Line(
+                Amounts.Print(ExpectedCatch(rate, distance, swath), "lb", 3),
+                ("rate", $"{Amounts.Print(rate.PoundsPerAcre, 2)} lb/ac"),
+                ("course", Amounts.Print(distance, "ft", 1)),
+                ("swath", Amounts.Print(swath, "ft", 1)),
+                FormulaTable.SquareFeetPerAcre
+            );
 
     /// <summary>Turns of a wheel over a course.</summary>
     /// <param name="distance">Course length; above 0.</param>

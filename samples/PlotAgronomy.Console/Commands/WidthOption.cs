@@ -1,0 +1,27 @@
+using System.CommandLine;
+using System.Globalization;
+
+namespace PlotAgronomy.Sample.Commands;
+
+/// <summary><c>--width N</c>: characters a line of text may have.</summary>
+internal sealed class WidthOption
+{
+    private readonly Option<int?> width = new("--width") { Description = "Characters a line of text may have (60 to 200)." };
+
+    internal void AddTo(Command command) => command.Options.Add(width);
+
+    /// <summary>Reads the width; says in one line when it is out of range, and returns false.</summary>
+    internal bool TryRead(ParseResult parsed, ConsoleStreams streams, out int? columns)
+    {
+        columns = parsed.GetValue(width);
+        if (columns is < 60 or > 200)
+        {
+            streams.Error.WriteLine(
+                $"--width must be from 60 to 200, found {columns.Value.ToString(CultureInfo.InvariantCulture)}"
+            );
+            return false;
+        }
+
+        return true;
+    }
+}

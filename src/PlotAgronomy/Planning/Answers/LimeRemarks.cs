@@ -1,0 +1,43 @@
+using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>What is to be said of the lime, written only when asked for.</summary>
+internal static class LimeRemarks
+{
+    /// <summary>Why the plan aims at its pH.</summary>
+    internal static string TargetReason(PlanContent plan, LimeTarget target, double targetPh) =>
+        plan.StatedTargetPh is not null ? "as the plan states."
+        : target is { SetBy: { } kind, Ph: { } ph } && ph == targetPh
+            ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
+        : target is { SetBy: { } other, Ph: { } asked }
+            ? $"the method's closest to {Amounts.Print(asked, 1)}, which {SheetText.Name(other)} asks for."
+        : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
+        : "the lowest of the method's own, as no target of these kinds is known.";
+
+    internal static IEnumerable<Finding> Findings(PlanContent plan, LimeRate? used, LimeOffer? offer)
+    {
+        foreach (var useless in plan.LimeOffers.Where(o => !o.Material.Neutralizes))
+        {
+            yield return FindingCatalog.Create(LimingCodes.OfferNotLime, ("material", useless.Material.Name));
+        }
+
+        if (used is null || used.OfBasis == ApplicationRate.Zero)
+        {
+            yield break;
+        }
+
+        if (offer is null)
+        {
+            yield return plan.LimeOffers.IsEmpty
+                ? FindingCatalog.Create(PlanningCodes.NoLimeOffered)
+                : FindingCatalog.Create(PlanningCodes.LimeNotCountable, ("basis", used.Basis.Name));
+        }
+
+        if (plan.LimeDate is null || plan.LimeDate > plan.PlantingDate)
+        {
+            yield return FindingCatalog.Create(PlanningCodes.NoLimeDate);
+        }
+    }
+}
