@@ -88,8 +88,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         var answer = request.System.Recommend(request.Report, CropUseOf(row, use), request.Setting);
         if (counts)
         {
-            var elsewhere = answer.Unanswered.Where(u => u.Nutrient != nutrient).Select(u => u.Finding);
-            findings.AddRange(answer.Findings.Except(elsewhere));
+            findings.AddRange(answer.FindingsOn(nutrient));
             if (use.TakenAs is null && !proxy.IsOwn(row))
             {
                 standIns.Add((row, kind.ShortName));

@@ -7,9 +7,13 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Remarks on a system as a whole: its edition, its numbers, the depth and the yield it is asked for.</summary>
 internal static class SystemRemarks
 {
-    internal static IEnumerable<Finding> For(SystemRecord system, SystemQuestion question, ImmutableArray<NutrientNeed> needs)
+    internal static IEnumerable<Finding> For(
+        RecommendationSystem system,
+        SystemQuestion question,
+        ImmutableArray<NutrientNeed> needs
+    )
     {
-        if (system.SupersededBy is { } next)
+        if (system.SupersededByInWords is { } next)
         {
             yield return FindingCatalog.Create(
                 NutrientCodes.SystemSuperseded,
@@ -40,7 +44,7 @@ internal static class SystemRemarks
         }
     }
 
-    private static Finding? DepthOutside(SystemRecord system, Length? sampled)
+    private static Finding? DepthOutside(RecommendationSystem system, Length? sampled)
     {
         if (sampled is not { } depth)
         {
@@ -49,7 +53,7 @@ internal static class SystemRemarks
 
         double inches = depth.Inches;
         double leeway = NutrientConstants.All["sample-depth-leeway"];
-        return inches < system.DepthLowInches - leeway || inches > system.DepthHighInches + leeway
+        return inches < system.ShallowestSample.Inches - leeway || inches > system.DeepestSample.Inches + leeway
             ? FindingCatalog.Create(
                 NutrientCodes.SampleDepth,
                 ("system", system.Name),
