@@ -56,6 +56,10 @@ public class NutrientAllocationTests
         Assert.InRange(BytesOf(() => CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromBushelsPerAcre(100))), 1, 800);
 
     [Fact]
+    public void A_plots_need_without_text_allocates_a_few_kilobytes() =>
+        Assert.InRange(BytesOf(() => PlotNeed.Of(NeedSamples.Request(NeedSamples.Kind("oats-spring", 0.5), NeedSamples.Kind("ladino-clover", 0.6)))), 1, 15000);
+
+    [Fact]
     public void A_manganese_index_without_text_allocates_little()
     {
         var manganese = SoilReading.Of(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3);

@@ -62,9 +62,18 @@ public sealed class RatingSystem
                 continue;
             }
 
-            if (facts.Rate(this, scales) is { } rating)
+            if (facts.Rate(scales) is var (scale, rated, reading, value))
             {
-                ratings = ratings.Add(rating);
+                ratings = ratings.Add(
+                    new NutrientRating
+                    {
+                        System = this,
+                        Scale = scale,
+                        Class = rated,
+                        Reading = reading,
+                        ComparedValue = value,
+                    }
+                );
             }
             else
             {

@@ -6,6 +6,9 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What is known when a scale has to be picked: report, crop and setting.</summary>
 internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting Setting)
 {
+    /// <summary>The exchange capacity that parts the two potassium levels of Tri-State 2020.</summary>
+    private static readonly double CecLimit = NutrientConstants.All["TS-2020-K-cec-limit"];
+
     private enum Fit
     {
         TestMissing,
@@ -16,24 +19,16 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
         Fits,
     }
 
-    /// <summary>The rating by the first scale that fits; null when none does.</summary>
-    internal NutrientRating? Rate(RatingSystem system, ImmutableArray<RatingScale> scales)
+    /// <summary>The first scale that fits, with the reading and its class; null when none does, or above the last
+    /// class.</summary>
+    internal (RatingScale Scale, RatingClass Class, SoilReading Reading, double Value)? Rate(ImmutableArray<RatingScale> scales)
     {
         foreach (var scale in scales)
         {
             if (FitOf(scale) == Fit.Fits)
             {
                 var (reading, value) = Value(scale)!.Value;
-                return scale.ClassOf(value) is { } rated
-                    ? new NutrientRating
-                    {
-                        System = system,
-                        Scale = scale,
-                        Class = rated,
-                        Reading = reading,
-                        ComparedValue = value,
-                    }
-                    : null;
+                return scale.ClassOf(value) is { } rated ? (scale, rated, reading, value) : null;
             }
         }
 
@@ -101,8 +96,8 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
             ScaleCondition.Piedmont => Setting.Region is { } region ? region == SoilRegion.Piedmont : null,
             ScaleCondition.FieldMoist => Setting.SampleMoisture is { } state ? state == SampleMoisture.FieldMoist : null,
             ScaleCondition.Dried => Setting.SampleMoisture is { } state ? state == SampleMoisture.Dried : null,
-            ScaleCondition.CecUpToLimit => Cec is { } cec ? cec <= TriState2020System.CecLimit : null,
-            ScaleCondition.CecAboveLimit => Cec is { } cec ? cec > TriState2020System.CecLimit : null,
+            ScaleCondition.CecUpToLimit => Cec is { } cec ? cec <= CecLimit : null,
+            ScaleCondition.CecAboveLimit => Cec is { } cec ? cec > CecLimit : null,
             ScaleCondition.Loamy => IsSandyOrOrganic is { } sandy ? !sandy : null,
             ScaleCondition.Sandy => IsSandyOrOrganic,
             _ => true,

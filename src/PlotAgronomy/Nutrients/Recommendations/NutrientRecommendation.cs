@@ -71,6 +71,9 @@ public sealed class NutrientRecommendation : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Needs.SelectMany(n => n.Work())];
 
+    /// <summary>The remarks on what it does answer.</summary>
+    internal ImmutableArray<Finding> FindingsOnNeeds => Remarks([]);
+
     /// <summary>The remarks of an answer that is read for one nutrient: that others are left unanswered is none of its
     /// business.</summary>
     internal ImmutableArray<Finding> FindingsOn(PlantNutrient nutrient) => Remarks(Unanswered.Where(u => u.Nutrient == nutrient));
@@ -79,6 +82,6 @@ public sealed class NutrientRecommendation : IWorkedResult
         Finding.InOrder([
             .. Needs.SelectMany(n => n.Findings),
             .. unanswered.Select(u => u.Finding),
-            .. SystemRemarks.For(System, question, Needs),
+            .. SystemRemarks.For(System.Record, question, Needs),
         ]);
 }

@@ -10,12 +10,11 @@ namespace PlotAgronomy.Nutrients;
 /// unanswered, with the systems that would serve. Get one from <see cref="RecommendationSystems"/>.</remarks>
 public abstract class RecommendationSystem
 {
-    private readonly SystemRecord record;
     private readonly ImmutableArray<PlantNutrient> nutrients;
 
     private protected RecommendationSystem(SystemRecord record)
     {
-        this.record = record;
+        Record = record;
         nutrients = [.. record.Accepts.Select(t => t.Nutrient).Distinct().Order()];
         Scales = RatingTables.Of(record.Id);
     }
@@ -24,44 +23,47 @@ public abstract class RecommendationSystem
     internal Func<ImmutableArray<RecommendationSystem>> Siblings { get; init; } = () => [];
 
     /// <summary>Gets the id, such as <c>NC</c>.</summary>
-    public string Id => record.Id;
+    public string Id => Record.Id;
 
     /// <summary>Gets the name.</summary>
-    public string Name => record.Name;
+    public string Name => Record.Name;
 
     /// <summary>Gets the institution.</summary>
-    public Institution Institution => record.Institution;
+    public Institution Institution => Record.Institution;
 
     /// <summary>Gets the year or edition.</summary>
-    public string Edition => record.Edition;
+    public string Edition => Record.Edition;
 
     /// <summary>Gets the system that replaced this edition, or null when it is current or what replaced it is not in this
     /// library.</summary>
-    public RecommendationSystem? SupersededBy => record.NextId is { } next ? Siblings().First(s => s.Id == next) : null;
+    public RecommendationSystem? SupersededBy => Record.NextId is { } next ? Siblings().First(s => s.Id == next) : null;
 
     /// <summary>Gets what replaced this edition in words, or null when it is current.</summary>
-    public string? SupersededByInWords => record.NextId ?? record.NextInWords;
+    public string? SupersededByInWords => Record.NextId ?? Record.NextInWords;
 
     /// <summary>Gets the idea behind the system.</summary>
-    public SystemPhilosophy Philosophy => record.Philosophy;
+    public SystemPhilosophy Philosophy => Record.Philosophy;
 
     /// <summary>Gets the idea in a sentence or two.</summary>
-    public string InWords => record.InWords;
+    public string InWords => Record.InWords;
 
     /// <summary>Gets the standing of its numbers as a whole; a single answer may stand better.</summary>
-    public DataStatus Status => record.Status;
+    public DataStatus Status => Record.Status;
 
     /// <summary>Gets the ids of its sources.</summary>
-    public ImmutableArray<string> SourceIds => record.SourceIds;
+    public ImmutableArray<string> SourceIds => Record.SourceIds;
 
     /// <summary>Gets the tests and crop rows it was made for.</summary>
-    public ImmutableArray<AcceptedTest> Accepts => record.Accepts;
+    public ImmutableArray<AcceptedTest> Accepts => Record.Accepts;
 
     /// <summary>Gets the shallowest sample it was made for.</summary>
-    public Length ShallowestSample => Length.FromInches(record.DepthLowInches);
+    public Length ShallowestSample => Length.FromInches(Record.DepthLowInches);
 
     /// <summary>Gets the deepest sample it was made for.</summary>
-    public Length DeepestSample => Length.FromInches(record.DepthHighInches);
+    public Length DeepestSample => Length.FromInches(Record.DepthHighInches);
+
+    /// <summary>What the table says of it.</summary>
+    internal SystemRecord Record { get; }
 
     /// <summary>The printed scales of this system; empty where it prints none.</summary>
     private protected ImmutableArray<RatingScale> Scales { get; }
@@ -227,4 +229,12 @@ public abstract class RecommendationSystem
 
     private static string Given(ImmutableArray<SoilReading> readings) =>
         string.Join(" and ", readings.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"));
+
+    /// <summary>The answer for one nutrient: the need, or the reason there is none; neither where it is not asked.</summary>
+    private protected readonly record struct SystemAnswer(NutrientNeed? Need, UnansweredNutrient? Unanswered)
+    {
+        public static implicit operator SystemAnswer(NutrientNeed need) => new(need, null);
+
+        public static implicit operator SystemAnswer(UnansweredNutrient unanswered) => new(null, unanswered);
+    }
 }

@@ -7,13 +7,9 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Remarks on a system as a whole: its edition, its numbers, the depth and the yield it is asked for.</summary>
 internal static class SystemRemarks
 {
-    internal static IEnumerable<Finding> For(
-        RecommendationSystem system,
-        SystemQuestion question,
-        ImmutableArray<NutrientNeed> needs
-    )
+    internal static IEnumerable<Finding> For(SystemRecord system, SystemQuestion question, ImmutableArray<NutrientNeed> needs)
     {
-        if (system.SupersededByInWords is { } next)
+        if ((system.NextId ?? system.NextInWords) is { } next)
         {
             yield return FindingCatalog.Create(
                 NutrientCodes.SystemSuperseded,
@@ -44,7 +40,7 @@ internal static class SystemRemarks
         }
     }
 
-    private static Finding? DepthOutside(RecommendationSystem system, Length? sampled)
+    private static Finding? DepthOutside(SystemRecord system, Length? sampled)
     {
         if (sampled is not { } depth)
         {
@@ -53,13 +49,13 @@ internal static class SystemRemarks
 
         double inches = depth.Inches;
         double leeway = NutrientConstants.All["sample-depth-leeway"];
-        return inches < system.ShallowestSample.Inches - leeway || inches > system.DeepestSample.Inches + leeway
+        return inches < system.DepthLowInches - leeway || inches > system.DepthHighInches + leeway
             ? FindingCatalog.Create(
                 NutrientCodes.SampleDepth,
                 ("system", system.Name),
                 ("depth", Amounts.Print(depth, "in", 1)),
-                ("low", Amounts.Print(system.ShallowestSample, "in", 1)),
-                ("high", Amounts.Print(system.DeepestSample, "in", 1))
+                ("low", Amounts.Print(Length.FromInches(system.DepthLowInches), "in", 1)),
+                ("high", Amounts.Print(Length.FromInches(system.DepthHighInches), "in", 1))
             )
             : null;
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -5,7 +6,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>One rule asked of one report.</summary>
 internal sealed class SecondaryRuleRun(
-    SecondaryRule rule,
+    ImmutableArray<SecondaryRuleRow> rows,
     SoilReport report,
     SecondarySetting setting,
     List<Finding>? findings = null
@@ -15,22 +16,22 @@ internal sealed class SecondaryRuleRun(
 
     internal SecondaryOutcome Run()
     {
-        if (rule.Status == DataStatus.Memory)
+        if (rows[0].Status == DataStatus.Memory)
         {
-            findings?.Add(MemoryGate.FindingFor(rule.Title, rule.SourceId));
+            findings?.Add(MemoryGate.FindingFor(rows[0].Title, rows[0].SourceId));
         }
 
         double? test = null;
-        if (rule.Rows[0].Analyte is { } analyte)
+        if (rows[0].Analyte is { } analyte)
         {
-            test = new SecondaryTest(rule.Title, report, findings).ValueFor(analyte, rule.Rows[0]);
+            test = new SecondaryTest(rows[0].Title, report, findings).ValueFor(analyte, rows[0]);
             if (test is null)
             {
                 return Silent();
             }
         }
 
-        foreach (var row in rule.Rows)
+        foreach (var row in rows)
         {
             if (row.SoilClass is not null && row.SoilClass != SoilClass)
             {
@@ -39,7 +40,7 @@ internal sealed class SecondaryRuleRun(
 
             if (Missing(row) is { } fact)
             {
-                findings?.Add(FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rule.Title), ("fact", fact)));
+                findings?.Add(FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rows[0].Title), ("fact", fact)));
                 return Silent();
             }
 
@@ -49,10 +50,10 @@ internal sealed class SecondaryRuleRun(
             }
         }
 
-        if (SoilClass is null && rule.Rows.All(r => r.SoilClass is not null))
+        if (SoilClass is null && rows.All(r => r.SoilClass is not null))
         {
             findings?.Add(
-                FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rule.Title), ("fact", "The soil class"))
+                FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rows[0].Title), ("fact", "The soil class"))
             );
             return Silent();
         }

@@ -9,8 +9,8 @@ internal static class TableEnd
         NutrientFormulas
             .All["none-beyond-the-end"]
             .Line(
-                $"the test reads {SoilWords.Amount(reading.Value, reading.Unit)}, the table or equation ends at "
-                    + $"{SoilWords.Amount(end, reading.Unit)}: {NutrientFormulas.PerAcre(0)}",
+                $"the reading of {SoilWords.Amount(reading.Value, reading.Unit)} lies at or above the highest of the table, "
+                    + $"{SoilWords.Amount(end, reading.Unit)}: 0 lb/ac",
                 ("nutrient", SoilWords.For(reading.Nutrient))
             )
             .From(sourceId, status);

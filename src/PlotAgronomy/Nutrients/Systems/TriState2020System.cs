@@ -9,10 +9,8 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
     private static readonly Constant PhosphateFactor = NutrientConstants.All.Find("TS-2020-P-factor");
     private static readonly Constant FactorBase = NutrientConstants.All.Find("TS-2020-K-factor-base");
     private static readonly Constant FactorPerCec = NutrientConstants.All.Find("TS-2020-K-factor-per-cec");
+    private static readonly double CecLimit = NutrientConstants.All["TS-2020-K-cec-limit"];
     private static readonly Constant PotashExtra = NutrientConstants.All.Find("TS-2020-K-extra");
-
-    /// <summary>The exchange capacity that parts the two levels of potassium.</summary>
-    internal static Constant CecLimit { get; } = NutrientConstants.All.Find("TS-2020-K-cec-limit");
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
