@@ -34,7 +34,6 @@ internal static class NutrientsFormulaChecks
         new("montana-pounds-a-ton", d => SystemMath.ByYield(d["pounds a ton"], d["tons an acre"]), ("pounds a ton", 1, 10), ("tons an acre", 1, 8)),
         new("system-removal", d => SystemMath.ByYield(d["removal per unit"], d["yield"]), ("removal per unit", 0.1, 50), ("yield", 1, 250)),
         new("metric-legal-maximum", d => ApplicationRate.FromKilogramsPerHectare(d["kg/ha"]).PoundsPerAcre, ("kg/ha", 0, 120)),
-        new("connecticut-banded-phosphate", d => SystemMath.ConnecticutBanded(d["broadcast rate"], d["worth of banded"]), ("broadcast rate", 0, 200), ("worth of banded", 1, 2)),
         new("system-disagreement", d => SystemMath.Less(d["most"], d["least"]), ("most", 80, 200), ("least", 0, 80)),
         new("nc-manganese-index-a", NorthCarolinaManganese, ManganeseDomain),
         new("nc-manganese-index-b", NorthCarolinaManganese, ManganeseDomain),
@@ -52,7 +51,6 @@ internal static class NutrientsFormulaChecks
         new("crop-removal", d => RemovalMath.PoundsPerAcre(d["yield"], d["pounds a unit"], d["part carried off"], d["share kept"]), ("yield", 1, 200), ("pounds a unit", 0.1, 60), ("part carried off", 0, 1), ("share kept", 0, 1)),
         new("kansas-zinc", d => SecondaryMath.KansasZinc(d["constant"], -d["pounds a ppm"], d["test"]), ("constant", 8, 15), ("pounds a ppm", 8, 15), ("test", 0, 1.5)),
         new("tri-state-zinc-manganese", d => SecondaryMath.TriStateTrace(-d["constant"], -d["pounds a ppm"], d["test"], d["pounds a pH unit"], d["pH"]), ("constant", 30, 40), ("pounds a ppm", 0.2, 0.6), ("test", 0, 30), ("pounds a pH unit", 4, 7), ("pH", 4.5, 8)),
-        new("sulfur-from-organic-matter", d => SecondaryMath.ReleasedPoundsPerAcre(d["soil"], d["organic matter"], d["share of organic matter"], d["share set free"]), ("soil", 1_000_000, 3_000_000), ("organic matter", 0.005, 0.1), ("share of organic matter", 0.003, 0.01), ("share set free", 0.01, 0.05)),
     ];
 
     private static (string, double, double)[] PhosphateDomain => [("critical level", 10, 40), ("test", 1, 60), ("pounds a ppm", 2, 8)];

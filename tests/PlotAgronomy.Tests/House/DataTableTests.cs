@@ -1,4 +1,5 @@
 using System.Reflection;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Tests.Support;
 
@@ -98,6 +99,24 @@ public class DataTableTests
                      from source in SourceCatalog.All
                      where file.Text.Contains($"\"{source.Id}\"", StringComparison.Ordinal)
                      select $"{Path.GetRelativePath(Repository.Root, file.File)}: {source.Id}");
+
+    /// <summary>NE is a point of the compass too.</summary>
+    [Fact]
+    public void No_code_names_a_recommendation_or_rating_system_by_a_literal() =>
+        Assert.Empty(from file in Code.Value
+                     where !file.File.EndsWith("Bearing.cs", StringComparison.Ordinal)
+                     from id in RecommendationSystems.Everything.Select(s => s.Id).Union(RatingSystems.All.Union(RatingSystems.Unchecked).Select(s => s.Id))
+                     where file.Text.Contains($"\"{id}\"", StringComparison.Ordinal)
+                     select $"{Path.GetRelativePath(Repository.Root, file.File)}: {id}");
+
+    [Fact]
+    public void No_code_of_nutrients_names_an_institution_by_a_literal() =>
+        Assert.Empty(from file in Code.Value
+                     where file.File.Contains($"{Path.DirectorySeparatorChar}Nutrients{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
+                     from institution in Institution.All
+                     from name in institution.OtherNames.Concat([institution.Id, institution.Name, institution.FullName])
+                     where file.Text.Contains($"\"{name}\"", StringComparison.Ordinal)
+                     select $"{Path.GetRelativePath(Repository.Root, file.File)}: {name}");
 
     [Fact]
     public void No_source_names_an_address()

@@ -17,7 +17,7 @@ public class SystemDomainTests
         var answer = RecommendationSystems.NorthCarolina.Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(80)));
         Assert.Empty(answer.Needs);
         Assert.Equal([PlantNutrient.Phosphate, PlantNutrient.Potash], answer.Unanswered.Select(u => u.Nutrient));
-        Assert.Contains("TS-2020", answer.Unanswered[0].ServedBy);
+        Assert.Contains(RecommendationSystems.TriState2020, answer.Unanswered[0].ServedBy);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-no-crop-row" && f.Text.Contains("TS-2020", StringComparison.Ordinal));
     }
 
@@ -28,8 +28,8 @@ public class SystemDomainTests
         var unanswered = answer.Unanswered.Single(u => u.Nutrient == PlantNutrient.Phosphate);
         Assert.Null(answer.Phosphate);
         Assert.Equal("nutrient-test-not-accepted", unanswered.Finding.Code);
-        Assert.Contains("TS-2020", unanswered.ServedBy);
-        Assert.DoesNotContain("TS-1995", unanswered.ServedBy);
+        Assert.Contains(RecommendationSystems.TriState2020, unanswered.ServedBy);
+        Assert.DoesNotContain(RecommendationSystems.TriState1995, unanswered.ServedBy);
     }
 
     [Fact]

@@ -42,7 +42,7 @@ internal static class SystemQuestions
     {
         ExchangeCapacity = row.NumberOrNull("cec") is { } cec ? CationCharge.FromMilliequivalentsPer100Grams(cec) : null,
         SoilClass = Optional<SoilClass>(row, "soil_class"),
-        Region = Optional<SoilRegion>(row, "region"),
+        Region = row.TextOrNull("region") is { } region ? SoilRegion.Find(region) : null,
         SampleMoisture = Optional<SampleMoisture>(row, "moisture"),
         PhosphorusSupply = Optional<SoilSupply>(row, "supply"),
         ExchangeCapacityGroup = Optional<SoilSupply>(row, "group"),

@@ -27,16 +27,7 @@ public sealed class LimeMethodComparison : IWorkedResult
 
     /// <summary>Gets the difference between the largest and the smallest common figure; null when fewer than two methods have
     /// one.</summary>
-    public ApplicationRate? Spread
-    {
-        get
-        {
-            var rates = Answers.Select(a => a.Common).OfType<ApplicationRate>().ToList();
-            return rates.Count < 2
-                ? null
-                : ApplicationRate.FromPoundsPerAcre(rates.Max().PoundsPerAcre - rates.Min().PoundsPerAcre);
-        }
-    }
+    public ApplicationRate? Spread => LimeSpread.Of(Answers)?.Difference;
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsOf(Answers, Spread));

@@ -37,7 +37,6 @@ public sealed class SystemComparison : IWorkedResult
                     Highest = g.Last(),
                 }),
         ];
-        Findings = Finding.InOrder(Answers.SelectMany(a => a.Findings));
     }
 
     /// <summary>Gets the answers of the systems that accept the report for at least one nutrient: a need, or a rating
@@ -54,7 +53,7 @@ public sealed class SystemComparison : IWorkedResult
     public ImmutableArray<SystemDisagreement> Disagreements { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Answers.SelectMany(a => a.Findings));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. Answers.SelectMany(a => a.SourceIds).Distinct(StringComparer.Ordinal)];

@@ -18,13 +18,22 @@ public sealed class ComponentNeed
     public required CropRow? PotashRow { get; init; }
 
     /// <summary>Gets its need for phosphate, or null when the system does not answer.</summary>
-    public required NutrientNeed? Phosphate { get; init; }
+    public NutrientNeed? Phosphate => PhosphateAnswer?.Phosphate;
 
     /// <summary>Gets its need for potash, or null when the system does not answer.</summary>
-    public required NutrientNeed? Potash { get; init; }
+    public NutrientNeed? Potash => PotashAnswer?.Potash;
 
     /// <summary>Gets its nitrogen grown alone.</summary>
     public required NitrogenAnswer Nitrogen { get; init; }
+
+    /// <summary>What the system says of the row for phosphate; null without a row.</summary>
+    internal NutrientRecommendation? PhosphateAnswer { get; init; }
+
+    /// <summary>What the system says of the row for potash; null without a row.</summary>
+    internal NutrientRecommendation? PotashAnswer { get; init; }
+
+    internal NutrientRecommendation? AnswerFor(PlantNutrient nutrient) =>
+        nutrient == PlantNutrient.Phosphate ? PhosphateAnswer : PotashAnswer;
 
     internal NutrientNeed? For(PlantNutrient nutrient) => nutrient == PlantNutrient.Phosphate ? Phosphate : Potash;
 

@@ -8,37 +8,20 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Asks the system for every kind of the blend.</summary>
 internal sealed class ComponentNeeds(PlotNeedRequest request)
 {
-    private static readonly PlantNutrient[] SystemNutrients = [PlantNutrient.Phosphate, PlantNutrient.Potash];
-
-    private readonly List<Finding> findings = [];
-    private readonly List<(CropRow Row, string Kind)> standIns = [];
-
-    internal IReadOnlyList<Finding> Findings => findings;
-
     internal ImmutableArray<ComponentNeed> Run()
     {
-        double counted = request.CountedFromShare ?? BlendNeedRule.CountedFromShare;
-        bool none = request.Kinds.All(k => k.ShareOfFullStand < counted);
-        if (none)
-        {
-            findings.Add(FindingCatalog.Create(NutrientCodes.NoShareCounts, ("share", Amounts.Print(counted, 4))));
-        }
+        bool all = NoneCounts(request);
+        double counted = CountedFrom(request);
+        return [.. request.Kinds.Select(k => Of(k, all || k.ShareOfFullStand >= counted))];
+    }
 
-        ImmutableArray<ComponentNeed> needs = [.. request.Kinds.Select(k => Of(k, none || k.ShareOfFullStand >= counted))];
-        findings.AddRange(
-            standIns
-                .Distinct()
-                .GroupBy(s => s.Row)
-                .Select(taken =>
-                    FindingCatalog.Create(
-                        NutrientCodes.TakenAs,
-                        ("system", request.System.Name),
-                        ("kind", string.Join("; ", taken.Select(t => t.Kind))),
-                        ("row", CropRows.WordsFor(taken.Key))
-                    )
-                )
-        );
-        return needs;
+    internal static double CountedFrom(PlotNeedRequest request) => request.CountedFromShare ?? BlendNeedRule.CountedFromShare;
+
+    /// <summary>Where no kind has a share large enough, all count.</summary>
+    internal static bool NoneCounts(PlotNeedRequest request)
+    {
+        double counted = CountedFrom(request);
+        return request.Kinds.All(k => k.ShareOfFullStand < counted);
     }
 
     internal static KindUse UseOf(PlotNeedRequest request, CropKind kind) =>
@@ -48,56 +31,23 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
     {
         var proxy = KindProxy.For(component.Kind);
         var use = UseOf(request, component.Kind);
-        var needs = new Dictionary<PlantNutrient, (CropRow? Row, NutrientNeed? Need)>();
-        foreach (var nutrient in SystemNutrients)
-        {
-            needs[nutrient] = Need(component.Kind, use, proxy, nutrient, counts);
-        }
-
+        var phosphateRow = use.TakenAs ?? proxy.RowIn(request.System, PlantNutrient.Phosphate);
+        var potashRow = use.TakenAs ?? proxy.RowIn(request.System, PlantNutrient.Potash);
+        var phosphate = Answer(phosphateRow, use);
         return new ComponentNeed
         {
             Component = component,
             Counts = counts,
-            PhosphateRow = needs[PlantNutrient.Phosphate].Row,
-            PotashRow = needs[PlantNutrient.Potash].Row,
-            Phosphate = needs[PlantNutrient.Phosphate].Need,
-            Potash = needs[PlantNutrient.Potash].Need,
+            PhosphateRow = phosphateRow,
+            PotashRow = potashRow,
+            PhosphateAnswer = phosphate,
+            PotashAnswer = potashRow == phosphateRow ? phosphate : Answer(potashRow, use),
             Nitrogen = Nitrogen(component.Kind, use, proxy),
         };
     }
 
-    private (CropRow?, NutrientNeed?) Need(CropKind kind, KindUse use, KindProxy proxy, PlantNutrient nutrient, bool counts)
-    {
-        if ((use.TakenAs ?? proxy.RowIn(request.System, nutrient)) is not { } row)
-        {
-            if (counts)
-            {
-                findings.Add(
-                    FindingCatalog.Create(
-                        NutrientCodes.KindWithoutRow,
-                        ("system", request.System.Name),
-                        ("kind", kind.ShortName),
-                        ("nutrient", SoilWords.For(nutrient))
-                    )
-                );
-            }
-
-            return (null, null);
-        }
-
-        var answer = request.System.Recommend(request.Report, CropUseOf(row, use), request.Setting);
-        if (counts)
-        {
-            var elsewhere = answer.Unanswered.Where(u => u.Nutrient != nutrient).Select(u => u.Finding);
-            findings.AddRange(answer.Findings.Except(elsewhere));
-            if (use.TakenAs is null && !proxy.IsOwn(row))
-            {
-                standIns.Add((row, kind.ShortName));
-            }
-        }
-
-        return (row, answer.For(nutrient));
-    }
+    private NutrientRecommendation? Answer(CropRow? row, KindUse use) =>
+        row is { } known ? request.System.Recommend(request.Report, CropUseOf(known, use), request.Setting) : null;
 
     private static CropUse CropUseOf(CropRow row, KindUse use)
     {

@@ -6,12 +6,14 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>How much of one nutrient a plot should receive this season, and why.</summary>
 public sealed class NutrientTarget
 {
-    private NutrientTarget(PlantNutrient nutrient, ApplicationRate atLeast, ApplicationRate? atMost, string reason)
+    private readonly Func<string> reason;
+
+    private NutrientTarget(PlantNutrient nutrient, ApplicationRate atLeast, ApplicationRate? atMost, Func<string> reason)
     {
+        this.reason = reason;
         Nutrient = nutrient;
         AtLeast = atLeast;
         AtMost = atMost;
-        Reason = reason;
     }
 
     /// <summary>Gets the nutrient, in the form of a fertilizer label (P2O5 and K2O, others as the element).</summary>
@@ -24,7 +26,7 @@ public sealed class NutrientTarget
     public ApplicationRate? AtMost { get; }
 
     /// <summary>Gets the reason in one sentence.</summary>
-    public string Reason { get; }
+    public string Reason => reason();
 
     /// <summary>Creates a target.</summary>
     /// <param name="nutrient">Nutrient in the form of a label.</param>
@@ -36,8 +38,19 @@ public sealed class NutrientTarget
     /// <exception cref="ArgumentException">No reason.</exception>
     public static NutrientTarget Create(PlantNutrient nutrient, ApplicationRate atLeast, ApplicationRate? atMost, string reason)
     {
-        Guard.Defined(nutrient);
         Guard.NotBlank(reason);
+        return Create(nutrient, atLeast, atMost, () => reason);
+    }
+
+    /// <summary>A target whose reason is put into words when asked for.</summary>
+    internal static NutrientTarget Create(
+        PlantNutrient nutrient,
+        ApplicationRate atLeast,
+        ApplicationRate? atMost,
+        Func<string> reason
+    )
+    {
+        Guard.Defined(nutrient);
         if (atMost is { } limit)
         {
             Guard.AtLeast(limit.PoundsPerAcre, atLeast.PoundsPerAcre, "lb/ac (the lower end of the target)", nameof(atMost));

@@ -7,8 +7,7 @@ namespace PlotAgronomy.Nutrients;
 internal sealed class OwnTargets(
     ImmutableArray<ComponentNeed> components,
     NitrogenOfBlend nitrogen,
-    ImmutableArray<SecondaryAnswer> secondary,
-    List<Finding> findings
+    ImmutableArray<SecondaryAnswer> secondary
 )
 {
     private readonly ImmutableArray<ComponentNeed> counted = [.. components.Where(c => c.Counts)];
@@ -19,6 +18,25 @@ internal sealed class OwnTargets(
                 .OfType<NutrientTarget>()
                 .Concat(Secondary()),
         ];
+
+    /// <summary>The remark that a sensitive kind holds the boron down; none where no boron is due.</summary>
+    internal IEnumerable<Finding> Findings =>
+        SensitiveKind is { } sensitive
+        && secondary.Any(s => s.Rule.Nutrient == PlantNutrient.Boron && s.Low is not null && s.High > ApplicationRate.Zero)
+            ?
+            [
+                FindingCatalog.Create(
+                    NutrientCodes.BoronSensitiveKind,
+                    ("kind", sensitive.Component.Kind.ShortName),
+                    ("limit", Amounts.Print(CarefulBoron.PoundsPerAcre, 4))
+                ),
+            ]
+            : [];
+
+    private static ApplicationRate CarefulBoron =>
+        ApplicationRate.FromPoundsPerAcre(SecondaryRule.PlotBoron.Rows[0].RateHigh!.Value);
+
+    private ComponentNeed? SensitiveKind => components.FirstOrDefault(c => KindProxy.For(c.Component.Kind).IsSensitiveToBoron);
 
     private NutrientTarget? Nitrogen()
     {
@@ -33,7 +51,7 @@ internal sealed class OwnTargets(
                 ? ApplicationRate.FromPoundsPerAcre(BlendNeedRule.LegumeNitrogenCeilingPounds)
             : nitrogen.HighPounds > nitrogen.LowPounds ? ApplicationRate.FromPoundsPerAcre(nitrogen.HighPounds)
             : null;
-        return NutrientTarget.Create(PlantNutrient.Nitrogen, low, high, nitrogen.Reason);
+        return NutrientTarget.Create(PlantNutrient.Nitrogen, low, high, () => nitrogen.Reason);
     }
 
     private NutrientTarget? MostDemanding(PlantNutrient nutrient)
@@ -47,19 +65,23 @@ internal sealed class OwnTargets(
         }
 
         var need = leading.For(nutrient)!;
-        string range =
-            need.PublishedHigh > need.PublishedLow
-                ? $" The printed range is {NutrientWords.Range(need.PublishedLow, need.PublishedHigh)} lb/ac."
-                : "";
-        string reason = $"{need.Why} {RowRead(leading, nutrient)}{range}";
         return need.IsLegalMaximum
-            ? NutrientTarget.Create(nutrient, ApplicationRate.Zero, need.Rate, reason)
+            ? NutrientTarget.Create(nutrient, ApplicationRate.Zero, need.Rate, Reason)
             : NutrientTarget.Create(
                 nutrient,
                 need.Rate,
                 BlendNeedRule.IsUnneededPhosphate(nutrient, need.Rate) ? need.PublishedHigh : null,
-                reason
+                Reason
             );
+
+        string Reason()
+        {
+            string range =
+                need.PublishedHigh > need.PublishedLow
+                    ? $" The printed range is {NutrientWords.Range(need.PublishedLow, need.PublishedHigh)} lb/ac."
+                    : "";
+            return $"{need.Why} {RowRead(leading, nutrient)}{range}";
+        }
     }
 
     /// <summary>Which row the figure stands in, and whose it is when the kinds differ.</summary>
@@ -95,7 +117,9 @@ internal sealed class OwnTargets(
             }
 
             bool ceiling = group.Key == PlantNutrient.Boron || high > low;
-            yield return NutrientTarget.Create(group.Key, low, ceiling ? high : null, $"{leading.Rule.Title}: {leading.Reason}.");
+            yield return NutrientTarget.Create(group.Key, low, ceiling ? high : null, () =>
+                $"{leading.Rule.Title}: {leading.Reason}."
+            );
         }
     }
 
@@ -103,19 +127,12 @@ internal sealed class OwnTargets(
     /// allows.</summary>
     private (ApplicationRate Low, ApplicationRate High) LimitBoron(ApplicationRate low, ApplicationRate high)
     {
-        if (components.FirstOrDefault(c => KindProxy.For(c.Component.Kind).IsSensitiveToBoron) is not { } sensitive)
+        if (SensitiveKind is null)
         {
             return (low, high);
         }
 
-        var limit = ApplicationRate.FromPoundsPerAcre(SecondaryRule.PlotBoron.Rows[0].RateHigh!.Value);
-        findings.Add(
-            FindingCatalog.Create(
-                NutrientCodes.BoronSensitiveKind,
-                ("kind", sensitive.Component.Kind.ShortName),
-                ("limit", Amounts.Print(limit.PoundsPerAcre, 4))
-            )
-        );
+        var limit = CarefulBoron;
         return (low < limit ? low : limit, high < limit ? high : limit);
     }
 }

@@ -6,19 +6,13 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What a plot should receive this season, nutrient by nutrient: what the fertilizer sum starts from.</summary>
 public sealed class PlotNeed : IWorkedResult
 {
-    private readonly Func<ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)>> work;
+    private readonly PlotNeedSum? sum;
 
-    internal PlotNeed(
-        ImmutableArray<NutrientTarget> targets,
-        IEnumerable<Finding> findings,
-        IEnumerable<string> sourceIds,
-        Func<ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)>> work
-    )
+    private PlotNeed(ImmutableArray<NutrientTarget> targets, PlotNeedSum? sum)
     {
+        this.sum = sum;
         Targets = [.. targets.OrderBy(t => t.Nutrient)];
-        Findings = Finding.InOrder(findings);
-        SourceIds = [.. sourceIds.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
-        this.work = work;
+        Computed = sum is null ? [] : [.. sum.Computed.OrderBy(t => t.Nutrient)];
     }
 
     /// <summary>Gets the targets, at most one for a nutrient, in the order of <see cref="PlantNutrient"/>.</summary>
@@ -26,22 +20,23 @@ public sealed class PlotNeed : IWorkedResult
 
     /// <summary>Gets our own targets, which stand beside the laboratory's and those set by hand; empty for a stated
     /// need.</summary>
-    public ImmutableArray<NutrientTarget> Computed { get; internal init; } = [];
+    public ImmutableArray<NutrientTarget> Computed { get; }
 
     /// <summary>Gets the laboratory's printed recommendation, when there was one.</summary>
-    public PrintedRecommendation? Printed { get; internal init; }
+    public PrintedRecommendation? Printed => sum?.Request.Printed;
 
     /// <summary>Gets the need of each kind of the blend; empty for a stated need.</summary>
-    public ImmutableArray<ComponentNeed> Components { get; internal init; } = [];
+    public ImmutableArray<ComponentNeed> Components => sum?.Components ?? [];
 
     /// <summary>Gets the dressings of the nitrogen, in the order in which they are spread.</summary>
-    public ImmutableArray<NitrogenDose> NitrogenDoses { get; internal init; } = [];
+    public ImmutableArray<NitrogenDose> NitrogenDoses => sum?.NitrogenDoses ?? [];
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => sum is null ? [] : Finding.InOrder(PlotNeedCautions.Of(sum));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; }
+    public ImmutableArray<string> SourceIds =>
+        sum is null ? [] : [.. sum.SourceIds.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
     /// <summary>The need of a plot by the rule for blends.</summary>
     /// <param name="request">Report, kinds with shares, system, and what else is known.</param>
@@ -69,13 +64,7 @@ public sealed class PlotNeed : IWorkedResult
         }
 
         var sum = new PlotNeedSum(request);
-        return new PlotNeed(sum.Used, sum.Findings, sum.SourceIds, () => sum.Lines.For(sum.Used))
-        {
-            Computed = [.. sum.Computed.OrderBy(t => t.Nutrient)],
-            Printed = request.Printed,
-            Components = sum.Components,
-            NitrogenDoses = sum.NitrogenDoses,
-        };
+        return new PlotNeed(sum.Used, sum);
     }
 
     /// <summary>A need stated by the user, without a recommendation system behind it.</summary>
@@ -90,7 +79,7 @@ public sealed class PlotNeed : IWorkedResult
             throw new ArgumentException($"Two targets for {SoilWords.For(twice.Key)}.", nameof(targets));
         }
 
-        return new PlotNeed([.. targets], [], [], () => [.. targets.Select(t => (t.Nutrient, NeedLines.LineOf(t)))]);
+        return new PlotNeed([.. targets], null);
     }
 
     /// <summary>Finds the target of a nutrient.</summary>
@@ -103,7 +92,7 @@ public sealed class PlotNeed : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => [.. work().Select(w => w.Line)];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Lines().Select(w => w.Line)];
 
     /// <summary>Lays out the lines of the sum for one nutrient.</summary>
     /// <param name="nutrient">Nutrient.</param>
@@ -112,6 +101,9 @@ public sealed class PlotNeed : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork(PlantNutrient nutrient)
     {
         Guard.Defined(nutrient);
-        return [.. work().Where(w => w.Nutrient == nutrient).Select(w => w.Line)];
+        return [.. Lines().Where(w => w.Nutrient == nutrient).Select(w => w.Line)];
     }
+
+    private ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)> Lines() =>
+        sum is null ? [.. Targets.Select(t => (t.Nutrient, NeedLines.LineOf(t)))] : sum.Lines.For(sum.Used);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -7,113 +6,56 @@ namespace PlotAgronomy.Nutrients;
 /// hand.</summary>
 internal sealed class PlotNeedSum
 {
-    private readonly PlotNeedRequest request;
-    private readonly List<Finding> findings = [];
-    private readonly NitrogenOfBlend nitrogen;
-    private readonly ImmutableArray<SecondaryAnswer> secondary;
-
     internal PlotNeedSum(PlotNeedRequest request)
     {
-        this.request = request;
-        var asked = new ComponentNeeds(request);
-        Components = asked.Run();
-        ImmutableArray<ComponentNeed> counted = [.. Components.Where(c => c.Counts)];
-        nitrogen = new NitrogenOfBlend(request, Components);
-        secondary =
+        Request = request;
+        Components = new ComponentNeeds(request).Run();
+        Nitrogen = new NitrogenOfBlend(request, Components);
+        Secondary =
         [
             .. request
-                .SecondaryRules.Where(r => counted.Any(c => r.IsFor(c.Component.Kind)))
+                .SecondaryRules.Where(r => Components.Any(c => c.Counts && r.IsFor(c.Component.Kind)))
                 .Select(r => r.Answer(request.Report, request.SecondarySetting)),
         ];
-        findings.AddRange(asked.Findings);
-        findings.AddRange(nitrogen.Findings);
-        findings.AddRange(secondary.SelectMany(s => s.Findings));
-        SourceIds =
-        [
-            .. nitrogen.SourceIds,
-            .. secondary.SelectMany(s => s.SourceIds),
-            .. counted.SelectMany(c => new[] { c.Phosphate, c.Potash }).OfType<NutrientNeed>().SelectMany(n => n.SourceIds),
-        ];
-        Computed = new OwnTargets(Components, nitrogen, secondary, findings).All();
-        Used = Use();
-        Lines = new NeedLines(request, Components, nitrogen, secondary);
-        NitrogenDoses = Used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is { } target
-            ? nitrogen.Doses(target)
-            : [];
+        Own = new OwnTargets(Components, Nitrogen, Secondary);
+        Computed = Own.All();
+        Choice = new UsedTargets(request, Computed, Nitrogen);
+        Used = Choice.All();
+        NitrogenTarget = Used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen);
+        NitrogenDoses = NitrogenTarget is { } target ? Nitrogen.Doses(target) : [];
     }
 
+    internal PlotNeedRequest Request { get; }
+
     internal ImmutableArray<ComponentNeed> Components { get; }
+
+    internal NitrogenOfBlend Nitrogen { get; }
+
+    internal ImmutableArray<SecondaryAnswer> Secondary { get; }
+
+    internal OwnTargets Own { get; }
 
     /// <summary>Our own targets.</summary>
     internal ImmutableArray<NutrientTarget> Computed { get; }
 
+    internal UsedTargets Choice { get; }
+
     internal ImmutableArray<NutrientTarget> Used { get; }
+
+    internal NutrientTarget? NitrogenTarget { get; }
 
     internal ImmutableArray<NitrogenDose> NitrogenDoses { get; }
 
-    internal NeedLines Lines { get; }
+    internal NeedLines Lines => new(Request, Components, Nitrogen, Secondary);
 
-    internal ImmutableArray<string> SourceIds { get; }
-
-    internal IReadOnlyList<Finding> Findings => findings;
-
-    private ImmutableArray<NutrientTarget> Use()
-    {
-        var targets = new UsedTargets(request, Computed, nitrogen, findings);
-        targets.ComparePrinted();
-        CheckInstitutions();
-        var used = targets.All();
-        CheckNitrogen(used);
-        if (
-            Components.All(c => !ComponentNeeds.UseOf(request, c.Component.Kind).IsCarriedOff)
-            && request.System.Philosophy == SystemPhilosophy.BuildUpAndMaintenance
-        )
-        {
-            findings.RemoveAll(f => f.Code == NutrientCodes.NothingCarriedOff);
-            findings.Add(FindingCatalog.Create(NutrientCodes.RemovalIgnored));
-        }
-
-        return used;
-    }
-
-    private void CheckInstitutions()
-    {
-        if (ProgramSystems.Foreign(request.Report, request.System) is { } program)
-        {
-            findings.Add(
-                FindingCatalog.Create(
-                    NutrientCodes.InstitutionsMixed,
-                    ("program", program.Institution.Name),
-                    ("system", request.System.Name)
-                )
-            );
-        }
-    }
-
-    private void CheckNitrogen(ImmutableArray<NutrientTarget> used)
-    {
-        if (
-            used.FirstOrDefault(t => t.Nutrient == PlantNutrient.Nitrogen) is not { } target
-            || target.AtLeast <= ApplicationRate.Zero
-        )
-        {
-            return;
-        }
-
-        if (nitrogen.IsLegumesOnly)
-        {
-            findings.Add(
-                FindingCatalog.Create(NutrientCodes.NitrogenOnLegume, ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)))
-            );
-        }
-
-        var doses = nitrogen.Doses(target);
-        double largest = (doses.IsEmpty ? NitrogenOfBlend.SpreadAtMost(target) : doses.Max(d => d.High)).PoundsPerAcre;
-        if (largest > NutrientConstants.All["largest-single-dose"])
-        {
-            findings.Add(FindingCatalog.Create(NutrientCodes.NitrogenSingleDose, ("rate", Amounts.Print(largest, 1))));
-        }
-
-        findings.Add(FindingCatalog.Create(NutrientCodes.UreaNeedsRain));
-    }
+    internal IEnumerable<string> SourceIds =>
+        [
+            .. Nitrogen.SourceIds,
+            .. Secondary.SelectMany(s => s.SourceIds),
+            .. Components
+                .Where(c => c.Counts)
+                .SelectMany(c => new[] { c.Phosphate, c.Potash })
+                .OfType<NutrientNeed>()
+                .SelectMany(n => n.SourceIds),
+        ];
 }

@@ -5,75 +5,77 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The targets that are used: ours, then the laboratory's printed figures, then what was set by hand.</summary>
-internal sealed class UsedTargets(
-    PlotNeedRequest request,
-    ImmutableArray<NutrientTarget> ours,
-    NitrogenOfBlend nitrogen,
-    List<Finding> findings
-)
+internal sealed class UsedTargets(PlotNeedRequest request, ImmutableArray<NutrientTarget> ours, NitrogenOfBlend nitrogen)
 {
     /// <summary>Remarks where the laboratory asks for much more or less than we do.</summary>
-    internal void ComparePrinted()
+    internal IEnumerable<Finding> PrintedRemarks()
     {
         if (request.Printed is not { } printed)
         {
-            return;
+            yield break;
         }
 
-        findings.Add(FindingCatalog.Create(NutrientCodes.PrintedCrop, ("crop", printed.Crop)));
+        yield return FindingCatalog.Create(NutrientCodes.PrintedCrop, ("crop", printed.Crop));
         foreach (var rate in printed.Rates)
         {
             if (
-                ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient) is { } target
+                OurOwn(rate.Nutrient) is { } target
                 && BlendNeedRule.Differ(target.AtLeast.PoundsPerAcre, rate.Low.PoundsPerAcre, rate.High.PoundsPerAcre)
             )
             {
-                findings.Add(
-                    FindingCatalog.Create(
-                        NutrientCodes.PrintedDiffers,
-                        ("printed", NutrientWords.Range(rate.Low, rate.High)),
-                        ("nutrient", SoilWords.For(rate.Nutrient)),
-                        ("system", Ours(rate.Nutrient)),
-                        ("ours", Amounts.Print(target.AtLeast.PoundsPerAcre, 1))
-                    )
+                yield return FindingCatalog.Create(
+                    NutrientCodes.PrintedDiffers,
+                    ("printed", NutrientWords.Range(rate.Low, rate.High)),
+                    ("nutrient", SoilWords.For(rate.Nutrient)),
+                    ("system", Ours(rate.Nutrient)),
+                    ("ours", Amounts.Print(target.AtLeast.PoundsPerAcre, 1))
                 );
             }
         }
     }
 
+    /// <summary>Remarks on what was set by hand, and what would have stood there.</summary>
+    internal IEnumerable<Finding> OverrideRemarks() =>
+        request.Overrides.Select(target =>
+            FindingCatalog.Create(
+                NutrientCodes.Override,
+                ("nutrient", SoilWords.For(target.Nutrient)),
+                ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)),
+                ("reason", target.Reason),
+                (
+                    "ours",
+                    (request.Printed?.Find(target.Nutrient)?.Low ?? OurOwn(target.Nutrient)?.AtLeast) is { } before
+                        ? $"{Amounts.Print(before.PoundsPerAcre, 1)} lb/ac"
+                        : "nothing"
+                )
+            )
+        );
+
     internal ImmutableArray<NutrientTarget> All()
     {
         var used = ours.ToDictionary(t => t.Nutrient);
-        foreach (var rate in request.Printed?.Rates ?? [])
+        if (request.Printed is { } printed)
         {
-            string beside = Beside(ours.FirstOrDefault(t => t.Nutrient == rate.Nutrient));
-            used[rate.Nutrient] = NutrientTarget.Create(
-                rate.Nutrient,
-                rate.Low,
-                PrintedCeiling(rate),
-                $"Printed by {request.Printed!.Laboratory} for {request.Printed.Crop}{beside}."
-            );
+            foreach (var rate in printed.Rates)
+            {
+                used[rate.Nutrient] = Printed(printed, rate);
+            }
         }
 
         foreach (var target in request.Overrides)
         {
-            string before = used.TryGetValue(target.Nutrient, out var replaced)
-                ? $"{Amounts.Print(replaced.AtLeast.PoundsPerAcre, 1)} lb/ac"
-                : "nothing";
-            findings.Add(
-                FindingCatalog.Create(
-                    NutrientCodes.Override,
-                    ("nutrient", SoilWords.For(target.Nutrient)),
-                    ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1)),
-                    ("reason", target.Reason),
-                    ("ours", before)
-                )
-            );
             used[target.Nutrient] = target;
         }
 
         return [.. used.Values.OrderBy(t => t.Nutrient)];
     }
+
+    private NutrientTarget? OurOwn(PlantNutrient nutrient) => ours.FirstOrDefault(t => t.Nutrient == nutrient);
+
+    private NutrientTarget Printed(PrintedRecommendation printed, PrintedRate rate) =>
+        NutrientTarget.Create(rate.Nutrient, rate.Low, PrintedCeiling(rate), () =>
+            $"Printed by {printed.Laboratory} for {printed.Crop}{Beside(OurOwn(rate.Nutrient))}."
+        );
 
     /// <summary>A printed rate lifts neither the ceiling on phosphate that is not needed nor that on nitrogen for
     /// legumes.</summary>

@@ -92,35 +92,13 @@ public sealed class LegumeCredit
     public LegumeCreditAnswer For(LegumeStand stand)
     {
         Guard.Defined(stand);
-        if (stand == LegumeStand.SownTogether)
-        {
-            return new LegumeCreditAnswer(
-                this,
-                ApplicationRate.Zero,
-                [FindingCatalog.Create(NutrientCodes.LegumeSownTogether, ("legume", Legume))]
-            );
-        }
-
-        if (IsForExistingStand != (stand == LegumeStand.Existing))
+        if (stand != LegumeStand.SownTogether && IsForExistingStand != (stand == LegumeStand.Existing))
         {
             string legume = IsForExistingStand ? "a legume that stands" : "a legume that grew before";
             throw new ArgumentException($"The credit '{Id}' is for {legume}.", nameof(stand));
         }
 
-        return new LegumeCreditAnswer(
-            this,
-            Low,
-            [
-                .. Status == DataStatus.Memory
-                    ? [MemoryGate.FindingFor($"the credit for {Legume}", SourceId)]
-                    : Array.Empty<Finding>(),
-                FindingCatalog.Create(
-                    NutrientCodes.LegumeCreditLower,
-                    ("legume", Legume),
-                    ("credit", Amounts.Print(Low.PoundsPerAcre, 4))
-                ),
-            ]
-        );
+        return new LegumeCreditAnswer(this, stand);
     }
 
     /// <summary>Text such as <c>alfalfa, Kansas</c>.</summary>

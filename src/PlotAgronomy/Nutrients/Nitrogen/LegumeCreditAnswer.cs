@@ -1,15 +1,18 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Nitrogen to subtract because a legume grew, or stands, on the plot.</summary>
 public sealed class LegumeCreditAnswer : IWorkedResult
 {
-    internal LegumeCreditAnswer(LegumeCredit credit, ApplicationRate rate, IEnumerable<Finding> findings)
+    private readonly LegumeStand stand;
+
+    internal LegumeCreditAnswer(LegumeCredit credit, LegumeStand stand)
     {
+        this.stand = stand;
         Credit = credit;
-        Rate = rate;
-        Findings = Finding.InOrder(findings);
+        Rate = stand == LegumeStand.SownTogether ? ApplicationRate.Zero : credit.Low;
     }
 
     /// <summary>Gets the published credit.</summary>
@@ -19,7 +22,19 @@ public sealed class LegumeCreditAnswer : IWorkedResult
     public ApplicationRate Rate { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings =>
+        stand == LegumeStand.SownTogether
+            ? [FindingCatalog.Create(NutrientCodes.LegumeSownTogether, ("legume", Credit.Legume))]
+            : Finding.InOrder([
+                .. Credit.Status == DataStatus.Memory
+                    ? [MemoryGate.FindingFor($"the credit for {Credit.Legume}", Credit.SourceId)]
+                    : Array.Empty<Finding>(),
+                FindingCatalog.Create(
+                    NutrientCodes.LegumeCreditLower,
+                    ("legume", Credit.Legume),
+                    ("credit", Amounts.Print(Rate.PoundsPerAcre, 4))
+                ),
+            ]);
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [Credit.SourceId];

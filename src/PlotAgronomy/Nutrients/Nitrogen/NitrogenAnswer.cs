@@ -6,21 +6,21 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Nitrogen by one rule, with its dressings.</summary>
 public sealed class NitrogenAnswer : IWorkedResult
 {
+    private readonly CropYield? yield;
+
     internal NitrogenAnswer(
         NitrogenRule rule,
+        CropYield? yield,
         ApplicationRate? low,
         ApplicationRate? high,
-        ImmutableArray<NitrogenDose> doses,
-        IEnumerable<Finding> findings
+        ImmutableArray<NitrogenDose> doses
     )
     {
+        this.yield = yield;
         Rule = rule;
         Low = low;
         High = high;
         Doses = doses;
-        Findings = Finding.InOrder(
-            rule.Status == DataStatus.Memory ? [MemoryGate.FindingFor(rule.Title, rule.SourceIds[0]), .. findings] : findings
-        );
     }
 
     /// <summary>Gets the rule.</summary>
@@ -36,7 +36,7 @@ public sealed class NitrogenAnswer : IWorkedResult
     public ImmutableArray<NitrogenDose> Doses { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Rule.RemarksOn(this, yield));
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds =>
@@ -45,7 +45,7 @@ public sealed class NitrogenAnswer : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
-            .. Sum(),
+            .. Low is null ? [] : Rule.Lines(yield, PoundsTakenOff),
             .. Doses.Select(d =>
                 NutrientFormulas.AsPrinted(
                     $"Dressing, {d.When}",
@@ -56,6 +56,6 @@ public sealed class NitrogenAnswer : IWorkedResult
             ),
         ];
 
-    /// <summary>The lines of the season's nitrogen; none without a figure.</summary>
-    internal Func<IEnumerable<WorkedLine>> Sum { private get; init; } = () => [];
+    /// <summary>Pounds that a printed condition took off.</summary>
+    internal double PoundsTakenOff { get; init; }
 }

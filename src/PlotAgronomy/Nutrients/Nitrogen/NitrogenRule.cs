@@ -115,30 +115,23 @@ public sealed class NitrogenRule
             throw new ArgumentException($"{Title} takes a yield in {NutrientWords.InFull(unit)}, found {given}.", nameof(yield));
         }
 
-        var (ruleLow, ruleHigh, findings) = Pounds(yield);
-        if (ruleLow is not { } from || ruleHigh is not { } to)
+        if (Pounds(yield) is not var (from, to))
         {
-            return new NitrogenAnswer(this, null, null, [], findings);
+            return new NitrogenAnswer(this, yield, null, null, []);
         }
 
         double taken = reduction?.PoundsPerAcre ?? 0;
         double lowPounds = NitrogenMath.AfterCredit(from, taken);
         double highPounds = NitrogenMath.AfterCredit(to, taken);
-        var doses = Split(lowPounds, highPounds);
-        double largest = doses.Length == 0 ? highPounds : doses.Max(d => d.High.PoundsPerAcre);
-        ImmutableArray<Finding> all =
-            largest > NutrientConstants.All["largest-single-dose"]
-                ? [.. findings, FindingCatalog.Create(NutrientCodes.NitrogenSingleDose, ("rate", Amounts.Print(largest, 1)))]
-                : findings;
         return new NitrogenAnswer(
             this,
+            yield,
             ApplicationRate.FromPoundsPerAcre(lowPounds),
             ApplicationRate.FromPoundsPerAcre(highPounds),
-            doses,
-            all
+            Split(lowPounds, highPounds)
         )
         {
-            Sum = () => Lines(yield, from, to, taken),
+            PoundsTakenOff = taken,
         };
     }
 
@@ -148,30 +141,42 @@ public sealed class NitrogenRule
 
     internal ImmutableArray<NitrogenDose> Split(double lowPounds, double highPounds) => split.Of(lowPounds, highPounds);
 
-    private (double? Low, double? High, ImmutableArray<Finding> Findings) Pounds(CropYield? yield)
+    /// <summary>The remarks on an answer: numbers from memory, why there is no figure, a dressing that is too large.</summary>
+    internal IEnumerable<Finding> RemarksOn(NitrogenAnswer answer, CropYield? yield)
     {
-        if (Form == NitrogenForm.Fixed)
+        if (Status == DataStatus.Memory)
         {
-            return (low, high, []);
+            yield return MemoryGate.FindingFor(Title, SourceIds[0]);
         }
 
-        if (yield is not { } given)
+        if (answer.High is not { } high)
         {
-            return (null, null, [FindingCatalog.Create(NutrientCodes.NitrogenYieldNeeded, ("rule", Title))]);
+            yield return yield is { } given
+                ? yields.Outside(Title, given)
+                : FindingCatalog.Create(NutrientCodes.NitrogenYieldNeeded, ("rule", Title));
+            yield break;
         }
 
-        if (Form == NitrogenForm.PerUnit)
+        double largest = (answer.Doses.IsEmpty ? high : answer.Doses.Max(d => d.High)).PoundsPerAcre;
+        if (largest > NutrientConstants.All["largest-single-dose"])
         {
-            return (ByYield(low, given), ByYield(high, given), []);
+            yield return FindingCatalog.Create(NutrientCodes.NitrogenSingleDose, ("rate", Amounts.Print(largest, 1)));
         }
-
-        double? pounds = yields.PoundsFor(given);
-        return pounds is null ? (null, null, [yields.Outside(Title, given)]) : (pounds, pounds, []);
     }
 
+    /// <summary>Pounds before anything is taken off; null without a yield, or outside the table.</summary>
+    private (double Low, double High)? Pounds(CropYield? yield) =>
+        Form == NitrogenForm.Fixed ? (low!.Value, high!.Value)
+        : yield is not { } given ? null
+        : Form == NitrogenForm.PerUnit
+            ? (SystemMath.ByYield(low!.Value, given.PerAcre), SystemMath.ByYield(high!.Value, given.PerAcre))
+        : yields.PoundsFor(given) is { } pounds ? (pounds, pounds)
+        : null;
+
     /// <summary>What the rule prints or works out, and what a printed condition takes off it.</summary>
-    private IEnumerable<WorkedLine> Lines(CropYield? yield, double lowPounds, double highPounds, double taken)
+    internal IEnumerable<WorkedLine> Lines(CropYield? yield, double taken)
     {
+        var (lowPounds, highPounds) = Pounds(yield)!.Value;
         string answer = $"{NutrientWords.Range(lowPounds, highPounds, 1)} lb/ac";
         yield return Gross(yield, answer).From(SourceIds[0], Status);
         if (taken > 0)
@@ -207,7 +212,4 @@ public sealed class NitrogenRule
                     ("yield", given.ToString())
                 );
     }
-
-    private static double? ByYield(double? perUnit, CropYield yield) =>
-        perUnit is { } pounds ? SystemMath.ByYield(pounds, yield.PerAcre) : null;
 }

@@ -5,18 +5,6 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The reading a system was made for, in the system's unit.</summary>
 internal sealed record DomainReading(PlantNutrient Nutrient, SoilReading Reading, double Value, SoilTestUnit Unit)
 {
-    internal NutrientRating? RatingOn(RatingScale scale, string systemId) =>
-        scale.ClassOf(Value) is { } found
-            ? new NutrientRating
-            {
-                SystemId = systemId,
-                Scale = scale,
-                Class = found,
-                Reading = Reading,
-                ComparedValue = Value,
-            }
-            : null;
-
     /// <summary>Start of a sentence, such as <c>Phosphorus at 12 ppm</c>.</summary>
     internal string Subject => $"{SoilWords.Opening(Reading.Analyte)} at {SoilWords.Amount(Value, Unit)}";
 

@@ -6,8 +6,8 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Where a reading stands on a system's scale, with every class and its limits in sight.</summary>
 public sealed class NutrientRating
 {
-    /// <summary>Gets the id of the rating system, such as <c>NC</c>.</summary>
-    public required string SystemId { get; init; }
+    /// <summary>Gets the rating system; null where a recommendation system works out the limits and prints no scale.</summary>
+    public required RatingSystem? System { get; init; }
 
     /// <summary>Gets the scale.</summary>
     public required RatingScale Scale { get; init; }
@@ -25,8 +25,7 @@ public sealed class NutrientRating
     public string Name => Class.Name;
 
     /// <summary>Gets how well the limits on either side of the class are known.</summary>
-    public DataStatus Status =>
-        Class.Order == 1 ? Class.Status : Statuses.WeakestOf(Class.Status, Scale.Classes[Class.Order - 2].Status);
+    public DataStatus Status => Scale.StatusOf(Class);
 
     /// <summary>Gets the ids of the sources of the limits.</summary>
     public ImmutableArray<string> SourceIds => Scale.SourceIds;

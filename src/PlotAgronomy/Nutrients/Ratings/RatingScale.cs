@@ -36,5 +36,20 @@ public sealed class RatingScale
     /// <summary>Gets the unit in words, such as <c>ppm</c>.</summary>
     public string UnitInWords => Unit is { } unit ? SoilWords.For(unit) : "index";
 
-    internal RatingClass? ClassOf(double value) => Classes.FirstOrDefault(c => c.Holds(value));
+    internal RatingClass? ClassOf(double value)
+    {
+        foreach (var candidate in Classes)
+        {
+            if (candidate.Holds(value))
+            {
+                return candidate;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>How well the limits on either side of a class are known.</summary>
+    internal DataStatus StatusOf(RatingClass of) =>
+        of.Order == 1 ? of.Status : Statuses.WeakestOf(of.Status, Classes[of.Order - 2].Status);
 }

@@ -9,13 +9,17 @@ namespace PlotAgronomy.Nutrients;
 /// (SOIL-PA1).</remarks>
 public sealed class RatingSystem
 {
+    private readonly ImmutableArray<ImmutableArray<RatingScale>> byAnalyte;
+
     internal RatingSystem(CsvRow row, ImmutableArray<RatingScale> scales)
     {
         Id = row.Text("id");
         Name = row.Text("name");
         Institution = row.Institution();
         Status = row.Status();
+        Property = row.TextOrNull("property");
         Scales = scales;
+        byAnalyte = [.. scales.GroupBy(s => s.Analyte).Select(g => g.ToImmutableArray())];
     }
 
     /// <summary>Gets the id, such as <c>DE</c>.</summary>
@@ -33,6 +37,9 @@ public sealed class RatingSystem
     /// <summary>Gets the scales, one for each nutrient, test and scope.</summary>
     public ImmutableArray<RatingScale> Scales { get; }
 
+    /// <summary>The everyday property of this system; null where it has none.</summary>
+    internal string? Property { get; }
+
     /// <summary>Rates what the report holds.</summary>
     /// <param name="report">Soil report.</param>
     /// <param name="crop">Crop row, for systems whose limits differ by crop; null when none was chosen.</param>
@@ -46,43 +53,56 @@ public sealed class RatingSystem
             crop is { } row ? Guard.Defined(row, nameof(crop)) : null,
             setting ?? PlotSetting.Unknown
         );
-        var ratings = ImmutableArray.CreateBuilder<NutrientRating>();
-        var unrated = ImmutableArray.CreateBuilder<UnratedNutrient>();
-        foreach (var scales in Scales.GroupBy(s => s.Analyte).Where(g => report.Find(g.Key) is not null))
+        ImmutableArray<NutrientRating> ratings = [];
+        ImmutableArray<UnratedNutrient> unrated = [];
+        foreach (var scales in byAnalyte)
         {
-            var (rating, reason) = facts.Rate(Id, [.. scales]);
-            if (rating is not null)
+            if (!Holds(report, scales[0].Analyte))
             {
-                ratings.Add(rating);
+                continue;
+            }
+
+            if (facts.Rate(scales) is var (scale, rated, reading, value))
+            {
+                ratings = ratings.Add(
+                    new NutrientRating
+                    {
+                        System = this,
+                        Scale = scale,
+                        Class = rated,
+                        Reading = reading,
+                        ComparedValue = value,
+                    }
+                );
             }
             else
             {
-                unrated.Add(new UnratedNutrient { Analyte = scales.Key, Reason = reason });
+                unrated = unrated.Add(new UnratedNutrient(facts, scales));
             }
         }
 
         return new SoilRatings
         {
             System = this,
-            Ratings = ratings.ToImmutable(),
-            Unrated = unrated.ToImmutable(),
-            Findings = Finding.InOrder([
-                .. unrated.Select(u =>
-                    FindingCatalog.Create(
-                        NutrientCodes.NotRated,
-                        ("system", Name),
-                        ("nutrient", SoilWords.For(u.Analyte)),
-                        ("reason", u.Reason)
-                    )
-                ),
-                .. ratings.Any(r => r.Status == DataStatus.Memory)
-                    ? new[] { MemoryGate.FindingFor(Name, string.Join(", ", ratings.SelectMany(r => r.SourceIds).Distinct())) }
-                    : [],
-            ]),
+            Ratings = ratings,
+            Unrated = unrated,
         };
     }
 
     /// <summary>The name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
+
+    private static bool Holds(SoilReport report, SoilAnalyte analyte)
+    {
+        foreach (var reading in report.Readings)
+        {
+            if (reading.Analyte == analyte)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

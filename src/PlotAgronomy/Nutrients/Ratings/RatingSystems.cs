@@ -1,5 +1,7 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -14,6 +16,10 @@ public static class RatingSystems
 
     private static readonly Catalog<RatingSystem> Catalog = new("rating system", () => Table.Rows, s => s.Id, s => s.Status);
 
+    private static readonly Lazy<FrozenDictionary<string, RatingSystem>> ByProperty = new(() =>
+        Table.Rows.Where(s => s.Property is not null).ToFrozenDictionary(s => s.Property!)
+    );
+
     /// <summary>Gets the systems whose limits were all seen in print, or are practice.</summary>
     public static ImmutableArray<RatingSystem> All => Catalog.All;
 
@@ -21,16 +27,16 @@ public static class RatingSystems
     public static ImmutableArray<RatingSystem> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets North Carolina's index classes.</summary>
-    public static RatingSystem NorthCarolina => Find("NC");
+    public static RatingSystem NorthCarolina => Everyday();
 
     /// <summary>Gets Delaware's fertility index.</summary>
-    public static RatingSystem Delaware => Find("DE");
+    public static RatingSystem Delaware => Everyday();
 
     /// <summary>Gets New Jersey's relative levels.</summary>
-    public static RatingSystem NewJersey => Find("NJ");
+    public static RatingSystem NewJersey => Everyday();
 
     /// <summary>Gets the salinity classes of soluble salts by saturated paste.</summary>
-    public static RatingSystem Salinity => Find("SALT");
+    public static RatingSystem Salinity => Everyday();
 
     /// <summary>Finds a system by its id, checked or not.</summary>
     /// <param name="id">Id, such as <c>DE</c>.</param>
@@ -45,4 +51,7 @@ public static class RatingSystems
     /// <returns>True when there is one.</returns>
     public static bool TryFind(string? id, [NotNullWhen(true)] out RatingSystem? system, out string problem) =>
         Catalog.TryFind(id, out system, out problem);
+
+    /// <summary>The system that the table gives a property of this name.</summary>
+    private static RatingSystem Everyday([CallerMemberName] string property = "") => ByProperty.Value[property];
 }

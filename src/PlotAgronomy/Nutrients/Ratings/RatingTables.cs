@@ -12,8 +12,6 @@ internal static class RatingTables
     internal static ImmutableArray<RatingScale> Of(string systemId) =>
         [.. Scales.Value.Where(s => s.System == systemId).Select(s => s.Scale)];
 
-    internal static RatingScale Find(string scaleId) => Scales.Value.Single(s => s.Scale.Id == scaleId).Scale;
-
     private static ImmutableArray<(string, RatingScale)> Load()
     {
         var classes = Table.Grouped("Nutrients/Data/rating-classes.csv", r => r.Text("scale_id"), PrintedClass.FromRow).Value;

@@ -6,51 +6,74 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What is known when a scale has to be picked: report, crop and setting.</summary>
 internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting Setting)
 {
-    internal (NutrientRating? Rating, string Reason) Rate(string systemId, ImmutableArray<RatingScale> scales)
+    /// <summary>The exchange capacity that parts the two potassium levels of Tri-State 2020.</summary>
+    private static readonly double CecLimit = NutrientConstants.All["TS-2020-K-cec-limit"];
+
+    private enum Fit
+    {
+        TestMissing,
+        CropUnnamed,
+        OtherCrop,
+        FactMissing,
+        OtherSoil,
+        Fits,
+    }
+
+    /// <summary>The first scale that fits, with the reading and its class; null when none does, or above the last
+    /// class.</summary>
+    internal (RatingScale Scale, RatingClass Class, SoilReading Reading, double Value)? Rate(ImmutableArray<RatingScale> scales)
+    {
+        foreach (var scale in scales)
+        {
+            if (FitOf(scale) == Fit.Fits)
+            {
+                var (reading, value) = Value(scale)!.Value;
+                return scale.ClassOf(value) is { } rated ? (scale, rated, reading, value) : null;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Why there is no rating: the last thing that stood in the way.</summary>
+    internal string WhyUnrated(ImmutableArray<RatingScale> scales)
     {
         var tests = scales.Select(s => $"{SoilWords.Or(s.Extractants)} in {s.UnitInWords}").Distinct();
         string reason = $"it was made for {string.Join(" or ", tests)}";
         foreach (var scale in scales)
         {
-            if (Value(scale) is not { } found)
+            switch (FitOf(scale))
             {
-                continue;
-            }
-
-            if (scale.Crops.Length > 0 && Crop is null)
-            {
-                reason = "its limits differ by crop, and no crop row was named";
-            }
-            else if (scale.Crops.Length > 0 && !scale.Crops.Contains(Crop!.Value))
-            {
-                reason = scales.Any(s => s.Crops.Contains(Crop!.Value))
-                    ? reason
-                    : $"it has no limits for {CropRows.WordsFor(Crop!.Value)}";
-            }
-            else if (Holds(scale.Condition) is not { } holds)
-            {
-                reason = Question(scale.Condition);
-            }
-            else if (holds)
-            {
-                return scale.ClassOf(found.Value) is { } rated
-                    ? (
-                        new NutrientRating
-                        {
-                            SystemId = systemId,
-                            Scale = scale,
-                            Class = rated,
-                            Reading = found.Reading,
-                            ComparedValue = found.Value,
-                        },
-                        ""
-                    )
-                    : (null, $"{Amounts.Print(found.Value, 4)} {scale.UnitInWords} lies above the last class printed");
+                case Fit.CropUnnamed:
+                    reason = "its limits differ by crop, and no crop row was named";
+                    break;
+                case Fit.OtherCrop when !scales.Any(s => s.Crops.Contains(Crop!.Value)):
+                    reason = $"it has no limits for {CropRows.WordsFor(Crop!.Value)}";
+                    break;
+                case Fit.FactMissing:
+                    reason = Question(scale.Condition);
+                    break;
+                case Fit.Fits:
+                    string value = Amounts.Print(Value(scale)!.Value.Value, 4);
+                    return $"{value} {scale.UnitInWords} lies above the last class printed";
+                default:
+                    break;
             }
         }
 
-        return (null, reason);
+        return reason;
     }
+
+    private Fit FitOf(RatingScale scale) =>
+        Value(scale) is null ? Fit.TestMissing
+        : scale.Crops.Length > 0 && Crop is null ? Fit.CropUnnamed
+        : scale.Crops.Length > 0 && !scale.Crops.Contains(Crop!.Value) ? Fit.OtherCrop
+        : Holds(scale.Condition) switch
+        {
+            null => Fit.FactMissing,
+            true => Fit.Fits,
+            false => Fit.OtherSoil,
+        };
 
     private (SoilReading Reading, double Value)? Value(RatingScale scale)
     {
@@ -73,8 +96,8 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
             ScaleCondition.Piedmont => Setting.Region is { } region ? region == SoilRegion.Piedmont : null,
             ScaleCondition.FieldMoist => Setting.SampleMoisture is { } state ? state == SampleMoisture.FieldMoist : null,
             ScaleCondition.Dried => Setting.SampleMoisture is { } state ? state == SampleMoisture.Dried : null,
-            ScaleCondition.CecUpToLimit => Cec is { } cec ? cec <= NutrientConstants.All["TS-2020-K-cec-limit"] : null,
-            ScaleCondition.CecAboveLimit => Cec is { } cec ? cec > NutrientConstants.All["TS-2020-K-cec-limit"] : null,
+            ScaleCondition.CecUpToLimit => Cec is { } cec ? cec <= CecLimit : null,
+            ScaleCondition.CecAboveLimit => Cec is { } cec ? cec > CecLimit : null,
             ScaleCondition.Loamy => IsSandyOrOrganic is { } sandy ? !sandy : null,
             ScaleCondition.Sandy => IsSandyOrOrganic,
             _ => true,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
@@ -18,7 +19,20 @@ public sealed class SoilRatings : IWorkedResult
     public required ImmutableArray<UnratedNutrient> Unrated { get; init; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([
+            .. Unrated.Select(u =>
+                FindingCatalog.Create(
+                    NutrientCodes.NotRated,
+                    ("system", System.Name),
+                    ("nutrient", SoilWords.For(u.Analyte)),
+                    ("reason", u.Reason)
+                )
+            ),
+            .. Ratings.Any(r => r.Status == DataStatus.Memory)
+                ? new[] { MemoryGate.FindingFor(System.Name, string.Join(", ", Ratings.SelectMany(r => r.SourceIds).Distinct())) }
+                : [],
+        ]);
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [.. Ratings.SelectMany(r => r.SourceIds).Distinct(StringComparer.Ordinal)];

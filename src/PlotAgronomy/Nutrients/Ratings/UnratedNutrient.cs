@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
@@ -5,11 +6,20 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A nutrient of the report that a system has limits for but could not rate, and why.</summary>
 public sealed class UnratedNutrient
 {
+    private readonly ScaleFacts facts;
+    private readonly ImmutableArray<RatingScale> scales;
+
+    internal UnratedNutrient(ScaleFacts facts, ImmutableArray<RatingScale> scales)
+    {
+        this.facts = facts;
+        this.scales = scales;
+    }
+
     /// <summary>Gets what was measured.</summary>
-    public required SoilAnalyte Analyte { get; init; }
+    public SoilAnalyte Analyte => scales[0].Analyte;
 
     /// <summary>Gets the reason in one sentence.</summary>
-    public required string Reason { get; init; }
+    public string Reason => facts.WhyUnrated(scales);
 
     /// <summary>Nutrient and reason.</summary>
     /// <returns>Text such as <c>potassium: ...</c>.</returns>

@@ -9,40 +9,30 @@ namespace PlotAgronomy.Nutrients;
 /// (source SOIL-NJ1). Equation B of North Carolina, which the wildlife rows use, is from memory and asked for by name.</remarks>
 public sealed class ManganeseAvailability : IWorkedResult
 {
-    private readonly WorkedLine line;
+    private static readonly ImmutableArray<Extractant> Mehlich3 = [Extractant.Mehlich3];
 
-    private ManganeseAvailability(string title, string formula, string prefix, Constant constant, double test, WaterPh ph)
+    private readonly ManganeseEquation equation;
+    private readonly double test;
+    private readonly WaterPh ph;
+
+    private ManganeseAvailability(ManganeseEquation equation, double test, WaterPh ph)
     {
         ArgumentNullException.ThrowIfNull(ph);
-        string perTest = prefix == "NJ" ? "NJ-Mn-per-ppm" : "NC-Mn-per-index";
-        double perUnit = NutrientConstants.All[perTest],
-            perPh = NutrientConstants.All[$"{prefix}-Mn-per-pH"];
-        Index = SystemMath.ManganeseIndex(constant, perUnit, test, perPh, ph.Value);
-        SourceIds = [.. constant.SourceId.Split(';')];
-        Findings = constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(title, constant.SourceId)] : [];
-        line = NutrientFormulas
-            .All[formula]
-            .Line(
-                Amounts.Print(Index, 1),
-                ("what", title),
-                ("constant", Amounts.Print(constant, 1)),
-                ("per index", Amounts.Print(perUnit, 2)),
-                ("per ppm", Amounts.Print(perUnit, 2)),
-                ("Mn index", Amounts.Print(test, 4)),
-                ("Mn in ppm", Amounts.Print(test, 4)),
-                ("per pH", Amounts.Print(perPh, 1)),
-                ("pH", Amounts.Print(ph.Value, 2))
-            );
+        this.equation = equation;
+        this.test = test;
+        this.ph = ph;
+        Index = equation.IndexAt(test, ph.Value);
     }
 
     /// <summary>Gets the index, a pure number; it may be negative on a limed soil poor in manganese.</summary>
     public double Index { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings =>
+        equation.Constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(equation.Title, equation.Constant.SourceId)] : [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; }
+    public ImmutableArray<string> SourceIds => [.. equation.Constant.SourceId.Split(';')];
 
     /// <summary>North Carolina's equation A: 101.2 + 0.6 x Mn-I - 15.2 x pH (source SOIL-NC3).</summary>
     /// <param name="manganese">Manganese reading as a North Carolina index.</param>
@@ -50,14 +40,7 @@ public sealed class ManganeseAvailability : IWorkedResult
     /// <returns>The index.</returns>
     /// <exception cref="ArgumentException">Not a manganese reading in that unit.</exception>
     public static ManganeseAvailability NorthCarolinaA(SoilReading manganese, WaterPh ph) =>
-        new(
-            "the manganese availability index, equation A",
-            "nc-manganese-index-a",
-            "NC",
-            NutrientConstants.All.Find("NC-Mn-A-constant"),
-            Checked(manganese, SoilTestUnit.NorthCarolinaIndex),
-            ph
-        );
+        new(ManganeseEquation.NorthCarolinaA, Checked(manganese, SoilTestUnit.NorthCarolinaIndex), ph);
 
     /// <summary>North Carolina's equation B, for the wildlife rows: 108.2 + 0.6 x Mn-I - 15.2 x pH. The 108.2 is from memory
     /// (source SOIL-NC3), so the answer carries the finding <c>data-from-memory</c>.</summary>
@@ -65,14 +48,7 @@ public sealed class ManganeseAvailability : IWorkedResult
     /// <inheritdoc cref="NorthCarolinaA" path="/returns"/>
     /// <inheritdoc cref="NorthCarolinaA" path="/exception"/>
     public static ManganeseAvailability NorthCarolinaB(SoilReading manganese, WaterPh ph) =>
-        new(
-            "the manganese availability index, equation B",
-            "nc-manganese-index-b",
-            "NC",
-            NutrientConstants.All.Find("NC-Mn-B-constant"),
-            Checked(manganese, SoilTestUnit.NorthCarolinaIndex),
-            ph
-        );
+        new(ManganeseEquation.NorthCarolinaB, Checked(manganese, SoilTestUnit.NorthCarolinaIndex), ph);
 
     /// <summary>New Jersey's form: 101.7 + 3.75 x ppm - 15.2 x pH (source SOIL-NJ1).</summary>
     /// <param name="manganese">Manganese reading by Mehlich-3 in ppm.</param>
@@ -83,17 +59,9 @@ public sealed class ManganeseAvailability : IWorkedResult
         NewJersey(Checked(manganese, SoilTestUnit.PartsPerMillion), ph);
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => [line];
+    public ImmutableArray<WorkedLine> ShowWork() => [equation.Line(test, ph.Value, Index)];
 
-    internal static ManganeseAvailability NewJersey(double ppm, WaterPh ph) =>
-        new(
-            "the manganese availability index of New Jersey",
-            "nj-manganese-index",
-            "NJ",
-            NutrientConstants.All.Find("NJ-Mn-constant"),
-            ppm,
-            ph
-        );
+    internal static ManganeseAvailability NewJersey(double ppm, WaterPh ph) => new(ManganeseEquation.NewJersey, ppm, ph);
 
     private static double Checked(SoilReading manganese, SoilTestUnit unit)
     {
@@ -101,7 +69,7 @@ public sealed class ManganeseAvailability : IWorkedResult
         return
             manganese.Analyte == SoilAnalyte.Manganese
             && manganese.Unit == unit
-            && ReportReadings.IsAccepted(manganese.Extractant, [Extractant.Mehlich3])
+            && ReportReadings.IsAccepted(manganese.Extractant, Mehlich3)
             ? manganese.PrintedValue
             : throw new ArgumentException(
                 $"Must be manganese by Mehlich-3 in {SoilWords.For(unit)}, found {manganese}.",

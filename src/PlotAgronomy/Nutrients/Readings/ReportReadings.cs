@@ -8,7 +8,7 @@ namespace PlotAgronomy.Nutrients;
 internal static class ReportReadings
 {
     /// <summary>Limits in lb/ac stand for the furrow slice.</summary>
-    private static double PoundsPerAcrePerPpm => NutrientConstants.All["lb-per-ac-per-ppm"];
+    private static readonly double PoundsPerAcrePerPpm = NutrientConstants.All["lb-per-ac-per-ppm"];
 
     /// <summary>The reading to use. Of several, the extractant the system names first, then its own unit: never the order of the
     /// report.</summary>
@@ -19,15 +19,31 @@ internal static class ReportReadings
         SoilTestUnit unit
     )
     {
-        var candidates =
-            from reading in report.FindAll(analyte)
-            where IsAccepted(reading.Extractant, accepted)
-            let value = In(unit, reading, report)
-            where value is not null
-            orderby accepted.IndexOf(reading.Extractant) < 0, accepted.IndexOf(reading.Extractant), reading.Unit
-                != unit, reading.Unit, reading.Extractant, value
-            select (reading, value.Value);
-        return candidates.Select(c => ((SoilReading, double)?)c).FirstOrDefault();
+        (SoilReading Reading, double Value)? best = null;
+        foreach (var reading in report.Readings)
+        {
+            if (
+                reading.Analyte == analyte
+                && IsAccepted(reading.Extractant, accepted)
+                && In(unit, reading, report) is { } value
+                && (best is not { } other || Rank(reading, value).CompareTo(Rank(other.Reading, other.Value)) < 0)
+            )
+            {
+                best = (reading, value);
+            }
+        }
+
+        return best;
+
+        (bool, int, bool, SoilTestUnit, Extractant, double) Rank(SoilReading reading, double value) =>
+            (
+                accepted.IndexOf(reading.Extractant) < 0,
+                accepted.IndexOf(reading.Extractant),
+                reading.Unit != unit,
+                reading.Unit,
+                reading.Extractant,
+                value
+            );
     }
 
     /// <summary>A system made for Mehlich-3 takes it however it was measured; one made for a way of measuring takes only

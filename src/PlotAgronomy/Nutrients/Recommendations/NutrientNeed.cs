@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
@@ -7,6 +8,10 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What one system advises for one nutrient, unrounded, and why.</summary>
 public sealed class NutrientNeed
 {
+    private readonly NeedGrounds grounds;
+
+    internal NutrientNeed(NeedGrounds grounds) => this.grounds = grounds;
+
     /// <summary>Gets the nutrient, P as P2O5 and K as K2O.</summary>
     public required PlantNutrient Nutrient { get; init; }
 
@@ -32,20 +37,18 @@ public sealed class NutrientNeed
     public ApplicationRate? Replacement { get; init; }
 
     /// <summary>Gets where the reading stands on the system's scale, when it has one.</summary>
-    public NutrientRating? Rating { get; init; }
+    public NutrientRating? Rating => grounds.Rating;
 
     /// <summary>Gets the reason in one or two sentences.</summary>
-    public required string Why { get; init; }
+    public string Why => grounds.Why;
 
     /// <summary>Gets the standing of the weakest number in the answer.</summary>
     public required DataStatus Status { get; init; }
 
     /// <summary>Gets the ids of the sources of its numbers.</summary>
-    public required ImmutableArray<string> SourceIds { get; init; }
+    public ImmutableArray<string> SourceIds => grounds.SourceIds;
 
-    internal Func<ImmutableArray<WorkedLine>> Work { get; init; } = () => [];
-
-    internal ImmutableArray<Finding> Findings { get; init; } = [];
+    internal ImmutableArray<Finding> Findings => grounds.Findings;
 
     /// <summary>Nutrient, rate and reason.</summary>
     /// <returns>Text such as <c>P2O5 88.5 lb/ac: ...</c>.</returns>
@@ -57,4 +60,7 @@ public sealed class NutrientNeed
             $"{SoilWords.For(Nutrient)} {atMost}{Rate.PoundsPerAcre:0.0} lb/ac: {Why}"
         );
     }
+
+    /// <summary>The lines of its sum.</summary>
+    internal ImmutableArray<WorkedLine> Work() => grounds.Lines();
 }

@@ -1,26 +1,40 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What one recommendation system says about one report and one crop.</summary>
 public sealed class NutrientRecommendation : IWorkedResult
 {
-    internal NutrientRecommendation() { }
+    private readonly SystemQuestion question;
+
+    internal NutrientRecommendation(
+        RecommendationSystem system,
+        SystemQuestion question,
+        ImmutableArray<NutrientNeed> needs,
+        ImmutableArray<UnansweredNutrient> unanswered
+    )
+    {
+        this.question = question;
+        System = system;
+        Needs = needs;
+        Unanswered = unanswered;
+    }
 
     /// <summary>Gets the system that answered.</summary>
-    public required RecommendationSystem System { get; init; }
+    public RecommendationSystem System { get; }
 
     /// <summary>Gets the crop and its use.</summary>
-    public required CropUse Crop { get; init; }
+    public CropUse Crop => question.Crop;
 
     /// <summary>Gets the needs, in the order of <see cref="PlantNutrient"/>.</summary>
-    public required ImmutableArray<NutrientNeed> Needs { get; init; }
+    public ImmutableArray<NutrientNeed> Needs { get; }
 
     /// <summary>Gets the nutrients the system does not answer for, with the reason.</summary>
-    public required ImmutableArray<UnansweredNutrient> Unanswered { get; init; }
+    public ImmutableArray<UnansweredNutrient> Unanswered { get; }
 
     /// <inheritdoc/>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings => Remarks(Unanswered);
 
     /// <summary>Gets the need for phosphate (P2O5), or null when it is unanswered.</summary>
     public NutrientNeed? Phosphate => For(PlantNutrient.Phosphate);
@@ -43,9 +57,31 @@ public sealed class NutrientRecommendation : IWorkedResult
     public NutrientNeed? For(PlantNutrient nutrient)
     {
         Guard.Defined(nutrient);
-        return Needs.FirstOrDefault(n => n.Nutrient == nutrient);
+        foreach (var need in Needs)
+        {
+            if (need.Nutrient == nutrient)
+            {
+                return need;
+            }
+        }
+
+        return null;
     }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Needs.SelectMany(n => n.Work())];
+
+    /// <summary>The remarks on what it does answer.</summary>
+    internal ImmutableArray<Finding> FindingsOnNeeds => Remarks([]);
+
+    /// <summary>The remarks of an answer that is read for one nutrient: that others are left unanswered is none of its
+    /// business.</summary>
+    internal ImmutableArray<Finding> FindingsOn(PlantNutrient nutrient) => Remarks(Unanswered.Where(u => u.Nutrient == nutrient));
+
+    private ImmutableArray<Finding> Remarks(IEnumerable<UnansweredNutrient> unanswered) =>
+        Finding.InOrder([
+            .. Needs.SelectMany(n => n.Findings),
+            .. unanswered.Select(u => u.Finding),
+            .. SystemRemarks.For(System.Record, question, Needs),
+        ]);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
@@ -9,54 +10,80 @@ namespace PlotAgronomy.Nutrients;
 /// unanswered, with the systems that would serve. Get one from <see cref="RecommendationSystems"/>.</remarks>
 public abstract class RecommendationSystem
 {
-    private readonly SystemRecord record;
+    private readonly ImmutableArray<PlantNutrient> nutrients;
 
-    private protected RecommendationSystem(SystemRecord record) => this.record = record;
+    private protected RecommendationSystem(SystemRecord record)
+    {
+        Record = record;
+        nutrients = [.. record.Accepts.Select(t => t.Nutrient).Distinct().Order()];
+        Scales = RatingTables.Of(record.Id);
+    }
 
-    /// <summary>The systems to name where this one leaves a question unanswered, asked for only then.</summary>
-    internal Func<ImmutableArray<RecommendationSystem>> Siblings { private get; init; } = () => [];
+    /// <summary>All systems: those to name where this one leaves a question unanswered, and the next editions.</summary>
+    internal Func<ImmutableArray<RecommendationSystem>> Siblings { get; init; } = () => [];
 
     /// <summary>Gets the id, such as <c>NC</c>.</summary>
-    public string Id => record.Id;
+    public string Id => Record.Id;
 
     /// <summary>Gets the name.</summary>
-    public string Name => record.Name;
+    public string Name => Record.Name;
 
     /// <summary>Gets the institution.</summary>
-    public Institution Institution => record.Institution;
+    public Institution Institution => Record.Institution;
 
     /// <summary>Gets the year or edition.</summary>
-    public string Edition => record.Edition;
+    public string Edition => Record.Edition;
 
-    /// <summary>Gets what replaced this edition (a system's id or words), or null when it is current.</summary>
-    public string? SupersededBy => record.SupersededBy;
+    /// <summary>Gets the system that replaced this edition, or null when it is current or what replaced it is not in this
+    /// library.</summary>
+    public RecommendationSystem? SupersededBy => Record.NextId is { } next ? Siblings().First(s => s.Id == next) : null;
+
+    /// <summary>Gets what replaced this edition in words, or null when it is current.</summary>
+    public string? SupersededByInWords => Record.NextId ?? Record.NextInWords;
 
     /// <summary>Gets the idea behind the system.</summary>
-    public SystemPhilosophy Philosophy => record.Philosophy;
+    public SystemPhilosophy Philosophy => Record.Philosophy;
 
     /// <summary>Gets the idea in a sentence or two.</summary>
-    public string InWords => record.InWords;
+    public string InWords => Record.InWords;
 
     /// <summary>Gets the standing of its numbers as a whole; a single answer may stand better.</summary>
-    public DataStatus Status => record.Status;
+    public DataStatus Status => Record.Status;
 
     /// <summary>Gets the ids of its sources.</summary>
-    public ImmutableArray<string> SourceIds => record.SourceIds;
+    public ImmutableArray<string> SourceIds => Record.SourceIds;
 
     /// <summary>Gets the tests and crop rows it was made for.</summary>
-    public ImmutableArray<AcceptedTest> Accepts => record.Accepts;
+    public ImmutableArray<AcceptedTest> Accepts => Record.Accepts;
 
     /// <summary>Gets the shallowest sample it was made for.</summary>
-    public Length ShallowestSample => record.ShallowestSample;
+    public Length ShallowestSample => Length.FromInches(Record.DepthLowInches);
 
     /// <summary>Gets the deepest sample it was made for.</summary>
-    public Length DeepestSample => record.DeepestSample;
+    public Length DeepestSample => Length.FromInches(Record.DepthHighInches);
+
+    /// <summary>What the table says of it.</summary>
+    internal SystemRecord Record { get; }
+
+    /// <summary>The printed scales of this system; empty where it prints none.</summary>
+    private protected ImmutableArray<RatingScale> Scales { get; }
 
     /// <summary>Whether the system has a crop row for a nutrient.</summary>
     /// <param name="crop">Crop row.</param>
     /// <param name="nutrient">Phosphate or potash.</param>
     /// <returns>True when it has.</returns>
-    public bool Has(CropRow crop, PlantNutrient nutrient) => Accepts.Any(t => t.Nutrient == nutrient && t.Crops.Contains(crop));
+    public bool Has(CropRow crop, PlantNutrient nutrient)
+    {
+        foreach (var test in Accepts)
+        {
+            if (test.Nutrient == nutrient && test.Crops.Contains(crop))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>Answers for phosphate and potash.</summary>
     /// <param name="report">Soil report.</param>
@@ -77,44 +104,21 @@ public abstract class RecommendationSystem
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(crop);
         var question = new SystemQuestion(report, crop, setting ?? PlotSetting.Unknown);
-        var answers = Accepts
-            .Select(t => t.Nutrient)
-            .Distinct()
-            .Order()
-            .Select(n => AnswerFor(n, question))
-            .Append(new SystemAnswer([.. NeedsOfCrop(question)], null))
-            .ToList();
-        if (!isAskedByName)
+        ImmutableArray<NutrientNeed> needs = NeedOfCrop(question) is { } ofCrop ? [ofCrop] : [];
+        ImmutableArray<UnansweredNutrient> unanswered = [];
+        foreach (var nutrient in nutrients)
         {
-            answers =
-            [
-                .. answers.Select(a =>
-                    a.Needs.FirstOrDefault(n => n.Status == DataStatus.Memory) is { } need
-                        ? Refuse(
-                            need.Nutrient,
-                            question,
-                            NutrientCodes.MemoryByName,
-                            "its numbers are not yet checked against the publication, so it answers only when asked by name"
-                        )
-                        : a
-                ),
-            ];
+            var answer = AnswerFor(nutrient, question);
+            if (!isAskedByName && answer.Need is { Status: DataStatus.Memory })
+            {
+                answer = Refuse(nutrient, question, NutrientCodes.MemoryByName, FromMemory);
+            }
+
+            needs = answer.Need is { } need ? needs.Add(need) : needs;
+            unanswered = answer.Unanswered is { } silence ? unanswered.Add(silence) : unanswered;
         }
 
-        ImmutableArray<NutrientNeed> needs = [.. answers.SelectMany(a => a.Needs).OrderBy(n => n.Nutrient)];
-        ImmutableArray<UnansweredNutrient> unanswered = [.. answers.Select(a => a.Unanswered).OfType<UnansweredNutrient>()];
-        return new NutrientRecommendation
-        {
-            System = this,
-            Crop = crop,
-            Needs = needs,
-            Unanswered = unanswered,
-            Findings = Finding.InOrder([
-                .. needs.SelectMany(n => n.Findings),
-                .. unanswered.Select(u => u.Finding),
-                .. SystemRemarks.For(record, question, needs),
-            ]),
-        };
+        return new NutrientRecommendation(this, question, needs, unanswered);
     }
 
     /// <summary>Whether the report holds a test of this nutrient that the system takes, for this crop row.</summary>
@@ -125,63 +129,112 @@ public abstract class RecommendationSystem
             && ReportReadings.Find(report, t.Analyte, t.Extractants, t.Unit) is not null
         );
 
+    /// <summary>Where a reading stands on one of its scales; null above the last class.</summary>
+    internal NutrientRating? RatingOn(DomainReading reading, RatingScale scale) =>
+        scale.ClassOf(reading.Value) is { } found
+            ? new NutrientRating
+            {
+                System = RatingSystems.TryFind(Id, out var printed, out _) ? printed : null,
+                Scale = scale,
+                Class = found,
+                Reading = reading.Reading,
+                ComparedValue = reading.Value,
+            }
+            : null;
+
     /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
     private protected abstract SystemAnswer Answer(SystemQuestion question, DomainReading reading);
 
-    /// <summary>What the system prints for the crop whatever the test.</summary>
-    private protected virtual IEnumerable<NutrientNeed> NeedsOfCrop(SystemQuestion question) => [];
+    /// <summary>The nitrogen the system prints for the crop whatever the test; null for none.</summary>
+    private protected virtual NutrientNeed? NeedOfCrop(SystemQuestion question) => null;
+
+    private protected UnansweredNutrient Refuse(
+        PlantNutrient nutrient,
+        SystemQuestion question,
+        string code,
+        Func<string> reason,
+        NutrientRating? rating = null
+    ) => new(this, question, nutrient, code, reason) { Rating = rating };
+
+    private protected UnansweredNutrient AskFor(PlantNutrient nutrient, SystemQuestion question, Func<string> fact) =>
+        Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
+
+    /// <summary>The printed scale of a test for a crop row.</summary>
+    private protected RatingScale PrintedScale(
+        DomainReading reading,
+        CropRow crop,
+        ScaleCondition condition = ScaleCondition.None
+    )
+    {
+        foreach (var scale in Scales)
+        {
+            if (
+                scale.Analyte == reading.Reading.Analyte
+                && scale.Condition == condition
+                && (scale.Crops.IsEmpty || scale.Crops.Contains(crop))
+                && ReportReadings.IsAccepted(reading.Reading.Extractant, scale.Extractants)
+            )
+            {
+                return scale;
+            }
+        }
+
+        throw new InvalidOperationException($"{Name} prints no scale for {reading.Words} on {CropRows.WordsFor(crop)}.");
+    }
+
+    private static string FromMemory() =>
+        "its numbers are not yet checked against the publication, so it answers only when asked by name";
 
     private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemQuestion question)
     {
-        var tests = Accepts.Where(t => t.Nutrient == nutrient && t.Crops.Contains(question.Crop.Row)).ToList();
-        if (tests.Count == 0)
+        foreach (var test in Accepts)
         {
-            return Refuse(
-                nutrient,
-                question,
-                NutrientCodes.NoCropRow,
-                $"it has no row for {CropRows.WordsFor(question.Crop.Row)}"
-            );
-        }
-
-        foreach (var test in tests)
-        {
-            if (ReportReadings.Find(question.Report, test.Analyte, test.Extractants, test.Unit) is { } found)
+            if (
+                test.Nutrient == nutrient
+                && test.Crops.Contains(question.Crop.Row)
+                && ReportReadings.Find(question.Report, test.Analyte, test.Extractants, test.Unit) is { } found
+            )
             {
                 return Answer(question, new DomainReading(nutrient, found.Reading, found.Value, test.Unit));
             }
         }
 
+        return OutsideDomain(nutrient, question);
+    }
+
+    private UnansweredNutrient OutsideDomain(PlantNutrient nutrient, SystemQuestion question)
+    {
+        ImmutableArray<AcceptedTest> tests =
+        [
+            .. Accepts.Where(t => t.Nutrient == nutrient && t.Crops.Contains(question.Crop.Row)),
+        ];
+        if (tests.IsEmpty)
+        {
+            return Refuse(nutrient, question, NutrientCodes.NoCropRow, () =>
+                $"it has no row for {CropRows.WordsFor(question.Crop.Row)}"
+            );
+        }
+
         var given = question.Report.FindAll(tests[0].Analyte);
-        string wanted = string.Join(" or ", tests.Select(t => t.ToString()));
-        return given.Length == 0
-            ? Refuse(
-                nutrient,
-                question,
-                NutrientCodes.TestMissing,
-                $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {wanted}"
+        return given.IsEmpty
+            ? Refuse(nutrient, question, NutrientCodes.TestMissing, () =>
+                $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {Wanted(tests)}"
             )
-            : Refuse(
-                nutrient,
-                question,
-                NutrientCodes.TestNotAccepted,
-                $"it was made for {wanted}, the report gives "
-                    + $"{string.Join(" and ", given.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"))}"
+            : Refuse(nutrient, question, NutrientCodes.TestNotAccepted, () =>
+                $"it was made for {Wanted(tests)}, the report gives {Given(given)}"
             );
     }
 
-    private protected SystemAnswer Refuse(
-        PlantNutrient nutrient,
-        SystemQuestion question,
-        string code,
-        string reason,
-        NutrientRating? rating = null
-    )
+    private static string Wanted(ImmutableArray<AcceptedTest> tests) => string.Join(" or ", tests.Select(t => t.ToString()));
+
+    private static string Given(ImmutableArray<SoilReading> readings) =>
+        string.Join(" and ", readings.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"));
+
+    /// <summary>The answer for one nutrient: the need, or the reason there is none; neither where it is not asked.</summary>
+    private protected readonly record struct SystemAnswer(NutrientNeed? Need, UnansweredNutrient? Unanswered)
     {
-        ImmutableArray<string> others =
-        [
-            .. Siblings().Where(s => s != this && s.WouldServe(question.Report, question.Crop.Row, nutrient)).Select(s => s.Id),
-        ];
-        return new SystemAnswer([], UnansweredNutrient.By(Name, nutrient, code, reason, others, rating));
+        public static implicit operator SystemAnswer(NutrientNeed need) => new(need, null);
+
+        public static implicit operator SystemAnswer(UnansweredNutrient unanswered) => new(null, unanswered);
     }
 }

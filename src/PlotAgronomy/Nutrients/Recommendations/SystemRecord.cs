@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
-using UnitsNet;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -11,7 +10,10 @@ internal sealed record SystemRecord(
     string Name,
     Institution Institution,
     string Edition,
-    string? SupersededBy,
+    SystemSum Sum,
+    string? Property,
+    string? NextId,
+    string? NextInWords,
     SystemPhilosophy Philosophy,
     double DepthLowInches,
     double DepthHighInches,
@@ -29,10 +31,6 @@ internal sealed record SystemRecord(
         TestFrom
     );
 
-    internal Length ShallowestSample => Length.FromInches(DepthLowInches);
-
-    internal Length DeepestSample => Length.FromInches(DepthHighInches);
-
     /// <summary>All systems, in the order in which they are listed.</summary>
     internal static ImmutableArray<SystemRecord> All => Table.Rows;
 
@@ -42,7 +40,10 @@ internal sealed record SystemRecord(
             row.Text("name"),
             row.Institution(),
             row.Text("edition"),
+            row.Choice<SystemSum>("sum"),
+            row.TextOrNull("property"),
             row.TextOrNull("superseded_by"),
+            row.TextOrNull("superseded_by_words"),
             row.Choice<SystemPhilosophy>("philosophy"),
             row.Number("depth_low_in"),
             row.Number("depth_high_in"),

@@ -9,7 +9,7 @@ internal static class SystemRemarks
 {
     internal static IEnumerable<Finding> For(SystemRecord system, SystemQuestion question, ImmutableArray<NutrientNeed> needs)
     {
-        if (system.SupersededBy is { } next)
+        if ((system.NextId ?? system.NextInWords) is { } next)
         {
             yield return FindingCatalog.Create(
                 NutrientCodes.SystemSuperseded,
@@ -54,8 +54,8 @@ internal static class SystemRemarks
                 NutrientCodes.SampleDepth,
                 ("system", system.Name),
                 ("depth", Amounts.Print(depth, "in", 1)),
-                ("low", Amounts.Print(system.ShallowestSample, "in", 1)),
-                ("high", Amounts.Print(system.DeepestSample, "in", 1))
+                ("low", Amounts.Print(Length.FromInches(system.DepthLowInches), "in", 1)),
+                ("high", Amounts.Print(Length.FromInches(system.DepthHighInches), "in", 1))
             )
             : null;
     }

@@ -7,45 +7,56 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A nutrient a system does not answer for on this report, why, and which systems would.</summary>
 public sealed class UnansweredNutrient
 {
+    private readonly RecommendationSystem system;
+    private readonly SystemQuestion question;
+    private readonly string code;
+    private readonly Func<string> reason;
+
+    internal UnansweredNutrient(
+        RecommendationSystem system,
+        SystemQuestion question,
+        PlantNutrient nutrient,
+        string code,
+        Func<string> reason
+    )
+    {
+        this.system = system;
+        this.question = question;
+        this.code = code;
+        this.reason = reason;
+        Nutrient = nutrient;
+    }
+
     /// <summary>Gets the nutrient.</summary>
-    public required PlantNutrient Nutrient { get; init; }
+    public PlantNutrient Nutrient { get; }
 
     /// <summary>Gets the reason in one sentence.</summary>
-    public required string Reason { get; init; }
+    public string Reason => reason();
 
-    /// <summary>Gets the ids of the systems that take this crop row and the report's test; empty when none does.</summary>
-    public required ImmutableArray<string> ServedBy { get; init; }
+    /// <summary>Gets the systems that take this crop row and the report's test; empty when none does.</summary>
+    public ImmutableArray<RecommendationSystem> ServedBy =>
+        [.. system.Siblings().Where(s => s != system && s.WouldServe(question.Report, question.Crop.Row, Nutrient))];
 
     /// <summary>Gets the rating, when the system rates the reading but prints no rate.</summary>
-    public NutrientRating? Rating { get; init; }
+    public NutrientRating? Rating { get; internal init; }
 
     /// <summary>Gets the same as a remark for the sheet, with the systems that would serve.</summary>
-    public required Finding Finding { get; init; }
+    public Finding Finding
+    {
+        get
+        {
+            var others = ServedBy;
+            return FindingCatalog.Create(
+                code,
+                ("system", system.Name),
+                ("nutrient", SoilWords.For(Nutrient)),
+                ("reason", Reason),
+                ("others", others.IsEmpty ? "none of this library's systems" : string.Join(", ", others.Select(s => s.Id)))
+            );
+        }
+    }
 
     /// <summary>Nutrient and reason.</summary>
     /// <returns>Text such as <c>K2O: ...</c>.</returns>
     public override string ToString() => $"{SoilWords.For(Nutrient)}: {Reason}";
-
-    internal static UnansweredNutrient By(
-        string system,
-        PlantNutrient nutrient,
-        string code,
-        string reason,
-        ImmutableArray<string> others,
-        NutrientRating? rating
-    ) =>
-        new()
-        {
-            Nutrient = nutrient,
-            Reason = reason,
-            ServedBy = others,
-            Rating = rating,
-            Finding = FindingCatalog.Create(
-                code,
-                ("system", system),
-                ("nutrient", SoilWords.For(nutrient)),
-                ("reason", reason),
-                ("others", others.IsEmpty ? "none of this library's systems" : string.Join(", ", others))
-            ),
-        };
 }

@@ -9,32 +9,35 @@ namespace PlotAgronomy.Nutrients;
 /// assumed.</remarks>
 public sealed class CropRemoval : IWorkedResult
 {
-    private readonly Func<ImmutableArray<WorkedLine>> work;
+    private readonly RemovalFigure? figure;
+    private readonly CropYield yield;
+    private readonly Fraction part;
+    private readonly RetainedShare? kept;
 
-    private CropRemoval(
-        ImmutableArray<RemovedNutrient> nutrients,
-        IEnumerable<Finding> findings,
-        ImmutableArray<string> sourceIds,
-        Func<ImmutableArray<WorkedLine>> work
-    )
+    private CropRemoval(RemovalFigure? figure, CropYield yield, Fraction part, RetainedShare? kept)
     {
-        Nutrients = nutrients;
-        Findings = Finding.InOrder(findings);
-        SourceIds = sourceIds;
-        this.work = work;
+        this.figure = figure;
+        this.yield = yield;
+        this.part = part;
+        this.kept = kept;
+        Nutrients = figure is null ? [] : [.. figure.PoundsPerUnit.Where(n => IsKnown(n.Nutrient)).Select(Removed)];
     }
 
     /// <summary>Gets a plot that is only browsed: nothing is carried off.</summary>
-    public static CropRemoval Browsed { get; } = new([], [], [], () => [NothingRemoved()]);
+    public static CropRemoval Browsed { get; } = new(null, default, Fraction.One, null);
 
     /// <summary>Gets the nutrients that leave; empty on a browsed plot.</summary>
     public ImmutableArray<RemovedNutrient> Nutrients { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings =>
+        figure is { Status: DataStatus.Memory } ? [MemoryGate.FindingFor(figure.ToString(), figure.SourceIds[0])] : [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; }
+    public ImmutableArray<string> SourceIds =>
+        figure is null ? []
+        : kept is null ? figure.SourceIds
+        : [.. figure.SourceIds, kept.SourceId];
 
     /// <summary>A crop that is harvested and carried off.</summary>
     /// <param name="figure">Published figure.</param>
@@ -69,12 +72,11 @@ public sealed class CropRemoval : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => work();
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        figure is null ? [NothingRemoved()] : [.. figure.PoundsPerUnit.Where(n => IsKnown(n.Nutrient)).Select(Line)];
 
     private static WorkedLine NothingRemoved() =>
-        NutrientFormulas
-            .All["nothing-carried-off"]
-            .Line(NutrientFormulas.PerAcre(0), ("what", "Removal"));
+        NutrientFormulas.All["nothing-carried-off"].Line(NutrientFormulas.PerAcre(0), ("what", "Removal"));
 
     private static CropRemoval Create(RemovalFigure figure, CropYield yield, Fraction part, RetainedShare? kept)
     {
@@ -87,43 +89,33 @@ public sealed class CropRemoval : IWorkedResult
             );
         }
 
-        var nutrients = ImmutableArray.CreateBuilder<RemovedNutrient>();
-        foreach (var (nutrient, low, high) in figure.PoundsPerUnit)
-        {
-            if (kept is null || kept.Of(nutrient) is not null)
-            {
-                double share = kept?.Of(nutrient)?.Value ?? 1;
-                nutrients.Add(new RemovedNutrient(nutrient, Rate(low), Rate(high)));
+        return new CropRemoval(figure, yield, part, kept);
+    }
 
-                ApplicationRate Rate(double perUnit) =>
-                    ApplicationRate.FromPoundsPerAcre(RemovalMath.PoundsPerAcre(yield.PerAcre, perUnit, part.Value, share));
-            }
-        }
+    /// <summary>A nutrient without a published share is left out of what is grazed.</summary>
+    private bool IsKnown(PlantNutrient nutrient) => kept is null || kept.Of(nutrient) is not null;
 
-        ImmutableArray<string> sources = kept is null ? figure.SourceIds : [.. figure.SourceIds, kept.SourceId];
-        return new CropRemoval(
-            nutrients.ToImmutable(),
-            figure.Status == DataStatus.Memory ? [MemoryGate.FindingFor(figure.ToString(), figure.SourceIds[0])] : [],
-            sources,
-            Lines
-        );
+    private double ShareKept(PlantNutrient nutrient) => kept?.Of(nutrient)?.Value ?? 1;
 
-        ImmutableArray<WorkedLine> Lines() =>
-            [
-                .. from n in nutrients
-                from perUnit in figure.PoundsPerUnit
-                where perUnit.Nutrient == n.Nutrient
-                select NutrientFormulas
-                    .All["crop-removal"]
-                    .Line(
-                        $"{NutrientWords.Range(n.Low.PoundsPerAcre, n.High.PoundsPerAcre)} lb/ac",
-                        ("nutrient", SoilWords.For(n.Nutrient)),
-                        ("yield", yield.ToString()),
-                        ("pounds a unit", NutrientWords.Range(perUnit.Low, perUnit.High)),
-                        ("part carried off", NutrientFormulas.Number(part.Value)),
-                        ("share kept", NutrientFormulas.Number(kept?.Of(n.Nutrient)?.Value ?? 1))
-                    )
-                    .From(figure.SourceIds[0], figure.Status),
-            ];
+    private RemovedNutrient Removed((PlantNutrient Nutrient, double Low, double High) perUnit) =>
+        new(perUnit.Nutrient, Rate(perUnit.Nutrient, perUnit.Low), Rate(perUnit.Nutrient, perUnit.High));
+
+    private ApplicationRate Rate(PlantNutrient nutrient, double perUnit) =>
+        ApplicationRate.FromPoundsPerAcre(RemovalMath.PoundsPerAcre(yield.PerAcre, perUnit, part.Value, ShareKept(nutrient)));
+
+    private WorkedLine Line((PlantNutrient Nutrient, double Low, double High) perUnit)
+    {
+        var removed = Removed(perUnit);
+        return NutrientFormulas
+            .All["crop-removal"]
+            .Line(
+                $"{NutrientWords.Range(removed.Low.PoundsPerAcre, removed.High.PoundsPerAcre)} lb/ac",
+                ("nutrient", SoilWords.For(perUnit.Nutrient)),
+                ("yield", yield.ToString()),
+                ("pounds a unit", NutrientWords.Range(perUnit.Low, perUnit.High)),
+                ("part carried off", NutrientFormulas.Number(part.Value)),
+                ("share kept", NutrientFormulas.Number(ShareKept(perUnit.Nutrient)))
+            )
+            .From(figure!.SourceIds[0], figure.Status);
     }
 }

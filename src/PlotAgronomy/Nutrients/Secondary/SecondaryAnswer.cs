@@ -6,57 +6,70 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What a rule for a secondary or trace nutrient says about one report.</summary>
 public sealed class SecondaryAnswer : IWorkedResult
 {
-    private readonly double? test;
+    private readonly SecondaryOutcome outcome;
+    private readonly SoilReport report;
+    private readonly SecondarySetting setting;
 
-    internal SecondaryAnswer(
-        SecondaryRule rule,
-        ApplicationRate? low,
-        ApplicationRate? high,
-        bool? isNeeded,
-        string reason,
-        double? test,
-        IEnumerable<Finding> findings
-    )
+    internal SecondaryAnswer(SecondaryRule rule, SoilReport report, SecondarySetting setting, SecondaryOutcome outcome)
     {
+        this.report = report;
+        this.setting = setting;
+        this.outcome = outcome;
         Rule = rule;
-        Low = low;
-        High = high;
-        IsNeeded = isNeeded;
-        Reason = reason;
-        this.test = test;
-        Findings = Finding.InOrder(findings);
     }
 
     /// <summary>Gets the rule.</summary>
     public SecondaryRule Rule { get; }
 
     /// <summary>Gets the lower end of the rate; null when the rule prints none or could not answer.</summary>
-    public ApplicationRate? Low { get; }
+    public ApplicationRate? Low => outcome.Low;
 
     /// <summary>Gets the upper end of the rate; null when the rule prints none or could not answer.</summary>
-    public ApplicationRate? High { get; }
+    public ApplicationRate? High => outcome.High;
 
     /// <summary>Gets whether the nutrient is needed; null when the rule could not answer.</summary>
-    public bool? IsNeeded { get; }
+    public bool? IsNeeded => outcome.IsNeeded;
 
     /// <summary>Gets the reason or the advice printed with the rate.</summary>
-    public string Reason { get; }
+    public string Reason => outcome.Reason;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings
+    {
+        get
+        {
+            var findings = new List<Finding>();
+            new SecondaryRuleRun(Rule.Rows, report, setting, findings).Run();
+            return Finding.InOrder(findings);
+        }
+    }
 
     /// <inheritdoc/>
     public ImmutableArray<string> SourceIds => [Rule.SourceId];
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => Low is { } low && High is { } high ? [Equation ?? AsPrinted(low, high)] : [];
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        Low is { } low && High is { } high
+            ? [outcome.EquationRow is { } row ? EquationLine(row, high) : AsPrinted(low, high)]
+            : [];
 
-    /// <summary>The line of the equation that gave the rate; null for a rate that is printed.</summary>
-    internal WorkedLine? Equation { private get; init; }
+    /// <summary>The rule's equation; what it prints with a minus is held as a negative number.</summary>
+    private WorkedLine EquationLine(SecondaryRuleRow row, ApplicationRate rate) =>
+        NutrientFormulas
+            .All[row.PerPh is null ? "kansas-zinc" : "tri-state-zinc-manganese"]
+            .Line(
+                $"{Amounts.Print(rate.PoundsPerAcre, 1)} lb/ac",
+                ("what", $"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}"),
+                ("constant", NutrientFormulas.Number(Math.Abs(row.RateLow!.Value))),
+                ("pounds a ppm", NutrientFormulas.Number(-row.PerTest ?? 0)),
+                ("test", NutrientFormulas.Number(outcome.Test ?? 0)),
+                ("pounds a pH unit", NutrientFormulas.Number(row.PerPh ?? 0)),
+                ("pH", NutrientFormulas.Number(report.WaterPh?.Value ?? 0))
+            );
 
     private WorkedLine AsPrinted(ApplicationRate low, ApplicationRate high)
     {
-        string at = test is { } value ? $" at {NutrientFormulas.Number(value)}" : "";
+        string at = outcome.Test is { } value ? $" at {NutrientFormulas.Number(value)}" : "";
         return NutrientFormulas.AsPrinted(
             $"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}",
             $"{NutrientWords.Range(low, high)} lb/ac{at}: {Reason}",

@@ -86,7 +86,8 @@ public sealed class SecondaryRule
     public SecondaryAnswer Answer(SoilReport report, SecondarySetting? setting = null)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return new SecondaryRuleRun(this, report, setting ?? SecondarySetting.Unknown).Run();
+        var known = setting ?? SecondarySetting.Unknown;
+        return new SecondaryAnswer(this, report, known, new SecondaryRuleRun(Rows, report, known).Run());
     }
 
     /// <summary>The rule's title.</summary>

@@ -21,10 +21,10 @@ internal sealed class SecondaryRuleRow
         Analyte = row.ChoiceOrNull<SoilAnalyte>("analyte");
         Extractants = row.Choices<Extractant>("extractants");
         Unit = row.ChoiceOrNull<SoilTestUnit>("unit");
-        ManganeseIndex = row.ChoiceOrNull<ManganeseEquation>("manganese_equation") switch
+        ManganeseIndex = row.ChoiceOrNull<PrintedIndex>("manganese_equation") switch
         {
-            ManganeseEquation.NorthCarolinaA => ManganeseAvailability.NorthCarolinaA,
-            ManganeseEquation.NorthCarolinaB => ManganeseAvailability.NorthCarolinaB,
+            PrintedIndex.NorthCarolinaA => ManganeseAvailability.NorthCarolinaA,
+            PrintedIndex.NorthCarolinaB => ManganeseAvailability.NorthCarolinaB,
             _ => null,
         };
         TestBelow = row.NumberOrNull("test_below");
@@ -43,7 +43,7 @@ internal sealed class SecondaryRuleRow
         Status = row.Status();
     }
 
-    private enum ManganeseEquation
+    private enum PrintedIndex
     {
         NorthCarolinaA,
         NorthCarolinaB,

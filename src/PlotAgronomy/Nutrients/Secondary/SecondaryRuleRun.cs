@@ -1,35 +1,46 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>One rule asked of one report.</summary>
-internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, SecondarySetting setting)
+internal sealed class SecondaryRuleRun(
+    ImmutableArray<SecondaryRuleRow> rows,
+    SoilReport report,
+    SecondarySetting setting,
+    List<Finding>? findings = null
+)
 {
-    private readonly List<Finding> findings = [];
+    private SoilClass? SoilClass => setting.SoilClass ?? report.SoilClass;
 
-    internal SecondaryAnswer Run()
+    internal SecondaryOutcome Run()
     {
-        if (rule.Status == DataStatus.Memory)
+        if (rows[0].Status == DataStatus.Memory)
         {
-            findings.Add(MemoryGate.FindingFor(rule.Title, rule.SourceId));
+            findings?.Add(MemoryGate.FindingFor(rows[0].Title, rows[0].SourceId));
         }
 
         double? test = null;
-        if (rule.Rows[0].Analyte is { } analyte)
+        if (rows[0].Analyte is { } analyte)
         {
-            test = new SecondaryTest(rule.Title, report, findings).ValueFor(analyte, rule.Rows[0]);
+            test = new SecondaryTest(rows[0].Title, report, findings).ValueFor(analyte, rows[0]);
             if (test is null)
             {
                 return Silent();
             }
         }
 
-        foreach (var row in rule.Rows.Where(r => r.SoilClass is null || r.SoilClass == (setting.SoilClass ?? report.SoilClass)))
+        foreach (var row in rows)
         {
+            if (row.SoilClass is not null && row.SoilClass != SoilClass)
+            {
+                continue;
+            }
+
             if (Missing(row) is { } fact)
             {
-                findings.Add(FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rule.Title), ("fact", fact)));
+                findings?.Add(FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rows[0].Title), ("fact", fact)));
                 return Silent();
             }
 
@@ -39,23 +50,21 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
             }
         }
 
-        if (rule.Rows.All(r => r.SoilClass is not null) && (setting.SoilClass ?? report.SoilClass) is null)
+        if (SoilClass is null && rows.All(r => r.SoilClass is not null))
         {
-            findings.Add(
-                FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rule.Title), ("fact", "The soil class"))
+            findings?.Add(
+                FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", rows[0].Title), ("fact", "The soil class"))
             );
             return Silent();
         }
 
-        return Answer(
-            ApplicationRate.Zero,
-            ApplicationRate.Zero,
-            false,
-            test is { } value
-                ? $"the test is high enough ({Amounts.Print(value, 4)}), so none is needed"
-                : "it does not apply here, so none is needed",
-            test
-        );
+        return new SecondaryOutcome
+        {
+            Low = ApplicationRate.Zero,
+            High = ApplicationRate.Zero,
+            IsNeeded = false,
+            Test = test,
+        };
     }
 
     private string? Missing(SecondaryRuleRow row) =>
@@ -85,33 +94,52 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
             );
     }
 
-    private SecondaryAnswer Rate(SecondaryRuleRow row, double? test)
+    private SecondaryOutcome Rate(SecondaryRuleRow row, double? test)
     {
         string reason = row.Advice ?? "as printed";
         if (row.Condition == SecondaryCondition.NoLimeDue && setting.IsLimeDue)
         {
-            findings.Add(FindingCatalog.Create(NutrientCodes.MagnesiumDolomite));
-            return Answer(ApplicationRate.Zero, ApplicationRate.Zero, true, "dolomitic lime brings it", test);
+            findings?.Add(FindingCatalog.Create(NutrientCodes.MagnesiumDolomite));
+            return new SecondaryOutcome
+            {
+                Low = ApplicationRate.Zero,
+                High = ApplicationRate.Zero,
+                IsNeeded = true,
+                Test = test,
+                Advice = "dolomitic lime brings it",
+            };
         }
 
         if (row.RateLow is not { } low || row.RateHigh is not { } high)
         {
-            return Answer(null, null, true, reason, test);
+            return new SecondaryOutcome
+            {
+                IsNeeded = true,
+                Test = test,
+                Advice = reason,
+            };
         }
 
         var from = ApplicationRate.FromPoundsPerAcre(Pounds(low));
         var to = ApplicationRate.FromPoundsPerAcre(Pounds(high));
         if (row.Nutrient == PlantNutrient.Boron)
         {
-            findings.Add(
+            findings?.Add(
                 to > ApplicationRate.Zero
                     ? FindingCatalog.Create(NutrientCodes.BoronToxicity, ("rate", Amounts.Print(to.PoundsPerAcre, 4)))
                     : FindingCatalog.Create(NutrientCodes.BoronDiscouraged)
             );
         }
 
-        var line = row.PerTest is null ? null : EquationLine(row, low, test ?? 0, to);
-        return Answer(from, to, to > ApplicationRate.Zero, reason, test, line);
+        return new SecondaryOutcome
+        {
+            Low = from,
+            High = to,
+            IsNeeded = to > ApplicationRate.Zero,
+            Test = test,
+            Advice = reason,
+            EquationRow = row.PerTest is null ? null : row,
+        };
 
         double Pounds(double constant) =>
             row.PerPh is { } perPh
@@ -120,28 +148,5 @@ internal sealed class SecondaryRuleRun(SecondaryRule rule, SoilReport report, Se
             : Math.Max(0, constant);
     }
 
-    /// <summary>The rule's equation; what it prints with a minus is held as a negative number.</summary>
-    private WorkedLine EquationLine(SecondaryRuleRow row, double constant, double test, ApplicationRate rate) =>
-        NutrientFormulas
-            .All[row.PerPh is null ? "kansas-zinc" : "tri-state-zinc-manganese"]
-            .Line(
-                $"{Amounts.Print(rate.PoundsPerAcre, 1)} lb/ac",
-                ("what", $"{SoilWords.For(rule.Nutrient)}, {rule.Title}"),
-                ("constant", NutrientFormulas.Number(Math.Abs(constant))),
-                ("pounds a ppm", NutrientFormulas.Number(-row.PerTest ?? 0)),
-                ("test", NutrientFormulas.Number(test)),
-                ("pounds a pH unit", NutrientFormulas.Number(row.PerPh ?? 0)),
-                ("pH", NutrientFormulas.Number(report.WaterPh?.Value ?? 0))
-            );
-
-    private SecondaryAnswer Silent() => Answer(null, null, null, "no figure", null);
-
-    private SecondaryAnswer Answer(
-        ApplicationRate? low,
-        ApplicationRate? high,
-        bool? needed,
-        string reason,
-        double? test,
-        WorkedLine? equation = null
-    ) => new(rule, low, high, needed, reason, test, findings) { Equation = equation };
+    private static SecondaryOutcome Silent() => new();
 }

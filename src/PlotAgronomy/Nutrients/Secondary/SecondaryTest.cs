@@ -4,7 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Finds the number a rule holds against its limits: the test in the rule's unit, or the index made of it.</summary>
-internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Finding> findings)
+internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Finding>? findings)
 {
     /// <summary>The number, or null with a finding.</summary>
     internal double? ValueFor(SoilAnalyte analyte, SecondaryRuleRow row)
@@ -15,7 +15,7 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
         );
         if (reading is null)
         {
-            findings.Add(
+            findings?.Add(
                 readings.IsEmpty
                     ? FindingCatalog.Create(
                         NutrientCodes.SecondaryTestMissing,
@@ -49,11 +49,11 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
         )
         {
             var conversion = reading.ConvertTo(row.Unit.Value, SampledSoil.Of(report));
-            findings.AddRange(conversion.Findings);
+            findings?.AddRange(conversion.Findings);
             return conversion.Converted.PrintedValue;
         }
 
-        findings.Add(NotAccepted(reading.Analyte, SoilWords.For(row.Unit!.Value), SoilWords.For(reading.Unit)));
+        findings?.Add(NotAccepted(reading.Analyte, SoilWords.For(row.Unit!.Value), SoilWords.For(reading.Unit)));
         return null;
     }
 
@@ -64,7 +64,7 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
             return index(reading, ph).Index;
         }
 
-        findings.Add(FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", ruleTitle), ("fact", "The water pH")));
+        findings?.Add(FindingCatalog.Create(NutrientCodes.SecondaryFactMissing, ("rule", ruleTitle), ("fact", "The water pH")));
         return null;
     }
 

@@ -1,16 +1,23 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The rate, or range of rates, printed for one class of a system's scale on one crop.</summary>
-internal sealed record ClassRate(string ScaleId, int Order, double Low, double High, ClassRate.PrintedUnit Unit, Origin Origin)
+internal sealed record ClassRate(
+    string System,
+    CropRow Crop,
+    PlantNutrient Nutrient,
+    string ScaleId,
+    int Order,
+    double Low,
+    double High,
+    ClassRate.PrintedUnit Unit,
+    Origin Origin
+)
 {
-    private static readonly Lazy<ILookup<(string System, CropRow Crop, PlantNutrient Nutrient), ClassRate>> Rates = Table.Grouped(
-        "Nutrients/Data/class-rates.csv",
-        r => (r.Text("system_id"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-        FromRow
-    );
+    private static readonly Table<ClassRate> Table = new("Nutrients/Data/class-rates.csv", FromRow);
 
     internal enum PrintedUnit
     {
@@ -37,8 +44,7 @@ internal sealed record ClassRate(string ScaleId, int Order, double Low, double H
         }
     }
 
-    internal static IEnumerable<ClassRate> For(string systemId, CropRow crop, PlantNutrient nutrient) =>
-        Rates.Value[(systemId, crop, nutrient)];
+    internal static ImmutableArray<ClassRate> Of(string systemId) => [.. Table.Rows.Where(r => r.System == systemId)];
 
     internal ApplicationRate ToRate(double printed, double yield) =>
         Unit switch
@@ -72,6 +78,9 @@ internal sealed record ClassRate(string ScaleId, int Order, double Low, double H
 
     private static ClassRate FromRow(CsvRow row) =>
         new(
+            row.Text("system_id"),
+            row.Choice<CropRow>("crop"),
+            row.Choice<PlantNutrient>("nutrient"),
             row.Text("scale_id"),
             row.Integer("class_order"),
             row.Number("rate_low"),

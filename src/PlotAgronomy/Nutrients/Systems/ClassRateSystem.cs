@@ -7,127 +7,172 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A printed rate, or range of rates, for each class of the system's own scale.</summary>
 internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSystem(record)
 {
+    /// <summary>The class that is held as it is.</summary>
+    private const string Optimum = "optimum";
+
+    private readonly ImmutableArray<ClassRate> rates = ClassRate.Of(record.Id);
+
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
-        if (question.Setting.SampleMoisture is null && AsksForMoisture(reading))
+        var condition = ScaleCondition.None;
+        if (AsksForMoisture(reading))
         {
-            return Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.FactMissing,
-                "its potassium classes differ for field-moist and for dried samples"
-            );
+            if (question.Setting.SampleMoisture is not { } state)
+            {
+                return AskFor(reading.Nutrient, question, () =>
+                    "its potassium classes differ for field-moist and for dried samples"
+                );
+            }
+
+            condition = state == SampleMoisture.Dried ? ScaleCondition.Dried : ScaleCondition.FieldMoist;
         }
 
-        var rates = ClassRate.For(Id, question.Crop.Row, reading.Nutrient);
-        var scale = RatingTables
-            .Of(Id)
-            .First(s =>
-                s.Analyte == reading.Reading.Analyte
-                && ReportReadings.IsAccepted(reading.Reading.Extractant, s.Extractants)
-                && s.Condition switch
-                {
-                    ScaleCondition.FieldMoist => question.Setting.SampleMoisture == SampleMoisture.FieldMoist,
-                    ScaleCondition.Dried => question.Setting.SampleMoisture == SampleMoisture.Dried,
-                    _ => true,
-                }
-            );
-        if (reading.RatingOn(scale, Id) is not { } rating)
+        var scale = PrintedScale(reading, question.Crop.Row, condition);
+        if (scale.ClassOf(reading.Value) is not { } found)
         {
-            return Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.BeyondPrintedTable,
-                $"{reading.Words} lies above the last class it prints, where the rate is none already"
-            );
+            return BeyondTheTable(question, reading);
         }
 
-        if (rates.FirstOrDefault(r => r.ScaleId == scale.Id && r.Order == rating.Class.Order) is not { } row)
+        if (RateFor(scale, found, question.Crop.Row, reading.Nutrient) is not { } row)
         {
-            return Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.RatesNotHeld,
-                $"{rating}: for a {scale.Scope} only the classes are in this library, not the rates",
-                rating
-            );
+            return NoRate(question, reading, RatingOn(reading, scale)!);
         }
 
-        if (row.AsksForYield && question.Crop.Yield is null)
-        {
-            return Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.FactMissing,
-                $"{rating}; its rate is for each ton of yield hoped for, and no yield is assumed",
-                rating
-            );
-        }
-
-        return NeedFrom(question, reading, rating, row);
+        return row.AsksForYield && question.Crop.Yield is null
+            ? NoYield(question, reading, RatingOn(reading, scale)!)
+            : NeedFrom(question, reading, scale, row);
     }
 
-    private bool AsksForMoisture(DomainReading reading) =>
-        RatingTables
-            .Of(Id)
-            .Any(s => s.Analyte == reading.Reading.Analyte && s.Condition is (ScaleCondition.FieldMoist or ScaleCondition.Dried));
+    private bool AsksForMoisture(DomainReading reading)
+    {
+        foreach (var scale in Scales)
+        {
+            if (scale.Analyte == reading.Reading.Analyte && scale.Condition is ScaleCondition.FieldMoist or ScaleCondition.Dried)
+            {
+                return true;
+            }
+        }
 
-    private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, NutrientRating rating, ClassRate row)
+        return false;
+    }
+
+    private ClassRate? RateFor(RatingScale scale, RatingClass found, CropRow crop, PlantNutrient nutrient)
+    {
+        foreach (var rate in rates)
+        {
+            if (rate.Crop == crop && rate.Nutrient == nutrient && rate.ScaleId == scale.Id && rate.Order == found.Order)
+            {
+                return rate;
+            }
+        }
+
+        return null;
+    }
+
+    private UnansweredNutrient BeyondTheTable(SystemQuestion question, DomainReading reading) =>
+        Refuse(reading.Nutrient, question, NutrientCodes.BeyondPrintedTable, () =>
+            $"{reading.Words} lies above the last class it prints, where the rate is none already"
+        );
+
+    private UnansweredNutrient NoRate(SystemQuestion question, DomainReading reading, NutrientRating rating) =>
+        Refuse(
+            reading.Nutrient,
+            question,
+            NutrientCodes.RatesNotHeld,
+            () => $"{rating}: for a {rating.Scale.Scope} only the classes are in this library, not the rates",
+            rating
+        );
+
+    private UnansweredNutrient NoYield(SystemQuestion question, DomainReading reading, NutrientRating rating) =>
+        Refuse(
+            reading.Nutrient,
+            question,
+            NutrientCodes.FactMissing,
+            () => $"{rating}; its rate is for each ton of yield hoped for, and no yield is assumed",
+            rating
+        );
+
+    private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, RatingScale scale, ClassRate row)
     {
         double yield = question.Crop.Yield?.PerAcre ?? 0;
         var low = row.ToRate(row.Low, yield);
-        bool isRange = row.High > row.Low;
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        if (row.IsLegalMaximum)
-        {
-            findings.Add(FindingCatalog.Create(NutrientCodes.LegalMaximum, ("system", Name)));
-        }
-
-        if (isRange)
-        {
-            findings.Add(
-                FindingCatalog.Create(
-                    NutrientCodes.RangeOnly,
-                    ("system", Name),
-                    ("low", Amounts.Print(low, decimals: 1)),
-                    ("high", Amounts.Print(row.ToRate(row.High, yield), decimals: 1))
-                )
-            );
-        }
-
-        if (
-            Philosophy == SystemPhilosophy.BuildUpAndMaintenance
-            && rating.Name == "optimum"
-            && !question.Crop.IsCarriedOff
-            && row.Low > 0
-        )
-        {
-            findings.Add(
-                FindingCatalog.Create(
-                    NutrientCodes.MaintenancePrinted,
-                    ("system", Name),
-                    ("rate", Amounts.Print(low, decimals: 1)),
-                    ("nutrient", SoilWords.For(reading.Nutrient))
-                )
-            );
-        }
-
-        string here = row.AsksForYield ? $", here {question.Crop.Yield}" : "";
-        return new NutrientNeed
+        return new NutrientNeed(new Grounds(this, question, reading, scale, row))
         {
             Nutrient = reading.Nutrient,
             Rate = low,
             PublishedLow = low,
             PublishedHigh = row.ToRate(row.High, yield),
             IsLegalMaximum = row.IsLegalMaximum,
-            Rating = rating,
-            Why =
-                $"{reading.Subject} is {rating.Verdict}; for this class the table prints {row.Words} on "
-                + $"{CropRows.WordsFor(question.Crop.Row)}{here}.",
-            Status = Statuses.WeakestOf(rating.Status, row.Origin.Status),
-            SourceIds = [.. row.Origin.SourceIds.Concat(rating.SourceIds).Distinct(StringComparer.Ordinal)],
-            Findings = findings.ToImmutable(),
-            Work = () => [row.Line(reading.Nutrient, rating.Name, yield)],
+            Status = Statuses.WeakestOf(scale.StatusOf(scale.ClassOf(reading.Value)!), row.Origin.Status),
         };
+    }
+
+    private sealed class Grounds(
+        ClassRateSystem system,
+        SystemQuestion question,
+        DomainReading reading,
+        RatingScale scale,
+        ClassRate row
+    ) : NeedGrounds
+    {
+        internal override string Why
+        {
+            get
+            {
+                string here = row.AsksForYield ? $", here {question.Crop.Yield}" : "";
+                return $"{reading.Subject} is {Rating.Verdict}; for this class the table prints {row.Words} on "
+                    + $"{CropRows.WordsFor(question.Crop.Row)}{here}.";
+            }
+        }
+
+        internal override NutrientRating Rating => system.RatingOn(reading, scale)!;
+
+        internal override ImmutableArray<string> SourceIds =>
+            [.. row.Origin.SourceIds.Concat(scale.SourceIds).Distinct(StringComparer.Ordinal)];
+
+        internal override ImmutableArray<Finding> Findings
+        {
+            get
+            {
+                var low = row.ToRate(row.Low, Yield);
+                var findings = ImmutableArray.CreateBuilder<Finding>();
+                if (row.IsLegalMaximum)
+                {
+                    findings.Add(FindingCatalog.Create(NutrientCodes.LegalMaximum, ("system", system.Name)));
+                }
+
+                if (row.High > row.Low)
+                {
+                    findings.Add(
+                        FindingCatalog.Create(
+                            NutrientCodes.RangeOnly,
+                            ("system", system.Name),
+                            ("low", Amounts.Print(low, decimals: 1)),
+                            ("high", Amounts.Print(row.ToRate(row.High, Yield), decimals: 1))
+                        )
+                    );
+                }
+
+                if (HoldsTheSoil && !question.Crop.IsCarriedOff && row.Low > 0)
+                {
+                    findings.Add(
+                        FindingCatalog.Create(
+                            NutrientCodes.MaintenancePrinted,
+                            ("system", system.Name),
+                            ("rate", Amounts.Print(low, decimals: 1)),
+                            ("nutrient", SoilWords.For(reading.Nutrient))
+                        )
+                    );
+                }
+
+                return findings.ToImmutable();
+            }
+        }
+
+        private double Yield => question.Crop.Yield?.PerAcre ?? 0;
+
+        private bool HoldsTheSoil => system.Philosophy == SystemPhilosophy.BuildUpAndMaintenance && Rating.Name == Optimum;
+
+        internal override ImmutableArray<WorkedLine> Lines() => [row.Line(reading.Nutrient, Rating.Name, Yield)];
     }
 }

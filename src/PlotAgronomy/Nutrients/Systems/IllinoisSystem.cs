@@ -1,4 +1,5 @@
-using PlotAgronomy.Soil;
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -6,20 +7,26 @@ namespace PlotAgronomy.Nutrients;
 /// it.</summary>
 internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record)
 {
+    private static readonly Constant Years = NutrientConstants.All.Find("IL-years");
+    private static readonly Constant WheatMaintenance = NutrientConstants.All.Find("IL-wheat-maintenance");
+    private static readonly Levels PhosphateOnLow = new("IL-P-goal-low", "IL-P-limit-low", "IL-P-factor");
+    private static readonly Levels PhosphateOnMedium = new("IL-P-goal-medium", "IL-P-limit-medium", "IL-P-factor");
+    private static readonly Levels PhosphateOnHigh = new("IL-P-goal-high", "IL-P-limit-high", "IL-P-factor");
+    private static readonly Levels PotashOnLow = new("IL-K-goal-low", "IL-K-limit-low", "IL-K-factor");
+    private static readonly Levels PotashOnHigh = new("IL-K-goal-high", "IL-K-limit-high", "IL-K-factor");
+
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
-        var group = isPotash ? question.Setting.ExchangeCapacityGroup : question.Setting.PhosphorusSupply;
-        if (group is null || (isPotash && group == SoilSupply.Medium))
+        if ((isPotash ? Potash(question.Setting) : Phosphate(question.Setting)) is not { } levels)
         {
-            return Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.FactMissing,
-                isPotash
-                    ? "its potassium goal asks whether the soil counts as low or high in exchange capacity"
-                    : "its phosphorus goal asks for the phosphorus-supplying power of the soil (low, medium or high)"
-            );
+            return isPotash
+                ? AskFor(reading.Nutrient, question, () =>
+                    "its potassium goal asks whether the soil counts as low or high in exchange capacity"
+                )
+                : AskFor(reading.Nutrient, question, () =>
+                    "its phosphorus goal asks for the phosphorus-supplying power of the soil (low, medium or high)"
+                );
         }
 
         if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
@@ -27,75 +34,100 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        string letter = isPotash ? "K" : "P";
-        string level = NutrientWords.Supplies[group.Value];
-        var goal = NutrientConstants.All.Find($"IL-{letter}-goal-{level}");
-        var limit = NutrientConstants.All.Find($"IL-{letter}-limit-{level}");
-        var factor = NutrientConstants.All.Find($"IL-{letter}-factor");
-        var years = NutrientConstants.All.Find("IL-years");
-        double times =
-            !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? NutrientConstants.All["IL-wheat-maintenance"] : 1;
-        double buildUp = SystemMath.IllinoisBuildUp(reading.Value, goal, factor, years);
-        bool isAboveLimit = reading.Value > limit;
-        double replaced = SystemMath.IllinoisReplacement(reading.Value, limit, replacement.Pounds, times);
-        bool builds = buildUp > 0;
-        var scale = LimitScale.Of(
-            $"IL-{letter}",
-            reading,
-            question.Crop.Row,
-            $"goal {Amounts.Print(goal, 4)}, limit {Amounts.Print(limit, 4)} lb/ac",
-            Statuses.WeakestOf(goal.Status, limit.Status),
-            $"{goal.SourceId};{limit.SourceId}",
-            [("build-up", goal, false), ("maintenance", limit, true)],
-            "none"
-        );
+        double times = !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? WheatMaintenance : 1;
+        double buildUp = SystemMath.IllinoisBuildUp(reading.Value, levels.Goal, levels.Factor, Years);
+        var grounds = new Grounds(this, question, reading, replacement, levels, times)
+        {
+            BuildUp = buildUp,
+            Replaced = SystemMath.IllinoisReplacement(reading.Value, levels.Limit, replacement.Pounds, times),
+        };
+        var other = buildUp > 0 ? levels.Factor : levels.Limit;
+        return Need(grounds, Statuses.WeakestOf(levels.Goal.Status, other.Status, replacement.Status));
+    }
 
-        string nutrient = SoilWords.For(reading.Nutrient);
-        return Need(
-            question,
-            reading,
-            new Parts(
-                buildUp,
-                replaced,
-                builds
-                        ? $"{reading.Subject} is below the goal of {reading.Limit(goal)}, so a quarter of the build-up is due "
-                            + $"this year; {replacement.PutBack}."
-                    : isAboveLimit ? $"{reading.Subject} is above the limit of {reading.Limit(limit)}, so none is needed."
-                    : $"{reading.Subject} lies between the goal of {reading.Limit(goal)} and the limit of "
-                        + $"{reading.Limit(limit)}; {replacement.PutBack}.",
-                Statuses.WeakestOf(
-                    builds ? Statuses.WeakestOf(goal.Status, factor.Status) : Statuses.WeakestOf(goal.Status, limit.Status),
-                    replacement.Status
-                ),
-                [.. factor.SourceId.Split(';'), .. goal.SourceId.Split(';'), replacement.SourceId ?? goal.SourceId]
-            )
-            {
-                Rating = reading.RatingOn(scale, Id),
-                Lines = () => [BuildUpLine(), .. ReplacementLines(replacement, nutrient, ReplacementLine)],
-            }
-        );
+    private static Levels? Phosphate(PlotSetting setting) =>
+        setting.PhosphorusSupply switch
+        {
+            SoilSupply.Low => PhosphateOnLow,
+            SoilSupply.Medium => PhosphateOnMedium,
+            SoilSupply.High => PhosphateOnHigh,
+            _ => null,
+        };
 
-        WorkedLine BuildUpLine() =>
+    /// <summary>No goal is printed between low and high.</summary>
+    private static Levels? Potash(PlotSetting setting) =>
+        setting.ExchangeCapacityGroup switch
+        {
+            SoilSupply.Low => PotashOnLow,
+            SoilSupply.High => PotashOnHigh,
+            _ => null,
+        };
+
+    private sealed record Levels(Constant Goal, Constant Limit, Constant Factor)
+    {
+        internal Levels(string goal, string limit, string factor)
+            : this(NutrientConstants.All.Find(goal), NutrientConstants.All.Find(limit), NutrientConstants.All.Find(factor)) { }
+    }
+
+    private sealed class Grounds(
+        RecommendationSystem system,
+        SystemQuestion question,
+        DomainReading reading,
+        Replacement replacement,
+        Levels levels,
+        double times
+    ) : BuildUpGrounds(system, question, reading, replacement)
+    {
+        internal override string Why =>
+            BuildUp > 0
+                ? $"{Reading.Subject} is below the goal of {Reading.Limit(levels.Goal)}, so a quarter of the build-up is due "
+                    + $"this year; {Replacement.PutBack}."
+            : Reading.Value > levels.Limit
+                ? $"{Reading.Subject} is above the limit of {Reading.Limit(levels.Limit)}, so none is needed."
+            : $"{Reading.Subject} lies between the goal of {Reading.Limit(levels.Goal)} and the limit of "
+                + $"{Reading.Limit(levels.Limit)}; {Replacement.PutBack}.";
+
+        internal override NutrientRating? Rating =>
+            System.RatingOn(
+                Reading,
+                LimitScale.Of(
+                    IsPotash ? $"{System.Id}-K" : $"{System.Id}-P",
+                    Reading,
+                    Question.Crop.Row,
+                    $"goal {Amounts.Print(levels.Goal, 4)}, limit {Amounts.Print(levels.Limit, 4)} lb/ac",
+                    Statuses.WeakestOf(levels.Goal.Status, levels.Limit.Status),
+                    $"{levels.Goal.SourceId};{levels.Limit.SourceId}",
+                    [("build-up", levels.Goal, false), ("maintenance", levels.Limit, true)],
+                    "none"
+                )
+            );
+
+        private protected override ImmutableArray<string> SourcesOfParts =>
+            [levels.Factor.SourceId, levels.Goal.SourceId, Replacement.SourceId ?? levels.Goal.SourceId];
+
+        private protected override IEnumerable<WorkedLine> LinesOfParts() => [BuildUpLine(), .. ReplacementLines(Sum)];
+
+        private WorkedLine BuildUpLine() =>
             NutrientFormulas
-                .All[isPotash ? "illinois-potash-build-up" : "illinois-phosphate-build-up"]
+                .All[IsPotash ? "illinois-potash-build-up" : "illinois-phosphate-build-up"]
                 .Line(
-                    NutrientFormulas.PerAcre(buildUp),
-                    ("nutrient", nutrient),
-                    ("goal", NutrientFormulas.Number(goal)),
-                    ("test", NutrientFormulas.Number(reading.Value)),
-                    ("pounds a pound of test", NutrientFormulas.Number(factor)),
-                    ("years", NutrientFormulas.Number(years))
+                    NutrientFormulas.PerAcre(BuildUp),
+                    ("nutrient", NutrientInWords),
+                    ("goal", NutrientFormulas.Number(levels.Goal)),
+                    ("test", NutrientFormulas.Number(Reading.Value)),
+                    ("pounds a pound of test", NutrientFormulas.Number(levels.Factor)),
+                    ("years", NutrientFormulas.Number(Years))
                 );
 
-        WorkedLine ReplacementLine() =>
+        private WorkedLine Sum() =>
             NutrientFormulas
                 .All["illinois-replacement"]
                 .Line(
-                    NutrientFormulas.PerAcre(replaced),
-                    ("nutrient", nutrient),
-                    ("test", NutrientFormulas.Number(reading.Value)),
-                    ("limit", NutrientFormulas.Number(limit)),
-                    ("carried off", NutrientFormulas.Number(replacement.Pounds)),
+                    NutrientFormulas.PerAcre(Replaced),
+                    ("nutrient", NutrientInWords),
+                    ("test", NutrientFormulas.Number(Reading.Value)),
+                    ("limit", NutrientFormulas.Number(levels.Limit)),
+                    ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
                     ("times removal", NutrientFormulas.Number(times))
                 );
     }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -8,119 +7,99 @@ namespace PlotAgronomy.Nutrients;
 /// rate.</summary>
 internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), Equation>> Equations = Table.Grouped(
+    private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), LinearEquation>> Equations = Table.Grouped(
         "Nutrients/Data/linear-equations.csv",
         r => (r.Text("system_id"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-        r => new Equation(
-            r.Choices<Extractant>("extractants"),
-            r.Text("formula"),
-            r.Number("constant"),
-            r.Number("per_yield"),
-            r.Number("per_test"),
-            r.Number("per_yield_and_test"),
-            r.NumberOrNull("zero_above_test"),
-            r.NumberOrNull("least_rate_lb_per_ac") ?? 0,
-            r.SourceId(),
-            r.Status()
-        )
+        LinearEquation.FromRow
     );
+
+    /// <summary>The equations of this system alone.</summary>
+    private readonly ImmutableArray<(CropRow Crop, PlantNutrient Nutrient, LinearEquation Equation)> equations =
+    [
+        .. Equations.Value.Where(g => g.Key.Item1 == record.Id).SelectMany(g => g.Select(e => (g.Key.Item2, g.Key.Item3, e))),
+    ];
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
-        var equation = Equations
-            .Value[(Id, question.Crop.Row, reading.Nutrient)]
-            .First(e => ReportReadings.IsAccepted(reading.Reading.Extractant, e.Extractants));
+        var equation = EquationFor(question.Crop.Row, reading);
         if (equation.AsksForYield && question.Crop.Yield is null)
         {
-            return Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.FactMissing,
-                "its equation asks for the yield hoped for, and none is assumed"
-            );
+            return AskFor(reading.Nutrient, question, () => "its equation asks for the yield hoped for, and none is assumed");
         }
 
         double yield = question.Crop.Yield?.PerAcre ?? 0;
-        double raw = SystemMath.Linear(
-            equation.Constant,
-            equation.PerYield,
-            equation.PerTest,
-            equation.PerBoth,
-            yield,
-            reading.Value
-        );
-        bool isAboveLimit = reading.Value > equation.ZeroAbove;
-        double rate = isAboveLimit ? 0 : equation.Advice(yield, reading.Value);
-        var scale = LimitScale.Of(
-            $"{Id}-{question.Crop.Row}-{reading.Nutrient}",
-            reading,
-            question.Crop.Row,
-            CropRows.WordsFor(question.Crop.Row),
-            equation.Status,
-            equation.SourceId,
-            [("responsive", equation.ZeroAbove, true)],
-            "not responsive"
-        );
-        string forYield = equation.AsksForYield ? $" for a yield of {question.Crop.Yield}" : "";
-        string least = rate > raw ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac" : "";
-        return SufficiencyNeed.Of(
-            reading,
-            rate,
-            reading.RatingOn(scale, Id),
-            rate == 0
-                ? $"{reading.Subject} is at or beyond {reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
-                : $"{reading.Subject} does not pass {reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this "
-                    + $"much{forYield}{least}.",
-            equation.Status,
-            [.. equation.SourceId.Split(';')],
-            () =>
-                isAboveLimit
-                    ? SufficiencyNeed.BeyondTheEnd(
-                        reading,
-                        Math.Round(equation.ZeroAbove, 1, MidpointRounding.AwayFromZero),
-                        equation.SourceId.Split(';')[0],
-                        equation.Status
-                    )
-                    : equation.Line(SoilWords.For(reading.Nutrient), yield, reading.Value, rate)
-        );
+        double rate = reading.Value > equation.ZeroAbove ? 0 : equation.Advice(yield, reading.Value);
+        return new Grounds(this, question.Crop, reading, equation, rate).Need(rate, equation.Status);
     }
 
-    private sealed record Equation(
-        ImmutableArray<Extractant> Extractants,
-        string Formula,
-        double Constant,
-        double PerYield,
-        double PerTest,
-        double PerBoth,
-        double? PrintedLimit,
-        double LeastRate,
-        string SourceId,
-        DataStatus Status
-    )
+    private LinearEquation EquationFor(CropRow crop, DomainReading reading)
     {
-        internal bool AsksForYield => PerYield != 0 || PerBoth != 0;
+        foreach (var (row, nutrient, equation) in equations)
+        {
+            if (
+                row == crop
+                && nutrient == reading.Nutrient
+                && ReportReadings.IsAccepted(reading.Reading.Extractant, equation.Extractants)
+            )
+            {
+                return equation;
+            }
+        }
 
-        /// <summary>Test above which nothing is advised: the printed limit, else where the line reaches zero for every
-        /// yield.</summary>
-        internal double ZeroAbove => PrintedLimit ?? -PerYield / PerBoth;
+        throw new InvalidOperationException($"{Name} has no equation for {reading.Words} on {CropRows.WordsFor(crop)}.");
+    }
 
-        internal double Advice(double yield, double test) =>
-            SystemMath.LinearAdvice(LeastRate, Constant, PerYield, PerTest, PerBoth, yield, test);
+    private sealed class Grounds(
+        RecommendationSystem system,
+        CropUse crop,
+        DomainReading reading,
+        LinearEquation equation,
+        double rate
+    ) : SufficiencyGrounds(system, reading)
+    {
+        internal override string Why
+        {
+            get
+            {
+                string forYield = equation.AsksForYield ? $" for a yield of {crop.Yield}" : "";
+                string least =
+                    rate > equation.Unlimited(Yield, Reading.Value)
+                        ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac"
+                        : "";
+                return rate == 0
+                    ? $"{Reading.Subject} is at or beyond {Reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
+                    : $"{Reading.Subject} does not pass {Reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this "
+                        + $"much{forYield}{least}.";
+            }
+        }
 
-        /// <summary>The equation as printed: what falls with the test stands behind a minus.</summary>
-        internal WorkedLine Line(string nutrient, double yield, double test, double rate) =>
-            NutrientFormulas
-                .All[Formula]
-                .Line(
-                    NutrientFormulas.PerAcre(rate),
-                    ("nutrient", nutrient),
-                    ("least rate", NutrientFormulas.Number(LeastRate)),
-                    ("constant", NutrientFormulas.Number(Constant)),
-                    ("per yield", NutrientFormulas.Number(PerYield)),
-                    ("per test", NutrientFormulas.Number(-PerTest)),
-                    ("per yield and test", NutrientFormulas.Number(-PerBoth)),
-                    ("yield", NutrientFormulas.Number(yield)),
-                    ("test", NutrientFormulas.Number(test))
-                );
+        internal override NutrientRating? Rating =>
+            System.RatingOn(
+                Reading,
+                LimitScale.Of(
+                    $"{System.Id}-{crop.Row}-{Reading.Nutrient}",
+                    Reading,
+                    crop.Row,
+                    CropRows.WordsFor(crop.Row),
+                    equation.Status,
+                    equation.SourceId,
+                    [("responsive", equation.ZeroAbove, true)],
+                    "not responsive"
+                )
+            );
+
+        internal override ImmutableArray<string> SourceIds => [.. equation.SourceId.Split(';')];
+
+        private double Yield => crop.Yield?.PerAcre ?? 0;
+
+        private protected override WorkedLine Line() =>
+            Reading.Value > equation.ZeroAbove
+                ? TableEnd.Line(
+                    Reading,
+                    Math.Round(equation.ZeroAbove, 1, MidpointRounding.AwayFromZero),
+                    equation.SourceId.Split(';')[0],
+                    equation.Status
+                )
+                : equation.Line(NutrientInWords, Yield, Reading.Value, rate);
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -7,29 +8,27 @@ namespace PlotAgronomy.Nutrients;
 /// off.</summary>
 internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record)
 {
+    private static readonly double LongYears = NutrientConstants.All["MO-years-long"];
+    private static readonly double ShortYears = NutrientConstants.All["MO-P-years-short"];
+    private static readonly Constant PhosphateTarget = NutrientConstants.All.Find("MO-P-target");
+    private static readonly Constant PhosphateFactor = NutrientConstants.All.Find("MO-P-factor");
+    private static readonly Constant RowCropBase = NutrientConstants.All.Find("MO-K-target-base-row");
+    private static readonly Constant PastureBase = NutrientConstants.All.Find("MO-K-target-base-pasture");
+    private static readonly Constant TargetPerCec = NutrientConstants.All.Find("MO-K-target-per-cec");
+    private static readonly Constant PotashFactor = NutrientConstants.All.Find("MO-K-factor");
+
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         if (isPotash && question.CecPer100Grams is null)
         {
-            return Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.FactMissing,
-                "its potassium target is computed from the cation exchange capacity"
-            );
+            return AskFor(reading.Nutrient, question, () => "its potassium target is computed from the cation exchange capacity");
         }
 
-        double longYears = NutrientConstants.All["MO-years-long"];
-        double years = isPotash ? longYears : question.Setting.BuildUpYears ?? longYears;
-        if (years != longYears && years != NutrientConstants.All["MO-P-years-short"])
+        double years = isPotash ? LongYears : question.Setting.BuildUpYears ?? LongYears;
+        if (years != LongYears && years != ShortYears)
         {
-            return Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.FactMissing,
-                $"it builds up over 4 or 8 years, not {Amounts.Print(years, 4)}"
-            );
+            return OtherYears(question, reading.Nutrient, years);
         }
 
         if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
@@ -37,88 +36,107 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        bool isPasture = question.Crop.Row == CropRow.GrassPasture;
-        var targetBase = NutrientConstants.All.Find(
-            isPotash
-                ? isPasture
-                    ? "MO-K-target-base-pasture"
-                    : "MO-K-target-base-row"
-                : "MO-P-target"
-        );
-        var targetPerCec = NutrientConstants.All.Find("MO-K-target-per-cec");
+        var targetBase =
+            !isPotash ? PhosphateTarget
+            : question.Crop.Row == CropRow.GrassPasture ? PastureBase
+            : RowCropBase;
         double cec = question.CecPer100Grams ?? 0;
-        double target = isPotash ? SystemMath.ByExchangeCapacity(targetBase, targetPerCec, cec) : targetBase;
-        var factor = NutrientConstants.All.Find(isPotash ? "MO-K-factor" : "MO-P-factor");
-        double buildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years);
-        bool builds = reading.Value < target;
-        var scale = LimitScale.Of(
-            $"MO-{reading.Nutrient}",
-            reading,
-            question.Crop.Row,
-            $"target {Amounts.Print(target, 4)} lb/ac",
-            targetBase.Status,
-            targetBase.SourceId,
-            [("below target", target, false)],
-            "at or above target"
-        );
-
-        string nutrient = SoilWords.For(reading.Nutrient);
-        string part = years == longYears ? "an eighth" : "a quarter";
+        double target = isPotash ? SystemMath.ByExchangeCapacity(targetBase, TargetPerCec, cec) : targetBase;
+        var factor = isPotash ? PotashFactor : PhosphateFactor;
+        var grounds = new Grounds(this, question, reading, replacement, targetBase, factor, target, years)
+        {
+            BuildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years),
+            Replaced = replacement.Pounds,
+        };
         return Need(
-            question,
-            reading,
-            new Parts(
-                buildUp,
-                replacement.Pounds,
-                builds
-                    ? $"{reading.Subject} is below the target of {reading.Limit(target)}, so {part} of the build-up is due this "
-                        + $"year; {replacement.PutBack}."
-                    : $"{reading.Subject} is at or above the target of {reading.Limit(target)}, so no build-up is due; "
-                        + $"{replacement.PutBack}.",
-                Statuses.WeakestOf(targetBase.Status, builds ? factor.Status : DataStatus.Read, replacement.Status),
-                [.. factor.SourceId.Split(';'), .. targetBase.SourceId.Split(';'), replacement.SourceId ?? factor.SourceId]
-            )
-            {
-                Rating = reading.RatingOn(scale, Id),
-                Lines = () =>
-                    isPotash
-                        ? [TargetLine(), BuildUpLine(), replacement.Line(nutrient)]
-                        : [BuildUpLine(), replacement.Line(nutrient)],
-                Findings =
-                    !builds && replacement.IsCarriedOff
-                        ?
-                        [
-                            FindingCatalog.Create(
-                                NutrientCodes.NoUpperLimit,
-                                ("system", Name),
-                                ("nutrient", SoilWords.For(reading.Nutrient))
-                            ),
-                        ]
-                        : [],
-            }
+            grounds,
+            Statuses.WeakestOf(targetBase.Status, reading.Value < target ? factor.Status : DataStatus.Read, replacement.Status)
+        );
+    }
+
+    private UnansweredNutrient OtherYears(SystemQuestion question, PlantNutrient nutrient, double years) =>
+        AskFor(nutrient, question, () =>
+            $"it builds up over {Amounts.Print(ShortYears, 4)} or {Amounts.Print(LongYears, 4)} years, not "
+            + Amounts.Print(years, 4)
         );
 
-        WorkedLine TargetLine() =>
+    private sealed class Grounds(
+        RecommendationSystem system,
+        SystemQuestion question,
+        DomainReading reading,
+        Replacement replacement,
+        Constant targetBase,
+        Constant factor,
+        double target,
+        double years
+    ) : BuildUpGrounds(system, question, reading, replacement)
+    {
+        internal override string Why
+        {
+            get
+            {
+                string part = years == LongYears ? "an eighth" : "a quarter";
+                return Builds
+                    ? $"{Reading.Subject} is below the target of {Reading.Limit(target)}, so {part} of the build-up is due this "
+                        + $"year; {Replacement.PutBack}."
+                    : $"{Reading.Subject} is at or above the target of {Reading.Limit(target)}, so no build-up is due; "
+                        + $"{Replacement.PutBack}.";
+            }
+        }
+
+        internal override NutrientRating? Rating =>
+            System.RatingOn(
+                Reading,
+                LimitScale.Of(
+                    $"{System.Id}-{Reading.Nutrient}",
+                    Reading,
+                    Question.Crop.Row,
+                    $"target {Amounts.Print(target, 4)} lb/ac",
+                    targetBase.Status,
+                    targetBase.SourceId,
+                    [("below target", target, false)],
+                    "at or above target"
+                )
+            );
+
+        private protected override ImmutableArray<string> SourcesOfParts =>
+            [factor.SourceId, targetBase.SourceId, Replacement.SourceId ?? factor.SourceId];
+
+        private protected override ImmutableArray<Finding> FindingsOfParts =>
+            !Builds && Replacement.IsCarriedOff
+                ? [FindingCatalog.Create(NutrientCodes.NoUpperLimit, ("system", System.Name), ("nutrient", NutrientInWords))]
+                : [];
+
+        private bool Builds => Reading.Value < target;
+
+        private protected override IEnumerable<WorkedLine> LinesOfParts() =>
+            IsPotash
+                ? [TargetLine(), .. BuildUpLines(), Replacement.Line(NutrientInWords)]
+                : [.. BuildUpLines(), Replacement.Line(NutrientInWords)];
+
+        private WorkedLine TargetLine() =>
             NutrientFormulas
                 .All["missouri-potash-target"]
                 .Line(
-                    SoilWords.Amount(target, reading.Unit),
-                    ("nutrient", nutrient),
+                    SoilWords.Amount(target, Reading.Unit),
+                    ("nutrient", NutrientInWords),
                     ("base", NutrientFormulas.Number(targetBase)),
-                    ("pounds a meq", NutrientFormulas.Number(targetPerCec)),
-                    ("CEC", NutrientFormulas.Number(cec))
+                    ("pounds a meq", NutrientFormulas.Number(TargetPerCec)),
+                    ("CEC", NutrientFormulas.Number(Question.CecPer100Grams ?? 0))
                 );
 
-        WorkedLine BuildUpLine() =>
-            NutrientFormulas
-                .All["missouri-build-up"]
-                .Line(
-                    NutrientFormulas.PerAcre(buildUp),
-                    ("nutrient", nutrient),
-                    ("factor", NutrientFormulas.Number(factor)),
-                    ("target", NutrientFormulas.Number(target)),
-                    ("test", NutrientFormulas.Number(reading.Value)),
-                    ("years", NutrientFormulas.Number(years))
-                );
+        private ImmutableArray<WorkedLine> BuildUpLines() =>
+            [
+                NutrientFormulas
+                    .All["missouri-build-up"]
+                    .Line(
+                        NutrientFormulas.PerAcre(BuildUp),
+                        ("nutrient", NutrientInWords),
+                        ("factor", NutrientFormulas.Number(factor)),
+                        ("target", NutrientFormulas.Number(target)),
+                        ("test", NutrientFormulas.Number(Reading.Value)),
+                        ("years", NutrientFormulas.Number(years))
+                    ),
+            ];
     }
 }

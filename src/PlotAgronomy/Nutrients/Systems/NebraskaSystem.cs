@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Critical levels: none at or above the level; below it fertilizer is likely to pay, but no rate is printed.</summary>
@@ -5,31 +7,35 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
 {
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
-        var scale = RatingTables
-            .Of(Id)
-            .First(s =>
-                s.Analyte == reading.Reading.Analyte
-                && s.Crops.Contains(question.Crop.Row)
-                && ReportReadings.IsAccepted(reading.Reading.Extractant, s.Extractants)
-            );
-        var rating = reading.RatingOn(scale, Id)!;
-        double level = scale.Classes[0].PrintedHigh!.Value;
-        return rating.Class.Order == 1
-            ? Refuse(
-                reading.Nutrient,
-                question,
-                NutrientCodes.YesWithoutRate,
-                $"{rating}; fertilizer is likely to pay, but it prints no rate",
-                rating
-            )
-            : SufficiencyNeed.Of(
-                reading,
-                0,
-                rating,
-                $"{reading.Subject} is at or above the critical level of {reading.Limit(level)}, " + "so none is needed.",
-                rating.Status,
-                rating.SourceIds,
-                () => SufficiencyNeed.BeyondTheEnd(reading, level, rating.SourceIds[0], rating.Status)
-            );
+        var scale = PrintedScale(reading, question.Crop.Row);
+        var found = scale.ClassOf(reading.Value)!;
+        return found.Order == 1
+            ? Silent(question, reading, RatingOn(reading, scale)!)
+            : new Grounds(this, reading, scale).Need(0, scale.StatusOf(found));
+    }
+
+    private UnansweredNutrient Silent(SystemQuestion question, DomainReading reading, NutrientRating rating) =>
+        Refuse(
+            reading.Nutrient,
+            question,
+            NutrientCodes.YesWithoutRate,
+            () => $"{rating}; fertilizer is likely to pay, but it prints no rate",
+            rating
+        );
+
+    private sealed class Grounds(RecommendationSystem system, DomainReading reading, RatingScale scale)
+        : SufficiencyGrounds(system, reading)
+    {
+        internal override string Why =>
+            $"{Reading.Subject} is at or above the critical level of {Reading.Limit(Level)}, so none is needed.";
+
+        internal override NutrientRating? Rating => System.RatingOn(Reading, scale);
+
+        internal override ImmutableArray<string> SourceIds => scale.SourceIds;
+
+        private double Level => scale.Classes[0].PrintedHigh!.Value;
+
+        private protected override WorkedLine Line() =>
+            TableEnd.Line(Reading, Level, scale.SourceIds[0], scale.StatusOf(scale.ClassOf(Reading.Value)!));
     }
 }

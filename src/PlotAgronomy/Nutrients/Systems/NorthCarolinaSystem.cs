@@ -17,75 +17,17 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
 
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
-        var soilClass = question.SoilClass ?? SoilClass.Mineral;
-        var (equation, range, origin) = Rows.Value[(question.Crop.Row, soilClass, reading.Nutrient)];
-        double rate = equation.Rate(reading.Value);
-        double raw = SystemMath.Parabola(reading.Value, equation.A, equation.B, equation.C);
-        var rating = reading.RatingOn(RatingTables.Find(reading.Nutrient == PlantNutrient.Phosphate ? "NC-P" : "NC-K"), Id);
-
-        string number = Amounts.Print(equation.Number, 0);
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        if (question.SoilClass is null)
-        {
-            findings.Add(FindingCatalog.Create(NutrientCodes.SoilClassAssumed, ("system", Name)));
-        }
-
-        if (rate == 0 && raw > 0)
-        {
-            findings.Add(
-                FindingCatalog.Create(
-                    NutrientCodes.CurveTurnsUp,
-                    ("system", Name),
-                    ("nutrient", SoilWords.For(reading.Nutrient)),
-                    ("equation", number),
-                    ("index", Amounts.Print(reading.Value, 4)),
-                    ("raw", Amounts.Print(raw, 1)),
-                    ("zero", Amounts.Print(equation.StopsAt, 1))
-                )
-            );
-        }
-
-        return new NutrientNeed
+        var row = Rows.Value[(question.Crop.Row, question.SoilClass ?? SoilClass.Mineral, reading.Nutrient)];
+        double rate = row.Equation.Rate(reading.Value);
+        return new NutrientNeed(new Grounds(this, question, reading, row, rate))
         {
             Nutrient = reading.Nutrient,
             Rate = ApplicationRate.FromPoundsPerAcre(rate),
-            PublishedLow = ApplicationRate.FromPoundsPerAcre(Math.Max(0, rate - range)),
-            PublishedHigh = ApplicationRate.FromPoundsPerAcre(rate == 0 ? 0 : rate + range),
-            Rating = rating,
-            Why =
-                rate == 0
-                    ? $"{reading.Subject} is at or beyond {reading.Limit(equation.StopsAt, 1)}, where the state's equation "
-                        + $"{number} ends, so none is needed."
-                    : $"{reading.Subject} is {rating?.Name ?? "not rated"}; by the state's equation {number} for "
-                        + $"{SoilWords.For(soilClass)} soil this much is due, give or take {Amounts.Print(range, 4)} lb/ac.",
-            Status = origin.Status,
-            SourceIds = [.. equation.Origin.SourceIds.Concat(origin.SourceIds).Distinct(StringComparer.Ordinal)],
-            Findings = findings.ToImmutable(),
-            Work = () =>
-                [
-                    rate == raw
-                        ? LineOf(reading, equation, rate)
-                        : SufficiencyNeed.BeyondTheEnd(
-                            reading,
-                            Math.Round(equation.StopsAt, 1, MidpointRounding.AwayFromZero),
-                            equation.Origin.SourceId,
-                            equation.Origin.Status
-                        ),
-                ],
+            PublishedLow = ApplicationRate.FromPoundsPerAcre(Math.Max(0, rate - row.Range)),
+            PublishedHigh = ApplicationRate.FromPoundsPerAcre(rate == 0 ? 0 : rate + row.Range),
+            Status = row.Origin.Status,
         };
     }
-
-    private static WorkedLine LineOf(DomainReading reading, NorthCarolinaEquation equation, double rate) =>
-        NutrientFormulas
-            .All["nc-index-curve"]
-            .Line(
-                NutrientFormulas.PerAcre(rate),
-                ("nutrient", SoilWords.For(reading.Nutrient)),
-                ("a", NutrientFormulas.Number(equation.A)),
-                ("b", NutrientFormulas.Number(equation.B)),
-                ("c", NutrientFormulas.Number(equation.C)),
-                ("index", NutrientFormulas.Number(reading.Value))
-            );
 
     private sealed record PrintedRow(NorthCarolinaEquation Equation, double Range, Origin Origin)
     {
@@ -96,5 +38,85 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
                 ? new(equation, row.Number("printed_range_lb_per_ac"), row.Origin())
                 : throw row.Problem("equation", "gives no pounds per acre");
         }
+    }
+
+    private sealed class Grounds(
+        NorthCarolinaSystem system,
+        SystemQuestion question,
+        DomainReading reading,
+        PrintedRow row,
+        double rate
+    ) : NeedGrounds
+    {
+        internal override string Why =>
+            rate == 0
+                ? $"{reading.Subject} is at or beyond {reading.Limit(row.Equation.StopsAt, 1)}, where the state's equation "
+                    + $"{Number} ends, so none is needed."
+                : $"{reading.Subject} is {Rating?.Name ?? "not rated"}; by the state's equation {Number} for "
+                    + $"{SoilWords.For(question.SoilClass ?? SoilClass.Mineral)} soil this much is due, give or take "
+                    + $"{Amounts.Print(row.Range, 4)} lb/ac.";
+
+        internal override ImmutableArray<string> SourceIds =>
+            [.. row.Equation.Origin.SourceIds.Concat(row.Origin.SourceIds).Distinct(StringComparer.Ordinal)];
+
+        internal override NutrientRating? Rating => system.RatingOn(reading, system.PrintedScale(reading, question.Crop.Row));
+
+        internal override ImmutableArray<Finding> Findings
+        {
+            get
+            {
+                var findings = ImmutableArray.CreateBuilder<Finding>();
+                if (question.SoilClass is null)
+                {
+                    findings.Add(FindingCatalog.Create(NutrientCodes.SoilClassAssumed, ("system", system.Name)));
+                }
+
+                if (rate == 0 && Raw > 0)
+                {
+                    findings.Add(
+                        FindingCatalog.Create(
+                            NutrientCodes.CurveTurnsUp,
+                            ("system", system.Name),
+                            ("nutrient", SoilWords.For(reading.Nutrient)),
+                            ("equation", Number),
+                            ("index", Amounts.Print(reading.Value, 4)),
+                            ("raw", Amounts.Print(Raw, 1)),
+                            ("zero", Amounts.Print(row.Equation.StopsAt, 1))
+                        )
+                    );
+                }
+
+                return findings.ToImmutable();
+            }
+        }
+
+        private string Number => Amounts.Print(row.Equation.Number, 0);
+
+        /// <summary>What the curve gives beyond its end too.</summary>
+        private double Raw => SystemMath.Parabola(reading.Value, row.Equation.A, row.Equation.B, row.Equation.C);
+
+        internal override ImmutableArray<WorkedLine> Lines() =>
+            [
+                rate == Raw
+                    ? CurveLine()
+                    : TableEnd.Line(
+                        reading,
+                        Math.Round(row.Equation.StopsAt, 1, MidpointRounding.AwayFromZero),
+                        row.Equation.Origin.SourceId,
+                        row.Equation.Origin.Status
+                    ),
+            ];
+
+        private WorkedLine CurveLine() =>
+            NutrientFormulas
+                .All["nc-index-curve"]
+                .Line(
+                    NutrientFormulas.PerAcre(rate),
+                    ("nutrient", SoilWords.For(reading.Nutrient)),
+                    ("a", NutrientFormulas.Number(row.Equation.A)),
+                    ("b", NutrientFormulas.Number(row.Equation.B)),
+                    ("c", NutrientFormulas.Number(row.Equation.C)),
+                    ("index", NutrientFormulas.Number(reading.Value))
+                );
     }
 }

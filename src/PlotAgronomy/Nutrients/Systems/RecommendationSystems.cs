@@ -1,5 +1,7 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -14,6 +16,10 @@ public static class RecommendationSystems
         s => s.Status
     );
 
+    private static readonly Lazy<FrozenDictionary<string, RecommendationSystem>> ByProperty = new(() =>
+        SystemRecord.All.Where(r => r.Property is not null).ToFrozenDictionary(r => r.Property!, r => Find(r.Id))
+    );
+
     /// <summary>Gets the systems whose numbers were all seen in print.</summary>
     public static ImmutableArray<RecommendationSystem> All => Catalog.All;
 
@@ -22,43 +28,43 @@ public static class RecommendationSystems
     public static ImmutableArray<RecommendationSystem> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets North Carolina's index equations, with the wildlife rows.</summary>
-    public static RecommendationSystem NorthCarolina => Find("NC");
+    public static RecommendationSystem NorthCarolina => Everyday();
 
     /// <summary>Gets South Carolina's crop grids.</summary>
-    public static RecommendationSystem SouthCarolina => Find("SC");
+    public static RecommendationSystem SouthCarolina => Everyday();
 
     /// <summary>Gets the Tri-State recommendations of 2020.</summary>
-    public static RecommendationSystem TriState2020 => Find("TS-2020");
+    public static RecommendationSystem TriState2020 => Everyday();
 
     /// <summary>Gets the Tri-State recommendations of 1995, superseded.</summary>
-    public static RecommendationSystem TriState1995 => Find("TS-1995");
+    public static RecommendationSystem TriState1995 => Everyday();
 
     /// <summary>Gets Missouri's square-root build-up.</summary>
-    public static RecommendationSystem Missouri => Find("MO");
+    public static RecommendationSystem Missouri => Everyday();
 
     /// <summary>Gets Illinois' build-up and maintenance.</summary>
-    public static RecommendationSystem Illinois => Find("IL");
+    public static RecommendationSystem Illinois => Everyday();
 
     /// <summary>Gets Oklahoma's sufficiency table.</summary>
-    public static RecommendationSystem Oklahoma => Find("OK");
+    public static RecommendationSystem Oklahoma => Everyday();
 
     /// <summary>Gets Kansas' sufficiency equations of 2003.</summary>
-    public static RecommendationSystem Kansas => Find("KS");
+    public static RecommendationSystem Kansas => Everyday();
 
     /// <summary>Gets South Dakota's yield-goal equations.</summary>
-    public static RecommendationSystem SouthDakota => Find("SD");
+    public static RecommendationSystem SouthDakota => Everyday();
 
     /// <summary>Gets Iowa's class tables of 2013, superseded.</summary>
-    public static RecommendationSystem Iowa2013 => Find("IA-2013");
+    public static RecommendationSystem Iowa2013 => Everyday();
 
     /// <summary>Gets Nebraska's critical levels: yes or no, without a rate.</summary>
-    public static RecommendationSystem Nebraska => Find("NE");
+    public static RecommendationSystem Nebraska => Everyday();
 
     /// <summary>Gets Montana's phosphorus guide for alfalfa.</summary>
-    public static RecommendationSystem Montana => Find("MT");
+    public static RecommendationSystem Montana => Everyday();
 
     /// <summary>Gets Northern Ireland's legal phosphate limits for grass.</summary>
-    public static RecommendationSystem NorthernIreland => Find("NI");
+    public static RecommendationSystem NorthernIreland => Everyday();
 
     internal static ImmutableArray<RecommendationSystem> Everything => Catalog.Everything;
 
@@ -76,21 +82,24 @@ public static class RecommendationSystems
     public static bool TryFind(string? id, [NotNullWhen(true)] out RecommendationSystem? system, out string problem) =>
         Catalog.TryFind(id, out system, out problem);
 
+    /// <summary>The system that the table gives a property of this name.</summary>
+    private static RecommendationSystem Everyday([CallerMemberName] string property = "") => ByProperty.Value[property];
+
     private static RecommendationSystem Make(SystemRecord record)
     {
         Func<ImmutableArray<RecommendationSystem>> all = () => Everything;
-        return record.Id switch
+        return record.Sum switch
         {
-            "NC" => new NorthCarolinaSystem(record) { Siblings = all },
-            "SC" => new SouthCarolinaSystem(record) { Siblings = all },
-            "TS-2020" => new TriState2020System(record) { Siblings = all },
-            "TS-1995" => new TriState1995System(record) { Siblings = all },
-            "MO" => new MissouriSystem(record) { Siblings = all },
-            "IL" => new IllinoisSystem(record) { Siblings = all },
-            "OK" => new OklahomaSystem(record) { Siblings = all },
-            "NE" => new NebraskaSystem(record) { Siblings = all },
-            "KS" or "SD" or "ND-2017" or "NE-OLD" => new LinearSystem(record) { Siblings = all },
-            "IA-2013" or "MT" or "NI" => new ClassRateSystem(record) { Siblings = all },
+            SystemSum.IndexCurve => new NorthCarolinaSystem(record) { Siblings = all },
+            SystemSum.RatingGrid => new SouthCarolinaSystem(record) { Siblings = all },
+            SystemSum.CriticalLevelAndLimit => new TriState2020System(record) { Siblings = all },
+            SystemSum.CriticalLevelAndTaper => new TriState1995System(record) { Siblings = all },
+            SystemSum.SquareRootBuildUp => new MissouriSystem(record) { Siblings = all },
+            SystemSum.GoalAndLimit => new IllinoisSystem(record) { Siblings = all },
+            SystemSum.BetweenPoints => new OklahomaSystem(record) { Siblings = all },
+            SystemSum.CriticalLevel => new NebraskaSystem(record) { Siblings = all },
+            SystemSum.LinearEquation => new LinearSystem(record) { Siblings = all },
+            SystemSum.ClassRate => new ClassRateSystem(record) { Siblings = all },
             _ => throw new InvalidOperationException($"No class computes the system {record.Id}."),
         };
     }

@@ -1,34 +1,47 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>Bray P-1 and ammonium acetate. Build-up plus removal below the critical level, removal above it, then a taper to
+/// <summary>Bray P-1 and ammonium acetate. Build-up below the critical level, removal up to maintenance, then a taper to
 /// none.</summary>
 internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(record)
 {
+    private static readonly Constant CornCritical = NutrientConstants.All.Find("TS-1995-P-critical-corn");
+    private static readonly Constant WheatCritical = NutrientConstants.All.Find("TS-1995-P-critical-wheat");
+    private static readonly Constant PhosphateFactor = NutrientConstants.All.Find("TS-1995-P-factor");
+    private static readonly Constant PhosphateMaintenance = NutrientConstants.All.Find("TS-1995-P-maintenance-width");
+    private static readonly Constant PhosphateDrawdown = NutrientConstants.All.Find("TS-1995-P-drawdown-end");
+    private static readonly Constant LevelBase = NutrientConstants.All.Find("TS-1995-K-critical-base");
+    private static readonly Constant LevelPerCec = NutrientConstants.All.Find("TS-1995-K-critical-per-cec");
+    private static readonly Constant FactorBase = NutrientConstants.All.Find("TS-1995-K-factor-base");
+    private static readonly Constant FactorPerCec = NutrientConstants.All.Find("TS-1995-K-factor-per-cec");
+    private static readonly Constant PotashMaintenance = NutrientConstants.All.Find("TS-1995-K-maintenance-width");
+    private static readonly Constant PotashDrawdown = NutrientConstants.All.Find("TS-1995-K-drawdown-end");
+    private static readonly Constant PotashExtra = NutrientConstants.All.Find("TS-1995-K-extra");
+    private static readonly Constant AlfalfaCap = NutrientConstants.All.Find("TS-1995-K-alfalfa-cap");
+    private static readonly Constant PrintedStep = NutrientConstants.All.Find("TS-1995-printed-step");
+
+    private static readonly DataStatus PotashStatus = Statuses.WeakestOf(
+        LevelBase.Status,
+        LevelPerCec.Status,
+        FactorBase.Status,
+        FactorPerCec.Status
+    );
+
     private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
     {
-        if (reading.Nutrient == PlantNutrient.Potash)
+        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
+        double? cec = question.CecPer100Grams;
+        if (isPotash && cec is null)
         {
-            if (question.CecPer100Grams is null)
-            {
-                return Refuse(
-                    reading.Nutrient,
-                    question,
-                    NutrientCodes.FactMissing,
-                    "its potassium level is computed from the cation exchange capacity"
-                );
-            }
+            return AskFor(reading.Nutrient, question, () => "its potassium level is computed from the cation exchange capacity");
+        }
 
-            if (question.SoilClass is SoilClass.Organic)
-            {
-                return Refuse(
-                    reading.Nutrient,
-                    question,
-                    NutrientCodes.FactMissing,
-                    "its potassium level for organic soil is not in this library"
-                );
-            }
+        if (isPotash && question.SoilClass is SoilClass.Organic)
+        {
+            return AskFor(reading.Nutrient, question, () => "its potassium level for organic soil is not in this library");
         }
 
         if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)
@@ -36,184 +49,174 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
-        var levels = isPotash ? PotashLevels(question, reading) : PhosphateLevels(question);
-        double buildUp = levels.BuildUp(reading.Value);
-        double share = SystemMath.TaperShare(reading.Value, levels.TaperStart, levels.TaperEnd);
-        double extra = isPotash && replacement.IsCarriedOff ? NutrientConstants.All["TS-1995-K-extra"] : 0;
-        double replaced = SystemMath.TriState1995Replacement(replacement.Pounds, extra, share);
-        var rating = reading.RatingOn(levels.Scale, Id)!;
-        var equations = NutrientFormulas.All["tri-state-1995-share-due"].Origin!.SourceIds;
-        return Need(
-            question,
-            reading,
-            new Parts(
-                buildUp,
-                replaced,
-                WhyOf(reading, levels, share, replacement),
-                Statuses.WeakestOf(levels.Status, rating.Status, replacement.Status),
-                [.. levels.Scale.SourceIds, .. equations, .. replacement.SourceId is { } source ? [source] : equations]
-            )
-            {
-                Rating = rating,
-                Lines = () =>
-                    [
-                        .. levels.Lines(reading, buildUp),
-                        .. ReplacementLines(reading, levels, replacement, extra, share, replaced),
-                    ],
-                Cap = isPotash && question.Crop.Row == CropRow.Alfalfa ? NutrientConstants.All["TS-1995-K-alfalfa-cap"] : null,
-                PrintedStep = NutrientConstants.All["TS-1995-printed-step"],
-            }
-        );
+        var printed = isPotash ? null : PrintedScale(reading, question.Crop.Row);
+        var grounds = printed is null
+            ? Potash(question, reading, replacement, cec ?? 0)
+            : Phosphate(question, reading, replacement, printed);
+        return Need(grounds, Statuses.WeakestOf(StatusOf(reading, printed), replacement.Status), PrintedStep);
     }
 
-    private static IEnumerable<WorkedLine> ReplacementLines(
-        DomainReading reading,
-        Levels levels,
-        Replacement replacement,
-        double extra,
-        double share,
-        double replaced
-    )
+    private static DataStatus StatusOf(DomainReading reading, RatingScale? printed)
     {
-        string nutrient = SoilWords.For(reading.Nutrient);
-        if (share is > 0 and < 1)
+        if (printed is null)
         {
-            yield return NutrientFormulas
-                .All["tri-state-1995-share-due"]
-                .Line(
-                    NutrientFormulas.Number(share),
-                    ("nutrient", nutrient),
-                    ("start of taper", NutrientFormulas.Number(levels.TaperStart)),
-                    ("end of taper", NutrientFormulas.Number(levels.TaperEnd)),
-                    ("test", NutrientFormulas.Number(reading.Value))
-                );
+            return PotashStatus;
         }
 
-        string id =
-            reading.Nutrient == PlantNutrient.Potash
-                ? "tri-state-1995-potash-replacement"
-                : "tri-state-1995-phosphate-replacement";
-        foreach (var line in ReplacementLines(replacement, nutrient, Sum))
+        var critical = printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
+        return Statuses.WeakestOf(critical.Status, PhosphateFactor.Status, printed.StatusOf(printed.ClassOf(reading.Value)!));
+    }
+
+    private Grounds Phosphate(SystemQuestion question, DomainReading reading, Replacement replacement, RatingScale printed)
+    {
+        var critical = printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
+        var levels = new Levels(critical, critical + PhosphateMaintenance, critical + PhosphateDrawdown, 0, printed);
+        double share = levels.ShareDue(reading.Value);
+        return new Grounds(this, question, reading, replacement, levels, 0, share)
         {
-            yield return line;
+            BuildUp = SystemMath.LinearBuildUp(reading.Value, critical, PhosphateFactor),
+            Replaced = SystemMath.TriState1995Replacement(replacement.Pounds, 0, share),
+        };
+    }
+
+    private Grounds Potash(SystemQuestion question, DomainReading reading, Replacement replacement, double cec)
+    {
+        double critical = SystemMath.ByExchangeCapacity(LevelBase, LevelPerCec, cec);
+        var levels = new Levels(critical, critical + PotashMaintenance, critical + PotashDrawdown, cec, null);
+        double share = levels.ShareDue(reading.Value);
+        double extra = replacement.IsCarriedOff ? PotashExtra : 0;
+        return new Grounds(this, question, reading, replacement, levels, extra, share)
+        {
+            BuildUp = SystemMath.TriStatePotashBuildUp(reading.Value, critical, FactorBase, FactorPerCec, cec),
+            Replaced = SystemMath.TriState1995Replacement(replacement.Pounds, extra, share),
+            Cap = question.Crop.Row == CropRow.Alfalfa ? AlfalfaCap : double.PositiveInfinity,
+        };
+    }
+
+    /// <summary>The levels of the test: those of phosphorus are printed, those of potassium go by the exchange
+    /// capacity.</summary>
+    private readonly record struct Levels(double Critical, double TaperStart, double TaperEnd, double Cec, RatingScale? Printed)
+    {
+        internal double ShareDue(double test) => SystemMath.TaperShare(test, TaperStart, TaperEnd);
+    }
+
+    private sealed class Grounds(
+        RecommendationSystem system,
+        SystemQuestion question,
+        DomainReading reading,
+        Replacement replacement,
+        Levels levels,
+        double extra,
+        double share
+    ) : BuildUpGrounds(system, question, reading, replacement)
+    {
+        internal override string Why =>
+            Reading.Value < levels.Critical
+                ? $"{Reading.Subject} is below the critical level of {Reading.Limit(levels.Critical)}, so a quarter of the "
+                    + $"build-up is due this year; {Replacement.PutBack}."
+            : share >= 1
+                ? $"{Reading.Subject} lies between the critical level of {Reading.Limit(levels.Critical)} and "
+                    + $"{Reading.Limit(levels.TaperStart)}; {Replacement.PutBack}."
+            : share > 0
+                ? $"{Reading.Subject} lies in the taper from {Reading.Limit(levels.TaperStart)} to "
+                    + $"{Reading.Limit(levels.TaperEnd)}, where {Amounts.Print(share * 100, 1)} % of removal is still due; "
+                    + $"{Replacement.PutBack}."
+            : $"{Reading.Subject} is at or above {Reading.Limit(levels.TaperEnd)}, so none is needed.";
+
+        internal override NutrientRating? Rating => System.RatingOn(Reading, Scale);
+
+        private protected override ImmutableArray<string> SourcesOfParts
+        {
+            get
+            {
+                var equations = NutrientFormulas.All["tri-state-1995-share-due"].Origin!.SourceIds;
+                return [.. Scale.SourceIds, .. equations, .. Replacement.SourceId is { } source ? [source] : equations];
+            }
         }
 
-        WorkedLine Sum() =>
+        private RatingScale Scale =>
+            levels.Printed
+            ?? LimitScale.Of(
+                $"{System.Id}-K",
+                Reading,
+                Question.Crop.Row,
+                $"CEC {Amounts.Print(levels.Cec, 4)} meq/100 g",
+                PotashStatus,
+                LevelBase.SourceId,
+                [
+                    ("build-up", levels.Critical, false),
+                    ("maintenance", levels.TaperStart, true),
+                    ("drawdown", levels.TaperEnd, false),
+                ],
+                "none"
+            );
+
+        private protected override IEnumerable<WorkedLine> LinesOfParts() =>
+            [
+                .. IsPotash ? PotashLines() : PhosphateLines(),
+                .. share is > 0 and < 1 ? ShareLines() : [],
+                .. ReplacementLines(Sum),
+            ];
+
+        private ImmutableArray<WorkedLine> PhosphateLines() =>
+            [
+                NutrientFormulas
+                    .All["tri-state-1995-phosphate-build-up"]
+                    .Line(
+                        NutrientFormulas.PerAcre(BuildUp),
+                        ("nutrient", NutrientInWords),
+                        ("critical level", NutrientFormulas.Number(levels.Critical)),
+                        ("test", NutrientFormulas.Number(Reading.Value)),
+                        ("pounds a ppm", NutrientFormulas.Number(PhosphateFactor))
+                    ),
+            ];
+
+        private ImmutableArray<WorkedLine> PotashLines() =>
+            [
+                NutrientFormulas
+                    .All["tri-state-1995-potash-level"]
+                    .Line(
+                        SoilWords.Amount(levels.Critical, Reading.Unit),
+                        ("nutrient", NutrientInWords),
+                        ("base", NutrientFormulas.Number(LevelBase)),
+                        ("ppm a meq", NutrientFormulas.Number(LevelPerCec)),
+                        ("CEC", NutrientFormulas.Number(levels.Cec))
+                    ),
+                NutrientFormulas
+                    .All["tri-state-1995-potash-build-up"]
+                    .Line(
+                        NutrientFormulas.PerAcre(BuildUp),
+                        ("nutrient", NutrientInWords),
+                        ("critical level", NutrientFormulas.Number(levels.Critical)),
+                        ("test", NutrientFormulas.Number(Reading.Value)),
+                        ("base", NutrientFormulas.Number(FactorBase)),
+                        ("pounds a meq", NutrientFormulas.Number(FactorPerCec)),
+                        ("CEC", NutrientFormulas.Number(levels.Cec))
+                    ),
+            ];
+
+        private ImmutableArray<WorkedLine> ShareLines() =>
+            [
+                NutrientFormulas
+                    .All["tri-state-1995-share-due"]
+                    .Line(
+                        NutrientFormulas.Number(share),
+                        ("nutrient", NutrientInWords),
+                        ("start of taper", NutrientFormulas.Number(levels.TaperStart)),
+                        ("end of taper", NutrientFormulas.Number(levels.TaperEnd)),
+                        ("test", NutrientFormulas.Number(Reading.Value))
+                    ),
+            ];
+
+        private WorkedLine Sum() =>
             NutrientFormulas
-                .All[id]
+                .All[IsPotash ? "tri-state-1995-potash-replacement" : "tri-state-1995-phosphate-replacement"]
                 .Line(
-                    NutrientFormulas.PerAcre(replaced),
-                    ("nutrient", nutrient),
-                    ("carried off", NutrientFormulas.Number(replacement.Pounds)),
+                    NutrientFormulas.PerAcre(Replaced),
+                    ("nutrient", NutrientInWords),
+                    ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
                     ("extra", NutrientFormulas.Number(extra)),
                     ("share still due", NutrientFormulas.Number(share))
                 );
     }
-
-    private static Levels PhosphateLevels(SystemQuestion question)
-    {
-        bool isRowCrop = question.Crop.Row is CropRow.Corn or CropRow.Soybean;
-        var critical = NutrientConstants.All.Find(isRowCrop ? "TS-1995-P-critical-corn" : "TS-1995-P-critical-wheat");
-        var factor = NutrientConstants.All.Find("TS-1995-P-factor");
-        return new Levels(
-            critical,
-            critical + NutrientConstants.All["TS-1995-P-maintenance-width"],
-            critical + NutrientConstants.All["TS-1995-P-drawdown-end"],
-            Statuses.WeakestOf(critical.Status, factor.Status),
-            RatingTables.Find(isRowCrop ? "TS-1995-P-corn" : "TS-1995-P-wheat"),
-            test => SystemMath.LinearBuildUp(test, critical, factor),
-            (reading, buildUp) =>
-                [
-                    NutrientFormulas
-                        .All["tri-state-1995-phosphate-build-up"]
-                        .Line(
-                            NutrientFormulas.PerAcre(buildUp),
-                            ("nutrient", SoilWords.For(reading.Nutrient)),
-                            ("critical level", NutrientFormulas.Number(critical)),
-                            ("test", NutrientFormulas.Number(reading.Value)),
-                            ("pounds a ppm", NutrientFormulas.Number(factor))
-                        ),
-                ]
-        );
-    }
-
-    private static Levels PotashLevels(SystemQuestion question, DomainReading reading)
-    {
-        double cec = question.CecPer100Grams!.Value;
-        var levelBase = NutrientConstants.All.Find("TS-1995-K-critical-base");
-        var levelPerCec = NutrientConstants.All.Find("TS-1995-K-critical-per-cec");
-        var factorBase = NutrientConstants.All.Find("TS-1995-K-factor-base");
-        var factorPerCec = NutrientConstants.All.Find("TS-1995-K-factor-per-cec");
-        double critical = SystemMath.ByExchangeCapacity(levelBase, levelPerCec, cec);
-        double taperStart = critical + NutrientConstants.All["TS-1995-K-maintenance-width"];
-        double taperEnd = critical + NutrientConstants.All["TS-1995-K-drawdown-end"];
-        var status = Statuses.WeakestOf(levelBase.Status, levelPerCec.Status, factorBase.Status, factorPerCec.Status);
-        var scale = LimitScale.Of(
-            "TS-1995-K",
-            reading,
-            question.Crop.Row,
-            $"CEC {Amounts.Print(cec, 4)} meq/100 g",
-            status,
-            levelBase.SourceId,
-            [("build-up", critical, false), ("maintenance", taperStart, true), ("drawdown", taperEnd, false)],
-            "none"
-        );
-        return new Levels(
-            critical,
-            taperStart,
-            taperEnd,
-            status,
-            scale,
-            test => SystemMath.TriStatePotashBuildUp(test, critical, factorBase, factorPerCec, cec),
-            (asked, buildUp) =>
-                [
-                    NutrientFormulas
-                        .All["tri-state-1995-potash-level"]
-                        .Line(
-                            SoilWords.Amount(critical, asked.Unit),
-                            ("nutrient", SoilWords.For(asked.Nutrient)),
-                            ("base", NutrientFormulas.Number(levelBase)),
-                            ("ppm a meq", NutrientFormulas.Number(levelPerCec)),
-                            ("CEC", NutrientFormulas.Number(cec))
-                        ),
-                    NutrientFormulas
-                        .All["tri-state-1995-potash-build-up"]
-                        .Line(
-                            NutrientFormulas.PerAcre(buildUp),
-                            ("nutrient", SoilWords.For(asked.Nutrient)),
-                            ("critical level", NutrientFormulas.Number(critical)),
-                            ("test", NutrientFormulas.Number(asked.Value)),
-                            ("base", NutrientFormulas.Number(factorBase)),
-                            ("pounds a meq", NutrientFormulas.Number(factorPerCec)),
-                            ("CEC", NutrientFormulas.Number(cec))
-                        ),
-                ]
-        );
-    }
-
-    private static string WhyOf(DomainReading reading, Levels levels, double share, Replacement replacement)
-    {
-        return reading.Value < levels.Critical
-                ? $"{reading.Subject} is below the critical level of {reading.Limit(levels.Critical)}, so a quarter of the "
-                    + $"build-up is due this year; {replacement.PutBack}."
-            : share >= 1
-                ? $"{reading.Subject} lies between the critical level of {reading.Limit(levels.Critical)} and "
-                    + $"{reading.Limit(levels.TaperStart)}; {replacement.PutBack}."
-            : share > 0
-                ? $"{reading.Subject} lies in the taper from {reading.Limit(levels.TaperStart)} to "
-                    + $"{reading.Limit(levels.TaperEnd)}, where {Amounts.Print(share * 100, 1)} % of removal is still due; "
-                    + $"{replacement.PutBack}."
-            : $"{reading.Subject} is at or above {reading.Limit(levels.TaperEnd)}, so none is needed.";
-    }
-
-    private sealed record Levels(
-        double Critical,
-        double TaperStart,
-        double TaperEnd,
-        DataStatus Status,
-        RatingScale Scale,
-        Func<double, double> BuildUp,
-        Func<DomainReading, double, WorkedLine[]> Lines
-    );
 }

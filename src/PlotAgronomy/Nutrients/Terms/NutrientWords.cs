@@ -4,8 +4,6 @@ namespace PlotAgronomy.Nutrients;
 /// <see cref="CropRows"/>' table.</summary>
 internal static class NutrientWords
 {
-    internal static EnumWords<SoilRegion> Regions { get; } = EnumWords<SoilRegion>.FromNames();
-
     internal static EnumWords<SoilSupply> Supplies { get; } = EnumWords<SoilSupply>.FromNames();
 
     internal static EnumWords<SampleMoisture> SampleStates { get; } =

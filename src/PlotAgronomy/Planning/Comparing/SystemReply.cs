@@ -53,7 +53,7 @@ internal sealed class SystemReply
         string.Join(" ", asked.Select(a => $"{SheetText.Symbol(a.Nutrient)}: {Reason(a.Nutrient, a.Answer)}"));
 
     /// <summary>The findings of what it answers; what it leaves unanswered is told by <see cref="Reasons"/>.</summary>
-    internal IEnumerable<Finding> Findings => Answers.SelectMany(a => a.Findings.Except(a.Unanswered.Select(u => u.Finding)));
+    internal IEnumerable<Finding> Findings => Answers.SelectMany(a => a.FindingsOnNeeds);
 
     private IEnumerable<NutrientNeed> Needs => asked.Select(a => a.Answer.For(a.Nutrient)).OfType<NutrientNeed>();
 

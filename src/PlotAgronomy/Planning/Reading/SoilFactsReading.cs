@@ -10,7 +10,7 @@ internal static class SoilFactsReading
             ? PlotSetting.Unknown
             : new PlotSetting
             {
-                Region = facts.Choice("region", PlanVocabulary.Regions),
+                Region = facts.Chosen("region", PlanVocabulary.Regions),
                 SampleMoisture = facts.Choice("sampleState", PlanVocabulary.SampleStates),
                 PhosphorusSupply = facts.Choice("phosphorusSupply", PlanVocabulary.Supplies),
                 ExchangeCapacityGroup = facts.Choice("exchangeCapacityGroup", PlanVocabulary.CapacityGroups),

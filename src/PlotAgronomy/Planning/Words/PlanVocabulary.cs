@@ -77,7 +77,7 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<LimeBasis> LimeBases = new([.. LimeBasis.Everything.Select(b => (b.Id, b))]);
 
-    internal static readonly PlanWords<SoilRegion> Regions = PlanWords.From(NutrientWords.Regions);
+    internal static readonly PlanWords<SoilRegion> Regions = new([.. SoilRegion.All.Select(r => (r.Name, r))]);
 
     internal static readonly PlanWords<SampleMoisture> SampleStates = PlanWords.From(NutrientWords.SampleStates);
 

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>Remarks on the kinds of a blend: what the system says of their rows, and what they are taken as.</summary>
+internal static class ComponentCautions
+{
+    private static readonly ImmutableArray<PlantNutrient> SystemNutrients = [PlantNutrient.Phosphate, PlantNutrient.Potash];
+
+    internal static IEnumerable<Finding> Of(PlotNeedRequest request, ImmutableArray<ComponentNeed> components) =>
+        [
+            .. ComponentNeeds.NoneCounts(request) ? [NoneCounts(request)] : Array.Empty<Finding>(),
+            .. from component in components
+            where component.Counts
+            from nutrient in SystemNutrients
+            from finding in component.AnswerFor(nutrient)?.FindingsOn(nutrient) ?? [WithoutRow(request, component, nutrient)]
+            select finding,
+            .. TakenAs(request, components),
+        ];
+
+    private static Finding NoneCounts(PlotNeedRequest request) =>
+        FindingCatalog.Create(NutrientCodes.NoShareCounts, ("share", Amounts.Print(ComponentNeeds.CountedFrom(request), 4)));
+
+    private static Finding WithoutRow(PlotNeedRequest request, ComponentNeed component, PlantNutrient nutrient) =>
+        FindingCatalog.Create(
+            NutrientCodes.KindWithoutRow,
+            ("system", request.System.Name),
+            ("kind", component.Component.Kind.ShortName),
+            ("nutrient", SoilWords.For(nutrient))
+        );
+
+    private static IEnumerable<Finding> TakenAs(PlotNeedRequest request, ImmutableArray<ComponentNeed> components)
+    {
+        var standIns =
+            from component in components
+            where component.Counts && ComponentNeeds.UseOf(request, component.Component.Kind).TakenAs is null
+            from nutrient in SystemNutrients
+            where component.RowFor(nutrient) is { } row && !KindProxy.For(component.Component.Kind).IsOwn(row)
+            select (Row: component.RowFor(nutrient)!.Value, Kind: component.Component.Kind.ShortName);
+        return standIns
+            .Distinct()
+            .GroupBy(s => s.Row)
+            .Select(taken =>
+                FindingCatalog.Create(
+                    NutrientCodes.TakenAs,
+                    ("system", request.System.Name),
+                    ("kind", string.Join("; ", taken.Select(t => t.Kind))),
+                    ("row", CropRows.WordsFor(taken.Key))
+                )
+            );
+    }
+}

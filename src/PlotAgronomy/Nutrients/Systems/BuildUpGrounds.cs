@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>The two parts of a build-up answer and how each came about.</summary>
+internal abstract class BuildUpGrounds(
+    RecommendationSystem system,
+    SystemQuestion question,
+    DomainReading reading,
+    Replacement replacement
+) : NeedGrounds
+{
+    internal required double BuildUp { get; init; }
+
+    internal required double Replaced { get; init; }
+
+    /// <summary>Most of a year; infinity where there is no such limit.</summary>
+    internal double Cap { get; init; } = double.PositiveInfinity;
+
+    internal double Rate => SystemMath.YearlyRate(BuildUp, Replaced, Cap);
+
+    internal DomainReading Reading => reading;
+
+    internal override ImmutableArray<string> SourceIds =>
+        [.. SourcesOfParts.SelectMany(s => s.Split(';')).Distinct(StringComparer.Ordinal)];
+
+    internal override ImmutableArray<Finding> Findings
+    {
+        get
+        {
+            var findings = ImmutableArray.CreateBuilder<Finding>();
+            findings.AddRange(FindingsOfParts);
+            if (!question.Crop.IsCarriedOff)
+            {
+                findings.Add(FindingCatalog.Create(NutrientCodes.NothingCarriedOff, ("system", system.Name)));
+            }
+
+            if (IsCapped)
+            {
+                findings.Add(
+                    FindingCatalog.Create(
+                        NutrientCodes.YearlyCap,
+                        ("system", system.Name),
+                        ("nutrient", NutrientInWords),
+                        ("rate", Amounts.Print(BuildUp + Replaced, 1)),
+                        ("cap", Amounts.Print(Rate, 4))
+                    )
+                );
+            }
+
+            return findings.ToImmutable();
+        }
+    }
+
+    private protected RecommendationSystem System => system;
+
+    private protected SystemQuestion Question => question;
+
+    private protected Replacement Replacement => replacement;
+
+    private protected string NutrientInWords => SoilWords.For(reading.Nutrient);
+
+    private protected bool IsPotash => reading.Nutrient == PlantNutrient.Potash;
+
+    private protected abstract ImmutableArray<string> SourcesOfParts { get; }
+
+    private protected virtual ImmutableArray<Finding> FindingsOfParts => [];
+
+    private bool IsCapped => Rate < BuildUp + Replaced;
+
+    internal override ImmutableArray<WorkedLine> Lines() => [.. LinesOfParts(), Total()];
+
+    private protected abstract IEnumerable<WorkedLine> LinesOfParts();
+
+    /// <summary>What goes back: the system's own sum, or that nothing left.</summary>
+    private protected ImmutableArray<WorkedLine> ReplacementLines(Func<WorkedLine> sum) =>
+        replacement.IsCarriedOff ? [replacement.Line(NutrientInWords), sum()] : [replacement.Line(NutrientInWords)];
+
+    private WorkedLine Total() =>
+        NutrientFormulas
+            .All[IsCapped ? "tri-state-1995-yearly-cap" : "build-up-and-replacement"]
+            .Line(
+                NutrientFormulas.PerAcre(Rate),
+                ("nutrient", NutrientInWords),
+                ("yearly cap", NutrientFormulas.Number(double.IsFinite(Cap) ? Cap : Rate)),
+                ("build-up", Tenths(BuildUp)),
+                ("replacement", Tenths(Replaced))
+            );
+
+    private static string Tenths(double pounds) => pounds.ToString("0.0", CultureInfo.InvariantCulture);
+}

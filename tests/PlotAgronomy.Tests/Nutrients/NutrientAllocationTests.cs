@@ -1,0 +1,89 @@
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
+using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+
+namespace PlotAgronomy.Tests.Nutrients;
+
+/// <summary>A call that is not asked for words makes none: a column of a hundred thousand reports must not pay for them.</summary>
+public class NutrientAllocationTests
+{
+    private const SoilTestUnit Ppm = SoilTestUnit.PartsPerMillion;
+
+    private static readonly PlotSetting Known = new()
+    {
+        ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
+        PhosphorusSupply = SoilSupply.Medium,
+        ExchangeCapacityGroup = SoilSupply.High,
+        SampleMoisture = SampleMoisture.Dried,
+        PrintedPhosphorusRating = "medium",
+    };
+
+    [Fact]
+    public void A_recommendation_without_text_allocates_little_by_every_system()
+    {
+        var report = Report(
+            PIndex(25), KIndex(15), P(12, Ppm, Extractant.BrayP1), P(18, Ppm, Extractant.Mehlich3), P(9, Ppm, Extractant.Olsen),
+            P(12, Ppm, Extractant.Mehlich1), K(100, Ppm, Extractant.AmmoniumAcetate), K(114, Ppm, Extractant.Mehlich3), K(90, Ppm, Extractant.Mehlich1));
+        Assert.All(RecommendationSystems.Everything, system =>
+        {
+            var row = system.Accepts[0].Crops[0];
+            var use = CropUse.Browsed(row, YieldFor(row, 5));
+            Assert.InRange(BytesOf(() => system.Recommend(report, use, Known)), 1, 1200);
+        });
+    }
+
+    [Fact]
+    public void A_rating_without_text_allocates_little() =>
+        Assert.InRange(BytesOf(() => RatingSystems.Delaware.Rate(Readings)), 1, 1200);
+
+    [Fact]
+    public void A_nitrogen_answer_without_text_allocates_little() =>
+        Assert.InRange(BytesOf(() => NitrogenRule.NorthCarolinaPlot.Answer()), 1, 600);
+
+    [Fact]
+    public void A_boron_answer_without_text_allocates_little()
+    {
+        var report = Report(SoilReading.Of(SoilAnalyte.Boron, 0.4, Ppm, Extractant.HotWater));
+        Assert.InRange(BytesOf(() => SecondaryRule.PlotBoron.Answer(report)), 1, 700);
+    }
+
+    [Fact]
+    public void A_legume_credit_without_text_allocates_little() =>
+        Assert.InRange(BytesOf(() => LegumeCredit.TennesseeCover.For(LegumeStand.Earlier)), 1, 100);
+
+    [Fact]
+    public void A_removal_without_text_allocates_little() =>
+        Assert.InRange(BytesOf(() => CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromBushelsPerAcre(100))), 1, 800);
+
+    [Fact]
+    public void A_plots_need_without_text_allocates_a_few_kilobytes() =>
+        Assert.InRange(BytesOf(() => PlotNeed.Of(NeedSamples.Request(NeedSamples.Kind("oats-spring", 0.5), NeedSamples.Kind("ladino-clover", 0.6)))), 1, 15000);
+
+    [Fact]
+    public void A_manganese_index_without_text_allocates_little()
+    {
+        var manganese = SoilReading.Of(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3);
+        var ph = WaterPh.FromValue(6);
+        Assert.InRange(BytesOf(() => ManganeseAvailability.NorthCarolinaA(manganese, ph)), 1, 100);
+    }
+
+    private static readonly SoilReport Readings = Report(P(18, Ppm, Extractant.Mehlich3), K(114, Ppm, Extractant.Mehlich3));
+
+    /// <summary>Bytes of one call, after it was called often enough to hold its tables.</summary>
+    private static long BytesOf(Func<object> call)
+    {
+        const int Calls = 200;
+        for (int i = 0; i < Calls; i++)
+        {
+            call();
+        }
+
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < Calls; i++)
+        {
+            call();
+        }
+
+        return (GC.GetAllocatedBytesForCurrentThread() - before) / Calls;
+    }
+}
