@@ -11,7 +11,7 @@ internal sealed partial class Flattening
     private const int DeepestLevel = 4;
 
     private static readonly string[] Skipped =
-        ["Text", "Formula", "Numbers", "Label", "Locator", "SourceId", "SourceIds", "Status"];
+        ["Text", "Formula", "Numbers", "Label", "Locator", "Source", "Sources", "Origin", "Status"];
 
     private readonly List<(string Meaning, string Value)> rows = [];
     private readonly HashSet<object> seen = new(ReferenceEqualityComparer.Instance);

@@ -43,28 +43,25 @@ internal static class Explanation
     {
         yield return ("formula", line.Formula);
         yield return ("numbers", line.Numbers);
-        if (line.SourceId is not { } ids)
+        if (line.Origin is not { } origin)
         {
             yield return ("source", "arithmetic");
             yield break;
         }
 
         string word = "source";
-        foreach (string id in ids.Split(';'))
+        foreach (var source in origin.Sources)
         {
-            yield return (word, SourceCatalog.Find(id).ToString());
+            yield return (word, source.ToString());
             word = "";
         }
 
-        if (line.Locator is { Length: > 0 } place)
+        if (origin.Locator.Length > 0)
         {
-            yield return (line.Status == DataStatus.Practice ? "namely" : "where", place);
+            yield return (origin.Status == DataStatus.Practice ? "namely" : "where", origin.Locator);
         }
 
-        if (line.Status is { } status)
-        {
-            yield return ("status", LineStatuses[status]);
-        }
+        yield return ("status", LineStatuses[origin.Status]);
     }
 
     private static void WriteRows(IAnsiConsole console, IEnumerable<(string Word, string Text)> rows)

@@ -36,7 +36,7 @@ internal static class JsonSheet
             json.WriteString("code", finding.Code);
             json.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
             json.WriteString("text", finding.Text);
-            json.WriteString("sourceId", finding.SourceId);
+            json.WriteString("sourceId", finding.Source.Id);
             json.WriteEndObject();
         }
 
@@ -91,7 +91,7 @@ internal static class JsonSheet
         json.WriteString("label", figure.Label);
         json.WriteString("value", figure.Value);
         json.WriteString("status", figure.Status.ToString().ToLowerInvariant());
-        WriteTexts(json, "sourceIds", figure.SourceIds);
+        WriteTexts(json, "sourceIds", figure.Sources.Select(s => s.Id));
         if (showWork)
         {
             WriteTexts(json, "work", figure.ShowWork().Select(l => l.ToString()));

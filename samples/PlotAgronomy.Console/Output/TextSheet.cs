@@ -128,7 +128,7 @@ internal static class TextSheet
         }
     }
 
-    private static string SourceOf(WorkedLine line) => line.SourceId is null ? "" : $" [{line.SourceId}]";
+    private static string SourceOf(WorkedLine line) => line.Origin is null ? "" : $" [{line.Origin}]";
 
     private static bool LooksLikeNumber(string cell) => cell.Length == 0 || char.IsAsciiDigit(cell[0]) || cell == "-";
 }

@@ -9,7 +9,7 @@ internal static class BlendFormulas
     internal static FormulaTable All { get; } = new("Blends/Data/formulas.csv");
 
     /// <summary>Where the share of a full stand is printed.</summary>
-    internal static ImmutableArray<string> ShareSources => All["blend-share-of-full-stand"].Origin!.SourceIds;
+    internal static ImmutableArray<Source> ShareSources => All["blend-share-of-full-stand"].Origin!.Sources;
 
     /// <summary>A sum over the kinds, told with its parts.</summary>
     internal static WorkedLine Sum(string what, string partsAndSum) =>

@@ -16,5 +16,5 @@ internal static class SpreadingFormulas
         ("88", Amounts.Print(SpreaderMath.FeetPerMinutePerMph, 0));
 
     /// <summary>Where the exact factors between flow, rate, pace and swath come from.</summary>
-    internal static ImmutableArray<string> UnitSources => All.SourcesOf("spread-rate-from-flow");
+    internal static ImmutableArray<Source> UnitSources => All.SourcesOf("spread-rate-from-flow");
 }

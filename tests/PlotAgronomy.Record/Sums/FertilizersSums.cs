@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
 using UnitsNet;
@@ -96,13 +97,13 @@ internal static class FertilizersSums
             }
         }
 
-        foreach (string source in new[] { "FERT-H120", "FERT-LIB" })
+        foreach (var source in new[] { "FERT-H120", "FERT-LIB" }.Select(SourceCatalog.Find))
         {
-            recorder.Call($"chemistry: phosphorus to phosphate printed by {source}", () =>
+            recorder.Call($"chemistry: phosphorus to phosphate printed by {source.Id}", () =>
                 ChemicalConversion.PublishedFactor(ChemicalForm.Phosphorus, ChemicalForm.Phosphate, source));
-            recorder.Call($"chemistry: phosphate to phosphorus printed by {source}", () =>
+            recorder.Call($"chemistry: phosphate to phosphorus printed by {source.Id}", () =>
                 ChemicalConversion.PublishedFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus, source));
-            recorder.Call($"chemistry: potash to potassium printed by {source}", () =>
+            recorder.Call($"chemistry: potash to potassium printed by {source.Id}", () =>
                 ChemicalConversion.PublishedFactor(ChemicalForm.Potash, ChemicalForm.Potassium, source));
         }
     }
@@ -190,7 +191,7 @@ internal static class FertilizersSums
             recorder.Call($"{name}: most product", () => Grades.ToDictionary(g => g, g => limit.MostProduct(Grade(g))));
         }
 
-        recorder.Call("fertilizer: setback rules", () => SetbackRule.Examples.Select(r => (r.Rule, r.Distance, r.SourceId)));
+        recorder.Call("fertilizer: setback rules", () => SetbackRule.Examples.Select(r => (r.Rule, r.Distance, r.Source.Id)));
     }
 
     private static void Urea(Recorder recorder)

@@ -29,7 +29,7 @@ internal static class Kinds
             recorder.Call($"kind {kind.Id}: full rate, {Words(method)}", () => kind.FullRange(method));
             recorder.Call($"kind {kind.Id}: rate on record, {Words(method)}", () => kind.Rates?.For(method));
             recorder.Call($"kind {kind.Id}: where the rate stands, {Words(method)}",
-                () => kind.Rates?.EvidenceFor(method).SourceIds);
+                () => kind.Rates?.EvidenceFor(method).Sources.Select(s => s.Id));
             recorder.Call($"kind {kind.Id}: 9 lb/ac against the published rate, {Words(method)}",
                 () => RateCheck.Against(kind, PureLiveSeedRate.Of(PerAcre(9), method)));
         }

@@ -130,9 +130,8 @@ internal static class LandSums
                     Area = Acres(0.5),
                     Method = AreaMethod.Sides,
                     RelativeError = 0.1,
-                    Findings = [],
                     Outline = null,
-                    SourceIds = []
+                    Sources = []
                 });
     }
 

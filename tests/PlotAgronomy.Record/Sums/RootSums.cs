@@ -180,19 +180,20 @@ internal static class RootSums
 
     private static void Others(Recorder recorder)
     {
+        var tag = Reference.SourceCatalog.Find("SEED-S01");
         recorder.Call("root: findings in order", () => Finding.InOrder(
         [
-            new Finding(new("b-note", FindingSeverity.Note, new("b"), null, "SEED-S01"), []),
-            new Finding(new("a-caution", FindingSeverity.Caution, new("a"), null, "SEED-S01"), []),
-            new Finding(new("c-warning", FindingSeverity.Warning, new("c"), null, "SEED-S01"), []),
-            new Finding(new("a-note", FindingSeverity.Note, new("a"), null, "SEED-S01"), []),
+            new Finding(new("b-note", FindingSeverity.Note, new("b"), null, tag), []),
+            new Finding(new("a-caution", FindingSeverity.Caution, new("a"), null, tag), []),
+            new Finding(new("c-warning", FindingSeverity.Warning, new("c"), null, tag), []),
+            new Finding(new("a-note", FindingSeverity.Note, new("a"), null, tag), []),
         ]).Select(f => f.Code).ToArray());
         recorder.Call("root: a line of working",
-            () => new WorkedLine("Bulk rate", "rate / part", "15 / 0.524", "SEED-S01").ToString());
+            () => new WorkedLine("Bulk rate", "rate / part", "15 / 0.524", new(tag, DataStatus.Read)).ToString());
         foreach (var source in Reference.SourceCatalog.All)
         {
             recorder.Call($"reference: the source {source.Id}",
-                () => new[] { Reference.SourceCatalog.Find(source.Id).Edition, source.SupersededBy });
+                () => new[] { Reference.SourceCatalog.Find(source.Id).Edition, source.SupersededBy?.Id });
         }
 
         recorder.Call("reference: an unknown source", () => !Reference.SourceCatalog.TryFind("none", out _, out _));

@@ -76,7 +76,7 @@ public class FertilizerChlorineTests
         var shelf = FertilizerShelf.Of(Bag("0-0-60", 26));
         var plan = shelf.Cheapest(Potash(60, 60), Acre);
         Assert.Contains(plan.ShowWork(), l => l.Label == "Cl spread" && l.Numbers.StartsWith("(100 lb x 45.16", StringComparison.Ordinal));
-        Assert.Contains("MASS-IUPAC", plan.SourceIds);
-        Assert.DoesNotContain("MASS-IUPAC", shelf.Cheapest(Need(0, 0, 60), Acre).SourceIds);
+        Assert.Contains("MASS-IUPAC", plan.Sources.Select(s => s.Id));
+        Assert.DoesNotContain("MASS-IUPAC", shelf.Cheapest(Need(0, 0, 60), Acre).Sources.Select(s => s.Id));
     }
 }

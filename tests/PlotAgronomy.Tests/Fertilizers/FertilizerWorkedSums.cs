@@ -88,8 +88,8 @@ public class FertilizerWorkedSums
     {
         double oxide = FertilizerRate.Content(Analysis(row), Nutrient(row), Mass.FromPounds(row.Number("amount"))).Pounds;
         return oxide * (Nutrient(row) == PlantNutrient.Phosphate
-            ? ChemicalConversion.PublishedFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus, "FERT-LIB")
-            : ChemicalConversion.PublishedFactor(ChemicalForm.Potash, ChemicalForm.Potassium, "FERT-LIB"));
+            ? ChemicalConversion.PublishedFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus, SourceCatalog.Find("FERT-LIB"))
+            : ChemicalConversion.PublishedFactor(ChemicalForm.Potash, ChemicalForm.Potassium, SourceCatalog.Find("FERT-LIB")));
     }
 
     private static SeedPlacedLimit Corn30() => SeedPlacedLimit.All.Single(l => l.Crop == SeedRowCrop.Corn && l.Soil == SeedRowSoil.MediumToFine && l.RowSpacingLow?.Inches == 30);

@@ -34,7 +34,7 @@ public class GeneratedDocsTests
         var page = new StringBuilder("# Findings\n\nEvery caution the library can give. A code is stable: it is never renamed. Words in {braces} are filled in with the numbers at hand.\n\n| code | severity | about | text | source |\n|---|---|---|---|---|\n");
         foreach (var finding in FindingCatalog.Templates)
         {
-            page.Append($"| `{finding.Code}` | {finding.Severity.ToString().ToLowerInvariant()} | {finding.Subject} | {finding.Text.Template} | {finding.SourceId} |\n");
+            page.Append($"| `{finding.Code}` | {finding.Severity.ToString().ToLowerInvariant()} | {finding.Subject} | {finding.Text.Template} | {finding.Source.Id} |\n");
         }
 
         return page.ToString();

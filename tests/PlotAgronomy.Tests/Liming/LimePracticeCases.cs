@@ -226,7 +226,7 @@ public class LimePracticeCases
         var weak = WeaklyBufferedLime.For(sample, 6.5);
         Assert.Null(weak.ByCapacity);
         Assert.False(weak.Has("data-from-memory"));
-        Assert.DoesNotContain("LIME-AE1", weak.SourceIds);
+        Assert.DoesNotContain("LIME-AE1", weak.Sources.Select(s => s.Id));
         // By hand: the rule asks for 2.75 to 3.67; from the first dressing of 1 to the cap of 2.
         Assert.Equal(1, weak.AdviceLow.OfBasis.ShortTonsPerAcre, 1e-12);
         Assert.Equal(2, weak.AdviceHigh.OfBasis.ShortTonsPerAcre, 1e-12);

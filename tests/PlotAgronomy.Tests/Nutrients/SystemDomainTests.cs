@@ -124,7 +124,7 @@ public class SystemDomainTests
         Assert.NotEmpty(system.Edition);
         Assert.NotEmpty(system.InWords);
         Assert.NotEmpty(system.Accepts);
-        Assert.All(system.SourceIds, id => Assert.True(PlotAgronomy.Reference.SourceCatalog.TryFind(id, out _, out _)));
+        Assert.All(system.Sources, source => Assert.Contains(source, PlotAgronomy.Reference.SourceCatalog.All));
     });
 
     [Fact]

@@ -23,8 +23,8 @@ public class FieldSheetTests
     public void Every_source_named_beside_a_figure_stands_in_the_list(string demo)
     {
         var sheet = Sheet(demo);
-        Assert.All(sheet.Figures.SelectMany(f => f.SourceIds), id => Assert.Contains(sheet.Sources, s => s.Id == id));
-        Assert.All(sheet.Findings, f => Assert.True(SourceCatalog.TryFind(f.SourceId, out _, out _)));
+        Assert.All(sheet.Figures.SelectMany(f => f.Sources), source => Assert.Contains(source, sheet.Sources));
+        Assert.All(sheet.Findings, f => Assert.True(sheet.Sources.Contains(f.Source)));
     }
 
     [Theory, MemberData(nameof(Demos))]

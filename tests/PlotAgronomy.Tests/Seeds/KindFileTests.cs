@@ -138,7 +138,7 @@ public class KindFileTests
             "full-rate,broadcast,,,3,8,lb-pls/ac,,KIND-EXT,page 2,memory"
         ).Rates!;
         Assert.Equal(DataStatus.Memory, rates.Evidence.Status);
-        Assert.Equal(["KIND-EXT"], rates.Evidence.SourceIds);
+        Assert.Equal(["KIND-EXT"], rates.Evidence.Sources.Select(s => s.Id));
         Assert.Equal(DataStatus.Read, rates.DrilledEvidence.Status);
         Assert.Equal(DataStatus.Memory, rates.InMixtureEvidence.Status);
     }

@@ -228,7 +228,7 @@ public class SeedRulesTests
         Assert.NotEmpty(remembered);
 
         // Deer Food Plot Planting Guide for the Southeast, M1591, Mississippi State University Extension: 1 September to 15 October.
-        var mississippi = read.Single(w => w.Evidence.SourceIds[0] == "KIND-MSU-M1591");
+        var mississippi = read.Single(w => w.Evidence.Sources[0].Id == "KIND-MSU-M1591");
         Assert.False(mississippi.Allows(new DateOnly(2025, 8, 31)));
         Assert.True(mississippi.Allows(new DateOnly(2025, 9, 1)));
         Assert.True(mississippi.Allows(new DateOnly(2025, 10, 15)));

@@ -44,7 +44,7 @@ public class SoilReadingTests
         Assert.Equal(30, conversion.Original.PrintedValue);
         Assert.Equal(Extractant.Mehlich3, conversion.Converted.Extractant);
         Assert.Empty(conversion.Findings);
-        Assert.Equal(["SOIL-PA5"], conversion.SourceIds);
+        Assert.Equal(["SOIL-PA5"], conversion.Sources.Select(s => s.Id));
         Assert.Equal("lb/ac = ppm x million lb of soil = 30 x 2 = 60 [SOIL-PA5]", Assert.Single(conversion.ShowWork()).ToString());
     }
 

@@ -43,8 +43,8 @@ public class ShownWorkTests
             using var scope = new CultureScope(culture);
             var worked = Result(result);
             Assert.Contains(line, worked.ShowWork().Select(l => l.ToString()));
-            Assert.NotEmpty(worked.SourceIds);
-            Assert.All(worked.SourceIds.Concat(worked.Findings.Select(f => f.SourceId)).SelectMany(s => s.Split(';')), id => Assert.True(SourceCatalog.TryFind(id, out _, out _)));
+            Assert.NotEmpty(worked.Sources);
+            Assert.All(worked.Sources.Concat(worked.Findings.Select(f => f.Source)), source => Assert.Contains(source, SourceCatalog.All));
         }
     }
 

@@ -67,7 +67,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks().Concat(Bag.Tag.Check()));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => AsClaimed.SourceIds;
+    public ImmutableArray<Source> Sources => AsClaimed.Sources;
 
     /// <summary>Compares a bag with plain lots.</summary>
     /// <param name="bag">Bag of a ready blend.</param>

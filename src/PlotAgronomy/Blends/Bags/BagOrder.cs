@@ -42,7 +42,7 @@ public sealed class BagOrder : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => Planned.SourceIds;
+    public ImmutableArray<Source> Sources => Planned.Sources;
 
     /// <summary>Gets the cost of all lines; null when a price is missing.</summary>
     public decimal? Cost => Lines.Any(l => l.Cost is null) ? null : Lines.Sum(l => l.Cost);

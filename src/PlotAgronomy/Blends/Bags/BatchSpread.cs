@@ -38,7 +38,7 @@ public sealed class BatchSpread : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => BlendConstants.All.Find("small-batch-spread").Origin.SourceIds;
+    public ImmutableArray<Source> Sources => BlendConstants.All.Find("small-batch-spread").Origin.Sources;
 
     /// <summary>Spread of a batch taken from a blend.</summary>
     /// <param name="blend">Blend, well mixed.</param>

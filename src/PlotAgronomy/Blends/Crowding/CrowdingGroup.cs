@@ -23,7 +23,7 @@ public sealed class CrowdingGroup
         IsWholeGroup = row.YesOrNo("whole_group");
         CareFrom = row.Number("share_low");
         Cap = row.Number("share_high");
-        SourceId = row.SourceId();
+        Origin = row.Origin();
         selector = KindSelector.Read(row, "selects");
     }
 
@@ -43,7 +43,7 @@ public sealed class CrowdingGroup
     public double Cap { get; }
 
     /// <summary>Gets the source of the cap.</summary>
-    public string SourceId { get; }
+    public Origin Origin { get; }
 
     /// <summary>Gets a value indicating whether it holds several kinds, whose shares are added up.</summary>
     internal bool IsWholeGroup { get; }

@@ -31,8 +31,14 @@ public sealed class CrowdingReport : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(CrowdingFindings.Of(crowding));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
-        [.. Groups.Select(g => g.SourceId).Append(crowding.Limit.SourceId).Concat(BlendFormulas.ShareSources).Distinct()];
+    public ImmutableArray<Source> Sources =>
+        [
+            .. Groups
+                .SelectMany(g => g.Group.Origin.Sources)
+                .Concat(crowding.Limit.Origin.Sources)
+                .Concat(BlendFormulas.ShareSources)
+                .Distinct(),
+        ];
 
     /// <summary>Checks a blend.</summary>
     /// <param name="blend">Blend.</param>
@@ -60,10 +66,7 @@ public sealed class CrowdingReport : IWorkedResult
                 BlendFormulas.Sum(
                     $"Share of {g.Group}",
                     $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{WhereCapped(g)}"
-                ) with
-                {
-                    SourceId = g.SourceId,
-                }
+                ).From(g.Group.Origin)
             ),
         ];
 

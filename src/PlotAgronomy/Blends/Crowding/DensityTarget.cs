@@ -18,8 +18,7 @@ public sealed class DensityTarget
         LowPerSquareFoot = row.Number("low_per_ft2");
         HighPerSquareFoot = row.Number("high_per_ft2");
         Counted = row.Choice<DensityCount>("counted");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
         selector = KindSelector.Read(row, "selects");
     }
 
@@ -41,11 +40,11 @@ public sealed class DensityTarget
     /// <summary>Gets what is counted.</summary>
     public DensityCount Counted { get; }
 
-    /// <summary>Gets the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well it is known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>The targets that speak of a kind.</summary>
     /// <param name="kind">Kind.</param>

@@ -23,9 +23,6 @@ public sealed class GroupShare
     /// <summary>Gets the kinds that must live on beside it; empty when none must, and then the cap does not apply.</summary>
     public required ImmutableArray<CropKind> MustLiveOn { get; init; }
 
-    /// <summary>Gets the source of the cap.</summary>
-    public string SourceId => Group.SourceId;
-
     /// <summary>Gets a value indicating whether the cap applies: another group must live on.</summary>
     public bool Applies => !MustLiveOn.IsEmpty;
 

@@ -49,15 +49,15 @@ public sealed class BlendFit : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(FitFindings.Of(facts));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. facts
                 .Parts.SelectMany(p =>
-                    (p.Kind.Ph?.Evidence.SourceIds ?? [])
-                        .Concat(p.Kind.Drainage?.Evidence.SourceIds ?? [])
-                        .Concat(p.Kind.Depth?.Evidence.SourceIds ?? [])
+                    (p.Kind.Ph?.Evidence.Sources ?? [])
+                        .Concat(p.Kind.Drainage?.Evidence.Sources ?? [])
+                        .Concat(p.Kind.Depth?.Evidence.Sources ?? [])
                 )
-                .Concat(BlendFormulas.All["blend-pass-diameters"].Origin!.SourceIds)
+                .Concat(BlendFormulas.All["blend-pass-diameters"].Origin!.Sources)
                 .Distinct(),
         ];
 

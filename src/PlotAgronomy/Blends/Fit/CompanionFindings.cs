@@ -35,7 +35,7 @@ internal static class CompanionFindings
                     BlendCodes.CompanionOverLimit,
                     ("companion", companion),
                     ("amount", $"{Amounts.Print(share, 2)} of a full stand"),
-                    ("limit", $"{Range(limit.ShareLow, limit.ShareHigh)} [{limit.SourceId}]"),
+                    ("limit", $"{Range(limit.ShareLow, limit.ShareHigh)} [{limit.Origin}]"),
                     ("host", host)
                 );
             }
@@ -46,7 +46,7 @@ internal static class CompanionFindings
                     BlendCodes.CompanionOverLimit,
                     ("companion", companion),
                     ("amount", $"{Amounts.Print(pounds, 1)} lb/ac"),
-                    ("limit", $"{Range(limit.PoundsLow, limit.PoundsHigh)} lb/ac [{limit.SourceId}]"),
+                    ("limit", $"{Range(limit.PoundsLow, limit.PoundsHigh)} lb/ac [{limit.Origin}]"),
                     ("host", host)
                 );
             }
@@ -58,7 +58,7 @@ internal static class CompanionFindings
                     BlendCodes.HostThin,
                     ("host", host),
                     ("share", Amounts.Print(hostShare, 2)),
-                    ("limit", $"{Range(limit.HostLow, limit.HostHigh)} [{limit.SourceId}]")
+                    ("limit", $"{Range(limit.HostLow, limit.HostHigh)} [{limit.Origin}]")
                 );
             }
         }
@@ -86,7 +86,7 @@ internal static class CompanionFindings
         double? HostHigh,
         Circumstance When,
         string? SupersededBy,
-        string SourceId
+        Origin Origin
     )
     {
         internal static Limit Read(CsvRow row) =>
@@ -101,7 +101,7 @@ internal static class CompanionFindings
                 row.NumberOrNull("host_share_high"),
                 row.Choice<Circumstance>("circumstance"),
                 row.TextOrNull("superseded_by"),
-                row.SourceId()
+                row.Origin()
             );
     }
 }

@@ -27,11 +27,11 @@ public sealed class RecipeProposal : IWorkedResult
     internal Recipe? Found { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
-            .. (Recipe?.Blend.SourceIds ?? [])
-                .Concat(Recipe?.Coverage.SourceIds ?? [])
-                .Concat(BlendConstants.All.Find("recipe-step").Origin.SourceIds)
+            .. (Recipe?.Blend.Sources ?? [])
+                .Concat(Recipe?.Coverage.Sources ?? [])
+                .Concat(BlendConstants.All.Find("recipe-step").Origin.Sources)
                 .Distinct(),
         ];
 

@@ -46,7 +46,7 @@ public sealed class Diversity : IWorkedResult
     public ImmutableArray<Finding> Findings => [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [];
+    public ImmutableArray<Source> Sources => [];
 
     /// <summary>Diversity of a blend.</summary>
     /// <param name="blend">Blend.</param>

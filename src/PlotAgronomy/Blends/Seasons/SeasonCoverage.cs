@@ -41,11 +41,11 @@ public sealed class SeasonCoverage : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. Stand
-                .SelectMany(k => k.Kind.Seasons?.Evidence.SourceIds ?? [])
-                .Concat(BlendConstants.All.Find("season-share").Origin.SourceIds)
+                .SelectMany(k => k.Kind.Seasons?.Evidence.Sources ?? [])
+                .Concat(BlendConstants.All.Find("season-share").Origin.Sources)
                 .Distinct(),
         ];
 

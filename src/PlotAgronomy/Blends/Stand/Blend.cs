@@ -41,12 +41,12 @@ public sealed partial class Blend : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(BlendFindings.Of(Parts));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. BlendFormulas
                 .ShareSources.Concat(
                     Parts.SelectMany(p =>
-                        (p.Kind.Rates?.Evidence.SourceIds ?? []).Concat(p.Kind.SeedCount?.Evidence.SourceIds ?? [])
+                        (p.Kind.Rates?.Evidence.Sources ?? []).Concat(p.Kind.SeedCount?.Evidence.Sources ?? [])
                     )
                 )
                 .Distinct(),

@@ -74,7 +74,7 @@ internal static class BlendWork
                     ("lowest published", Amounts.Print(component.FullRange.Low.PoundsPerAcre, 4)),
                     ("highest published", Amounts.Print(component.FullRange.High.PoundsPerAcre, 4))
                 )
-                .From(evidence.SourceIds.IsEmpty ? null : string.Join(';', evidence.SourceIds), evidence.Status, evidence.Detail);
+                .From(evidence.Origin);
         }
 
         yield return BlendFormulas

@@ -18,7 +18,7 @@ internal static class MemoryNotes
             [
                 MemoryGate.FindingFor(
                     $"{figures} of {StandNames.Of(remembered.Select(k => k.Kind))}",
-                    string.Join(", ", remembered.SelectMany(k => k.Evidence!.SourceIds).Distinct())
+                    remembered.SelectMany(k => k.Evidence!.Sources).Distinct()
                 ),
             ];
     }

@@ -18,8 +18,7 @@ public sealed class SeedPlacedLimit
         SeedRowPlacement placement,
         ApplicationRate? limit,
         Fraction? partOfCorn,
-        string sourceId,
-        DataStatus status
+        Origin origin
     )
     {
         Crop = crop;
@@ -30,8 +29,7 @@ public sealed class SeedPlacedLimit
         Placement = placement;
         Limit = limit;
         PartOfCornLimit = partOfCorn;
-        SourceId = sourceId;
-        Status = status;
+        Origin = origin;
     }
 
     /// <summary>Gets every row, in the order of the table.</summary>
@@ -61,11 +59,11 @@ public sealed class SeedPlacedLimit
     /// <summary>Gets the part of corn's limit, or null.</summary>
     public Fraction? PartOfCornLimit { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well the limit is known to stand there.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Most product in the row within this limit.</summary>
     /// <param name="analysis">Guaranteed analysis of the product.</param>
@@ -128,8 +126,7 @@ public sealed class SeedPlacedLimit
             row.Choice<SeedRowPlacement>("placement"),
             row.NumberOrNull("limit_lb_per_ac") is { } limit ? ApplicationRate.FromPoundsPerAcre(limit) : null,
             row.NumberOrNull("of_corn_pct") is { } percent ? Fraction.FromPercent(percent) : null,
-            row.SourceId(),
-            row.Status()
+            row.Origin()
         );
 
     private static Length? Inches(double? inches) => inches is { } value ? Length.FromInches(value) : null;

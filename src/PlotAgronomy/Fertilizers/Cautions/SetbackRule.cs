@@ -11,11 +11,11 @@ public sealed class SetbackRule
         r.Text("rule"),
         r.Text("text"),
         r.NumberOrNull("distance_ft") is { } feet ? Length.FromFeet(feet) : null,
-        r.SourceId()
+        r.Source()
     ));
 
-    private SetbackRule(string rule, string text, Length? distance, string sourceId) =>
-        (Rule, Text, Distance, SourceId) = (rule, text, distance, sourceId);
+    private SetbackRule(string rule, string text, Length? distance, Source source) =>
+        (Rule, Text, Distance, Source) = (rule, text, distance, source);
 
     /// <summary>Gets the rules, in the order of the table.</summary>
     public static ImmutableArray<SetbackRule> Examples => Everything.Rows;
@@ -29,6 +29,6 @@ public sealed class SetbackRule
     /// <summary>Gets the distance, the larger end where a range is printed; null when the rule is about weather.</summary>
     public Length? Distance { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets the source.</summary>
+    public Source Source { get; }
 }

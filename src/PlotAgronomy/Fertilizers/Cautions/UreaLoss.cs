@@ -19,8 +19,8 @@ public sealed class UreaLoss
             )
     );
 
-    private UreaLoss(string product, string placement, string conditions, PercentRange lost, string sourceId) =>
-        (Product, Placement, Conditions, LostOfApplied, SourceId) = (product, placement, conditions, lost, sourceId);
+    private UreaLoss(string product, string placement, string conditions, PercentRange lost, Source source) =>
+        (Product, Placement, Conditions, LostOfApplied, Source) = (product, placement, conditions, lost, source);
 
     /// <summary>Gets what trials measured, in the order of the table.</summary>
     public static ImmutableArray<UreaLoss> Measured => Trials.Rows;
@@ -37,8 +37,8 @@ public sealed class UreaLoss
     /// <summary>Gets the part of the applied N that was lost, in percent.</summary>
     public PercentRange LostOfApplied { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets the source.</summary>
+    public Source Source { get; }
 
     /// <summary>The usual planning figure when surface urea gets no rain for a week (common practice).</summary>
     /// <param name="soil">Temperature of the soil surface.</param>
@@ -75,6 +75,6 @@ public sealed class UreaLoss
             row.Text("placement"),
             row.Text("conditions"),
             new PercentRange(row.Number("lost_low_pct"), row.Number("lost_high_pct")),
-            row.SourceId()
+            row.Source()
         );
 }

@@ -8,10 +8,10 @@ namespace PlotAgronomy.Fertilizers;
 /// conversion there and back returns the same number; rounded handbook factors do not promise that.</remarks>
 public static class ChemicalConversion
 {
-    private static readonly Lazy<FrozenDictionary<(ChemicalForm From, ChemicalForm To, string Source), double>> Published =
+    private static readonly Lazy<FrozenDictionary<(ChemicalForm From, ChemicalForm To, Source Source), double>> Published =
         Table.Keyed(
             "Fertilizers/Data/published-factors.csv",
-            r => (r.Choice<ChemicalForm>("from"), r.Choice<ChemicalForm>("to"), r.SourceId()),
+            r => (r.Choice<ChemicalForm>("from"), r.Choice<ChemicalForm>("to"), r.Source()),
             r => r.Number("factor")
         );
 
@@ -40,19 +40,19 @@ public static class ChemicalConversion
     /// <summary>The rounded factor a publication prints, for reproducing its examples.</summary>
     /// <param name="from">Form the mass is stated in.</param>
     /// <param name="to">Form wanted.</param>
-    /// <param name="sourceId">Id of the publication, such as <c>FERT-H120</c>.</param>
+    /// <param name="source">Publication, such as <c>SourceCatalog.Find("FERT-H120")</c>.</param>
     /// <returns>The printed factor.</returns>
     /// <exception cref="ArgumentException">This publication prints no factor for these forms.</exception>
-    public static double PublishedFactor(ChemicalForm from, ChemicalForm to, string sourceId)
+    public static double PublishedFactor(ChemicalForm from, ChemicalForm to, Source source)
     {
         Guard.Defined(from);
         Guard.Defined(to);
-        Guard.NotBlank(sourceId);
-        return Published.Value.TryGetValue((from, to, sourceId), out double factor)
+        ArgumentNullException.ThrowIfNull(source);
+        return Published.Value.TryGetValue((from, to, source), out double factor)
             ? factor
             : throw new ArgumentException(
-                $"{sourceId} prints no factor from {FertilizerWords.Forms[from]} to {FertilizerWords.Forms[to]}.",
-                nameof(sourceId)
+                $"{source.Id} prints no factor from {FertilizerWords.Forms[from]} to {FertilizerWords.Forms[to]}.",
+                nameof(source)
             );
     }
 

@@ -21,8 +21,7 @@ public sealed class Manure
         PoundsPerTonRange nitrogen,
         PoundsPerTonRange phosphate,
         PoundsPerTonRange potash,
-        string sourceId,
-        DataStatus status
+        Origin origin
     )
     {
         Id = id;
@@ -30,8 +29,7 @@ public sealed class Manure
         Nitrogen = nitrogen;
         Phosphate = phosphate;
         Potash = potash;
-        SourceId = sourceId;
-        Status = status;
+        Origin = origin;
     }
 
     /// <summary>Gets the manures whose figures were read in a publication, in the order of the table.</summary>
@@ -61,11 +59,11 @@ public sealed class Manure
     /// <summary>Gets total K2O.</summary>
     public PoundsPerTonRange Potash { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well the figures are known to stand there.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Finds a manure, checked or not.</summary>
     /// <param name="id">Id such as <c>poultry-litter-broiler</c>.</param>
@@ -95,8 +93,7 @@ public sealed class Manure
             PoundsPerTonRange.Of(nitrogen, nitrogen),
             PoundsPerTonRange.Of(phosphate, phosphate),
             PoundsPerTonRange.Of(potash, potash),
-            SourceCatalog.Practice.Id,
-            DataStatus.Read
+            new(SourceCatalog.Practice, DataStatus.Read)
         );
 
     private static Manure FromRow(CsvRow row) =>
@@ -106,8 +103,7 @@ public sealed class Manure
             Range(row, "n"),
             Range(row, "p2o5"),
             Range(row, "k2o"),
-            row.SourceId(),
-            row.Status()
+            row.Origin()
         );
 
     private static PoundsPerTonRange Range(CsvRow row, string nutrient) =>

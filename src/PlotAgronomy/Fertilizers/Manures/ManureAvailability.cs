@@ -19,9 +19,8 @@ public sealed class ManureAvailability
         string situation,
         ManurePool pool,
         Fraction available,
-        string sourceId,
-        DataStatus status
-    ) => (Id, Situation, Pool, Available, SourceId, Status) = (id, situation, pool, available, sourceId, status);
+        Origin origin
+    ) => (Id, Situation, Pool, Available, Origin) = (id, situation, pool, available, origin);
 
     /// <summary>Gets the availabilities that were read in a publication, in the order of the table.</summary>
     public static ImmutableArray<ManureAvailability> All => Catalog.All;
@@ -44,11 +43,11 @@ public sealed class ManureAvailability
     /// <summary>Gets the part available.</summary>
     public Fraction Available { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well the figure is known to stand there.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Finds an availability, checked or not.</summary>
     /// <param name="id">Id such as <c>any-manure-growing-season</c>.</param>
@@ -70,7 +69,6 @@ public sealed class ManureAvailability
             row.Text("situation"),
             row.Choice<ManurePool>("pool"),
             Fraction.FromPercent(row.Number("available_pct")),
-            row.SourceId(),
-            row.Status()
+            row.Origin()
         );
 }

@@ -36,7 +36,7 @@ public sealed class ManureRate : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [Manure.SourceId];
+    public ImmutableArray<Source> Sources => Manure.Origin.Sources;
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
@@ -57,11 +57,7 @@ public sealed class ManureRate : IWorkedResult
                 $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton",
                 ("total nitrogen", $"{Amounts.Print(totalPounds, 2)} lb/ton"),
                 ("part available", Amounts.Print(available.Value, 3))
-            ) with
-        {
-            SourceId = Manure.SourceId,
-            Status = Manure.Status,
-        };
+            ).From(Manure.Origin);
 
     private WorkedLine Line(string label, ManureRateEnd end) =>
         FertilizerFormulas
@@ -72,11 +68,7 @@ public sealed class ManureRate : IWorkedResult
                 ("lot", $"{label} for {PlantNutrients.Symbols[Basis]}"),
                 ("need", Amounts.Print(Need, decimals: 2)),
                 ("available in a ton", $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton")
-            ) with
-        {
-            SourceId = Manure.SourceId,
-            Status = Manure.Status,
-        };
+            ).From(Manure.Origin);
 
     private IEnumerable<Finding> Remarks()
     {

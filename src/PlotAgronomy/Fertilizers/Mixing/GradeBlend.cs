@@ -58,7 +58,7 @@ public sealed class GradeBlend : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [SourceCatalog.Practice.Id];
+    public ImmutableArray<Source> Sources => [SourceCatalog.Practice];
 
     /// <summary>Blends a batch.</summary>
     /// <param name="wanted">Wanted grade.</param>

@@ -118,8 +118,8 @@ public static class FertilizerCatalog
             row.Choice<MaterialForm>("form"),
             analysis,
             whole,
-            new Origin(row.Text("analysis_source_id"), row.Text("analysis_locator"), row.Status("analysis_status")),
-            row.TextOrNull("other_source_id"),
+            new Origin(row.Source("analysis_source_id"), row.Status("analysis_status"), row.Text("analysis_locator")),
+            row.SourceOrNull("other_source_id"),
             figures.ToImmutable()
         );
 
@@ -129,7 +129,7 @@ public static class FertilizerCatalog
             {
                 figures.Add(
                     property,
-                    new CatalogFigure(value, row.Text($"{prefix}_source_id"), row.Choice<DataStatus>($"{prefix}_status"))
+                    new CatalogFigure(value, new(row.Source($"{prefix}_source_id"), row.Status($"{prefix}_status")))
                 );
             }
         }

@@ -19,7 +19,7 @@ public sealed class FertilizerMaterial
         FertilizerAnalysis analysis,
         FertilizerAnalysis whole,
         Origin analysisOrigin,
-        string? otherSourceId,
+        Source? otherSource,
         ImmutableDictionary<MaterialProperty, CatalogFigure> figures
     )
     {
@@ -30,7 +30,7 @@ public sealed class FertilizerMaterial
         Form = form;
         Analysis = analysis;
         AnalysisOrigin = analysisOrigin;
-        OtherSourceId = otherSourceId;
+        OtherSource = otherSource;
         this.figures = figures;
     }
 
@@ -51,20 +51,18 @@ public sealed class FertilizerMaterial
     /// see <see cref="AnalysisFromMemory"/>.</summary>
     public FertilizerAnalysis Analysis { get; }
 
-    /// <summary>Gets the source of the analysis.</summary>
-    public string AnalysisSourceId => AnalysisOrigin.SourceId;
+    /// <summary>Gets where the analysis stands and how well that is known.</summary>
+    public Origin AnalysisOrigin { get; }
 
     /// <summary>Gets the status of the analysis.</summary>
     public DataStatus AnalysisStatus => AnalysisOrigin.Status;
 
     /// <summary>Gets the caution of an analysis that was not yet checked against a publication, or null.</summary>
     public Finding? AnalysisCaution =>
-        AnalysisStatus == DataStatus.Memory ? MemoryGate.FindingFor($"{Name}, analysis", AnalysisSourceId) : null;
-
-    internal Origin AnalysisOrigin { get; }
+        AnalysisStatus == DataStatus.Memory ? MemoryGate.FindingFor($"{Name}, analysis", AnalysisOrigin) : null;
 
     /// <summary>Gets the source of the nutrients that have another one than the analysis; null where none have.</summary>
-    internal string? OtherSourceId { get; }
+    internal Source? OtherSource { get; }
 
     /// <summary>Gets the loose bulk density, low end, in lb/ft3; a ballpark: weigh a box of the real lot.</summary>
     public CatalogFigure? BulkDensityLow => Checked(MaterialProperty.BulkDensityLow);
@@ -99,7 +97,7 @@ public sealed class FertilizerMaterial
     /// <returns>The figure and the caution it carries, or null when there is none from memory.</returns>
     public (CatalogFigure Figure, Finding Caution)? FromMemory(MaterialProperty property) =>
         figures.GetValueOrDefault(Guard.Defined(property)) is { Status: DataStatus.Memory } figure
-            ? (figure, MemoryGate.FindingFor($"{Name}, {FertilizerWords.Properties[property]}", figure.SourceId))
+            ? (figure, MemoryGate.FindingFor($"{Name}, {FertilizerWords.Properties[property]}", figure.Origin))
             : null;
 
     /// <summary>The analysis with the nutrients that were not yet checked against a publication, such as the calcium of triple
@@ -108,7 +106,7 @@ public sealed class FertilizerMaterial
     public (FertilizerAnalysis Analysis, Finding Caution)? AnalysisFromMemory() =>
         FertilizerAnalysis.AreAlike(Analysis, Whole)
             ? null
-            : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", SourceCatalog.Practice.Id));
+            : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", [SourceCatalog.Practice]));
 
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>urea, granular (46-0-0)</c>.</returns>

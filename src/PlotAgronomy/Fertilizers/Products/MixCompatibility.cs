@@ -13,9 +13,8 @@ public sealed class MixCompatibility
         FertilizerSubstance second,
         MixRule rule,
         string reason,
-        string sourceId,
-        DataStatus status
-    ) => (First, Second, Rule, Reason, SourceId, Status) = (first, second, rule, reason, sourceId, status);
+        Origin origin
+    ) => (First, Second, Rule, Reason, Origin) = (first, second, rule, reason, origin);
 
     /// <summary>Gets every rule, in the order of the table.</summary>
     public static ImmutableArray<MixCompatibility> All => Rules.Rows;
@@ -32,11 +31,11 @@ public sealed class MixCompatibility
     /// <summary>Gets the reason in words.</summary>
     public string Reason { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well the rule is known to stand there.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Looks up two materials, in either order.</summary>
     /// <param name="first">One material.</param>
@@ -78,7 +77,7 @@ public sealed class MixCompatibility
                     );
                     findings.AddRange(
                         rule.Status == DataStatus.Memory
-                            ? [MemoryGate.FindingFor($"mixing {first} and {second}", rule.SourceId)]
+                            ? [MemoryGate.FindingFor($"mixing {first} and {second}", rule.Origin)]
                             : []
                     );
                 }
@@ -94,7 +93,6 @@ public sealed class MixCompatibility
             row.Choice<FertilizerSubstance>("second"),
             row.Choice<MixRule>("rule"),
             row.Text("reason"),
-            row.SourceId(),
-            row.Status()
+            row.Origin()
         );
 }

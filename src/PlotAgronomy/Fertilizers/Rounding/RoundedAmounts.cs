@@ -36,7 +36,7 @@ public sealed class RoundedAmounts : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [SourceCatalog.Practice.Id];
+    public ImmutableArray<Source> Sources => [SourceCatalog.Practice];
 
     /// <summary>Rounds a rate of product on a plot.</summary>
     /// <param name="product">Product.</param>

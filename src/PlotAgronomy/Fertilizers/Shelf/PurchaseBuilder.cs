@@ -60,13 +60,13 @@ internal static class PurchaseBuilder
             ProvenGap = gap,
             MarginalCosts = MarginalCosts(shelf),
             Conflict = conflict,
-            SourceIds =
+            Sources =
             [
                 .. need
-                    .SourceIds.Append(SourceCatalog.Practice.Id)
-                    .Concat(CountsCompounds(shelf.Targets, lines) ? [AtomicMasses.SourceId] : [])
+                    .Sources.Append(SourceCatalog.Practice)
+                    .Concat(CountsCompounds(shelf.Targets, lines) ? AtomicMasses.Origin.Sources : [])
                     .Distinct()
-                    .Order(StringComparer.Ordinal),
+                    .OrderBy(s => s.Id, StringComparer.Ordinal),
             ],
         };
     }

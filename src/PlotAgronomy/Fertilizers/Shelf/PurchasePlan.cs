@@ -54,7 +54,7 @@ public sealed class PurchasePlan : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public required ImmutableArray<string> SourceIds { get; init; }
+    public required ImmutableArray<Source> Sources { get; init; }
 
     /// <summary>Finds the balance of a nutrient.</summary>
     /// <param name="nutrient">Nutrient.</param>

@@ -34,7 +34,7 @@ public sealed class SingleProductRate : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [SourceCatalog.Practice.Id];
+    public ImmutableArray<Source> Sources => [SourceCatalog.Practice];
 
     /// <summary>The rate that meets every need the product serves, whatever that overshoots.</summary>
     /// <param name="analysis">Guaranteed analysis.</param>

@@ -48,7 +48,7 @@ public sealed class EdgeStrip : IWorkedResult
         };
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; } = [];
+    public ImmutableArray<Source> Sources { get; } = [];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>

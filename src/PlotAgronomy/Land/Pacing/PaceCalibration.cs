@@ -41,7 +41,7 @@ public sealed class PaceCalibration : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [StepFormula.Origin!.SourceId, LandConstants.All.Find("pace-agreement").SourceId];
+    public ImmutableArray<Source> Sources => [.. StepFormula.Origin!.Sources.Union(LandConstants.All.Find("pace-agreement").Origin.Sources)];
 
     private static Formula StepFormula => LandFormulas.All["step-length"];
 

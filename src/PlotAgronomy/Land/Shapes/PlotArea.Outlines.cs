@@ -29,7 +29,7 @@ public sealed partial class PlotArea
             RelativeError = relative,
             Outline = outline,
             Remarks = () => outline.Findings.Concat(FixRemarks(outline, fixError, relative)),
-            SourceIds = plane is null ? [] : [plane.SourceId],
+            Sources = plane?.Sources ?? [],
             Lines = () =>
                 [
                     LandFormulas
@@ -37,12 +37,7 @@ public sealed partial class PlotArea
                         .Line(
                             $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = "
                                 + Amounts.Print(outline.Area, decimals: 4)
-                        ) with
-                    {
-                        SourceId = plane?.SourceId,
-                        Locator = plane?.Locator,
-                        Status = plane?.Status,
-                    },
+                        ).From(plane),
                 ],
         };
 

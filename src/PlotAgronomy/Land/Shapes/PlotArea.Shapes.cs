@@ -21,7 +21,7 @@ public sealed partial class PlotArea
         {
             Area = area,
             Method = AreaMethod.Stated,
-            SourceIds = [],
+            Sources = [],
             Lines = () => [LandFormulas.All["area-as-stated"].Line(Amounts.Print(area, decimals: 4))],
         };
     }
@@ -191,9 +191,9 @@ public sealed partial class PlotArea
             RelativeError = sides.Any(s => s.Side.HasError) ? Math.Sqrt(shared * shared + own) / squareFeet : null,
             Outline = outline,
             Remarks = () => Unusual(area, squareFeet, sides).Concat(OutlineRemarks.OfShape(outline?.AssumedShape)),
-            SourceIds = paced
-                ? [SourceCatalog.UnitDefinitions.Id, LandFormulas.All["step-length"].Origin!.SourceId]
-                : [SourceCatalog.UnitDefinitions.Id],
+            Sources = paced
+                ? [SourceCatalog.UnitDefinitions, .. LandFormulas.All["step-length"].Origin!.Sources]
+                : [SourceCatalog.UnitDefinitions],
             Lines = () =>
                 [
                     .. PacedLines(sides),

@@ -35,7 +35,7 @@ public sealed partial class PlotArea : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public required ImmutableArray<string> SourceIds { get; init; }
+    public required ImmutableArray<Source> Sources { get; init; }
 
     /// <summary>The remarks in any order, made when asked for.</summary>
     internal Func<IEnumerable<Finding>> Remarks { get; init; } = () => [];
@@ -64,7 +64,7 @@ public sealed partial class PlotArea : IWorkedResult
             RelativeError = RelativeError,
             Outline = Outline,
             Remarks = () => Remarks().Concat(SlopeRemarks(slope, fromMap)),
-            SourceIds = SourceIds,
+            Sources = Sources,
             Lines = fromMap ? () => Lines().Append(OnSlopeLine(slope, ground)) : Lines,
         };
     }
@@ -150,7 +150,7 @@ public sealed partial class PlotArea : IWorkedResult
             RelativeError = relativeError,
             Outline = Outline,
             Remarks = remarks,
-            SourceIds = SourceIds,
+            Sources = Sources,
             Lines = Lines,
         };
 }

@@ -74,10 +74,8 @@ public sealed class LimeBasis
     /// <summary>Gets how well it is known.</summary>
     public DataStatus Status => Origin.Status;
 
-    /// <summary>Gets the id of its source.</summary>
-    public string SourceId => Origin.SourceId;
-
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets the bases, checked or not, in the order of their ids.</summary>
     internal static ImmutableArray<LimeBasis> Everything => Catalog.Everything;

@@ -81,9 +81,6 @@ public sealed class LimeIndex
     /// <summary>Gets how well its numbers are known: memory when any of its fineness factors is.</summary>
     public DataStatus Status { get; }
 
-    /// <summary>Gets the id of its source.</summary>
-    public string SourceId => Origin.SourceId;
-
     /// <summary>Gets the sieves its fineness is counted on, US mesh numbers, coarse to fine; empty when fineness is not
     /// counted.</summary>
     public ImmutableArray<int> Sieves { get; }
@@ -92,7 +89,8 @@ public sealed class LimeIndex
     /// none unless it is stated.</summary>
     public bool IsRelative { get; }
 
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     internal ImmutableArray<LimeIndexBand> Bands { get; }
 

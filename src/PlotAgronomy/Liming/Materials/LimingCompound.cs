@@ -24,8 +24,7 @@ public sealed class LimingCompound
         Id = row.Text("id");
         Name = row.Text("name");
         Formula = row.Text("formula");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
         atoms = row.List("atoms")
             .ToFrozenDictionary(
                 a => a.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'),
@@ -65,11 +64,11 @@ public sealed class LimingCompound
     /// <summary>Gets the chemical formula.</summary>
     public string Formula { get; }
 
-    /// <summary>Gets the id of its source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well it is known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Gets the molar mass in g/mol, from the abridged standard atomic weights (MASS-IUPAC).</summary>
     public double MolarMassGrams { get; }

@@ -115,13 +115,11 @@ public sealed class LimeMethod
     /// finding.</summary>
     public DataStatus Status => Origin.Status;
 
-    /// <summary>Gets the id of its source.</summary>
-    public string SourceId => Origin.SourceId;
-
     /// <summary>Gets a value indicating whether its publication was replaced by a newer one.</summary>
-    public bool IsSuperseded => SourceCatalog.Find(SourceId).SupersededBy is not null;
+    public bool IsSuperseded => Origin.Sources[0].SupersededBy is not null;
 
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     internal string? StandingFinding { get; }
 

@@ -28,7 +28,7 @@ internal static class LimeMethodChecks
     {
         if (method.Status == DataStatus.Memory)
         {
-            yield return MemoryGate.FindingFor(method.Name, method.SourceId);
+            yield return MemoryGate.FindingFor(method.Name, method.Origin);
         }
 
         if (method.StandingFinding is { } code)

@@ -33,8 +33,8 @@ public sealed class LimeMethodComparison : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsOf(Answers, Spread));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
-        [.. Answers.SelectMany(a => a.Need.SourceIds).Distinct().Order(StringComparer.Ordinal)];
+    public ImmutableArray<Source> Sources =>
+        [.. Answers.SelectMany(a => a.Need.Sources).Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
 
     /// <summary>Runs the methods.</summary>
     /// <param name="sample">Sample.</param>

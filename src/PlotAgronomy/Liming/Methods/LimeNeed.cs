@@ -54,7 +54,7 @@ public sealed class LimeNeed : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(sum.Findings());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. new[] { Method.SourceId, Method.Basis.SourceId }.Distinct()];
+    public ImmutableArray<Source> Sources => [.. Method.Origin.Sources.Union(Method.Basis.Origin.Sources)];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()

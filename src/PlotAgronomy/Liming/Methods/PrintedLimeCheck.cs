@@ -34,7 +34,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsInTurn());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. new[] { Printed.Basis.SourceId }.Concat(Need.SourceIds).Distinct()];
+    public ImmutableArray<Source> Sources => [.. Printed.Basis.Origin.Sources.Union(Need.Sources)];
 
     /// <summary>Lays a method's answer beside a printed rate.</summary>
     /// <param name="printed">Printed rate.</param>

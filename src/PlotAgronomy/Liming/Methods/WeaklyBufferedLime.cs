@@ -84,12 +84,12 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsInTurn());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
-            .. BufferNeeds
-                .SelectMany(n => n.SourceIds)
-                .Concat(ByCapacity is null ? [] : [AdamsEvans.Origin.SourceId])
-                .Prepend(LimingFormulas.All["weak-lime-rule"].Origin!.SourceId)
+            .. LimingFormulas
+                .All["weak-lime-rule"]
+                .Origin!.Sources.Concat(BufferNeeds.SelectMany(n => n.Sources))
+                .Concat(ByCapacity is null ? [] : AdamsEvans.Origin.Sources)
                 .Distinct(),
         ];
 
@@ -208,7 +208,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
         {
             if (byCapacity is not null)
             {
-                yield return MemoryGate.FindingFor(adamsEvans.Name, adamsEvans.SourceId);
+                yield return MemoryGate.FindingFor(adamsEvans.Name, adamsEvans.Origin);
             }
 
             if (AdamsEvans.Refusal(adamsEvans.Name, ph, TargetPh) is { } refusal)

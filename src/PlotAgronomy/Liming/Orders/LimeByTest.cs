@@ -39,8 +39,8 @@ public sealed class LimeByTest : IWorkedResult
         Finding.InOrder([.. Waste(Wasted.Pounds), .. Plots.SelectMany(p => Age(p, Today)), .. Shared(Plots)]);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
-        [.. Plots.Select(p => p.Rate?.Basis.SourceId).OfType<string>().Append(BlanketRate.Basis.SourceId).Distinct()];
+    public ImmutableArray<Source> Sources =>
+        [.. Plots.SelectMany(p => p.Rate?.Basis.Origin.Sources ?? []).Union(BlanketRate.Basis.Origin.Sources)];
 
     /// <summary>Compares the two ways.</summary>
     /// <param name="plots">Plots with their needs; at least one.</param>

@@ -48,7 +48,7 @@ public sealed class LimeOrder : IWorkedResult
     public ImmutableArray<Finding> Findings => sum.Findings;
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => sum.SourceIds;
+    public ImmutableArray<Source> Sources => sum.Sources;
 
     /// <summary>Makes the order.</summary>
     /// <param name="terms">Plot, rate, material and way of putting it on.</param>

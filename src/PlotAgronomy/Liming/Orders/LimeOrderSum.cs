@@ -63,10 +63,11 @@ internal sealed class LimeOrderSum
 
     internal ImmutableArray<Finding> Findings => Finding.InOrder(FindingsInTurn());
 
-    internal ImmutableArray<string> SourceIds =>
+    internal ImmutableArray<Source> Sources =>
         [
-            .. new[] { terms.Rate.Basis.SourceId, terms.Rate.Basis.Figure?.Index.SourceId, rule?.SourceId }
-                .OfType<string>()
+            .. terms
+                .Rate.Basis.Origin.Sources.Concat(terms.Rate.Basis.Figure?.Index.Origin.Sources ?? [])
+                .Concat(rule?.Origin.Sources ?? [])
                 .Distinct(),
         ];
 
@@ -146,7 +147,7 @@ internal sealed class LimeOrderSum
         }
         else if (figure.Index.Status == DataStatus.Memory && !material.StatedFigures.Any(f => f.Index == figure.Index))
         {
-            yield return MemoryGate.FindingFor(figure.Index.Name, figure.Index.SourceId);
+            yield return MemoryGate.FindingFor(figure.Index.Name, figure.Index.Origin);
         }
 
         if (terms.Placement == LimePlacement.Surface && ProductPounds > 0)

@@ -34,8 +34,8 @@ public sealed class LimingMaterialComparison : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
-        [.. new[] { Rate.Basis.SourceId, Rate.Basis.Figure?.Index.SourceId }.OfType<string>().Distinct()];
+    public ImmutableArray<Source> Sources =>
+        [.. Rate.Basis.Origin.Sources.Union(Rate.Basis.Figure?.Index.Origin.Sources ?? [])];
 
     /// <summary>Compares offers.</summary>
     /// <param name="rate">Rate that is needed.</param>

@@ -36,7 +36,7 @@ public sealed class FineLimeAllowance : IWorkedResult
         allowance is null ? [FindingCatalog.Create(LimingCodes.AllowanceRefused, ("basis", Rate.Basis.Name))] : [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [LimingFormulas.All["fine-lime"].Origin!.SourceId];
+    public ImmutableArray<Source> Sources => LimingFormulas.All["fine-lime"].Origin!.Sources;
 
     /// <summary>Asks for the allowance. It is refused for every basis but ordinary lime of the laboratory that gives
     /// it.</summary>

@@ -19,7 +19,7 @@ internal sealed class LimePlacementRule
         MonthsBetween = row.TextOrNull("between_months") is null ? null : row.Integer("between_months");
         SplitsEvenly = row.YesOrNo("splits_evenly");
         MostDressings = row.TextOrNull("most_dressings") is null ? null : row.Integer("most_dressings");
-        SourceId = row.SourceId();
+        Origin = row.Origin();
     }
 
     /// <summary>The rule with the highest limit known here (Pennsylvania's for field crops, LIME-S15); borrowed where an
@@ -44,7 +44,7 @@ internal sealed class LimePlacementRule
     /// <summary>Parts beyond which the institution splits no further; they then pass the limit.</summary>
     internal int? MostDressings { get; }
 
-    internal string SourceId { get; }
+    internal Origin Origin { get; }
 
     /// <summary>The rule an institution prints for this placement, or null.</summary>
     internal static LimePlacementRule? FindForInstitution(Institution institution, LimePlacement placement)

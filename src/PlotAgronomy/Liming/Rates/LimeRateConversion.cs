@@ -31,11 +31,11 @@ public sealed class LimeRateConversion : IWorkedResult
         Finding.InOrder(
             new[] { From.Basis.Figure!.Index, Rate.Basis.Figure!.Index }
                 .Where(i => Through is { IsPureCarbonate: false } && i.Status == DataStatus.Memory)
-                .Select(i => MemoryGate.FindingFor(i.Name, i.SourceId))
+                .Select(i => MemoryGate.FindingFor(i.Name, i.Origin))
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. new[] { From.Basis.SourceId, Rate.Basis.SourceId }.Distinct()];
+    public ImmutableArray<Source> Sources => [.. From.Basis.Origin.Sources.Union(Rate.Basis.Origin.Sources)];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>

@@ -32,10 +32,8 @@ public sealed class LimeRounding
     /// <summary>Gets the rounded rate below which the report says no lime.</summary>
     public ApplicationRate NoneBelow { get; }
 
-    /// <summary>Gets the id of its source.</summary>
-    public string SourceId => Origin.SourceId;
-
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     internal static LimeRounding? ForInstitution(Institution institution) => ByInstitution.Value.GetValueOrDefault(institution);
 

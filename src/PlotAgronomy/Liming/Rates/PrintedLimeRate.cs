@@ -42,7 +42,7 @@ public sealed class PrintedLimeRate : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Rate is { } rate ? Cautions(rate) : Missing());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => Rate is null ? [] : [Rate.Basis.SourceId];
+    public ImmutableArray<Source> Sources => Rate?.Basis.Origin.Sources ?? [];
 
     /// <summary>Takes a printed rate with the labels the report gives. What it does not print is null.</summary>
     /// <param name="rate">Rate as printed, with its unit.</param>
@@ -101,7 +101,7 @@ public sealed class PrintedLimeRate : IWorkedResult
         var basis = rate.Basis;
         if (basis.Status == DataStatus.Memory)
         {
-            yield return MemoryGate.FindingFor($"the lime '{basis.Name}'", basis.SourceId);
+            yield return MemoryGate.FindingFor($"the lime '{basis.Name}'", basis.Origin);
         }
 
         if (rate.TargetPh > LimingConstants.All["over-lime-target"])

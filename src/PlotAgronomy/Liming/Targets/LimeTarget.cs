@@ -60,7 +60,7 @@ public sealed class LimeTarget : IWorkedResult
         Finding.InOrder([.. Counted.SelectMany(FindingsOf), .. OutsideTheirRange.Select(OutsideRange), .. FromMemory()]);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Counted.SelectMany(SourcesOf).Distinct().Order(StringComparer.Ordinal)];
+    public ImmutableArray<Source> Sources => [.. Counted.SelectMany(kind => SourcesOf(kind)).Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
 
     /// <summary>Gets the institutions that print targets or ranges.</summary>
     public static ImmutableArray<Institution> Institutions =>
@@ -118,10 +118,8 @@ public sealed class LimeTarget : IWorkedResult
             [
                 LimingFormulas
                     .All["lime-target-of-kinds"]
-                    .Line($"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})") with
-                {
-                    SourceId = SourceIds.FirstOrDefault(),
-                },
+                    .Line($"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})")
+                    .From(RowOf(SetBy!)?.Origin ?? SetBy!.Ph?.BestEvidence.Origin),
             ]
             : [];
 
@@ -132,15 +130,15 @@ public sealed class LimeTarget : IWorkedResult
 
     private double? TargetOf(CropKind kind) => RowOf(kind) is { } row ? row.TargetPh ?? row.LowestPh : kind.Ph?.BestPhFrom;
 
-    private IEnumerable<string> SourcesOf(CropKind kind) =>
-        RowOf(kind) is { } row ? [row.SourceId] : kind.Ph?.BestEvidence.SourceIds ?? [];
+    private ImmutableArray<Source> SourcesOf(CropKind kind) =>
+        RowOf(kind) is { } row ? row.Origin.Sources : kind.Ph?.BestEvidence.Sources ?? [];
 
     private IEnumerable<Finding> FindingsOf(CropKind kind) =>
         RowOf(kind) is { } row ? FindingsOf(kind, row) : FindingsWithoutRow(kind);
 
     private IEnumerable<Finding> FindingsOf(CropKind kind, LimeTargetRow row)
     {
-        if (SourceCatalog.Find(row.SourceId) is { SupersededBy: not null } source)
+        if (row.Origin.Sources[0] is { SupersededBy: not null } source)
         {
             yield return FindingCatalog.Create(
                 LimingCodes.TargetSuperseded,
@@ -193,11 +191,11 @@ public sealed class LimeTarget : IWorkedResult
         Counted
             .Select(kind => (Kind: kind, Row: RowOf(kind)))
             .Where(r => r.Row?.Status == DataStatus.Memory)
-            .GroupBy(r => r.Row!.SourceId)
+            .GroupBy(r => r.Row!.Origin.ToString())
             .Select(same =>
                 MemoryGate.FindingFor(
                     $"the target pH of {string.Join("; ", same.Select(r => r.Kind.ShortName))}, {Institution}",
-                    same.Key
+                    same.First().Row!.Origin
                 )
             );
 }

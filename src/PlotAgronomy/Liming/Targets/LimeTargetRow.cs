@@ -22,8 +22,7 @@ internal sealed class LimeTargetRow
         TargetPh = row.NumberOrNull("target_ph");
         LowestPh = row.NumberOrNull("ph_low");
         HighestPh = row.NumberOrNull("ph_high");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
     }
 
     internal static ImmutableArray<LimeTargetRow> All => Rows.Rows;
@@ -43,9 +42,9 @@ internal sealed class LimeTargetRow
             ? $"a range of pH {LimeText.Ph(LowestPh!.Value)} to {LimeText.Ph(highest)}"
             : $"a lowest pH of {LimeText.Ph(LowestPh!.Value)}";
 
-    internal string SourceId { get; }
+    internal Origin Origin { get; }
 
-    internal DataStatus Status { get; }
+    internal DataStatus Status => Origin.Status;
 
     /// <summary>The first row of an institution for this kind, soil and subsoil, or null.</summary>
     internal static LimeTargetRow? FindForInstitution(Institution institution, string kindId, SoilClass soil, bool hasAcidSubsoil)

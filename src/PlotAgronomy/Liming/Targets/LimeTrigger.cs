@@ -26,7 +26,7 @@ public sealed class LimeTrigger : IWorkedResult
         Ph is null ? [FindingCatalog.Create(LimingCodes.TriggerImplausible, ("margin", LimeText.Ph(MarginPh)))] : [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [LimingFormulas.All["lime-trigger"].Origin!.SourceId];
+    public ImmutableArray<Source> Sources => LimingFormulas.All["lime-trigger"].Origin!.Sources;
 
     /// <summary>Finds the pH at which liming starts.</summary>
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>

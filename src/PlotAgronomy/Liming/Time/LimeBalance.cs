@@ -81,7 +81,7 @@ public sealed class LimeBalance : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsOf([.. AppliedLime, .. PlannedLime]));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [Rate.Basis.SourceId];
+    public ImmutableArray<Source> Sources => Rate.Basis.Origin.Sources;
 
     /// <summary>Draws up the account.</summary>
     /// <param name="rate">Rate that is needed.</param>

@@ -52,12 +52,12 @@ public sealed class LimeOutlook : IWorkedResult
         Finding.InOrder([.. TimeFindings(Terms, Worked.Months), .. KindFindings(Terms.SoilPh.Value, HoldBack, LimitUnknown)]);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. LimeReaction
-                .SourceIds.Append(LimingConstants.All.Find("full-effect").SourceId)
+                .Sources.Concat(LimingConstants.All.Find("full-effect").Origin.Sources)
                 .Distinct()
-                .Order(StringComparer.Ordinal),
+                .OrderBy(s => s.Id, StringComparer.Ordinal),
         ];
 
     /// <summary>Looks ahead.</summary>

@@ -34,7 +34,7 @@ public sealed class LimeReaction
     /// <summary>Gets the larger share that has worked.</summary>
     public Fraction High { get; }
 
-    internal static IEnumerable<string> SourceIds => Bands.Rows.Select(b => b.Origin.SourceId);
+    internal static IEnumerable<Source> Sources => Bands.Rows.SelectMany(b => b.Origin.Sources);
 
     /// <summary>Share that has worked.</summary>
     /// <param name="material">Material.</param>

@@ -43,12 +43,12 @@ public sealed class NitrogenAcidity : IWorkedResult
         Finding.InOrder([
             FindingCatalog.Create(LimingCodes.AcidityAglime),
             .. IsPublished && figure.Origin.Status == DataStatus.Memory
-                ? new[] { MemoryGate.FindingFor($"the acidity of {figure.Name}", figure.Origin.SourceId) }
+                ? new[] { MemoryGate.FindingFor($"the acidity of {figure.Name}", figure.Origin) }
                 : [],
         ]);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [IsPublished ? figure.Origin.SourceId : AtomicMasses.SourceId];
+    public ImmutableArray<Source> Sources => (IsPublished ? figure.Origin : AtomicMasses.Origin).Sources;
 
     /// <summary>Acid of one fertilizer.</summary>
     /// <param name="fertilizer">Id, such as <c>urea</c>.</param>
@@ -107,10 +107,7 @@ public sealed class NitrogenAcidity : IWorkedResult
                         ("hydrogen ions per nitrogen", Amounts.Print(ions, 2)),
                         ("mass of carbonate", Amounts.Print(CarbonateMass, 3)),
                         ("mass of nitrogen", Amounts.Print(NitrogenMass, 3))
-                    ) with
-                {
-                    SourceId = AtomicMasses.SourceId,
-                },
+                    ).From(AtomicMasses.Origin),
                 AcidLine,
             ]
             : [AcidLine.From(figure.Origin)];

@@ -49,7 +49,7 @@ public sealed class SulfurNeed : IWorkedResult
     public ImmutableArray<Finding> Findings => [FindingCatalog.Create(LimingCodes.LowerPhDoubtful)];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Printed.Rows.Select(r => r.Origin.SourceId).Distinct()];
+    public ImmutableArray<Source> Sources => [.. Printed.Rows.SelectMany(r => r.Origin.Sources).Distinct()];
 
     /// <summary>Asks both tables.</summary>
     /// <param name="soilPh">pH now.</param>

@@ -56,7 +56,7 @@ public sealed class SystemComparison : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Answers.SelectMany(a => a.Findings));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Answers.SelectMany(a => a.SourceIds).Distinct(StringComparer.Ordinal)];
+    public ImmutableArray<Source> Sources => [.. Answers.SelectMany(a => a.Sources).Distinct()];
 
     /// <summary>Compares the systems for one crop row.</summary>
     /// <param name="report">Soil report.</param>

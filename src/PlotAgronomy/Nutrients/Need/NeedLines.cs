@@ -60,7 +60,7 @@ internal sealed class NeedLines(
                     ("nutrient", SoilWords.For(nutrient)),
                     ("kind", component.Component.Kind.ShortName)
                 )
-                .From(need.SourceIds.FirstOrDefault(), need.Status);
+                .From(need.Origin);
         }
     }
 

@@ -60,8 +60,8 @@ internal sealed class NitrogenOfBlend
                 : [FindingCatalog.Create(NutrientCodes.NitrogenUninoculated)],
         ];
 
-    internal IEnumerable<string> SourceIds =>
-        fed.SelectMany(c => c.Nitrogen.SourceIds).Concat(request.LegumeCredit?.SourceIds ?? []);
+    internal IEnumerable<Source> Sources =>
+        fed.SelectMany(c => c.Nitrogen.Sources).Concat(request.LegumeCredit?.Sources ?? []);
 
     internal string Reason
     {
@@ -113,7 +113,7 @@ internal sealed class NitrogenOfBlend
                     ("share of a full stand", NutrientFormulas.Number(component.Component.ShareOfFullStand)),
                     ("shares together", NutrientFormulas.Number(fedShare))
                 )
-                .From(answer.Rule.SourceIds[0], answer.Rule.Status);
+                .From(answer.Rule.Origin.FirstSource);
         }
 
         yield return NutrientFormulas
@@ -123,7 +123,7 @@ internal sealed class NitrogenOfBlend
                 ("sum of the shares", NutrientWords.Range(GrossLowPounds, GrossHighPounds)),
                 ("legume credit", NutrientFormulas.Number(CreditPounds))
             )
-            .From(request.LegumeCredit?.Credit.SourceId, request.LegumeCredit?.Credit.Status);
+            .From(request.LegumeCredit?.Credit.Origin);
     }
 
     private double Part(ComponentNeed component, ApplicationRate alone) =>

@@ -35,8 +35,8 @@ public sealed class PlotNeed : IWorkedResult
     public ImmutableArray<Finding> Findings => sum is null ? [] : Finding.InOrder(PlotNeedCautions.Of(sum));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
-        sum is null ? [] : [.. sum.SourceIds.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+    public ImmutableArray<Source> Sources =>
+        sum is null ? [] : [.. sum.Sources.Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
 
     /// <summary>The need of a plot by the rule for blends.</summary>
     /// <param name="request">Report, kinds with shares, system, and what else is known.</param>

@@ -48,14 +48,14 @@ internal sealed class PlotNeedSum
 
     internal NeedLines Lines => new(Request, Components, Nitrogen, Secondary);
 
-    internal IEnumerable<string> SourceIds =>
+    internal IEnumerable<Source> Sources =>
         [
-            .. Nitrogen.SourceIds,
-            .. Secondary.SelectMany(s => s.SourceIds),
+            .. Nitrogen.Sources,
+            .. Secondary.SelectMany(s => s.Sources),
             .. Components
                 .Where(c => c.Counts)
                 .SelectMany(c => new[] { c.Phosphate, c.Potash })
                 .OfType<NutrientNeed>()
-                .SelectMany(n => n.SourceIds),
+                .SelectMany(n => n.Sources),
         ];
 }

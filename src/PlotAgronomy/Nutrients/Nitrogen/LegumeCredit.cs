@@ -20,8 +20,7 @@ public sealed class LegumeCredit
         High = ApplicationRate.FromPoundsPerAcre(row.Number("nitrogen_high_lb_per_ac"));
         Condition = row.Text("condition");
         IsForExistingStand = row.YesOrNo("existing_stand");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
     }
 
     /// <summary>Gets the published credits that were seen in print, or are practice.</summary>
@@ -63,11 +62,11 @@ public sealed class LegumeCredit
     /// <summary>Gets whether the figure is for a legume that still stands; else for one that grew before.</summary>
     public bool IsForExistingStand { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well the figure is known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Finds a credit by its id, checked or not.</summary>
     /// <param name="id">Id such as <c>tennessee-cover</c>.</param>

@@ -27,7 +27,7 @@ public sealed class LegumeCreditAnswer : IWorkedResult
             ? [FindingCatalog.Create(NutrientCodes.LegumeSownTogether, ("legume", Credit.Legume))]
             : Finding.InOrder([
                 .. Credit.Status == DataStatus.Memory
-                    ? [MemoryGate.FindingFor($"the credit for {Credit.Legume}", Credit.SourceId)]
+                    ? [MemoryGate.FindingFor($"the credit for {Credit.Legume}", Credit.Origin)]
                     : Array.Empty<Finding>(),
                 FindingCatalog.Create(
                     NutrientCodes.LegumeCreditLower,
@@ -37,7 +37,7 @@ public sealed class LegumeCreditAnswer : IWorkedResult
             ]);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [Credit.SourceId];
+    public ImmutableArray<Source> Sources => Credit.Origin.Sources;
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
@@ -45,8 +45,7 @@ public sealed class LegumeCreditAnswer : IWorkedResult
             NutrientFormulas.AsPrinted(
                 $"Legume credit, {Credit}: {Credit.Condition}",
                 $"{NutrientFormulas.Number(Rate.PoundsPerAcre)} lb N/ac",
-                Credit.SourceId,
-                Credit.Status
+                Credit.Origin
             ),
         ];
 }

@@ -39,8 +39,8 @@ public sealed class NitrogenAnswer : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Rule.RemarksOn(this, yield));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
-        [.. Rule.SourceIds.Concat(Doses.Select(d => d.SourceId)).Distinct(StringComparer.Ordinal)];
+    public ImmutableArray<Source> Sources =>
+        [.. Rule.Origin.Sources.Concat(Doses.Select(d => d.Source)).Distinct()];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
@@ -50,8 +50,7 @@ public sealed class NitrogenAnswer : IWorkedResult
                 NutrientFormulas.AsPrinted(
                     $"Dressing, {d.When}",
                     $"{NutrientWords.Range(d.Low, d.High)} lb/ac",
-                    d.SourceId,
-                    Rule.Status
+                    new(d.Source, Rule.Status)
                 )
             ),
         ];

@@ -3,12 +3,12 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>One part of a split nitrogen dressing.</summary>
 public sealed class NitrogenDose
 {
-    internal NitrogenDose(ApplicationRate low, ApplicationRate high, string when, string sourceId)
+    internal NitrogenDose(ApplicationRate low, ApplicationRate high, string when, Source source)
     {
         Low = low;
         High = high;
         When = when;
-        SourceId = sourceId;
+        Source = source;
     }
 
     /// <summary>Gets the lower end of the dose.</summary>
@@ -20,6 +20,6 @@ public sealed class NitrogenDose
     /// <summary>Gets when it is spread.</summary>
     public string When { get; }
 
-    /// <summary>Gets the id of the source of the split.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets the source of the split.</summary>
+    public Source Source { get; }
 }

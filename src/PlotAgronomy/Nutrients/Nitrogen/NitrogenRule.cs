@@ -32,8 +32,7 @@ public sealed class NitrogenRule
         low = row.NumberOrNull("nitrogen_low_lb");
         high = row.NumberOrNull("nitrogen_high_lb");
         Condition = row.TextOrNull("condition");
-        SourceIds = [.. row.SourceId().Split(';')];
-        Status = row.Status();
+        Origin = row.Origin();
         yields = NitrogenYields.Of(Id, isInPounds: unit == PrintedYieldUnit.Pound);
         split = NitrogenSplit.Of(Id);
     }
@@ -82,11 +81,11 @@ public sealed class NitrogenRule
     /// <summary>Gets the condition it is printed with, or null.</summary>
     public string? Condition { get; }
 
-    /// <summary>Gets the ids of the sources.</summary>
-    public ImmutableArray<string> SourceIds { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well the rule is known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Finds a rule by its id, checked or not.</summary>
     /// <param name="id">Id such as <c>mississippi-grain-plot</c>.</param>
@@ -146,7 +145,7 @@ public sealed class NitrogenRule
     {
         if (Status == DataStatus.Memory)
         {
-            yield return MemoryGate.FindingFor(Title, SourceIds[0]);
+            yield return MemoryGate.FindingFor(Title, Origin.FirstSource);
         }
 
         if (answer.High is not { } high)
@@ -178,7 +177,7 @@ public sealed class NitrogenRule
     {
         var (lowPounds, highPounds) = Pounds(yield)!.Value;
         string answer = $"{NutrientWords.Range(lowPounds, highPounds, 1)} lb/ac";
-        yield return Gross(yield, answer).From(SourceIds[0], Status);
+        yield return Gross(yield, answer).From(Origin.FirstSource);
         if (taken > 0)
         {
             double from = NitrogenMath.AfterCredit(lowPounds, taken);

@@ -40,7 +40,7 @@ internal sealed class NitrogenSplit
                     ApplicationRate.FromPoundsPerAcre(low),
                     ApplicationRate.FromPoundsPerAcre(high),
                     part.When,
-                    part.SourceId
+                    part.Source
                 )
             );
         }
@@ -48,7 +48,7 @@ internal sealed class NitrogenSplit
         return doses.ToImmutable();
     }
 
-    private sealed record Part(int Order, string Size, string When, string SourceId)
+    private sealed record Part(int Order, string Size, string When, Source Source)
     {
         internal static Part FromRow(CsvRow row)
         {
@@ -56,7 +56,7 @@ internal sealed class NitrogenSplit
             return
                 size is "half" or "rest"
                 || double.TryParse(size, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)
-                ? new(row.Integer("part"), size, row.Text("when"), row.SourceId())
+                ? new(row.Integer("part"), size, row.Text("when"), row.Source())
                 : throw row.Problem("size", $"expected half, rest or pounds per acre, found '{size}'");
         }
     }

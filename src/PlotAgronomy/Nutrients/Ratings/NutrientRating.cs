@@ -27,8 +27,8 @@ public sealed class NutrientRating
     /// <summary>Gets how well the limits on either side of the class are known.</summary>
     public DataStatus Status => Scale.StatusOf(Class);
 
-    /// <summary>Gets the ids of the sources of the limits.</summary>
-    public ImmutableArray<string> SourceIds => Scale.SourceIds;
+    /// <summary>Gets the sources of the limits.</summary>
+    public ImmutableArray<Source> Sources => Scale.Sources;
 
     /// <summary>The rating in one line.</summary>
     /// <returns>Text such as <c>phosphorus 38 ppm: medium (above 25, up to 50 ppm)</c>.</returns>
@@ -43,7 +43,7 @@ public sealed class NutrientRating
                     + string.Join("; ", Scale.Classes),
                 ("analyte", SoilWords.For(Scale.Analyte))
             )
-            .From(Class.SourceId, Status);
+            .From(Class.Origin.KnownAs(Status));
 
     /// <summary>The class with its limits, such as <c>medium (above 25, up to 50 ppm)</c>.</summary>
     internal string Verdict

@@ -28,11 +28,8 @@ public sealed class RatingClass
     /// <summary>Gets whether <see cref="StartsAt"/> itself belongs to this class.</summary>
     public required bool StartIncluded { get; init; }
 
-    /// <summary>Gets how well the limits are known.</summary>
-    public required DataStatus Status { get; init; }
-
-    /// <summary>Gets the id of the source of the limits.</summary>
-    public required string SourceId { get; init; }
+    /// <summary>Gets where the limits stand and how well that is known.</summary>
+    public required Origin Origin { get; init; }
 
     /// <summary>The limits in words, with the closed side.</summary>
     /// <returns>Text such as <c>up to 25</c>, <c>above 25, up to 50</c> or <c>from 15, below 30</c>.</returns>

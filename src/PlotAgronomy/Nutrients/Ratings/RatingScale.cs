@@ -30,8 +30,8 @@ public sealed class RatingScale
     /// <summary>Gets the classes, poorest first.</summary>
     public required ImmutableArray<RatingClass> Classes { get; init; }
 
-    /// <summary>Gets the ids of the sources of the scale.</summary>
-    public required ImmutableArray<string> SourceIds { get; init; }
+    /// <summary>Gets the sources of the scale.</summary>
+    public required ImmutableArray<Source> Sources { get; init; }
 
     /// <summary>Gets the unit in words, such as <c>ppm</c>.</summary>
     public string UnitInWords => Unit is { } unit ? SoilWords.For(unit) : "index";
@@ -51,5 +51,5 @@ public sealed class RatingScale
 
     /// <summary>How well the limits on either side of a class are known.</summary>
     internal DataStatus StatusOf(RatingClass of) =>
-        of.Order == 1 ? of.Status : Statuses.WeakestOf(of.Status, Classes[of.Order - 2].Status);
+        of.Order == 1 ? of.Origin.Status : Statuses.WeakestOf(of.Origin.Status, Classes[of.Order - 2].Origin.Status);
 }

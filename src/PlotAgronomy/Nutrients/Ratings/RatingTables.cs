@@ -27,12 +27,11 @@ internal static class RatingTables
                         Condition = row.ChoiceOrNull<ScaleCondition>("condition") ?? ScaleCondition.None,
                         Scope = row.Text("scope"),
                         Classes = ClassesFrom(classes[row.Text("id")]),
-                        SourceIds =
+                        Sources =
                         [
                             .. classes[row.Text("id")]
-                                .Select(c => c.Origin.SourceId)
-                                .Append(row.SourceId())
-                                .SelectMany(s => s.Split(';'))
+                                .SelectMany(c => c.Origin.Sources)
+                                .Concat(row.Sources())
                                 .Distinct(),
                         ],
                     }
@@ -56,8 +55,7 @@ internal static class RatingTables
                     HighIncluded = row.HighIncluded,
                     StartsAt = below?.PrintedHigh ?? 0,
                     StartIncluded = below is null || !below.HighIncluded,
-                    Status = row.Origin.Status,
-                    SourceId = row.Origin.SourceId,
+                    Origin = row.Origin,
                 }
             );
         }

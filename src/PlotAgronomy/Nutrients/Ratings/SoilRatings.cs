@@ -30,12 +30,12 @@ public sealed class SoilRatings : IWorkedResult
                 )
             ),
             .. Ratings.Any(r => r.Status == DataStatus.Memory)
-                ? new[] { MemoryGate.FindingFor(System.Name, string.Join(", ", Ratings.SelectMany(r => r.SourceIds).Distinct())) }
+                ? new[] { MemoryGate.FindingFor(System.Name, Sources) }
                 : [],
         ]);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Ratings.SelectMany(r => r.SourceIds).Distinct(StringComparer.Ordinal)];
+    public ImmutableArray<Source> Sources => [.. Ratings.SelectMany(r => r.Sources).Distinct()];
 
     /// <summary>Finds the rating of a nutrient.</summary>
     /// <param name="analyte">What was measured.</param>

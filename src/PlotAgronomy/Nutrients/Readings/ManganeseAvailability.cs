@@ -29,10 +29,10 @@ public sealed class ManganeseAvailability : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>
-        equation.Constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(equation.Title, equation.Constant.SourceId)] : [];
+        equation.Constant.Status == DataStatus.Memory ? [MemoryGate.FindingFor(equation.Title, equation.Constant.Origin)] : [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. equation.Constant.SourceId.Split(';')];
+    public ImmutableArray<Source> Sources => equation.Constant.Origin.Sources;
 
     /// <summary>North Carolina's equation A: 101.2 + 0.6 x Mn-I - 15.2 x pH (source SOIL-NC3).</summary>
     /// <param name="manganese">Manganese reading as a North Carolina index.</param>

@@ -7,7 +7,7 @@ internal abstract class NeedGrounds
 {
     internal abstract string Why { get; }
 
-    internal abstract ImmutableArray<string> SourceIds { get; }
+    internal abstract ImmutableArray<Source> Sources { get; }
 
     internal virtual NutrientRating? Rating => null;
 

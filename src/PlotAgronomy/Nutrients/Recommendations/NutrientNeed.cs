@@ -45,8 +45,10 @@ public sealed class NutrientNeed
     /// <summary>Gets the standing of the weakest number in the answer.</summary>
     public required DataStatus Status { get; init; }
 
-    /// <summary>Gets the ids of the sources of its numbers.</summary>
-    public ImmutableArray<string> SourceIds => grounds.SourceIds;
+    /// <summary>Gets the sources of its numbers.</summary>
+    public ImmutableArray<Source> Sources => grounds.Sources;
+
+    internal Origin? Origin => Sources.IsEmpty ? null : new(Sources[0], Status);
 
     internal ImmutableArray<Finding> Findings => grounds.Findings;
 

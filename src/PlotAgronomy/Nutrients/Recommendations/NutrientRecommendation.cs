@@ -43,12 +43,12 @@ public sealed class NutrientRecommendation : IWorkedResult
     public NutrientNeed? Potash => For(PlantNutrient.Potash);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. Needs
-                .SelectMany(n => n.SourceIds.Concat(n.Rating?.SourceIds ?? []))
-                .Concat(System.SourceIds)
-                .Distinct(StringComparer.Ordinal),
+                .SelectMany(n => n.Sources.Concat(n.Rating?.Sources ?? []))
+                .Concat(System.Sources)
+                .Distinct(),
         ];
 
     /// <summary>Finds the need for a nutrient.</summary>

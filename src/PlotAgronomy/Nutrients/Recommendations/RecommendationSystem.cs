@@ -51,7 +51,7 @@ public abstract class RecommendationSystem
     public DataStatus Status => Record.Status;
 
     /// <summary>Gets the ids of its sources.</summary>
-    public ImmutableArray<string> SourceIds => Record.SourceIds;
+    public ImmutableArray<Source> Sources => Record.Sources;
 
     /// <summary>Gets the tests and crop rows it was made for.</summary>
     public ImmutableArray<AcceptedTest> Accepts => Record.Accepts;

@@ -3,11 +3,11 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a build-up system puts back for what leaves the plot: nothing for a browsed plot.</summary>
-internal sealed record Replacement(double Pounds, DataStatus Status, string? SourceId)
+internal sealed record Replacement(double Pounds, DataStatus Status, Origin? Origin)
 {
     private static readonly Replacement Nothing = new(0, DataStatus.Read, null);
 
-    internal bool IsCarriedOff => SourceId is not null;
+    internal bool IsCarriedOff => Origin is not null;
 
     /// <summary>End of a sentence on what happens with the crop.</summary>
     internal string PutBack =>
@@ -28,7 +28,7 @@ internal sealed record Replacement(double Pounds, DataStatus Status, string? Sou
         if (crop.StatedRemovalOf(nutrient) is { } stated)
         {
             var row = NutrientFormulas.All["removal-stated"];
-            return new Replacement(stated.PoundsPerAcre, row.Origin!.Status, row.Origin.SourceId);
+            return new Replacement(stated.PoundsPerAcre, row.Origin!.Status, row.Origin);
         }
 
         if (CropRemovalFigure.Find(systemId, crop.Row) is not { } figure || crop.Yield is not { } yield)
@@ -38,7 +38,7 @@ internal sealed record Replacement(double Pounds, DataStatus Status, string? Sou
 
         double perUnit = figure.PerUnit(nutrient);
         double pounds = SystemMath.ByYield(perUnit, yield.PerAcre);
-        return new Replacement(pounds, figure.Origin.Status, figure.Origin.SourceId)
+        return new Replacement(pounds, figure.Origin.Status, figure.Origin)
         {
             Printed = (figure, perUnit, yield.PerAcre),
         };

@@ -18,7 +18,7 @@ internal sealed record SystemRecord(
     double DepthLowInches,
     double DepthHighInches,
     string InWords,
-    ImmutableArray<string> SourceIds,
+    ImmutableArray<Source> Sources,
     DataStatus Status,
     ImmutableArray<AcceptedTest> Accepts
 )
@@ -48,7 +48,7 @@ internal sealed record SystemRecord(
             row.Number("depth_low_in"),
             row.Number("depth_high_in"),
             row.Text("in_words"),
-            [.. row.SourceId().Split(';')],
+            row.Sources(),
             row.Status(),
             [.. Tests.Value[row.Text("id")]]
         );

@@ -26,7 +26,7 @@ internal static class SystemRemarks
 
         if (needs.Any(n => n.Status == DataStatus.Memory))
         {
-            yield return MemoryGate.FindingFor(system.Name, string.Join(", ", system.SourceIds));
+            yield return MemoryGate.FindingFor(system.Name, system.Sources);
         }
 
         if (DepthOutside(system, question.Report.SampledDepth) is { } depth)

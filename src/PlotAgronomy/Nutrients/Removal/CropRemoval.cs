@@ -31,13 +31,13 @@ public sealed class CropRemoval : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>
-        figure is { Status: DataStatus.Memory } ? [MemoryGate.FindingFor(figure.ToString(), figure.SourceIds[0])] : [];
+        figure is { Status: DataStatus.Memory } ? [MemoryGate.FindingFor(figure.ToString(), figure.Origin.FirstSource)] : [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         figure is null ? []
-        : kept is null ? figure.SourceIds
-        : [.. figure.SourceIds, kept.SourceId];
+        : kept is null ? figure.Origin.Sources
+        : [.. figure.Origin.Sources, .. kept.Origin.Sources];
 
     /// <summary>A crop that is harvested and carried off.</summary>
     /// <param name="figure">Published figure.</param>
@@ -116,6 +116,6 @@ public sealed class CropRemoval : IWorkedResult
                 ("part carried off", NutrientFormulas.Number(part.Value)),
                 ("share kept", NutrientFormulas.Number(ShareKept(perUnit.Nutrient)))
             )
-            .From(figure!.SourceIds[0], figure.Status);
+            .From(figure!.Origin.FirstSource);
     }
 }

@@ -17,8 +17,7 @@ public sealed class RemovalFigure
         Crop = row.Text("crop");
         Unit = row.Choice<YieldUnit>("yield_unit");
         Part = row.Text("part");
-        SourceIds = [.. row.SourceId().Split(';')];
-        Status = row.Status();
+        Origin = row.Origin();
         PoundsPerUnit =
         [
             .. Range(row, PlantNutrient.Nitrogen, "nitrogen_low_lb", "nitrogen_high_lb"),
@@ -55,11 +54,11 @@ public sealed class RemovalFigure
     /// <summary>Gets the part of the crop: grain, hay, forage or stover.</summary>
     public string Part { get; }
 
-    /// <summary>Gets the ids of the sources.</summary>
-    public ImmutableArray<string> SourceIds { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well the figure is known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     internal ImmutableArray<(PlantNutrient Nutrient, double Low, double High)> PoundsPerUnit { get; }
 

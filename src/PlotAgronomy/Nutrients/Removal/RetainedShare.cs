@@ -23,8 +23,7 @@ public sealed class RetainedShare
         Nitrogen = Fraction.FromPercent(row.Number("nitrogen_pct"));
         Phosphate = Fraction.FromPercent(row.Number("phosphate_pct"));
         Potash = Fraction.FromPercent(row.Number("potash_pct"));
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
     }
 
     /// <summary>Gets the sets of shares that were seen in print, or are practice.</summary>
@@ -54,11 +53,11 @@ public sealed class RetainedShare
     /// <summary>Gets the share of potash kept.</summary>
     public Fraction Potash { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets how well the shares are known.</summary>
-    public DataStatus Status { get; }
+    public DataStatus Status => Origin.Status;
 
     /// <summary>Finds a set of shares by its id, checked or not.</summary>
     /// <param name="id">Id such as <c>cattle</c>.</param>

@@ -45,7 +45,7 @@ public sealed class SecondaryAnswer : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [Rule.SourceId];
+    public ImmutableArray<Source> Sources => Rule.Origin.Sources;
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
@@ -73,8 +73,7 @@ public sealed class SecondaryAnswer : IWorkedResult
         return NutrientFormulas.AsPrinted(
             $"{SoilWords.For(Rule.Nutrient)}, {Rule.Title}",
             $"{NutrientWords.Range(low, high)} lb/ac{at}: {Reason}",
-            Rule.SourceId,
-            Rule.Status
+            Rule.Origin
         );
     }
 }

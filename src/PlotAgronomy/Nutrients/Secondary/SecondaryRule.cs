@@ -48,8 +48,8 @@ public sealed class SecondaryRule
     /// <summary>Gets the crops it was made for, in words.</summary>
     public string Crops => Rows[0].Crops;
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId => Rows[0].SourceId;
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin => Rows[0].Origin;
 
     /// <summary>Gets how well its numbers are known.</summary>
     public DataStatus Status => Rows[0].Status;

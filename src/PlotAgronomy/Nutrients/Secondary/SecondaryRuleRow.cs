@@ -39,8 +39,7 @@ internal sealed class SecondaryRuleRow
         PerTest = row.NumberOrNull("rate_per_test_lb_per_ac");
         Condition = row.ChoiceOrNull<SecondaryCondition>("condition");
         Advice = row.TextOrNull("advice");
-        SourceId = row.SourceId();
-        Status = row.Status();
+        Origin = row.Origin();
     }
 
     private enum PrintedIndex
@@ -94,9 +93,9 @@ internal sealed class SecondaryRuleRow
 
     internal string? Advice { get; }
 
-    internal string SourceId { get; }
+    internal Origin Origin { get; }
 
-    internal DataStatus Status { get; }
+    internal DataStatus Status => Origin.Status;
 
     internal bool Holds(double test) => !(TestBelow is { } below && test >= below) && !(TestAtMost is { } most && test > most);
 }

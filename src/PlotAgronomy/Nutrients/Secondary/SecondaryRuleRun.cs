@@ -18,7 +18,7 @@ internal sealed class SecondaryRuleRun(
     {
         if (rows[0].Status == DataStatus.Memory)
         {
-            findings?.Add(MemoryGate.FindingFor(rows[0].Title, rows[0].SourceId));
+            findings?.Add(MemoryGate.FindingFor(rows[0].Title, rows[0].Origin));
         }
 
         double? test = null;

@@ -24,8 +24,8 @@ internal abstract class BuildUpGrounds(
 
     internal DomainReading Reading => reading;
 
-    internal override ImmutableArray<string> SourceIds =>
-        [.. SourcesOfParts.SelectMany(s => s.Split(';')).Distinct(StringComparer.Ordinal)];
+    internal override ImmutableArray<Source> Sources =>
+        [.. SourcesOfParts.Distinct()];
 
     internal override ImmutableArray<Finding> Findings
     {
@@ -65,7 +65,7 @@ internal abstract class BuildUpGrounds(
 
     private protected bool IsPotash => reading.Nutrient == PlantNutrient.Potash;
 
-    private protected abstract ImmutableArray<string> SourcesOfParts { get; }
+    private protected abstract ImmutableArray<Source> SourcesOfParts { get; }
 
     private protected virtual ImmutableArray<Finding> FindingsOfParts => [];
 

@@ -127,8 +127,8 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
         internal override NutrientRating Rating => system.RatingOn(reading, scale)!;
 
-        internal override ImmutableArray<string> SourceIds =>
-            [.. row.Origin.SourceIds.Concat(scale.SourceIds).Distinct(StringComparer.Ordinal)];
+        internal override ImmutableArray<Source> Sources =>
+            [.. row.Origin.Sources.Concat(scale.Sources).Distinct()];
 
         internal override ImmutableArray<Finding> Findings
         {

@@ -95,15 +95,22 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
                     Reading,
                     Question.Crop.Row,
                     $"goal {Amounts.Print(levels.Goal, 4)}, limit {Amounts.Print(levels.Limit, 4)} lb/ac",
-                    Statuses.WeakestOf(levels.Goal.Status, levels.Limit.Status),
-                    $"{levels.Goal.SourceId};{levels.Limit.SourceId}",
+                    new(
+                        [.. levels.Goal.Origin.Sources, .. levels.Limit.Origin.Sources],
+                        "",
+                        Statuses.WeakestOf(levels.Goal.Status, levels.Limit.Status)
+                    ),
                     [("build-up", levels.Goal, false), ("maintenance", levels.Limit, true)],
                     "none"
                 )
             );
 
-        private protected override ImmutableArray<string> SourcesOfParts =>
-            [levels.Factor.SourceId, levels.Goal.SourceId, Replacement.SourceId ?? levels.Goal.SourceId];
+        private protected override ImmutableArray<Source> SourcesOfParts =>
+            [
+                .. levels.Factor.Origin.Sources,
+                .. levels.Goal.Origin.Sources,
+                .. (Replacement.Origin ?? levels.Goal.Origin).Sources,
+            ];
 
         private protected override IEnumerable<WorkedLine> LinesOfParts() => [BuildUpLine(), .. ReplacementLines(Sum)];
 

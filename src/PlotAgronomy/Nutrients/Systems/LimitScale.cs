@@ -11,8 +11,7 @@ internal static class LimitScale
         DomainReading reading,
         CropRow crop,
         string scope,
-        DataStatus status,
-        string sourceId,
+        Origin origin,
         ImmutableArray<(string Name, double High, bool HighIncluded)> limited,
         string openClass
     )
@@ -37,7 +36,7 @@ internal static class LimitScale
             Condition = ScaleCondition.None,
             Scope = scope,
             Classes = classes.ToImmutable(),
-            SourceIds = [.. sourceId.Split(';')],
+            Sources = origin.Sources,
         };
 
         RatingClass Class(string name, double? high, bool included) =>
@@ -50,8 +49,7 @@ internal static class LimitScale
                 HighIncluded = included,
                 StartsAt = start,
                 StartIncluded = startIncluded,
-                Status = status,
-                SourceId = sourceId,
+                Origin = origin,
             };
     }
 }

@@ -14,8 +14,7 @@ internal sealed record LinearEquation(
     double PerBoth,
     double? PrintedLimit,
     double LeastRate,
-    string SourceId,
-    DataStatus Status
+    Origin Origin
 )
 {
     internal bool AsksForYield => PerYield != 0 || PerBoth != 0;
@@ -34,8 +33,7 @@ internal sealed record LinearEquation(
             r.Number("per_yield_and_test"),
             r.NumberOrNull("zero_above_test"),
             r.NumberOrNull("least_rate_lb_per_ac") ?? 0,
-            r.SourceId(),
-            r.Status()
+            r.Origin()
         );
 
     internal double Advice(double yield, double test) =>

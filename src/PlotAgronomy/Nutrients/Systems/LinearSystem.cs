@@ -29,7 +29,7 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
 
         double yield = question.Crop.Yield?.PerAcre ?? 0;
         double rate = reading.Value > equation.ZeroAbove ? 0 : equation.Advice(yield, reading.Value);
-        return new Grounds(this, question.Crop, reading, equation, rate).Need(rate, equation.Status);
+        return new Grounds(this, question.Crop, reading, equation, rate).Need(rate, equation.Origin.Status);
     }
 
     private LinearEquation EquationFor(CropRow crop, DomainReading reading)
@@ -81,14 +81,13 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
                     Reading,
                     crop.Row,
                     CropRows.WordsFor(crop.Row),
-                    equation.Status,
-                    equation.SourceId,
+                    equation.Origin,
                     [("responsive", equation.ZeroAbove, true)],
                     "not responsive"
                 )
             );
 
-        internal override ImmutableArray<string> SourceIds => [.. equation.SourceId.Split(';')];
+        internal override ImmutableArray<Source> Sources => equation.Origin.Sources;
 
         private double Yield => crop.Yield?.PerAcre ?? 0;
 
@@ -97,8 +96,7 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
                 ? TableEnd.Line(
                     Reading,
                     Math.Round(equation.ZeroAbove, 1, MidpointRounding.AwayFromZero),
-                    equation.SourceId.Split(';')[0],
-                    equation.Status
+                    equation.Origin.FirstSource
                 )
                 : equation.Line(NutrientInWords, Yield, Reading.Value, rate);
     }

@@ -92,15 +92,14 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                     Reading,
                     Question.Crop.Row,
                     $"target {Amounts.Print(target, 4)} lb/ac",
-                    targetBase.Status,
-                    targetBase.SourceId,
+                    targetBase.Origin,
                     [("below target", target, false)],
                     "at or above target"
                 )
             );
 
-        private protected override ImmutableArray<string> SourcesOfParts =>
-            [factor.SourceId, targetBase.SourceId, Replacement.SourceId ?? factor.SourceId];
+        private protected override ImmutableArray<Source> SourcesOfParts =>
+            [.. factor.Origin.Sources, .. targetBase.Origin.Sources, .. (Replacement.Origin ?? factor.Origin).Sources];
 
         private protected override ImmutableArray<Finding> FindingsOfParts =>
             !Builds && Replacement.IsCarriedOff

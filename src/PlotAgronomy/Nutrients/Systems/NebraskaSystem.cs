@@ -31,11 +31,11 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
 
         internal override NutrientRating? Rating => System.RatingOn(Reading, scale);
 
-        internal override ImmutableArray<string> SourceIds => scale.SourceIds;
+        internal override ImmutableArray<Source> Sources => scale.Sources;
 
         private double Level => scale.Classes[0].PrintedHigh!.Value;
 
         private protected override WorkedLine Line() =>
-            TableEnd.Line(Reading, Level, scale.SourceIds[0], scale.StatusOf(scale.ClassOf(Reading.Value)!));
+            TableEnd.Line(Reading, Level, new(scale.Sources[0], scale.StatusOf(scale.ClassOf(Reading.Value)!)));
     }
 }

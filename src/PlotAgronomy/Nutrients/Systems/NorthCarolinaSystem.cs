@@ -56,8 +56,8 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
                     + $"{SoilWords.For(question.SoilClass ?? SoilClass.Mineral)} soil this much is due, give or take "
                     + $"{Amounts.Print(row.Range, 4)} lb/ac.";
 
-        internal override ImmutableArray<string> SourceIds =>
-            [.. row.Equation.Origin.SourceIds.Concat(row.Origin.SourceIds).Distinct(StringComparer.Ordinal)];
+        internal override ImmutableArray<Source> Sources =>
+            [.. row.Equation.Origin.Sources.Concat(row.Origin.Sources).Distinct()];
 
         internal override NutrientRating? Rating => system.RatingOn(reading, system.PrintedScale(reading, question.Crop.Row));
 
@@ -102,8 +102,7 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
                     : TableEnd.Line(
                         reading,
                         Math.Round(row.Equation.StopsAt, 1, MidpointRounding.AwayFromZero),
-                        row.Equation.Origin.SourceId,
-                        row.Equation.Origin.Status
+                        row.Equation.Origin
                     ),
             ];
 

@@ -39,8 +39,8 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
 
         internal DataStatus Status { get; } = Statuses.WeakestOf([.. printed.Select(p => p.Origin.Status)]);
 
-        internal ImmutableArray<string> SourceIds =>
-            [.. printed.SelectMany(p => p.Origin.SourceIds).Distinct(StringComparer.Ordinal)];
+        internal ImmutableArray<Source> Sources =>
+            [.. printed.SelectMany(p => p.Origin.Sources).Distinct()];
     }
 
     private sealed class Grounds(
@@ -66,14 +66,13 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
                     Reading,
                     row,
                     $"{CropRows.WordsFor(row)}, sufficient at index {Amounts.Print(points.End.Index, 4)}",
-                    points.End.Origin.Status,
-                    NutrientFormulas.All["oklahoma-between-points"].Origin!.SourceId,
+                    NutrientFormulas.All["oklahoma-between-points"].Origin!.KnownAs(points.End.Origin.Status),
                     [("not sufficient", points.End.Index, false)],
                     "sufficient"
                 )
             );
 
-        internal override ImmutableArray<string> SourceIds => points.SourceIds;
+        internal override ImmutableArray<Source> Sources => points.Sources;
 
         /// <summary>On acid soil without lime wheat is helped by phosphate banded with the seed: said, not added. Source
         /// SOIL-OK3.</summary>
@@ -99,7 +98,7 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
         {
             if (IsEnough)
             {
-                return TableEnd.Line(Reading, points.End.Index, points.End.Origin.SourceId, points.End.Origin.Status);
+                return TableEnd.Line(Reading, points.End.Index, points.End.Origin);
             }
 
             var above = points.Pairs.First(p => Reading.Value < p.Index);

@@ -175,7 +175,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             }
         }
 
-        internal override ImmutableArray<string> SourceIds => cell.Origin.SourceIds;
+        internal override ImmutableArray<Source> Sources => cell.Origin.Sources;
 
         internal override ImmutableArray<WorkedLine> Lines()
         {
@@ -211,7 +211,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
 
         internal override NutrientRating Rating => System.RatingOn(Reading, system.PotassiumScale)!;
 
-        internal override ImmutableArray<string> SourceIds => [.. cell.Origin.SourceIds, .. system.PotassiumScale.SourceIds];
+        internal override ImmutableArray<Source> Sources => [.. cell.Origin.Sources, .. system.PotassiumScale.Sources];
 
         private protected override WorkedLine Line()
         {
@@ -236,7 +236,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             $"The laboratory rates phosphorus {cell.Phosphorus}, and that row of the printed grid for "
             + $"{CropRows.WordsFor(crop)} gives this rate.";
 
-        internal override ImmutableArray<string> SourceIds => cell.Origin.SourceIds;
+        internal override ImmutableArray<Source> Sources => cell.Origin.Sources;
 
         internal override ImmutableArray<Finding> Findings =>
             cell.BreaksThePattern

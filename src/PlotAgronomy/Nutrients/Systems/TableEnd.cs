@@ -5,7 +5,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The line of a test at or beyond the end of a table or equation.</summary>
 internal static class TableEnd
 {
-    internal static WorkedLine Line(DomainReading reading, double end, string? sourceId, DataStatus status) =>
+    internal static WorkedLine Line(DomainReading reading, double end, Origin origin) =>
         NutrientFormulas
             .All["none-beyond-the-end"]
             .Line(
@@ -13,5 +13,5 @@ internal static class TableEnd
                     + $"{SoilWords.Amount(end, reading.Unit)}: 0 lb/ac",
                 ("nutrient", SoilWords.For(reading.Nutrient))
             )
-            .From(sourceId, status);
+            .From(origin);
 }

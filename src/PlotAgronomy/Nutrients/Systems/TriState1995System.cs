@@ -125,12 +125,12 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
 
         internal override NutrientRating? Rating => System.RatingOn(Reading, Scale);
 
-        private protected override ImmutableArray<string> SourcesOfParts
+        private protected override ImmutableArray<Source> SourcesOfParts
         {
             get
             {
-                var equations = NutrientFormulas.All["tri-state-1995-share-due"].Origin!.SourceIds;
-                return [.. Scale.SourceIds, .. equations, .. Replacement.SourceId is { } source ? [source] : equations];
+                var equations = NutrientFormulas.All["tri-state-1995-share-due"].Origin!.Sources;
+                return [.. Scale.Sources, .. equations, .. Replacement.Origin?.Sources ?? equations];
             }
         }
 
@@ -141,8 +141,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 Reading,
                 Question.Crop.Row,
                 $"CEC {Amounts.Print(levels.Cec, 4)} meq/100 g",
-                PotashStatus,
-                LevelBase.SourceId,
+                LevelBase.Origin.KnownAs(PotashStatus),
                 [
                     ("build-up", levels.Critical, false),
                     ("maintenance", levels.TaperStart, true),

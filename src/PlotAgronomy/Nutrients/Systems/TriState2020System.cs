@@ -76,11 +76,11 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
 
         internal override NutrientRating? Rating => System.RatingOn(Reading, scale);
 
-        private protected override ImmutableArray<string> SourcesOfParts =>
+        private protected override ImmutableArray<Source> SourcesOfParts =>
             [
-                .. scale.SourceIds,
-                IsPotash ? FactorPerCec.SourceId : PhosphateFactor.SourceId,
-                .. Replaces ? new[] { Replacement.SourceId! } : [],
+                .. scale.Sources,
+                .. (IsPotash ? FactorPerCec : PhosphateFactor).Origin.Sources,
+                .. Replaces ? Replacement.Origin!.Sources : [],
             ];
 
         private double CriticalLevel => scale.Classes[0].PrintedHigh!.Value;

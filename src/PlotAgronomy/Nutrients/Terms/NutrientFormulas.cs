@@ -15,6 +15,6 @@ internal static class NutrientFormulas
     internal static string PerAcre(double pounds) => string.Create(CultureInfo.InvariantCulture, $"{pounds:0.0} lb/ac");
 
     /// <summary>The line of a figure that stands in a table.</summary>
-    internal static WorkedLine AsPrinted(string what, string answer, string sourceId, DataStatus status) =>
-        All["rate-as-printed"].Line(answer, ("what", what)).From(sourceId, status);
+    internal static WorkedLine AsPrinted(string what, string answer, Origin origin) =>
+        All["rate-as-printed"].Line(answer, ("what", what)).From(origin);
 }

@@ -47,7 +47,7 @@ public static class SheetBuilder
             Sections =
             [
                 .. sections,
-                FindingsSection.Write([.. findings.ExceptBy(elsewhere.Select(f => $"{f}"), f => $"{f}")], elsewhere.Count > 0),
+                FindingsSection.Write([.. findings.Except(elsewhere)], elsewhere.Count > 0),
                 SourcesSection.Write(sources),
             ],
             Findings = findings,
@@ -64,10 +64,9 @@ public static class SheetBuilder
                 Findings = findings,
                 Sources = [],
             }
-                .Figures.SelectMany(f => f.SourceIds)
-                .Concat(findings.Select(f => f.SourceId))
+                .Figures.SelectMany(f => f.Sources)
+                .Concat(findings.Select(f => f.Source))
                 .Distinct()
-                .Select(SourceCatalog.Find)
                 .OrderBy(s => s.Id, StringComparer.Ordinal),
         ];
 }

@@ -36,12 +36,12 @@ public sealed class SheetFigure : SheetBlock
                 .Distinct(),
         ];
 
-    /// <summary>Gets the ids of the sources, each once.</summary>
-    public ImmutableArray<string> SourceIds =>
+    /// <summary>Gets the sources, each once.</summary>
+    public ImmutableArray<Source> Sources =>
         [
             .. Results
-                .SelectMany(r => r.SourceIds)
-                .Concat(OwnLines.Select(l => l.SourceId).OfType<string>().SelectMany(ids => ids.Split(';')))
+                .SelectMany(r => r.Sources)
+                .Concat(OwnLines.SelectMany(l => l.Origin?.Sources ?? []))
                 .Distinct(),
         ];
 
@@ -55,7 +55,7 @@ public sealed class SheetFigure : SheetBlock
     {
         get
         {
-            var kinds = SourceIds.SelectMany(ids => ids.Split(';')).Select(id => SourceCatalog.Find(id).Kind).ToList();
+            var kinds = Sources.Select(s => s.Kind).ToList();
             return kinds.Contains(SourceKind.Practice) && !kinds.Contains(SourceKind.Publication);
         }
     }

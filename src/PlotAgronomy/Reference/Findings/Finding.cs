@@ -4,7 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy;
 
 /// <summary>A remark carried on a result to the final sheet. Its code is stable and never renamed.</summary>
-public sealed class Finding
+public sealed class Finding : IEquatable<Finding>
 {
     internal static readonly EnumWords<FindingSeverity> SeverityWords = EnumWords<FindingSeverity>.FromNames();
 
@@ -49,8 +49,20 @@ public sealed class Finding
     public static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
-        return [.. findings.Distinct(SameRemark.Comparer).OrderByDescending(f => f.Severity)];
+        return [.. findings.Distinct().OrderByDescending(f => f.Severity)];
     }
+
+    /// <summary>Says whether this is the same remark about the same thing with the same values.</summary>
+    /// <param name="other">Another finding.</param>
+    /// <returns>True when it is.</returns>
+    public bool Equals(Finding? other) =>
+        other is not null && Code == other.Code && about == other.about && Values.SequenceEqual(other.Values);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Finding);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Code, about, Values.Length);
 
     /// <summary>Text such as <c>caution lime-over-target: ...</c>.</summary>
     /// <returns>The text.</returns>
@@ -58,15 +70,4 @@ public sealed class Finding
 
     /// <summary>The same remark about something it does not name itself, such as one lot of several.</summary>
     internal Finding About(string subject) => new(template, Values, subject);
-
-    private sealed class SameRemark : IEqualityComparer<Finding>
-    {
-        internal static readonly SameRemark Comparer = new();
-
-        public bool Equals(Finding? x, Finding? y) =>
-            ReferenceEquals(x, y)
-            || (x is not null && y is not null && x.Code == y.Code && x.about == y.about && x.Values.SequenceEqual(y.Values));
-
-        public int GetHashCode(Finding obj) => HashCode.Combine(obj.Code, obj.about, obj.Values.Length);
-    }
 }

@@ -24,6 +24,9 @@ public sealed class Origin : IEquatable<Origin>
     /// <summary>The same place by the first of its sources alone.</summary>
     internal Origin FirstSource => new([Sources[0]], Locator, Status);
 
+    /// <summary>The same place for a number that is known no better than this.</summary>
+    internal Origin KnownAs(DataStatus status) => new(Sources, Locator, status);
+
     /// <inheritdoc/>
     public bool Equals(Origin? other) =>
         other is not null && Sources.SequenceEqual(other.Sources) && Locator == other.Locator && Status == other.Status;

@@ -47,10 +47,12 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
     /// <summary>The source of the row, where it can have one only.</summary>
-    internal Source Source() => Source(Text("source_id"));
+    internal Source Source(string column = "source_id") => Source(column, Text(column));
+
+    internal Source? SourceOrNull(string column) => TextOrNull(column) is { } id ? Source(column, id) : null;
 
     /// <summary>The sources of the row.</summary>
-    internal ImmutableArray<Source> Sources() => [.. Text("source_id").Split(';').Select(Source)];
+    internal ImmutableArray<Source> Sources() => [.. Text("source_id").Split(';').Select(id => Source("source_id", id))];
 
     /// <summary>Where the row's numbers stand; only a number that was read must have a place in its publication.</summary>
     internal Origin Origin()
@@ -71,8 +73,8 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
             ? value
             : throw Problem(column, $"expected one of {string.Join(", ", EnumCells<T>.Words)}, found '{word}'");
 
-    private Source Source(string id) =>
-        SourceCatalog.TryFind(id, out var source, out string problem) ? source : throw Problem("source_id", problem);
+    private Source Source(string column, string id) =>
+        SourceCatalog.TryFind(id, out var source, out string problem) ? source : throw Problem(column, problem);
 
     private string Raw(string column) => fields[table.IndexOf(column, line)];
 

@@ -6,8 +6,8 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Where a group of a kind's figures comes from and how well that is known.</summary>
 public sealed class KindEvidence
 {
-    /// <summary>Gets the ids of the sources; empty for a figure of the user's own.</summary>
-    public required ImmutableArray<string> SourceIds { get; init; }
+    /// <summary>Gets the sources; empty for a figure of the user's own.</summary>
+    public required ImmutableArray<Source> Sources { get; init; }
 
     /// <summary>Gets how well the figures are known; a figure of the user's own counts as read.</summary>
     public required DataStatus Status { get; init; }
@@ -25,16 +25,19 @@ public sealed class KindEvidence
     public static KindEvidence OfTheUser(string detail) =>
         new()
         {
-            SourceIds = [],
+            Sources = [],
             Status = DataStatus.Read,
             Detail = Guard.NotBlank(detail),
             IsUsersOwn = true,
         };
 
+    /// <summary>Where the figures stand; null for the user's own.</summary>
+    internal Origin? Origin => Sources.IsEmpty ? null : new(Sources, Detail, Status);
+
     internal static KindEvidence Of(Origin origin) =>
         new()
         {
-            SourceIds = origin.SourceIds,
+            Sources = origin.Sources,
             Status = origin.Status,
             Detail = origin.Locator,
         };
@@ -54,7 +57,7 @@ public sealed class KindEvidence
     /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are
     /// not.</summary>
     internal Finding? FindingFor(string figure) =>
-        Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, string.Join(", ", SourceIds)) : null;
+        Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, Sources) : null;
 
     private static int Doubt(Origin origin) =>
         origin.Status switch

@@ -42,7 +42,7 @@ public sealed class GerminationTolerance : IWorkedResult
     {
         get
         {
-            var memory = MemoryGate.FindingFor("the mean at which the germination tolerance is looked up", Mean.Origin!.SourceId);
+            var memory = MemoryGate.FindingFor("the mean at which the germination tolerance is looked up", Mean.Origin!);
             return IsWithin
                 ? [memory]
                 : Finding.InOrder([
@@ -58,7 +58,7 @@ public sealed class GerminationTolerance : IWorkedResult
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => step.Origin.SourceIds;
+    public ImmutableArray<Source> Sources => step.Origin.Sources;
 
     private static Formula Mean => SeedFormulas.All["tolerance-mean"];
 

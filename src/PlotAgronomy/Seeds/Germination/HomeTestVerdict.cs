@@ -38,7 +38,7 @@ public sealed class HomeTestVerdict : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => Range.Origin!.SourceIds;
+    public ImmutableArray<Source> Sources => Range.Origin!.Sources;
 
     private static Formula Range => SeedFormulas.All["home-test-range"];
 

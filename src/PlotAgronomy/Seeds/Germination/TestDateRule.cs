@@ -52,10 +52,8 @@ public sealed class TestDateRule
     /// <summary>Gets how the jurisdiction counts, in words.</summary>
     public required string CountingRule { get; init; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId => Origin.SourceId;
-
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Finds a rule, checked or not.</summary>
     /// <param name="id">Id of the rule.</param>

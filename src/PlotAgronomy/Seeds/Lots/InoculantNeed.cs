@@ -44,13 +44,13 @@ public sealed class InoculantNeed : IWorkedResult
         Finding.InOrder(Finding.InOrder(Remarks()).Concat(lot?.Cautions(SowingMethod.Drilled) ?? []));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. Worked
-                .Select(f => f.Origin!.SourceId)
-                .Append(Within.SourceId)
-                .Concat(Group.Evidence.SourceIds)
-                .Distinct(StringComparer.Ordinal),
+                .SelectMany(f => f.Origin!.Sources)
+                .Concat(Within.Origin.Sources)
+                .Concat(Group.Evidence.Sources)
+                .Distinct(),
         ];
 
     private static IEnumerable<Formula> Worked =>

@@ -33,8 +33,8 @@ public sealed class SeedLotComparison : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
-        [.. Ranked.SelectMany(r => r.Seeding.SourceIds).Prepend(Cost.Origin!.SourceId).Distinct()];
+    public ImmutableArray<Source> Sources =>
+        [.. Cost.Origin!.Sources.Union(Ranked.SelectMany(r => r.Seeding.Sources))];
 
     /// <summary>Ranks lots.</summary>
     /// <param name="lots">At least one lot with a price, all of one kind.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
@@ -23,7 +24,6 @@ internal sealed class KindObservation
         high = row.TextOrNull("high");
         unit = row.TextOrNull("unit");
         note = row.TextOrNull("note");
-        SourceId = row.SourceId();
         Locator = row.TextOrNull("locator");
         Status = row.Status();
         RequireEmpty("purpose", row.TextOrNull("purpose"));
@@ -35,8 +35,6 @@ internal sealed class KindObservation
 
     internal string? Method { get; }
 
-    internal string SourceId { get; }
-
     /// <summary>Place in the publication; planting dates may go without.</summary>
     internal string? Locator { get; }
 
@@ -47,6 +45,8 @@ internal sealed class KindObservation
     internal bool IsPlantingWindow => Figure == WindowFigure;
 
     internal Origin Origin => row.Origin();
+
+    internal ImmutableArray<Source> Sources => row.Sources();
 
     /// <summary>A number alone.</summary>
     internal double Number(string expectedUnit)

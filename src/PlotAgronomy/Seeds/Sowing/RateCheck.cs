@@ -32,7 +32,7 @@ public sealed class RateCheck : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => Kind.Rates!.Evidence.SourceIds;
+    public ImmutableArray<Source> Sources => Kind.Rates!.Evidence.Sources;
 
     /// <summary>Holds a rate against the published range.</summary>
     /// <param name="kind">Kind.</param>
@@ -54,11 +54,7 @@ public sealed class RateCheck : IWorkedResult
                     Amounts.Print(OverTop, 3),
                     ("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)),
                     ("highest published", Amounts.Print(Published.High.Rate, "lb/ac", 2))
-                ) with
-            {
-                SourceId = SourceIds.FirstOrDefault(),
-                Status = SourceIds.IsEmpty ? null : Kind.Rates!.Evidence.Status,
-            },
+                ).From(Kind.Rates!.Evidence.Origin?.FirstSource),
         ];
 
     private IEnumerable<Finding> Remarks()

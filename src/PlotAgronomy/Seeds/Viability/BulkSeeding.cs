@@ -61,7 +61,7 @@ public sealed class BulkSeeding : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. Rule.SourceIds.Concat(Findings.Select(f => f.SourceId)).Distinct()];
+    public ImmutableArray<Source> Sources => [.. Rule.Sources.Concat(Findings.Select(f => f.Source)).Distinct()];
 
     /// <summary>The 95 % range of the true germination; null when the seeds tested are not known, or a tetrazolium test
     /// stands for all else.</summary>

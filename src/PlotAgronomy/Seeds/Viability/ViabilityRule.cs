@@ -44,8 +44,8 @@ public sealed class ViabilityRule
     /// <summary>Gets the viability found by a tetrazolium test, which then stands for all else; else null.</summary>
     public Fraction? Tested { get; private init; }
 
-    /// <summary>Gets the ids of the sources.</summary>
-    public ImmutableArray<string> SourceIds => Row.Origin!.SourceIds;
+    /// <summary>Gets the sources.</summary>
+    public ImmutableArray<Source> Sources => Row.Origin!.Sources;
 
     private Formula Row => SeedFormulas.All[formulaId];
 

@@ -28,7 +28,7 @@ public sealed class PlantingWindow
         first = dates.FirstDay();
         last = dates.LastDay();
         Note = dates.Locator;
-        Evidence = KindEvidence.Of(new(dates.SourceId, Note ?? Season, dates.Status));
+        Evidence = KindEvidence.Of(new(dates.Sources, Note ?? Season, dates.Status));
     }
 
     /// <summary>Gets the kind, as it is published.</summary>

@@ -74,13 +74,11 @@ public sealed class AcidityTerm
     /// <summary>Gets whether the charges are by weight or by volume of soil.</summary>
     public CationChargeBasis Basis { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId => Origin.SourceId;
-
     /// <summary>Gets how well the term is known.</summary>
     public DataStatus Status => Origin.Status;
 
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     internal ImmutableArray<(SoilAnalyte Cation, double PerMilliequivalent)> Divisors =>
         CountsSodium ? divisors : [.. divisors.Where(d => d.Cation != SoilAnalyte.Sodium)];

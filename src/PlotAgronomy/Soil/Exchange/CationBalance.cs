@@ -29,7 +29,7 @@ public sealed class CationBalance : IWorkedResult
             ]
             : sum.Bases;
         remarks = sum.Remarks;
-        SourceIds = [(Term ?? CationSumSteps.CommonDivisors).SourceId];
+        Sources = (Term ?? CationSumSteps.CommonDivisors).Origin.Sources;
     }
 
     /// <summary>Gets the acidity term, or null when the acidity was printed by the
@@ -58,7 +58,7 @@ public sealed class CationBalance : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(remarks().Concat(Extremes()));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; }
+    public ImmutableArray<Source> Sources { get; }
 
     /// <summary>Computes the balance from a report with a named acidity term and the buffer reading it takes.</summary>
     /// <param name="report">Report with K, Mg, Ca (and Na) in any unit.</param>
@@ -193,7 +193,7 @@ public sealed class CationBalance : IWorkedResult
         return lines.ToImmutable();
 
         void Add(WorkedLine line) =>
-            lines.Add(line with { SourceId = Term?.SourceId, Locator = Term?.Origin.Locator, Status = Term?.Status });
+            lines.Add(line.From(Term?.Origin));
     }
 
     private static WorkedLine SaturationLine(CationShare share, Fraction part, CationCharge capacity) =>

@@ -15,7 +15,7 @@ internal static class CationSumSteps
         var remarks = new CationRemarks();
         if (term.Status == DataStatus.Memory)
         {
-            remarks.Add(() => MemoryGate.FindingFor(term.Title, term.SourceId));
+            remarks.Add(() => MemoryGate.FindingFor(term.Title, term.Origin));
         }
 
         var bases = Bases(report, term.Divisors, term.Basis, remarks);

@@ -79,7 +79,7 @@ internal sealed class ConversionFacts(SoilReading reading, SampledSoil soil)
     }
 
     private Func<Finding> FromMemory(SoilTestUnit unit, IndexScale scale) =>
-        () => MemoryGate.FindingFor($"the {SoilWords.For(unit)} of {SoilWords.For(reading.Analyte)}", scale.Origin.SourceId);
+        () => MemoryGate.FindingFor($"the {SoilWords.For(unit)} of {SoilWords.For(reading.Analyte)}", scale.Origin);
 
     private void Note(Func<Finding> remark) => (remarks ??= []).Add(remark);
 }

@@ -19,15 +19,8 @@ internal readonly record struct ConversionStep(
     Origin? Factor
 )
 {
-    internal string SourceId => Origin!.SourceId;
-
-    private Origin? Origin => Formula.Origin ?? Factor;
+    internal Origin? Origin => Formula.Origin ?? Factor;
 
     internal WorkedLine Line() =>
-        Formula.Line(Amounts.Print(To, 4), [(Place, Amounts.Print(From, 4)), .. Values.Select(v => v.Printed)]) with
-        {
-            SourceId = Origin?.SourceId,
-            Locator = Origin?.Locator,
-            Status = Origin?.Status,
-        };
+        Formula.Line(Amounts.Print(To, 4), [(Place, Amounts.Print(From, 4)), .. Values.Select(v => v.Printed)]).From(Origin);
 }

@@ -64,13 +64,11 @@ public sealed class ExtractantConversion
     /// <summary>Gets where it holds, in words.</summary>
     public string Trust { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId => Origin.SourceId;
-
     /// <summary>Gets how well the factor is known.</summary>
     public DataStatus Status => Origin.Status;
 
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Finds a conversion by its id.</summary>
     /// <param name="id">Id such as <c>tri-state-bray-to-mehlich3</c>.</param>

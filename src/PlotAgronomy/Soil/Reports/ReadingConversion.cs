@@ -19,7 +19,7 @@ public sealed class ReadingConversion : IWorkedResult
         Converted = converted;
         this.steps = steps;
         this.remarks = remarks;
-        SourceIds = [.. steps.Select(s => s.SourceId).Distinct(StringComparer.Ordinal)];
+        Sources = [.. steps.SelectMany(s => s.Origin?.Sources ?? []).Distinct()];
     }
 
     /// <summary>Gets the reading as printed.</summary>
@@ -35,7 +35,7 @@ public sealed class ReadingConversion : IWorkedResult
     internal IEnumerable<Finding> Remarks() => remarks();
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; }
+    public ImmutableArray<Source> Sources { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. steps.Select(s => s.Line())];

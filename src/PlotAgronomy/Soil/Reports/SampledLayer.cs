@@ -46,8 +46,8 @@ public sealed class SampledLayer
     /// <summary>Gets the layer in words.</summary>
     public string Description => describe(this);
 
-    /// <summary>Gets the id of the source of the convention.</summary>
-    public string SourceId => SoilFormulas.All[PoundsFormulaId].Origin!.SourceId;
+    /// <summary>Gets where its soil weight stands and how well that is known.</summary>
+    public Origin Origin => SoilFormulas.All[PoundsFormulaId].Origin!;
 
     /// <summary>Id of the formula from ppm to lb/ac in this layer.</summary>
     internal string PoundsFormulaId { get; }

@@ -32,7 +32,7 @@ public sealed class SamplingAdvice : IWorkedResult
     public ImmutableArray<Finding> Findings => [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [rule.SourceId];
+    public ImmutableArray<Source> Sources => rule.Origin.Sources;
 
     /// <summary>Advice for a plot by the careful rule for small plots.</summary>
     /// <param name="parts">Parts of the plot with a soil or a history of their own; at least 1.</param>

@@ -57,12 +57,10 @@ public sealed class SamplingRule
     /// <summary>Gets a note of the institution.</summary>
     public string? Note { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId => Origin.SourceId;
-
     internal string Id { get; }
 
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     internal static SamplingRule ForSmallPlots => All.Single(r => r.Id == "small-plot");
 

@@ -36,12 +36,10 @@ public sealed class SoilProgram
     /// <summary>Gets the units it prints P and K in.</summary>
     public ImmutableArray<SoilTestUnit> Units { get; }
 
-    /// <summary>Gets the id of the source.</summary>
-    public string SourceId => Origin.SourceId;
-
     internal double? SampledDepthInches { get; }
 
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Finds the program of the institution that a laboratory's or program's name holds as whole words.</summary>
     /// <param name="laboratory">Name as on the report, such as <c>North Carolina</c>

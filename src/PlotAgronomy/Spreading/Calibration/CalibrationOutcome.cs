@@ -68,13 +68,13 @@ public sealed class CalibrationOutcome : IWorkedResult
         ]);
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. Runs
-                .SourceIds.Concat(Gate?.SourceIds ?? [])
+                .Sources.Concat(Gate?.Sources ?? [])
                 .Concat(SpreadingFormulas.UnitSources)
                 .Distinct()
-                .Order(StringComparer.Ordinal),
+                .OrderBy(s => s.Id, StringComparer.Ordinal),
         ];
 
     /// <summary>Draws the conclusion from one or more runs.</summary>

@@ -44,7 +44,7 @@ public sealed class MeasuredRate : IWorkedResult
         };
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds { get; init; } = SpreadingFormulas.UnitSources;
+    public ImmutableArray<Source> Sources { get; init; } = SpreadingFormulas.UnitSources;
 
     internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 

@@ -43,7 +43,7 @@ public sealed class RepeatedRuns : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.All.SourcesOf(SpreadingCodes.OffTarget, "spread-spread-of-runs");
+    public ImmutableArray<Source> Sources => SpreadingFormulas.All.SourcesOf(SpreadingCodes.OffTarget, "spread-spread-of-runs");
 
     /// <summary>Judges repeated runs.</summary>
     /// <param name="runs">Rates measured under the same settings; at least one, each above 0.</param>

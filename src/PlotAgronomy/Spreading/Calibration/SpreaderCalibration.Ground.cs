@@ -28,7 +28,7 @@ public static partial class SpreaderCalibration
             Weighed = caught,
             Covered = trayArea,
             Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
-            SourceIds = SpreadingFormulas.All.SourcesOf("spread-rate-on-trays"),
+            Sources = SpreadingFormulas.All.SourcesOf("spread-rate-on-trays"),
             Lines = () => [RateLine("spread-rate-on-trays", pounds, rate, ("tray area", Amounts.Print(squareFeet, 3)))],
         };
     }
@@ -73,7 +73,7 @@ public static partial class SpreaderCalibration
                 RateErrorBudget.Distance(errors ?? new(), distance),
                 RateErrorBudget.Swath(errors ?? new(), width)
             ),
-            SourceIds = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.All.SourcesOf("spread-ground-of-wheel")],
+            Sources = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.All.SourcesOf("spread-ground-of-wheel")],
             Lines = () =>
                 [
                     SpreadingFormulas

@@ -114,7 +114,7 @@ public static partial class SpreaderCalibration
                 pace,
                 RateErrorBudget.Swath(errors ?? new(), swathFeet)
             ),
-            SourceIds = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.All.SourcesOf("spread-rate-over-course")],
+            Sources = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.All.SourcesOf("spread-rate-over-course")],
             Lines = () =>
                 [
                     RateLine(

@@ -24,7 +24,7 @@ public sealed class GateAnswer : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.All.SourcesOf("spread-gate-inside-table");
+    public ImmutableArray<Source> Sources => SpreadingFormulas.All.SourcesOf("spread-gate-inside-table");
 
     internal Func<ImmutableArray<Finding>> Remarks { get; init; } = () => [];
 

@@ -22,7 +22,7 @@ public sealed class OutletCheck : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingConstants.All.Find("outlet-tolerance").Origin.SourceIds;
+    public ImmutableArray<Source> Sources => SpreadingConstants.All.Find("outlet-tolerance").Origin.Sources;
 
     /// <summary>Compares outlets.</summary>
     /// <param name="catches">Weight caught at each outlet over the same turns; at least two, each at least 0, not all 0.</param>

@@ -23,7 +23,7 @@ public sealed class PrintedDial : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.All.SourcesOf("spread-dial-claimed-to-wanted");
+    public ImmutableArray<Source> Sources => SpreadingFormulas.All.SourcesOf("spread-dial-claimed-to-wanted");
 
     /// <summary>Compares a printed setting with the rate wanted.</summary>
     /// <param name="wanted">Rate wanted; above 0.</param>

@@ -57,10 +57,8 @@ public sealed class Carrier
     /// <summary>Gets the remark of the trade.</summary>
     public string Remark { get; }
 
-    /// <summary>Gets the source of the remark.</summary>
-    public string SourceId => Origin.SourceId;
-
-    internal Origin Origin { get; }
+    /// <summary>Gets where it stands and how well that is known.</summary>
+    public Origin Origin { get; }
 
     /// <summary>Gets the carriers named in print or in the trade, fit or not.</summary>
     public static ImmutableArray<Carrier> All => Catalog.All;

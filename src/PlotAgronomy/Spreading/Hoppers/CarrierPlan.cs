@@ -37,7 +37,7 @@ public sealed class CarrierPlan : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => [.. SpreadingFormulas.UnitSources, Carrier.SourceId];
+    public ImmutableArray<Source> Sources => [.. SpreadingFormulas.UnitSources, .. Carrier.Origin.Sources];
 
     /// <summary>Amount of carrier that brings a seed up to the smallest steady flow.</summary>
     /// <param name="seedRate">Rate of the seed; above 0.</param>

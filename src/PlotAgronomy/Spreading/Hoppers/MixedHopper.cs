@@ -35,7 +35,7 @@ public sealed class MixedHopper : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.All.SourcesOf("spread-hopper-empties", "spread-hopper-outlook");
+    public ImmutableArray<Source> Sources => SpreadingFormulas.All.SourcesOf("spread-hopper-empties", "spread-hopper-outlook");
 
     /// <summary>Sets out the two bounds.</summary>
     /// <param name="shares">Kinds in the hopper; at least two.</param>

@@ -20,14 +20,14 @@ public sealed class SizeGroupPlan : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. Groups
                 .SelectMany(g => g.Kinds)
-                .SelectMany(k => k.Evidence?.SourceIds ?? [])
+                .SelectMany(k => k.Evidence?.Sources ?? [])
                 .Concat(SpreadingFormulas.All.SourcesOf(FormulaId))
                 .Distinct()
-                .Order(StringComparer.Ordinal),
+                .OrderBy(s => s.Id, StringComparer.Ordinal),
         ];
 
     /// <inheritdoc/>

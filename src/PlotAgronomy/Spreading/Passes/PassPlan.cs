@@ -82,7 +82,7 @@ public sealed class PassPlan : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(PassFindings.Of(Outline, Options, laid, OutsideShare));
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
+    public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
 
     /// <summary>Lays passes over an outline.</summary>
     /// <param name="outline">Outline of the plot.</param>

@@ -32,7 +32,7 @@ public sealed class FirstPassEffect : IWorkedResult
     public ImmutableArray<Finding> Findings => [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
+    public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
 
     /// <summary>Works out a placement for an edge to the left of the first pass.</summary>
     /// <param name="pattern">Single pass; mirror it for an edge to the right.</param>

@@ -31,7 +31,7 @@ public sealed class HalfRateComparison : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.All.SourcesOf("spread-half-swath", "spread-right-angles");
+    public ImmutableArray<Source> Sources => SpreadingFormulas.All.SourcesOf("spread-half-swath", "spread-right-angles");
 
     /// <summary>Compares the two ways.</summary>
     /// <param name="pattern">Single pass.</param>

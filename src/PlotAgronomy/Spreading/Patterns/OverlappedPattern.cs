@@ -68,13 +68,13 @@ public sealed class OverlappedPattern : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         [
             .. SpreadingFormulas
                 .All.SourcesOf("spread-overlapped-cv")
-                .Concat(SpreadingConstants.All.Find("cv-workable").Origin.SourceIds)
-                .Concat(SpreadingConstants.All.Find("cv-poor").Origin.SourceIds)
-                .Concat(Findings.Select(f => f.SourceId))
+                .Concat(SpreadingConstants.All.Find("cv-workable").Origin.Sources)
+                .Concat(SpreadingConstants.All.Find("cv-poor").Origin.Sources)
+                .Concat(Findings.Select(f => f.Source))
                 .Distinct(),
         ];
 

@@ -57,7 +57,7 @@ public sealed class SwathAdvice : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds =>
+    public ImmutableArray<Source> Sources =>
         SpreadingFormulas.All.SourcesOf(
             "spread-half-middle-width",
             "spread-recommended-swath",

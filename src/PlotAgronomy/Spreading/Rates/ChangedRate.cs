@@ -24,7 +24,7 @@ public sealed class ChangedRate : IWorkedResult
     public ImmutableArray<Finding> Findings => IsOfSpacing ? SwathDiffers() : PaceDiffers();
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
+    public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
 
     /// <summary>Whether the spacing of the passes is what changed; else the pace.</summary>
     internal bool IsOfSpacing { get; init; }

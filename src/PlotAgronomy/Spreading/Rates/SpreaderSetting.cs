@@ -30,7 +30,7 @@ public sealed class SpreaderSetting : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
+    public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()

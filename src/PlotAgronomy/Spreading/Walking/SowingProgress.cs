@@ -42,7 +42,7 @@ public sealed class SowingProgress : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
+    public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
 
     private double PlotAcres { get; init; }
 

@@ -26,7 +26,7 @@ public sealed class SowingWalk : IWorkedResult
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <inheritdoc/>
-    public ImmutableArray<string> SourceIds => SpreadingFormulas.UnitSources;
+    public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
 
     internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 
