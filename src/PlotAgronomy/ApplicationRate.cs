@@ -105,7 +105,7 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     /// <param name="area">Area covered; finite, above 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static ApplicationRate Of(Mass mass, Area area)
+    public static ApplicationRate FromMassAndArea(Mass mass, Area area)
     {
         double pounds = mass.Pounds;
         double acres = area.Acres;

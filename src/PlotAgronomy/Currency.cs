@@ -15,7 +15,7 @@ public sealed class Currency
     /// <param name="code">Three capital letters of ISO 4217.</param>
     /// <returns>The currency.</returns>
     /// <exception cref="ArgumentException">Not three capital letters.</exception>
-    public static Currency Of(string code)
+    public static Currency FromCode(string code)
     {
         ArgumentNullException.ThrowIfNull(code);
         return code.Length == 3 && code.All(char.IsAsciiLetterUpper)

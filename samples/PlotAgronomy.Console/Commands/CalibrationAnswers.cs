@@ -61,7 +61,7 @@ internal sealed partial class CalibrationAnswers
             Plot = plot,
             Setting = setting,
             MeasuredOver = course is { } taped ? Amounts.Print(taped, "ft", 1) : Amounts.Print(time, "s", 1),
-            Outcome = CalibrationOutcome.Of(rate, swath, pace, runs, gate, gate is null ? null : setting),
+            Outcome = CalibrationOutcome.For(rate, swath, pace, runs, gate, gate is null ? null : setting),
         };
     }
 
@@ -183,12 +183,12 @@ internal sealed partial class CalibrationAnswers
 
             if (setting is { } own && (own < points.Min(p => p.Setting) || own > points.Max(p => p.Setting)))
             {
-                points.Add(GatePoint.Of(own, flow));
+                points.Add(GatePoint.FromFlow(own, flow));
             }
 
             try
             {
-                table = GateTable.Of(material, points);
+                table = GateTable.FromPoints(material, points);
                 return true;
             }
             catch (ArgumentException contradiction)
@@ -219,7 +219,7 @@ internal sealed partial class CalibrationAnswers
                 return false;
             }
 
-            points.Add(GatePoint.Of(setting, flow));
+            points.Add(GatePoint.FromFlow(setting, flow));
         }
 
         return true;

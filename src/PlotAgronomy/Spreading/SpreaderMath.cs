@@ -49,6 +49,8 @@ internal static class SpreaderMath
 
     internal static double SpacingFeet(double widthFeet, double strips) => widthFeet / strips;
 
+    internal static double SwathsAcross(double widthFeet, double swathFeet) => widthFeet / swathFeet;
+
     internal static double SpacingOnEdgeFeet(double widthFeet, double strips) => widthFeet / (strips - 1);
 
     internal static double PathFeet(double lapFeet, double passesFeet) => lapFeet + passesFeet;

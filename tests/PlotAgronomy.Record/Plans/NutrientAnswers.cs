@@ -48,7 +48,7 @@ internal static class NutrientAnswers
         }
     }
 
-    private static void Purchase(Action<string, object?> add, PurchasePlan purchase)
+    private static void Purchase(Action<string, object?> add, Purchase purchase)
     {
         for (int i = 0; i < purchase.Lines.Length; i++)
         {

@@ -42,15 +42,15 @@ internal static class BlendsSums
 
     private static CropKind Kind(string id) => SeedsSums.Kind(id);
 
-    private static BlendComponent Drilled(string id) => BlendComponent.Of(Kind(id), SowingMethod.Drilled);
+    private static BlendComponent Drilled(string id) => BlendComponent.FromKind(Kind(id), SowingMethod.Drilled);
 
-    private static BlendComponent Broadcast(string id) => BlendComponent.Of(Kind(id), SowingMethod.Broadcast);
+    private static BlendComponent Broadcast(string id) => BlendComponent.FromKind(Kind(id), SowingMethod.Broadcast);
 
     private static BlendComponent Tagged(string id, double pure, double viable) =>
         Drilled(id) with { Purity = Percent(pure), Viability = Percent(viable) };
 
     private static BlendComponent OfLot(string label) =>
-        BlendComponent.Of(Shelf.Single(l => l.Label == label), SowingMethod.Broadcast);
+        BlendComponent.FromLot(Shelf.Single(l => l.Label == label), SowingMethod.Broadcast);
 
     private static (string Words, Blend Blend)[] Blends() =>
     [
@@ -63,8 +63,8 @@ internal static class BlendsSums
             (Broadcast("daikon radish"), PureLiveSeedRate.BroadcastPoundsPerAcre(8)))),
         ("perennial clovers",
             Blend.FromSharesOfFullStand((Drilled("ladino clover"), 0.4), (Drilled("alfalfa"), 0.3), (Drilled("chicory"), 0.3))),
-        ("summer", Blend.FromSharesOfFullStand(SowingMethod.Broadcast, KindShare.Of(Kind("cowpea iron clay"), 0.5),
-            KindShare.Of(Kind("buckwheat"), 0.3), KindShare.Of(Kind("grain sorghum"), 0.2))),
+        ("summer", Blend.FromSharesOfFullStand(SowingMethod.Broadcast, KindShare.FromShare(Kind("cowpea iron clay"), 0.5),
+            KindShare.FromShare(Kind("buckwheat"), 0.3), KindShare.FromShare(Kind("grain sorghum"), 0.2))),
         ("lots with a tag",
             Blend.FromSharesOfFullStand((OfLot("oats"), 0.4), (OfLot("pea"), 0.3), (OfLot("crimson"), 0.25),
                 (OfLot("turnip"), 0.15))),
@@ -75,12 +75,12 @@ internal static class BlendsSums
         var lot = Shelf[4];
         recorder.Call("blend component of a kind", () => Drilled("crimson clover"));
         recorder.Call("blend component of a kind at a rate of one's own",
-            () => BlendComponent.Of(Kind("crimson clover"), PureLiveSeedRate.DrilledPoundsPerAcre(17)));
-        recorder.Call("blend component of a lot", () => BlendComponent.Of(lot, SowingMethod.Broadcast));
+            () => BlendComponent.FromKind(Kind("crimson clover"), PureLiveSeedRate.DrilledPoundsPerAcre(17)));
+        recorder.Call("blend component of a lot", () => BlendComponent.FromLot(lot, SowingMethod.Broadcast));
         recorder.Call("blend component of a lot, all that lives",
-            () => BlendComponent.Of(lot, SowingMethod.Drilled, ViabilityRule.TotalViable));
+            () => BlendComponent.FromLot(lot, SowingMethod.Drilled, ViabilityRule.TotalViable));
         recorder.Call("blend component of a lot at a rate of one's own",
-            () => BlendComponent.Of(lot, PureLiveSeedRate.DrilledPoundsPerAcre(17), ViabilityRule.GerminationAndHard));
+            () => BlendComponent.FromLot(lot, PureLiveSeedRate.DrilledPoundsPerAcre(17), ViabilityRule.GerminationAndHard));
         recorder.Call("blend component with everything stated", () => Drilled("ladino clover") with
         {
             SeedsPerPound = 776_000,
@@ -95,7 +95,7 @@ internal static class BlendsSums
         recorder.Call("blend components alike",
             () => new[] { Drilled("chicory") == Drilled("chicory"), Drilled("chicory") != Broadcast("chicory") });
         recorder.Call("blend component of a kind without a rate",
-            () => BlendComponent.Of(Kind("gamagrass"), SowingMethod.Broadcast));
+            () => BlendComponent.FromKind(Kind("gamagrass"), SowingMethod.Broadcast));
     }
 
     private static void Ways(Recorder recorder)
@@ -128,8 +128,8 @@ internal static class BlendsSums
                 Blend.FromSharesOfFullStand((Tagged("oats spring", 98, 90), 0.6), (Tagged("austrian winter pea", 99, 88), 0.5)));
         recorder.Call("blend from shares of a stand of bare kinds",
             () =>
-                Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.Of(Kind("oats spring"), 0.6),
-                    KindShare.Of(Kind("chicory"), 0.2)));
+                Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.FromShare(Kind("oats spring"), 0.6),
+                    KindShare.FromShare(Kind("chicory"), 0.2)));
         recorder.Call("blend from what stands on a tag", () => Blend.FromTag(
             PerAcre(50), (Tagged("oats spring", 100, 90), Percent(46.2)), (Tagged("winter wheat", 100, 90), Percent(29.4)),
                 (Tagged("crimson clover", 100, 75), Percent(4.9))));
@@ -155,25 +155,25 @@ internal static class BlendsSums
         recorder.Call($"blend of {words} weighed and rounded up",
             () => blend.WeighFor(Acres(0.62)).RoundUpTo(Mass.FromOunces(1)));
         recorder.Call($"blend of {words}: a coarse scale",
-            () => BatchSpread.OfWeighing(blend.WeighFor(Acres(0.2)), Mass.FromOunces(8)));
+            () => BatchSpread.CheckWeighing(blend.WeighFor(Acres(0.2)), Mass.FromOunces(8)));
         foreach (double pounds in new[] { 0.25, 2, 20 })
         {
             recorder.Call($"blend of {words}: chance in a batch of {pounds} lb",
-                () => BatchSpread.Of(blend, BulkSeedMass.FromPounds(pounds)));
+                () => BatchSpread.For(blend, BulkSeedMass.FromPounds(pounds)));
         }
 
         foreach (var measure in Enum.GetValues<BlendMeasure>())
         {
-            recorder.Call($"blend of {words}: diversity by {Words(measure)}", () => Diversity.Of(blend, measure));
+            recorder.Call($"blend of {words}: diversity by {Words(measure)}", () => Diversity.For(blend, measure));
         }
 
-        recorder.Call($"blend of {words}: crowding", () => CrowdingReport.Of(blend));
+        recorder.Call($"blend of {words}: crowding", () => CrowdingReport.For(blend));
         recorder.Call($"blend of {words}: crowding beside a standing clover",
-            () => CrowdingReport.Of(blend, KindShare.Of(Kind("ladino clover"), 0.5)));
-        recorder.Call($"blend of {words} in bags", () => BagOrder.Of(blend, Acres(0.62)));
+            () => CrowdingReport.For(blend, KindShare.FromShare(Kind("ladino clover"), 0.5)));
+        recorder.Call($"blend of {words} in bags", () => BagOrder.For(blend, Acres(0.62)));
         recorder.Call($"blend of {words} in bags, line by line",
             () =>
-                BagOrder.Of(blend,
+                BagOrder.For(blend,
                     Acres(0.62)).Lines.Select(l => (l.Component.Kind.Id, l.Needed.Pounds, l.Bags, l.Bought.Pounds, l.Cost)));
     }
 
@@ -188,12 +188,12 @@ internal static class BlendsSums
 
     private static void Seasons(Recorder recorder, string words, Blend blend)
     {
-        var coverage = SeasonCoverage.Of(blend);
+        var coverage = SeasonCoverage.For(blend);
         recorder.Call($"blend of {words}: seasons", () => coverage);
         recorder.Call($"blend of {words}: seasons covered", () => Enum.GetValues<SeasonOfUse>().Where(coverage.Covers).ToArray());
         recorder.Call($"blend of {words}: seasons beside a standing clover",
-            () => SeasonCoverage.Of(blend, KindShare.Of(Kind("ladino clover"), 0.5)));
-        recorder.Call($"blend of {words}: seasons of the shares", () => SeasonCoverage.Of(blend.KindShares, 0.4));
+            () => SeasonCoverage.For(blend, KindShare.FromShare(Kind("ladino clover"), 0.5)));
+        recorder.Call($"blend of {words}: seasons of the shares", () => SeasonCoverage.For(blend.KindShares, 0.4));
         recorder.Call($"blend of {words}: best additions", () =>
             coverage.BestAdditions(KindCatalog.Standard.Kinds.Where(k => k.Seasons is not null),
                 0.25).Select(a => (a.Added.Kind.Id, a.Before.Covered, a.After.Covered, a.Filled)));
@@ -202,10 +202,10 @@ internal static class BlendsSums
     private static void Fit(Recorder recorder, string words, Blend blend)
     {
         var batch = blend.WeighFor(Acres(0.62));
-        recorder.Call($"blend of {words}: fit, nothing known", () => Short(BlendFit.Of(batch)));
+        recorder.Call($"blend of {words}: fit, nothing known", () => Short(BlendFit.For(batch)));
         foreach (var region in PlantingRegion.All)
         {
-            recorder.Call($"blend of {words}: dates in common, {region.Id}", () => Short(CommonDates.Of(blend, region)));
+            recorder.Call($"blend of {words}: dates in common, {region.Id}", () => Short(CommonDates.For(blend, region)));
             foreach (var (day, ph, drainage) in new[]
             {
                 (new DateOnly(2026, 4, 15), 5.4, DrainageClass.Poor), (new DateOnly(2026, 8, 20), 6.4, DrainageClass.Well),
@@ -213,7 +213,7 @@ internal static class BlendsSums
             })
             {
                 recorder.Call($"blend of {words}: fit, {region.Id}, {Amounts.Print(ph, 1)}, {Words(drainage)}",
-                    () => Short(BlendFit.Of(batch, new PlotConditions
+                    () => Short(BlendFit.For(batch, new PlotConditions
                     {
                         Region = region,
                         SowingDay = day,
@@ -223,13 +223,13 @@ internal static class BlendsSums
             }
         }
 
-        recorder.Call($"blend of {words}: fit, a hard place", () => Short(BlendFit.Of(batch, new PlotConditions
+        recorder.Call($"blend of {words}: fit, a hard place", () => Short(BlendFit.For(batch, new PlotConditions
         {
             NitrogenPlanned = PerAcre(60),
             IsSeedLeftOnSurface = true,
             IsLateSeeding = true,
             IsDryOrThinSoil = true,
-            Standing = [KindShare.Of(Kind("ladino clover"), 0.5)],
+            Standing = [KindShare.FromShare(Kind("ladino clover"), 0.5)],
         })));
     }
 
@@ -295,18 +295,18 @@ internal static class BlendsSums
         foreach (var method in new[] { SowingMethod.Broadcast, SowingMethod.Drilled })
         {
             recorder.Call($"recipe for no season, {Words(method)}",
-                () => Short(RecipeProposal.Find(new RecipeGoals { Area = Acres(0.5), Method = method }, Shelf)));
+                () => Short(RecipeProposal.Find(new RecipeRequest { Area = Acres(0.5), Method = method }, Shelf)));
             foreach (var season in Enum.GetValues<SeasonOfUse>())
             {
                 recorder.Call($"recipe for {Words(season)}, {Words(method)}",
                     () =>
-                        Short(RecipeProposal.Find(new RecipeGoals { Area = Acres(0.5), Method = method, Seasons = [season] },
+                        Short(RecipeProposal.Find(new RecipeRequest { Area = Acres(0.5), Method = method, Seasons = [season] },
                             Shelf)));
             }
 
             recorder.Call($"recipe for every season, {Words(method)}",
                 () =>
-                    Short(RecipeProposal.Find(new RecipeGoals
+                    Short(RecipeProposal.Find(new RecipeRequest
                     {
                         Area = Acres(0.5),
                         Method = method,
@@ -314,7 +314,7 @@ internal static class BlendsSums
                     }, Shelf)));
         }
 
-        recorder.Call("recipe with every wish", () => Short(RecipeProposal.Find(new RecipeGoals
+        recorder.Call("recipe with every wish", () => Short(RecipeProposal.Find(new RecipeRequest
         {
             Area = Acres(0.75),
             Method = SowingMethod.Broadcast,
@@ -330,12 +330,12 @@ internal static class BlendsSums
             SeasonShare = 0.3,
             Ph = WaterPh.FromValue(6.1),
             Drainage = DrainageClass.Well,
-            Standing = [KindShare.Of(Kind("ladino clover"), 0.2)],
+            Standing = [KindShare.FromShare(Kind("ladino clover"), 0.2)],
             Rule = ViabilityRule.GerminationAndHard,
         }, Shelf)));
         recorder.Call("recipe beyond the budget",
             () =>
-                Short(RecipeProposal.Find(new RecipeGoals
+                Short(RecipeProposal.Find(new RecipeRequest
                 {
                     Area = Acres(5),
                     Method = SowingMethod.Broadcast,
@@ -344,14 +344,14 @@ internal static class BlendsSums
                 }, Shelf)));
         recorder.Call("recipe on sour ground",
             () =>
-                Short(RecipeProposal.Find(new RecipeGoals
+                Short(RecipeProposal.Find(new RecipeRequest
                 {
                     Area = Acres(1),
                     Method = SowingMethod.Broadcast,
                     Ph = WaterPh.FromValue(4.4)
                 }, Shelf)));
         recorder.Call("recipe of no lots",
-            () => Short(RecipeProposal.Find(new RecipeGoals { Area = Acres(1), Method = SowingMethod.Broadcast }, [])));
+            () => Short(RecipeProposal.Find(new RecipeRequest { Area = Acres(1), Method = SowingMethod.Broadcast }, [])));
     }
 
     private static Dictionary<string, object?> Short(RecipeProposal proposal) => Named(

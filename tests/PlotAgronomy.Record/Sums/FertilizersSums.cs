@@ -28,7 +28,7 @@ internal static class FertilizersSums
         ShelfSums.Record(recorder);
     }
 
-    internal static FertilizerAnalysis Grade(string grade) => FertilizerAnalysis.OfGrade(grade);
+    internal static FertilizerAnalysis Grade(string grade) => FertilizerAnalysis.FromGrade(grade);
 
     internal static FertilizerProduct Bag(string grade, decimal price, double pounds = 50) =>
         FertilizerProduct.Create(grade, Grade(grade), Pounds(pounds), price);
@@ -56,10 +56,10 @@ internal static class FertilizersSums
             recorder.Call($"fertilizer: the grade '{text}'", () => Percents(Grade(text)));
         }
 
-        recorder.Call("fertilizer: an analysis from percents", () => Percents(FertilizerAnalysis.Of(10, 20, 5)));
-        recorder.Call("fertilizer: an analysis above all", () => Percents(FertilizerAnalysis.Of(60, 60, 5)));
+        recorder.Call("fertilizer: an analysis from percents", () => Percents(FertilizerAnalysis.FromPercent(10, 20, 5)));
+        recorder.Call("fertilizer: an analysis above all", () => Percents(FertilizerAnalysis.FromPercent(60, 60, 5)));
         recorder.Call("fertilizer: an analysis with sulfur", () =>
-            Percents(FertilizerAnalysis.Of(10, 20, 5).With(PlantNutrient.Sulfur, 8)));
+            Percents(FertilizerAnalysis.FromPercent(10, 20, 5).With(PlantNutrient.Sulfur, 8)));
         recorder.Call("fertilizer: what an analysis holds", () => Grade("0-0-22-22S-11Mg").Holds);
         foreach (var substance in Enum.GetValues<FertilizerSubstance>())
         {
@@ -67,9 +67,9 @@ internal static class FertilizersSums
                 Grades.Select(g => Refused(g, substance)));
         }
 
-        recorder.Call("fertilizer: elements of a label", () => ElementalAnalysis.OfLabel(Grade("13-13-13")));
-        recorder.Call("fertilizer: elements given", () => ElementalAnalysis.Of(13, 5.7, 10.8));
-        recorder.Call("fertilizer: a label from elements", () => Percents(ElementalAnalysis.Of(13, 5.7, 10.8).ToLabel()));
+        recorder.Call("fertilizer: elements of a label", () => ElementalAnalysis.FromLabel(Grade("13-13-13")));
+        recorder.Call("fertilizer: elements given", () => ElementalAnalysis.FromPercent(13, 5.7, 10.8));
+        recorder.Call("fertilizer: a label from elements", () => Percents(ElementalAnalysis.FromPercent(13, 5.7, 10.8).ToLabel()));
     }
 
     private static bool Refused(string grade, FertilizerSubstance substance)
@@ -169,10 +169,10 @@ internal static class FertilizersSums
             recorder.Add($"manure availability {id}", "", ManureAvailability.Find(id));
         }
 
-        recorder.Call("manure: pounds in a ton", () => PoundsPerTonRange.Of(10, 20));
+        recorder.Call("manure: pounds in a ton", () => PoundsPerTonRange.Between(10, 20));
         recorder.Call("manure: equal ranges", () => new[]
         {
-            PoundsPerTonRange.Of(1, 2) == PoundsPerTonRange.Of(1, 2), PoundsPerTonRange.Of(1, 2) != PoundsPerTonRange.Of(1, 2),
+            PoundsPerTonRange.Between(1, 2) == PoundsPerTonRange.Between(1, 2), PoundsPerTonRange.Between(1, 2) != PoundsPerTonRange.Between(1, 2),
         });
     }
 
@@ -258,7 +258,7 @@ internal static class FertilizersSums
             PoundsAndOunces.Nearest(Pounds(2)) != PoundsAndOunces.Nearest(Pounds(3)),
         });
         recorder.Call("fertilizer: what a bag is worth by its true content", () =>
-            LabelIndex.Of(Grade("10-10-10"), FertilizerAnalysis.Of(9.6, 10.2, 9.1), 3, 2, 1));
+            LabelIndex.For(Grade("10-10-10"), FertilizerAnalysis.FromPercent(9.6, 10.2, 9.1), 3, 2, 1));
     }
 
     private static void GradeBlends(Recorder recorder)
@@ -266,14 +266,14 @@ internal static class FertilizersSums
         FertilizerProduct[] materials = [Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26)];
         foreach (string grade in new[] { "13-13-13", "6-24-24", "19-19-19", "20-20-20", "0-0-60", "10-20-20-5S", "35-0-0" })
         {
-            recorder.Call($"fertilizer: a blend to {grade}", () => GradeBlend.Of(Grade(grade), Pounds(2000), materials));
+            recorder.Call($"fertilizer: a blend to {grade}", () => GradeMix.For(Grade(grade), Pounds(2000), materials));
             recorder.Call($"fertilizer: a blend to {grade}, without urea", () =>
-                GradeBlend.Of(Grade(grade), Pounds(2000), materials[1..]));
+                GradeMix.For(Grade(grade), Pounds(2000), materials[1..]));
         }
 
         recorder.Call("fertilizer: grade of a mix", () =>
-            Percents(GradeBlend.GradeOf((Grade("46-0-0"), Pounds(100)), (Grade("0-0-60"), Pounds(250)))));
+            Percents(GradeMix.GradeOf((Grade("46-0-0"), Pounds(100)), (Grade("0-0-60"), Pounds(250)))));
         recorder.Call("fertilizer: label grade of a mix", () =>
-            Percents(GradeBlend.LabelGrade(FertilizerAnalysis.Of(13.14, 0, 42.86))));
+            Percents(GradeMix.LabelGrade(FertilizerAnalysis.FromPercent(13.14, 0, 42.86))));
     }
 }

@@ -31,7 +31,7 @@ internal static class Kinds
             recorder.Call($"kind {kind.Id}: where the rate stands, {Words(method)}",
                 () => kind.Rates?.EvidenceFor(method).Sources.Select(s => s.Id));
             recorder.Call($"kind {kind.Id}: 9 lb/ac against the published rate, {Words(method)}",
-                () => RateCheck.Against(kind, PureLiveSeedRate.Of(PerAcre(9), method)));
+                () => RateCheck.Against(kind, PureLiveSeedRate.FromRate(PerAcre(9), method)));
         }
 
         recorder.Call($"kind {kind.Id}: seed count", () => kind.RequireSeedCount());

@@ -90,7 +90,7 @@ internal static class LandSums
         recorder.Call("land: a paced side", () => Walked().Measure(StepCount.FromDoublePaces(43)));
         recorder.Call("land: area of paced sides",
             () =>
-                PlotArea.OfRectangle(Walked().Measure(StepCount.FromSingleSteps(86)),
+                PlotArea.FromRectangle(Walked().Measure(StepCount.FromSingleSteps(86)),
                     Walked().Measure(StepCount.FromSingleSteps(121))));
     }
 
@@ -100,29 +100,29 @@ internal static class LandSums
 
     private static void Shapes(Recorder recorder)
     {
-        recorder.Call("land: area of a rectangle", () => PlotArea.OfRectangle(Feet(208.7), Feet(120)));
+        recorder.Call("land: area of a rectangle", () => PlotArea.FromRectangle(Feet(208.7), Feet(120)));
         recorder.Call("land: area of a rectangle with errors",
             () =>
-                PlotArea.OfRectangle(MeasuredLength.WithError(Feet(208.7), Feet(2)),
+                PlotArea.FromRectangle(MeasuredLength.WithError(Feet(208.7), Feet(2)),
                     MeasuredLength.WithError(Feet(120), Feet(1))));
-        recorder.Call("land: area of a triangle", () => PlotArea.OfTriangle(Feet(150), Feet(90)));
-        recorder.Call("land: area of three sides", () => PlotArea.OfThreeSides(Feet(150), Feet(120), Feet(90)));
-        recorder.Call("land: area of three sides that do not close", () => PlotArea.OfThreeSides(Feet(150), Feet(20), Feet(90)));
-        recorder.Call("land: area of a trapezoid", () => PlotArea.OfTrapezoid(Feet(150), Feet(120), Feet(90)));
-        recorder.Call("land: area of a circle", () => PlotArea.OfCircle(Feet(80)));
-        recorder.Call("land: area of an ellipse", () => PlotArea.OfEllipse(Feet(120), Feet(70)));
+        recorder.Call("land: area of a triangle", () => PlotArea.FromTriangle(Feet(150), Feet(90)));
+        recorder.Call("land: area of three sides", () => PlotArea.FromThreeSides(Feet(150), Feet(120), Feet(90)));
+        recorder.Call("land: area of three sides that do not close", () => PlotArea.FromThreeSides(Feet(150), Feet(20), Feet(90)));
+        recorder.Call("land: area of a trapezoid", () => PlotArea.FromTrapezoid(Feet(150), Feet(120), Feet(90)));
+        recorder.Call("land: area of a circle", () => PlotArea.FromCircle(Feet(80)));
+        recorder.Call("land: area of an ellipse", () => PlotArea.FromEllipse(Feet(120), Feet(70)));
         MeasuredLength[] widths = [Feet(0), Feet(40), Feet(62), Feet(58), Feet(12)];
-        recorder.Call("land: area of offsets, straight edges", () => PlotArea.OfOffsets(Feet(25), widths));
-        recorder.Call("land: area of offsets, smooth edges", () => PlotArea.OfOffsets(Feet(25), widths, OffsetRule.SmoothEdges));
+        recorder.Call("land: area of offsets, straight edges", () => PlotArea.FromOffsets(Feet(25), widths));
+        recorder.Call("land: area of offsets, smooth edges", () => PlotArea.FromOffsets(Feet(25), widths, OffsetRule.SmoothEdges));
         recorder.Call("land: area of four offsets, smooth edges",
-            () => PlotArea.OfOffsets(Feet(25), widths[..4], OffsetRule.SmoothEdges));
+            () => PlotArea.FromOffsets(Feet(25), widths[..4], OffsetRule.SmoothEdges));
         var stated = PlotArea.Stated(Acres(0.62));
         recorder.Call("land: a stated area", () => stated);
         recorder.Call("land: a stated area on a slope", () => stated.OnSlope(Slope.FromPercent(18)));
         recorder.Call("land: a stated area of a given error", () => stated.WithRelativeError(0.07));
-        recorder.Call("land: a guess of an area", () => PlotArea.OfRectangle(Feet(208.7), Feet(120)).ComparedWith(Acres(0.75)));
-        recorder.Call("land: how far a guess is off", () => PlotArea.OfRectangle(Feet(208.7), Feet(120)).ExcessOf(Acres(0.75)));
-        recorder.Call("land: a close guess", () => PlotArea.OfRectangle(Feet(208.7), Feet(120)).ComparedWith(Acres(0.58)));
+        recorder.Call("land: a guess of an area", () => PlotArea.FromRectangle(Feet(208.7), Feet(120)).ComparedWith(Acres(0.75)));
+        recorder.Call("land: how far a guess is off", () => PlotArea.FromRectangle(Feet(208.7), Feet(120)).ExcessOf(Acres(0.75)));
+        recorder.Call("land: a close guess", () => PlotArea.FromRectangle(Feet(208.7), Feet(120)).ComparedWith(Acres(0.58)));
         recorder.Call("land: an area made by hand",
             () =>
                 new PlotArea
@@ -148,9 +148,9 @@ internal static class LandSums
             () =>
                 PlotOutline.FromCorners([PlanePoint.FromFeet(0, 0), PlanePoint.FromFeet(100, 100), PlanePoint.FromFeet(100, 0),
                     PlanePoint.FromFeet(0, 100)]));
-        recorder.Call("land: area of an outline", () => PlotArea.OfOutline(wedge));
-        recorder.Call("land: area of a walked outline", () => PlotArea.OfOutline(walked));
-        recorder.Call("land: area of a walked outline with poor fixes", () => PlotArea.OfOutline(walked, Length.FromMeters(5)));
+        recorder.Call("land: area of an outline", () => PlotArea.FromOutline(wedge));
+        recorder.Call("land: area of a walked outline", () => PlotArea.FromOutline(walked));
+        recorder.Call("land: area of a walked outline with poor fixes", () => PlotArea.FromOutline(walked, Length.FromMeters(5)));
         recorder.Call("land: places in an outline",
             () =>
                 new[] { wedge.Contains(PlanePoint.FromFeet(100, 50)), wedge.Contains(PlanePoint.FromFeet(120, 120)),

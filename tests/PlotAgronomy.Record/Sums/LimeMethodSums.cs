@@ -88,7 +88,7 @@ internal static class LimeMethodSums
 
         double middle = ReadingAt(method, 0.5);
         recorder.Call($"lime method {method.Id}, {Words(soil)}: with lime of earlier", () =>
-            Short(method.NeedFor(Of(method, soil, middle, 5.2), targets[0], EarlierLime.Of(TonsPerAcre(1.5), 6))));
+            Short(method.NeedFor(Of(method, soil, middle, 5.2), targets[0], EarlierLime.FromRate(TonsPerAcre(1.5), 6))));
         recorder.Call($"lime method {method.Id}, {Words(soil)}: with a coarse reading",
             () => Short(method.NeedFor(Of(method, soil, middle, 5.2), targets[^1], readingErrorPh: 0.2)));
         recorder.Call($"lime method {method.Id}, {Words(soil)}: from a report alone",
@@ -180,13 +180,13 @@ internal static class LimeMethodSums
             foreach (bool memory in new[] { false, true })
             {
                 string name = $"lime methods side by side, {Words(buffer)}{(memory ? ", with memory" : "")}";
-                recorder.Call(name, () => Short(LimeMethodComparison.Of(sample, 6.5, Inches(6), includeFromMemory: memory)));
+                recorder.Call(name, () => Short(LimeMethodComparison.For(sample, 6.5, Inches(6), includeFromMemory: memory)));
                 recorder.Call($"{name}, through a ground limestone",
-                    () => Short(LimeMethodComparison.Of(sample, 6.5, Inches(6), LimingSums.Ground, memory)));
+                    () => Short(LimeMethodComparison.For(sample, 6.5, Inches(6), LimingSums.Ground, memory)));
             }
 
             recorder.Call($"lime methods side by side, {Words(buffer)}, from a report alone",
-                () => Short(LimeMethodComparison.Of(sample.Report, 6.5, Inches(8))));
+                () => Short(LimeMethodComparison.For(sample.Report, 6.5, Inches(8))));
             recorder.Call($"lime on weak ground, {Words(buffer)}: whether it applies",
                 () => WeaklyBufferedLime.AppliesTo(sample, 6.5));
         }

@@ -17,7 +17,7 @@ internal static partial class LimingSums
                 foreach (int months in new[] { 0, 2, 6, 14 })
                 {
                     recorder.Call($"lime outlook: {material.Name}, {Words(placement)}, sown after {months} months",
-                        () => LimeOutlook.For(new LimeOutlookTerms
+                        () => LimeOutlook.For(new LimeOutlookRequest
                         {
                             SoilPh = WaterPh.FromValue(5.3),
                             Rate = Rate(2),
@@ -42,17 +42,17 @@ internal static partial class LimingSums
             foreach (var convention in Enum.GetValues<AcidityConvention>())
             {
                 recorder.Call($"acidity of {fertilizer}, {Words(convention)}",
-                    () => NitrogenAcidity.Of(fertilizer, PerAcre(120), convention));
+                    () => NitrogenAcidity.For(fertilizer, PerAcre(120), convention));
                 recorder.Call($"pH fall by {fertilizer}, {Words(convention)}",
                     () =>
-                        NitrogenAcidity.Of(fertilizer, PerAcre(120), convention).PhFall(LimeBufferCapacity.AtEquilibrium(500),
+                        NitrogenAcidity.For(fertilizer, PerAcre(120), convention).PhFall(LimeBufferCapacity.AtEquilibrium(500),
                             Inches(6)));
             }
         }
 
         recorder.Call("pH fall by a half-hour capacity",
             () =>
-                NitrogenAcidity.Of("urea", PerAcre(120),
+                NitrogenAcidity.For("urea", PerAcre(120),
                     AcidityConvention.PlantsTakeUpNitrate).PhFall(LimeBufferCapacity.FromThirtyMinutes(250), Inches(8)));
         recorder.Call("sulfur: carbonate undone by a pound", () => SulfurNeed.CarbonatePerSulfur);
         foreach (var texture in Enum.GetValues<SoilTexture>())

@@ -12,7 +12,7 @@ internal static partial class LimingSums
         "ground",
         LimingForm.GroundLimestone,
         92,
-        SieveAnalysis.OfPercent((4, 100), (8, 98), (10, 95), (20, 80), (30, 70), (40, 62), (50, 56), (60, 50), (100, 38)),
+        SieveAnalysis.FromPercent((4, 100), (8, 98), (10, 95), (20, 80), (30, 70), (40, 62), (50, 56), (60, 50), (100, 38)),
         Percent(4),
         Percent(9));
 
@@ -21,11 +21,11 @@ internal static partial class LimingSums
         Ground,
         LimingMaterial.PureCarbonate,
         LimingMaterial.Gypsum,
-        LimingMaterial.FromAnalysis("pelletized", LimingForm.Pelletized, 96, SieveAnalysis.OfPercent(
+        LimingMaterial.FromAnalysis("pelletized", LimingForm.Pelletized, 96, SieveAnalysis.FromPercent(
             (4, 100), (8, 100), (10, 100), (20, 100), (30, 100), (40, 99), (50, 98.5), (60, 98), (100, 80))),
         LimingMaterial.FromAnalysis("hydrated", LimingForm.Hydrated, 132),
         LimingMaterial.FromAnalysis("wood ash", LimingForm.WoodAsh, 45, moisture: Percent(20)),
-        LimingMaterial.FromLabel("sold by score", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.OregonScore, 88)),
+        LimingMaterial.FromLabel("sold by score", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OregonScore, 88)),
         LimingMaterial.FromLabel("sold by pounds to a ton", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2200)),
     ];
 
@@ -47,8 +47,8 @@ internal static partial class LimingSums
 
     private static LimeRate Rate(double tons, LimeBasis? basis = null, double depth = 6, double target = 6.5,
         string institution = "Oregon") =>
-        LimeRate.Of(TonsPerAcre(tons), target, Inches(depth), basis ?? LimeBasis.OregonScore100,
-            Institution.OfLaboratory(institution));
+        LimeRate.FromBasis(TonsPerAcre(tons), target, Inches(depth), basis ?? LimeBasis.OregonScore100,
+            Institution.FindLaboratory(institution));
 
     private static void Compounds(Recorder recorder)
     {
@@ -63,7 +63,7 @@ internal static partial class LimingSums
 
     private static void Indices(Recorder recorder)
     {
-        var sieves = SieveAnalysis.Of((8, Percent(99)), (20, Percent(75)), (60, Percent(41)), (100, Percent(30)));
+        var sieves = SieveAnalysis.FromFractions((8, Percent(99)), (20, Percent(75)), (60, Percent(41)), (100, Percent(30)));
         foreach (int mesh in new[] { 4, 8, 10, 20, 40, 60, 100, 200 })
         {
             recorder.Call($"liming: what passes mesh {mesh}",
@@ -71,13 +71,13 @@ internal static partial class LimingSums
         }
 
         recorder.Call("liming: what passes a mesh that was not run", () => sieves.SharePassing(200));
-        recorder.Call("liming: sieves that contradict each other", () => SieveAnalysis.OfPercent((8, 50), (60, 80)));
+        recorder.Call("liming: sieves that contradict each other", () => SieveAnalysis.FromPercent((8, 50), (60, 80)));
         foreach (var index in LimeIndex.Everything)
         {
             recorder.Add($"lime index {index.Id}", "", LimeIndex.Find(index.Id));
             recorder.Call($"lime index {index.Id}: fineness of a coarse lime", () => index.FinenessShare(sieves));
             recorder.Call($"lime index {index.Id}: fineness of a ground lime", () => index.FinenessShare(Ground.Sieves!));
-            recorder.Call($"lime index {index.Id}: a stated figure", () => LimeFigure.Of(index, index.Whole * 0.7));
+            recorder.Call($"lime index {index.Id}: a stated figure", () => LimeFigure.FromValue(index, index.Whole * 0.7));
             foreach (var material in Materials)
             {
                 recorder.Call($"lime index {index.Id}: figure of {material.Name}", () => material.FigureIn(index));
@@ -97,7 +97,7 @@ internal static partial class LimingSums
             recorder.Call($"liming material {material.Name}", () => material);
             recorder.Call($"liming material {material.Name}: magnesium in a ton", () => material.MagnesiumIn(Pounds(2000)));
             recorder.Call($"liming material {material.Name}: with a stated figure",
-                () => material.WithFigure(LimeFigure.Of(LimeIndex.OhioEnp, 1400)).FigureIn(LimeIndex.OhioEnp));
+                () => material.WithFigure(LimeFigure.FromValue(LimeIndex.OhioEnp, 1400)).FigureIn(LimeIndex.OhioEnp));
             foreach (double months in new[] { 0, 1, 3, 6, 12, 24, 40.0 })
             {
                 recorder.Call($"liming material {material.Name}: worked after {months} months",
@@ -117,7 +117,7 @@ internal static partial class LimingSums
         {
             recorder.Add($"lime basis {basis.Id}", "", LimeBasis.Find(basis.Id));
             recorder.Call($"lime basis {basis.Id}: found or not", () => (LimeBasis.TryFind(basis.Id, out var found, out _) ? found : null));
-            recorder.Call($"lime basis {basis.Id}: as a material", () => LimingMaterial.OfBasis(basis));
+            recorder.Call($"lime basis {basis.Id}: as a material", () => LimingMaterial.FromBasis(basis));
             foreach (var material in Materials)
             {
                 recorder.Call($"lime basis {basis.Id}: 2 ton/ac as {material.Name}", () => Rate(2, basis).RateOf(material));
@@ -181,18 +181,18 @@ internal static partial class LimingSums
                 foreach (var soil in Enum.GetValues<SoilClass>())
                 {
                     recorder.Call($"lime of {months} months ago credited by {institution} on {Words(soil)} soil",
-                        () => EarlierLime.Of(TonsPerAcre(1.5), months).CreditBy(Institution.Find(institution), soil));
+                        () => EarlierLime.FromRate(TonsPerAcre(1.5), months).CreditBy(Institution.Find(institution), soil));
                 }
             }
         }
 
-        recorder.Call("lime of earlier", () => EarlierLime.Of(TonsPerAcre(1.5), 8));
+        recorder.Call("lime of earlier", () => EarlierLime.FromRate(TonsPerAcre(1.5), 8));
     }
 
     private static void Orders(Recorder recorder)
     {
         var report = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, null).Report;
-        recorder.Call("lime order: bags, worked in", () => LimeOrder.For(new LimeOrderTerms
+        recorder.Call("lime order: bags, worked in", () => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(2),
             Material = Materials[3],
@@ -200,7 +200,7 @@ internal static partial class LimingSums
             Bag = Pounds(40),
             PricePerBag = 6.49m,
         }));
-        recorder.Call("lime order: bulk, on top", () => LimeOrder.For(new LimeOrderTerms
+        recorder.Call("lime order: bulk, on top", () => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(3.4),
             Material = Ground,
@@ -210,7 +210,7 @@ internal static partial class LimingSums
             Report = report,
             WithUreaOrAmmonium = true,
         }));
-        recorder.Call("lime order: several dressings", () => LimeOrder.For(new LimeOrderTerms
+        recorder.Call("lime order: several dressings", () => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(5.2),
             Material = Ground,
@@ -220,13 +220,13 @@ internal static partial class LimingSums
             FirstDressingOn = new DateOnly(2026, 9, 1),
             WorkedDepth = Inches(4),
         }));
-        recorder.Call("lime order: lime of earlier and some already spread", () => LimeOrder.For(new LimeOrderTerms
+        recorder.Call("lime order: lime of earlier and some already spread", () => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(3, institution: "North Carolina", basis: LimeBasis.NorthCarolinaStandard),
             Material = Materials[^1],
             Area = Acres(1),
-            EarlierLime = EarlierLime.Of(TonsPerAcre(1), 6),
-            AlreadyApplied = [LimeApplication.Of(Pounds(600), Materials[^1])],
+            EarlierLime = EarlierLime.FromRate(TonsPerAcre(1), 6),
+            AlreadyApplied = [LimeApplication.FromMass(Pounds(600), Materials[^1])],
             Rounding = RoundingOf("North Carolina"),
         }));
         foreach (var material in Materials)
@@ -236,7 +236,7 @@ internal static partial class LimingSums
                 foreach (var soil in Enum.GetValues<SoilClass>())
                 {
                     recorder.Call($"lime order: {material.Name}, {Words(placement)}, {Words(soil)} soil",
-                        () => Short(LimeOrder.For(new LimeOrderTerms
+                        () => Short(LimeOrder.For(new LimeOrderRequest
                         {
                             Rate = Rate(2.6),
                             Material = material,
@@ -251,10 +251,10 @@ internal static partial class LimingSums
         LimeOffer[] offers = [LimeOffer.InBulk(Ground, 41.5m), LimeOffer.InBags(Materials[3], Pounds(40), 6.49m),
             LimeOffer.InBags(Materials[4], Pounds(50), 13m), LimeOffer.InBulk(Materials[5], 12m)];
         recorder.Call("lime offers by price", () => offers.Select(o => o.PricePerPound));
-        recorder.Call("lime offers side by side", () => LimingMaterialComparison.Of(Rate(2), Acres(0.62), offers));
+        recorder.Call("lime offers side by side", () => LimingMaterialComparison.For(Rate(2), Acres(0.62), offers));
         recorder.Call("lime offers side by side, costs",
             () =>
-                LimingMaterialComparison.Of(Rate(2), Acres(0.62),
+                LimingMaterialComparison.For(Rate(2), Acres(0.62),
                     offers).Costs.Select(c => (c.Offer.Material.Name, c.CostPerEffectiveTon, c.Order?.Cost, c.Order?.Product)));
     }
 
@@ -268,21 +268,21 @@ internal static partial class LimingSums
 
     private static void Balances(Recorder recorder)
     {
-        LimeApplication[] spread = [LimeApplication.Of(Pounds(1500), Ground, new DateOnly(2025, 9, 1)),
-            LimeApplication.OfBags(12, Pounds(40), Materials[3])];
+        LimeApplication[] spread = [LimeApplication.FromMass(Pounds(1500), Ground, new DateOnly(2025, 9, 1)),
+            LimeApplication.FromBags(12, Pounds(40), Materials[3])];
         recorder.Call("lime balance: what was spread", () => spread);
-        recorder.Call("lime balance", () => LimeBalance.Of(Rate(2), Acres(0.75), spread));
+        recorder.Call("lime balance", () => LimeBalance.For(Rate(2), Acres(0.75), spread));
         recorder.Call("lime balance with a plan",
-            () => LimeBalance.Of(Rate(2), Acres(0.75), spread, [LimeApplication.OfBags(60, Pounds(40), Materials[3])]));
+            () => LimeBalance.For(Rate(2), Acres(0.75), spread, [LimeApplication.FromBags(60, Pounds(40), Materials[3])]));
         recorder.Call("lime balance: still owed of ground lime",
-            () => LimeBalance.Of(Rate(2), Acres(0.75), spread).StillOwedOf(Ground));
-        recorder.Call("lime balance of no need", () => LimeBalance.Of(Rate(0), Acres(0.75), spread));
+            () => LimeBalance.For(Rate(2), Acres(0.75), spread).StillOwedOf(Ground));
+        recorder.Call("lime balance of no need", () => LimeBalance.For(Rate(0), Acres(0.75), spread));
     }
 
     private static void Plots(Recorder recorder)
     {
-        LimePlotNeed[] plots = [LimePlotNeed.Of("north", Acres(0.6), Rate(2)), LimePlotNeed.Of("south", Acres(1.1), Rate(0.5)),
-            LimePlotNeed.Of("untested", Acres(0.3), null)];
+        LimePlotNeed[] plots = [LimePlotNeed.FromRate("north", Acres(0.6), Rate(2)), LimePlotNeed.FromRate("south", Acres(1.1), Rate(0.5)),
+            LimePlotNeed.FromRate("untested", Acres(0.3), null)];
         recorder.Call("lime by test against a blanket", () => LimeByTest.Compare(plots[..2], Rate(2), Ground));
         recorder.Call("lime by test against a blanket, one plot without a rate",
             () => LimeByTest.Compare(plots, Rate(2), Ground, new DateOnly(2026, 4, 1)));
@@ -325,24 +325,24 @@ internal static partial class LimingSums
     }
 
     private static KindShare[] Blend =>
-        [KindShare.Of(SeedsSums.Kind("oats winter"), 0.5), KindShare.Of(SeedsSums.Kind("crimson"), 0.35),
-            KindShare.Of(SeedsSums.Kind("alfalfa"), 0.1)];
+        [KindShare.FromShare(SeedsSums.Kind("oats winter"), 0.5), KindShare.FromShare(SeedsSums.Kind("crimson"), 0.35),
+            KindShare.FromShare(SeedsSums.Kind("alfalfa"), 0.1)];
 
     private static void Printed(Recorder recorder)
     {
         recorder.Call("printed lime: everything said",
-            () => PrintedLimeRate.Read(TonsPerAcre(2), 6.5, Inches(6), LimeBasis.OregonScore100, Institution.OfLaboratory("Oregon")));
+            () => PrintedLimeRate.Read(TonsPerAcre(2), 6.5, Inches(6), LimeBasis.OregonScore100, Institution.FindLaboratory("Oregon")));
         recorder.Call("printed lime: no target",
-            () => PrintedLimeRate.Read(TonsPerAcre(2), null, Inches(6), LimeBasis.OregonScore100, Institution.OfLaboratory("Oregon")));
+            () => PrintedLimeRate.Read(TonsPerAcre(2), null, Inches(6), LimeBasis.OregonScore100, Institution.FindLaboratory("Oregon")));
         recorder.Call("printed lime: nothing said", () => PrintedLimeRate.Read(TonsPerAcre(2), null, null, null, null));
         var sample = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, BufferPh.FromValue(6.2, SoilBuffer.Sikora));
         var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(sample, 6.4);
         foreach (double tons in new[] { 0.5, 2.0, 6 })
         {
             recorder.Call($"printed lime of {tons} ton/ac checked",
-                () => Short(PrintedLimeCheck.Of(Rate(tons, target: 6.4), need)));
+                () => Short(PrintedLimeCheck.For(Rate(tons, target: 6.4), need)));
             recorder.Call($"printed lime of {tons} ton/ac of another basis checked through ground lime",
-                () => Short(PrintedLimeCheck.Of(Rate(tons, LimeBasis.OhioEnp, target: 6.4), need, Ground)));
+                () => Short(PrintedLimeCheck.For(Rate(tons, LimeBasis.OhioEnp, target: 6.4), need, Ground)));
         }
     }
 

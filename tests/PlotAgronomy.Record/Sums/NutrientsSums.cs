@@ -144,7 +144,7 @@ internal static class NutrientsSums
 
         recorder.Call("sulfur set free by organic matter", () => OrganicMatterSupply.SulfurReleased(Percent(3)));
         recorder.Call("sulfur set free by organic matter of a thin layer",
-            () => OrganicMatterSupply.SulfurReleased(Percent(3), SampledLayer.OfDepth(Inches(4))));
+            () => OrganicMatterSupply.SulfurReleased(Percent(3), SampledLayer.FromDepth(Inches(4))));
         recorder.Call("phosphate in a band", () => BandPlacement.BandedPhosphateFor(PerAcre(60)));
     }
 
@@ -187,15 +187,15 @@ internal static class NutrientsSums
 
     private static void Rates(Recorder recorder)
     {
-        recorder.Call("printed rate", () => PrintedRate.Of(PlantNutrient.Nitrogen, PerAcre(30), PerAcre(40)));
-        recorder.Call("printed rate of one figure", () => PrintedRate.Of(PlantNutrient.Nitrogen, PerAcre(30)));
+        recorder.Call("printed rate", () => PrintedRate.FromRate(PlantNutrient.Nitrogen, PerAcre(30), PerAcre(40)));
+        recorder.Call("printed rate of one figure", () => PrintedRate.FromRate(PlantNutrient.Nitrogen, PerAcre(30)));
         foreach (var nutrient in Enum.GetValues<PlantNutrient>())
         {
-            recorder.Call($"printed rate of the element, {Words(nutrient)}", () => PrintedRate.OfElement(nutrient, PerAcre(30)));
+            recorder.Call($"printed rate of the element, {Words(nutrient)}", () => PrintedRate.FromElement(nutrient, PerAcre(30)));
         }
 
-        var printed = PrintedRecommendation.Of("a laboratory", "clover", PrintedRate.Of(PlantNutrient.Potash, PerAcre(100)),
-            PrintedRate.OfElement(PlantNutrient.Phosphate, PerAcre(20)));
+        var printed = PrintedRecommendation.FromRates("a laboratory", "clover", PrintedRate.FromRate(PlantNutrient.Potash, PerAcre(100)),
+            PrintedRate.FromElement(PlantNutrient.Phosphate, PerAcre(20)));
         recorder.Call("printed recommendation", () => printed);
         recorder.Call("printed recommendation: potash", () => printed.Find(PlantNutrient.Potash));
         recorder.Call("printed recommendation: none for zinc", () => printed.Find(PlantNutrient.Zinc));

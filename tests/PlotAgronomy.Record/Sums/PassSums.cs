@@ -30,17 +30,17 @@ internal static class PassSums
                     foreach (double swath in new[] { 12.0, 15 })
                     {
                         string name = $"passes over {words}, {Words(placement)}{(lap ? ", a lap first" : "")}, swath {swath} ft";
-                        recorder.Call(name, () => Short(PassPlan.Lay(plot, Options(placement, lap, swath))));
+                        recorder.Call(name, () => Short(FieldPasses.Lay(plot, Options(placement, lap, swath))));
                     }
                 }
             }
 
-            var plan = PassPlan.Lay(plot, Options(FirstPassPlacement.HalfSpacingInside, false, 15));
+            var plan = FieldPasses.Lay(plot, Options(FirstPassPlacement.HalfSpacingInside, false, 15));
             recorder.Call($"passes over {words}: covered after each",
                 () => Enumerable.Range(0, plan.Passes.Length + 1).Select(plan.CoveredAfter));
             recorder.Call($"passes over {words}: one pass", () => plan.Passes[0]);
             recorder.Add($"passes over {words}, drawn", "picture.digest", Digest(PlotPicture.Draw(plan)));
-            recorder.Call($"passes over {words}, along a bearing", () => Short(PassPlan.Lay(plot, new PassOptions
+            recorder.Call($"passes over {words}, along a bearing", () => Short(FieldPasses.Lay(plot, new FieldPassesRequest
             {
                 Rate = PerAcre(10),
                 Swath = Feet(15),
@@ -53,7 +53,7 @@ internal static class PassSums
     private static PlotOutline Corners(params (double East, double North)[] corners) =>
         PlotOutline.FromCorners([.. corners.Select(c => PlanePoint.FromFeet(c.East, c.North))]);
 
-    private static PassOptions Options(FirstPassPlacement placement, bool lap, double swath) => new()
+    private static FieldPassesRequest Options(FirstPassPlacement placement, bool lap, double swath) => new()
     {
         Rate = PerAcre(10),
         Swath = Feet(swath),
@@ -66,7 +66,7 @@ internal static class PassSums
         Bucket = MeasuredBucket.Weighed(Pounds(2)),
     };
 
-    private static Dictionary<string, object?> Short(PassPlan plan) => Named(
+    private static Dictionary<string, object?> Short(FieldPasses plan) => Named(
         ("passes", plan.Passes.Select(p => (p.Start.EastFeet, p.Start.NorthFeet, p.End.EastFeet, p.End.NorthFeet, p.Seed))),
         ("spacing", plan.Spacing),
         ("direction", plan.Direction.Degrees),

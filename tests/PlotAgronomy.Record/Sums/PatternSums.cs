@@ -39,7 +39,7 @@ internal static class PatternSums
                 foreach (double swath in new[] { 8.0, 12, 18 })
                 {
                     recorder.Call($"pattern of {words}: first pass {Words(placement)}, swath {swath} ft",
-                        () => FirstPassEffect.Of(pattern, Feet(swath), placement));
+                        () => FirstPassEffect.For(pattern, Feet(swath), placement));
                 }
             }
         }
@@ -47,16 +47,16 @@ internal static class PatternSums
         recorder.Call("pattern of one tray", () => SpreadPattern.FromTrays([1], Feet(2)));
         recorder.Call("pattern of empty trays", () => SpreadPattern.FromTrays([0, 0, 0], Feet(2)));
         recorder.Add("pattern drawn", "picture.digest",
-            Digest(PatternPicture.Draw(OverlappedPattern.Of(Patterns[8].Pattern, Feet(14), DrivingMethod.BackAndForth))));
+            Digest(PatternPicture.Draw(OverlappedPattern.For(Patterns[8].Pattern, Feet(14), DrivingMethod.BackAndForth))));
         recorder.Add("pattern drawn with a limit", "picture.digest",
-            Digest(PatternPicture.Draw(OverlappedPattern.Of(Patterns[0].Pattern, Feet(14), DrivingMethod.OneDirection), 10)));
+            Digest(PatternPicture.Draw(OverlappedPattern.For(Patterns[0].Pattern, Feet(14), DrivingMethod.OneDirection), 10)));
     }
 
     private static void Overlap(Recorder recorder, string name, SpreadPattern pattern, DrivingMethod driving)
     {
         foreach (double swath in new[] { 6.0, 10, 14, 18, 24 })
         {
-            recorder.Call($"{name}, swath {swath} ft", () => Short(OverlappedPattern.Of(pattern, Feet(swath), driving)));
+            recorder.Call($"{name}, swath {swath} ft", () => Short(OverlappedPattern.For(pattern, Feet(swath), driving)));
             recorder.Call($"{name}, swath {swath} ft against half the rate twice",
                 () => Short(HalfRateComparison.For(pattern, Feet(swath), driving)));
         }

@@ -17,7 +17,7 @@ internal static class PlotNeedSums
         Stated(recorder);
     }
 
-    private static KindShare Kind(string id, double share) => KindShare.Of(SeedsSums.Kind(id), share);
+    private static KindShare Kind(string id, double share) => KindShare.FromShare(SeedsSums.Kind(id), share);
 
     private static ImmutableDictionary<string, KindUse> Use(string kind, KindUse use) =>
         ImmutableDictionary<string, KindUse>.Empty.Add(SeedsSums.Kind(kind).Id, use);
@@ -54,7 +54,7 @@ internal static class PlotNeedSums
     {
         foreach (var kind in KindCatalog.Standard.Kinds)
         {
-            recorder.Call($"need of a plot of {kind.Id}", () => Short(PlotNeed.Of(Request(KindShare.Of(kind, 1)))));
+            recorder.Call($"need of a plot of {kind.Id}", () => Short(PlotNeed.For(Request(KindShare.FromShare(kind, 1)))));
         }
     }
 
@@ -68,7 +68,7 @@ internal static class PlotNeedSums
                     .DistinctBy(t => t.Analyte)
                     .Select(t => SoilSums.Reading(t.Analyte, t.Analyte == SoilAnalyte.Potassium ? 70 : 14, t.Unit,
                         t.Extractants[0]));
-                recorder.Call($"need of a plot of {kind} by system {system.Id}", () => Short(PlotNeed.Of(new PlotNeedRequest
+                recorder.Call($"need of a plot of {kind} by system {system.Id}", () => Short(PlotNeed.For(new PlotNeedRequest
                 {
                     Report = new SoilReport
                     {
@@ -98,25 +98,25 @@ internal static class PlotNeedSums
     private static void Requests(Recorder recorder)
     {
         recorder.Call("need of a plot, in full",
-            () => PlotNeed.Of(Request(Kind("oats winter", 0.8), Kind("medium red clover", 0.1))));
+            () => PlotNeed.For(Request(Kind("oats winter", 0.8), Kind("medium red clover", 0.1))));
         recorder.Call("need of a plot: phosphate",
-            () => PlotNeed.Of(Request(Kind("oats winter", 0.8))).Find(PlantNutrient.Phosphate));
-        recorder.Call("need of a plot: no zinc", () => PlotNeed.Of(Request(Kind("oats winter", 0.8))).Find(PlantNutrient.Zinc));
-        recorder.Call("need of a plot: no kinds", () => PlotNeed.Of(Request()));
+            () => PlotNeed.For(Request(Kind("oats winter", 0.8))).Find(PlantNutrient.Phosphate));
+        recorder.Call("need of a plot: no zinc", () => PlotNeed.For(Request(Kind("oats winter", 0.8))).Find(PlantNutrient.Zinc));
+        recorder.Call("need of a plot: no kinds", () => PlotNeed.For(Request()));
         foreach (double share in new[] { 0.1, 0.2, 0.6 })
         {
             recorder.Call($"need of a plot with {share} of clover",
-                () => Short(PlotNeed.Of(Request(Kind("oats winter", 0.8), Kind("medium red clover", share)))));
+                () => Short(PlotNeed.For(Request(Kind("oats winter", 0.8), Kind("medium red clover", share)))));
         }
 
-        recorder.Call("need of a plot: kinds counted from a half", () => Short(PlotNeed.Of(new PlotNeedRequest
+        recorder.Call("need of a plot: kinds counted from a half", () => Short(PlotNeed.For(new PlotNeedRequest
         {
             Report = Indices(),
             Kinds = [Kind("oats winter", 0.7), Kind("medium red clover", 0.4)],
             System = RecommendationSystems.NorthCarolina,
             CountedFromShare = 0.5,
         })));
-        recorder.Call("need of a plot: legumes not inoculated", () => Short(PlotNeed.Of(new PlotNeedRequest
+        recorder.Call("need of a plot: legumes not inoculated", () => Short(PlotNeed.For(new PlotNeedRequest
         {
             Report = Indices(),
             Kinds = [Kind("cowpea iron clay", 1)],
@@ -126,7 +126,7 @@ internal static class PlotNeedSums
         })));
         foreach (var stand in Enum.GetValues<LegumeStand>())
         {
-            recorder.Call($"need of a plot: a legume, {Words(stand)}", () => Short(PlotNeed.Of(new PlotNeedRequest
+            recorder.Call($"need of a plot: a legume, {Words(stand)}", () => Short(PlotNeed.For(new PlotNeedRequest
             {
                 Report = Indices(),
                 Kinds = [Kind("oats winter", 1), Kind("medium red clover", 0.3)],
@@ -137,7 +137,7 @@ internal static class PlotNeedSums
             })));
         }
 
-        recorder.Call("need of a plot: hay carried off", () => Short(PlotNeed.Of(new PlotNeedRequest
+        recorder.Call("need of a plot: hay carried off", () => Short(PlotNeed.For(new PlotNeedRequest
         {
             Report = Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 18), SoilSums.Reading(SoilAnalyte.Potassium, 100)),
             Kinds = [Kind("ladino clover", 1)],
@@ -147,7 +147,7 @@ internal static class PlotNeedSums
             Uses = Use("ladino clover",
                 new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
         })));
-        recorder.Call("need of a plot: grazed", () => Short(PlotNeed.Of(new PlotNeedRequest
+        recorder.Call("need of a plot: grazed", () => Short(PlotNeed.For(new PlotNeedRequest
         {
             Report = Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 32), SoilSums.Reading(SoilAnalyte.Potassium, 140)),
             Kinds = [Kind("alfalfa", 1)],
@@ -161,15 +161,15 @@ internal static class PlotNeedSums
                     RetainedShare.Find("cattle")),
             }),
         })));
-        recorder.Call("need of a plot: printed beside ours", () => Short(PlotNeed.Of(new PlotNeedRequest
+        recorder.Call("need of a plot: printed beside ours", () => Short(PlotNeed.For(new PlotNeedRequest
         {
             Report = Indices(),
             Kinds = [Kind("oats winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
-            Printed = PrintedRecommendation.Of("a laboratory", "clover", PrintedRate.Of(PlantNutrient.Potash, PerAcre(100))),
+            Printed = PrintedRecommendation.FromRates("a laboratory", "clover", PrintedRate.FromRate(PlantNutrient.Potash, PerAcre(100))),
         })));
-        recorder.Call("need of a plot: overridden", () => Short(PlotNeed.Of(new PlotNeedRequest
+        recorder.Call("need of a plot: overridden", () => Short(PlotNeed.For(new PlotNeedRequest
         {
             Report = Indices(SoilSums.Reading(SoilAnalyte.Boron, 0.2, extractant: Extractant.HotWater)),
             Kinds = [Kind("alfalfa", 0.6), Kind("oats winter", 0.4)],

@@ -29,7 +29,7 @@ internal static class RootSums
             ("1.75 ton/ac", ApplicationRate.FromShortTonsPerAcre(1.75)),
             ("6.5 lb/1000 ft2", ApplicationRate.FromPoundsPerThousandSquareFeet(6.5)),
             ("11 oz/1000 ft2", ApplicationRate.FromOuncesPerThousandSquareFeet(11)),
-            ("21 lb on 0.62 ac", ApplicationRate.Of(Pounds(21), Acres(0.62))),
+            ("21 lb on 0.62 ac", ApplicationRate.FromMassAndArea(Pounds(21), Acres(0.62))),
             ("0.013 kg/m2", ApplicationRate.FromAreaDensity(AreaDensity.FromKilogramsPerSquareMeter(0.013))),
             ("nothing", ApplicationRate.Zero),
         ];
@@ -61,7 +61,7 @@ internal static class RootSums
         });
         recorder.Call("root: rates compared", () => rate.CompareTo(PerAcre(138)));
         recorder.Call("root: a rate below nothing", () => PerAcre(-1));
-        recorder.Call("root: a rate without an area", () => ApplicationRate.Of(Pounds(1), Acres(0)));
+        recorder.Call("root: a rate without an area", () => ApplicationRate.FromMassAndArea(Pounds(1), Acres(0)));
     }
 
     private static void Fractions(Recorder recorder)
@@ -144,9 +144,9 @@ internal static class RootSums
         recorder.Call("root: a number printed with no decimals", () => Amounts.Print(12345.5, 0));
         recorder.Call("root: a number printed with two decimals", () => Amounts.Print(0.125, 2));
         recorder.Call("root: an amount in an unknown unit", () => Amounts.Print(Pounds(1), "stone"));
-        recorder.Call("root: money printed", () => Currency.Of("USD").Print(1234.565m));
-        recorder.Call("root: another currency printed", () => Currency.Of("EUR").Print(0.5m));
-        recorder.Call("root: no currency", () => Currency.Of("dollars"));
+        recorder.Call("root: money printed", () => Currency.FromCode("USD").Print(1234.565m));
+        recorder.Call("root: another currency printed", () => Currency.FromCode("EUR").Print(0.5m));
+        recorder.Call("root: no currency", () => Currency.FromCode("dollars"));
     }
 
     private static void Read(Recorder recorder)

@@ -19,10 +19,10 @@ internal static class SeedsSums
 
     private static readonly (string Words, SeedAnalysis Analysis)[] Analyses =
     [
-        ("bare", SeedAnalysis.Of(Percent(98), Percent(90))),
-        ("coated", SeedAnalysis.Of(Percent(65), Percent(80), coating: Percent(34))),
-        ("hard", SeedAnalysis.Of(Percent(98), Percent(70), Percent(15), Percent(5), seedsTested: 400)),
-        ("weak", SeedAnalysis.Of(Percent(90), Percent(45), seedsTested: 100)),
+        ("bare", SeedAnalysis.FromFractions(Percent(98), Percent(90))),
+        ("coated", SeedAnalysis.FromFractions(Percent(65), Percent(80), coating: Percent(34))),
+        ("hard", SeedAnalysis.FromFractions(Percent(98), Percent(70), Percent(15), Percent(5), seedsTested: 400)),
+        ("weak", SeedAnalysis.FromFractions(Percent(90), Percent(45), seedsTested: 100)),
     ];
 
     internal static void Record(Recorder recorder)
@@ -46,7 +46,7 @@ internal static class SeedsSums
         {
             Label = label,
             Kind = Kind(kind),
-            Analysis = SeedAnalysis.Of(Percent(pure), Percent(germination), Percent(hard), coating: Percent(coating)),
+            Analysis = SeedAnalysis.FromFractions(Percent(pure), Percent(germination), Percent(hard), coating: Percent(coating)),
             PricePerPound = price,
             Package = package is { } pounds ? Pounds(pounds) : null,
         };
@@ -57,8 +57,8 @@ internal static class SeedsSums
         var live = PureLiveSeedRate.BroadcastPoundsPerAcre(12.5);
         foreach (var method in Enum.GetValues<SowingMethod>())
         {
-            recorder.Call($"seeds: a bulk rate, {Words(method)}", () => BulkSeedRate.Of(PerAcre(12.5), method));
-            recorder.Call($"seeds: a live rate, {Words(method)}", () => PureLiveSeedRate.Of(PerAcre(12.5), method));
+            recorder.Call($"seeds: a bulk rate, {Words(method)}", () => BulkSeedRate.FromRate(PerAcre(12.5), method));
+            recorder.Call($"seeds: a live rate, {Words(method)}", () => PureLiveSeedRate.FromRate(PerAcre(12.5), method));
         }
 
         recorder.Call("seeds: a bulk rate, broadcast, in pounds", () => BulkSeedRate.BroadcastPoundsPerAcre(12.5));
@@ -69,12 +69,12 @@ internal static class SeedsSums
         recorder.Call("seeds: rates by one another",
             () => new[] { bulk / BulkSeedRate.DrilledPoundsPerAcre(3), live / PureLiveSeedRate.BroadcastPoundsPerAcre(3) });
         recorder.Call("seeds: rates of two methods by one another", () => live / PureLiveSeedRate.DrilledPoundsPerAcre(3));
-        recorder.Call("seeds: bulk weights added", () => (BulkSeedMass.FromPounds(3) + BulkSeedMass.Of(Grams(500))).ToMass());
+        recorder.Call("seeds: bulk weights added", () => (BulkSeedMass.FromPounds(3) + BulkSeedMass.FromMass(Grams(500))).ToMass());
         recorder.Call("seeds: living weights added",
-            () => (PureLiveSeedMass.FromPounds(3) + PureLiveSeedMass.Of(Grams(500))).ToMass());
+            () => (PureLiveSeedMass.FromPounds(3) + PureLiveSeedMass.FromMass(Grams(500))).ToMass());
         recorder.Call("seeds: a range of rates",
             () => PureLiveSeedRateRange.Between(live, PureLiveSeedRate.BroadcastPoundsPerAcre(20)));
-        recorder.Call("seeds: a share of a stand", () => KindShare.Of(Kind("crimson"), 0.35));
+        recorder.Call("seeds: a share of a stand", () => KindShare.FromShare(Kind("crimson"), 0.35));
         recorder.Call("seeds: a share of a stand from a rate",
             () => KindShare.FromRate(Kind("crimson"), PureLiveSeedRate.BroadcastPoundsPerAcre(9)));
         recorder.Call("seeds: equal amounts", () => new[]
@@ -125,12 +125,12 @@ internal static class SeedsSums
                     ViabilityRule.GerminationOnly, Kind("medium red clover")));
         recorder.Call("seeds: dead seed",
             () =>
-                PureLiveSeed.BulkRate(PureLiveSeedRate.DrilledPoundsPerAcre(8), SeedAnalysis.Of(Percent(98), Fraction.Zero),
+                PureLiveSeed.BulkRate(PureLiveSeedRate.DrilledPoundsPerAcre(8), SeedAnalysis.FromFractions(Percent(98), Fraction.Zero),
                     ViabilityRule.GerminationOnly));
         recorder.Call("seeds: purity before coating",
             () => SeedAnalysis.FromPurityBeforeCoating(Percent(99), Percent(34), Percent(80), Percent(5), Percent(2), 200));
         recorder.Call("seeds: a coating from its build-up", () => SeedAnalysis.CoatingFromBuildUp(0.52));
-        recorder.Call("seeds: an analysis beyond the whole", () => SeedAnalysis.Of(Percent(99), Percent(92), Percent(10)));
+        recorder.Call("seeds: an analysis beyond the whole", () => SeedAnalysis.FromFractions(Percent(99), Percent(92), Percent(10)));
     }
 
     private static void Counts(Recorder recorder)
@@ -176,7 +176,7 @@ internal static class SeedsSums
             recorder.Call($"seeds: pure live part of the {lot.Label} lot", () => lot.PureLiveSeedPart());
             recorder.Call($"seeds: pure live part of the {lot.Label} lot, all that lives",
                 () => lot.PureLiveSeedPart(ViabilityRule.TotalViable));
-            recorder.Call($"seeds: worth of the {lot.Label} lot", () => LotValue.Of(lot));
+            recorder.Call($"seeds: worth of the {lot.Label} lot", () => LotValue.For(lot));
             recorder.Call($"seeds: cautions of the {lot.Label} lot", () => lot.Cautions(SowingMethod.Broadcast));
         }
 
@@ -234,7 +234,7 @@ internal static class SeedsSums
         recorder.Call("seeds: a tag made by hand", () => new SeedTag
         {
             Components = [new TagComponent { Kind = Kind("crimson"), Analysis = Analyses[1].Analysis,
-                TestMonth = TestMonth.Of(2025, 3) }],
+                TestMonth = TestMonth.FromYearAndMonth(2025, 3) }],
             Inert = Percent(34.5),
             Weed = Percent(0.2),
             Noxious = [new NoxiousWeed { Name = "dock", SeedsPerPound = 36 }],
@@ -252,9 +252,9 @@ internal static class SeedsSums
     {
         foreach (var (germinated, seeds) in new[] { (0, 50), (40, 50), (52, 100), (78, 100), (100, 100), (320, 400), (11, 10) })
         {
-            recorder.Call($"seeds: a test of {germinated} of {seeds}", () => GerminationTest.Of(germinated, seeds));
+            recorder.Call($"seeds: a test of {germinated} of {seeds}", () => GerminationTest.FromCount(germinated, seeds));
             recorder.Call($"seeds: a home test of {germinated} of {seeds} against the tag",
-                () => HomeTestVerdict.Compare(Analyses[0].Analysis, GerminationTest.Of(germinated, seeds)));
+                () => HomeTestVerdict.Compare(Analyses[0].Analysis, GerminationTest.FromCount(germinated, seeds)));
         }
 
         foreach (var (label, retest) in new[] { (85.0, 77.0), (85, 78), (95, 91), (60, 50), (99, 80) })
@@ -265,7 +265,7 @@ internal static class SeedsSums
                 () => GerminationTolerance.Compare(Percent(label), Percent(retest), true));
         }
 
-        var test = TestMonth.Of(2025, 8);
+        var test = TestMonth.FromYearAndMonth(2025, 8);
         foreach (var rule in TestDateRule.All)
         {
             recorder.Add($"seeds: the test date rule {rule.Id}", "", TestDateRule.Find(rule.Id));
@@ -285,10 +285,10 @@ internal static class SeedsSums
         recorder.Call("seeds: a month nine months later", () => test.LastDayOfMonthLater(9));
         recorder.Call("seeds: months in order", () => new[]
         {
-            test < TestMonth.Of(2025, 9), test > TestMonth.Of(2025, 9), test <= TestMonth.Of(2025, 8),
-            test >= TestMonth.Of(2025, 8), test == TestMonth.Of(2025, 8), test != TestMonth.Of(2025, 8),
+            test < TestMonth.FromYearAndMonth(2025, 9), test > TestMonth.FromYearAndMonth(2025, 9), test <= TestMonth.FromYearAndMonth(2025, 8),
+            test >= TestMonth.FromYearAndMonth(2025, 8), test == TestMonth.FromYearAndMonth(2025, 8), test != TestMonth.FromYearAndMonth(2025, 8),
         });
-        recorder.Call("seeds: months compared", () => test.CompareTo(TestMonth.Of(2024, 8)));
+        recorder.Call("seeds: months compared", () => test.CompareTo(TestMonth.FromYearAndMonth(2024, 8)));
     }
 
     private static void Storage(Recorder recorder)
@@ -327,6 +327,6 @@ internal static class SeedsSums
             () => SurfaceSowing.FrostSeededFrom(PureLiveSeedRate.BroadcastPoundsPerAcre(10)));
         recorder.Call("seeds: frost-seeded from drilled",
             () => SurfaceSowing.FrostSeededFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10)));
-        recorder.Call("seeds: evidence of the user's own", () => KindEvidence.OfTheUser("a count of my own"));
+        recorder.Call("seeds: evidence of the user's own", () => KindEvidence.FromUser("a count of my own"));
     }
 }

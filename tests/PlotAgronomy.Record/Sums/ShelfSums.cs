@@ -43,7 +43,7 @@ internal static class ShelfSums
 
     private static void Plans(Recorder recorder)
     {
-        var shelf = FertilizerShelf.Of(Products);
+        var shelf = FertilizerShelf.FromProducts(Products);
         foreach (var (words, need) in Needs)
         {
             foreach (var form in Enum.GetValues<PurchaseForm>())
@@ -64,7 +64,7 @@ internal static class ShelfSums
         }
 
         recorder.Call("fertilizer shelf: needs and caps that cannot both hold", () =>
-            FertilizerShelf.Of(Bag("13-13-13", 19)).Cheapest(Need(60, 40, 80, 62), Acres(1)));
+            FertilizerShelf.FromProducts(Bag("13-13-13", 19)).Cheapest(Need(60, 40, 80, 62), Acres(1)));
         recorder.Call("fertilizer shelf: lines and balances asked for", () =>
         {
             var plan = shelf.Cheapest(Needs[0].Need, Acres(0.62));
@@ -85,18 +85,18 @@ internal static class ShelfSums
         foreach (var product in Products)
         {
             string name = $"fertilizer {product.Name}: rounded";
-            recorder.Call($"{name} to bags", () => RoundedAmounts.Of(product, PerAcre(215), need, Acres(0.62)));
+            recorder.Call($"{name} to bags", () => RoundedAmounts.For(product, PerAcre(215), need, Acres(0.62)));
             recorder.Call($"{name} to bags, a strict rounding", () =>
-                RoundedAmounts.Of(product, PerAcre(215), need, Acres(0.62), RoundingTolerance.Of(2, 2, 5)).Findings);
+                RoundedAmounts.For(product, PerAcre(215), need, Acres(0.62), RoundingTolerance.FromPercent(2, 2, 5)).Findings);
             foreach (double packages in new[] { 0, 1, 2.5, 4 })
             {
-                recorder.Call($"{name}, {packages} bags", () => RoundedAmount.OfPackages(product, packages, need, Acres(0.62)));
+                recorder.Call($"{name}, {packages} bags", () => RoundedAmount.ForPackages(product, packages, need, Acres(0.62)));
             }
 
             recorder.Call($"{name}, percent of need", () =>
-                Enum.GetValues<PlantNutrient>().Select(RoundedAmount.OfPackages(product, 2, need, Acres(0.62)).PercentOfNeed));
+                Enum.GetValues<PlantNutrient>().Select(RoundedAmount.ForPackages(product, 2, need, Acres(0.62)).PercentOfNeed));
             recorder.Call($"{name}, cautions by field", () =>
-                Fields.ToDictionary(f => f.Name, f => RoundedAmount.OfPackages(product, 2, need, Acres(0.62)).Judge(f.Field)));
+                Fields.ToDictionary(f => f.Name, f => RoundedAmount.ForPackages(product, 2, need, Acres(0.62)).Judge(f.Field)));
         }
     }
 }

@@ -25,7 +25,7 @@ internal static class SoilSums
 
     internal static SoilReading Reading(SoilAnalyte analyte, double value, SoilTestUnit unit = SoilTestUnit.PartsPerMillion,
         Extractant extractant = Extractant.Mehlich3) =>
-        SoilReading.Of(analyte, value, unit, extractant);
+        SoilReading.FromPrinted(analyte, value, unit, extractant);
 
     private static SoilReport Report(
         BufferPh? buffer, double waterPh = 5.6, double? density = null, CationCharge? printed = null,
@@ -92,14 +92,14 @@ internal static class SoilSums
         recorder.Call("soil: soil taken as usual", () => SampledSoil.Conventional);
         foreach (double inches in new[] { 2, 4, 6, 20.0 / 3, 8, 12 })
         {
-            recorder.Call($"soil: a layer of {Two(inches)} in", () => SampledLayer.OfDepth(Inches(inches)));
+            recorder.Call($"soil: a layer of {Two(inches)} in", () => SampledLayer.FromDepth(Inches(inches)));
             recorder.Call($"soil: a layer of {Two(inches)} in by convention", () => SampledLayer.Conventional(Inches(inches)));
             recorder.Call($"soil: a layer of {Two(inches)} in of 1.3 g/cm3",
                 () => SampledLayer.Measured(Inches(inches), GramsPerCubicCentimeter(1.3)));
         }
 
         recorder.Call("soil: the soil of a report",
-            () => SampledSoil.Of(Report(null, density: 1.12, printed: CationCharge.FromMilliequivalentsPer100Grams(9))));
+            () => SampledSoil.For(Report(null, density: 1.12, printed: CationCharge.FromMilliequivalentsPer100Grams(9))));
     }
 
     private static string Two(double number) => number.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
@@ -137,7 +137,7 @@ internal static class SoilSums
                 Reading(SoilAnalyte.Potassium, 140).ConvertTo(SoilTestUnit.KilogramsPerHectare, SampledSoil.Conventional,
                     PrintedForm.Oxide));
         recorder.Call("soil: phosphate told as phosphorus", () =>
-            SoilReading.Of(SoilAnalyte.Phosphorus, 90, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1,
+            SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 90, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1,
                 PrintedForm.Oxide).ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.Conventional));
         recorder.Call("soil: an index without the soil's weight",
             () =>
@@ -187,7 +187,7 @@ internal static class SoilSums
                 foreach (double reading in new[] { 5.8, 6.5, 7.7, 8.1 })
                 {
                     recorder.Call($"soil: base saturation by {term.Id} at {Words(buffer)} {reading}",
-                        () => CationBalance.Of(Report(BufferPh.FromValue(reading, buffer), density: 1.05), term));
+                        () => CationBalance.For(Report(BufferPh.FromValue(reading, buffer), density: 1.05), term));
                 }
             }
         }
@@ -201,7 +201,7 @@ internal static class SoilSums
         }
 
         recorder.Call("soil: base saturation without a buffer",
-            () => CationBalance.Of(Report(null), AcidityTerm.Find("clemson")));
+            () => CationBalance.For(Report(null), AcidityTerm.Find("clemson")));
         recorder.Call("soil: base saturation of neutral ground without acidity",
             () => CationBalance.WithoutAcidity(Report(null, 6.8)));
         recorder.Call("soil: base saturation of sour ground without acidity", () => CationBalance.WithoutAcidity(Report(null)));
@@ -210,14 +210,14 @@ internal static class SoilSums
         recorder.Call("soil: base saturation, no acidity printed", () => CationBalance.FromPrintedAcidity(Report(null)));
         recorder.Call("soil: base saturation with the terms rounded",
             () =>
-                CationBalance.Of(Report(BufferPh.FromValue(7.7, SoilBuffer.AdamsEvans)),
+                CationBalance.For(Report(BufferPh.FromValue(7.7, SoilBuffer.AdamsEvans)),
                     AcidityTerm.Find("clemson")).WithTermsRounded(1));
         recorder.Call("soil: the share of one base",
             () =>
-                CationBalance.Of(Report(BufferPh.FromValue(7.7, SoilBuffer.AdamsEvans)),
+                CationBalance.For(Report(BufferPh.FromValue(7.7, SoilBuffer.AdamsEvans)),
                     AcidityTerm.Find("clemson")).Find(SoilAnalyte.Magnesium));
         recorder.Call("soil: base saturation unlike the printed capacity", () =>
-            CationBalance.Of(Report(BufferPh.FromValue(7.7, SoilBuffer.AdamsEvans),
+            CationBalance.For(Report(BufferPh.FromValue(7.7, SoilBuffer.AdamsEvans),
                 printed: CationCharge.FromMilliequivalentsPer100Grams(14)), AcidityTerm.Find("clemson")));
     }
 
@@ -233,7 +233,7 @@ internal static class SoilSums
         {
             recorder.Call($"soil: the program of the laboratory '{name}'", () => SoilProgram.FindIn(name)?.Institution.Name);
             recorder.Call($"soil: the program of a report of '{name}'",
-                () => SoilProgram.Of(new SoilReport { Laboratory = name })?.Institution.Name);
+                () => SoilProgram.For(new SoilReport { Laboratory = name })?.Institution.Name);
         }
 
         var report = new SoilReport
@@ -293,12 +293,12 @@ internal static class SoilSums
             () =>
                 SoilPlausibility.Check(Of(Reading(SoilAnalyte.Phosphorus, 90)), today, Of(Reading(SoilAnalyte.Phosphorus, 10))));
         recorder.Call("soil: a sample as deep as the method wants",
-            () => SoilPlausibility.OfDepth(Report(null), Inches(6), "a method"));
+            () => SoilPlausibility.CheckDepth(Report(null), Inches(6), "a method"));
         recorder.Call("soil: a sample deeper than the method wants",
-            () => SoilPlausibility.OfDepth(Report(null), Inches(3), "a method"));
+            () => SoilPlausibility.CheckDepth(Report(null), Inches(3), "a method"));
         foreach (double typed in new[] { 2.9, 4.5, 6.2, 8.4, 62, 9.6 })
         {
-            recorder.Call($"soil: the typed pH {typed}", () => SoilPlausibility.OfTypedPh(typed));
+            recorder.Call($"soil: the typed pH {typed}", () => SoilPlausibility.CheckTypedPh(typed));
         }
     }
 }

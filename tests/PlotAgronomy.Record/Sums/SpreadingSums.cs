@@ -31,7 +31,7 @@ internal static class SpreadingSums
     }
 
     private static GateTable Table(string material, params (double Setting, double Flow)[] points) =>
-        GateTable.Of(material, [.. points.Select(p => GatePoint.Of(p.Setting, PoundsPerMinute(p.Flow)))]);
+        GateTable.FromPoints(material, [.. points.Select(p => GatePoint.FromFlow(p.Setting, PoundsPerMinute(p.Flow)))]);
 
     private static void Rates(Recorder recorder)
     {
@@ -51,8 +51,8 @@ internal static class SpreadingSums
 
         recorder.Call("spreading: a dial against the rate",
             () => PrintedDial.Compare(PerAcre(100), ApplicationRate.FromPoundsPerThousandSquareFeet(11)));
-        recorder.Call("spreading: outlets alike", () => OutletCheck.Of([Grams(100), Grams(105), Grams(95), Grams(100)]));
-        recorder.Call("spreading: a worn outlet", () => OutletCheck.Of([Grams(100), Grams(118), Grams(94), Grams(100)]));
+        recorder.Call("spreading: outlets alike", () => OutletCheck.For([Grams(100), Grams(105), Grams(95), Grams(100)]));
+        recorder.Call("spreading: a worn outlet", () => OutletCheck.For([Grams(100), Grams(118), Grams(94), Grams(100)]));
         foreach (double speed in new[] { 5.0, 12 })
         {
             recorder.Call($"spreading: throw at {speed} mph", () => ThrowDistance.Level(Mph(speed), Mph(18), Feet(3)));
@@ -70,7 +70,7 @@ internal static class SpreadingSums
         recorder.Call("spreading: the walk of a stated area, pace unknown",
             () => SowingWalk.For(PerAcre(8), Acres(0.62), Feet(15)));
         recorder.Call("spreading: the walk of a measured plot",
-            () => SowingWalk.For(PerAcre(8), Land.PlotArea.OfRectangle(Feet(208.7), Feet(120)), Feet(15), Mph(3)));
+            () => SowingWalk.For(PerAcre(8), Land.PlotArea.FromRectangle(Feet(208.7), Feet(120)), Feet(15), Mph(3)));
     }
 
     private static void Gates(Recorder recorder)
@@ -88,8 +88,8 @@ internal static class SpreadingSums
             recorder.Call($"gate table of oats: setting for {flow} lb/min", () => Oats.SettingFor(PoundsPerMinute(flow)));
         }
 
-        var oats = GrainFlow.Of(Length.FromMillimeters(4.5), PerBushel(32));
-        var clover = GrainFlow.Of(Length.FromMillimeters(1.1), PerBushel(60));
+        var oats = GrainFlow.For(Length.FromMillimeters(4.5), PerBushel(32));
+        var clover = GrainFlow.For(Length.FromMillimeters(1.1), PerBushel(60));
         recorder.Call("grain that flows", () => new[] { oats, clover });
         recorder.Call("gate table moved to a run", () => Oats.ScaledToRun("wheat", 6, PoundsPerMinute(2.4)));
         recorder.Call("gate table moved to a density", () => Oats.ScaledToDensity("wheat", PerBushel(32), PerBushel(60)));
@@ -164,24 +164,24 @@ internal static class SpreadingSums
         MeasuredRate Catch(double pounds) => SpreaderCalibration.TimedCatch(Pounds(pounds), TimeSpan.FromSeconds(30), Mph(3),
             Feet(15), Errors);
         recorder.Call("calibration outcome of three runs",
-            () => CalibrationOutcome.Of(PerAcre(8), Feet(15), Mph(3), [Catch(0.36), Catch(0.4), Catch(0.44)]));
+            () => CalibrationOutcome.For(PerAcre(8), Feet(15), Mph(3), [Catch(0.36), Catch(0.4), Catch(0.44)]));
         recorder.Call("calibration outcome with a table", () =>
-            CalibrationOutcome.Of(PerAcre(8), Feet(15), Mph(3), [Catch(0.4)], Table("clover", (2, 1.0), (3, 1.6)), 3));
+            CalibrationOutcome.For(PerAcre(8), Feet(15), Mph(3), [Catch(0.4)], Table("clover", (2, 1.0), (3, 1.6)), 3));
         recorder.Call("calibration outcome beyond its table", () =>
-            CalibrationOutcome.Of(PerAcre(8), Feet(15), Mph(3), [Catch(0.4)], Table("clover", (2, 1.0), (3, 1.6)), 4));
+            CalibrationOutcome.For(PerAcre(8), Feet(15), Mph(3), [Catch(0.4)], Table("clover", (2, 1.0), (3, 1.6)), 4));
         recorder.Call("calibration outcome that asks for a run",
-            () => CalibrationOutcome.Of(PerAcre(8), Feet(15), Mph(3), [Catch(0.6), Catch(0.62)]));
+            () => CalibrationOutcome.For(PerAcre(8), Feet(15), Mph(3), [Catch(0.6), Catch(0.62)]));
     }
 
     private static void Progress(Recorder recorder)
     {
-        HopperReading first = HopperReading.Of(Acres(0.25), Pounds(7), settingChanged: true),
-            second = HopperReading.Of(Acres(0.5), Pounds(5));
+        HopperCheck first = HopperCheck.FromWeighing(Acres(0.25), Pounds(7), settingChanged: true),
+            second = HopperCheck.FromWeighing(Acres(0.5), Pounds(5));
         var progress = SowingProgress.After(Pounds(10), Acres(1), [first]);
         recorder.Call("sowing so far, one reading", () => progress);
         recorder.Call("sowing so far, two readings", () => SowingProgress.After(Pounds(10), Acres(1), [first, second]));
         recorder.Call("sowing so far, all gone",
-            () => SowingProgress.After(Pounds(10), Acres(1), [HopperReading.Of(Acres(0.5), Pounds(0))]));
+            () => SowingProgress.After(Pounds(10), Acres(1), [HopperCheck.FromWeighing(Acres(0.5), Pounds(0))]));
         recorder.Call("sowing so far: a reading", () => first);
         recorder.Call("sowing so far: a new pace", () => SowingProgress.After(Pounds(10), Acres(1), [second]).NewPace(Mph(3)));
         recorder.Call("sowing so far: a new gate", () => SowingProgress.After(Pounds(10), Acres(1), [second]).NewGate(Oats, 6));
@@ -192,24 +192,24 @@ internal static class SpreadingSums
         recorder.Call("hopper kind", () => OatSeed);
         foreach (var kind in Seeds.KindCatalog.Standard.Kinds)
         {
-            recorder.Call($"kind {kind.Id}: in a hopper", () => HopperKind.Of(kind));
+            recorder.Call($"kind {kind.Id}: in a hopper", () => HopperKind.FromKind(kind));
         }
 
         recorder.Call("hopper kind of a stated diameter",
-            () => HopperKind.Of(SeedsSums.Kind("crimson"), Length.FromMillimeters(1.6)));
+            () => HopperKind.FromKind(SeedsSums.Kind("crimson"), Length.FromMillimeters(1.6)));
         recorder.Call("sizes by one another", () => SizeGroups.SizeRatio(OatSeed, CloverSeed));
         recorder.Call("sizes by one another from counts alone",
             () => SizeGroups.SizeRatio(HopperKind.FromSeedCount("a", 16_000), HopperKind.FromSeedCount("b", 768_000)));
-        var kinds = new[] { OatSeed, CloverSeed, HopperKind.Of(SeedsSums.Kind("austrian winter pea")),
-            HopperKind.Of(SeedsSums.Kind("purple top turnip")), HopperKind.Of(SeedsSums.Kind("big bluestem")) };
+        var kinds = new[] { OatSeed, CloverSeed, HopperKind.FromKind(SeedsSums.Kind("austrian winter pea")),
+            HopperKind.FromKind(SeedsSums.Kind("purple top turnip")), HopperKind.FromKind(SeedsSums.Kind("big bluestem")) };
         foreach (var rule in Enum.GetValues<SizeRule>())
         {
             recorder.Call($"size groups by {Words(rule)}", () => Short(SizeGroups.Arrange(kinds, rule)));
         }
 
         recorder.Call("size groups in full", () => SizeGroups.Arrange(kinds[..2]));
-        var shares = new[] { HopperShare.Of(OatSeed, Pounds(99), PoundsPerMinute(9), Percent(50)),
-            HopperShare.Of(CloverSeed, Pounds(6), PoundsPerMinute(3), Percent(50)) };
+        var shares = new[] { HopperShare.FromFlow(OatSeed, Pounds(99), PoundsPerMinute(9), Percent(50)),
+            HopperShare.FromFlow(CloverSeed, Pounds(6), PoundsPerMinute(3), Percent(50)) };
         recorder.Call("a share of a hopper", () => shares[0]);
         recorder.Call("a mixed hopper", () => MixedHopper.Bounds(shares, Acres(1), Mph(3), Feet(15)));
         recorder.Call("a mixed hopper, kind by kind", () =>
@@ -226,11 +226,11 @@ internal static class SpreadingSums
                 new[] { new SeedingStep(SeedingAction.Cover) == new SeedingStep(SeedingAction.Cover),
                     new SeedingStep(SeedingAction.Cover) != new SeedingStep(SeedingAction.Press) });
         recorder.Call("a bucket weighed", () => MeasuredBucket.Weighed(Pounds(11.5)));
-        recorder.Call("a bucket by its volume", () => MeasuredBucket.OfVolume(Volume.FromUsGallons(5), PerBushel(60)));
+        recorder.Call("a bucket by its volume", () => MeasuredBucket.FromVolume(Volume.FromUsGallons(5), PerBushel(60)));
         recorder.Call("buckets of a weight", () => MeasuredBucket.Weighed(Pounds(11.5)).Count(Pounds(40)));
     }
 
-    private static Dictionary<string, object?> Short(SizeGroupPlan plan) => Named(
+    private static Dictionary<string, object?> Short(SizeGrouping plan) => Named(
         ("groups", plan.Groups.Select(g => (string.Join(", ", g.Kinds.Select(k => k.Name)), g.LargestToSmallest, g.Chaffy,
             g.SownBeforeCovering))),
         ("steps", plan.Steps.Select(s => s.Action)),
@@ -241,21 +241,21 @@ internal static class SpreadingSums
         foreach (var carrier in Carrier.All.AddRange(Carrier.Unchecked))
         {
             recorder.Add($"carrier {carrier.Id}", "", Carrier.Find(carrier.Id));
-            recorder.Call($"carrier {carrier.Id}: four parts", () => CarrierPlan.ForParts(PerAcre(5), 4, carrier));
+            recorder.Call($"carrier {carrier.Id}: four parts", () => CarrierMix.ForParts(PerAcre(5), 4, carrier));
             recorder.Call($"carrier {carrier.Id}: four parts, densities known",
-                () => CarrierPlan.ForParts(PerAcre(5), 4, carrier, PerBushel(60), PerBushel(110)));
+                () => CarrierMix.ForParts(PerAcre(5), 4, carrier, PerBushel(60), PerBushel(110)));
             recorder.Call($"carrier {carrier.Id}: a steady flow",
-                () => CarrierPlan.ForSteadyFlow(PerAcre(5), PoundsPerMinute(0.75), Mph(3), Feet(10), carrier));
+                () => CarrierMix.ForSteadyFlow(PerAcre(5), PoundsPerMinute(0.75), Mph(3), Feet(10), carrier));
             recorder.Call($"carrier {carrier.Id}: a flow that is steady already", () =>
-                CarrierPlan.ForSteadyFlow(PerAcre(25), PoundsPerMinute(0.75), Mph(3), Feet(10), carrier, PerBushel(60),
+                CarrierMix.ForSteadyFlow(PerAcre(25), PoundsPerMinute(0.75), Mph(3), Feet(10), carrier, PerBushel(60),
                     PerBushel(110)));
         }
 
         recorder.Call("carrier: parts by weight of parts by volume",
-            () => CarrierPlan.PartsByWeightOf(4, PerBushel(60), PerBushel(110)));
+            () => CarrierMix.PartsByWeightOf(4, PerBushel(60), PerBushel(110)));
         recorder.Call("carrier for an area",
-            () => CarrierPlan.ForParts(PerAcre(5), 4, Carrier.Find("dry-sand")).CarrierFor(Acres(0.25)));
+            () => CarrierMix.ForParts(PerAcre(5), 4, Carrier.Find("dry-sand")).CarrierFor(Acres(0.25)));
         recorder.Call("seed beside a carrier for an area",
-            () => CarrierPlan.ForParts(PerAcre(5), 4, Carrier.Find("dry-sand")).SeedFor(Acres(0.25)));
+            () => CarrierMix.ForParts(PerAcre(5), 4, Carrier.Find("dry-sand")).SeedFor(Acres(0.25)));
     }
 }

@@ -214,18 +214,18 @@ internal static class SystemSums
         foreach (var row in Enum.GetValues<CropRow>())
         {
             recorder.Call($"systems side by side for {Words(row)}",
-                () => Short(SystemComparison.Of(report, CropUse.CarriedOff(row, YieldOf(row)), Full)));
+                () => Short(SystemComparison.For(report, CropUse.CarriedOff(row, YieldOf(row)), Full)));
             recorder.Call($"systems side by side for {Words(row)}, all asked by name",
-                () => Short(SystemComparison.Of(report, CropUse.Browsed(row), Full, RecommendationSystems.Everything)));
+                () => Short(SystemComparison.For(report, CropUse.Browsed(row), Full, RecommendationSystems.Everything)));
         }
 
         recorder.Call("systems side by side, a row each",
             () =>
-                Short(SystemComparison.Of(report,
+                Short(SystemComparison.For(report,
                     system => system.Accepts[0].Crops[0] is var row && system.Id != "NI" ? CropUse.Browsed(row) : null, Full)));
         recorder.Call("systems at odds about phosphate",
             () =>
-                SystemComparison.Of(report, CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(120)),
+                SystemComparison.For(report, CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(120)),
                     Full).About(PlantNutrient.Phosphate)?.Difference);
     }
 

@@ -13,7 +13,7 @@ public class BagTests
     {
         Label = id,
         Kind = SampleBlends.Kind(id),
-        Analysis = SeedAnalysis.Of(Fraction.FromPercent(pure), Fraction.FromPercent(germination)),
+        Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(pure), Fraction.FromPercent(germination)),
         PricePerPound = price,
         Package = bag is { } pounds ? Mass.FromPounds(pounds) : null,
     };
@@ -21,7 +21,7 @@ public class BagTests
     private static TagComponent Named(string id, double pure, double germination, double hard = 0) => new()
     {
         Kind = SampleBlends.Kind(id),
-        Analysis = SeedAnalysis.Of(Fraction.FromPercent(pure), Fraction.FromPercent(germination), Fraction.FromPercent(hard)),
+        Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(pure), Fraction.FromPercent(germination), Fraction.FromPercent(hard)),
     };
 
     /// <summary>Oats 46.20, wheat 29.40, pea 14.70, crimson 4.90, turnip 1.96; other crop 1.50, inert 1.20, weed 0.14: a 50-lb bag that claims an acre.</summary>
@@ -105,9 +105,9 @@ public class BagTests
     [Fact]
     public void Whole_bags_change_what_the_blend_becomes()
     {
-        var oats = BlendComponent.Of(Lot("oats-spring", 0.50m, 100, 100, 50), PureRate(100));
-        var clover = BlendComponent.Of(Lot("ladino-clover", 5m, 100, 100, 5), PureRate(5));
-        var order = BagOrder.Of(Blend.FromSharesOfFullStand((oats, 0.4), (clover, 0.6)), Area.FromAcres(0.5));
+        var oats = BlendComponent.FromLot(Lot("oats-spring", 0.50m, 100, 100, 50), PureRate(100));
+        var clover = BlendComponent.FromLot(Lot("ladino-clover", 5m, 100, 100, 5), PureRate(5));
+        var order = BagOrder.For(Blend.FromSharesOfFullStand((oats, 0.4), (clover, 0.6)), Area.FromAcres(0.5));
 
         // 20 lb of oats is one 50-lb bag, 1.5 lb of clover one 5-lb bag: on half an acre 100 lb/ac and 10 lb/ac.
         Assert.Equal([1, 1], order.Lines.Select(l => l.Bags!.Value));
@@ -121,8 +121,8 @@ public class BagTests
     [Fact]
     public void Seed_sold_by_weight_is_bought_as_needed()
     {
-        var oats = BlendComponent.Of(Lot("oats-spring", 0.50m, 98, 90), PureRate(100));
-        var order = BagOrder.Of(Blend.FromSharesOfFullStand((oats, 1)), Area.FromAcres(0.5));
+        var oats = BlendComponent.FromLot(Lot("oats-spring", 0.50m, 98, 90), PureRate(100));
+        var order = BagOrder.For(Blend.FromSharesOfFullStand((oats, 1)), Area.FromAcres(0.5));
 
         Assert.Null(order.Lines[0].Bags);
         Assert.Equal(50 / 0.882, order.Lines[0].Bought.Pounds, 1e-9);
@@ -133,7 +133,7 @@ public class BagTests
     [Fact]
     public void A_missing_price_leaves_the_cost_open()
     {
-        var order = BagOrder.Of(Blend.FromSharesOfFullStand((SampleBlends.Broadcast("oats-spring", 100, 16_000), 1)), Area.FromAcres(1));
+        var order = BagOrder.For(Blend.FromSharesOfFullStand((SampleBlends.Broadcast("oats-spring", 100, 16_000), 1)), Area.FromAcres(1));
         Assert.Null(order.Cost);
     }
 
@@ -148,17 +148,17 @@ public class BagTests
             Area = Area.FromAcres(1),
             Lines = [new BlendWeight { Component = SampleBlends.Broadcast("ladino-clover", 5, 776_000), Weight = BulkSeedMass.FromPounds(ounces / 16) }],
         };
-        Assert.Equal(findings, BatchSpread.OfWeighing(batch, Mass.FromOunces(0.1)).Count(f => f.Code == "blend-coarse-scale"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => BatchSpread.OfWeighing(batch, Mass.Zero));
+        Assert.Equal(findings, BatchSpread.CheckWeighing(batch, Mass.FromOunces(0.1)).Count(f => f.Code == "blend-coarse-scale"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => BatchSpread.CheckWeighing(batch, Mass.Zero));
     }
 
     [Fact]
     public void A_quarter_pound_is_no_fair_sample_of_peas()
     {
         var blend = Blend.FromWeightShares(ApplicationRate.FromPoundsPerAcre(60), (SampleBlends.Drilled("austrian-winter-pea", 50, 2_800), Fraction.FromPercent(10)), (SampleBlends.Drilled("oats-spring", 90, 16_000), Fraction.FromPercent(90)));
-        Assert.Contains(BatchSpread.Of(blend, BulkSeedMass.FromPounds(0.25)).Findings, f => f.Code == "blend-small-batch");
-        Assert.Empty(BatchSpread.Of(blend, BulkSeedMass.FromPounds(1)).Findings);
-        Assert.Throws<ArgumentOutOfRangeException>(() => BatchSpread.Of(blend, default));
+        Assert.Contains(BatchSpread.For(blend, BulkSeedMass.FromPounds(0.25)).Findings, f => f.Code == "blend-small-batch");
+        Assert.Empty(BatchSpread.For(blend, BulkSeedMass.FromPounds(1)).Findings);
+        Assert.Throws<ArgumentOutOfRangeException>(() => BatchSpread.For(blend, default));
     }
 
     [Property]
@@ -166,7 +166,7 @@ public class BagTests
     {
         double bagPounds = bag.Pounds;
         var blend = Blend.FromSharesOfFullStand([.. sketch.Kinds.Select(k => (k.Component with { Lot = Lot(k.Component.Kind.Id, 1, 90, 90, bagPounds) }, k.Share))]);
-        var order = BagOrder.Of(blend, area);
+        var order = BagOrder.For(blend, area);
         return order.Lines.All(l => l.Bought.Pounds >= l.Needed.Pounds * (1 - 1e-8) && l.Bought.Pounds < l.Needed.Pounds * (1 + 1e-8) + bagPounds)
             && order.IfAllSown.Parts.Zip(blend.Parts).All(x => x.First.ShareOfFullStand.Chosen >= x.Second.ShareOfFullStand.Chosen * (1 - 1e-8));
     }

@@ -19,17 +19,17 @@ public class BlendAllocationTests
     [Fact]
     public void The_reports_on_a_blend_without_text_allocate_little()
     {
-        Assert.InRange(Allocations.BytesOf(() => CrowdingReport.Of(FallFour)), 1, 1_000);
-        Assert.InRange(Allocations.BytesOf(() => SeasonCoverage.Of(FallFour)), 1, 1_100);
-        Assert.InRange(Allocations.BytesOf(() => BatchSpread.Of(FallFour, BulkSeedMass.FromPounds(0.25))), 1, 550);
-        Assert.InRange(Allocations.BytesOf(() => Diversity.Of(FallFour, BlendMeasure.Stand)), 1, 160);
-        Assert.InRange(Allocations.BytesOf(() => BagOrder.Of(FallFour, Plot)), 1, 3_000);
+        Assert.InRange(Allocations.BytesOf(() => CrowdingReport.For(FallFour)), 1, 1_000);
+        Assert.InRange(Allocations.BytesOf(() => SeasonCoverage.For(FallFour)), 1, 1_100);
+        Assert.InRange(Allocations.BytesOf(() => BatchSpread.For(FallFour, BulkSeedMass.FromPounds(0.25))), 1, 550);
+        Assert.InRange(Allocations.BytesOf(() => Diversity.For(FallFour, BlendMeasure.Stand)), 1, 160);
+        Assert.InRange(Allocations.BytesOf(() => BagOrder.For(FallFour, Plot)), 1, 3_000);
     }
 
     [Fact]
     public void A_fit_without_text_allocates_little()
     {
         var batch = FallFour.WeighFor(Plot);
-        Assert.InRange(Allocations.BytesOf(() => BlendFit.Of(batch)), 1, 6_000);
+        Assert.InRange(Allocations.BytesOf(() => BlendFit.For(batch)), 1, 6_000);
     }
 }

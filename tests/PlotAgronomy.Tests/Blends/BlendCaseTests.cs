@@ -24,7 +24,7 @@ public class BlendCaseTests
     public void Crowded_brassicas_get_their_cautions_and_no_cap()
     {
         var blend = SampleBlends.TurnipRapeRadish();
-        var codes = CrowdingReport.Of(blend).Findings.Select(f => f.Code).ToArray();
+        var codes = CrowdingReport.For(blend).Findings.Select(f => f.Code).ToArray();
 
         Assert.Contains("blend-crowded", codes);
         Assert.Contains("blend-one-family", codes);
@@ -50,7 +50,7 @@ public class BlendCaseTests
     public void Full_stands_and_brassicas_over_their_cap_are_named()
     {
         var blend = SampleBlends.FiveDrilled();
-        var findings = CrowdingReport.Of(blend).Findings;
+        var findings = CrowdingReport.For(blend).Findings;
 
         Assert.Equal(2, findings.Count(f => f.Code == "blend-kind-is-full-stand"));
         Assert.Contains(findings, f => f.Code == "blend-group-over-cap" && f.Text.Contains("brassicas", StringComparison.Ordinal));
@@ -67,7 +67,7 @@ public class BlendCaseTests
         PracticeCase.AssertMatches("C49", "rye, share of seeds", blend.Parts[1].ShareOfLiveSeeds.Percent);
         PracticeCase.AssertMatches("C49", "seeds", blend.LiveSeedsPerSquareFoot);
         PracticeCase.AssertMatches("C49", "half acre", blend.WeighFor(Area.FromAcres(0.5)).Total.Pounds);
-        Assert.DoesNotContain(CrowdingReport.Of(blend).Findings, f => f.Code is "blend-crowded" or "blend-crowded-at-every-rate" or "blend-group-over-cap" or "blend-too-dense" or "blend-one-family");
+        Assert.DoesNotContain(CrowdingReport.For(blend).Findings, f => f.Code is "blend-crowded" or "blend-crowded-at-every-rate" or "blend-group-over-cap" or "blend-too-dense" or "blend-one-family");
     }
 
     [Fact]
@@ -80,6 +80,6 @@ public class BlendCaseTests
         PracticeCase.AssertMatches("C51", "times the rate", sown.StandTotal.Chosen);
         PracticeCase.AssertMatches("C51", "seeds", sown.LiveSeedsPerSquareFoot);
         PracticeCase.AssertMatches("C51", "enough", sown.AtStandTotal(1).WeighFor(Area.FromAcres(0.25)).Total.Pounds);
-        Assert.Contains(CrowdingReport.Of(sown).Findings, f => f.Code == "blend-crowded-at-every-rate");
+        Assert.Contains(CrowdingReport.For(sown).Findings, f => f.Code == "blend-crowded-at-every-rate");
     }
 }

@@ -16,7 +16,7 @@ public class BlendDocsTests
         // begin example
         var kinds = KindCatalog.Standard;
         BlendComponent Tagged(string kind, double purity, double viability) =>
-            BlendComponent.Of(kinds.Find(kind), SowingMethod.Broadcast) with { Purity = Fraction.FromPercent(purity), Viability = Fraction.FromPercent(viability) };
+            BlendComponent.FromKind(kinds.Find(kind), SowingMethod.Broadcast) with { Purity = Fraction.FromPercent(purity), Viability = Fraction.FromPercent(viability) };
 
         var blend = Blend.FromSharesOfFullStand(
             (Tagged("oats-spring", 98, 90), 0.40),
@@ -33,12 +33,12 @@ public class BlendDocsTests
             output.WriteLine($"weigh out {line}");
         }
 
-        foreach (var finding in CrowdingReport.Of(blend).Findings.Where(f => f.Severity != FindingSeverity.Note))
+        foreach (var finding in CrowdingReport.For(blend).Findings.Where(f => f.Severity != FindingSeverity.Note))
         {
             output.WriteLine(finding);
         }
 
-        foreach (var season in SeasonCoverage.Of(blend).Seasons)
+        foreach (var season in SeasonCoverage.For(blend).Seasons)
         {
             output.WriteLine($"{season.Season}: {(season.IsCovered ? "covered" : "a gap")}");
         }

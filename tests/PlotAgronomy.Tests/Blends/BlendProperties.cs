@@ -129,7 +129,7 @@ public class BlendProperties
         var backward = Blend.FromSharesOfFullStand([.. sketch.Kinds.Reverse()]);
         return Near.Equal(forward.StandTotal.Chosen, backward.StandTotal.Chosen) && Near.Equal(forward.BulkRate.PoundsPerAcre, backward.BulkRate.PoundsPerAcre)
             && forward.Parts.All(p => Near.Equal(p.ShareOfBulkWeight.Value, backward.PartOf(p.Kind).ShareOfBulkWeight.Value))
-            && CrowdingReport.Of(forward).Findings.Select(f => f.Code).Order().SequenceEqual(CrowdingReport.Of(backward).Findings.Select(f => f.Code).Order());
+            && CrowdingReport.For(forward).Findings.Select(f => f.Code).Order().SequenceEqual(CrowdingReport.For(backward).Findings.Select(f => f.Code).Order());
     }
 
     [Property]
@@ -164,15 +164,15 @@ public class BlendProperties
     [Property]
     public bool What_stands_already_only_adds(BlendSketch sketch, Fraction share)
     {
-        var clover = KindShare.Of(SampleBlends.Kind("ladino-clover"), share.Value);
-        var without = CrowdingReport.Of(sketch.Blend);
-        var with = CrowdingReport.Of(sketch.Blend, clover);
+        var clover = KindShare.FromShare(SampleBlends.Kind("ladino-clover"), share.Value);
+        var without = CrowdingReport.For(sketch.Blend);
+        var with = CrowdingReport.For(sketch.Blend, clover);
         return Near.Equal(without.Total.Chosen + share.Value, with.Total.Chosen) && with.Groups.All(g => without.Groups.Single(o => o.Group == g.Group).Share <= g.Share);
     }
 
     [Property]
     public bool Evenness_and_effective_kinds_stay_in_bounds(BlendSketch sketch) =>
-        Enum.GetValues<BlendMeasure>().Select(m => Diversity.Of(sketch.Blend, m)).All(d =>
+        Enum.GetValues<BlendMeasure>().Select(m => Diversity.For(sketch.Blend, m)).All(d =>
             d.Evenness is >= 0 and <= 1 + 1e-12 && d.EffectiveKinds >= 1 && d.EffectiveKinds <= d.Kinds * (1 + 1e-12) && d.Simpson is >= -1e-12 and < 1);
 
     private static bool Alike(Blend a, Blend b, double relative = 1e-12) =>

@@ -19,7 +19,7 @@ public sealed class BlendSketch(int[] numbers)
 
     public override string ToString() => string.Join(' ', numbers);
 
-    private static BlendComponent Component(int n, int i) => BlendComponent.Of(Sowable[(n + 7 * i) % Sowable.Length], SowingMethod.Drilled) with
+    private static BlendComponent Component(int n, int i) => BlendComponent.FromKind(Sowable[(n + 7 * i) % Sowable.Length], SowingMethod.Drilled) with
     {
         Purity = Fraction.FromPercent(100 - (n * 3 + i) % 60),
         Viability = Fraction.FromPercent(100 - (n * 5 + i) % 50),

@@ -64,8 +64,8 @@ public class BlendTests
     {
         Assert.Throws<ArgumentException>(() => Blend.FromSharesOfFullStand());
         Assert.Throws<ArgumentException>(() => Blend.FromSharesOfFullStand(SowingMethod.Broadcast));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Blend.FromSharesOfFullStand((SowingMethod)9, KindShare.Of(Oats.Kind, 1)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.Of(Oats.Kind, 0)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Blend.FromSharesOfFullStand((SowingMethod)9, KindShare.FromShare(Oats.Kind, 1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.FromShare(Oats.Kind, 0)));
         Assert.Throws<ArgumentException>(() => Blend.FromSharesOfFullStand((Oats, 0.5), (Oats, 0.5)));
     }
 
@@ -137,11 +137,11 @@ public class BlendTests
     public void Working_and_findings_print_alike_everywhere(string culture)
     {
         var blend = SampleBlends.TurnipRapeRadish();
-        string work = string.Join("\n", blend.ShowWork()), findings = string.Join("\n", CrowdingReport.Of(blend).Findings);
+        string work = string.Join("\n", blend.ShowWork()), findings = string.Join("\n", CrowdingReport.For(blend).Findings);
         using (new CultureScope(culture))
         {
             Assert.Equal(work, string.Join("\n", blend.ShowWork()));
-            Assert.Equal(findings, string.Join("\n", CrowdingReport.Of(blend).Findings));
+            Assert.Equal(findings, string.Join("\n", CrowdingReport.For(blend).Findings));
             Assert.Contains("26.3 live seeds", findings, StringComparison.Ordinal);
             Assert.Equal("1.5 full stands (0.72-2.63 over the published full rates)", blend.StandTotal.ToString());
         }
@@ -160,7 +160,7 @@ public class BlendTests
     [Fact]
     public void A_whole_tag_is_read_like_its_parts()
     {
-        static TagComponent Named(string id, double pure, double germination) => new() { Kind = SampleBlends.Kind(id), Analysis = SeedAnalysis.Of(Fraction.FromPercent(pure), Fraction.FromPercent(germination)) };
+        static TagComponent Named(string id, double pure, double germination) => new() { Kind = SampleBlends.Kind(id), Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(pure), Fraction.FromPercent(germination)) };
         var tag = new SeedTag { Components = [Named("oats-spring", 90, 90), Named("purple-top-turnip", 8, 85)], Inert = Fraction.FromPercent(2), IsTreated = true };
         var blend = Blend.FromTag(tag, ApplicationRate.FromPoundsPerAcre(40), SowingMethod.Broadcast);
 
@@ -174,7 +174,7 @@ public class BlendTests
     [Fact]
     public void Figures_from_memory_are_said_once_for_the_whole_blend()
     {
-        var blend = Blend.FromSharesOfFullStand([.. new[] { "balansa-clover", "austrian-winter-pea", "triticale" }.Select(id => (BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Drilled), 0.3))]);
+        var blend = Blend.FromSharesOfFullStand([.. new[] { "balansa-clover", "austrian-winter-pea", "triticale" }.Select(id => (BlendComponent.FromKind(SampleBlends.Kind(id), SowingMethod.Drilled), 0.3))]);
         Assert.Single(blend.Findings, f => f.Code == "data-from-memory" && f.Text.Contains("seed counts", StringComparison.Ordinal));
     }
 }

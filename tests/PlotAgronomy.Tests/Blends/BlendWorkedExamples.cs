@@ -41,7 +41,7 @@ public class BlendWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         var measure = row.Text("item") switch { "bulk" => BlendMeasure.BulkWeight, "seeds" => BlendMeasure.LiveSeeds, _ => BlendMeasure.Stand };
-        var diversity = Diversity.Of(SampleBlends.Find(row.Text("blend")), measure);
+        var diversity = Diversity.For(SampleBlends.Find(row.Text("blend")), measure);
         WorkedExamples.AssertMatches(row, row.Text("quantity") switch
         {
             "shannon" => diversity.Shannon,
@@ -59,7 +59,7 @@ public class BlendWorkedExamples
         var counted = SampleBlends.Drilled("austrian-winter-pea", 50, inputs[2]);
         var rest = SampleBlends.Drilled("oats-spring", 90, 16_000);
         var blend = Blend.FromWeightShares(ApplicationRate.FromPoundsPerAcre(60), (counted, Fraction.FromPercent(inputs[0])), (rest, Fraction.FromPercent(100 - inputs[0])));
-        var spread = BatchSpread.Of(blend, BulkSeedMass.FromPounds(inputs[1])).Kinds[0];
+        var spread = BatchSpread.For(blend, BulkSeedMass.FromPounds(inputs[1])).Kinds[0];
         WorkedExamples.AssertMatches(row, row.Text("quantity") switch
         {
             "count" => spread.LiveSeeds,
@@ -82,7 +82,7 @@ public class BlendWorkedExamples
         var row = WorkedExamples.Find(File, id);
         var rates = Rates(row.Text("item"));
         var range = Range(rates, "alone");
-        var component = BlendComponent.Of(SampleBlends.Unlisted("Listed", rates.Number("seeds_per_lb")), range.Middle) with { FullRange = range };
+        var component = BlendComponent.FromKind(SampleBlends.Unlisted("Listed", rates.Number("seeds_per_lb")), range.Middle) with { FullRange = range };
         var blend = Blend.FromLiveRates((component, Range(rates, "mixed").Middle));
         WorkedExamples.AssertMatches(row, blend.StandTotal.Chosen);
     }
@@ -92,7 +92,7 @@ public class BlendWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         var kind = SampleBlends.Unlisted("Listed", Rates(row.Text("item")).Number("seeds_per_lb"));
-        var blend = Blend.FromLiveRates((BlendComponent.Of(kind, PureLiveSeedRate.DrilledPoundsPerAcre(10)), PureLiveSeedRate.DrilledPoundsPerAcre(1)));
+        var blend = Blend.FromLiveRates((BlendComponent.FromKind(kind, PureLiveSeedRate.DrilledPoundsPerAcre(10)), PureLiveSeedRate.DrilledPoundsPerAcre(1)));
         WorkedExamples.AssertMatches(row, blend.LiveSeedsPerSquareFoot);
     }
 
@@ -101,7 +101,7 @@ public class BlendWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         var blend = Blend.FromLiveRates([.. SampleBlends.Sandyland().Parts.Select(p => (Priced(p.Component), p.LiveRate))]);
-        var order = BagOrder.Of(blend, Area.FromAcres(1));
+        var order = BagOrder.For(blend, Area.FromAcres(1));
         decimal cost = row.TextOrNull("item") is { } kind ? order.Lines.Single(l => l.Component.Kind.Id == kind).Cost!.Value : order.Cost!.Value;
         WorkedExamples.AssertMatches(row, (double)cost);
     }
@@ -112,7 +112,7 @@ public class BlendWorkedExamples
         {
             Label = component.Kind.Id,
             Kind = component.Kind,
-            Analysis = SeedAnalysis.Of(Fraction.One, Fraction.One),
+            Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One),
             PricePerPound = (decimal)WorkedExamples.Find(File, $"cost-{component.Kind.Id}").Number("quantity"),
         },
     };

@@ -5,9 +5,9 @@ namespace PlotAgronomy.Tests.Blends;
 
 public class CrowdingTests
 {
-    private static string[] CodesOf(Blend blend, params KindShare[] standing) => [.. CrowdingReport.Of(blend, standing).Findings.Select(f => f.Code)];
+    private static string[] CodesOf(Blend blend, params KindShare[] standing) => [.. CrowdingReport.For(blend, standing).Findings.Select(f => f.Code)];
 
-    private static BlendComponent Of(string id) => BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Broadcast);
+    private static BlendComponent Of(string id) => BlendComponent.FromKind(SampleBlends.Kind(id), SowingMethod.Broadcast);
 
     [Theory]
     [InlineData(0.24, "")]
@@ -26,7 +26,7 @@ public class CrowdingTests
     {
         var blend = Blend.FromSharesOfFullStand((Of("rape-dwarf-essex"), 0.4), (Of("purple-top-turnip"), 0.4), (Of("daikon-radish"), 0.2));
         Assert.DoesNotContain(CodesOf(blend), c => c.StartsWith("blend-group", StringComparison.Ordinal));
-        Assert.False(Assert.Single(CrowdingReport.Of(blend).Groups).Applies);
+        Assert.False(Assert.Single(CrowdingReport.For(blend).Groups).Applies);
     }
 
     [Fact]
@@ -34,14 +34,14 @@ public class CrowdingTests
     {
         var blend = Blend.FromSharesOfFullStand((Of("rape-dwarf-essex"), 0.4));
         Assert.DoesNotContain("blend-group-over-cap", CodesOf(blend));
-        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.Of(SampleBlends.Kind("ladino-clover"), 0.5)));
+        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.FromShare(SampleBlends.Kind("ladino-clover"), 0.5)));
     }
 
     [Fact]
     public void Rape_that_stands_already_counts_in_its_group()
     {
         var blend = Blend.FromSharesOfFullStand((Of("ladino-clover"), 0.6), (Of("purple-top-turnip"), 0.2));
-        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.Of(SampleBlends.Kind("rape-dwarf-essex"), 0.2)));
+        Assert.Contains("blend-group-over-cap", CodesOf(blend, KindShare.FromShare(SampleBlends.Kind("rape-dwarf-essex"), 0.2)));
     }
 
     [Fact]
@@ -95,8 +95,8 @@ public class CrowdingTests
     [Fact]
     public void A_full_rate_of_the_users_own_outside_the_range_is_said()
     {
-        var outside = BlendComponent.Of(SampleBlends.Kind("ladino-clover"), SampleBlends.LiveBroadcast(8.1));
-        var inside = BlendComponent.Of(SampleBlends.Kind("ladino-clover"), SampleBlends.LiveBroadcast(8));
+        var outside = BlendComponent.FromKind(SampleBlends.Kind("ladino-clover"), SampleBlends.LiveBroadcast(8.1));
+        var inside = BlendComponent.FromKind(SampleBlends.Kind("ladino-clover"), SampleBlends.LiveBroadcast(8));
         Assert.Contains(Blend.FromSharesOfFullStand((outside, 0.5)).Findings, f => f.Code == "blend-own-full-rate");
         Assert.DoesNotContain(Blend.FromSharesOfFullStand((inside, 0.5)).Findings, f => f.Code == "blend-own-full-rate");
     }

@@ -17,11 +17,11 @@ public class FitTests
 
     public static TheoryData<string> EveryClover => [.. Clovers];
 
-    private static BlendComponent Of(string id) => BlendComponent.Of(SampleBlends.Kind(id), SowingMethod.Broadcast);
+    private static BlendComponent Of(string id) => BlendComponent.FromKind(SampleBlends.Kind(id), SowingMethod.Broadcast);
 
     private static Blend BlendOf(params (string Id, double Share)[] kinds) => Blend.FromSharesOfFullStand([.. kinds.Select(k => (Of(k.Id), k.Share))]);
 
-    private static BlendFit Fit(Blend blend, PlotConditions? conditions = null) => BlendFit.Of(blend.WeighFor(Area.FromAcres(0.5)), conditions);
+    private static BlendFit Fit(Blend blend, PlotConditions? conditions = null) => BlendFit.For(blend.WeighFor(Area.FromAcres(0.5)), conditions);
 
     private static string[] CodesOf(Blend blend, PlotConditions? conditions = null) => [.. Fit(blend, conditions).Findings.Select(f => f.Code)];
 
@@ -42,8 +42,8 @@ public class FitTests
     [Fact]
     public void Kinds_with_no_ph_in_common_are_apart()
     {
-        var sour = SampleBlends.Kind("oats-spring") with { Ph = new PhTolerance { MinimumPh = 4, BestPhFrom = 4.5, BestPhTo = 5, MaximumPh = 5.5, Evidence = KindEvidence.OfTheUser("invented") } };
-        var blend = Blend.FromSharesOfFullStand((BlendComponent.Of(sour, SowingMethod.Broadcast), 0.5), (Of("alfalfa"), 0.5));
+        var sour = SampleBlends.Kind("oats-spring") with { Ph = new PhTolerance { MinimumPh = 4, BestPhFrom = 4.5, BestPhTo = 5, MaximumPh = 5.5, Evidence = KindEvidence.FromUser("invented") } };
+        var blend = Blend.FromSharesOfFullStand((BlendComponent.FromKind(sour, SowingMethod.Broadcast), 0.5), (Of("alfalfa"), 0.5));
         Assert.Null(Fit(blend).LowestPh);
         Assert.Contains("blend-ph-apart", CodesOf(blend));
     }
@@ -89,7 +89,7 @@ public class FitTests
     [Theory, MemberData(nameof(EveryClover))]
     public void The_spreading_room_parts_oats_and_clover_alike(string clover)
     {
-        HopperKind[] kinds = [HopperKind.Of(SampleBlends.Kind(clover)), HopperKind.Of(SampleBlends.Kind("oats-spring"))];
+        HopperKind[] kinds = [HopperKind.FromKind(SampleBlends.Kind(clover)), HopperKind.FromKind(SampleBlends.Kind("oats-spring"))];
         Assert.Equal(2, SizeGroups.Arrange(kinds).Groups.Length);
     }
 
@@ -97,7 +97,7 @@ public class FitTests
     public void One_hopper_of_kinds_with_no_depth_in_common_says_so()
     {
         // Radish 0.25-0.75 in, eastern gamagrass 1-1.5 in: both are covered, and their seeds are alike in size.
-        var fit = Fit(Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.Of(SampleBlends.Kind("daikon-radish"), 0.3), KindShare.Of(SampleBlends.Kind("eastern-gamagrass"), 0.5)));
+        var fit = Fit(Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.FromShare(SampleBlends.Kind("daikon-radish"), 0.3), KindShare.FromShare(SampleBlends.Kind("eastern-gamagrass"), 0.5)));
         Assert.Null(Assert.Single(fit.Passes).Shallowest);
         Assert.Contains(fit.Findings, f => f.Code == "blend-pass-depths-apart");
         Assert.DoesNotContain("blend-pass-depths-apart", CodesOf(BlendOf(("daikon-radish", 0.3), ("winter-wheat", 0.5))));
@@ -137,7 +137,7 @@ public class FitTests
     [Fact]
     public void Clover_that_stands_already_fixes_too()
     {
-        var standing = new PlotConditions { Standing = [KindShare.Of(SampleBlends.Kind("ladino-clover"), 0.25)] };
+        var standing = new PlotConditions { Standing = [KindShare.FromShare(SampleBlends.Kind("ladino-clover"), 0.25)] };
         Assert.Equal(30, Fit(BlendOf(("oats-spring", 0.5)), standing).NitrogenFixed.PoundsPerAcre, 1e-9);
     }
 
@@ -207,7 +207,7 @@ public class FitTests
     public void Each_legume_names_its_inoculant_and_amount()
     {
         var batch = Blend.FromBatch(Area.FromAcres(1), (Of("austrian-winter-pea"), BulkSeedMass.FromPounds(25)), (Of("ladino-clover"), BulkSeedMass.FromPounds(4)), (Of("oats-spring"), BulkSeedMass.FromPounds(40))).WeighFor(Area.FromAcres(1));
-        var fit = BlendFit.Of(batch);
+        var fit = BlendFit.For(batch);
         Mass generous = fit.Inoculants[0].AtThoroughRate;
         double ounces = generous.Ounces;
 
@@ -215,7 +215,7 @@ public class FitTests
         Assert.Equal(6, ounces, 1e-9);
         Assert.Contains(fit.Findings, f => f.Code == "blend-inoculants");
         var inoculated = Blend.FromBatch(Area.FromAcres(1), (Of("ladino-clover") with { IsInoculated = true }, BulkSeedMass.FromPounds(4)));
-        Assert.Empty(BlendFit.Of(inoculated.WeighFor(Area.FromAcres(1))).Inoculants);
+        Assert.Empty(BlendFit.For(inoculated.WeighFor(Area.FromAcres(1))).Inoculants);
     }
 
     [Fact]
@@ -223,7 +223,7 @@ public class FitTests
     {
         // South: crimson Aug 1 - Oct 31 and Sep 1 - Oct 15; wheat Aug 1 - Sep 30, Aug 15 - Oct 15 and Sep 1 - Nov 1.
         var blend = BlendOf(("crimson-clover", 0.5), ("winter-wheat", 0.4));
-        var range = Assert.Single(CommonDates.Of(blend, PlantingRegion.South).Ranges);
+        var range = Assert.Single(CommonDates.For(blend, PlantingRegion.South).Ranges);
         Assert.Equal((8, 1), (range.From.Month, range.From.Day));
         Assert.Equal((10, 31), (range.To.Month, range.To.Day));
         PlotConditions On(int month, int day) => new() { Region = PlantingRegion.South, SowingDay = new DateOnly(2026, month, day) };
@@ -237,7 +237,7 @@ public class FitTests
     {
         // South: wheat from August 1, browntop millet April to July (Mississippi).
         var blend = BlendOf(("browntop-millet", 0.5), ("winter-wheat", 0.4));
-        Assert.Empty(CommonDates.Of(blend, PlantingRegion.South).Ranges);
+        Assert.Empty(CommonDates.For(blend, PlantingRegion.South).Ranges);
         Assert.Contains("blend-no-common-day", CodesOf(blend, new PlotConditions { Region = PlantingRegion.South }));
     }
 
@@ -255,10 +255,10 @@ public class FitTests
         string Report()
         {
             var fit = Fit(BlendOf(("ladino-clover", 0.55), ("winter-wheat", 0.45), ("purple-top-turnip", 0.35)), conditions);
-            var seasons = SeasonCoverage.Of(fit.Batch.Blend);
+            var seasons = SeasonCoverage.For(fit.Batch.Blend);
             return string.Join("\n", [.. fit.Findings.Select(f => f.ToString()), .. fit.ShowWork().Select(w => w.ToString()), .. seasons.Findings.Select(f => f.ToString()), .. seasons.ShowWork().Select(w => w.ToString()),
-                .. BagOrder.Of(fit.Batch.Blend, Area.FromAcres(0.35)).ShowWork().Select(w => w.ToString()), .. BatchSpread.Of(fit.Batch.Blend, BulkSeedMass.FromPounds(0.5)).ShowWork().Select(w => w.ToString()),
-                Diversity.Of(fit.Batch.Blend, BlendMeasure.LiveSeeds).ToString()]);
+                .. BagOrder.For(fit.Batch.Blend, Area.FromAcres(0.35)).ShowWork().Select(w => w.ToString()), .. BatchSpread.For(fit.Batch.Blend, BulkSeedMass.FromPounds(0.5)).ShowWork().Select(w => w.ToString()),
+                Diversity.For(fit.Batch.Blend, BlendMeasure.LiveSeeds).ToString()]);
         }
 
         string here = Report();

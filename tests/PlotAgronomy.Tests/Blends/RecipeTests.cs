@@ -19,7 +19,7 @@ public sealed class RecipeSketch(int[] numbers)
 
     internal SeedLot[] Lots => [.. numbers.Select((n, i) => RecipeTests.Lot(Sowable[(n * 13 + i * 5) % Sowable.Length], 0.40m + n % 57 * 0.11m, 70 + n % 30, $"lot {i}"))];
 
-    internal RecipeGoals Goals => new()
+    internal RecipeRequest Goals => new()
     {
         Area = Area.FromAcres(0.25 + numbers[0] % 8 * 0.25),
         Method = SowingMethod.Broadcast,
@@ -49,7 +49,7 @@ public class RecipeTests
         Lot("purple-top-turnip", 2.90m, 90), Lot("rape-dwarf-essex", 2.40m, 92), Lot("daikon-radish", 2.75m, 92), Lot("annual-ryegrass", 0.95m, 90),
     ];
 
-    private static RecipeGoals Goals(params SeasonOfUse[] seasons) => new() { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Seasons = [.. seasons] };
+    private static RecipeRequest Goals(params SeasonOfUse[] seasons) => new() { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Seasons = [.. seasons] };
 
     internal static SeedLot Lot(string id, decimal price, double germination) => Lot(SampleBlends.Kind(id), price, germination, id);
 
@@ -57,7 +57,7 @@ public class RecipeTests
     {
         Label = label,
         Kind = kind,
-        Analysis = SeedAnalysis.Of(Fraction.FromPercent(98), Fraction.FromPercent(germination)),
+        Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(germination)),
         PricePerPound = price,
     };
 
@@ -68,7 +68,7 @@ public class RecipeTests
 
         Assert.NotNull(proposal.Recipe);
         Assert.Equal(5, proposal.Recipe.Coverage.Covered);
-        AssertMeetsGoals(proposal.Recipe, proposal.Goals);
+        AssertMeetsGoals(proposal.Recipe, proposal.Request);
         Assert.Equal(proposal.Recipe.Blend.Parts.Length, proposal.Recipe.Reasons.Length);
     }
 
@@ -87,7 +87,7 @@ public class RecipeTests
     {
         var goals = Goals(SeasonOfUse.Spring, SeasonOfUse.LateWinter);
         decimal cost = RecipeProposal.Find(goals, Shelf).Recipe!.Cost;
-        RecipeGoals With(decimal budget) => new() { Area = goals.Area, Method = goals.Method, Seasons = goals.Seasons, Budget = budget };
+        RecipeRequest With(decimal budget) => new() { Area = goals.Area, Method = goals.Method, Seasons = goals.Seasons, Budget = budget };
 
         Assert.NotNull(RecipeProposal.Find(With(cost), Shelf).Recipe);
         var over = RecipeProposal.Find(With(cost - 0.01m), Shelf);
@@ -107,7 +107,7 @@ public class RecipeTests
     [Fact]
     public void Lots_that_do_not_fit_the_plot_are_named_with_their_reason()
     {
-        var goals = new RecipeGoals { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor };
+        var goals = new RecipeRequest { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor };
         var excluded = RecipeProposal.Find(goals, [.. Shelf, Lot("cereal-rye", 0.60m, 88), new SeedLot { Label = "no price", Kind = SampleBlends.Kind("cereal-rye"), Analysis = Shelf[0].Analysis }]).Excluded;
 
         Assert.Contains(excluded, e => e.Lot.Kind.Id == "ladino-clover" && e.Reason.Contains("pH 5.8-8", StringComparison.Ordinal));
@@ -119,9 +119,9 @@ public class RecipeTests
     [Fact]
     public void What_stands_already_is_not_sown_again()
     {
-        var clover = KindShare.Of(SampleBlends.Kind("ladino-clover"), 0.6);
+        var clover = KindShare.FromShare(SampleBlends.Kind("ladino-clover"), 0.6);
         var bare = RecipeProposal.Find(Goals(Enum.GetValues<SeasonOfUse>()), Shelf).Recipe!;
-        var goals = new RecipeGoals { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Seasons = [.. Enum.GetValues<SeasonOfUse>()], Standing = [clover] };
+        var goals = new RecipeRequest { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Seasons = [.. Enum.GetValues<SeasonOfUse>()], Standing = [clover] };
         var over = RecipeProposal.Find(goals, Shelf).Recipe!;
 
         Assert.True(over.Cost < bare.Cost);
@@ -133,7 +133,7 @@ public class RecipeTests
     public void Whole_packages_are_costed_beside_the_weights()
     {
         SeedLot[] bagged = [Bagged(Lot("oats-spring", 0.50m, 90), 50), Lot("medium-red-clover", 3.20m, 88)];
-        RecipeProposal Find(decimal? budget) => RecipeProposal.Find(new RecipeGoals { Area = Area.FromAcres(0.25), Method = SowingMethod.Broadcast, MinimumKinds = 2, Budget = budget }, bagged);
+        RecipeProposal Find(decimal? budget) => RecipeProposal.Find(new RecipeRequest { Area = Area.FromAcres(0.25), Method = SowingMethod.Broadcast, MinimumKinds = 2, Budget = budget }, bagged);
         var recipe = Find(null).Recipe!;
         double oats = recipe.Batch.Lines.Single(l => l.Component.Kind.Id == "oats-spring").Weight.Pounds;
 
@@ -153,15 +153,15 @@ public class RecipeTests
     [Fact]
     public void Goals_that_contradict_themselves_are_refused()
     {
-        Assert.Throws<ArgumentException>(() => RecipeProposal.Find(new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, TotalFrom = 1.3 }, Shelf));
+        Assert.Throws<ArgumentException>(() => RecipeProposal.Find(new RecipeRequest { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, TotalFrom = 1.3 }, Shelf));
         Assert.Throws<ArgumentException>(() => RecipeProposal.Find(Goals(), []));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeGoals { Area = Area.FromAcres(0), Method = SowingMethod.Broadcast });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, Budget = -1 });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, Step = 0.009 });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, Step = double.NaN });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, TotalTo = 3.1 });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, MinimumKinds = 0 });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeGoals { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, SeasonShare = 0 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeRequest { Area = Area.FromAcres(0), Method = SowingMethod.Broadcast });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeRequest { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, Budget = -1 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeRequest { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, Step = 0.009 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeRequest { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, Step = double.NaN });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeRequest { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, TotalTo = 3.1 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeRequest { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, MinimumKinds = 0 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RecipeRequest { Area = Area.FromAcres(1), Method = SowingMethod.Broadcast, SeasonShare = 0 });
     }
 
     [Property(Arbitrary = [typeof(RecipeArbitraries)], MaxTest = 40)]
@@ -207,38 +207,38 @@ public class RecipeTests
         Assert.True(SameCost(tried, RecipeProposal.Find(goals, lots).Recipe?.Cost));
     }
 
-    private static RecipeGoals InQuarters(Area area, int kinds, ImmutableArray<SeasonOfUse> seasons) =>
+    private static RecipeRequest InQuarters(Area area, int kinds, ImmutableArray<SeasonOfUse> seasons) =>
         new() { Area = area, Method = SowingMethod.Broadcast, Seasons = seasons, MinimumKinds = kinds, Step = 0.25, SmallestShare = 0.25, TotalTo = 1.5 };
 
     private static bool SameCost(decimal? tried, decimal? found) =>
         tried is null ? found is null : found is not null && Math.Abs(tried.Value - found.Value) <= 1e-9m * tried.Value;
 
     /// <summary>Every choice of shares in quarters of a full stand, for five kinds, tried one by one.</summary>
-    private static decimal? CheapestByTrying(RecipeGoals goals, SeedLot[] lots)
+    private static decimal? CheapestByTrying(RecipeRequest goals, SeedLot[] lots)
     {
         decimal? cheapest = null;
         for (int code = 1; code < 3125; code++)
         {
-            var kinds = lots.Select((l, i) => (Component: BlendComponent.Of(l, goals.Method), Share: 0.25 * (code / (int)Math.Pow(5, i) % 5))).Where(k => k.Share > 0).ToArray();
+            var kinds = lots.Select((l, i) => (Component: BlendComponent.FromLot(l, goals.Method), Share: 0.25 * (code / (int)Math.Pow(5, i) % 5))).Where(k => k.Share > 0).ToArray();
             if (kinds.Length < goals.MinimumKinds || kinds.Sum(k => k.Share) is < 1 or > 1.5)
             {
                 continue;
             }
 
             var blend = Blend.FromSharesOfFullStand(kinds);
-            if (CrowdingReport.Of(blend).Groups.Any(g => g.IsOverCap) || goals.Seasons.Any(s => !SeasonCoverage.Of(blend).Covers(s)))
+            if (CrowdingReport.For(blend).Groups.Any(g => g.IsOverCap) || goals.Seasons.Any(s => !SeasonCoverage.For(blend).Covers(s)))
             {
                 continue;
             }
 
-            decimal cost = BagOrder.Of(blend, goals.Area).Cost!.Value;
+            decimal cost = BagOrder.For(blend, goals.Area).Cost!.Value;
             cheapest = cheapest is null || cost < cheapest ? cost : cheapest;
         }
 
         return cheapest;
     }
 
-    private static void AssertMeetsGoals(Recipe recipe, RecipeGoals goals, bool seasonsToo = true)
+    private static void AssertMeetsGoals(Recipe recipe, RecipeRequest goals, bool seasonsToo = true)
     {
         var parts = recipe.Blend.Parts;
         double standing = goals.Standing.Sum(s => s.ShareOfFullStand);
@@ -247,7 +247,7 @@ public class RecipeTests
         Assert.True(parts.Length >= goals.MinimumKinds);
         Assert.True(parts.Select(p => p.Kind.Family).Distinct().Count() >= goals.MinimumFamilies);
         Assert.All(parts, p => Assert.InRange(p.ShareOfFullStand.Chosen, goals.SmallestShare - 1e-9, goals.LargestShare + 1e-9));
-        Assert.DoesNotContain(CrowdingReport.Of(recipe.Blend, goals.Standing).Groups, g => g.IsOverCap);
+        Assert.DoesNotContain(CrowdingReport.For(recipe.Blend, goals.Standing).Groups, g => g.IsOverCap);
         if (seasonsToo)
         {
             Assert.All(goals.Seasons, s => Assert.True(parts.Where(p => p.Kind.Seasons!.In(s) >= UseRating.Medium).Sum(p => p.ShareOfFullStand.Chosen)

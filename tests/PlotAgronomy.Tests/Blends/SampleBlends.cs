@@ -17,10 +17,10 @@ internal static class SampleBlends
     };
 
     internal static BlendComponent Drilled(string id, double full, double seedsPerPound) =>
-        BlendComponent.Of(Kind(id), PureLiveSeedRate.DrilledPoundsPerAcre(full)) with { SeedsPerPound = seedsPerPound };
+        BlendComponent.FromKind(Kind(id), PureLiveSeedRate.DrilledPoundsPerAcre(full)) with { SeedsPerPound = seedsPerPound };
 
     internal static BlendComponent Broadcast(string id, double full, double seedsPerPound) =>
-        BlendComponent.Of(Kind(id), PureLiveSeedRate.BroadcastPoundsPerAcre(full)) with { SeedsPerPound = seedsPerPound };
+        BlendComponent.FromKind(Kind(id), PureLiveSeedRate.BroadcastPoundsPerAcre(full)) with { SeedsPerPound = seedsPerPound };
 
     internal static BlendComponent Tagged(this BlendComponent component, double purityPercent, double viabilityPercent) =>
         component with { Purity = Fraction.FromPercent(purityPercent), Viability = Fraction.FromPercent(viabilityPercent) };
@@ -92,8 +92,8 @@ internal static class SampleBlends
     private static BlendComponent Viable(this BlendComponent component, double percent) => component with { Viability = Fraction.FromPercent(percent) };
 
     private static BlendComponent FactorOnce(string id, double drilled, double seedsPerPound) =>
-        BlendComponent.Of(Kind(id), SurfaceSowing.BroadcastFrom(LiveDrilled(drilled), SeedbedCover.CoveredAndRolled)) with { SeedsPerPound = seedsPerPound };
+        BlendComponent.FromKind(Kind(id), SurfaceSowing.BroadcastFrom(LiveDrilled(drilled), SeedbedCover.CoveredAndRolled)) with { SeedsPerPound = seedsPerPound };
 
     private static (BlendComponent, PureLiveSeedRate) Native(string name, double pounds, double seedsPerPound) =>
-        (BlendComponent.Of(Unlisted(name, seedsPerPound), PureLiveSeedRate.DrilledPoundsPerAcre(10)), PureLiveSeedRate.DrilledPoundsPerAcre(pounds));
+        (BlendComponent.FromKind(Unlisted(name, seedsPerPound), PureLiveSeedRate.DrilledPoundsPerAcre(10)), PureLiveSeedRate.DrilledPoundsPerAcre(pounds));
 }

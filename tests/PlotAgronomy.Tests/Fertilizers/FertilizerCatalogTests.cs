@@ -47,7 +47,7 @@ public class FertilizerCatalogTests
     [Fact]
     public void Messages_speak_of_compounds_in_words()
     {
-        var problem = Assert.Throws<ArgumentOutOfRangeException>(() => FertilizerAnalysis.OfGrade("36-0-0").RequirePossibleFor(FertilizerSubstance.AmmoniumNitrate));
+        var problem = Assert.Throws<ArgumentOutOfRangeException>(() => FertilizerAnalysis.FromGrade("36-0-0").RequirePossibleFor(FertilizerSubstance.AmmoniumNitrate));
         Assert.Contains("no ammonium nitrate holds more", problem.Message, StringComparison.Ordinal);
     }
 }

@@ -23,10 +23,10 @@ public class FertilizerDocExample
     private static void Example(TextWriter output)
     {
         // begin example
-        var shelf = FertilizerShelf.Of(
-            FertilizerProduct.Create("triple superphosphate", FertilizerAnalysis.OfGrade("0-46-0"), Mass.FromPounds(50), 33),
-            FertilizerProduct.Create("potash", FertilizerAnalysis.OfGrade("0-0-60"), Mass.FromPounds(50), 26),
-            FertilizerProduct.Create("balanced", FertilizerAnalysis.OfGrade("13-13-13"), Mass.FromPounds(50), 19));
+        var shelf = FertilizerShelf.FromProducts(
+            FertilizerProduct.Create("triple superphosphate", FertilizerAnalysis.FromGrade("0-46-0"), Mass.FromPounds(50), 33),
+            FertilizerProduct.Create("potash", FertilizerAnalysis.FromGrade("0-0-60"), Mass.FromPounds(50), 26),
+            FertilizerProduct.Create("balanced", FertilizerAnalysis.FromGrade("13-13-13"), Mass.FromPounds(50), 19));
 
         // A clover stand: phosphate and potash are needed, nitrogen is capped.
         var need = PlotNeed.Stated(
@@ -34,7 +34,7 @@ public class FertilizerDocExample
             NutrientTarget.Create(PlantNutrient.Phosphate, ApplicationRate.FromPoundsPerAcre(60), null, "soil test low"),
             NutrientTarget.Create(PlantNutrient.Potash, ApplicationRate.FromPoundsPerAcre(90), null, "soil test low"));
 
-        PurchasePlan plan = shelf.Cheapest(need, Area.FromAcres(0.6));
+        Purchase plan = shelf.Cheapest(need, Area.FromAcres(0.6));
         foreach (var line in plan.ShowWork())
         {
             output.WriteLine(line);

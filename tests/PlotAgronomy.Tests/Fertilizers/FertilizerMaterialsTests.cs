@@ -100,8 +100,8 @@ public class FertilizerMaterialsTests
     public void Some_crops_take_no_fertilizer_at_the_seed()
     {
         var soybean = SeedPlacedLimit.All.Single(l => l.Crop == SeedRowCrop.Soybean);
-        Assert.Equal(0, soybean.MostProduct(FertilizerAnalysis.OfGrade("11-52-0"))!.Value.PoundsPerAcre);
-        Assert.Null(SeedPlacedLimit.All.First(l => l.Crop == SeedRowCrop.Corn).MostProduct(FertilizerAnalysis.OfGrade("0-46-0")));
+        Assert.Equal(0, soybean.MostProduct(FertilizerAnalysis.FromGrade("11-52-0"))!.Value.PoundsPerAcre);
+        Assert.Null(SeedPlacedLimit.All.First(l => l.Crop == SeedRowCrop.Corn).MostProduct(FertilizerAnalysis.FromGrade("0-46-0")));
         Assert.All(SeedPlacedLimit.All.Where(l => l.Crop is SeedRowCrop.SmallSeededLegumes or SeedRowCrop.Brassicas), l => Assert.Equal(ApplicationRate.Zero, l.Limit));
         Assert.Equal(70, SeedPlacedLimit.All.Single(l => l.Crop == SeedRowCrop.GrainSorghum).PartOfCornLimit!.Value.Percent, 9);
     }

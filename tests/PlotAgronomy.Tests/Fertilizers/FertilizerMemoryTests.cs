@@ -7,7 +7,7 @@ namespace PlotAgronomy.Tests.Fertilizers;
 
 public class FertilizerMemoryTests
 {
-    private static readonly FertilizerProduct Grade = FertilizerProduct.Create("a bag", FertilizerAnalysis.Of(10, 10, 10), Mass.FromPounds(50), 20m);
+    private static readonly FertilizerProduct Grade = FertilizerProduct.Create("a bag", FertilizerAnalysis.FromPercent(10, 10, 10), Mass.FromPounds(50), 20m);
 
     private static readonly PlotNeed Need = PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 40), Target(PlantNutrient.Potash, 60));
 
@@ -16,7 +16,7 @@ public class FertilizerMemoryTests
     {
         var rate = ApplicationRate.FromPoundsPerAcre(400);
         Assert.InRange(CallMemory.BytesPerCall(() => WholePackages.RoundUp(rate.Over(Area.FromAcres(0.6)), Mass.FromPounds(50))), 0, 40);
-        Assert.InRange(CallMemory.BytesPerCall(() => RoundedAmounts.Of(Grade, rate, Need, Area.FromAcres(0.6))), 0, 2000);
+        Assert.InRange(CallMemory.BytesPerCall(() => RoundedAmounts.For(Grade, rate, Need, Area.FromAcres(0.6))), 0, 2000);
     }
 
     [Fact]
@@ -38,17 +38,17 @@ public class FertilizerMemoryTests
     [Fact]
     public void A_mixed_batch_shows_the_grade_it_comes_to()
     {
-        var urea = FertilizerProduct.Create("urea", FertilizerAnalysis.Of(46, 0, 0), Mass.FromPounds(50), 25m);
-        var potash = FertilizerProduct.Create("potash", FertilizerAnalysis.Of(0, 0, 60), Mass.FromPounds(50), 24m);
-        var lines = GradeBlend.Of(FertilizerAnalysis.Of(23, 0, 30), Mass.FromPounds(2000), urea, potash).ShowWork();
+        var urea = FertilizerProduct.Create("urea", FertilizerAnalysis.FromPercent(46, 0, 0), Mass.FromPounds(50), 25m);
+        var potash = FertilizerProduct.Create("potash", FertilizerAnalysis.FromPercent(0, 0, 60), Mass.FromPounds(50), 24m);
+        var lines = GradeMix.For(FertilizerAnalysis.FromPercent(23, 0, 30), Mass.FromPounds(2000), urea, potash).ShowWork();
         Assert.Contains("N, percent of the mixture = 100 x nutrient / weight = 100 x 460 lb / 2,000 lb = 23 %", lines.Select(l => l.ToString()));
     }
 
     [Fact]
     public void A_liquid_shows_what_a_gallon_holds()
     {
-        var liquid = FertilizerProduct.Liquid("a liquid", FertilizerAnalysis.Of(28, 0, 0), Volume.FromUsGallons(2.5), DensityOf(10), 30m);
-        var plan = FertilizerShelf.Of(liquid).Cheapest(PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 40)), Area.FromAcres(0.6), PurchaseForm.BuyWholePackages);
+        var liquid = FertilizerProduct.Liquid("a liquid", FertilizerAnalysis.FromPercent(28, 0, 0), Volume.FromUsGallons(2.5), DensityOf(10), 30m);
+        var plan = FertilizerShelf.FromProducts(liquid).Cheapest(PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 40)), Area.FromAcres(0.6), PurchaseForm.BuyWholePackages);
         Assert.Contains(plan.ShowWork(), l => l.Label.StartsWith("N in a gallon of a liquid", StringComparison.Ordinal) && l.Numbers == "10 x 28 / 100 = 2.8 lb/gal");
     }
 

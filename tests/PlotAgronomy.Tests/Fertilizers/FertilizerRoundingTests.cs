@@ -12,24 +12,24 @@ public class FertilizerRoundingTests
     [InlineData(9, true), InlineData(10, true), InlineData(11, true), InlineData(8.9, false), InlineData(11.1, false), InlineData(0, false)]
     public void Ten_percent_either_way_counts_as_met(double packages, bool expected)
     {
-        var amount = RoundedAmount.OfPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1));
+        var amount = RoundedAmount.ForPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1));
         Assert.Equal(expected, amount.IsWithinTolerance);
     }
 
     [Theory]
     [InlineData(11, false), InlineData(11.01, true)]
     public void Nitrogen_above_the_tolerance_is_remarked_on(double packages, bool expected) =>
-        Assert.Equal(expected, RoundedAmount.OfPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1)).Findings.Any(f => f.Code == "fertilizer-nitrogen-over"));
+        Assert.Equal(expected, RoundedAmount.ForPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1)).Findings.Any(f => f.Code == "fertilizer-nitrogen-over"));
 
     [Theory]
     [InlineData(8, false), InlineData(7.99, true), InlineData(0, true)]
     public void A_shortage_beyond_the_tolerance_is_remarked_on(double packages, bool expected) =>
-        Assert.Equal(expected, RoundedAmount.OfPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1)).Findings.Any(f => f.Code == "fertilizer-short"));
+        Assert.Equal(expected, RoundedAmount.ForPackages(Bag("10-10-10", 12), packages, Need(50, 50, 50), Area.FromAcres(1)).Findings.Any(f => f.Code == "fertilizer-short"));
 
     [Fact]
     public void A_need_the_product_does_not_serve_is_left_to_others()
     {
-        var urea = RoundedAmount.OfPackages(Bag("46-0-0", 24), 2, Need(46, 50, 0), Area.FromAcres(1));
+        var urea = RoundedAmount.ForPackages(Bag("46-0-0", 24), 2, Need(46, 50, 0), Area.FromAcres(1));
         Assert.True(urea.IsWithinTolerance);
         Assert.DoesNotContain(urea.Findings, f => f.Code == "fertilizer-short");
     }
@@ -37,11 +37,11 @@ public class FertilizerRoundingTests
     [Fact]
     public void The_tolerance_can_be_ones_own()
     {
-        var strict = RoundingTolerance.Of(2, 2, 5);
-        Assert.False(RoundedAmount.OfPackages(Bag("10-10-10", 12), 11, Need(50, 50, 50), Area.FromAcres(1), strict).IsWithinTolerance);
-        Assert.Throws<ArgumentOutOfRangeException>(() => RoundingTolerance.Of(-1, 0, 0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => RoundingTolerance.Of(0, -1, 0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => RoundingTolerance.Of(0, 0, double.NaN));
+        var strict = RoundingTolerance.FromPercent(2, 2, 5);
+        Assert.False(RoundedAmount.ForPackages(Bag("10-10-10", 12), 11, Need(50, 50, 50), Area.FromAcres(1), strict).IsWithinTolerance);
+        Assert.Throws<ArgumentOutOfRangeException>(() => RoundingTolerance.FromPercent(-1, 0, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RoundingTolerance.FromPercent(0, -1, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RoundingTolerance.FromPercent(0, 0, double.NaN));
     }
 
     [Fact]
@@ -49,7 +49,7 @@ public class FertilizerRoundingTests
     {
         // 307.69 lb/ac on 0.4 ac is 123.08 lb, 2.46 bags.
         var need = Need(40, 40, 40);
-        var amounts = RoundedAmounts.Of(Bag("13-13-13", 19), SingleProductRate.MeetingAll(FertilizerAnalysis.OfGrade("13-13-13"), need).Rate, need, Area.FromAcres(0.4));
+        var amounts = RoundedAmounts.For(Bag("13-13-13", 19), SingleProductRate.MeetingAll(FertilizerAnalysis.FromGrade("13-13-13"), need).Rate, need, Area.FromAcres(0.4));
         Assert.Equal(2, amounts.Nearest.Packages);
         Assert.Equal(3, amounts.RoundedUp.Packages);
         Near.Assert(100, amounts.Exact.PercentOfNeed(PlantNutrient.Phosphate)!.Value, 1e-9);
@@ -63,17 +63,17 @@ public class FertilizerRoundingTests
     [InlineData("6-24-24", 40, 80, 100, 333.33, 43.48, 33.33, PlantNutrient.Phosphate)]
     public void A_complete_grade_goes_as_far_as_no_need_is_passed(string grade, double n, double p, double k, double rate, double urea, double potash, PlantNutrient setBy)
     {
-        var never = SingleProductRate.PassingNone(FertilizerAnalysis.OfGrade(grade), Need(n, p, k));
+        var never = SingleProductRate.PassingNone(FertilizerAnalysis.FromGrade(grade), Need(n, p, k));
         Assert.Equal(rate, never.Rate.PoundsPerAcre, 0.005);
         Assert.Equal(setBy, never.SetBy);
-        Assert.Equal(urea, FertilizerRate.ForNutrient(FertilizerAnalysis.OfGrade("46-0-0"), PlantNutrient.Nitrogen, never.Balances[0].Missing).PoundsPerAcre, 0.005);
-        Assert.Equal(potash, FertilizerRate.ForNutrient(FertilizerAnalysis.OfGrade("0-0-60"), PlantNutrient.Potash, never.Balances[2].Missing).PoundsPerAcre, 0.005);
+        Assert.Equal(urea, FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("46-0-0"), PlantNutrient.Nitrogen, never.Balances[0].Missing).PoundsPerAcre, 0.005);
+        Assert.Equal(potash, FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("0-0-60"), PlantNutrient.Potash, never.Balances[2].Missing).PoundsPerAcre, 0.005);
     }
 
     [Fact]
     public void Meeting_all_needs_overshoots_the_others()
     {
-        var all = SingleProductRate.MeetingAll(FertilizerAnalysis.OfGrade("6-24-24"), Need(40, 80, 100));
+        var all = SingleProductRate.MeetingAll(FertilizerAnalysis.FromGrade("6-24-24"), Need(40, 80, 100));
         Assert.Equal(666.67, all.Rate.PoundsPerAcre, 0.005);
         Assert.Equal(160, all.Balances[1].Delivered.PoundsPerAcre, 0.005);
         Assert.Contains(all.ShowWork(), l => l.Numbers.Contains("416.67 lb/ac", StringComparison.Ordinal));
@@ -82,9 +82,9 @@ public class FertilizerRoundingTests
     [Fact]
     public void A_cap_of_zero_allows_none_of_a_grade_that_holds_the_nutrient()
     {
-        Assert.Equal(0, SingleProductRate.PassingNone(FertilizerAnalysis.OfGrade("13-13-13"), Need(0, 40, 40, mostNitrogen: 0)).Rate.PoundsPerAcre);
-        Assert.Equal(10 / 0.13, SingleProductRate.PassingNone(FertilizerAnalysis.OfGrade("13-13-13"), Need(0, 40, 40, mostNitrogen: 10)).Rate.PoundsPerAcre, 9);
-        Assert.Null(SingleProductRate.MeetingAll(FertilizerAnalysis.OfGrade("46-0-0"), Need(0, 40, 40)).SetBy);
+        Assert.Equal(0, SingleProductRate.PassingNone(FertilizerAnalysis.FromGrade("13-13-13"), Need(0, 40, 40, mostNitrogen: 0)).Rate.PoundsPerAcre);
+        Assert.Equal(10 / 0.13, SingleProductRate.PassingNone(FertilizerAnalysis.FromGrade("13-13-13"), Need(0, 40, 40, mostNitrogen: 10)).Rate.PoundsPerAcre, 9);
+        Assert.Null(SingleProductRate.MeetingAll(FertilizerAnalysis.FromGrade("46-0-0"), Need(0, 40, 40)).SetBy);
     }
 
     [Fact]
@@ -101,7 +101,7 @@ public class FertilizerRoundingTests
     [Fact]
     public void Residual_pricing_is_the_dual_of_the_exact_plan()
     {
-        var shelf = FertilizerShelf.Of(Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("0-46-0", 45));
+        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("0-46-0", 45));
         var plan = shelf.Cheapest(Need(100, 60, 80), Area.FromAcres(1), PurchaseForm.WeighExact);
         decimal nitrogen = NutrientPrice.PerPound(Bag("46-0-0", 24), PlantNutrient.Nitrogen);
         decimal phosphate = NutrientPrice.Residual(Bag("18-46-0", 36), PlantNutrient.Phosphate, (PlantNutrient.Nitrogen, nitrogen));
@@ -121,5 +121,5 @@ public class FertilizerRoundingTests
     [Theory]
     [InlineData(-1), InlineData(double.NaN), InlineData(double.PositiveInfinity)]
     public void Impossible_packages_are_refused(double packages) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => RoundedAmount.OfPackages(Bag("13-13-13", 19), packages, Need(1, 1, 1), Area.FromAcres(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RoundedAmount.ForPackages(Bag("13-13-13", 19), packages, Need(1, 1, 1), Area.FromAcres(1)));
 }

@@ -10,7 +10,7 @@ namespace PlotAgronomy.Tests.Fertilizers;
 /// <summary>docs/fertilizer-shelf.md: an invented rural store's shelf against twelve needs. Run with UPDATE_DOCS=1 to rewrite it.</summary>
 public class FertilizerShelfPage
 {
-    private static readonly Currency Money = Currency.Of("USD");
+    private static readonly Currency Money = Currency.FromCode("USD");
 
     private static readonly FertilizerProduct[] Products =
     [
@@ -39,7 +39,7 @@ public class FertilizerShelfPage
 
     private static string Page()
     {
-        var shelf = FertilizerShelf.Of(Products);
+        var shelf = FertilizerShelf.FromProducts(Products);
         var page = new StringBuilder("""
             # One shelf, twelve needs
 
@@ -73,13 +73,13 @@ public class FertilizerShelfPage
         + string.Concat(need.Targets.Where(t => (int)t.Nutrient > 2).Select(t => $", {t.Nutrient.ToString().ToLowerInvariant()} {Amounts.Print(t.AtLeast.PoundsPerAcre, 1)}"))
         + string.Concat(need.Targets.Where(t => t.AtMost is not null).Select(t => $"; {t.Nutrient.ToString().ToLowerInvariant()} at most {Amounts.Print(t.AtMost!.Value.PoundsPerAcre, 1)}"));
 
-    private static string Lines(PurchasePlan plan) =>
+    private static string Lines(Purchase plan) =>
         string.Join("; ", plan.Lines.Select(l => $"{Amounts.Print(l.Packages, 0)} {l.Product.Name}, spread {Amounts.Print(l.Spread, decimals: 1)}")) + (plan.MeetsEveryNeed ? "" : " (falls short, see below)");
 
-    private static string Cost(PurchasePlan? plan) => plan is null ? "none" : Money.Print(plan.TotalCost) + (plan.MeetsEveryNeed ? "" : " (short)");
+    private static string Cost(Purchase? plan) => plan is null ? "none" : Money.Print(plan.TotalCost) + (plan.MeetsEveryNeed ? "" : " (short)");
 
-    private static string Fewest(PurchasePlan? plan) => plan is null ? "none" : $"{plan.Lines.Length}: {Money.Print(plan.TotalCost)}";
+    private static string Fewest(Purchase? plan) => plan is null ? "none" : $"{plan.Lines.Length}: {Money.Print(plan.TotalCost)}";
 
     private static FertilizerProduct Product(string name, string grade, decimal price, double pounds = 50) =>
-        FertilizerProduct.Create(name, FertilizerAnalysis.OfGrade(grade), Mass.FromPounds(pounds), price);
+        FertilizerProduct.Create(name, FertilizerAnalysis.FromGrade(grade), Mass.FromPounds(pounds), price);
 }

@@ -30,7 +30,7 @@ public static class ShelfArbitraries
         var need = FertilizerShelfTests.Need(
             random.Next(2) * random.Next(10, 80), random.Next(2) * random.Next(10, 80), random.Next(10, 100),
             mostNitrogen: random.Next(3) == 0 ? random.Next(80, 140) : null, mostPhosphate: random.Next(3) == 0 ? random.Next(80, 120) : null);
-        return new ShelfCase(seed, FertilizerShelf.Of(products), need, random.Next(2, 40) / 10.0);
+        return new ShelfCase(seed, FertilizerShelf.FromProducts(products), need, random.Next(2, 40) / 10.0);
     }
 }
 
@@ -81,7 +81,7 @@ public class FertilizerShelfProperties
         var fewer = c.Shelf.Products.RemoveAt(Math.Abs(which % c.Shelf.Products.Length));
         foreach (var form in Forms)
         {
-            AssertNotCheaper(c.Shelf.Cheapest(c.Need, Area.FromAcres(c.Acres), form), FertilizerShelf.Of([.. fewer]).Cheapest(c.Need, Area.FromAcres(c.Acres), form));
+            AssertNotCheaper(c.Shelf.Cheapest(c.Need, Area.FromAcres(c.Acres), form), FertilizerShelf.FromProducts([.. fewer]).Cheapest(c.Need, Area.FromAcres(c.Acres), form));
         }
     }
 
@@ -97,7 +97,7 @@ public class FertilizerShelfProperties
     public void The_order_of_the_shelf_changes_nothing(ShelfCase c, int turn)
     {
         int at = Math.Abs(turn % c.Shelf.Products.Length);
-        var turned = FertilizerShelf.Of([.. c.Shelf.Products.Skip(at).Concat(c.Shelf.Products.Take(at)).Reverse()]);
+        var turned = FertilizerShelf.FromProducts([.. c.Shelf.Products.Skip(at).Concat(c.Shelf.Products.Take(at)).Reverse()]);
         foreach (var form in Forms)
         {
             string[] Lines(FertilizerShelf shelf) => [.. shelf.Cheapest(c.Need, Area.FromAcres(c.Acres), form).Lines.Select(l => l.ToString())];
@@ -148,15 +148,15 @@ public class FertilizerShelfProperties
     [Property]
     public bool Metric_and_US_input_give_one_answer(ApplicationRate need) =>
         Near.Equal(
-            FertilizerRate.ForNutrient(FertilizerAnalysis.OfGrade("13-13-13"), PlantNutrient.Nitrogen, need).PoundsPerAcre,
-            FertilizerRate.ForNutrient(FertilizerAnalysis.OfGrade("13-13-13"), PlantNutrient.Nitrogen, ApplicationRate.FromKilogramsPerHectare(need.KilogramsPerHectare)).PoundsPerAcre);
+            FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("13-13-13"), PlantNutrient.Nitrogen, need).PoundsPerAcre,
+            FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("13-13-13"), PlantNutrient.Nitrogen, ApplicationRate.FromKilogramsPerHectare(need.KilogramsPerHectare)).PoundsPerAcre);
 
     [Property]
     public bool Product_and_content_are_inverse(ApplicationRate need) =>
-        Near.Equal(need.PoundsPerAcre, FertilizerRate.Brings(FertilizerAnalysis.OfGrade("6-24-24"), PlantNutrient.Phosphate,
-            FertilizerRate.ForNutrient(FertilizerAnalysis.OfGrade("6-24-24"), PlantNutrient.Phosphate, need)).PoundsPerAcre);
+        Near.Equal(need.PoundsPerAcre, FertilizerRate.Brings(FertilizerAnalysis.FromGrade("6-24-24"), PlantNutrient.Phosphate,
+            FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("6-24-24"), PlantNutrient.Phosphate, need)).PoundsPerAcre);
 
-    private static void AssertNotCheaper(PurchasePlan before, PurchasePlan after)
+    private static void AssertNotCheaper(Purchase before, Purchase after)
     {
         if (!before.MeetsEveryNeed)
         {

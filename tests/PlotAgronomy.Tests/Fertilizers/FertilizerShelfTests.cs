@@ -10,7 +10,7 @@ public class FertilizerShelfTests
     private static readonly Area Acre = Area.FromAcres(1);
 
     internal static FertilizerProduct Bag(string grade, decimal price, double pounds = 50) =>
-        FertilizerProduct.Create(grade, FertilizerAnalysis.OfGrade(grade), Mass.FromPounds(pounds), price);
+        FertilizerProduct.Create(grade, FertilizerAnalysis.FromGrade(grade), Mass.FromPounds(pounds), price);
 
     internal static PlotNeed Need(double nitrogen, double phosphate, double potash, double? mostNitrogen = null, double? mostPhosphate = null, double? mostPotash = null) => PlotNeed.Stated(
         Target(PlantNutrient.Nitrogen, nitrogen, mostNitrogen), Target(PlantNutrient.Phosphate, phosphate, mostPhosphate), Target(PlantNutrient.Potash, potash, mostPotash));
@@ -21,7 +21,7 @@ public class FertilizerShelfTests
     [Fact]
     public void By_default_whole_packages_are_bought_and_the_exact_weight_is_spread()
     {
-        var plan = FertilizerShelf.Of(Bag("46-0-0", 24), Bag("0-0-60", 26)).Cheapest(Need(46, 0, 60), Area.FromAcres(0.6));
+        var plan = FertilizerShelf.FromProducts(Bag("46-0-0", 24), Bag("0-0-60", 26)).Cheapest(Need(46, 0, 60), Area.FromAcres(0.6));
         Assert.Equal(PurchaseForm.BuyWholePackages, plan.Form);
         var urea = plan.Line("46-0-0")!;
         Assert.Equal(2, urea.Packages);
@@ -36,7 +36,7 @@ public class FertilizerShelfTests
     {
         // One 50 lb bag holds 23 lb N, more than the cap of 20 lb; 18 lb is needed.
         var need = PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 18, 20));
-        var shelf = FertilizerShelf.Of(Bag("46-0-0", 24));
+        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24));
         Assert.True(shelf.Cheapest(need, Acre).MeetsEveryNeed);
         var whole = shelf.Cheapest(need, Acre, PurchaseForm.SpreadWholePackages);
         Assert.False(whole.MeetsEveryNeed);
@@ -49,7 +49,7 @@ public class FertilizerShelfTests
     public void A_legume_cap_turns_the_balanced_grade_away_and_the_remedy_is_named()
     {
         var need = Need(0, 60, 90, mostNitrogen: 10);
-        var plan = FertilizerShelf.Of(Bag("13-13-13", 19), Bag("0-0-60", 26)).Cheapest(need, Acre);
+        var plan = FertilizerShelf.FromProducts(Bag("13-13-13", 19), Bag("0-0-60", 26)).Cheapest(need, Acre);
         Assert.False(plan.MeetsEveryNeed);
         Assert.Equal([PlantNutrient.Phosphate], plan.Conflict!.Needs);
         Assert.Equal([PlantNutrient.Nitrogen], plan.Conflict.Caps);
@@ -60,14 +60,14 @@ public class FertilizerShelfTests
         Assert.Equal(FindingSeverity.Warning, finding.Severity);
         Assert.Contains("phosphate cannot be met within the cap on nitrogen", finding.Text, StringComparison.Ordinal);
         var remedy = plan.Conflict.Remedy!;
-        var longer = FertilizerShelf.Of(Bag("13-13-13", 19), Bag("0-0-60", 26), remedy.Packed(Mass.FromPounds(50), 33));
+        var longer = FertilizerShelf.FromProducts(Bag("13-13-13", 19), Bag("0-0-60", 26), remedy.Packed(Mass.FromPounds(50), 33));
         Assert.True(longer.Cheapest(need, Acre).MeetsEveryNeed);
     }
 
     [Fact]
     public void A_shelf_without_the_nutrient_says_so()
     {
-        var plan = FertilizerShelf.Of(Bag("46-0-0", 24)).Cheapest(Need(40, 0, 60), Acre);
+        var plan = FertilizerShelf.FromProducts(Bag("46-0-0", 24)).Cheapest(Need(40, 0, 60), Acre);
         Assert.Equal([PlantNutrient.Potash], plan.Conflict!.Needs);
         Assert.Empty(plan.Conflict.Caps);
         Assert.Equal("potash cannot be met from this shelf", plan.Conflict.ToString());
@@ -78,7 +78,7 @@ public class FertilizerShelfTests
     [Fact]
     public void Nothing_needed_costs_nothing()
     {
-        var plan = FertilizerShelf.Of(Bag("46-0-0", 24)).Cheapest(Need(0, 0, 0), Acre);
+        var plan = FertilizerShelf.FromProducts(Bag("46-0-0", 24)).Cheapest(Need(0, 0, 0), Acre);
         Assert.Empty(plan.Lines);
         Assert.Equal(0m, plan.TotalCost);
         Assert.True(plan.MeetsEveryNeed);
@@ -87,18 +87,18 @@ public class FertilizerShelfTests
     [Fact]
     public void A_free_product_is_used_and_money_stays_exact()
     {
-        var plan = FertilizerShelf.Of(Bag("10-10-10", 0), Bag("46-0-0", 23.99m)).Cheapest(Need(46, 20, 20), Acre);
+        var plan = FertilizerShelf.FromProducts(Bag("10-10-10", 0), Bag("46-0-0", 23.99m)).Cheapest(Need(46, 20, 20), Acre);
         // 46 lb N at 5 lb a package are 9.2 packages that cost nothing.
         Assert.Equal(10, Assert.Single(plan.Lines).Packages);
         Assert.Equal(0m, plan.TotalCost);
-        var priced = FertilizerShelf.Of(Bag("46-0-0", 23.99m)).Cheapest(Need(69, 0, 0), Acre);
+        var priced = FertilizerShelf.FromProducts(Bag("46-0-0", 23.99m)).Cheapest(Need(69, 0, 0), Acre);
         Assert.Equal(71.97m, priced.TotalCost);
     }
 
     [Fact]
     public void Runners_up_show_the_next_cheapest_and_the_fewest_products()
     {
-        var shelf = FertilizerShelf.Of(Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("13-13-13", 19), Bag("19-19-19", 27));
+        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("13-13-13", 19), Bag("19-19-19", 27));
         var need = Need(60, 60, 80);
         var area = Area.FromAcres(0.75);
         Assert.Null(shelf.NextCheapest(need, area, PurchaseForm.WeighExact));
@@ -111,7 +111,7 @@ public class FertilizerShelfTests
     [Fact]
     public void Showing_the_work_names_needs_products_and_the_proof()
     {
-        var lines = FertilizerShelf.Of(Bag("0-46-0", 33), Bag("0-0-60", 26)).Cheapest(Need(0, 60, 90), Area.FromAcres(0.6)).ShowWork();
+        var lines = FertilizerShelf.FromProducts(Bag("0-46-0", 33), Bag("0-0-60", 26)).Cheapest(Need(0, 60, 90), Area.FromAcres(0.6)).ShowWork();
         Assert.Contains(lines, l => l.Numbers == "60 lb/ac x 0.6 ac = 36 lb");
         Assert.Contains(lines, l => l.Numbers.StartsWith("2 x 33 = 66.00; spread 78.26 lb (130.43 lb/ac), 21.74 lb left", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.Numbers.Contains("no cheaper set exists", StringComparison.Ordinal));
@@ -121,16 +121,16 @@ public class FertilizerShelfTests
     [InlineData(0, 1), InlineData(-1, 1), InlineData(1, 0)]
     public void Impossible_input_is_refused(double acres, int searchLimit)
     {
-        var shelf = FertilizerShelf.Of(Bag("46-0-0", 24));
+        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24));
         Assert.Throws<ArgumentOutOfRangeException>(() => shelf.Cheapest(Need(1, 0, 0), Area.FromAcres(acres), searchLimit: searchLimit));
         Assert.Throws<ArgumentOutOfRangeException>(() => shelf.Cheapest(Need(1, 0, 0), Acre, (PurchaseForm)9));
-        Assert.Throws<ArgumentException>(() => FertilizerShelf.Of());
+        Assert.Throws<ArgumentException>(() => FertilizerShelf.FromProducts());
     }
 
     [Fact]
     public void A_stopped_search_says_how_far_it_may_be_off()
     {
-        var shelf = FertilizerShelf.Of(Bag("46-0-0", 23.99m), Bag("18-46-0", 36.49m), Bag("0-0-60", 26.79m), Bag("13-13-13", 19.29m), Bag("19-19-19", 27.19m), Bag("6-24-24", 30.49m));
+        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 23.99m), Bag("18-46-0", 36.49m), Bag("0-0-60", 26.79m), Bag("13-13-13", 19.29m), Bag("19-19-19", 27.19m), Bag("6-24-24", 30.49m));
         var plan = shelf.Cheapest(Need(63, 47, 81), Area.FromAcres(1.3), PurchaseForm.BuyWholePackages, searchLimit: 1);
         var proven = shelf.Cheapest(Need(63, 47, 81), Area.FromAcres(1.3));
         Assert.False(plan.IsProvenCheapest);
@@ -145,7 +145,7 @@ public class FertilizerShelfTests
     {
         foreach (var form in new[] { PurchaseForm.BuyWholePackages, PurchaseForm.SpreadWholePackages })
         {
-            var plan = FertilizerShelf.Of(Bag("0-0-50", 30, 100), Bag("46-0-0", 24)).Cheapest(Need(0, 0, potashPounds), Acre, form);
+            var plan = FertilizerShelf.FromProducts(Bag("0-0-50", 30, 100), Bag("46-0-0", 24)).Cheapest(Need(0, 0, potashPounds), Acre, form);
             Assert.Equal(packages, plan.Line("0-0-50")?.Packages ?? 0);
             Assert.True(plan.MeetsEveryNeed && plan.Conflict is null);
         }
@@ -154,8 +154,8 @@ public class FertilizerShelfTests
     [Fact]
     public void A_liquid_is_told_in_gallons()
     {
-        var uan = FertilizerProduct.Liquid("uan", FertilizerAnalysis.OfGrade("28-0-0"), Volume.FromUsGallons(2.5), Density.FromPoundsPerUSGallon(10.67), 20);
-        var line = FertilizerShelf.Of(uan).Cheapest(Need(30, 0, 0), Area.FromAcres(0.4)).Lines[0];
+        var uan = FertilizerProduct.Liquid("uan", FertilizerAnalysis.FromGrade("28-0-0"), Volume.FromUsGallons(2.5), Density.FromPoundsPerUSGallon(10.67), 20);
+        var line = FertilizerShelf.FromProducts(uan).Cheapest(Need(30, 0, 0), Area.FromAcres(0.4)).Lines[0];
         Assert.Equal(2, line.Packages);
         // 12 lb N at 2.9876 lb/gal
         Assert.Equal(4.0166, line.SpreadVolume!.Value.UsGallons, 4);

@@ -19,7 +19,7 @@ public class FertilizerWorkedPlans
     {
         var row = WorkedExamples.Find(File, id);
         var form = row.Choice<PurchaseForm>("form");
-        var shelf = FertilizerShelf.Of([.. row.Text("shelf").Split(';').Select(item => Product(item, row.Number("package_lb")))]);
+        var shelf = FertilizerShelf.FromProducts([.. row.Text("shelf").Split(';').Select(item => Product(item, row.Number("package_lb")))]);
         var need = FertilizerShelfTests.Need(row.Number("need_n"), row.Number("need_p"), row.Number("need_k"), row.NumberOrNull("cap_n"), row.NumberOrNull("cap_p"), row.NumberOrNull("cap_k"));
         var area = Area.FromAcres(row.Number("area_ac"));
         string[] asked = row.Text("quantity").Split(':');
@@ -29,7 +29,7 @@ public class FertilizerWorkedPlans
         WorkedExamples.AssertMatches(row, Value(plan, next ? [asked[0]["next-".Length..], .. asked[1..]] : asked));
     }
 
-    private static double Value(PurchasePlan plan, string[] asked) => asked[0] switch
+    private static double Value(Purchase plan, string[] asked) => asked[0] switch
     {
         "cost" => (double)plan.TotalCost,
         "packages" => plan.Line(asked[1])!.Packages,

@@ -42,16 +42,16 @@ public class FertilizerWorkedSums
         "blend" => Blended(row),
         "blend-highest" => 20 * Blend(row, row.Text("materials")).HighestPercentOfWanted!.Value / 100,
         "blend-weight" => 100 * row.Number("package_lb") / Blend(row, row.Text("materials")).HighestPercentOfWanted!.Value,
-        "mix-of-equal-weights" => GradeBlend.GradeOf([.. row.Text("grade").Split('+').Select(g => (FertilizerAnalysis.OfGrade(g), Mass.FromPounds(50)))]).Percent(Nutrient(row)),
-        "element" => Nutrient(row) == PlantNutrient.Phosphate ? ElementalAnalysis.OfLabel(Analysis(row)).PhosphorusPercent : ElementalAnalysis.OfLabel(Analysis(row)).PotassiumPercent,
-        "oxide-of-phosphorus" => ElementalAnalysis.Of(0, row.Number("amount"), 0).ToLabel().Percent(PlantNutrient.Phosphate),
+        "mix-of-equal-weights" => GradeMix.GradeOf([.. row.Text("grade").Split('+').Select(g => (FertilizerAnalysis.FromGrade(g), Mass.FromPounds(50)))]).Percent(Nutrient(row)),
+        "element" => Nutrient(row) == PlantNutrient.Phosphate ? ElementalAnalysis.FromLabel(Analysis(row)).PhosphorusPercent : ElementalAnalysis.FromLabel(Analysis(row)).PotassiumPercent,
+        "oxide-of-phosphorus" => ElementalAnalysis.FromPercent(0, row.Number("amount"), 0).ToLabel().Percent(PlantNutrient.Phosphate),
         "content-published-factor" => PublishedElement(row),
         "pure" => 100 * ChemicalConversion.ExactFactor(row.Choice<ChemicalForm>("materials"), ChemicalForm.Nitrogen),
         "pure-content" => row.Number("amount") * ChemicalConversion.ExactFactor(row.Choice<ChemicalForm>("materials"), ChemicalForm.Nitrogen),
-        "acidity" => NitrogenAcidity.Of(row.Text("materials"), PerAcre(row), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre,
+        "acidity" => NitrogenAcidity.For(row.Text("materials"), PerAcre(row), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre,
         "seed-row-product" => Corn30().MostProduct(Analysis(row))!.Value.PoundsPerAcre,
         "seed-row-gallons" => Corn30().MostProduct(Analysis(row))!.Value.PoundsPerAcre / row.Number("density_lb_per_gal"),
-        "label-index" => LabelIndex.Of(Analysis(row), FertilizerAnalysis.Of(10.1, 10.2, 10.1), 3, 2, 1).Percent,
+        "label-index" => LabelIndex.For(Analysis(row), FertilizerAnalysis.FromPercent(10.1, 10.2, 10.1), 3, 2, 1).Percent,
         _ => ManureAnswer(topic),
     };
 
@@ -81,8 +81,8 @@ public class FertilizerWorkedSums
         return parts[1] == "filler" ? blend.Filler.Pounds : parts[1] == "materials" ? blend.Lines.Sum(l => l.Mass.Pounds) : blend.Lines.Single(l => l.Material.Name == parts[1]).Mass.Pounds;
     }
 
-    private static GradeBlend Blend(CsvRow row, string materials) =>
-        GradeBlend.Of(Analysis(row), Mass.FromPounds(row.Number("package_lb")), [.. materials.Split(';').Select(g => FertilizerShelfTests.Bag(g, 0))]);
+    private static GradeMix Blend(CsvRow row, string materials) =>
+        GradeMix.For(Analysis(row), Mass.FromPounds(row.Number("package_lb")), [.. materials.Split(';').Select(g => FertilizerShelfTests.Bag(g, 0))]);
 
     private static double PublishedElement(CsvRow row)
     {
@@ -96,7 +96,7 @@ public class FertilizerWorkedSums
 
     private static double Ounces(PoundsAndOunces weight) => (16 * weight.Pounds) + weight.Ounces;
 
-    private static FertilizerAnalysis Analysis(CsvRow row) => FertilizerAnalysis.OfGrade(row.Text("grade"));
+    private static FertilizerAnalysis Analysis(CsvRow row) => FertilizerAnalysis.FromGrade(row.Text("grade"));
 
     private static PlantNutrient Nutrient(CsvRow row) => row.Choice<PlantNutrient>("nutrient");
 

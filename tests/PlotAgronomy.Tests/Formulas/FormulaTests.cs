@@ -11,16 +11,20 @@ public class FormulaTests
 
     private static readonly List<Formula> Formulas =
     [
-        .. CsvTable.EmbeddedNames.Where(n => n.EndsWith("/formulas.csv", StringComparison.Ordinal)).SelectMany(n => new FormulaTable(n).All),
+        .. CsvTable
+            .EmbeddedNames.Where(n => n.EndsWith("/formulas.csv", StringComparison.Ordinal))
+            .SelectMany(n => new FormulaTable(n).All),
     ];
 
-    private static readonly Dictionary<string, FormulaCheck> Checks = typeof(FormulaTests).Assembly.GetTypes()
+    private static readonly Dictionary<string, FormulaCheck> Checks = typeof(FormulaTests)
+        .Assembly.GetTypes()
         .SelectMany(t => t.GetProperties(BindingFlags.Static | BindingFlags.NonPublic | BindingFlags.Public))
         .Where(p => p.PropertyType == typeof(FormulaCheck[]))
         .SelectMany(p => (FormulaCheck[])p.GetValue(null)!)
         .ToDictionary(c => c.Id);
 
-    public static TheoryData<string> Expressions => [.. Formulas.Where(f => f.Kind == FormulaKind.Expression).Select(f => f.Id).Order()];
+    public static TheoryData<string> Expressions =>
+        [.. Formulas.Where(f => f.Kind == FormulaKind.Expression).Select(f => f.Id).Order()];
 
     [Theory, MemberData(nameof(Expressions))]
     public void A_printed_formula_gives_what_the_function_gives(string id)
@@ -40,7 +44,10 @@ public class FormulaTests
 
             double printed = Convert.ToDouble(Evaluate(formula.Text, draw), System.Globalization.CultureInfo.InvariantCulture);
             double computed = check.Kernel(draw);
-            Assert.True(Math.Abs(printed - computed) <= 1e-9 * Math.Max(1, Math.Abs(computed)), $"{id}: printed {printed}, computed {computed}, at {string.Join(", ", draw.Values)}");
+            Assert.True(
+                Math.Abs(printed - computed) <= 1e-9 * Math.Max(1, Math.Abs(computed)),
+                $"{id}: printed {printed}, computed {computed}, at {string.Join(", ", draw.Values)}"
+            );
             compared++;
         }
 
@@ -55,7 +62,10 @@ public class FormulaTests
 
     [Fact]
     public void At_most_15_percent_are_told_in_words() =>
-        Assert.True(Formulas.Count(f => f.Kind == FormulaKind.Words) <= 0.15 * Formulas.Count, string.Join(", ", Formulas.Where(f => f.Kind == FormulaKind.Words).Select(f => f.Id)));
+        Assert.True(
+            Formulas.Count(f => f.Kind == FormulaKind.Words) <= 0.15 * Formulas.Count,
+            string.Join(", ", Formulas.Where(f => f.Kind == FormulaKind.Words).Select(f => f.Id))
+        );
 
     private static object Evaluate(string text, Draw draw)
     {

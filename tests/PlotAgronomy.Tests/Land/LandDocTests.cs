@@ -22,7 +22,7 @@ public class LandDocTests
         // begin example
         var pace = PaceCalibration.FromWalks(Length.FromFeet(400),
             [StepCount.FromSingleSteps(159), StepCount.FromSingleSteps(161), StepCount.FromSingleSteps(160)]);
-        var paced = PlotArea.OfRectangle(
+        var paced = PlotArea.FromRectangle(
             pace.Measure(StepCount.FromSingleSteps(96)),
             pace.Measure(StepCount.FromDoublePaces(40)));
         Print(pace, paced);
@@ -33,7 +33,7 @@ public class LandDocTests
             31.0000, -83.9988
             31.0011, -83.9994
             """, "hill")[0];
-        var walked = PlotArea.OfOutline(outline, fixError: Length.FromMeters(3)).OnSlope(Slope.FromPercent(12));
+        var walked = PlotArea.FromOutline(outline, fixError: Length.FromMeters(3)).OnSlope(Slope.FromPercent(12));
         var sown = outline.Inset(Length.FromFeet(15));
         Print(walked, sown);
         // end example

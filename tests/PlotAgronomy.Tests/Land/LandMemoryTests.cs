@@ -11,7 +11,7 @@ public class LandMemoryTests
     {
         MeasuredLength length = Length.FromFeet(210),
             width = Length.FromFeet(130);
-        Assert.InRange(CallMemory.BytesPerCall(() => PlotArea.OfRectangle(length, width)), 0, 6200);
+        Assert.InRange(CallMemory.BytesPerCall(() => PlotArea.FromRectangle(length, width)), 0, 6200);
         Assert.InRange(CallMemory.BytesPerCall(() => PlotArea.Stated(Area.FromAcres(0.6)).OnSlope(Slope.FromPercent(8))), 0, 680);
     }
 
@@ -26,7 +26,7 @@ public class LandMemoryTests
     public void A_paced_side_shows_its_steps()
     {
         var step = PaceCalibration.FromWalks(Length.FromFeet(300), StepCount.FromDoublePaces(60), StepCount.FromDoublePaces(60));
-        var area = PlotArea.OfRectangle(step.Measure(StepCount.FromDoublePaces(40)), Length.FromFeet(100));
+        var area = PlotArea.FromRectangle(step.Measure(StepCount.FromDoublePaces(40)), Length.FromFeet(100));
         Assert.Equal("Paced length = steps x step = 80 x 2.5 ft = 200 ft [SPREAD-S38]", area.ShowWork()[0].ToString());
     }
 }

@@ -76,8 +76,8 @@ public class LandProperties
 
     [Property]
     public bool A_rectangle_in_meters_is_the_rectangle_in_feet(PositiveInt length, PositiveInt width) =>
-        Near.Equal(PlotArea.OfRectangle(Length.FromFeet(length.Get), Length.FromFeet(width.Get)).Area.SquareFeet,
-            PlotArea.OfRectangle(Length.FromMeters(length.Get * 0.3048), Length.FromMeters(width.Get * 0.3048)).Area.SquareFeet);
+        Near.Equal(PlotArea.FromRectangle(Length.FromFeet(length.Get), Length.FromFeet(width.Get)).Area.SquareFeet,
+            PlotArea.FromRectangle(Length.FromMeters(length.Get * 0.3048), Length.FromMeters(width.Get * 0.3048)).Area.SquareFeet);
 
     [Property]
     public bool Three_sides_of_a_drawn_triangle_give_its_area_in_any_order(PositiveInt a, PositiveInt b, PositiveInt angle)
@@ -86,7 +86,7 @@ public class LandProperties
         double c = Math.Sqrt((double)a.Get * a.Get + (double)b.Get * b.Get - 2.0 * a.Get * b.Get * Math.Cos(between));
         double expected = 0.5 * a.Get * b.Get * Math.Sin(between);
         return new[] { (a.Get, (double)b.Get, c), ((double)b.Get, c, (double)a.Get), (c, (double)a.Get, (double)b.Get) }
-            .All(s => Near.Equal(expected, PlotArea.OfThreeSides(Length.FromFeet(s.Item1), Length.FromFeet(s.Item2), Length.FromFeet(s.Item3)).Area.SquareFeet, 1e-7));
+            .All(s => Near.Equal(expected, PlotArea.FromThreeSides(Length.FromFeet(s.Item1), Length.FromFeet(s.Item2), Length.FromFeet(s.Item3)).Area.SquareFeet, 1e-7));
     }
 
     [Property]

@@ -21,7 +21,7 @@ public class PlotAreaTests
     {
         // The case carries the 13 % of a quarter acre over to 0.20 acre.
         var quarter = PlotOutline.Rectangle(PlotArea.Stated(Area.FromAcres(0.25)).SquareSide, PlotArea.Stated(Area.FromAcres(0.25)).SquareSide);
-        double error = PlotArea.OfOutline(quarter, Length.FromMeters(3)).RelativeError!.Value;
+        double error = PlotArea.FromOutline(quarter, Length.FromMeters(3)).RelativeError!.Value;
         var measured = PlotArea.Stated(Area.FromAcres(0.20)).WithRelativeError(error);
         PracticeCase.AssertMatches("C69", "low", measured.Low!.Value.Acres);
         PracticeCase.AssertMatches("C69", "high", measured.High!.Value.Acres);
@@ -30,29 +30,29 @@ public class PlotAreaTests
     [Fact]
     public void C69_a_walked_track_below_half_an_acre_asks_for_a_tape()
     {
-        Assert.Contains(PlotArea.OfOutline(Walked(0.2)).Findings, f => f.Code == "land-small-track");
-        Assert.Contains(PlotArea.OfOutline(Walked(0.499)).Findings, f => f.Code == "land-small-track");
-        Assert.DoesNotContain(PlotArea.OfOutline(Walked(0.501)).Findings, f => f.Code == "land-small-track");
+        Assert.Contains(PlotArea.FromOutline(Walked(0.2)).Findings, f => f.Code == "land-small-track");
+        Assert.Contains(PlotArea.FromOutline(Walked(0.499)).Findings, f => f.Code == "land-small-track");
+        Assert.DoesNotContain(PlotArea.FromOutline(Walked(0.501)).Findings, f => f.Code == "land-small-track");
     }
 
     [Fact]
     public void An_area_from_fixes_says_what_their_error_may_be()
     {
         // A quarter acre, four independent corners: 13.34 % at 3 m, five times that at 15 m.
-        var unknown = Assert.Single(PlotArea.OfOutline(Walked(0.25)).Findings, f => f.Code == "land-fix-error-unknown");
+        var unknown = Assert.Single(PlotArea.FromOutline(Walked(0.25)).Findings, f => f.Code == "land-fix-error-unknown");
         Assert.Contains("3 to 15 m", unknown.Text, StringComparison.Ordinal);
         Assert.Contains("13 % to 67 %", unknown.Text, StringComparison.Ordinal);
-        var known = PlotArea.OfOutline(Walked(0.25), Length.FromMeters(3));
+        var known = PlotArea.FromOutline(Walked(0.25), Length.FromMeters(3));
         Assert.DoesNotContain(known.Findings, f => f.Code == "land-fix-error-unknown");
         Assert.Contains(known.Findings, f => f.Code == "land-fix-error" && f.Text.Contains("13.3 %", StringComparison.Ordinal));
-        Assert.DoesNotContain(PlotArea.OfOutline(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(100))).Findings, f => f.Code.StartsWith("land-fix", StringComparison.Ordinal));
+        Assert.DoesNotContain(PlotArea.FromOutline(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(100))).Findings, f => f.Code.StartsWith("land-fix", StringComparison.Ordinal));
     }
 
     [Fact]
     public void C71_yards_and_feet_are_nine_times_apart_and_the_unit_is_repeated_back()
     {
-        var yards = PlotArea.OfRectangle(Length.FromYards(70), Length.FromYards(70));
-        var feet = PlotArea.OfRectangle(Length.FromFeet(70), Length.FromFeet(70));
+        var yards = PlotArea.FromRectangle(Length.FromYards(70), Length.FromYards(70));
+        var feet = PlotArea.FromRectangle(Length.FromFeet(70), Length.FromFeet(70));
         PracticeCase.AssertMatches("C71", "as yards", yards.Area.Acres);
         PracticeCase.AssertMatches("C71", "as feet", feet.Area.Acres);
         PracticeCase.AssertMatches("C71", "ratio", yards.Area.Acres / feet.Area.Acres);
@@ -70,7 +70,7 @@ public class PlotAreaTests
     public void Sides_that_give_an_unusual_area_are_read_back(double acres, bool repeated)
     {
         double squareFeet = acres * 43_560;
-        Assert.Equal(repeated, PlotArea.OfRectangle(Length.FromFeet(squareFeet / 100), Length.FromFeet(100)).Findings.Any(f => f.Code == "land-sides-repeat-unit"));
+        Assert.Equal(repeated, PlotArea.FromRectangle(Length.FromFeet(squareFeet / 100), Length.FromFeet(100)).Findings.Any(f => f.Code == "land-sides-repeat-unit"));
     }
 
     [Theory]
@@ -80,14 +80,14 @@ public class PlotAreaTests
     {
         var wrong = Length.FromFeet(feet);
         var right = Length.FromFeet(10);
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfRectangle(wrong, right));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfRectangle(right, wrong));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfTriangle(wrong, right));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfThreeSides(right, right, wrong));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfTrapezoid(right, wrong, right));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfCircle(wrong));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfEllipse(right, wrong));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfOffsets(wrong, [right, right]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromRectangle(wrong, right));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromRectangle(right, wrong));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromTriangle(wrong, right));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromThreeSides(right, right, wrong));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromTrapezoid(right, wrong, right));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromCircle(wrong));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromEllipse(right, wrong));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromOffsets(wrong, [right, right]));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlotOutline.Rectangle(wrong, right));
         Assert.Throws<ArgumentOutOfRangeException>(() => PaceCalibration.FromWalks(wrong, StepCount.FromSingleSteps(100)));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.Stated(Area.FromAcres(feet)));
@@ -96,29 +96,29 @@ public class PlotAreaTests
     [Fact]
     public void Three_sides_that_do_not_close_are_refused()
     {
-        Assert.Throws<ArgumentException>(() => PlotArea.OfThreeSides(Length.FromFeet(10), Length.FromFeet(20), Length.FromFeet(30)));
-        Assert.Throws<ArgumentException>(() => PlotArea.OfThreeSides(Length.FromFeet(31), Length.FromFeet(20), Length.FromFeet(10)));
-        Assert.True(PlotArea.OfThreeSides(Length.FromFeet(29.99), Length.FromFeet(20), Length.FromFeet(10)).Area.SquareFeet > 0);
+        Assert.Throws<ArgumentException>(() => PlotArea.FromThreeSides(Length.FromFeet(10), Length.FromFeet(20), Length.FromFeet(30)));
+        Assert.Throws<ArgumentException>(() => PlotArea.FromThreeSides(Length.FromFeet(31), Length.FromFeet(20), Length.FromFeet(10)));
+        Assert.True(PlotArea.FromThreeSides(Length.FromFeet(29.99), Length.FromFeet(20), Length.FromFeet(10)).Area.SquareFeet > 0);
     }
 
     [Fact]
     public void Widths_must_make_strips()
     {
         var spacing = Length.FromFeet(10);
-        Assert.Throws<ArgumentException>(() => PlotArea.OfOffsets(spacing, [Length.FromFeet(5)]));
-        Assert.Throws<ArgumentException>(() => PlotArea.OfOffsets(spacing, [Length.Zero, Length.Zero]));
-        Assert.Throws<ArgumentException>(() => PlotArea.OfOffsets(spacing, [Length.Zero, Length.FromFeet(5), Length.FromFeet(5), Length.Zero], OffsetRule.SmoothEdges));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.OfOffsets(spacing, [Length.Zero, Length.FromFeet(5)], (OffsetRule)7));
+        Assert.Throws<ArgumentException>(() => PlotArea.FromOffsets(spacing, [Length.FromFeet(5)]));
+        Assert.Throws<ArgumentException>(() => PlotArea.FromOffsets(spacing, [Length.Zero, Length.Zero]));
+        Assert.Throws<ArgumentException>(() => PlotArea.FromOffsets(spacing, [Length.Zero, Length.FromFeet(5), Length.FromFeet(5), Length.Zero], OffsetRule.SmoothEdges));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromOffsets(spacing, [Length.Zero, Length.FromFeet(5)], (OffsetRule)7));
     }
 
     [Fact]
     public void Sides_with_errors_of_their_own_add_in_squares()
     {
         // 1 % and 2 % independent: root(1 + 4) %.
-        var area = PlotArea.OfRectangle(MeasuredLength.WithError(Length.FromFeet(200), Length.FromFeet(2)), MeasuredLength.WithError(Length.FromFeet(100), Length.FromFeet(2)));
+        var area = PlotArea.FromRectangle(MeasuredLength.WithError(Length.FromFeet(200), Length.FromFeet(2)), MeasuredLength.WithError(Length.FromFeet(100), Length.FromFeet(2)));
         Near.Assert(Math.Sqrt(5) / 100, area.RelativeError!.Value);
         Assert.Equal(AreaMethod.Sides, area.Method);
-        Assert.Null(PlotArea.OfRectangle(Length.FromFeet(200), Length.FromFeet(100)).RelativeError);
+        Assert.Null(PlotArea.FromRectangle(Length.FromFeet(200), Length.FromFeet(100)).RelativeError);
     }
 
     [Fact]
@@ -129,7 +129,7 @@ public class PlotAreaTests
         Near.Assert(2.5, pace.Step.Feet);
         Near.Assert(1.0 / 160, pace.WalkScatter);
         Near.Assert(1.0 / 160 / Math.Sqrt(3), pace.StepError);
-        var area = PlotArea.OfRectangle(pace.Measure(StepCount.FromSingleSteps(80)), pace.Measure(StepCount.FromDoublePaces(40)));
+        var area = PlotArea.FromRectangle(pace.Measure(StepCount.FromSingleSteps(80)), pace.Measure(StepCount.FromDoublePaces(40)));
         Near.Assert(200 * 200, area.Area.SquareFeet);
         // Shared: twice the step's error. Own: each side's scatter over root(side / course) of it.
         double own = 1.0 / 160 * Math.Sqrt(400.0 / 200) * Math.Sqrt(2);
@@ -153,8 +153,8 @@ public class PlotAreaTests
     [Fact]
     public void A_map_area_grows_with_the_slope_and_measured_sides_do_not()
     {
-        var map = PlotArea.OfOutline(PlotOutline.Rectangle(Length.FromFeet(200), Length.FromFeet(200)));
-        var sides = PlotArea.OfRectangle(Length.FromFeet(200), Length.FromFeet(200));
+        var map = PlotArea.FromOutline(PlotOutline.Rectangle(Length.FromFeet(200), Length.FromFeet(200)));
+        var sides = PlotArea.FromRectangle(Length.FromFeet(200), Length.FromFeet(200));
         Near.Assert(40_000 * Math.Sqrt(1.04), map.OnSlope(Slope.FromPercent(20)).Area.SquareFeet);
         Near.Assert(40_000, sides.OnSlope(Slope.FromPercent(20)).Area.SquareFeet);
         Assert.Contains(map.OnSlope(Slope.FromPercent(20)).Findings, f => f.Code == "land-slope-corrected");
@@ -184,7 +184,7 @@ public class PlotAreaTests
     public void The_working_does_not_follow_the_culture(string culture)
     {
         using var scope = new CultureScope(culture);
-        var area = PlotArea.OfRectangle(MeasuredLength.WithError(Length.FromFeet(120.5), Length.FromFeet(1)), Length.FromFeet(100)).OnSlope(Slope.FromPercent(12.5));
+        var area = PlotArea.FromRectangle(MeasuredLength.WithError(Length.FromFeet(120.5), Length.FromFeet(1)), Length.FromFeet(100)).OnSlope(Slope.FromPercent(12.5));
         Assert.Equal("Area = length x width = 120.5 ft x 100 ft = 12,050 ft2 = 0.2766 ac", area.ShowWork()[0].ToString());
         Assert.Equal("12.5 %", Slope.FromPercent(12.5).ToString());
         Assert.Equal("10.5 ft E, 2.5 ft S", PlanePoint.FromFeet(10.5, -2.5).ToString());
@@ -198,7 +198,7 @@ public class PlotAreaTests
     [InlineData(25, 90)]
     public void A_round_plot_has_an_outline_of_its_area(double eastHalf, double northHalf)
     {
-        var area = PlotArea.OfEllipse(Length.FromFeet(eastHalf), Length.FromFeet(northHalf));
+        var area = PlotArea.FromEllipse(Length.FromFeet(eastHalf), Length.FromFeet(northHalf));
         Near.Assert(Math.PI * eastHalf * northHalf, area.Outline!.Area.SquareFeet, 1e-9);
         Assert.All(area.Outline.Corners, c => Assert.Equal(1, Math.Sqrt(Math.Pow(c.EastFeet / eastHalf, 2) + Math.Pow(c.NorthFeet / northHalf, 2)), 0.0007));
         Assert.DoesNotContain(area.Findings, f => f.Code == "land-outline-assumed");
@@ -208,18 +208,18 @@ public class PlotAreaTests
         Assert.Equal(1, area.Outline.Perimeter.Feet / around, 0.001);
         if (eastHalf == northHalf)
         {
-            Near.Assert(area.Outline.Perimeter.Feet, PlotArea.OfCircle(Length.FromFeet(eastHalf)).Outline!.Perimeter.Feet, 1e-12);
+            Near.Assert(area.Outline.Perimeter.Feet, PlotArea.FromCircle(Length.FromFeet(eastHalf)).Outline!.Perimeter.Feet, 1e-12);
         }
     }
 
     [Fact]
     public void An_open_shape_is_drawn_with_both_ends_alike_and_says_so()
     {
-        var trapezoid = PlotArea.OfTrapezoid(Length.FromFeet(200), Length.FromFeet(120), Length.FromFeet(90));
+        var trapezoid = PlotArea.FromTrapezoid(Length.FromFeet(200), Length.FromFeet(120), Length.FromFeet(90));
         Near.Assert(160 * 90, trapezoid.Outline!.Area.SquareFeet, 1e-12);
         // Slanting sides of root(40 2 + 90 2) each.
         Near.Assert(200 + 120 + 2 * Math.Sqrt(1600 + 8100), trapezoid.Outline.Perimeter.Feet, 1e-12);
-        var triangle = PlotArea.OfTriangle(Length.FromFeet(200), Length.FromFeet(90));
+        var triangle = PlotArea.FromTriangle(Length.FromFeet(200), Length.FromFeet(90));
         Near.Assert(9000, triangle.Outline!.Area.SquareFeet, 1e-12);
         Near.Assert(200 + 2 * Math.Sqrt(10_000 + 8100), triangle.Outline.Perimeter.Feet, 1e-12);
         foreach (var area in new[] { trapezoid, triangle })
@@ -228,7 +228,7 @@ public class PlotAreaTests
             Assert.Single(area.Outline!.Findings, f => f.Code == "land-outline-assumed");
         }
 
-        Assert.Null(PlotArea.OfOffsets(Length.FromFeet(10), [Length.FromFeet(30), Length.FromFeet(40)]).Outline);
+        Assert.Null(PlotArea.FromOffsets(Length.FromFeet(10), [Length.FromFeet(30), Length.FromFeet(40)]).Outline);
         Assert.Null(PlotArea.Stated(Area.FromAcres(1)).Outline);
     }
 

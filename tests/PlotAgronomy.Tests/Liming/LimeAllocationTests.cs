@@ -13,7 +13,7 @@ public class LimeAllocationTests
 
     private static readonly LimeRate OregonRate = Rate(2, targetPh: 6.4);
 
-    private static readonly LimingMaterial Pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.Of(LimeIndex.OregonScore, 92));
+    private static readonly LimingMaterial Pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OregonScore, 92));
 
     [Theory]
     [InlineData("north-carolina-mehlich", SoilBuffer.Mehlich, 6.0)]
@@ -30,8 +30,8 @@ public class LimeAllocationTests
     [Fact]
     public void An_order_of_lime_without_text_allocates_little()
     {
-        var terms = new LimeOrderTerms { Rate = OregonRate, Material = Pellets, Area = Area.FromAcres(0.6), Bag = Mass.FromPounds(40), PricePerBag = 5 };
-        AssertAtMost(520, () => LimeOrder.For(terms));
+        var request = new LimeOrderRequest { Rate = OregonRate, Material = Pellets, Area = Area.FromAcres(0.6), Bag = Mass.FromPounds(40), PricePerBag = 5 };
+        AssertAtMost(520, () => LimeOrder.For(request));
     }
 
     [Fact]

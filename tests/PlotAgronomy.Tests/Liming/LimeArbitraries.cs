@@ -18,7 +18,7 @@ public sealed record LimeQuestion(LimeMethod Method, double Target, double Water
             WaterPh = PlotAgronomy.Soil.WaterPh.FromValue(Method.Buffers.IsEmpty && Method.Reads == "water pH" ? reading : WaterPh),
             BufferPhs = Method.Buffers.IsEmpty ? [] : [BufferPh.FromValue(reading, Method.Buffers[0])],
             ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(reading),
-            Readings = [SoilReading.Of(SoilAnalyte.Aluminum, reading, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)],
+            Readings = [SoilReading.FromPrinted(SoilAnalyte.Aluminum, reading, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)],
             SoilClass = Method.Soils[0],
         },
         LimeBufferCapacity = PlotAgronomy.Liming.LimeBufferCapacity.AtEquilibrium(Math.Clamp(reading, 1, 2000)),
@@ -41,7 +41,7 @@ public static class LimeArbitraries
         }).ToArbitrary();
 
     public static Arbitrary<SieveAnalysis> Sieves() => Gen.Choose(0, 100).ListOf(9)
-        .Select(shares => SieveAnalysis.OfPercent([.. shares.OrderDescending().Zip(Meshes, (share, mesh) => (mesh, (double)share))]))
+        .Select(shares => SieveAnalysis.FromPercent([.. shares.OrderDescending().Zip(Meshes, (share, mesh) => (mesh, (double)share))]))
         .ToArbitrary();
 
     public static Arbitrary<LimeBasis> Bases() => Gen.Elements(LimeBasis.Everything.Where(b => b.Figure is not null)).ToArbitrary();

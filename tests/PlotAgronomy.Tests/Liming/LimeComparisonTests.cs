@@ -10,7 +10,7 @@ public class LimeComparisonTests
     private static readonly Length SixInches = Length.FromInches(6);
 
     private static LimeMethodComparison Compare(SoilReport report, double target, bool memory = true) =>
-        LimeMethodComparison.Of(report, target, SixInches, includeFromMemory: memory);
+        LimeMethodComparison.For(report, target, SixInches, includeFromMemory: memory);
 
     [Theory]
     // One buffer reading 6.2 in pure-lime tons per 6 inches, worked apart and rounded to 0.1.

@@ -11,7 +11,7 @@ public class LimeGuardTests
     private static readonly Mass Fifty = Mass.FromPounds(50);
 
     private static LimeOrder Order(Mass? bag = null, decimal? perBag = null, decimal? perTon = null, int? months = null, ApplicationRate? most = null) =>
-        LimeOrder.For(new LimeOrderTerms { Rate = Rate(1, LimeBasis.OhioEnp), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Bag = bag, PricePerBag = perBag, PricePerTon = perTon, MonthsBetween = months, MostAtOnce = most });
+        LimeOrder.For(new LimeOrderRequest { Rate = Rate(1, LimeBasis.OhioEnp), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Bag = bag, PricePerBag = perBag, PricePerTon = perTon, MonthsBetween = months, MostAtOnce = most });
 
     [Fact]
     public void Order_terms_are_checked()
@@ -34,7 +34,7 @@ public class LimeGuardTests
     [InlineData(double.PositiveInfinity)]
     public void Months_are_finite_and_not_negative(double months)
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => EarlierLime.Of(ApplicationRate.Zero, months));
+        Assert.Throws<ArgumentOutOfRangeException>(() => EarlierLime.FromRate(ApplicationRate.Zero, months));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeReaction.After(LimingMaterial.PureCarbonate, months));
     }
 
@@ -62,7 +62,7 @@ public class LimeGuardTests
     {
         AssertAllowed(allowed, () => Rate(1, targetPh: target));
         AssertAllowed(allowed, () => LimeTrigger.Below(target, 0.2));
-        AssertAllowed(allowed, () => LimeMethodComparison.Of(Report(5), target, Length.FromInches(6)));
+        AssertAllowed(allowed, () => LimeMethodComparison.For(Report(5), target, Length.FromInches(6)));
     }
 
     [Theory]
@@ -73,17 +73,17 @@ public class LimeGuardTests
     [Fact]
     public void Plots_offers_and_applications_are_checked()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimePlotNeed.Of("1", Area.Zero, null));
-        Assert.Throws<ArgumentException>(() => LimePlotNeed.Of(" ", Area.FromAcres(1), null));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimePlotNeed.FromRate("1", Area.Zero, null));
+        Assert.Throws<ArgumentException>(() => LimePlotNeed.FromRate(" ", Area.FromAcres(1), null));
         Assert.Throws<ArgumentException>(() => LimeByTest.Compare([], Rate(1), LimingMaterial.PureCarbonate));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeOffer.InBulk(LimingMaterial.PureCarbonate, -0.01m));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeOffer.InBags(LimingMaterial.PureCarbonate, Mass.Zero, 1));
-        Assert.Throws<ArgumentException>(() => LimingMaterialComparison.Of(Rate(1), Area.FromAcres(1), []));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.Of(Mass.FromPounds(-1), LimingMaterial.PureCarbonate));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.OfBags(-1, Fifty, LimingMaterial.PureCarbonate));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimeBalance.Of(Rate(1), Area.Zero, []));
+        Assert.Throws<ArgumentException>(() => LimingMaterialComparison.For(Rate(1), Area.FromAcres(1), []));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.FromMass(Mass.FromPounds(-1), LimingMaterial.PureCarbonate));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.FromBags(-1, Fifty, LimingMaterial.PureCarbonate));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimeBalance.For(Rate(1), Area.Zero, []));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeFigure.FromNorthCarolinaLabel(0));
-        Assert.Throws<ArgumentNullException>(() => LimeRate.Of(ApplicationRate.Zero, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, null!));
+        Assert.Throws<ArgumentNullException>(() => LimeRate.FromBasis(ApplicationRate.Zero, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, null!));
         Assert.Throws<KeyNotFoundException>(() => LimeIndex.Find("enp"));
         Assert.Throws<KeyNotFoundException>(() => LimingCompound.Find("chalk"));
     }

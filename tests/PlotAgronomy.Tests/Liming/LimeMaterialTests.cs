@@ -10,15 +10,15 @@ public class LimeMaterialTests
     [Fact]
     public void A_stated_figure_goes_before_a_computed_one()
     {
-        var material = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 92, SieveAnalysis.OfPercent((8, 98), (20, 80), (60, 55)));
+        var material = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 92, SieveAnalysis.FromPercent((8, 98), (20, 80), (60, 55)));
         Assert.Equal(0.92 * 73.6 * 20, material.FigureIn(LimeIndex.OhioEnp).Value, 1e-9);
-        Assert.Equal(1800, material.WithFigure(LimeFigure.Of(LimeIndex.OhioEnp, 1800)).FigureIn(LimeIndex.OhioEnp).Value);
+        Assert.Equal(1800, material.WithFigure(LimeFigure.FromValue(LimeIndex.OhioEnp, 1800)).FigureIn(LimeIndex.OhioEnp).Value);
     }
 
     [Fact]
     public void A_finer_sieve_that_passes_all_tells_of_the_coarser_ones()
     {
-        var fine = SieveAnalysis.OfPercent((60, 100));
+        var fine = SieveAnalysis.FromPercent((60, 100));
         Assert.True(fine.Knows(8));
         Assert.Equal(1, fine.SharePassing(8).Value);
         Assert.False(fine.Knows(100));
@@ -28,11 +28,11 @@ public class LimeMaterialTests
     [Fact]
     public void A_finer_sieve_never_passes_more()
     {
-        Assert.Throws<ArgumentException>(() => SieveAnalysis.OfPercent((8, 50), (60, 51)));
-        Assert.Throws<ArgumentException>(() => SieveAnalysis.OfPercent((8, 50), (8, 50)));
-        Assert.Throws<ArgumentException>(() => SieveAnalysis.OfPercent());
-        Assert.Throws<ArgumentOutOfRangeException>(() => SieveAnalysis.OfPercent((0, 50)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SieveAnalysis.OfPercent((8, 100.1)));
+        Assert.Throws<ArgumentException>(() => SieveAnalysis.FromPercent((8, 50), (60, 51)));
+        Assert.Throws<ArgumentException>(() => SieveAnalysis.FromPercent((8, 50), (8, 50)));
+        Assert.Throws<ArgumentException>(() => SieveAnalysis.FromPercent());
+        Assert.Throws<ArgumentOutOfRangeException>(() => SieveAnalysis.FromPercent((0, 50)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SieveAnalysis.FromPercent((8, 100.1)));
     }
 
     [Theory]
@@ -50,7 +50,7 @@ public class LimeMaterialTests
     [InlineData("oregon-score", -0.1)]
     [InlineData("oregon-score", double.NaN)]
     public void A_figure_beyond_any_lime_is_refused(string index, double value) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimeFigure.Of(LimeIndex.Find(index), value));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimeFigure.FromValue(LimeIndex.Find(index), value));
 
     [Fact]
     public void Pure_powder_is_the_whole_in_every_index_but_a_relative_one()
@@ -77,12 +77,12 @@ public class LimeMaterialTests
         // 6 % magnesium is 120 lb a ton (20 x %Mg, closed form).
         var dolomitic = LimingMaterial.FromAnalysis("dolomitic lime", LimingForm.GroundLimestone, 100, magnesium: Fraction.FromPercent(6));
         Assert.Equal(120, dolomitic.MagnesiumIn(Mass.FromPounds(2000))!.Value.Pounds, 1e-9);
-        LimeOrder Order(LimingMaterial material, double magnesiumPpm) => LimeOrder.For(new LimeOrderTerms
+        LimeOrder Order(LimingMaterial material, double magnesiumPpm) => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(1, LimeBasis.PureCarbonate),
             Material = material,
             Area = Area.FromAcres(1),
-            Report = new PlotAgronomy.Soil.SoilReport { Laboratory = "test", Readings = [PlotAgronomy.Soil.SoilReading.Of(PlotAgronomy.Soil.SoilAnalyte.Magnesium, magnesiumPpm, PlotAgronomy.Soil.SoilTestUnit.PartsPerMillion, PlotAgronomy.Soil.Extractant.Mehlich3)] },
+            Report = new PlotAgronomy.Soil.SoilReport { Laboratory = "test", Readings = [PlotAgronomy.Soil.SoilReading.FromPrinted(PlotAgronomy.Soil.SoilAnalyte.Magnesium, magnesiumPpm, PlotAgronomy.Soil.SoilTestUnit.PartsPerMillion, PlotAgronomy.Soil.Extractant.Mehlich3)] },
             WithUreaOrAmmonium = true,
         });
         var calcitic = LimingMaterial.FromAnalysis("calcitic lime", LimingForm.GroundLimestone, 95);
@@ -99,7 +99,7 @@ public class LimeMaterialTests
     [InlineData(LimingForm.GroundLimestone, "lime-dust")]
     [InlineData(LimingForm.WoodAsh, "lime-wood-ash")]
     public void Each_form_brings_its_caution(LimingForm form, string code) =>
-        Assert.True(LimeOrder.For(new LimeOrderTerms { Rate = Rate(1, LimeBasis.PureCarbonate), Material = LimingMaterial.FromAnalysis("it", form, 90), Area = Area.FromAcres(1) }).Has(code));
+        Assert.True(LimeOrder.For(new LimeOrderRequest { Rate = Rate(1, LimeBasis.PureCarbonate), Material = LimingMaterial.FromAnalysis("it", form, 90), Area = Area.FromAcres(1) }).Has(code));
 
     [Theory]
     [InlineData(20, false)]
@@ -107,8 +107,8 @@ public class LimeMaterialTests
     public void Wood_ash_above_its_yearly_limit_is_warned_of(double poundsPerThousand, bool warned)
     {
         // Orchard practice: at most 20 lb/1000 ft2 a year.
-        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(poundsPerThousand), 6.5, Length.FromInches(6), LimeBasis.PureCarbonate, Institution.OfLaboratory("test laboratory"));
-        var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = LimingMaterial.FromAnalysis("ash", LimingForm.WoodAsh, 100), Area = Area.FromAcres(0.1) });
+        var rate = LimeRate.FromBasis(ApplicationRate.FromPoundsPerThousandSquareFeet(poundsPerThousand), 6.5, Length.FromInches(6), LimeBasis.PureCarbonate, Institution.FindLaboratory("test laboratory"));
+        var order = LimeOrder.For(new LimeOrderRequest { Rate = rate, Material = LimingMaterial.FromAnalysis("ash", LimingForm.WoodAsh, 100), Area = Area.FromAcres(0.1) });
         Assert.Equal(warned, order.Has("lime-wood-ash-rate"));
         Assert.True(order.Has("lime-fineness-not-counted"));
     }
@@ -127,11 +127,11 @@ public class LimeMaterialTests
     public void Offers_are_ranked_by_the_cost_of_what_they_neutralize()
     {
         // Hand algebra: bulk 40/ton at ENP 1000 costs 80 per effective ton; bags 6/40 lb = 300/ton at ENP 1800 cost 333.33.
-        var bulk = LimeOffer.InBulk(LimingMaterial.FromLabel("crushed", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.OhioEnp, 1000)), 40);
-        var bags = LimeOffer.InBags(LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.Of(LimeIndex.OhioEnp, 1800)), Mass.FromPounds(40), 6);
+        var bulk = LimeOffer.InBulk(LimingMaterial.FromLabel("crushed", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1000)), 40);
+        var bags = LimeOffer.InBags(LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OhioEnp, 1800)), Mass.FromPounds(40), 6);
         var gypsum = LimeOffer.InBulk(LimingMaterial.Gypsum, 1);
         var unknown = LimeOffer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
-        var comparison = LimingMaterialComparison.Of(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(0.5), [gypsum, bags, unknown, bulk]);
+        var comparison = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(0.5), [gypsum, bags, unknown, bulk]);
         Assert.Equal(["crushed", "pellets"], comparison.Costs.Take(2).Select(c => c.Offer.Material.Name));
         Assert.Equal(80m, comparison.Costs[0].CostPerEffectiveTon!.Value, 6);
         Assert.Equal(333.333333m, comparison.Costs[1].CostPerEffectiveTon!.Value, 6);

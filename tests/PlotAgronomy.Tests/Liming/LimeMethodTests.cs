@@ -148,7 +148,7 @@ public class LimeMethodTests
     [Fact]
     public void Only_north_carolina_takes_earlier_lime_off()
     {
-        var earlier = EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), 2);
+        var earlier = EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(1), 2);
         var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.2, SoilBuffer.Sikora, 6.4), 6.4, earlier);
         Assert.Equal(need.Gross!.OfBasis.PoundsPerAcre, need.Rate!.OfBasis.PoundsPerAcre);
         Assert.True(need.Has("lime-credit-not-printed"));
@@ -161,7 +161,7 @@ public class LimeMethodTests
     [InlineData(SoilClass.Organic, 6.2, true)]
     [InlineData(SoilClass.MineralOrganic, 6.25, false)]
     public void The_credit_ends_after_its_months(SoilClass soil, double months, bool some) =>
-        Assert.Equal(some, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), months).CreditBy(Institution.NorthCarolina, soil)!.Value.PoundsPerAcre > 1e-9);
+        Assert.Equal(some, EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(1), months).CreditBy(Institution.NorthCarolina, soil)!.Value.PoundsPerAcre > 1e-9);
 
     [Theory]
     [InlineData(3.99)]
@@ -306,7 +306,7 @@ public class LimeMethodTests
     [Fact]
     public void Shown_work_ends_with_the_labels_and_the_range()
     {
-        var work = LimeMethod.Find("north-carolina-mehlich").NeedFor(Report(5.2, SoilBuffer.Mehlich, 6.075), 6.0, EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(1), 5)).ShowWork();
+        var work = LimeMethod.Find("north-carolina-mehlich").NeedFor(Report(5.2, SoilBuffer.Mehlich, 6.075), 6.0, EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(1), 5)).ShowWork();
         Assert.Equal(["Acidity Ac", "Base rate", "Earlier lime still to work", "Need", "Labels", "Range"], work.Select(l => l.Label));
         Assert.Equal("2.1 x (6 - 5.2) / (6.6 - 5.2) = 1.2 ton/ac", work[1].Numbers);
     }

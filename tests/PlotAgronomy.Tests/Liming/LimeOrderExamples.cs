@@ -17,10 +17,10 @@ public class LimeOrderExamples
     {
         var row = WorkedExamples.Find("Liming/worked-orders.csv", id);
         Assert.True(Amounts.TryReadRate($"{row.Text("rate")} {row.Text("rate_unit")}", out var printed, out string problem), problem);
-        var order = LimeOrder.For(new LimeOrderTerms
+        var order = LimeOrder.For(new LimeOrderRequest
         {
-            Rate = LimeRate.Of(printed, 6.5, Length.FromInches(row.NumberOrNull("depth_from") ?? 6), LimeBasis.Find(row.Text("basis")), Institution.OfLaboratory("test laboratory")),
-            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.Find(row.Text("index")), row.Number("figure"))),
+            Rate = LimeRate.FromBasis(printed, 6.5, Length.FromInches(row.NumberOrNull("depth_from") ?? 6), LimeBasis.Find(row.Text("basis")), Institution.FindLaboratory("test laboratory")),
+            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find(row.Text("index")), row.Number("figure"))),
             Area = Area.FromAcres(row.NumberOrNull("acres") ?? 1),
             WorkedDepth = row.NumberOrNull("depth_to") is { } inches ? Length.FromInches(inches) : null,
             Bag = row.NumberOrNull("bag_lb") is { } pounds ? Mass.FromPounds(pounds) : null,
@@ -41,7 +41,7 @@ public class LimeOrderExamples
     {
         var row = WorkedExamples.Find("Liming/worked-power.csv", id);
         var index = LimeIndex.Find(row.Text("index"));
-        var material = LimingMaterial.FromLabel("lime", LimingForm.Other, LimeFigure.Of(index, row.Number("figure")));
+        var material = LimingMaterial.FromLabel("lime", LimingForm.Other, LimeFigure.FromValue(index, row.Number("figure")));
         WorkedExamples.AssertMatches(row, NeutralizingPower.In(Mass.FromPounds(row.Number("pounds")), material, index).Pounds);
     }
 

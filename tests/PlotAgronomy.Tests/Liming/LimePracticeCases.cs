@@ -16,10 +16,10 @@ public class LimePracticeCases
     [InlineData(2, "total lime, plot 2", "years plot 2")]
     public void C01_a_surface_limit_splits_the_rate_by_year(double tons, string total, string years)
     {
-        LimeOrder Order(double bag) => LimeOrder.For(new LimeOrderTerms
+        LimeOrder Order(double bag) => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(tons),
-            Material = LimingMaterial.OfBasis(LimeBasis.OregonScore100),
+            Material = LimingMaterial.FromBasis(LimeBasis.OregonScore100),
             Area = QuarterAcre,
             Placement = LimePlacement.Surface,
             MostAtOnce = ApplicationRate.FromShortTonsPerAcre(1),
@@ -41,12 +41,12 @@ public class LimePracticeCases
     [InlineData(5.2, new[] { "cereal-rye", "buckwheat" })]
     public void C01_clover_waits_while_the_surface_lime_is_young(double ph, string[] now)
     {
-        var outlook = LimeOutlook.For(new LimeOutlookTerms
+        var outlook = LimeOutlook.For(new LimeOutlookRequest
         {
             SoilPh = WaterPh.FromValue(ph),
             Rate = Rate(4),
             ShareDelivered = Fraction.FromPercent(25),
-            Material = LimingMaterial.OfBasis(LimeBasis.OregonScore100),
+            Material = LimingMaterial.FromBasis(LimeBasis.OregonScore100),
             Placement = LimePlacement.Surface,
             LimedOn = new DateOnly(2027, 6, 15),
             PlantingOn = new DateOnly(2027, 9, 1),
@@ -63,9 +63,9 @@ public class LimePracticeCases
     [Fact]
     public void C07_pounds_of_neutralizing_power_are_not_pounds_of_lime()
     {
-        var pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.Of(LimeIndex.MinnesotaEnp, 1800));
-        var crushed = LimingMaterial.FromLabel("crushed lime", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.MinnesotaEnp, 1000));
-        LimeOrder Order(double enp, LimingMaterial material) => LimeOrder.For(new LimeOrderTerms { Rate = Rate(enp / 2000, LimeBasis.MinnesotaEnp), Material = material, Area = QuarterAcre, Bag = Mass.FromPounds(40) });
+        var pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.MinnesotaEnp, 1800));
+        var crushed = LimingMaterial.FromLabel("crushed lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.MinnesotaEnp, 1000));
+        LimeOrder Order(double enp, LimingMaterial material) => LimeOrder.For(new LimeOrderRequest { Rate = Rate(enp / 2000, LimeBasis.MinnesotaEnp), Material = material, Area = QuarterAcre, Bag = Mass.FromPounds(40) });
         PracticeCase.AssertMatches("C07", "pellets, first site", Order(3000, pellets).ProductRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C07", "crushed, first site", Order(3000, crushed).ProductRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C07", "pellets, second site", Order(2000, pellets).ProductRate.PoundsPerAcre);
@@ -81,12 +81,12 @@ public class LimePracticeCases
     public void C13_a_figure_without_its_unit_is_refused_and_a_high_one_is_questioned()
     {
         Assert.False(Amounts.TryReadRate("2.4", out _, out _));
-        var perAcre = LimeOrder.For(new LimeOrderTerms { Rate = Rate(2.4), Material = LimingMaterial.OfBasis(LimeBasis.OregonScore100), Area = Area.FromAcres(0.5) });
+        var perAcre = LimeOrder.For(new LimeOrderRequest { Rate = Rate(2.4), Material = LimingMaterial.FromBasis(LimeBasis.OregonScore100), Area = Area.FromAcres(0.5) });
         PracticeCase.AssertMatches("C13", "plot if 2.4 ton/acre", perAcre.Product.Pounds);
         PracticeCase.AssertMatches("C13", "same", perAcre.Product.ShortTons);
-        var onPlot = ApplicationRate.Of(Mass.FromShortTons(2.4), Area.FromAcres(0.5));
+        var onPlot = ApplicationRate.FromMassAndArea(Mass.FromShortTons(2.4), Area.FromAcres(0.5));
         PracticeCase.AssertMatches("C13", "rate if 2.4 ton went on the plot", onPlot.ShortTonsPerAcre);
-        Assert.True(PrintedLimeRate.Read(onPlot, 6.5, Length.FromInches(6), LimeBasis.OregonScore100, Institution.OfLaboratory("Oregon")).Has("lime-rate-high"));
+        Assert.True(PrintedLimeRate.Read(onPlot, 6.5, Length.FromInches(6), LimeBasis.OregonScore100, Institution.FindLaboratory("Oregon")).Has("lime-rate-high"));
     }
 
     [Fact]
@@ -112,24 +112,24 @@ public class LimePracticeCases
     [Fact]
     public void C03_the_balance_says_what_is_owed_and_what_is_too_much()
     {
-        var lime = LimingMaterial.OfBasis(LimeBasis.OregonScore100);
+        var lime = LimingMaterial.FromBasis(LimeBasis.OregonScore100);
         var rate = Rate(1, targetPh: 6.5);
         var area = Area.FromAcres(0.75);
-        var before = LimeBalance.Of(rate, area, [LimeApplication.OfBags(30, Mass.FromPounds(40), lime)]);
+        var before = LimeBalance.For(rate, area, [LimeApplication.FromBags(30, Mass.FromPounds(40), lime)]);
         PracticeCase.AssertMatches("C03", "need", before.Need.Pounds);
         PracticeCase.AssertMatches("C03", "applied", before.Applied.Pounds);
         PracticeCase.AssertMatches("C03", "rate applied", before.AppliedRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C03", "still owed", before.StillOwed.Pounds);
         Assert.True(before.Has("lime-below-need"));
-        var order = LimeOrder.For(new LimeOrderTerms { Rate = rate, Material = lime, Area = area, AlreadyApplied = [LimeApplication.Of(Mass.FromPounds(1200), lime)], Bag = Mass.FromPounds(40) });
+        var order = LimeOrder.For(new LimeOrderRequest { Rate = rate, Material = lime, Area = area, AlreadyApplied = [LimeApplication.FromMass(Mass.FromPounds(1200), lime)], Bag = Mass.FromPounds(40) });
         PracticeCase.AssertMatches("C03", "still owed", order.Product.Pounds);
         PracticeCase.AssertMatches("C03", "40 lb bags", order.Bags!.Value);
-        var after = LimeBalance.Of(rate, area, [LimeApplication.Of(Mass.FromPounds(1200), lime)], [LimeApplication.Of(Mass.FromPounds(500), lime)]);
+        var after = LimeBalance.For(rate, area, [LimeApplication.FromMass(Mass.FromPounds(1200), lime)], [LimeApplication.FromMass(Mass.FromPounds(500), lime)]);
         PracticeCase.AssertMatches("C03", "rate after 500 lb more", after.RateAfterPlan.PoundsPerAcre);
         PracticeCase.AssertMatches("C03", "over", after.AboveNeedPercent!.Value);
         Assert.True(after.Has("lime-above-need"));
 
-        var outlook = LimeOutlook.For(new LimeOutlookTerms
+        var outlook = LimeOutlook.For(new LimeOutlookRequest
         {
             SoilPh = WaterPh.FromValue(5.5),
             Rate = rate,
@@ -145,7 +145,7 @@ public class LimePracticeCases
     [Fact]
     public void C05_fewer_pounds_of_fine_lime_only_where_the_rate_assumes_coarse_lime()
     {
-        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(90), 6.5, Length.FromInches(6), LimeBasis.GeorgiaAgLime, Institution.OfLaboratory("Georgia"));
+        var rate = LimeRate.FromBasis(ApplicationRate.FromPoundsPerThousandSquareFeet(90), 6.5, Length.FromInches(6), LimeBasis.GeorgiaAgLime, Institution.FindLaboratory("Georgia"));
         PracticeCase.AssertMatches("C05", "rate", rate.OfBasis.ShortTonsPerAcre);
         PracticeCase.AssertMatches("C05", "plot, ordinary lime", rate.OfBasis.Over(QuarterAcre).Pounds);
         var allowance = FineLimeAllowance.For(rate);
@@ -166,8 +166,8 @@ public class LimePracticeCases
     [Fact]
     public void C09_one_for_luck_is_half_as_much_again()
     {
-        var lime = LimingMaterial.OfBasis(LimeBasis.OregonScore100);
-        var balance = LimeBalance.Of(Rate(2), QuarterAcre, [], [LimeApplication.Of(Mass.FromPounds(1500), lime)]);
+        var lime = LimingMaterial.FromBasis(LimeBasis.OregonScore100);
+        var balance = LimeBalance.For(Rate(2), QuarterAcre, [], [LimeApplication.FromMass(Mass.FromPounds(1500), lime)]);
         PracticeCase.AssertMatches("C09", "recommended", balance.Need.Pounds);
         PracticeCase.AssertMatches("C09", "planned", balance.Planned.Pounds);
         PracticeCase.AssertMatches("C09", "over", balance.AboveNeedPercent!.Value);
@@ -179,7 +179,7 @@ public class LimePracticeCases
     public void C11_gypsum_meets_nothing_of_the_need()
     {
         var gypsum = Mass.FromPounds(1000);
-        var balance = LimeBalance.Of(Rate(0.75, LimeBasis.PureCarbonate), Area.FromAcres(1), [LimeApplication.Of(gypsum, LimingMaterial.Gypsum)]);
+        var balance = LimeBalance.For(Rate(0.75, LimeBasis.PureCarbonate), Area.FromAcres(1), [LimeApplication.FromMass(gypsum, LimingMaterial.Gypsum)]);
         PracticeCase.AssertMatches("C11", "lime credit", balance.Applied.Pounds);
         PracticeCase.AssertMatches("C11", "still owed", balance.StillOwed.Pounds);
         var compound = LimingCompound.Find("gypsum");
@@ -235,12 +235,12 @@ public class LimePracticeCases
     [Fact]
     public void C73_lime_by_test_saves_what_a_blanket_wastes()
     {
-        var lime = LimingMaterial.OfBasis(LimeBasis.OregonScore100);
+        var lime = LimingMaterial.FromBasis(LimeBasis.OregonScore100);
         var rate = Rate(1.5);
         LimePlotNeed[] plots =
         [
-            LimePlotNeed.Of("1", Area.FromAcres(0.3), rate), LimePlotNeed.Of("2", Area.FromAcres(0.4), rate),
-            .. Enumerable.Range(3, 4).Select(i => LimePlotNeed.Of($"{i}", Area.FromAcres(1.7 / 4), null)),
+            LimePlotNeed.FromRate("1", Area.FromAcres(0.3), rate), LimePlotNeed.FromRate("2", Area.FromAcres(0.4), rate),
+            .. Enumerable.Range(3, 4).Select(i => LimePlotNeed.FromRate($"{i}", Area.FromAcres(1.7 / 4), null)),
         ];
         var comparison = LimeByTest.Compare(plots, rate, lime);
         PracticeCase.AssertMatches("C73", "by test", comparison.ByTest.Pounds);
@@ -258,8 +258,8 @@ public class LimePracticeCases
     {
         SoilReport Tested() => new() { Laboratory = "test laboratory", SampledOn = new DateOnly(year, month, day) };
         var shared = Tested();
-        LimePlotNeed Plot(string name, SoilReport report) => LimePlotNeed.Of(name, Area.FromAcres(0.4), Rate(1.5), report);
-        LimeByTest Compare(params LimePlotNeed[] plots) => LimeByTest.Compare(plots, Rate(1.5), LimingMaterial.OfBasis(LimeBasis.OregonScore100), new DateOnly(2026, 11, 25));
+        LimePlotNeed Plot(string name, SoilReport report) => LimePlotNeed.FromRate(name, Area.FromAcres(0.4), Rate(1.5), report);
+        LimeByTest Compare(params LimePlotNeed[] plots) => LimeByTest.Compare(plots, Rate(1.5), LimingMaterial.FromBasis(LimeBasis.OregonScore100), new DateOnly(2026, 11, 25));
         Assert.Equal(old, Compare(Plot("1", Tested()), Plot("2", Tested())).Has("soil-report-old"));
         Assert.False(Compare(Plot("1", Tested()), Plot("2", Tested())).Has("lime-report-shared"));
         Assert.True(Compare(Plot("1", shared), Plot("2", shared)).Has("lime-report-shared"));

@@ -70,8 +70,8 @@ public class LimeProperties
     public void Twice_as_effective_is_half_the_tons(ApplicationRate rate, LimeBasis basis, FsCheck.PositiveInt percent)
     {
         double share = 0.1 + (percent.Get % 100 / 100.0);
-        LimingMaterial Lime(double times) => LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.Of(basis.Figure!.Index, share * times * basis.Figure.Index.Whole));
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), basis, Institution.OfLaboratory("test laboratory"));
+        LimingMaterial Lime(double times) => LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(basis.Figure!.Index, share * times * basis.Figure.Index.Whole));
+        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), basis, Institution.FindLaboratory("test laboratory"));
         Near.Assert(need.RateOf(Lime(1)).PoundsPerAcre, 2 * need.RateOf(Lime(2)).PoundsPerAcre);
     }
 
@@ -79,13 +79,13 @@ public class LimeProperties
     public void A_conversion_there_and_back_returns(ApplicationRate rate, LimeBasis from, LimeBasis to, SieveAnalysis sieves, FsCheck.PositiveInt cce)
     {
         var through = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 50 + (cce.Get % 60), sieves, Fraction.FromPercent(2));
-        through = through.WithFigure(LimeFigure.Of(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
+        through = through.WithFigure(LimeFigure.FromValue(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
         if (LimeIndex.Everything.Any(i => through.FigureIn(i).Value <= 0))
         {
             return; // a lime too coarse to have any effect in some index
         }
 
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), from, Institution.OfLaboratory("test laboratory"));
+        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), from, Institution.FindLaboratory("test laboratory"));
         var there = need.ConvertTo(to, through);
         var back = there.Rate.ConvertTo(from, through);
         Near.Assert(rate.PoundsPerAcre, back.Rate.OfBasis.PoundsPerAcre);
@@ -96,10 +96,10 @@ public class LimeProperties
     public void A_product_rate_does_not_depend_on_the_basis_it_went_through(ApplicationRate rate, LimeBasis from, LimeBasis to, SieveAnalysis sieves)
     {
         var material = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 95, sieves)
-            .WithFigure(LimeFigure.Of(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
+            .WithFigure(LimeFigure.FromValue(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
         if (LimeIndex.Everything.All(i => material.FigureIn(i).Value > 0))
         {
-            var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), from, Institution.OfLaboratory("test laboratory"));
+            var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), from, Institution.FindLaboratory("test laboratory"));
             Near.Assert(need.RateOf(material).PoundsPerAcre, need.ConvertTo(to, material).Rate.RateOf(material).PoundsPerAcre);
         }
     }
@@ -108,7 +108,7 @@ public class LimeProperties
     public void Depth_there_and_back_returns(ApplicationRate rate, FsCheck.PositiveInt eighths)
     {
         var depth = Length.FromInches(0.125 * (1 + (eighths.Get % 190)));
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory"));
+        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory"));
         Near.Assert(rate.PoundsPerAcre, need.AtDepth(depth).AtDepth(Length.FromInches(6)).OfBasis.PoundsPerAcre);
     }
 
@@ -116,10 +116,10 @@ public class LimeProperties
     public void Parts_sum_to_the_whole_and_none_passes_the_most_at_once(ApplicationRate rate, Area area, FsCheck.PositiveInt most)
     {
         var limit = ApplicationRate.FromPoundsPerAcre(50 + (most.Get % 4000));
-        var order = LimeOrder.For(new LimeOrderTerms
+        var order = LimeOrder.For(new LimeOrderRequest
         {
-            Rate = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory")),
-            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.OhioEnp, 1300)),
+            Rate = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory")),
+            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1300)),
             Area = area,
             MostAtOnce = limit,
             Bag = Mass.FromPounds(50),
@@ -134,14 +134,14 @@ public class LimeProperties
     [Property]
     public void Twice_the_area_needs_twice_the_product(ApplicationRate rate, Area area)
     {
-        LimeOrder Order(double times) => LimeOrder.For(new LimeOrderTerms { Rate = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(area.Acres * times) });
+        LimeOrder Order(double times) => LimeOrder.For(new LimeOrderRequest { Rate = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(area.Acres * times) });
         Near.Assert(2 * Order(1).Product.Pounds, Order(2).Product.Pounds);
     }
 
     [Property]
     public void Metric_and_us_inputs_give_one_order(ApplicationRate rate, Area area)
     {
-        LimeOrder Order(ApplicationRate r, Length depth, Length worked, Area a) => LimeOrder.For(new LimeOrderTerms { Rate = LimeRate.Of(r, 6.5, depth, LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = a, WorkedDepth = worked });
+        LimeOrder Order(ApplicationRate r, Length depth, Length worked, Area a) => LimeOrder.For(new LimeOrderRequest { Rate = LimeRate.FromBasis(r, 6.5, depth, LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = a, WorkedDepth = worked });
         var us = Order(rate, Length.FromInches(6), Length.FromInches(4), area);
         var metric = Order(ApplicationRate.FromTonnesPerHectare(rate.TonnesPerHectare), Length.FromCentimeters(15.24), Length.FromCentimeters(10.16), Area.FromHectares(area.Hectares));
         Near.Assert(us.Product.Pounds, metric.Product.Pounds, 1e-11);
@@ -150,10 +150,10 @@ public class LimeProperties
     [Property]
     public void What_is_owed_settles_the_balance(ApplicationRate rate, Area area, Mass applied)
     {
-        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.OhioEnp, 1500));
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory"));
-        var before = LimeBalance.Of(need, area, [LimeApplication.Of(applied, lime)]);
-        var after = LimeBalance.Of(need, area, [LimeApplication.Of(applied, lime), LimeApplication.Of(before.StillOwedOf(lime), lime)]);
+        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1500));
+        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory"));
+        var before = LimeBalance.For(need, area, [LimeApplication.FromMass(applied, lime)]);
+        var after = LimeBalance.For(need, area, [LimeApplication.FromMass(applied, lime), LimeApplication.FromMass(before.StillOwedOf(lime), lime)]);
         Assert.True(after.StillOwed.Pounds <= 1e-9 * Math.Max(1, before.Need.Pounds));
         Assert.True(before.Applied.Pounds > before.Need.Pounds || after.AboveNeedPercent is null or < 1e-9);
     }
@@ -161,14 +161,14 @@ public class LimeProperties
     [Property]
     public void Gypsum_never_counts(ApplicationRate rate, Area area, Mass gypsum)
     {
-        var need = LimeRate.Of(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.OfLaboratory("test laboratory"));
-        Assert.Equal(0, LimeBalance.Of(need, area, [LimeApplication.Of(gypsum, LimingMaterial.Gypsum)]).Applied.Pounds);
+        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory"));
+        Assert.Equal(0, LimeBalance.For(need, area, [LimeApplication.FromMass(gypsum, LimingMaterial.Gypsum)]).Applied.Pounds);
     }
 
     [Property]
     public void Finer_lime_is_never_rated_lower(SieveAnalysis sieves)
     {
-        var finer = SieveAnalysis.Of([.. sieves.Meshes.Select(m => (m, Fraction.FromValue(Math.Min(1, sieves.SharePassing(m).Value + 0.1))))]);
+        var finer = SieveAnalysis.FromFractions([.. sieves.Meshes.Select(m => (m, Fraction.FromValue(Math.Min(1, sieves.SharePassing(m).Value + 0.1))))]);
         Assert.All(LimeIndex.Everything, index =>
         {
             Assert.InRange(index.FinenessShare(sieves), 0, 1 + 1e-12);
@@ -191,9 +191,9 @@ public class LimeProperties
     {
         foreach (var soil in Enum.GetValues<SoilClass>())
         {
-            var now = EarlierLime.Of(rate, months.Get).CreditBy(Institution.NorthCarolina, soil)!.Value;
+            var now = EarlierLime.FromRate(rate, months.Get).CreditBy(Institution.NorthCarolina, soil)!.Value;
             Assert.True(now <= rate);
-            Assert.True(EarlierLime.Of(rate, months.Get + 1).CreditBy(Institution.NorthCarolina, soil)!.Value <= now);
+            Assert.True(EarlierLime.FromRate(rate, months.Get + 1).CreditBy(Institution.NorthCarolina, soil)!.Value <= now);
         }
     }
 
@@ -220,9 +220,9 @@ public class LimeProperties
     [Property]
     public void The_order_of_the_offers_does_not_matter(FsCheck.PositiveInt a, FsCheck.PositiveInt b, FsCheck.PositiveInt c)
     {
-        LimeOffer[] offers = [.. new[] { a.Get, b.Get, c.Get }.Select((n, i) => LimeOffer.InBulk(LimingMaterial.FromLabel($"lime {i}", LimingForm.GroundLimestone, LimeFigure.Of(LimeIndex.OhioEnp, 800 + (n % 1000))), 20 + (n % 60)))];
-        var forward = LimingMaterialComparison.Of(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(1), offers);
-        var backward = LimingMaterialComparison.Of(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(1), [.. offers.Reverse()]);
+        LimeOffer[] offers = [.. new[] { a.Get, b.Get, c.Get }.Select((n, i) => LimeOffer.InBulk(LimingMaterial.FromLabel($"lime {i}", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 800 + (n % 1000))), 20 + (n % 60)))];
+        var forward = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(1), offers);
+        var backward = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(1), [.. offers.Reverse()]);
         Assert.Equal(forward.Costs.Select(x => x.CostPerEffectiveTon), backward.Costs.Select(x => x.CostPerEffectiveTon));
         Assert.True(forward.Costs.Zip(forward.Costs.Skip(1)).All(p => p.First.CostPerEffectiveTon <= p.Second.CostPerEffectiveTon));
     }

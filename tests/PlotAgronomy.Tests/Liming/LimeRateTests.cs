@@ -26,7 +26,7 @@ public class LimeRateTests
         var rate = Rate(2, LimeBasis.AgLimeNeutralizingValue90);
         Assert.Throws<InvalidOperationException>(() => rate.ConvertTo(LimeBasis.OhioEnp));
         // Legal ground grade: 90 % and 95/70/50/40 through 8/20/60/100 rates 1206 lb/ton in Ohio (Ohio Department of Agriculture).
-        var ground = LimingMaterial.FromAnalysis("ground grade", LimingForm.GroundLimestone, 90, SieveAnalysis.OfPercent((8, 95), (20, 70), (60, 50), (100, 40)));
+        var ground = LimingMaterial.FromAnalysis("ground grade", LimingForm.GroundLimestone, 90, SieveAnalysis.FromPercent((8, 95), (20, 70), (60, 50), (100, 40)));
         var through = rate.ConvertTo(LimeBasis.OhioEnp, ground);
         Assert.Equal(0.603, through.Factor, 1e-9);
         Assert.Equal(1.206, through.Rate.OfBasis.ShortTonsPerAcre, 1e-9);
@@ -39,7 +39,7 @@ public class LimeRateTests
     public void Georgias_pure_carbonate_becomes_ordinary_lime_by_its_efficiency()
     {
         // Lime buffer capacity by single addition (University of Georgia, 2010): 545.8 lb pure at 73 % is 747.6 lb.
-        var pure = LimeRate.Of(ApplicationRate.FromPoundsPerAcre(545.8), 6.3, Length.FromInches(20.0 / 3), LimeBasis.PureCarbonate, Institution.OfLaboratory("Georgia"));
+        var pure = LimeRate.FromBasis(ApplicationRate.FromPoundsPerAcre(545.8), 6.3, Length.FromInches(20.0 / 3), LimeBasis.PureCarbonate, Institution.FindLaboratory("Georgia"));
         Assert.Equal(747.6, pure.ConvertTo(LimeBasis.GeorgiaAgLime, LimingMaterial.PureCarbonate).Rate.OfBasis.PoundsPerAcre, 0.1);
     }
 
@@ -50,7 +50,7 @@ public class LimeRateTests
     [Fact]
     public void A_printed_rate_without_its_lime_is_refused_with_the_question_to_ask()
     {
-        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), 6.5, Length.FromInches(7), null, Institution.OfLaboratory("a laboratory"));
+        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), 6.5, Length.FromInches(7), null, Institution.FindLaboratory("a laboratory"));
         Assert.Null(printed.Rate);
         Assert.Contains("Ask the laboratory", printed.Findings.Single(f => f.Code == "lime-basis-unknown").Text, StringComparison.Ordinal);
         var bare = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), null, null, LimeBasis.OhioEnp, null);
@@ -62,14 +62,14 @@ public class LimeRateTests
     [Fact]
     public void A_printed_rate_goes_through_every_step_like_any_other()
     {
-        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(1), 6.0, Length.FromInches(20.0 / 3), LimeBasis.NorthCarolinaStandard, Institution.OfLaboratory("North Carolina"));
+        var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(1), 6.0, Length.FromInches(20.0 / 3), LimeBasis.NorthCarolinaStandard, Institution.FindLaboratory("North Carolina"));
         // By hand: 1 - 5 months x 0.08 x 0.5 ton = 0.7 off 0.3; half the depth; label 2000 lb; rounded to 0.1.
-        var order = LimeOrder.For(new LimeOrderTerms
+        var order = LimeOrder.For(new LimeOrderRequest
         {
             Rate = printed.Rate!,
             Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2000)),
             Area = Area.FromAcres(0.5),
-            EarlierLime = EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(0.5), 5),
+            EarlierLime = EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(0.5), 5),
             WorkedDepth = Length.FromInches(10.0 / 3),
             Rounding = RoundingOf("North Carolina"),
             Bag = Mass.FromPounds(50),
@@ -92,7 +92,7 @@ public class LimeRateTests
     public void The_garden_report_of_pennsylvania_rounds_down()
     {
         // Soil test report notes (Penn State): 5 lb/100 ft2 at a CCE of 70 % is printed as 7 lb; exact 7.14.
-        var rate = LimeRate.Of(ApplicationRate.FromPoundsPerThousandSquareFeet(50), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), Institution.OfLaboratory("Pennsylvania garden"));
+        var rate = LimeRate.FromBasis(ApplicationRate.FromPoundsPerThousandSquareFeet(50), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), Institution.FindLaboratory("Pennsylvania garden"));
         var exact = rate.RateOf(LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 70));
         Assert.Equal(7.142857, exact.PoundsPerThousandSquareFeet / 10, 1e-6);
         Assert.Equal(7, RoundingOf("Pennsylvania garden").Apply(exact).PoundsPerThousandSquareFeet / 10, 1e-9);
@@ -125,16 +125,16 @@ public class LimeRateTests
         var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.0, PlotAgronomy.Soil.SoilBuffer.Sikora, 6.2), 6.4);
         LimeRate Printed(double tons, string institution = "Oregon", LimeBasis? basis = null) => Rate(tons, basis ?? LimeBasis.OregonScore100, 6, 6.4, institution);
         // EM 9585: 2.5, 2.8 and 3.1 ton/ac at 6.3, 6.2 and 6.1.
-        Assert.False(PrintedLimeCheck.Of(Printed(2.5), need).Differs);
-        Assert.False(PrintedLimeCheck.Of(Printed(3.1), need).Differs);
-        var above = PrintedLimeCheck.Of(Printed(3.2), need);
+        Assert.False(PrintedLimeCheck.For(Printed(2.5), need).Differs);
+        Assert.False(PrintedLimeCheck.For(Printed(3.1), need).Differs);
+        var above = PrintedLimeCheck.For(Printed(3.2), need);
         Assert.True(above.Differs);
         Assert.True(above.Has("lime-printed-differs"));
         Assert.Equal(2.8, above.Computed!.Value.ShortTonsPerAcre, 1e-9);
-        Assert.True(PrintedLimeCheck.Of(Printed(2.8, "Kentucky", LimeBasis.Find("kentucky-rnv-100")), need).Has("lime-institution-mixed"));
-        Assert.Null(PrintedLimeCheck.Of(Printed(2.8, "Vermont", LimeBasis.Find("ground-limestone")), need).Differs);
+        Assert.True(PrintedLimeCheck.For(Printed(2.8, "Kentucky", LimeBasis.Find("kentucky-rnv-100")), need).Has("lime-institution-mixed"));
+        Assert.Null(PrintedLimeCheck.For(Printed(2.8, "Vermont", LimeBasis.Find("ground-limestone")), need).Differs);
         Assert.Equal(2, above.ShowWork().Length);
-        var otherTarget = PrintedLimeCheck.Of(Rate(3.2, LimeBasis.OregonScore100, 6, 6.8, "Oregon"), need);
+        var otherTarget = PrintedLimeCheck.For(Rate(3.2, LimeBasis.OregonScore100, 6, 6.8, "Oregon"), need);
         Assert.Null(otherTarget.Differs);
         Assert.True(otherTarget.Has("lime-printed-other-target"));
     }

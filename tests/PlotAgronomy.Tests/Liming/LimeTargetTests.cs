@@ -36,7 +36,7 @@ public class LimeTargetTests
     [Fact]
     public void The_most_demanding_kind_above_the_share_sets_the_target_of_a_blend()
     {
-        KindShare[] blend = [KindShare.Of(Kind("alfalfa"), 0.09), KindShare.Of(Kind("ladino-clover"), 0.5), KindShare.Of(Kind("cereal-rye"), 0.4)];
+        KindShare[] blend = [KindShare.FromShare(Kind("alfalfa"), 0.09), KindShare.FromShare(Kind("ladino-clover"), 0.5), KindShare.FromShare(Kind("cereal-rye"), 0.4)];
         var target = LimeTarget.ForBlend(blend, Institution.Find("Wisconsin"));
         Assert.Equal("ladino-clover", target.SetBy!.Id);
         Assert.Equal(Kind("ladino-clover").Ph!.BestPhFrom, target.Ph);
@@ -49,7 +49,7 @@ public class LimeTargetTests
     public void Kinds_that_do_not_stand_the_target_are_shown()
     {
         var sour = Kind("buckwheat") with { Ph = new PhTolerance { MinimumPh = 4.5, BestPhFrom = 5, BestPhTo = 6, MaximumPh = 6.5, Evidence = Kind("buckwheat").Ph!.Evidence } };
-        var target = LimeTarget.ForBlend([KindShare.Of(Kind("alfalfa"), 0.5), KindShare.Of(sour, 0.3)], Institution.Find("Pennsylvania"));
+        var target = LimeTarget.ForBlend([KindShare.FromShare(Kind("alfalfa"), 0.5), KindShare.FromShare(sour, 0.3)], Institution.Find("Pennsylvania"));
         Assert.Equal(7.0, target.Ph);
         Assert.Equal(["buckwheat"], target.OutsideTheirRange.Select(k => k.Id));
         Assert.True(target.Has("lime-target-wide"));

@@ -8,11 +8,11 @@ namespace PlotAgronomy.Tests.Liming;
 
 public class LimeTimeTests
 {
-    private static readonly SieveAnalysis Sieves = SieveAnalysis.OfPercent((20, 80), (60, 55), (100, 42));
+    private static readonly SieveAnalysis Sieves = SieveAnalysis.FromPercent((20, 80), (60, 55), (100, 42));
     private static readonly LimingMaterial Lime = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 92, Sieves);
 
     private static LimeOutlook Outlook(int months, LimePlacement placement = LimePlacement.WorkedIn, LimingMaterial? material = null, double tons = 2, CationCharge? capacity = null, SoilTexture? texture = null, params CropKind[] kinds) =>
-        LimeOutlook.For(new LimeOutlookTerms
+        LimeOutlook.For(new LimeOutlookRequest
         {
             SoilPh = WaterPh.FromValue(5.5),
             Rate = Rate(tons, targetPh: 6.5),
@@ -39,7 +39,7 @@ public class LimeTimeTests
     public void Fine_lime_has_worked_after_two_to_three_months()
     {
         // Ohio Department of Agriculture: the fine fraction works in 2-3 months.
-        var powder = LimingMaterial.FromAnalysis("powder", LimingForm.GroundLimestone, 100, SieveAnalysis.OfPercent((100, 100)));
+        var powder = LimingMaterial.FromAnalysis("powder", LimingForm.GroundLimestone, 100, SieveAnalysis.FromPercent((100, 100)));
         Assert.Equal(1, LimeReaction.After(powder, 3).Low.Value, 1e-12);
         Assert.Equal(1, LimeReaction.After(powder, 2).High.Value, 1e-12);
         Assert.Equal(2.0 / 3, LimeReaction.After(powder, 2).Low.Value, 1e-12);
@@ -109,31 +109,31 @@ public class LimeTimeTests
     [InlineData("map", 7.15)]
     public void The_worst_case_is_stoichiometry(string fertilizer, double perNitrogen) =>
         // One hydrogen ion takes half a carbonate: 100.086 / 2 / 14.007 (closed form).
-        Assert.Equal(perNitrogen, NitrogenAcidity.Of(fertilizer, ApplicationRate.FromPoundsPerAcre(1), AcidityConvention.AllAcidStays).CarbonatePerNitrogen, 0.005);
+        Assert.Equal(perNitrogen, NitrogenAcidity.For(fertilizer, ApplicationRate.FromPoundsPerAcre(1), AcidityConvention.AllAcidStays).CarbonatePerNitrogen, 0.005);
 
     [Fact]
     public void Published_acidity_and_the_fall_of_pH()
     {
         // Cornell: 150 lb N as urea, 270 lb carbonate.
-        Assert.Equal(270, NitrogenAcidity.Of("urea", ApplicationRate.FromPoundsPerAcre(150), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre, 1e-9);
+        Assert.Equal(270, NitrogenAcidity.For("urea", ApplicationRate.FromPoundsPerAcre(150), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre, 1e-9);
         // Second implementation: 60 lb N x 3 years x 1.8 = 324 lb; / (500 x 2.0) = 0.32 pH.
-        var three = NitrogenAcidity.Of("urea", ApplicationRate.FromPoundsPerAcre(180), AcidityConvention.PlantsTakeUpNitrate);
+        var three = NitrogenAcidity.For("urea", ApplicationRate.FromPoundsPerAcre(180), AcidityConvention.PlantsTakeUpNitrate);
         Assert.Equal(324, three.Carbonate.PoundsPerAcre, 1e-9);
         Assert.Equal(0.324, three.PhFall(LimeBufferCapacity.AtEquilibrium(500), Length.FromInches(20.0 / 3)), 1e-9);
         Assert.True(three.Has("lime-acidity-aglime"));
         // University of California table: calcium nitrate is basic, CAN-17 0.53.
-        Assert.Equal(0, NitrogenAcidity.Of("calcium-nitrate", ApplicationRate.FromPoundsPerAcre(50), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre);
-        Assert.Equal(53, NitrogenAcidity.Of("can-17", ApplicationRate.FromPoundsPerAcre(100), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre, 1e-9);
-        Assert.Throws<ArgumentException>(() => NitrogenAcidity.Of("can-17", ApplicationRate.FromPoundsPerAcre(100), AcidityConvention.AllAcidStays));
-        Assert.Throws<KeyNotFoundException>(() => NitrogenAcidity.Of("guano", ApplicationRate.Zero, AcidityConvention.AllAcidStays));
-        Assert.Equal(-2, NitrogenAcidity.Of("potassium-nitrate", ApplicationRate.Zero, AcidityConvention.PlantsTakeUpNitrate).CarbonatePerNitrogen);
+        Assert.Equal(0, NitrogenAcidity.For("calcium-nitrate", ApplicationRate.FromPoundsPerAcre(50), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre);
+        Assert.Equal(53, NitrogenAcidity.For("can-17", ApplicationRate.FromPoundsPerAcre(100), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre, 1e-9);
+        Assert.Throws<ArgumentException>(() => NitrogenAcidity.For("can-17", ApplicationRate.FromPoundsPerAcre(100), AcidityConvention.AllAcidStays));
+        Assert.Throws<KeyNotFoundException>(() => NitrogenAcidity.For("guano", ApplicationRate.Zero, AcidityConvention.AllAcidStays));
+        Assert.Equal(-2, NitrogenAcidity.For("potassium-nitrate", ApplicationRate.Zero, AcidityConvention.PlantsTakeUpNitrate).CarbonatePerNitrogen);
     }
 
     [Fact]
     public void Fertilizers_by_the_hundredweight_match_the_older_tables()
     {
         // Older tables of acidity per 100 lb of product (common practice): ammonium nitrate 60, ammonium sulfate 110, urea 84.
-        double Per100(string id, double nitrogenPercent) => NitrogenAcidity.Of(id, ApplicationRate.FromPoundsPerAcre(nitrogenPercent), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre;
+        double Per100(string id, double nitrogenPercent) => NitrogenAcidity.For(id, ApplicationRate.FromPoundsPerAcre(nitrogenPercent), AcidityConvention.PlantsTakeUpNitrate).Carbonate.PoundsPerAcre;
         Assert.Equal(60, Per100("ammonium-nitrate", 33.5), 1.5);
         Assert.Equal(110, Per100("ammonium-sulfate", 21), 4.0);
         Assert.Equal(84, Per100("urea", 46), 1.5);

@@ -32,7 +32,7 @@ public class LimeWorkedExamples
     {
         var row = WorkedExamples.Find("Liming/worked-indices.csv", id);
         var index = LimeIndex.Find(row.Text("index"));
-        var sieves = SieveAnalysis.OfPercent([.. row.Text("sieves").Split(' ').Select(s => s.Split(':')).Select(s => (int.Parse(s[0]), double.Parse(s[1], System.Globalization.CultureInfo.InvariantCulture)))]);
+        var sieves = SieveAnalysis.FromPercent([.. row.Text("sieves").Split(' ').Select(s => s.Split(':')).Select(s => (int.Parse(s[0]), double.Parse(s[1], System.Globalization.CultureInfo.InvariantCulture)))]);
         var material = LimingMaterial.FromAnalysis("sample", LimingForm.GroundLimestone, row.Number("cce"), sieves, Fraction.FromPercent(row.Number("moisture")));
         WorkedExamples.AssertMatches(row, row.Text("quantity") == "fineness" ? 100 * index.FinenessShare(sieves) : material.FigureIn(index).Value);
     }
@@ -54,7 +54,7 @@ public class LimeWorkedExamples
     {
         var row = WorkedExamples.Find(file, id);
         var earlier = row.NumberOrNull("earlier_ton") is { } tons
-            ? EarlierLime.Of(ApplicationRate.FromShortTonsPerAcre(tons), row.Number("earlier_months")) : null;
+            ? EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(tons), row.Number("earlier_months")) : null;
         var need = LimeMethod.Find(row.Text("method")).NeedFor(Sample(row), row.Number("target_ph"), earlier);
         Assert.NotNull(need.Rate);
         WorkedExamples.AssertMatches(row, row.Text("quantity") switch
@@ -78,7 +78,7 @@ public class LimeWorkedExamples
             ExchangeableAcidity = row.NumberOrNull("acidity_100_g") is { } mass ? CationCharge.FromMilliequivalentsPer100Grams(mass)
                 : row.NumberOrNull("acidity_100_cm3") is { } volume ? CationCharge.FromMilliequivalentsPer100CubicCentimeters(volume) : null,
             Readings = row.NumberOrNull("aluminum_ppm") is { } aluminum
-                ? [SoilReading.Of(SoilAnalyte.Aluminum, aluminum, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)] : [],
+                ? [SoilReading.FromPrinted(SoilAnalyte.Aluminum, aluminum, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)] : [],
             Texture = row.ChoiceOrNull<SoilTexture>("texture"),
             SoilClass = row.Text("method") == "tri-state-1995-organic" ? SoilClass.Organic : SoilClass.Mineral,
         },

@@ -25,8 +25,8 @@ public class LimingDocExample
         output.WriteLine(need.Rate);
         output.WriteLine($"if the reading is off by 0.1: {Amounts.Print(need.Lowest!.OfBasis, "ton/ac", 1)} to {Amounts.Print(need.Highest!.OfBasis, "ton/ac", 1)}");
 
-        var pellets = LimingMaterial.FromLabel("pelletized lime", LimingForm.Pelletized, LimeFigure.Of(LimeIndex.OregonScore, 92));
-        var order = LimeOrder.For(new LimeOrderTerms
+        var pellets = LimingMaterial.FromLabel("pelletized lime", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OregonScore, 92));
+        var order = LimeOrder.For(new LimeOrderRequest
         {
             Rate = need.Rate!,
             Material = pellets,
@@ -39,7 +39,7 @@ public class LimingDocExample
             output.WriteLine(line);
         }
 
-        var comparison = LimeMethodComparison.Of(report, targetPh: 6.5, Length.FromInches(6), includeFromMemory: true);
+        var comparison = LimeMethodComparison.For(report, targetPh: 6.5, Length.FromInches(6), includeFromMemory: true);
         foreach (var answer in comparison.Answers)
         {
             string tons = answer.Common is { } rate ? Amounts.Print(rate, "ton/ac", 1) : "no answer";

@@ -13,5 +13,5 @@ public static class NeedArbitraries
         from count in Gen.Choose(1, 5)
         from start in Gen.Choose(0, Kinds.Length - 1)
         from shares in Gen.Choose(1, 100).ArrayOf(count)
-        select new BlendDraw([.. shares.Select((s, i) => KindShare.Of(KindCatalog.Standard.Find(Kinds[(start + 5 * i) % Kinds.Length]), s / 100.0))]));
+        select new BlendDraw([.. shares.Select((s, i) => KindShare.FromShare(KindCatalog.Standard.Find(Kinds[(start + 5 * i) % Kinds.Length]), s / 100.0))]));
 }

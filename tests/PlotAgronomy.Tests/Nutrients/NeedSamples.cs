@@ -7,14 +7,14 @@ namespace PlotAgronomy.Tests.Nutrients;
 /// <summary>Requests for the need of a plot.</summary>
 internal static class NeedSamples
 {
-    internal static KindShare Kind(string id, double share) => KindShare.Of(KindCatalog.Standard.Find(id), share);
+    internal static KindShare Kind(string id, double share) => KindShare.FromShare(KindCatalog.Standard.Find(id), share);
 
     internal static SoilReport NorthCarolina(double phosphorusIndex = 25, double potassiumIndex = 15, params SoilReading[] more) => new()
     {
         Laboratory = "North Carolina",
         SoilClass = SoilClass.Mineral,
         WaterPh = WaterPh.FromValue(6.0),
-        Readings = [SystemQuestions.PIndex(phosphorusIndex), SystemQuestions.KIndex(potassiumIndex), .. more],
+        Readings = [SystemRequests.PIndex(phosphorusIndex), SystemRequests.KIndex(potassiumIndex), .. more],
     };
 
     internal static PlotNeedRequest Request(params KindShare[] kinds) => With(RecommendationSystems.NorthCarolina, NorthCarolina(), kinds);

@@ -61,7 +61,7 @@ public class NeedWorkedExamples
             Laboratory = "a laboratory",
             WaterPh = row.NumberOrNull("ph") is { } ph ? WaterPh.FromValue(ph) : null,
             SoilClass = row.TextOrNull("soil_class") is null ? null : row.Choice<SoilClass>("soil_class"),
-            Readings = row.NumberOrNull("test") is { } test ? [SoilReading.Of(AnalyteOf(rule.Nutrient), test, row.Choice<SoilTestUnit>("test_unit"), row.Choice<Extractant>("extractant"))] : [],
+            Readings = row.NumberOrNull("test") is { } test ? [SoilReading.FromPrinted(AnalyteOf(rule.Nutrient), test, row.Choice<SoilTestUnit>("test_unit"), row.Choice<Extractant>("extractant"))] : [],
         };
         var answer = rule.Answer(report);
         WorkedExamples.AssertMatches(row, (row.Text("end") == "low" ? answer.Low : answer.High)!.Value.PoundsPerAcre);
@@ -73,8 +73,8 @@ public class NeedWorkedExamples
     public void Where_a_published_report_asks_for_none_no_rule_for_the_kind_asks_for_any(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        SoilReading Read(SoilAnalyte analyte, double pounds) => SoilReading.Of(analyte, pounds, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1);
-        var need = PlotNeed.Of(new PlotNeedRequest
+        SoilReading Read(SoilAnalyte analyte, double pounds) => SoilReading.FromPrinted(analyte, pounds, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1);
+        var need = PlotNeed.For(new PlotNeedRequest
         {
             Report = new SoilReport
             {
@@ -103,7 +103,7 @@ public class NeedWorkedExamples
     public void An_element_is_not_an_oxide(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        WorkedExamples.AssertMatches(row, PrintedRate.OfElement(row.Choice<PlantNutrient>("nutrient"), ApplicationRate.FromPoundsPerAcre(row.Number("test"))).Low.PoundsPerAcre);
+        WorkedExamples.AssertMatches(row, PrintedRate.FromElement(row.Choice<PlantNutrient>("nutrient"), ApplicationRate.FromPoundsPerAcre(row.Number("test"))).Low.PoundsPerAcre);
     }
 
     private static CropYield? YieldOf(CsvRow row) => row.NumberOrNull("yield") is not { } amount ? null

@@ -87,17 +87,17 @@ public class NitrogenAndRemovalTests
     [Fact]
     public void A_printed_range_keeps_its_order_and_its_labels()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => PrintedRate.Of(PlantNutrient.Potash, Rate(60), Rate(59.9)));
-        Assert.Throws<ArgumentException>(() => PrintedRate.OfElement(PlantNutrient.Zinc, Rate(1)));
-        Assert.Throws<ArgumentException>(() => PrintedRecommendation.Of("a laboratory", "clover"));
-        Assert.Throws<ArgumentException>(() => PrintedRecommendation.Of(" ", "clover", PrintedRate.Of(PlantNutrient.Potash, Rate(60))));
-        Assert.Throws<ArgumentException>(() => PrintedRecommendation.Of("a laboratory", "clover", PrintedRate.Of(PlantNutrient.Potash, Rate(60)), PrintedRate.Of(PlantNutrient.Potash, Rate(60))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PrintedRate.FromRate(PlantNutrient.Potash, Rate(60), Rate(59.9)));
+        Assert.Throws<ArgumentException>(() => PrintedRate.FromElement(PlantNutrient.Zinc, Rate(1)));
+        Assert.Throws<ArgumentException>(() => PrintedRecommendation.FromRates("a laboratory", "clover"));
+        Assert.Throws<ArgumentException>(() => PrintedRecommendation.FromRates(" ", "clover", PrintedRate.FromRate(PlantNutrient.Potash, Rate(60))));
+        Assert.Throws<ArgumentException>(() => PrintedRecommendation.FromRates("a laboratory", "clover", PrintedRate.FromRate(PlantNutrient.Potash, Rate(60)), PrintedRate.FromRate(PlantNutrient.Potash, Rate(60))));
     }
 
     /// <summary>Exact: 1 lb per 1000 ft2 is 43.56 lb/ac.</summary>
     [Fact]
     public void A_rate_printed_per_thousand_square_feet_is_the_same_kind_of_amount() =>
-        Assert.Equal(43.56, PrintedRate.Of(PlantNutrient.Potash, ApplicationRate.FromPoundsPerThousandSquareFeet(1)).Low.PoundsPerAcre, 1e-12);
+        Assert.Equal(43.56, PrintedRate.FromRate(PlantNutrient.Potash, ApplicationRate.FromPoundsPerThousandSquareFeet(1)).Low.PoundsPerAcre, 1e-12);
 
     [Fact]
     public void Every_published_kind_has_a_proxy_and_users_own_kinds_fall_back_on_their_group()

@@ -1,7 +1,7 @@
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 using PlotAgronomy.Tests.Support;
-using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Nutrients;
 

@@ -1,6 +1,6 @@
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
-using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Nutrients;
 
@@ -43,7 +43,7 @@ public class NutrientAllocationTests
     [Fact]
     public void A_boron_answer_without_text_allocates_little()
     {
-        var report = Report(SoilReading.Of(SoilAnalyte.Boron, 0.4, Ppm, Extractant.HotWater));
+        var report = Report(SoilReading.FromPrinted(SoilAnalyte.Boron, 0.4, Ppm, Extractant.HotWater));
         Assert.InRange(BytesOf(() => SecondaryRule.PlotBoron.Answer(report)), 1, 700);
     }
 
@@ -57,12 +57,12 @@ public class NutrientAllocationTests
 
     [Fact]
     public void A_plots_need_without_text_allocates_a_few_kilobytes() =>
-        Assert.InRange(BytesOf(() => PlotNeed.Of(NeedSamples.Request(NeedSamples.Kind("oats-spring", 0.5), NeedSamples.Kind("ladino-clover", 0.6)))), 1, 15000);
+        Assert.InRange(BytesOf(() => PlotNeed.For(NeedSamples.Request(NeedSamples.Kind("oats-spring", 0.5), NeedSamples.Kind("ladino-clover", 0.6)))), 1, 15000);
 
     [Fact]
     public void A_manganese_index_without_text_allocates_little()
     {
-        var manganese = SoilReading.Of(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3);
+        var manganese = SoilReading.FromPrinted(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3);
         var ph = WaterPh.FromValue(6);
         Assert.InRange(BytesOf(() => ManganeseAvailability.NorthCarolinaA(manganese, ph)), 1, 100);
     }

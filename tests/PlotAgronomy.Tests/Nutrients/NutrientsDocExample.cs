@@ -19,9 +19,9 @@ public class NutrientsDocExample
             SoilClass = SoilClass.Mineral,
             Readings =
             [
-                SoilReading.Of(SoilAnalyte.Phosphorus, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
-                SoilReading.Of(SoilAnalyte.Potassium, 90, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
-                SoilReading.Of(SoilAnalyte.Potassium, 95, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate),
+                SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
+                SoilReading.FromPrinted(SoilAnalyte.Potassium, 90, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
+                SoilReading.FromPrinted(SoilAnalyte.Potassium, 95, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate),
             ],
         };
 
@@ -35,7 +35,7 @@ public class NutrientsDocExample
 
         var setting = new PlotSetting { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(8) };
         var corn = CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(80));
-        var comparison = SystemComparison.Of(report, corn, setting, [RecommendationSystems.TriState1995, RecommendationSystems.Kansas]);
+        var comparison = SystemComparison.For(report, corn, setting, [RecommendationSystems.TriState1995, RecommendationSystems.Kansas]);
         output.WriteLine(comparison.About(PlantNutrient.Potash));
         output.WriteLine(comparison.About(PlantNutrient.Potash)!.Why);
         // end example

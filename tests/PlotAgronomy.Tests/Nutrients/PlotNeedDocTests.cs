@@ -22,23 +22,23 @@ public class PlotNeedDocTests
             WaterPh = WaterPh.FromValue(6.0),
             Readings =
             [
-                SoilReading.Of(SoilAnalyte.Phosphorus, 25, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
-                SoilReading.Of(SoilAnalyte.Potassium, 15, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
+                SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 25, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
+                SoilReading.FromPrinted(SoilAnalyte.Potassium, 15, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
             ],
         };
         var kinds = KindCatalog.Standard;
-        var need = PlotNeed.Of(new PlotNeedRequest
+        var need = PlotNeed.For(new PlotNeedRequest
         {
             Report = report,
             System = RecommendationSystems.NorthCarolina,
             Kinds =
             [
-                KindShare.Of(kinds.Find("oats-winter"), 0.5),
-                KindShare.Of(kinds.Find("rape-dwarf-essex"), 0.3),
-                KindShare.Of(kinds.Find("crimson-clover"), 0.15),
+                KindShare.FromShare(kinds.Find("oats-winter"), 0.5),
+                KindShare.FromShare(kinds.Find("rape-dwarf-essex"), 0.3),
+                KindShare.FromShare(kinds.Find("crimson-clover"), 0.15),
             ],
-            Printed = PrintedRecommendation.Of("North Carolina", "deer and turkey plot",
-                PrintedRate.Of(PlantNutrient.Potash, ApplicationRate.FromPoundsPerAcre(110))),
+            Printed = PrintedRecommendation.FromRates("North Carolina", "deer and turkey plot",
+                PrintedRate.FromRate(PlantNutrient.Potash, ApplicationRate.FromPoundsPerAcre(110))),
         });
 
         foreach (var line in need.ShowWork())

@@ -16,9 +16,9 @@ public class PlotNeedPrintedTests
     [Fact]
     public void The_laboratorys_figures_are_used_first_and_ours_stand_beside_them()
     {
-        var printed = PrintedRecommendation.Of("North Carolina", "deer and turkey plot",
-            PrintedRate.Of(PlantNutrient.Phosphate, Rate(40), Rate(60)), PrintedRate.Of(PlantNutrient.Potash, Rate(110)));
-        var need = PlotNeed.Of(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("oats-winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], Printed = printed });
+        var printed = PrintedRecommendation.FromRates("North Carolina", "deer and turkey plot",
+            PrintedRate.FromRate(PlantNutrient.Phosphate, Rate(40), Rate(60)), PrintedRate.FromRate(PlantNutrient.Potash, Rate(110)));
+        var need = PlotNeed.For(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("oats-winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], Printed = printed });
         Assert.Equal(40, need.Pounds(PlantNutrient.Phosphate));
         Assert.Equal(60, need.Find(PlantNutrient.Phosphate)!.AtMost!.Value.PoundsPerAcre);
         Assert.Equal(110, need.Pounds(PlantNutrient.Potash));
@@ -32,7 +32,7 @@ public class PlotNeedPrintedTests
     [InlineData(25, false), InlineData(120, true)]
     public void Where_the_test_calls_for_no_phosphate_none_may_be_spread(double phosphorusIndex, bool capped)
     {
-        var target = PlotNeed.Of(With(RecommendationSystems.NorthCarolina, NorthCarolina(phosphorusIndex), Kind("oats-winter", 1))).Find(PlantNutrient.Phosphate)!;
+        var target = PlotNeed.For(With(RecommendationSystems.NorthCarolina, NorthCarolina(phosphorusIndex), Kind("oats-winter", 1))).Find(PlantNutrient.Phosphate)!;
         Assert.Equal(capped, target.AtLeast == ApplicationRate.Zero);
         Assert.Equal(capped ? ApplicationRate.Zero : null, target.AtMost);
     }
@@ -41,7 +41,7 @@ public class PlotNeedPrintedTests
     [InlineData(0, 0.0), InlineData(40, null)]
     public void A_printed_rate_of_no_phosphate_is_a_limit(double pounds, double? limit)
     {
-        var need = PlotNeed.Of(Printed(Kind("oats-winter", 1), PrintedRate.Of(PlantNutrient.Phosphate, Rate(pounds))));
+        var need = PlotNeed.For(Printed(Kind("oats-winter", 1), PrintedRate.FromRate(PlantNutrient.Phosphate, Rate(pounds))));
         Assert.Equal(limit, need.Find(PlantNutrient.Phosphate)!.AtMost?.PoundsPerAcre);
     }
 
@@ -50,7 +50,7 @@ public class PlotNeedPrintedTests
     [InlineData("ladino-clover", 0, 20.0), InlineData("ladino-clover", 25, 25.0), InlineData("oats-winter", 25, null)]
     public void A_printed_rate_does_not_lift_the_limit_of_nitrogen_on_legumes(string kind, double pounds, double? limit)
     {
-        var need = PlotNeed.Of(Printed(Kind(kind, 1), PrintedRate.Of(PlantNutrient.Nitrogen, Rate(pounds))));
+        var need = PlotNeed.For(Printed(Kind(kind, 1), PrintedRate.FromRate(PlantNutrient.Nitrogen, Rate(pounds))));
         Assert.Equal(pounds, need.Pounds(PlantNutrient.Nitrogen));
         Assert.Equal(limit, need.Find(PlantNutrient.Nitrogen)!.AtMost?.PoundsPerAcre);
     }
@@ -61,19 +61,19 @@ public class PlotNeedPrintedTests
         Kinds = [kind],
         System = RecommendationSystems.NorthCarolina,
         SecondaryRules = [],
-        Printed = PrintedRecommendation.Of("North Carolina", "deer and turkey plot", rate),
+        Printed = PrintedRecommendation.FromRates("North Carolina", "deer and turkey plot", rate),
     };
 
     [Fact]
     public void A_target_set_by_hand_goes_before_all()
     {
-        var need = PlotNeed.Of(new PlotNeedRequest
+        var need = PlotNeed.For(new PlotNeedRequest
         {
             Report = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
-            Printed = PrintedRecommendation.Of("North Carolina", "plot", PrintedRate.Of(PlantNutrient.Phosphate, Rate(40))),
+            Printed = PrintedRecommendation.FromRates("North Carolina", "plot", PrintedRate.FromRate(PlantNutrient.Phosphate, Rate(40))),
             Overrides = [NutrientTarget.Create(PlantNutrient.Phosphate, Rate(10), null, "bags at hand")],
         });
         Assert.Equal(10, need.Pounds(PlantNutrient.Phosphate));

@@ -56,14 +56,14 @@ public class PlotNeedProperties
     public bool Half_the_share_of_a_grain_alone_feeds_half_the_nitrogen(PositiveInt hundredths)
     {
         double share = (1 + hundredths.Get % 100) / 100.0;
-        return Near.Equal(2 * PlotNeed.Of(Request(Kind("oats-winter", share / 2))).Pounds(PlantNutrient.Nitrogen), PlotNeed.Of(Request(Kind("oats-winter", share))).Pounds(PlantNutrient.Nitrogen), 1e-12);
+        return Near.Equal(2 * PlotNeed.For(Request(Kind("oats-winter", share / 2))).Pounds(PlantNutrient.Nitrogen), PlotNeed.For(Request(Kind("oats-winter", share))).Pounds(PlantNutrient.Nitrogen), 1e-12);
     }
 
     [Property]
     public bool A_printed_rate_is_always_the_target(BlendDraw draw, ApplicationRate rate)
     {
-        var request = Ask(draw, 30, 30, null, PrintedRecommendation.Of("North Carolina", "plot", PrintedRate.Of(PlantNutrient.Potash, rate)));
-        return PlotNeed.Of(request).Find(PlantNutrient.Potash)!.AtLeast == rate;
+        var request = Ask(draw, 30, 30, null, PrintedRecommendation.FromRates("North Carolina", "plot", PrintedRate.FromRate(PlantNutrient.Potash, rate)));
+        return PlotNeed.For(request).Find(PlantNutrient.Potash)!.AtLeast == rate;
     }
 
     [Property]
@@ -79,11 +79,11 @@ public class PlotNeedProperties
 
     [Property]
     public bool An_element_printed_is_less_than_its_oxide(ApplicationRate rate) =>
-        PrintedRate.OfElement(PlantNutrient.Phosphate, rate).Low >= rate && PrintedRate.OfElement(PlantNutrient.Potash, rate).Low >= rate;
+        PrintedRate.FromElement(PlantNutrient.Phosphate, rate).Low >= rate && PrintedRate.FromElement(PlantNutrient.Potash, rate).Low >= rate;
 
-    private static PlotNeed Need(BlendDraw draw, double p, double k) => PlotNeed.Of(Ask(draw, p, k, null, null));
+    private static PlotNeed Need(BlendDraw draw, double p, double k) => PlotNeed.For(Ask(draw, p, k, null, null));
 
-    private static double Nitrogen(BlendDraw draw, LegumeCreditAnswer? credit) => PlotNeed.Of(Ask(draw, 30, 30, credit, null)).Pounds(PlantNutrient.Nitrogen);
+    private static double Nitrogen(BlendDraw draw, LegumeCreditAnswer? credit) => PlotNeed.For(Ask(draw, 30, 30, credit, null)).Pounds(PlantNutrient.Nitrogen);
 
     private static PlotNeedRequest Ask(BlendDraw draw, double p, double k, LegumeCreditAnswer? credit, PrintedRecommendation? printed) => new()
     {

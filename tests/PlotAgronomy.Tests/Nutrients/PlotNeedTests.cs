@@ -14,7 +14,7 @@ public class PlotNeedTests
     {
         Laboratory = "Ohio",
         PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
-        Readings = [SystemQuestions.P(p, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemQuestions.K(k, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
+        Readings = [SystemRequests.P(p, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), SystemRequests.K(k, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
     };
 
     private static ApplicationRate Rate(double pounds) => ApplicationRate.FromPoundsPerAcre(pounds);
@@ -23,7 +23,7 @@ public class PlotNeedTests
     [Fact]
     public void A_blend_takes_the_most_demanding_kind_and_feeds_nitrogen_by_share()
     {
-        var need = PlotNeed.Of(Request(Kind("medium-red-clover", 0.3), Kind("oats-winter", 0.5), Kind("rape-dwarf-essex", 0.3)));
+        var need = PlotNeed.For(Request(Kind("medium-red-clover", 0.3), Kind("oats-winter", 0.5), Kind("rape-dwarf-essex", 0.3)));
         Assert.Equal(88.5, need.Pounds(PlantNutrient.Phosphate), 0.05);
         Assert.Equal(111.4, need.Pounds(PlantNutrient.Potash), 0.05);
         Assert.Equal(33, need.Pounds(PlantNutrient.Nitrogen), 1e-9);
@@ -34,7 +34,7 @@ public class PlotNeedTests
     [Fact]
     public void Shares_above_one_full_stand_feed_one_full_stand()
     {
-        var target = PlotNeed.Of(Request(Kind("oats-winter", 1), Kind("rape-dwarf-essex", 1))).Find(PlantNutrient.Nitrogen)!;
+        var target = PlotNeed.For(Request(Kind("oats-winter", 1), Kind("rape-dwarf-essex", 1))).Find(PlantNutrient.Nitrogen)!;
         Assert.Equal(45, target.AtLeast.PoundsPerAcre, 1e-9);
         Assert.Equal(70, target.AtMost!.Value.PoundsPerAcre, 1e-9);
     }
@@ -42,7 +42,7 @@ public class PlotNeedTests
     [Fact]
     public void Inoculated_legumes_alone_need_no_nitrogen()
     {
-        var need = PlotNeed.Of(Request(Kind("ladino-clover", 0.5), Kind("medium-red-clover", 0.5)));
+        var need = PlotNeed.For(Request(Kind("ladino-clover", 0.5), Kind("medium-red-clover", 0.5)));
         Assert.Equal(0, need.Pounds(PlantNutrient.Nitrogen));
         Assert.Empty(need.NitrogenDoses);
         Assert.False(need.Has("nutrient-nitrogen-on-legume"));
@@ -59,7 +59,7 @@ public class PlotNeedTests
             SecondaryRules = [],
             Overrides = [NutrientTarget.Create(PlantNutrient.Nitrogen, Rate(50), null, "asked for")],
         };
-        Assert.True(PlotNeed.Of(request).Has("nutrient-nitrogen-on-legume"));
+        Assert.True(PlotNeed.For(request).Has("nutrient-nitrogen-on-legume"));
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public class PlotNeedTests
             SecondaryRules = [],
             LegumesAreInoculated = false,
         };
-        var need = PlotNeed.Of(request);
+        var need = PlotNeed.For(request);
         Assert.Equal(20, need.Find(PlantNutrient.Nitrogen)!.AtMost!.Value.PoundsPerAcre, 1e-9);
         Assert.True(need.Has("nutrient-nitrogen-uninoculated"));
     }
@@ -92,7 +92,7 @@ public class PlotNeedTests
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats-winter", new KindUse { Nitrogen = NitrogenRule.Find("south-carolina-small-grain") }),
             LegumeCredit = LegumeCredit.TennesseeCloverInGrass.For(stand),
         };
-        var need = PlotNeed.Of(request);
+        var need = PlotNeed.For(request);
         Assert.Equal(expected, need.Pounds(PlantNutrient.Nitrogen), 1e-9);
         Assert.Equal(stand == LegumeStand.SownTogether, need.Has("nutrient-legume-sown-together"));
     }
@@ -108,7 +108,7 @@ public class PlotNeedTests
             SecondaryRules = [],
             LegumeCredit = LegumeCredit.Find("minnesota-alfalfa").For(LegumeStand.Earlier),
         };
-        Assert.Equal(0, PlotNeed.Of(request).Pounds(PlantNutrient.Nitrogen));
+        Assert.Equal(0, PlotNeed.For(request).Pounds(PlantNutrient.Nitrogen));
     }
 
     /// <summary>The case to protect: 5 ton of alfalfa hay carry off 275 lb K2O (University of Kentucky); a browsed clover plot loses none of it.</summary>
@@ -117,8 +117,8 @@ public class PlotNeedTests
     {
         var report = TriState();
         var clover = Kind("ladino-clover", 1);
-        var browsed = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
-        var hay = PlotNeed.Of(new PlotNeedRequest
+        var browsed = PlotNeed.For(With(RecommendationSystems.TriState2020, report, clover));
+        var hay = PlotNeed.For(new PlotNeedRequest
         {
             Report = report,
             Kinds = [clover],
@@ -144,7 +144,7 @@ public class PlotNeedTests
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { IsCarriedOff = true }),
         };
-        Assert.Contains("never assumed", Assert.Throws<ArgumentException>(() => PlotNeed.Of(request)).Message, StringComparison.Ordinal);
+        Assert.Contains("never assumed", Assert.Throws<ArgumentException>(() => PlotNeed.For(request)).Message, StringComparison.Ordinal);
     }
 
     /// <summary>Published shares on hand algebra: cattle keep 20 % and 15 % of the 56 lb P2O5 and 220 lb K2O of 4 ton, at maintenance with the system's 20 lb of potash on top.</summary>
@@ -153,7 +153,7 @@ public class PlotNeedTests
     {
         var report = TriState();
         var yield = CropYield.FromTonsPerAcre(4);
-        PlotNeed With(CropRemoval removal) => PlotNeed.Of(new PlotNeedRequest
+        PlotNeed With(CropRemoval removal) => PlotNeed.For(new PlotNeedRequest
         {
             Report = report,
             Kinds = [Kind("alfalfa", 1)],
@@ -171,7 +171,7 @@ public class PlotNeedTests
     [Fact]
     public void Corn_without_a_yield_gets_no_nitrogen_figure_and_says_why()
     {
-        var need = PlotNeed.Of(Request(Kind("corn", 1)));
+        var need = PlotNeed.For(Request(Kind("corn", 1)));
         Assert.Null(need.Find(PlantNutrient.Nitrogen));
         Assert.True(need.Has("nutrient-nitrogen-yield-needed"));
     }
@@ -179,12 +179,12 @@ public class PlotNeedTests
     [Theory]
     [InlineData(0.19, false), InlineData(0.2, true), InlineData(0.21, true)]
     public void A_kind_counts_from_a_fifth_of_a_full_stand(double share, bool counts) =>
-        Assert.Equal(counts, PlotNeed.Of(Request(Kind("oats-winter", 0.8), Kind("medium-red-clover", share))).Components[1].Counts);
+        Assert.Equal(counts, PlotNeed.For(Request(Kind("oats-winter", 0.8), Kind("medium-red-clover", share))).Components[1].Counts);
 
     [Fact]
     public void When_no_kind_reaches_the_share_all_count()
     {
-        var need = PlotNeed.Of(Request(Kind("oats-winter", 0.1), Kind("medium-red-clover", 0.1)));
+        var need = PlotNeed.For(Request(Kind("oats-winter", 0.1), Kind("medium-red-clover", 0.1)));
         Assert.All(need.Components, c => Assert.True(c.Counts));
         Assert.True(need.Has("nutrient-no-share-counts"));
     }
@@ -194,12 +194,12 @@ public class PlotNeedTests
     {
         var report = TriState(10, 100);
         var clover = Kind("ladino-clover", 1);
-        var nearest = PlotNeed.Of(With(RecommendationSystems.TriState2020, report, clover));
+        var nearest = PlotNeed.For(With(RecommendationSystems.TriState2020, report, clover));
         Assert.Equal(CropRow.Alfalfa, nearest.Components[0].PhosphateRow);
         Assert.Contains(nearest.Findings, f => f.Code == "nutrient-taken-as" && f.Text.Contains("alfalfa", StringComparison.Ordinal));
         // Build-up by hand: alfalfa (30 - 10) x 5 = 100, soybean (20 - 10) x 5 = 50.
         Assert.Equal(100, nearest.Pounds(PlantNutrient.Phosphate), 1e-9);
-        var other = PlotNeed.Of(new PlotNeedRequest
+        var other = PlotNeed.For(new PlotNeedRequest
         {
             Report = report,
             Kinds = [clover],
@@ -220,12 +220,12 @@ public class PlotNeedTests
     [InlineData("TS-2020", "crimson-clover", true)]
     [InlineData("TS-2020", "purple-top-turnip", true)]
     public void Only_a_row_that_stands_in_for_a_kind_is_said_to(string system, string kind, bool standsIn) =>
-        Assert.Equal(standsIn, PlotNeed.Of(With(RecommendationSystems.Find(system), NorthCarolina(), Kind(kind, 1))).Has("nutrient-taken-as"));
+        Assert.Equal(standsIn, PlotNeed.For(With(RecommendationSystems.Find(system), NorthCarolina(), Kind(kind, 1))).Has("nutrient-taken-as"));
 
     [Fact]
     public void The_reason_reads_as_sentences_and_names_the_row()
     {
-        var need = PlotNeed.Of(Request(Kind("oats-winter", 0.5), Kind("crimson-clover", 0.5)));
+        var need = PlotNeed.For(Request(Kind("oats-winter", 0.5), Kind("crimson-clover", 0.5)));
         Assert.Equal(
             "Phosphorus at index 25 is low; by the state's equation 14 for mineral soil this much is due, give or take 10 lb/ac. It is read from the wildlife plot row (deer and turkey food plot). The printed range is 78.5 to 98.5 lb/ac.",
             need.Find(PlantNutrient.Phosphate)!.Reason);
@@ -235,13 +235,13 @@ public class PlotNeedTests
     [Fact]
     public void Ours_stands_in_the_reason_beside_the_printed_rate()
     {
-        var need = PlotNeed.Of(new PlotNeedRequest
+        var need = PlotNeed.For(new PlotNeedRequest
         {
             Report = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
-            Printed = PrintedRecommendation.Of("a laboratory", "clover", PrintedRate.Of(PlantNutrient.Potash, Rate(100))),
+            Printed = PrintedRecommendation.FromRates("a laboratory", "clover", PrintedRate.FromRate(PlantNutrient.Potash, Rate(100))),
         });
         Assert.Equal("Printed by a laboratory for clover; North Carolina index equations would ask for 111.4 lb/ac.", need.Find(PlantNutrient.Potash)!.Reason);
     }
@@ -249,27 +249,27 @@ public class PlotNeedTests
     [Fact]
     public void That_nothing_is_carried_off_is_said_once()
     {
-        var need = PlotNeed.Of(With(RecommendationSystems.TriState2020, TriState(), Kind("ladino-clover", 1)));
+        var need = PlotNeed.For(With(RecommendationSystems.TriState2020, TriState(), Kind("ladino-clover", 1)));
         Assert.True(need.Has("nutrient-removal-ignored"));
         Assert.False(need.Has("nutrient-nothing-carried-off"));
     }
 
     [Fact]
     public void A_kind_no_row_is_near_to_does_not_count_and_says_so() =>
-        Assert.True(PlotNeed.Of(With(RecommendationSystems.Find("NI"), NorthCarolina(), Kind("corn", 1))).Has("nutrient-kind-without-row"));
+        Assert.True(PlotNeed.For(With(RecommendationSystems.Find("NI"), NorthCarolina(), Kind("corn", 1))).Has("nutrient-kind-without-row"));
 
     [Fact]
     public void One_institutions_test_with_anothers_rates_is_a_finding()
     {
-        Assert.False(PlotNeed.Of(Request(Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
-        Assert.True(PlotNeed.Of(With(RecommendationSystems.TriState2020, NorthCarolina(), Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
+        Assert.False(PlotNeed.For(Request(Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
+        Assert.True(PlotNeed.For(With(RecommendationSystems.TriState2020, NorthCarolina(), Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
     }
 
     [Fact]
     public void A_boron_sensitive_kind_sets_the_limit()
     {
-        var report = NorthCarolina(more: SoilReading.Of(SoilAnalyte.Boron, 0.2, SoilTestUnit.PartsPerMillion, Extractant.HotWater));
-        PlotNeed Need(params KindShare[] kinds) => PlotNeed.Of(new PlotNeedRequest
+        var report = NorthCarolina(more: SoilReading.FromPrinted(SoilAnalyte.Boron, 0.2, SoilTestUnit.PartsPerMillion, Extractant.HotWater));
+        PlotNeed Need(params KindShare[] kinds) => PlotNeed.For(new PlotNeedRequest
         {
             Report = report,
             Kinds = [.. kinds],
@@ -286,7 +286,7 @@ public class PlotNeedTests
     [Fact]
     public void Dressings_of_nitrogen_add_up_and_follow_the_leading_kind()
     {
-        var need = PlotNeed.Of(Request(Kind("rape-dwarf-essex", 1)));
+        var need = PlotNeed.For(Request(Kind("rape-dwarf-essex", 1)));
         Assert.Equal(["at seeding", "30 to 45 days later"], need.NitrogenDoses.Select(d => d.When));
         Assert.Equal(60, need.NitrogenDoses.Sum(d => d.Low.PoundsPerAcre), 1e-9);
         Assert.False(need.Has("nutrient-nitrogen-single-dose"));
@@ -296,7 +296,7 @@ public class PlotNeedTests
     [Fact]
     public void The_working_shows_every_kind_and_every_target()
     {
-        var lines = PlotNeed.Of(Request(Kind("oats-winter", 0.8), Kind("medium-red-clover", 0.1))).ShowWork().Select(l => l.ToString()).ToList();
+        var lines = PlotNeed.For(Request(Kind("oats-winter", 0.8), Kind("medium-red-clover", 0.1))).ShowWork().Select(l => l.ToString()).ToList();
         Assert.Contains(lines, l => l.Contains("red clover", StringComparison.OrdinalIgnoreCase) && l.Contains("too small a share to count", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.StartsWith("Target P2O5", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.Contains("30 to 40 x 0.8 = 24 to 32 lb/ac", StringComparison.Ordinal));
@@ -305,13 +305,13 @@ public class PlotNeedTests
     [Fact]
     public void A_request_is_checked_once()
     {
-        Assert.Throws<ArgumentNullException>(() => PlotNeed.Of(null!));
-        Assert.Throws<ArgumentException>(() => PlotNeed.Of(Request()));
-        Assert.Throws<ArgumentException>(() => PlotNeed.Of(Request(Kind("corn", 0.5), Kind("corn", 0.5))));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.Of(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = double.NaN }));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.Of(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = -0.01 }));
+        Assert.Throws<ArgumentNullException>(() => PlotNeed.For(null!));
+        Assert.Throws<ArgumentException>(() => PlotNeed.For(Request()));
+        Assert.Throws<ArgumentException>(() => PlotNeed.For(Request(Kind("corn", 0.5), Kind("corn", 0.5))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = double.NaN }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = -0.01 }));
         var twice = NutrientTarget.Create(PlantNutrient.Zinc, Rate(1), null, "twice");
-        Assert.Throws<ArgumentException>(() => PlotNeed.Of(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, Overrides = [twice, twice] }));
+        Assert.Throws<ArgumentException>(() => PlotNeed.For(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, Overrides = [twice, twice] }));
     }
 
     [Fact]
@@ -337,7 +337,7 @@ public class PlotNeedTests
     public void Numbers_and_text_do_not_follow_the_culture(string culture)
     {
         using var scope = new CultureScope(culture);
-        var need = PlotNeed.Of(Request(Kind("oats-winter", 0.5), Kind("rape-dwarf-essex", 0.5)));
+        var need = PlotNeed.For(Request(Kind("oats-winter", 0.5), Kind("rape-dwarf-essex", 0.5)));
         Assert.Equal(88.5, need.Pounds(PlantNutrient.Phosphate), 0.05);
         Assert.Contains(need.ShowWork(), l => l.ToString().Contains("88.5", StringComparison.Ordinal));
         Assert.Equal("zinc 2.5 to 3.5 lb/ac: text", NutrientTarget.Create(PlantNutrient.Zinc, Rate(2.5), Rate(3.5), "text").ToString());

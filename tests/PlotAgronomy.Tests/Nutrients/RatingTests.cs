@@ -1,6 +1,6 @@
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
-using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Nutrients;
 
@@ -50,7 +50,7 @@ public class RatingTests
     [Fact]
     public void New_Jersey_rates_manganese_by_test_and_pH_together()
     {
-        var manganese = SoilReading.Of(SoilAnalyte.Manganese, 5, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3);
+        var manganese = SoilReading.FromPrinted(SoilAnalyte.Manganese, 5, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3);
         SoilReport With(double ph) => new() { Laboratory = "a laboratory", Readings = [manganese], WaterPh = WaterPh.FromValue(ph) };
         Assert.Equal("adequate", RatingSystems.NewJersey.Rate(With(6)).For(SoilAnalyte.Manganese)!.Name);
         Assert.Equal("deficient", RatingSystems.NewJersey.Rate(With(6.5)).For(SoilAnalyte.Manganese)!.Name);
@@ -65,7 +65,7 @@ public class RatingTests
     [InlineData(16.01, "extremely saline")]
     public void Salts_are_classed_by_saturated_paste_only(double conductivity, string expected)
     {
-        SoilReading Salts(Extractant by) => SoilReading.Of(SoilAnalyte.SolubleSalts, conductivity, SoilTestUnit.DecisiemensPerMeter, by);
+        SoilReading Salts(Extractant by) => SoilReading.FromPrinted(SoilAnalyte.SolubleSalts, conductivity, SoilTestUnit.DecisiemensPerMeter, by);
         Assert.Equal(expected, RatingSystems.Salinity.Rate(Report(Salts(Extractant.SaturatedPaste))).For(SoilAnalyte.SolubleSalts)!.Name);
         Assert.Null(RatingSystems.Salinity.Rate(Report(Salts(Extractant.NotStated))).For(SoilAnalyte.SolubleSalts));
     }
@@ -109,5 +109,5 @@ public class RatingTests
 
     [Fact]
     public void The_manganese_index_takes_manganese_in_its_own_unit_only() => Assert.Throws<ArgumentException>(() =>
-        ManganeseAvailability.NorthCarolinaA(SoilReading.Of(SoilAnalyte.Manganese, 40, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), WaterPh.FromValue(6)));
+        ManganeseAvailability.NorthCarolinaA(SoilReading.FromPrinted(SoilAnalyte.Manganese, 40, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3), WaterPh.FromValue(6)));
 }

@@ -7,7 +7,7 @@ public class SecondaryRuleTests
 {
     private static SoilReport Report(params SoilReading[] readings) => new() { Laboratory = "a laboratory", WaterPh = WaterPh.FromValue(6.2), Readings = [.. readings] };
 
-    private static SoilReading Boron(double value, SoilTestUnit unit = SoilTestUnit.PartsPerMillion) => SoilReading.Of(SoilAnalyte.Boron, value, unit, Extractant.HotWater);
+    private static SoilReading Boron(double value, SoilTestUnit unit = SoilTestUnit.PartsPerMillion) => SoilReading.FromPrinted(SoilAnalyte.Boron, value, unit, Extractant.HotWater);
 
     [Theory]
     [InlineData(0.59, true), InlineData(0.6, false), InlineData(0.61, false)]
@@ -35,22 +35,22 @@ public class SecondaryRuleTests
     [Fact]
     public void Another_extractant_gives_no_figure()
     {
-        var answer = SecondaryRule.Find("kansas-zinc-corn").Answer(Report(SoilReading.Of(SoilAnalyte.Zinc, 0.5, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)));
+        var answer = SecondaryRule.Find("kansas-zinc-corn").Answer(Report(SoilReading.FromPrinted(SoilAnalyte.Zinc, 0.5, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)));
         Assert.Null(answer.Low);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-secondary-test-not-accepted");
     }
 
     [Fact]
     public void An_index_is_not_a_concentration() =>
-        Assert.Contains(SecondaryRule.NorthCarolinaZinc.Answer(Report(SoilReading.Of(SoilAnalyte.Zinc, 10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3))).Findings, f => f.Code == "nutrient-secondary-test-not-accepted");
+        Assert.Contains(SecondaryRule.NorthCarolinaZinc.Answer(Report(SoilReading.FromPrinted(SoilAnalyte.Zinc, 10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3))).Findings, f => f.Code == "nutrient-secondary-test-not-accepted");
 
     [Fact]
     public void A_missing_fact_is_named()
     {
         Assert.Contains(SecondaryRule.Find("indiana-boron-alfalfa").Answer(Report()).Findings, f => f.Text.Contains("texture", StringComparison.Ordinal));
         Assert.Contains(SecondaryRule.WisconsinSulfurAlfalfa.Answer(Report()).Findings, f => f.Text.Contains("tissue", StringComparison.Ordinal));
-        Assert.Contains(SecondaryRule.Find("north-carolina-copper").Answer(Report(SoilReading.Of(SoilAnalyte.Copper, 10, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3))).Findings, f => f.Text.Contains("soil class", StringComparison.Ordinal));
-        var noPh = new SoilReport { Laboratory = "a laboratory", Readings = [SoilReading.Of(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3)] };
+        Assert.Contains(SecondaryRule.Find("north-carolina-copper").Answer(Report(SoilReading.FromPrinted(SoilAnalyte.Copper, 10, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3))).Findings, f => f.Text.Contains("soil class", StringComparison.Ordinal));
+        var noPh = new SoilReport { Laboratory = "a laboratory", Readings = [SoilReading.FromPrinted(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3)] };
         Assert.Contains(SecondaryRule.Find("north-carolina-manganese").Answer(noPh).Findings, f => f.Text.Contains("water pH", StringComparison.Ordinal));
     }
 
@@ -73,7 +73,7 @@ public class SecondaryRuleTests
             Laboratory = "Nebraska",
             Texture = SoilTexture.Sand,
             OrganicMatter = Fraction.FromPercent(organicMatterPercent),
-            Readings = [SoilReading.Of(SoilAnalyte.Sulfur, ppm, SoilTestUnit.PartsPerMillion, Extractant.NotStated)],
+            Readings = [SoilReading.FromPrinted(SoilAnalyte.Sulfur, ppm, SoilTestUnit.PartsPerMillion, Extractant.NotStated)],
         };
         var answer = SecondaryRule.Find("nebraska-sulfur-corn").Answer(report);
         Assert.Equal(needed, answer.IsNeeded);
@@ -83,7 +83,7 @@ public class SecondaryRuleTests
     [Fact]
     public void Magnesium_comes_with_the_lime_when_lime_is_due()
     {
-        var report = Report(SoilReading.Of(SoilAnalyte.Magnesium, 40, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
+        var report = Report(SoilReading.FromPrinted(SoilAnalyte.Magnesium, 40, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
         var rule = SecondaryRule.Find("tri-state-magnesium");
         Assert.Equal(100, rule.Answer(report).High!.Value.PoundsPerAcre);
         var limed = rule.Answer(report, new SecondarySetting { IsLimeDue = true });
@@ -95,7 +95,7 @@ public class SecondaryRuleTests
     [InlineData(9.99, true), InlineData(10, false)]
     public void Magnesium_is_low_by_saturation_too(double percent, bool needed)
     {
-        var report = Report(SoilReading.Of(SoilAnalyte.Magnesium, 80, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
+        var report = Report(SoilReading.FromPrinted(SoilAnalyte.Magnesium, 80, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
         Assert.Equal(needed, SecondaryRule.Find("tri-state-magnesium").Answer(report, new SecondarySetting { MagnesiumSaturation = Fraction.FromPercent(percent) }).IsNeeded);
     }
 

@@ -1,6 +1,6 @@
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
-using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Nutrients;
 

@@ -1,7 +1,7 @@
 using MathNet.Numerics;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
-using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Nutrients;
 

@@ -3,7 +3,7 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
-using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Nutrients;
 
@@ -77,8 +77,8 @@ public class SystemProperties
         var (system, accepted, extractant, crop) = InsideTheDomain[pick.Get % InsideTheDomain.Count];
         SoilReading[] readings =
         [
-            SoilReading.Of(accepted.Analyte, Test(test), accepted.Unit, extractant),
-            .. Enum.GetValues<Extractant>().Select(e => SoilReading.Of(accepted.Analyte, Test(other), SoilTestUnit.PartsPerMillion, e)),
+            SoilReading.FromPrinted(accepted.Analyte, Test(test), accepted.Unit, extractant),
+            .. Enum.GetValues<Extractant>().Select(e => SoilReading.FromPrinted(accepted.Analyte, Test(other), SoilTestUnit.PartsPerMillion, e)),
         ];
         var use = CropUse.Browsed(crop, YieldFor(crop, yield.Get % 300));
         return system.Recommend(Report(readings), use, Setting).For(accepted.Nutrient)?.Rate == system.Recommend(Report([.. readings.Reverse()]), use, Setting).For(accepted.Nutrient)?.Rate;
@@ -94,8 +94,8 @@ public class SystemProperties
         }
 
         // lb/ac = 2 x ppm in the furrow slice, exact in binary.
-        var ppm = Ask(system, accepted, crop, SoilReading.Of(accepted.Analyte, Test(test), SoilTestUnit.PartsPerMillion, extractant), yield, isCarriedOff);
-        var poundsPerAcre = Ask(system, accepted, crop, SoilReading.Of(accepted.Analyte, 2 * Test(test), SoilTestUnit.PoundsPerAcre, extractant), yield, isCarriedOff);
+        var ppm = Ask(system, accepted, crop, SoilReading.FromPrinted(accepted.Analyte, Test(test), SoilTestUnit.PartsPerMillion, extractant), yield, isCarriedOff);
+        var poundsPerAcre = Ask(system, accepted, crop, SoilReading.FromPrinted(accepted.Analyte, 2 * Test(test), SoilTestUnit.PoundsPerAcre, extractant), yield, isCarriedOff);
         return ppm?.Rate == poundsPerAcre?.Rate && ppm?.Rating?.Name == poundsPerAcre?.Rating?.Name;
     }
 
@@ -110,7 +110,7 @@ public class SystemProperties
     public bool A_side_by_side_spans_from_its_least_to_its_most(NonNegativeInt test, NonNegativeInt yield)
     {
         var report = Report(P(Test(test), SoilTestUnit.PartsPerMillion, Extractant.BrayP1), K(Test(test), SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate));
-        var comparison = SystemComparison.Of(report, CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(yield.Get % 300)), Setting, RecommendationSystems.Everything);
+        var comparison = SystemComparison.For(report, CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(yield.Get % 300)), Setting, RecommendationSystems.Everything);
         return comparison.Disagreements.All(d => comparison.Rows.Where(r => r.Need.Nutrient == d.Nutrient)
             .All(r => d.Lowest.Need.Rate <= r.Need.Rate && r.Need.Rate <= d.Highest.Need.Rate));
     }
@@ -129,7 +129,7 @@ public class SystemProperties
     private static double Test(NonNegativeInt number) => number.Get % 1600 / (number.Get % 2 == 0 ? 4.0 : 32.0);
 
     private static NutrientNeed? Ask((RecommendationSystem System, AcceptedTest Test, Extractant Extractant, CropRow Crop) question, double test, NonNegativeInt yield, bool isCarriedOff) =>
-        Ask(question.System, question.Test, question.Crop, SoilReading.Of(question.Test.Analyte, test, question.Test.Unit, question.Extractant), yield, isCarriedOff);
+        Ask(question.System, question.Test, question.Crop, SoilReading.FromPrinted(question.Test.Analyte, test, question.Test.Unit, question.Extractant), yield, isCarriedOff);
 
     private static NutrientNeed? Ask(RecommendationSystem system, AcceptedTest test, CropRow crop, SoilReading reading, NonNegativeInt yield, bool isCarriedOff)
     {

@@ -1,6 +1,6 @@
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
-using static PlotAgronomy.Tests.Nutrients.SystemQuestions;
+using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Nutrients;
 
@@ -83,7 +83,7 @@ public class SystemTrapTests
     {
         var element = RecommendationSystems.TriState2020.Recommend(Report(P(10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn));
         var oxide = RecommendationSystems.TriState2020.Recommend(
-            Report(SoilReading.Of(SoilAnalyte.Phosphorus, 22.914, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3, PrintedForm.Oxide)), CropUse.Browsed(CropRow.Corn));
+            Report(SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 22.914, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3, PrintedForm.Oxide)), CropUse.Browsed(CropRow.Corn));
         Assert.Equal(element.Phosphate!.Rate.PoundsPerAcre, oxide.Phosphate!.Rate.PoundsPerAcre, 0.01);
     }
 

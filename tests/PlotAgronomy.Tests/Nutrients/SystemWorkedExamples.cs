@@ -26,7 +26,7 @@ public class SystemWorkedExamples
     public void The_system_gives_the_published_need(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var need = SystemQuestions.Ask(row).For(SystemQuestions.NutrientOf(row));
+        var need = SystemRequests.Ask(row).For(SystemRequests.NutrientOf(row));
         Assert.NotNull(need);
         WorkedExamples.AssertMatches(row, Quantity(need, row.Text("quantity")));
     }
@@ -35,11 +35,11 @@ public class SystemWorkedExamples
     public void An_answer_never_stands_better_than_the_worked_numbers_behind_it(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var need = SystemQuestions.Ask(row).For(SystemQuestions.NutrientOf(row))!;
+        var need = SystemRequests.Ask(row).For(SystemRequests.NutrientOf(row))!;
         if (row.Status() == DataStatus.Memory)
         {
             Assert.Equal(DataStatus.Memory, need.Status);
-            Assert.Contains(SystemQuestions.Ask(row).Findings, f => f.Code == "data-from-memory");
+            Assert.Contains(SystemRequests.Ask(row).Findings, f => f.Code == "data-from-memory");
         }
     }
 
@@ -48,8 +48,8 @@ public class SystemWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         var analyte = row.Choice<SoilAnalyte>("nutrient");
-        var report = SystemQuestions.Report(SoilReading.Of(analyte, row.Number("test"), row.Choice<SoilTestUnit>("test_unit"), row.Choice<Extractant>("extractant")));
-        var rating = RatingSystems.Find(row.Text("system")).Rate(report, null, SystemQuestions.SettingOf(row)).For(analyte);
+        var report = SystemRequests.Report(SoilReading.FromPrinted(analyte, row.Number("test"), row.Choice<SoilTestUnit>("test_unit"), row.Choice<Extractant>("extractant")));
+        var rating = RatingSystems.Find(row.Text("system")).Rate(report, null, SystemRequests.SettingOf(row)).For(analyte);
         Assert.NotNull(rating);
         WorkedExamples.AssertMatches(row, rating.Class.Order);
     }
@@ -59,20 +59,20 @@ public class SystemWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         var ph = WaterPh.FromValue(row.Number("second_test"));
-        var reading = SoilReading.Of(SoilAnalyte.Manganese, row.Number("test"), row.Choice<SoilTestUnit>("test_unit"), Extractant.Mehlich3);
+        var reading = SoilReading.FromPrinted(SoilAnalyte.Manganese, row.Number("test"), row.Choice<SoilTestUnit>("test_unit"), Extractant.Mehlich3);
         WorkedExamples.AssertMatches(row, row.Text("quantity") switch
         {
             "A" => ManganeseAvailability.NorthCarolinaA(reading, ph).Index,
             "B" => ManganeseAvailability.NorthCarolinaB(reading, ph).Index,
             _ => ManganeseAvailability.NewJersey(reading, ph).Index
-                - ManganeseAvailability.NorthCarolinaA(SoilReading.Of(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3), ph).Index,
+                - ManganeseAvailability.NorthCarolinaA(SoilReading.FromPrinted(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3), ph).Index,
         });
     }
 
     [Fact]
     public void An_index_from_memory_says_so_and_shows_its_working()
     {
-        var reading = SoilReading.Of(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3);
+        var reading = SoilReading.FromPrinted(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3);
         var ph = WaterPh.FromValue(6);
         Assert.Equal("data-from-memory", Assert.Single(ManganeseAvailability.NorthCarolinaB(reading, ph).Findings).Code);
         Assert.Empty(ManganeseAvailability.NorthCarolinaA(reading, ph).Findings);

@@ -18,10 +18,10 @@ public class InstitutionTests
     [Fact]
     public void A_laboratory_without_tables_is_known_by_its_name_only()
     {
-        var laboratory = Institution.OfLaboratory("Valley Soil Laboratory");
+        var laboratory = Institution.FindLaboratory("Valley Soil Laboratory");
         Assert.Equal(("Valley Soil Laboratory", false), (laboratory.Name, laboratory.IsListed));
-        Assert.Equal(Institution.OfLaboratory("valley soil laboratory"), laboratory);
-        Assert.Same(Institution.Iowa, Institution.OfLaboratory("Iowa State University"));
+        Assert.Equal(Institution.FindLaboratory("valley soil laboratory"), laboratory);
+        Assert.Same(Institution.Iowa, Institution.FindLaboratory("Iowa State University"));
     }
 
     [Fact]

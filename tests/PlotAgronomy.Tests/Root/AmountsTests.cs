@@ -104,7 +104,7 @@ public class AmountsTests
         Assert.True(Amounts.TryReadMass("1.5 lb", out var mass, out _));
         Near.Assert(1.5, mass.Pounds);
         Assert.Equal("1,234.5 lb", Amounts.Print(Mass.FromPounds(1234.5), decimals: 1));
-        Assert.Equal("12.50 USD", Currency.Of("USD").Print(12.5m));
+        Assert.Equal("12.50 USD", Currency.FromCode("USD").Print(12.5m));
         Assert.Equal("7.5 %", Fraction.FromPercent(7.5).ToString());
     }
 
@@ -141,5 +141,5 @@ public class AmountsTests
     [InlineData("usd")]
     [InlineData("US")]
     [InlineData("")]
-    public void A_currency_is_three_capital_letters(string code) => Assert.Throws<ArgumentException>(() => Currency.Of(code));
+    public void A_currency_is_three_capital_letters(string code) => Assert.Throws<ArgumentException>(() => Currency.FromCode(code));
 }

@@ -50,5 +50,5 @@ public class ApplicationRateTests
 
     [Fact]
     public void Mass_over_area_and_back() =>
-        Near.Assert(40, ApplicationRate.Of(ApplicationRate.FromPoundsPerAcre(40).Over(Area.FromSquareFeet(26_000)), Area.FromSquareFeet(26_000)).PoundsPerAcre);
+        Near.Assert(40, ApplicationRate.FromMassAndArea(ApplicationRate.FromPoundsPerAcre(40).Over(Area.FromSquareFeet(26_000)), Area.FromSquareFeet(26_000)).PoundsPerAcre);
 }

@@ -11,7 +11,7 @@ public class PureLiveSeedTests
     [Fact]
     public void Practice_case_C37_coating_is_not_taken_off_twice()
     {
-        var analysis = SeedAnalysis.Of(Percent(65.5), Percent(80), coating: Percent(34));
+        var analysis = SeedAnalysis.FromFractions(Percent(65.5), Percent(80), coating: Percent(34));
         var answer = PureLiveSeed.BulkRate(PureLiveSeedRate.DrilledPoundsPerAcre(15), analysis, ViabilityRule.GerminationOnly, RedClover);
 
         PracticeCase.AssertMatches("C37", "PLS", answer.PureLiveSeedPart.Value);
@@ -28,7 +28,7 @@ public class PureLiveSeedTests
     {
         var tag = new SeedTag
         {
-            Components = [new() { Kind = RedClover, Analysis = SeedAnalysis.Of(Percent(60), Percent(90), coating: Percent(35)) }],
+            Components = [new() { Kind = RedClover, Analysis = SeedAnalysis.FromFractions(Percent(60), Percent(90), coating: Percent(35)) }],
             Weed = Percent(0.15),
             OtherCrop = Percent(0.35),
             Inert = Percent(35),
@@ -37,7 +37,7 @@ public class PureLiveSeedTests
         PracticeCase.AssertMatches("C39", "unexplained", tag.UnexplainedPercent);
         PracticeCase.AssertMatches("C39", "purity if nothing is missing", tag.Components[0].Analysis.PureSeed.Percent + tag.UnexplainedPercent);
         PracticeCase.AssertMatches("C39", "PLS, 60.0", PureLiveSeed.PartOf(tag.Components[0].Analysis, ViabilityRule.GerminationOnly).Value);
-        PracticeCase.AssertMatches("C39", "PLS, 64.5", PureLiveSeed.PartOf(SeedAnalysis.Of(Percent(64.5), Percent(90)), ViabilityRule.GerminationOnly).Value);
+        PracticeCase.AssertMatches("C39", "PLS, 64.5", PureLiveSeed.PartOf(SeedAnalysis.FromFractions(Percent(64.5), Percent(90)), ViabilityRule.GerminationOnly).Value);
         Assert.Contains(tag.Check(), f => f.Code == "seed-tag-part-missing" && f.Text.Contains("4.5 %", StringComparison.Ordinal));
     }
 
@@ -48,7 +48,7 @@ public class PureLiveSeedTests
         var kind = KindCatalog.Standard.Find("annual ryegrass");
         var tag = new SeedTag
         {
-            Components = [.. new[] { (44.0, 85.0), (31, 80), (9, 85), (12, 90) }.Select(c => new TagComponent { Kind = kind, Analysis = SeedAnalysis.Of(Percent(c.Item1), Percent(c.Item2)) })],
+            Components = [.. new[] { (44.0, 85.0), (31, 80), (9, 85), (12, 90) }.Select(c => new TagComponent { Kind = kind, Analysis = SeedAnalysis.FromFractions(Percent(c.Item1), Percent(c.Item2)) })],
             OtherCrop = Percent(1.56),
             Inert = Percent(2.11),
             Weed = Percent(0.33),
@@ -65,21 +65,21 @@ public class PureLiveSeedTests
     [InlineData(-0.06, true)]
     public void The_sum_may_miss_a_hundred_by_a_twentieth(double missing, bool remarked)
     {
-        var tag = new SeedTag { Components = [new() { Kind = RedClover, Analysis = SeedAnalysis.Of(Percent(98), Percent(90)) }], Inert = Percent(2 - missing) };
+        var tag = new SeedTag { Components = [new() { Kind = RedClover, Analysis = SeedAnalysis.FromFractions(Percent(98), Percent(90)) }], Inert = Percent(2 - missing) };
         Assert.Equal(remarked, tag.Check().Any(f => f.Code.StartsWith("seed-tag", StringComparison.Ordinal)));
     }
 
     [Fact]
     public void A_total_germination_that_holds_the_hard_seed_is_refused_with_the_reason()
     {
-        var error = Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.Of(Percent(99), Percent(92), hardSeed: Percent(10)));
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.FromFractions(Percent(99), Percent(92), hardSeed: Percent(10)));
         Assert.Contains("already count the hard seed", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_purity_before_coating_is_refused_as_the_tags_and_taken_by_name()
     {
-        var error = Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.Of(Percent(99), Percent(90), coating: Percent(34)));
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.FromFractions(Percent(99), Percent(90), coating: Percent(34)));
         Assert.Contains(nameof(SeedAnalysis.FromPurityBeforeCoating), error.Message, StringComparison.Ordinal);
         Near.Assert(0.99 * 0.66, SeedAnalysis.FromPurityBeforeCoating(Percent(99), Percent(34), Percent(90)).PureSeed.Value);
         Near.Assert(0.5, SeedAnalysis.CoatingFromBuildUp(1).Value);
@@ -89,8 +89,8 @@ public class PureLiveSeedTests
     public void Both_rates_are_shown_above_a_tenth_of_hard_or_dormant_seed()
     {
         var target = PureLiveSeedRate.DrilledPoundsPerAcre(8);
-        Assert.False(PureLiveSeed.BulkRate(target, SeedAnalysis.Of(Percent(98), Percent(80), Percent(10)), ViabilityRule.GerminationAndHard).ShowBothRates);
-        var hard = PureLiveSeed.BulkRate(target, SeedAnalysis.Of(Percent(98), Percent(80), Percent(10.1)), ViabilityRule.GerminationAndHard);
+        Assert.False(PureLiveSeed.BulkRate(target, SeedAnalysis.FromFractions(Percent(98), Percent(80), Percent(10)), ViabilityRule.GerminationAndHard).ShowBothRates);
+        var hard = PureLiveSeed.BulkRate(target, SeedAnalysis.FromFractions(Percent(98), Percent(80), Percent(10.1)), ViabilityRule.GerminationAndHard);
         Assert.True(hard.ShowBothRates);
         Assert.Contains(hard.Findings, f => f.Code == "seed-much-hard-or-dormant");
         Near.Assert(8 / (0.98 * 0.80), hard.CountingGerminationOnly!.Value.PoundsPerAcre);
@@ -108,7 +108,7 @@ public class PureLiveSeedTests
     [Fact]
     public void Rules_count_what_their_names_say()
     {
-        var analysis = SeedAnalysis.Of(Percent(98), Percent(70), Percent(15), Percent(5));
+        var analysis = SeedAnalysis.FromFractions(Percent(98), Percent(70), Percent(15), Percent(5));
         Near.Assert(0.70, ViabilityRule.GerminationOnly.Viable(analysis).Value);
         Near.Assert(0.85, ViabilityRule.GerminationAndHard.Viable(analysis).Value);
         Near.Assert(0.75, ViabilityRule.GerminationAndDormant.Viable(analysis).Value);
@@ -124,15 +124,15 @@ public class PureLiveSeedTests
     public void A_smaller_test_leaves_a_wider_range_of_rates()
     {
         var target = PureLiveSeedRate.BroadcastPoundsPerAcre(10);
-        var wide = PureLiveSeed.BulkRate(target, SeedAnalysis.Of(Percent(98), Percent(80), seedsTested: 50), ViabilityRule.GerminationOnly);
-        var narrow = PureLiveSeed.BulkRate(target, SeedAnalysis.Of(Percent(98), Percent(80), seedsTested: 400), ViabilityRule.GerminationOnly);
+        var wide = PureLiveSeed.BulkRate(target, SeedAnalysis.FromFractions(Percent(98), Percent(80), seedsTested: 50), ViabilityRule.GerminationOnly);
+        var narrow = PureLiveSeed.BulkRate(target, SeedAnalysis.FromFractions(Percent(98), Percent(80), seedsTested: 400), ViabilityRule.GerminationOnly);
 
         // Exact 95 % ranges for 40 of 50 and 320 of 400: 66.3-90.0 and 75.7-83.8 %.
         Assert.Equal(10 / (0.98 * 0.663), wide.BulkIfSeedIsWorse!.Value.PoundsPerAcre, 0.02);
         Assert.Equal(10 / (0.98 * 0.838), narrow.BulkIfSeedIsBetter!.Value.PoundsPerAcre, 0.02);
         Assert.True(wide.BulkIfSeedIsWorse!.Value.PoundsPerAcre > narrow.BulkIfSeedIsWorse!.Value.PoundsPerAcre);
         Assert.Contains(wide.Findings, f => f.Code == "seed-germination-range");
-        Assert.Null(PureLiveSeed.BulkRate(target, SeedAnalysis.Of(Percent(98), Percent(80)), ViabilityRule.GerminationOnly).BulkIfSeedIsWorse);
+        Assert.Null(PureLiveSeed.BulkRate(target, SeedAnalysis.FromFractions(Percent(98), Percent(80)), ViabilityRule.GerminationOnly).BulkIfSeedIsWorse);
     }
 
     [Theory]
@@ -140,16 +140,16 @@ public class PureLiveSeedTests
     [InlineData(80, false)]
     [InlineData(80.1, false)]
     public void Germination_below_the_floor_is_remarked(double germination, bool remarked) =>
-        Assert.Equal(remarked, PureLiveSeed.BulkRate(PureLiveSeedRate.DrilledPoundsPerAcre(8), SeedAnalysis.Of(Percent(99), Percent(germination)), ViabilityRule.GerminationOnly, RedClover).Findings.Any(f => f.Code == "seed-below-floor"));
+        Assert.Equal(remarked, PureLiveSeed.BulkRate(PureLiveSeedRate.DrilledPoundsPerAcre(8), SeedAnalysis.FromFractions(Percent(99), Percent(germination)), ViabilityRule.GerminationOnly, RedClover).Findings.Any(f => f.Code == "seed-below-floor"));
 
     [Fact]
     public void Dead_seed_has_no_rate()
     {
-        var dead = SeedAnalysis.Of(Percent(98), Fraction.Zero);
+        var dead = SeedAnalysis.FromFractions(Percent(98), Fraction.Zero);
         Assert.Throws<ArgumentException>(() => PureLiveSeed.BulkRate(PureLiveSeedRate.DrilledPoundsPerAcre(8), dead, ViabilityRule.GerminationOnly));
         Assert.Throws<ArgumentException>(() => PureLiveSeed.PricePerLivingPound(1, dead, ViabilityRule.GerminationOnly));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.Of(Fraction.Zero, Percent(90)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.Of(Percent(98), Percent(90), seedsTested: 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.FromFractions(Fraction.Zero, Percent(90)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.FromFractions(Percent(98), Percent(90), seedsTested: 0));
     }
 
     [Fact]
@@ -158,7 +158,7 @@ public class PureLiveSeedTests
         Assert.Throws<ArgumentException>(() => PureLiveSeedRate.DrilledPoundsPerAcre(8) / PureLiveSeedRate.BroadcastPoundsPerAcre(8));
         Assert.Throws<ArgumentException>(() => PureLiveSeedRateRange.Between(PureLiveSeedRate.DrilledPoundsPerAcre(8), PureLiveSeedRate.BroadcastPoundsPerAcre(9)));
         Assert.Throws<ArgumentOutOfRangeException>(() => PureLiveSeedRateRange.Between(PureLiveSeedRate.DrilledPoundsPerAcre(8), PureLiveSeedRate.DrilledPoundsPerAcre(7)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PureLiveSeedRate.Of(ApplicationRate.Zero, (SowingMethod)99));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PureLiveSeedRate.FromRate(ApplicationRate.Zero, (SowingMethod)99));
     }
 
     [Theory]
@@ -178,14 +178,14 @@ public class PureLiveSeedTests
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.SeedsPerAcre(amount, Length.FromInches(7)));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.PlantsPerSquareFoot(amount, Fraction.One, Fraction.One));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.DrilledRateForStand(amount, Fraction.Zero, SeedCount.FromSeedsPerPound(1000)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => KindShare.Of(RedClover, amount));
+        Assert.Throws<ArgumentOutOfRangeException>(() => KindShare.FromShare(RedClover, amount));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.CoatingFromBuildUp(amount));
     }
 
     [Fact]
     public void A_lot_lends_its_own_count_and_cautions()
     {
-        var lot = new SeedLot { Label = "a", Kind = RedClover, Analysis = SeedAnalysis.Of(Percent(98), Percent(90)), IsTreated = true, IsPreinoculated = true };
+        var lot = new SeedLot { Label = "a", Kind = RedClover, Analysis = SeedAnalysis.FromFractions(Percent(98), Percent(90)), IsTreated = true, IsPreinoculated = true };
         Assert.Same(RedClover.SeedCount, lot.SeedCount);
         Assert.Equal(["seed-treated", "seed-treated-on-surface", "seed-treated-legume", "seed-preinoculated"], lot.Cautions(SowingMethod.Broadcast).Select(f => f.Code));
         Assert.DoesNotContain(lot.Cautions(SowingMethod.Drilled), f => f.Code == "seed-treated-on-surface");
@@ -195,7 +195,7 @@ public class PureLiveSeedTests
     public void The_working_reads_the_same_in_every_culture(string culture)
     {
         using var scope = new CultureScope(culture);
-        var answer = PureLiveSeed.BulkRate(PureLiveSeedRate.BroadcastPoundsPerAcre(15), SeedAnalysis.Of(Percent(65.5), Percent(80), coating: Percent(34)), ViabilityRule.GerminationOnly);
+        var answer = PureLiveSeed.BulkRate(PureLiveSeedRate.BroadcastPoundsPerAcre(15), SeedAnalysis.FromFractions(Percent(65.5), Percent(80), coating: Percent(34)), ViabilityRule.GerminationOnly);
         Assert.Equal("Bulk rate = PLS rate / pure live seed = 15 lb/ac / 0.524 = 28.63 lb/ac, broadcast [SEED-S01]", answer.ShowWork()[^1].ToString());
     }
 

@@ -8,7 +8,7 @@ public class SeedAllocationTests
 {
     private static readonly CropKind Ladino = KindCatalog.Standard.Find("ladino clover");
     private static readonly PureLiveSeedRate Rate = PureLiveSeedRate.BroadcastPoundsPerAcre(8);
-    private static readonly SeedAnalysis Tag = SeedAnalysis.Of(Percent(65), Percent(55), Percent(15), coating: Percent(34), seedsTested: 400);
+    private static readonly SeedAnalysis Tag = SeedAnalysis.FromFractions(Percent(65), Percent(55), Percent(15), coating: Percent(34), seedsTested: 400);
     private static readonly SeedLot[] Lots = [Lot("a", 2m), Lot("b", 3m)];
 
     [Fact]
@@ -21,7 +21,7 @@ public class SeedAllocationTests
         Assert.InRange(Allocations.BytesOf(() => RateCheck.Against(Ladino, Rate)), 1, 150);
         Assert.InRange(Allocations.BytesOf(() => GerminationTolerance.Compare(Percent(90), Percent(84))), 1, 75);
         Assert.InRange(Allocations.BytesOf(() => InoculantNeed.For(Ladino, BulkSeedMass.FromPounds(5))), 1, 60);
-        var test = GerminationTest.Of(40, 100);
+        var test = GerminationTest.FromCount(40, 100);
         Assert.InRange(Allocations.BytesOf(() => HomeTestVerdict.Compare(Tag, test)), 1, 60);
     }
 

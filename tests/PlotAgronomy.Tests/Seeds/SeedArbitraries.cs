@@ -13,7 +13,7 @@ public static class SeedArbitraries
          from hard in Gen.Choose(0, 10_000 - germination)
          from dormant in Gen.Choose(0, 10_000 - germination - hard)
          from coating in Gen.Choose(0, 10_000 - pure)
-         select SeedAnalysis.Of(Hundredths(pure), Hundredths(germination), Hundredths(hard), Hundredths(dormant), Hundredths(coating))).ToArbitrary();
+         select SeedAnalysis.FromFractions(Hundredths(pure), Hundredths(germination), Hundredths(hard), Hundredths(dormant), Hundredths(coating))).ToArbitrary();
 
     public static Arbitrary<ViabilityRule> Rules() =>
         Gen.Elements(ViabilityRule.GerminationOnly, ViabilityRule.GerminationAndHard, ViabilityRule.GerminationAndDormant, ViabilityRule.TotalViable, ViabilityRule.Credit(0.5, 0.25)).ToArbitrary();
@@ -21,10 +21,10 @@ public static class SeedArbitraries
     public static Arbitrary<CropKind> Kinds() => Gen.Elements(KindCatalog.Standard.Kinds.AsEnumerable()).ToArbitrary();
 
     public static Arbitrary<PureLiveSeedRate> LivingRates() =>
-        (from eighths in Gen.Choose(1, 2000) from method in Gen.Elements(Enum.GetValues<SowingMethod>()) select PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(eighths / 8.0), method)).ToArbitrary();
+        (from eighths in Gen.Choose(1, 2000) from method in Gen.Elements(Enum.GetValues<SowingMethod>()) select PureLiveSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(eighths / 8.0), method)).ToArbitrary();
 
     public static Arbitrary<GerminationTest> Tests() =>
-        (from seeds in Gen.Choose(1, 800) from germinated in Gen.Choose(0, seeds) select GerminationTest.Of(germinated, seeds)).ToArbitrary();
+        (from seeds in Gen.Choose(1, 800) from germinated in Gen.Choose(0, seeds) select GerminationTest.FromCount(germinated, seeds)).ToArbitrary();
 
     /// <summary>Scraps of tags in any order: most make no sense, all must be taken without an exception.</summary>
     internal static Gen<string> ScrapsOfTags { get; } =

@@ -11,9 +11,9 @@ public class SeedLotComparisonTests
     [Fact]
     public void Practice_case_C41_break_even_with_a_coated_bag()
     {
-        var coated = SeedAnalysis.Of(Fraction.FromPercent(65), Fraction.FromPercent(90), coating: Fraction.FromPercent(35));
-        var pure = SeedAnalysis.Of(Fraction.One, Fraction.FromPercent(90));
-        var real = SeedAnalysis.Of(Fraction.FromPercent(98), Fraction.FromPercent(90));
+        var coated = SeedAnalysis.FromFractions(Fraction.FromPercent(65), Fraction.FromPercent(90), coating: Fraction.FromPercent(35));
+        var pure = SeedAnalysis.FromFractions(Fraction.One, Fraction.FromPercent(90));
+        var real = SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(90));
         PracticeCase.AssertMatches("C41", "claim", (double)PureLiveSeed.BreakEvenPrice(30m, coated, pure, ViabilityRule.GerminationOnly));
         PracticeCase.AssertMatches("C41", "break-even price", (double)PureLiveSeed.BreakEvenPrice(30m, coated, real, ViabilityRule.GerminationOnly));
     }
@@ -59,7 +59,7 @@ public class SeedLotComparisonTests
     [Fact]
     public void The_price_is_split_into_what_it_pays_for()
     {
-        var value = LotValue.Of(Lot("a", 65, 80, 10, 34, 3.00m));
+        var value = LotValue.For(Lot("a", 65, 80, 10, 34, 3.00m));
         Near.Assert(3 * 0.65 * 0.80, (double)value.ForLivingSeed);
         Near.Assert(3 * 0.65 * 0.20, (double)value.ForDeadSeed);
         Near.Assert(3 * 0.34, (double)value.ForCoating);
@@ -82,7 +82,7 @@ public class SeedLotComparisonTests
     [Fact]
     public void Whole_packages_are_bought()
     {
-        var lot = new SeedLot { Label = "bag", Kind = Crimson, Analysis = SeedAnalysis.Of(Fraction.One, Fraction.One), PricePerPound = SeedLot.PriceOfAPound(50m, Mass.FromPounds(25)), Package = Mass.FromPounds(25) };
+        var lot = new SeedLot { Label = "bag", Kind = Crimson, Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One), PricePerPound = SeedLot.PriceOfAPound(50m, Mass.FromPounds(25)), Package = Mass.FromPounds(25) };
         var ranked = SeedLotComparison.Rank([lot], PureLiveSeedRate.DrilledPoundsPerAcre(20)).Ranked[0];
         Assert.Equal(2, ranked.PackagesFor(Area.FromAcres(1.3)));
         Assert.Equal(100m, ranked.CostFor(Area.FromAcres(1.3)));
@@ -100,8 +100,8 @@ public class SeedLotComparisonTests
     public void Unlike_or_unpriced_lots_are_refused()
     {
         var target = PureLiveSeedRate.DrilledPoundsPerAcre(20);
-        var rye = new SeedLot { Label = "rye", Kind = KindCatalog.Standard.Find("rye"), Analysis = SeedAnalysis.Of(Fraction.One, Fraction.One), PricePerPound = 1m };
-        var unpriced = new SeedLot { Label = "x", Kind = Crimson, Analysis = SeedAnalysis.Of(Fraction.One, Fraction.One) };
+        var rye = new SeedLot { Label = "rye", Kind = KindCatalog.Standard.Find("rye"), Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One), PricePerPound = 1m };
+        var unpriced = new SeedLot { Label = "x", Kind = Crimson, Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One) };
         Assert.Throws<ArgumentException>(() => SeedLotComparison.Rank([], target));
         Assert.Throws<ArgumentException>(() => SeedLotComparison.Rank([Lot("a", 98, 90, 0, 0, 1), rye], target));
         Assert.Throws<ArgumentException>(() => SeedLotComparison.Rank([unpriced], target));
@@ -124,7 +124,7 @@ public class SeedLotComparisonTests
     {
         Label = label,
         Kind = Crimson,
-        Analysis = SeedAnalysis.Of(Fraction.FromPercent(pure), Fraction.FromPercent(germination), Fraction.FromPercent(hard), coating: Fraction.FromPercent(coating)),
+        Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(pure), Fraction.FromPercent(germination), Fraction.FromPercent(hard), coating: Fraction.FromPercent(coating)),
         PricePerPound = price,
     };
 }

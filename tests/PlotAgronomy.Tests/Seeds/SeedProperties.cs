@@ -34,7 +34,7 @@ public class SeedProperties
     public bool Adding_dead_weight_never_lowers_the_bulk_rate(PureLiveSeedRate target, SeedAnalysis analysis, ViabilityRule rule, Fraction filler)
     {
         double kept = 1 - filler.Value * 0.99;
-        var diluted = SeedAnalysis.Of(Fraction.FromValue(analysis.PureSeed.Value * kept), analysis.Germination, analysis.HardSeed, analysis.DormantSeed);
+        var diluted = SeedAnalysis.FromFractions(Fraction.FromValue(analysis.PureSeed.Value * kept), analysis.Germination, analysis.HardSeed, analysis.DormantSeed);
         return PureLiveSeed.BulkRate(target, diluted, rule).Bulk.PoundsPerAcre >= PureLiveSeed.BulkRate(target, analysis, rule).Bulk.PoundsPerAcre;
     }
 
@@ -57,7 +57,7 @@ public class SeedProperties
     [Property]
     public bool The_coating_named_on_a_tag_changes_no_rate(PureLiveSeedRate target, SeedAnalysis analysis, ViabilityRule rule)
     {
-        var silent = SeedAnalysis.Of(analysis.PureSeed, analysis.Germination, analysis.HardSeed, analysis.DormantSeed);
+        var silent = SeedAnalysis.FromFractions(analysis.PureSeed, analysis.Germination, analysis.HardSeed, analysis.DormantSeed);
         return PureLiveSeed.BulkRate(target, silent, rule).Bulk == PureLiveSeed.BulkRate(target, analysis, rule).Bulk;
     }
 
@@ -97,26 +97,26 @@ public class SeedProperties
     [Property]
     public bool Testing_four_times_the_seeds_narrows_the_range(GerminationTest test)
     {
-        var larger = GerminationTest.Of(test.Germinated * 4, test.Seeds * 4);
+        var larger = GerminationTest.FromCount(test.Germinated * 4, test.Seeds * 4);
         return larger.High.Value - larger.Low.Value < test.High.Value - test.Low.Value;
     }
 
     [Property]
     public bool Seedlings_and_failures_mirror_each_other(GerminationTest test)
     {
-        var mirror = GerminationTest.Of(test.Seeds - test.Germinated, test.Seeds);
+        var mirror = GerminationTest.FromCount(test.Seeds - test.Germinated, test.Seeds);
         return Math.Abs(1 - mirror.High.Value - test.Low.Value) < 1e-12 && Math.Abs(1 - mirror.Low.Value - test.High.Value) < 1e-12;
     }
 
     /// <summary>The closed form of the exact range when every seed germinates: (0.025)^(1/n).</summary>
     [Property]
     public bool A_perfect_test_has_a_closed_form(PositiveInt seeds) =>
-        Math.Abs(Math.Pow(0.025, 1.0 / seeds.Get) - GerminationTest.Of(seeds.Get, seeds.Get).Low.Value) < 1e-12;
+        Math.Abs(Math.Pow(0.025, 1.0 / seeds.Get) - GerminationTest.FromCount(seeds.Get, seeds.Get).Low.Value) < 1e-12;
 
     [Property]
     public bool The_parts_of_a_price_sum_to_it(SeedAnalysis analysis, ViabilityRule rule, PositiveInt cents)
     {
-        var value = LotValue.Of(Lot("a", analysis, cents.Get), rule);
+        var value = LotValue.For(Lot("a", analysis, cents.Get), rule);
         return value.ForLivingSeed + value.ForDeadSeed + value.ForCoating + value.ForFiller == value.PricePerPound
             && value.ForLivingSeed >= 0 && value.ForDeadSeed >= 0 && value.ForCoating >= 0 && value.ForFiller >= -0.0000000001m;
     }
@@ -202,8 +202,8 @@ public class SeedProperties
     {
         int first = Math.Abs(month % 1200) + 24_000;
         int second = first + later.Get % 120;
-        var early = TestMonth.Of(first / 12, first % 12 + 1);
-        var late = TestMonth.Of(second / 12, second % 12 + 1);
+        var early = TestMonth.FromYearAndMonth(first / 12, first % 12 + 1);
+        var late = TestMonth.FromYearAndMonth(second / 12, second % 12 + 1);
         return TestDateRule.All.All(r => r.LastDay(early) <= r.LastDay(late));
     }
 

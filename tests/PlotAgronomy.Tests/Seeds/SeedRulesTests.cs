@@ -17,7 +17,7 @@ public class SeedRulesTests
     public void Last_legal_day(string id)
     {
         var row = WorkedExamples.Find("Seeds/worked-dates.csv", id);
-        var last = TestDateRule.Find(row.Text("rule")).LastDay(TestMonth.Of(row.Integer("year_of_test"), row.Integer("month_of_test")), row.Text("hermetic") == "yes");
+        var last = TestDateRule.Find(row.Text("rule")).LastDay(TestMonth.FromYearAndMonth(row.Integer("year_of_test"), row.Integer("month_of_test")), row.Text("hermetic") == "yes");
         WorkedExamples.Note(row, last.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal(row.Text("expected"), last.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
     }
@@ -31,7 +31,7 @@ public class SeedRulesTests
     {
         // The case's values are dates, which its table gives as text.
         Assert.Equal(expected, WorkedExamples.Table(Path.Combine("Support", "cases.csv")).Rows.Single(r => r.Text("case") == "C43" && r.Text("quantity") == quantity).Text("expected"));
-        var test = TestMonth.Of(2005, 8);
+        var test = TestMonth.FromYearAndMonth(2005, 8);
         var last = DateOnly.ParseExact(expected, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         var limit = TestDateRule.Find(rule);
         PracticeCase.Note("C43", quantity, limit.LastDay(test).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
@@ -49,9 +49,9 @@ public class SeedRulesTests
         Assert.Equal("ohio-grasses", TestDateRule.For(Place.Find("ohio"), Kinds.Find("timothy")).Id);
         Assert.Throws<KeyNotFoundException>(() => TestDateRule.For(Place.Find("georgia"), Kinds.Find("crimson")));
         Assert.Throws<KeyNotFoundException>(() => TestDateRule.Find("none"));
-        Assert.Throws<InvalidOperationException>(() => TestDateRule.Find("delaware").LastDay(TestMonth.Of(2025, 3), hermetic: true));
-        Assert.Throws<ArgumentOutOfRangeException>(() => TestMonth.Of(2025, 13));
-        Assert.Throws<ArgumentOutOfRangeException>(() => TestMonth.Of(25, 1));
+        Assert.Throws<InvalidOperationException>(() => TestDateRule.Find("delaware").LastDay(TestMonth.FromYearAndMonth(2025, 3), hermetic: true));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TestMonth.FromYearAndMonth(2025, 13));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TestMonth.FromYearAndMonth(25, 1));
     }
 
     [Theory, MemberData(nameof(RuleIds))]
@@ -128,7 +128,7 @@ public class SeedRulesTests
     [InlineData(90, 8, 10, true, 1.0, "seed-home-test-agrees")]
     public void A_home_test_decides_by_its_range(double tag, int germinated, int seeds, bool keep, double factor, string code)
     {
-        var verdict = HomeTestVerdict.Compare(SeedAnalysis.Of(Fraction.FromPercent(98), Fraction.FromPercent(tag)), GerminationTest.Of(germinated, seeds));
+        var verdict = HomeTestVerdict.Compare(SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(tag)), GerminationTest.FromCount(germinated, seeds));
         Assert.Equal(keep, verdict.KeepTag);
         Near.Assert(factor, verdict.RateFactor);
         Assert.Contains(verdict.Findings, f => f.Code == code);
@@ -139,9 +139,9 @@ public class SeedRulesTests
     [Fact]
     public void A_test_of_no_seeds_or_more_seedlings_than_seeds_is_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => GerminationTest.Of(0, 0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => GerminationTest.Of(11, 10));
-        Assert.Throws<ArgumentOutOfRangeException>(() => GerminationTest.Of(-1, 10));
+        Assert.Throws<ArgumentOutOfRangeException>(() => GerminationTest.FromCount(0, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => GerminationTest.FromCount(11, 10));
+        Assert.Throws<ArgumentOutOfRangeException>(() => GerminationTest.FromCount(-1, 10));
     }
 
     [Fact]
@@ -154,7 +154,7 @@ public class SeedRulesTests
         Assert.Contains(need.Findings, f => f.Code == "data-from-memory");
         Assert.Throws<ArgumentException>(() => InoculantNeed.For(Kinds.Find("rye"), BulkSeedMass.FromPounds(1)));
 
-        var treated = new SeedLot { Label = "a", Kind = Kinds.Find("winter pea"), Analysis = SeedAnalysis.Of(Fraction.FromPercent(98), Fraction.FromPercent(90)), IsTreated = true };
+        var treated = new SeedLot { Label = "a", Kind = Kinds.Find("winter pea"), Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(90)), IsTreated = true };
         Assert.Contains(InoculantNeed.For(treated, BulkSeedMass.FromPounds(1)).Findings, f => f.Code == "seed-treated-legume");
         Assert.NotEqual(Kinds.Find("sweetclover").InoculantGroup!.Id, Kinds.Find("ladino").InoculantGroup!.Id);
     }
@@ -163,8 +163,8 @@ public class SeedRulesTests
     public void Practice_case_C67_frost_seeding_and_the_published_range()
     {
         var plot = Area.FromAcres(0.3);
-        var nine = PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(9), SowingMethod.FrostSeeded);
-        var eighteen = PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(18), SowingMethod.FrostSeeded);
+        var nine = PureLiveSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(9), SowingMethod.FrostSeeded);
+        var eighteen = PureLiveSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(18), SowingMethod.FrostSeeded);
         PracticeCase.AssertMatches("C67", "at 9", nine.Over(plot).Pounds);
         PracticeCase.AssertMatches("C67", "at 18", eighteen.Over(plot).Pounds);
 

@@ -26,7 +26,7 @@ public class SeedWorkedExamples
     public void Pure_live_seed(string id)
     {
         var row = WorkedExamples.Find(Pls, id);
-        var analysis = SeedAnalysis.Of(Percent(row, "pure_pct"), Percent(row, "germination_pct"), Percent(row, "hard_pct"), Percent(row, "dormant_pct"));
+        var analysis = SeedAnalysis.FromFractions(Percent(row, "pure_pct"), Percent(row, "germination_pct"), Percent(row, "hard_pct"), Percent(row, "dormant_pct"));
         var rule = row.Text("rule") switch
         {
             "total" => ViabilityRule.TotalViable,
@@ -64,7 +64,7 @@ public class SeedWorkedExamples
             "rate" => SeedDensity.RateFor(a, Count(row), SowingMethod.Drilled).PoundsPerAcre,
             "stand" => PureLiveSeed.BulkRate(
                 SeedDensity.DrilledRateForStand(a, Percent(row, "b"), Count(row)),
-                SeedAnalysis.Of(Fraction.One, Fraction.FromPercent(95)), ViabilityRule.GerminationOnly).Bulk.PoundsPerAcre,
+                SeedAnalysis.FromFractions(Fraction.One, Fraction.FromPercent(95)), ViabilityRule.GerminationOnly).Bulk.PoundsPerAcre,
             "row_foot" => SeedDensity.SeedsPerRowFoot(a, Length.FromInches(row.Number("b"))),
             "per_acre" => SeedDensity.SeedsPerAcre(a, Length.FromInches(row.Number("b"))),
             "plants" => SeedDensity.PlantsPerSquareFoot(a, Part(row, 0), Part(row, 1)),
@@ -79,7 +79,7 @@ public class SeedWorkedExamples
     public void Range_of_a_germination_test(string id)
     {
         var row = WorkedExamples.Find(Germination, id);
-        var test = GerminationTest.Of(row.Integer("germinated"), row.Integer("seeds"));
+        var test = GerminationTest.FromCount(row.Integer("germinated"), row.Integer("seeds"));
         WorkedExamples.AssertMatches(row, row.Text("topic") switch
         {
             "exact_low" => test.Low.Percent,

@@ -29,14 +29,14 @@ public class SeedsDocTests
         {
             Label = "bare",
             Kind = coated.Kind,
-            Analysis = SeedAnalysis.Of(Fraction.FromPercent(98), Fraction.FromPercent(85)),
+            Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(85)),
             PricePerPound = 2.60m,
         };
 
         var stand = PureLiveSeedRate.BroadcastPoundsPerAcre(20);
         foreach (var lot in SeedLotComparison.Rank([coated, bare], stand).Ranked)
         {
-            output.WriteLine($"{lot.Place}. {lot.Lot.Label}: {lot.Seeding.Bulk}, {Currency.Of("USD").Print(lot.CostPerAcre)} per acre");
+            output.WriteLine($"{lot.Place}. {lot.Lot.Label}: {lot.Seeding.Bulk}, {Currency.FromCode("USD").Print(lot.CostPerAcre)} per acre");
         }
 
         var seeding = coated.BulkRate(stand);

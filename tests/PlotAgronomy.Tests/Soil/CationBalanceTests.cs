@@ -27,13 +27,13 @@ public class CationBalanceTests
     {
         var report = SoilSamples.Named("C19M");
         Assert.Empty(CationBalance.ByEveryTerm(report));
-        Assert.Contains(CationBalance.Of(report, AcidityTerm.Find("north-carolina")).Findings, f => f.Code == "data-from-memory");
+        Assert.Contains(CationBalance.For(report, AcidityTerm.Find("north-carolina")).Findings, f => f.Code == "data-from-memory");
     }
 
     [Fact]
     public void A_missing_buffer_gives_no_capacity_and_never_zero_acidity()
     {
-        var balance = CationBalance.Of(SoilSamples.Report(SoilSamples.Constructed, null), AcidityTerm.Clemson);
+        var balance = CationBalance.For(SoilSamples.Report(SoilSamples.Constructed, null), AcidityTerm.Clemson);
         Assert.Null(balance.Acidity);
         Assert.Null(balance.Capacity);
         Assert.Null(balance.BaseSaturation);
@@ -58,7 +58,7 @@ public class CationBalanceTests
     [InlineData(6.4, true), InlineData(6.41, false)]
     public void The_commercial_term_stops_at_its_own_ph(double ph, bool answers)
     {
-        var balance = CationBalance.Of(SoilSamples.Report(SoilSamples.Constructed, BufferPh.FromValue(6.8, SoilBuffer.Smp), ph), AcidityTerm.Find("laboratory-midwest"));
+        var balance = CationBalance.For(SoilSamples.Report(SoilSamples.Constructed, BufferPh.FromValue(6.8, SoilBuffer.Smp), ph), AcidityTerm.Find("laboratory-midwest"));
         Assert.Equal(answers, balance.Capacity is not null);
         Assert.Equal(!answers, balance.Findings.Any(f => f.Code == "soil-acidity-outside-domain"));
     }
@@ -67,7 +67,7 @@ public class CationBalanceTests
     [InlineData(7.99, 0.08, false), InlineData(8.0, 0, true), InlineData(8.01, 0, true)]
     public void A_buffer_at_or_above_the_terms_end_gives_no_acidity_and_a_finding(double buffer, double acidity, bool found)
     {
-        var balance = CationBalance.Of(SoilSamples.Report(SoilSamples.Constructed, BufferPh.FromValue(buffer, SoilBuffer.AdamsEvans)), AcidityTerm.Clemson);
+        var balance = CationBalance.For(SoilSamples.Report(SoilSamples.Constructed, BufferPh.FromValue(buffer, SoilBuffer.AdamsEvans)), AcidityTerm.Clemson);
         Assert.Equal(acidity, balance.Acidity!.Value.Milliequivalents, 1e-9);
         Assert.Equal(found, balance.Findings.Any(f => f.Code == "soil-acidity-none-above-start"));
     }
@@ -84,7 +84,7 @@ public class CationBalanceTests
     public void Charges_printed_in_meq_are_taken_as_they_are()
     {
         var report = SoilSamples.Report(SoilSamples.Cations(SoilTestUnit.MilliequivalentsPer100Grams, Extractant.NotStated, 0.3, 0.8, 4.4, 0.1), BufferPh.FromValue(7.75, SoilBuffer.AdamsEvans));
-        Assert.Equal(5.6, CationBalance.Of(report, AcidityTerm.Clemson).BaseSum.Milliequivalents, 1e-12);
+        Assert.Equal(5.6, CationBalance.For(report, AcidityTerm.Clemson).BaseSum.Milliequivalents, 1e-12);
     }
 
     [Fact]
@@ -98,23 +98,23 @@ public class CationBalanceTests
             BufferPhs = [BufferPh.FromValue(7.75, SoilBuffer.AdamsEvans)],
             PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(printed),
         };
-        bool Differs(double printed) => CationBalance.Of(With(printed), AcidityTerm.Clemson).Findings.Any(f => f.Code == "soil-capacity-differs");
+        bool Differs(double printed) => CationBalance.For(With(printed), AcidityTerm.Clemson).Findings.Any(f => f.Code == "soil-capacity-differs");
         Assert.False(Differs(7.5));
         Assert.True(Differs(11.5));
     }
 
     [Fact]
     public void A_missing_base_is_said_so() =>
-        Assert.Equal(2, CationBalance.Of(SoilSamples.Report([SoilReading.Of(SoilAnalyte.Calcium, 880, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
+        Assert.Equal(2, CationBalance.For(SoilSamples.Report([SoilReading.FromPrinted(SoilAnalyte.Calcium, 880, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)],
             BufferPh.FromValue(7.75, SoilBuffer.AdamsEvans)), AcidityTerm.Clemson).Findings.Count(f => f.Code == "soil-cation-missing"));
 
     [Fact]
     public void Extremes_of_saturation_are_noticed()
     {
-        var balance = CationBalance.Of(SoilSamples.Named("P1"), AcidityTerm.Clemson);
+        var balance = CationBalance.For(SoilSamples.Named("P1"), AcidityTerm.Clemson);
         Assert.Contains(balance.Findings, f => f.Code == "soil-magnesium-low");
         Assert.Contains(balance.Findings, f => f.Code == "soil-potassium-over-magnesium");
-        Assert.DoesNotContain(CationBalance.Of(SoilSamples.Named("C19"), AcidityTerm.Clemson).Findings, f => f.Code is "soil-magnesium-low" or "soil-potassium-over-magnesium");
+        Assert.DoesNotContain(CationBalance.For(SoilSamples.Named("C19"), AcidityTerm.Clemson).Findings, f => f.Code is "soil-magnesium-low" or "soil-potassium-over-magnesium");
     }
 
     [Theory]
@@ -125,7 +125,7 @@ public class CationBalanceTests
     [Fact]
     public void The_working_names_the_term_and_its_numbers()
     {
-        var lines = CationBalance.Of(SoilSamples.Named("P1"), AcidityTerm.Clemson).ShowWork();
+        var lines = CationBalance.For(SoilSamples.Named("P1"), AcidityTerm.Clemson).ShowWork();
         Assert.Contains("Acidity (Clemson (South Carolina) Adams-Evans) = meq per pH x max(0, start pH - buffer pH) = 8 x max(0, 8.00 - 7.70) = 2.4 meq/100 g [SOIL-SC1]", lines.Select(l => l.ToString()));
         Assert.Equal("Base saturation", lines[^1].Label);
     }
@@ -133,7 +133,7 @@ public class CationBalanceTests
     [Theory]
     [InlineData(-1), InlineData(7)]
     public void Terms_are_rounded_to_between_no_and_six_decimals(int decimals) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => CationBalance.Of(SoilSamples.Named("P1"), AcidityTerm.Clemson).WithTermsRounded(decimals));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CationBalance.For(SoilSamples.Named("P1"), AcidityTerm.Clemson).WithTermsRounded(decimals));
 
     [Fact]
     public void An_unknown_term_names_those_there_are() =>

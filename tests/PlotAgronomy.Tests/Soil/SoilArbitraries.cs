@@ -17,7 +17,7 @@ public static class SoilArbitraries
         from analyte in Gen.Elements(Analytes)
         from unit in Gen.Elements(Units.Where(u => Converts(analyte, u)).ToArray())
         from tenths in Gen.Choose(0, 20_000)
-        select SoilReading.Of(analyte, tenths / 10.0, unit, Extractant.Mehlich3));
+        select SoilReading.FromPrinted(analyte, tenths / 10.0, unit, Extractant.Mehlich3));
 
     public static Arbitrary<CationDraw> Draws() => Arb.From(
         from potassium in Gen.Choose(1, 600)

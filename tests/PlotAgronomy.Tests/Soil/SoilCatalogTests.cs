@@ -47,7 +47,7 @@ public class SoilCatalogTests
     [Fact]
     public void A_missing_buffer_is_asked_for_by_its_name()
     {
-        var balance = CationBalance.Of(SoilSamples.Report(SoilSamples.Constructed, null), AcidityTerm.Clemson);
+        var balance = CationBalance.For(SoilSamples.Report(SoilSamples.Constructed, null), AcidityTerm.Clemson);
         Assert.Contains(balance.Findings, f => f.Text.Contains("Adams-Evans, modified Adams-Evans, Moore-Sikora", StringComparison.Ordinal));
     }
 }

@@ -23,17 +23,17 @@ public class SoilDocTests
             SampledOn = new DateOnly(2021, 10, 4),
             Readings =
             [
-                SoilReading.Of(SoilAnalyte.Potassium, 221, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1),
-                SoilReading.Of(SoilAnalyte.Magnesium, 28, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1),
-                SoilReading.Of(SoilAnalyte.Calcium, 400, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1),
-                SoilReading.Of(SoilAnalyte.Sodium, 12, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1),
+                SoilReading.FromPrinted(SoilAnalyte.Potassium, 221, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1),
+                SoilReading.FromPrinted(SoilAnalyte.Magnesium, 28, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1),
+                SoilReading.FromPrinted(SoilAnalyte.Calcium, 400, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1),
+                SoilReading.FromPrinted(SoilAnalyte.Sodium, 12, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1),
             ],
         };
 
         var potassium = report.Find(SoilAnalyte.Potassium)!;
-        output.WriteLine(potassium.ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.Of(report)).Converted);
+        output.WriteLine(potassium.ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.For(report)).Converted);
 
-        var balance = CationBalance.Of(report, AcidityTerm.Clemson).WithTermsRounded(2);
+        var balance = CationBalance.For(report, AcidityTerm.Clemson).WithTermsRounded(2);
         foreach (var line in balance.ShowWork())
         {
             output.WriteLine(line);

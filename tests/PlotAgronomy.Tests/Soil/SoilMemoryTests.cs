@@ -9,16 +9,16 @@ public class SoilMemoryTests
     [Fact]
     public void A_unit_conversion_without_text_allocates_little()
     {
-        var reading = SoilReading.Of(SoilAnalyte.Potassium, 110, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3);
+        var reading = SoilReading.FromPrinted(SoilAnalyte.Potassium, 110, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3);
         Assert.InRange(CallMemory.BytesPerCall(() => reading.ConvertTo(SoilTestUnit.PoundsPerAcre, SampledSoil.Conventional)), 0, 1250);
-        Assert.InRange(CallMemory.BytesPerCall(() => SampledLayer.OfDepth(Length.FromInches(4))), 0, 310);
+        Assert.InRange(CallMemory.BytesPerCall(() => SampledLayer.FromDepth(Length.FromInches(4))), 0, 310);
     }
 
     [Fact]
     public void An_exchange_capacity_without_text_allocates_little()
     {
         var report = SoilSamples.Named("P1");
-        Assert.InRange(CallMemory.BytesPerCall(() => CationBalance.Of(report, AcidityTerm.Clemson)), 0, 9500);
+        Assert.InRange(CallMemory.BytesPerCall(() => CationBalance.For(report, AcidityTerm.Clemson)), 0, 9500);
     }
 
     [Fact]
@@ -29,7 +29,7 @@ public class SoilMemoryTests
             WeightPerVolume = Density.FromGramsPerCubicCentimeter(1.25),
             ExchangeCapacity = CationCharge.FromMilliequivalentsPer100CubicCentimeters(10),
         };
-        var reading = SoilReading.Of(SoilAnalyte.Potassium, 5, SoilTestUnit.PercentSaturation, Extractant.Mehlich3);
+        var reading = SoilReading.FromPrinted(SoilAnalyte.Potassium, 5, SoilTestUnit.PercentSaturation, Extractant.Mehlich3);
         var conversion = reading.ConvertTo(SoilTestUnit.MilliequivalentsPer100Grams, soil);
         Assert.Equal("Charge by weight = charge by volume / g/cm3 = 10 / 1.25 g/cm3 = 8 [DEF-UNITS]", conversion.ShowWork()[0].ToString());
         Assert.Equal(0.4, conversion.Converted.PrintedValue, 1e-12);

@@ -25,7 +25,7 @@ public class SoilPlausibilityTests
     private static IEnumerable<string> Codes(SoilReport report, SoilReport? earlier = null) => SoilPlausibility.Check(report, Today, earlier).Select(f => f.Code);
 
     private static SoilReading Reading(SoilAnalyte analyte, double value, SoilTestUnit unit, Extractant extractant = Extractant.Mehlich3, PrintedForm form = PrintedForm.Element) =>
-        SoilReading.Of(analyte, value, unit, extractant, form);
+        SoilReading.FromPrinted(analyte, value, unit, extractant, form);
 
     [Fact]
     public void A_sound_report_has_no_findings() =>
@@ -35,15 +35,15 @@ public class SoilPlausibilityTests
     [InlineData(65, "soil-ph-decimal-point"), InlineData(35, "soil-ph-decimal-point"), InlineData(90, "soil-ph-decimal-point")]
     [InlineData(34, "soil-ph-impossible"), InlineData(91, "soil-ph-impossible"), InlineData(0, "soil-ph-impossible"), InlineData(-6.5, "soil-ph-impossible")]
     public void A_number_that_is_no_ph_says_what_was_likely_meant(double typed, string code) =>
-        Assert.Equal(code, Assert.Single(SoilPlausibility.OfTypedPh(typed)).Code);
+        Assert.Equal(code, Assert.Single(SoilPlausibility.CheckTypedPh(typed)).Code);
 
     [Theory]
     [InlineData(6.5), InlineData(14)]
-    public void A_number_that_can_be_a_ph_passes(double typed) => Assert.Empty(SoilPlausibility.OfTypedPh(typed));
+    public void A_number_that_can_be_a_ph_passes(double typed) => Assert.Empty(SoilPlausibility.CheckTypedPh(typed));
 
     [Theory]
     [InlineData(double.NaN), InlineData(double.PositiveInfinity)]
-    public void A_typed_ph_is_a_number(double typed) => Assert.Throws<ArgumentOutOfRangeException>(() => SoilPlausibility.OfTypedPh(typed));
+    public void A_typed_ph_is_a_number(double typed) => Assert.Throws<ArgumentOutOfRangeException>(() => SoilPlausibility.CheckTypedPh(typed));
 
     [Theory]
     [InlineData(3.49, true), InlineData(3.5, false), InlineData(8.5, false), InlineData(8.51, true), InlineData(8.9, true)]
@@ -106,11 +106,11 @@ public class SoilPlausibilityTests
     [Fact]
     public void A_depth_other_than_the_methods_is_a_finding()
     {
-        Assert.Equal("soil-depth-differs", Assert.Single(SoilPlausibility.OfDepth(Report(depthInches: 4), Length.FromInches(8), "the lime table")).Code);
-        Assert.Empty(SoilPlausibility.OfDepth(Report(depthInches: 8), Length.FromInches(8), "the lime table"));
-        Assert.Empty(SoilPlausibility.OfDepth(Report(depthInches: null), Length.FromInches(8), "the lime table"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SoilPlausibility.OfDepth(Report(), Length.FromInches(0), "the lime table"));
-        Assert.Throws<ArgumentException>(() => SoilPlausibility.OfDepth(Report(), Length.FromInches(8), " "));
+        Assert.Equal("soil-depth-differs", Assert.Single(SoilPlausibility.CheckDepth(Report(depthInches: 4), Length.FromInches(8), "the lime table")).Code);
+        Assert.Empty(SoilPlausibility.CheckDepth(Report(depthInches: 8), Length.FromInches(8), "the lime table"));
+        Assert.Empty(SoilPlausibility.CheckDepth(Report(depthInches: null), Length.FromInches(8), "the lime table"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SoilPlausibility.CheckDepth(Report(), Length.FromInches(0), "the lime table"));
+        Assert.Throws<ArgumentException>(() => SoilPlausibility.CheckDepth(Report(), Length.FromInches(8), " "));
     }
 
     /// <summary>Common practice (C17, C19): the unit of the report must be the unit of its program.</summary>

@@ -13,7 +13,7 @@ public class SoilProperties
 {
     private static readonly SampledSoil Known = new()
     {
-        Layer = SampledLayer.OfDepth(Length.FromInches(7.5)),
+        Layer = SampledLayer.FromDepth(Length.FromInches(7.5)),
         WeightPerVolume = Density.FromGramsPerCubicCentimeter(1.17),
         ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9.3),
     };
@@ -62,7 +62,7 @@ public class SoilProperties
     public bool Twice_the_depth_holds_twice_the_pounds(PositiveInt sixteenths)
     {
         double inches = Math.Min(sixteenths.Get, 384) / 16.0;
-        double One(double depth) => SampledLayer.OfDepth(Length.FromInches(depth)).SoilMass.PoundsPerAcre;
+        double One(double depth) => SampledLayer.FromDepth(Length.FromInches(depth)).SoilMass.PoundsPerAcre;
         double Measured(double depth) => SampledLayer.Measured(Length.FromInches(depth), Density.FromGramsPerCubicCentimeter(1.3)).SoilMass.PoundsPerAcre;
         return Near.Equal(2 * One(inches), One(2 * inches)) && Near.Equal(2 * Measured(inches), Measured(2 * inches));
     }
@@ -94,14 +94,14 @@ public class SoilProperties
     [Property]
     public bool Saturations_of_the_cations_sum_to_the_base_saturation(CationDraw draw)
     {
-        var balance = CationBalance.Of(draw.Report(SoilTestUnit.PartsPerMillion, 1), AcidityTerm.Clemson);
+        var balance = CationBalance.For(draw.Report(SoilTestUnit.PartsPerMillion, 1), AcidityTerm.Clemson);
         return balance.BaseSaturation is not { } saturation || Near.Equal(saturation.Value, balance.Bases.Sum(b => b.Saturation!.Value.Value), 1e-12);
     }
 
     [Property]
     public bool The_parts_sum_to_the_capacity(CationDraw draw)
     {
-        var balance = CationBalance.Of(draw.Report(SoilTestUnit.PartsPerMillion, 1), AcidityTerm.Clemson);
+        var balance = CationBalance.For(draw.Report(SoilTestUnit.PartsPerMillion, 1), AcidityTerm.Clemson);
         return Near.Equal(balance.Capacity!.Value.Milliequivalents, balance.Acidity!.Value.Milliequivalents + balance.Bases.Sum(b => b.Charge.Milliequivalents), 1e-12);
     }
 
@@ -112,5 +112,5 @@ public class SoilProperties
         return Near.Equal(2 * One(tenths.Get / 10.0), One(tenths.Get / 5.0));
     }
 
-    private static double Capacity(SoilReport report) => CationBalance.Of(report, AcidityTerm.Clemson).Capacity!.Value.Milliequivalents;
+    private static double Capacity(SoilReport report) => CationBalance.For(report, AcidityTerm.Clemson).Capacity!.Value.Milliequivalents;
 }

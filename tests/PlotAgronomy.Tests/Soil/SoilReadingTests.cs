@@ -26,15 +26,15 @@ public class SoilReadingTests
 
     [Fact]
     public void Zinc_has_no_oxide_on_a_report() =>
-        Assert.Throws<ArgumentException>(() => SoilReading.Of(SoilAnalyte.Zinc, 1, SoilTestUnit.PartsPerMillion, Extractant.Dtpa, PrintedForm.Oxide));
+        Assert.Throws<ArgumentException>(() => SoilReading.FromPrinted(SoilAnalyte.Zinc, 1, SoilTestUnit.PartsPerMillion, Extractant.Dtpa, PrintedForm.Oxide));
 
     [Fact]
     public void Undefined_choices_are_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => SoilReading.Of((SoilAnalyte)99, 1, SoilTestUnit.PartsPerMillion, Extractant.Dtpa));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SoilReading.Of(SoilAnalyte.Zinc, 1, (SoilTestUnit)99, Extractant.Dtpa));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SoilReading.Of(SoilAnalyte.Zinc, 1, SoilTestUnit.PartsPerMillion, (Extractant)99));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SoilReading.Of(SoilAnalyte.Calcium, 1, SoilTestUnit.PartsPerMillion, Extractant.Dtpa, (PrintedForm)9));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SoilReading.FromPrinted((SoilAnalyte)99, 1, SoilTestUnit.PartsPerMillion, Extractant.Dtpa));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SoilReading.FromPrinted(SoilAnalyte.Zinc, 1, (SoilTestUnit)99, Extractant.Dtpa));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SoilReading.FromPrinted(SoilAnalyte.Zinc, 1, SoilTestUnit.PartsPerMillion, (Extractant)99));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SoilReading.FromPrinted(SoilAnalyte.Calcium, 1, SoilTestUnit.PartsPerMillion, Extractant.Dtpa, (PrintedForm)9));
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public class SoilReadingTests
 
     [Fact]
     public void Percent_saturation_asks_for_the_exchange_capacity() =>
-        Assert.Throws<ArgumentException>(() => SoilReading.Of(SoilAnalyte.Calcium, 60, SoilTestUnit.PercentSaturation, Extractant.NotStated)
+        Assert.Throws<ArgumentException>(() => SoilReading.FromPrinted(SoilAnalyte.Calcium, 60, SoilTestUnit.PercentSaturation, Extractant.NotStated)
             .ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.Conventional));
 
     /// <summary>Hand algebra: 60 % of 10 meq is 6 meq of calcium, 6 x 20.039 x 10 ppm.</summary>
@@ -83,7 +83,7 @@ public class SoilReadingTests
     public void Percent_saturation_is_a_share_of_the_capacity()
     {
         var soil = new SampledSoil { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10) };
-        var reading = SoilReading.Of(SoilAnalyte.Calcium, 60, SoilTestUnit.PercentSaturation, Extractant.NotStated);
+        var reading = SoilReading.FromPrinted(SoilAnalyte.Calcium, 60, SoilTestUnit.PercentSaturation, Extractant.NotStated);
         Assert.Equal(1202.34, reading.ConvertTo(SoilTestUnit.PartsPerMillion, soil).Converted.PrintedValue, 1e-9);
     }
 
@@ -93,14 +93,14 @@ public class SoilReadingTests
 
     [Fact]
     public void Soluble_salts_have_no_other_unit() =>
-        Assert.Throws<ArgumentException>(() => SoilReading.Of(SoilAnalyte.SolubleSalts, 1, SoilTestUnit.DecisiemensPerMeter, Extractant.SaturatedPaste)
+        Assert.Throws<ArgumentException>(() => SoilReading.FromPrinted(SoilAnalyte.SolubleSalts, 1, SoilTestUnit.DecisiemensPerMeter, Extractant.SaturatedPaste)
             .ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.Conventional));
 
     [Fact]
     public void An_index_is_defined_for_its_own_extractant_and_analytes_only()
     {
         Assert.Throws<ArgumentException>(() => SoilSamples.Phosphorus(30, extractant: Extractant.BrayP1).ConvertTo(SoilTestUnit.DelawareIndex, SampledSoil.Conventional));
-        Assert.Throws<ArgumentException>(() => SoilReading.Of(SoilAnalyte.Boron, 1, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3).ConvertTo(SoilTestUnit.DelawareIndex, SampledSoil.Conventional));
+        Assert.Throws<ArgumentException>(() => SoilReading.FromPrinted(SoilAnalyte.Boron, 1, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3).ConvertTo(SoilTestUnit.DelawareIndex, SampledSoil.Conventional));
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public class SoilReadingTests
     [Fact]
     public void C19_an_index_is_not_pounds_per_acre()
     {
-        var soil = new SampledSoil { Layer = SampledLayer.OfDepth(Length.FromCentimeters(20)) };
+        var soil = new SampledSoil { Layer = SampledLayer.FromDepth(Length.FromCentimeters(20)) };
         var reading = SoilSamples.Phosphorus(45, SoilTestUnit.NorthCarolinaIndex).ConvertTo(SoilTestUnit.PoundsPerAcre, soil).Converted;
         PracticeCase.AssertMatches("C19", "Mehlich-3 P", reading.PrintedValue);
     }
@@ -123,7 +123,7 @@ public class SoilReadingTests
     public void C17_pounds_per_acre_are_halved_once()
     {
         PracticeCase.AssertMatches("C17", "P", Ppm(SoilSamples.Phosphorus(60, SoilTestUnit.PoundsPerAcre)));
-        PracticeCase.AssertMatches("C17", "K", Ppm(SoilReading.Of(SoilAnalyte.Potassium, 120, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich3)));
+        PracticeCase.AssertMatches("C17", "K", Ppm(SoilReading.FromPrinted(SoilAnalyte.Potassium, 120, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich3)));
         PracticeCase.AssertMatches("C17", "P if 30 ppm is read as lb/acre", Ppm(SoilSamples.Phosphorus(30, SoilTestUnit.PoundsPerAcre)));
     }
 
@@ -135,8 +135,8 @@ public class SoilReadingTests
         Assert.Equal("buffer pH 6.55 (SMP)", BufferPh.FromValue(6.55, SoilBuffer.Smp).ToString());
         Assert.Equal("1.5 meq/100 g", CationCharge.FromMilliequivalentsPer100Grams(1.5).ToString());
         var report = SoilSamples.Named("C18");
-        Assert.Equal(11.53, CationBalance.Of(report, AcidityTerm.SmpWithSodium).Capacity!.Value.Milliequivalents, 0.005);
-        Assert.Contains(SoilPlausibility.OfTypedPh(65), f => f.Text.Contains("6.5", StringComparison.Ordinal));
+        Assert.Equal(11.53, CationBalance.For(report, AcidityTerm.SmpWithSodium).Capacity!.Value.Milliequivalents, 0.005);
+        Assert.Contains(SoilPlausibility.CheckTypedPh(65), f => f.Text.Contains("6.5", StringComparison.Ordinal));
     }
 
     private static double Ppm(SoilReading reading) => reading.ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.Conventional).Converted.PrintedValue;

@@ -36,7 +36,7 @@ public class SoilReportTests
 
     [Fact]
     public void A_named_program_goes_before_the_laboratory() =>
-        Assert.Equal("Pennsylvania", SoilProgram.Of(new SoilReport { Laboratory = "a laboratory in Ohio", Program = "Pennsylvania" })!.Institution.Name);
+        Assert.Equal("Pennsylvania", SoilProgram.For(new SoilReport { Laboratory = "a laboratory in Ohio", Program = "Pennsylvania" })!.Institution.Name);
 
     [Fact]
     public void Extractants_convert_on_request_only_and_leave_a_finding()

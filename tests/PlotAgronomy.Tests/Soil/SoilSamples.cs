@@ -35,12 +35,12 @@ internal static class SoilSamples
 
     internal static ImmutableArray<SoilReading> Cations(SoilTestUnit unit, Extractant extractant, double potassium, double magnesium, double calcium, double sodium) =>
     [
-        SoilReading.Of(SoilAnalyte.Potassium, potassium, unit, extractant),
-        SoilReading.Of(SoilAnalyte.Magnesium, magnesium, unit, extractant),
-        SoilReading.Of(SoilAnalyte.Calcium, calcium, unit, extractant),
-        SoilReading.Of(SoilAnalyte.Sodium, sodium, unit, extractant),
+        SoilReading.FromPrinted(SoilAnalyte.Potassium, potassium, unit, extractant),
+        SoilReading.FromPrinted(SoilAnalyte.Magnesium, magnesium, unit, extractant),
+        SoilReading.FromPrinted(SoilAnalyte.Calcium, calcium, unit, extractant),
+        SoilReading.FromPrinted(SoilAnalyte.Sodium, sodium, unit, extractant),
     ];
 
     internal static SoilReading Phosphorus(double value, SoilTestUnit unit = SoilTestUnit.PartsPerMillion, Extractant extractant = Extractant.Mehlich3) =>
-        SoilReading.Of(SoilAnalyte.Phosphorus, value, unit, extractant);
+        SoilReading.FromPrinted(SoilAnalyte.Phosphorus, value, unit, extractant);
 }

@@ -72,7 +72,7 @@ public class SoilValueTypeTests
     [Theory]
     [InlineData(0), InlineData(-1), InlineData(48.0001), InlineData(double.NaN), InlineData(double.PositiveInfinity)]
     public void A_layer_has_a_depth_up_to_four_feet(double inches) =>
-        Assert.ThrowsAny<ArgumentException>(() => SampledLayer.OfDepth(Length.FromInches(inches)));
+        Assert.ThrowsAny<ArgumentException>(() => SampledLayer.FromDepth(Length.FromInches(inches)));
 
     [Theory]
     [InlineData(0), InlineData(-1), InlineData(2.6501), InlineData(double.NaN), InlineData(double.PositiveInfinity)]
@@ -87,7 +87,7 @@ public class SoilValueTypeTests
     [Fact]
     public void The_limits_of_a_layer_belong_to_it()
     {
-        Assert.Equal(14_400_000, SampledLayer.OfDepth(Length.FromInches(48)).SoilMass.PoundsPerAcre, 1e-6);
+        Assert.Equal(14_400_000, SampledLayer.FromDepth(Length.FromInches(48)).SoilMass.PoundsPerAcre, 1e-6);
         Assert.Equal(48, SampledLayer.Measured(Length.FromInches(48), Density.FromGramsPerCubicCentimeter(2.65)).Depth.Inches, 1e-9);
     }
 }

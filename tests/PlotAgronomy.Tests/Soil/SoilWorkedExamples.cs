@@ -22,10 +22,10 @@ public class SoilWorkedExamples
     public void A_unit_converts_as_printed(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var reading = SoilReading.Of(row.Choice<SoilAnalyte>("analyte"), row.Number("value"), row.Choice<SoilTestUnit>("from_unit"), row.Choice<Extractant>("extractant"), row.Choice<PrintedForm>("form"));
+        var reading = SoilReading.FromPrinted(row.Choice<SoilAnalyte>("analyte"), row.Number("value"), row.Choice<SoilTestUnit>("from_unit"), row.Choice<Extractant>("extractant"), row.Choice<PrintedForm>("form"));
         var soil = new SampledSoil
         {
-            Layer = row.NumberOrNull("depth_in") is { } inches ? SampledLayer.OfDepth(Length.FromInches(inches)) : SampledLayer.FurrowSlice,
+            Layer = row.NumberOrNull("depth_in") is { } inches ? SampledLayer.FromDepth(Length.FromInches(inches)) : SampledLayer.FurrowSlice,
             WeightPerVolume = row.NumberOrNull("g_cm3") is { } density ? Density.FromGramsPerCubicCentimeter(density) : null,
         };
         WorkedExamples.AssertMatches(row, reading.ConvertTo(row.Choice<SoilTestUnit>("to_unit"), soil, row.Choice<PrintedForm>("to_form")).Converted.PrintedValue);
@@ -36,7 +36,7 @@ public class SoilWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         var depth = Length.FromInches(row.Number("depth_in"));
-        var layer = row.NumberOrNull("g_cm3") is { } density ? SampledLayer.Measured(depth, Density.FromGramsPerCubicCentimeter(density)) : SampledLayer.OfDepth(depth);
+        var layer = row.NumberOrNull("g_cm3") is { } density ? SampledLayer.Measured(depth, Density.FromGramsPerCubicCentimeter(density)) : SampledLayer.FromDepth(depth);
         WorkedExamples.AssertMatches(row, layer.SoilMass.PoundsPerAcre);
     }
 
@@ -44,7 +44,7 @@ public class SoilWorkedExamples
     public void An_extractant_converts_as_printed(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var reading = SoilReading.Of(row.Choice<SoilAnalyte>("analyte"), row.Number("value"), row.Choice<SoilTestUnit>("from_unit"), row.Choice<Extractant>("extractant"));
+        var reading = SoilReading.FromPrinted(row.Choice<SoilAnalyte>("analyte"), row.Number("value"), row.Choice<SoilTestUnit>("from_unit"), row.Choice<Extractant>("extractant"));
         WorkedExamples.AssertMatches(row, ExtractantConversion.Find(row.Text("method")).Convert(reading).Converted.PrintedValue);
     }
 
@@ -52,7 +52,7 @@ public class SoilWorkedExamples
     public void An_exchange_capacity_adds_up_as_printed(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        var balance = CationBalance.Of(SoilSamples.Named(row.Text("value")), AcidityTerm.Find(row.Text("method")));
+        var balance = CationBalance.For(SoilSamples.Named(row.Text("value")), AcidityTerm.Find(row.Text("method")));
         WorkedExamples.AssertMatches(row, Quantity(balance, row));
     }
 

@@ -11,7 +11,7 @@ public class GateTableTests
     private static readonly GateTable Oats = Table("oats", (2, 0.15), (4, 0.62), (6, 1.55), (8, 2.95), (10, 4.70));
 
     internal static GateTable Table(string material, params (double Setting, double Flow)[] points) =>
-        GateTable.Of(material, [.. points.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))]);
+        GateTable.FromPoints(material, [.. points.Select(p => GatePoint.FromFlow(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))]);
 
     [Fact]
     public void Order_of_the_points_and_repeats_do_not_matter()
@@ -37,9 +37,9 @@ public class GateTableTests
         Assert.Contains("measure again", Assert.Throws<ArgumentException>(() => Table("rye", (1, 0.5), (2, 0.4), (3, 0.9), (4, 0.8), (5, 1.8))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => Table("rye", (1, 0.5)));
         Assert.Throws<ArgumentException>(() => Table("rye", (1, 0.5), (2, 0.5)));
-        Assert.Throws<ArgumentException>(() => GateTable.Of("rye", []));
-        Assert.Throws<ArgumentOutOfRangeException>(() => GatePoint.Of(double.NaN, MassFlow.FromPoundsPerMinute(1)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => GatePoint.Of(1, MassFlow.FromPoundsPerMinute(-1)));
+        Assert.Throws<ArgumentException>(() => GateTable.FromPoints("rye", []));
+        Assert.Throws<ArgumentOutOfRangeException>(() => GatePoint.FromFlow(double.NaN, MassFlow.FromPoundsPerMinute(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => GatePoint.FromFlow(1, MassFlow.FromPoundsPerMinute(-1)));
     }
 
     [Fact]
@@ -97,8 +97,8 @@ public class GateTableTests
     public void Clover_through_a_gate_opened_for_oats_comes_out_several_times_too_fast(double cloverMillimeters)
     {
         // Seed diameters from memory: oats 4.5 mm, red clover 1.7 mm, white clover 1.1 mm; bushels 32 and 60 lb.
-        var oatGrain = GrainFlow.Of(Length.FromMillimeters(4.5), GateWorkedExamples.BushelWeight(32));
-        var cloverGrain = GrainFlow.Of(Length.FromMillimeters(cloverMillimeters), GateWorkedExamples.BushelWeight(60));
+        var oatGrain = GrainFlow.For(Length.FromMillimeters(4.5), GateWorkedExamples.BushelWeight(32));
+        var cloverGrain = GrainFlow.For(Length.FromMillimeters(cloverMillimeters), GateWorkedExamples.BushelWeight(60));
         var clover = Oats.ScaledToGrain("clover", oatGrain, cloverGrain);
         foreach (var point in Oats.Points)
         {
@@ -109,19 +109,19 @@ public class GateTableTests
     [Fact]
     public void Grain_that_does_not_fit_the_opening_does_not_flow()
     {
-        var pea = GrainFlow.Of(Length.FromMillimeters(6.5), GateWorkedExamples.BushelWeight(60));
+        var pea = GrainFlow.For(Length.FromMillimeters(6.5), GateWorkedExamples.BushelWeight(60));
         Assert.Equal(0, pea.Through(Length.FromMillimeters(9.0999)).PoundsPerMinute);
         Assert.True(pea.Through(Length.FromMillimeters(9.11)).PoundsPerMinute > 0);
-        var clover = GrainFlow.Of(Length.FromMillimeters(1.1), GateWorkedExamples.BushelWeight(60));
+        var clover = GrainFlow.For(Length.FromMillimeters(1.1), GateWorkedExamples.BushelWeight(60));
         Assert.Throws<ArgumentException>(() => Table("clover", (1, 0.05), (2, 0.1)).ScaledToGrain("pea", clover, pea));
     }
 
     [Theory, InlineData(0), InlineData(-1)]
     public void A_grain_needs_size_and_density(double bad)
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => GrainFlow.Of(Length.FromMillimeters(bad), GateWorkedExamples.BushelWeight(60)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => GrainFlow.Of(Length.FromMillimeters(2), Density.FromKilogramsPerCubicMeter(bad)));
-        var oat = GrainFlow.Of(Length.FromMillimeters(4.5), GateWorkedExamples.BushelWeight(32));
+        Assert.Throws<ArgumentOutOfRangeException>(() => GrainFlow.For(Length.FromMillimeters(bad), GateWorkedExamples.BushelWeight(60)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => GrainFlow.For(Length.FromMillimeters(2), Density.FromKilogramsPerCubicMeter(bad)));
+        var oat = GrainFlow.For(Length.FromMillimeters(4.5), GateWorkedExamples.BushelWeight(32));
         Assert.Throws<ArgumentOutOfRangeException>(() => oat.Through(Length.FromMillimeters(bad)));
         Assert.Throws<ArgumentOutOfRangeException>(() => oat.HoleFor(MassFlow.FromPoundsPerMinute(bad)));
     }
@@ -149,7 +149,7 @@ public class GateTableTests
     [Property]
     public bool Hole_and_flow_are_each_others_inverse(FsCheck.PositiveInt flow, FsCheck.PositiveInt diameter)
     {
-        var grain = GrainFlow.Of(Length.FromMillimeters(diameter.Get / 10.0), GateWorkedExamples.BushelWeight(60));
+        var grain = GrainFlow.For(Length.FromMillimeters(diameter.Get / 10.0), GateWorkedExamples.BushelWeight(60));
         return Near.Equal(flow.Get / 10.0, grain.Through(grain.HoleFor(MassFlow.FromPoundsPerMinute(flow.Get / 10.0))).PoundsPerMinute, 1e-9);
     }
 }

@@ -34,7 +34,7 @@ public class GateWorkedExamples
     public void Flow_through_a_round_hole_matches_the_law_evaluated_apart(string id)
     {
         var row = WorkedExamples.Find(Holes, id);
-        var grain = GrainFlow.Of(Length.FromMillimeters(row.Number("diameter_mm")), BushelWeight(row.Number("lb_per_bu")));
+        var grain = GrainFlow.For(Length.FromMillimeters(row.Number("diameter_mm")), BushelWeight(row.Number("lb_per_bu")));
         WorkedExamples.AssertMatches(row, grain.Through(Length.FromMillimeters(row.Number("hole_mm"))).PoundsPerMinute);
     }
 

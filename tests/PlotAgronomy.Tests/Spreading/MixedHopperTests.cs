@@ -46,9 +46,9 @@ public class MixedHopperTests
         var oatTable = GateTableTests.Table("oats", (2, 0.15), (4, 0.62), (6, 1.55), (8, 2.95), (10, 4.70));
         var rate = ApplicationRate.FromPoundsPerAcre(40);
         var gate = oatTable.SettingFor(SpreaderRate.FlowFor(rate, Walk, Swath).Flow);
-        var cloverTable = oatTable.ScaledToGrain("clover", GrainFlow.Of(Oats.Diameter!.Value, Oats.Density!.Value), GrainFlow.Of(Clover.Diameter!.Value, Clover.Density!.Value));
+        var cloverTable = oatTable.ScaledToGrain("clover", GrainFlow.For(Oats.Diameter!.Value, Oats.Density!.Value), GrainFlow.For(Clover.Diameter!.Value, Clover.Density!.Value));
         var hopper = MixedHopper.Bounds(
-            [HopperShare.Of(Oats, Mass.FromPounds(40), gate.Flow!.Value, Half), HopperShare.Of(Clover, Mass.FromPounds(6), cloverTable.FlowAt(gate.Setting!.Value).Flow!.Value, Half)],
+            [HopperShare.FromFlow(Oats, Mass.FromPounds(40), gate.Flow!.Value, Half), HopperShare.FromFlow(Clover, Mass.FromPounds(6), cloverTable.FlowAt(gate.Setting!.Value).Flow!.Value, Half)],
             Acre, Walk, Swath);
         Assert.True(hopper.Kinds[0].AloneTimesWanted > 3);
         Assert.Contains(hopper.Findings, f => f.Code == "spread-too-fast-alone" && f.Text.StartsWith("white clover", StringComparison.Ordinal));
@@ -81,5 +81,5 @@ public class MixedHopperTests
     }
 
     private static HopperShare Share(HopperKind kind, double pounds, double poundsPerMinute) =>
-        HopperShare.Of(kind, Mass.FromPounds(pounds), MassFlow.FromPoundsPerMinute(poundsPerMinute), Half);
+        HopperShare.FromFlow(kind, Mass.FromPounds(pounds), MassFlow.FromPoundsPerMinute(poundsPerMinute), Half);
 }

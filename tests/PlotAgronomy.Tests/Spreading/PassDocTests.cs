@@ -15,7 +15,7 @@ public class PassDocTests
         // begin example
         var plot = PlotOutline.FromCorners(
             [PlanePoint.FromFeet(0, 0), PlanePoint.FromFeet(240, 0), PlanePoint.FromFeet(180, 130), PlanePoint.FromFeet(20, 110)], "Ridge");
-        var plan = PassPlan.Lay(plot, new PassOptions
+        var plan = FieldPasses.Lay(plot, new FieldPassesRequest
         {
             Rate = ApplicationRate.FromPoundsPerAcre(60),
             Swath = Length.FromFeet(18),

@@ -97,7 +97,7 @@ public class PassProperties
     public bool Loads_sum_to_the_seed_and_none_is_more_than_the_hopper_holds(PlotOutline outline, PositiveInt hopper)
     {
         double holds = 0.5 + hopper.Get / 4.0;
-        var plan = PassPlan.Lay(outline, new PassOptions
+        var plan = FieldPasses.Lay(outline, new FieldPassesRequest
         {
             Rate = ApplicationRate.FromPoundsPerAcre(50),
             Swath = Length.FromFeet(20),
@@ -116,8 +116,8 @@ public class PassProperties
     public bool A_plan_in_meters_is_the_plan_in_feet(PositiveInt length, PositiveInt width, PositiveInt swath)
     {
         double l = 20 + length.Get % 900, w = 20 + width.Get % 900, s = 3 + swath.Get % 40;
-        var feet = PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(l), Length.FromFeet(w)), Options(Length.FromFeet(s), 20));
-        var meters = PassPlan.Lay(PlotOutline.Rectangle(Length.FromMeters(l * 0.3048), Length.FromMeters(w * 0.3048)), Options(Length.FromMeters(s * 0.3048), 20));
+        var feet = FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(l), Length.FromFeet(w)), Options(Length.FromFeet(s), 20));
+        var meters = FieldPasses.Lay(PlotOutline.Rectangle(Length.FromMeters(l * 0.3048), Length.FromMeters(w * 0.3048)), Options(Length.FromMeters(s * 0.3048), 20));
         return feet.Passes.Length == meters.Passes.Length && Near.Equal(feet.Path.Feet, meters.Path.Feet, 1e-9) && Near.Equal(feet.Seed.Pounds, meters.Seed.Pounds, 1e-9);
     }
 
@@ -131,10 +131,10 @@ public class PassProperties
             && plan.Passes.Select((p, i) => p.Number == i + 1).All(n => n);
     }
 
-    private static PassPlan Lay(PlotOutline outline, double swathFeet, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside, double pounds = 10, double? along = null, bool lap = false) =>
-        PassPlan.Lay(outline, Options(Length.FromFeet(swathFeet), pounds, first, along, lap));
+    private static FieldPasses Lay(PlotOutline outline, double swathFeet, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside, double pounds = 10, double? along = null, bool lap = false) =>
+        FieldPasses.Lay(outline, Options(Length.FromFeet(swathFeet), pounds, first, along, lap));
 
-    private static PassOptions Options(Length swath, double pounds, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside, double? along = null, bool lap = false) => new()
+    private static FieldPassesRequest Options(Length swath, double pounds, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside, double? along = null, bool lap = false) => new()
     {
         Rate = ApplicationRate.FromPoundsPerAcre(pounds),
         Swath = swath,
@@ -145,7 +145,7 @@ public class PassProperties
     };
 
     /// <summary>Square feet of a shape that no pass covers, by the general geometry library.</summary>
-    private static double Uncovered(PassPlan plan, NetTopologySuite.Geometries.Geometry shape)
+    private static double Uncovered(FieldPasses plan, NetTopologySuite.Geometries.Geometry shape)
     {
         double half = plan.Spacing.Feet / 2 + 1e-6;
         foreach (var pass in plan.Passes)

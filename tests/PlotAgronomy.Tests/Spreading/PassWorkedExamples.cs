@@ -51,7 +51,7 @@ public class PassWorkedExamples
             "refills" => Timed(x).Refills,
             "total-minutes" => Timed(x).TotalTime.TotalMinutes,
             "efficiency" => Timed(x).FieldEfficiency.Value,
-            "bucket-pounds" => MeasuredBucket.OfVolume(Volume.FromCubicInches(231 * x[0]), Density.FromPoundsPerCubicFoot(x[1] / (2150.42 / 1728))).Holds.Pounds,
+            "bucket-pounds" => MeasuredBucket.FromVolume(Volume.FromCubicInches(231 * x[0]), Density.FromPoundsPerCubicFoot(x[1] / (2150.42 / 1728))).Holds.Pounds,
             "bucket-count" => MeasuredBucket.Weighed(Mass.FromPounds(x[1])).Count(Mass.FromPounds(x[0])),
             _ => throw new InvalidOperationException(topic),
         };
@@ -63,14 +63,14 @@ public class PassWorkedExamples
         bool bell = shape == "gauss";
         var pattern = bell ? SpreadPattern.Bell(Length.FromFeet(5)) : SpreadPattern.Triangle(Length.FromFeet(12), Length.FromFeet(12));
         var swath = Length.FromFeet(bell ? 5 * 2 * Math.Sqrt(2 * Math.Log(2)) : 12);
-        var inside = FirstPassEffect.Of(pattern, swath, FirstPassPlacement.HalfSpacingInside);
+        var inside = FirstPassEffect.For(pattern, swath, FirstPassPlacement.HalfSpacingInside);
         return topic switch
         {
             "first-edge" => inside.EdgeRate,
             "first-rim" => inside.RimRate,
             "first-lost" => inside.LostPart,
-            "first-onedge-lost" => FirstPassEffect.Of(pattern, swath, FirstPassPlacement.OnEdge).LostPart,
-            "first-onedge-edge" => FirstPassEffect.Of(pattern, swath, FirstPassPlacement.OnEdge).EdgeRate,
+            "first-onedge-lost" => FirstPassEffect.For(pattern, swath, FirstPassPlacement.OnEdge).LostPart,
+            "first-onedge-edge" => FirstPassEffect.For(pattern, swath, FirstPassPlacement.OnEdge).EdgeRate,
             _ => throw new InvalidOperationException(topic),
         };
     }
@@ -78,7 +78,7 @@ public class PassWorkedExamples
     private static double Odd(string topic, string[] parts)
     {
         var outline = PlotOutline.FromCorners([.. parts[0].Split(';').Select(c => c.Split(' ')).Select(c => PlanePoint.FromFeet(Number(c[0]), Number(c[1])))]);
-        var plan = PassPlan.Lay(outline, new PassOptions
+        var plan = FieldPasses.Lay(outline, new FieldPassesRequest
         {
             Rate = ApplicationRate.FromPoundsPerAcre(10),
             Swath = Length.FromFeet(Number(parts[1])),
@@ -89,8 +89,8 @@ public class PassWorkedExamples
     }
 
     /// <summary>Width, length and swath in feet, along the length.</summary>
-    private static PassPlan Plan(double[] x, double speed = 3, bool lap = false, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside) =>
-        PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(x[1]), Length.FromFeet(x[0])), new PassOptions
+    private static FieldPasses Plan(double[] x, double speed = 3, bool lap = false, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside) =>
+        FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(x[1]), Length.FromFeet(x[0])), new FieldPassesRequest
         {
             Rate = ApplicationRate.FromPoundsPerAcre(10),
             Swath = Length.FromFeet(x[2]),
@@ -100,8 +100,8 @@ public class PassWorkedExamples
             FirstPass = first,
         });
 
-    private static PassPlan Timed(double[] x) =>
-        PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(x[1]), Length.FromFeet(x[0])), new PassOptions
+    private static FieldPasses Timed(double[] x) =>
+        FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(x[1]), Length.FromFeet(x[0])), new FieldPassesRequest
         {
             Rate = ApplicationRate.FromPoundsPerAcre(x[6]),
             Swath = Length.FromFeet(x[2]),

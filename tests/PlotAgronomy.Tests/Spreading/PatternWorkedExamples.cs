@@ -35,7 +35,7 @@ public class PatternWorkedExamples
     public void Overlapped_trays_match_the_second_implementation(string id)
     {
         var row = WorkedExamples.Find(Overlaps, id);
-        var overlapped = OverlappedPattern.Of(SinglePass(row.Text("pattern")), Length.FromFeet(row.Number("swath_ft")), row.Choice<DrivingMethod>("driving"));
+        var overlapped = OverlappedPattern.For(SinglePass(row.Text("pattern")), Length.FromFeet(row.Number("swath_ft")), row.Choice<DrivingMethod>("driving"));
         WorkedExamples.AssertMatches(row, overlapped.PopulationCvPercent);
         WorkedExamples.Note(row, overlapped.SampleCvPercent, overlapped.Mean, overlapped.LowestToMean, overlapped.HighestToMean);
         Assert.Equal(row.Number("sample_cv"), overlapped.SampleCvPercent, 0.0006);
@@ -48,7 +48,7 @@ public class PatternWorkedExamples
     public void Overlapped_shapes_match_closed_form_series_or_integral(string id)
     {
         var row = WorkedExamples.Find(Shapes, id);
-        var overlapped = OverlappedPattern.Of(Shape(row.Text("shape"), row.Number("a"), row.Number("b")), Length.FromFeet(row.Number("swath")), row.Choice<DrivingMethod>("driving"));
+        var overlapped = OverlappedPattern.For(Shape(row.Text("shape"), row.Number("a"), row.Number("b")), Length.FromFeet(row.Number("swath")), row.Choice<DrivingMethod>("driving"));
         WorkedExamples.AssertMatches(row, overlapped.PopulationCvPercent);
     }
 }

@@ -59,7 +59,7 @@ public class PictureTests
     [Fact]
     public void A_name_with_signs_stays_text()
     {
-        var plan = PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(300), Length.FromFeet(90), "Oak & <pond>"), Options(20));
+        var plan = FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(300), Length.FromFeet(90), "Oak & <pond>"), Options(20));
         Assert.Contains(XDocument.Parse(PlotPicture.Draw(plan)).Descendants(Svg + "text"), t => t.Value == "Oak & <pond>");
     }
 
@@ -82,24 +82,24 @@ public class PictureTests
     private static Dictionary<string, string> Pictures() => new()
     {
         ["plot-bent"] = PlotPicture.Draw(Bent()),
-        ["plot-rectangle"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(436), Length.FromFeet(100), "Long field"), Options(15))),
-        ["plot-lap"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.FromCorners(
+        ["plot-rectangle"] = PlotPicture.Draw(FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(436), Length.FromFeet(100), "Long field"), Options(15))),
+        ["plot-lap"] = PlotPicture.Draw(FieldPasses.Lay(PlotOutline.FromCorners(
             [PlanePoint.FromFeet(0, 30), PlanePoint.FromFeet(120, 0), PlanePoint.FromFeet(230, 60), PlanePoint.FromFeet(250, 190), PlanePoint.FromFeet(110, 240), PlanePoint.FromFeet(10, 160)], "Pond bank"), Options(14, lap: true))),
-        ["plot-large"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.Rectangle(Length.FromFeet(900), Length.FromFeet(880), "Ridge"), Options(12))),
-        ["plot-narrow"] = PlotPicture.Draw(PassPlan.Lay(PlotOutline.FromFixes(
+        ["plot-large"] = PlotPicture.Draw(FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(900), Length.FromFeet(880), "Ridge"), Options(12))),
+        ["plot-narrow"] = PlotPicture.Draw(FieldPasses.Lay(PlotOutline.FromFixes(
             [GeoPoint.FromDegrees(40, -90), GeoPoint.FromDegrees(40.0001, -89.9997), GeoPoint.FromDegrees(40.0021, -89.9994), GeoPoint.FromDegrees(40.0020, -89.9997)], "Fence strip"), Options(12))),
-        ["plot-round"] = PlotPicture.Draw(PassPlan.Lay(PlotArea.OfCircle(Length.FromFeet(72)).Outline!, Options(12, lap: true))),
+        ["plot-round"] = PlotPicture.Draw(FieldPasses.Lay(PlotArea.FromCircle(Length.FromFeet(72)).Outline!, Options(12, lap: true))),
         ["pattern-skewed"] = PatternPicture.Draw(Overlapped()),
-        ["pattern-even"] = PatternPicture.Draw(OverlappedPattern.Of(SpreadPattern.Bell(Length.FromFeet(5)), Length.FromFeet(12), DrivingMethod.OneDirection), 20),
+        ["pattern-even"] = PatternPicture.Draw(OverlappedPattern.For(SpreadPattern.Bell(Length.FromFeet(5)), Length.FromFeet(12), DrivingMethod.OneDirection), 20),
     };
 
-    private static PassPlan Bent() => PassPlan.Lay(PlotOutline.FromCorners(
+    private static FieldPasses Bent() => FieldPasses.Lay(PlotOutline.FromCorners(
         [PlanePoint.FromFeet(0, 0), PlanePoint.FromFeet(330, 40), PlanePoint.FromFeet(310, 190), PlanePoint.FromFeet(200, 170), PlanePoint.FromFeet(150, 95), PlanePoint.FromFeet(60, 120), PlanePoint.FromFeet(40, 240), PlanePoint.FromFeet(-40, 220)], "Creek bend"), Options(18));
 
-    private static OverlappedPattern Overlapped() => OverlappedPattern.Of(
+    private static OverlappedPattern Overlapped() => OverlappedPattern.For(
         SpreadPattern.FromTrays([0, 1, 4, 8, 11, 12, 12, 11, 9, 8, 6, 5, 3, 2, 0], Length.FromFeet(2), Length.FromFeet(-12)), Length.FromFeet(16), DrivingMethod.BackAndForth);
 
-    private static PassOptions Options(double swath, bool lap = false) => new()
+    private static FieldPassesRequest Options(double swath, bool lap = false) => new()
     {
         Rate = ApplicationRate.FromPoundsPerAcre(40),
         Swath = Length.FromFeet(swath),

@@ -60,21 +60,21 @@ public class ShownWorkTests
             "turns" => SpreaderCalibration.WheelTurns(Mass.FromPounds(1), 20, Length.FromFeet(8), 10, Length.FromInches(6)),
             "spacing" => SpreaderRate.AtSpacing(Eight, Swath, Length.FromFeet(12)),
             "walk" => SowingWalk.For(Eight, Area.FromAcres(0.25), Swath),
-            "progress" => SowingProgress.After(Mass.FromPounds(10), Area.FromAcres(1), [HopperReading.Of(Area.FromAcres(0.25), Mass.FromPounds(7))]),
-            "carrier" => CarrierPlan.ForParts(Eight, 3, Carrier.DrySand),
+            "progress" => SowingProgress.After(Mass.FromPounds(10), Area.FromAcres(1), [HopperCheck.FromWeighing(Area.FromAcres(0.25), Mass.FromPounds(7))]),
+            "carrier" => CarrierMix.ForParts(Eight, 3, Carrier.DrySand),
             "repeats" => RepeatedRuns.Judge([Eight, Eight, Eight], Eight),
-            "outlets" => OutletCheck.Of([Mass.FromGrams(95), Mass.FromGrams(105)]),
+            "outlets" => OutletCheck.For([Mass.FromGrams(95), Mass.FromGrams(105)]),
             "dial" => PrintedDial.Compare(Eight, ApplicationRate.FromPoundsPerAcre(16)),
             "hopper" => MixedHopper.Bounds([Share("oats", 16_000, 99, 9), Share("clover", 768_000, 6, 3)], Area.FromAcres(1), Walk, Swath),
             "groups" => SizeGroups.Arrange([HopperKind.FromSeedCount("rye", 16_000), HopperKind.FromSeedCount("pea", 8000)]),
             "swath" => SwathAdvice.For(triangle, DrivingMethod.OneDirection),
             "half" => HalfRateComparison.For(triangle, Length.FromFeet(18), DrivingMethod.OneDirection),
-            "overlap" => OverlappedPattern.Of(triangle, Length.FromFeet(18), DrivingMethod.OneDirection),
+            "overlap" => OverlappedPattern.For(triangle, Length.FromFeet(18), DrivingMethod.OneDirection),
             "gate" => GateTableTests.Table("oats", (2, 0.15), (4, 0.62), (6, 1.55)).FlowAt(4),
-            _ => CalibrationOutcome.Of(Eight, Swath, Walk, [caught]),
+            _ => CalibrationOutcome.For(Eight, Swath, Walk, [caught]),
         };
     }
 
-    private static HopperShare Share(string name, double seedsPerPound, double pounds, double poundsPerMinute) => HopperShare.Of(
+    private static HopperShare Share(string name, double seedsPerPound, double pounds, double poundsPerMinute) => HopperShare.FromFlow(
         HopperKind.FromSeedCount(name, seedsPerPound), Mass.FromPounds(pounds), MassFlow.FromPoundsPerMinute(poundsPerMinute), Fraction.FromPercent(50));
 }

@@ -102,16 +102,16 @@ public class SizeGroupsTests
     [Theory, InlineData("oats-spring"), InlineData("oats-winter")]
     public void No_small_clover_shares_a_pass_with_oats(string id)
     {
-        var oats = HopperKind.Of(KindCatalog.Standard.Find(id));
+        var oats = HopperKind.FromKind(KindCatalog.Standard.Find(id));
         string[] clovers = [.. KindCatalog.Standard.Kinds.Where(k => k.CommonName.Contains("clover", StringComparison.OrdinalIgnoreCase) && k.SeedCount is { SeedsPerPound: > 100_000 }).Select(k => k.Id)];
         Assert.True(clovers.Length >= 8, string.Join(", ", clovers));
-        Assert.All(clovers, clover => Assert.Equal(2, SizeGroups.Arrange([oats, HopperKind.Of(KindCatalog.Standard.Find(clover))]).Groups.Length));
+        Assert.All(clovers, clover => Assert.Equal(2, SizeGroups.Arrange([oats, HopperKind.FromKind(KindCatalog.Standard.Find(clover))]).Groups.Length));
     }
 
     [Fact]
     public void The_kind_table_feeds_the_hopper()
     {
-        var kinds = new[] { "cereal-rye", "austrian-winter-pea", "white-dutch-clover", "purple-top-turnip", "big-bluestem" }.Select(id => HopperKind.Of(KindCatalog.Standard.Find(id))).ToList();
+        var kinds = new[] { "cereal-rye", "austrian-winter-pea", "white-dutch-clover", "purple-top-turnip", "big-bluestem" }.Select(id => HopperKind.FromKind(KindCatalog.Standard.Find(id))).ToList();
         var plan = SizeGroups.Arrange(kinds);
         Assert.Equal(3, plan.Groups.Length);
         Assert.Equal(["austrian-winter-pea", "cereal-rye"], plan.Groups[0].Kinds.Select(k => KindCatalog.Standard.Find(k.Name).Id));
@@ -119,6 +119,6 @@ public class SizeGroupsTests
         Assert.True(plan.Groups[0].SownBeforeCovering);
         // Counts from memory stay marked: the winter pea has no published count that was read.
         Assert.Contains(plan.Findings, f => f.Code == "data-from-memory");
-        Assert.Equal(Length.FromMillimeters(3).Millimeters, HopperKind.Of(KindCatalog.Standard.Find("cereal-rye"), Length.FromMillimeters(3)).Diameter!.Value.Millimeters);
+        Assert.Equal(Length.FromMillimeters(3).Millimeters, HopperKind.FromKind(KindCatalog.Standard.Find("cereal-rye"), Length.FromMillimeters(3)).Diameter!.Value.Millimeters);
     }
 }

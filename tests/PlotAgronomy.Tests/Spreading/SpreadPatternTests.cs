@@ -111,7 +111,7 @@ public class SpreadPatternTests
     [Fact]
     public void Right_angles_are_checked_on_a_whole_checkerboard()
     {
-        var full = OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-SKEW"), Length.FromFeet(14), DrivingMethod.BackAndForth);
+        var full = OverlappedPattern.For(PatternWorkedExamples.SinglePass("SYN-SKEW"), Length.FromFeet(14), DrivingMethod.BackAndForth);
         var board = full.Amounts.SelectMany(f => full.Amounts.Select(g => (f + g) / 2)).ToList();
         double mean = board.Average();
         double cv = Math.Sqrt(board.Average(b => (b - mean) * (b - mean))) / mean * 100;
@@ -124,10 +124,10 @@ public class SpreadPatternTests
     public void A_swath_between_the_trays_is_said_to_be_interpolated()
     {
         var pattern = PatternWorkedExamples.SinglePass("SYN-TRI");
-        Assert.Contains(OverlappedPattern.Of(pattern, Length.FromFeet(12.5), DrivingMethod.OneDirection).Findings, f => f.Code == "spread-between-trays");
-        Assert.DoesNotContain(OverlappedPattern.Of(pattern, Length.FromFeet(12), DrivingMethod.OneDirection).Findings, f => f.Code == "spread-between-trays");
+        Assert.Contains(OverlappedPattern.For(pattern, Length.FromFeet(12.5), DrivingMethod.OneDirection).Findings, f => f.Code == "spread-between-trays");
+        Assert.DoesNotContain(OverlappedPattern.For(pattern, Length.FromFeet(12), DrivingMethod.OneDirection).Findings, f => f.Code == "spread-between-trays");
         // The trays lie on a triangle, so the closed form holds: 9.547 % at 1.25 half bases.
-        Assert.Equal(9.547, OverlappedPattern.Of(pattern, Length.FromFeet(15.0001), DrivingMethod.OneDirection).PopulationCvPercent, 0.05);
+        Assert.Equal(9.547, OverlappedPattern.For(pattern, Length.FromFeet(15.0001), DrivingMethod.OneDirection).PopulationCvPercent, 0.05);
     }
 
     [Theory]
@@ -137,7 +137,7 @@ public class SpreadPatternTests
     [InlineData(18, UniformityVerdict.Poor)]
     public void The_verdict_follows_the_published_limits(double swath, UniformityVerdict verdict) =>
         // Sample CVs of SYN-TRI in one direction: 0, 15.18, 20.50 and 26.08 %.
-        Assert.Equal(verdict, OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.FromFeet(swath), DrivingMethod.OneDirection).Verdict);
+        Assert.Equal(verdict, OverlappedPattern.For(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.FromFeet(swath), DrivingMethod.OneDirection).Verdict);
 
     [Fact]
     public void Trays_must_catch_something()
@@ -149,9 +149,9 @@ public class SpreadPatternTests
         Assert.Throws<ArgumentOutOfRangeException>(() => SpreadPattern.FromTrays([1, double.NaN, 1], Foot));
         Assert.Throws<ArgumentOutOfRangeException>(() => SpreadPattern.FromTrays([1, 2, 1], Length.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => SpreadPattern.Trapezoid(Length.FromFeet(10), Length.FromFeet(9)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.FromFeet(0.099), DrivingMethod.OneDirection));
-        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.FromFeet(10_001), DrivingMethod.OneDirection));
-        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.Of(PatternWorkedExamples.SinglePass("SYN-TRI"), Foot, (DrivingMethod)9));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.For(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.FromFeet(0.099), DrivingMethod.OneDirection));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.For(PatternWorkedExamples.SinglePass("SYN-TRI"), Length.FromFeet(10_001), DrivingMethod.OneDirection));
+        Assert.Throws<ArgumentOutOfRangeException>(() => OverlappedPattern.For(PatternWorkedExamples.SinglePass("SYN-TRI"), Foot, (DrivingMethod)9));
     }
 
     [Property]
@@ -159,7 +159,7 @@ public class SpreadPatternTests
     {
         var (pattern, driving) = (Pattern(trays), Driving(oneDirection));
         int spacings = 1 + (swath.Get % 12);
-        var overlapped = OverlappedPattern.Of(pattern, Length.FromFeet(2.0 * spacings), driving);
+        var overlapped = OverlappedPattern.For(pattern, Length.FromFeet(2.0 * spacings), driving);
         return Near.Equal(pattern.Catches.Sum() / spacings, overlapped.Mean, 1e-9);
     }
 
@@ -169,8 +169,8 @@ public class SpreadPatternTests
         var plain = Pattern(trays);
         var scaled = SpreadPattern.FromTrays([.. plain.Catches.Select(c => c * scale.Get / 7.0)], Length.FromMeters(2 * 0.3048));
         int spacings = 1 + (swath.Get % 12);
-        double first = OverlappedPattern.Of(plain, Length.FromFeet(2.0 * spacings), Driving(oneDirection)).PopulationCvPercent;
-        double second = OverlappedPattern.Of(scaled, Length.FromMeters(2 * 0.3048 * spacings), Driving(oneDirection)).PopulationCvPercent;
+        double first = OverlappedPattern.For(plain, Length.FromFeet(2.0 * spacings), Driving(oneDirection)).PopulationCvPercent;
+        double second = OverlappedPattern.For(scaled, Length.FromMeters(2 * 0.3048 * spacings), Driving(oneDirection)).PopulationCvPercent;
         return Math.Abs(first - second) < 1e-8;
     }
 
@@ -179,8 +179,8 @@ public class SpreadPatternTests
     {
         var pattern = Pattern(trays);
         var width = Length.FromFeet(2.0 * (1 + (swath.Get % 12)));
-        var plain = OverlappedPattern.Of(pattern, width, Driving(oneDirection));
-        var mirrored = OverlappedPattern.Of(pattern.Mirrored(), width, Driving(oneDirection));
+        var plain = OverlappedPattern.For(pattern, width, Driving(oneDirection));
+        var mirrored = OverlappedPattern.For(pattern.Mirrored(), width, Driving(oneDirection));
         return Math.Abs(plain.PopulationCvPercent - mirrored.PopulationCvPercent) < 1e-9 && Near.Equal(plain.LowestToMean + 1, mirrored.LowestToMean + 1, 1e-9)
             && Near.Equal(SwathAdvice.For(pattern, Driving(oneDirection)).Lean.Feet + 1000, -SwathAdvice.For(pattern.Mirrored(), Driving(oneDirection)).Lean.Feet + 1000, 1e-12);
     }
@@ -191,8 +191,8 @@ public class SpreadPatternTests
         double[] side = [.. half.Get.Take(8).Select(h => (double)(h.Get % 20)), 5];
         var pattern = SpreadPattern.FromTrays([.. side.Reverse(), 7, .. side], Length.FromFeet(2));
         var width = Length.FromFeet(2.0 * (1 + (swath.Get % 12)));
-        return Math.Abs(OverlappedPattern.Of(pattern, width, DrivingMethod.BackAndForth).PopulationCvPercent
-            - OverlappedPattern.Of(pattern, width, DrivingMethod.OneDirection).PopulationCvPercent) < 1e-9;
+        return Math.Abs(OverlappedPattern.For(pattern, width, DrivingMethod.BackAndForth).PopulationCvPercent
+            - OverlappedPattern.For(pattern, width, DrivingMethod.OneDirection).PopulationCvPercent) < 1e-9;
     }
 
     private static SpreadPattern Pattern(FsCheck.NonEmptyArray<FsCheck.NonNegativeInt> trays) =>

@@ -19,7 +19,7 @@ public class SpreadingMemoryTests
     [Fact]
     public void A_gate_setting_without_text_allocates_little()
     {
-        var gate = GateTable.Of("oats", [Point(2, 1), Point(3, 2.5), Point(4, 4.5), Point(5, 7)]);
+        var gate = GateTable.FromPoints("oats", [Point(2, 1), Point(3, 2.5), Point(4, 4.5), Point(5, 7)]);
         Assert.InRange(CallMemory.BytesPerCall(() => gate.SettingFor(MassFlow.FromPoundsPerMinute(3))), 0, 430);
         Assert.InRange(CallMemory.BytesPerCall(() => gate.SettingFor(MassFlow.FromPoundsPerMinute(40))), 0, 430);
     }
@@ -27,12 +27,12 @@ public class SpreadingMemoryTests
     [Fact]
     public void A_hole_shows_the_law_it_comes_from()
     {
-        var grain = GrainFlow.Of(Length.FromCentimeters(0.5), Density.FromGramsPerCubicCentimeter(0.8));
+        var grain = GrainFlow.For(Length.FromCentimeters(0.5), Density.FromGramsPerCubicCentimeter(0.8));
         string through = grain.ShowWork(Length.FromCentimeters(1.7))[0].ToString();
         Assert.EndsWith("= 35 x 0.8 x pow(981, 0.5) x pow(1.7 - 1.4 x 0.5, 2.5) = 877 g/min [SPREAD-S28]", through);
         Assert.Contains("1.7 cm", grain.ShowWork(grain.Through(Length.FromCentimeters(1.7)))[0].Numbers);
         Assert.Throws<ArgumentOutOfRangeException>(() => grain.ShowWork(Length.FromCentimeters(0.7)));
     }
 
-    private static GatePoint Point(double setting, double pounds) => GatePoint.Of(setting, MassFlow.FromPoundsPerMinute(pounds));
+    private static GatePoint Point(double setting, double pounds) => GatePoint.FromFlow(setting, MassFlow.FromPoundsPerMinute(pounds));
 }

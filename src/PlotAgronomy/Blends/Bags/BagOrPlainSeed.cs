@@ -86,7 +86,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(bag);
         ArgumentNullException.ThrowIfNull(plainLots);
-        var asClaimed = Blend.FromTag(bag.Tag, ApplicationRate.Of(bag.NetWeight, bag.ClaimedArea), method, rule);
+        var asClaimed = Blend.FromTag(bag.Tag, ApplicationRate.FromMassAndArea(bag.NetWeight, bag.ClaimedArea), method, rule);
         var matched = asClaimed.Parts.Select(p => (Part: p, Lot: Cheapest(plainLots, p.Kind, rule))).ToArray();
         var onOffer = matched.Where(m => m.Lot is not null).ToArray();
         var plain =
@@ -94,7 +94,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
                 ? null
                 : Blend
                     .FromSharesOfFullStand([
-                        .. onOffer.Select(m => (BlendComponent.Of(m.Lot!, method, rule), m.Part.ShareOfFullStand.Chosen)),
+                        .. onOffer.Select(m => (BlendComponent.FromLot(m.Lot!, method, rule), m.Part.ShareOfFullStand.Chosen)),
                     ])
                     .AtStandTotal(1);
         return new(bag, asClaimed, plain, [.. matched.Where(m => m.Lot is null).Select(m => m.Part.Kind)]);

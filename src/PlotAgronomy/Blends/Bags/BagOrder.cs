@@ -53,7 +53,7 @@ public sealed class BagOrder : IWorkedResult
     /// <param name="area">Area to sow; finite, above 0.</param>
     /// <returns>The order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An area not above 0.</exception>
-    public static BagOrder Of(Blend blend, Area area)
+    public static BagOrder For(Blend blend, Area area)
     {
         ArgumentNullException.ThrowIfNull(blend);
         ImmutableArray<BagLine> lines = [.. blend.WeighFor(area).Lines.Select(LineOf)];

@@ -45,7 +45,7 @@ public sealed class BatchSpread : IWorkedResult
     /// <param name="batch">Bulk weight scooped out, above 0.</param>
     /// <returns>The spread of every kind.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A weight of zero.</exception>
-    public static BatchSpread Of(Blend blend, BulkSeedMass batch)
+    public static BatchSpread For(Blend blend, BulkSeedMass batch)
     {
         ArgumentNullException.ThrowIfNull(blend);
         double pounds = Guard.Above(batch.Pounds, 0, "lb", nameof(batch));
@@ -75,7 +75,7 @@ public sealed class BatchSpread : IWorkedResult
     /// <param name="step">Step the scale reads to; finite, above 0.</param>
     /// <returns>One remark for each weight that half a step changes by more than 1 %.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A step not above 0, NaN or infinite.</exception>
-    public static ImmutableArray<Finding> OfWeighing(BlendBatch batch, Mass step)
+    public static ImmutableArray<Finding> CheckWeighing(BlendBatch batch, Mass step)
     {
         ArgumentNullException.ThrowIfNull(batch);
         double stepPounds = step.Pounds;

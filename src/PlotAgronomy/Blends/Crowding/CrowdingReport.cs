@@ -45,7 +45,7 @@ public sealed class CrowdingReport : IWorkedResult
     /// <param name="standing">Kinds that stand on the plot already with their shares of a full stand; each counts against its
     /// own full rate, so its share has no range.</param>
     /// <returns>The report.</returns>
-    public static CrowdingReport Of(Blend blend, params IReadOnlyList<KindShare> standing)
+    public static CrowdingReport For(Blend blend, params IReadOnlyList<KindShare> standing)
     {
         ArgumentNullException.ThrowIfNull(blend);
         ArgumentNullException.ThrowIfNull(standing);
@@ -63,10 +63,9 @@ public sealed class CrowdingReport : IWorkedResult
                     ("standing", Amounts.Print(Total.Chosen - Blend.StandTotal.Chosen, 3))
                 ),
             .. Groups.Select(g =>
-                BlendFormulas.Sum(
-                    $"Share of {g.Group}",
-                    $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{WhereCapped(g)}"
-                ).From(g.Group.Origin)
+                BlendFormulas
+                    .Sum($"Share of {g.Group}", $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{WhereCapped(g)}")
+                    .From(g.Group.Origin)
             ),
         ];
 

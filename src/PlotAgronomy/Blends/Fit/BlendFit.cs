@@ -65,7 +65,7 @@ public sealed class BlendFit : IWorkedResult
     /// <param name="batch">Blend with its weights for the plot.</param>
     /// <param name="conditions">What is known of the plot; null checks the kinds against each other only.</param>
     /// <returns>The report.</returns>
-    public static BlendFit Of(BlendBatch batch, PlotConditions? conditions = null)
+    public static BlendFit For(BlendBatch batch, PlotConditions? conditions = null)
     {
         ArgumentNullException.ThrowIfNull(batch);
         return new(new FitFacts(batch, conditions ?? new PlotConditions()));

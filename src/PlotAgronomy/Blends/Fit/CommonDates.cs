@@ -33,7 +33,7 @@ public sealed class CommonDates
     /// <param name="blend">Blend.</param>
     /// <param name="region">Region.</param>
     /// <returns>The days.</returns>
-    public static CommonDates Of(Blend blend, PlantingRegion region)
+    public static CommonDates For(Blend blend, PlantingRegion region)
     {
         ArgumentNullException.ThrowIfNull(blend);
         ArgumentNullException.ThrowIfNull(region);

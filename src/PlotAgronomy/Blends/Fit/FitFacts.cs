@@ -17,7 +17,7 @@ internal sealed class FitFacts
                 .Lines.Where(l => l.Component.Kind.InoculantGroup is not null && !l.Component.IsInoculated)
                 .Select(l => InoculantNeed.For(l.Component.Kind, l.Weight)),
         ];
-        Dates = conditions.Region is { } region ? CommonDates.Of(batch.Blend, region) : null;
+        Dates = conditions.Region is { } region ? CommonDates.For(batch.Blend, region) : null;
     }
 
     internal BlendBatch Batch { get; }

@@ -5,11 +5,11 @@ namespace PlotAgronomy.Blends;
 /// <summary>A lot that was not considered, and why.</summary>
 public sealed class ExcludedLot
 {
-    private readonly RecipeGoals goals;
+    private readonly RecipeRequest request;
 
-    internal ExcludedLot(SeedLot lot, RecipeGoals goals, Exclusion why, SeedLot? taken = null)
+    internal ExcludedLot(SeedLot lot, RecipeRequest request, Exclusion why, SeedLot? taken = null)
     {
-        this.goals = goals;
+        this.request = request;
         Lot = lot;
         Why = why;
         Taken = taken;
@@ -22,7 +22,7 @@ public sealed class ExcludedLot
     public SeedLot? Taken { get; }
 
     /// <summary>Gets the reason in words.</summary>
-    public string Reason => RecipeReasons.Against(Lot, Why, goals, Taken);
+    public string Reason => RecipeReasons.Against(Lot, Why, request, Taken);
 
     internal Exclusion Why { get; }
 

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Blends;
 /// <summary>A proposed blend in weighable amounts, with its cost and what it covers.</summary>
 public sealed class Recipe
 {
-    internal Recipe(RecipeGoals goals) => Goals = goals;
+    internal Recipe(RecipeRequest request) => Request = request;
 
     /// <summary>Gets the blend.</summary>
     public required Blend Blend { get; init; }
@@ -29,7 +29,7 @@ public sealed class Recipe
     public required SeasonCoverage Coverage { get; init; }
 
     /// <summary>Gets why each kind is in it, in words.</summary>
-    public ImmutableArray<string> Reasons => [.. Blend.Parts.Select(p => RecipeReasons.For(p, Coverage, Goals))];
+    public ImmutableArray<string> Reasons => [.. Blend.Parts.Select(p => RecipeReasons.For(p, Coverage, Request))];
 
-    private RecipeGoals Goals { get; }
+    private RecipeRequest Request { get; }
 }

@@ -6,16 +6,16 @@ namespace PlotAgronomy.Blends;
 /// <summary>What is worth saying of a proposed recipe, or of the want of one.</summary>
 internal static class RecipeFindings
 {
-    /// <param name="goals">What was asked.</param>
+    /// <param name="request">What was asked.</param>
     /// <param name="found">Cheapest recipe, budget aside.</param>
     /// <param name="recipe">The same when the budget allows it.</param>
-    internal static IEnumerable<Finding> Of(RecipeGoals goals, Recipe? found, Recipe? recipe)
+    internal static IEnumerable<Finding> Of(RecipeRequest request, Recipe? found, Recipe? recipe)
     {
         if (found is null)
         {
             yield return FindingCatalog.Create(
                 BlendCodes.NoRecipe,
-                ("seasons", string.Join(", ", goals.Seasons.Select(s => SeasonalUse.SeasonWords[s])))
+                ("seasons", string.Join(", ", request.Seasons.Select(s => SeasonalUse.SeasonWords[s])))
             );
         }
         else if (recipe is null)
@@ -23,12 +23,12 @@ internal static class RecipeFindings
             yield return FindingCatalog.Create(
                 BlendCodes.OverBudget,
                 ("cost", Amounts.Print((double)found.Cost, 2)),
-                ("budget", Amounts.Print((double)goals.Budget!.Value, 2))
+                ("budget", Amounts.Print((double)request.Budget!.Value, 2))
             );
         }
         else
         {
-            if (goals.Budget is { } budget && recipe.CostInPackages > budget)
+            if (request.Budget is { } budget && recipe.CostInPackages > budget)
             {
                 yield return FindingCatalog.Create(
                     BlendCodes.PackagesOverBudget,
@@ -40,7 +40,7 @@ internal static class RecipeFindings
 
             foreach (
                 var finding in recipe
-                    .Blend.Findings.Concat(CrowdingReport.Of(recipe.Blend, goals.Standing).Findings)
+                    .Blend.Findings.Concat(CrowdingReport.For(recipe.Blend, request.Standing).Findings)
                     .Concat(recipe.Coverage.Findings)
             )
             {

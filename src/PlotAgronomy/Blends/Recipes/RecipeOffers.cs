@@ -7,7 +7,7 @@ namespace PlotAgronomy.Blends;
 internal static class RecipeOffers
 {
     internal static (ImmutableArray<BlendComponent> Offers, ImmutableArray<ExcludedLot> Excluded) Sort(
-        RecipeGoals goals,
+        RecipeRequest request,
         IReadOnlyList<SeedLot> lots
     )
     {
@@ -16,13 +16,13 @@ internal static class RecipeOffers
         foreach (var lot in lots)
         {
             ArgumentNullException.ThrowIfNull(lot, nameof(lots));
-            if (ReasonAgainst(lot, goals) is { } reason)
+            if (ReasonAgainst(lot, request) is { } reason)
             {
-                excluded.Add(new ExcludedLot(lot, goals, reason));
+                excluded.Add(new ExcludedLot(lot, request, reason));
             }
             else
             {
-                fit.Add(BlendComponent.Of(lot, goals.Method, goals.Rule));
+                fit.Add(BlendComponent.FromLot(lot, request.Method, request.Rule));
             }
         }
 
@@ -34,23 +34,24 @@ internal static class RecipeOffers
                 .ToArray();
             offers.Add(byPrice[0]);
             excluded.AddRange(
-                byPrice.Skip(1).Select(c => new ExcludedLot(c.Lot!, goals, Exclusion.DearerThanAnother, byPrice[0].Lot))
+                byPrice.Skip(1).Select(c => new ExcludedLot(c.Lot!, request, Exclusion.DearerThanAnother, byPrice[0].Lot))
             );
         }
 
         return (offers.ToImmutable(), excluded.ToImmutable());
     }
 
-    private static Exclusion? ReasonAgainst(SeedLot lot, RecipeGoals goals)
+    private static Exclusion? ReasonAgainst(SeedLot lot, RecipeRequest request)
     {
         var kind = lot.Kind;
         return lot.PricePerPound is null ? Exclusion.NoPrice
-            : lot.PureLiveSeedPart(goals.Rule).Value <= 0 ? Exclusion.NothingAlive
+            : lot.PureLiveSeedPart(request.Rule).Value <= 0 ? Exclusion.NothingAlive
             : lot.SeedCount is null ? Exclusion.NoSeedCount
-            : kind.Rates?.For(goals.Method) is null ? Exclusion.NoFullRate
-            : goals.Ph is { } ph && kind.Ph is { } stands && (ph.Value < stands.MinimumPh || ph.Value > stands.MaximumPh)
+            : kind.Rates?.For(request.Method) is null ? Exclusion.NoFullRate
+            : request.Ph is { } ph && kind.Ph is { } stands && (ph.Value < stands.MinimumPh || ph.Value > stands.MaximumPh)
                 ? Exclusion.PhOutside
-            : goals.Drainage is { } drainage && kind.Drainage is { } soils && !soils.Stands(drainage) ? Exclusion.DrainageOutside
+            : request.Drainage is { } drainage && kind.Drainage is { } soils && !soils.Stands(drainage)
+                ? Exclusion.DrainageOutside
             : null;
     }
 }

@@ -3,13 +3,13 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>The cheapest recipe that meets the goals, and what each season more would cost.</summary>
+/// <summary>The cheapest recipe that meets the request, and what each season more would cost.</summary>
 public sealed class RecipeProposal : IWorkedResult
 {
     internal RecipeProposal() { }
 
-    /// <summary>Gets the goals.</summary>
-    public required RecipeGoals Goals { get; init; }
+    /// <summary>Gets the request.</summary>
+    public required RecipeRequest Request { get; init; }
 
     /// <summary>Gets the cheapest recipe that meets every goal; null when none does, and a finding says why.</summary>
     public required Recipe? Recipe { get; init; }
@@ -21,7 +21,7 @@ public sealed class RecipeProposal : IWorkedResult
     public required ImmutableArray<ExcludedLot> Excluded { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(RecipeFindings.Of(Goals, Found, Recipe));
+    public ImmutableArray<Finding> Findings => Finding.InOrder(RecipeFindings.Of(Request, Found, Recipe));
 
     /// <summary>The cheapest recipe, budget aside.</summary>
     internal Recipe? Found { get; init; }
@@ -36,23 +36,23 @@ public sealed class RecipeProposal : IWorkedResult
         ];
 
     /// <summary>Finds the cheapest recipe.</summary>
-    /// <param name="goals">What the recipe must do.</param>
+    /// <param name="request">What the recipe must do.</param>
     /// <param name="lots">Lots on offer with their prices; of one kind the lot that is cheapest by living pound is used.</param>
     /// <returns>The proposal.</returns>
     /// <exception cref="ArgumentException">No lot, a least total above the greatest, or a smallest share above the
     /// largest.</exception>
-    /// <remarks>Shares of a full stand are chosen in steps; among all choices of steps that meet the goals the cheapest is found
+    /// <remarks>Shares of a full stand are chosen in steps; among all choices of steps that meet the request the cheapest is found
     /// exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and
     /// <see cref="Recipe.CostInPackages"/>
     /// stands beside it: another recipe may be cheaper in whole packages.</remarks>
-    public static RecipeProposal Find(RecipeGoals goals, IReadOnlyList<SeedLot> lots)
+    public static RecipeProposal Find(RecipeRequest request, IReadOnlyList<SeedLot> lots)
     {
-        var search = new RecipeSearch(goals, lots);
+        var search = new RecipeSearch(request, lots);
         var found = search.Cheapest();
-        var recipe = goals.Budget is { } budget && found?.Cost > budget ? null : found;
+        var recipe = request.Budget is { } budget && found?.Cost > budget ? null : found;
         return new RecipeProposal
         {
-            Goals = goals,
+            Request = request,
             Found = found,
             Recipe = recipe,
             CheapestBySeasons = search.BySeasons(),

@@ -6,14 +6,14 @@ namespace PlotAgronomy.Blends;
 /// <summary>Why a kind stands in a recipe, and why a lot does not, in words.</summary>
 internal static class RecipeReasons
 {
-    internal static string For(BlendPart part, SeasonCoverage coverage, RecipeGoals goals)
+    internal static string For(BlendPart part, SeasonCoverage coverage, RecipeRequest request)
     {
         var seasons = coverage.Seasons.Where(s => s.Kinds.Any(k => k.Id == part.Kind.Id)).ToArray();
         var needed = seasons
             .Where(s =>
                 s.IsCovered
                 && Tolerance.IsBelow(s.Share - part.ShareOfFullStand.Chosen, s.ShareWanted)
-                && goals.Seasons.Contains(s.Season)
+                && request.Seasons.Contains(s.Season)
             )
             .ToArray();
         string share = $"{part.Kind.ShortName}, {Amounts.Print(part.ShareOfFullStand.Chosen, 2)} of a full stand";
@@ -24,7 +24,7 @@ internal static class RecipeReasons
             : $"{share}: brings the stand to its total and its kinds at the least cost.";
     }
 
-    internal static string Against(SeedLot lot, Exclusion why, RecipeGoals goals, SeedLot? taken) =>
+    internal static string Against(SeedLot lot, Exclusion why, RecipeRequest request, SeedLot? taken) =>
         why switch
         {
             Exclusion.NoPrice => "no price is known",
@@ -32,7 +32,7 @@ internal static class RecipeReasons
             Exclusion.NoSeedCount => "no seed count is known",
             Exclusion.NoFullRate => "no full rate is published for this way of sowing",
             Exclusion.PhOutside => $"{lot.Kind.ShortName} stands pH {Stands(lot.Kind.Ph!)}, the plot has "
-                + Amounts.Print(goals.Ph!.Value, 1),
+                + Amounts.Print(request.Ph!.Value, 1),
             Exclusion.DrainageOutside => $"{lot.Kind.ShortName} does not stand the plot's drainage",
             Exclusion.DearerThanAnother => $"a living pound costs more than of {taken!.Label}",
             _ => throw new UnreachableException(),

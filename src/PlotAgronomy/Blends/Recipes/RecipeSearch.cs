@@ -4,40 +4,40 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Turns goals and lots into whole steps for <see cref="CheapestShares"/>, and its answer into a recipe.</summary>
+/// <summary>Turns request and lots into whole steps for <see cref="CheapestShares"/>, and its answer into a recipe.</summary>
 internal sealed class RecipeSearch
 {
-    private readonly RecipeGoals goals;
+    private readonly RecipeRequest request;
     private readonly ImmutableArray<BlendComponent> offers;
     private readonly ImmutableArray<ExcludedLot> excluded;
     private readonly Dictionary<string, int> families;
     private readonly bool standingMustLiveOn;
 
-    internal RecipeSearch(RecipeGoals goals, IReadOnlyList<SeedLot> lots)
+    internal RecipeSearch(RecipeRequest request, IReadOnlyList<SeedLot> lots)
     {
-        ArgumentNullException.ThrowIfNull(goals);
+        ArgumentNullException.ThrowIfNull(request);
         Guard.NotEmpty(lots);
-        this.goals = goals;
-        if (goals.TotalFrom > goals.TotalTo || goals.SmallestShare > goals.LargestShare)
+        this.request = request;
+        if (request.TotalFrom > request.TotalTo || request.SmallestShare > request.LargestShare)
         {
-            throw new ArgumentException("The least total or share is above the greatest.", nameof(goals));
+            throw new ArgumentException("The least total or share is above the greatest.", nameof(request));
         }
 
-        (offers, excluded) = RecipeOffers.Sort(goals, lots);
+        (offers, excluded) = RecipeOffers.Sort(request, lots);
         families = offers
             .Select(o => o.Kind.Family)
             .Distinct()
             .Order(StringComparer.Ordinal)
             .Select((f, i) => (f, i))
             .ToDictionary(x => x.f, x => x.i);
-        standingMustLiveOn = goals.Standing.Any(s => s.ShareOfFullStand > 0 && s.Kind.LifeCycle != LifeCycle.Annual);
+        standingMustLiveOn = request.Standing.Any(s => s.ShareOfFullStand > 0 && s.Kind.LifeCycle != LifeCycle.Annual);
     }
 
     /// <summary>Gets the lots that are not considered, with the reason.</summary>
     internal ImmutableArray<ExcludedLot> Excluded => excluded;
 
     /// <summary>The cheapest recipe that covers the seasons wanted, budget aside; null when none does.</summary>
-    internal Recipe? Cheapest() => Cheapest(goals.Seasons.Aggregate(0, (mask, s) => mask | (1 << (int)Guard.Defined(s))));
+    internal Recipe? Cheapest() => Cheapest(request.Seasons.Aggregate(0, (mask, s) => mask | (1 << (int)Guard.Defined(s))));
 
     /// <summary>For each number of seasons the cheapest over all choices of that many; a set of seasons never costs less than a
     /// part of it, which spares most of the searches.</summary>
@@ -108,37 +108,40 @@ internal sealed class RecipeSearch
                 .ThenBy(CostOfFullStand)
                 .ThenBy(c => c.Kind.Id, StringComparer.Ordinal),
         ];
-        double standing = goals.Standing.Sum(s => s.ShareOfFullStand);
-        double standingInGroup = goals.Standing.Where(s => wholeGroup.Holds(s.Kind)).Sum(s => s.ShareOfFullStand);
+        double standing = request.Standing.Sum(s => s.ShareOfFullStand);
+        double standingInGroup = request.Standing.Where(s => wholeGroup.Holds(s.Kind)).Sum(s => s.ShareOfFullStand);
         var limits = new CheapestShares.Limits(
-            StepsUp(goals.TotalFrom - standing),
-            StepsDown(goals.TotalTo - standing),
+            StepsUp(request.TotalFrom - standing),
+            StepsDown(request.TotalTo - standing),
             Lacking(seasons),
-            goals.MinimumKinds,
-            goals.MinimumFamilies,
+            request.MinimumKinds,
+            request.MinimumFamilies,
             capped ? StepsDown(wholeGroup.Cap - standingInGroup) : int.MaxValue
         );
         var steps = CheapestShares.Find([.. components.Select(c => CandidateOf(c, capped, wholeGroup))], limits);
         return steps is null || steps.All(s => s == 0)
             ? null
-            : RecipeOf([.. components.Zip(steps).Where(x => x.Second > 0).Select(x => (x.First, x.Second * goals.Step))]);
+            : RecipeOf([.. components.Zip(steps).Where(x => x.Second > 0).Select(x => (x.First, x.Second * request.Step))]);
     }
 
     private CheapestShares.Candidate CandidateOf(BlendComponent component, bool capped, CrowdingGroup wholeGroup)
     {
-        double largest = goals.LargestShare;
+        double largest = request.LargestShare;
         if (capped)
         {
             foreach (var cap in CrowdingGroup.All.Where(c => !c.IsWholeGroup && c.Holds(component.Kind)))
             {
-                largest = Math.Min(largest, cap.Cap - goals.Standing.Where(s => cap.Holds(s.Kind)).Sum(s => s.ShareOfFullStand));
+                largest = Math.Min(
+                    largest,
+                    cap.Cap - request.Standing.Where(s => cap.Holds(s.Kind)).Sum(s => s.ShareOfFullStand)
+                );
             }
         }
 
         return new(
-            StepsUp(goals.SmallestShare),
+            StepsUp(request.SmallestShare),
             StepsDown(largest),
-            CostOfFullStand(component) * goals.Step,
+            CostOfFullStand(component) * request.Step,
             SeasonFeeding.Mask(component.Kind),
             families[component.Kind.Family],
             capped && wholeGroup.Holds(component.Kind)
@@ -151,8 +154,8 @@ internal sealed class RecipeSearch
         foreach (var season in Enum.GetValues<SeasonOfUse>().Where(s => (seasons & (1 << (int)s)) != 0))
         {
             lacking[(int)season] = StepsUp(
-                goals.ShareThatCovers
-                    - goals.Standing.Where(s => SeasonFeeding.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand)
+                request.ShareThatCovers
+                    - request.Standing.Where(s => SeasonFeeding.Feeds(s.Kind, season)).Sum(s => s.ShareOfFullStand)
             );
         }
 
@@ -162,27 +165,27 @@ internal sealed class RecipeSearch
     /// <summary>Cost for the plot of one full stand of the lot.</summary>
     private double CostOfFullStand(BlendComponent component)
     {
-        double acres = goals.Area.Acres;
+        double acres = request.Area.Acres;
         return SeedMath.BulkPoundsPerAcre(component.FullRate.PoundsPerAcre, component.PureLiveFraction)
             * (double)component.Lot!.PricePerPound!.Value
             * acres;
     }
 
-    private int StepsUp(double share) => Math.Max(0, (int)Tolerance.Ceiling(share / goals.Step));
+    private int StepsUp(double share) => Math.Max(0, (int)Tolerance.Ceiling(share / request.Step));
 
-    private int StepsDown(double share) => Math.Max(0, (int)Tolerance.Floor(share / goals.Step));
+    private int StepsDown(double share) => Math.Max(0, (int)Tolerance.Floor(share / request.Step));
 
     private Recipe RecipeOf((BlendComponent Component, double Share)[] kinds)
     {
         var blend = Blend.FromSharesOfFullStand(kinds);
-        var batch = blend.WeighFor(goals.Area);
-        var coverage = SeasonCoverage.Of(blend.KindShares.Concat(goals.Standing), goals.ShareThatCovers);
-        return new Recipe(goals)
+        var batch = blend.WeighFor(request.Area);
+        var coverage = SeasonCoverage.For(blend.KindShares.Concat(request.Standing), request.ShareThatCovers);
+        return new Recipe(request)
         {
             Blend = blend,
             Batch = batch,
             Cost = batch.Lines.Sum(l => BlendMath.Cost(l.Component.Lot!.PricePerPound!.Value, l.Weight.Pounds)),
-            Packages = BagOrder.Of(blend, goals.Area),
+            Packages = BagOrder.For(blend, request.Area),
             Coverage = coverage,
         };
     }

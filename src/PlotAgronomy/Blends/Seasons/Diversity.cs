@@ -53,7 +53,7 @@ public sealed class Diversity : IWorkedResult
     /// <param name="measure">What is counted.</param>
     /// <returns>The indices.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown measure.</exception>
-    public static Diversity Of(Blend blend, BlendMeasure measure)
+    public static Diversity For(Blend blend, BlendMeasure measure)
     {
         ArgumentNullException.ThrowIfNull(blend);
         Guard.Defined(measure);

@@ -26,12 +26,12 @@ public static class SeasonAdditions
         [
             .. candidates
                 .Where(k => k.Seasons is not null)
-                .Select(k => KindShare.Of(k, share))
+                .Select(k => KindShare.FromShare(k, share))
                 .Select(added => new SeasonAddition
                 {
                     Added = added,
                     Before = coverage,
-                    After = SeasonCoverage.Of(coverage.Stand.Add(added), coverage.ShareWanted),
+                    After = SeasonCoverage.For(coverage.Stand.Add(added), coverage.ShareWanted),
                 })
                 .Where(a => a.Filled > 0)
                 .OrderByDescending(a => a.SeasonsGained.Length)

@@ -55,7 +55,7 @@ public sealed class SeasonCoverage : IWorkedResult
     /// practice.</param>
     /// <returns>The coverage.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A share outside its range, NaN or infinite.</exception>
-    public static SeasonCoverage Of(IEnumerable<KindShare> stand, double? shareWanted = null)
+    public static SeasonCoverage For(IEnumerable<KindShare> stand, double? shareWanted = null)
     {
         ArgumentNullException.ThrowIfNull(stand);
         return new(
@@ -68,10 +68,10 @@ public sealed class SeasonCoverage : IWorkedResult
     /// <param name="blend">Blend.</param>
     /// <param name="standing">Kinds that stand on the plot already.</param>
     /// <returns>The coverage, with the 0.25 of practice.</returns>
-    public static SeasonCoverage Of(Blend blend, params IEnumerable<KindShare> standing)
+    public static SeasonCoverage For(Blend blend, params IEnumerable<KindShare> standing)
     {
         ArgumentNullException.ThrowIfNull(blend);
-        return Of(blend.KindShares.Concat(standing));
+        return For(blend.KindShares.Concat(standing));
     }
 
     /// <summary>Says whether a season is covered.</summary>

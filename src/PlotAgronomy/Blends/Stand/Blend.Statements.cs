@@ -36,7 +36,7 @@ public sealed partial class Blend
     public static Blend FromSharesOfFullStand(SowingMethod method, params IEnumerable<KindShare> kinds)
     {
         ArgumentNullException.ThrowIfNull(kinds);
-        return FromSharesOfFullStand([.. kinds.Select(k => (BlendComponent.Of(k.Kind, method), k.ShareOfFullStand))]);
+        return FromSharesOfFullStand([.. kinds.Select(k => (BlendComponent.FromKind(k.Kind, method), k.ShareOfFullStand))]);
     }
 
     /// <summary>A blend stated by rates of pure live seed.</summary>

@@ -110,7 +110,7 @@ public sealed partial class Blend
             [
                 .. tag.Components.Select(c =>
                     (
-                        BlendComponent.Of(c.Kind, method) with
+                        BlendComponent.FromKind(c.Kind, method) with
                         {
                             Viability = (rule ?? ViabilityRule.For(c.Kind)).Viable(c.Analysis),
                             IsTreated = tag.IsTreated,

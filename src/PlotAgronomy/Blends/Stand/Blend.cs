@@ -35,7 +35,7 @@ public sealed partial class Blend : IWorkedResult
     public Fraction PureLiveSeed => Fraction.FromValue(LiveRate / BulkRate);
 
     /// <summary>Gets each kind with its share of a full stand.</summary>
-    public ImmutableArray<KindShare> KindShares => [.. Parts.Select(p => KindShare.Of(p.Kind, p.ShareOfFullStand.Chosen))];
+    public ImmutableArray<KindShare> KindShares => [.. Parts.Select(p => KindShare.FromShare(p.Kind, p.ShareOfFullStand.Chosen))];
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(BlendFindings.Of(Parts));
@@ -45,9 +45,7 @@ public sealed partial class Blend : IWorkedResult
         [
             .. BlendFormulas
                 .ShareSources.Concat(
-                    Parts.SelectMany(p =>
-                        (p.Kind.Rates?.Evidence.Sources ?? []).Concat(p.Kind.SeedCount?.Evidence.Sources ?? [])
-                    )
+                    Parts.SelectMany(p => (p.Kind.Rates?.Evidence.Sources ?? []).Concat(p.Kind.SeedCount?.Evidence.Sources ?? []))
                 )
                 .Distinct(),
         ];

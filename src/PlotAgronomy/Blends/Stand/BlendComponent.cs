@@ -3,7 +3,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>One kind as it goes into a blend: how it is sown, its full rate, its seed count and what its tag says.</summary>
-/// <remarks>Start from <see cref="Of(CropKind, SowingMethod)"/> and change what you know better with <c>with { ...
+/// <remarks>Start from <see cref="FromKind(CropKind, SowingMethod)"/> and change what you know better with <c>with { ...
 /// }</c>.</remarks>
 public sealed record BlendComponent
 {
@@ -88,7 +88,7 @@ public sealed record BlendComponent
     /// <returns>The component.</returns>
     /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is
     /// known.</exception>
-    public static BlendComponent Of(CropKind kind, SowingMethod method)
+    public static BlendComponent FromKind(CropKind kind, SowingMethod method)
     {
         ArgumentNullException.ThrowIfNull(kind);
         var range = kind.FullRange(method);
@@ -101,7 +101,7 @@ public sealed record BlendComponent
     /// <returns>The component; its range is the published one, or this rate alone where none is published.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
     /// <exception cref="InvalidOperationException">No seed count is known.</exception>
-    public static BlendComponent Of(CropKind kind, PureLiveSeedRate fullRate)
+    public static BlendComponent FromKind(CropKind kind, PureLiveSeedRate fullRate)
     {
         ArgumentNullException.ThrowIfNull(kind);
         return Create(kind, kind.Rates?.For(fullRate.Method) ?? PureLiveSeedRateRange.Between(fullRate, fullRate), fullRate);
@@ -115,8 +115,8 @@ public sealed record BlendComponent
     /// <exception cref="ArgumentOutOfRangeException">Nothing in the lot counts as alive.</exception>
     /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is
     /// known.</exception>
-    public static BlendComponent Of(SeedLot lot, SowingMethod method, ViabilityRule? rule = null) =>
-        OfLot(lot, Of(KindOf(lot), method), rule);
+    public static BlendComponent FromLot(SeedLot lot, SowingMethod method, ViabilityRule? rule = null) =>
+        OfLot(lot, FromKind(KindOf(lot), method), rule);
 
     /// <summary>A lot as it can be bought, counted against a full rate of the user's choice.</summary>
     /// <param name="lot">Lot with its analysis.</param>
@@ -125,8 +125,8 @@ public sealed record BlendComponent
     /// <returns>The component.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero, or nothing in the lot counts as alive.</exception>
     /// <exception cref="InvalidOperationException">No seed count is known.</exception>
-    public static BlendComponent Of(SeedLot lot, PureLiveSeedRate fullRate, ViabilityRule? rule = null) =>
-        OfLot(lot, Of(KindOf(lot), fullRate), rule);
+    public static BlendComponent FromLot(SeedLot lot, PureLiveSeedRate fullRate, ViabilityRule? rule = null) =>
+        OfLot(lot, FromKind(KindOf(lot), fullRate), rule);
 
     /// <summary>The kind and how it is sown.</summary>
     /// <returns>Text such as <c>Alsike clover, broadcast, full rate 6.5 lb PLS/ac</c>.</returns>

@@ -33,8 +33,8 @@ internal static class BlendParts
                 new BlendPart
                 {
                     Component = component,
-                    LiveRate = PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(live), component.Method),
-                    BulkRate = BulkSeedRate.Of(ApplicationRate.FromPoundsPerAcre(bulk), component.Method),
+                    LiveRate = PureLiveSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(live), component.Method),
+                    BulkRate = BulkSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(bulk), component.Method),
                     ShareOfFullStand = StandTotal.Of(
                         BlendMath.ShareOfFullStand(live, component.FullRange.High.PoundsPerAcre),
                         stand,

@@ -24,7 +24,7 @@ public sealed class ElementalAnalysis
     /// <param name="potassiumPercent">K in percent; from 0 to 100.</param>
     /// <returns>The analysis.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or an analysis no material can have.</exception>
-    public static ElementalAnalysis Of(double nitrogenPercent, double phosphorusPercent, double potassiumPercent)
+    public static ElementalAnalysis FromPercent(double nitrogenPercent, double phosphorusPercent, double potassiumPercent)
     {
         var analysis = new ElementalAnalysis(
             Guard.Between(nitrogenPercent, 0, 100, "%"),
@@ -38,7 +38,7 @@ public sealed class ElementalAnalysis
     /// <summary>The elements behind a label.</summary>
     /// <param name="label">Guaranteed analysis in P2O5 and K2O.</param>
     /// <returns>The elemental analysis.</returns>
-    public static ElementalAnalysis OfLabel(FertilizerAnalysis label)
+    public static ElementalAnalysis FromLabel(FertilizerAnalysis label)
     {
         ArgumentNullException.ThrowIfNull(label);
         return new ElementalAnalysis(
@@ -52,7 +52,7 @@ public sealed class ElementalAnalysis
     /// <summary>The label this would be: P2O5 = 2.2913 P, K2O = 1.2046 K, by exact atomic masses.</summary>
     /// <returns>The guaranteed analysis.</returns>
     public FertilizerAnalysis ToLabel() =>
-        FertilizerAnalysis.Of(
+        FertilizerAnalysis.FromPercent(
             NitrogenPercent,
             PhosphorusPercent * ChemicalConversion.ExactFactor(ChemicalForm.Phosphorus, ChemicalForm.Phosphate),
             PotassiumPercent * ChemicalConversion.ExactFactor(ChemicalForm.Potassium, ChemicalForm.Potash)

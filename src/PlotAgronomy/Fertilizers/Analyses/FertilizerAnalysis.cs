@@ -32,7 +32,7 @@ public sealed class FertilizerAnalysis
     /// <param name="potashPercent">Soluble K2O in percent; from 0 to 100.</param>
     /// <returns>The analysis.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or together above 100 %.</exception>
-    public static FertilizerAnalysis Of(double nitrogenPercent, double phosphatePercent, double potashPercent)
+    public static FertilizerAnalysis FromPercent(double nitrogenPercent, double phosphatePercent, double potashPercent)
     {
         Guard.Between(nitrogenPercent, 0, 100, "%");
         Guard.Between(phosphatePercent, 0, 100, "%");
@@ -96,7 +96,7 @@ public sealed class FertilizerAnalysis
     /// <param name="grade">Grade; at least three numbers joined by hyphens.</param>
     /// <returns>The analysis.</returns>
     /// <exception cref="ArgumentException">The text is not a grade, or the grade is impossible.</exception>
-    public static FertilizerAnalysis OfGrade(string grade) =>
+    public static FertilizerAnalysis FromGrade(string grade) =>
         TryRead(grade, out var analysis, out string problem) ? analysis! : throw new ArgumentException(problem, nameof(grade));
 
     /// <summary>The same analysis with one nutrient changed or added.</summary>

@@ -23,7 +23,7 @@ public sealed class LabelIndex
     /// <returns>The index.</returns>
     /// <exception cref="ArgumentException">A negative value, or a guarantee worth nothing.</exception>
     /// <remarks>index = 100 x sum(found x value) / sum(guaranteed x value).</remarks>
-    public static LabelIndex Of(
+    public static LabelIndex For(
         FertilizerAnalysis guaranteed,
         FertilizerAnalysis found,
         decimal nitrogenValue,

@@ -90,22 +90,15 @@ public sealed class Manure
         new(
             "analyzed",
             Guard.NotBlank(name),
-            PoundsPerTonRange.Of(nitrogen, nitrogen),
-            PoundsPerTonRange.Of(phosphate, phosphate),
-            PoundsPerTonRange.Of(potash, potash),
+            PoundsPerTonRange.Between(nitrogen, nitrogen),
+            PoundsPerTonRange.Between(phosphate, phosphate),
+            PoundsPerTonRange.Between(potash, potash),
             new(SourceCatalog.Practice, DataStatus.Read)
         );
 
     private static Manure FromRow(CsvRow row) =>
-        new(
-            row.Text("id"),
-            row.Text("name"),
-            Range(row, "n"),
-            Range(row, "p2o5"),
-            Range(row, "k2o"),
-            row.Origin()
-        );
+        new(row.Text("id"), row.Text("name"), Range(row, "n"), Range(row, "p2o5"), Range(row, "k2o"), row.Origin());
 
     private static PoundsPerTonRange Range(CsvRow row, string nutrient) =>
-        PoundsPerTonRange.Of(row.Number($"{nutrient}_low_lb_per_ton"), row.Number($"{nutrient}_high_lb_per_ton"));
+        PoundsPerTonRange.Between(row.Number($"{nutrient}_low_lb_per_ton"), row.Number($"{nutrient}_high_lb_per_ton"));
 }

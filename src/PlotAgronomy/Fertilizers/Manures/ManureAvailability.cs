@@ -14,13 +14,8 @@ public sealed class ManureAvailability
         a => a.Status
     );
 
-    private ManureAvailability(
-        string id,
-        string situation,
-        ManurePool pool,
-        Fraction available,
-        Origin origin
-    ) => (Id, Situation, Pool, Available, Origin) = (id, situation, pool, available, origin);
+    private ManureAvailability(string id, string situation, ManurePool pool, Fraction available, Origin origin) =>
+        (Id, Situation, Pool, Available, Origin) = (id, situation, pool, available, origin);
 
     /// <summary>Gets the availabilities that were read in a publication, in the order of the table.</summary>
     public static ImmutableArray<ManureAvailability> All => Catalog.All;

@@ -57,7 +57,8 @@ public sealed class ManureRate : IWorkedResult
                 $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton",
                 ("total nitrogen", $"{Amounts.Print(totalPounds, 2)} lb/ton"),
                 ("part available", Amounts.Print(available.Value, 3))
-            ).From(Manure.Origin);
+            )
+            .From(Manure.Origin);
 
     private WorkedLine Line(string label, ManureRateEnd end) =>
         FertilizerFormulas
@@ -68,7 +69,8 @@ public sealed class ManureRate : IWorkedResult
                 ("lot", $"{label} for {PlantNutrients.Symbols[Basis]}"),
                 ("need", Amounts.Print(Need, decimals: 2)),
                 ("available in a ton", $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton")
-            ).From(Manure.Origin);
+            )
+            .From(Manure.Origin);
 
     private IEnumerable<Finding> Remarks()
     {

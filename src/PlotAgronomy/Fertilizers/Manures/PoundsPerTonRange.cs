@@ -19,7 +19,7 @@ public readonly record struct PoundsPerTonRange
     /// <param name="high">Rich end in lb per short ton; from <paramref name="low"/> to 2000.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static PoundsPerTonRange Of(double low, double high) =>
+    public static PoundsPerTonRange Between(double low, double high) =>
         new(
             Guard.Between(low, 0, ExactUnits.PoundsPerShortTon, "lb/ton"),
             Guard.Between(high, low, ExactUnits.PoundsPerShortTon, "lb/ton")

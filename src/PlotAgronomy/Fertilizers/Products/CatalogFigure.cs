@@ -3,8 +3,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>One figure of a material with the source it stands in.</summary>
 public sealed class CatalogFigure
 {
-    internal CatalogFigure(double value, Origin origin) =>
-        (Value, Origin) = (value, origin);
+    internal CatalogFigure(double value, Origin origin) => (Value, Origin) = (value, origin);
 
     /// <summary>Gets the value, in the unit the property that holds it names.</summary>
     public double Value { get; }

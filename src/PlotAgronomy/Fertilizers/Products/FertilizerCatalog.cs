@@ -15,7 +15,7 @@ public static class FertilizerCatalog
     );
 
     private static readonly Table<FertilizerAnalysis> Grades = new("Fertilizers/Data/grades.csv", r =>
-        FertilizerAnalysis.OfGrade(r.Text("id"))
+        FertilizerAnalysis.FromGrade(r.Text("id"))
     );
 
     private static readonly (string Column, PlantNutrient Nutrient)[] Columns =
@@ -99,7 +99,7 @@ public static class FertilizerCatalog
     {
         var whole = Columns
             .Where(c => row.Number(c.Column) > 0)
-            .Aggregate(FertilizerAnalysis.Of(0, 0, 0), (held, c) => held.With(c.Nutrient, row.Number(c.Column)));
+            .Aggregate(FertilizerAnalysis.FromPercent(0, 0, 0), (held, c) => held.With(c.Nutrient, row.Number(c.Column)));
         ImmutableArray<string> fromMemory =
             row.ChoiceOrNull<DataStatus>("other_status") == DataStatus.Memory ? row.List("other_nutrients") : [];
         var analysis = fromMemory.Aggregate(whole, (held, symbol) => held.With(PlantNutrients.WithSymbol(symbol)!.Value, 0));

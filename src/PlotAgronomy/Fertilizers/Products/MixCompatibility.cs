@@ -8,13 +8,8 @@ public sealed class MixCompatibility
 {
     private static readonly Table<MixCompatibility> Rules = new("Fertilizers/Data/compatibility.csv", FromRow);
 
-    private MixCompatibility(
-        FertilizerSubstance first,
-        FertilizerSubstance second,
-        MixRule rule,
-        string reason,
-        Origin origin
-    ) => (First, Second, Rule, Reason, Origin) = (first, second, rule, reason, origin);
+    private MixCompatibility(FertilizerSubstance first, FertilizerSubstance second, MixRule rule, string reason, Origin origin) =>
+        (First, Second, Rule, Reason, Origin) = (first, second, rule, reason, origin);
 
     /// <summary>Gets every rule, in the order of the table.</summary>
     public static ImmutableArray<MixCompatibility> All => Rules.Rows;
@@ -67,14 +62,7 @@ public sealed class MixCompatibility
                     string first = FertilizerWords.Substances[rule.First];
                     string second = FertilizerWords.Substances[rule.Second];
                     string code = rule.Rule == MixRule.Never ? FertilizerCodes.MixNever : FertilizerCodes.MixSameDay;
-                    findings.Add(
-                        FindingCatalog.Create(
-                            code,
-                            ("first", first),
-                            ("second", second),
-                            ("reason", rule.Reason)
-                        )
-                    );
+                    findings.Add(FindingCatalog.Create(code, ("first", first), ("second", second), ("reason", rule.Reason)));
                     findings.AddRange(
                         rule.Status == DataStatus.Memory
                             ? [MemoryGate.FindingFor($"mixing {first} and {second}", rule.Origin)]

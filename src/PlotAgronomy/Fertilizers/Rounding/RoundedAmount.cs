@@ -69,7 +69,7 @@ public sealed class RoundedAmount
     /// <param name="tolerance">Tolerance; null for the defaults.</param>
     /// <returns>The amount.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
-    public static RoundedAmount OfPackages(
+    public static RoundedAmount ForPackages(
         FertilizerProduct product,
         double packages,
         PlotNeed need,
@@ -83,7 +83,7 @@ public sealed class RoundedAmount
         Guard.AtLeast(packages, 0, "packages");
         Guard.Above(acres, 0, "ac", nameof(area));
         var spread = Mass.FromPounds(packages * product.PackagePounds);
-        var rate = ApplicationRate.Of(spread, area);
+        var rate = ApplicationRate.FromMassAndArea(spread, area);
         return new RoundedAmount(
             product.Counted,
             packages,

@@ -46,7 +46,7 @@ public sealed class RoundedAmounts : IWorkedResult
     /// <param name="tolerance">Tolerance; null for the defaults.</param>
     /// <returns>The three answers.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
-    public static RoundedAmounts Of(
+    public static RoundedAmounts For(
         FertilizerProduct product,
         ApplicationRate rate,
         PlotNeed need,
@@ -60,9 +60,9 @@ public sealed class RoundedAmounts : IWorkedResult
         return new RoundedAmounts(
             product,
             area,
-            RoundedAmount.OfPackages(product, pounds / product.PackagePounds, need, area, tolerance),
-            RoundedAmount.OfPackages(product, WholePackages.RoundToNearest(exact, product.Package), need, area, tolerance),
-            RoundedAmount.OfPackages(product, WholePackages.RoundUp(exact, product.Package), need, area, tolerance)
+            RoundedAmount.ForPackages(product, pounds / product.PackagePounds, need, area, tolerance),
+            RoundedAmount.ForPackages(product, WholePackages.RoundToNearest(exact, product.Package), need, area, tolerance),
+            RoundedAmount.ForPackages(product, WholePackages.RoundUp(exact, product.Package), need, area, tolerance)
         );
     }
 

@@ -12,7 +12,7 @@ public sealed partial class FertilizerShelf
     /// hair more).</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     /// <remarks>Sets that merely add packages to the cheapest are not counted.</remarks>
-    public PurchasePlan? NextCheapest(
+    public Purchase? NextCheapest(
         PlotNeed need,
         Area area,
         PurchaseForm form = PurchaseForm.BuyWholePackages,
@@ -51,7 +51,7 @@ public sealed partial class FertilizerShelf
     /// <inheritdoc cref="Cheapest" path="/param"/>
     /// <returns>The plan, or null when nothing fits.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
-    public PurchasePlan? FewestProducts(
+    public Purchase? FewestProducts(
         PlotNeed need,
         Area area,
         PurchaseForm form = PurchaseForm.BuyWholePackages,

@@ -20,7 +20,7 @@ public sealed partial class FertilizerShelf
     /// <param name="products">Products; at least one.</param>
     /// <returns>The shelf.</returns>
     /// <exception cref="ArgumentException">No product.</exception>
-    public static FertilizerShelf Of(params IReadOnlyList<FertilizerProduct> products) =>
+    public static FertilizerShelf FromProducts(params IReadOnlyList<FertilizerProduct> products) =>
         new([
             .. Guard
                 .NotEmpty(products)
@@ -42,7 +42,7 @@ public sealed partial class FertilizerShelf
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     /// <remarks>Minimise the price of the packages, subject to need &lt;= delivered &lt;= cap for every nutrient named.
     /// Delivered is what is spread, so caps bind what is spread. Proven by branch and bound.</remarks>
-    public PurchasePlan Cheapest(
+    public Purchase Cheapest(
         PlotNeed need,
         Area area,
         PurchaseForm form = PurchaseForm.BuyWholePackages,

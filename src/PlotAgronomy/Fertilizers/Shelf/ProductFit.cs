@@ -40,7 +40,7 @@ public sealed class ProductFit
             throw new ArgumentException("No nutrient is needed.", nameof(need));
         }
 
-        return [.. FertilizerShelf.Of(products).Products.Select(p => Of(p, need, needed)).OrderBy(f => f.Miss)];
+        return [.. FertilizerShelf.FromProducts(products).Products.Select(p => Of(p, need, needed)).OrderBy(f => f.Miss)];
     }
 
     private static ProductFit Of(FertilizerProduct product, PlotNeed need, List<NutrientTarget> needed)

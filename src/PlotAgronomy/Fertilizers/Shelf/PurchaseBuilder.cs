@@ -11,7 +11,7 @@ internal static class PurchaseBuilder
     /// <summary>Naming a conflict and its remedy takes many searches: each gets fewer nodes than the plan itself.</summary>
     private const int QuarrelSearchLimit = 20_000;
 
-    internal static PurchasePlan Build(
+    internal static Purchase Build(
         ShelfProblem shelf,
         PlotNeed need,
         Area area,
@@ -35,7 +35,7 @@ internal static class PurchaseBuilder
         return Build(shelf, area, form, field, solved, isProven, conflict, need);
     }
 
-    internal static PurchasePlan Build(
+    internal static Purchase Build(
         ShelfProblem shelf,
         Area area,
         PurchaseForm form,
@@ -49,7 +49,7 @@ internal static class PurchaseBuilder
         var lines = Lines(shelf, area, form, solved);
         var balances = Balances(shelf.Targets, lines);
         decimal gap = solved.IsProven ? 0 : (decimal)Math.Max(0, solved.Cost - solved.LowerBound);
-        return new PurchasePlan(field, need)
+        return new Purchase(field, need)
         {
             Form = form,
             Area = area,
@@ -91,7 +91,7 @@ internal static class PurchaseBuilder
                     Product = product,
                     Packages = solved.Bought[i],
                     Spread = Mass.FromPounds(spread),
-                    Rate = ApplicationRate.Of(Mass.FromPounds(spread), area),
+                    Rate = ApplicationRate.FromMassAndArea(Mass.FromPounds(spread), area),
                     Leftover = Mass.FromPounds(Math.Max(0, bought - spread)),
                     Cost = FertilizerMath.Price(
                         form == PurchaseForm.WeighExact ? (decimal)solved.Bought[i] : (int)solved.Bought[i],

@@ -41,7 +41,8 @@ public sealed class PaceCalibration : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources => [.. StepFormula.Origin!.Sources.Union(LandConstants.All.Find("pace-agreement").Origin.Sources)];
+    public ImmutableArray<Source> Sources =>
+        [.. StepFormula.Origin!.Sources.Union(LandConstants.All.Find("pace-agreement").Origin.Sources)];
 
     private static Formula StepFormula => LandFormulas.All["step-length"];
 

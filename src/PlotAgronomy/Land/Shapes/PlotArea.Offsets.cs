@@ -15,7 +15,7 @@ public sealed partial class PlotArea
     /// <see cref="OffsetRule.SmoothEdges"/>.</exception>
     /// <remarks>Straight edges: spacing x (sum of widths, end ones halved). Smooth edges (Simpson):
     /// spacing / 3 x (1, 4, 2, ..., 4, 1).</remarks>
-    public static PlotArea OfOffsets(
+    public static PlotArea FromOffsets(
         MeasuredLength spacing,
         IReadOnlyList<MeasuredLength> widths,
         OffsetRule rule = OffsetRule.StraightEdges

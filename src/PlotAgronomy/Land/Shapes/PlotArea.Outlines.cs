@@ -14,7 +14,7 @@ public sealed partial class PlotArea
     /// <exception cref="ArgumentOutOfRangeException">The error is negative, NaN or infinite.</exception>
     /// <remarks>area = half the sum of (x_i y_i+1 - x_i+1 y_i). Standard deviation to first order, corners erring
     /// independently: (error / 2) root(sum of |next corner - previous corner|2). Errors common to all fixes cancel.</remarks>
-    public static PlotArea OfOutline(PlotOutline outline, Length? fixError = null)
+    public static PlotArea FromOutline(PlotOutline outline, Length? fixError = null)
     {
         ArgumentNullException.ThrowIfNull(outline);
         double? errorFeet = fixError is { } error ? FeetOf(error) : null;
@@ -37,7 +37,8 @@ public sealed partial class PlotArea
                         .Line(
                             $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = "
                                 + Amounts.Print(outline.Area, decimals: 4)
-                        ).From(plane),
+                        )
+                        .From(plane),
                 ],
         };
 

@@ -32,7 +32,7 @@ public sealed partial class PlotArea
     /// <returns>The area, with its outline.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A side is 0.</exception>
     /// <remarks>area = length x width.</remarks>
-    public static PlotArea OfRectangle(MeasuredLength length, MeasuredLength width)
+    public static PlotArea FromRectangle(MeasuredLength length, MeasuredLength width)
     {
         RequireAbove(length, nameof(length));
         RequireAbove(width, nameof(width));
@@ -52,7 +52,7 @@ public sealed partial class PlotArea
     /// the base, and a finding that says so.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is 0.</exception>
     /// <remarks>area = base x height / 2.</remarks>
-    public static PlotArea OfTriangle(MeasuredLength baseSide, MeasuredLength height)
+    public static PlotArea FromTriangle(MeasuredLength baseSide, MeasuredLength height)
     {
         RequireAbove(baseSide, nameof(baseSide));
         RequireAbove(height, nameof(height));
@@ -73,7 +73,7 @@ public sealed partial class PlotArea
     /// <exception cref="ArgumentOutOfRangeException">A side is 0.</exception>
     /// <exception cref="ArgumentException">The longest side is not shorter than the other two together.</exception>
     /// <remarks>Heron: s = (a + b + c) / 2; area = root(s (s - a) (s - b) (s - c)).</remarks>
-    public static PlotArea OfThreeSides(MeasuredLength first, MeasuredLength second, MeasuredLength third)
+    public static PlotArea FromThreeSides(MeasuredLength first, MeasuredLength second, MeasuredLength third)
     {
         RequireAbove(first, nameof(first));
         RequireAbove(second, nameof(second));
@@ -115,7 +115,7 @@ public sealed partial class PlotArea
     /// <returns>The area, with an outline whose ends slant alike, and a finding that says so.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is 0.</exception>
     /// <remarks>area = (a + b) / 2 x distance.</remarks>
-    public static PlotArea OfTrapezoid(MeasuredLength firstParallel, MeasuredLength secondParallel, MeasuredLength distance)
+    public static PlotArea FromTrapezoid(MeasuredLength firstParallel, MeasuredLength secondParallel, MeasuredLength distance)
     {
         RequireAbove(firstParallel, nameof(firstParallel));
         RequireAbove(secondParallel, nameof(secondParallel));
@@ -140,7 +140,7 @@ public sealed partial class PlotArea
     /// <returns>The area, with an outline of 72 straight sides that encloses the same area.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The radius is 0.</exception>
     /// <remarks>area = pi x radius2. The outline's sides lie within 0.07 % of the radius from the circle.</remarks>
-    public static PlotArea OfCircle(MeasuredLength radius)
+    public static PlotArea FromCircle(MeasuredLength radius)
     {
         RequireAbove(radius, nameof(radius));
         return FromSides(
@@ -158,7 +158,7 @@ public sealed partial class PlotArea
     /// <returns>The area, with an outline of 72 straight sides that encloses the same area.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is 0.</exception>
     /// <remarks>area = pi x long half x short half.</remarks>
-    public static PlotArea OfEllipse(MeasuredLength longHalf, MeasuredLength shortHalf)
+    public static PlotArea FromEllipse(MeasuredLength longHalf, MeasuredLength shortHalf)
     {
         RequireAbove(longHalf, nameof(longHalf));
         RequireAbove(shortHalf, nameof(shortHalf));

@@ -23,7 +23,7 @@ public sealed class LimeFigure
     /// <param name="value">Figure in the unit of the index; from 0 to 2.5 times its whole.</param>
     /// <returns>The figure.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range: often a figure of another index or unit.</exception>
-    public static LimeFigure Of(LimeIndex index, double value)
+    public static LimeFigure FromValue(LimeIndex index, double value)
     {
         ArgumentNullException.ThrowIfNull(index);
         return new(index, Guard.Between(value, 0, LimingConstants.All["largest-share-of-whole"] * index.Whole, index.Unit));
@@ -36,7 +36,7 @@ public sealed class LimeFigure
     public static LimeFigure FromNorthCarolinaLabel(double poundsEqualToOneTon) =>
         new(
             LimeIndex.NorthCarolinaStandard,
-            Of(
+            FromValue(
                 LimeIndex.NorthCarolinaStandard,
                 LimeStrength.NorthCarolinaLabelPercent(Guard.Above(poundsEqualToOneTon, 0, "lb"))
             ).Value

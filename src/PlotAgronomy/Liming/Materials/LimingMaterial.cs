@@ -99,7 +99,7 @@ public sealed class LimingMaterial
     /// <summary>The material that a rate of this basis is counted in: factor 1 by definition.</summary>
     /// <param name="basis">Basis.</param>
     /// <returns>The material.</returns>
-    public static LimingMaterial OfBasis(LimeBasis basis)
+    public static LimingMaterial FromBasis(LimeBasis basis)
     {
         ArgumentNullException.ThrowIfNull(basis);
         return basis.Figure is { } figure
@@ -176,7 +176,7 @@ public sealed class LimingMaterial
 
         if ((IsPureCarbonate && !index.IsRelative) || !Neutralizes)
         {
-            return LimeFigure.Of(index, IsPureCarbonate ? index.Whole : 0);
+            return LimeFigure.FromValue(index, IsPureCarbonate ? index.Whole : 0);
         }
 
         if (index.IsStatedOnly || CcePercent is not { } cce || !IsFinenessKnown(index))
@@ -186,7 +186,7 @@ public sealed class LimingMaterial
 
         double fineness = index.Sieves.Length == 0 ? 1 : index.FinenessShare(Sieves!);
         double dry = index.CountsMoisture ? 1 - Moisture.Value : 1;
-        return LimeFigure.Of(index, LimeStrength.Figure(cce, fineness, dry, index.Whole));
+        return LimeFigure.FromValue(index, LimeStrength.Figure(cce, fineness, dry, index.Whole));
     }
 
     private bool IsFinenessKnown(LimeIndex index)

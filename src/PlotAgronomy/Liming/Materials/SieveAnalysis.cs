@@ -19,7 +19,7 @@ public sealed class SieveAnalysis
     /// <exception cref="ArgumentException">No sieve, a sieve twice, or a finer sieve that passes more than a coarser
     /// one.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A mesh number below 1.</exception>
-    public static SieveAnalysis Of(params ReadOnlySpan<(int Mesh, Fraction Passing)> passing)
+    public static SieveAnalysis FromFractions(params ReadOnlySpan<(int Mesh, Fraction Passing)> passing)
     {
         var sorted = ImmutableSortedDictionary.CreateBuilder<int, Fraction>();
         foreach (var (mesh, share) in passing)
@@ -59,8 +59,8 @@ public sealed class SieveAnalysis
     /// <summary>Creates a sieve analysis from percentages as printed.</summary>
     /// <param name="passingPercent">Mesh number and the percent passing it.</param>
     /// <returns>The analysis.</returns>
-    /// <inheritdoc cref="Of" path="/exception"/>
-    public static SieveAnalysis OfPercent(params ReadOnlySpan<(int Mesh, double Percent)> passingPercent)
+    /// <inheritdoc cref="FromFractions" path="/exception"/>
+    public static SieveAnalysis FromPercent(params ReadOnlySpan<(int Mesh, double Percent)> passingPercent)
     {
         var shares = new (int, Fraction)[passingPercent.Length];
         for (int i = 0; i < shares.Length; i++)
@@ -68,7 +68,7 @@ public sealed class SieveAnalysis
             shares[i] = (passingPercent[i].Mesh, Fraction.FromPercent(passingPercent[i].Percent));
         }
 
-        return Of(shares);
+        return FromFractions(shares);
     }
 
     /// <summary>Says whether the share passing a sieve is known.</summary>

@@ -47,16 +47,16 @@ public sealed class LimeMethodComparison : IWorkedResult
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>Each rate: x common depth / its depth; x strength of its lime / strength of the material in its own
     /// index.</remarks>
-    public static LimeMethodComparison Of(
+    public static LimeMethodComparison For(
         LimeSample sample,
         double targetPh,
         Length depth,
         LimingMaterial? material = null,
         bool includeFromMemory = false
-    ) => Of(sample, targetPh, depth, material, m => includeFromMemory || m.Status != DataStatus.Memory);
+    ) => For(sample, targetPh, depth, material, m => includeFromMemory || m.Status != DataStatus.Memory);
 
     /// <summary>As above, where the caller says which methods are asked.</summary>
-    internal static LimeMethodComparison Of(
+    internal static LimeMethodComparison For(
         LimeSample sample,
         double targetPh,
         Length depth,
@@ -88,20 +88,20 @@ public sealed class LimeMethodComparison : IWorkedResult
         };
     }
 
-    /// <inheritdoc cref="Of(LimeSample, double, Length, LimingMaterial?, bool)" path="/summary"/>
+    /// <inheritdoc cref="For(LimeSample, double, Length, LimingMaterial?, bool)" path="/summary"/>
     /// <param name="report">Report.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
     /// <param name="depth">Common depth; above 0, at most 24 inches.</param>
     /// <param name="material">Common material; null takes pure carbonate powder.</param>
     /// <param name="includeFromMemory">Whether to ask the methods whose numbers are from memory as well.</param>
     /// <returns>The comparison.</returns>
-    public static LimeMethodComparison Of(
+    public static LimeMethodComparison For(
         SoilReport report,
         double targetPh,
         Length depth,
         LimingMaterial? material = null,
         bool includeFromMemory = false
-    ) => Of(LimeSample.From(report), targetPh, depth, material, includeFromMemory);
+    ) => For(LimeSample.From(report), targetPh, depth, material, includeFromMemory);
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Answers.Select(LineOf)];

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>The lime a soil needs by one method, with its four labels, or why the method does not answer.</summary>
 public sealed class LimeNeed : IWorkedResult
 {
-    private readonly LimeReckoning sum;
+    private readonly LimeNeedSum sum;
 
     internal LimeNeed(LimeMethod method, LimeSample sample, double targetPh, EarlierLime? earlier, double readingErrorPh) =>
         sum = new(method, sample, targetPh, earlier, readingErrorPh);

@@ -42,7 +42,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
     /// <param name="through">Material to go through when the limes are rated in different indices; null takes pure carbonate
     /// powder.</param>
     /// <returns>The check.</returns>
-    public static PrintedLimeCheck Of(LimeRate printed, LimeNeed need, LimingMaterial? through = null)
+    public static PrintedLimeCheck For(LimeRate printed, LimeNeed need, LimingMaterial? through = null)
     {
         ArgumentNullException.ThrowIfNull(printed);
         ArgumentNullException.ThrowIfNull(need);

@@ -186,7 +186,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     private double AdviceHighTons => LimeSums.WeakMost(CapTons, high, byCapacity ?? 0);
 
     private LimeRate Labelled(double tons, LimeBasis basis) =>
-        LimeRate.Of(
+        LimeRate.FromBasis(
             ApplicationRate.FromShortTonsPerAcre(tons),
             TargetPh,
             Length.FromInches(LimingConstants.All["furrow-slice"]),

@@ -28,7 +28,7 @@ public sealed class LimeApplication
     /// <param name="on">Day, or null.</param>
     /// <returns>The application.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative, NaN or infinite mass.</exception>
-    public static LimeApplication Of(Mass mass, LimingMaterial material, DateOnly? on = null)
+    public static LimeApplication FromMass(Mass mass, LimingMaterial material, DateOnly? on = null)
     {
         ArgumentNullException.ThrowIfNull(material);
         double pounds = mass.Pounds;
@@ -43,10 +43,14 @@ public sealed class LimeApplication
     /// <param name="on">Day, or null.</param>
     /// <returns>The application.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static LimeApplication OfBags(int bags, Mass bag, LimingMaterial material, DateOnly? on = null)
+    public static LimeApplication FromBags(int bags, Mass bag, LimingMaterial material, DateOnly? on = null)
     {
         double pounds = bag.Pounds;
-        return Of(Mass.FromPounds(Guard.AtLeast(bags, 0, "bags") * Guard.Above(pounds, 0, "lb", nameof(bag))), material, on);
+        return FromMass(
+            Mass.FromPounds(Guard.AtLeast(bags, 0, "bags") * Guard.Above(pounds, 0, "lb", nameof(bag))),
+            material,
+            on
+        );
     }
 
     internal static double PoundsOfBasis(ImmutableArray<LimeApplication> applications, LimeRate rate)

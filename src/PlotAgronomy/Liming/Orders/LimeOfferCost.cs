@@ -24,7 +24,7 @@ public sealed class LimeOfferCost
 
         CostPerEffectiveTon = LimeSums.CostOfEffect(offer.PricePerPound, figure.ShareOfWhole);
         Order = LimeOrder.For(
-            new LimeOrderTerms
+            new LimeOrderRequest
             {
                 Rate = rate,
                 Material = offer.Material,

@@ -8,10 +8,10 @@ public sealed class LimeOrder : IWorkedResult
 {
     private readonly LimeOrderSum sum;
 
-    private LimeOrder(LimeOrderTerms terms) => sum = new(terms);
+    private LimeOrder(LimeOrderRequest request) => sum = new(request);
 
     /// <summary>Gets what was asked.</summary>
-    public LimeOrderTerms Terms => sum.Terms;
+    public LimeOrderRequest Request => sum.Request;
 
     /// <summary>Gets the rate after earlier lime and depth, still in the lime of its institution.</summary>
     public LimeRate BasisRate => sum.BasisRate;
@@ -51,23 +51,25 @@ public sealed class LimeOrder : IWorkedResult
     public ImmutableArray<Source> Sources => sum.Sources;
 
     /// <summary>Makes the order.</summary>
-    /// <param name="terms">Plot, rate, material and way of putting it on.</param>
+    /// <param name="request">Plot, rate, material and way of putting it on.</param>
     /// <returns>The order.</returns>
     /// <exception cref="ArgumentException">A value outside its range, or a price without what it is the price of.</exception>
     /// <exception cref="InvalidOperationException">The material neutralizes nothing, or its figure in the index of the rate's
     /// basis is not known.</exception>
     /// <remarks>base rate - earlier lime; x depth worked / depth of the rate; x effectiveness of the basis / of the product;
     /// rounding when asked for; less what is already on; split at the most that goes on at once; x area.</remarks>
-    public static LimeOrder For(LimeOrderTerms terms) => new(terms);
+    public static LimeOrder For(LimeOrderRequest request) => new(request);
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
     {
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         lines.Add(
-            LimingFormulas.All["lime-as-labelled"].Line(Terms.Rate.ToString(), ("what", "Rate")).From(Terms.Rate.Basis.Origin)
+            LimingFormulas.All["lime-as-labelled"].Line(Request.Rate.ToString(), ("what", "Rate")).From(Request.Rate.Basis.Origin)
         );
-        lines.AddRange(Terms.EarlierLime?.CreditLines("Earlier lime taken off", Terms.Rate.Institution, Terms.SoilClass) ?? []);
+        lines.AddRange(
+            Request.EarlierLime?.CreditLines("Earlier lime taken off", Request.Rate.Institution, Request.SoilClass) ?? []
+        );
         lines.AddRange(DepthLines());
         lines.AddRange(MaterialLines());
         lines.AddRange(PlotLines());
@@ -81,14 +83,14 @@ public sealed class LimeOrder : IWorkedResult
 
     private IEnumerable<WorkedLine> DepthLines()
     {
-        double from = Terms.Rate.Depth.Inches;
+        double from = Request.Rate.Depth.Inches;
         double to = BasisRate.Depth.Inches;
         if (Tolerance.AreEqual(to, from))
         {
             yield break;
         }
 
-        double rate = BasisRate.AtDepth(Terms.Rate.Depth).OfBasis.PoundsPerAcre;
+        double rate = BasisRate.AtDepth(Request.Rate.Depth).OfBasis.PoundsPerAcre;
         yield return LimingFormulas
             .All["lime-at-depth"]
             .Line(
@@ -101,9 +103,9 @@ public sealed class LimeOrder : IWorkedResult
 
     private IEnumerable<WorkedLine> MaterialLines()
     {
-        var material = Terms.Material;
+        var material = Request.Material;
         string factor = Amounts.Print(ProductPerBasis, 4);
-        if (Terms.Rate.Basis.Figure is { } figure)
+        if (Request.Rate.Basis.Figure is { } figure)
         {
             foreach (var line in LimeFigureLines.Of(material, figure.Index))
             {
@@ -130,7 +132,7 @@ public sealed class LimeOrder : IWorkedResult
                 ("rate", LimeText.Tons(BasisRate.OfBasis.PoundsPerAcre)),
                 ("factor", factor)
             );
-        if (Terms.Rounding is { } rounding)
+        if (Request.Rounding is { } rounding)
         {
             string what = $"Rounded to {Amounts.Print(rounding.Step, "ton/ac")} as {rounding.Institution} does";
             yield return LimingFormulas
@@ -161,10 +163,10 @@ public sealed class LimeOrder : IWorkedResult
                 $"{Amounts.Print(Product, "lb", 1)} = {Amounts.Print(Product, "ton", 3)}",
                 ("what", "For the plot"),
                 ("rate", Amounts.Print(ProductRate, "lb/ac", 1)),
-                ("area", Amounts.Print(Terms.Area, "ac", 3)),
+                ("area", Amounts.Print(Request.Area, "ac", 3)),
                 ("already applied", appliedText)
             );
-        if (Magnesium is { } magnesium && Terms.Material.Magnesium is { } share)
+        if (Magnesium is { } magnesium && Request.Material.Magnesium is { } share)
         {
             yield return LimingFormulas
                 .All["lime-magnesium"]
@@ -179,7 +181,7 @@ public sealed class LimeOrder : IWorkedResult
         {
             yield return LimingFormulas
                 .All["lime-rounded"]
-                .Line($"{Amounts.Print(bags, 0)} bags of {Amounts.Print(Terms.Bag!.Value, "lb", 1)}", ("what", "Whole bags"));
+                .Line($"{Amounts.Print(bags, 0)} bags of {Amounts.Print(Request.Bag!.Value, "lb", 1)}", ("what", "Whole bags"));
         }
     }
 
@@ -193,7 +195,7 @@ public sealed class LimeOrder : IWorkedResult
                 $"{Amounts.Print(part.Mass, "lb", 1)}{bags}",
                 ("what", $"Dressing {Amounts.Print(part.Number, 0)}, {when}"),
                 ("rate", Amounts.Print(part.Rate, "lb/ac", 1)),
-                ("area", Amounts.Print(Terms.Area, "ac", 3))
+                ("area", Amounts.Print(Request.Area, "ac", 3))
             );
     }
 }

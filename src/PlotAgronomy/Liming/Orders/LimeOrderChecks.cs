@@ -4,48 +4,48 @@ namespace PlotAgronomy.Liming;
 internal static class LimeOrderChecks
 {
     /// <exception cref="ArgumentException">A value outside its range, or a price without what it is the price of.</exception>
-    internal static void Check(LimeOrderTerms terms)
+    internal static void Check(LimeOrderRequest request)
     {
-        ArgumentNullException.ThrowIfNull(terms);
-        ArgumentNullException.ThrowIfNull(terms.Rate);
-        ArgumentNullException.ThrowIfNull(terms.Material);
-        double acres = terms.Area.Acres;
-        Guard.Above(acres, 0, "ac", nameof(terms.Area));
-        Guard.Defined(terms.Placement);
-        Guard.Defined(terms.SoilClass);
-        if (terms.Bag is { } mass)
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(request.Rate);
+        ArgumentNullException.ThrowIfNull(request.Material);
+        double acres = request.Area.Acres;
+        Guard.Above(acres, 0, "ac", nameof(request.Area));
+        Guard.Defined(request.Placement);
+        Guard.Defined(request.SoilClass);
+        if (request.Bag is { } mass)
         {
             double bagPounds = mass.Pounds;
-            Guard.Above(bagPounds, 0, "lb", nameof(terms.Bag));
+            Guard.Above(bagPounds, 0, "lb", nameof(request.Bag));
         }
 
-        if (terms.PricePerBag is { } perBag)
+        if (request.PricePerBag is { } perBag)
         {
-            Guard.AtLeast(perBag, 0, "(money)", nameof(terms.PricePerBag));
-            if (terms.Bag is null)
+            Guard.AtLeast(perBag, 0, "(money)", nameof(request.PricePerBag));
+            if (request.Bag is null)
             {
-                throw new ArgumentException("A price per bag needs the mass of a bag.", nameof(terms));
+                throw new ArgumentException("A price per bag needs the mass of a bag.", nameof(request));
             }
         }
 
-        if (terms.PricePerTon is { } perTon)
+        if (request.PricePerTon is { } perTon)
         {
-            Guard.AtLeast(perTon, 0, "(money)", nameof(terms.PricePerTon));
+            Guard.AtLeast(perTon, 0, "(money)", nameof(request.PricePerTon));
         }
 
-        if (terms.PricePerBag is not null && terms.PricePerTon is not null)
+        if (request.PricePerBag is not null && request.PricePerTon is not null)
         {
-            throw new ArgumentException("Give a price per bag or per ton, not both.", nameof(terms));
+            throw new ArgumentException("Give a price per bag or per ton, not both.", nameof(request));
         }
 
-        if (terms.MonthsBetween is { } months)
+        if (request.MonthsBetween is { } months)
         {
-            Guard.AtLeast(months, 1, "months", nameof(terms.MonthsBetween));
+            Guard.AtLeast(months, 1, "months", nameof(request.MonthsBetween));
         }
 
-        if (terms.MostAtOnce is { } most)
+        if (request.MostAtOnce is { } most)
         {
-            Guard.Above(most.PoundsPerAcre, 0, "lb/ac", nameof(terms.MostAtOnce));
+            Guard.Above(most.PoundsPerAcre, 0, "lb/ac", nameof(request.MostAtOnce));
         }
     }
 }

@@ -7,35 +7,35 @@ namespace PlotAgronomy.Liming;
 /// <summary>The steps from a rate to an order, in their order.</summary>
 internal sealed class LimeOrderSum
 {
-    private readonly LimeOrderTerms terms;
+    private readonly LimeOrderRequest request;
     private readonly LimePlacementRule? rule;
     private readonly LimeSplit split;
     private readonly double neededPounds;
 
-    internal LimeOrderSum(LimeOrderTerms terms)
+    internal LimeOrderSum(LimeOrderRequest request)
     {
-        LimeOrderChecks.Check(terms);
-        this.terms = terms;
-        double acres = terms.Area.Acres;
-        rule = LimePlacementRule.FindForInstitution(terms.Rate.Institution, terms.Placement);
-        BasisRate = AtWorkedDepth(LessEarlierLime(terms));
-        ProductPerBasis = BasisRate.FactorFor(terms.Material);
+        LimeOrderChecks.Check(request);
+        this.request = request;
+        double acres = request.Area.Acres;
+        rule = LimePlacementRule.FindForInstitution(request.Rate.Institution, request.Placement);
+        BasisRate = AtWorkedDepth(LessEarlierLime(request));
+        ProductPerBasis = BasisRate.FactorFor(request.Material);
         ExactProductRate = ApplicationRate.FromPoundsPerAcre(
             LimeSums.InOtherLime(BasisRate.OfBasis.PoundsPerAcre, ProductPerBasis)
         );
-        ProductRate = terms.Rounding?.Apply(ExactProductRate) ?? ExactProductRate;
-        AppliedPounds = LimeSums.InOtherLime(LimeApplication.PoundsOfBasis(terms.AlreadyApplied, BasisRate), ProductPerBasis);
+        ProductRate = request.Rounding?.Apply(ExactProductRate) ?? ExactProductRate;
+        AppliedPounds = LimeSums.InOtherLime(LimeApplication.PoundsOfBasis(request.AlreadyApplied, BasisRate), ProductPerBasis);
         neededPounds = LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, 0);
         ProductPounds = IsDust(neededPounds - AppliedPounds, neededPounds)
             ? 0
             : LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, AppliedPounds);
-        split = new LimeSplit(terms, rule, acres, ProductPounds);
+        split = new LimeSplit(request, rule, acres, ProductPounds);
         Dressings = split.Dressings;
-        double? bagPounds = terms.Bag?.Pounds;
+        double? bagPounds = request.Bag?.Pounds;
         Bags = bagPounds is { } bag ? WholePackages.RoundUp(ProductPounds / bag) : null;
     }
 
-    internal LimeOrderTerms Terms => terms;
+    internal LimeOrderRequest Request => request;
 
     internal LimeRate BasisRate { get; }
 
@@ -53,11 +53,11 @@ internal sealed class LimeOrderSum
     internal int? Bags { get; }
 
     internal decimal? Cost =>
-        terms.PricePerBag is { } perBag ? perBag * Bags!.Value
-        : terms.PricePerTon is { } perTon ? perTon * (decimal)(ProductPounds / ExactUnits.PoundsPerShortTon)
+        request.PricePerBag is { } perBag ? perBag * Bags!.Value
+        : request.PricePerTon is { } perTon ? perTon * (decimal)(ProductPounds / ExactUnits.PoundsPerShortTon)
         : null;
 
-    internal Mass? Magnesium => terms.Material.MagnesiumIn(Mass.FromPounds(ProductPounds));
+    internal Mass? Magnesium => request.Material.MagnesiumIn(Mass.FromPounds(ProductPounds));
 
     internal ImmutableArray<LimeDressing> Dressings { get; }
 
@@ -65,8 +65,8 @@ internal sealed class LimeOrderSum
 
     internal ImmutableArray<Source> Sources =>
         [
-            .. terms
-                .Rate.Basis.Origin.Sources.Concat(terms.Rate.Basis.Figure?.Index.Origin.Sources ?? [])
+            .. request
+                .Rate.Basis.Origin.Sources.Concat(request.Rate.Basis.Figure?.Index.Origin.Sources ?? [])
                 .Concat(rule?.Origin.Sources ?? [])
                 .Distinct(),
         ];
@@ -76,7 +76,7 @@ internal sealed class LimeOrderSum
     private LimeRate AtWorkedDepth(LimeRate rate)
     {
         double from = rate.Depth.Inches;
-        double? worked = terms.WorkedDepth?.Inches;
+        double? worked = request.WorkedDepth?.Inches;
         double? to = worked ?? rule?.TreatedDepthInches;
         if (to is not { } inches || Tolerance.AreEqual(inches, from))
         {
@@ -86,24 +86,26 @@ internal sealed class LimeOrderSum
         return rate.AtDepth(Length.FromInches(inches));
     }
 
-    private static LimeRate LessEarlierLime(LimeOrderTerms terms)
+    private static LimeRate LessEarlierLime(LimeOrderRequest request)
     {
-        var rate = terms.Rate;
-        return terms.EarlierLime is { } earlier
+        var rate = request.Rate;
+        return request.EarlierLime is { } earlier
             ? rate.With(
-                ApplicationRate.FromPoundsPerAcre(earlier.TakeOff(rate.OfBasis.PoundsPerAcre, rate.Institution, terms.SoilClass))
+                ApplicationRate.FromPoundsPerAcre(
+                    earlier.TakeOff(rate.OfBasis.PoundsPerAcre, rate.Institution, request.SoilClass)
+                )
             )
             : rate;
     }
 
     private IEnumerable<Finding> FindingsInTurn()
     {
-        if (terms.EarlierLime is not null && !EarlierLime.IsCreditedBy(terms.Rate.Institution))
+        if (request.EarlierLime is not null && !EarlierLime.IsCreditedBy(request.Rate.Institution))
         {
-            yield return EarlierLime.NoCreditFrom(terms.Rate.Institution);
+            yield return EarlierLime.NoCreditFrom(request.Rate.Institution);
         }
 
-        double from = terms.Rate.Depth.Inches;
+        double from = request.Rate.Depth.Inches;
         double to = BasisRate.Depth.Inches;
         if (!Tolerance.AreEqual(to, from))
         {
@@ -135,41 +137,41 @@ internal sealed class LimeOrderSum
 
     private IEnumerable<Finding> MaterialFindings()
     {
-        var material = terms.Material;
-        var figure = terms.Rate.Basis.Figure;
+        var material = request.Material;
+        var figure = request.Rate.Basis.Figure;
         if (figure is null)
         {
             yield return FindingCatalog.Create(LimingCodes.BasisUnstated);
         }
         else if (figure.Index == LimeIndex.CalciumCarbonateEquivalent)
         {
-            yield return FindingCatalog.Create(LimingCodes.FinenessNotCounted, ("basis", terms.Rate.Basis.Name));
+            yield return FindingCatalog.Create(LimingCodes.FinenessNotCounted, ("basis", request.Rate.Basis.Name));
         }
         else if (figure.Index.Status == DataStatus.Memory && !material.StatedFigures.Any(f => f.Index == figure.Index))
         {
             yield return MemoryGate.FindingFor(figure.Index.Name, figure.Index.Origin);
         }
 
-        if (terms.Placement == LimePlacement.Surface && ProductPounds > 0)
+        if (request.Placement == LimePlacement.Surface && ProductPounds > 0)
         {
             yield return FindingCatalog.Create(LimingCodes.SurfaceSlow);
             if (rule is null)
             {
-                yield return FindingCatalog.Create(LimingCodes.NoSurfaceRule, ("institution", terms.Rate.Institution.Name));
+                yield return FindingCatalog.Create(LimingCodes.NoSurfaceRule, ("institution", request.Rate.Institution.Name));
             }
         }
 
-        foreach (var application in terms.AlreadyApplied.Where(a => !a.Material.Neutralizes))
+        foreach (var application in request.AlreadyApplied.Where(a => !a.Material.Neutralizes))
         {
             yield return FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", application.Material.Name));
         }
 
-        if (terms.WithUreaOrAmmonium)
+        if (request.WithUreaOrAmmonium)
         {
             yield return FindingCatalog.Create(LimingCodes.WithNitrogen);
         }
 
-        foreach (var caution in LimeCautions.OfMagnesium(terms.Report, material))
+        foreach (var caution in LimeCautions.OfMagnesium(request.Report, material))
         {
             yield return caution;
         }

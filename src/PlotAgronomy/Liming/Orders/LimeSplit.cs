@@ -7,7 +7,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>The parts an order goes on in.</summary>
 internal readonly struct LimeSplit
 {
-    private readonly LimeOrderTerms terms;
+    private readonly LimeOrderRequest request;
     private readonly LimePlacementRule? rule;
     private readonly double acres;
     private readonly double pounds;
@@ -15,9 +15,9 @@ internal readonly struct LimeSplit
     private readonly int count;
     private readonly int months;
 
-    internal LimeSplit(LimeOrderTerms terms, LimePlacementRule? rule, double acres, double pounds)
+    internal LimeSplit(LimeOrderRequest request, LimePlacementRule? rule, double acres, double pounds)
     {
-        this.terms = terms;
+        this.request = request;
         this.rule = rule;
         this.acres = acres;
         this.pounds = pounds;
@@ -29,10 +29,10 @@ internal readonly struct LimeSplit
         }
 
         int parts = WholePackages.RoundUp(PoundsPerAcre / most.PoundsPerAcre);
-        bool byRule = terms.MostAtOnce is null && OwnMost is not null;
+        bool byRule = request.MostAtOnce is null && OwnMost is not null;
         count = byRule && rule!.MostDressings is { } fewest ? Math.Min(parts, fewest) : parts;
         part = (byRule && rule!.SplitsEvenly) || count < parts ? pounds / count : most.PoundsPerAcre * acres;
-        months = terms.MonthsBetween ?? rule?.MonthsBetween ?? (int)LimingConstants.All["months-between"];
+        months = request.MonthsBetween ?? rule?.MonthsBetween ?? (int)LimingConstants.All["months-between"];
         IsSplit = true;
     }
 
@@ -69,7 +69,7 @@ internal readonly struct LimeSplit
 
     private bool IsHigh => pounds > 0 && PoundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre;
 
-    private ApplicationRate? OwnMost => terms.MostAtOnce ?? rule?.MostAtOnce;
+    private ApplicationRate? OwnMost => request.MostAtOnce ?? rule?.MostAtOnce;
 
     private ApplicationRate? Most => OwnMost ?? (IsHigh ? LimePlacementRule.HighestAtOnce : null);
 
@@ -77,12 +77,12 @@ internal readonly struct LimeSplit
     {
         string mostText = LimeText.Tons(most.PoundsPerAcre);
         string whose =
-            terms.MostAtOnce is not null ? "the most this order allows at once"
+            request.MostAtOnce is not null ? "the most this order allows at once"
             : OwnMost is null
                 ? $"the most {LimePlacementRule.WithHighestLimit.Institution} puts on at once, borrowed because "
-                    + $"{terms.Rate.Institution} prints no limit for lime put on this way"
-            : $"the most {terms.Rate.Institution} puts on at once";
-        string by = terms.MonthsBetween is null && rule?.MonthsBetween is null ? " by common practice" : "";
+                    + $"{request.Rate.Institution} prints no limit for lime put on this way"
+            : $"the most {request.Rate.Institution} puts on at once";
+        string by = request.MonthsBetween is null && rule?.MonthsBetween is null ? " by common practice" : "";
         return months == 0
             ? FindingCatalog.Create(
                 LimingCodes.SplitPlowed,
@@ -102,12 +102,12 @@ internal readonly struct LimeSplit
 
     private LimeDressing Dressing(int number, double mass)
     {
-        double? bagPounds = terms.Bag?.Pounds;
+        double? bagPounds = request.Bag?.Pounds;
         return new LimeDressing
         {
             Number = number,
             MonthsAfterFirst = (number - 1) * months,
-            On = terms.FirstDressingOn?.AddMonths((number - 1) * months),
+            On = request.FirstDressingOn?.AddMonths((number - 1) * months),
             Rate = ApplicationRate.FromPoundsPerAcre(mass / acres),
             Mass = Mass.FromPounds(mass),
             Bags = bagPounds is { } bag ? WholePackages.RoundUp(mass / bag) : null,

@@ -34,8 +34,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources =>
-        [.. Rate.Basis.Origin.Sources.Union(Rate.Basis.Figure?.Index.Origin.Sources ?? [])];
+    public ImmutableArray<Source> Sources => [.. Rate.Basis.Origin.Sources.Union(Rate.Basis.Figure?.Index.Origin.Sources ?? [])];
 
     /// <summary>Compares offers.</summary>
     /// <param name="rate">Rate that is needed.</param>
@@ -44,7 +43,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
     /// <returns>The comparison.</returns>
     /// <exception cref="ArgumentException">No offers, or an area that is not above 0.</exception>
     /// <remarks>cost per effective ton = price per pound x 2000 / (figure / whole of the index).</remarks>
-    public static LimingMaterialComparison Of(LimeRate rate, Area area, IReadOnlyList<LimeOffer> offers)
+    public static LimingMaterialComparison For(LimeRate rate, Area area, IReadOnlyList<LimeOffer> offers)
     {
         ArgumentNullException.ThrowIfNull(rate);
         Guard.NotEmpty(offers);

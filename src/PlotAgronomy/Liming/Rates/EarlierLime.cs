@@ -23,7 +23,7 @@ public sealed class EarlierLime
     /// <param name="months">Months since; finite, at least 0.</param>
     /// <returns>The earlier lime.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite months.</exception>
-    public static EarlierLime Of(ApplicationRate rate, double months) => new(rate, Guard.AtLeast(months, 0, "months"));
+    public static EarlierLime FromRate(ApplicationRate rate, double months) => new(rate, Guard.AtLeast(months, 0, "months"));
 
     /// <summary>The part still to work, which is taken off a new rate. Only North Carolina prints a rule.</summary>
     /// <param name="institution">Institution of the new rate.</param>

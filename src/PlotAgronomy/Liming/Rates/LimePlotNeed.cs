@@ -33,7 +33,7 @@ public sealed class LimePlotNeed
     /// <param name="report">The plot's own soil report, or null.</param>
     /// <returns>The plot.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An area that is not above 0.</exception>
-    public static LimePlotNeed Of(string name, Area area, LimeRate? rate, SoilReport? report = null)
+    public static LimePlotNeed FromRate(string name, Area area, LimeRate? rate, SoilReport? report = null)
     {
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));

@@ -40,7 +40,13 @@ public sealed class LimeRate
     /// <param name="institution">Institution; not blank.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static LimeRate Of(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, Institution institution)
+    public static LimeRate FromBasis(
+        ApplicationRate ofBasis,
+        double targetPh,
+        Length depth,
+        LimeBasis basis,
+        Institution institution
+    )
     {
         ArgumentNullException.ThrowIfNull(basis);
         ArgumentNullException.ThrowIfNull(institution);

@@ -16,7 +16,7 @@ public sealed class PrintedLimeRate : IWorkedResult
         Institution = institution;
         Rate =
             targetPh is { } target && depth is { } treated && basis is not null && institution is not null
-                ? LimeRate.Of(ofBasis, target, treated, basis, institution)
+                ? LimeRate.FromBasis(ofBasis, target, treated, basis, institution)
                 : null;
     }
 

@@ -60,7 +60,8 @@ public sealed class LimeTarget : IWorkedResult
         Finding.InOrder([.. Counted.SelectMany(FindingsOf), .. OutsideTheirRange.Select(OutsideRange), .. FromMemory()]);
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources => [.. Counted.SelectMany(kind => SourcesOf(kind)).Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
+    public ImmutableArray<Source> Sources =>
+        [.. Counted.SelectMany(kind => SourcesOf(kind)).Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
 
     /// <summary>Gets the institutions that print targets or ranges.</summary>
     public static ImmutableArray<Institution> Institutions =>
@@ -78,7 +79,7 @@ public sealed class LimeTarget : IWorkedResult
         Institution institution,
         SoilClass soilClass = SoilClass.Mineral,
         bool acidSubsoil = false
-    ) => ForBlend([KindShare.Of(kind, 1)], institution, soilClass, acidSubsoil);
+    ) => ForBlend([KindShare.FromShare(kind, 1)], institution, soilClass, acidSubsoil);
 
     /// <summary>Target for a blend: that of the most demanding kind with at least a given share of a full stand.</summary>
     /// <param name="blend">Kinds and shares of a full stand; at least one.</param>

@@ -91,7 +91,7 @@ public sealed class LimeBalance : IWorkedResult
     /// <returns>The account.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An area that is not above 0.</exception>
     /// <exception cref="InvalidOperationException">A material's figure in the index of the rate's basis is not known.</exception>
-    public static LimeBalance Of(
+    public static LimeBalance For(
         LimeRate rate,
         Area area,
         IEnumerable<LimeApplication> applied,

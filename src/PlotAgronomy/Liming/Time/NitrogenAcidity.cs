@@ -59,7 +59,7 @@ public sealed class NitrogenAcidity : IWorkedResult
     /// <exception cref="ArgumentException">The convention has no figure for this fertilizer.</exception>
     /// <remarks>Published: lb carbonate per lb N of the table. All acid stays: hydrogen ions per N x M(CaCO3) / 2 / M(N):
     /// 3.57 for urea, 7.15 for ammonium sulfate.</remarks>
-    public static NitrogenAcidity Of(string fertilizer, ApplicationRate nitrogen, AcidityConvention convention)
+    public static NitrogenAcidity For(string fertilizer, ApplicationRate nitrogen, AcidityConvention convention)
     {
         Guard.Defined(convention);
         var figure = Figures.Find(fertilizer);
@@ -107,7 +107,8 @@ public sealed class NitrogenAcidity : IWorkedResult
                         ("hydrogen ions per nitrogen", Amounts.Print(ions, 2)),
                         ("mass of carbonate", Amounts.Print(CarbonateMass, 3)),
                         ("mass of nitrogen", Amounts.Print(NitrogenMass, 3))
-                    ).From(AtomicMasses.Origin),
+                    )
+                    .From(AtomicMasses.Origin),
                 AcidLine,
             ]
             : [AcidLine.From(figure.Origin)];

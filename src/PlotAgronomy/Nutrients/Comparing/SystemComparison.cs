@@ -65,7 +65,7 @@ public sealed class SystemComparison : IWorkedResult
     /// <param name="askedByName">Systems asked by name, numbers from memory included; null asks every system but leaves
     /// out answers that rest on numbers from memory.</param>
     /// <returns>The side-by-side.</returns>
-    public static SystemComparison Of(
+    public static SystemComparison For(
         SoilReport report,
         CropUse crop,
         PlotSetting? setting = null,
@@ -73,7 +73,7 @@ public sealed class SystemComparison : IWorkedResult
     )
     {
         ArgumentNullException.ThrowIfNull(crop);
-        return Of(report, _ => crop, setting, askedByName);
+        return For(report, _ => crop, setting, askedByName);
     }
 
     /// <summary>Compares the systems when each takes the plot as another of its rows.</summary>
@@ -82,7 +82,7 @@ public sealed class SystemComparison : IWorkedResult
     /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <param name="askedByName">As in the other overload.</param>
     /// <returns>The side-by-side.</returns>
-    public static SystemComparison Of(
+    public static SystemComparison For(
         SoilReport report,
         Func<RecommendationSystem, CropUse?> cropFor,
         PlotSetting? setting = null,
@@ -92,11 +92,11 @@ public sealed class SystemComparison : IWorkedResult
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(cropFor);
         bool isAskedByName = askedByName is not null;
-        return Of(report, cropFor, setting, askedByName ?? RecommendationSystems.Everything, _ => isAskedByName);
+        return For(report, cropFor, setting, askedByName ?? RecommendationSystems.Everything, _ => isAskedByName);
     }
 
     /// <summary>As above, where some systems are asked by name and the others are not.</summary>
-    internal static SystemComparison Of(
+    internal static SystemComparison For(
         SoilReport report,
         Func<RecommendationSystem, CropUse?> cropFor,
         PlotSetting? setting,

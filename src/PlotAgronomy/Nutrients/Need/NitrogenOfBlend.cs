@@ -60,8 +60,7 @@ internal sealed class NitrogenOfBlend
                 : [FindingCatalog.Create(NutrientCodes.NitrogenUninoculated)],
         ];
 
-    internal IEnumerable<Source> Sources =>
-        fed.SelectMany(c => c.Nitrogen.Sources).Concat(request.LegumeCredit?.Sources ?? []);
+    internal IEnumerable<Source> Sources => fed.SelectMany(c => c.Nitrogen.Sources).Concat(request.LegumeCredit?.Sources ?? []);
 
     internal string Reason
     {

@@ -48,7 +48,7 @@ public sealed class PlotNeed : IWorkedResult
     /// nitrogen by the shares of the kinds that are not legumes, together at most one full stand, less the credit of a legume
     /// that grew there before. The laboratory's printed figures are used first; targets set by hand before all. Common
     /// practice.</remarks>
-    public static PlotNeed Of(PlotNeedRequest request)
+    public static PlotNeed For(PlotNeedRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
         Guard.NotEmpty<Seeds.KindShare>(request.Kinds, nameof(request));

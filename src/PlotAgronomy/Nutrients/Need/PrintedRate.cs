@@ -32,7 +32,7 @@ public sealed class PrintedRate
     /// <param name="high">Upper end of a range; null for a single figure.</param>
     /// <returns>The printed rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such nutrient, or the upper end below the lower.</exception>
-    public static PrintedRate Of(PlantNutrient nutrient, ApplicationRate low, ApplicationRate? high = null)
+    public static PrintedRate FromRate(PlantNutrient nutrient, ApplicationRate low, ApplicationRate? high = null)
     {
         Guard.Defined(nutrient);
         if (high is { } upper)
@@ -49,7 +49,7 @@ public sealed class PrintedRate
     /// <returns>The printed rate, as the oxide.</returns>
     /// <exception cref="ArgumentException">A nutrient whose label form is the element.</exception>
     /// <remarks>P2O5 = 2.2913 P; K2O = 1.2046 K.</remarks>
-    public static PrintedRate OfElement(PlantNutrient nutrient, ApplicationRate element)
+    public static PrintedRate FromElement(PlantNutrient nutrient, ApplicationRate element)
     {
         double factor = nutrient switch
         {

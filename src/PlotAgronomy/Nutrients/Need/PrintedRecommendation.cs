@@ -28,7 +28,7 @@ public sealed class PrintedRecommendation
     /// <param name="rates">Rates; at least one, no nutrient twice.</param>
     /// <returns>The recommendation.</returns>
     /// <exception cref="ArgumentException">A blank label, no rate, or two rates for one nutrient.</exception>
-    public static PrintedRecommendation Of(string laboratory, string crop, params IReadOnlyList<PrintedRate> rates)
+    public static PrintedRecommendation FromRates(string laboratory, string crop, params IReadOnlyList<PrintedRate> rates)
     {
         Guard.NotBlank(laboratory);
         Guard.NotBlank(crop);

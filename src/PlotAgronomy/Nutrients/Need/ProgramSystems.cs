@@ -19,5 +19,5 @@ internal static class ProgramSystems
 
     /// <summary>The report's program when the system is not one of its own, else null.</summary>
     internal static SoilProgram? Foreign(SoilReport report, RecommendationSystem system) =>
-        SoilProgram.Of(report) is { } program && !IdsOf(program.Institution).Contains(system.Id) ? program : null;
+        SoilProgram.For(report) is { } program && !IdsOf(program.Institution).Contains(system.Id) ? program : null;
 }

@@ -39,8 +39,7 @@ public sealed class NitrogenAnswer : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Rule.RemarksOn(this, yield));
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources =>
-        [.. Rule.Origin.Sources.Concat(Doses.Select(d => d.Source)).Distinct()];
+    public ImmutableArray<Source> Sources => [.. Rule.Origin.Sources.Concat(Doses.Select(d => d.Source)).Distinct()];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>

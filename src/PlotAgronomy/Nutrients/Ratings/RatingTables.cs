@@ -27,13 +27,7 @@ internal static class RatingTables
                         Condition = row.ChoiceOrNull<ScaleCondition>("condition") ?? ScaleCondition.None,
                         Scope = row.Text("scope"),
                         Classes = ClassesFrom(classes[row.Text("id")]),
-                        Sources =
-                        [
-                            .. classes[row.Text("id")]
-                                .SelectMany(c => c.Origin.Sources)
-                                .Concat(row.Sources())
-                                .Distinct(),
-                        ],
+                        Sources = [.. classes[row.Text("id")].SelectMany(c => c.Origin.Sources).Concat(row.Sources()).Distinct()],
                     }
                 ))];
     }

@@ -103,7 +103,7 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
             _ => true,
         };
 
-    private double? Cec => new SystemQuestion(Report, CropUse.Browsed(CropRow.Forage), Setting).CecPer100Grams;
+    private double? Cec => new SystemRequest(Report, CropUse.Browsed(CropRow.Forage), Setting).CecPer100Grams;
 
     private bool? IsSandyOrOrganic =>
         (Setting.SoilClass ?? Report.SoilClass) is SoilClass.Organic ? true

@@ -29,9 +29,7 @@ public sealed class SoilRatings : IWorkedResult
                     ("reason", u.Reason)
                 )
             ),
-            .. Ratings.Any(r => r.Status == DataStatus.Memory)
-                ? new[] { MemoryGate.FindingFor(System.Name, Sources) }
-                : [],
+            .. Ratings.Any(r => r.Status == DataStatus.Memory) ? new[] { MemoryGate.FindingFor(System.Name, Sources) } : [],
         ]);
 
     /// <inheritdoc/>

@@ -6,11 +6,11 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What one recommendation system says about one report and one crop.</summary>
 public sealed class NutrientRecommendation : IWorkedResult
 {
-    private readonly SystemQuestion question;
+    private readonly SystemRequest question;
 
     internal NutrientRecommendation(
         RecommendationSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         ImmutableArray<NutrientNeed> needs,
         ImmutableArray<UnansweredNutrient> unanswered
     )
@@ -44,12 +44,7 @@ public sealed class NutrientRecommendation : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>
-        [
-            .. Needs
-                .SelectMany(n => n.Sources.Concat(n.Rating?.Sources ?? []))
-                .Concat(System.Sources)
-                .Distinct(),
-        ];
+        [.. Needs.SelectMany(n => n.Sources.Concat(n.Rating?.Sources ?? [])).Concat(System.Sources).Distinct()];
 
     /// <summary>Finds the need for a nutrient.</summary>
     /// <param name="nutrient">Nutrient.</param>

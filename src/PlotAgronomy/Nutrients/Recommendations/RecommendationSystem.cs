@@ -103,7 +103,7 @@ public abstract class RecommendationSystem
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(crop);
-        var question = new SystemQuestion(report, crop, setting ?? PlotSetting.Unknown);
+        var question = new SystemRequest(report, crop, setting ?? PlotSetting.Unknown);
         ImmutableArray<NutrientNeed> needs = NeedOfCrop(question) is { } ofCrop ? [ofCrop] : [];
         ImmutableArray<UnansweredNutrient> unanswered = [];
         foreach (var nutrient in nutrients)
@@ -143,20 +143,20 @@ public abstract class RecommendationSystem
             : null;
 
     /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
-    private protected abstract SystemAnswer Answer(SystemQuestion question, DomainReading reading);
+    private protected abstract SystemAnswer Answer(SystemRequest question, DomainReading reading);
 
     /// <summary>The nitrogen the system prints for the crop whatever the test; null for none.</summary>
-    private protected virtual NutrientNeed? NeedOfCrop(SystemQuestion question) => null;
+    private protected virtual NutrientNeed? NeedOfCrop(SystemRequest question) => null;
 
     private protected UnansweredNutrient Refuse(
         PlantNutrient nutrient,
-        SystemQuestion question,
+        SystemRequest question,
         string code,
         Func<string> reason,
         NutrientRating? rating = null
     ) => new(this, question, nutrient, code, reason) { Rating = rating };
 
-    private protected UnansweredNutrient AskFor(PlantNutrient nutrient, SystemQuestion question, Func<string> fact) =>
+    private protected UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<string> fact) =>
         Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
 
     /// <summary>The printed scale of a test for a crop row.</summary>
@@ -185,7 +185,7 @@ public abstract class RecommendationSystem
     private static string FromMemory() =>
         "its numbers are not yet checked against the publication, so it answers only when asked by name";
 
-    private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemQuestion question)
+    private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemRequest question)
     {
         foreach (var test in Accepts)
         {
@@ -202,7 +202,7 @@ public abstract class RecommendationSystem
         return OutsideDomain(nutrient, question);
     }
 
-    private UnansweredNutrient OutsideDomain(PlantNutrient nutrient, SystemQuestion question)
+    private UnansweredNutrient OutsideDomain(PlantNutrient nutrient, SystemRequest question)
     {
         ImmutableArray<AcceptedTest> tests =
         [

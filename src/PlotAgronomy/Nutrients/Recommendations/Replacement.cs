@@ -38,10 +38,7 @@ internal sealed record Replacement(double Pounds, DataStatus Status, Origin? Ori
 
         double perUnit = figure.PerUnit(nutrient);
         double pounds = SystemMath.ByYield(perUnit, yield.PerAcre);
-        return new Replacement(pounds, figure.Origin.Status, figure.Origin)
-        {
-            Printed = (figure, perUnit, yield.PerAcre),
-        };
+        return new Replacement(pounds, figure.Origin.Status, figure.Origin) { Printed = (figure, perUnit, yield.PerAcre) };
     }
 
     internal WorkedLine Line(string nutrient)

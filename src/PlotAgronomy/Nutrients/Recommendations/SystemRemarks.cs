@@ -7,7 +7,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Remarks on a system as a whole: its edition, its numbers, the depth and the yield it is asked for.</summary>
 internal static class SystemRemarks
 {
-    internal static IEnumerable<Finding> For(SystemRecord system, SystemQuestion question, ImmutableArray<NutrientNeed> needs)
+    internal static IEnumerable<Finding> For(SystemRecord system, SystemRequest question, ImmutableArray<NutrientNeed> needs)
     {
         if ((system.NextId ?? system.NextInWords) is { } next)
         {

@@ -8,13 +8,13 @@ namespace PlotAgronomy.Nutrients;
 public sealed class UnansweredNutrient
 {
     private readonly RecommendationSystem system;
-    private readonly SystemQuestion question;
+    private readonly SystemRequest question;
     private readonly string code;
     private readonly Func<string> reason;
 
     internal UnansweredNutrient(
         RecommendationSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         PlantNutrient nutrient,
         string code,
         Func<string> reason

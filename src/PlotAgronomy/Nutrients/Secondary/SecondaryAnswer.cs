@@ -39,7 +39,7 @@ public sealed class SecondaryAnswer : IWorkedResult
         get
         {
             var findings = new List<Finding>();
-            new SecondaryRuleRun(Rule.Rows, report, setting, findings).Run();
+            new SecondaryRuleSum(Rule.Rows, report, setting, findings).Run();
             return Finding.InOrder(findings);
         }
     }

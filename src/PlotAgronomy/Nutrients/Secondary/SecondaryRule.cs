@@ -87,7 +87,7 @@ public sealed class SecondaryRule
     {
         ArgumentNullException.ThrowIfNull(report);
         var known = setting ?? SecondarySetting.Unknown;
-        return new SecondaryAnswer(this, report, known, new SecondaryRuleRun(Rows, report, known).Run());
+        return new SecondaryAnswer(this, report, known, new SecondaryRuleSum(Rows, report, known).Run());
     }
 
     /// <summary>The rule's title.</summary>

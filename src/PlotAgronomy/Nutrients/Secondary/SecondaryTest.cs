@@ -48,7 +48,7 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
                     or SoilTestUnit.OklahomaIndex
         )
         {
-            var conversion = reading.ConvertTo(row.Unit.Value, SampledSoil.Of(report));
+            var conversion = reading.ConvertTo(row.Unit.Value, SampledSoil.For(report));
             findings?.AddRange(conversion.Findings);
             return conversion.Converted.PrintedValue;
         }

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The two parts of a build-up answer and how each came about.</summary>
 internal abstract class BuildUpGrounds(
     RecommendationSystem system,
-    SystemQuestion question,
+    SystemRequest question,
     DomainReading reading,
     Replacement replacement
 ) : NeedGrounds
@@ -24,8 +24,7 @@ internal abstract class BuildUpGrounds(
 
     internal DomainReading Reading => reading;
 
-    internal override ImmutableArray<Source> Sources =>
-        [.. SourcesOfParts.Distinct()];
+    internal override ImmutableArray<Source> Sources => [.. SourcesOfParts.Distinct()];
 
     internal override ImmutableArray<Finding> Findings
     {
@@ -57,7 +56,7 @@ internal abstract class BuildUpGrounds(
 
     private protected RecommendationSystem System => system;
 
-    private protected SystemQuestion Question => question;
+    private protected SystemRequest Question => question;
 
     private protected Replacement Replacement => replacement;
 

@@ -23,7 +23,7 @@ internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSyste
         };
     }
 
-    private protected UnansweredNutrient RefuseForRemoval(SystemQuestion question, PlantNutrient nutrient) =>
+    private protected UnansweredNutrient RefuseForRemoval(SystemRequest question, PlantNutrient nutrient) =>
         AskFor(nutrient, question, () =>
             $"the crop is carried off, and this system prints no removal for {CropRows.WordsFor(question.Crop.Row)}: state "
             + "the pounds that leave"

@@ -12,7 +12,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
     private readonly ImmutableArray<ClassRate> rates = ClassRate.Of(record.Id);
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         var condition = ScaleCondition.None;
         if (AsksForMoisture(reading))
@@ -69,12 +69,12 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         return null;
     }
 
-    private UnansweredNutrient BeyondTheTable(SystemQuestion question, DomainReading reading) =>
+    private UnansweredNutrient BeyondTheTable(SystemRequest question, DomainReading reading) =>
         Refuse(reading.Nutrient, question, NutrientCodes.BeyondPrintedTable, () =>
             $"{reading.Words} lies above the last class it prints, where the rate is none already"
         );
 
-    private UnansweredNutrient NoRate(SystemQuestion question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient NoRate(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,
@@ -83,7 +83,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             rating
         );
 
-    private UnansweredNutrient NoYield(SystemQuestion question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient NoYield(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,
@@ -92,7 +92,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             rating
         );
 
-    private NutrientNeed NeedFrom(SystemQuestion question, DomainReading reading, RatingScale scale, ClassRate row)
+    private NutrientNeed NeedFrom(SystemRequest question, DomainReading reading, RatingScale scale, ClassRate row)
     {
         double yield = question.Crop.Yield?.PerAcre ?? 0;
         var low = row.ToRate(row.Low, yield);
@@ -109,7 +109,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
     private sealed class Grounds(
         ClassRateSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         DomainReading reading,
         RatingScale scale,
         ClassRate row
@@ -127,8 +127,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
         internal override NutrientRating Rating => system.RatingOn(reading, scale)!;
 
-        internal override ImmutableArray<Source> Sources =>
-            [.. row.Origin.Sources.Concat(scale.Sources).Distinct()];
+        internal override ImmutableArray<Source> Sources => [.. row.Origin.Sources.Concat(scale.Sources).Distinct()];
 
         internal override ImmutableArray<Finding> Findings
         {

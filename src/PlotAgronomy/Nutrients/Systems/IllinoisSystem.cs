@@ -15,7 +15,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
     private static readonly Levels PotashOnLow = new("IL-K-goal-low", "IL-K-limit-low", "IL-K-factor");
     private static readonly Levels PotashOnHigh = new("IL-K-goal-high", "IL-K-limit-high", "IL-K-factor");
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         if ((isPotash ? Potash(question.Setting) : Phosphate(question.Setting)) is not { } levels)
@@ -71,7 +71,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
 
     private sealed class Grounds(
         RecommendationSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         DomainReading reading,
         Replacement replacement,
         Levels levels,

@@ -19,7 +19,7 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
         .. Equations.Value.Where(g => g.Key.Item1 == record.Id).SelectMany(g => g.Select(e => (g.Key.Item2, g.Key.Item3, e))),
     ];
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         var equation = EquationFor(question.Crop.Row, reading);
         if (equation.AsksForYield && question.Crop.Yield is null)

@@ -17,7 +17,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
     private static readonly Constant TargetPerCec = NutrientConstants.All.Find("MO-K-target-per-cec");
     private static readonly Constant PotashFactor = NutrientConstants.All.Find("MO-K-factor");
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         if (isPotash && question.CecPer100Grams is null)
@@ -54,7 +54,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
         );
     }
 
-    private UnansweredNutrient OtherYears(SystemQuestion question, PlantNutrient nutrient, double years) =>
+    private UnansweredNutrient OtherYears(SystemRequest question, PlantNutrient nutrient, double years) =>
         AskFor(nutrient, question, () =>
             $"it builds up over {Amounts.Print(ShortYears, 4)} or {Amounts.Print(LongYears, 4)} years, not "
             + Amounts.Print(years, 4)
@@ -62,7 +62,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
 
     private sealed class Grounds(
         RecommendationSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         DomainReading reading,
         Replacement replacement,
         Constant targetBase,

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Critical levels: none at or above the level; below it fertilizer is likely to pay, but no rate is printed.</summary>
 internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         var scale = PrintedScale(reading, question.Crop.Row);
         var found = scale.ClassOf(reading.Value)!;
@@ -14,7 +14,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
             : new Grounds(this, reading, scale).Need(0, scale.StatusOf(found));
     }
 
-    private UnansweredNutrient Silent(SystemQuestion question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,

@@ -15,7 +15,7 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
         PrintedRow.FromRow
     );
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         var row = Rows.Value[(question.Crop.Row, question.SoilClass ?? SoilClass.Mineral, reading.Nutrient)];
         double rate = row.Equation.Rate(reading.Value);
@@ -42,7 +42,7 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
 
     private sealed class Grounds(
         NorthCarolinaSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         DomainReading reading,
         PrintedRow row,
         double rate

@@ -21,7 +21,7 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
     private static readonly Constant AcidPh = NutrientConstants.All.Find("OK-acid-pH");
     private static readonly Constant AcidBand = NutrientConstants.All.Find("OK-acid-band");
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         var row = question.Crop.Row == CropRow.Wheat ? CropRow.SmallGrain : question.Crop.Row;
         var points = Points.Value[(row, reading.Nutrient)];
@@ -39,13 +39,12 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
 
         internal DataStatus Status { get; } = Statuses.WeakestOf([.. printed.Select(p => p.Origin.Status)]);
 
-        internal ImmutableArray<Source> Sources =>
-            [.. printed.SelectMany(p => p.Origin.Sources).Distinct()];
+        internal ImmutableArray<Source> Sources => [.. printed.SelectMany(p => p.Origin.Sources).Distinct()];
     }
 
     private sealed class Grounds(
         RecommendationSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         DomainReading reading,
         CropRow row,
         PrintedPoints points

@@ -24,10 +24,10 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
 
     private RatingScale PotassiumScale => Scales[0];
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading) =>
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading) =>
         reading.Nutrient == PlantNutrient.Potash ? PotashBy(question, reading) : PhosphateBy(question, reading);
 
-    private protected override NutrientNeed? NeedOfCrop(SystemQuestion question)
+    private protected override NutrientNeed? NeedOfCrop(SystemRequest question)
     {
         if (!Has(question.Crop.Row, PlantNutrient.Phosphate))
         {
@@ -47,7 +47,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         };
     }
 
-    private SystemAnswer PotashBy(SystemQuestion question, DomainReading reading)
+    private SystemAnswer PotashBy(SystemRequest question, DomainReading reading)
     {
         string rating = PotassiumScale.ClassOf(reading.Value)!.Name;
         var cell = FirstCell(question.Crop.Row, null, rating)!;
@@ -82,7 +82,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         };
     }
 
-    private SystemAnswer PhosphateBy(SystemQuestion question, DomainReading reading)
+    private SystemAnswer PhosphateBy(SystemRequest question, DomainReading reading)
     {
         string? printed = question.Setting.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
         if (printed is null || FirstCell(question.Crop.Row, printed, null) is null)

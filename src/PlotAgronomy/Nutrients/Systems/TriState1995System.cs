@@ -30,7 +30,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         FactorPerCec.Status
     );
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         double? cec = question.CecPer100Grams;
@@ -67,7 +67,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         return Statuses.WeakestOf(critical.Status, PhosphateFactor.Status, printed.StatusOf(printed.ClassOf(reading.Value)!));
     }
 
-    private Grounds Phosphate(SystemQuestion question, DomainReading reading, Replacement replacement, RatingScale printed)
+    private Grounds Phosphate(SystemRequest question, DomainReading reading, Replacement replacement, RatingScale printed)
     {
         var critical = printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
         var levels = new Levels(critical, critical + PhosphateMaintenance, critical + PhosphateDrawdown, 0, printed);
@@ -79,7 +79,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         };
     }
 
-    private Grounds Potash(SystemQuestion question, DomainReading reading, Replacement replacement, double cec)
+    private Grounds Potash(SystemRequest question, DomainReading reading, Replacement replacement, double cec)
     {
         double critical = SystemMath.ByExchangeCapacity(LevelBase, LevelPerCec, cec);
         var levels = new Levels(critical, critical + PotashMaintenance, critical + PotashDrawdown, cec, null);
@@ -102,7 +102,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
 
     private sealed class Grounds(
         RecommendationSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         DomainReading reading,
         Replacement replacement,
         Levels levels,

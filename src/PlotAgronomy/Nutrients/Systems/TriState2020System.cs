@@ -12,7 +12,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
     private static readonly double CecLimit = NutrientConstants.All["TS-2020-K-cec-limit"];
     private static readonly Constant PotashExtra = NutrientConstants.All.Find("TS-2020-K-extra");
 
-    private protected override SystemAnswer Answer(SystemQuestion question, DomainReading reading)
+    private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         double? cec = question.CecPer100Grams;
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
@@ -56,7 +56,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
 
     private sealed class Grounds(
         RecommendationSystem system,
-        SystemQuestion question,
+        SystemRequest question,
         DomainReading reading,
         Replacement replacement,
         RatingScale scale,

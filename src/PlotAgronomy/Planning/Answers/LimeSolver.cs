@@ -11,7 +11,7 @@ namespace PlotAgronomy.Planning;
 /// counted.</summary>
 internal static class LimeSolver
 {
-    internal static LimeAnswer Solve(PlanContent plan, Blend blend, PurchasePlan? fertilizer)
+    internal static LimeAnswer Solve(PlanContent plan, Blend blend, Purchase? fertilizer)
     {
         var (target, wanted) = Aim(plan, blend.KindShares);
         double targetPh = plan.LimeMethod.ClosestTarget(wanted);
@@ -30,7 +30,7 @@ internal static class LimeSolver
             TargetPh = targetPh,
             Printed = printed,
             Check = printed?.Rate is { } rate
-                ? PrintedLimeCheck.Of(
+                ? PrintedLimeCheck.For(
                     rate,
                     plan.LimeMethod.NeedFor(plan.Report, plan.LimeMethod.ClosestTarget(rate.TargetPh), plan.EarlierLime)
                 )
@@ -87,7 +87,7 @@ internal static class LimeSolver
         bool withNitrogen
     ) =>
         LimeOrder.For(
-            new LimeOrderTerms
+            new LimeOrderRequest
             {
                 Rate = rate,
                 Material = offer.Material,
@@ -108,7 +108,7 @@ internal static class LimeSolver
     private static LimePlacement Placement(PlanContent plan) =>
         plan.Method == PlantingMethod.TilledAndPacked ? LimePlacement.WorkedIn : LimePlacement.Surface;
 
-    private static bool WithNitrogen(PlanContent plan, PurchasePlan? fertilizer) =>
+    private static bool WithNitrogen(PlanContent plan, Purchase? fertilizer) =>
         plan.LimeDate is { } limed
         && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and var days
         && days < LimingConstants.All["days-from-nitrogen"]
@@ -134,7 +134,7 @@ internal static class LimeSolver
         || limed > plan.PlantingDate
             ? null
             : LimeOutlook.For(
-                new LimeOutlookTerms
+                new LimeOutlookRequest
                 {
                     SoilPh = ph,
                     Rate = used,

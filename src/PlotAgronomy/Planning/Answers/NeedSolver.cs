@@ -8,7 +8,7 @@ namespace PlotAgronomy.Planning;
 internal static class NeedSolver
 {
     internal static PlotNeed Solve(PlanContent plan, Blend blend) =>
-        PlotNeed.Of(
+        PlotNeed.For(
             new PlotNeedRequest
             {
                 Report = plan.Report,
@@ -37,11 +37,11 @@ internal static class NeedSolver
             .. Rate(PlantNutrient.Phosphate, printed.Phosphate),
             .. Rate(PlantNutrient.Potash, printed.Potash),
         ];
-        return rates.Length == 0 ? null : PrintedRecommendation.Of(plan.Report.Laboratory, printed.Crop, rates);
+        return rates.Length == 0 ? null : PrintedRecommendation.FromRates(plan.Report.Laboratory, printed.Crop, rates);
     }
 
     private static IEnumerable<PrintedRate> Rate(PlantNutrient nutrient, ApplicationRate? rate) =>
-        rate is { } printed ? [PrintedRate.Of(nutrient, printed)] : [];
+        rate is { } printed ? [PrintedRate.FromRate(nutrient, printed)] : [];
 
     /// <summary>Only a legume that grew there before, or stands there, leaves nitrogen.</summary>
     private static LegumeCreditAnswer? Credit(PlanContent plan) =>

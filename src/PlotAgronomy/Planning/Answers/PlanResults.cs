@@ -18,10 +18,10 @@ internal sealed class PlanResults
 
     internal required LimeAnswer Lime { get; init; }
 
-    internal PurchasePlan? Fertilizer { get; init; }
+    internal Purchase? Fertilizer { get; init; }
 
     /// <summary>Runner-ups that really differ, with what they are.</summary>
-    internal ImmutableArray<(RunnerUp Is, PurchasePlan Plan)> FertilizerAlternatives { get; init; } = [];
+    internal ImmutableArray<(RunnerUp Is, Purchase Plan)> FertilizerAlternatives { get; init; } = [];
 
     internal required Blend Blend { get; init; }
 
@@ -31,7 +31,7 @@ internal sealed class PlanResults
 
     internal required ImmutableArray<SownKind> Sown { get; init; }
 
-    internal required SizeGroupPlan Groups { get; init; }
+    internal required SizeGrouping Groups { get; init; }
 
     internal required ImmutableArray<SowingPass> Passes { get; init; }
 }

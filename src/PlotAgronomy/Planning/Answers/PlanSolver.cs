@@ -25,7 +25,7 @@ internal static class PlanSolver
             FertilizerAlternatives = PurchaseSolver.Alternatives(plan, need, purchase),
             Blend = blend,
             Batch = batch,
-            Crowding = CrowdingReport.Of(blend, Standing(plan)),
+            Crowding = CrowdingReport.For(blend, Standing(plan)),
             Sown = sown,
             Groups = groups,
             Passes = passes,
@@ -40,7 +40,7 @@ internal static class PlanSolver
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {
         var lot = kind.Offer.Lot;
-        return BlendComponent.Of(kind.Kind, method) with
+        return BlendComponent.FromKind(kind.Kind, method) with
         {
             Purity = lot.Analysis.PureSeed,
             Viability = ViabilityRule.For(kind.Kind).Viable(lot.Analysis),
@@ -60,6 +60,6 @@ internal static class PlanSolver
     /// <summary>What stands there already counts in totals and groups.</summary>
     private static KindShare[] Standing(PlanContent plan) =>
         plan.Site is { CoverKind: { } kind, CoverShare: > 0 } && plan.Method != PlantingMethod.TilledAndPacked
-            ? [KindShare.Of(kind, plan.Site.CoverShare)]
+            ? [KindShare.FromShare(kind, plan.Site.CoverShare)]
             : [];
 }

@@ -8,31 +8,27 @@ namespace PlotAgronomy.Planning;
 /// <summary>The cheapest honest set of fertilizer on offer.</summary>
 internal static class PurchaseSolver
 {
-    internal static PurchasePlan? Solve(PlanContent plan, PlotNeed need) =>
+    internal static Purchase? Solve(PlanContent plan, PlotNeed need) =>
         plan.FertilizerOffers.IsEmpty || NeedsNothing(need)
             ? null
-            : FertilizerShelf.Of(plan.FertilizerOffers).Cheapest(need, plan.Site.Area, field: Field(plan));
+            : FertilizerShelf.FromProducts(plan.FertilizerOffers).Cheapest(need, plan.Site.Area, field: Field(plan));
 
     /// <summary>Runner-ups that meet every need and differ from the cheapest set.</summary>
-    internal static ImmutableArray<(RunnerUp Is, PurchasePlan Plan)> Alternatives(
-        PlanContent plan,
-        PlotNeed need,
-        PurchasePlan? cheapest
-    )
+    internal static ImmutableArray<(RunnerUp Is, Purchase Plan)> Alternatives(PlanContent plan, PlotNeed need, Purchase? cheapest)
     {
         if (cheapest is not { MeetsEveryNeed: true })
         {
             return [];
         }
 
-        var shelf = FertilizerShelf.Of(plan.FertilizerOffers);
+        var shelf = FertilizerShelf.FromProducts(plan.FertilizerOffers);
         var field = Field(plan);
-        var others = ImmutableArray.CreateBuilder<(RunnerUp Is, PurchasePlan Plan)>();
+        var others = ImmutableArray.CreateBuilder<(RunnerUp Is, Purchase Plan)>();
         Add(RunnerUp.NextCheapest, shelf.NextCheapest(need, plan.Site.Area, field: field));
         Add(RunnerUp.FewestProducts, shelf.FewestProducts(need, plan.Site.Area, field: field));
         return others.ToImmutable();
 
-        void Add(RunnerUp kind, PurchasePlan? other)
+        void Add(RunnerUp kind, Purchase? other)
         {
             if (
                 other is { MeetsEveryNeed: true }
@@ -45,7 +41,7 @@ internal static class PurchaseSolver
         }
     }
 
-    private static bool BuysTheSame(PurchasePlan one, PurchasePlan other) =>
+    private static bool BuysTheSame(Purchase one, Purchase other) =>
         one.Lines.Select(Bought).SequenceEqual(other.Lines.Select(Bought));
 
     /// <summary>A thousandth of a package more or less is the same purchase.</summary>

@@ -21,7 +21,7 @@ internal sealed class SowingPass
     internal required SowingWalk Walk { get; init; }
 
     /// <summary>Passes laid over the outline; null when only the area is known.</summary>
-    internal PassPlan? Layout { get; init; }
+    internal FieldPasses? Layout { get; init; }
 
     /// <summary>The measured run that comes closest, or null when none of the pass's kinds was run.</summary>
     internal SpreaderRun? Run { get; init; }

@@ -11,10 +11,7 @@ internal static class SowingPasses
     /// <summary>A walk over a field when no setting says otherwise (common practice); only the time depends on it.</summary>
     private static readonly Speed UsualWalk = Speed.FromMilesPerHour(2.5);
 
-    internal static (SizeGroupPlan Groups, ImmutableArray<SowingPass> Passes) Plan(
-        PlanContent plan,
-        ImmutableArray<SownKind> sown
-    )
+    internal static (SizeGrouping Groups, ImmutableArray<SowingPass> Passes) Plan(PlanContent plan, ImmutableArray<SownKind> sown)
     {
         var groups = SizeGroups.Arrange([.. sown.Select(Seed)]);
         return (
@@ -70,11 +67,11 @@ internal static class SowingPasses
         };
     }
 
-    private static PassPlan? Layout(PlanContent plan, ApplicationRate rate, Speed speed) =>
+    private static FieldPasses? Layout(PlanContent plan, ApplicationRate rate, Speed speed) =>
         plan.Site.Measured.Outline is { } outline
-            ? PassPlan.Lay(
+            ? FieldPasses.Lay(
                 outline,
-                new PassOptions
+                new FieldPassesRequest
                 {
                     Rate = rate,
                     Swath = plan.Spreader.Swath,

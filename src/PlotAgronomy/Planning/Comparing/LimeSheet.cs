@@ -13,7 +13,7 @@ internal static class LimeSheet
         var content = plan.Content;
         var (target, wanted) = LimeSolver.Aim(content, [.. content.Kinds.Select(k => k.Share)]);
         var sample = LimeSample.From(content.Report);
-        var comparison = LimeMethodComparison.Of(
+        var comparison = LimeMethodComparison.For(
             sample,
             targetPh ?? wanted,
             content.TillageDepth ?? content.LimeMethod.Depth,

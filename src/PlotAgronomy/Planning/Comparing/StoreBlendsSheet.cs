@@ -98,7 +98,7 @@ internal static class StoreBlendsSheet
             return sheet.Close();
         }
 
-        var order = BagOrder.Of(plain, plan.Site.Area);
+        var order = BagOrder.For(plain, plan.Site.Area);
         sheet.Say(
             $"To weigh out for {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand, each kind from the lot whose living "
                 + "pound is cheapest:"

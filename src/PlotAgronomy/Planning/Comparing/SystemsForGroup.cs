@@ -36,7 +36,7 @@ internal sealed class SystemsForGroup
             Nutrients.ToImmutableDictionary(
                 n => n,
                 n =>
-                    SystemComparison.Of(
+                    SystemComparison.For(
                         plan.Report,
                         s => group.CropFor(s, n),
                         plan.Setting,

@@ -13,29 +13,29 @@ public static class PlanReader
     /// <summary>Reads the text of a plan file.</summary>
     /// <param name="json">JSON text; comments and trailing commas are allowed.</param>
     /// <returns>The plan, or all mistakes with line, column and JSON path.</returns>
-    public static PlanReading Read(string json)
+    public static PlanReadResult Read(string json)
     {
         ArgumentNullException.ThrowIfNull(json);
         var root = PlanNodeReader.Read(json, out var notJson);
         if (root is null)
         {
-            return new PlanReading { Problems = [notJson!] };
+            return new PlanReadResult { Problems = [notJson!] };
         }
 
         var problems = new List<PlanProblem>();
         PlanShapeCheck.Check(root, PlanShapes.Plan, problems);
         var plan = root.Kind == PlanNodeKind.Object ? Plan(new PlanObject(root, problems)) : null;
         return problems.Count == 0
-            ? new PlanReading
+            ? new PlanReadResult
             {
                 Plan = new PlotPlan(plan ?? throw new InvalidOperationException("A plan without a mistake could not be read.")),
             }
-            : new PlanReading { Problems = [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)] };
+            : new PlanReadResult { Problems = [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)] };
     }
 
     private static PlanContent? Plan(PlanObject file)
     {
-        var currency = file.Text("currency") is { } code ? file.Try("currency", () => Currency.Of(code)) : null;
+        var currency = file.Text("currency") is { } code ? file.Try("currency", () => Currency.FromCode(code)) : null;
         var method = file.Choice("method", PlanVocabulary.PlantingMethods);
         var tillage = file.PositiveAmount<Length>("tillageDepth", Amounts.TryReadLength, l => l.Feet);
         double tooDeepInches = SoilConstants.All["treated-depth-high"];
@@ -50,31 +50,31 @@ public static class PlanReader
             );
         }
 
-        var site = file.Object("plot") is { } plot ? PlotSiteReading.Read(plot) : null;
+        var site = file.Object("plot") is { } plot ? PlotSiteReader.Read(plot) : null;
         var reportPart = file.Object("soilReport");
-        var report = reportPart is null ? null : SoilReportReading.Read(reportPart, site?.Texture);
-        var printed = reportPart is null ? null : PrintedAdviceReading.Read(reportPart);
+        var report = reportPart is null ? null : SoilReportReader.Read(reportPart, site?.Texture);
+        var printed = reportPart is null ? null : PrintedAdviceReader.Read(reportPart);
         var earlier = reportPart is null ? null : Earlier(reportPart);
         var materials = file.Object("materials");
-        var limes = materials?.Objects("lime").Select(LimeOfferReading.Read).OfType<LimeOffer>().ToImmutableArray() ?? [];
+        var limes = materials?.Objects("lime").Select(LimeOfferReader.Read).OfType<LimeOffer>().ToImmutableArray() ?? [];
         var fertilizers = materials
             ?.Objects("fertilizers")
-            .Select(FertilizerReading.Read)
+            .Select(FertilizerReader.Read)
             .OfType<Fertilizers.FertilizerProduct>()
             .ToImmutableArray()
             ?? [];
-        var lots = materials?.Objects("seedLots").Select(SeedOfferReading.Read).ToList() ?? [];
+        var lots = materials?.Objects("seedLots").Select(SeedOfferReader.Read).ToList() ?? [];
         var offers = lots.OfType<SeedOffer>().ToImmutableArray();
         var kinds = file.Object("growing") is { } growing
-            ? GrowingReading.Read(growing, offers, offers.Length == lots.Count, site?.CarriedOff == true, method)
+            ? GrowingReader.Read(growing, offers, offers.Length == lots.Count, site?.CarriedOff == true, method)
             : [];
         var bags = materials
             ?.Objects("storeBlends")
-            .Select(bag => StoreBlendReading.Read(bag, method))
+            .Select(bag => StoreBlendReader.Read(bag, method))
             .OfType<StoreBag>()
             .ToImmutableArray()
             ?? [];
-        var spreader = file.Object("spreader") is { } machine ? SpreaderReading.Read(machine) : null;
+        var spreader = file.Object("spreader") is { } machine ? SpreaderReader.Read(machine) : null;
         var methods = file.Object("methods");
         if (
             currency is null
@@ -104,7 +104,7 @@ public static class PlanReader
             EarlierLime = earlier,
             LimeMethod = limeMethod,
             NutrientSystem = system,
-            Setting = SoilFactsReading.Read(reportPart!),
+            Setting = SoilFactsReader.Read(reportPart!),
             LegumeCredit = methods.Chosen("legumeCredit", PlanVocabulary.LegumeCredits),
             StatedTargetPh = methods.Number("targetPh"),
             Kinds = kinds,
@@ -138,6 +138,8 @@ public static class PlanReader
             return null;
         }
 
-        return earlier.Try("rate", () => EarlierLime.Of(rate, (sampled.DayNumber - spread.DayNumber) / ExactUnits.DaysPerMonth));
+        return earlier.Try("rate", () =>
+            EarlierLime.FromRate(rate, (sampled.DayNumber - spread.DayNumber) / ExactUnits.DaysPerMonth)
+        );
     }
 }

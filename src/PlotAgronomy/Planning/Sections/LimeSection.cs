@@ -98,7 +98,7 @@ internal static class LimeSection
             $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{rest}",
             outlook
         );
-        string where = outlook.Terms.Placement == LimePlacement.Surface ? ", in the top inches only" : "";
+        string where = outlook.Request.Placement == LimePlacement.Surface ? ", in the top inches only" : "";
         sheet.Figure(
             "pH to expect on planting day",
             $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",

@@ -32,7 +32,7 @@ internal static class PassSection
                         + $"{Amounts.Print(layout.Turns, 0)} turns",
                     layout
                 );
-                string pace = pass.Setting is null ? $" at {Amounts.Print(layout.Options.Speed, "mph", 1)}" : "";
+                string pace = pass.Setting is null ? $" at {Amounts.Print(layout.Request.Speed, "mph", 1)}" : "";
                 sheet.Figure(
                     "walking distance",
                     $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{pace}",
@@ -69,5 +69,5 @@ internal static class PassSection
     }
 
     /// <summary>A compass direction only where the outline was walked; taped sides do not know north.</summary>
-    private static string Direction(PassPlan layout) => layout.Outline.Origin is null ? "" : $", towards {layout.Direction}";
+    private static string Direction(FieldPasses layout) => layout.Outline.Origin is null ? "" : $", towards {layout.Direction}";
 }

@@ -13,5 +13,5 @@ internal static class SourcesSection
     }
 
     private static string Superseded(Source source) =>
-        source.SupersededBy is null ? "" : $" (superseded by {source.SupersededBy})";
+        source.SupersededBy is null ? "" : $" (superseded by {source.SupersededBy.Id})";
 }

@@ -38,12 +38,7 @@ public sealed class SheetFigure : SheetBlock
 
     /// <summary>Gets the sources, each once.</summary>
     public ImmutableArray<Source> Sources =>
-        [
-            .. Results
-                .SelectMany(r => r.Sources)
-                .Concat(OwnLines.SelectMany(l => l.Origin?.Sources ?? []))
-                .Distinct(),
-        ];
+        [.. Results.SelectMany(r => r.Sources).Concat(OwnLines.SelectMany(l => l.Origin?.Sources ?? [])).Distinct()];
 
     /// <summary>Gets how well its numbers are known: the weakest status among its results and what they rest on.</summary>
     public DataStatus Status =>

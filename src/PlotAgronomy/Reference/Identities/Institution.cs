@@ -99,7 +99,7 @@ public sealed class Institution : IEquatable<Institution>
     /// <param name="name">Name as on the report; not blank.</param>
     /// <returns>The institution.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    public static Institution OfLaboratory(string name) =>
+    public static Institution FindLaboratory(string name) =>
         TryFind(Guard.NotBlank(name), out var listed, out _) ? listed : new Institution(name.Trim());
 
     /// <summary>Tells whether two are the same institution.</summary>
@@ -126,7 +126,8 @@ public sealed class Institution : IEquatable<Institution>
 
     /// <summary>Length of the longest of its names that a text holds as whole words; 0 when it holds none.</summary>
     internal int LongestNameIn(string text) =>
-        new[] { Name, FullName }.Concat(OtherNames)
+        new[] { Name, FullName }
+            .Concat(OtherNames)
             .Where(n => WholeWords.Hold(text, n))
             .Select(n => n.Length)
             .DefaultIfEmpty()

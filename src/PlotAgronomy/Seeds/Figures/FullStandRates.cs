@@ -95,5 +95,5 @@ public sealed class FullStandRates
     }
 
     private static PureLiveSeedRate Of(double poundsPerAcre, SowingMethod method) =>
-        PureLiveSeedRate.Of(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), method);
+        PureLiveSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), method);
 }

@@ -22,7 +22,7 @@ public sealed class KindEvidence
     /// <param name="detail">Where the user has it from, such as <c>count of 10 g from the lot</c>.</param>
     /// <returns>The evidence.</returns>
     /// <exception cref="ArgumentException">Blank text.</exception>
-    public static KindEvidence OfTheUser(string detail) =>
+    public static KindEvidence FromUser(string detail) =>
         new()
         {
             Sources = [],
@@ -56,8 +56,7 @@ public sealed class KindEvidence
 
     /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are
     /// not.</summary>
-    internal Finding? FindingFor(string figure) =>
-        Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, Sources) : null;
+    internal Finding? FindingFor(string figure) => Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, Sources) : null;
 
     private static int Doubt(Origin origin) =>
         origin.Status switch

@@ -97,5 +97,5 @@ public sealed class SeedCount
     }
 
     private static SeedCount Own(double seedsPerPound, string detail) =>
-        new(seedsPerPound, seedsPerPound, seedsPerPound, KindEvidence.OfTheUser(detail));
+        new(seedsPerPound, seedsPerPound, seedsPerPound, KindEvidence.FromUser(detail));
 }

@@ -47,7 +47,7 @@ public sealed class GerminationTest
     /// <param name="seeds">Seeds laid out; at least 1.</param>
     /// <returns>The test.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A count outside its range.</exception>
-    public static GerminationTest Of(int germinated, int seeds)
+    public static GerminationTest FromCount(int germinated, int seeds)
     {
         Guard.AtLeast(seeds, 1, "seeds");
         Guard.Between(germinated, 0, seeds, "seeds", nameof(germinated));

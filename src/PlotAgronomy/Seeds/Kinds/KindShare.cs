@@ -22,7 +22,7 @@ public sealed class KindShare
     /// <param name="shareOfFullStand">Share of a full stand; finite, at least 0.</param>
     /// <returns>The share.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static KindShare Of(CropKind kind, double shareOfFullStand)
+    public static KindShare FromShare(CropKind kind, double shareOfFullStand)
     {
         ArgumentNullException.ThrowIfNull(kind);
         return new(kind, Guard.AtLeast(shareOfFullStand, 0, "of a full stand"));

@@ -45,13 +45,7 @@ public sealed class InoculantNeed : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>
-        [
-            .. Worked
-                .SelectMany(f => f.Origin!.Sources)
-                .Concat(Within.Origin.Sources)
-                .Concat(Group.Evidence.Sources)
-                .Distinct(),
-        ];
+        [.. Worked.SelectMany(f => f.Origin!.Sources).Concat(Within.Origin.Sources).Concat(Group.Evidence.Sources).Distinct()];
 
     private static IEnumerable<Formula> Worked =>
         [

@@ -55,7 +55,7 @@ public sealed class LotValue
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
     /// <returns>The value.</returns>
     /// <exception cref="ArgumentException">The lot has no price, or nothing in it counts as alive.</exception>
-    public static LotValue Of(SeedLot lot, ViabilityRule? rule = null)
+    public static LotValue For(SeedLot lot, ViabilityRule? rule = null)
     {
         ArgumentNullException.ThrowIfNull(lot);
         decimal price = Guard.AtLeast(

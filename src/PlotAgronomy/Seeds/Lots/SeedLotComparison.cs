@@ -33,8 +33,7 @@ public sealed class SeedLotComparison : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources =>
-        [.. Cost.Origin!.Sources.Union(Ranked.SelectMany(r => r.Seeding.Sources))];
+    public ImmutableArray<Source> Sources => [.. Cost.Origin!.Sources.Union(Ranked.SelectMany(r => r.Seeding.Sources))];
 
     /// <summary>Ranks lots.</summary>
     /// <param name="lots">At least one lot with a price, all of one kind.</param>
@@ -118,7 +117,7 @@ public sealed class SeedLotComparison : IWorkedResult
         ViabilityRule? rule
     )
     {
-        var value = LotValue.Of(lot, rule);
+        var value = LotValue.For(lot, rule);
         var own = lot is { OwnSeedCount: { } count, Kind.SeedCount: { } usual }
             ? target * (usual.SeedsPerPound / count.SeedsPerPound)
             : target;

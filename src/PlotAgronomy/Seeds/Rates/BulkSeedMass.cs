@@ -21,7 +21,7 @@ public readonly record struct BulkSeedMass
     /// <param name="mass">Mass; finite, at least 0.</param>
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static BulkSeedMass Of(Mass mass) => new(SeedPounds.Of(mass));
+    public static BulkSeedMass FromMass(Mass mass) => new(SeedPounds.Of(mass));
 
     /// <summary>Creates a weight from pounds.</summary>
     /// <param name="pounds">lb of bulk seed; finite, at least 0.</param>

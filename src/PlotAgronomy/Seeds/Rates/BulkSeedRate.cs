@@ -25,7 +25,7 @@ public readonly record struct BulkSeedRate
     /// <param name="method">How it is sown.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
-    public static BulkSeedRate Of(ApplicationRate rate, SowingMethod method) => new(SownRate.Of(rate, method));
+    public static BulkSeedRate FromRate(ApplicationRate rate, SowingMethod method) => new(SownRate.Of(rate, method));
 
     /// <summary>A drilled rate.</summary>
     /// <param name="poundsPerAcre">lb of bulk seed per acre; finite, at least 0.</param>
@@ -45,7 +45,7 @@ public readonly record struct BulkSeedRate
     /// <param name="area">Area sown; finite, at least 0.</param>
     /// <returns>The mass.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public BulkSeedMass Over(Area area) => BulkSeedMass.Of(Rate.Over(area));
+    public BulkSeedMass Over(Area area) => BulkSeedMass.FromMass(Rate.Over(area));
 
     /// <summary>A multiple of the rate, sown the same way.</summary>
     /// <param name="rate">Rate.</param>

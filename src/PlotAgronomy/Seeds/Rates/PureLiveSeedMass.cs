@@ -21,7 +21,7 @@ public readonly record struct PureLiveSeedMass
     /// <param name="mass">Mass; finite, at least 0.</param>
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static PureLiveSeedMass Of(Mass mass) => new(SeedPounds.Of(mass));
+    public static PureLiveSeedMass FromMass(Mass mass) => new(SeedPounds.Of(mass));
 
     /// <summary>Creates a weight from pounds.</summary>
     /// <param name="pounds">lb of pure live seed; finite, at least 0.</param>

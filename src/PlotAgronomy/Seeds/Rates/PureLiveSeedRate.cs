@@ -25,7 +25,7 @@ public readonly record struct PureLiveSeedRate
     /// <param name="method">How it is sown.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
-    public static PureLiveSeedRate Of(ApplicationRate rate, SowingMethod method) => new(SownRate.Of(rate, method));
+    public static PureLiveSeedRate FromRate(ApplicationRate rate, SowingMethod method) => new(SownRate.Of(rate, method));
 
     /// <summary>A drilled rate.</summary>
     /// <param name="poundsPerAcre">lb of pure live seed per acre; finite, at least 0.</param>
@@ -45,7 +45,7 @@ public readonly record struct PureLiveSeedRate
     /// <param name="area">Area sown; finite, at least 0.</param>
     /// <returns>The mass.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public PureLiveSeedMass Over(Area area) => PureLiveSeedMass.Of(Rate.Over(area));
+    public PureLiveSeedMass Over(Area area) => PureLiveSeedMass.FromMass(Rate.Over(area));
 
     /// <summary>A multiple of the rate, sown the same way.</summary>
     /// <param name="rate">Rate.</param>

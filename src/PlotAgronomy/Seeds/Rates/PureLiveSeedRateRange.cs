@@ -16,7 +16,7 @@ public sealed class PureLiveSeedRateRange
     public PureLiveSeedRate High { get; }
 
     /// <summary>Gets the rate half way between, used where one number is needed.</summary>
-    public PureLiveSeedRate Middle => PureLiveSeedRate.Of((Low.Rate + High.Rate) * 0.5, Low.Method);
+    public PureLiveSeedRate Middle => PureLiveSeedRate.FromRate((Low.Rate + High.Rate) * 0.5, Low.Method);
 
     /// <summary>Gets how the seed is sown.</summary>
     public SowingMethod Method => Low.Method;
@@ -52,5 +52,5 @@ public sealed class PureLiveSeedRateRange
     }
 
     internal PureLiveSeedRateRange SownBy(SowingMethod method) =>
-        new(PureLiveSeedRate.Of(Low.Rate, method), PureLiveSeedRate.Of(High.Rate, method));
+        new(PureLiveSeedRate.FromRate(Low.Rate, method), PureLiveSeedRate.FromRate(High.Rate, method));
 }

@@ -54,7 +54,8 @@ public sealed class RateCheck : IWorkedResult
                     Amounts.Print(OverTop, 3),
                     ("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)),
                     ("highest published", Amounts.Print(Published.High.Rate, "lb/ac", 2))
-                ).From(Kind.Rates!.Evidence.Origin?.FirstSource),
+                )
+                .From(Kind.Rates!.Evidence.Origin?.FirstSource),
         ];
 
     private IEnumerable<Finding> Remarks()

@@ -29,7 +29,7 @@ public static class SeedDensity
     {
         ArgumentNullException.ThrowIfNull(count);
         Guard.AtLeast(liveSeedsPerSquareFoot, 0, "seeds per ft2");
-        return PureLiveSeedRate.Of(
+        return PureLiveSeedRate.FromRate(
             ApplicationRate.FromPoundsPerAcre(SeedMath.PoundsPerAcreForDensity(liveSeedsPerSquareFoot, count.SeedsPerPound)),
             method
         );

@@ -27,7 +27,7 @@ public static class SurfaceSowing
     /// <remarks>broadcast = drilled x factor.</remarks>
     public static PureLiveSeedRate BroadcastFrom(PureLiveSeedRate drilled, SeedbedCover cover) =>
         drilled.Method == SowingMethod.Drilled
-            ? PureLiveSeedRate.Of(drilled.Rate * FactorFor(cover), SowingMethod.Broadcast)
+            ? PureLiveSeedRate.FromRate(drilled.Rate * FactorFor(cover), SowingMethod.Broadcast)
             : throw new ArgumentException(
                 $"This is a {SowingMethods.InWords(drilled.Method)} rate already: the broadcast factor is applied once, to a "
                     + "drilled rate.",
@@ -43,8 +43,8 @@ public static class SurfaceSowing
     public static PureLiveSeedRateRange FrostSeededFrom(PureLiveSeedRate broadcast) =>
         broadcast.Method == SowingMethod.Broadcast
             ? PureLiveSeedRateRange.Between(
-                PureLiveSeedRate.Of(broadcast.Rate, SowingMethod.FrostSeeded),
-                PureLiveSeedRate.Of(broadcast.Rate * SeedConstants.All["frost-factor-high"], SowingMethod.FrostSeeded)
+                PureLiveSeedRate.FromRate(broadcast.Rate, SowingMethod.FrostSeeded),
+                PureLiveSeedRate.FromRate(broadcast.Rate * SeedConstants.All["frost-factor-high"], SowingMethod.FrostSeeded)
             )
             : throw new ArgumentException(
                 "Frost seeding starts from the broadcast rate of a prepared seedbed, not from a "

@@ -10,7 +10,7 @@ public static class SeedTagReader
     /// <param name="text">Text of the tag.</param>
     /// <param name="catalog">Kinds that can be named; null takes the published ones.</param>
     /// <returns>The reading; its tag is null when there are problems.</returns>
-    public static SeedTagReading Read(string text, KindCatalog? catalog = null)
+    public static SeedTagReadResult Read(string text, KindCatalog? catalog = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         var draft = new TagDraft(catalog ?? KindCatalog.Standard);

@@ -56,7 +56,7 @@ internal sealed class TagDraft(KindCatalog catalog)
         }
     }
 
-    internal SeedTagReading Finish()
+    internal SeedTagReadResult Finish()
     {
         var named = entries.Where(e => !e.IsEmpty).ToList();
         double coating = bag.GetValueOrDefault(TagPart.Coating);
@@ -87,7 +87,7 @@ internal sealed class TagDraft(KindCatalog catalog)
         var components = named.Select(e => e.Finish(named.Count == 1 ? coating : 0, findings, problems)).ToList();
         if (problems.Count > 0)
         {
-            return new SeedTagReading { Problems = [.. problems], OfReading = [.. findings] };
+            return new SeedTagReadResult { Problems = [.. problems], OfReading = [.. findings] };
         }
 
         var tag = new SeedTag
@@ -104,7 +104,7 @@ internal sealed class TagDraft(KindCatalog catalog)
             IsTreated = treated,
             IsPreinoculated = inoculated,
         };
-        return new SeedTagReading { Tag = tag, OfReading = [.. findings] };
+        return new SeedTagReadResult { Tag = tag, OfReading = [.. findings] };
     }
 
     private TagEntry Current => entries.Count > 0 ? entries[^1] : Begin();

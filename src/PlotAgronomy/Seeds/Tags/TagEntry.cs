@@ -109,7 +109,7 @@ internal sealed class TagEntry
                 Variety = Variety,
                 Origin = Origin,
                 TestMonth = Test,
-                Analysis = SeedAnalysis.Of(
+                Analysis = SeedAnalysis.FromFractions(
                     Fraction.FromPercent(pure),
                     Fraction.FromPercent(germination),
                     Fraction.FromPercent(hard),

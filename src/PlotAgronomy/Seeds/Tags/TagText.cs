@@ -98,7 +98,7 @@ internal static partial class TagText
             return line;
         }
 
-        test = TestMonth.Of(yearText.Length == 2 ? 2000 + year : year, month);
+        test = TestMonth.FromYearAndMonth(yearText.Length == 2 ? 2000 + year : year, month);
         assumption =
             yearText.Length == 2 || m.Groups["d"].Success || isBare
                 ? $"the date '{m.Groups["date"].Value.Trim()}' is taken as a test of {test}"

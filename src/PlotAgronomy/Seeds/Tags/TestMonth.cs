@@ -21,7 +21,7 @@ public readonly record struct TestMonth : IComparable<TestMonth>
     /// <param name="month">Month; from 1 to 12.</param>
     /// <returns>The month.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static TestMonth Of(int year, int month)
+    public static TestMonth FromYearAndMonth(int year, int month)
     {
         Guard.Between(year, 1900, 9990, "(a year of four digits)", nameof(year));
         Guard.Between(month, 1, 12, "(a month)", nameof(month));

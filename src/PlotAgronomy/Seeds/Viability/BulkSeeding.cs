@@ -55,7 +55,7 @@ public sealed class BulkSeeding : IWorkedResult
 
     /// <summary>Gets the equal-weight rate of a coated lot: the target's weight, taken straight from the bag. One trial series
     /// found equal stands at it (SEED-S49), so it is the lower bound; null for bare seed.</summary>
-    public BulkSeedRate? EqualWeightRate => analysis.Coating.Value > 0 ? BulkSeedRate.Of(Target.Rate, Target.Method) : null;
+    public BulkSeedRate? EqualWeightRate => analysis.Coating.Value > 0 ? BulkSeedRate.FromRate(Target.Rate, Target.Method) : null;
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
@@ -98,7 +98,7 @@ public sealed class BulkSeeding : IWorkedResult
     }
 
     private BulkSeedRate At(double pureLive) =>
-        BulkSeedRate.Of(
+        BulkSeedRate.FromRate(
             ApplicationRate.FromPoundsPerAcre(SeedMath.BulkPoundsPerAcre(Target.PoundsPerAcre, pureLive)),
             Target.Method
         );

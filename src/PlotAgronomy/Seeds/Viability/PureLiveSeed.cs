@@ -37,7 +37,7 @@ public static class PureLiveSeed
     /// <returns>The rate of pure live seed.</returns>
     /// <remarks>PLS rate = bulk x PLS.</remarks>
     public static PureLiveSeedRate Delivered(BulkSeedRate bulk, SeedAnalysis analysis, ViabilityRule rule) =>
-        PureLiveSeedRate.Of(bulk.Rate * PartOf(analysis, rule).Value, bulk.Method);
+        PureLiveSeedRate.FromRate(bulk.Rate * PartOf(analysis, rule).Value, bulk.Method);
 
     /// <summary>Pure live seed in a weight of bulk seed.</summary>
     /// <param name="bulk">Bulk seed.</param>

@@ -58,7 +58,7 @@ public sealed class SeedAnalysis
     /// <exception cref="ArgumentOutOfRangeException">No pure seed, no seeds tested, or parts above the whole: germination + hard
     /// + dormant above 100 % means that the germination printed is a total, and pure seed + coating above 100 % that the purity
     /// is that before coating.</exception>
-    public static SeedAnalysis Of(
+    public static SeedAnalysis FromFractions(
         Fraction pureSeed,
         Fraction germination,
         Fraction hardSeed = default,
@@ -111,7 +111,7 @@ public sealed class SeedAnalysis
         Fraction dormantSeed = default,
         int? seedsTested = null
     ) =>
-        Of(
+        FromFractions(
             Fraction.FromValue(purityBeforeCoating.Value * (1 - coating.Value)),
             germination,
             hardSeed,

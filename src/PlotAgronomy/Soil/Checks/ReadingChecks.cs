@@ -22,7 +22,7 @@ internal static class ReadingChecks
 
     internal static IEnumerable<Finding> Of(SoilReport report)
     {
-        var program = SoilProgram.Of(report);
+        var program = SoilProgram.For(report);
         foreach (var reading in report.Readings.Where(r => r.Analyte is not SoilAnalyte.SolubleSalts))
         {
             foreach (var finding in OfOne(reading, report, program))

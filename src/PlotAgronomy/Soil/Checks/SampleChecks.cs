@@ -31,7 +31,7 @@ internal static class SampleChecks
             yield return finding;
         }
 
-        if (SoilProgram.Of(report) is { SampledDepthInches: { } programDepth } program)
+        if (SoilProgram.For(report) is { SampledDepthInches: { } programDepth } program)
         {
             foreach (var finding in OfDepth(report, programDepth, program.Institution.Name))
             {

@@ -30,7 +30,7 @@ public static class SoilPlausibility
     /// <param name="typed">Number as typed; finite.</param>
     /// <returns>A finding when no soil has this pH; empty when it can be one.</returns>
     /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
-    public static ImmutableArray<Finding> OfTypedPh(double typed)
+    public static ImmutableArray<Finding> CheckTypedPh(double typed)
     {
         Guard.Finite(typed, "pH");
         return PhChecks.OfTyped(typed);
@@ -42,7 +42,7 @@ public static class SoilPlausibility
     /// <param name="method">Method in words.</param>
     /// <returns>A finding when they differ by more than an inch.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Depth not above 0, NaN or infinite.</exception>
-    public static ImmutableArray<Finding> OfDepth(SoilReport report, Length methodDepth, string method)
+    public static ImmutableArray<Finding> CheckDepth(SoilReport report, Length methodDepth, string method)
     {
         ArgumentNullException.ThrowIfNull(report);
         Guard.NotBlank(method);

@@ -66,7 +66,7 @@ public sealed class CationBalance : IWorkedResult
     /// <returns>The balance; without a capacity, and with a finding, when the report lacks the reading.</returns>
     /// <exception cref="ArgumentException">A cation's unit cannot be turned to the term's
     /// basis with what the report prints.</exception>
-    public static CationBalance Of(SoilReport report, AcidityTerm term)
+    public static CationBalance For(SoilReport report, AcidityTerm term)
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(term);
@@ -77,11 +77,11 @@ public sealed class CationBalance : IWorkedResult
     /// carries: two buffers show two capacities.</summary>
     /// <param name="report">Report.</param>
     /// <returns>One balance a term, in the order of <see cref="AcidityTerm.All"/>, without terms from memory, which
-    /// <see cref="Of"/> gives.</returns>
+    /// <see cref="For"/> gives.</returns>
     public static ImmutableArray<CationBalance> ByEveryTerm(SoilReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return [.. AcidityTerm.All.Where(t => t.Buffers.Any(b => report.FindBuffer(b) is not null)).Select(t => Of(report, t))];
+        return [.. AcidityTerm.All.Where(t => t.Buffers.Any(b => report.FindBuffer(b) is not null)).Select(t => For(report, t))];
     }
 
     /// <summary>Computes the balance from the acidity the laboratory printed.</summary>
@@ -192,8 +192,7 @@ public sealed class CationBalance : IWorkedResult
 
         return lines.ToImmutable();
 
-        void Add(WorkedLine line) =>
-            lines.Add(line.From(Term?.Origin));
+        void Add(WorkedLine line) => lines.Add(line.From(Term?.Origin));
     }
 
     private static WorkedLine SaturationLine(CationShare share, Fraction part, CationCharge capacity) =>

@@ -129,7 +129,7 @@ internal static class CationSumSteps
         CationRemarks remarks
     )
     {
-        var soil = SampledSoil.Of(report);
+        var soil = SampledSoil.For(report);
         bool byWeight = basis == CationChargeBasis.Per100Grams;
         var chargeUnit = byWeight
             ? SoilTestUnit.MilliequivalentsPer100Grams

@@ -134,7 +134,7 @@ public sealed class ExtractantConversion
         }
 
         double value = SoilUnitMath.ByOtherExtractant(reading.PrintedValue, Factor);
-        var converted = SoilReading.Of(Analyte, value, reading.Unit, To, reading.Form);
+        var converted = SoilReading.FromPrinted(Analyte, value, reading.Unit, To, reading.Form);
         var step = new ConversionStep(
             SoilFormulas.All["other-extractant"],
             "reading",

@@ -74,7 +74,7 @@ public sealed class SampledLayer
     /// <returns>The layer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, above 48 in, NaN or infinite.</exception>
     /// <remarks>lb/ac = ppm x 2 x depth / 6 2/3 in. Common practice.</remarks>
-    public static SampledLayer OfDepth(Length depth)
+    public static SampledLayer FromDepth(Length depth)
     {
         double inches = Inches(depth);
         return new(
@@ -100,7 +100,7 @@ public sealed class SampledLayer
         Inches(depth) >= SoilConstants.All["conventional-depth-low"]
         && Inches(depth) <= SoilConstants.All["conventional-depth-high"]
             ? FurrowSlice
-            : OfDepth(depth);
+            : FromDepth(depth);
 
     /// <summary>A layer whose bulk density was measured.</summary>
     /// <param name="depth">Depth; above 0, at most 48 in.</param>

@@ -21,7 +21,7 @@ public sealed class SampledSoil
     /// <summary>The soil as a report describes it: depth, W/V and exchange capacity as printed.</summary>
     /// <param name="report">Report.</param>
     /// <returns>The soil.</returns>
-    public static SampledSoil Of(SoilReport report)
+    public static SampledSoil For(SoilReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
         return new SampledSoil

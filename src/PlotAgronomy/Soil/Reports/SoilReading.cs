@@ -37,7 +37,7 @@ public sealed record SoilReading
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite value, or an undefined choice.</exception>
     /// <exception cref="ArgumentException">An oxide of a nutrient that is not reported as one.</exception>
-    public static SoilReading Of(
+    public static SoilReading FromPrinted(
         SoilAnalyte analyte,
         double printedValue,
         SoilTestUnit unit,

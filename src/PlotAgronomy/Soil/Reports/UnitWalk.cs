@@ -34,7 +34,7 @@ internal sealed class UnitWalk
         walk.Cross(BasisOf(reading.Unit), BasisOf(unit));
         walk.Close(unit);
         walk.ToForm(form);
-        var converted = SoilReading.Of(reading.Analyte, walk.amount, unit, reading.Extractant, form);
+        var converted = SoilReading.FromPrinted(reading.Analyte, walk.amount, unit, reading.Extractant, form);
         return new ReadingConversion(reading, converted, walk.steps.DrainToImmutable(), walk.facts.Remarks);
     }
 

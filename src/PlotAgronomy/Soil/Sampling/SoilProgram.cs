@@ -56,7 +56,7 @@ public sealed class SoilProgram
     /// <summary>The program of a report: the one it names, else its laboratory's.</summary>
     /// <param name="report">Report.</param>
     /// <returns>The program, or null when it is not in the table.</returns>
-    public static SoilProgram? Of(SoilReport report)
+    public static SoilProgram? For(SoilReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
         return FindIn(report.Program ?? report.Laboratory);

@@ -87,7 +87,7 @@ public sealed class CalibrationOutcome : IWorkedResult
     /// <returns>The outcome.</returns>
     /// <exception cref="ArgumentException">No run.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or a setting outside the table.</exception>
-    public static CalibrationOutcome Of(
+    public static CalibrationOutcome For(
         ApplicationRate wanted,
         Length swath,
         Speed pace,

@@ -24,7 +24,7 @@ public sealed class GatePoint
     /// <param name="flow">Measured flow; at least 0.</param>
     /// <returns>The point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static GatePoint Of(double setting, MassFlow flow)
+    public static GatePoint FromFlow(double setting, MassFlow flow)
     {
         double poundsPerMinute = flow.PoundsPerMinute;
         return new GatePoint(

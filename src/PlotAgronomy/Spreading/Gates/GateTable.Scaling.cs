@@ -69,7 +69,7 @@ public sealed partial class GateTable
     private GateTable First(string material, IEnumerable<(double Setting, double Flow)> points) =>
         new(
             Guard.NotBlank(material),
-            [.. points.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
+            [.. points.Select(p => GatePoint.FromFlow(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
             () =>
                 [
                     material == Material

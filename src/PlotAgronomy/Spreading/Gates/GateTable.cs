@@ -45,14 +45,14 @@ public sealed partial class GateTable
     /// <param name="points">Settings and flows, in any order; at least two different settings.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentException">A blank name, fewer than two settings, or flows that fall more than once.</exception>
-    public static GateTable Of(string material, IReadOnlyList<GatePoint> points)
+    public static GateTable FromPoints(string material, IReadOnlyList<GatePoint> points)
     {
         Guard.NotBlank(material);
         var (sorted, pooled) = GateMeasurements.Sorted(material, Guard.NotEmpty(points));
         return sorted.Count >= 2
             ? new GateTable(
                 material,
-                [.. sorted.Select(p => GatePoint.Of(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
+                [.. sorted.Select(p => GatePoint.FromFlow(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
                 () => pooled is null ? [] : [pooled()]
             )
             : throw new ArgumentException("A gate table needs at least two different settings.", nameof(points));

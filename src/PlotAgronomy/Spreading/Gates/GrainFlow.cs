@@ -34,7 +34,7 @@ public sealed class GrainFlow
     /// <param name="bulkDensity">Bulk density, as poured; above 0.</param>
     /// <returns>The material.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static GrainFlow Of(Length seedDiameter, Density bulkDensity)
+    public static GrainFlow For(Length seedDiameter, Density bulkDensity)
     {
         double centimeters = seedDiameter.Centimeters;
         double density = bulkDensity.GramsPerCubicCentimeter;

@@ -29,7 +29,7 @@ public sealed class OutletCheck : IWorkedResult
     /// <returns>The mean, and a finding for each outlet that is off.</returns>
     /// <exception cref="ArgumentException">Fewer than two outlets, or nothing caught.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static OutletCheck Of(IReadOnlyList<Mass> catches)
+    public static OutletCheck For(IReadOnlyList<Mass> catches)
     {
         var pounds = Guard.NotEmpty(catches).Select(c => Guard.AtLeast(c.Pounds, 0, "lb", nameof(catches))).ToList();
         double mean = pounds.Average();

@@ -43,7 +43,7 @@ public sealed class HopperKind
     /// <returns>The kind, with its mean bushel weight as density and its deepest planting depth.</returns>
     /// <exception cref="InvalidOperationException">The kind has no seed count.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static HopperKind Of(CropKind kind, Length? diameter = null)
+    public static HopperKind FromKind(CropKind kind, Length? diameter = null)
     {
         ArgumentNullException.ThrowIfNull(kind);
         var count = kind.RequireSeedCount();

@@ -34,7 +34,7 @@ public sealed class HopperShare
     /// <param name="plantsPerSeed">Part of the seeds that make a plant.</param>
     /// <returns>The share.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static HopperShare Of(HopperKind kind, Mass load, MassFlow flowAlone, Fraction plantsPerSeed)
+    public static HopperShare FromFlow(HopperKind kind, Mass load, MassFlow flowAlone, Fraction plantsPerSeed)
     {
         ArgumentNullException.ThrowIfNull(kind);
         double pounds = load.Pounds;

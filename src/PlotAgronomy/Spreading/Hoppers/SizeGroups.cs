@@ -20,7 +20,7 @@ public static class SizeGroups
     /// <param name="rule">Which kinds may share a pass.</param>
     /// <returns>The passes and the order of work.</returns>
     /// <exception cref="ArgumentException">No kind, or a kind without a density under the density rule.</exception>
-    public static SizeGroupPlan Arrange(IReadOnlyList<HopperKind> kinds, SizeRule rule = SizeRule.DiameterTwoToOne)
+    public static SizeGrouping Arrange(IReadOnlyList<HopperKind> kinds, SizeRule rule = SizeRule.DiameterTwoToOne)
     {
         Guard.NotEmpty(kinds);
         Guard.Defined(rule);
@@ -50,7 +50,7 @@ public static class SizeGroups
             .OrderByDescending(g => g.SownBeforeCovering)
             .ToImmutableArray();
 
-        return new SizeGroupPlan
+        return new SizeGrouping
         {
             Rule = rule,
             Groups = ordered,

@@ -7,11 +7,15 @@ namespace PlotAgronomy.Spreading;
 internal static class HopperLoads
 {
     /// <summary>Equal fillings, as few as the hopper allows.</summary>
-    internal static ImmutableArray<HopperLoad> Of(double lapPounds, ImmutableArray<SpreaderPass> passes, PassOptions options)
+    internal static ImmutableArray<HopperLoad> Of(
+        double lapPounds,
+        ImmutableArray<SpreaderPass> passes,
+        FieldPassesRequest request
+    )
     {
         double[] used = [lapPounds, .. passes.Select(p => p.Seed.Pounds)];
         double totalPounds = used.Sum();
-        int count = options.HopperPounds is { } hopper ? WholePackages.RoundUp(totalPounds / hopper) : 1;
+        int count = request.HopperPounds is { } hopper ? WholePackages.RoundUp(totalPounds / hopper) : 1;
         var loads = ImmutableArray.CreateBuilder<HopperLoad>(count);
         double before = 0;
         for (int i = 1; i <= count; i++)
@@ -25,7 +29,7 @@ internal static class HopperLoads
                 {
                     Number = i,
                     Mass = mass,
-                    Buckets = options.Bucket?.Count(mass),
+                    Buckets = request.Bucket?.Count(mass),
                     RunsOutInPass = i == count ? passes.Length : PassAt(used, before),
                 }
             );

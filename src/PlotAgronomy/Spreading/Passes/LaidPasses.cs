@@ -10,13 +10,13 @@ internal sealed class LaidPasses
     private readonly PassLayout? layout;
     private readonly double swathFeet;
 
-    private LaidPasses(ImmutableArray<PlotOutline> lap, double lapSquareFeet, PassLayout? layout, PassOptions options)
+    private LaidPasses(ImmutableArray<PlotOutline> lap, double lapSquareFeet, PassLayout? layout, FieldPassesRequest request)
     {
         Lap = lap;
         LapSquareFeet = lapSquareFeet;
         this.layout = layout;
-        swathFeet = options.SwathFeet;
-        double poundsPerFoot = SpacingFeet * options.PoundsPerSquareFoot;
+        swathFeet = request.SwathFeet;
+        double poundsPerFoot = SpacingFeet * request.PoundsPerSquareFoot;
         Passes = layout is null ? [] : [.. layout.Passes.Select((p, i) => Pass(i + 1, p, poundsPerFoot))];
     }
 
@@ -39,34 +39,34 @@ internal sealed class LaidPasses
 
     private double LengthFeet => layout?.LengthFeet ?? 0;
 
-    internal static LaidPasses Over(PlotOutline outline, PassOptions options)
+    internal static LaidPasses Over(PlotOutline outline, FieldPassesRequest request)
     {
-        double swathFeet = options.SwathFeet;
-        _ = options.PoundsPerAcre + options.MilesPerHour + options.TurnMinutes + options.RefillMinutes;
-        Limit(outline.Perimeter.Feet / 2 / swathFeet, "Swath", "strips", options);
+        double swathFeet = request.SwathFeet;
+        _ = request.PoundsPerAcre + request.MilesPerHour + request.TurnMinutes + request.RefillMinutes;
+        Limit(outline.Perimeter.Feet / 2 / swathFeet, "Swath", "strips", request);
         Limit(
-            options.PoundsPerAcre * outline.Area.Acres / (options.HopperPounds ?? double.PositiveInfinity),
+            request.PoundsPerAcre * outline.Area.Acres / (request.HopperPounds ?? double.PositiveInfinity),
             "HopperHolds",
             "fillings",
-            options
+            request
         );
-        var lap = options.HeadlandLap ? outline.Inset(Length.FromFeet(swathFeet / 2)).Parts : [];
+        var lap = request.HeadlandLap ? outline.Inset(Length.FromFeet(swathFeet / 2)).Parts : [];
         ImmutableArray<ImmutableArray<PlanePoint>> rings = lap.IsEmpty
             ? [outline.Corners]
             : [.. outline.Inset(Length.FromFeet(swathFeet)).Parts.Select(p => p.Corners)];
         double lapSquareFeet = lap.IsEmpty ? 0 : outline.Area.SquareFeet - rings.Sum(r => LandMath.SignedSquareFeet(r.AsSpan()));
-        var first = lap.IsEmpty ? options.FirstPass : FirstPassPlacement.HalfSpacingInside;
-        return new(lap, lapSquareFeet, rings.IsEmpty ? null : Layout(outline, rings, options, first), options);
+        var first = lap.IsEmpty ? request.FirstPass : FirstPassPlacement.HalfSpacingInside;
+        return new(lap, lapSquareFeet, rings.IsEmpty ? null : Layout(outline, rings, request, first), request);
     }
 
-    private static void Limit(double count, string property, string what, PassOptions options)
+    private static void Limit(double count, string property, string what, FieldPassesRequest request)
     {
         double most = SpreadingConstants.All["most-strips"];
         if (count > most)
         {
             throw new ArgumentException(
                 FormattableString.Invariant($"{property}: more than {most} {what} on this plot; is its unit right?"),
-                nameof(options)
+                nameof(request)
             );
         }
     }
@@ -74,12 +74,12 @@ internal sealed class LaidPasses
     private static PassLayout Layout(
         PlotOutline outline,
         ImmutableArray<ImmutableArray<PlanePoint>> rings,
-        PassOptions options,
+        FieldPassesRequest request,
         FirstPassPlacement first
     ) =>
-        options.Along is { } along
-            ? PassLayout.Along((450 - along.Degrees) % 360, rings, options.SwathFeet, first)
-            : PassLayout.FewestTurns(outline.Corners, rings, options.SwathFeet, first);
+        request.Along is { } along
+            ? PassLayout.Along((450 - along.Degrees) % 360, rings, request.SwathFeet, first)
+            : PassLayout.FewestTurns(outline.Corners, rings, request.SwathFeet, first);
 
     private static SpreaderPass Pass(int number, (int Strip, PlanePoint Start, PlanePoint End) pass, double poundsPerFoot)
     {

@@ -27,7 +27,7 @@ public sealed class MeasuredBucket
     /// <returns>The bucket.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>mass = volume x bulk density. Bulk density varies by several percent between lots: weighing is better.</remarks>
-    public static MeasuredBucket OfVolume(Volume volume, Density bulkDensity)
+    public static MeasuredBucket FromVolume(Volume volume, Density bulkDensity)
     {
         double cubicFeet = volume.CubicFeet;
         double poundsPerCubicFoot = bulkDensity.PoundsPerCubicFoot;

@@ -7,15 +7,19 @@ namespace PlotAgronomy.Spreading;
 /// <summary>What is worth saying of passes laid over a plot.</summary>
 internal static class PassFindings
 {
-    internal static IEnumerable<Finding> Of(PlotOutline outline, PassOptions options, LaidPasses laid, double outsideShare) =>
-        outline.Findings.Concat(OfLap(outline, options, laid)).Concat(OfPasses(options, laid, outsideShare));
+    internal static IEnumerable<Finding> Of(
+        PlotOutline outline,
+        FieldPassesRequest request,
+        LaidPasses laid,
+        double outsideShare
+    ) => outline.Findings.Concat(OfLap(outline, request, laid)).Concat(OfPasses(request, laid, outsideShare));
 
-    private static IEnumerable<Finding> OfLap(PlotOutline outline, PassOptions options, LaidPasses laid)
+    private static IEnumerable<Finding> OfLap(PlotOutline outline, FieldPassesRequest request, LaidPasses laid)
     {
-        double swathFeet = options.SwathFeet,
+        double swathFeet = request.SwathFeet,
             spacingFeet = laid.SpacingFeet;
         var lap = laid.Lap;
-        if (options.HeadlandLap && lap.IsEmpty)
+        if (request.HeadlandLap && lap.IsEmpty)
         {
             yield return FindingCatalog.Create(SpreadingCodes.LapNoRoom, ("swath", Amounts.Print(swathFeet, 2)));
         }
@@ -68,9 +72,9 @@ internal static class PassFindings
     private static IEnumerable<(PlanePoint From, PlanePoint To)> Sides(PlotOutline ring) =>
         ring.Corners.Select((corner, i) => (corner, ring.Corners[(i + 1) % ring.Corners.Length]));
 
-    private static IEnumerable<Finding> OfPasses(PassOptions options, LaidPasses laid, double outsideShare)
+    private static IEnumerable<Finding> OfPasses(FieldPassesRequest request, LaidPasses laid, double outsideShare)
     {
-        double swathFeet = options.SwathFeet,
+        double swathFeet = request.SwathFeet,
             spacingFeet = laid.SpacingFeet;
         if (Tolerance.IsAbove(swathFeet, spacingFeet))
         {
@@ -104,7 +108,7 @@ internal static class PassFindings
             );
         }
 
-        if (options.FirstPass == FirstPassPlacement.OnEdge && laid.Lap.IsEmpty)
+        if (request.FirstPass == FirstPassPlacement.OnEdge && laid.Lap.IsEmpty)
         {
             yield return FindingCatalog.Create(SpreadingCodes.FirstPassOnEdge);
         }

@@ -29,7 +29,7 @@ internal sealed class PassLayout
     internal double LengthFeet { get; }
 
     internal static int StripCount(double widthFeet, double swathFeet) =>
-        Math.Max(1, (int)Tolerance.Ceiling(widthFeet / swathFeet));
+        Math.Max(1, (int)Tolerance.Ceiling(SpreaderMath.SwathsAcross(widthFeet, swathFeet)));
 
     internal static PassLayout Along(
         double alongDegrees,

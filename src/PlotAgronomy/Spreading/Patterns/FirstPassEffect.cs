@@ -42,7 +42,7 @@ public sealed class FirstPassEffect : IWorkedResult
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>Passes run at a, a + S, a + 2 S ... from the edge, a = S / 2 or 0, all seen the same way. Rate at x = sum of p(x
     /// - path) over (total / S).</remarks>
-    public static FirstPassEffect Of(SpreadPattern pattern, Length swath, FirstPassPlacement placement)
+    public static FirstPassEffect For(SpreadPattern pattern, Length swath, FirstPassPlacement placement)
     {
         ArgumentNullException.ThrowIfNull(pattern);
         Guard.Defined(placement);

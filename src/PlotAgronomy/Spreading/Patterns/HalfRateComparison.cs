@@ -42,8 +42,8 @@ public sealed class HalfRateComparison : IWorkedResult
     public static HalfRateComparison For(SpreadPattern pattern, Length swath, DrivingMethod driving)
     {
         double feet = swath.Feet;
-        var full = OverlappedPattern.Of(pattern, swath, driving);
-        var half = OverlappedPattern.Of(pattern, Length.FromFeet(feet / 2), driving);
+        var full = OverlappedPattern.For(pattern, swath, driving);
+        var half = OverlappedPattern.For(pattern, Length.FromFeet(feet / 2), driving);
         return new()
         {
             FullRate = full,

@@ -84,7 +84,7 @@ public sealed class OverlappedPattern : IWorkedResult
     /// <param name="driving">How passes follow each other.</param>
     /// <returns>The overlapped pattern with both coefficients of variation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static OverlappedPattern Of(SpreadPattern pattern, Length swath, DrivingMethod driving)
+    public static OverlappedPattern For(SpreadPattern pattern, Length swath, DrivingMethod driving)
     {
         ArgumentNullException.ThrowIfNull(pattern);
         Guard.Defined(driving);

@@ -146,7 +146,7 @@ public sealed class SwathAdvice : IWorkedResult
 
     private static double Cv(SpreadPattern pattern, double swathFeet, DrivingMethod driving, CvConvention convention)
     {
-        var overlapped = OverlappedPattern.Of(pattern, Length.FromFeet(swathFeet), driving);
+        var overlapped = OverlappedPattern.For(pattern, Length.FromFeet(swathFeet), driving);
         return convention == CvConvention.Sample ? overlapped.SampleCvPercent : overlapped.PopulationCvPercent;
     }
 

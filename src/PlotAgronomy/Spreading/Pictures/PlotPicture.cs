@@ -22,7 +22,7 @@ public static class PlotPicture
     /// <summary>Draws a plan.</summary>
     /// <param name="plan">Plan.</param>
     /// <returns>The text of an SVG file.</returns>
-    public static string Draw(PassPlan plan)
+    public static string Draw(FieldPasses plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var corners = plan.Outline.Corners.Concat(plan.Passes.SelectMany(p => new[] { p.Start, p.End })).ToList();
@@ -48,7 +48,7 @@ public static class PlotPicture
         return sheet.Finish();
     }
 
-    private static string Summary(PassPlan plan)
+    private static string Summary(FieldPasses plan)
     {
         string pass = plan.Passes.Length == 1 ? "pass" : "passes";
         string passes = plan.Passes.IsEmpty
@@ -59,7 +59,7 @@ public static class PlotPicture
         return $"{Amounts.Print(plan.Outline.Area, decimals: 2)}; {passes}{lap}; path {Amounts.Print(plan.Path, decimals: 0)}";
     }
 
-    private static void DrawGround(SvgSheet sheet, PassPlan plan, Func<PlanePoint, (double X, double Y)> at)
+    private static void DrawGround(SvgSheet sheet, FieldPasses plan, Func<PlanePoint, (double X, double Y)> at)
     {
         double half = plan.Spacing.Feet / 2;
         foreach (var pass in plan.Passes.Where(p => p.Strip % 2 == 1))
@@ -82,7 +82,7 @@ public static class PlotPicture
         {
             sheet.Ring(
                 plan.Outline.Corners.Select(at),
-                plan.Outline.Inset(plan.Options.Swath).Parts.Select(p => p.Corners.Select(at)),
+                plan.Outline.Inset(plan.Request.Swath).Parts.Select(p => p.Corners.Select(at)),
                 LapGrey
             );
         }
@@ -95,7 +95,12 @@ public static class PlotPicture
         sheet.Polygon(plan.Outline.Corners.Select(at), thickness: 2.4);
     }
 
-    private static void DrawPasses(SvgSheet sheet, PassPlan plan, Func<PlanePoint, (double X, double Y)> at, double pixelsPerFoot)
+    private static void DrawPasses(
+        SvgSheet sheet,
+        FieldPasses plan,
+        Func<PlanePoint, (double X, double Y)> at,
+        double pixelsPerFoot
+    )
     {
         int every = (plan.Passes.Length + MostNumbers - 1) / MostNumbers;
         double spacingPixels = plan.Spacing.Feet * pixelsPerFoot;
@@ -131,7 +136,7 @@ public static class PlotPicture
         }
     }
 
-    private static void DrawLegend(SvgSheet sheet, PassPlan plan, double y, double pixelsPerFoot)
+    private static void DrawLegend(SvgSheet sheet, FieldPasses plan, double y, double pixelsPerFoot)
     {
         double feet = SvgSheet.RoundLength(200 / pixelsPerFoot);
         sheet.ScaleBar(Margin, y, feet * pixelsPerFoot, "0", Amounts.Print(Length.FromFeet(feet), decimals: 1));

@@ -59,7 +59,7 @@ public sealed class SowingProgress : IWorkedResult
     /// <returns>How it goes.</returns>
     /// <exception cref="ArgumentException">No reading, or readings that contradict each other, the load or the plot.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static SowingProgress After(Mass loaded, Area plot, IReadOnlyList<HopperReading> readings)
+    public static SowingProgress After(Mass loaded, Area plot, IReadOnlyList<HopperCheck> readings)
     {
         double load = loaded.Pounds;
         double acres = plot.Acres;
@@ -141,7 +141,7 @@ public sealed class SowingProgress : IWorkedResult
                 : ImmutableArray<WorkedLine>.Empty,
         ];
 
-    private static List<(double Pounds, double Acres)> Cut(IReadOnlyList<HopperReading> readings, double load, double acres)
+    private static List<(double Pounds, double Acres)> Cut(IReadOnlyList<HopperCheck> readings, double load, double acres)
     {
         var stretches = new List<(double, double)>();
         double left = load;
@@ -172,7 +172,7 @@ public sealed class SowingProgress : IWorkedResult
             : Math.Sqrt(stretches.Sum(s => s.Acres * Math.Pow((s.Pounds / s.Acres) - mean, 2)) / ground) / mean * 100;
     }
 
-    private static IEnumerable<Finding> FindingsFor(double load, double acres, HopperReading last, double? now, double? needed)
+    private static IEnumerable<Finding> FindingsFor(double load, double acres, HopperCheck last, double? now, double? needed)
     {
         if (needed is null)
         {

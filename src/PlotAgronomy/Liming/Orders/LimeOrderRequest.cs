@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Soil;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>What turns a lime rate into an order: the plot, the material, how it is put on, and what is there already.</summary>
+public sealed class LimeOrderRequest
+{
+    /// <summary>Gets the rate with its four labels, by a method or as printed.</summary>
+    public required LimeRate Rate { get; init; }
+
+    /// <summary>Gets the material to buy.</summary>
+    public required LimingMaterial Material { get; init; }
+
+    /// <summary>Gets the area; above 0.</summary>
+    public required Area Area { get; init; }
+
+    /// <summary>Gets where the lime goes.</summary>
+    public LimePlacement Placement { get; init; }
+
+    /// <summary>Gets the depth really worked; null takes the depth of the rate, or of the institution's surface rule.</summary>
+    public Length? WorkedDepth { get; init; }
+
+    /// <summary>Gets lime from before the sample that is still at work; leave it out when the rate already has it taken
+    /// off.</summary>
+    public EarlierLime? EarlierLime { get; init; }
+
+    /// <summary>Gets the soil class, for the credit of earlier lime.</summary>
+    public SoilClass SoilClass { get; init; }
+
+    /// <summary>Gets the soil report, to say whether the soil asks for dolomite; null leaves that out.</summary>
+    public SoilReport? Report { get; init; }
+
+    /// <summary>Gets a value indicating whether urea or an ammonium fertilizer goes on at the same time.</summary>
+    public bool WithUreaOrAmmonium { get; init; }
+
+    /// <summary>Gets what has gone on the plot against this rate since the sample was taken.</summary>
+    public ImmutableArray<LimeApplication> AlreadyApplied { get; init; } = [];
+
+    /// <summary>Gets a rounding of the product rate; null keeps it exact.</summary>
+    public LimeRounding? Rounding { get; init; }
+
+    /// <summary>Gets the most of the product to put on at once, as the report prints it; null takes the institution's
+    /// rule.</summary>
+    public ApplicationRate? MostAtOnce { get; init; }
+
+    /// <summary>Gets the months between dressings, at least 1; null takes the institution's rule, else 12.</summary>
+    public int? MonthsBetween { get; init; }
+
+    /// <summary>Gets the day of the first dressing, or null.</summary>
+    public DateOnly? FirstDressingOn { get; init; }
+
+    /// <summary>Gets the mass of a bag; null for lime bought in bulk.</summary>
+    public Mass? Bag { get; init; }
+
+    /// <summary>Gets the price of a bag in the one currency of the plan; at least 0.</summary>
+    public decimal? PricePerBag { get; init; }
+
+    /// <summary>Gets the price of a ton in bulk in the one currency of the plan; at least 0.</summary>
+    public decimal? PricePerTon { get; init; }
+}

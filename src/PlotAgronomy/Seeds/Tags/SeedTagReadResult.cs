@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>What was read from the text of a tag.</summary>
+public sealed class SeedTagReadResult
+{
+    /// <summary>Gets the tag; null when it names no kind, or a line that matters could not be read.</summary>
+    public SeedTag? Tag { get; init; }
+
+    /// <summary>Gets what could not be read and must be mended, in words.</summary>
+    public ImmutableArray<string> Problems { get; init; } = [];
+
+    /// <summary>Gets every assumption made, what the parts say together, and lines left aside; most serious first.</summary>
+    public ImmutableArray<Finding> Findings => Finding.InOrder(OfReading.Concat(Tag?.Check() ?? []));
+
+    /// <summary>What was assumed or left aside on the way.</summary>
+    internal ImmutableArray<Finding> OfReading { get; init; } = [];
+}
