@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Blends;
 

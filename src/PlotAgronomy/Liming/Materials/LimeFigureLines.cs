@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Liming;
 
 /// <summary>How a material's figure in an index was reckoned; no line where its label states the figure itself.</summary>

@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Liming;
 
 /// <summary>How far apart the answers of several methods are on their common basis.</summary>

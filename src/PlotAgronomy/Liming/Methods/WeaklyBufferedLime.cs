@@ -75,10 +75,10 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     public LimeRate FirstDressing => Labelled(LimeSums.FirstDressing(FirstTons, AdviceHighTons), LimeBasis.GroundLimestone);
 
     /// <summary>Gets the most to put on at once.</summary>
-    public ApplicationRate MostAtOnce => ApplicationRate.FromShortTonsPerAcre(CapTons);
+    public ApplicationRate MostAtOnce { get; } = ApplicationRate.FromShortTonsPerAcre(CapTons);
 
     /// <summary>Gets the months within which to test again.</summary>
-    public int RetestWithinMonths => (int)LimingConstants.All["weak-retest-months"];
+    public int RetestWithinMonths { get; } = (int)LimingConstants.All["weak-retest-months"];
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsInTurn());

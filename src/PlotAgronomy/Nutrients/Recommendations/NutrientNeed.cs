@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;

@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a build-up system puts back for what leaves the plot: nothing for a browsed plot.</summary>

@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a rule's run came to: the numbers, and what the reason is made of.</summary>

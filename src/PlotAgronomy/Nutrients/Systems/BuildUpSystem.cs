@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What the build-up systems share: raise below a level, put back what leaves, stop above a limit.</summary>

@@ -1,7 +1,6 @@
 using PlotAgronomy.Blends;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 

@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Planning;
 
 /// <summary>The publications behind the sheet.</summary>

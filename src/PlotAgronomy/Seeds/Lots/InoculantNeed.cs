@@ -37,7 +37,7 @@ public sealed class InoculantNeed : IWorkedResult
     public Mass Water => OnSeed("sticker-water");
 
     /// <summary>Gets the time within which to plant.</summary>
-    public TimeSpan PlantWithin => TimeSpan.FromHours(Within.Value);
+    public TimeSpan PlantWithin { get; } = TimeSpan.FromHours(Within.Value);
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>
