@@ -4,11 +4,10 @@ using System.Text.RegularExpressions;
 namespace PlotAgronomy.Record;
 
 /// <summary>Differences that were wanted, each with its cause; <c>*</c> stands for any text.</summary>
-/// <remarks>A value may be <c>gone</c>, <c>new</c> or <c>changed</c>; a row allows one of the three.</remarks>
+/// <remarks>A value may be <c>gone</c> or <c>changed</c>; a row allows one of the two.</remarks>
 internal sealed class AllowedDifferences
 {
     private const string Gone = "gone";
-    private const string New = "new";
     private const string Changed = "changed";
 
     private readonly List<(Regex Case, Regex Meaning, string What, string Cause)> all;
@@ -40,16 +39,11 @@ internal sealed class AllowedDifferences
         return false;
     }
 
-    private static string What(string word) => word is Gone or New or Changed
+    private static string What(string word) => word is Gone or Changed
         ? word
-        : throw new InvalidDataException($"'{word}' is none of {Gone}, {New} and {Changed}.");
+        : throw new InvalidDataException($"'{word}' is neither {Gone} nor {Changed}.");
 
-    private static string WhatHappened(Difference difference) => difference switch
-    {
-        { New: null } => Gone,
-        { Old: null } => New,
-        _ => Changed,
-    };
+    private static string WhatHappened(Difference difference) => difference.New is null ? Gone : Changed;
 
     private static Regex Pattern(string pattern) =>
         new($@"\A{Regex.Escape(pattern).Replace(@"\*", ".*", StringComparison.Ordinal)}\z",

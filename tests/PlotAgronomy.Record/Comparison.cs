@@ -11,6 +11,9 @@ internal sealed class Comparison
 
     internal int Renamed { get; private set; }
 
+    /// <summary>Gets how many values the record has no word of, such as an input that a result now keeps.</summary>
+    internal int Added { get; private set; }
+
     internal int Cases { get; private set; }
 
     internal static Comparison Of(IEnumerable<RecordedRow> old, IEnumerable<RecordedRow> now)
@@ -68,17 +71,16 @@ internal sealed class Comparison
             }
             else
             {
-                differences.Add(Added(name, added[a++]));
+                Added++;
+                a++;
             }
         }
 
         differences.AddRange(gone.Skip(g).Select(r => Gone(name, r)));
-        differences.AddRange(added.Skip(a).Select(r => Added(name, r)));
+        Added += added.Count - a;
     }
 
     private static Difference Gone(string name, RecordedRow row) => new(name, row.Meaning, row.Value, null);
-
-    private static Difference Added(string name, RecordedRow row) => new(name, row.Meaning, null, row.Value);
 
     private static List<RecordedRow> InOrder(IEnumerable<RecordedRow> rows) => [.. rows.Order(ByValue)];
 

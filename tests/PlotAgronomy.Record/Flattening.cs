@@ -11,7 +11,7 @@ internal sealed partial class Flattening
     private const int DeepestLevel = 4;
 
     private static readonly string[] Skipped =
-        ["Text", "Formula", "Numbers", "Label", "Locator", "Source", "Sources", "Origin", "Status"];
+        ["Text", "Formula", "Numbers", "Label", "Locator", "Source", "Sources", "Status"];
 
     private readonly List<(string Meaning, string Value)> rows = [];
     private readonly HashSet<object> seen = new(ReferenceEqualityComparer.Instance);
@@ -32,6 +32,11 @@ internal sealed partial class Flattening
 
     private void Lay(string meaning, object? value, int level)
     {
+        if (value is Origin or Source)
+        {
+            return;
+        }
+
         if (RecordedWord.TryOf(value, out string word))
         {
             rows.Add((meaning, word));

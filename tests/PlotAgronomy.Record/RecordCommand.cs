@@ -63,7 +63,7 @@ internal static class RecordCommand
             var comparison = Comparison.Of(old.Where(counts), now.Where(counts));
             var unwanted = comparison.Differences.Where(d => !allowed.Covers(d)).ToList();
             output.WriteLine($"{part.Name}: {comparison.Cases} cases, {comparison.Equal} values equal, "
-                + $"{comparison.Renamed} meanings renamed, "
+                + $"{comparison.Renamed} meanings renamed, {comparison.Added} values more, "
                 + $"{comparison.Differences.Count - unwanted.Count} differences allowed, {unwanted.Count} differences");
             left.AddRange(unwanted);
         }

@@ -1,6 +1,6 @@
-using PlotAgronomy.Reference;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 using UnitsNet;
 using static PlotAgronomy.Record.Sums.Given;
 
@@ -176,12 +176,20 @@ internal static class FertilizersSums
         });
     }
 
+    private static string SeedRowCropWords(SeedRowCrop crop) => crop switch
+    {
+        SeedRowCrop.SmallSeededLegumes => "small-seeded legumes",
+        SeedRowCrop.DryBean => "dry bean",
+        SeedRowCrop.GrainSorghum => "grain sorghum",
+        _ => crop.ToString().ToLowerInvariant(),
+    };
+
     private static void SeedRow(Recorder recorder)
     {
         int row = 0;
         foreach (var limit in SeedPlacedLimit.All)
         {
-            string name = $"seed row limit {++row}, {limit.Crop}";
+            string name = $"seed row limit {++row}, {SeedRowCropWords(limit.Crop)}";
             recorder.Add(name, "", limit);
             foreach (double inches in new[] { 7.5, 15, 20, 30, 40 })
             {

@@ -1,5 +1,5 @@
-using PlotAgronomy.Reference;
 using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Tests.Support;
 
 namespace PlotAgronomy.Tests.Fertilizers;

@@ -27,7 +27,7 @@ public class ComparisonSheetsTests
         Assert.NotEmpty(sheet.Figures);
         Assert.Equal(sheet.Figures.Length, sheet.Figures.Select(f => f.Code).Distinct(StringComparer.OrdinalIgnoreCase).Count());
         Assert.All(sheet.Figures.SelectMany(f => f.Sources), source => Assert.Contains(source, sheet.Sources));
-        Assert.All(sheet.Findings, f => Assert.True(sheet.Sources.Contains(f.Source)));
+        Assert.All(sheet.Findings, f => Assert.Contains(f.Source, sheet.Sources));
         Assert.All(sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetTable>(), t => Assert.All(t.Rows, r => Assert.Equal(t.Columns.Length, r.Cells.Length)));
     }
 

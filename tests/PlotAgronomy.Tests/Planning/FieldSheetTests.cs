@@ -24,7 +24,7 @@ public class FieldSheetTests
     {
         var sheet = Sheet(demo);
         Assert.All(sheet.Figures.SelectMany(f => f.Sources), source => Assert.Contains(source, sheet.Sources));
-        Assert.All(sheet.Findings, f => Assert.True(sheet.Sources.Contains(f.Source)));
+        Assert.All(sheet.Findings, f => Assert.Contains(f.Source, sheet.Sources));
     }
 
     [Theory, MemberData(nameof(Demos))]

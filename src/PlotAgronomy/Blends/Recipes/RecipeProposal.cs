@@ -41,8 +41,8 @@ public sealed class RecipeProposal : IWorkedResult
     /// <returns>The proposal.</returns>
     /// <exception cref="ArgumentException">No lot, a least total above the greatest, or a smallest share above the
     /// largest.</exception>
-    /// <remarks>Shares of a full stand are chosen in steps; among all choices of steps that meet the request the cheapest is found
-    /// exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and
+    /// <remarks>Shares of a full stand are chosen in steps; among all choices of steps that meet the request the cheapest is
+    /// found exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and
     /// <see cref="Recipe.CostInPackages"/>
     /// stands beside it: another recipe may be cheaper in whole packages.</remarks>
     public static RecipeProposal Find(RecipeRequest request, IReadOnlyList<SeedLot> lots)

@@ -6,9 +6,11 @@ namespace PlotAgronomy;
 public sealed class Source
 {
     private readonly string? supersededBy;
+    private readonly Func<string, Source> find;
 
-    internal Source(CsvRow row)
+    internal Source(CsvRow row, Func<string, Source> find)
     {
+        this.find = find;
         Id = row.Text("id");
         Title = row.Text("title");
         Publisher = row.Text("publisher");
@@ -30,7 +32,7 @@ public sealed class Source
     public string Edition { get; }
 
     /// <summary>Gets the source that replaces this one, or null when it is current.</summary>
-    public Source? SupersededBy => supersededBy is null ? null : SourceCatalog.Find(supersededBy);
+    public Source? SupersededBy => supersededBy is null ? null : find(supersededBy);
 
     internal SourceKind Kind { get; }
 

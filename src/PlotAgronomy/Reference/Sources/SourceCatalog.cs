@@ -6,7 +6,7 @@ namespace PlotAgronomy.Reference;
 /// <summary>Every source named beside a number in this library.</summary>
 public static class SourceCatalog
 {
-    private static readonly Table<Source> Table = new("Reference/Data/sources.csv", row => new Source(row));
+    private static readonly Table<Source> Table = new("Reference/Data/sources.csv", row => new Source(row, Find));
     private static readonly Catalog<Source> Catalog = new("source", () => Table.Rows, s => s.Id);
 
     /// <summary>Gets the version of the reference data; it changes whenever a published number in the tables does.</summary>

@@ -46,25 +46,6 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
-    /// <summary>The source of the row, where it can have one only.</summary>
-    internal Source Source(string column = "source_id") => Source(column, Text(column));
-
-    internal Source? SourceOrNull(string column) => TextOrNull(column) is { } id ? Source(column, id) : null;
-
-    /// <summary>The sources of the row.</summary>
-    internal ImmutableArray<Source> Sources() => [.. Text("source_id").Split(';').Select(id => Source("source_id", id))];
-
-    /// <summary>Where the row's numbers stand; only a number that was read must have a place in its publication.</summary>
-    internal Origin Origin()
-    {
-        var status = Status();
-        return new(Sources(), status == DataStatus.Read ? Text("locator") : TextOrNull("locator") ?? "", status);
-    }
-
-    /// <summary>None where source, locator and status are all left empty.</summary>
-    internal Origin? OriginOrNull() =>
-        (TextOrNull("source_id") ?? TextOrNull("locator") ?? TextOrNull("status")) is null ? null : Origin();
-
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
 
     internal T Choice<T>(string column, string word)
@@ -72,9 +53,6 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
         EnumCells<T>.ByWord.TryGetValue(word, out var value)
             ? value
             : throw Problem(column, $"expected one of {string.Join(", ", EnumCells<T>.Words)}, found '{word}'");
-
-    private Source Source(string column, string id) =>
-        SourceCatalog.TryFind(id, out var source, out string problem) ? source : throw Problem(column, problem);
 
     private string Raw(string column) => fields[table.IndexOf(column, line)];
 
