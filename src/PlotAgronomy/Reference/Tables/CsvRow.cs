@@ -46,6 +46,19 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
+    /// <summary>Ids of the sources, place and status, or none where all three are left empty; only a number that was read must
+    /// have a place in its publication.</summary>
+    internal (string SourceIds, string Locator, DataStatus Status)? OriginCells()
+    {
+        if ((TextOrNull("source_id") ?? TextOrNull("locator") ?? TextOrNull("status")) is null)
+        {
+            return null;
+        }
+
+        var status = Status();
+        return (Text("source_id"), status == DataStatus.Read ? Text("locator") : TextOrNull("locator") ?? "", status);
+    }
+
     internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
 
     internal T Choice<T>(string column, string word)
