@@ -49,7 +49,7 @@ public abstract class RecommendationSystem
     /// <summary>Gets the standing of its numbers as a whole; a single answer may stand better.</summary>
     public DataStatus Status => Record.Status;
 
-    /// <summary>Gets the ids of its sources.</summary>
+    /// <summary>Gets its sources.</summary>
     public ImmutableArray<Source> Sources => Record.Sources;
 
     /// <summary>Gets the tests and crop rows it was made for.</summary>
