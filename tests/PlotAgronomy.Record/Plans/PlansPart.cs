@@ -61,7 +61,7 @@ internal sealed class PlansPart : ICheckedPart
             kinds.UnionWith(plan.Kinds.Select(k => k.Kind.Id));
         }
 
-        var unsown = Seeds.KindCatalog.Standard.Kinds.Where(k => k.SeedCount is not null && !kinds.Contains(k.Id));
+        var unsown = KindCatalog.Standard.Kinds.Where(k => k.SeedCount is not null && !kinds.Contains(k.Id));
         var missing = use.Missing().Concat(unsown.Select(k => $"kind {k.Id}")).ToList();
         if (missing.Count > 0)
         {

@@ -39,7 +39,6 @@ public class PlotPlanTests
     [Theory]
     [InlineData(0)]
     [InlineData(24)]
-    [InlineData(double.NaN)]
     public void Ground_is_worked_above_0_and_less_than_24_inches_deep(double inches)
     {
         var refused = Assert.Throws<ArgumentOutOfRangeException>(() => Demo with { TillageDepth = Length.FromInches(inches) });

@@ -73,13 +73,7 @@ internal static class LimeSolver
         offer.Material.Neutralizes
         && (rate.Basis.Figure is not { } figure || offer.Material.TryFigureIn(figure.Index, out _, out _));
 
-    private static LimeOrder Order(
-        PlotPlan plan,
-        LimeRate rate,
-        LimeOffer offer,
-        WeaklyBufferedLime? weak,
-        bool withNitrogen
-    ) =>
+    private static LimeOrder Order(PlotPlan plan, LimeRate rate, LimeOffer offer, WeaklyBufferedLime? weak, bool withNitrogen) =>
         LimeOrder.For(
             new LimeOrderRequest
             {

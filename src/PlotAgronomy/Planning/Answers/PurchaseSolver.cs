@@ -66,7 +66,5 @@ internal static class PurchaseSolver
         };
 
     internal static IEnumerable<Finding> FindingsFor(PlotPlan plan, FertilizerAnswer fertilizer) =>
-        plan.FertilizerOffers.IsEmpty && fertilizer.IsNeeded
-            ? [FindingCatalog.Create(PlanningCodes.NoFertilizerOffered)]
-            : [];
+        plan.FertilizerOffers.IsEmpty && fertilizer.IsNeeded ? [FindingCatalog.Create(PlanningCodes.NoFertilizerOffered)] : [];
 }

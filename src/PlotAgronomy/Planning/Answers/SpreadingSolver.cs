@@ -21,12 +21,7 @@ internal static class SpreadingSolver
             [
                 .. groups.Groups.Select(
                     (group, i) =>
-                        Pass(
-                            plan,
-                            group,
-                            i + 1,
-                            [.. sown.Where(s => group.Kinds.Any(k => k.Name == s.Planned.Kind.ShortName))]
-                        )
+                        Pass(plan, group, i + 1, [.. sown.Where(s => group.Kinds.Any(k => k.Name == s.Planned.Kind.ShortName))])
                 ),
             ],
         };
@@ -112,11 +107,7 @@ internal static class SpreadingSolver
         {
             if (pass.Run is { } run && pass.Kinds.Length > 1)
             {
-                yield return FindingCatalog.Create(
-                    PlanningCodes.SwathRun,
-                    ("kinds", pass.Names),
-                    ("kind", run.Kind.ShortName)
-                );
+                yield return FindingCatalog.Create(PlanningCodes.SwathRun, ("kinds", pass.Names), ("kind", run.Kind.ShortName));
             }
 
             if (plan.Spreader.Hopper is Volume hopper && MayOverflow(pass, hopper))

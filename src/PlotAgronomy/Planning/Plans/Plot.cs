@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Text;
 using PlotAgronomy.Land;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
@@ -83,4 +84,11 @@ public sealed record Plot
     /// <summary>The name and the area.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Name}, {Amounts.Print(Area, "ac", 3)}";
+
+    /// <summary>Written here because the compiler's own would print a quantity in the words of the culture.</summary>
+    private bool PrintMembers(StringBuilder text)
+    {
+        text.Append(ToString());
+        return true;
+    }
 }

@@ -11,10 +11,7 @@ internal static class SeedLotsSheet
         var sowable = plan.KindsInSeveralLots.Where(k => k.Rates?.For(plan.SowingMethod) is not null).ToList();
         var ranked = sowable
             .Select(k =>
-                SeedLotComparison.Rank(
-                    [.. plan.SeedOffers.Where(o => o.Lot.Kind.Id == k.Id).Select(o => o.Lot)],
-                    Stand(plan, k)
-                )
+                SeedLotComparison.Rank([.. plan.SeedOffers.Where(o => o.Lot.Kind.Id == k.Id).Select(o => o.Lot)], Stand(plan, k))
             )
             .ToList();
         return SheetEnding.Close(

@@ -41,9 +41,7 @@ internal static class FertilizerSection
 
         if (answers.Fertilizer.Purchase is not { } purchase)
         {
-            sheet.Say(
-                answers.Fertilizer.IsNeeded ? "No fertilizer is on offer in the plan." : "No fertilizer is needed."
-            );
+            sheet.Say(answers.Fertilizer.IsNeeded ? "No fertilizer is on offer in the plan." : "No fertilizer is needed.");
             return sheet.Close();
         }
 

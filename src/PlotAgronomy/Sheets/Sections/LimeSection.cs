@@ -63,11 +63,7 @@ internal static class LimeSection
                     + $"{Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
                 order
             );
-            sheet.Figure(
-                "buy",
-                $"{Bought(lime.Offer, order)}, {plan.Currency.Print(order.Cost ?? 0)}",
-                order
-            );
+            sheet.Figure("buy", $"{Bought(lime.Offer, order)}, {plan.Currency.Print(order.Cost ?? 0)}", order);
             if (order.Dressings.Length > 1)
             {
                 sheet.Step(order.Dressings.Select(d => $"{Day(d)}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"));

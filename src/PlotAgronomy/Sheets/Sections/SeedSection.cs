@@ -41,7 +41,11 @@ internal static class SeedSection
                 + "published full rates)",
             answers.Seed.Crowding
         );
-        sheet.Figure("live seeds, all kinds", $"{Amounts.Print(answers.Seed.Blend.LiveSeedsPerSquareFoot, 1)} per ft2", answers.Seed.Blend);
+        sheet.Figure(
+            "live seeds, all kinds",
+            $"{Amounts.Print(answers.Seed.Blend.LiveSeedsPerSquareFoot, 1)} per ft2",
+            answers.Seed.Blend
+        );
         sheet.Figure("seed in all", SheetText.Weight(answers.Seed.Batch.Total.ToMass()), answers.Seed.Blend);
         foreach (var sown in answers.Seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {

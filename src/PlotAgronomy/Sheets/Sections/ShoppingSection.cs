@@ -42,11 +42,7 @@ internal static class ShoppingSection
 
         sheet.Table(["item", "packages", "cost"], rows);
         sheet.RestsOn([.. answers.Lime.RestsOn, answers.Need, answers.Seed.Blend]);
-        sheet.Figure(
-            "all together",
-            plan.Currency.Print(answers.TotalCost),
-            answers.TotalCostLine
-        );
+        sheet.Figure("all together", plan.Currency.Print(answers.TotalCost), answers.TotalCostLine);
         return sheet.Close();
     }
 }
