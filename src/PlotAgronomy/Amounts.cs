@@ -208,6 +208,16 @@ public static partial class Amounts
     /// <returns>Text such as <c>85 %</c>.</returns>
     public static string Print(Fraction value, int? decimals = null) => Percents.Print(value.Percent, "%", decimals);
 
+    /// <summary>A weight for a scale: pounds from 10 lb on with one decimal, from 1 lb with two, below that ounces and
+    /// grams.</summary>
+    internal static string PrintForScale(Mass mass)
+    {
+        double pounds = mass.Pounds;
+        return pounds >= 10 ? Print(mass, "lb", 1)
+            : pounds >= 1 ? Print(mass, "lb", 2)
+            : $"{Print(mass, "oz", 1)} ({Print(mass, "g", 0)})";
+    }
+
     /// <summary>Prints a pure number, rounding to nearest.</summary>
     /// <param name="number">Number.</param>
     /// <param name="decimals">Most decimals to show.</param>

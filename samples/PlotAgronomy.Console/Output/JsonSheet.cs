@@ -1,5 +1,5 @@
 using System.Text.Json;
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Sample.Output;
 

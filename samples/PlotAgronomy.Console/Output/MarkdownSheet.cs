@@ -1,5 +1,5 @@
 using System.Globalization;
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Sample.Output;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 using Spectre.Console;
 
 namespace PlotAgronomy.Sample.Output;

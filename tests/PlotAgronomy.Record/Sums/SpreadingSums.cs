@@ -70,7 +70,7 @@ internal static class SpreadingSums
         recorder.Call("spreading: the walk of a stated area, pace unknown",
             () => SowingWalk.For(PerAcre(8), Acres(0.62), Feet(15)));
         recorder.Call("spreading: the walk of a measured plot",
-            () => SowingWalk.For(PerAcre(8), Land.PlotArea.FromRectangle(Feet(208.7), Feet(120)), Feet(15), Mph(3)));
+            () => SowingWalk.For(PerAcre(8), PlotArea.FromRectangle(Feet(208.7), Feet(120)), Feet(15), Mph(3)));
     }
 
     private static void Gates(Recorder recorder)
@@ -190,7 +190,7 @@ internal static class SpreadingSums
     private static void Hoppers(Recorder recorder)
     {
         recorder.Call("hopper kind", () => OatSeed);
-        foreach (var kind in Seeds.KindCatalog.Standard.Kinds)
+        foreach (var kind in KindCatalog.Standard.Kinds)
         {
             recorder.Call($"kind {kind.Id}: in a hopper", () => HopperKind.FromKind(kind));
         }

@@ -13,7 +13,7 @@ public class LimeOrderTests
     public void A_plot_is_limed_by_score_depth_and_bag()
     {
         // Constructed from EM 9585 (Oregon State University, 2025): 2.1 ton/ac at 6 inches; 4 inches worked; score 92.
-        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.2, PlotAgronomy.Soil.SoilBuffer.Sikora, 6.4), 6.4);
+        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.2, PlotAgronomy.SoilBuffer.Sikora, 6.4), 6.4);
         var order = LimeOrder.For(new LimeOrderRequest
         {
             Rate = need.Rate!,
@@ -45,7 +45,7 @@ public class LimeOrderTests
     public void No_till_by_the_tri_state_rule_takes_half_the_table()
     {
         // Tri-state E-2567 (1995): 0-4 inch basis, half of 4.72; 4.72 x 0.90/0.80 for a lime of 80 %.
-        var need = LimeMethod.Find("tri-state-1995-smp").NeedFor(Report(5.5, PlotAgronomy.Soil.SoilBuffer.Smp, 6.4), 6.5);
+        var need = LimeMethod.Find("tri-state-1995-smp").NeedFor(Report(5.5, PlotAgronomy.SoilBuffer.Smp, 6.4), 6.5);
         var basis = LimingMaterial.FromBasis(LimeBasis.AgLimeNeutralizingValue90);
         Assert.Equal(2.36, LimeOrder.For(new LimeOrderRequest { Rate = need.Rate!, Material = basis, Area = Area.FromAcres(1), Placement = LimePlacement.Surface }).ProductRate.ShortTonsPerAcre, 1e-9);
         var eighty = LimingMaterial.FromAnalysis("lime of 80 %", LimingForm.GroundLimestone, 80);
@@ -189,7 +189,7 @@ public class LimeOrderTests
     public void Iowas_no_till_rate_is_for_the_top_inches()
     {
         // Crop Advantage Series (Iowa State, 2019): sample and lime 2-3 inches; 3,880.3 lb at 6 inches is half of that at 3.
-        var need = LimeMethod.Find("iowa-pm1688-equation").NeedFor(Report(5.2, PlotAgronomy.Soil.SoilBuffer.Smp, 6.35), 6.5);
+        var need = LimeMethod.Find("iowa-pm1688-equation").NeedFor(Report(5.2, PlotAgronomy.SoilBuffer.Smp, 6.35), 6.5);
         LimeOrder Order(LimePlacement placement, double? worked) => LimeOrder.For(new LimeOrderRequest { Rate = need.Rate!, Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Placement = placement, WorkedDepth = worked is { } w ? Length.FromInches(w) : null });
         Assert.Equal(3880.3 / 2, Order(LimePlacement.Surface, null).Product.Pounds, 0.05);
         Assert.Equal(2586.8, Order(LimePlacement.WorkedIn, 4).Product.Pounds, 0.05);

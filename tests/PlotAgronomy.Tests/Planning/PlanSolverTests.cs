@@ -1,4 +1,3 @@
-using PlotAgronomy.Planning;
 using PlotAgronomy.Tests.SampleConsole;
 
 namespace PlotAgronomy.Tests.Planning;
@@ -9,17 +8,17 @@ public class PlanSolverTests
     private const int Calls = 50;
     private const int MostBytes = 1_300_000;
 
-    private static PlanContent Demo => PlanReader.Read(File.ReadAllText(ConsoleTests.Data("frost-seeding.json"))).Plan!.Content;
+    private static PlotPlan Demo => PlanFile.Read(File.ReadAllText(ConsoleTests.Data("frost-seeding.json"))).Plan!;
 
     [Fact]
     public void A_solved_plan_without_text_allocates_little()
     {
         var plan = Demo;
-        var results = PlanSolver.Solve(plan);
+        var results = plan.Solve();
         long before = GC.GetAllocatedBytesForCurrentThread();
         for (int i = 0; i < Calls; i++)
         {
-            results = PlanSolver.Solve(plan);
+            results = plan.Solve();
         }
 
         long each = (GC.GetAllocatedBytesForCurrentThread() - before) / Calls;
@@ -30,7 +29,7 @@ public class PlanSolverTests
     [Fact]
     public void What_is_to_be_said_is_said_anew_each_time_it_is_asked_for()
     {
-        var results = PlanSolver.Solve(Demo);
+        var results = Demo.Solve();
         Assert.Equal(results.Lime.Findings.Select(f => f.Text), results.Lime.Findings.Select(f => f.Text));
         Assert.Equal(results.ReportFindings.Select(f => f.Text), results.ReportFindings.Select(f => f.Text));
         Assert.EndsWith(".", results.Lime.TargetReason, StringComparison.Ordinal);

@@ -1,7 +1,8 @@
+using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
-namespace PlotAgronomy.Land;
+namespace PlotAgronomy;
 
 /// <content>Areas inside outlines.</content>
 public sealed partial class PlotArea

@@ -1,8 +1,9 @@
 using System.Globalization;
+using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
-namespace PlotAgronomy.Land;
+namespace PlotAgronomy;
 
 /// <content>Areas from measured lengths. Formulas of plane geometry.</content>
 public sealed partial class PlotArea

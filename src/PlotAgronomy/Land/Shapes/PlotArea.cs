@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
-namespace PlotAgronomy.Land;
+namespace PlotAgronomy;
 
 /// <summary>How much ground a plot has, how that was found and how sure it is.</summary>
 public sealed partial class PlotArea : IWorkedResult

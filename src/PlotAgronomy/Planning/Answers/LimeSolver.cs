@@ -10,7 +10,7 @@ namespace PlotAgronomy.Planning;
 /// counted.</summary>
 internal static class LimeSolver
 {
-    internal static LimeAnswer Solve(PlanContent plan, Blend blend, Purchase? fertilizer)
+    internal static LimeAnswer Solve(PlotPlan plan, Blend blend, Purchase? fertilizer)
     {
         var (target, wanted) = Aim(plan, blend.KindShares);
         double targetPh = plan.LimeMethod.ClosestTarget(wanted);
@@ -22,9 +22,8 @@ internal static class LimeSolver
             : null;
         var used = printed is not null ? printed.Rate : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
         var (offer, order) = CheapestOrder(plan, used, weak, WithNitrogen(plan, fertilizer));
-        return new LimeAnswer
+        return new LimeAnswer(plan)
         {
-            Plan = plan,
             Target = target,
             TargetPh = targetPh,
             Printed = printed,
@@ -45,7 +44,7 @@ internal static class LimeSolver
 
     /// <summary>The pH the plan aims at before a method takes its own closest: stated, asked for by a kind, or the method's
     /// lowest.</summary>
-    internal static (LimeTarget Target, double Ph) Aim(PlanContent plan, IReadOnlyList<KindShare> kinds)
+    internal static (LimeTarget Target, double Ph) Aim(PlotPlan plan, IReadOnlyList<KindShare> kinds)
     {
         var target = LimeTarget.ForBlend(kinds, plan.LimeMethod.Institution, plan.Report.SoilClass ?? SoilClass.Mineral);
         return (
@@ -56,12 +55,8 @@ internal static class LimeSolver
         );
     }
 
-    /// <summary>What the figures on lime rest on: the target, and the rate that was used.</summary>
-    internal static IWorkedResult?[] Basis(LimeAnswer lime) =>
-        [lime.Target, lime.Printed is { } printed ? printed : lime.Computed];
-
     private static (LimeOffer? Offer, LimeOrder? Order) CheapestOrder(
-        PlanContent plan,
+        PlotPlan plan,
         LimeRate? used,
         WeaklyBufferedLime? weak,
         bool withNitrogen
@@ -78,19 +73,13 @@ internal static class LimeSolver
         offer.Material.Neutralizes
         && (rate.Basis.Figure is not { } figure || offer.Material.TryFigureIn(figure.Index, out _, out _));
 
-    private static LimeOrder Order(
-        PlanContent plan,
-        LimeRate rate,
-        LimeOffer offer,
-        WeaklyBufferedLime? weak,
-        bool withNitrogen
-    ) =>
+    private static LimeOrder Order(PlotPlan plan, LimeRate rate, LimeOffer offer, WeaklyBufferedLime? weak, bool withNitrogen) =>
         LimeOrder.For(
             new LimeOrderRequest
             {
                 Rate = rate,
                 Material = offer.Material,
-                Area = plan.Site.Area,
+                Area = plan.Plot.Area,
                 Placement = Placement(plan),
                 WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
                 SoilClass = plan.Report.SoilClass ?? SoilClass.Mineral,
@@ -100,14 +89,15 @@ internal static class LimeSolver
                 MostAtOnce = weak?.FirstDressing.OfBasis,
                 FirstDressingOn = plan.LimeDate,
                 Bag = offer.Bag,
-                PricePerBag = offer.Price,
+                PricePerBag = offer.Bag is null ? null : offer.Price,
+                PricePerTon = offer.Bag is null ? offer.Price : null,
             }
         );
 
-    private static LimePlacement Placement(PlanContent plan) =>
+    private static LimePlacement Placement(PlotPlan plan) =>
         plan.Method == PlantingMethod.TilledAndPacked ? LimePlacement.WorkedIn : LimePlacement.Surface;
 
-    private static bool WithNitrogen(PlanContent plan, Purchase? fertilizer) =>
+    private static bool WithNitrogen(PlotPlan plan, Purchase? fertilizer) =>
         plan.LimeDate is { } limed
         && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and var days
         && days < LimingConstants.All["days-from-nitrogen"]
@@ -119,7 +109,7 @@ internal static class LimeSolver
     /// <summary>On weakly buffered soil (<paramref name="range"/>) the first dressing is only a part of what the rule asks
     /// for.</summary>
     private static LimeOutlook? Outlook(
-        PlanContent plan,
+        PlotPlan plan,
         LimeRate? used,
         LimeOffer? offer,
         LimeOrder? order,
@@ -147,7 +137,7 @@ internal static class LimeSolver
                     LimedOn = limed,
                     PlantingOn = plan.PlantingDate,
                     Kinds = [.. plan.Kinds.Select(k => k.Kind)],
-                    Texture = plan.Site.Texture,
+                    Texture = plan.Plot.Texture,
                     ExchangeCapacity = plan.Report.PrintedExchangeCapacity,
                 }
             );

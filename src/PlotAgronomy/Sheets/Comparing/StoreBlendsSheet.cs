@@ -1,0 +1,155 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Blends;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>A store's blend beside the nearest blend from plain lots.</summary>
+internal static class StoreBlendsSheet
+{
+    internal static FieldSheet Write(PlotPlan plan)
+    {
+        ImmutableArray<SeedLot> lots = [.. plan.SeedOffers.Select(o => o.Lot)];
+        var compared = plan.StoreBlends.Select(bag => BagOrPlainSeed.Compare(bag, plan.SowingMethod, lots)).ToList();
+        return SheetEnding.Close(
+            $"{plan.Plot.Name}: bag or plain seed",
+            [
+                .. compared.SelectMany(
+                    (c, i) => new[] { Bag(plan, c, (char)('A' + (2 * i))), Plain(plan, c, (char)('B' + (2 * i))) }
+                ),
+            ],
+            Finding.InOrder(compared.SelectMany(c => c.Findings.Concat(c.AsClaimed.Findings)))
+        );
+    }
+
+    private static SheetSection Bag(PlotPlan plan, BagOrPlainSeed comparison, char letter)
+    {
+        var bag = comparison.Bag;
+        var sheet = new SectionWriter($"What is in {bag.Label}", letter);
+        sheet.Say(
+            $"{Amounts.Print(bag.NetWeight, "lb", 1)} for {plan.Currency.Print(bag.Price)}; the bag says it plants "
+                + $"{Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, "
+                + $"{SowingMethods.InWords(plan.SowingMethod)}."
+        );
+        var tagged = bag.Tag.Components.ToDictionary(c => c.Kind.Id);
+        sheet.Table(
+            [
+                "kind",
+                "pure seed, % of the bag",
+                "alive of it, %",
+                "share of a full stand",
+                "part of the stand, %",
+                "live seeds/ft2",
+            ],
+            comparison.AsClaimed.Parts.Select(p => new SheetRow
+            {
+                Cells =
+                [
+                    SheetText.Name(p.Kind),
+                    Amounts.Print(tagged[p.Kind.Id].Analysis.PureSeed.Percent, 2),
+                    Amounts.Print(p.Component.Viability!.Value.Percent, 0),
+                    Amounts.Print(p.ShareOfFullStand.Chosen, 2),
+                    Amounts.Print(p.ShareOfStand.Percent, 0),
+                    Amounts.Print(p.LiveSeedsPerSquareFoot, 1),
+                ],
+            })
+        );
+        string coating = bag.Tag.Coating.Value > 0 ? $" (coating {Amounts.Print(bag.Tag.Coating, 2)} within it)" : "";
+        sheet.Say(
+            $"The rest of the bag: inert matter {Amounts.Print(bag.Tag.Inert, 2)}{coating}, other crops "
+                + $"{Amounts.Print(bag.Tag.OtherCrop, 2)}, weeds {Amounts.Print(bag.Tag.Weed, 2)}."
+        );
+        var total = comparison.AsClaimed.StandTotal;
+        sheet.Figure(
+            "on the area it claims",
+            $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to "
+                + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
+            comparison.AsClaimed
+        );
+        sheet.Figure(
+            "what it really covers",
+            $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand "
+                + $"({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to "
+                + $"{Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
+            comparison.CoveredLine()
+        );
+        sheet.Figure(
+            "an acre of living stand from the bag",
+            plan.Currency.Print(comparison.BagCostPerAcre),
+            comparison.BagCostLine(plan.Currency)
+        );
+        var (bags, cost) = comparison.BagsFor(plan.Plot.Area);
+        string unit = bags == 1 ? "bag" : "bags";
+        sheet.Figure(
+            $"to sow {Amounts.Print(plan.Plot.Area, "ac", 2)} at one full stand",
+            $"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}",
+            comparison.BagsLine(plan.Plot.Area)
+        );
+        return sheet.Close();
+    }
+
+    private static SheetSection Plain(PlotPlan plan, BagOrPlainSeed comparison, char letter)
+    {
+        var sheet = new SectionWriter($"The nearest blend from plain lots, beside {comparison.Bag.Label}", letter);
+        if (comparison.Plain is not { } plain || comparison.PlainCostPerAcre is not { } plainCost)
+        {
+            sheet.Say("None of the bag's kinds is on offer as a plain lot.");
+            return sheet.Close();
+        }
+
+        var order = BagOrder.For(plain, plan.Plot.Area);
+        sheet.Say(
+            $"To weigh out for {Amounts.Print(plan.Plot.Area, "ac", 2)} at one full stand, each kind from the lot whose living "
+                + "pound is cheapest:"
+        );
+        sheet.Table(
+            ["kind", "lot", "share of a full stand", "weigh out", "buy", $"cost, {plan.Currency.Code}", "left over"],
+            order
+                .Lines.Zip(plain.Parts)
+                .Select(x => new SheetRow
+                {
+                    Cells =
+                    [
+                        SheetText.Name(x.Second.Kind),
+                        x.First.Component.Lot!.Label,
+                        Amounts.Print(x.Second.ShareOfFullStand.Chosen, 2),
+                        SheetText.Weight(x.First.Needed.ToMass()),
+                        x.First is { Bags: { } bags, Bag: { } package } ? FertilizerSection.Packages(bags, package) : "by weight",
+                        plan.Currency.Print(x.First.Cost!.Value).Split(' ')[0],
+                        SheetText.LeftOver(x.First.LeftOver.ToMass()),
+                    ],
+                })
+        );
+        if (!comparison.NotOnOffer.IsEmpty)
+        {
+            sheet.Say(
+                $"Not on offer as plain seed: {string.Join(", ", comparison.NotOnOffer.Select(SheetText.Name))}, "
+                    + $"{Amounts.Print(comparison.ShareNotOnOffer, 0)} of the bag's stand. The other kinds take their room."
+            );
+        }
+
+        sheet.Figure(
+            "an acre of living stand from plain lots",
+            plan.Currency.Print(plainCost),
+            [.. comparison.PlainCostLines(plan.Currency)],
+            plain
+        );
+        sheet.Figure("whole bags of plain seed for this plot", plan.Currency.Print(order.Cost!.Value), order);
+        sheet.Say(Verdict(plan, comparison, plainCost, order.Cost.Value));
+        return sheet.Close();
+    }
+
+    private static string Verdict(PlotPlan plan, BagOrPlainSeed comparison, decimal plainCost, decimal plainBags)
+    {
+        decimal storeBags = comparison.BagsFor(plan.Plot.Area).Cost;
+        string byAcre = Cheaper(comparison.BagCostPerAcre, plainCost, plan.Currency),
+            byBags = Cheaper(storeBags, plainBags, plan.Currency);
+        return $"By the acre of living stand {byAcre}. In whole bags for this plot {byBags}.";
+    }
+
+    private static string Cheaper(decimal bag, decimal plain, Currency currency)
+    {
+        string cheaper = plain < bag ? "plain seed" : "the store's bag";
+        return bag == plain ? "both cost the same" : $"{cheaper} is cheaper by {currency.Print(Math.Abs(bag - plain))}";
+    }
+}
