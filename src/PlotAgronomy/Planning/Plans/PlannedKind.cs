@@ -8,6 +8,9 @@ internal sealed class PlannedKind
 {
     internal required KindShare Share { get; init; }
 
+    /// <summary>The lots that were on offer, the one taken first.</summary>
+    internal required SeedChoice Choice { get; init; }
+
     internal required SeedOffer Offer { get; init; }
 
     /// <summary>What is expected to be carried off; null for a browsed crop.</summary>

@@ -11,7 +11,4 @@ internal sealed class SeedOffer
     internal required Mass Package { get; init; }
 
     internal required decimal Price { get; init; }
-
-    internal decimal PricePerLivingPound =>
-        PureLiveSeed.PricePerLivingPound(SeedLot.PriceOfAPound(Price, Package), Lot.Analysis, ViabilityRule.For(Lot.Kind));
 }
