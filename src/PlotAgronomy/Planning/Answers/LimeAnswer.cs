@@ -28,9 +28,12 @@ internal sealed class LimeAnswer
 
     internal LimeRate? Used { get; init; }
 
-    internal LimeOffer? Offer { get; init; }
+    /// <summary>The liming materials on offer held against the rate; null when no lime is needed or none is on offer.</summary>
+    internal LimingMaterialComparison? Offers { get; init; }
 
-    internal LimeOrder? Order { get; init; }
+    internal LimeOffer? Offer => Offers?.CheapestForPlot?.Offer;
+
+    internal LimeOrder? Order => Offers?.CheapestForPlot?.Order;
 
     /// <summary>What the lime will have done by planting day; null when the day of liming is not known.</summary>
     internal LimeOutlook? Outlook { get; init; }
