@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
@@ -10,7 +11,7 @@ internal sealed class SowingPass
 {
     internal required int Number { get; init; }
 
-    internal required SizeGroup Group { get; init; }
+    internal required SeedPass Group { get; init; }
 
     internal required ImmutableArray<SownKind> Kinds { get; init; }
 
@@ -23,13 +24,16 @@ internal sealed class SowingPass
     /// <summary>Passes laid over the outline; null when only the area is known.</summary>
     internal FieldPasses? Layout { get; init; }
 
-    /// <summary>The measured run that comes closest, or null when none of the pass's kinds was run.</summary>
-    internal SpreaderRun? Run { get; init; }
+    /// <summary>How to set the spreader by the runs that were weighed.</summary>
+    internal required SpreaderSetup Setup { get; init; }
 
-    internal MeasuredRate? Measured { get; init; }
+    /// <summary>The measured run that comes closest, or null when none of the pass's kinds was run.</summary>
+    internal SpreaderRun? Run => Setup.Taken?.Run;
+
+    internal MeasuredRate? Measured => Setup.Taken?.Rate;
 
     /// <summary>The walking speed that gives the rate at the gate of the measured run.</summary>
-    internal SpreaderSetting? Setting { get; init; }
+    internal SpreaderSetting? Setting => Setup.PaceForGate;
 
     internal string Names => string.Join(", ", Kinds.Select(k => SheetText.Name(k.Planned.Kind)));
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Seeds;
+using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;
@@ -14,18 +14,4 @@ internal sealed class PlannedSpreader
     internal Volume? Hopper { get; init; }
 
     internal ImmutableArray<SpreaderRun> Runs { get; init; } = [];
-}
-
-/// <summary>A weighed run: one kind through one gate position.</summary>
-internal sealed class SpreaderRun
-{
-    internal required CropKind Kind { get; init; }
-
-    internal required double Gate { get; init; }
-
-    internal required Mass Weighed { get; init; }
-
-    internal required Length Distance { get; init; }
-
-    internal required TimeSpan Time { get; init; }
 }
