@@ -34,4 +34,27 @@ public class PlanSolverTests
         Assert.Equal(results.ReportFindings.Select(f => f.Text), results.ReportFindings.Select(f => f.Text));
         Assert.EndsWith(".", results.Lime.TargetReason, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void More_runs_of_a_kind_make_a_gate_table_and_change_nothing_on_the_sheet()
+    {
+        string text = File.ReadAllText(ConsoleTests.Data("fall-blend.json"));
+        const string LastRun = "\"distance\": \"200 ft\", \"time\": \"50 s\" }";
+        const string Another =
+            ", { \"kind\": \"crimson clover\", \"gate\": 3, \"weighed\": \"0.9 lb\", \"distance\": \"200 ft\", \"time\": \"50 s\" }";
+        Assert.Contains(LastRun, text, StringComparison.Ordinal);
+        var one = PlanReader.Read(text).Plan!;
+        var two = PlanReader.Read(text.Replace(LastRun, LastRun + Another, StringComparison.Ordinal)).Plan!;
+        Assert.DoesNotContain(PlanSolver.Solve(one.Content).Passes, p => p.Setup.Gates is not null);
+        var table = Assert.Single(PlanSolver.Solve(two.Content).Passes, p => p.Setup.Gates is not null).Setup.Gates!;
+        Assert.Equal([2.0, 3], table.Points.Select(p => p.Setting));
+        Assert.Equal(Words(one), Words(two));
+    }
+
+    private static IEnumerable<string> Words(PlotPlan plan)
+    {
+        var sheet = SheetBuilder.Build(plan);
+        return sheet.Figures.SelectMany(f => f.ShowWork().Select(l => $"{f.Code} {f.Label} {f.Value} {l}"))
+            .Concat(sheet.Findings.Select(f => f.ToString()));
+    }
 }

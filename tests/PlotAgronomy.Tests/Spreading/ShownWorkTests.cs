@@ -1,4 +1,5 @@
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using PlotAgronomy.Tests.Support;
 using UnitsNet;
@@ -66,7 +67,7 @@ public class ShownWorkTests
             "outlets" => OutletCheck.For([Mass.FromGrams(95), Mass.FromGrams(105)]),
             "dial" => PrintedDial.Compare(Eight, ApplicationRate.FromPoundsPerAcre(16)),
             "hopper" => MixedHopper.Bounds([Share("oats", 16_000, 99, 9), Share("clover", 768_000, 6, 3)], Area.FromAcres(1), Walk, Swath),
-            "groups" => SizeGroups.Arrange([HopperKind.FromSeedCount("rye", 16_000), HopperKind.FromSeedCount("pea", 8000)]),
+            "groups" => SizeGroups.Arrange([PassKind.FromSeedCount("rye", 16_000), PassKind.FromSeedCount("pea", 8000)]),
             "swath" => SwathAdvice.For(triangle, DrivingMethod.OneDirection),
             "half" => HalfRateComparison.For(triangle, Length.FromFeet(18), DrivingMethod.OneDirection),
             "overlap" => OverlappedPattern.For(triangle, Length.FromFeet(18), DrivingMethod.OneDirection),
@@ -76,5 +77,5 @@ public class ShownWorkTests
     }
 
     private static HopperShare Share(string name, double seedsPerPound, double pounds, double poundsPerMinute) => HopperShare.FromFlow(
-        HopperKind.FromSeedCount(name, seedsPerPound), Mass.FromPounds(pounds), MassFlow.FromPoundsPerMinute(poundsPerMinute), Fraction.FromPercent(50));
+        PassKind.FromSeedCount(name, seedsPerPound), Mass.FromPounds(pounds), MassFlow.FromPoundsPerMinute(poundsPerMinute), Fraction.FromPercent(50));
 }

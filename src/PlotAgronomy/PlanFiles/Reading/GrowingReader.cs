@@ -6,7 +6,7 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.PlanFiles;
 
-/// <summary>Reads what is to be grown and picks, for each kind, the lot with the cheapest living pound.</summary>
+/// <summary>Reads what is to be grown; which lot of a kind is bought, the shelf says.</summary>
 internal static class GrowingReader
 {
     private static readonly string[] RateLabels = ["rateIs", "rateFor"];
@@ -78,8 +78,8 @@ internal static class GrowingReader
             return null;
         }
 
-        var offer = offers.Where(o => o.Lot.Kind.Id == kind.Id).OrderBy(o => o.PricePerLivingPound).FirstOrDefault();
-        if (offer is null)
+        var choice = SeedShelf.FromLots([.. offers.Select(o => o.Lot)]).Cheapest(kind);
+        if (offers.FirstOrDefault(o => o.Lot == choice.Lot) is not { } offer)
         {
             if (everyOfferWasRead)
             {
@@ -107,6 +107,7 @@ internal static class GrowingReader
             : new PlannedKind
             {
                 Share = share,
+                Choice = choice,
                 Offer = offer,
                 Yield = yield,
             };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy.PlanFiles;

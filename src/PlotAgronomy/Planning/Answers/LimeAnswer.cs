@@ -34,11 +34,14 @@ public sealed class LimeAnswer
     /// <summary>Gets the rate that is ordered for; null when there is no answer.</summary>
     public LimeRate? Used { get; init; }
 
+    /// <summary>Gets the liming materials on offer held against the rate; null when no lime is needed or none is on offer.</summary>
+    public LimingMaterialComparison? Offers { get; init; }
+
     /// <summary>Gets the cheapest offer that can be counted; null when no lime is needed or none can be counted.</summary>
-    public LimeOffer? Offer { get; init; }
+    public LimeOffer? Offer => Offers?.CheapestForPlot?.Offer;
 
     /// <summary>Gets what to buy and spread of the offer; null without one.</summary>
-    public LimeOrder? Order { get; init; }
+    public LimeOrder? Order => Offers?.CheapestForPlot?.Order;
 
     /// <summary>Gets what the lime will have done by planting day; null when the day of liming is not known.</summary>
     public LimeOutlook? Outlook { get; init; }

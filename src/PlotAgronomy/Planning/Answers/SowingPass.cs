@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
@@ -19,7 +20,7 @@ public sealed class SowingPass
     public required int Number { get; init; }
 
     /// <summary>Gets the sizes of its seed.</summary>
-    public required SizeGroup Group { get; init; }
+    public required SeedPass Group { get; init; }
 
     /// <summary>Gets the kinds that share the hopper.</summary>
     public required ImmutableArray<SownKind> Kinds { get; init; }
@@ -36,14 +37,17 @@ public sealed class SowingPass
     /// <summary>Gets the passes laid over the outline; null when only the area is known.</summary>
     public FieldPasses? Layout { get; init; }
 
+    /// <summary>Gets how to set the spreader by the runs that were weighed.</summary>
+    public required SpreaderSetup Setup { get; init; }
+
     /// <summary>Gets the measured run that comes closest, or null when none of the pass's kinds was run.</summary>
-    public SpreaderRun? Run { get; init; }
+    public SpreaderRun? Run => Setup.Taken?.Run;
 
     /// <summary>Gets what that run spread; null without one.</summary>
-    public MeasuredRate? Measured { get; init; }
+    public MeasuredRate? Measured => Setup.Taken?.Rate;
 
     /// <summary>Gets the walking speed that gives the rate at the gate of the measured run; null without one.</summary>
-    public SpreaderSetting? Setting { get; init; }
+    public SpreaderSetting? Setting => Setup.PaceForGate;
 
     /// <summary>Gets what a run over <see cref="TestRun"/> must use.</summary>
     public Mass TestRunCatch => CalibrationCourse.ExpectedCatch(Rate, TestRun, swath);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
@@ -13,54 +14,35 @@ internal static class SpreadingSolver
 
     internal static SpreadingAnswer Solve(PlotPlan plan, ImmutableArray<SownKind> sown)
     {
-        var groups = SizeGroups.Arrange([.. sown.Select(Seed)]);
+        var groups = SizeGroups.Arrange([.. sown.Select(s => PassKind.FromKind(s.Planned.Kind, s.Part.Component.SeedsPerPound))]);
         return new SpreadingAnswer
         {
             Groups = groups,
             Passes =
             [
-                .. groups.Groups.Select(
-                    (group, i) =>
-                        Pass(plan, group, i + 1, [.. sown.Where(s => group.Kinds.Any(k => k.Name == s.Planned.Kind.ShortName))])
-                ),
+                .. groups.Groups.Select((group, i) => Pass(plan, group, i + 1, [.. sown.Where(s => group.Holds(s.Planned.Kind))])),
             ],
         };
     }
 
-    private static HopperKind Seed(SownKind sown)
+    private static SowingPass Pass(PlotPlan plan, SeedPass group, int number, ImmutableArray<SownKind> kinds)
     {
-        var kind = sown.Planned.Kind;
-        return HopperKind.FromSeedCount(
-            kind.ShortName,
-            sown.Part.Component.SeedsPerPound,
-            sowingDepth: kind.Depth?.Deepest,
-            chaffy: kind.IsChaffy
+        var setup = SpreaderSetup.For(
+            [.. kinds.Select(k => (k.Planned.Kind, k.Bulk.Bulk.Rate))],
+            plan.Spreader.Swath,
+            plan.Spreader.Runs,
+            UsualWalk
         );
-    }
-
-    private static SowingPass Pass(PlotPlan plan, SizeGroup group, int number, ImmutableArray<SownKind> kinds)
-    {
-        var rate = kinds.Aggregate(ApplicationRate.Zero, (sum, k) => sum + k.Bulk.Bulk.Rate);
-        var run = plan
-            .Spreader.Runs.Where(r => kinds.Any(k => k.Planned.Kind.Id == r.Kind.Id))
-            .OrderByDescending(r => kinds.First(k => k.Planned.Kind.Id == r.Kind.Id).Bulk.Bulk.PoundsPerAcre)
-            .FirstOrDefault();
-        var measured = run is null
-            ? null
-            : SpreaderCalibration.WeighedRun(run.Weighed, run.Distance, plan.Spreader.Swath, time: run.Time);
-        var setting = measured?.Flow is MassFlow flow ? SpreaderRate.SpeedFor(rate, flow, plan.Spreader.Swath) : null;
         return new SowingPass(plan.Spreader.Swath)
         {
             Number = number,
             Group = group,
             Kinds = kinds,
-            Rate = rate,
+            Rate = setup.Rate,
             Load = Mass.FromPounds(kinds.Sum(k => k.Weight.Pounds)),
-            Walk = SowingWalk.For(rate, plan.Plot.Area, plan.Spreader.Swath),
-            Run = run,
-            Measured = measured,
-            Setting = setting,
-            Layout = Layout(plan, rate, setting?.Speed ?? UsualWalk),
+            Walk = SowingWalk.For(setup.Rate, plan.Plot.Area, plan.Spreader.Swath),
+            Setup = setup,
+            Layout = Layout(plan, setup.Rate, setup.PaceForGate?.Speed ?? UsualWalk),
         };
     }
 

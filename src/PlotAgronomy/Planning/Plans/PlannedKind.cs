@@ -16,6 +16,9 @@ public sealed record PlannedKind
         init => field = Guard.NotNull(value, nameof(Share));
     }
 
+    /// <summary>Gets the lots that were on offer, the one taken first; null when no other was considered.</summary>
+    public SeedChoice? Choice { get; init; }
+
     /// <summary>Gets the lot that is sown; of the same kind.</summary>
     /// <exception cref="ArgumentNullException">Null.</exception>
     public required SeedOffer Offer

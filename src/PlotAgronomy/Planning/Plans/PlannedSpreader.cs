@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Text;
+using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy;

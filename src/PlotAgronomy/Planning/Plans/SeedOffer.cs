@@ -38,9 +38,6 @@ public sealed record SeedOffer
         init => field = Guard.AtLeast(value, 0m, "(money)", nameof(Price));
     }
 
-    internal decimal PricePerLivingPound =>
-        PureLiveSeed.PricePerLivingPound(SeedLot.PriceOfAPound(Price, Package), Lot.Analysis, ViabilityRule.For(Lot.Kind));
-
     /// <summary>Whether this is the very same offer.</summary>
     /// <param name="other">Other offer.</param>
     /// <returns>True for the same object.</returns>

@@ -20,7 +20,7 @@ public static class SizeGroups
     /// <param name="rule">Which kinds may share a pass.</param>
     /// <returns>The passes and the order of work.</returns>
     /// <exception cref="ArgumentException">No kind, or a kind without a density under the density rule.</exception>
-    public static SizeGrouping Arrange(IReadOnlyList<HopperKind> kinds, SizeRule rule = SizeRule.DiameterTwoToOne)
+    public static SizeGrouping Arrange(IReadOnlyList<PassKind> kinds, SizeRule rule = SizeRule.DiameterTwoToOne)
     {
         Guard.NotEmpty(kinds);
         Guard.Defined(rule);
@@ -30,22 +30,12 @@ public static class SizeGroups
             rule == SizeRule.DiameterTwoToOne
                 ? SeedPasses.MostDiameterRatio
                 : SpreadingConstants.All["pass-density-diameter-ratio"];
-        var groups = SeedPasses
-            .Group(kinds, k => new PassSeed(size(k), k.Chaffy, k.SowingDepth?.Inches), limit)
-            .OrderByDescending(kindsOfPass => size(kindsOfPass[0]))
-            .ToList();
+        var groups = SeedPasses.Group(kinds, size, limit).OrderByDescending(kindsOfPass => size(kindsOfPass[0])).ToList();
         bool anyDepth = kinds.Any(k => k.SowingDepth is not null);
         var ordered = groups
             .Select(
                 (g, i) =>
-                    new SizeGroup
-                    {
-                        Kinds = g,
-                        Largest = size(g[0]),
-                        Smallest = size(g[^1]),
-                        Chaffy = g[0].Chaffy,
-                        SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1,
-                    }
+                    new SeedPass(g, size(g[0]), size(g[^1])) { SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1 }
             )
             .OrderByDescending(g => g.SownBeforeCovering)
             .ToImmutableArray();
@@ -64,7 +54,7 @@ public static class SizeGroups
     /// <param name="second">Another kind.</param>
     /// <returns>Larger over smaller diameter where both are measured, else the cube root of the ratio of their seed
     /// weights.</returns>
-    public static double SizeRatio(HopperKind first, HopperKind second)
+    public static double SizeRatio(PassKind first, PassKind second)
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
@@ -73,10 +63,9 @@ public static class SizeGroups
         return Math.Max(ratio, 1 / ratio);
     }
 
-    private static Func<HopperKind, double> Measure(IReadOnlyList<HopperKind> kinds, SizeRule rule, bool measured)
+    private static Func<PassKind, double> Measure(IReadOnlyList<PassKind> kinds, SizeRule rule, bool measured)
     {
-        double Diameter(HopperKind kind) =>
-            measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
+        double Diameter(PassKind kind) => measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
         if (rule == SizeRule.DiameterTwoToOne)
         {
             return Diameter;
@@ -91,11 +80,11 @@ public static class SizeGroups
             );
     }
 
-    private static bool IsDeep(ImmutableArray<HopperKind> kinds) =>
+    private static bool IsDeep(ImmutableArray<PassKind> kinds) =>
         kinds.All(k => k.SowingDepth is not { } depth || SeedPasses.IsCovered(depth.Inches))
         && kinds.Any(k => k.SowingDepth is not null);
 
-    private static IEnumerable<SeedingStep> OrderOfWork(ImmutableArray<SizeGroup> groups)
+    private static IEnumerable<SeedingStep> OrderOfWork(ImmutableArray<SeedPass> groups)
     {
         for (int i = 0; i < groups.Length; i++)
         {
@@ -109,7 +98,7 @@ public static class SizeGroups
         yield return new SeedingStep(SeedingAction.Press);
     }
 
-    private static IEnumerable<Finding> FindingsFor(ImmutableArray<SizeGroup> groups, bool measured)
+    private static IEnumerable<Finding> FindingsFor(ImmutableArray<SeedPass> groups, bool measured)
     {
         if (groups.Length > 1)
         {
@@ -163,7 +152,7 @@ public static class SizeGroups
     }
 
     /// <summary>Largest to smallest density times diameter; null when a density is not known.</summary>
-    internal static double? ThrowRatio(ImmutableArray<HopperKind> kinds)
+    internal static double? ThrowRatio(ImmutableArray<PassKind> kinds)
     {
         if (kinds.Any(k => k.Density is null))
         {

@@ -1,12 +1,11 @@
-using PlotAgronomy.Seeds;
 using UnitsNet;
 
-namespace PlotAgronomy.Spreading;
+namespace PlotAgronomy.Seeds;
 
-/// <summary>What the hopper needs to know of a kind of seed.</summary>
-public sealed class HopperKind
+/// <summary>A kind as it goes into the hopper: what decides with which others it shares a pass.</summary>
+public sealed class PassKind
 {
-    private HopperKind(string name, double milligramsPerSeed)
+    private PassKind(string name, double milligramsPerSeed)
     {
         Name = name;
         MilligramsPerSeed = milligramsPerSeed;
@@ -14,6 +13,9 @@ public sealed class HopperKind
 
     /// <summary>Gets the name of the kind.</summary>
     public string Name { get; }
+
+    /// <summary>Gets the kind; null for one described by hand.</summary>
+    public CropKind? Kind { get; private init; }
 
     /// <summary>Gets the weight of one seed.</summary>
     public Mass SeedWeight => Mass.FromMilligrams(MilligramsPerSeed);
@@ -43,7 +45,7 @@ public sealed class HopperKind
     /// <returns>The kind, with its mean bushel weight as density and its deepest planting depth.</returns>
     /// <exception cref="InvalidOperationException">The kind has no seed count.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static HopperKind FromKind(CropKind kind, Length? diameter = null)
+    public static PassKind FromKind(CropKind kind, Length? diameter = null)
     {
         ArgumentNullException.ThrowIfNull(kind);
         var count = kind.RequireSeedCount();
@@ -55,13 +57,31 @@ public sealed class HopperKind
             kind.Depth?.Deepest,
             kind.IsChaffy
         );
-        return new HopperKind(plain.Name, plain.MilligramsPerSeed)
+        return new PassKind(plain.Name, plain.MilligramsPerSeed)
         {
             Diameter = plain.Diameter,
             Density = plain.Density,
             SowingDepth = plain.SowingDepth,
             Chaffy = plain.Chaffy,
+            Kind = kind,
             Evidence = count.Evidence,
+        };
+    }
+
+    /// <summary>Takes what the hopper needs from the kind table, but for the seed count: that of the lot is known.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <param name="seedsPerPound">Seeds in a pound of the lot; a pure number above 0.</param>
+    /// <returns>The kind with its deepest planting depth, without a density: that of the lot was not measured.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static PassKind FromKind(CropKind kind, double seedsPerPound)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        var plain = FromSeedCount(kind.ShortName, seedsPerPound, sowingDepth: kind.Depth?.Deepest, chaffy: kind.IsChaffy);
+        return new PassKind(plain.Name, plain.MilligramsPerSeed)
+        {
+            Kind = kind,
+            SowingDepth = plain.SowingDepth,
+            Chaffy = plain.Chaffy,
         };
     }
 
@@ -75,7 +95,7 @@ public sealed class HopperKind
     /// <returns>The kind.</returns>
     /// <exception cref="ArgumentException">A blank name.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static HopperKind FromSeedCount(
+    public static PassKind FromSeedCount(
         string name,
         double seedsPerPound,
         Length? diameter = null,
@@ -102,7 +122,7 @@ public sealed class HopperKind
             Guard.AtLeast(inches, 0, "in", nameof(sowingDepth));
         }
 
-        return new HopperKind(Guard.NotBlank(name), Mass.FromPounds(1 / Guard.Above(seedsPerPound, 0, "seeds/lb")).Milligrams)
+        return new PassKind(Guard.NotBlank(name), Mass.FromPounds(1 / Guard.Above(seedsPerPound, 0, "seeds/lb")).Milligrams)
         {
             Diameter = diameter,
             Density = density,
