@@ -8,9 +8,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>Sorts the kinds into passes by size and sets the spreader for each.</summary>
 internal static class SowingPasses
 {
-    /// <summary>A walk over a field when no setting says otherwise (common practice); only the time depends on it.</summary>
-    private static readonly Speed UsualWalk = Speed.FromMilesPerHour(2.5);
-
     internal static (SizeGrouping Groups, ImmutableArray<SowingPass> Passes) Plan(PlanContent plan, ImmutableArray<SownKind> sown)
     {
         var groups = SizeGroups.Arrange([.. sown.Select(Seed)]);
@@ -63,7 +60,7 @@ internal static class SowingPasses
             Run = run,
             Measured = measured,
             Setting = setting,
-            Layout = Layout(plan, rate, setting?.Speed ?? UsualWalk),
+            Layout = Layout(plan, rate, setting?.Speed ?? WalkingPace.Usual),
         };
     }
 

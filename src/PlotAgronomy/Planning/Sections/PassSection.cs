@@ -6,8 +6,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>Passes by seed size: load, rate, walking distance and setting.</summary>
 internal static class PassSection
 {
-    private static readonly Length TestRun = Length.FromFeet(200);
-
     internal static SheetSection Write(PlanResults results)
     {
         var plan = results.Plan;
@@ -44,11 +42,11 @@ internal static class PassSection
                 sheet.Figure("walking distance", SheetText.Distance(pass.Walk.Distance), pass.Walk);
             }
 
-            var expected = CalibrationCourse.ExpectedCatch(pass.Rate, TestRun, plan.Spreader.Swath);
+            var expected = CalibrationCourse.ExpectedCatch(pass.Rate, CalibrationCourse.Usual, plan.Spreader.Swath);
             sheet.Figure(
                 "weigh a test run of 200 ft: it must use",
                 SheetText.Weight(expected),
-                CalibrationCourse.ExpectedCatchLine(pass.Rate, TestRun, plan.Spreader.Swath)
+                CalibrationCourse.ExpectedCatchLine(pass.Rate, CalibrationCourse.Usual, plan.Spreader.Swath)
             );
             if (pass is { Run: { } run, Measured: { } measured, Setting: { } setting })
             {
