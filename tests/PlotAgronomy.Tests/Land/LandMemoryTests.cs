@@ -23,6 +23,20 @@ public class LandMemoryTests
     }
 
     [Fact]
+    public void An_outline_of_few_corners_shows_the_triangles_it_is_made_of()
+    {
+        var lines = PlotArea.FromOutline(PlotOutline.Rectangle(Length.FromFeet(200), Length.FromFeet(100))).ShowWork();
+        Assert.Equal(
+            [
+                "Corners 1, 2 and 3: (200 x 100 - 200 x 0) / 2 = 10,000 ft2",
+                "Corners 1, 3 and 4: (200 x 100 - 0 x 100) / 2 = 10,000 ft2",
+            ],
+            lines[..2].Select(l => $"{l.Label}: {l.Numbers}")
+        );
+        Assert.Single(PlotArea.FromOutline(PlotArea.FromCircle(Length.FromFeet(90)).Outline!).ShowWork());
+    }
+
+    [Fact]
     public void A_paced_side_shows_its_steps()
     {
         var step = PaceCalibration.FromWalks(Length.FromFeet(300), StepCount.FromDoublePaces(60), StepCount.FromDoublePaces(60));

@@ -36,7 +36,14 @@ public sealed partial class PlotArea : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public required ImmutableArray<Source> Sources { get; init; }
+    public ImmutableArray<Source> Sources =>
+        Method switch
+        {
+            AreaMethod.Sides => [SourceCatalog.UnitDefinitions],
+            AreaMethod.Paces => [SourceCatalog.UnitDefinitions, .. LandFormulas.All["step-length"].Origin!.Sources],
+            AreaMethod.GeographicOutline => LandConstants.All.Find("plane-high-acres").Origin.Sources,
+            _ => [],
+        };
 
     /// <summary>The remarks in any order, made when asked for.</summary>
     internal Func<IEnumerable<Finding>> Remarks { get; init; } = () => [];
@@ -65,7 +72,6 @@ public sealed partial class PlotArea : IWorkedResult
             RelativeError = RelativeError,
             Outline = Outline,
             Remarks = () => Remarks().Concat(SlopeRemarks(slope, fromMap)),
-            Sources = Sources,
             Lines = fromMap ? () => Lines().Append(OnSlopeLine(slope, ground)) : Lines,
         };
     }
@@ -151,7 +157,6 @@ public sealed partial class PlotArea : IWorkedResult
             RelativeError = relativeError,
             Outline = Outline,
             Remarks = remarks,
-            Sources = Sources,
             Lines = Lines,
         };
 }

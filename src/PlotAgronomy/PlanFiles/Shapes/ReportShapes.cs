@@ -62,7 +62,7 @@ internal static class ReportShapes
                 "Institution whose table the laboratory went by; without it, the laboratory itself."
             )
             {
-                Example = "Oregon",
+                Example = Institution.NorthCarolina.Name,
             },
         ]
     );

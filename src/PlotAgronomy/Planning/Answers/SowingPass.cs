@@ -14,7 +14,7 @@ public sealed class SowingPass
     internal SowingPass(Length swath) => this.swath = swath;
 
     /// <summary>Gets the length of the test run that <see cref="TestRunCatch"/> is weighed over.</summary>
-    public static Length TestRun { get; } = Length.FromFeet(200);
+    public static Length TestRun => CalibrationCourse.Usual;
 
     /// <summary>Gets the number of the pass, from 1.</summary>
     public required int Number { get; init; }

@@ -9,9 +9,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>Sorts the kinds into passes by size and sets the spreader for each.</summary>
 internal static class SpreadingSolver
 {
-    /// <summary>A walk over a field when no setting says otherwise (common practice); only the time depends on it.</summary>
-    private static readonly Speed UsualWalk = Speed.FromMilesPerHour(2.5);
-
     internal static SpreadingAnswer Solve(PlotPlan plan, ImmutableArray<SownKind> sown)
     {
         var groups = SizeGroups.Arrange([.. sown.Select(s => PassKind.FromKind(s.Planned.Kind, s.Part.Component.SeedsPerPound))]);
@@ -31,7 +28,7 @@ internal static class SpreadingSolver
             [.. kinds.Select(k => (k.Planned.Kind, k.Bulk.Bulk.Rate))],
             plan.Spreader.Swath,
             plan.Spreader.Runs,
-            UsualWalk
+            WalkingPace.Usual
         );
         return new SowingPass(plan.Spreader.Swath)
         {
@@ -42,7 +39,7 @@ internal static class SpreadingSolver
             Load = Mass.FromPounds(kinds.Sum(k => k.Weight.Pounds)),
             Walk = SowingWalk.For(setup.Rate, plan.Plot.Area, plan.Spreader.Swath),
             Setup = setup,
-            Layout = Layout(plan, setup.Rate, setup.PaceForGate?.Speed ?? UsualWalk),
+            Layout = Layout(plan, setup.Rate, setup.PaceForGate?.Speed ?? WalkingPace.Usual),
         };
     }
 

@@ -6,9 +6,14 @@ namespace PlotAgronomy.Seeds;
 /// <remarks>The default is January of the year 1.</remarks>
 public readonly record struct TestMonth : IComparable<TestMonth>
 {
+    /// <summary>Months are counted on from here, and the calendar ends with the year 9999.</summary>
+    private const int LatestYear = 9990;
+
     private readonly int months;
 
     private TestMonth(int months) => this.months = months;
+
+    internal static int EarliestYear => (int)SeedConstants.All["test-year-low"];
 
     /// <summary>Gets the year.</summary>
     public int Year => months / 12 + 1;
@@ -23,7 +28,7 @@ public readonly record struct TestMonth : IComparable<TestMonth>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static TestMonth FromYearAndMonth(int year, int month)
     {
-        Guard.Between(year, 1900, 9990, "(a year of four digits)", nameof(year));
+        Guard.Between(year, EarliestYear, LatestYear, "(a year of four digits)", nameof(year));
         Guard.Between(month, 1, 12, "(a month)", nameof(month));
         return new((year - 1) * 12 + month - 1);
     }

@@ -39,7 +39,7 @@ public static class ComparisonSheets
         ArgumentNullException.ThrowIfNull(plan);
         return LimeSheet.Write(
             plan,
-            targetPh is { } ph ? Guard.Between(ph, 4, 9, "pH", nameof(targetPh)) : null,
+            targetPh is { } ph ? LimeLimits.TargetPh(ph, nameof(targetPh)) : null,
             includeFromMemory,
             material
         );

@@ -146,12 +146,7 @@ internal static class LimeSheet
                 Ph(answer.TargetPh),
                 answer.Common is { } common ? Tons(common) : "-",
                 answer is { CommonLowest: { } low, CommonHighest: { } high } ? $"{Tons(low)} to {Tons(high)}" : "-",
-                answer.Method.Status switch
-                {
-                    DataStatus.Memory => "from memory",
-                    DataStatus.Practice => "practice",
-                    _ => "read",
-                },
+                SheetText.Standing(answer.Method.Status),
             ],
             [],
             answer.Need

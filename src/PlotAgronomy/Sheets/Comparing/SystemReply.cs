@@ -39,9 +39,11 @@ internal sealed class SystemReply
 
     /// <summary>How well the weakest number of its needs is known.</summary>
     internal string Standing =>
-        RestsOnMemory ? "from memory"
-        : Needs.Any(n => n.Status == DataStatus.Practice) ? "practice"
-        : "read";
+        SheetText.Standing(
+            RestsOnMemory ? DataStatus.Memory
+            : Needs.Any(n => n.Status == DataStatus.Practice) ? DataStatus.Practice
+            : DataStatus.Read
+        );
 
     /// <summary>The row, or the row by nutrient where they differ.</summary>
     internal string AskedFor =>

@@ -10,6 +10,8 @@ internal static class SheetText
     /// <summary>Less than this is dust of arithmetic, not a leftover.</summary>
     private const double LeastLeftOverPounds = 0.005;
 
+    private static readonly EnumWords<DataStatus> Statuses = EnumWords<DataStatus>.FromNames();
+
     internal static string Weight(Mass mass) => Amounts.PrintForScale(mass);
 
     internal static string LeftOver(Mass mass)
@@ -36,6 +38,9 @@ internal static class SheetText
     internal static string Minutes(TimeSpan time) => Amounts.Print(time, "min", time.TotalMinutes < 10 ? 1 : 0);
 
     internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>How well the numbers of a row are known.</summary>
+    internal static string Standing(DataStatus status) => status == DataStatus.Memory ? "from memory" : Statuses[status];
 
     /// <summary>What a row of a comparison marked as from memory means.</summary>
     internal const string FromMemory =

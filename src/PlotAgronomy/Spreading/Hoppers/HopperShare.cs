@@ -23,6 +23,9 @@ public sealed class HopperShare
     /// <summary>Gets the flow of the kind alone through the gate as it is set.</summary>
     internal double PoundsPerMinute { get; }
 
+    /// <summary>Gets the time in which the kind alone flows out.</summary>
+    internal double MinutesAlone => SpreaderMath.MinutesToFlow(Pounds, PoundsPerMinute);
+
     internal double PlantsPerSeed { get; }
 
     internal double SeedsPerPound => SeedMath.MilligramsPerPound / Kind.MilligramsPerSeed;

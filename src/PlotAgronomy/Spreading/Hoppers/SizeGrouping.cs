@@ -18,7 +18,7 @@ public sealed class SizeGrouping : IWorkedResult
     public required ImmutableArray<SeedingStep> Steps { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(SizeCautions.Of(Groups));
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>

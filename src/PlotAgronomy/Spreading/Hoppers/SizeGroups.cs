@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Spreading;
@@ -24,8 +23,7 @@ public static class SizeGroups
     {
         Guard.NotEmpty(kinds);
         Guard.Defined(rule);
-        bool measured = kinds.All(k => k.Diameter is not null);
-        var size = Measure(kinds, rule, measured);
+        var size = SeedSizes.Measure(kinds, rule);
         double limit =
             rule == SizeRule.DiameterTwoToOne
                 ? SeedPasses.MostDiameterRatio
@@ -45,7 +43,6 @@ public static class SizeGroups
             Rule = rule,
             Groups = ordered,
             Steps = [.. OrderOfWork(ordered)],
-            Findings = Finding.InOrder(FindingsFor(ordered, measured)),
         };
     }
 
@@ -58,26 +55,9 @@ public static class SizeGroups
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
-        var size = Measure([first, second], SizeRule.DiameterTwoToOne, first.Diameter is not null && second.Diameter is not null);
+        var size = SeedSizes.Measure([first, second], SizeRule.DiameterTwoToOne);
         double ratio = size(first) / size(second);
         return Math.Max(ratio, 1 / ratio);
-    }
-
-    private static Func<PassKind, double> Measure(IReadOnlyList<PassKind> kinds, SizeRule rule, bool measured)
-    {
-        double Diameter(PassKind kind) => measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
-        if (rule == SizeRule.DiameterTwoToOne)
-        {
-            return Diameter;
-        }
-
-        var without = kinds.FirstOrDefault(k => k.Density is null);
-        return without is null
-            ? kind => Diameter(kind) * kind.Density!.Value.KilogramsPerCubicMeter
-            : throw new ArgumentException(
-                $"The density rule needs the density of every kind; '{without.Name}' has none.",
-                nameof(kinds)
-            );
     }
 
     private static bool IsDeep(ImmutableArray<PassKind> kinds) =>
@@ -96,70 +76,5 @@ public static class SizeGroups
         }
 
         yield return new SeedingStep(SeedingAction.Press);
-    }
-
-    private static IEnumerable<Finding> FindingsFor(ImmutableArray<SeedPass> groups, bool measured)
-    {
-        if (groups.Length > 1)
-        {
-            yield return FindingCatalog.Create(SpreadingCodes.SeparatePasses, ("passes", Amounts.Print(groups.Length, 0)));
-        }
-
-        if (!measured && groups.Sum(g => g.Kinds.Length) > 1)
-        {
-            yield return FindingCatalog.Create(SpreadingCodes.SizeFromWeight);
-        }
-
-        foreach (var kind in groups.SelectMany(g => g.Kinds))
-        {
-            if (!measured && kind.Evidence?.FindingFor($"the seed count of {kind.Name}") is { } fromMemory)
-            {
-                yield return fromMemory;
-            }
-        }
-
-        foreach (var group in groups)
-        {
-            if (group.Chaffy)
-            {
-                yield return FindingCatalog.Create(
-                    SpreadingCodes.ChaffyApart,
-                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name)))
-                );
-            }
-
-            var depths = group.Kinds.Select(k => k.SowingDepth).OfType<UnitsNet.Length>().Select(d => d.Inches).ToList();
-            if (depths.Count > 1 && !SeedPasses.IsCovered(depths.Min()) && SeedPasses.IsCovered(depths.Max()))
-            {
-                yield return FindingCatalog.Create(
-                    SpreadingCodes.PassMixedDepth,
-                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name)))
-                );
-            }
-
-            if (
-                ThrowRatio(group.Kinds) is { } ratio
-                && Tolerance.IsAbove(ratio, SpreadingConstants.All["pass-density-diameter-ratio"])
-            )
-            {
-                yield return FindingCatalog.Create(
-                    SpreadingCodes.ThrowUnlike,
-                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))),
-                    ("ratio", Amounts.Print(ratio, 2))
-                );
-            }
-        }
-    }
-
-    /// <summary>Largest to smallest density times diameter; null when a density is not known.</summary>
-    internal static double? ThrowRatio(ImmutableArray<PassKind> kinds)
-    {
-        if (kinds.Any(k => k.Density is null))
-        {
-            return null;
-        }
-
-        var flight = Measure(kinds, SizeRule.DensityTimesDiameter, kinds.All(k => k.Diameter is not null));
-        return kinds.Max(flight) / kinds.Min(flight);
     }
 }
