@@ -88,7 +88,7 @@ public class LimeChoiceTests
             Placement = LimePlacement.Surface,
             WorkedDepth = Length.FromInches(3),
             EarlierLime = EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(1), 6),
-            SoilClass = PlotAgronomy.Soil.SoilClass.Organic,
+            SoilClass = SoilClass.Organic,
             Report = Report(5.5),
             WithUreaOrAmmonium = true,
             AlreadyApplied = [LimeApplication.FromMass(Mass.FromPounds(10), LimingMaterial.PureCarbonate)],

@@ -43,17 +43,17 @@ public class PlanSolverTests
         const string Another =
             ", { \"kind\": \"crimson clover\", \"gate\": 3, \"weighed\": \"0.9 lb\", \"distance\": \"200 ft\", \"time\": \"50 s\" }";
         Assert.Contains(LastRun, text, StringComparison.Ordinal);
-        var one = PlanReader.Read(text).Plan!;
-        var two = PlanReader.Read(text.Replace(LastRun, LastRun + Another, StringComparison.Ordinal)).Plan!;
-        Assert.DoesNotContain(PlanSolver.Solve(one.Content).Passes, p => p.Setup.Gates is not null);
-        var table = Assert.Single(PlanSolver.Solve(two.Content).Passes, p => p.Setup.Gates is not null).Setup.Gates!;
+        var one = PlanFile.Read(text).Plan!;
+        var two = PlanFile.Read(text.Replace(LastRun, LastRun + Another, StringComparison.Ordinal)).Plan!;
+        Assert.DoesNotContain(one.Solve().Spreading.Passes, p => p.Setup.Gates is not null);
+        var table = Assert.Single(two.Solve().Spreading.Passes, p => p.Setup.Gates is not null).Setup.Gates!;
         Assert.Equal([2.0, 3], table.Points.Select(p => p.Setting));
         Assert.Equal(Words(one), Words(two));
     }
 
     private static IEnumerable<string> Words(PlotPlan plan)
     {
-        var sheet = SheetBuilder.Build(plan);
+        var sheet = FieldSheet.Of(plan.Solve());
         return sheet.Figures.SelectMany(f => f.ShowWork().Select(l => $"{f.Code} {f.Label} {f.Value} {l}"))
             .Concat(sheet.Findings.Select(f => f.ToString()));
     }

@@ -51,14 +51,18 @@ public sealed record SpreaderRun
         }
     }
 
-    /// <summary>Gets the time taken; above 0.</summary>
+    /// <summary>Gets the time taken, above 0; null when it was not taken, and then the run tells no flow.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
-    public required TimeSpan Time
+    public TimeSpan? Time
     {
         get;
         init
         {
-            Guard.Above(value.TotalSeconds, 0, "s", nameof(Time));
+            if (value is { } time)
+            {
+                Guard.Above(time.TotalSeconds, 0, "s", nameof(Time));
+            }
+
             field = value;
         }
     }
