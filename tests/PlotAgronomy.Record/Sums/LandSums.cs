@@ -146,12 +146,12 @@ internal static class LandSums
         recorder.Call("land: how far a guess is off", () => PlotArea.FromRectangle(Feet(208.7), Feet(120)).ExcessOf(Acres(0.75)));
         recorder.Call("land: a close guess", () => PlotArea.FromRectangle(Feet(208.7), Feet(120)).ComparedWith(Acres(0.58)));
         recorder.Call("land: an area made by hand", () => new PlotArea
-            {
-                Area = Acres(0.5),
-                Method = AreaMethod.Sides,
-                RelativeError = 0.1,
-                Outline = null,
-            });
+        {
+            Area = Acres(0.5),
+            Method = AreaMethod.Sides,
+            RelativeError = 0.1,
+            Outline = null,
+        });
     }
 
     private static void Outlines(Recorder recorder)

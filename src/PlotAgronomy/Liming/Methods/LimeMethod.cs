@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy;

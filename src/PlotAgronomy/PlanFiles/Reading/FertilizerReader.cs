@@ -1,4 +1,3 @@
-using PlotAgronomy.Fertilizers;
 using UnitsNet;
 
 namespace PlotAgronomy.PlanFiles;

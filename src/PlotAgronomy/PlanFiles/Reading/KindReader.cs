@@ -1,5 +1,3 @@
-using PlotAgronomy.Seeds;
-
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>Finds the kind a field of a plan file names; never guesses between two.</summary>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Blends;
-using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.PlanFiles;
 using UnitsNet;

@@ -26,21 +26,21 @@ internal static class SoilReportReader
             && report.Number("waterPh") is double water
             && report.Try("waterPh", () => WaterPh.FromValue(water)) is { } waterPh
             ? report.Try("readings", () => new SoilReport
-                {
-                    Laboratory = laboratory,
-                    SampledOn = report.Date("sampled"),
-                    SampledDepth = depth,
-                    SoilClass = report.Choice("soilClass", PlanVocabulary.SoilClasses),
-                    Texture = texture,
-                    WaterPh = waterPh,
-                    BufferPhs = bufferPh is null ? [] : [bufferPh],
-                    ExchangeableAcidity = acidity,
-                    PrintedExchangeCapacity = capacity,
-                    OrganicMatter = organic,
-                    HumicMatter = humic,
-                    WeightPerVolume = weight,
-                    Readings = readings,
-                })
+            {
+                Laboratory = laboratory,
+                SampledOn = report.Date("sampled"),
+                SampledDepth = depth,
+                SoilClass = report.Choice("soilClass", PlanVocabulary.SoilClasses),
+                Texture = texture,
+                WaterPh = waterPh,
+                BufferPhs = bufferPh is null ? [] : [bufferPh],
+                ExchangeableAcidity = acidity,
+                PrintedExchangeCapacity = capacity,
+                OrganicMatter = organic,
+                HumicMatter = humic,
+                WeightPerVolume = weight,
+                Readings = readings,
+            })
             : null;
     }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy.PlanFiles;

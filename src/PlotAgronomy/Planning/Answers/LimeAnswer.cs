@@ -34,7 +34,8 @@ public sealed class LimeAnswer
     /// <summary>Gets the rate that is ordered for; null when there is no answer.</summary>
     public LimeRate? Used { get; init; }
 
-    /// <summary>Gets the liming materials on offer held against the rate; null when no lime is needed or none is on offer.</summary>
+    /// <summary>Gets the liming materials on offer held against the rate; null when no lime is needed or none is on
+    /// offer.</summary>
     public LimingMaterialComparison? Offers { get; init; }
 
     /// <summary>Gets the cheapest offer that can be counted; null when no lime is needed or none can be counted.</summary>

@@ -1,8 +1,6 @@
 using PlotAgronomy.Blends;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
@@ -54,12 +52,7 @@ internal static class LimeSolver
         );
     }
 
-    private static LimingMaterialComparison? Offers(
-        PlotPlan plan,
-        LimeRate? used,
-        WeaklyBufferedLime? weak,
-        bool withNitrogen
-    ) =>
+    private static LimingMaterialComparison? Offers(PlotPlan plan, LimeRate? used, WeaklyBufferedLime? weak, bool withNitrogen) =>
         used is null || used.OfBasis == ApplicationRate.Zero || plan.LimeOffers.IsEmpty
             ? null
             : LimingMaterialComparison.For(

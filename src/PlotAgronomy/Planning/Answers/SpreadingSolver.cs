@@ -17,7 +17,9 @@ internal static class SpreadingSolver
             Groups = groups,
             Passes =
             [
-                .. groups.Groups.Select((group, i) => Pass(plan, group, i + 1, [.. sown.Where(s => group.Holds(s.Planned.Kind))])),
+                .. groups.Groups.Select(
+                    (group, i) => Pass(plan, group, i + 1, [.. sown.Where(s => group.Holds(s.Planned.Kind))])
+                ),
             ],
         };
     }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Text;
-using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy;

@@ -1,8 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Text;
-using PlotAgronomy.Land;
 using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy;

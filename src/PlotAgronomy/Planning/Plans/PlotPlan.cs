@@ -2,10 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using PlotAgronomy.Blends;
-using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
@@ -51,7 +49,7 @@ public sealed record PlotPlan
     public required ImmutableArray<PlannedKind> Kinds
     {
         get;
-        init => field = Guarded(value);
+        init => field = Guarded(value, nameof(Kinds));
     }
 
     /// <summary>Gets the method that turns the report into a rate of lime.</summary>
@@ -201,19 +199,19 @@ public sealed record PlotPlan
             _ => SowingMethod.BroadcastUnderCover,
         };
 
-    private static ImmutableArray<PlannedKind> Guarded(ImmutableArray<PlannedKind> kinds)
+    private static ImmutableArray<PlannedKind> Guarded(ImmutableArray<PlannedKind> kinds, string name)
     {
-        Guard.NotEmpty(Guard.Listed(kinds, nameof(Kinds)), nameof(Kinds));
+        Guard.NotEmpty(Guard.Listed(kinds, name), name);
         if (kinds.FirstOrDefault(k => k.Offer.Lot.Kind.Id != k.Kind.Id) is { } mixed)
         {
             throw new ArgumentException(
                 $"{mixed.Kind.CommonName} cannot be taken from a lot of {mixed.Offer.Lot.Kind.CommonName}.",
-                nameof(Kinds)
+                name
             );
         }
 
         return kinds.GroupBy(k => k.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice
-            ? throw new ArgumentException($"{twice.First().Kind.CommonName} stands twice.", nameof(Kinds))
+            ? throw new ArgumentException($"{twice.First().Kind.CommonName} stands twice.", name)
             : kinds;
     }
 }

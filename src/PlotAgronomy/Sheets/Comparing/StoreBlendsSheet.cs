@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
-using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Sheets;
 

@@ -1,4 +1,3 @@
-using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 using UnitsNet;
 

@@ -13,8 +13,7 @@ internal static class SeedSizes
     internal static Func<PassKind, double> Measure(IReadOnlyList<PassKind> kinds, SizeRule rule)
     {
         bool measured = AreMeasured(kinds);
-        double Diameter(PassKind kind) =>
-            measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
+        double Diameter(PassKind kind) => measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
         if (rule == SizeRule.DiameterTwoToOne)
         {
             return Diameter;

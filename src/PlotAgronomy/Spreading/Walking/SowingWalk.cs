@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
