@@ -11,15 +11,15 @@ public class LandMemoryTests
     {
         MeasuredLength length = Length.FromFeet(210),
             width = Length.FromFeet(130);
-        Assert.InRange(CallMemory.BytesPerCall(() => PlotArea.FromRectangle(length, width)), 0, 6200);
-        Assert.InRange(CallMemory.BytesPerCall(() => PlotArea.Stated(Area.FromAcres(0.6)).OnSlope(Slope.FromPercent(8))), 0, 680);
+        Assert.InRange(Allocations.BytesOf(() => PlotArea.FromRectangle(length, width)), 0, 6200);
+        Assert.InRange(Allocations.BytesOf(() => PlotArea.Stated(Area.FromAcres(0.6)).OnSlope(Slope.FromPercent(8))), 0, 680);
     }
 
     [Fact]
     public void A_calibrated_step_without_text_allocates_little()
     {
         StepCount[] walks = [StepCount.FromDoublePaces(57), StepCount.FromDoublePaces(58)];
-        Assert.InRange(CallMemory.BytesPerCall(() => PaceCalibration.FromWalks(Length.FromFeet(300), walks)), 0, 200);
+        Assert.InRange(Allocations.BytesOf(() => PaceCalibration.FromWalks(Length.FromFeet(300), walks)), 0, 200);
     }
 
     [Fact]

@@ -128,7 +128,7 @@ public sealed record PlotPlan
     public double? StatedTargetPh
     {
         get;
-        init => field = value is { } ph ? Guard.Between(ph, 4, 9, "pH", nameof(StatedTargetPh)) : null;
+        init => field = value is { } ph ? LimeLimits.TargetPh(ph, nameof(StatedTargetPh)) : null;
     }
 
     /// <summary>Gets the liming materials on offer.</summary>
