@@ -12,7 +12,7 @@ internal static class FertilizerReader
         ("boron", PlantNutrient.Boron),
     ];
 
-    internal static FertilizerProduct? Read(PlanObject offer)
+    internal static Offer<FertilizerProduct>? Read(PlanObject offer)
     {
         var analysis = Analysis(offer);
         var package = offer.PositiveAmount<Mass>("package", Amounts.TryReadMass, m => m.Pounds);
@@ -22,7 +22,11 @@ internal static class FertilizerReader
             && package is Mass mass
             && offer.Money("price") is decimal price
             ? offer.Try("name", () =>
-                FertilizerProduct.Create(name, analysis, mass, price, offer.Choice("substance", PlanVocabulary.Substances))
+                Offer.InBags(
+                    FertilizerProduct.Create(name, analysis, offer.Choice("substance", PlanVocabulary.Substances)),
+                    mass,
+                    price
+                )
             )
             : null;
     }

@@ -13,7 +13,7 @@ internal static class GrowingReader
 
     internal static ImmutableArray<PlannedKind> Read(
         PlanObject growing,
-        IReadOnlyList<SeedOffer> offers,
+        IReadOnlyList<Offer<SeedLot>> offers,
         bool everyOfferWasRead,
         bool carriedOff,
         PlantingMethod? method
@@ -52,7 +52,7 @@ internal static class GrowingReader
 
     private static PlannedKind? Kind(
         PlanObject row,
-        IReadOnlyList<SeedOffer> offers,
+        IReadOnlyList<Offer<SeedLot>> offers,
         bool everyOfferWasRead,
         bool carriedOff,
         PlantingMethod? planted
@@ -78,8 +78,8 @@ internal static class GrowingReader
             return null;
         }
 
-        var choice = SeedShelf.FromLots([.. offers.Select(o => o.Lot)]).Cheapest(kind);
-        if (offers.FirstOrDefault(o => o.Lot == choice.Lot) is not { } offer)
+        var choice = SeedShelf.FromOffers(offers).Cheapest(kind);
+        if (choice.Offer is not { } offer)
         {
             if (everyOfferWasRead)
             {
@@ -122,8 +122,17 @@ internal static class GrowingReader
                 : CropYield.FromBushelsPerAcre(value)
             : null;
 
-    private static PureLiveSeedRate Living(ApplicationRate rate, bool countsLivingSeed, SowingMethod method, SeedOffer offer) =>
+    private static PureLiveSeedRate Living(
+        ApplicationRate rate,
+        bool countsLivingSeed,
+        SowingMethod method,
+        Offer<SeedLot> offer
+    ) =>
         countsLivingSeed
             ? PureLiveSeedRate.FromRate(rate, method)
-            : PureLiveSeed.Delivered(BulkSeedRate.FromRate(rate, method), offer.Lot.Analysis, ViabilityRule.For(offer.Lot.Kind));
+            : PureLiveSeed.Delivered(
+                BulkSeedRate.FromRate(rate, method),
+                offer.Item.Analysis,
+                ViabilityRule.For(offer.Item.Kind)
+            );
 }

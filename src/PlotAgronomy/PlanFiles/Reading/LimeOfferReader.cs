@@ -7,7 +7,7 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>Reads a liming material on offer.</summary>
 internal static class LimeOfferReader
 {
-    internal static LimeOffer? Read(PlanObject offer)
+    internal static Offer<LimingMaterial>? Read(PlanObject offer)
     {
         var moisture = offer.Amount<Fraction>("moisture", Amounts.TryReadPercent) ?? Fraction.Zero;
         var magnesium = offer.Amount<Fraction>("magnesium", Amounts.TryReadPercent);
@@ -43,7 +43,7 @@ internal static class LimeOfferReader
             }
         }
 
-        return material is null ? null : offer.Try("price", () => LimeOffer.InBags(material, bag, price));
+        return material is null ? null : offer.Try("price", () => Offer.InBags(material, bag, price));
     }
 
     private static SieveAnalysis? Sieves(PlanObject offer)

@@ -56,22 +56,23 @@ public static class PlanFile
         var printed = reportPart is null ? null : PrintedAdviceReader.Read(reportPart);
         var earlier = reportPart is null ? null : Earlier(reportPart);
         var materials = file.Object("materials");
-        var limes = materials?.Objects("lime").Select(LimeOfferReader.Read).OfType<LimeOffer>().ToImmutableArray() ?? [];
+        var limes = materials?.Objects("lime").Select(LimeOfferReader.Read).OfType<Offer<LimingMaterial>>().ToImmutableArray()
+            ?? [];
         var fertilizers = materials
             ?.Objects("fertilizers")
             .Select(FertilizerReader.Read)
-            .OfType<FertilizerProduct>()
+            .OfType<Offer<FertilizerProduct>>()
             .ToImmutableArray()
             ?? [];
         var lots = materials?.Objects("seedLots").Select(SeedOfferReader.Read).ToList() ?? [];
-        var offers = lots.OfType<SeedOffer>().ToImmutableArray();
+        var offers = lots.OfType<Offer<SeedLot>>().ToImmutableArray();
         var kinds = file.Object("growing") is { } growing
             ? GrowingReader.Read(growing, offers, offers.Length == lots.Count, site?.IsCarriedOff == true, method)
             : [];
         var bags = materials
             ?.Objects("storeBlends")
             .Select(bag => StoreBlendReader.Read(bag, method))
-            .OfType<StoreBag>()
+            .OfType<Offer<StoreBlend>>()
             .ToImmutableArray()
             ?? [];
         var spreader = file.Object("spreader") is { } machine ? SpreaderReader.Read(machine) : null;

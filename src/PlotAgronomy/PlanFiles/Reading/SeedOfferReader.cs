@@ -6,7 +6,7 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>Reads a seed lot on offer.</summary>
 internal static class SeedOfferReader
 {
-    internal static SeedOffer? Read(PlanObject offer)
+    internal static Offer<SeedLot>? Read(PlanObject offer)
     {
         var kind = KindReader.Read(offer, "kind");
         var pure = offer.Amount<Fraction>("pureSeed", Amounts.TryReadPercent);
@@ -41,16 +41,8 @@ internal static class SeedOfferReader
             Label = offer.Text("lot") ?? kind.CommonName,
             Analysis = analysis,
             TestMonth = TestMonth.FromYearAndMonth(tested.Year, tested.Month),
-            Package = mass,
-            PricePerPound = SeedLot.PriceOfAPound(price, mass),
         };
-        return offer.Try("germination", () => LotValue.For(lot)) is null
-            ? null
-            : new SeedOffer
-            {
-                Lot = lot,
-                Package = mass,
-                Price = price,
-            };
+        var offered = Offer.InBags(lot, mass, price);
+        return offer.Try("germination", () => LotValue.For(offered)) is null ? null : offered;
     }
 }

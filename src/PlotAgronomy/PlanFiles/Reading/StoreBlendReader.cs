@@ -8,7 +8,7 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>Reads a store's ready blend from its tag.</summary>
 internal static class StoreBlendReader
 {
-    internal static StoreBag? Read(PlanObject offer, PlantingMethod? method)
+    internal static Offer<StoreBlend>? Read(PlanObject offer, PlantingMethod? method)
     {
         var rows = offer.Objects("components").ToList();
         var components = rows.Select(Component).OfType<TagComponent>().ToImmutableArray();
@@ -32,11 +32,9 @@ internal static class StoreBlendReader
             return null;
         }
 
-        var bag = new StoreBag
+        var blend = new StoreBlend
         {
             Label = name,
-            NetWeight = net,
-            Price = price,
             ClaimedArea = area,
             Tag = new SeedTag
             {
@@ -50,7 +48,9 @@ internal static class StoreBlendReader
                 IsTreated = offer.Flag("treated") == true,
             },
         };
-        return offer.Try("components", () => BagOrPlainSeed.Compare(bag, PlotPlan.SowingMethodOf(planted), [])) is null
+        return
+            offer.Try("price", () => Offer.InBags(blend, net, price)) is not { } bag
+            || offer.Try("components", () => BagOrPlainSeed.Compare(bag, PlotPlan.SowingMethodOf(planted), [])) is null
             ? null
             : bag;
     }
