@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 
 namespace PlotAgronomy.Sheets;
