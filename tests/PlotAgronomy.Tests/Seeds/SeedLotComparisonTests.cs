@@ -76,7 +76,7 @@ public class SeedLotComparisonTests
         var small = new SeedLot { Label = "small", Kind = Crimson, Analysis = Lot("x", 98, 90, 0, 0, 1).Analysis, PricePerPound = 2m, OwnSeedCount = SeedCount.FromSeedsPerPound(usual * 1.25) };
         var answer = SeedLotComparison.Rank([Lot("usual", 98, 90, 0, 0, 2m), small], PureLiveSeedRate.DrilledPoundsPerAcre(20));
         Assert.Equal("small", answer.Ranked[0].Lot.Label);
-        Near.Assert(1.25, answer.Ranked[1].Seeding.Bulk / answer.Ranked[0].Seeding.Bulk);
+        Near.Assert(1.25, answer.Ranked[1].Seeding.Bulk.Rate / answer.Ranked[0].Seeding.Bulk.Rate);
     }
 
     [Fact]
