@@ -68,7 +68,6 @@ internal static class LandSums
                 Slope.FromPercent(2) != Slope.FromPercent(2),
             }
         );
-        recorder.Call("land: slopes compared", () => Slope.FromPercent(2).CompareTo(Slope.FromPercent(3)));
         recorder.Call("land: a taped length", () => MeasuredLength.FromLength(Feet(208.7)));
         recorder.Call("land: a length with an error", () => MeasuredLength.WithError(Feet(208.7), Feet(2.5)));
         recorder.Call("land: a measured length as length", () => MeasuredLength.WithError(Feet(208.7), Feet(2.5)).ToLength());

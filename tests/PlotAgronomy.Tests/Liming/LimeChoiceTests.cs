@@ -19,7 +19,7 @@ public class LimeChoiceTests
         Assert.Same(Large, choice.Costs[0].Offer);
         Assert.Same(Small, choice.CheapestForPlot!.Offer);
         Assert.Equal([(3, 15m), (2, 16m)], choice.ForPlot.Select(c => (c.Order!.Bags!.Value, c.Order.Cost!.Value)));
-        Assert.Empty(choice.Uncounted);
+        Assert.DoesNotContain(choice.Costs, c => c.Order is null);
     }
 
     [Fact]
@@ -60,9 +60,10 @@ public class LimeChoiceTests
         var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ohio-enp")), Area.FromAcres(0.5), [gypsum, heap]);
         Assert.Null(choice.CheapestForPlot);
         Assert.Empty(choice.ForPlot);
-        Assert.Equal([gypsum, heap], choice.Uncounted.Select(c => c.Offer));
-        Assert.Equal("it neutralizes nothing", choice.Uncounted[0].WhyNot);
-        Assert.Contains("Ask the dealer", choice.Uncounted[1].WhyNot, StringComparison.Ordinal);
+        var uncounted = choice.Costs.Where(c => c.Order is null).ToList();
+        Assert.Equal([gypsum, heap], uncounted.Select(c => c.Offer));
+        Assert.Equal("it neutralizes nothing", uncounted[0].WhyNot);
+        Assert.Contains("Ask the dealer", uncounted[1].WhyNot, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -38,7 +38,7 @@ public readonly record struct BulkSeedRate
     /// <param name="poundsPerAcre">lb of bulk seed per acre; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static BulkSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) =>
+    internal static BulkSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) =>
         new(SownRate.OfPounds(poundsPerAcre, SowingMethod.Broadcast));
 
     /// <summary>The bulk seed that sows an area at this rate.</summary>
