@@ -103,7 +103,7 @@ public static partial class Amounts
     /// <summary>Reads a temperature such as <c>50 F</c> or <c>-2 C</c>.</summary>
     /// <inheritdoc cref="TryReadArea" path="/param"/>
     /// <inheritdoc cref="TryReadArea" path="/returns"/>
-    public static bool TryReadTemperature(string? text, out Temperature value, out string problem)
+    internal static bool TryReadTemperature(string? text, out Temperature value, out string problem)
     {
         bool read = Temperatures.TryRead(text, true, out double degrees, out problem);
         bool celsius = read && char.ToUpperInvariant(text!.Trim()[^1]) == 'C';

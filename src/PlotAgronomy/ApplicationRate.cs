@@ -86,20 +86,6 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     public static ApplicationRate FromTonnesPerHectare(double tonnesPerHectare) =>
         FromKilogramsPerHectare(Guard.AtLeast(tonnesPerHectare, 0, "t/ha") * KilogramsPerTonne);
 
-    /// <summary>Creates a rate from an area density.</summary>
-    /// <param name="density">Mass per area; finite, at least 0.</param>
-    /// <returns>The rate.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static ApplicationRate FromAreaDensity(AreaDensity density)
-    {
-        double kilogramsPerSquareMeter = density.KilogramsPerSquareMeter;
-        return new(
-            Guard.AtLeast(kilogramsPerSquareMeter, 0, "kg/m2", nameof(density))
-                / ExactUnits.KilogramsPerPound
-                * ExactUnits.SquareMetersPerAcre
-        );
-    }
-
     /// <summary>Rate at which a mass was spread over an area.</summary>
     /// <param name="mass">Mass spread; finite, at least 0.</param>
     /// <param name="area">Area covered; finite, above 0.</param>
@@ -121,18 +107,6 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
         double acres = area.Acres;
         return Mass.FromPounds(PoundsPerAcre * Guard.AtLeast(acres, 0, "ac", nameof(area)));
     }
-
-    /// <summary>The same rate as an area density.</summary>
-    /// <returns>The density.</returns>
-    public AreaDensity ToAreaDensity() =>
-        AreaDensity.FromKilogramsPerSquareMeter(PoundsPerAcre * ExactUnits.KilogramsPerPound / ExactUnits.SquareMetersPerAcre);
-
-    /// <summary>Compares within an absolute tolerance.</summary>
-    /// <param name="other">Other rate.</param>
-    /// <param name="tolerance">Largest accepted difference.</param>
-    /// <returns>True when the difference is at most <paramref name="tolerance"/>.</returns>
-    public bool EqualsWithin(ApplicationRate other, ApplicationRate tolerance) =>
-        Math.Abs(PoundsPerAcre - other.PoundsPerAcre) <= tolerance.PoundsPerAcre;
 
     /// <inheritdoc/>
     public int CompareTo(ApplicationRate other) => PoundsPerAcre.CompareTo(other.PoundsPerAcre);

@@ -278,7 +278,7 @@ internal static class BlendsSums
                 recorder.Call($"store bag beside {lots}, {Words(method)}, hard seed counted",
                     () => Short(BagOrPlainSeed.Compare(bag, method, offered, ViabilityRule.GerminationAndHard)));
                 recorder.Call($"store bag beside {lots}, {Words(method)}, weighed plain",
-                    () => BagOrPlainSeed.Compare(bag, method, offered).WeighPlain(Acres(0.62)).Total);
+                    () => BagOrPlainSeed.Compare(bag, method, offered).Plain?.WeighFor(Acres(0.62)).Total);
             }
         }
     }

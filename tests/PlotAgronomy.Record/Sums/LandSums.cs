@@ -33,9 +33,7 @@ internal static class LandSums
 
     private static void Values(Recorder recorder)
     {
-        recorder.Call("land: a bearing and its reverse", () =>
-            new[] { Bearing.FromDegrees(200).Degrees, Bearing.FromDegrees(200).Reverse.Degrees, Bearing.FromDegrees(360).Degrees }
-        );
+        recorder.Call("land: bearings", () => new[] { Bearing.FromDegrees(200).Degrees, Bearing.FromDegrees(360).Degrees });
         recorder.Call("land: equal bearings", () =>
             new[] { Bearing.FromDegrees(360) == Bearing.FromDegrees(0), Bearing.FromDegrees(1) != Bearing.FromDegrees(0) }
         );
@@ -49,7 +47,6 @@ internal static class LandSums
             }
         );
         recorder.Call("land: a place from feet", () => PlanePoint.FromFeet(100, 200));
-        recorder.Call("land: a place from meters", () => PlanePoint.FromMeters(30, 61));
         recorder.Call("land: equal places", () =>
             new[]
             {
@@ -64,18 +61,13 @@ internal static class LandSums
 
         recorder.Call("land: a slope of 10 degrees", () => Slope.FromDegrees(10));
         recorder.Call("land: level ground", () => Slope.Level);
-        recorder.Call("land: slopes in order", () =>
+        recorder.Call("land: equal slopes", () =>
             new[]
             {
-                Slope.FromPercent(2) < Slope.FromPercent(3),
-                Slope.FromPercent(2) > Slope.FromPercent(3),
-                Slope.FromPercent(2) <= Slope.FromPercent(2),
-                Slope.FromPercent(2) >= Slope.FromPercent(3),
                 Slope.FromPercent(2) == Slope.FromPercent(2),
                 Slope.FromPercent(2) != Slope.FromPercent(2),
             }
         );
-        recorder.Call("land: slopes compared", () => Slope.FromPercent(2).CompareTo(Slope.FromPercent(3)));
         recorder.Call("land: a taped length", () => MeasuredLength.FromLength(Feet(208.7)));
         recorder.Call("land: a length with an error", () => MeasuredLength.WithError(Feet(208.7), Feet(2.5)));
         recorder.Call("land: a measured length as length", () => MeasuredLength.WithError(Feet(208.7), Feet(2.5)).ToLength());

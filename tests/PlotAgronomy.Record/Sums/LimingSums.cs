@@ -47,7 +47,7 @@ internal static partial class LimingSums
 
     private static LimeRate Rate(double tons, LimeBasis? basis = null, double depth = 6, double target = 6.5,
         string institution = "Oregon") =>
-        LimeRate.FromBasis(TonsPerAcre(tons), target, Inches(depth), basis ?? LimeBasis.OregonScore100,
+        LimeRate.FromBasis(TonsPerAcre(tons), target, Inches(depth), basis ?? LimeBasis.Find("oregon-score-100"),
             Institution.FindLaboratory(institution));
 
     private static void Compounds(Recorder recorder)
@@ -97,7 +97,7 @@ internal static partial class LimingSums
             recorder.Call($"liming material {material.Name}", () => material);
             recorder.Call($"liming material {material.Name}: magnesium in a ton", () => material.MagnesiumIn(Pounds(2000)));
             recorder.Call($"liming material {material.Name}: with a stated figure",
-                () => material.WithFigure(LimeFigure.FromValue(LimeIndex.OhioEnp, 1400)).FigureIn(LimeIndex.OhioEnp));
+                () => material.WithFigure(LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1400)).FigureIn(LimeIndex.Find("ohio-enp")));
             foreach (double months in new[] { 0, 1, 3, 6, 12, 24, 40.0 })
             {
                 recorder.Call($"liming material {material.Name}: worked after {months} months",
@@ -122,7 +122,7 @@ internal static partial class LimingSums
             {
                 recorder.Call($"lime basis {basis.Id}: 2 ton/ac as {material.Name}", () => Rate(2, basis).RateOf(material));
                 recorder.Call($"lime basis {basis.Id}: 2 ton/ac told as pure carbonate through {material.Name}",
-                    () => Short(Rate(2, basis).ConvertTo(LimeBasis.PureCarbonate, material)));
+                    () => Short(Rate(2, basis).ConvertTo(LimeBasis.Find("pure-carbonate"), material)));
             }
 
             foreach (var other in LimeBasis.Everything)
@@ -137,14 +137,14 @@ internal static partial class LimingSums
         recorder.Call("lime basis: one that is not there", () => (LimeBasis.TryFind("none", out var found, out _) ? found : null));
         recorder.Call("lime bases in daily use", () => new[]
         {
-            LimeBasis.AgLimeNeutralizingValue90.Id, LimeBasis.GeorgiaAgLime.Id, LimeBasis.MinnesotaEnp.Id,
-            LimeBasis.MissouriEnm.Id,
-            LimeBasis.NorthCarolinaStandard.Id, LimeBasis.OhioEnp.Id, LimeBasis.OregonScore100.Id, LimeBasis.PureCarbonate.Id,
+            LimeBasis.Find("ag-lime-nv-90").Id, LimeBasis.Find("georgia-ag-lime").Id, LimeBasis.Find("minnesota-enp").Id,
+            LimeBasis.Find("missouri-enm").Id,
+            LimeBasis.Find("north-carolina-standard").Id, LimeBasis.Find("ohio-enp").Id, LimeBasis.Find("oregon-score-100").Id, LimeBasis.Find("pure-carbonate").Id,
         });
         recorder.Call("lime indices in daily use", () => new[]
         {
-            LimeIndex.CalciumCarbonateEquivalent.Id, LimeIndex.IowaEcce.Id, LimeIndex.MinnesotaEnp.Id, LimeIndex.MissouriEnm.Id,
-            LimeIndex.NewYorkEnv.Id, LimeIndex.OhioEnp.Id, LimeIndex.OregonScore.Id,
+            LimeIndex.CalciumCarbonateEquivalent.Id, LimeIndex.Find("iowa-ecce").Id, LimeIndex.Find("minnesota-enp").Id, LimeIndex.MissouriEnm.Id,
+            LimeIndex.Find("new-york-env").Id, LimeIndex.Find("ohio-enp").Id, LimeIndex.OregonScore.Id,
         });
     }
 
@@ -159,9 +159,9 @@ internal static partial class LimingSums
         }
 
         recorder.Call("lime rates added", () => Rate(1).Plus(Rate(2)));
-        recorder.Call("lime rates of two bases added", () => Rate(1).Plus(Rate(2, LimeBasis.OhioEnp)));
+        recorder.Call("lime rates of two bases added", () => Rate(1).Plus(Rate(2, LimeBasis.Find("ohio-enp"))));
         recorder.Call("lime rates by one another", () => Rate(1).RatioTo(Rate(2, target: 6)));
-        recorder.Call("lime rate converted, in full", () => Rate(2).ConvertTo(LimeBasis.OhioEnp, Ground));
+        recorder.Call("lime rate converted, in full", () => Rate(2).ConvertTo(LimeBasis.Find("ohio-enp"), Ground));
         foreach (double tons in new[] { 0.5, 2, 4.0 })
         {
             recorder.Call($"lime of finest grind allowed for {tons} ton/ac", () => FineLimeAllowance.For(Rate(tons)));
@@ -222,7 +222,7 @@ internal static partial class LimingSums
         }));
         recorder.Call("lime order: lime of earlier and some already spread", () => LimeOrder.For(new LimeOrderRequest
         {
-            Rate = Rate(3, institution: "North Carolina", basis: LimeBasis.NorthCarolinaStandard),
+            Rate = Rate(3, institution: "North Carolina", basis: LimeBasis.Find("north-carolina-standard")),
             Material = Materials[^1],
             Area = Acres(1),
             EarlierLime = EarlierLime.FromRate(TonsPerAcre(1), 6),
@@ -331,9 +331,9 @@ internal static partial class LimingSums
     private static void Printed(Recorder recorder)
     {
         recorder.Call("printed lime: everything said",
-            () => PrintedLimeRate.Read(TonsPerAcre(2), 6.5, Inches(6), LimeBasis.OregonScore100, Institution.FindLaboratory("Oregon")));
+            () => PrintedLimeRate.Read(TonsPerAcre(2), 6.5, Inches(6), LimeBasis.Find("oregon-score-100"), Institution.FindLaboratory("Oregon")));
         recorder.Call("printed lime: no target",
-            () => PrintedLimeRate.Read(TonsPerAcre(2), null, Inches(6), LimeBasis.OregonScore100, Institution.FindLaboratory("Oregon")));
+            () => PrintedLimeRate.Read(TonsPerAcre(2), null, Inches(6), LimeBasis.Find("oregon-score-100"), Institution.FindLaboratory("Oregon")));
         recorder.Call("printed lime: nothing said", () => PrintedLimeRate.Read(TonsPerAcre(2), null, null, null, null));
         var sample = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, BufferPh.FromValue(6.2, SoilBuffer.Sikora));
         var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(sample, 6.4);
@@ -342,7 +342,7 @@ internal static partial class LimingSums
             recorder.Call($"printed lime of {tons} ton/ac checked",
                 () => Short(PrintedLimeCheck.For(Rate(tons, target: 6.4), need)));
             recorder.Call($"printed lime of {tons} ton/ac of another basis checked through ground lime",
-                () => Short(PrintedLimeCheck.For(Rate(tons, LimeBasis.OhioEnp, target: 6.4), need, Ground)));
+                () => Short(PrintedLimeCheck.For(Rate(tons, LimeBasis.Find("ohio-enp"), target: 6.4), need, Ground)));
         }
     }
 

@@ -141,7 +141,7 @@ internal static class PlotNeedSums
         {
             Report = Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 18), SoilSums.Reading(SoilAnalyte.Potassium, 100)),
             Kinds = [Kind("ladino clover", 1)],
-            System = RecommendationSystems.TriState2020,
+            System = RecommendationSystems.Find("TS-2020"),
             SecondaryRules = [],
             Setting = new PlotSetting { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12) },
             Uses = Use("ladino clover",
@@ -151,7 +151,7 @@ internal static class PlotNeedSums
         {
             Report = Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 32), SoilSums.Reading(SoilAnalyte.Potassium, 140)),
             Kinds = [Kind("alfalfa", 1)],
-            System = RecommendationSystems.TriState2020,
+            System = RecommendationSystems.Find("TS-2020"),
             SecondaryRules = [],
             Setting = new PlotSetting { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12) },
             Uses = Use("alfalfa", new KindUse

@@ -70,9 +70,8 @@ internal static class SeedsSums
         recorder.Call("seeds: a live rate, drilled, in pounds", () => PureLiveSeedRate.DrilledPoundsPerAcre(12.5));
         recorder.Call("seeds: bulk seed over an area", () => bulk.Over(Acres(0.62)));
         recorder.Call("seeds: living seed over an area", () => live.Over(Acres(0.62)));
-        recorder.Call("seeds: rates times a number", () => new[] { (bulk * 1.25).PoundsPerAcre, (live * 1.25).PoundsPerAcre });
-        recorder.Call("seeds: rates by one another",
-            () => new[] { bulk / BulkSeedRate.DrilledPoundsPerAcre(3), live / PureLiveSeedRate.BroadcastPoundsPerAcre(3) });
+        recorder.Call("seeds: a live rate times a number", () => (live * 1.25).PoundsPerAcre);
+        recorder.Call("seeds: a live rate by another", () => live / PureLiveSeedRate.BroadcastPoundsPerAcre(3));
         recorder.Call("seeds: rates of two methods by one another", () => live / PureLiveSeedRate.DrilledPoundsPerAcre(3));
         recorder.Call("seeds: bulk weights added", () => (BulkSeedMass.FromPounds(3) + BulkSeedMass.FromMass(Grams(500))).ToMass());
         recorder.Call("seeds: living weights added",

@@ -198,9 +198,6 @@ internal static class SpreadingSums
 
         recorder.Call("hopper kind of a stated diameter",
             () => PassKind.FromKind(SeedsSums.Kind("crimson"), Length.FromMillimeters(1.6)));
-        recorder.Call("sizes by one another", () => SizeGroups.SizeRatio(OatSeed, CloverSeed));
-        recorder.Call("sizes by one another from counts alone",
-            () => SizeGroups.SizeRatio(PassKind.FromSeedCount("a", 16_000), PassKind.FromSeedCount("b", 768_000)));
         var kinds = new[] { OatSeed, CloverSeed, PassKind.FromKind(SeedsSums.Kind("austrian winter pea")),
             PassKind.FromKind(SeedsSums.Kind("purple top turnip")), PassKind.FromKind(SeedsSums.Kind("big bluestem")) };
         foreach (var rule in Enum.GetValues<SizeRule>())

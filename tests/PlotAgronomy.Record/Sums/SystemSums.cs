@@ -239,13 +239,13 @@ internal static class SystemSums
     {
         recorder.Call("systems in daily use", () => new[]
         {
-            RecommendationSystems.Illinois, RecommendationSystems.Iowa2013, RecommendationSystems.Kansas,
-            RecommendationSystems.Missouri, RecommendationSystems.Montana,
-            RecommendationSystems.Nebraska, RecommendationSystems.Find("NE-OLD"), RecommendationSystems.NorthCarolina,
+            RecommendationSystems.Find("IL"), RecommendationSystems.Find("IA-2013"), RecommendationSystems.Kansas,
+            RecommendationSystems.Find("MO"), RecommendationSystems.Find("MT"),
+            RecommendationSystems.Find("NE"), RecommendationSystems.Find("NE-OLD"), RecommendationSystems.NorthCarolina,
             RecommendationSystems.Find("ND-2017"),
-            RecommendationSystems.NorthernIreland, RecommendationSystems.Oklahoma, RecommendationSystems.SouthCarolina,
-            RecommendationSystems.SouthDakota,
-            RecommendationSystems.TriState1995, RecommendationSystems.TriState2020,
+            RecommendationSystems.Find("NI"), RecommendationSystems.Oklahoma, RecommendationSystems.Find("SC"),
+            RecommendationSystems.Find("SD"),
+            RecommendationSystems.TriState1995, RecommendationSystems.Find("TS-2020"),
         }.Select(s => s.Id).ToArray());
         recorder.Call("rating systems in daily use",
             () =>

@@ -223,10 +223,10 @@ public class FitTests
     {
         // South: crimson Aug 1 - Oct 31 and Sep 1 - Oct 15; wheat Aug 1 - Sep 30, Aug 15 - Oct 15 and Sep 1 - Nov 1.
         var blend = BlendOf(("crimson-clover", 0.5), ("winter-wheat", 0.4));
-        var range = Assert.Single(CommonDates.For(blend, PlantingRegion.South).Ranges);
+        var range = Assert.Single(CommonDates.For(blend, PlantingRegion.Find("south")).Ranges);
         Assert.Equal((8, 1), (range.From.Month, range.From.Day));
         Assert.Equal((10, 31), (range.To.Month, range.To.Day));
-        PlotConditions On(int month, int day) => new() { Region = PlantingRegion.South, SowingDay = new DateOnly(2026, month, day) };
+        PlotConditions On(int month, int day) => new() { Region = PlantingRegion.Find("south"), SowingDay = new DateOnly(2026, month, day) };
         Assert.DoesNotContain("blend-date-outside", CodesOf(blend, On(10, 31)));
         Assert.Contains("blend-date-outside", CodesOf(blend, On(11, 1)));
         Assert.Contains("blend-no-dates", CodesOf(BlendOf(("lablab", 0.5)), On(6, 1)));
@@ -237,8 +237,8 @@ public class FitTests
     {
         // South: wheat from August 1, browntop millet April to July (Mississippi).
         var blend = BlendOf(("browntop-millet", 0.5), ("winter-wheat", 0.4));
-        Assert.Empty(CommonDates.For(blend, PlantingRegion.South).Ranges);
-        Assert.Contains("blend-no-common-day", CodesOf(blend, new PlotConditions { Region = PlantingRegion.South }));
+        Assert.Empty(CommonDates.For(blend, PlantingRegion.Find("south")).Ranges);
+        Assert.Contains("blend-no-common-day", CodesOf(blend, new PlotConditions { Region = PlantingRegion.Find("south") }));
     }
 
     [Fact]
@@ -251,7 +251,7 @@ public class FitTests
     [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
     public void The_report_reads_alike_everywhere(string culture)
     {
-        var conditions = new PlotConditions { Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor, Region = PlantingRegion.South, SowingDay = new DateOnly(2026, 12, 24), NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(42.5), IsSeedLeftOnSurface = true };
+        var conditions = new PlotConditions { Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor, Region = PlantingRegion.Find("south"), SowingDay = new DateOnly(2026, 12, 24), NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(42.5), IsSeedLeftOnSurface = true };
         string Report()
         {
             var fit = Fit(BlendOf(("ladino-clover", 0.55), ("winter-wheat", 0.45), ("purple-top-turnip", 0.35)), conditions);
@@ -277,7 +277,7 @@ public class FitTests
         Assert.Contains("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4))));
         Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("crimson-clover", 0.5), ("winter-wheat", 0.4))));
         // East Texas sows cowpea late in summer with grain (Fall-planted forage mixtures, Texas A&M University, 2019).
-        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4)), new PlotConditions { Region = PlantingRegion.South }));
+        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4)), new PlotConditions { Region = PlantingRegion.Find("south") }));
     }
 
     [Fact]
@@ -315,7 +315,7 @@ public class FitTests
     {
         var passes = Fit(sketch.Blend).Passes;
         return passes.SelectMany(p => p.Kinds).Select(p => p.Kind!.Id).Order().SequenceEqual(sketch.Blend.Parts.Select(p => p.Kind.Id).Order())
-            && passes.All(p => p.Kinds.Max(x => x.SeedWeight.Milligrams) <= p.Kinds.Min(x => x.SeedWeight.Milligrams) * 8 * (1 + 1e-8)
+            && passes.All(p => p.Kinds.Max(x => x.MilligramsPerSeed) <= p.Kinds.Min(x => x.MilligramsPerSeed) * 8 * (1 + 1e-8)
                 && p.Kinds.Select(x => (x.Chaffy, InchesOf(x.Kind!.Depth!.Deepest) > 0.5)).Distinct().Count() == 1
                 && (p.Shallowest is not { } from || p.Deepest is not { } to || InchesOf(from) <= InchesOf(to)));
     }

@@ -11,10 +11,10 @@ public class FertilizerCatalogTests
         Assert.Equal((38, 2), (FertilizerCatalog.All.Length, FertilizerCatalog.Unchecked.Length));
         Assert.Equal(
             ["46-0-0", "11-52-0", "18-46-0", "0-46-0"],
-            new[] { FertilizerCatalog.Urea, FertilizerCatalog.MonoammoniumPhosphate, FertilizerCatalog.DiammoniumPhosphate, FertilizerCatalog.TripleSuperphosphate }
+            new[] { FertilizerCatalog.Find("urea-granular"), FertilizerCatalog.Find("monoammonium-phosphate"), FertilizerCatalog.Find("diammonium-phosphate"), FertilizerCatalog.Find("triple-superphosphate") }
                 .Select(m => m.Analysis.ToString()));
-        Assert.Equal(FertilizerSubstance.PotassiumChloride, FertilizerCatalog.Potash.Substance);
-        Assert.Equal(FertilizerSubstance.AmmoniumSulfate, FertilizerCatalog.AmmoniumSulfate.Substance);
+        Assert.Equal(FertilizerSubstance.PotassiumChloride, FertilizerCatalog.Find("potassium-chloride-muriate-of-potash").Substance);
+        Assert.Equal(FertilizerSubstance.AmmoniumSulfate, FertilizerCatalog.Find("ammonium-sulfate-granular").Substance);
     }
 
     [Fact]
@@ -34,9 +34,9 @@ public class FertilizerCatalogTests
         Assert.Empty(Manure.Unchecked);
         Assert.Empty(ManureAvailability.Unchecked);
         Assert.True(Manure.TryFind("Poultry-Litter-Broiler-Range", out var litter, out string problem));
-        Assert.Equal((Manure.BroilerLitter, ""), (litter, problem));
+        Assert.Equal((Manure.Find("poultry-litter-broiler-range"), ""), (litter, problem));
         Assert.Same(ManureAvailability.GrowingSeason, ManureAvailability.Find("any-manure-growing-season"));
-        Assert.NotSame(Manure.BroilerLitter, Manure.TurkeyLitter);
+        Assert.NotSame(Manure.Find("poultry-litter-broiler-range"), Manure.Find("poultry-litter-turkey-range"));
     }
 
     [Theory]

@@ -12,7 +12,7 @@ public class FertilizerMaterialsTests
     public void A_figure_from_memory_answers_only_by_name()
     {
         var langbeinite = FertilizerCatalog.Find("potassium-magnesium-sulfate-langbeinite");
-        Assert.Null(langbeinite.SaltIndex);
+        Assert.Null(langbeinite.Find(MaterialProperty.SaltIndex));
         var (figure, caution) = langbeinite.FromMemory(MaterialProperty.SaltIndex)!.Value;
         Assert.Equal(43.4, figure.Value);
         Assert.Equal("data-from-memory", caution.Code);

@@ -38,12 +38,12 @@ public class LimeAllocationTests
     public void A_target_without_text_allocates_little()
     {
         var kind = KindCatalog.Standard.Find("alfalfa");
-        AssertAtMost(240, () => LimeTarget.For(kind, Institution.Pennsylvania));
+        AssertAtMost(240, () => LimeTarget.For(kind, Institution.Find("pennsylvania")));
     }
 
     [Fact]
     public void A_printed_rate_without_text_allocates_little() =>
-        AssertAtMost(230, () => PrintedLimeRate.Read(OregonRate.OfBasis, 6.4, Length.FromInches(6), LimeBasis.OregonScore100, OregonRate.Institution));
+        AssertAtMost(230, () => PrintedLimeRate.Read(OregonRate.OfBasis, 6.4, Length.FromInches(6), LimeBasis.Find("oregon-score-100"), OregonRate.Institution));
 
     private static void AssertAtMost(double bytesACall, Func<object?> call)
     {

@@ -15,7 +15,7 @@ public class LimeCatalogTests
         Assert.Contains(LimeMethod.Find("adams-evans"), LimeMethod.Unchecked);
         Assert.Equal(
             ["north-carolina-mehlich", "iowa-pm1688-table", "pennsylvania-field", "georgia-lime-buffer-capacity"],
-            new[] { LimeMethod.NorthCarolina, LimeMethod.Iowa, LimeMethod.Pennsylvania, LimeMethod.Georgia }.Select(m => m.Id));
+            new[] { LimeMethod.NorthCarolina, LimeMethod.Find("iowa-pm1688-table"), LimeMethod.Find("pennsylvania-field"), LimeMethod.Find("georgia-lime-buffer-capacity") }.Select(m => m.Id));
     }
 
     [Fact]
@@ -40,8 +40,8 @@ public class LimeCatalogTests
     [Fact]
     public void An_index_with_a_factor_from_memory_is_unchecked()
     {
-        Assert.Contains(LimeIndex.OhioEnp, LimeIndex.Unchecked);
-        Assert.Contains(LimeIndex.IowaEcce, LimeIndex.All);
+        Assert.Contains(LimeIndex.Find("ohio-enp"), LimeIndex.Unchecked);
+        Assert.Contains(LimeIndex.Find("iowa-ecce"), LimeIndex.All);
         Assert.True(LimeIndex.TryFind("oregon-score", out var index, out _));
         Assert.Same(LimeIndex.OregonScore, index);
         Assert.Equal(20, LimeIndex.All.Length + LimeIndex.Unchecked.Length);
@@ -52,7 +52,7 @@ public class LimeCatalogTests
     {
         Assert.Equal(14, LimingCompound.All.Length);
         Assert.Empty(LimingCompound.Unchecked);
-        Assert.Equal([100, 108.6], new[] { LimingCompound.Calcite, LimingCompound.Dolomite }.Select(c => Math.Round(c.CcePercent, 1)));
+        Assert.Equal([100, 108.6], new[] { LimingCompound.Calcite, LimingCompound.Find("dolomite") }.Select(c => Math.Round(c.CcePercent, 1)));
         Assert.False(LimingCompound.TryFind("chalk", out _, out string problem));
         Assert.Contains("calcite", problem, StringComparison.Ordinal);
     }

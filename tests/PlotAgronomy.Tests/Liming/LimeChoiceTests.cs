@@ -15,11 +15,11 @@ public class LimeChoiceTests
     {
         // 1 ton/ac of pure carbonate on 0.05 acre is 100 lb: two bags of 80 lb for 16.00, or three of 40 lb for 15.00, though a
         // pound costs 0.10 in the one and 0.125 in the other.
-        var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.PureCarbonate), Area.FromAcres(0.05), [Large, Small]);
+        var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("pure-carbonate")), Area.FromAcres(0.05), [Large, Small]);
         Assert.Same(Large, choice.Costs[0].Offer);
         Assert.Same(Small, choice.CheapestForPlot!.Offer);
         Assert.Equal([(3, 15m), (2, 16m)], choice.ForPlot.Select(c => (c.Order!.Bags!.Value, c.Order.Cost!.Value)));
-        Assert.Empty(choice.Uncounted);
+        Assert.DoesNotContain(choice.Costs, c => c.Order is null);
     }
 
     [Fact]
@@ -29,7 +29,7 @@ public class LimeChoiceTests
         var choice = LimingMaterialComparison.For(
             new LimeOrderRequest
             {
-                Rate = Rate(1, LimeBasis.PureCarbonate),
+                Rate = Rate(1, LimeBasis.Find("pure-carbonate")),
                 Material = LimingMaterial.Gypsum,
                 Area = Area.FromAcres(0.05),
                 WorkedDepth = Length.FromInches(3),
@@ -47,7 +47,7 @@ public class LimeChoiceTests
     {
         Offer<LimingMaterial> one = Bags("one", 100, 9m), other = Bags("other", 100, 9m);
         LimingMaterialComparison Choice(params Offer<LimingMaterial>[] offers) =>
-            LimingMaterialComparison.For(Rate(1, LimeBasis.PureCarbonate), Area.FromAcres(0.05), offers);
+            LimingMaterialComparison.For(Rate(1, LimeBasis.Find("pure-carbonate")), Area.FromAcres(0.05), offers);
         Assert.Same(one, Choice(one, other).CheapestForPlot!.Offer);
         Assert.Same(other, Choice(other, one).CheapestForPlot!.Offer);
     }
@@ -57,12 +57,13 @@ public class LimeChoiceTests
     {
         var gypsum = Offer.InBulk(LimingMaterial.Gypsum, 1);
         var heap = Offer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
-        var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(0.5), [gypsum, heap]);
+        var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ohio-enp")), Area.FromAcres(0.5), [gypsum, heap]);
         Assert.Null(choice.CheapestForPlot);
         Assert.Empty(choice.ForPlot);
-        Assert.Equal([gypsum, heap], choice.Uncounted.Select(c => c.Offer));
-        Assert.Equal("it neutralizes nothing", choice.Uncounted[0].WhyNot);
-        Assert.Contains("Ask the dealer", choice.Uncounted[1].WhyNot, StringComparison.Ordinal);
+        var uncounted = choice.Costs.Where(c => c.Order is null).ToList();
+        Assert.Equal([gypsum, heap], uncounted.Select(c => c.Offer));
+        Assert.Equal("it neutralizes nothing", uncounted[0].WhyNot);
+        Assert.Contains("Ask the dealer", uncounted[1].WhyNot, StringComparison.Ordinal);
     }
 
     [Fact]

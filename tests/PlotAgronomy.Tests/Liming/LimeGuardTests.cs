@@ -11,7 +11,7 @@ public class LimeGuardTests
     private static readonly Mass Fifty = Mass.FromPounds(50);
 
     private static LimeOrder Order(Mass? bag = null, decimal? price = null, int? months = null, ApplicationRate? most = null) =>
-        LimeOrder.For(new LimeOrderRequest { Rate = Rate(1, LimeBasis.OhioEnp), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Package = bag is { } weight ? Package.FromWeight(weight) : Package.BulkByTheTon, Price = price, MonthsBetween = months, MostAtOnce = most });
+        LimeOrder.For(new LimeOrderRequest { Rate = Rate(1, LimeBasis.Find("ohio-enp")), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Package = bag is { } weight ? Package.FromWeight(weight) : Package.BulkByTheTon, Price = price, MonthsBetween = months, MostAtOnce = most });
 
     [Fact]
     public void Order_terms_are_checked()
@@ -81,7 +81,7 @@ public class LimeGuardTests
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.FromBags(-1, Fifty, LimingMaterial.PureCarbonate));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeBalance.For(Rate(1), Area.Zero, []));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeFigure.FromNorthCarolinaLabel(0));
-        Assert.Throws<ArgumentNullException>(() => LimeRate.FromBasis(ApplicationRate.Zero, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, null!));
+        Assert.Throws<ArgumentNullException>(() => LimeRate.FromBasis(ApplicationRate.Zero, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), null!));
         Assert.Throws<KeyNotFoundException>(() => LimeIndex.Find("enp"));
         Assert.Throws<KeyNotFoundException>(() => LimingCompound.Find("chalk"));
     }

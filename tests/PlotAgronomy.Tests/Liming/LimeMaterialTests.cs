@@ -11,8 +11,8 @@ public class LimeMaterialTests
     public void A_stated_figure_goes_before_a_computed_one()
     {
         var material = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 92, SieveAnalysis.FromPercent((8, 98), (20, 80), (60, 55)));
-        Assert.Equal(0.92 * 73.6 * 20, material.FigureIn(LimeIndex.OhioEnp).Value, 1e-9);
-        Assert.Equal(1800, material.WithFigure(LimeFigure.FromValue(LimeIndex.OhioEnp, 1800)).FigureIn(LimeIndex.OhioEnp).Value);
+        Assert.Equal(0.92 * 73.6 * 20, material.FigureIn(LimeIndex.Find("ohio-enp")).Value, 1e-9);
+        Assert.Equal(1800, material.WithFigure(LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1800)).FigureIn(LimeIndex.Find("ohio-enp")).Value);
     }
 
     [Fact]
@@ -67,8 +67,8 @@ public class LimeMaterialTests
     {
         // Soil Testing: Lime and Fertilizer Requirements (NCDA&CS): rate x label pounds / 2000.
         var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2200));
-        Assert.Equal(1.1, Rate(1, LimeBasis.NorthCarolinaStandard).RateOf(lime).ShortTonsPerAcre, 1e-12);
-        Assert.Throws<InvalidOperationException>(() => Rate(1, LimeBasis.NorthCarolinaStandard).RateOf(LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 95)));
+        Assert.Equal(1.1, Rate(1, LimeBasis.Find("north-carolina-standard")).RateOf(lime).ShortTonsPerAcre, 1e-12);
+        Assert.Throws<InvalidOperationException>(() => Rate(1, LimeBasis.Find("north-carolina-standard")).RateOf(LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 95)));
     }
 
     [Fact]
@@ -79,7 +79,7 @@ public class LimeMaterialTests
         Assert.Equal(120, dolomitic.MagnesiumIn(Mass.FromPounds(2000))!.Value.Pounds, 1e-9);
         LimeOrder Order(LimingMaterial material, double magnesiumPpm) => LimeOrder.For(new LimeOrderRequest
         {
-            Rate = Rate(1, LimeBasis.PureCarbonate),
+            Rate = Rate(1, LimeBasis.Find("pure-carbonate")),
             Material = material,
             Area = Area.FromAcres(1),
             Report = new PlotAgronomy.SoilReport { Laboratory = "test", Readings = [PlotAgronomy.SoilReading.FromPrinted(PlotAgronomy.SoilAnalyte.Magnesium, magnesiumPpm, PlotAgronomy.SoilTestUnit.PartsPerMillion, PlotAgronomy.Extractant.Mehlich3)] },
@@ -99,7 +99,7 @@ public class LimeMaterialTests
     [InlineData(LimingForm.GroundLimestone, "lime-dust")]
     [InlineData(LimingForm.WoodAsh, "lime-wood-ash")]
     public void Each_form_brings_its_caution(LimingForm form, string code) =>
-        Assert.True(LimeOrder.For(new LimeOrderRequest { Rate = Rate(1, LimeBasis.PureCarbonate), Material = LimingMaterial.FromAnalysis("it", form, 90), Area = Area.FromAcres(1) }).Has(code));
+        Assert.True(LimeOrder.For(new LimeOrderRequest { Rate = Rate(1, LimeBasis.Find("pure-carbonate")), Material = LimingMaterial.FromAnalysis("it", form, 90), Area = Area.FromAcres(1) }).Has(code));
 
     [Theory]
     [InlineData(20, false)]
@@ -107,7 +107,7 @@ public class LimeMaterialTests
     public void Wood_ash_above_its_yearly_limit_is_warned_of(double poundsPerThousand, bool warned)
     {
         // Orchard practice: at most 20 lb/1000 ft2 a year.
-        var rate = LimeRate.FromBasis(ApplicationRate.FromPoundsPerThousandSquareFeet(poundsPerThousand), 6.5, Length.FromInches(6), LimeBasis.PureCarbonate, Institution.FindLaboratory("test laboratory"));
+        var rate = LimeRate.FromBasis(ApplicationRate.FromPoundsPerThousandSquareFeet(poundsPerThousand), 6.5, Length.FromInches(6), LimeBasis.Find("pure-carbonate"), Institution.FindLaboratory("test laboratory"));
         var order = LimeOrder.For(new LimeOrderRequest { Rate = rate, Material = LimingMaterial.FromAnalysis("ash", LimingForm.WoodAsh, 100), Area = Area.FromAcres(0.1) });
         Assert.Equal(warned, order.Has("lime-wood-ash-rate"));
         Assert.True(order.Has("lime-fineness-not-counted"));
@@ -127,11 +127,11 @@ public class LimeMaterialTests
     public void Offers_are_ranked_by_the_cost_of_what_they_neutralize()
     {
         // Hand algebra: bulk 40/ton at ENP 1000 costs 80 per effective ton; bags 6/40 lb = 300/ton at ENP 1800 cost 333.33.
-        var bulk = Offer.InBulk(LimingMaterial.FromLabel("crushed", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1000)), 40);
-        var bags = Offer.InBags(LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OhioEnp, 1800)), Mass.FromPounds(40), 6);
+        var bulk = Offer.InBulk(LimingMaterial.FromLabel("crushed", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1000)), 40);
+        var bags = Offer.InBags(LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1800)), Mass.FromPounds(40), 6);
         var gypsum = Offer.InBulk(LimingMaterial.Gypsum, 1);
         var unknown = Offer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
-        var comparison = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(0.5), [gypsum, bags, unknown, bulk]);
+        var comparison = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ohio-enp")), Area.FromAcres(0.5), [gypsum, bags, unknown, bulk]);
         Assert.Equal(["crushed", "pellets"], comparison.Costs.Take(2).Select(c => c.Offer.Item.Name));
         Assert.Equal(80m, comparison.Costs[0].CostPerEffectiveTon!.Value, 6);
         Assert.Equal(333.333333m, comparison.Costs[1].CostPerEffectiveTon!.Value, 6);

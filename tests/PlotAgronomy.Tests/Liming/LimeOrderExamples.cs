@@ -49,9 +49,9 @@ public class LimeOrderExamples
     public void Power_of_two_indices_is_not_added()
     {
         var ton = Mass.FromPounds(2000);
-        var enp = NeutralizingPower.In(ton, LimingMaterial.PureCarbonate, LimeIndex.OhioEnp);
+        var enp = NeutralizingPower.In(ton, LimingMaterial.PureCarbonate, LimeIndex.Find("ohio-enp"));
         Assert.Equal(4000, enp.Plus(enp).Pounds, 1e-9);
         Assert.Throws<InvalidOperationException>(() => enp.Plus(NeutralizingPower.In(ton, LimingMaterial.PureCarbonate, LimeIndex.MissouriEnm)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => NeutralizingPower.In(Mass.FromPounds(-1), LimingMaterial.PureCarbonate, LimeIndex.OhioEnp));
+        Assert.Throws<ArgumentOutOfRangeException>(() => NeutralizingPower.In(Mass.FromPounds(-1), LimingMaterial.PureCarbonate, LimeIndex.Find("ohio-enp")));
     }
 }

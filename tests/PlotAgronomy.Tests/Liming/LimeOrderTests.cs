@@ -40,7 +40,7 @@ public class LimeOrderTests
     {
         var request = new LimeOrderRequest
         {
-            Rate = Rate(2, LimeBasis.OhioEnp),
+            Rate = Rate(2, LimeBasis.Find("ohio-enp")),
             Material = LimingMaterial.PureCarbonate,
             Area = Area.FromAcres(0.26),
             Package = Package.FromWeight(FortyPounds),
@@ -67,7 +67,7 @@ public class LimeOrderTests
     {
         // Tri-state E-2567 (1995): 0-4 inch basis, half of 4.72; 4.72 x 0.90/0.80 for a lime of 80 %.
         var need = LimeMethod.Find("tri-state-1995-smp").NeedFor(Report(5.5, PlotAgronomy.SoilBuffer.Smp, 6.4), 6.5);
-        var basis = LimingMaterial.FromBasis(LimeBasis.AgLimeNeutralizingValue90);
+        var basis = LimingMaterial.FromBasis(LimeBasis.Find("ag-lime-nv-90"));
         Assert.Equal(
             2.36,
             LimeOrder
@@ -117,7 +117,7 @@ public class LimeOrderTests
     public void A_material_of_unknown_analysis_is_refused_with_what_to_ask()
     {
         var unknown = LimingMaterial.FromAnalysis("barn lime", LimingForm.Other, 90);
-        var problem = Assert.Throws<InvalidOperationException>(() => Rate(1, LimeBasis.MinnesotaEnp).RateOf(unknown));
+        var problem = Assert.Throws<InvalidOperationException>(() => Rate(1, LimeBasis.Find("minnesota-enp")).RateOf(unknown));
         Assert.Contains("8, 20, 60 mesh", problem.Message, StringComparison.Ordinal);
     }
 
@@ -330,11 +330,11 @@ public class LimeOrderTests
             new LimeOrderRequest
             {
                 Rate = Rate(1),
-                Material = LimingMaterial.FromBasis(LimeBasis.OregonScore100),
+                Material = LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100")),
                 Area = Area.FromAcres(1),
                 AlreadyApplied =
                 [
-                    LimeApplication.FromMass(Mass.FromPounds(applied), LimingMaterial.FromBasis(LimeBasis.OregonScore100)),
+                    LimeApplication.FromMass(Mass.FromPounds(applied), LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100"))),
                 ],
             }
         );
@@ -428,7 +428,7 @@ public class LimeOrderTests
         var order = LimeOrder.For(
             new LimeOrderRequest
             {
-                Rate = Rate(1, LimeBasis.OhioEnp),
+                Rate = Rate(1, LimeBasis.Find("ohio-enp")),
                 Material = lime,
                 Area = Area.FromAcres(1),
             }
@@ -451,7 +451,7 @@ public class LimeOrderTests
             .For(
                 new LimeOrderRequest
                 {
-                    Rate = Rate(1, LimeBasis.NorthCarolinaStandard),
+                    Rate = Rate(1, LimeBasis.Find("north-carolina-standard")),
                     Material = lime,
                     Area = Area.FromAcres(1),
                 }

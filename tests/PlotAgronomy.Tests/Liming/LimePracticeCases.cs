@@ -19,7 +19,7 @@ public class LimePracticeCases
         LimeOrder Order(double bag) => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(tons),
-            Material = LimingMaterial.FromBasis(LimeBasis.OregonScore100),
+            Material = LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100")),
             Area = QuarterAcre,
             Placement = LimePlacement.Surface,
             MostAtOnce = ApplicationRate.FromShortTonsPerAcre(1),
@@ -46,7 +46,7 @@ public class LimePracticeCases
             SoilPh = WaterPh.FromValue(ph),
             Rate = Rate(4),
             ShareDelivered = Fraction.FromPercent(25),
-            Material = LimingMaterial.FromBasis(LimeBasis.OregonScore100),
+            Material = LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100")),
             Placement = LimePlacement.Surface,
             LimedOn = new DateOnly(2027, 6, 15),
             PlantingOn = new DateOnly(2027, 9, 1),
@@ -63,9 +63,9 @@ public class LimePracticeCases
     [Fact]
     public void C07_pounds_of_neutralizing_power_are_not_pounds_of_lime()
     {
-        var pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.MinnesotaEnp, 1800));
-        var crushed = LimingMaterial.FromLabel("crushed lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.MinnesotaEnp, 1000));
-        LimeOrder Order(double enp, LimingMaterial material) => LimeOrder.For(new LimeOrderRequest { Rate = Rate(enp / 2000, LimeBasis.MinnesotaEnp), Material = material, Area = QuarterAcre, Package = Package.FromWeight(Mass.FromPounds(40)) });
+        var pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.Find("minnesota-enp"), 1800));
+        var crushed = LimingMaterial.FromLabel("crushed lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("minnesota-enp"), 1000));
+        LimeOrder Order(double enp, LimingMaterial material) => LimeOrder.For(new LimeOrderRequest { Rate = Rate(enp / 2000, LimeBasis.Find("minnesota-enp")), Material = material, Area = QuarterAcre, Package = Package.FromWeight(Mass.FromPounds(40)) });
         PracticeCase.AssertMatches("C07", "pellets, first site", Order(3000, pellets).ProductRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C07", "crushed, first site", Order(3000, crushed).ProductRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C07", "pellets, second site", Order(2000, pellets).ProductRate.PoundsPerAcre);
@@ -81,12 +81,12 @@ public class LimePracticeCases
     public void C13_a_figure_without_its_unit_is_refused_and_a_high_one_is_questioned()
     {
         Assert.False(Amounts.TryReadRate("2.4", out _, out _));
-        var perAcre = LimeOrder.For(new LimeOrderRequest { Rate = Rate(2.4), Material = LimingMaterial.FromBasis(LimeBasis.OregonScore100), Area = Area.FromAcres(0.5) });
+        var perAcre = LimeOrder.For(new LimeOrderRequest { Rate = Rate(2.4), Material = LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100")), Area = Area.FromAcres(0.5) });
         PracticeCase.AssertMatches("C13", "plot if 2.4 ton/acre", perAcre.Product.Pounds);
         PracticeCase.AssertMatches("C13", "same", perAcre.Product.ShortTons);
         var onPlot = ApplicationRate.FromMassAndArea(Mass.FromShortTons(2.4), Area.FromAcres(0.5));
         PracticeCase.AssertMatches("C13", "rate if 2.4 ton went on the plot", onPlot.ShortTonsPerAcre);
-        Assert.True(PrintedLimeRate.Read(onPlot, 6.5, Length.FromInches(6), LimeBasis.OregonScore100, Institution.FindLaboratory("Oregon")).Has("lime-rate-high"));
+        Assert.True(PrintedLimeRate.Read(onPlot, 6.5, Length.FromInches(6), LimeBasis.Find("oregon-score-100"), Institution.FindLaboratory("Oregon")).Has("lime-rate-high"));
     }
 
     [Fact]
@@ -112,7 +112,7 @@ public class LimePracticeCases
     [Fact]
     public void C03_the_balance_says_what_is_owed_and_what_is_too_much()
     {
-        var lime = LimingMaterial.FromBasis(LimeBasis.OregonScore100);
+        var lime = LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100"));
         var rate = Rate(1, targetPh: 6.5);
         var area = Area.FromAcres(0.75);
         var before = LimeBalance.For(rate, area, [LimeApplication.FromBags(30, Mass.FromPounds(40), lime)]);
@@ -145,7 +145,7 @@ public class LimePracticeCases
     [Fact]
     public void C05_fewer_pounds_of_fine_lime_only_where_the_rate_assumes_coarse_lime()
     {
-        var rate = LimeRate.FromBasis(ApplicationRate.FromPoundsPerThousandSquareFeet(90), 6.5, Length.FromInches(6), LimeBasis.GeorgiaAgLime, Institution.FindLaboratory("Georgia"));
+        var rate = LimeRate.FromBasis(ApplicationRate.FromPoundsPerThousandSquareFeet(90), 6.5, Length.FromInches(6), LimeBasis.Find("georgia-ag-lime"), Institution.FindLaboratory("Georgia"));
         PracticeCase.AssertMatches("C05", "rate", rate.OfBasis.ShortTonsPerAcre);
         PracticeCase.AssertMatches("C05", "plot, ordinary lime", rate.OfBasis.Over(QuarterAcre).Pounds);
         var allowance = FineLimeAllowance.For(rate);
@@ -166,7 +166,7 @@ public class LimePracticeCases
     [Fact]
     public void C09_one_for_luck_is_half_as_much_again()
     {
-        var lime = LimingMaterial.FromBasis(LimeBasis.OregonScore100);
+        var lime = LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100"));
         var balance = LimeBalance.For(Rate(2), QuarterAcre, [], [LimeApplication.FromMass(Mass.FromPounds(1500), lime)]);
         PracticeCase.AssertMatches("C09", "recommended", balance.Need.Pounds);
         PracticeCase.AssertMatches("C09", "planned", balance.Planned.Pounds);
@@ -179,7 +179,7 @@ public class LimePracticeCases
     public void C11_gypsum_meets_nothing_of_the_need()
     {
         var gypsum = Mass.FromPounds(1000);
-        var balance = LimeBalance.For(Rate(0.75, LimeBasis.PureCarbonate), Area.FromAcres(1), [LimeApplication.FromMass(gypsum, LimingMaterial.Gypsum)]);
+        var balance = LimeBalance.For(Rate(0.75, LimeBasis.Find("pure-carbonate")), Area.FromAcres(1), [LimeApplication.FromMass(gypsum, LimingMaterial.Gypsum)]);
         PracticeCase.AssertMatches("C11", "lime credit", balance.Applied.Pounds);
         PracticeCase.AssertMatches("C11", "still owed", balance.StillOwed.Pounds);
         var compound = LimingCompound.Find("gypsum");
@@ -235,7 +235,7 @@ public class LimePracticeCases
     [Fact]
     public void C73_lime_by_test_saves_what_a_blanket_wastes()
     {
-        var lime = LimingMaterial.FromBasis(LimeBasis.OregonScore100);
+        var lime = LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100"));
         var rate = Rate(1.5);
         LimePlotNeed[] plots =
         [
@@ -259,7 +259,7 @@ public class LimePracticeCases
         SoilReport Tested() => new() { Laboratory = "test laboratory", SampledOn = new DateOnly(year, month, day) };
         var shared = Tested();
         LimePlotNeed Plot(string name, SoilReport report) => LimePlotNeed.FromRate(name, Area.FromAcres(0.4), Rate(1.5), report);
-        LimeByTest Compare(params LimePlotNeed[] plots) => LimeByTest.Compare(plots, Rate(1.5), LimingMaterial.FromBasis(LimeBasis.OregonScore100), new DateOnly(2026, 11, 25));
+        LimeByTest Compare(params LimePlotNeed[] plots) => LimeByTest.Compare(plots, Rate(1.5), LimingMaterial.FromBasis(LimeBasis.Find("oregon-score-100")), new DateOnly(2026, 11, 25));
         Assert.Equal(old, Compare(Plot("1", Tested()), Plot("2", Tested())).Has("soil-report-old"));
         Assert.False(Compare(Plot("1", Tested()), Plot("2", Tested())).Has("lime-report-shared"));
         Assert.True(Compare(Plot("1", shared), Plot("2", shared)).Has("lime-report-shared"));

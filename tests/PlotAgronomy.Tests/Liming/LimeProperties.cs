@@ -108,7 +108,7 @@ public class LimeProperties
     public void Depth_there_and_back_returns(ApplicationRate rate, FsCheck.PositiveInt eighths)
     {
         var depth = Length.FromInches(0.125 * (1 + (eighths.Get % 190)));
-        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory"));
+        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), Institution.FindLaboratory("test laboratory"));
         Near.Assert(rate.PoundsPerAcre, need.AtDepth(depth).AtDepth(Length.FromInches(6)).OfBasis.PoundsPerAcre);
     }
 
@@ -118,8 +118,8 @@ public class LimeProperties
         var limit = ApplicationRate.FromPoundsPerAcre(50 + (most.Get % 4000));
         var order = LimeOrder.For(new LimeOrderRequest
         {
-            Rate = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory")),
-            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1300)),
+            Rate = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), Institution.FindLaboratory("test laboratory")),
+            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1300)),
             Area = area,
             MostAtOnce = limit,
             Package = Package.FromWeight(Mass.FromPounds(50)),
@@ -134,14 +134,14 @@ public class LimeProperties
     [Property]
     public void Twice_the_area_needs_twice_the_product(ApplicationRate rate, Area area)
     {
-        LimeOrder Order(double times) => LimeOrder.For(new LimeOrderRequest { Rate = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(area.Acres * times) });
+        LimeOrder Order(double times) => LimeOrder.For(new LimeOrderRequest { Rate = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), Institution.FindLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(area.Acres * times) });
         Near.Assert(2 * Order(1).Product.Pounds, Order(2).Product.Pounds);
     }
 
     [Property]
     public void Metric_and_us_inputs_give_one_order(ApplicationRate rate, Area area)
     {
-        LimeOrder Order(ApplicationRate r, Length depth, Length worked, Area a) => LimeOrder.For(new LimeOrderRequest { Rate = LimeRate.FromBasis(r, 6.5, depth, LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = a, WorkedDepth = worked });
+        LimeOrder Order(ApplicationRate r, Length depth, Length worked, Area a) => LimeOrder.For(new LimeOrderRequest { Rate = LimeRate.FromBasis(r, 6.5, depth, LimeBasis.Find("ohio-enp"), Institution.FindLaboratory("test laboratory")), Material = LimingMaterial.PureCarbonate, Area = a, WorkedDepth = worked });
         var us = Order(rate, Length.FromInches(6), Length.FromInches(4), area);
         var metric = Order(ApplicationRate.FromTonnesPerHectare(rate.TonnesPerHectare), Length.FromCentimeters(15.24), Length.FromCentimeters(10.16), Area.FromHectares(area.Hectares));
         Near.Assert(us.Product.Pounds, metric.Product.Pounds, 1e-11);
@@ -150,8 +150,8 @@ public class LimeProperties
     [Property]
     public void What_is_owed_settles_the_balance(ApplicationRate rate, Area area, Mass applied)
     {
-        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1500));
-        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory"));
+        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1500));
+        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), Institution.FindLaboratory("test laboratory"));
         var before = LimeBalance.For(need, area, [LimeApplication.FromMass(applied, lime)]);
         var after = LimeBalance.For(need, area, [LimeApplication.FromMass(applied, lime), LimeApplication.FromMass(before.StillOwedOf(lime), lime)]);
         Assert.True(after.StillOwed.Pounds <= 1e-9 * Math.Max(1, before.Need.Pounds));
@@ -161,7 +161,7 @@ public class LimeProperties
     [Property]
     public void Gypsum_never_counts(ApplicationRate rate, Area area, Mass gypsum)
     {
-        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.OhioEnp, Institution.FindLaboratory("test laboratory"));
+        var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), Institution.FindLaboratory("test laboratory"));
         Assert.Equal(0, LimeBalance.For(need, area, [LimeApplication.FromMass(gypsum, LimingMaterial.Gypsum)]).Applied.Pounds);
     }
 
@@ -220,9 +220,9 @@ public class LimeProperties
     [Property]
     public void The_order_of_the_offers_does_not_matter(FsCheck.PositiveInt a, FsCheck.PositiveInt b, FsCheck.PositiveInt c)
     {
-        Offer<LimingMaterial>[] offers = [.. new[] { a.Get, b.Get, c.Get }.Select((n, i) => Offer.InBulk(LimingMaterial.FromLabel($"lime {i}", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 800 + (n % 1000))), 20 + (n % 60)))];
-        var forward = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(1), offers);
-        var backward = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(1), [.. offers.Reverse()]);
+        Offer<LimingMaterial>[] offers = [.. new[] { a.Get, b.Get, c.Get }.Select((n, i) => Offer.InBulk(LimingMaterial.FromLabel($"lime {i}", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 800 + (n % 1000))), 20 + (n % 60)))];
+        var forward = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ohio-enp")), Area.FromAcres(1), offers);
+        var backward = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ohio-enp")), Area.FromAcres(1), [.. offers.Reverse()]);
         Assert.Equal(forward.Costs.Select(x => x.CostPerEffectiveTon), backward.Costs.Select(x => x.CostPerEffectiveTon));
         Assert.True(forward.Costs.Zip(forward.Costs.Skip(1)).All(p => p.First.CostPerEffectiveTon <= p.Second.CostPerEffectiveTon));
     }

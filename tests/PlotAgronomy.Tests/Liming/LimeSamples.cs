@@ -17,7 +17,7 @@ internal static class LimeSamples
     };
 
     internal static LimeRate Rate(double tonsPerAcre, LimeBasis? basis = null, double depthInches = 6, double targetPh = 6.5, string institution = "test laboratory") =>
-        LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(tonsPerAcre), targetPh, Length.FromInches(depthInches), basis ?? LimeBasis.OregonScore100, Institution.FindLaboratory(institution));
+        LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(tonsPerAcre), targetPh, Length.FromInches(depthInches), basis ?? LimeBasis.Find("oregon-score-100"), Institution.FindLaboratory(institution));
 
     internal static LimeRounding RoundingOf(string institution) =>
         Institution.Find(institution).LimeRounding ?? throw new InvalidOperationException(institution);

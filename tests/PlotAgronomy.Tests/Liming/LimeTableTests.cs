@@ -108,7 +108,7 @@ public class LimeTableTests
         var known = KindCatalog.Standard.Kinds.Select(k => k.Id).ToHashSet();
         Assert.Empty(LimeTargetRow.All.SelectMany(r => r.Kinds).Where(k => !known.Contains(k)));
         Assert.All(LimeTargetRow.All, r => Assert.True(r.TargetPh is >= 5 and <= 7 || r.LowestPh is >= 5 and <= 7));
-        Assert.Contains(Institution.Pennsylvania, LimeTarget.Institutions);
+        Assert.Contains(Institution.Find("pennsylvania"), LimeTarget.Institutions);
     }
 
     [Fact]

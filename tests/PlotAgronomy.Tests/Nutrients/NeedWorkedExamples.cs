@@ -83,7 +83,7 @@ public class NeedWorkedExamples
                 Readings = [Read(SoilAnalyte.Phosphorus, 43), Read(SoilAnalyte.Potassium, 119), Read(SoilAnalyte.Calcium, 1385), Read(SoilAnalyte.Magnesium, 215), Read(SoilAnalyte.Zinc, 8), Read(SoilAnalyte.Manganese, 77)],
             },
             Kinds = [NeedSamples.Kind("orchardgrass", 1)],
-            System = RecommendationSystems.SouthCarolina,
+            System = RecommendationSystems.Find("SC"),
             SecondaryRules = [.. SecondaryRule.All.Concat(SecondaryRule.Unchecked).Where(r => r.Nutrient == row.Choice<PlantNutrient>("nutrient"))],
         });
         WorkedExamples.AssertMatches(row, need.Find(row.Choice<PlantNutrient>("nutrient"))?.AtLeast.PoundsPerAcre ?? 0);

@@ -33,7 +33,7 @@ public class NitrogenAndRemovalTests
 
     [Fact]
     public void A_reduction_never_makes_a_need_negative() =>
-        Assert.Equal(0, NitrogenRule.MississippiGrainPlot.Answer(reduction: Rate(100)).High!.Value.PoundsPerAcre);
+        Assert.Equal(0, NitrogenRule.Find("mississippi-grain-plot").Answer(reduction: Rate(100)).High!.Value.PoundsPerAcre);
 
     [Fact]
     public void Every_rule_that_gives_nitrogen_says_when_to_spread_it()
@@ -50,7 +50,7 @@ public class NitrogenAndRemovalTests
     [Fact]
     public void The_lower_of_two_credits_is_taken_and_said_so()
     {
-        var answer = LegumeCredit.KansasAlfalfa.For(LegumeStand.Earlier);
+        var answer = LegumeCredit.Find("kansas-alfalfa").For(LegumeStand.Earlier);
         Assert.Equal(100, answer.Rate.PoundsPerAcre);
         Assert.Equal("nutrient-legume-credit-lower", Assert.Single(answer.Findings).Code);
         Assert.Contains("100 lb N/ac", Assert.Single(answer.ShowWork()).ToString(), StringComparison.Ordinal);
@@ -63,23 +63,23 @@ public class NitrogenAndRemovalTests
     [Fact]
     public void A_figure_for_a_plowed_legume_is_not_given_to_a_standing_one()
     {
-        Assert.Throws<ArgumentException>(() => LegumeCredit.KansasAlfalfa.For(LegumeStand.Existing));
-        Assert.Throws<ArgumentException>(() => LegumeCredit.TennesseeCloverInGrass.For(LegumeStand.Earlier));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LegumeCredit.KansasAlfalfa.For((LegumeStand)9));
+        Assert.Throws<ArgumentException>(() => LegumeCredit.Find("kansas-alfalfa").For(LegumeStand.Existing));
+        Assert.Throws<ArgumentException>(() => LegumeCredit.Find("tennessee-clover-in-grass").For(LegumeStand.Earlier));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LegumeCredit.Find("kansas-alfalfa").For((LegumeStand)9));
     }
 
     [Fact]
     public void Removal_takes_a_yield_in_the_figures_unit()
     {
-        Assert.Throws<ArgumentException>(() => CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromTonsPerAcre(3)));
-        Assert.Null(CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromBushelsPerAcre(100)).Find(PlantNutrient.Nitrogen));
+        Assert.Throws<ArgumentException>(() => CropRemoval.CarriedOff(RemovalFigure.Find("illinois-corn"), CropYield.FromTonsPerAcre(3)));
+        Assert.Null(CropRemoval.CarriedOff(RemovalFigure.Find("illinois-corn"), CropYield.FromBushelsPerAcre(100)).Find(PlantNutrient.Nitrogen));
         Assert.Contains(CropRemoval.CarriedOff(RemovalFigure.Find("tri-state-2020-corn"), CropYield.FromBushelsPerAcre(100)).Findings, f => f.Code == "data-from-memory");
     }
 
     [Fact]
     public void Removal_shows_its_working()
     {
-        var lines = CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromBushelsPerAcre(150)).ShowWork();
+        var lines = CropRemoval.CarriedOff(RemovalFigure.Find("illinois-corn"), CropYield.FromBushelsPerAcre(150)).ShowWork();
         Assert.Contains(lines, l => l.Numbers == "150 bu/ac x 0.37 x 1 x 1 = 55.5 lb/ac");
         Assert.Single(CropRemoval.Browsed.ShowWork());
     }

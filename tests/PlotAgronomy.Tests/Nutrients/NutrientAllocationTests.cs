@@ -38,7 +38,7 @@ public class NutrientAllocationTests
 
     [Fact]
     public void A_nitrogen_answer_without_text_allocates_little() =>
-        Assert.InRange(BytesOf(() => NitrogenRule.NorthCarolinaPlot.Answer()), 1, 600);
+        Assert.InRange(BytesOf(() => NitrogenRule.Find("north-carolina-plot").Answer()), 1, 600);
 
     [Fact]
     public void A_boron_answer_without_text_allocates_little()
@@ -49,11 +49,11 @@ public class NutrientAllocationTests
 
     [Fact]
     public void A_legume_credit_without_text_allocates_little() =>
-        Assert.InRange(BytesOf(() => LegumeCredit.TennesseeCover.For(LegumeStand.Earlier)), 1, 100);
+        Assert.InRange(BytesOf(() => LegumeCredit.Find("tennessee-cover").For(LegumeStand.Earlier)), 1, 100);
 
     [Fact]
     public void A_removal_without_text_allocates_little() =>
-        Assert.InRange(BytesOf(() => CropRemoval.CarriedOff(RemovalFigure.IllinoisCorn, CropYield.FromBushelsPerAcre(100))), 1, 800);
+        Assert.InRange(BytesOf(() => CropRemoval.CarriedOff(RemovalFigure.Find("illinois-corn"), CropYield.FromBushelsPerAcre(100))), 1, 800);
 
     [Fact]
     public void A_plots_need_without_text_allocates_a_few_kilobytes() =>

@@ -30,7 +30,7 @@ public class NutrientCatalogTests
     public void An_id_finds_its_entry_in_capitals_or_not_and_an_unknown_one_lists_all()
     {
         Assert.True(LegumeCredit.TryFind(" Tennessee-Cover ", out var credit, out string none));
-        Assert.Same(LegumeCredit.TennesseeCover, credit);
+        Assert.Same(LegumeCredit.Find("tennessee-cover"), credit);
         Assert.Empty(none);
         Assert.False(NitrogenRule.TryFind(null, out var rule, out string problem));
         Assert.Null(rule);
@@ -48,10 +48,10 @@ public class NutrientCatalogTests
     [Fact]
     public void The_everyday_ones_have_a_property()
     {
-        Assert.Equal(0, NitrogenRule.InoculatedLegume.Answer().High!.Value.PoundsPerAcre);
-        Assert.Equal("north-carolina-plot", NitrogenRule.NorthCarolinaPlot.Id);
-        Assert.Equal("clover-hay", RemovalFigure.CloverHay.Id);
-        Assert.True(RetainedShare.Dairy.Phosphate > RetainedShare.Cattle.Phosphate);
+        Assert.Equal(0, NitrogenRule.Find("inoculated-legume").Answer().High!.Value.PoundsPerAcre);
+        Assert.Equal("north-carolina-plot", NitrogenRule.Find("north-carolina-plot").Id);
+        Assert.Equal("clover-hay", RemovalFigure.Find("clover-hay").Id);
+        Assert.True(RetainedShare.Find("dairy").Phosphate > RetainedShare.Find("cattle").Phosphate);
     }
 
     [Fact]

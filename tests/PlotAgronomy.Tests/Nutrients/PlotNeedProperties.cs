@@ -35,7 +35,7 @@ public class PlotNeedProperties
     [Property]
     public bool A_larger_legume_credit_never_raises_the_nitrogen(BlendDraw draw)
     {
-        var small = LegumeCredit.TennesseeCover.For(LegumeStand.Earlier);
+        var small = LegumeCredit.Find("tennessee-cover").For(LegumeStand.Earlier);
         var large = LegumeCredit.Find("minnesota-alfalfa").For(LegumeStand.Earlier);
         double none = Nitrogen(draw, null);
         return Nitrogen(draw, small) <= none && Nitrogen(draw, large) <= Nitrogen(draw, small);
@@ -43,7 +43,7 @@ public class PlotNeedProperties
 
     [Property]
     public bool A_legume_sown_together_changes_nothing(BlendDraw draw) =>
-        Nitrogen(draw, LegumeCredit.TennesseeCover.For(LegumeStand.SownTogether)) == Nitrogen(draw, null);
+        Nitrogen(draw, LegumeCredit.Find("tennessee-cover").For(LegumeStand.SownTogether)) == Nitrogen(draw, null);
 
     [Property]
     public bool The_dressings_add_up_to_the_nitrogen(BlendDraw draw)
@@ -69,12 +69,12 @@ public class PlotNeedProperties
     [Property]
     public bool Removal_grows_with_the_yield_and_animals_keep_only_a_part(PositiveInt tenths)
     {
-        var figure = RemovalFigure.KentuckyAlfalfaHay;
+        var figure = RemovalFigure.Find("kentucky-alfalfa-hay");
         double Potash(CropRemoval removal) => removal.Find(PlantNutrient.Potash)!.High.PoundsPerAcre;
         var yield = CropYield.FromTonsPerAcre(tenths.Get / 10.0);
         var twice = CropYield.FromTonsPerAcre(tenths.Get / 5.0);
         return Near.Equal(2 * Potash(CropRemoval.CarriedOff(figure, yield)), Potash(CropRemoval.CarriedOff(figure, twice)))
-            && Potash(CropRemoval.Grazed(figure, yield, RetainedShare.Cattle)) < Potash(CropRemoval.CarriedOff(figure, yield));
+            && Potash(CropRemoval.Grazed(figure, yield, RetainedShare.Find("cattle"))) < Potash(CropRemoval.CarriedOff(figure, yield));
     }
 
     [Property]

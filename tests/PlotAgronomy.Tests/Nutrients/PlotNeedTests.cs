@@ -90,7 +90,7 @@ public class PlotNeedTests
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats-winter", new KindUse { Nitrogen = NitrogenRule.Find("south-carolina-small-grain") }),
-            LegumeCredit = LegumeCredit.TennesseeCloverInGrass.For(stand),
+            LegumeCredit = LegumeCredit.Find("tennessee-clover-in-grass").For(stand),
         };
         var need = PlotNeed.For(request);
         Assert.Equal(expected, need.Pounds(PlantNutrient.Nitrogen), 1e-9);
@@ -117,12 +117,12 @@ public class PlotNeedTests
     {
         var report = TriState();
         var clover = Kind("ladino-clover", 1);
-        var browsed = PlotNeed.For(With(RecommendationSystems.TriState2020, report, clover));
+        var browsed = PlotNeed.For(With(RecommendationSystems.Find("TS-2020"), report, clover));
         var hay = PlotNeed.For(new PlotNeedRequest
         {
             Report = report,
             Kinds = [clover],
-            System = RecommendationSystems.TriState2020,
+            System = RecommendationSystems.Find("TS-2020"),
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino-clover", new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
         });
@@ -157,11 +157,11 @@ public class PlotNeedTests
         {
             Report = report,
             Kinds = [Kind("alfalfa", 1)],
-            System = RecommendationSystems.TriState2020,
+            System = RecommendationSystems.Find("TS-2020"),
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { Yield = yield, Removal = removal }),
         });
-        var grazed = With(CropRemoval.Grazed(RemovalFigure.KentuckyAlfalfaHay, yield, RetainedShare.Cattle));
+        var grazed = With(CropRemoval.Grazed(RemovalFigure.Find("kentucky-alfalfa-hay"), yield, RetainedShare.Find("cattle")));
         Assert.Equal(11.2, grazed.Pounds(PlantNutrient.Phosphate), 1e-9);
         Assert.Equal(53, grazed.Pounds(PlantNutrient.Potash), 1e-9);
         Assert.Equal(0, With(CropRemoval.Browsed).Pounds(PlantNutrient.Potash));
@@ -194,7 +194,7 @@ public class PlotNeedTests
     {
         var report = TriState(10, 100);
         var clover = Kind("ladino-clover", 1);
-        var nearest = PlotNeed.For(With(RecommendationSystems.TriState2020, report, clover));
+        var nearest = PlotNeed.For(With(RecommendationSystems.Find("TS-2020"), report, clover));
         Assert.Equal(CropRow.Alfalfa, nearest.Components[0].PhosphateRow);
         Assert.Contains(nearest.Findings, f => f.Code == "nutrient-taken-as" && f.Text.Contains("alfalfa", StringComparison.Ordinal));
         // Build-up by hand: alfalfa (30 - 10) x 5 = 100, soybean (20 - 10) x 5 = 50.
@@ -203,7 +203,7 @@ public class PlotNeedTests
         {
             Report = report,
             Kinds = [clover],
-            System = RecommendationSystems.TriState2020,
+            System = RecommendationSystems.Find("TS-2020"),
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino-clover", new KindUse { TakenAs = CropRow.Soybean }),
         });
@@ -249,7 +249,7 @@ public class PlotNeedTests
     [Fact]
     public void That_nothing_is_carried_off_is_said_once()
     {
-        var need = PlotNeed.For(With(RecommendationSystems.TriState2020, TriState(), Kind("ladino-clover", 1)));
+        var need = PlotNeed.For(With(RecommendationSystems.Find("TS-2020"), TriState(), Kind("ladino-clover", 1)));
         Assert.True(need.Has("nutrient-removal-ignored"));
         Assert.False(need.Has("nutrient-nothing-carried-off"));
     }
@@ -262,7 +262,7 @@ public class PlotNeedTests
     public void One_institutions_test_with_anothers_rates_is_a_finding()
     {
         Assert.False(PlotNeed.For(Request(Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
-        Assert.True(PlotNeed.For(With(RecommendationSystems.TriState2020, NorthCarolina(), Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
+        Assert.True(PlotNeed.For(With(RecommendationSystems.Find("TS-2020"), NorthCarolina(), Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
     }
 
     [Fact]

@@ -17,7 +17,7 @@ public class SystemDomainTests
         var answer = RecommendationSystems.NorthCarolina.Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(80)));
         Assert.Empty(answer.Needs);
         Assert.Equal([PlantNutrient.Phosphate, PlantNutrient.Potash], answer.Unanswered.Select(u => u.Nutrient));
-        Assert.Contains(RecommendationSystems.TriState2020, answer.Unanswered[0].ServedBy);
+        Assert.Contains(RecommendationSystems.Find("TS-2020"), answer.Unanswered[0].ServedBy);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-no-crop-row" && f.Text.Contains("TS-2020", StringComparison.Ordinal));
     }
 
@@ -28,7 +28,7 @@ public class SystemDomainTests
         var unanswered = answer.Unanswered.Single(u => u.Nutrient == PlantNutrient.Phosphate);
         Assert.Null(answer.Phosphate);
         Assert.Equal("nutrient-test-not-accepted", unanswered.Finding.Code);
-        Assert.Contains(RecommendationSystems.TriState2020, unanswered.ServedBy);
+        Assert.Contains(RecommendationSystems.Find("TS-2020"), unanswered.ServedBy);
         Assert.DoesNotContain(RecommendationSystems.TriState1995, unanswered.ServedBy);
     }
 
@@ -47,11 +47,11 @@ public class SystemDomainTests
     [Fact]
     public void Iowa_treats_ICP_as_another_test_than_colour()
     {
-        var colour = RecommendationSystems.Iowa2013.Recommend(Report(P(22, Ppm, Extractant.Mehlich3Colorimetric)), CropUse.Browsed(CropRow.Corn));
-        var icp = RecommendationSystems.Iowa2013.Recommend(Report(P(22, Ppm, Extractant.Mehlich3Icp)), CropUse.Browsed(CropRow.Corn));
+        var colour = RecommendationSystems.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3Colorimetric)), CropUse.Browsed(CropRow.Corn));
+        var icp = RecommendationSystems.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3Icp)), CropUse.Browsed(CropRow.Corn));
         Assert.Equal("high", colour.Phosphate!.Rating!.Name);
         Assert.Equal("low", icp.Phosphate!.Rating!.Name);
-        Assert.Null(RecommendationSystems.Iowa2013.Recommend(Report(P(22, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn)).Phosphate);
+        Assert.Null(RecommendationSystems.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn)).Phosphate);
     }
 
     [Fact]
@@ -82,10 +82,10 @@ public class SystemDomainTests
     public void A_crop_carried_off_without_a_removal_figure_is_asked_for_it()
     {
         var use = CropUse.CarriedOff(CropRow.Forage, CropYield.FromTonsPerAcre(3));
-        Assert.Null(RecommendationSystems.TriState2020.Recommend(Report(P(35, Ppm, Extractant.Mehlich3)), use).Phosphate);
+        Assert.Null(RecommendationSystems.Find("TS-2020").Recommend(Report(P(35, Ppm, Extractant.Mehlich3)), use).Phosphate);
 
         var stated = CropUse.CarriedOff(CropRow.Forage, CropYield.FromTonsPerAcre(3), ApplicationRate.FromPoundsPerAcre(36), ApplicationRate.FromPoundsPerAcre(150));
-        Assert.Equal(36, RecommendationSystems.TriState2020.Recommend(Report(P(35, Ppm, Extractant.Mehlich3)), stated).Phosphate!.Rate.PoundsPerAcre);
+        Assert.Equal(36, RecommendationSystems.Find("TS-2020").Recommend(Report(P(35, Ppm, Extractant.Mehlich3)), stated).Phosphate!.Rate.PoundsPerAcre);
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public class SystemDomainTests
     {
         var answer = RecommendationSystems.TriState1995.Recommend(Report(P(12, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn));
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-system-superseded" && f.Text.Contains("TS-2020", StringComparison.Ordinal));
-        Assert.DoesNotContain(RecommendationSystems.TriState2020.Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-system-superseded");
+        Assert.DoesNotContain(RecommendationSystems.Find("TS-2020").Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-system-superseded");
     }
 
     [Theory]

@@ -16,7 +16,7 @@ public class SystemLimitTests
     [InlineData(5, 0)]
     [InlineData(5.1, 12.55)] // (120 - 110) x (1 + 0.05 x 5.1)
     public void Tri_State_2020_changes_its_potassium_level_above_CEC_5(double cec, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.TriState2020.Recommend(Report(K(110, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn), Cec(cec)).Potash!.Rate.PoundsPerAcre, 1e-9);
+        Assert.Equal(expected, RecommendationSystems.Find("TS-2020").Recommend(Report(K(110, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn), Cec(cec)).Potash!.Rate.PoundsPerAcre, 1e-9);
 
     [Theory]
     [InlineData(30, 37)] // 100 bu x 0.37
@@ -41,7 +41,7 @@ public class SystemLimitTests
     [InlineData(SoilSupply.Low, 70)]
     public void Illinois_puts_back_phosphate_up_to_its_limit_and_none_above(SoilSupply supply, double limit)
     {
-        double At(double test) => RecommendationSystems.Illinois.Recommend(Report(P(test, Pounds, Extractant.BrayP1)), Corn100, new PlotSetting { PhosphorusSupply = supply }).Phosphate!.Rate.PoundsPerAcre;
+        double At(double test) => RecommendationSystems.Find("IL").Recommend(Report(P(test, Pounds, Extractant.BrayP1)), Corn100, new PlotSetting { PhosphorusSupply = supply }).Phosphate!.Rate.PoundsPerAcre;
         Assert.Equal(37, At(limit - 0.01), 1e-9);
         Assert.Equal(37, At(limit), 1e-9);
         Assert.Equal(0, At(limit + 0.01));
@@ -52,7 +52,7 @@ public class SystemLimitTests
     {
         var wheat = CropUse.CarriedOff(CropRow.Wheat, CropYield.FromBushelsPerAcre(50));
         var setting = new PlotSetting { PhosphorusSupply = SoilSupply.Medium, ExchangeCapacityGroup = SoilSupply.Low };
-        var answer = RecommendationSystems.Illinois.Recommend(Report(P(50, Pounds, Extractant.BrayP1), K(300, Pounds, Extractant.AmmoniumAcetate)), wheat, setting);
+        var answer = RecommendationSystems.Find("IL").Recommend(Report(P(50, Pounds, Extractant.BrayP1), K(300, Pounds, Extractant.AmmoniumAcetate)), wheat, setting);
         Assert.Equal(50 * 0.46 * 1.5, answer.Phosphate!.Rate.PoundsPerAcre, 1e-9);
         Assert.Equal(50 * 0.28, answer.Potash!.Rate.PoundsPerAcre, 1e-9);
     }
@@ -62,20 +62,20 @@ public class SystemLimitTests
     [InlineData(45)]
     [InlineData(45.1)]
     public void Missouri_builds_below_45_only(double test) =>
-        Assert.Equal(test < 45, RecommendationSystems.Missouri.Recommend(Report(P(test, Pounds, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn)).Phosphate!.Rate.PoundsPerAcre > 0);
+        Assert.Equal(test < 45, RecommendationSystems.Find("MO").Recommend(Report(P(test, Pounds, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn)).Phosphate!.Rate.PoundsPerAcre > 0);
 
     [Fact]
     public void Missouri_says_that_no_limit_ends_the_replacement()
     {
         var use = CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(100), ApplicationRate.FromPoundsPerAcre(37), ApplicationRate.FromPoundsPerAcre(24));
-        var answer = RecommendationSystems.Missouri.Recommend(Report(P(200, Pounds, Extractant.BrayP1)), use);
+        var answer = RecommendationSystems.Find("MO").Recommend(Report(P(200, Pounds, Extractant.BrayP1)), use);
         Assert.Equal(37, answer.Phosphate!.Rate.PoundsPerAcre);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-no-upper-limit");
     }
 
     [Fact]
     public void Missouri_builds_over_4_or_8_years_only() =>
-        Assert.Null(RecommendationSystems.Missouri.Recommend(Report(P(20, Pounds, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn), new PlotSetting { BuildUpYears = 5 }).Phosphate);
+        Assert.Null(RecommendationSystems.Find("MO").Recommend(Report(P(20, Pounds, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn), new PlotSetting { BuildUpYears = 5 }).Phosphate);
 
     [Theory]
     [InlineData(50, 130)]
@@ -85,13 +85,13 @@ public class SystemLimitTests
     [InlineData(120, 45)]
     [InlineData(120.1, 0)]
     public void Iowas_classes_close_at_their_upper_limit(double ppm, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.Iowa2013.Recommend(Report(K(ppm, Ppm, Extractant.AmmoniumAcetate)), CropUse.Browsed(CropRow.Corn),
+        Assert.Equal(expected, RecommendationSystems.Find("IA-2013").Recommend(Report(K(ppm, Ppm, Extractant.AmmoniumAcetate)), CropUse.Browsed(CropRow.Corn),
             new PlotSetting { SampleMoisture = SampleMoisture.FieldMoist }).Potash!.Rate.PoundsPerAcre);
 
     [Fact]
     public void Iowas_dried_sample_is_rated_and_its_rate_not_guessed()
     {
-        var answer = RecommendationSystems.Iowa2013.Recommend(Report(K(170, Ppm, Extractant.AmmoniumAcetate)), CropUse.Browsed(CropRow.Corn), new PlotSetting { SampleMoisture = SampleMoisture.Dried });
+        var answer = RecommendationSystems.Find("IA-2013").Recommend(Report(K(170, Ppm, Extractant.AmmoniumAcetate)), CropUse.Browsed(CropRow.Corn), new PlotSetting { SampleMoisture = SampleMoisture.Dried });
         Assert.Null(answer.Potash);
         Assert.Equal("optimum", answer.Unanswered.Single(u => u.Nutrient == PlantNutrient.Potash).Rating!.Name);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-rates-not-held");
@@ -103,7 +103,7 @@ public class SystemLimitTests
     [InlineData(156, 200)]
     [InlineData(157, 100)]
     public void South_Carolinas_potassium_rating_picks_the_column(double test, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.SouthCarolina.Recommend(Report(K(test, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa)).Potash!.Rate.PoundsPerAcre);
+        Assert.Equal(expected, RecommendationSystems.Find("SC").Recommend(Report(K(test, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa)).Potash!.Rate.PoundsPerAcre);
 
     [Theory]
     [InlineData(0, 80)]
@@ -140,18 +140,18 @@ public class SystemLimitTests
     [InlineData(156, 150)]
     [InlineData(156.5, 100)]
     public void South_Carolina_cuts_potash_where_the_subsoil_holds_enough(double subsoil, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
+        Assert.Equal(expected, RecommendationSystems.Find("SC").Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
             new PlotSetting { SubsoilPotassium = K(subsoil, Pounds, Extractant.Mehlich1) }).Potash!.Rate.PoundsPerAcre);
 
     [Fact]
     public void A_subsoil_reading_by_another_extractant_is_refused() =>
-        Assert.Throws<ArgumentException>(() => RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
+        Assert.Throws<ArgumentException>(() => RecommendationSystems.Find("SC").Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
             new PlotSetting { SubsoilPotassium = K(80, Ppm, Extractant.Mehlich3) }));
 
     [Fact]
     public void The_working_of_an_equation_leaves_out_what_it_does_not_hold()
     {
-        var line = RecommendationSystems.SouthDakota.Recommend(Report(P(10, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).ShowWork().Single();
+        var line = RecommendationSystems.Find("SD").Recommend(Report(P(10, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).ShowWork().Single();
         Assert.Equal("max(0, 0.7 x 100 - 0.035 x 100 x 10) = 35.0 lb/ac", line.Numbers);
     }
 

@@ -44,7 +44,7 @@ public class SystemTrapTests
     [InlineData(40, "sufficient", 40)]
     public void A_critical_level_itself_is_enough_and_a_maintenance_limit_itself_is_too_much(double ppm, string expected, double limit)
     {
-        var need = RecommendationSystems.TriState2020.Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)),
+        var need = RecommendationSystems.Find("TS-2020").Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)),
             CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).Phosphate!;
         Assert.Equal(expected, need.Rating!.Name);
         Assert.Equal(ppm < 40, need.Replacement!.Value.PoundsPerAcre > 0);
@@ -56,7 +56,7 @@ public class SystemTrapTests
     public void The_cell_that_breaks_the_grids_pattern_is_given_as_printed_with_a_caution()
     {
         var setting = new PlotSetting { PrintedPhosphorusRating = "low" };
-        NutrientRecommendation With(double potassium) => RecommendationSystems.SouthCarolina.Recommend(
+        NutrientRecommendation With(double potassium) => RecommendationSystems.Find("SC").Recommend(
             Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1), K(potassium, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa), setting);
         Assert.Equal(100, With(240).Phosphate!.Rate.PoundsPerAcre);
         Assert.Contains(With(240).Findings, f => f.Code == "nutrient-grid-breaks-pattern");
@@ -66,13 +66,13 @@ public class SystemTrapTests
 
     [Fact]
     public void In_that_row_the_phosphate_is_not_guessed_when_potassium_was_not_tested() =>
-        Assert.Null(RecommendationSystems.SouthCarolina.Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)),
+        Assert.Null(RecommendationSystems.Find("SC").Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)),
             CropUse.Browsed(CropRow.Alfalfa), new PlotSetting { PrintedPhosphorusRating = "low" }).Phosphate);
 
     [Fact]
     public void South_Carolinas_phosphorus_limits_are_not_invented()
     {
-        var answer = RecommendationSystems.SouthCarolina.Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)), CropUse.Browsed(CropRow.SmallGrain));
+        var answer = RecommendationSystems.Find("SC").Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)), CropUse.Browsed(CropRow.SmallGrain));
         Assert.Null(answer.Phosphate);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-fact-missing");
         Assert.Null(RatingSystems.Find("SC").Rate(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1))).For(SoilAnalyte.Phosphorus));
@@ -81,8 +81,8 @@ public class SystemTrapTests
     [Fact]
     public void Phosphate_printed_as_P2O5_is_not_phosphorus()
     {
-        var element = RecommendationSystems.TriState2020.Recommend(Report(P(10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn));
-        var oxide = RecommendationSystems.TriState2020.Recommend(
+        var element = RecommendationSystems.Find("TS-2020").Recommend(Report(P(10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn));
+        var oxide = RecommendationSystems.Find("TS-2020").Recommend(
             Report(SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 22.914, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3, PrintedForm.Oxide)), CropUse.Browsed(CropRow.Corn));
         Assert.Equal(element.Phosphate!.Rate.PoundsPerAcre, oxide.Phosphate!.Rate.PoundsPerAcre, 0.01);
     }
@@ -100,8 +100,8 @@ public class SystemTrapTests
     public void Hay_potash_is_not_put_on_a_plot_that_is_only_browsed()
     {
         var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
-        var hay = RecommendationSystems.TriState2020.Recommend(report, CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)), Cec(10));
-        var browsed = RecommendationSystems.TriState2020.Recommend(report, CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)), Cec(10));
+        var hay = RecommendationSystems.Find("TS-2020").Recommend(report, CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)), Cec(10));
+        var browsed = RecommendationSystems.Find("TS-2020").Recommend(report, CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)), Cec(10));
         Assert.Equal(216, hay.Potash!.Rate.PoundsPerAcre, 1e-9);
         Assert.Equal(0, browsed.Potash!.Rate.PoundsPerAcre);
         Assert.Contains(browsed.Findings, f => f.Code == "nutrient-nothing-carried-off");
@@ -112,7 +112,7 @@ public class SystemTrapTests
     {
         var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
         var use = CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4), default, default);
-        Assert.Equal(0, RecommendationSystems.TriState2020.Recommend(report, use, Cec(10)).Potash!.Rate.PoundsPerAcre);
+        Assert.Equal(0, RecommendationSystems.Find("TS-2020").Recommend(report, use, Cec(10)).Potash!.Rate.PoundsPerAcre);
     }
 
     [Fact]
@@ -137,7 +137,7 @@ public class SystemTrapTests
     [InlineData(15, true)]
     public void Nebraska_says_yes_without_a_rate_or_none(double ppm, bool isNone)
     {
-        var answer = RecommendationSystems.Nebraska.Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn));
+        var answer = RecommendationSystems.Find("NE").Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn));
         Assert.Equal(isNone, answer.Phosphate?.Rate.PoundsPerAcre == 0);
         Assert.Equal(!isNone, answer.Findings.Any(f => f.Code == "nutrient-yes-without-rate"));
         Assert.Equal(!isNone, answer.Unanswered.Any(u => u.Rating?.Name == "responsive"));
@@ -146,7 +146,7 @@ public class SystemTrapTests
     [Fact]
     public void A_legal_ceiling_is_marked_as_one_and_ends_with_the_printed_table()
     {
-        NutrientRecommendation With(double value) => RecommendationSystems.NorthernIreland.Recommend(
+        NutrientRecommendation With(double value) => RecommendationSystems.Find("NI").Recommend(
             Report(P(value, SoilTestUnit.MilligramsPerCubicDecimeter, Extractant.Olsen)), CropUse.Browsed(CropRow.GrassEstablishment));
         Assert.True(With(12).Phosphate!.IsLegalMaximum);
         Assert.Contains(With(12).Findings, f => f.Code == "nutrient-legal-maximum");
@@ -159,14 +159,14 @@ public class SystemTrapTests
     {
         var setting = new PlotSetting { SampleMoisture = SampleMoisture.FieldMoist };
         var report = Report(K(100, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate));
-        Assert.Contains(RecommendationSystems.Iowa2013.Recommend(report, CropUse.Browsed(CropRow.Corn), setting).Findings, f => f.Code == "nutrient-maintenance-printed");
-        Assert.DoesNotContain(RecommendationSystems.Iowa2013.Recommend(report, CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(150)), setting).Findings, f => f.Code == "nutrient-maintenance-printed");
+        Assert.Contains(RecommendationSystems.Find("IA-2013").Recommend(report, CropUse.Browsed(CropRow.Corn), setting).Findings, f => f.Code == "nutrient-maintenance-printed");
+        Assert.DoesNotContain(RecommendationSystems.Find("IA-2013").Recommend(report, CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(150)), setting).Findings, f => f.Code == "nutrient-maintenance-printed");
     }
 
     [Fact]
     public void A_printed_range_is_shown_whole_and_its_lower_end_taken()
     {
-        var answer = RecommendationSystems.Montana.Recommend(Report(P(5, SoilTestUnit.PartsPerMillion, Extractant.Olsen)), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(2)));
+        var answer = RecommendationSystems.Find("MT").Recommend(Report(P(5, SoilTestUnit.PartsPerMillion, Extractant.Olsen)), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(2)));
         Assert.Equal(answer.Phosphate!.PublishedLow, answer.Phosphate.Rate);
         Assert.True(answer.Phosphate.PublishedHigh > answer.Phosphate.Rate);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-range-only");

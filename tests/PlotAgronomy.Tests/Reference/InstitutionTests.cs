@@ -21,7 +21,7 @@ public class InstitutionTests
         var laboratory = Institution.FindLaboratory("Valley Soil Laboratory");
         Assert.Equal(("Valley Soil Laboratory", false), (laboratory.Name, laboratory.IsListed));
         Assert.Equal(Institution.FindLaboratory("valley soil laboratory"), laboratory);
-        Assert.Same(Institution.Iowa, Institution.FindLaboratory("Iowa State University"));
+        Assert.Same(Institution.Find("iowa"), Institution.FindLaboratory("Iowa State University"));
     }
 
     [Fact]

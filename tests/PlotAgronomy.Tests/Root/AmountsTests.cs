@@ -118,7 +118,6 @@ public class AmountsTests
     [Property]
     public bool A_rate_in_any_unit_is_the_same_rate(ApplicationRate rate) =>
         Near.Equal(rate.PoundsPerAcre, ApplicationRate.FromKilogramsPerHectare(rate.KilogramsPerHectare).PoundsPerAcre)
-        && Near.Equal(rate.PoundsPerAcre, ApplicationRate.FromAreaDensity(rate.ToAreaDensity()).PoundsPerAcre)
         && Near.Equal(rate.PoundsPerAcre, ApplicationRate.FromOuncesPerThousandSquareFeet(rate.OuncesPerThousandSquareFeet).PoundsPerAcre)
         && Near.Equal(rate.PoundsPerAcre, ApplicationRate.FromShortTonsPerAcre(rate.ShortTonsPerAcre).PoundsPerAcre);
 

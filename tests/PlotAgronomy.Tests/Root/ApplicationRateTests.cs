@@ -30,7 +30,6 @@ public class ApplicationRateTests
         var rate = ApplicationRate.FromShortTonsPerAcre(1);
         Assert.Equal(45.9, rate.PoundsPerThousandSquareFeet, 0.05);
         Assert.Equal(2.24, rate.TonnesPerHectare, 0.005);
-        Assert.Equal(0.224, rate.ToAreaDensity().KilogramsPerSquareMeter, 0.0005);
     }
 
     [Theory]

@@ -77,7 +77,7 @@ public class SeedLotComparisonTests
         var small = usualLot with { Item = usualLot.Item with { Label = "small", OwnSeedCount = SeedCount.FromSeedsPerPound(usual * 1.25) } };
         var answer = SeedLotComparison.Rank([usualLot, small], PureLiveSeedRate.DrilledPoundsPerAcre(20));
         Assert.Equal("small", answer.Ranked[0].Lot.Label);
-        Near.Assert(1.25, answer.Ranked[1].Seeding.Bulk / answer.Ranked[0].Seeding.Bulk);
+        Near.Assert(1.25, answer.Ranked[1].Seeding.Bulk.Rate / answer.Ranked[0].Seeding.Bulk.Rate);
     }
 
     [Fact]

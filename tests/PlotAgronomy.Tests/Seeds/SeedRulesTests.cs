@@ -220,10 +220,10 @@ public class SeedRulesTests
     [Fact]
     public void Planting_dates_read_and_remembered_are_kept_apart()
     {
-        var read = PlantingWindow.Published(Kinds.Find("crimson"), PlantingRegion.South);
+        var read = PlantingWindow.Published(Kinds.Find("crimson"), PlantingRegion.Find("south"));
         Assert.NotEmpty(read);
         Assert.All(read, w => Assert.True(w.Evidence.Status == DataStatus.Read && w.Findings.IsEmpty));
-        var remembered = PlantingWindow.FromMemory(Kinds.Find("buckwheat"), PlantingRegion.Central);
+        var remembered = PlantingWindow.FromMemory(Kinds.Find("buckwheat"), PlantingRegion.Find("central"));
         Assert.All(remembered, w => Assert.Equal("data-from-memory", Assert.Single(w.Findings).Code));
         Assert.NotEmpty(remembered);
 

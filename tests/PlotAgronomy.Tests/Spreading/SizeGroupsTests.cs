@@ -55,7 +55,7 @@ public class SizeGroupsTests
     {
         var measured = PassKind.FromSeedCount("measured", 10_000, Length.FromMillimeters(10));
         var unmeasured = PassKind.FromSeedCount("unmeasured", 80_000);
-        Assert.Equal(2, SizeGroups.SizeRatio(measured, unmeasured), 1e-12);
+        Assert.Equal(2, Assert.Single(SizeGroups.Arrange([measured, unmeasured]).Groups).LargestToSmallest, 1e-12);
     }
 
     [Theory, InlineData(0.5, false), InlineData(0.501, true), InlineData(0.499, false)]

@@ -73,7 +73,7 @@ public class SpreaderProperties
     private static bool Allowed(List<PassKind> group) =>
         group.Select(k => k.Chaffy).Distinct().Count() == 1
         && group.Select(k => k.SowingDepth!.Value.Inches > 0.5).Distinct().Count() == 1
-        && group.Max(k => k.SeedWeight.Grams) <= 8 * (1 + 1e-8) * group.Min(k => k.SeedWeight.Grams);
+        && group.Max(k => k.MilligramsPerSeed) <= 8 * (1 + 1e-8) * group.Min(k => k.MilligramsPerSeed);
 
     /// <summary>Every division of the kinds into groups: a second, exhaustive way to the smallest number.</summary>
     private static IEnumerable<List<List<PassKind>>> Partitions(List<PassKind> kinds)

@@ -118,14 +118,6 @@ public sealed class BagOrPlainSeed : IWorkedResult
         return new(offer, asClaimed, plain, [.. matched.Where(m => m.Offer is null).Select(m => m.Part.Kind)]);
     }
 
-    /// <summary>Weights of plain lots to weigh out for an area at one full stand.</summary>
-    /// <param name="area">Area to sow; finite, above 0.</param>
-    /// <returns>The batch.</returns>
-    /// <exception cref="InvalidOperationException">None of the kinds is on offer.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">An area not above 0.</exception>
-    public BlendBatch WeighPlain(Area area) =>
-        (Plain ?? throw new InvalidOperationException("None of the bag's kinds is on offer as a plain lot.")).WeighFor(area);
-
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. AsClaimed.ShowWork(), CoveredLine(), BagCostLine(), .. PlainCostLines()];
 

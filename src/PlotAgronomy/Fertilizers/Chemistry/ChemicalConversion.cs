@@ -56,11 +56,6 @@ public static class ChemicalConversion
             );
     }
 
-    /// <summary>Molar mass of a form.</summary>
-    /// <param name="form">Form.</param>
-    /// <returns>Molar mass in g/mol.</returns>
-    public static double MolarMassGramsPerMole(ChemicalForm form) => ChemicalFormula.MolarMass(Guard.Defined(form));
-
     /// <summary>The element that carries the nutrient: the one both share, oxygen and hydrogen (and carbon) last.</summary>
     private static string? SharedElement(Dictionary<string, int> from, Dictionary<string, int> to) =>
         from

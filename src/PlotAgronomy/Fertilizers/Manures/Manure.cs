@@ -38,12 +38,6 @@ public sealed class Manure
     /// <summary>Gets the manures whose figures are from memory.</summary>
     public static ImmutableArray<Manure> Unchecked => Catalog.Unchecked;
 
-    /// <summary>Gets broiler litter, as the range of many lots.</summary>
-    public static Manure BroilerLitter => Find("poultry-litter-broiler-range");
-
-    /// <summary>Gets turkey litter, as the range of many lots.</summary>
-    public static Manure TurkeyLitter => Find("poultry-litter-turkey-range");
-
     /// <summary>Gets the id.</summary>
     public string Id { get; }
 

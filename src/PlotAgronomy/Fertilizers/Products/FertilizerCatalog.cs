@@ -38,24 +38,6 @@ public static class FertilizerCatalog
     /// <summary>Gets the materials whose analysis is from memory; see <see cref="FertilizerMaterial.AnalysisCaution"/>.</summary>
     public static ImmutableArray<FertilizerMaterial> Unchecked => Catalog.Unchecked;
 
-    /// <summary>Gets granular urea.</summary>
-    public static FertilizerMaterial Urea => Find("urea-granular");
-
-    /// <summary>Gets granular ammonium sulfate.</summary>
-    public static FertilizerMaterial AmmoniumSulfate => Find("ammonium-sulfate-granular");
-
-    /// <summary>Gets monoammonium phosphate.</summary>
-    public static FertilizerMaterial MonoammoniumPhosphate => Find("monoammonium-phosphate");
-
-    /// <summary>Gets diammonium phosphate.</summary>
-    public static FertilizerMaterial DiammoniumPhosphate => Find("diammonium-phosphate");
-
-    /// <summary>Gets triple superphosphate.</summary>
-    public static FertilizerMaterial TripleSuperphosphate => Find("triple-superphosphate");
-
-    /// <summary>Gets potassium chloride, the muriate of potash.</summary>
-    public static FertilizerMaterial Potash => Find("potassium-chloride-muriate-of-potash");
-
     /// <summary>Gets the grades commonly bagged (common practice), in the order of the table.</summary>
     public static ImmutableArray<FertilizerAnalysis> BaggedGrades => Grades.Rows;
 

@@ -64,33 +64,21 @@ public sealed class FertilizerMaterial
     /// <summary>Gets the source of the nutrients that have another one than the analysis; null where none have.</summary>
     internal Source? OtherSource { get; }
 
-    /// <summary>Gets the loose bulk density, low end, in lb/ft3; a ballpark: weigh a box of the real lot.</summary>
-    public CatalogFigure? BulkDensityLow => Checked(MaterialProperty.BulkDensityLow);
-
-    /// <summary>Gets the loose bulk density, high end, in lb/ft3.</summary>
-    public CatalogFigure? BulkDensityHigh => Checked(MaterialProperty.BulkDensityHigh);
-
-    /// <summary>Gets the density of a liquid in lb per US gallon near 60 to 70 F.</summary>
-    public CatalogFigure? LiquidDensity => Checked(MaterialProperty.LiquidDensity);
-
-    /// <summary>Gets the salt index: equal weights, sodium nitrate = 100.</summary>
-    public CatalogFigure? SaltIndex => Checked(MaterialProperty.SaltIndex);
-
-    /// <summary>Gets the lime value in lb CaCO3 per 100 lb of material; negative when it acidifies.</summary>
-    public CatalogFigure? LimeValue => Checked(MaterialProperty.LimeValue);
-
-    /// <summary>Gets the relative humidity in percent at about 30 C above which it draws water.</summary>
-    public CatalogFigure? CriticalHumidity => Checked(MaterialProperty.CriticalHumidity);
+    /// <summary>A published figure that was checked; <see cref="FromMemory"/> gives one that was not.</summary>
+    /// <param name="property">Property.</param>
+    /// <returns>The figure in the unit of the property, or null when none was read.</returns>
+    public CatalogFigure? Find(MaterialProperty property) =>
+        figures.GetValueOrDefault(Guard.Defined(property)) is { Status: not DataStatus.Memory } figure ? figure : null;
 
     /// <summary>Gets the salt index per pound of plant nutrient (N + P2O5 + K2O); null without a checked salt index or without
     /// these nutrients.</summary>
     public double? SaltIndexPerUnitOfNutrient =>
-        SaltIndex is { } index && PrimarySum(Analysis) is > 0 and var sum ? index.Value / sum : null;
+        Find(MaterialProperty.SaltIndex) is { } index && PrimarySum(Analysis) is > 0 and var sum ? index.Value / sum : null;
 
     /// <summary>Gets the acidity per lb N in lb CaCO3; negative when it acidifies; null without a checked lime value or without
     /// nitrogen.</summary>
     public double? LimeValuePerPoundOfNitrogen =>
-        LimeValue is { } lime && Analysis.Percent(PlantNutrient.Nitrogen) is > 0 and var percent ? lime.Value / percent : null;
+        Find(MaterialProperty.LimeValue) is { } lime && Analysis.Percent(PlantNutrient.Nitrogen) is > 0 and var percent ? lime.Value / percent : null;
 
     /// <summary>A figure that was not yet checked against its publication, asked for by name.</summary>
     /// <param name="property">Property.</param>
@@ -119,7 +107,4 @@ public sealed class FertilizerMaterial
         analysis.Percent(PlantNutrient.Nitrogen)
         + analysis.Percent(PlantNutrient.Phosphate)
         + analysis.Percent(PlantNutrient.Potash);
-
-    private CatalogFigure? Checked(MaterialProperty property) =>
-        figures.GetValueOrDefault(property) is { Status: not DataStatus.Memory } figure ? figure : null;
 }

@@ -12,9 +12,6 @@ public readonly record struct Bearing
     /// <summary>Gets the direction in degrees clockwise from north.</summary>
     public double Degrees { get; }
 
-    /// <summary>Gets the direction back.</summary>
-    public Bearing Reverse => new((Degrees + 180) % 360);
-
     /// <summary>Creates a direction.</summary>
     /// <param name="degrees">Degrees clockwise from north; from 0 to 360, 360 being north again.</param>
     /// <returns>The direction.</returns>

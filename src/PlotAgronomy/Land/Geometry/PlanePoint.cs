@@ -18,12 +18,6 @@ public readonly record struct PlanePoint
     /// <summary>Gets the distance north of zero in feet; south is negative.</summary>
     public double NorthFeet { get; }
 
-    /// <summary>Gets the distance east of zero in meters; west is negative.</summary>
-    public double EastMeters => EastFeet * ExactUnits.MetersPerFoot;
-
-    /// <summary>Gets the distance north of zero in meters; south is negative.</summary>
-    public double NorthMeters => NorthFeet * ExactUnits.MetersPerFoot;
-
     /// <summary>Creates a point from feet.</summary>
     /// <param name="eastFeet">Feet east; finite.</param>
     /// <param name="northFeet">Feet north; finite.</param>
@@ -31,14 +25,6 @@ public readonly record struct PlanePoint
     /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
     public static PlanePoint FromFeet(double eastFeet, double northFeet) =>
         new(Guard.Finite(eastFeet, "ft"), Guard.Finite(northFeet, "ft"));
-
-    /// <summary>Creates a point from meters.</summary>
-    /// <param name="eastMeters">Meters east; finite.</param>
-    /// <param name="northMeters">Meters north; finite.</param>
-    /// <returns>The point.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">NaN or infinite.</exception>
-    public static PlanePoint FromMeters(double eastMeters, double northMeters) =>
-        new(Guard.Finite(eastMeters, "m") / ExactUnits.MetersPerFoot, Guard.Finite(northMeters, "m") / ExactUnits.MetersPerFoot);
 
     /// <summary>Invariant text such as <c>120.5 ft E, 30 ft N</c>.</summary>
     /// <returns>The text.</returns>

@@ -12,9 +12,6 @@ public readonly record struct StepCount
     /// <summary>Gets the count in single steps: left, right.</summary>
     public double SingleSteps { get; }
 
-    /// <summary>Gets the count in double paces: every fall of the same foot.</summary>
-    public double DoublePaces => SingleSteps / 2;
-
     /// <summary>Creates a count of single steps.</summary>
     /// <param name="singleSteps">Steps; finite, at least 0.</param>
     /// <returns>The count.</returns>

@@ -100,7 +100,7 @@ public sealed partial class PlotArea : IWorkedResult
     /// <param name="relativeError">One standard deviation as a part of the area; from 0 to 1, a pure number.</param>
     /// <returns>The area.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1.</exception>
-    public PlotArea WithRelativeError(double relativeError) =>
+    internal PlotArea WithRelativeError(double relativeError) =>
         Copy(Remarks, Guard.Between(relativeError, 0, 1, "(a part of the area)"));
 
     private WorkedLine Likely(string id, Area end, double error) =>

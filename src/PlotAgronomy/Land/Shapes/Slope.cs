@@ -4,7 +4,7 @@ namespace PlotAgronomy.Land;
 
 /// <summary>Steepness of the ground.</summary>
 /// <remarks>Held as rise over run. The default is level ground.</remarks>
-public readonly record struct Slope : IComparable<Slope>
+public readonly record struct Slope
 {
     private const double DegreesPerRadian = 180 / Math.PI;
 
@@ -38,33 +38,6 @@ public readonly record struct Slope : IComparable<Slope>
     /// <exception cref="ArgumentOutOfRangeException">Below 0, above 60, NaN or infinite.</exception>
     public static Slope FromDegrees(double degrees) =>
         new(Math.Tan(Guard.Between(degrees, 0, LandConstants.All["steepest-degrees"], "degrees") / DegreesPerRadian));
-
-    /// <inheritdoc/>
-    public int CompareTo(Slope other) => RisePerRun.CompareTo(other.RisePerRun);
-
-    /// <summary>Compares two slopes.</summary>
-    /// <param name="left">Left.</param>
-    /// <param name="right">Right.</param>
-    /// <returns>True when left is gentler.</returns>
-    public static bool operator <(Slope left, Slope right) => left.RisePerRun < right.RisePerRun;
-
-    /// <summary>Compares two slopes.</summary>
-    /// <param name="left">Left.</param>
-    /// <param name="right">Right.</param>
-    /// <returns>True when left is steeper.</returns>
-    public static bool operator >(Slope left, Slope right) => left.RisePerRun > right.RisePerRun;
-
-    /// <summary>Compares two slopes.</summary>
-    /// <param name="left">Left.</param>
-    /// <param name="right">Right.</param>
-    /// <returns>True when left is no steeper.</returns>
-    public static bool operator <=(Slope left, Slope right) => left.RisePerRun <= right.RisePerRun;
-
-    /// <summary>Compares two slopes.</summary>
-    /// <param name="left">Left.</param>
-    /// <param name="right">Right.</param>
-    /// <returns>True when left is no gentler.</returns>
-    public static bool operator >=(Slope left, Slope right) => left.RisePerRun >= right.RisePerRun;
 
     /// <summary>Invariant text such as <c>12 %</c>.</summary>
     /// <returns>The text.</returns>

@@ -32,30 +32,6 @@ public sealed class LimeBasis
     /// <summary>Gets the bases that are from memory; a rate counted in one carries a finding.</summary>
     public static ImmutableArray<LimeBasis> Unchecked => Catalog.Unchecked;
 
-    /// <summary>Gets pure calcium carbonate powder.</summary>
-    public static LimeBasis PureCarbonate => Find("pure-carbonate");
-
-    /// <summary>Gets ground limestone of neutralizing value 90 %, the basis of the tri-state rates of 1995.</summary>
-    public static LimeBasis AgLimeNeutralizingValue90 => Find("ag-lime-nv-90");
-
-    /// <summary>Gets Oregon's 100-score lime.</summary>
-    public static LimeBasis OregonScore100 => Find("oregon-score-100");
-
-    /// <summary>Gets pounds of Ohio's effective neutralizing power.</summary>
-    public static LimeBasis OhioEnp => Find("ohio-enp");
-
-    /// <summary>Gets pounds of Minnesota's effective neutralizing power.</summary>
-    public static LimeBasis MinnesotaEnp => Find("minnesota-enp");
-
-    /// <summary>Gets pounds of Missouri's effective neutralizing material.</summary>
-    public static LimeBasis MissouriEnm => Find("missouri-enm");
-
-    /// <summary>Gets North Carolina's standard agricultural lime.</summary>
-    public static LimeBasis NorthCarolinaStandard => Find("north-carolina-standard");
-
-    /// <summary>Gets ordinary agricultural limestone as Georgia's rates assume it.</summary>
-    public static LimeBasis GeorgiaAgLime => Find("georgia-ag-lime");
-
     /// <summary>Gets ground limestone whose strength its source does not print.</summary>
     public static LimeBasis GroundLimestone => Find("ground-limestone");
 

@@ -37,23 +37,11 @@ public sealed class LimeIndex
     /// <summary>Gets the calcium carbonate equivalent alone (neutralizing value): fineness is not counted.</summary>
     public static LimeIndex CalciumCarbonateEquivalent => Find("cce");
 
-    /// <summary>Gets Ohio's effective neutralizing power, lb/ton.</summary>
-    public static LimeIndex OhioEnp => Find("ohio-enp");
-
-    /// <summary>Gets Minnesota's effective neutralizing power, lb/ton.</summary>
-    public static LimeIndex MinnesotaEnp => Find("minnesota-enp");
-
-    /// <summary>Gets Iowa's effective calcium carbonate equivalent, lb/ton.</summary>
-    public static LimeIndex IowaEcce => Find("iowa-ecce");
-
     /// <summary>Gets Missouri's effective neutralizing material, lb/ton.</summary>
     public static LimeIndex MissouriEnm => Find("missouri-enm");
 
     /// <summary>Gets Oregon's lime score, %.</summary>
     public static LimeIndex OregonScore => Find("oregon-score");
-
-    /// <summary>Gets New York's effective neutralizing value, %.</summary>
-    public static LimeIndex NewYorkEnv => Find("new-york-env");
 
     /// <summary>Gets North Carolina's share of one ton of its standard lime, %.</summary>
     public static LimeIndex NorthCarolinaStandard => Find("north-carolina-standard");

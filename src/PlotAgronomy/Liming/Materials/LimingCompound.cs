@@ -49,9 +49,6 @@ public sealed class LimingCompound
     /// <summary>Gets calcium carbonate, which all others are measured by.</summary>
     public static LimingCompound Calcite => Find("calcite");
 
-    /// <summary>Gets calcium magnesium carbonate.</summary>
-    public static LimingCompound Dolomite => Find("dolomite");
-
     /// <summary>Gets calcium sulfate dihydrate, which neutralizes nothing.</summary>
     public static LimingCompound Gypsum => Find("gypsum");
 

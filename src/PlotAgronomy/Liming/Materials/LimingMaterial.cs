@@ -21,7 +21,7 @@ public sealed class LimingMaterial
         new("pure calcium carbonate powder", LimingForm.GroundLimestone) { CcePercent = 100, IsPureCarbonate = true };
 
     /// <summary>Gets gypsum (calcium sulfate dihydrate): it neutralizes nothing.</summary>
-    public static LimingMaterial Gypsum { get; } = new("gypsum", LimingForm.Gypsum) { CcePercent = 0 };
+    internal static LimingMaterial Gypsum { get; } = new("gypsum", LimingForm.Gypsum) { CcePercent = 0 };
 
     /// <summary>Gets the name on the bag or of the heap.</summary>
     public string Name { get; }
@@ -100,7 +100,7 @@ public sealed class LimingMaterial
     /// <summary>The material that a rate of this basis is counted in: factor 1 by definition.</summary>
     /// <param name="basis">Basis.</param>
     /// <returns>The material.</returns>
-    public static LimingMaterial FromBasis(LimeBasis basis)
+    internal static LimingMaterial FromBasis(LimeBasis basis)
     {
         ArgumentNullException.ThrowIfNull(basis);
         return basis.Figure is { } figure

@@ -11,7 +11,7 @@ public sealed class SieveAnalysis
     private SieveAnalysis(ImmutableSortedDictionary<int, Fraction> passing) => this.passing = passing;
 
     /// <summary>Gets the sieves, coarse to fine.</summary>
-    public ImmutableArray<int> Meshes => [.. passing.Keys];
+    internal ImmutableArray<int> Meshes => [.. passing.Keys];
 
     /// <summary>Creates a sieve analysis.</summary>
     /// <param name="passing">Mesh number and the share passing it; at least one; a finer sieve never passes more.</param>

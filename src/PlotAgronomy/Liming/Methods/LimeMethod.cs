@@ -52,15 +52,6 @@ public sealed class LimeMethod
     /// <summary>Gets Oregon's tables of 2025 by the Sikora buffer.</summary>
     public static LimeMethod Oregon => Find("oregon-2025-sikora");
 
-    /// <summary>Gets Iowa's table by the SMP buffer.</summary>
-    public static LimeMethod Iowa => Find("iowa-pm1688-table");
-
-    /// <summary>Gets Pennsylvania's rule for field crops by exchangeable acidity.</summary>
-    public static LimeMethod Pennsylvania => Find("pennsylvania-field");
-
-    /// <summary>Gets Georgia's lime buffer capacity.</summary>
-    public static LimeMethod Georgia => Find("georgia-lime-buffer-capacity");
-
     /// <summary>Gets the stable id.</summary>
     public string Id { get; }
 
@@ -114,9 +105,6 @@ public sealed class LimeMethod
     /// <summary>Gets how well its numbers are known. Methods from memory answer only when asked for by name, always with a
     /// finding.</summary>
     public DataStatus Status => Origin.Status;
-
-    /// <summary>Gets a value indicating whether its publication was replaced by a newer one.</summary>
-    public bool IsSuperseded => Origin.Sources[0].SupersededBy is not null;
 
     /// <summary>Gets where it stands and how well that is known.</summary>
     public Origin Origin { get; }

@@ -24,7 +24,7 @@ public sealed class LimeNeed : IWorkedResult
 
     /// <summary>Gets what the formula gave in ton/ac of the basis before a negative figure became none; null when there is no
     /// answer.</summary>
-    public double? RawTonsPerAcre => sum.RawPoundsPerAcre / ExactUnits.PoundsPerShortTon;
+    internal double? RawTonsPerAcre => sum.RawPoundsPerAcre / ExactUnits.PoundsPerShortTon;
 
     /// <summary>Gets the rate before earlier lime was taken off, or null.</summary>
     public LimeRate? Gross => sum.Gross;

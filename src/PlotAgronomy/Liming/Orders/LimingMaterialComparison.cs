@@ -23,9 +23,6 @@ public sealed class LimingMaterialComparison : IWorkedResult
     /// cost the same the one offered first. The first is bought, the others are the runners-up.</summary>
     public required ImmutableArray<LimeOfferCost> ForPlot { get; init; }
 
-    /// <summary>Gets the offers that cannot be counted, each with the reason (<see cref="LimeOfferCost.WhyNot"/>).</summary>
-    public ImmutableArray<LimeOfferCost> Uncounted => [.. Costs.Where(c => c.Order is null)];
-
     /// <summary>Gets the offer whose order for this plot costs least; null when none can be counted.</summary>
     public LimeOfferCost? CheapestForPlot => ForPlot.IsEmpty ? null : ForPlot[0];
 

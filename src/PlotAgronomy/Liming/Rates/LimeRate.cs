@@ -88,7 +88,7 @@ public sealed class LimeRate
     /// <param name="other">Rate.</param>
     /// <returns>The sum.</returns>
     /// <exception cref="InvalidOperationException">A label differs.</exception>
-    public LimeRate Plus(LimeRate other)
+    internal LimeRate Plus(LimeRate other)
     {
         RequireSameLabels(other);
         return Relabelled(OfBasis.PoundsPerAcre + other.OfBasis.PoundsPerAcre, Basis);

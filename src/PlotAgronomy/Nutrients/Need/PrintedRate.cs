@@ -49,7 +49,7 @@ public sealed class PrintedRate
     /// <returns>The printed rate, as the oxide.</returns>
     /// <exception cref="ArgumentException">A nutrient whose label form is the element.</exception>
     /// <remarks>P2O5 = 2.2913 P; K2O = 1.2046 K.</remarks>
-    public static PrintedRate FromElement(PlantNutrient nutrient, ApplicationRate element)
+    internal static PrintedRate FromElement(PlantNutrient nutrient, ApplicationRate element)
     {
         double factor = nutrient switch
         {

@@ -29,15 +29,6 @@ public sealed class LegumeCredit
     /// <summary>Gets the credits that are from memory; they answer only when asked for by name, with a finding.</summary>
     public static ImmutableArray<LegumeCredit> Unchecked => Catalog.Unchecked;
 
-    /// <summary>Gets Tennessee's credit of crimson clover or hairy vetch grown as a cover.</summary>
-    public static LegumeCredit TennesseeCover => Find("tennessee-cover");
-
-    /// <summary>Gets Tennessee's credit of clover that stands in grass.</summary>
-    public static LegumeCredit TennesseeCloverInGrass => Find("tennessee-clover-in-grass");
-
-    /// <summary>Gets Kansas' credit of a good stand of alfalfa.</summary>
-    public static LegumeCredit KansasAlfalfa => Find("kansas-alfalfa");
-
     /// <summary>Gets all credits, checked or not: a plan may name any.</summary>
     internal static ImmutableArray<LegumeCredit> Everything => Catalog.Everything;
 

@@ -51,17 +51,8 @@ public sealed class NitrogenRule
     /// <summary>Gets the rules that are from memory; they answer only when asked for by name, with a finding.</summary>
     public static ImmutableArray<NitrogenRule> Unchecked => Catalog.Unchecked;
 
-    /// <summary>Gets the rule for a legume that makes its own nitrogen: none.</summary>
-    public static NitrogenRule InoculatedLegume => Find("inoculated-legume");
-
     /// <summary>Gets the starter for a legume whose inoculation is unsure, common practice.</summary>
     public static NitrogenRule UninoculatedLegume => Find("uninoculated-legume");
-
-    /// <summary>Gets North Carolina's rule for wildlife plots.</summary>
-    public static NitrogenRule NorthCarolinaPlot => Find("north-carolina-plot");
-
-    /// <summary>Gets Mississippi's rule for small grain on a food plot.</summary>
-    public static NitrogenRule MississippiGrainPlot => Find("mississippi-grain-plot");
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }

@@ -34,13 +34,6 @@ public abstract class RecommendationSystem
     /// <summary>Gets the year or edition.</summary>
     public string Edition => Record.Edition;
 
-    /// <summary>Gets the system that replaced this edition, or null when it is current or what replaced it is not in this
-    /// library.</summary>
-    public RecommendationSystem? SupersededBy => Record.NextId is { } next ? Siblings().First(s => s.Id == next) : null;
-
-    /// <summary>Gets what replaced this edition in words, or null when it is current.</summary>
-    public string? SupersededByInWords => Record.NextId ?? Record.NextInWords;
-
     /// <summary>Gets the idea behind the system.</summary>
     public SystemPhilosophy Philosophy => Record.Philosophy;
 

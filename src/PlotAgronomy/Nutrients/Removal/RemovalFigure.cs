@@ -33,15 +33,6 @@ public sealed class RemovalFigure
     /// <summary>Gets the figures that are from memory; they answer only when asked for by name, with a finding.</summary>
     public static ImmutableArray<RemovalFigure> Unchecked => Catalog.Unchecked;
 
-    /// <summary>Gets Kentucky's figure for alfalfa hay.</summary>
-    public static RemovalFigure KentuckyAlfalfaHay => Find("kentucky-alfalfa-hay");
-
-    /// <summary>Gets the figure for red or white clover hay, common practice.</summary>
-    public static RemovalFigure CloverHay => Find("clover-hay");
-
-    /// <summary>Gets Illinois' figure for corn grain.</summary>
-    public static RemovalFigure IllinoisCorn => Find("illinois-corn");
-
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
 

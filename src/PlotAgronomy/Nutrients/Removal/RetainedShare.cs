@@ -32,12 +32,6 @@ public sealed class RetainedShare
     /// <summary>Gets the sets of shares that are from memory; they answer only when asked for by name, with a finding.</summary>
     public static ImmutableArray<RetainedShare> Unchecked => Catalog.Unchecked;
 
-    /// <summary>Gets what grazing cattle keep.</summary>
-    public static RetainedShare Cattle => Find("cattle");
-
-    /// <summary>Gets what dairy cows keep.</summary>
-    public static RetainedShare Dairy => Find("dairy");
-
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
 

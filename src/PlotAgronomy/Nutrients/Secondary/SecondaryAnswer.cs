@@ -28,7 +28,7 @@ public sealed class SecondaryAnswer : IWorkedResult
     public ApplicationRate? High => outcome.High;
 
     /// <summary>Gets whether the nutrient is needed; null when the rule could not answer.</summary>
-    public bool? IsNeeded => outcome.IsNeeded;
+    internal bool? IsNeeded => outcome.IsNeeded;
 
     /// <summary>Gets the reason or the advice printed with the rate.</summary>
     public string Reason => outcome.Reason;

@@ -31,41 +31,14 @@ public static class RecommendationSystems
     /// <summary>Gets North Carolina's index equations, with the wildlife rows.</summary>
     public static RecommendationSystem NorthCarolina => Everyday();
 
-    /// <summary>Gets South Carolina's crop grids.</summary>
-    public static RecommendationSystem SouthCarolina => Everyday();
-
-    /// <summary>Gets the Tri-State recommendations of 2020.</summary>
-    public static RecommendationSystem TriState2020 => Everyday();
-
     /// <summary>Gets the Tri-State recommendations of 1995, superseded.</summary>
     public static RecommendationSystem TriState1995 => Everyday();
-
-    /// <summary>Gets Missouri's square-root build-up.</summary>
-    public static RecommendationSystem Missouri => Everyday();
-
-    /// <summary>Gets Illinois' build-up and maintenance.</summary>
-    public static RecommendationSystem Illinois => Everyday();
 
     /// <summary>Gets Oklahoma's sufficiency table.</summary>
     public static RecommendationSystem Oklahoma => Everyday();
 
     /// <summary>Gets Kansas' sufficiency equations of 2003.</summary>
     public static RecommendationSystem Kansas => Everyday();
-
-    /// <summary>Gets South Dakota's yield-goal equations.</summary>
-    public static RecommendationSystem SouthDakota => Everyday();
-
-    /// <summary>Gets Iowa's class tables of 2013, superseded.</summary>
-    public static RecommendationSystem Iowa2013 => Everyday();
-
-    /// <summary>Gets Nebraska's critical levels: yes or no, without a rate.</summary>
-    public static RecommendationSystem Nebraska => Everyday();
-
-    /// <summary>Gets Montana's phosphorus guide for alfalfa.</summary>
-    public static RecommendationSystem Montana => Everyday();
-
-    /// <summary>Gets Northern Ireland's legal phosphate limits for grass.</summary>
-    public static RecommendationSystem NorthernIreland => Everyday();
 
     internal static ImmutableArray<RecommendationSystem> Everything => Catalog.Everything;
 

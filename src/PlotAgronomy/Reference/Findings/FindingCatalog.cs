@@ -9,7 +9,7 @@ public static class FindingCatalog
     private static readonly Lazy<FrozenDictionary<string, FindingTemplate>> ByCode = new(Load);
 
     /// <summary>Gets the code of every finding, in order.</summary>
-    public static ImmutableArray<string> Codes => [.. ByCode.Value.Keys.Order(StringComparer.Ordinal)];
+    internal static ImmutableArray<string> Codes => [.. ByCode.Value.Keys.Order(StringComparer.Ordinal)];
 
     /// <summary>Gets every finding as its table holds it, in the order of their codes.</summary>
     internal static IEnumerable<FindingTemplate> Templates => ByCode.Value.Values.OrderBy(t => t.Code, StringComparer.Ordinal);

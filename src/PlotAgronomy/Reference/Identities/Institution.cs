@@ -39,24 +39,6 @@ public sealed class Institution : IEquatable<Institution>
     /// <summary>Gets North Carolina Department of Agriculture and Consumer Services.</summary>
     public static Institution NorthCarolina => Catalog.Find("north-carolina");
 
-    /// <summary>Gets Clemson University.</summary>
-    public static Institution SouthCarolina => Catalog.Find("south-carolina");
-
-    /// <summary>Gets Penn State.</summary>
-    public static Institution Pennsylvania => Catalog.Find("pennsylvania");
-
-    /// <summary>Gets Ohio State, Purdue and Michigan State universities.</summary>
-    public static Institution TriState => Catalog.Find("tri-state");
-
-    /// <summary>Gets Iowa State University.</summary>
-    public static Institution Iowa => Catalog.Find("iowa");
-
-    /// <summary>Gets University of Missouri.</summary>
-    public static Institution Missouri => Catalog.Find("missouri");
-
-    /// <summary>Gets University of Georgia.</summary>
-    public static Institution Georgia => Catalog.Find("georgia");
-
     /// <summary>Gets Oklahoma State University.</summary>
     public static Institution Oklahoma => Catalog.Find("oklahoma");
 
@@ -79,7 +61,7 @@ public sealed class Institution : IEquatable<Institution>
     public ImmutableArray<Place> Serves { get; } = [];
 
     /// <summary>Gets whether this library holds tables of it; a commercial laboratory is known by its name only.</summary>
-    public bool IsListed => Catalog.TryFind(Id, out var listed, out _) && ReferenceEquals(listed, this);
+    internal bool IsListed => Catalog.TryFind(Id, out var listed, out _) && ReferenceEquals(listed, this);
 
     /// <summary>Finds an institution by id or any of its names, blind to case.</summary>
     /// <param name="name">Id, short, full or other name.</param>

@@ -38,7 +38,7 @@ public readonly record struct BulkSeedRate
     /// <param name="poundsPerAcre">lb of bulk seed per acre; finite, at least 0.</param>
     /// <returns>The rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static BulkSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) =>
+    internal static BulkSeedRate BroadcastPoundsPerAcre(double poundsPerAcre) =>
         new(SownRate.OfPounds(poundsPerAcre, SowingMethod.Broadcast));
 
     /// <summary>The bulk seed that sows an area at this rate.</summary>
@@ -46,21 +46,6 @@ public readonly record struct BulkSeedRate
     /// <returns>The mass.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public BulkSeedMass Over(Area area) => BulkSeedMass.FromMass(Rate.Over(area));
-
-    /// <summary>A multiple of the rate, sown the same way.</summary>
-    /// <param name="rate">Rate.</param>
-    /// <param name="factor">Pure number; finite, at least 0.</param>
-    /// <returns>The product.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite factor.</exception>
-    public static BulkSeedRate operator *(BulkSeedRate rate, double factor) => new(rate.sown * factor);
-
-    /// <summary>Ratio of two rates sown the same way.</summary>
-    /// <param name="left">Numerator.</param>
-    /// <param name="right">Denominator; above 0.</param>
-    /// <returns>A pure number.</returns>
-    /// <exception cref="ArgumentException">The rates are sown in different ways.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The denominator is zero.</exception>
-    public static double operator /(BulkSeedRate left, BulkSeedRate right) => left.sown / right.sown;
 
     /// <summary>Text such as <c>12 lb bulk/ac, broadcast</c>.</summary>
     /// <returns>The text.</returns>

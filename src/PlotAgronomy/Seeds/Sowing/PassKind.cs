@@ -17,9 +17,6 @@ public sealed class PassKind
     /// <summary>Gets the kind; null for one described by hand.</summary>
     public CropKind? Kind { get; private init; }
 
-    /// <summary>Gets the weight of one seed.</summary>
-    public Mass SeedWeight => Mass.FromMilligrams(MilligramsPerSeed);
-
     /// <summary>Gets the seed diameter, when it was measured.</summary>
     public Length? Diameter { get; private init; }
 

@@ -28,10 +28,10 @@ public sealed class SeedPass
     public required bool SownBeforeCovering { get; init; }
 
     /// <summary>Gets the shallowest published depth that suits all of them; null when none does, or none is known.</summary>
-    public Length? Shallowest => Common is { } depths ? Length.FromInches(depths.Top) : null;
+    internal Length? Shallowest => Common is { } depths ? Length.FromInches(depths.Top) : null;
 
     /// <summary>Gets the deepest published depth that suits all of them; null when none does, or none is known.</summary>
-    public Length? Deepest => Common is { } depths ? Length.FromInches(depths.Bottom) : null;
+    internal Length? Deepest => Common is { } depths ? Length.FromInches(depths.Bottom) : null;
 
     internal double Largest { get; }
 

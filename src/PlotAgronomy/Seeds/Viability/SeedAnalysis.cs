@@ -47,7 +47,7 @@ public sealed class SeedAnalysis
     public int? SeedsTested { get; }
 
     /// <summary>Gets the pure seeds that are neither germinating, hard nor dormant, by number.</summary>
-    public Fraction Dead => Fraction.FromValue(Math.Max(0, 1 - Germination.Value - HardSeed.Value - DormantSeed.Value));
+    internal Fraction Dead => Fraction.FromValue(Math.Max(0, 1 - Germination.Value - HardSeed.Value - DormantSeed.Value));
 
     /// <summary>The analysis as a tag gives it.</summary>
     /// <param name="pureSeed">Pure seed, part of the whole bag; above 0.</param>

@@ -28,12 +28,6 @@ public sealed class PlantingRegion
     /// <summary>Gets the upper Midwest, New York, New England, north and central Pennsylvania.</summary>
     public static PlantingRegion North => Regions.Find("north");
 
-    /// <summary>Gets the Corn Belt, Ohio valley, Missouri, Virginia and southeast Pennsylvania.</summary>
-    public static PlantingRegion Central => Regions.Find("central");
-
-    /// <summary>Gets the Gulf and South Atlantic states and East Texas.</summary>
-    public static PlantingRegion South => Regions.Find("south");
-
     /// <summary>Gets the stable id, such as <c>north</c>.</summary>
     public string Id { get; }
 

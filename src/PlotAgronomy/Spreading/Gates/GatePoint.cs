@@ -15,7 +15,7 @@ public sealed class GatePoint
     public double Setting { get; }
 
     /// <summary>Gets the flow.</summary>
-    public MassFlow Flow => MassFlow.FromPoundsPerMinute(PoundsPerMinute);
+    internal MassFlow Flow => MassFlow.FromPoundsPerMinute(PoundsPerMinute);
 
     internal double PoundsPerMinute { get; }
 

@@ -46,20 +46,6 @@ public static class SizeGroups
         };
     }
 
-    /// <summary>Ratio of two kinds' sizes.</summary>
-    /// <param name="first">One kind.</param>
-    /// <param name="second">Another kind.</param>
-    /// <returns>Larger over smaller diameter where both are measured, else the cube root of the ratio of their seed
-    /// weights.</returns>
-    public static double SizeRatio(PassKind first, PassKind second)
-    {
-        ArgumentNullException.ThrowIfNull(first);
-        ArgumentNullException.ThrowIfNull(second);
-        var size = SeedSizes.Measure([first, second], SizeRule.DiameterTwoToOne);
-        double ratio = size(first) / size(second);
-        return Math.Max(ratio, 1 / ratio);
-    }
-
     private static bool IsDeep(ImmutableArray<PassKind> kinds) =>
         kinds.All(k => k.SowingDepth is not { } depth || SeedPasses.IsCovered(depth.Inches))
         && kinds.Any(k => k.SowingDepth is not null);

@@ -71,7 +71,7 @@ public sealed class FieldPasses : IWorkedResult
     public TimeSpan TotalTime => TimeOf(Path, Request.Speed, Turns * Request.TurnTime, Refills * Request.RefillTime);
 
     /// <summary>Gets the part of the whole time spent spreading.</summary>
-    public Fraction FieldEfficiency => Fraction.FromValue(Math.Min(1, SpreadingTime / TotalTime));
+    internal Fraction FieldEfficiency => Fraction.FromValue(Math.Min(1, SpreadingTime / TotalTime));
 
     /// <summary>Gets the rate that lands between the passes when the gate stays set for the swath while the spacing is evened
     /// out.</summary>

@@ -68,7 +68,7 @@ public sealed partial class SpreadPattern
 
     /// <summary>The same pattern with left and right exchanged.</summary>
     /// <returns>The mirrored pattern.</returns>
-    public SpreadPattern Mirrored() =>
+    internal SpreadPattern Mirrored() =>
         shape is { } formula
             ? new SpreadPattern(x => formula(-x), -RightFeet, -LeftFeet)
             : new SpreadPattern([.. catches.Reverse()], -RightFeet, SpacingFeet);
