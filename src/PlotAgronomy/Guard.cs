@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Runtime.CompilerServices;
+using UnitsNet;
 
 namespace PlotAgronomy;
 
@@ -72,6 +73,41 @@ internal static class Guard
         string unit,
         [CallerArgumentExpression(nameof(value))] string? name = null
     ) => value >= min ? value : throw OutOfRange(name, value, $"Must be at least {min} {unit}.");
+
+    internal static Mass Positive(Mass value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        double pounds = value.Pounds;
+        Above(pounds, 0, "lb", name);
+        return value;
+    }
+
+    internal static Area Positive(Area value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        double acres = value.Acres;
+        Above(acres, 0, "ac", name);
+        return value;
+    }
+
+    internal static Length Positive(Length value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        double feet = value.Feet;
+        Above(feet, 0, "ft", name);
+        return value;
+    }
+
+    internal static Volume Positive(Volume value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        double gallons = value.UsGallons;
+        Above(gallons, 0, "gal", name);
+        return value;
+    }
+
+    internal static Density Positive(Density value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        double poundsPerCubicFoot = value.PoundsPerCubicFoot;
+        Above(poundsPerCubicFoot, 0, "lb/ft3", name);
+        return value;
+    }
 
     internal static T Defined<T>(T value, [CallerArgumentExpression(nameof(value))] string? name = null)
         where T : struct, Enum =>

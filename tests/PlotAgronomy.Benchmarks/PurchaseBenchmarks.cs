@@ -9,7 +9,7 @@ namespace PlotAgronomy.Benchmarks;
 [MemoryDiagnoser]
 public class PurchaseBenchmarks
 {
-    private readonly FertilizerShelf shelf = FertilizerShelf.FromProducts(
+    private readonly FertilizerShelf shelf = FertilizerShelf.FromOffers(
         Bag("46-0-0", 27.50m), Bag("18-46-0", 39m), Bag("0-46-0", 36.50m), Bag("0-0-60", 28.50m),
         Bag("13-13-13", 18.75m), Bag("19-19-19", 28m), Bag("6-24-24", 32.50m), Bag("21-0-0-24S", 22m));
 
@@ -24,8 +24,8 @@ public class PurchaseBenchmarks
     [Benchmark]
     public Purchase Cheapest() => shelf.Cheapest(need, Area.FromAcres(1.2), Form);
 
-    private static FertilizerProduct Bag(string grade, decimal price) =>
-        FertilizerProduct.Create(grade, FertilizerAnalysis.FromGrade(grade), Mass.FromPounds(50), price);
+    private static Offer<FertilizerProduct> Bag(string grade, decimal price) =>
+        Offer.InBags(FertilizerProduct.Create(grade, FertilizerAnalysis.FromGrade(grade)), Mass.FromPounds(50), price);
 
     private static NutrientTarget Target(PlantNutrient nutrient, double rate) =>
         NutrientTarget.Create(nutrient, ApplicationRate.FromPoundsPerAcre(rate), null, "benchmark");

@@ -63,17 +63,13 @@ internal static class CompareLimeCommand
 
     private static bool TryFindMaterial(PlotPlan plan, string? name, Action<string> refuse, out LimingMaterial? material)
     {
-        material = plan
-            .LimeOffers.FirstOrDefault(o => o.Material.Name.Equals(name, StringComparison.OrdinalIgnoreCase))
-            ?.Material;
+        material = plan.LimeOffers.FirstOrDefault(o => o.Item.Name.Equals(name, StringComparison.OrdinalIgnoreCase))?.Item;
         if (name is null || material is not null)
         {
             return true;
         }
 
-        string offered = plan.LimeOffers.IsEmpty
-            ? "no lime"
-            : string.Join(", ", plan.LimeOffers.Select(o => $"'{o.Material.Name}'"));
+        string offered = plan.LimeOffers.IsEmpty ? "no lime" : string.Join(", ", plan.LimeOffers.Select(o => $"'{o.Item.Name}'"));
         refuse($"--material: the plan offers no '{name}'; it offers {offered}");
         return false;
     }

@@ -37,7 +37,7 @@ internal sealed class ExampleRun
             ArgumentList =
             {
                 program, "--filter-not-trait", "Category=Slow",
-                "--filter-not-namespace", "PlotAgronomy.Tests.Package*", "--progress", "off",
+                "--filter-not-namespace", "PlotAgronomy.Tests.Packaging*", "--progress", "off",
             },
             RedirectStandardOutput = true,
         };

@@ -42,7 +42,7 @@ internal static class LimeAnswers
     private static void Order(Action<string, object?> add, LimeAnswer lime)
     {
         Rate(add, "lime.used", lime.Used);
-        add("lime.product", lime.Offer?.Material.Name);
+        add("lime.product", lime.Offer?.Item.Name);
         if (lime.Order is { } order)
         {
             add("lime.per.basis", order.ProductPerBasis);

@@ -43,7 +43,7 @@ internal static class PlanAnswers
             add($"{seed}.share.of.seeds", sown.Part.ShareOfLiveSeeds);
             add($"{seed}.packages", sown.Packages);
             add($"{seed}.cost", sown.Cost);
-            add($"{seed}.lot", sown.Planned.Offer.Lot.Label);
+            add($"{seed}.lot", sown.Planned.Offer.Item.Label);
         }
 
         add("seed.total", answers.Seed.Batch.Total.ToMass());

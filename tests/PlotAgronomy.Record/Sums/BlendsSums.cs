@@ -9,7 +9,7 @@ namespace PlotAgronomy.Record.Sums;
 /// <summary>Ways to state a blend, batches, crowding, seasons, fit, store bags and recipes.</summary>
 internal static class BlendsSums
 {
-    private static readonly SeedLot[] Shelf =
+    private static readonly Offer<SeedLot>[] Shelf =
     [
         SeedsSums.Lot("oats", "oats spring", 98, 90, 0.45m, package: 50),
         SeedsSums.Lot("wheat", "winter wheat", 98, 90, 0.38m, package: 50),
@@ -50,7 +50,7 @@ internal static class BlendsSums
         Drilled(id) with { Purity = Percent(pure), Viability = Percent(viable) };
 
     private static BlendComponent OfLot(string label) =>
-        BlendComponent.FromLot(Shelf.Single(l => l.Label == label), SowingMethod.Broadcast);
+        BlendComponent.FromOffer(Shelf.Single(o => o.Item.Label == label), SowingMethod.Broadcast);
 
     private static (string Words, Blend Blend)[] Blends() =>
     [
@@ -76,11 +76,11 @@ internal static class BlendsSums
         recorder.Call("blend component of a kind", () => Drilled("crimson clover"));
         recorder.Call("blend component of a kind at a rate of one's own",
             () => BlendComponent.FromKind(Kind("crimson clover"), PureLiveSeedRate.DrilledPoundsPerAcre(17)));
-        recorder.Call("blend component of a lot", () => BlendComponent.FromLot(lot, SowingMethod.Broadcast));
+        recorder.Call("blend component of a lot", () => BlendComponent.FromOffer(lot, SowingMethod.Broadcast));
         recorder.Call("blend component of a lot, all that lives",
-            () => BlendComponent.FromLot(lot, SowingMethod.Drilled, ViabilityRule.TotalViable));
+            () => BlendComponent.FromOffer(lot, SowingMethod.Drilled, ViabilityRule.TotalViable));
         recorder.Call("blend component of a lot at a rate of one's own",
-            () => BlendComponent.FromLot(lot, PureLiveSeedRate.DrilledPoundsPerAcre(17), ViabilityRule.GerminationAndHard));
+            () => BlendComponent.FromOffer(lot, PureLiveSeedRate.DrilledPoundsPerAcre(17), ViabilityRule.GerminationAndHard));
         recorder.Call("blend component with everything stated", () => Drilled("ladino clover") with
         {
             SeedsPerPound = 776_000,
@@ -268,8 +268,8 @@ internal static class BlendsSums
 
     private static void Bags(Recorder recorder)
     {
-        var bag = new StoreBag { Label = "fall bag", Tag = Tag(), NetWeight = Pounds(50), Price = 60m, ClaimedArea = Acres(1) };
-        foreach (var (lots, offered) in new (string, SeedLot[])[] { ("no plain lots", []), ("some plain lots", Shelf[..2]),
+        var bag = Offer.InBags(new StoreBlend { Label = "fall bag", Tag = Tag(), ClaimedArea = Acres(1) }, Pounds(50), 60m);
+        foreach (var (lots, offered) in new (string, Offer<SeedLot>[])[] { ("no plain lots", []), ("some plain lots", Shelf[..2]),
             ("all plain lots", Shelf) })
         {
             foreach (var method in new[] { SowingMethod.Drilled, SowingMethod.Broadcast })

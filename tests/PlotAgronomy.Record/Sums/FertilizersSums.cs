@@ -30,8 +30,8 @@ internal static class FertilizersSums
 
     internal static FertilizerAnalysis Grade(string grade) => FertilizerAnalysis.FromGrade(grade);
 
-    internal static FertilizerProduct Bag(string grade, decimal price, double pounds = 50) =>
-        FertilizerProduct.Create(grade, Grade(grade), Pounds(pounds), price);
+    internal static Offer<FertilizerProduct> Bag(string grade, decimal price, double pounds = 50) =>
+        Offer.InBags(FertilizerProduct.Create(grade, Grade(grade)), Pounds(pounds), price);
 
     internal static PlotNeed Need(double nitrogen, double phosphate, double potash, double? most = null) => PlotNeed.Stated(
         Target(PlantNutrient.Nitrogen, nitrogen, most),
@@ -243,7 +243,7 @@ internal static class FertilizersSums
             recorder.Call($"fertilizer {grade}: none of a nutrient it lacks", () =>
                 FertilizerRate.ForNutrient(Grade(grade), PlantNutrient.Copper, PerAcre(1)));
             recorder.Call($"fertilizer {grade}: price of a pound of product", () =>
-                NutrientPrice.PerPoundOfProduct(Bag(grade, 24.5m)));
+                Bag(grade, 24.5m).PricePerPound);
             recorder.Call($"fertilizer {grade}: a bag", () => Bag(grade, 24.5m));
             recorder.Call($"fertilizer {grade}: meeting all needs", () =>
                 SingleProductRate.MeetingAll(Grade(grade), Need(60, 40, 80)));
@@ -252,9 +252,9 @@ internal static class FertilizersSums
         }
 
         recorder.Call("fertilizer: a jug", () =>
-            FertilizerProduct.Liquid("solution", Grade("28-0-0"), Volume.FromUsGallons(2.5), liquid, 20));
+            FertilizerProduct.Liquid("solution", Grade("28-0-0"), liquid).InJugs(Volume.FromUsGallons(2.5), 20));
         recorder.Call("fertilizer: a bag of a named substance", () =>
-            FertilizerProduct.Create("borate", Grade("0-0-0-14.8B"), Pounds(50), 40, FertilizerSubstance.Borate));
+            Offer.InBags(FertilizerProduct.Create("borate", Grade("0-0-0-14.8B"), FertilizerSubstance.Borate), Pounds(50), 40));
         foreach (double pounds in new[] { 0, 0.96875, 2.2957, 17.999 })
         {
             recorder.Call($"fertilizer: {pounds} lb on a kitchen scale", () => PoundsAndOunces.Nearest(Pounds(pounds)));
@@ -271,7 +271,7 @@ internal static class FertilizersSums
 
     private static void GradeBlends(Recorder recorder)
     {
-        FertilizerProduct[] materials = [Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26)];
+        Offer<FertilizerProduct>[] materials = [Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26)];
         foreach (string grade in new[] { "13-13-13", "6-24-24", "19-19-19", "20-20-20", "0-0-60", "10-20-20-5S", "35-0-0" })
         {
             recorder.Call($"fertilizer: a blend to {grade}", () => GradeMix.For(Grade(grade), Pounds(2000), materials));

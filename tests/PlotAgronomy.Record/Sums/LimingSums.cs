@@ -197,15 +197,15 @@ internal static partial class LimingSums
             Rate = Rate(2),
             Material = Materials[3],
             Area = Acres(0.62),
-            Bag = Pounds(40),
-            PricePerBag = 6.49m,
+            Package = Package.FromWeight(Pounds(40)),
+            Price = 6.49m,
         }));
         recorder.Call("lime order: bulk, on top", () => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(3.4),
             Material = Ground,
             Area = Acres(2.5),
-            PricePerTon = 41.5m,
+            Price = 41.5m,
             Placement = LimePlacement.Surface,
             Report = report,
             WithUreaOrAmmonium = true,
@@ -248,14 +248,14 @@ internal static partial class LimingSums
             }
         }
 
-        LimeOffer[] offers = [LimeOffer.InBulk(Ground, 41.5m), LimeOffer.InBags(Materials[3], Pounds(40), 6.49m),
-            LimeOffer.InBags(Materials[4], Pounds(50), 13m), LimeOffer.InBulk(Materials[5], 12m)];
+        Offer<LimingMaterial>[] offers = [Offer.InBulk(Ground, 41.5m), Offer.InBags(Materials[3], Pounds(40), 6.49m),
+            Offer.InBags(Materials[4], Pounds(50), 13m), Offer.InBulk(Materials[5], 12m)];
         recorder.Call("lime offers by price", () => offers.Select(o => o.PricePerPound));
         recorder.Call("lime offers side by side", () => LimingMaterialComparison.For(Rate(2), Acres(0.62), offers));
         recorder.Call("lime offers side by side, costs",
             () =>
                 LimingMaterialComparison.For(Rate(2), Acres(0.62),
-                    offers).Costs.Select(c => (c.Offer.Material.Name, c.CostPerEffectiveTon, c.Order?.Cost, c.Order?.Product)));
+                    offers).Costs.Select(c => (c.Offer.Item.Name, c.CostPerEffectiveTon, c.Order?.Cost, c.Order?.Product)));
     }
 
     private static Dictionary<string, object?> Short(LimeOrder order) => Named(

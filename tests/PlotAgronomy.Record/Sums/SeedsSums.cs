@@ -40,16 +40,21 @@ internal static class SeedsSums
 
     internal static CropKind Kind(string name) => KindCatalog.Standard.Find(name);
 
-    internal static SeedLot Lot(
-        string label, string kind, double pure, double germination, decimal? price = null,
-        double coating = 0, double? package = null, double hard = 0) => new()
+    /// <summary>A lot on offer, priced by the pound whether it is in bags or loose.</summary>
+    internal static Offer<SeedLot> Lot(
+        string label, string kind, double pure, double germination, decimal price,
+        double coating = 0, double? package = null, double hard = 0)
+    {
+        var lot = new SeedLot
         {
             Label = label,
             Kind = Kind(kind),
             Analysis = SeedAnalysis.FromFractions(Percent(pure), Percent(germination), Percent(hard), coating: Percent(coating)),
-            PricePerPound = price,
-            Package = package is { } pounds ? Pounds(pounds) : null,
         };
+        return package is { } pounds
+            ? Offer.InBags(lot, Pounds(pounds), price * (decimal)pounds)
+            : Offer.ByThePound(lot, price);
+    }
 
     private static void Amounts(Recorder recorder)
     {
@@ -167,30 +172,29 @@ internal static class SeedsSums
         {
             Lot("bare", "crimson", 98, 90, 2.40m, package: 50), Lot("old", "crimson", 97, 60, 1.80m),
             Lot("coated", "crimson", 65, 90, 1.90m, 34, 25),
-            Lot("hard", "crimson", 98, 70, 2.00m, hard: 25), Lot("unpriced", "crimson", 98, 85),
+            Lot("hard", "crimson", 98, 70, 2.00m, hard: 25),
         };
-        foreach (var lot in lots)
+        foreach (var offer in lots)
         {
+            var lot = offer.Item;
             recorder.Call($"seeds: bulk rate of the {lot.Label} lot",
                 () => lot.BulkRate(PureLiveSeedRate.BroadcastPoundsPerAcre(20)));
             recorder.Call($"seeds: pure live part of the {lot.Label} lot", () => lot.PureLiveSeedPart());
             recorder.Call($"seeds: pure live part of the {lot.Label} lot, all that lives",
                 () => lot.PureLiveSeedPart(ViabilityRule.TotalViable));
-            recorder.Call($"seeds: worth of the {lot.Label} lot", () => LotValue.For(lot));
+            recorder.Call($"seeds: worth of the {lot.Label} lot", () => LotValue.For(offer));
             recorder.Call($"seeds: cautions of the {lot.Label} lot", () => lot.Cautions(SowingMethod.Broadcast));
         }
 
-        var ranked = SeedLotComparison.Rank(lots[..4], PureLiveSeedRate.BroadcastPoundsPerAcre(20));
+        var ranked = SeedLotComparison.Rank(lots, PureLiveSeedRate.BroadcastPoundsPerAcre(20));
         recorder.Call("seeds: lots ranked", () => ranked);
         recorder.Call("seeds: lots ranked by another rule",
-            () => SeedLotComparison.Rank(lots[..4], PureLiveSeedRate.DrilledPoundsPerAcre(12), ViabilityRule.TotalViable));
-        recorder.Call("seeds: lots ranked, one without a price",
-            () => SeedLotComparison.Rank(lots, PureLiveSeedRate.BroadcastPoundsPerAcre(20)));
+            () => SeedLotComparison.Rank(lots, PureLiveSeedRate.DrilledPoundsPerAcre(12), ViabilityRule.TotalViable));
         recorder.Call("seeds: cost of ranked lots for an area",
             () => ranked.Ranked.Select(r => r.CostFor(Acres(0.62))).ToArray());
         recorder.Call("seeds: packages of ranked lots for an area",
             () => ranked.Ranked.Select(r => r.PackagesFor(Acres(3.1))).ToArray());
-        recorder.Call("seeds: price of a pound", () => SeedLot.PriceOfAPound(89.95m, Pounds(50)));
+        recorder.Call("seeds: price of a pound", () => Offer.InBags(lots[0].Item, Pounds(50), 89.95m).PricePerPound);
         var treated = new SeedLot
         {
             Label = "treated",
@@ -230,7 +234,7 @@ internal static class SeedsSums
         }
 
         var tag = SeedTagReader.Read(TagTexts.All[0].Text).Tag!;
-        recorder.Call("seeds: a lot from its tag", () => SeedLot.FromTag(tag, tag.Components[0], "a bag", 1.85m));
+        recorder.Call("seeds: a lot from its tag", () => SeedLot.FromTag(tag, tag.Components[0], "a bag"));
         recorder.Call("seeds: a tag made by hand", () => new SeedTag
         {
             Components = [new TagComponent { Kind = Kind("crimson"), Analysis = Analyses[1].Analysis,

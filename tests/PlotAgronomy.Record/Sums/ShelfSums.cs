@@ -19,7 +19,7 @@ internal static class ShelfSums
         ("sulfur and boron", PlotNeed.Stated(Target(PlantNutrient.Sulfur, 20), Target(PlantNutrient.Boron, 1, 2))),
     ];
 
-    private static FertilizerProduct[] Products =>
+    private static Offer<FertilizerProduct>[] Products =>
     [
         Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("0-46-0", 45),
         Bag("13-13-13", 19), Bag("21-0-0-24S", 17, 40), Bag("0-0-0-14.8B", 40, 25),
@@ -43,7 +43,7 @@ internal static class ShelfSums
 
     private static void Plans(Recorder recorder)
     {
-        var shelf = FertilizerShelf.FromProducts(Products);
+        var shelf = FertilizerShelf.FromOffers(Products);
         foreach (var (words, need) in Needs)
         {
             foreach (var form in Enum.GetValues<PurchaseForm>())
@@ -60,11 +60,11 @@ internal static class ShelfSums
                     shelf.Cheapest(need, Acres(0.62), field: conditions).Findings);
             }
 
-            recorder.Call($"fertilizer shelf: {words}: fit of single products", () => ProductFit.Rank(need, Products));
+            recorder.Call($"fertilizer shelf: {words}: fit of single products", () => ProductFit.Rank(need, [.. Products.Select(o => o.Item)]));
         }
 
         recorder.Call("fertilizer shelf: needs and caps that cannot both hold", () =>
-            FertilizerShelf.FromProducts(Bag("13-13-13", 19)).Cheapest(Need(60, 40, 80, 62), Acres(1)));
+            FertilizerShelf.FromOffers(Bag("13-13-13", 19)).Cheapest(Need(60, 40, 80, 62), Acres(1)));
         recorder.Call("fertilizer shelf: lines and balances asked for", () =>
         {
             var plan = shelf.Cheapest(Needs[0].Need, Acres(0.62));
@@ -84,7 +84,7 @@ internal static class ShelfSums
         recorder.Call("fertilizer: default rounding", () => RoundingTolerance.Default);
         foreach (var product in Products)
         {
-            string name = $"fertilizer {product.Name}: rounded";
+            string name = $"fertilizer {product.Item.Name}: rounded";
             recorder.Call($"{name} to bags", () => RoundedAmounts.For(product, PerAcre(215), need, Acres(0.62)));
             recorder.Call($"{name} to bags, a strict rounding", () =>
                 RoundedAmounts.For(product, PerAcre(215), need, Acres(0.62), RoundingTolerance.FromPercent(2, 2, 5)).Findings);

@@ -9,14 +9,16 @@ namespace PlotAgronomy.Tests.Blends;
 [Properties(Arbitrary = [typeof(PlotArbitraries), typeof(BlendArbitraries)])]
 public class BagTests
 {
-    private static SeedLot Lot(string id, decimal price, double pure, double germination, double? bag = null) => new()
+    private static Offer<SeedLot> Lot(string id, decimal price, double pure, double germination, double? bag = null)
     {
+        var lot = new SeedLot
+        {
         Label = id,
         Kind = SampleBlends.Kind(id),
         Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(pure), Fraction.FromPercent(germination)),
-        PricePerPound = price,
-        Package = bag is { } pounds ? Mass.FromPounds(pounds) : null,
-    };
+        };
+        return bag is { } pounds ? Offer.InBags(lot, Mass.FromPounds(pounds), price * (decimal)pounds) : Offer.ByThePound(lot, price);
+    }
 
     private static TagComponent Named(string id, double pure, double germination, double hard = 0) => new()
     {
@@ -25,7 +27,7 @@ public class BagTests
     };
 
     /// <summary>Oats 46.20, wheat 29.40, pea 14.70, crimson 4.90, turnip 1.96; other crop 1.50, inert 1.20, weed 0.14: a 50-lb bag that claims an acre.</summary>
-    private static StoreBag Bag() => new()
+    private static Offer<StoreBlend> Bag() => Offer.InBags(new StoreBlend
     {
         Label = "fall bag",
         Tag = new SeedTag
@@ -35,10 +37,8 @@ public class BagTests
             Inert = Fraction.FromPercent(1.20),
             Weed = Fraction.FromPercent(0.14),
         },
-        NetWeight = Mass.FromPounds(50),
-        Price = 60m,
         ClaimedArea = Area.FromAcres(1),
-    };
+    }, Mass.FromPounds(50), 60m);
 
     [Fact]
     public void A_thin_bag_really_covers_less_than_it_claims()
@@ -61,7 +61,7 @@ public class BagTests
     [Fact]
     public void Plain_lots_make_the_same_stand_for_a_price_of_their_own()
     {
-        SeedLot[] lots = [Lot("oats-spring", 0.45m, 98, 90), Lot("winter-wheat", 0.40m, 98, 90), Lot("austrian-winter-pea", 1.10m, 99, 85), Lot("crimson-clover", 2.20m, 97, 85), Lot("purple-top-turnip", 3.00m, 99, 90), Lot("oats-spring", 0.44m, 60, 50)];
+        Offer<SeedLot>[] lots = [Lot("oats-spring", 0.45m, 98, 90), Lot("winter-wheat", 0.40m, 98, 90), Lot("austrian-winter-pea", 1.10m, 99, 85), Lot("crimson-clover", 2.20m, 97, 85), Lot("purple-top-turnip", 3.00m, 99, 90), Lot("oats-spring", 0.44m, 60, 50)];
         var comparison = BagOrPlainSeed.Compare(Bag(), SowingMethod.Drilled, lots, ViabilityRule.GerminationOnly);
 
         Assert.Empty(comparison.NotOnOffer);
@@ -71,7 +71,7 @@ public class BagTests
         double total = comparison.AsClaimed.StandTotal.Chosen;
         double cost = (20.79 / (0.98 * 0.90) * 0.45 + 13.23 / (0.98 * 0.90) * 0.40 + 6.2475 / (0.99 * 0.85) * 1.10 + 50 * 0.0490 * 0.75 / (0.97 * 0.85) * 2.20 + 0.882 / (0.99 * 0.90) * 3.00) / total;
         Assert.Equal(cost, (double)comparison.PlainCostPerAcre!.Value, 1e-6);
-        Assert.Equal(cost / 2, comparison.WeighPlain(Area.FromAcres(0.5)).Lines.Sum(l => l.Weight.Pounds * (double)l.Component.Lot!.PricePerPound!.Value), 1e-6);
+        Assert.Equal(cost / 2, comparison.WeighPlain(Area.FromAcres(0.5)).Lines.Sum(l => l.Weight.Pounds * (double)l.Component.Offer!.PricePerPound), 1e-6);
     }
 
     [Fact]
@@ -89,24 +89,24 @@ public class BagTests
     public void A_full_bag_is_not_called_thin()
     {
         var bag = Bag();
-        var honest = new StoreBag { Label = "honest", Tag = bag.Tag, NetWeight = bag.NetWeight, Price = bag.Price, ClaimedArea = BagOrPlainSeed.Compare(bag, SowingMethod.Drilled, []).ReallyCovers };
+        var honest = bag with { Item = bag.Item with { ClaimedArea = BagOrPlainSeed.Compare(bag, SowingMethod.Drilled, []).ReallyCovers } };
         Assert.DoesNotContain(BagOrPlainSeed.Compare(honest, SowingMethod.Drilled, []).Findings, f => f.Code == "blend-bag-thin");
     }
 
     [Fact]
-    public void A_bag_needs_a_weight_a_price_and_an_area()
+    public void A_ready_blend_needs_a_name_an_area_and_a_bag()
     {
-        var tag = Bag().Tag;
-        Assert.Throws<ArgumentOutOfRangeException>(() => new StoreBag { Label = "x", Tag = tag, NetWeight = Mass.Zero, Price = 1, ClaimedArea = Area.FromAcres(1) });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new StoreBag { Label = "x", Tag = tag, NetWeight = Mass.FromPounds(50), Price = -1, ClaimedArea = Area.FromAcres(1) });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new StoreBag { Label = "x", Tag = tag, NetWeight = Mass.FromPounds(50), Price = 1, ClaimedArea = Area.Zero });
+        var blend = Bag().Item;
+        Assert.Throws<ArgumentOutOfRangeException>(() => blend with { ClaimedArea = Area.Zero });
+        Assert.Throws<ArgumentException>(() => blend with { Label = " " });
+        Assert.Throws<ArgumentException>(() => BagOrPlainSeed.Compare(Offer.InBulk(blend, 900m), SowingMethod.Drilled, []));
     }
 
     [Fact]
     public void Whole_bags_change_what_the_blend_becomes()
     {
-        var oats = BlendComponent.FromLot(Lot("oats-spring", 0.50m, 100, 100, 50), PureRate(100));
-        var clover = BlendComponent.FromLot(Lot("ladino-clover", 5m, 100, 100, 5), PureRate(5));
+        var oats = BlendComponent.FromOffer(Lot("oats-spring", 0.50m, 100, 100, 50), PureRate(100));
+        var clover = BlendComponent.FromOffer(Lot("ladino-clover", 5m, 100, 100, 5), PureRate(5));
         var order = BagOrder.For(Blend.FromSharesOfFullStand((oats, 0.4), (clover, 0.6)), Area.FromAcres(0.5));
 
         // 20 lb of oats is one 50-lb bag, 1.5 lb of clover one 5-lb bag: on half an acre 100 lb/ac and 10 lb/ac.
@@ -121,7 +121,7 @@ public class BagTests
     [Fact]
     public void Seed_sold_by_weight_is_bought_as_needed()
     {
-        var oats = BlendComponent.FromLot(Lot("oats-spring", 0.50m, 98, 90), PureRate(100));
+        var oats = BlendComponent.FromOffer(Lot("oats-spring", 0.50m, 98, 90), PureRate(100));
         var order = BagOrder.For(Blend.FromSharesOfFullStand((oats, 1)), Area.FromAcres(0.5));
 
         Assert.Null(order.Lines[0].Bags);
@@ -165,7 +165,7 @@ public class BagTests
     public bool Bags_bought_hold_what_is_needed_and_less_than_a_bag_more(BlendSketch sketch, Area area, Mass bag)
     {
         double bagPounds = bag.Pounds;
-        var blend = Blend.FromSharesOfFullStand([.. sketch.Kinds.Select(k => (k.Component with { Lot = Lot(k.Component.Kind.Id, 1, 90, 90, bagPounds) }, k.Share))]);
+        var blend = Blend.FromSharesOfFullStand([.. sketch.Kinds.Select(k => (k.Component with { Offer = Lot(k.Component.Kind.Id, 1, 90, 90, bagPounds) }, k.Share))]);
         var order = BagOrder.For(blend, area);
         return order.Lines.All(l => l.Bought.Pounds >= l.Needed.Pounds * (1 - 1e-8) && l.Bought.Pounds < l.Needed.Pounds * (1 + 1e-8) + bagPounds)
             && order.IfAllSown.Parts.Zip(blend.Parts).All(x => x.First.ShareOfFullStand.Chosen >= x.Second.ShareOfFullStand.Chosen * (1 - 1e-8));

@@ -108,13 +108,14 @@ public class BlendWorkedExamples
 
     private static BlendComponent Priced(BlendComponent component) => component with
     {
-        Lot = new SeedLot
-        {
-            Label = component.Kind.Id,
-            Kind = component.Kind,
-            Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One),
-            PricePerPound = (decimal)WorkedExamples.Find(File, $"cost-{component.Kind.Id}").Number("quantity"),
-        },
+        Offer = Offer.ByThePound(
+            new SeedLot
+            {
+                Label = component.Kind.Id,
+                Kind = component.Kind,
+                Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One),
+            },
+            (decimal)WorkedExamples.Find(File, $"cost-{component.Kind.Id}").Number("quantity")),
     };
 
     private static CsvRow Rates(string id) => WorkedExamples.Find("Blends/alone-and-mixed-rates.csv", id);

@@ -17,7 +17,7 @@ public sealed class RecipeSketch(int[] numbers)
 
     public int[] Numbers => numbers;
 
-    internal SeedLot[] Lots => [.. numbers.Select((n, i) => RecipeTests.Lot(Sowable[(n * 13 + i * 5) % Sowable.Length], 0.40m + n % 57 * 0.11m, 70 + n % 30, $"lot {i}"))];
+    internal Offer<SeedLot>[] Lots => [.. numbers.Select((n, i) => RecipeTests.Lot(Sowable[(n * 13 + i * 5) % Sowable.Length], 0.40m + n % 57 * 0.11m, 70 + n % 30, $"lot {i}"))];
 
     internal RecipeRequest Goals => new()
     {
@@ -42,7 +42,7 @@ public static class RecipeArbitraries
 
 public class RecipeTests
 {
-    private static readonly SeedLot[] Shelf =
+    private static readonly Offer<SeedLot>[] Shelf =
     [
         Lot("oats-spring", 0.45m, 90), Lot("winter-wheat", 0.38m, 90), Lot("cereal-rye", 0.42m, 88), Lot("austrian-winter-pea", 1.10m, 85),
         Lot("crimson-clover", 2.10m, 85), Lot("ladino-clover", 4.80m, 82), Lot("medium-red-clover", 3.20m, 88), Lot("chicory", 6.50m, 85),
@@ -51,15 +51,14 @@ public class RecipeTests
 
     private static RecipeRequest Goals(params SeasonOfUse[] seasons) => new() { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Seasons = [.. seasons] };
 
-    internal static SeedLot Lot(string id, decimal price, double germination) => Lot(SampleBlends.Kind(id), price, germination, id);
+    internal static Offer<SeedLot> Lot(string id, decimal price, double germination) => Lot(SampleBlends.Kind(id), price, germination, id);
 
-    internal static SeedLot Lot(CropKind kind, decimal price, double germination, string label) => new()
+    internal static Offer<SeedLot> Lot(CropKind kind, decimal price, double germination, string label) => Offer.ByThePound(new SeedLot
     {
         Label = label,
         Kind = kind,
         Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(germination)),
-        PricePerPound = price,
-    };
+    }, price);
 
     [Fact]
     public void The_shelf_covers_all_five_seasons()
@@ -108,11 +107,10 @@ public class RecipeTests
     public void Lots_that_do_not_fit_the_plot_are_named_with_their_reason()
     {
         var goals = new RecipeRequest { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor };
-        var excluded = RecipeProposal.Find(goals, [.. Shelf, Lot("cereal-rye", 0.60m, 88), new SeedLot { Label = "no price", Kind = SampleBlends.Kind("cereal-rye"), Analysis = Shelf[0].Analysis }]).Excluded;
+        var excluded = RecipeProposal.Find(goals, [.. Shelf, Lot("cereal-rye", 0.60m, 88)]).Excluded;
 
         Assert.Contains(excluded, e => e.Lot.Kind.Id == "ladino-clover" && e.Reason.Contains("pH 5.8-8", StringComparison.Ordinal));
         Assert.Contains(excluded, e => e.Lot.Kind.Id == "oats-spring" && e.Reason.Contains("drainage", StringComparison.Ordinal));
-        Assert.Contains(excluded, e => e.Lot.Label == "no price");
         Assert.Contains(excluded, e => e.Reason.Contains("living pound", StringComparison.Ordinal));
     }
 
@@ -132,7 +130,7 @@ public class RecipeTests
     [Fact]
     public void Whole_packages_are_costed_beside_the_weights()
     {
-        SeedLot[] bagged = [Bagged(Lot("oats-spring", 0.50m, 90), 50), Lot("medium-red-clover", 3.20m, 88)];
+        Offer<SeedLot>[] bagged = [Bagged(Lot("oats-spring", 0.50m, 90), 50), Lot("medium-red-clover", 3.20m, 88)];
         RecipeProposal Find(decimal? budget) => RecipeProposal.Find(new RecipeRequest { Area = Area.FromAcres(0.25), Method = SowingMethod.Broadcast, MinimumKinds = 2, Budget = budget }, bagged);
         var recipe = Find(null).Recipe!;
         double oats = recipe.Batch.Lines.Single(l => l.Component.Kind.Id == "oats-spring").Weight.Pounds;
@@ -147,8 +145,7 @@ public class RecipeTests
         Assert.NotNull(Find(recipe.Cost).Recipe);
     }
 
-    private static SeedLot Bagged(SeedLot lot, double pounds) =>
-        new() { Label = lot.Label, Kind = lot.Kind, Analysis = lot.Analysis, PricePerPound = lot.PricePerPound, Package = Mass.FromPounds(pounds) };
+    private static Offer<SeedLot> Bagged(Offer<SeedLot> lot, double pounds) => Offer.InBags(lot.Item, Mass.FromPounds(pounds), lot.PricePerPound * (decimal)pounds);
 
     [Fact]
     public void Goals_that_contradict_themselves_are_refused()
@@ -192,7 +189,7 @@ public class RecipeTests
     [Property(Arbitrary = [typeof(RecipeArbitraries)], MaxTest = 40)]
     public bool No_other_choice_of_steps_is_cheaper(RecipeSketch sketch)
     {
-        var lots = sketch.Lots.DistinctBy(l => l.Kind.Id).Take(5).ToArray();
+        var lots = sketch.Lots.DistinctBy(l => l.Item.Kind.Id).Take(5).ToArray();
         var goals = InQuarters(sketch.Goals.Area, 1 + sketch.Numbers[0] % 3, [.. sketch.Goals.Seasons.Take(3)]);
         return SameCost(CheapestByTrying(goals, lots), RecipeProposal.Find(goals, lots).Recipe?.Cost);
     }
@@ -200,7 +197,7 @@ public class RecipeTests
     [Fact]
     public void Trying_every_choice_finds_the_same_recipe_for_the_shelf()
     {
-        SeedLot[] lots = [.. Shelf.Where(l => l.Kind.Id is "oats-spring" or "cereal-rye" or "crimson-clover" or "ladino-clover" or "purple-top-turnip")];
+        Offer<SeedLot>[] lots = [.. Shelf.Where(l => l.Item.Kind.Id is "oats-spring" or "cereal-rye" or "crimson-clover" or "ladino-clover" or "purple-top-turnip")];
         var goals = InQuarters(Area.FromAcres(0.5), 3, [SeasonOfUse.Summer, SeasonOfUse.MidFall, SeasonOfUse.LateWinter]);
         decimal? tried = CheapestByTrying(goals, lots);
         Assert.NotNull(tried);
@@ -214,12 +211,12 @@ public class RecipeTests
         tried is null ? found is null : found is not null && Math.Abs(tried.Value - found.Value) <= 1e-9m * tried.Value;
 
     /// <summary>Every choice of shares in quarters of a full stand, for five kinds, tried one by one.</summary>
-    private static decimal? CheapestByTrying(RecipeRequest goals, SeedLot[] lots)
+    private static decimal? CheapestByTrying(RecipeRequest goals, Offer<SeedLot>[] lots)
     {
         decimal? cheapest = null;
         for (int code = 1; code < 3125; code++)
         {
-            var kinds = lots.Select((l, i) => (Component: BlendComponent.FromLot(l, goals.Method), Share: 0.25 * (code / (int)Math.Pow(5, i) % 5))).Where(k => k.Share > 0).ToArray();
+            var kinds = lots.Select((l, i) => (Component: BlendComponent.FromOffer(l, goals.Method), Share: 0.25 * (code / (int)Math.Pow(5, i) % 5))).Where(k => k.Share > 0).ToArray();
             if (kinds.Length < goals.MinimumKinds || kinds.Sum(k => k.Share) is < 1 or > 1.5)
             {
                 continue;
@@ -254,7 +251,7 @@ public class RecipeTests
                 + goals.Standing.Where(k => k.Kind.Seasons!.In(s) >= UseRating.Medium).Sum(k => k.ShareOfFullStand) >= 0.25 - 1e-9));
         }
 
-        decimal cost = recipe.Batch.Lines.Sum(l => l.Component.Lot!.PricePerPound!.Value * (decimal)l.Weight.Pounds);
+        decimal cost = recipe.Batch.Lines.Sum(l => l.Component.Offer!.PricePerPound * (decimal)l.Weight.Pounds);
         Assert.Equal((double)cost, (double)recipe.Cost, 1e-9);
         Assert.True(goals.Budget is null || recipe.Cost <= goals.Budget);
         Assert.Equal(cost, recipe.CostInPackages);

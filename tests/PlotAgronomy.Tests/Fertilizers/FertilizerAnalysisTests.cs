@@ -61,7 +61,7 @@ public class FertilizerAnalysisTests
         FertilizerAnalysis.FromGrade(possible).RequirePossibleFor(substance);
         var thrown = Assert.Throws<ArgumentOutOfRangeException>(() => FertilizerAnalysis.FromGrade(impossible).RequirePossibleFor(substance));
         Assert.Contains(limit, thrown.Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>(() => FertilizerProduct.Create("bag", FertilizerAnalysis.FromGrade(impossible), Mass.FromPounds(50), 20, substance));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FertilizerProduct.Create("bag", FertilizerAnalysis.FromGrade(impossible), substance));
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public class FertilizerAnalysisTests
     {
         using var scope = new CultureScope(culture);
         Assert.Equal("15.5-0-0-19Ca", FertilizerAnalysis.FromGrade("15.5-0-0-19ca").ToString());
-        var shelf = FertilizerShelf.FromProducts(FertilizerShelfTests.Bag("46-0-0", 24.5m), FertilizerShelfTests.Bag("0-0-60", 26.25m));
+        var shelf = FertilizerShelf.FromOffers(FertilizerShelfTests.Bag("46-0-0", 24.5m), FertilizerShelfTests.Bag("0-0-60", 26.25m));
         var plan = shelf.Cheapest(FertilizerShelfTests.Need(40.5, 0, 60), Area.FromAcres(0.62));
         Assert.Contains(plan.ShowWork(), l => l.Numbers.Contains("24.5", StringComparison.Ordinal));
         Assert.Equal("2 x 50 lb 0-0-60, spread 62 lb, 38 lb left", plan.Line("0-0-60")!.ToString());
@@ -89,21 +89,22 @@ public class FertilizerAnalysisTests
     [Fact]
     public void Straight_grades_are_recognised()
     {
-        Assert.Equal(FertilizerSubstance.Urea, FertilizerShelfTests.Bag("46-0-0", 20).Substance);
-        Assert.Equal(FertilizerSubstance.AmmoniumSulfate, FertilizerShelfTests.Bag("21-0-0-24S", 20).Substance);
-        Assert.Equal(FertilizerSubstance.Mixture, FertilizerShelfTests.Bag("13-13-13", 20).Substance);
-        Assert.Equal(FertilizerSubstance.PotassiumChloride, FertilizerShelfTests.Bag("0-0-60", 20).Substance);
+        Assert.Equal(FertilizerSubstance.Urea, FertilizerShelfTests.Bag("46-0-0", 20).Item.Substance);
+        Assert.Equal(FertilizerSubstance.AmmoniumSulfate, FertilizerShelfTests.Bag("21-0-0-24S", 20).Item.Substance);
+        Assert.Equal(FertilizerSubstance.Mixture, FertilizerShelfTests.Bag("13-13-13", 20).Item.Substance);
+        Assert.Equal(FertilizerSubstance.PotassiumChloride, FertilizerShelfTests.Bag("0-0-60", 20).Item.Substance);
     }
 
     [Fact]
     public void A_product_needs_a_name_a_weight_and_a_price()
     {
         var analysis = FertilizerAnalysis.FromGrade("13-13-13");
-        Assert.Throws<ArgumentException>(() => FertilizerProduct.Create(" ", analysis, Mass.FromPounds(50), 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => FertilizerProduct.Create("a", analysis, Mass.Zero, 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => FertilizerProduct.Create("a", analysis, Mass.FromPounds(50), -0.01m));
-        Assert.Equal(0m, FertilizerProduct.Create("a", analysis, Mass.FromPounds(50), 0).Price);
-        var liquid = FertilizerProduct.Liquid("uan", FertilizerAnalysis.FromGrade("28-0-0"), Volume.FromUsGallons(2.5), Density.FromPoundsPerUSGallon(10.67), 20);
-        Near.Assert(26.675, liquid.Package.Pounds, 1e-8);
+        Assert.Throws<ArgumentException>(() => FertilizerProduct.Create(" ", analysis));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FertilizerProduct.Liquid("a", analysis, Density.Zero));
+        Assert.Throws<InvalidOperationException>(() => FertilizerProduct.Create("a", analysis).InJugs(Volume.FromUsGallons(2.5), 20));
+        var liquid = FertilizerProduct.Liquid("uan", FertilizerAnalysis.FromGrade("28-0-0"), Density.FromPoundsPerUSGallon(10.67));
+        Near.Assert(26.675, liquid.InJugs(Volume.FromUsGallons(2.5), 20).Package.Weight.Pounds, 1e-8);
+        Assert.Throws<ArgumentOutOfRangeException>(() => liquid.InJugs(Volume.Zero, 20));
+        Assert.Throws<ArgumentOutOfRangeException>(() => liquid.InJugs(Volume.FromUsGallons(2.5), -0.01m));
     }
 }

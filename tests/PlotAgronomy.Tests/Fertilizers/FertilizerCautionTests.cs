@@ -38,7 +38,7 @@ public class FertilizerCautionTests
     [InlineData(2.9, false), InlineData(3, false), InlineData(3.1, true)]
     public void Boron_above_the_limit_is_a_warning(double rate, bool toxic)
     {
-        var borate = FertilizerProduct.Create("borate", FertilizerAnalysis.FromGrade("0-0-0-14.8B"), Mass.FromPounds(50), 40, FertilizerSubstance.Borate);
+        var borate = Offer.InBags(FertilizerProduct.Create("borate", FertilizerAnalysis.FromGrade("0-0-0-14.8B"), FertilizerSubstance.Borate), Mass.FromPounds(50), 40);
         var codes = Codes(borate, PlotNeed.Stated(Target(PlantNutrient.Boron, rate)));
         Assert.Equal(toxic, codes.Contains("fertilizer-boron-toxic"));
         Assert.Equal(!toxic, codes.Contains("fertilizer-boron-narrow"));
@@ -58,7 +58,7 @@ public class FertilizerCautionTests
     [InlineData(55, 60, false), InlineData(54.5, 60, true), InlineData(30, 60, true)]
     public void Nitrogen_above_its_need_is_remarked_on(double nitrogen, double phosphate, bool expected)
     {
-        var shelf = FertilizerShelf.FromProducts(Bag("19-19-19", 28));
+        var shelf = FertilizerShelf.FromOffers(Bag("19-19-19", 28));
         Assert.Equal(expected, Over(shelf.Cheapest(Need(nitrogen, phosphate, phosphate), Acre)));
         Assert.False(Over(shelf.Cheapest(Need(nitrogen, phosphate, phosphate, mostNitrogen: 60), Acre)));
         static bool Over(Purchase plan) => plan.Findings.Any(f => f.Code == "fertilizer-nitrogen-over");
@@ -68,7 +68,7 @@ public class FertilizerCautionTests
     [InlineData(100, 1, false), InlineData(100, 1.01, true), InlineData(99.9, 5, false), InlineData(100, 5, true)]
     public void A_large_need_on_a_field_is_asked_about(double rate, double acres, bool expected)
     {
-        var question = FertilizerShelf.FromProducts(Bag("0-46-0", 36)).Cheapest(Need(0, rate, 0), Area.FromAcres(acres)).Findings.Where(f => f.Code == "fertilizer-per-acre");
+        var question = FertilizerShelf.FromOffers(Bag("0-46-0", 36)).Cheapest(Need(0, rate, 0), Area.FromAcres(acres)).Findings.Where(f => f.Code == "fertilizer-per-acre");
         Assert.Equal(expected, question.Any(f => f.Text.Contains($"P2O5 {100 * acres:0} lb", StringComparison.Ordinal)));
     }
 
@@ -83,7 +83,7 @@ public class FertilizerCautionTests
         Assert.Contains("fertilizer-seed-contact", codes);
         Assert.Contains("fertilizer-inoculant-contact", codes);
         Assert.DoesNotContain("fertilizer-seed-contact", Codes(Bag("0-0-60", 24), Need(0, 0, 40)));
-        var borate = FertilizerProduct.Create("borate", FertilizerAnalysis.FromGrade("0-0-0-14.8B"), Mass.FromPounds(50), 40, FertilizerSubstance.Borate);
+        var borate = Offer.InBags(FertilizerProduct.Create("borate", FertilizerAnalysis.FromGrade("0-0-0-14.8B"), FertilizerSubstance.Borate), Mass.FromPounds(50), 40);
         Assert.Contains("fertilizer-boron-with-seed", Codes(borate, PlotNeed.Stated(Target(PlantNutrient.Boron, 1)), atSeed));
     }
 
@@ -97,12 +97,12 @@ public class FertilizerCautionTests
     [Theory]
     [InlineData(0.24, true), InlineData(0.25, false), InlineData(0.26, false)]
     public void A_small_plot_is_told_to_weigh(double acres, bool expected) =>
-        Assert.Equal(expected, FertilizerShelf.FromProducts(Bag("13-13-13", 19)).Cheapest(Need(40, 40, 40), Area.FromAcres(acres), PurchaseForm.SpreadWholePackages).Findings.Any(f => f.Code == "fertilizer-small-plot"));
+        Assert.Equal(expected, FertilizerShelf.FromOffers(Bag("13-13-13", 19)).Cheapest(Need(40, 40, 40), Area.FromAcres(acres), PurchaseForm.SpreadWholePackages).Findings.Any(f => f.Code == "fertilizer-small-plot"));
 
     [Fact]
     public void Emptying_whole_packages_says_what_it_overshoots()
     {
-        var plan = FertilizerShelf.FromProducts(Bag("13-13-13", 19)).Cheapest(Need(40, 40, 40), Area.FromAcres(0.25), PurchaseForm.SpreadWholePackages);
+        var plan = FertilizerShelf.FromOffers(Bag("13-13-13", 19)).Cheapest(Need(40, 40, 40), Area.FromAcres(0.25), PurchaseForm.SpreadWholePackages);
         Assert.Equal(3, plan.Findings.Count(f => f.Code == "fertilizer-whole-packages-over" && f.Text.Contains("30 %", StringComparison.Ordinal)));
     }
 
@@ -112,9 +112,9 @@ public class FertilizerCautionTests
     [InlineData("46-0-0", "0-0-60", "fertilizer-mix-same-day")]
     public void What_must_not_share_a_hopper_is_named(string first, string second, string code)
     {
-        var findings = MixCompatibility.Cautions([Bag(first, 1).Substance, Bag(second, 1).Substance]);
+        var findings = MixCompatibility.Cautions([Bag(first, 1).Item.Substance, Bag(second, 1).Item.Substance]);
         Assert.Contains(findings, f => f.Code == code);
-        Assert.Equal(MixCompatibility.Between(Bag(second, 1).Substance, Bag(first, 1).Substance), MixCompatibility.Between(Bag(first, 1).Substance, Bag(second, 1).Substance));
+        Assert.Equal(MixCompatibility.Between(Bag(second, 1).Item.Substance, Bag(first, 1).Item.Substance), MixCompatibility.Between(Bag(first, 1).Item.Substance, Bag(second, 1).Item.Substance));
     }
 
     [Fact]
@@ -126,6 +126,6 @@ public class FertilizerCautionTests
         Assert.Null(MixCompatibility.Between(FertilizerSubstance.Borate, FertilizerSubstance.Gypsum));
     }
 
-    private static HashSet<string> Codes(FertilizerProduct product, PlotNeed need, FieldConditions? field = null) =>
-        [.. FertilizerShelf.FromProducts(product).Cheapest(need, Acre, field: field).Findings.Select(f => f.Code)];
+    private static HashSet<string> Codes(Offer<FertilizerProduct> product, PlotNeed need, FieldConditions? field = null) =>
+        [.. FertilizerShelf.FromOffers(product).Cheapest(need, Acre, field: field).Findings.Select(f => f.Code)];
 }

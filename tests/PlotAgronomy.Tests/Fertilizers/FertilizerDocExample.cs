@@ -23,10 +23,10 @@ public class FertilizerDocExample
     private static void Example(TextWriter output)
     {
         // begin example
-        var shelf = FertilizerShelf.FromProducts(
-            FertilizerProduct.Create("triple superphosphate", FertilizerAnalysis.FromGrade("0-46-0"), Mass.FromPounds(50), 33),
-            FertilizerProduct.Create("potash", FertilizerAnalysis.FromGrade("0-0-60"), Mass.FromPounds(50), 26),
-            FertilizerProduct.Create("balanced", FertilizerAnalysis.FromGrade("13-13-13"), Mass.FromPounds(50), 19));
+        var shelf = FertilizerShelf.FromOffers(
+            Offer.InBags(FertilizerProduct.Create("triple superphosphate", FertilizerAnalysis.FromGrade("0-46-0")), Mass.FromPounds(50), 33),
+            Offer.InBags(FertilizerProduct.Create("potash", FertilizerAnalysis.FromGrade("0-0-60")), Mass.FromPounds(50), 26),
+            Offer.InBags(FertilizerProduct.Create("balanced", FertilizerAnalysis.FromGrade("13-13-13")), Mass.FromPounds(50), 19));
 
         // A clover stand: phosphate and potash are needed, nitrogen is capped.
         var need = PlotNeed.Stated(

@@ -38,7 +38,7 @@ public class FertilizerMaterialsTests
         Assert.Equal("data-from-memory", caution.Code);
         Assert.Equal("0-0-0-28Mn", FertilizerCatalog.Find("manganese-sulfate").Analysis.ToString());
         Assert.Null(FertilizerCatalog.Find("gypsum").AnalysisFromMemory());
-        Assert.Equal(FertilizerSubstance.TripleSuperphosphate, Bag("0-46-0-14Ca", 30).Substance);
+        Assert.Equal(FertilizerSubstance.TripleSuperphosphate, Bag("0-46-0-14Ca", 30).Item.Substance);
     }
 
     /// <summary>The pure compounds by atomic masses: 11.34 and 14.84 % B.</summary>
@@ -135,11 +135,11 @@ public class FertilizerMaterialsTests
     [Fact]
     public void Single_products_are_ranked_by_fit()
     {
-        var ranked = ProductFit.Rank(Need(40, 80, 80), Bag("13-13-13", 19), Bag("6-24-24", 31), Bag("10-20-20", 25), Bag("46-0-0", 24));
+        var ranked = ProductFit.Rank(Need(40, 80, 80), Bag("13-13-13", 19).Item, Bag("6-24-24", 31).Item, Bag("10-20-20", 25).Item, Bag("46-0-0", 24).Item);
         Assert.Equal("10-20-20", ranked[0].Product.Name);
         Near.Assert(400, ranked[0].Rate.PoundsPerAcre, 1e-9);
         Assert.Equal(0, ranked[0].Miss, 9);
         Assert.Equal("46-0-0", ranked[^1].Product.Name);
-        Assert.Throws<ArgumentException>(() => ProductFit.Rank(Need(0, 0, 0), Bag("46-0-0", 1)));
+        Assert.Throws<ArgumentException>(() => ProductFit.Rank(Need(0, 0, 0), Bag("46-0-0", 1).Item));
     }
 }

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Tests.Fertilizers;
 
 public class FertilizerMemoryTests
 {
-    private static readonly FertilizerProduct Grade = FertilizerProduct.Create("a bag", FertilizerAnalysis.FromPercent(10, 10, 10), Mass.FromPounds(50), 20m);
+    private static readonly Offer<FertilizerProduct> Grade = Offer.InBags(FertilizerProduct.Create("a bag", FertilizerAnalysis.FromPercent(10, 10, 10)), Mass.FromPounds(50), 20m);
 
     private static readonly PlotNeed Need = PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 40), Target(PlantNutrient.Potash, 60));
 
@@ -22,8 +22,8 @@ public class FertilizerMemoryTests
     [Fact]
     public void A_rate_of_one_grade_without_text_allocates_little()
     {
-        Assert.InRange(Allocations.BytesOf(() => SingleProductRate.MeetingAll(Grade.Analysis, Need)), 0, 600);
-        Assert.InRange(Allocations.BytesOf(() => SingleProductRate.PassingNone(Grade.Analysis, Need)), 0, 600);
+        Assert.InRange(Allocations.BytesOf(() => SingleProductRate.MeetingAll(Grade.Item.Analysis, Need)), 0, 600);
+        Assert.InRange(Allocations.BytesOf(() => SingleProductRate.PassingNone(Grade.Item.Analysis, Need)), 0, 600);
     }
 
     [Fact]
@@ -38,8 +38,8 @@ public class FertilizerMemoryTests
     [Fact]
     public void A_mixed_batch_shows_the_grade_it_comes_to()
     {
-        var urea = FertilizerProduct.Create("urea", FertilizerAnalysis.FromPercent(46, 0, 0), Mass.FromPounds(50), 25m);
-        var potash = FertilizerProduct.Create("potash", FertilizerAnalysis.FromPercent(0, 0, 60), Mass.FromPounds(50), 24m);
+        var urea = Offer.InBags(FertilizerProduct.Create("urea", FertilizerAnalysis.FromPercent(46, 0, 0)), Mass.FromPounds(50), 25m);
+        var potash = Offer.InBags(FertilizerProduct.Create("potash", FertilizerAnalysis.FromPercent(0, 0, 60)), Mass.FromPounds(50), 24m);
         var lines = GradeMix.For(FertilizerAnalysis.FromPercent(23, 0, 30), Mass.FromPounds(2000), urea, potash).ShowWork();
         Assert.Contains("N, percent of the mixture = 100 x nutrient / weight = 100 x 460 lb / 2,000 lb = 23 %", lines.Select(l => l.ToString()));
     }
@@ -47,8 +47,8 @@ public class FertilizerMemoryTests
     [Fact]
     public void A_liquid_shows_what_a_gallon_holds()
     {
-        var liquid = FertilizerProduct.Liquid("a liquid", FertilizerAnalysis.FromPercent(28, 0, 0), Volume.FromUsGallons(2.5), DensityOf(10), 30m);
-        var plan = FertilizerShelf.FromProducts(liquid).Cheapest(PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 40)), Area.FromAcres(0.6), PurchaseForm.BuyWholePackages);
+        var liquid = FertilizerProduct.Liquid("a liquid", FertilizerAnalysis.FromPercent(28, 0, 0), DensityOf(10)).InJugs(Volume.FromUsGallons(2.5), 30m);
+        var plan = FertilizerShelf.FromOffers(liquid).Cheapest(PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 40)), Area.FromAcres(0.6), PurchaseForm.BuyWholePackages);
         Assert.Contains(plan.ShowWork(), l => l.Label.StartsWith("N in a gallon of a liquid", StringComparison.Ordinal) && l.Numbers == "10 x 28 / 100 = 2.8 lb/gal");
     }
 

@@ -13,7 +13,7 @@ public class FertilizerPracticeCases
     {
         var product = Bag("13-13-13", 19);
         var need = Need(40, 40, 40);
-        var rate = SingleProductRate.MeetingAll(product.Analysis, need).Rate;
+        var rate = SingleProductRate.MeetingAll(product.Item.Analysis, need).Rate;
         PracticeCase.AssertMatches("C25", "rate", rate.PoundsPerAcre);
         var acre = RoundedAmounts.For(product, rate, need, Area.FromAcres(1));
         PracticeCase.AssertMatches("C25", "bags for 1 acre", acre.RoundedUp.Packages);
@@ -33,7 +33,7 @@ public class FertilizerPracticeCases
         var product = Bag("15-0-15", 20);
         var need = Need(120, 0, 120);
         var area = Area.FromAcres(1 / 3.0);
-        var amounts = RoundedAmounts.For(product, SingleProductRate.MeetingAll(product.Analysis, need).Rate, need, area);
+        var amounts = RoundedAmounts.For(product, SingleProductRate.MeetingAll(product.Item.Analysis, need).Rate, need, area);
         PracticeCase.AssertMatches("C27", "product", amounts.Exact.Spread.Pounds);
         PracticeCase.AssertMatches("C27", "bags to buy", amounts.RoundedUp.Packages);
         var spread = RoundedAmount.ForPackages(product, 5, need, area);
@@ -45,7 +45,7 @@ public class FertilizerPracticeCases
     [Fact]
     public void C29_straights_for_a_field_and_how_far_a_balanced_grade_goes()
     {
-        var shelf = FertilizerShelf.FromProducts(Bag("18-46-0", 36), Bag("46-0-0", 24), Bag("0-0-60", 26));
+        var shelf = FertilizerShelf.FromOffers(Bag("18-46-0", 36), Bag("46-0-0", 24), Bag("0-0-60", 26));
         var need = Need(100, 110, 75);
         var acre = shelf.Cheapest(need, Area.FromAcres(1), PurchaseForm.WeighExact);
         PracticeCase.AssertMatches("C29", "DAP", acre.Line("18-46-0")!.Rate.PoundsPerAcre);
@@ -99,7 +99,7 @@ public class FertilizerPracticeCases
         var need = PlotNeed.Stated(Target(PlantNutrient.Phosphate, 40), Target(PlantNutrient.Potash, 40));
         var clover = new FieldConditions { IsLegumeStand = true };
         var area = Area.FromAcres(0.5);
-        var balanced = FertilizerShelf.FromProducts(Bag("10-20-20", 24)).Cheapest(need, area, field: clover);
+        var balanced = FertilizerShelf.FromOffers(Bag("10-20-20", 24)).Cheapest(need, area, field: clover);
         PracticeCase.AssertMatches("C35", "product", balanced.Lines[0].Spread.Pounds);
         PracticeCase.AssertMatches("C35", "bags", balanced.Lines[0].Packages);
         PracticeCase.AssertMatches("C35", "N added by 10-20-20", balanced.Balance(PlantNutrient.Nitrogen)!.Delivered.PoundsPerAcre);
@@ -107,7 +107,7 @@ public class FertilizerPracticeCases
         Assert.Contains("20 lb/ac", warning.Text, StringComparison.Ordinal);
 
         var capped = PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 0, 10), Target(PlantNutrient.Phosphate, 40), Target(PlantNutrient.Potash, 40));
-        var without = FertilizerShelf.FromProducts(Bag("10-20-20", 24), Bag("0-20-20", 27)).Cheapest(capped, area, field: clover);
+        var without = FertilizerShelf.FromOffers(Bag("10-20-20", 24), Bag("0-20-20", 27)).Cheapest(capped, area, field: clover);
         Assert.True(without.Balance(PlantNutrient.Nitrogen)!.Delivered.PoundsPerAcre <= 10 + 1e-9);
         Assert.NotNull(without.Line("0-20-20"));
     }

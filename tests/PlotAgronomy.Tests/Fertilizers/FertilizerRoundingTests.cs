@@ -101,7 +101,7 @@ public class FertilizerRoundingTests
     [Fact]
     public void Residual_pricing_is_the_dual_of_the_exact_plan()
     {
-        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("0-46-0", 45));
+        var shelf = FertilizerShelf.FromOffers(Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("0-46-0", 45));
         var plan = shelf.Cheapest(Need(100, 60, 80), Area.FromAcres(1), PurchaseForm.WeighExact);
         decimal nitrogen = NutrientPrice.PerPound(Bag("46-0-0", 24), PlantNutrient.Nitrogen);
         decimal phosphate = NutrientPrice.Residual(Bag("18-46-0", 36), PlantNutrient.Phosphate, (PlantNutrient.Nitrogen, nitrogen));

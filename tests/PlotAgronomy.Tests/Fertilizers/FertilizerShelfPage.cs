@@ -12,7 +12,7 @@ public class FertilizerShelfPage
 {
     private static readonly Currency Money = Currency.FromCode("USD");
 
-    private static readonly FertilizerProduct[] Products =
+    private static readonly Offer<FertilizerProduct>[] Products =
     [
         Product("urea", "46-0-0", 27.50m), Product("DAP", "18-46-0", 39m), Product("triple superphosphate", "0-46-0", 36.50m), Product("potash", "0-0-60", 28.50m),
         Product("garden 13", "13-13-13", 18.75m), Product("field 19", "19-19-19", 28m), Product("plot starter", "6-24-24", 32.50m), Product("ammonium sulfate", "21-0-0-24S", 22m, 40),
@@ -39,7 +39,7 @@ public class FertilizerShelfPage
 
     private static string Page()
     {
-        var shelf = FertilizerShelf.FromProducts(Products);
+        var shelf = FertilizerShelf.FromOffers(Products);
         var page = new StringBuilder("""
             # One shelf, twelve needs
 
@@ -47,7 +47,7 @@ public class FertilizerShelfPage
 
             Prices: 
             """.ReplaceLineEndings("\n"));
-        page.AppendJoin("; ", Products.Select(p => $"{p} {Amounts.Print(p.Package, decimals: 0)} {Money.Print(p.Price)}"));
+        page.AppendJoin("; ", Products.Select(p => $"{p.Item} {Amounts.Print(p.Package.Weight, decimals: 0)} {Money.Print(p.Price)}"));
         page.Append(".\n\nThe first cost is the default form: buy whole packages, spread the exact weight, keep the rest. Beside it the cost when every pound can be weighed, and when every package is emptied. *Next* is the next cheapest set, *fewest* how few different products can do it and what the cheapest such set costs, both in the default form.\n\n");
         page.Append("| plot | need N-P2O5-K2O, lb/ac | area | buy and spread | cost | weighed | emptied | next | fewest |\n|---|---|---|---|---|---|---|---|---|\n");
         foreach (var (name, acres, need) in Needs)
@@ -80,6 +80,6 @@ public class FertilizerShelfPage
 
     private static string Fewest(Purchase? plan) => plan is null ? "none" : $"{plan.Lines.Length}: {Money.Print(plan.TotalCost)}";
 
-    private static FertilizerProduct Product(string name, string grade, decimal price, double pounds = 50) =>
-        FertilizerProduct.Create(name, FertilizerAnalysis.FromGrade(grade), Mass.FromPounds(pounds), price);
+    private static Offer<FertilizerProduct> Product(string name, string grade, decimal price, double pounds = 50) =>
+        Offer.InBags(FertilizerProduct.Create(name, FertilizerAnalysis.FromGrade(grade)), Mass.FromPounds(pounds), price);
 }

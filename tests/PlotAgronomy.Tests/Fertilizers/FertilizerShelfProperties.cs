@@ -11,7 +11,7 @@ namespace PlotAgronomy.Tests.Fertilizers;
 /// <summary>A store's shelf, a need and a plot, drawn from one seed so that a failure names itself.</summary>
 public sealed record ShelfCase(int Seed, FertilizerShelf Shelf, PlotNeed Need, double Acres)
 {
-    public override string ToString() => $"seed {Seed}: {Acres} ac, {string.Join("; ", Need.Targets)} from {string.Join("; ", Shelf.Products.Select(p => $"{p} {p.Price}"))}";
+    public override string ToString() => $"seed {Seed}: {Acres} ac, {string.Join("; ", Need.Targets)} from {string.Join("; ", Shelf.Offers.Select(o => $"{o.Item} {o.Price}"))}";
 }
 
 public static class ShelfArbitraries
@@ -30,7 +30,7 @@ public static class ShelfArbitraries
         var need = FertilizerShelfTests.Need(
             random.Next(2) * random.Next(10, 80), random.Next(2) * random.Next(10, 80), random.Next(10, 100),
             mostNitrogen: random.Next(3) == 0 ? random.Next(80, 140) : null, mostPhosphate: random.Next(3) == 0 ? random.Next(80, 120) : null);
-        return new ShelfCase(seed, FertilizerShelf.FromProducts(products), need, random.Next(2, 40) / 10.0);
+        return new ShelfCase(seed, FertilizerShelf.FromOffers(products), need, random.Next(2, 40) / 10.0);
     }
 }
 
@@ -47,7 +47,7 @@ public class FertilizerShelfProperties
             var plan = c.Shelf.Cheapest(c.Need, Area.FromAcres(c.Acres), form);
             Assert.Equal(plan.Conflict is null, plan.MeetsEveryNeed);
             Assert.All(plan.Balances, b => Assert.True(b.AtMost is not { } most || b.Delivered.PoundsPerAcre <= most.PoundsPerAcre * (1 + 1e-6), b.ToString()));
-            Assert.All(plan.Lines, l => Assert.True(l.Spread.Pounds <= (l.Packages * l.Product.Package.Pounds) + 1e-6));
+            Assert.All(plan.Lines, l => Assert.True(l.Spread.Pounds <= (l.Packages * l.Offer.Package.Weight.Pounds) + 1e-6));
             Assert.True(plan.IsProvenCheapest && plan.ProvenGap == 0);
         }
     }
@@ -78,10 +78,10 @@ public class FertilizerShelfProperties
     [Property]
     public void Cost_never_falls_when_a_product_is_removed(ShelfCase c, int which)
     {
-        var fewer = c.Shelf.Products.RemoveAt(Math.Abs(which % c.Shelf.Products.Length));
+        var fewer = c.Shelf.Offers.RemoveAt(Math.Abs(which % c.Shelf.Offers.Length));
         foreach (var form in Forms)
         {
-            AssertNotCheaper(c.Shelf.Cheapest(c.Need, Area.FromAcres(c.Acres), form), FertilizerShelf.FromProducts([.. fewer]).Cheapest(c.Need, Area.FromAcres(c.Acres), form));
+            AssertNotCheaper(c.Shelf.Cheapest(c.Need, Area.FromAcres(c.Acres), form), FertilizerShelf.FromOffers([.. fewer]).Cheapest(c.Need, Area.FromAcres(c.Acres), form));
         }
     }
 
@@ -96,8 +96,8 @@ public class FertilizerShelfProperties
     [Property]
     public void The_order_of_the_shelf_changes_nothing(ShelfCase c, int turn)
     {
-        int at = Math.Abs(turn % c.Shelf.Products.Length);
-        var turned = FertilizerShelf.FromProducts([.. c.Shelf.Products.Skip(at).Concat(c.Shelf.Products.Take(at)).Reverse()]);
+        int at = Math.Abs(turn % c.Shelf.Offers.Length);
+        var turned = FertilizerShelf.FromOffers([.. c.Shelf.Offers.Skip(at).Concat(c.Shelf.Offers.Take(at)).Reverse()]);
         foreach (var form in Forms)
         {
             string[] Lines(FertilizerShelf shelf) => [.. shelf.Cheapest(c.Need, Area.FromAcres(c.Acres), form).Lines.Select(l => l.ToString())];
@@ -113,7 +113,7 @@ public class FertilizerShelfProperties
         if (c.Shelf.NextCheapest(c.Need, area) is { } next)
         {
             Assert.True(next.TotalCost >= first.TotalCost && next.MeetsEveryNeed);
-            Assert.NotEqual(first.Lines.Select(l => $"{l.Product} {l.Product.Price} {l.Packages}"), next.Lines.Select(l => $"{l.Product} {l.Product.Price} {l.Packages}"));
+            Assert.NotEqual(first.Lines.Select(l => $"{l.Product} {l.Offer.Price} {l.Packages}"), next.Lines.Select(l => $"{l.Product} {l.Offer.Price} {l.Packages}"));
         }
     }
 

@@ -9,8 +9,8 @@ public class FertilizerShelfTests
 {
     private static readonly Area Acre = Area.FromAcres(1);
 
-    internal static FertilizerProduct Bag(string grade, decimal price, double pounds = 50) =>
-        FertilizerProduct.Create(grade, FertilizerAnalysis.FromGrade(grade), Mass.FromPounds(pounds), price);
+    internal static Offer<FertilizerProduct> Bag(string grade, decimal price, double pounds = 50) =>
+        Offer.InBags(FertilizerProduct.Create(grade, FertilizerAnalysis.FromGrade(grade)), Mass.FromPounds(pounds), price);
 
     internal static PlotNeed Need(
         double nitrogen,
@@ -38,7 +38,7 @@ public class FertilizerShelfTests
     public void By_default_whole_packages_are_bought_and_the_exact_weight_is_spread()
     {
         var plan = FertilizerShelf
-            .FromProducts(Bag("46-0-0", 24), Bag("0-0-60", 26))
+            .FromOffers(Bag("46-0-0", 24), Bag("0-0-60", 26))
             .Cheapest(Need(46, 0, 60), Area.FromAcres(0.6));
         Assert.Equal(PurchaseForm.BuyWholePackages, plan.Form);
         var urea = plan.Line("46-0-0")!;
@@ -54,7 +54,7 @@ public class FertilizerShelfTests
     {
         // One 50 lb bag holds 23 lb N, more than the cap of 20 lb; 18 lb is needed.
         var need = PlotNeed.Stated(Target(PlantNutrient.Nitrogen, 18, 20));
-        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24));
+        var shelf = FertilizerShelf.FromOffers(Bag("46-0-0", 24));
         Assert.True(shelf.Cheapest(need, Acre).MeetsEveryNeed);
         var whole = shelf.Cheapest(need, Acre, PurchaseForm.SpreadWholePackages);
         Assert.False(whole.MeetsEveryNeed);
@@ -67,7 +67,7 @@ public class FertilizerShelfTests
     public void A_legume_cap_turns_the_balanced_grade_away_and_the_remedy_is_named()
     {
         var need = Need(0, 60, 90, mostNitrogen: 10);
-        var plan = FertilizerShelf.FromProducts(Bag("13-13-13", 19), Bag("0-0-60", 26)).Cheapest(need, Acre);
+        var plan = FertilizerShelf.FromOffers(Bag("13-13-13", 19), Bag("0-0-60", 26)).Cheapest(need, Acre);
         Assert.False(plan.MeetsEveryNeed);
         Assert.Equal([PlantNutrient.Phosphate], plan.Conflict!.Needs);
         Assert.Equal([PlantNutrient.Nitrogen], plan.Conflict.Caps);
@@ -78,14 +78,14 @@ public class FertilizerShelfTests
         Assert.Equal(FindingSeverity.Warning, finding.Severity);
         Assert.Contains("phosphate cannot be met within the cap on nitrogen", finding.Text, StringComparison.Ordinal);
         var remedy = plan.Conflict.Remedy!;
-        var longer = FertilizerShelf.FromProducts(Bag("13-13-13", 19), Bag("0-0-60", 26), remedy.Packed(Mass.FromPounds(50), 33));
+        var longer = FertilizerShelf.FromOffers(Bag("13-13-13", 19), Bag("0-0-60", 26), remedy.Packed(Mass.FromPounds(50), 33));
         Assert.True(longer.Cheapest(need, Acre).MeetsEveryNeed);
     }
 
     [Fact]
     public void A_shelf_without_the_nutrient_says_so()
     {
-        var plan = FertilizerShelf.FromProducts(Bag("46-0-0", 24)).Cheapest(Need(40, 0, 60), Acre);
+        var plan = FertilizerShelf.FromOffers(Bag("46-0-0", 24)).Cheapest(Need(40, 0, 60), Acre);
         Assert.Equal([PlantNutrient.Potash], plan.Conflict!.Needs);
         Assert.Empty(plan.Conflict.Caps);
         Assert.Equal("potash cannot be met from this shelf", plan.Conflict.ToString());
@@ -96,7 +96,7 @@ public class FertilizerShelfTests
     [Fact]
     public void Nothing_needed_costs_nothing()
     {
-        var plan = FertilizerShelf.FromProducts(Bag("46-0-0", 24)).Cheapest(Need(0, 0, 0), Acre);
+        var plan = FertilizerShelf.FromOffers(Bag("46-0-0", 24)).Cheapest(Need(0, 0, 0), Acre);
         Assert.Empty(plan.Lines);
         Assert.Equal(0m, plan.TotalCost);
         Assert.True(plan.MeetsEveryNeed);
@@ -105,18 +105,18 @@ public class FertilizerShelfTests
     [Fact]
     public void A_free_product_is_used_and_money_stays_exact()
     {
-        var plan = FertilizerShelf.FromProducts(Bag("10-10-10", 0), Bag("46-0-0", 23.99m)).Cheapest(Need(46, 20, 20), Acre);
+        var plan = FertilizerShelf.FromOffers(Bag("10-10-10", 0), Bag("46-0-0", 23.99m)).Cheapest(Need(46, 20, 20), Acre);
         // 46 lb N at 5 lb a package are 9.2 packages that cost nothing.
         Assert.Equal(10, Assert.Single(plan.Lines).Packages);
         Assert.Equal(0m, plan.TotalCost);
-        var priced = FertilizerShelf.FromProducts(Bag("46-0-0", 23.99m)).Cheapest(Need(69, 0, 0), Acre);
+        var priced = FertilizerShelf.FromOffers(Bag("46-0-0", 23.99m)).Cheapest(Need(69, 0, 0), Acre);
         Assert.Equal(71.97m, priced.TotalCost);
     }
 
     [Fact]
     public void Runners_up_show_the_next_cheapest_and_the_fewest_products()
     {
-        var shelf = FertilizerShelf.FromProducts(
+        var shelf = FertilizerShelf.FromOffers(
             Bag("46-0-0", 24),
             Bag("18-46-0", 36),
             Bag("0-0-60", 26),
@@ -136,7 +136,7 @@ public class FertilizerShelfTests
     public void Showing_the_work_names_needs_products_and_the_proof()
     {
         var lines = FertilizerShelf
-            .FromProducts(Bag("0-46-0", 33), Bag("0-0-60", 26))
+            .FromOffers(Bag("0-46-0", 33), Bag("0-0-60", 26))
             .Cheapest(Need(0, 60, 90), Area.FromAcres(0.6))
             .ShowWork();
         Assert.Contains(lines, l => l.Numbers == "60 lb/ac x 0.6 ac = 36 lb");
@@ -150,7 +150,7 @@ public class FertilizerShelfTests
     public void A_nutrient_that_two_products_bring_is_shown_product_by_product()
     {
         var plan = FertilizerShelf
-            .FromProducts(Bag("46-0-0", 24), Bag("18-46-0", 36))
+            .FromOffers(Bag("46-0-0", 24), Bag("18-46-0", 36))
             .Cheapest(Need(60, 46, 0), Area.FromAcres(1), PurchaseForm.WeighExact);
         var lines = plan.ShowWork();
         // 100 lb of 18-46-0 bring the phosphate and 18 lb of nitrogen; 46-0-0 brings the other 42 lb.
@@ -165,18 +165,18 @@ public class FertilizerShelfTests
     [InlineData(0, 1), InlineData(-1, 1), InlineData(1, 0)]
     public void Impossible_input_is_refused(double acres, int searchLimit)
     {
-        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24));
+        var shelf = FertilizerShelf.FromOffers(Bag("46-0-0", 24));
         Assert.Throws<ArgumentOutOfRangeException>(() =>
             shelf.Cheapest(Need(1, 0, 0), Area.FromAcres(acres), searchLimit: searchLimit)
         );
         Assert.Throws<ArgumentOutOfRangeException>(() => shelf.Cheapest(Need(1, 0, 0), Acre, (PurchaseForm)9));
-        Assert.Throws<ArgumentException>(() => FertilizerShelf.FromProducts());
+        Assert.Throws<ArgumentException>(() => FertilizerShelf.FromOffers());
     }
 
     [Fact]
     public void A_stopped_search_says_how_far_it_may_be_off()
     {
-        var shelf = FertilizerShelf.FromProducts(
+        var shelf = FertilizerShelf.FromOffers(
             Bag("46-0-0", 23.99m),
             Bag("18-46-0", 36.49m),
             Bag("0-0-60", 26.79m),
@@ -199,7 +199,7 @@ public class FertilizerShelfTests
         foreach (var form in new[] { PurchaseForm.BuyWholePackages, PurchaseForm.SpreadWholePackages })
         {
             var plan = FertilizerShelf
-                .FromProducts(Bag("0-0-50", 30, 100), Bag("46-0-0", 24))
+                .FromOffers(Bag("0-0-50", 30, 100), Bag("46-0-0", 24))
                 .Cheapest(Need(0, 0, potashPounds), Acre, form);
             Assert.Equal(packages, plan.Line("0-0-50")?.Packages ?? 0);
             Assert.True(plan.MeetsEveryNeed && plan.Conflict is null);
@@ -209,16 +209,22 @@ public class FertilizerShelfTests
     [Fact]
     public void A_liquid_is_told_in_gallons()
     {
-        var uan = FertilizerProduct.Liquid(
-            "uan",
-            FertilizerAnalysis.FromGrade("28-0-0"),
-            Volume.FromUsGallons(2.5),
-            Density.FromPoundsPerUSGallon(10.67),
-            20
-        );
-        var line = FertilizerShelf.FromProducts(uan).Cheapest(Need(30, 0, 0), Area.FromAcres(0.4)).Lines[0];
+        var uan = FertilizerProduct
+            .Liquid("uan", FertilizerAnalysis.FromGrade("28-0-0"), Density.FromPoundsPerUSGallon(10.67))
+            .InJugs(Volume.FromUsGallons(2.5), 20);
+        var line = FertilizerShelf.FromOffers(uan).Cheapest(Need(30, 0, 0), Area.FromAcres(0.4)).Lines[0];
         Assert.Equal(2, line.Packages);
         // 12 lb N at 2.9876 lb/gal
         Assert.Equal(4.0166, line.SpreadVolume!.Value.UsGallons, 4);
+    }
+
+    [Fact]
+    public void What_is_sold_loose_is_only_weighed_exactly()
+    {
+        var shelf = FertilizerShelf.FromOffers(Offer.InBulk(FertilizerProduct.Create("urea", FertilizerAnalysis.FromGrade("46-0-0")), 500));
+        Assert.Throws<ArgumentException>(() => shelf.Cheapest(Need(46, 0, 0), Acre));
+        var plan = shelf.Cheapest(Need(46, 0, 0), Acre, PurchaseForm.WeighExact);
+        Assert.Equal(100, plan.Lines[0].Spread.Pounds, 1e-9);
+        Assert.Equal(25, (double)plan.TotalCost, 1e-9);
     }
 }

@@ -19,7 +19,7 @@ public class FertilizerWorkedPlans
     {
         var row = WorkedExamples.Find(File, id);
         var form = row.Choice<PurchaseForm>("form");
-        var shelf = FertilizerShelf.FromProducts([.. row.Text("shelf").Split(';').Select(item => Product(item, row.Number("package_lb")))]);
+        var shelf = FertilizerShelf.FromOffers([.. row.Text("shelf").Split(';').Select(item => Product(item, row.Number("package_lb")))]);
         var need = FertilizerShelfTests.Need(row.Number("need_n"), row.Number("need_p"), row.Number("need_k"), row.NumberOrNull("cap_n"), row.NumberOrNull("cap_p"), row.NumberOrNull("cap_k"));
         var area = Area.FromAcres(row.Number("area_ac"));
         string[] asked = row.Text("quantity").Split(':');
@@ -39,7 +39,7 @@ public class FertilizerWorkedPlans
         _ => (double)plan.MarginalCosts.Single(m => m.Nutrient == Enum.Parse<PlantNutrient>(asked[1], ignoreCase: true)).PerPoundNeeded,
     };
 
-    private static FertilizerProduct Product(string item, double pounds)
+    private static Offer<FertilizerProduct> Product(string item, double pounds)
     {
         string[] parts = item.Split('@');
         return FertilizerShelfTests.Bag(parts[0], decimal.Parse(parts[1], CultureInfo.InvariantCulture), pounds);

@@ -108,6 +108,6 @@ public class FertilizerWorkedSums
 
     private static Density Liquid(CsvRow row) => Density.FromPoundsPerUSGallon(row.Number("density_lb_per_gal"));
 
-    private static FertilizerProduct Product(CsvRow row) =>
-        FertilizerProduct.Create("product", Analysis(row), Mass.FromPounds(row.Number("package_lb")), (decimal)row.Number("price"));
+    private static Offer<FertilizerProduct> Product(CsvRow row) =>
+        Offer.InBags(FertilizerProduct.Create("product", Analysis(row)), Mass.FromPounds(row.Number("package_lb")), (decimal)row.Number("price"));
 }

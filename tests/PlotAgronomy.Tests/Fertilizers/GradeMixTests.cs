@@ -7,7 +7,7 @@ namespace PlotAgronomy.Tests.Fertilizers;
 
 public class GradeMixTests
 {
-    private static readonly FertilizerProduct[] Straights = [Bag("18-46-0", 36), Bag("46-0-0", 24), Bag("0-0-60", 26)];
+    private static readonly Offer<FertilizerProduct>[] Straights = [Bag("18-46-0", 36), Bag("46-0-0", 24), Bag("0-0-60", 26)];
 
     [Fact]
     public void A_recipe_makes_the_wanted_grade_and_fills_the_batch()

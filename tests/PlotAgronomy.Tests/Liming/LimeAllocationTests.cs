@@ -30,7 +30,7 @@ public class LimeAllocationTests
     [Fact]
     public void An_order_of_lime_without_text_allocates_little()
     {
-        var request = new LimeOrderRequest { Rate = OregonRate, Material = Pellets, Area = Area.FromAcres(0.6), Bag = Mass.FromPounds(40), PricePerBag = 5 };
+        var request = new LimeOrderRequest { Rate = OregonRate, Material = Pellets, Area = Area.FromAcres(0.6), Package = Package.FromWeight(Mass.FromPounds(40)), Price = 5 };
         AssertAtMost(520, () => LimeOrder.For(request));
     }
 

@@ -7,8 +7,8 @@ namespace PlotAgronomy.Tests.Liming;
 /// <summary>Which lime is bought for a plot, and what stood beside it.</summary>
 public class LimeChoiceTests
 {
-    private static readonly LimeOffer Large = Bags("large", 80, 8m);
-    private static readonly LimeOffer Small = Bags("small", 40, 5m);
+    private static readonly Offer<LimingMaterial> Large = Bags("large", 80, 8m);
+    private static readonly Offer<LimingMaterial> Small = Bags("small", 40, 5m);
 
     [Fact]
     public void Whole_bags_for_the_plot_decide_not_the_cost_of_the_effect()
@@ -45,8 +45,8 @@ public class LimeChoiceTests
     [Fact]
     public void Of_orders_that_cost_the_same_the_one_offered_first_is_bought()
     {
-        LimeOffer one = Bags("one", 100, 9m), other = Bags("other", 100, 9m);
-        LimingMaterialComparison Choice(params LimeOffer[] offers) =>
+        Offer<LimingMaterial> one = Bags("one", 100, 9m), other = Bags("other", 100, 9m);
+        LimingMaterialComparison Choice(params Offer<LimingMaterial>[] offers) =>
             LimingMaterialComparison.For(Rate(1, LimeBasis.PureCarbonate), Area.FromAcres(0.05), offers);
         Assert.Same(one, Choice(one, other).CheapestForPlot!.Offer);
         Assert.Same(other, Choice(other, one).CheapestForPlot!.Offer);
@@ -55,8 +55,8 @@ public class LimeChoiceTests
     [Fact]
     public void What_cannot_be_counted_is_kept_with_the_reason()
     {
-        var gypsum = LimeOffer.InBulk(LimingMaterial.Gypsum, 1);
-        var heap = LimeOffer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
+        var gypsum = Offer.InBulk(LimingMaterial.Gypsum, 1);
+        var heap = Offer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
         var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(0.5), [gypsum, heap]);
         Assert.Null(choice.CheapestForPlot);
         Assert.Empty(choice.ForPlot);
@@ -96,10 +96,11 @@ public class LimeChoiceTests
             MostAtOnce = ApplicationRate.FromShortTonsPerAcre(2),
             MonthsBetween = 5,
             FirstDressingOn = new DateOnly(2026, 9, 1),
-            PricePerTon = 40,
+            Package = Package.FromWeight(Mass.FromPounds(50)),
+            Price = 40,
         };
         var taken = asked.ForOffer(Large);
-        string[] ofTheOffer = ["Material", "Bag", "PricePerBag", "PricePerTon"];
+        string[] ofTheOffer = ["Material", "Package", "Price"];
         foreach (var part in typeof(LimeOrderRequest).GetProperties().Where(p => !ofTheOffer.Contains(p.Name)))
         {
             object? unstated = part.PropertyType.IsValueType ? Activator.CreateInstance(part.PropertyType) : null;
@@ -107,14 +108,13 @@ public class LimeChoiceTests
             Assert.True(Equals(part.GetValue(asked), part.GetValue(taken)), $"{part.Name} is not taken over");
         }
 
-        Assert.Same(Large.Material, taken.Material);
-        Assert.Equal(8m, taken.PricePerBag);
-        Assert.Null(taken.PricePerTon);
-        Assert.Equal(80, taken.Bag!.Value.Pounds);
+        Assert.Same(Large.Item, taken.Material);
+        Assert.Equal(8m, taken.Price);
+        Assert.Same(Large.Package, taken.Package);
     }
 
-    private static LimeOffer Bags(string name, double pounds, decimal price) =>
-        LimeOffer.InBags(
+    private static Offer<LimingMaterial> Bags(string name, double pounds, decimal price) =>
+        Offer.InBags(
             LimingMaterial.FromLabel(name, LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.CalciumCarbonateEquivalent, 100)),
             Mass.FromPounds(pounds),
             price

@@ -10,21 +10,19 @@ public class LimeGuardTests
 {
     private static readonly Mass Fifty = Mass.FromPounds(50);
 
-    private static LimeOrder Order(Mass? bag = null, decimal? perBag = null, decimal? perTon = null, int? months = null, ApplicationRate? most = null) =>
-        LimeOrder.For(new LimeOrderRequest { Rate = Rate(1, LimeBasis.OhioEnp), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Bag = bag, PricePerBag = perBag, PricePerTon = perTon, MonthsBetween = months, MostAtOnce = most });
+    private static LimeOrder Order(Mass? bag = null, decimal? price = null, int? months = null, ApplicationRate? most = null) =>
+        LimeOrder.For(new LimeOrderRequest { Rate = Rate(1, LimeBasis.OhioEnp), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), Package = bag is { } weight ? Package.FromWeight(weight) : Package.BulkByTheTon, Price = price, MonthsBetween = months, MostAtOnce = most });
 
     [Fact]
     public void Order_terms_are_checked()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Order(bag: Mass.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => Order(bag: Mass.FromPounds(-1)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Order(bag: Fifty, perBag: -0.01m));
-        Assert.Throws<ArgumentException>(() => Order(perBag: 5));
-        Assert.Throws<ArgumentException>(() => Order(bag: Fifty, perBag: 5, perTon: 5));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Order(perTon: -1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Order(bag: Fifty, price: -0.01m));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Order(price: -1));
         Assert.Throws<ArgumentOutOfRangeException>(() => Order(months: 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => Order(most: ApplicationRate.Zero));
-        Assert.Equal(0m, Order(bag: Fifty, perBag: 0).Cost);
+        Assert.Equal(0m, Order(bag: Fifty, price: 0).Cost);
         Assert.Single(Order(months: 1).Dressings);
     }
 
@@ -76,8 +74,8 @@ public class LimeGuardTests
         Assert.Throws<ArgumentOutOfRangeException>(() => LimePlotNeed.FromRate("1", Area.Zero, null));
         Assert.Throws<ArgumentException>(() => LimePlotNeed.FromRate(" ", Area.FromAcres(1), null));
         Assert.Throws<ArgumentException>(() => LimeByTest.Compare([], Rate(1), LimingMaterial.PureCarbonate));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimeOffer.InBulk(LimingMaterial.PureCarbonate, -0.01m));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimeOffer.InBags(LimingMaterial.PureCarbonate, Mass.Zero, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Offer.InBulk(LimingMaterial.PureCarbonate, -0.01m));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Offer.InBags(LimingMaterial.PureCarbonate, Mass.Zero, 1));
         Assert.Throws<ArgumentException>(() => LimingMaterialComparison.For(Rate(1), Area.FromAcres(1), []));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.FromMass(Mass.FromPounds(-1), LimingMaterial.PureCarbonate));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.FromBags(-1, Fifty, LimingMaterial.PureCarbonate));

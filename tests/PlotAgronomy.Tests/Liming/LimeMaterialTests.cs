@@ -127,12 +127,12 @@ public class LimeMaterialTests
     public void Offers_are_ranked_by_the_cost_of_what_they_neutralize()
     {
         // Hand algebra: bulk 40/ton at ENP 1000 costs 80 per effective ton; bags 6/40 lb = 300/ton at ENP 1800 cost 333.33.
-        var bulk = LimeOffer.InBulk(LimingMaterial.FromLabel("crushed", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1000)), 40);
-        var bags = LimeOffer.InBags(LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OhioEnp, 1800)), Mass.FromPounds(40), 6);
-        var gypsum = LimeOffer.InBulk(LimingMaterial.Gypsum, 1);
-        var unknown = LimeOffer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
+        var bulk = Offer.InBulk(LimingMaterial.FromLabel("crushed", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1000)), 40);
+        var bags = Offer.InBags(LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OhioEnp, 1800)), Mass.FromPounds(40), 6);
+        var gypsum = Offer.InBulk(LimingMaterial.Gypsum, 1);
+        var unknown = Offer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
         var comparison = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(0.5), [gypsum, bags, unknown, bulk]);
-        Assert.Equal(["crushed", "pellets"], comparison.Costs.Take(2).Select(c => c.Offer.Material.Name));
+        Assert.Equal(["crushed", "pellets"], comparison.Costs.Take(2).Select(c => c.Offer.Item.Name));
         Assert.Equal(80m, comparison.Costs[0].CostPerEffectiveTon!.Value, 6);
         Assert.Equal(333.333333m, comparison.Costs[1].CostPerEffectiveTon!.Value, 6);
         Assert.All(comparison.Costs.Skip(2), c => Assert.Null(c.CostPerEffectiveTon));

@@ -23,7 +23,7 @@ public class LimeOrderExamples
             Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find(row.Text("index")), row.Number("figure"))),
             Area = Area.FromAcres(row.NumberOrNull("acres") ?? 1),
             WorkedDepth = row.NumberOrNull("depth_to") is { } inches ? Length.FromInches(inches) : null,
-            Bag = row.NumberOrNull("bag_lb") is { } pounds ? Mass.FromPounds(pounds) : null,
+            Package = row.NumberOrNull("bag_lb") is { } pounds ? Package.FromWeight(Mass.FromPounds(pounds)) : Package.BulkByTheTon,
         });
         WorkedExamples.AssertMatches(row, row.Text("quantity") switch
         {

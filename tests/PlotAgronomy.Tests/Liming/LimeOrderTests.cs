@@ -25,7 +25,7 @@ public class LimeOrderTests
                 ),
                 Area = Area.FromAcres(0.25),
                 WorkedDepth = Length.FromInches(4),
-                Bag = FortyPounds,
+                Package = Package.FromWeight(FortyPounds),
             }
         );
         Assert.Equal(1.40, order.BasisRate.OfBasis.ShortTonsPerAcre, 1e-9);
@@ -43,8 +43,8 @@ public class LimeOrderTests
             Rate = Rate(2, LimeBasis.OhioEnp),
             Material = LimingMaterial.PureCarbonate,
             Area = Area.FromAcres(0.26),
-            Bag = FortyPounds,
-            PricePerBag = 5.5m,
+            Package = Package.FromWeight(FortyPounds),
+            Price = 5.5m,
         };
         var bagged = LimeOrder.For(request);
         Assert.Equal(26, bagged.Bags);
@@ -55,7 +55,7 @@ public class LimeOrderTests
                 Rate = request.Rate,
                 Material = request.Material,
                 Area = request.Area,
-                PricePerTon = 50m,
+                Price = 50m,
             }
         );
         Assert.Null(bulk.Bags);
@@ -208,7 +208,7 @@ public class LimeOrderTests
                     Rate = Rate(1.25),
                     Material = LimingMaterial.PureCarbonate,
                     Area = Area.FromAcres(0.5),
-                    Bag = FortyPounds,
+                    Package = Package.FromWeight(FortyPounds),
                 }
             );
             Assert.Contains(order.ShowWork(), l => l.Numbers.Contains("1.25 x 1 = 1.25 ton/ac", StringComparison.Ordinal));

@@ -23,7 +23,7 @@ public class LimePracticeCases
             Area = QuarterAcre,
             Placement = LimePlacement.Surface,
             MostAtOnce = ApplicationRate.FromShortTonsPerAcre(1),
-            Bag = Mass.FromPounds(bag),
+            Package = Package.FromWeight(Mass.FromPounds(bag)),
         });
         var order = Order(40);
         PracticeCase.AssertMatches("C01", total, order.Product.Pounds);
@@ -65,7 +65,7 @@ public class LimePracticeCases
     {
         var pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.MinnesotaEnp, 1800));
         var crushed = LimingMaterial.FromLabel("crushed lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.MinnesotaEnp, 1000));
-        LimeOrder Order(double enp, LimingMaterial material) => LimeOrder.For(new LimeOrderRequest { Rate = Rate(enp / 2000, LimeBasis.MinnesotaEnp), Material = material, Area = QuarterAcre, Bag = Mass.FromPounds(40) });
+        LimeOrder Order(double enp, LimingMaterial material) => LimeOrder.For(new LimeOrderRequest { Rate = Rate(enp / 2000, LimeBasis.MinnesotaEnp), Material = material, Area = QuarterAcre, Package = Package.FromWeight(Mass.FromPounds(40)) });
         PracticeCase.AssertMatches("C07", "pellets, first site", Order(3000, pellets).ProductRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C07", "crushed, first site", Order(3000, crushed).ProductRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C07", "pellets, second site", Order(2000, pellets).ProductRate.PoundsPerAcre);
@@ -121,7 +121,7 @@ public class LimePracticeCases
         PracticeCase.AssertMatches("C03", "rate applied", before.AppliedRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C03", "still owed", before.StillOwed.Pounds);
         Assert.True(before.Has("lime-below-need"));
-        var order = LimeOrder.For(new LimeOrderRequest { Rate = rate, Material = lime, Area = area, AlreadyApplied = [LimeApplication.FromMass(Mass.FromPounds(1200), lime)], Bag = Mass.FromPounds(40) });
+        var order = LimeOrder.For(new LimeOrderRequest { Rate = rate, Material = lime, Area = area, AlreadyApplied = [LimeApplication.FromMass(Mass.FromPounds(1200), lime)], Package = Package.FromWeight(Mass.FromPounds(40)) });
         PracticeCase.AssertMatches("C03", "still owed", order.Product.Pounds);
         PracticeCase.AssertMatches("C03", "40 lb bags", order.Bags!.Value);
         var after = LimeBalance.For(rate, area, [LimeApplication.FromMass(Mass.FromPounds(1200), lime)], [LimeApplication.FromMass(Mass.FromPounds(500), lime)]);

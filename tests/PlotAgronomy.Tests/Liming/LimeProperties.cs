@@ -122,7 +122,7 @@ public class LimeProperties
             Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 1300)),
             Area = area,
             MostAtOnce = limit,
-            Bag = Mass.FromPounds(50),
+            Package = Package.FromWeight(Mass.FromPounds(50)),
         });
         Near.Assert(order.Product.Pounds, order.Dressings.Sum(d => d.Mass.Pounds), 1e-12);
         Assert.All(order.Dressings, d => Assert.True(d.Rate.PoundsPerAcre <= limit.PoundsPerAcre * (1 + 1e-8)));
@@ -220,7 +220,7 @@ public class LimeProperties
     [Property]
     public void The_order_of_the_offers_does_not_matter(FsCheck.PositiveInt a, FsCheck.PositiveInt b, FsCheck.PositiveInt c)
     {
-        LimeOffer[] offers = [.. new[] { a.Get, b.Get, c.Get }.Select((n, i) => LimeOffer.InBulk(LimingMaterial.FromLabel($"lime {i}", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 800 + (n % 1000))), 20 + (n % 60)))];
+        Offer<LimingMaterial>[] offers = [.. new[] { a.Get, b.Get, c.Get }.Select((n, i) => Offer.InBulk(LimingMaterial.FromLabel($"lime {i}", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OhioEnp, 800 + (n % 1000))), 20 + (n % 60)))];
         var forward = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(1), offers);
         var backward = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(1), [.. offers.Reverse()]);
         Assert.Equal(forward.Costs.Select(x => x.CostPerEffectiveTon), backward.Costs.Select(x => x.CostPerEffectiveTon));

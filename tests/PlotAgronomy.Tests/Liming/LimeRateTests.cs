@@ -72,7 +72,7 @@ public class LimeRateTests
             EarlierLime = EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(0.5), 5),
             WorkedDepth = Length.FromInches(10.0 / 3),
             Rounding = RoundingOf("North Carolina"),
-            Bag = Mass.FromPounds(50),
+            Package = Package.FromWeight(Mass.FromPounds(50)),
         });
         Assert.Equal(0.35, order.BasisRate.OfBasis.ShortTonsPerAcre, 1e-9);
         Assert.Equal(0.4, order.ProductRate.ShortTonsPerAcre, 1e-9);

@@ -32,7 +32,7 @@ public class LimingDocExample
             Material = pellets,
             Area = Area.FromAcres(0.25),
             WorkedDepth = Length.FromInches(4),
-            Bag = Mass.FromPounds(40),
+            Package = Package.FromWeight(Mass.FromPounds(40)),
         });
         foreach (var line in order.ShowWork())
         {

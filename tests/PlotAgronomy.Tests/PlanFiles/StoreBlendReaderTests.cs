@@ -9,9 +9,10 @@ public class StoreBlendReaderTests
     [Fact]
     public void A_store_blend_is_read_as_its_tag_says()
     {
-        var bag = Assert.Single(PlanFile.Read(Demo("store-blend")).Plan!.StoreBlends);
-        double pounds = bag.NetWeight.Pounds, acres = bag.ClaimedArea.Acres;
-        Assert.Equal((20.0, 42m, 0.5), (Math.Round(pounds, 9), bag.Price, Math.Round(acres, 9)));
+        var offer = Assert.Single(PlanFile.Read(Demo("store-blend")).Plan!.StoreBlends);
+        var bag = offer.Item;
+        double pounds = offer.Package.Weight.Pounds, acres = bag.ClaimedArea.Acres;
+        Assert.Equal((20.0, 42m, 0.5), (Math.Round(pounds, 9), offer.Price, Math.Round(acres, 9)));
         Assert.Equal([45.2, 32.4, 10.1, 3.2, 1.4], bag.Tag.Components.Select(c => Math.Round(c.Analysis.PureSeed.Percent, 9)));
         Assert.Equal(100, bag.Tag.SumPercent, 1e-9);
         Assert.Equal("2026-02", bag.Tag.OldestTest.ToString());

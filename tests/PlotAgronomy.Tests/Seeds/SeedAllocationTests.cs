@@ -9,7 +9,7 @@ public class SeedAllocationTests
     private static readonly CropKind Ladino = KindCatalog.Standard.Find("ladino clover");
     private static readonly PureLiveSeedRate Rate = PureLiveSeedRate.BroadcastPoundsPerAcre(8);
     private static readonly SeedAnalysis Tag = SeedAnalysis.FromFractions(Percent(65), Percent(55), Percent(15), coating: Percent(34), seedsTested: 400);
-    private static readonly SeedLot[] Lots = [Lot("a", 2m), Lot("b", 3m)];
+    private static readonly Offer<SeedLot>[] Lots = [Lot("a", 2m), Lot("b", 3m)];
 
     [Fact]
     public void A_bulk_rate_without_text_allocates_the_result_alone() =>
@@ -31,5 +31,5 @@ public class SeedAllocationTests
 
     private static Fraction Percent(double percent) => Fraction.FromPercent(percent);
 
-    private static SeedLot Lot(string label, decimal price) => new() { Label = label, Kind = Ladino, Analysis = Tag, PricePerPound = price };
+    private static Offer<SeedLot> Lot(string label, decimal price) => Offer.ByThePound(new SeedLot { Label = label, Kind = Ladino, Analysis = Tag }, price);
 }

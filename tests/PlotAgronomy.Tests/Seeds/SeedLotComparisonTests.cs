@@ -22,7 +22,7 @@ public class SeedLotComparisonTests
     public void Practice_case_C41_says_to_compare_on_living_seed_with_both_tags()
     {
         var target = PureLiveSeedRate.BroadcastPoundsPerAcre(20);
-        SeedLot coated = Lot("coated", 65, 90, 0, 35, 1.20m), bare = Lot("bare", 98, 90, 0, 0, 1.80m), other = Lot("other", 98, 90, 0, 0, 1.90m);
+        Offer<SeedLot> coated = Lot("coated", 65, 90, 0, 35, 1.20m), bare = Lot("bare", 98, 90, 0, 0, 1.80m), other = Lot("other", 98, 90, 0, 0, 1.90m);
         var finding = Assert.Single(SeedLotComparison.Rank([coated, other, bare], target).Findings, f => f.Code == "seed-coated-beside-bare");
         // 1.20 / (0.65 x 0.90) = 2.05 and 1.80 / (0.98 x 0.90) = 2.04.
         Assert.Contains("2.05 in the one, 2.04 in the other", finding.Text, StringComparison.Ordinal);
@@ -73,8 +73,9 @@ public class SeedLotComparisonTests
     public void A_lot_of_smaller_seed_needs_less_weight_for_the_same_stand()
     {
         double usual = Crimson.RequireSeedCount().SeedsPerPound;
-        var small = new SeedLot { Label = "small", Kind = Crimson, Analysis = Lot("x", 98, 90, 0, 0, 1).Analysis, PricePerPound = 2m, OwnSeedCount = SeedCount.FromSeedsPerPound(usual * 1.25) };
-        var answer = SeedLotComparison.Rank([Lot("usual", 98, 90, 0, 0, 2m), small], PureLiveSeedRate.DrilledPoundsPerAcre(20));
+        var usualLot = Lot("usual", 98, 90, 0, 0, 2m);
+        var small = usualLot with { Item = usualLot.Item with { Label = "small", OwnSeedCount = SeedCount.FromSeedsPerPound(usual * 1.25) } };
+        var answer = SeedLotComparison.Rank([usualLot, small], PureLiveSeedRate.DrilledPoundsPerAcre(20));
         Assert.Equal("small", answer.Ranked[0].Lot.Label);
         Near.Assert(1.25, answer.Ranked[1].Seeding.Bulk / answer.Ranked[0].Seeding.Bulk);
     }
@@ -82,7 +83,7 @@ public class SeedLotComparisonTests
     [Fact]
     public void Whole_packages_are_bought()
     {
-        var lot = new SeedLot { Label = "bag", Kind = Crimson, Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One), PricePerPound = SeedLot.PriceOfAPound(50m, Mass.FromPounds(25)), Package = Mass.FromPounds(25) };
+        var lot = Offer.InBags(Lot("bag", 100, 100, 0, 0, 0).Item, Mass.FromPounds(25), 50m);
         var ranked = SeedLotComparison.Rank([lot], PureLiveSeedRate.DrilledPoundsPerAcre(20)).Ranked[0];
         Assert.Equal(2, ranked.PackagesFor(Area.FromAcres(1.3)));
         Assert.Equal(100m, ranked.CostFor(Area.FromAcres(1.3)));
@@ -97,14 +98,12 @@ public class SeedLotComparisonTests
     }
 
     [Fact]
-    public void Unlike_or_unpriced_lots_are_refused()
+    public void Unlike_lots_are_refused()
     {
         var target = PureLiveSeedRate.DrilledPoundsPerAcre(20);
-        var rye = new SeedLot { Label = "rye", Kind = KindCatalog.Standard.Find("rye"), Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One), PricePerPound = 1m };
-        var unpriced = new SeedLot { Label = "x", Kind = Crimson, Analysis = SeedAnalysis.FromFractions(Fraction.One, Fraction.One) };
+        var rye = Offer.ByThePound(Lot("rye", 100, 100, 0, 0, 0).Item with { Kind = KindCatalog.Standard.Find("rye") }, 1m);
         Assert.Throws<ArgumentException>(() => SeedLotComparison.Rank([], target));
         Assert.Throws<ArgumentException>(() => SeedLotComparison.Rank([Lot("a", 98, 90, 0, 0, 1), rye], target));
-        Assert.Throws<ArgumentException>(() => SeedLotComparison.Rank([unpriced], target));
         Assert.Throws<ArgumentException>(() => SeedLotComparison.Rank([Lot("a", 98, 0, 50, 0, 1)], target));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedLotComparison.Rank([Lot("a", 98, 90, 0, 0, -1)], target));
     }
@@ -113,18 +112,15 @@ public class SeedLotComparisonTests
     public void A_lot_comes_from_its_tag()
     {
         var tag = SeedTagReader.Read("Kind: crimson clover\nPure seed 98%\nInert 2%\nGerm 85%\nTest date 3/2025\nNet wt 25 lb").Tag!;
-        var lot = SeedLot.FromTag(tag, tag.Components[0], "farm store", 2.50m);
+        var lot = SeedLot.FromTag(tag, tag.Components[0], "farm store");
         Assert.Equal("2025-03", lot.TestMonth.ToString());
-        double pounds = lot.Package!.Value.Pounds;
-        Assert.Equal(25, pounds, 1e-9);
         Assert.Throws<ArgumentException>(() => SeedLot.FromTag(tag, new TagComponent { Kind = Crimson, Analysis = lot.Analysis }, "other"));
     }
 
-    private static SeedLot Lot(string label, double pure, double germination, double hard, double coating, decimal price) => new()
+    private static Offer<SeedLot> Lot(string label, double pure, double germination, double hard, double coating, decimal price) => Offer.ByThePound(new SeedLot
     {
         Label = label,
         Kind = Crimson,
         Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(pure), Fraction.FromPercent(germination), Fraction.FromPercent(hard), coating: Fraction.FromPercent(coating)),
-        PricePerPound = price,
-    };
+    }, price);
 }

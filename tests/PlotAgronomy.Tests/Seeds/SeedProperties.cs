@@ -124,7 +124,7 @@ public class SeedProperties
     [Property]
     public bool The_order_of_lots_does_not_matter(SeedAnalysis a, SeedAnalysis b, SeedAnalysis c, PositiveInt p, PositiveInt q, PositiveInt r, PureLiveSeedRate target)
     {
-        SeedLot[] lots = [Lot("a", a, p.Get), Lot("b", b, q.Get), Lot("c", c, r.Get)];
+        Offer<SeedLot>[] lots = [Lot("a", a, p.Get), Lot("b", b, q.Get), Lot("c", c, r.Get)];
         var forward = SeedLotComparison.Rank(lots, target).Ranked;
         var backward = SeedLotComparison.Rank([.. lots.Reverse()], target).Ranked;
         return forward.Select(x => x.Lot.Label).SequenceEqual(backward.Select(x => x.Lot.Label))
@@ -219,6 +219,6 @@ public class SeedProperties
 
     private static bool Same(Fraction a, Fraction b) => Math.Abs(a.Value - b.Value) < 1e-9;
 
-    private static SeedLot Lot(string label, SeedAnalysis analysis, int cents) =>
-        new() { Label = label, Kind = KindCatalog.Standard.Find("crimson"), Analysis = analysis, PricePerPound = cents / 100m };
+    private static Offer<SeedLot> Lot(string label, SeedAnalysis analysis, int cents) =>
+        Offer.ByThePound(new SeedLot { Label = label, Kind = KindCatalog.Standard.Find("crimson"), Analysis = analysis }, cents / 100m);
 }

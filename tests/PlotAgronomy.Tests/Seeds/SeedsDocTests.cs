@@ -24,17 +24,16 @@ public class SeedsDocTests
             Coating 33.50%      Other crop 0.50%     Weed seed 0.30%
             Germination 75%     Hard seed 10%        Test date 03/2025
             """);
-        var coated = SeedLot.FromTag(reading.Tag!, reading.Tag!.Components[0], "coated", pricePerPound: 1.90m);
+        var coated = SeedLot.FromTag(reading.Tag!, reading.Tag!.Components[0], "coated");
         var bare = new SeedLot
         {
             Label = "bare",
             Kind = coated.Kind,
             Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(85)),
-            PricePerPound = 2.60m,
         };
 
         var stand = PureLiveSeedRate.BroadcastPoundsPerAcre(20);
-        foreach (var lot in SeedLotComparison.Rank([coated, bare], stand).Ranked)
+        foreach (var lot in SeedLotComparison.Rank([Offer.ByThePound(coated, 1.90m), Offer.ByThePound(bare, 2.60m)], stand).Ranked)
         {
             output.WriteLine($"{lot.Place}. {lot.Lot.Label}: {lot.Seeding.Bulk}, {Currency.FromCode("USD").Print(lot.CostPerAcre)} per acre");
         }

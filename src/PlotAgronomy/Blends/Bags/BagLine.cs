@@ -1,5 +1,4 @@
 using PlotAgronomy.Seeds;
-using UnitsNet;
 
 namespace PlotAgronomy.Blends;
 
@@ -12,8 +11,8 @@ public sealed class BagLine
     /// <summary>Gets the bulk weight the plan needs.</summary>
     public required BulkSeedMass Needed { get; init; }
 
-    /// <summary>Gets the weight of a bag; null when the lot is sold by weight.</summary>
-    public required Mass? Bag { get; init; }
+    /// <summary>Gets how the lot is packed; null when it is not on offer.</summary>
+    public Package? Package => Component.Offer?.Package;
 
     /// <summary>Gets the number of bags; null when the lot is sold by weight.</summary>
     public required int? Bags { get; init; }

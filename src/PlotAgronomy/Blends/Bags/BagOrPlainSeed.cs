@@ -14,16 +14,19 @@ namespace PlotAgronomy.Blends;
 /// others in proportion. Both are brought to one full stand.</remarks>
 public sealed class BagOrPlainSeed : IWorkedResult
 {
-    private BagOrPlainSeed(StoreBag bag, Blend asClaimed, Blend? plain, ImmutableArray<CropKind> notOnOffer)
+    private BagOrPlainSeed(Offer<StoreBlend> offer, Blend asClaimed, Blend? plain, ImmutableArray<CropKind> notOnOffer)
     {
-        Bag = bag;
+        Offer = offer;
         AsClaimed = asClaimed;
         Plain = plain;
         NotOnOffer = notOnOffer;
     }
 
-    /// <summary>Gets the bag.</summary>
-    public StoreBag Bag { get; }
+    /// <summary>Gets the bag with its price.</summary>
+    public Offer<StoreBlend> Offer { get; }
+
+    /// <summary>Gets the blend in the bag.</summary>
+    public StoreBlend Bag => Offer.Item;
 
     /// <summary>Gets the blend that the bag makes on the area it claims.</summary>
     public Blend AsClaimed { get; }
@@ -50,7 +53,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
         {
             Area covered = ReallyCovers;
             double acres = covered.Acres;
-            return BlendMath.CostPerAcre(Bag.Price, acres);
+            return BlendMath.CostPerAcre(Offer.Price, acres);
         }
     }
 
@@ -70,35 +73,49 @@ public sealed class BagOrPlainSeed : IWorkedResult
     public ImmutableArray<Source> Sources => AsClaimed.Sources;
 
     /// <summary>Compares a bag with plain lots.</summary>
-    /// <param name="bag">Bag of a ready blend.</param>
+    /// <param name="offer">Ready blend on offer in bags.</param>
     /// <param name="method">How it is sown.</param>
-    /// <param name="plainLots">Plain lots on offer; those without a price are passed over.</param>
+    /// <param name="plainLots">Plain lots on offer.</param>
     /// <param name="rule">Which seeds count as alive, for bag and lots alike; null takes the rule for each kind.</param>
     /// <returns>The comparison.</returns>
+    /// <exception cref="ArgumentException">A blend that is not sold in bags.</exception>
     /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a kind of the
     /// bag.</exception>
     public static BagOrPlainSeed Compare(
-        StoreBag bag,
+        Offer<StoreBlend> offer,
         SowingMethod method,
-        IReadOnlyList<SeedLot> plainLots,
+        IReadOnlyList<Offer<SeedLot>> plainLots,
         ViabilityRule? rule = null
     )
     {
-        ArgumentNullException.ThrowIfNull(bag);
+        ArgumentNullException.ThrowIfNull(offer);
         ArgumentNullException.ThrowIfNull(plainLots);
-        var asClaimed = Blend.FromTag(bag.Tag, ApplicationRate.FromMassAndArea(bag.NetWeight, bag.ClaimedArea), method, rule);
-        var shelf = SeedShelf.FromLots([.. plainLots.OrderBy(l => l.Label, StringComparer.Ordinal)]);
-        var matched = asClaimed.Parts.Select(p => (Part: p, shelf.Cheapest(p.Kind, rule).Lot)).ToArray();
-        var onOffer = matched.Where(m => m.Lot is not null).ToArray();
+        if (!offer.Package.IsWhole)
+        {
+            throw new ArgumentException("A ready blend claims an area for a bag; found it sold loose.", nameof(offer));
+        }
+
+        var bag = offer.Item;
+        var asClaimed = Blend.FromTag(
+            bag.Tag,
+            ApplicationRate.FromMassAndArea(offer.Package.Weight, bag.ClaimedArea),
+            method,
+            rule
+        );
+        var shelf = SeedShelf.FromOffers([.. plainLots.OrderBy(o => o.Item.Label, StringComparer.Ordinal)]);
+        var matched = asClaimed.Parts.Select(p => (Part: p, shelf.Cheapest(p.Kind, rule).Offer)).ToArray();
+        var onOffer = matched.Where(m => m.Offer is not null).ToArray();
         var plain =
             onOffer.Length == 0
                 ? null
                 : Blend
                     .FromSharesOfFullStand([
-                        .. onOffer.Select(m => (BlendComponent.FromLot(m.Lot!, method, rule), m.Part.ShareOfFullStand.Chosen)),
+                        .. onOffer.Select(m =>
+                            (BlendComponent.FromOffer(m.Offer!, method, rule), m.Part.ShareOfFullStand.Chosen)
+                        ),
                     ])
                     .AtStandTotal(1);
-        return new(bag, asClaimed, plain, [.. matched.Where(m => m.Lot is null).Select(m => m.Part.Kind)]);
+        return new(offer, asClaimed, plain, [.. matched.Where(m => m.Offer is null).Select(m => m.Part.Kind)]);
     }
 
     /// <summary>Weights of plain lots to weigh out for an area at one full stand.</summary>
@@ -116,7 +133,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
     internal (int Bags, decimal Cost) BagsFor(Area area)
     {
         int bags = WholePackages.RoundUp(BagsExactly(area));
-        return (bags, bags * Bag.Price);
+        return (bags, Offer.CostOf(bags));
     }
 
     internal WorkedLine CoveredLine()
@@ -139,7 +156,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
             .All["blend-bag-cost"]
             .Line(
                 Money(BagCostPerAcre, currency),
-                ("price", Money(Bag.Price, currency)),
+                ("price", Money(Offer.Price, currency)),
                 ("area really covered", Amounts.Print(covered, "ac", 3))
             );
     }
@@ -173,7 +190,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
                     Money(CostOfLine(line), currency),
                     ("kind", line.Component.Kind.ShortName),
                     ("bulk rate", Amounts.Print(line.Weight.Pounds, 4)),
-                    ("price", Amounts.Print((double)(line.Component.Lot?.PricePerPound ?? 0), 4))
+                    ("price", Amounts.Print((double)(line.Component.Offer?.PricePerPound ?? 0), 4))
                 );
         }
 
@@ -187,7 +204,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
     private static decimal CostOf(BlendBatch batch) => batch.Lines.Sum(l => CostOfLine(l));
 
     private static decimal CostOfLine(BlendWeight line) =>
-        BlendMath.Cost(line.Component.Lot?.PricePerPound ?? 0, line.Weight.Pounds);
+        BlendMath.Cost(line.Component.Offer?.PricePerPound ?? 0, line.Weight.Pounds);
 
     private static string Money(decimal amount, Currency? currency) =>
         currency?.Print(amount) ?? Amounts.Print((double)amount, 2);

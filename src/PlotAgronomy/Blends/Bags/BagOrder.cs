@@ -48,7 +48,7 @@ public sealed class BagOrder : IWorkedResult
     public decimal? Cost => Lines.Any(l => l.Cost is null) ? null : Lines.Sum(l => l.Cost);
 
     /// <summary>Bags for a blend.</summary>
-    /// <param name="blend">Blend whose components name their lots; a lot without a package, or a component without a lot, is
+    /// <param name="blend">Blend whose components name their lots; a lot sold loose, or a component that is not on offer, is
     /// bought by weight.</param>
     /// <param name="area">Area to sow; finite, above 0.</param>
     /// <returns>The order.</returns>
@@ -76,30 +76,23 @@ public sealed class BagOrder : IWorkedResult
         var kind = ("kind", line.Component.Kind.ShortName);
         string needed = $"{Amounts.Print(line.Needed.Pounds, 2)} lb";
         var weighed = BlendWork.Weight(line.Component, acres, line.Needed.Pounds);
-        return line is { Bags: int bags, Bag: { } bag }
-            ? [weighed, BlendFormulas.All["blend-whole-bags"].Line($"{needed} = {bags} x {Amounts.Print(bag)}", kind)]
+        return line is { Bags: int bags, Package: { } package }
+            ? [weighed, BlendFormulas.All["blend-whole-bags"].Line($"{needed} = {bags} x {Amounts.Print(package.Weight)}", kind)]
             : [weighed];
     }
 
     private static BagLine LineOf(BlendWeight weight)
     {
-        var lot = weight.Component.Lot;
-        int? bags = lot?.Package is { } package ? WholePackages.RoundUp(weight.Weight.ToMass(), package) : null;
-        var bought = weight.Weight;
-        if (bags is int count)
-        {
-            double bagPounds = lot!.Package!.Value.Pounds;
-            bought = BulkSeedMass.FromPounds(count * bagPounds);
-        }
-
+        var offer = weight.Component.Offer;
+        int? bags = offer?.Package.CountFor(weight.Weight.ToMass());
+        var bought = bags is int count ? BulkSeedMass.FromPounds(count * offer!.Package.Pounds) : weight.Weight;
         return new BagLine
         {
             Component = weight.Component,
             Needed = weight.Weight,
-            Bag = lot?.Package,
             Bags = bags,
             Bought = bought,
-            Cost = lot?.PricePerPound is { } price ? BlendMath.Cost(price, bought.Pounds) : null,
+            Cost = offer is null ? null : BlendMath.Cost(offer.PricePerPound, bought.Pounds),
         };
     }
 }

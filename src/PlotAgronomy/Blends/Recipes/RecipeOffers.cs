@@ -8,30 +8,30 @@ internal static class RecipeOffers
 {
     internal static (ImmutableArray<BlendComponent> Offers, ImmutableArray<ExcludedLot> Excluded) Sort(
         RecipeRequest request,
-        IReadOnlyList<SeedLot> lots
+        IReadOnlyList<Offer<SeedLot>> lots
     )
     {
         var excluded = ImmutableArray.CreateBuilder<ExcludedLot>();
         var fit = new List<BlendComponent>();
-        foreach (var lot in lots)
+        foreach (var offer in lots)
         {
-            ArgumentNullException.ThrowIfNull(lot, nameof(lots));
-            if (ReasonAgainst(lot, request) is { } reason)
+            ArgumentNullException.ThrowIfNull(offer, nameof(lots));
+            if (ReasonAgainst(offer.Item, request) is { } reason)
             {
-                excluded.Add(new ExcludedLot(lot, request, reason));
+                excluded.Add(new ExcludedLot(offer.Item, request, reason));
             }
             else
             {
-                fit.Add(BlendComponent.FromLot(lot, request.Method, request.Rule));
+                fit.Add(BlendComponent.FromOffer(offer, request.Method, request.Rule));
             }
         }
 
         var offers = ImmutableArray.CreateBuilder<BlendComponent>();
         foreach (var kind in fit.GroupBy(c => c.Kind.Id).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var byLabel = kind.Select(c => c.Lot!).OrderBy(l => l.Label, StringComparer.Ordinal).ToList();
-            var choice = SeedShelf.FromLots(byLabel).Cheapest(byLabel[0].Kind, request.Rule);
-            offers.Add(kind.First(c => c.Lot == choice.Lot));
+            var byLabel = kind.Select(c => c.Offer!).OrderBy(o => o.Item.Label, StringComparer.Ordinal).ToList();
+            var choice = SeedShelf.FromOffers(byLabel).Cheapest(byLabel[0].Item.Kind, request.Rule);
+            offers.Add(kind.First(c => c.Offer == choice.Offer));
             excluded.AddRange(
                 choice.Ranked.Skip(1).Select(v => new ExcludedLot(v.Lot, request, Exclusion.DearerThanAnother, choice.Lot))
             );
@@ -43,8 +43,7 @@ internal static class RecipeOffers
     private static Exclusion? ReasonAgainst(SeedLot lot, RecipeRequest request)
     {
         var kind = lot.Kind;
-        return lot.PricePerPound is null ? Exclusion.NoPrice
-            : lot.PureLiveSeedPart(request.Rule).Value <= 0 ? Exclusion.NothingAlive
+        return lot.PureLiveSeedPart(request.Rule).Value <= 0 ? Exclusion.NothingAlive
             : lot.SeedCount is null ? Exclusion.NoSeedCount
             : kind.Rates?.For(request.Method) is null ? Exclusion.NoFullRate
             : request.Ph is { } ph && kind.Ph is { } stands && (ph.Value < stands.MinimumPh || ph.Value > stands.MaximumPh)

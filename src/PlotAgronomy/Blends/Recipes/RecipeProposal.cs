@@ -36,7 +36,7 @@ public sealed class RecipeProposal : IWorkedResult
 
     /// <summary>Finds the cheapest recipe.</summary>
     /// <param name="request">What the recipe must do.</param>
-    /// <param name="lots">Lots on offer with their prices; of one kind the lot that is cheapest by living pound is used.</param>
+    /// <param name="lots">Lots on offer; of one kind the lot that is cheapest by living pound is used.</param>
     /// <returns>The proposal.</returns>
     /// <exception cref="ArgumentException">No lot, a least total above the greatest, or a smallest share above the
     /// largest.</exception>
@@ -44,7 +44,7 @@ public sealed class RecipeProposal : IWorkedResult
     /// found exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and
     /// <see cref="Recipe.CostInPackages"/>
     /// stands beside it: another recipe may be cheaper in whole packages.</remarks>
-    public static RecipeProposal Find(RecipeRequest request, IReadOnlyList<SeedLot> lots)
+    public static RecipeProposal Find(RecipeRequest request, IReadOnlyList<Offer<SeedLot>> lots)
     {
         var search = new RecipeSearch(request, lots);
         var found = search.Cheapest();

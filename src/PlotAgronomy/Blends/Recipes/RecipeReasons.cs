@@ -27,7 +27,6 @@ internal static class RecipeReasons
     internal static string Against(SeedLot lot, Exclusion why, RecipeRequest request, SeedLot? taken) =>
         why switch
         {
-            Exclusion.NoPrice => "no price is known",
             Exclusion.NothingAlive => "nothing in it counts as alive",
             Exclusion.NoSeedCount => "no seed count is known",
             Exclusion.NoFullRate => "no full rate is published for this way of sowing",

@@ -12,12 +12,7 @@ public sealed class RecipeRequest
     public required Area Area
     {
         get;
-        init
-        {
-            double acres = value.Acres;
-            Guard.Above(acres, 0, "ac", nameof(Area));
-            field = value;
-        }
+        init => field = Guard.Positive(value, nameof(Area));
     }
 
     /// <summary>Gets how the seed is sown.</summary>

@@ -13,7 +13,7 @@ internal sealed class RecipeSearch
     private readonly Dictionary<string, int> families;
     private readonly bool standingMustLiveOn;
 
-    internal RecipeSearch(RecipeRequest request, IReadOnlyList<SeedLot> lots)
+    internal RecipeSearch(RecipeRequest request, IReadOnlyList<Offer<SeedLot>> lots)
     {
         ArgumentNullException.ThrowIfNull(request);
         Guard.NotEmpty(lots);
@@ -167,7 +167,7 @@ internal sealed class RecipeSearch
     {
         double acres = request.Area.Acres;
         return SeedMath.BulkPoundsPerAcre(component.FullRate.PoundsPerAcre, component.PureLiveFraction)
-            * (double)component.Lot!.PricePerPound!.Value
+            * (double)component.Offer!.PricePerPound
             * acres;
     }
 
@@ -184,7 +184,7 @@ internal sealed class RecipeSearch
         {
             Blend = blend,
             Batch = batch,
-            Cost = batch.Lines.Sum(l => BlendMath.Cost(l.Component.Lot!.PricePerPound!.Value, l.Weight.Pounds)),
+            Cost = batch.Lines.Sum(l => BlendMath.Cost(l.Component.Offer!.PricePerPound, l.Weight.Pounds)),
             Packages = BagOrder.For(blend, request.Area),
             Coverage = coverage,
         };

@@ -68,8 +68,11 @@ public sealed record BlendComponent
     /// <summary>Gets a value indicating whether a legume's seed comes inoculated and in date.</summary>
     public bool IsInoculated { get; init; }
 
+    /// <summary>Gets the offer it is bought by, or null.</summary>
+    public Offer<SeedLot>? Offer { get; init; }
+
     /// <summary>Gets the lot it comes from, or null.</summary>
-    public SeedLot? Lot { get; init; }
+    public SeedLot? Lot => Offer?.Item ?? OwnLot;
 
     /// <summary>Gets how it is sown.</summary>
     public SowingMethod Method => FullRate.Method;
@@ -77,6 +80,8 @@ public sealed record BlendComponent
     /// <summary>Gets a value indicating whether a tag says how much of the bag lives; otherwise all of it is counted as
     /// alive.</summary>
     public bool HasTag => Purity is not null && Viability is not null;
+
+    private SeedLot? OwnLot { get; init; }
 
     internal double PureFraction => Purity?.Value ?? 1;
 
@@ -107,7 +112,34 @@ public sealed record BlendComponent
         return Create(kind, kind.Rates?.For(fullRate.Method) ?? PureLiveSeedRateRange.Between(fullRate, fullRate), fullRate);
     }
 
-    /// <summary>A lot as it can be bought, counted against the middle of the published rates of its kind.</summary>
+    /// <summary>A lot on offer, counted against the middle of the published rates of its kind.</summary>
+    /// <param name="offer">Lot with its analysis, package and price.</param>
+    /// <param name="method">How it is sown.</param>
+    /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
+    /// <returns>The component.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Nothing in the lot counts as alive.</exception>
+    /// <exception cref="InvalidOperationException">No rate is published for this way of sowing, or no seed count is
+    /// known.</exception>
+    public static BlendComponent FromOffer(Offer<SeedLot> offer, SowingMethod method, ViabilityRule? rule = null) =>
+        FromLot(Guard.NotNull(offer).Item, method, rule) with
+        {
+            Offer = offer,
+        };
+
+    /// <summary>A lot on offer, counted against a full rate of the user's choice.</summary>
+    /// <param name="offer">Lot with its analysis, package and price.</param>
+    /// <param name="fullRate">Rate for a full stand alone, above 0; it says how the kind is sown.</param>
+    /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
+    /// <returns>The component.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A rate of zero, or nothing in the lot counts as alive.</exception>
+    /// <exception cref="InvalidOperationException">No seed count is known.</exception>
+    public static BlendComponent FromOffer(Offer<SeedLot> offer, PureLiveSeedRate fullRate, ViabilityRule? rule = null) =>
+        FromLot(Guard.NotNull(offer).Item, fullRate, rule) with
+        {
+            Offer = offer,
+        };
+
+    /// <summary>A lot without a price, counted against the middle of the published rates of its kind.</summary>
     /// <param name="lot">Lot with its analysis.</param>
     /// <param name="method">How it is sown.</param>
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
@@ -118,7 +150,7 @@ public sealed record BlendComponent
     public static BlendComponent FromLot(SeedLot lot, SowingMethod method, ViabilityRule? rule = null) =>
         OfLot(lot, FromKind(KindOf(lot), method), rule);
 
-    /// <summary>A lot as it can be bought, counted against a full rate of the user's choice.</summary>
+    /// <summary>A lot without a price, counted against a full rate of the user's choice.</summary>
     /// <param name="lot">Lot with its analysis.</param>
     /// <param name="fullRate">Rate for a full stand alone, above 0; it says how the kind is sown.</param>
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
@@ -149,7 +181,7 @@ public sealed record BlendComponent
             Viability = (rule ?? ViabilityRule.For(lot.Kind)).Viable(lot.Analysis),
             IsTreated = lot.IsTreated,
             IsInoculated = lot.IsPreinoculated,
-            Lot = lot,
+            OwnLot = lot,
         };
 
     private static Fraction? AboveZero(Fraction? fraction, string name)

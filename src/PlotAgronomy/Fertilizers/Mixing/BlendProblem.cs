@@ -6,10 +6,10 @@ namespace PlotAgronomy.Fertilizers;
 internal sealed class BlendProblem
 {
     private readonly FertilizerAnalysis wanted;
-    private readonly ImmutableArray<FertilizerProduct> materials;
+    private readonly ImmutableArray<Offer<FertilizerProduct>> materials;
     private readonly ImmutableArray<PlantNutrient> named;
 
-    internal BlendProblem(FertilizerAnalysis wanted, ImmutableArray<FertilizerProduct> materials)
+    internal BlendProblem(FertilizerAnalysis wanted, ImmutableArray<Offer<FertilizerProduct>> materials)
     {
         this.wanted = wanted;
         this.materials = materials;
@@ -20,7 +20,7 @@ internal sealed class BlendProblem
     /// batch.</summary>
     internal double[]? LeastCost()
     {
-        double[] prices = [.. materials.Select(m => (double)NutrientPrice.PerPoundOfProduct(m))];
+        double[] prices = [.. materials.Select(m => (double)m.PricePerPound)];
         return Solve(prices.Any(p => p > 0) ? prices : Ones(), mustFit: true, null);
     }
 
@@ -34,7 +34,7 @@ internal sealed class BlendProblem
         var ranges = ImmutableArray.CreateBuilder<(PlantNutrient, PercentRange)>();
         foreach (var free in named)
         {
-            double[] content = [.. materials.Select(m => m.Analysis.Percent(free))];
+            double[] content = [.. materials.Select(m => m.Item.Analysis.Percent(free))];
             if (
                 Solve(content, mustFit: true, free) is { } least
                 && Solve(Array.ConvertAll(content, c => -c), mustFit: true, free) is { } most
@@ -59,7 +59,7 @@ internal sealed class BlendProblem
             program.RowHigh[row] = held ? wanted.Percent(named[row]) : double.PositiveInfinity;
             for (int column = 0; column < materials.Length; column++)
             {
-                program[row, column] = materials[column].Analysis.Percent(named[row]);
+                program[row, column] = materials[column].Item.Analysis.Percent(named[row]);
             }
         }
 

@@ -66,12 +66,12 @@ public sealed class GradeMix : IWorkedResult
     /// <param name="materials">Materials at hand, with their prices; at least one.</param>
     /// <returns>The recipe, or the region that can be reached.</returns>
     /// <exception cref="ArgumentException">No material, or a batch not above 0.</exception>
-    public static GradeMix For(FertilizerAnalysis wanted, Mass batch, params IReadOnlyList<FertilizerProduct> materials)
+    public static GradeMix For(FertilizerAnalysis wanted, Mass batch, params IReadOnlyList<Offer<FertilizerProduct>> materials)
     {
         ArgumentNullException.ThrowIfNull(wanted);
         double batchPounds = batch.Pounds;
         Guard.Above(batchPounds, 0, "lb", nameof(batch));
-        ImmutableArray<FertilizerProduct> shelf = [.. FertilizerShelf.FromProducts(materials).Products];
+        var shelf = FertilizerShelf.FromOffers(materials).Offers;
         var problem = new BlendProblem(wanted, shelf);
         double[]? parts = problem.LeastCost();
         double? highest = problem.HighestShare();
@@ -200,13 +200,15 @@ public sealed class GradeMix : IWorkedResult
     }
 
     private static ImmutableArray<GradeMixLine> LinesOf(
-        ImmutableArray<FertilizerProduct> shelf,
+        ImmutableArray<Offer<FertilizerProduct>> shelf,
         double[] parts,
         double batchPounds
     ) =>
         [
             .. shelf
-                .Select((material, i) => new GradeMixLine { Material = material, Mass = Mass.FromPounds(parts[i] * batchPounds) })
+                .Select(
+                    (material, i) => new GradeMixLine { Material = material.Item, Mass = Mass.FromPounds(parts[i] * batchPounds) }
+                )
                 .Where((_, i) => parts[i] > 1e-12),
         ];
 

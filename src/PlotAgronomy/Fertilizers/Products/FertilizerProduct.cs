@@ -3,22 +3,14 @@ using UnitsNet;
 
 namespace PlotAgronomy;
 
-/// <summary>A product on the shelf: what is printed on it, what a package weighs, what it costs.</summary>
+/// <summary>A product as its label describes it: name, guaranteed analysis, what it is made of, density of a liquid.</summary>
+/// <remarks>What it is packed in and costs stands in an <see cref="Offer{T}"/>.</remarks>
 public sealed class FertilizerProduct
 {
-    private FertilizerProduct(
-        string name,
-        FertilizerAnalysis analysis,
-        Mass package,
-        decimal price,
-        FertilizerSubstance substance,
-        Density? density
-    )
+    private FertilizerProduct(string name, FertilizerAnalysis analysis, FertilizerSubstance substance, Density? density)
     {
         Name = name;
         Analysis = analysis;
-        Package = package;
-        Price = price;
         Substance = substance;
         LiquidDensity = density;
         Counted = LabelCompletion.Completed(analysis, substance);
@@ -30,12 +22,6 @@ public sealed class FertilizerProduct
     /// <summary>Gets the guaranteed analysis.</summary>
     public FertilizerAnalysis Analysis { get; }
 
-    /// <summary>Gets the weight of one package.</summary>
-    public Mass Package { get; }
-
-    /// <summary>Gets the price of one package, in the plan's one currency; at least 0.</summary>
-    public decimal Price { get; }
-
     /// <summary>Gets what it is made of.</summary>
     public FertilizerSubstance Substance { get; }
 
@@ -46,65 +32,46 @@ public sealed class FertilizerProduct
     /// silent.</summary>
     internal FertilizerAnalysis Counted { get; }
 
-    internal double PackagePounds
-    {
-        get
-        {
-            double pounds = Package.Pounds;
-            return pounds;
-        }
-    }
-
-    /// <summary>Creates a product sold by weight.</summary>
+    /// <summary>A dry product, or a liquid that is only sold by weight.</summary>
     /// <param name="name">Name on the shelf.</param>
     /// <param name="analysis">Guaranteed analysis.</param>
-    /// <param name="package">Weight of one package; above 0.</param>
-    /// <param name="price">Price of one package; at least 0.</param>
     /// <param name="substance">What it is made of; null takes the straight material of the same grade in the catalog, else a
     /// mixture.</param>
     /// <returns>The product.</returns>
-    /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot
-    /// have.</exception>
-    public static FertilizerProduct Create(
-        string name,
-        FertilizerAnalysis analysis,
-        Mass package,
-        decimal price,
-        FertilizerSubstance? substance = null
-    )
-    {
-        ArgumentNullException.ThrowIfNull(analysis);
-        double pounds = package.Pounds;
-        Guard.Above(pounds, 0, "lb", nameof(package));
-        return Checked(name, analysis, package, price, substance, null);
-    }
+    /// <exception cref="ArgumentException">No name, or an analysis its compound cannot have.</exception>
+    public static FertilizerProduct Create(string name, FertilizerAnalysis analysis, FertilizerSubstance? substance = null) =>
+        Checked(name, analysis, substance, null);
 
-    /// <summary>Creates a liquid sold by volume.</summary>
+    /// <summary>A liquid.</summary>
     /// <param name="name">Name on the shelf.</param>
     /// <param name="analysis">Guaranteed analysis, percent by weight.</param>
-    /// <param name="package">Volume of one package; above 0.</param>
     /// <param name="density">Density from the label; above 0.</param>
-    /// <param name="price">Price of one package; at least 0.</param>
     /// <param name="substance">What it is made of; null takes the catalog's material of the same grade, else a mixture.</param>
     /// <returns>The product.</returns>
-    /// <exception cref="ArgumentException">No name, a value outside its range, or an analysis its compound cannot
-    /// have.</exception>
+    /// <exception cref="ArgumentException">No name, a density not above 0, or an analysis its compound cannot have.</exception>
     public static FertilizerProduct Liquid(
         string name,
         FertilizerAnalysis analysis,
-        Volume package,
         Density density,
-        decimal price,
         FertilizerSubstance? substance = null
-    )
-    {
-        ArgumentNullException.ThrowIfNull(analysis);
-        double cubicFeet = package.CubicFeet;
-        double poundsPerCubicFoot = density.PoundsPerCubicFoot;
-        Guard.Above(cubicFeet, 0, "ft3", nameof(package));
-        Guard.Above(poundsPerCubicFoot, 0, "lb/ft3", nameof(density));
-        return Checked(name, analysis, Mass.FromPounds(cubicFeet * poundsPerCubicFoot), price, substance, density);
-    }
+    ) => Checked(name, analysis, substance, Guard.Positive(density));
+
+    /// <summary>Offers a liquid in jugs.</summary>
+    /// <param name="jug">Volume of a jug; above 0.</param>
+    /// <param name="pricePerJug">Price of a jug; at least 0.</param>
+    /// <returns>The offer.</returns>
+    /// <exception cref="InvalidOperationException">Its density is not known.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public Offer<FertilizerProduct> InJugs(Volume jug, decimal pricePerJug) =>
+        new()
+        {
+            Item = this,
+            Package = Package.FromVolume(
+                jug,
+                LiquidDensity ?? throw new InvalidOperationException($"The density of {this} is not known.")
+            ),
+            Price = Guard.AtLeast(pricePerJug, 0m, "(money)"),
+        };
 
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>potash (0-0-60)</c>.</returns>
@@ -113,16 +80,14 @@ public sealed class FertilizerProduct
     private static FertilizerProduct Checked(
         string name,
         FertilizerAnalysis analysis,
-        Mass package,
-        decimal price,
         FertilizerSubstance? substance,
         Density? density
     )
     {
+        ArgumentNullException.ThrowIfNull(analysis);
         Guard.NotBlank(name);
-        Guard.AtLeast(price, 0m, "(the price of one package)");
         var made = substance is { } said ? Guard.Defined(said) : FertilizerCatalog.SubstanceOf(analysis);
         analysis.RequirePossibleFor(made);
-        return new FertilizerProduct(name, analysis, package, price, made, density);
+        return new FertilizerProduct(name, analysis, made, density);
     }
 }

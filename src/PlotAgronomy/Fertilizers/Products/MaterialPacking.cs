@@ -11,9 +11,9 @@ public static class MaterialPacking
     /// <param name="price">Price of one package; at least 0.</param>
     /// <returns>The product.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static FertilizerProduct Packed(this FertilizerMaterial material, Mass package, decimal price)
+    public static Offer<FertilizerProduct> Packed(this FertilizerMaterial material, Mass package, decimal price)
     {
         ArgumentNullException.ThrowIfNull(material);
-        return FertilizerProduct.Create(material.Name, material.Analysis, package, price, material.Substance);
+        return Offer.InBags(FertilizerProduct.Create(material.Name, material.Analysis, material.Substance), package, price);
     }
 }

@@ -62,7 +62,7 @@ public sealed class RoundedAmount
     }
 
     /// <summary>What so many packages emptied on a plot apply.</summary>
-    /// <param name="product">Product.</param>
+    /// <param name="offer">Product on offer.</param>
     /// <param name="packages">Packages emptied, whole or not; at least 0.</param>
     /// <param name="need">What the plot should receive.</param>
     /// <param name="area">Area of the plot; above 0.</param>
@@ -70,26 +70,26 @@ public sealed class RoundedAmount
     /// <returns>The amount.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     public static RoundedAmount ForPackages(
-        FertilizerProduct product,
+        Offer<FertilizerProduct> offer,
         double packages,
         PlotNeed need,
         Area area,
         RoundingTolerance? tolerance = null
     )
     {
-        ArgumentNullException.ThrowIfNull(product);
+        ArgumentNullException.ThrowIfNull(offer);
         ArgumentNullException.ThrowIfNull(need);
         double acres = area.Acres;
         Guard.AtLeast(packages, 0, "packages");
         Guard.Above(acres, 0, "ac", nameof(area));
-        var spread = Mass.FromPounds(packages * product.PackagePounds);
+        var spread = Mass.FromPounds(packages * offer.Package.Pounds);
         var rate = ApplicationRate.FromMassAndArea(spread, area);
         return new RoundedAmount(
-            product.Counted,
+            offer.Item.Counted,
             packages,
             spread,
             rate,
-            NutrientBalances.Of(need.Targets, (product, rate)),
+            NutrientBalances.Of(need.Targets, (offer.Item, rate)),
             tolerance ?? RoundingTolerance.Default
         );
     }

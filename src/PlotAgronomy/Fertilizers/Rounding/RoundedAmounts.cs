@@ -10,15 +10,18 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class RoundedAmounts : IWorkedResult
 {
     private RoundedAmounts(
-        FertilizerProduct product,
+        Offer<FertilizerProduct> offer,
         Area area,
         RoundedAmount exact,
         RoundedAmount nearest,
         RoundedAmount roundedUp
-    ) => (Product, Area, Exact, Nearest, RoundedUp) = (product, area, exact, nearest, roundedUp);
+    ) => (Offer, Area, Exact, Nearest, RoundedUp) = (offer, area, exact, nearest, roundedUp);
+
+    /// <summary>Gets the offer.</summary>
+    public Offer<FertilizerProduct> Offer { get; }
 
     /// <summary>Gets the product.</summary>
-    public FertilizerProduct Product { get; }
+    public FertilizerProduct Product => Offer.Item;
 
     /// <summary>Gets the area of the plot.</summary>
     public Area Area { get; }
@@ -39,7 +42,7 @@ public sealed class RoundedAmounts : IWorkedResult
     public ImmutableArray<Source> Sources => [SourceCatalog.Practice];
 
     /// <summary>Rounds a rate of product on a plot.</summary>
-    /// <param name="product">Product.</param>
+    /// <param name="offer">Product on offer.</param>
     /// <param name="rate">Rate of product, as computed for the need.</param>
     /// <param name="need">What the plot should receive.</param>
     /// <param name="area">Area of the plot; above 0.</param>
@@ -47,22 +50,22 @@ public sealed class RoundedAmounts : IWorkedResult
     /// <returns>The three answers.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
     public static RoundedAmounts For(
-        FertilizerProduct product,
+        Offer<FertilizerProduct> offer,
         ApplicationRate rate,
         PlotNeed need,
         Area area,
         RoundingTolerance? tolerance = null
     )
     {
-        ArgumentNullException.ThrowIfNull(product);
+        ArgumentNullException.ThrowIfNull(offer);
         var exact = rate.Over(area);
         double pounds = exact.Pounds;
         return new RoundedAmounts(
-            product,
+            offer,
             area,
-            RoundedAmount.ForPackages(product, pounds / product.PackagePounds, need, area, tolerance),
-            RoundedAmount.ForPackages(product, WholePackages.RoundToNearest(exact, product.Package), need, area, tolerance),
-            RoundedAmount.ForPackages(product, WholePackages.RoundUp(exact, product.Package), need, area, tolerance)
+            RoundedAmount.ForPackages(offer, pounds / offer.Package.Pounds, need, area, tolerance),
+            RoundedAmount.ForPackages(offer, WholePackages.RoundToNearest(exact, offer.Package.Weight), need, area, tolerance),
+            RoundedAmount.ForPackages(offer, WholePackages.RoundUp(exact, offer.Package.Weight), need, area, tolerance)
         );
     }
 

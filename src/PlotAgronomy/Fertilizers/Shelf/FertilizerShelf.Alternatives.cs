@@ -30,11 +30,11 @@ public sealed partial class FertilizerShelf
         }
 
         SolvedPackages? next = null;
-        for (int product = 0; product < Products.Length; product++)
+        for (int product = 0; product < Offers.Length; product++)
         {
             if (cheapest.Bought[product] > 0)
             {
-                int[] most = new int[Products.Length];
+                int[] most = new int[Offers.Length];
                 Array.Fill(most, int.MaxValue);
                 most[product] = (int)cheapest.Bought[product] - 1;
                 var without = PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _, most);

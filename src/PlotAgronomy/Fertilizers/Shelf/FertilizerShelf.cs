@@ -11,23 +11,23 @@ public sealed partial class FertilizerShelf
     /// <summary>Linear programs the search may solve before it answers with the best plan so far and its proven gap.</summary>
     public const int DefaultSearchLimit = PackageSearch.DefaultNodeLimit;
 
-    private FertilizerShelf(ImmutableArray<FertilizerProduct> products) => Products = products;
+    private FertilizerShelf(ImmutableArray<Offer<FertilizerProduct>> offers) => Offers = offers;
 
-    /// <summary>Gets the products, in the order of their names.</summary>
-    public ImmutableArray<FertilizerProduct> Products { get; }
+    /// <summary>Gets the offers, in the order of the names of their products.</summary>
+    public ImmutableArray<Offer<FertilizerProduct>> Offers { get; }
 
     /// <summary>Puts products on a shelf.</summary>
-    /// <param name="products">Products; at least one.</param>
+    /// <param name="offers">Products on offer; at least one.</param>
     /// <returns>The shelf.</returns>
     /// <exception cref="ArgumentException">No product.</exception>
-    public static FertilizerShelf FromProducts(params IReadOnlyList<FertilizerProduct> products) =>
+    public static FertilizerShelf FromOffers(params IReadOnlyList<Offer<FertilizerProduct>> offers) =>
         new([
             .. Guard
-                .NotEmpty(products)
-                .OrderBy(p => p.Name, StringComparer.Ordinal)
-                .ThenBy(p => p.Analysis.ToString(), StringComparer.Ordinal)
-                .ThenBy(p => p.PackagePounds)
-                .ThenBy(p => p.Price),
+                .NotEmpty(offers)
+                .OrderBy(o => o.Item.Name, StringComparer.Ordinal)
+                .ThenBy(o => o.Item.Analysis.ToString(), StringComparer.Ordinal)
+                .ThenBy(o => o.Package.Pounds)
+                .ThenBy(o => o.Price),
         ]);
 
     /// <summary>The cheapest set that meets every need and passes no cap.</summary>
@@ -63,10 +63,17 @@ public sealed partial class FertilizerShelf
     private ShelfProblem Problem(PlotNeed need, Area area, PurchaseForm form, FieldConditions? field, int searchLimit)
     {
         ArgumentNullException.ThrowIfNull(need);
-        double acres = area.Acres;
-        Guard.Above(acres, 0, "ac", nameof(area));
+        Guard.Positive(area);
         Guard.Defined(form);
         Guard.AtLeast(searchLimit, 1, "linear programs");
-        return ShelfProblem.Of(Products, need, area, field?.SeedRowLimit);
+        if (form != PurchaseForm.WeighExact && Offers.FirstOrDefault(o => !o.Package.IsWhole) is { } loose)
+        {
+            throw new ArgumentException(
+                $"{loose.Item} is sold loose: only what is weighed exactly can be counted.",
+                nameof(form)
+            );
+        }
+
+        return ShelfProblem.Of(Offers, need, area, field?.SeedRowLimit);
     }
 }

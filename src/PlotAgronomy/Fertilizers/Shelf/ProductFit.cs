@@ -40,7 +40,15 @@ public sealed class ProductFit
             throw new ArgumentException("No nutrient is needed.", nameof(need));
         }
 
-        return [.. FertilizerShelf.FromProducts(products).Products.Select(p => Of(p, need, needed)).OrderBy(f => f.Miss)];
+        return
+        [
+            .. Guard
+                .NotEmpty(products)
+                .OrderBy(p => p.Name, StringComparer.Ordinal)
+                .ThenBy(p => p.Analysis.ToString(), StringComparer.Ordinal)
+                .Select(p => Of(p, need, needed))
+                .OrderBy(f => f.Miss),
+        ];
     }
 
     private static ProductFit Of(FertilizerProduct product, PlotNeed need, List<NutrientTarget> needed)

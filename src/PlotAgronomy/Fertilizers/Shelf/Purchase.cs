@@ -114,7 +114,7 @@ public sealed class Purchase : IWorkedResult
                             + $"({Amounts.Print(line.Rate, decimals: 2)}), {Amounts.Print(line.Leftover, decimals: 2)} left",
                         ("product", line.Product.ToString()),
                         ("packages", Amounts.Print(line.Packages, 4)),
-                        ("price", line.Product.Price.ToString(CultureInfo.InvariantCulture))
+                        ("price", line.Offer.Price.ToString(CultureInfo.InvariantCulture))
                     )
             );
         }

@@ -66,28 +66,28 @@ internal static class PurchaseBuilder
     private static ImmutableArray<PurchaseLine> Lines(ShelfProblem shelf, Area area, PurchaseForm form, SolvedPackages solved)
     {
         var lines = ImmutableArray.CreateBuilder<PurchaseLine>();
-        for (int i = 0; i < shelf.Products.Length; i++)
+        for (int i = 0; i < shelf.Offers.Length; i++)
         {
             if (solved.Bought[i] <= 0)
             {
                 continue;
             }
 
-            var product = shelf.Products[i];
-            double packagePounds = product.PackagePounds;
+            var offer = shelf.Offers[i];
+            double packagePounds = offer.Package.Pounds;
             double spread = solved.Spread[i] * packagePounds,
                 bought = solved.Bought[i] * packagePounds;
             lines.Add(
                 new PurchaseLine
                 {
-                    Product = product,
+                    Offer = offer,
                     Packages = solved.Bought[i],
                     Spread = Mass.FromPounds(spread),
                     Rate = ApplicationRate.FromMassAndArea(Mass.FromPounds(spread), area),
                     Leftover = Mass.FromPounds(Math.Max(0, bought - spread)),
                     Cost = FertilizerMath.Price(
                         form == PurchaseForm.WeighExact ? (decimal)solved.Bought[i] : (int)solved.Bought[i],
-                        product.Price
+                        offer.Price
                     ),
                 }
             );
@@ -151,8 +151,8 @@ internal static class PurchaseBuilder
     private static SolvedPackages Nothing(ShelfProblem shelf) =>
         new()
         {
-            Bought = new double[shelf.Products.Length],
-            Spread = new double[shelf.Products.Length],
+            Bought = new double[shelf.Offers.Length],
+            Spread = new double[shelf.Offers.Length],
             Cost = 0,
             LowerBound = 0,
             IsProven = false,

@@ -5,8 +5,11 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>One product of a plan: what to buy, what to spread, what is left.</summary>
 public sealed class PurchaseLine
 {
+    /// <summary>Gets the offer.</summary>
+    public required Offer<FertilizerProduct> Offer { get; init; }
+
     /// <summary>Gets the product.</summary>
-    public required FertilizerProduct Product { get; init; }
+    public FertilizerProduct Product => Offer.Item;
 
     /// <summary>Gets the packages to pay for; whole unless everything is weighed.</summary>
     public required double Packages { get; init; }
@@ -29,7 +32,7 @@ public sealed class PurchaseLine
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>2 x 50 lb potash (0-0-60), spread 90 lb, 10 lb left</c>.</returns>
     public override string ToString() =>
-        $"{Amounts.Print(Packages, 2)} x {Amounts.Print(Product.Package, decimals: 1)} {Product}, spread "
+        $"{Amounts.Print(Packages, 2)} x {Amounts.Print(Offer.Package.Weight, decimals: 1)} {Product}, spread "
         + $"{Amounts.Print(Spread, decimals: 1)}, {Amounts.Print(Leftover, decimals: 1)} left";
 
     private static Volume VolumeOf(Mass mass, Density density)

@@ -10,14 +10,14 @@ internal sealed class ShelfProblem
     private const int SeedRows = 2;
 
     private ShelfProblem(
-        ImmutableArray<FertilizerProduct> products,
+        ImmutableArray<Offer<FertilizerProduct>> offers,
         ImmutableArray<NutrientTarget> targets,
         double acres,
         PackageProblem packages,
         double[] load
-    ) => (Products, Targets, Acres, Packages, Load) = (products, targets, acres, packages, load);
+    ) => (Offers, Targets, Acres, Packages, Load) = (offers, targets, acres, packages, load);
 
-    internal ImmutableArray<FertilizerProduct> Products { get; }
+    internal ImmutableArray<Offer<FertilizerProduct>> Offers { get; }
 
     internal ImmutableArray<NutrientTarget> Targets { get; }
 
@@ -32,7 +32,7 @@ internal sealed class ShelfProblem
     internal bool IsSeedRow(int row) => row >= Targets.Length;
 
     internal static ShelfProblem Of(
-        ImmutableArray<FertilizerProduct> products,
+        ImmutableArray<Offer<FertilizerProduct>> offers,
         PlotNeed need,
         Area area,
         SeedPlacedLimit? seedRow
@@ -40,19 +40,19 @@ internal sealed class ShelfProblem
     {
         double acres = area.Acres;
         var targets = need.Targets;
-        var packages = new PackageProblem(targets.Length + (seedRow is null ? 0 : SeedRows), products.Length);
-        var load = new double[products.Length];
+        var packages = new PackageProblem(targets.Length + (seedRow is null ? 0 : SeedRows), offers.Length);
+        var load = new double[offers.Length];
         for (int row = 0; row < targets.Length; row++)
         {
             packages.Need[row] = targets[row].AtLeast.PoundsPerAcre * acres;
             packages.Cap[row] = targets[row].AtMost is { } most ? most.PoundsPerAcre * acres : double.PositiveInfinity;
         }
 
-        for (int column = 0; column < products.Length; column++)
+        for (int column = 0; column < offers.Length; column++)
         {
-            var product = products[column];
-            double packagePounds = product.PackagePounds;
-            packages.Price[column] = (double)product.Price;
+            var product = offers[column].Item;
+            double packagePounds = offers[column].Package.Pounds;
+            packages.Price[column] = (double)offers[column].Price;
             load[column] = PackageSolver.Load(
                 packagePounds * FertilizerMaterial.PrimarySum(product.Analysis) / 100,
                 packagePounds
@@ -65,19 +65,19 @@ internal sealed class ShelfProblem
 
         if (seedRow is not null)
         {
-            CapSeedRow(packages, products, targets.Length, seedRow, acres);
+            CapSeedRow(packages, offers, targets.Length, seedRow, acres);
         }
 
-        return new ShelfProblem(products, targets, acres, packages, load);
+        return new ShelfProblem(offers, targets, acres, packages, load);
     }
 
     /// <summary>The same need and plot with one more product.</summary>
-    internal ShelfProblem Adding(FertilizerProduct product, PlotNeed need, Area area, SeedPlacedLimit? seedRow) =>
-        Of([.. Products, product], need, area, seedRow);
+    internal ShelfProblem Adding(Offer<FertilizerProduct> offer, PlotNeed need, Area area, SeedPlacedLimit? seedRow) =>
+        Of([.. Offers, offer], need, area, seedRow);
 
     private static void CapSeedRow(
         PackageProblem packages,
-        ImmutableArray<FertilizerProduct> products,
+        ImmutableArray<Offer<FertilizerProduct>> offers,
         int firstRow,
         SeedPlacedLimit seedRow,
         double acres
@@ -91,14 +91,16 @@ internal sealed class ShelfProblem
                 nameof(seedRow)
             );
         packages.Cap[firstRow + 1] = 0;
-        for (int column = 0; column < products.Length; column++)
+        for (int column = 0; column < offers.Length; column++)
         {
-            double packagePounds = products[column].PackagePounds;
+            double packagePounds = offers[column].Package.Pounds;
             packages[firstRow, column] = FertilizerMath.NutrientIn(
                 packagePounds,
-                seedRow.CountedPercent(products[column].Counted)
+                seedRow.CountedPercent(offers[column].Item.Counted)
             );
-            packages[firstRow + 1, column] = SeedPlacedLimit.IsBarredFromTheRow(products[column].Substance) ? packagePounds : 0;
+            packages[firstRow + 1, column] = SeedPlacedLimit.IsBarredFromTheRow(offers[column].Item.Substance)
+                ? packagePounds
+                : 0;
         }
     }
 }

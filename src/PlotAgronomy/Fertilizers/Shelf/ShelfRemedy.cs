@@ -16,7 +16,7 @@ internal static class ShelfRemedy
         int searchLimit
     )
     {
-        double smallestPackage = shelf.Products.Min(p => p.PackagePounds);
+        double smallestPackage = shelf.Offers.Min(o => o.Package.Pounds);
         FertilizerMaterial? best = null;
         double leastPounds = double.PositiveInfinity;
         foreach (var material in FertilizerCatalog.All.Where(CanLieOnAShelf))
@@ -38,7 +38,7 @@ internal static class ShelfRemedy
     /// <summary>Least packages of the last product in any plan that weighs everything; infinite when none fits.</summary>
     private static double LeastPounds(ShelfProblem shelf)
     {
-        var onlyTheLast = new double[shelf.Products.Length];
+        var onlyTheLast = new double[shelf.Offers.Length];
         onlyTheLast[^1] = 1;
         var simplex = new DualSimplex(shelf.Packages.With(price: onlyTheLast).AsLinearProgram());
         return simplex.Solve() == SimplexOutcome.Optimal ? simplex.Objective() : double.PositiveInfinity;

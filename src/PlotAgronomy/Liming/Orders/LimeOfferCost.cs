@@ -3,15 +3,16 @@ namespace PlotAgronomy.Liming;
 /// <summary>What one offer costs for a need.</summary>
 public sealed class LimeOfferCost
 {
-    internal LimeOfferCost(LimeOrderRequest request, LimeOffer offer)
+    internal LimeOfferCost(LimeOrderRequest request, Offer<LimingMaterial> offer)
     {
         Offer = offer;
+        var material = offer.Item;
         var basis = request.Rate.Basis.Figure;
-        Figure = basis is not null && offer.Material.Neutralizes ? offer.Material.FindFigure(basis.Index) : null;
+        Figure = basis is not null && material.Neutralizes ? material.FindFigure(basis.Index) : null;
         WhyNot =
-            !offer.Material.Neutralizes ? "it neutralizes nothing"
+            !material.Neutralizes ? "it neutralizes nothing"
             : basis is null || Figure is { Value: > 0 } ? null
-            : offer.Material.TryFigureIn(basis.Index, out _, out string problem) ? "it has no effect in this index"
+            : material.TryFigureIn(basis.Index, out _, out string problem) ? "it has no effect in this index"
             : problem;
         if (WhyNot is not null)
         {
@@ -23,7 +24,7 @@ public sealed class LimeOfferCost
     }
 
     /// <summary>Gets the offer.</summary>
-    public LimeOffer Offer { get; }
+    public Offer<LimingMaterial> Offer { get; }
 
     /// <summary>Gets the material's figure in the index of the rate; null when it is not known or the basis has none.</summary>
     public LimeFigure? Figure { get; }

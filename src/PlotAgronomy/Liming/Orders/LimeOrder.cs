@@ -181,9 +181,7 @@ public sealed class LimeOrder : IWorkedResult
 
         if (Bags is { } bags)
         {
-            yield return LimingFormulas
-                .All["lime-in-whole-bags"]
-                .Line($"{Amounts.Print(bags, 0)} bags of {Amounts.Print(Request.Bag!.Value, "lb", 1)}");
+            yield return LimingFormulas.All["lime-in-whole-bags"].Line($"{Amounts.Print(bags, 0)} bags of {Request.Package}");
         }
     }
 

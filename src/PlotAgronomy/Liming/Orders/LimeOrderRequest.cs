@@ -50,21 +50,20 @@ public sealed class LimeOrderRequest
     /// <summary>Gets the day of the first dressing, or null.</summary>
     public DateOnly? FirstDressingOn { get; init; }
 
-    /// <summary>Gets the mass of a bag; null for lime bought in bulk.</summary>
-    public Mass? Bag { get; init; }
+    /// <summary>Gets how the material is packed.</summary>
+    /// <value>In bulk unless stated.</value>
+    public Package Package { get; init; } = Package.BulkByTheTon;
 
-    /// <summary>Gets the price of a bag in the one currency of the plan; at least 0.</summary>
-    public decimal? PricePerBag { get; init; }
-
-    /// <summary>Gets the price of a ton in bulk in the one currency of the plan; at least 0.</summary>
-    public decimal? PricePerTon { get; init; }
+    /// <summary>Gets the price of a package, of a ton in bulk, in the one currency of the plan; at least 0; null when it is not
+    /// known.</summary>
+    public decimal? Price { get; init; }
 
     /// <summary>The same question for a material on offer, with its bag and price.</summary>
-    internal LimeOrderRequest ForOffer(LimeOffer offer) =>
+    internal LimeOrderRequest ForOffer(Offer<LimingMaterial> offer) =>
         new()
         {
             Rate = Rate,
-            Material = offer.Material,
+            Material = offer.Item,
             Area = Area,
             Placement = Placement,
             WorkedDepth = WorkedDepth,
@@ -77,8 +76,7 @@ public sealed class LimeOrderRequest
             MostAtOnce = MostAtOnce,
             MonthsBetween = MonthsBetween,
             FirstDressingOn = FirstDressingOn,
-            Bag = offer.Bag,
-            PricePerBag = offer.Bag is null ? null : offer.Price,
-            PricePerTon = offer.Bag is null ? offer.Price : null,
+            Package = offer.Package,
+            Price = offer.Price,
         };
 }

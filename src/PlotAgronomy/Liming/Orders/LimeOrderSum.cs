@@ -31,8 +31,7 @@ internal sealed class LimeOrderSum
             : LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, AppliedPounds);
         split = new LimeSplit(request, rule, acres, ProductPounds);
         Dressings = split.Dressings;
-        double? bagPounds = request.Bag?.Pounds;
-        Bags = bagPounds is { } bag ? WholePackages.RoundUp(ProductPounds / bag) : null;
+        Bags = request.Package.IsWhole ? WholePackages.RoundUp(ProductPounds / request.Package.Pounds) : null;
     }
 
     internal LimeOrderRequest Request => request;
@@ -53,9 +52,7 @@ internal sealed class LimeOrderSum
     internal int? Bags { get; }
 
     internal decimal? Cost =>
-        request.PricePerBag is { } perBag ? perBag * Bags!.Value
-        : request.PricePerTon is { } perTon ? perTon * (decimal)(ProductPounds / ExactUnits.PoundsPerShortTon)
-        : null;
+        request.Price is { } price ? price * (Bags ?? (decimal)(ProductPounds / request.Package.Pounds)) : null;
 
     internal Mass? Magnesium => request.Material.MagnesiumIn(Mass.FromPounds(ProductPounds));
 

@@ -102,7 +102,6 @@ internal readonly struct LimeSplit
 
     private LimeDressing Dressing(int number, double mass)
     {
-        double? bagPounds = request.Bag?.Pounds;
         return new LimeDressing
         {
             Number = number,
@@ -110,7 +109,7 @@ internal readonly struct LimeSplit
             On = request.FirstDressingOn?.AddMonths((number - 1) * months),
             Rate = ApplicationRate.FromPoundsPerAcre(mass / acres),
             Mass = Mass.FromPounds(mass),
-            Bags = bagPounds is { } bag ? WholePackages.RoundUp(mass / bag) : null,
+            Bags = request.Package.IsWhole ? WholePackages.RoundUp(mass / request.Package.Pounds) : null,
         };
     }
 }

@@ -36,8 +36,8 @@ public sealed class LimingMaterialComparison : IWorkedResult
                 .SelectMany(c => c.Order?.Findings ?? [])
                 .Concat(
                     Costs
-                        .Where(c => !c.Offer.Material.Neutralizes)
-                        .Select(c => FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", c.Offer.Material.Name)))
+                        .Where(c => !c.Offer.Item.Neutralizes)
+                        .Select(c => FindingCatalog.Create(LimingCodes.NoNeutralizingValue, ("material", c.Offer.Item.Name)))
                 )
         );
 
@@ -51,14 +51,14 @@ public sealed class LimingMaterialComparison : IWorkedResult
     /// <returns>The comparison.</returns>
     /// <exception cref="ArgumentException">No offers, or an area that is not above 0.</exception>
     /// <remarks>cost per effective ton = price per pound x 2000 / (figure / whole of the index).</remarks>
-    public static LimingMaterialComparison For(LimeRate rate, Area area, IReadOnlyList<LimeOffer> offers)
+    public static LimingMaterialComparison For(LimeRate rate, Area area, IReadOnlyList<Offer<LimingMaterial>> offers)
     {
         ArgumentNullException.ThrowIfNull(rate);
         return For(
             new LimeOrderRequest
             {
                 Rate = rate,
-                Material = Guard.NotEmpty(offers)[0].Material,
+                Material = Guard.NotEmpty(offers)[0].Item,
                 Area = area,
             },
             offers
@@ -71,7 +71,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
     /// <param name="offers">Offers; at least one.</param>
     /// <returns>The comparison.</returns>
     /// <exception cref="ArgumentException">No offers, or a value of the request outside its range.</exception>
-    public static LimingMaterialComparison For(LimeOrderRequest request, IReadOnlyList<LimeOffer> offers)
+    public static LimingMaterialComparison For(LimeOrderRequest request, IReadOnlyList<Offer<LimingMaterial>> offers)
     {
         LimeOrderChecks.Check(request);
         var costs = Guard.NotEmpty(offers).Select(o => new LimeOfferCost(request, o)).ToList();
@@ -89,7 +89,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
 
     private static WorkedLine LineOf(LimeOfferCost cost)
     {
-        string material = cost.Offer.Material.Name;
+        string material = cost.Offer.Item.Name;
         if (cost.Order is not { Cost: { } price } order)
         {
             return LimingFormulas.All["lime-no-rate"].Line($"cannot be judged: {cost.WhyNot}", ("what", material));

@@ -1,3 +1,4 @@
+using System.Numerics;
 using PlotAgronomy.Seeds;
 using UnitsNet;
 
@@ -14,11 +15,8 @@ internal static class Value
 
     internal static PlanValue<bool> Flag { get; } = new PlanFlag();
 
-    internal static PlanValue<decimal> Price { get; } = new PlanNumber<decimal>(0, 1_000_000);
-
-    internal static PlanValue<double> Number(double min, double max) => new PlanNumber<double>(min, max);
-
-    internal static PlanValue<int> Whole(int min, int max) => new PlanNumber<int>(min, max);
+    internal static PlanValue<T> Number<T>(T min, T max)
+        where T : struct, INumber<T> => new PlanNumber<T>(min, max);
 
     internal static PlanValue<string> Text(string example = "") => new PlanText<string>(example, AsItIs, t => t);
 

@@ -36,7 +36,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             k => k.AsRate ? k.Plan.SowingMethod : null
         );
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
-        var lot = Optional("lot", Text("A-1"), Marked, k => k.IsCheapest ? null : k.Planned.Offer.Lot.Label);
+        var lot = Optional("lot", Text("A-1"), Marked, k => k.IsCheapest ? null : k.Planned.Offer.Item.Label);
         const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
         var yield = Optional("yield", Yield(), CarriedOff, k => k.Planned.Yield);
 
@@ -64,7 +64,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                     ? PureLiveSeedRate.FromRate(at.Get(rate), at.Get(rateFor))
                     : PureLiveSeed.Delivered(
                         BulkSeedRate.FromRate(at.Get(rate), at.Get(rateFor)),
-                        offer.Lot.Analysis,
+                        offer.Item.Analysis,
                         ViabilityRule.For(grown)
                     );
             return new()
@@ -84,7 +84,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     private static PlanShape<CropYield> Yield()
     {
         var shape = new PlanShape<CropYield>("yield", "What is expected to be carried off an acre.");
-        var value = shape.Required("value", Number(0, 1000), "Yield.", y => y.PerAcre);
+        var value = shape.Required("value", Number(0.0, 1000), "Yield.", y => y.PerAcre);
         var unit = shape.Required("unit", Choice(NutrientWords.YieldsPerAcre), "Unit.", y => y.Unit);
         shape.ReadAs(at =>
             at.Get(unit) == YieldUnit.Ton
@@ -95,7 +95,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     }
 
     /// <summary>The lot that is named, else the cheapest; the lots of the kind when it was chosen among them.</summary>
-    private static (SeedOffer Offer, SeedChoice? Choice) OfferOf(
+    private static (Offer<SeedLot> Offer, SeedChoice? Choice) OfferOf(
         CropKind kind,
         PlanPart at,
         PlanField<CropKind> ofKind,
@@ -107,17 +107,17 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
         bool everyLotWasRead = materials.IsWhole(WholePlan.Shape.SeedLots);
         if (at.Find(lot) is { } mark)
         {
-            var ofTheKind = offers.Where(o => o.Lot.Kind.Id == kind.Id).ToList();
-            var marked = ofTheKind.Where(o => o.Lot.Label == mark).ToList();
-            string marks = string.Join(", ", ofTheKind.Select(o => o.Lot.Label));
+            var ofTheKind = offers.Where(o => o.Item.Kind.Id == kind.Id).ToList();
+            var marked = ofTheKind.Where(o => o.Item.Label == mark).ToList();
+            string marks = string.Join(", ", ofTheKind.Select(o => o.Item.Label));
             return marked.Count == 1 ? (marked[0], null)
                 : everyLotWasRead
                     ? throw at.Report(lot, $"expected the mark of one lot of {kind.CommonName} ({marks}), found '{mark}'")
                 : throw PlanPart.Unread();
         }
 
-        var choice = SeedShelf.FromLots([.. offers.Select(o => o.Lot)]).Cheapest(kind);
-        return offers.FirstOrDefault(o => o.Lot == choice.Lot) is { } offer ? (offer, choice)
+        var choice = SeedShelf.FromOffers(offers).Cheapest(kind);
+        return choice.Offer is { } offer ? (offer, choice)
             : everyLotWasRead ? throw at.Report(ofKind, $"no seed lot of {kind.CommonName} is on offer")
             : throw PlanPart.Unread();
     }
@@ -128,7 +128,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     internal sealed record KindOfPlan(PlannedKind Planned, PlotPlan Plan, bool AsRate)
     {
         internal bool IsCheapest =>
-            SeedShelf.FromLots([.. GrowingShape.Lots(Plan).Select(o => o.Lot)]).Cheapest(Planned.Kind).Lot == Planned.Offer.Lot;
+            SeedShelf.FromOffers(GrowingShape.Lots(Plan)).Cheapest(Planned.Kind).Offer == Planned.Offer;
 
         /// <summary>The rate whose share reads back as this one.</summary>
         internal ApplicationRate LivingRate

@@ -5,7 +5,7 @@ using static PlotAgronomy.PlanFiles.Value;
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>A fertilizer on offer.</summary>
-internal sealed class FertilizerShape : PlanShape<FertilizerProduct>
+internal sealed class FertilizerShape : OfferShape<FertilizerProduct>
 {
     /// <summary>Nutrients that have a field of their own.</summary>
     private readonly List<(PlantNutrient Nutrient, PlanField<double> Field, PlanAmount<double> Value)> extras = [];
@@ -13,21 +13,20 @@ internal sealed class FertilizerShape : PlanShape<FertilizerProduct>
     internal FertilizerShape()
         : base("fertilizer", "A fertilizer on offer.")
     {
-        var name = Required("name", Text("complete 19-19-19"), "Name.", p => p.Name);
+        var name = Required("name", Text("complete 19-19-19"), "Name.", o => o.Item.Name);
         var grade = Text<FertilizerAnalysis>("19-19-19", FertilizerAnalysis.TryRead, Grade);
-        var analysis = Required("analysis", grade, "Guaranteed N-P2O5-K2O in percent.", p => p.Analysis);
+        var analysis = Required("analysis", grade, "Guaranteed N-P2O5-K2O in percent.", o => o.Item.Analysis);
         var substance = Optional(
             "substance",
             Choice(FertilizerWords.Substances),
             "What a straight material is made of; a mixture when left out.",
-            p => p.Substance == FertilizerCatalog.SubstanceOf(p.Analysis) ? null : p.Substance
+            o => o.Item.Substance == FertilizerCatalog.SubstanceOf(o.Item.Analysis) ? null : o.Item.Substance
         );
         Extra("sulfur", "4 %", "Guaranteed S.", PlantNutrient.Sulfur);
         Extra("magnesium", "11 %", "Guaranteed Mg.", PlantNutrient.Magnesium);
         Extra("boron", "0.5 %", "Guaranteed B.", PlantNutrient.Boron);
-        var package = Required("package", Mass("50 lb"), "Package size.", p => p.Package);
-        var price = Required("price", Price, "Price of one package in the plan's currency.", p => p.Price);
-        Unsaid("a liquid sold by volume", p => p.LiquidDensity is not null);
+        Packed("50 lb");
+        Unsaid("the density of a liquid", o => o.Item.LiquidDensity is not null);
 
         ReadAs(at =>
         {
@@ -40,10 +39,7 @@ internal sealed class FertilizerShape : PlanShape<FertilizerProduct>
                 }
             }
 
-            return at.Try(
-                name,
-                () => FertilizerProduct.Create(at.Get(name), whole, at.Get(package), at.Get(price), at.Maybe(substance))
-            );
+            return InBags(at, at.Try(name, () => FertilizerProduct.Create(at.Get(name), whole, at.Maybe(substance))));
         });
     }
 
@@ -54,7 +50,7 @@ internal sealed class FertilizerShape : PlanShape<FertilizerProduct>
             name,
             value,
             meaning,
-            p => HasOwnField(p.Analysis, nutrient) ? p.Analysis.Percent(nutrient) : null
+            o => HasOwnField(o.Item.Analysis, nutrient) ? o.Item.Analysis.Percent(nutrient) : null
         );
         extras.Add((nutrient, field, value));
     }

@@ -51,7 +51,7 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
     internal static GrowingShape Shape { get; } = new();
 
     /// <summary>Every lot of seed on offer; one that is sown is, even where the plan does not list it.</summary>
-    internal static ImmutableArray<SeedOffer> Lots(PlotPlan plan) =>
+    internal static ImmutableArray<Offer<SeedLot>> Lots(PlotPlan plan) =>
         [.. plan.SeedOffers, .. plan.Kinds.Select(k => k.Offer).Where(o => !plan.SeedOffers.Contains(o))];
 
     private static ImmutableArray<BlendKindShape.KindOfPlan> ToWrite(PlotPlan plan) =>

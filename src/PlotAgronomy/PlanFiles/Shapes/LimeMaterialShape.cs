@@ -4,34 +4,32 @@ using static PlotAgronomy.PlanFiles.Value;
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>A liming material on offer.</summary>
-internal sealed class LimeMaterialShape : PlanShape<LimeOffer>
+internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
 {
     internal LimeMaterialShape()
         : base("limeMaterial", "A liming material on offer.")
     {
-        var name = Required("name", Text("ground dolomite"), "Name.", o => o.Material.Name);
-        var form = Required("form", Choice(LimingWords.Forms), "Form.", o => o.Material.Form);
-        var cce = Required("cce", Number(0, 185), "Calcium carbonate equivalent, percent.", o => o.Material.CcePercent);
-        var moisture = Optional("moisture", Percent("3 %"), "Moisture.", o => Unless0(o.Material.Moisture));
-        var magnesium = Optional("magnesium", Percent("10 %"), "Magnesium, Mg.", o => o.Material.Magnesium);
-        var sieves = Optional("sieves", List(Sieve()), "Fineness.", o => o.Material.Sieves?.Passing);
+        var name = Required("name", Text("ground dolomite"), "Name.", o => o.Item.Name);
+        var form = Required("form", Choice(LimingWords.Forms), "Form.", o => o.Item.Form);
+        var cce = Required("cce", Number(0.0, 185), "Calcium carbonate equivalent, percent.", o => o.Item.CcePercent);
+        var moisture = Optional("moisture", Percent("3 %"), "Moisture.", o => Unless0(o.Item.Moisture));
+        var magnesium = Optional("magnesium", Percent("10 %"), "Magnesium, Mg.", o => o.Item.Magnesium);
+        var sieves = Optional("sieves", List(Sieve()), "Fineness.", o => o.Item.Sieves?.Passing);
         var figures = Optional(
             "labelFigures",
             List(Figure()),
             "Figures the label or the dealer states; they go before computed ones.",
-            o => [.. o.Material.StatedFigures.Where(f => f.PoundsEqualToOneTon is null)]
+            o => [.. o.Item.StatedFigures.Where(f => f.PoundsEqualToOneTon is null)]
         );
         var pounds = Optional(
             "poundsEqualToOneTon",
-            Number(500, 20000),
+            Number(500.0, 20000),
             "North Carolina labels only: pounds that equal one ton of standard lime.",
-            o => o.Material.StatedFigures.Select(f => f.PoundsEqualToOneTon).FirstOrDefault(p => p is not null)
+            o => o.Item.StatedFigures.Select(f => f.PoundsEqualToOneTon).FirstOrDefault(p => p is not null)
         );
-        var package = Required("package", Mass("40 lb"), "Package size.", o => o.Bag);
-        var price = Required("price", Price, "Price of one package in the plan's currency.", o => o.Price);
-        Unsaid("lime in bulk", o => o.Bag is null);
-        Unsaid("a material of unknown calcium carbonate equivalent", o => o.Material.CcePercent is null);
-        Unsaid("pure carbonate, which the others are measured by", o => o.Material.IsPureCarbonate);
+        Packed("40 lb");
+        Unsaid("a material of unknown calcium carbonate equivalent", o => o.Item.CcePercent is null);
+        Unsaid("pure carbonate, which the others are measured by", o => o.Item.IsPureCarbonate);
 
         ReadAs(at =>
         {
@@ -55,14 +53,14 @@ internal sealed class LimeMaterialShape : PlanShape<LimeOffer>
             }
 
             material = at.All(figures).Aggregate(material, (m, figure) => m.WithFigure(figure));
-            return at.Try(price, () => LimeOffer.InBags(material, at.Get(package), at.Get(price)));
+            return InBags(at, material);
         });
     }
 
     private static PlanShape<(int Mesh, Fraction Passing)> Sieve()
     {
         var shape = new PlanShape<(int Mesh, Fraction Passing)>("sieve", "One sieve of a fineness test.");
-        var mesh = shape.Required("mesh", Whole(2, 400), "US standard sieve.", s => s.Mesh);
+        var mesh = shape.Required("mesh", Number(2, 400), "US standard sieve.", s => s.Mesh);
         var passing = shape.Required("passing", Percent("60 %"), "Part of the material that passes it.", s => s.Passing);
         shape.ReadAs(at => (at.Get(mesh), at.Get(passing)));
         return shape;
@@ -74,7 +72,7 @@ internal sealed class LimeMaterialShape : PlanShape<LimeOffer>
         var indices = Choice(LimeIndex.Everything, i => i.Id);
         var index = shape.Required("index", indices, "Index it is stated in.", f => f.Index);
         const string Unit = "Figure: lb/ton for ENP, ECCE and ENM, percent for the others.";
-        var value = shape.Required("value", Number(0, 5000), Unit, f => f.Value);
+        var value = shape.Required("value", Number(0.0, 5000), Unit, f => f.Value);
         shape.ReadAs(at => at.Try(value, () => LimeFigure.FromValue(at.Get(index), at.Get(value))));
         return shape;
     }

@@ -46,7 +46,7 @@ internal sealed class PlotShape : PlanShape<Plot>
         var coverKind = standing.Optional("kind", Kind("winter rye"), ByName, p => p.CoverKind);
         var coverShare = standing.Optional(
             "shareOfFullStand",
-            Number(0, 1),
+            Number(0.0, 1),
             "How much of a full stand it still is, 0 to 1.",
             p => p.CoverShare == 0 ? null : p.CoverShare
         );

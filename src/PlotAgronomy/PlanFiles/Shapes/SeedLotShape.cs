@@ -4,32 +4,27 @@ using static PlotAgronomy.PlanFiles.Value;
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>A seed lot on offer.</summary>
-internal sealed class SeedLotShape : PlanShape<SeedOffer>
+internal sealed class SeedLotShape : OfferShape<SeedLot>
 {
     internal SeedLotShape()
         : base("seedLot", "A lot of seed on offer, as its tag says.")
     {
-        var kind = Required("kind", Kind("crimson clover"), "Kind on the tag.", o => o.Lot.Kind);
-        var mark = Optional("lot", Text("A-1"), "Lot mark.", o => o.Lot.Label == o.Lot.Kind.CommonName ? null : o.Lot.Label);
-        var pure = Required("pureSeed", Percent("98.5 %"), "Pure seed by weight.", o => o.Lot.Analysis.PureSeed);
-        var germination = Required("germination", Percent("85 %"), "Germination.", o => o.Lot.Analysis.Germination);
-        var hard = Optional("hardSeed", Percent("8 %"), "Hard seed.", o => Unless0(o.Lot.Analysis.HardSeed));
-        var dormant = Optional("dormantSeed", Percent("5 %"), "Dormant seed.", o => Unless0(o.Lot.Analysis.DormantSeed));
-        var coating = Optional("coating", Percent("34 %"), "Coating material by weight.", o => Unless0(o.Lot.Analysis.Coating));
+        var kind = Required("kind", Kind("crimson clover"), "Kind on the tag.", o => o.Item.Kind);
+        var mark = Optional("lot", Text("A-1"), "Lot mark.", o => o.Item.Label == o.Item.Kind.CommonName ? null : o.Item.Label);
+        var pure = Required("pureSeed", Percent("98.5 %"), "Pure seed by weight.", o => o.Item.Analysis.PureSeed);
+        var germination = Required("germination", Percent("85 %"), "Germination.", o => o.Item.Analysis.Germination);
+        var hard = Optional("hardSeed", Percent("8 %"), "Hard seed.", o => Unless0(o.Item.Analysis.HardSeed));
+        var dormant = Optional("dormantSeed", Percent("5 %"), "Dormant seed.", o => Unless0(o.Item.Analysis.DormantSeed));
+        var coating = Optional("coating", Percent("34 %"), "Coating material by weight.", o => Unless0(o.Item.Analysis.Coating));
         const string OnTag = "Whether the tag says the seed is treated.";
-        var treated = Optional("treated", Flag, OnTag, o => IfSet(o.Lot.IsTreated));
+        var treated = Optional("treated", Flag, OnTag, o => IfSet(o.Item.IsTreated));
         const string Inoculated = "Whether the tag says the seed was inoculated.";
-        var preinoculated = Optional("preinoculated", Flag, Inoculated, o => IfSet(o.Lot.IsPreinoculated));
+        var preinoculated = Optional("preinoculated", Flag, Inoculated, o => IfSet(o.Item.IsPreinoculated));
         const string Day = "Day, or first day of the month, of the germination test.";
-        var tested = Required("tested", Month, Day, o => o.Lot.TestMonth);
-        var package = Required("package", Mass("50 lb"), "Package size.", o => o.Package);
-        var price = Required("price", Price, "Price of one package in the plan's currency.", o => o.Price);
-        Unsaid("a seed count of the lot's own", o => o.Lot.OwnSeedCount is not null);
-        Unsaid("the number of seeds tested", o => o.Lot.Analysis.SeedsTested is not null);
-        Unsaid(
-            "a price of the lot that is not its package's",
-            o => o.Lot.PricePerPound != SeedLot.PriceOfAPound(o.Price, o.Package)
-        );
+        var tested = Required("tested", Month, Day, o => o.Item.TestMonth);
+        Packed("50 lb");
+        Unsaid("a seed count of the lot's own", o => o.Item.OwnSeedCount is not null);
+        Unsaid("the number of seeds tested", o => o.Item.Analysis.SeedsTested is not null);
 
         ReadAs(at =>
         {
@@ -52,16 +47,10 @@ internal sealed class SeedLotShape : PlanShape<SeedOffer>
                 TestMonth = at.Get(tested),
                 IsTreated = at.Find(treated),
                 IsPreinoculated = at.Find(preinoculated),
-                Package = at.Get(package),
-                PricePerPound = SeedLot.PriceOfAPound(at.Get(price), at.Get(package)),
             };
-            at.Try(germination, () => LotValue.For(lot));
-            return new()
-            {
-                Lot = lot,
-                Package = at.Get(package),
-                Price = at.Get(price),
-            };
+            var offer = InBags(at, lot);
+            at.Try(germination, () => LotValue.For(offer));
+            return offer;
         });
     }
 }

@@ -15,7 +15,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Sampled = Required("sampled", Date, "Day of sampling.", p => p.Report.SampledOn);
         var depth = Required("depth", Length("6 in"), "Depth of sampling.", p => p.Report.SampledDepth);
         var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.Report.SoilClass);
-        var inWater = Number(0, 14).As(WaterPh.FromValue, p => p.Value);
+        var inWater = Number(0.0, 14).As(WaterPh.FromValue, p => p.Value);
         var waterPh = Required("waterPh", inWater, "Soil pH in water.", p => p.Report.WaterPh);
         var buffer = Optional("buffer", Buffer(), "Buffer reading.", p => p.Report.BufferPhs.FirstOrDefault());
         var charge = Charge();
@@ -84,7 +84,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     {
         var shape = new PlanShape<BufferPh>("buffer", "A buffer reading; useless without the buffer's name.");
         var name = shape.Required("name", Choice(SoilWords.Buffers), "Buffer the laboratory used.", b => b.Buffer);
-        var ph = shape.Required("ph", Number(0, 14), "Buffer pH as printed.", b => b.Value);
+        var ph = shape.Required("ph", Number(0.0, 14), "Buffer pH as printed.", b => b.Value);
         shape.ReadAs(at => at.Try(ph, () => BufferPh.FromValue(at.Get(ph), at.Get(name))));
         return shape;
     }
@@ -92,7 +92,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     private static PlanShape<CationCharge> Charge()
     {
         var shape = new PlanShape<CationCharge>("charge", "A charge of the soil, by weight or by volume.");
-        var value = shape.Required("value", Number(0, 200), "Value as printed.", c => c.Milliequivalents);
+        var value = shape.Required("value", Number(0.0, 200), "Value as printed.", c => c.Milliequivalents);
         var unit = shape.Required("unit", Choice(SoilWords.ChargeBases), "Unit as printed.", c => c.Basis);
         shape.ReadAs(at => CationCharge.Of(at.Get(value), at.Get(unit)));
         return shape;

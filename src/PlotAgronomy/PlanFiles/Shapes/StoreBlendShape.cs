@@ -5,36 +5,33 @@ using static PlotAgronomy.PlanFiles.Value;
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>A store's ready blend.</summary>
-internal sealed class StoreBlendShape : PlanShape<StoreBag>
+internal sealed class StoreBlendShape : OfferShape<StoreBlend>
 {
     internal StoreBlendShape()
         : base("storeBlend", "A ready blend as a store sells it, as its tag says.")
     {
-        var name = Required("name", Text("fall plot blend"), "What to call it.", b => b.Label);
-        var package = Required("package", Mass("25 lb"), "Net weight of the bag.", b => b.NetWeight);
-        var price = Required("price", Price, "Price of one bag in the plan's currency.", b => b.Price);
-        var claimed = Required("claimedArea", Area("0.5 ac"), "Area the bag says it plants.", b => b.ClaimedArea);
-        var components = Required("components", List(TagKind(), fewest: 1), "Kinds named on the tag.", b => b.Tag.Components);
-        var otherCrop = Optional("otherCrop", Percent("0.8 %"), "Seed of other crops.", b => Unless0(b.Tag.OtherCrop));
-        var inert = Optional("inert", Percent("34.2 %"), "Inert matter, coating counted in.", b => Unless0(b.Tag.Inert));
-        var weed = Optional("weed", Percent("0.2 %"), "Weed seed.", b => Unless0(b.Tag.Weed));
+        var name = Required("name", Text("fall plot blend"), "What to call it.", b => b.Item.Label);
+        Packed("25 lb", "Net weight of the bag.", "Price of one bag in the plan's currency.");
+        var claimed = Required("claimedArea", Area("0.5 ac"), "Area the bag says it plants.", b => b.Item.ClaimedArea);
+        var components = Required("components", List(TagKind(), fewest: 1), "Kinds named on the tag.", b => b.Item.Tag.Components);
+        var otherCrop = Optional("otherCrop", Percent("0.8 %"), "Seed of other crops.", b => Unless0(b.Item.Tag.OtherCrop));
+        var inert = Optional("inert", Percent("34.2 %"), "Inert matter, coating counted in.", b => Unless0(b.Item.Tag.Inert));
+        var weed = Optional("weed", Percent("0.2 %"), "Weed seed.", b => Unless0(b.Item.Tag.Weed));
         const string OfAll = "Coating of the whole bag, inside the inert matter.";
-        var coating = Optional("coating", Percent("33 %"), OfAll, b => Unless0(b.Tag.Coating));
-        var treated = Optional("treated", Flag, "Whether the tag says the seed is treated.", b => IfSet(b.Tag.IsTreated));
+        var coating = Optional("coating", Percent("33 %"), OfAll, b => Unless0(b.Item.Tag.Coating));
+        var treated = Optional("treated", Flag, "Whether the tag says the seed is treated.", b => IfSet(b.Item.Tag.IsTreated));
         const string Day = "Day, or first day of the month, of the germination test of the bag.";
-        var tested = Required("tested", Month, Day, b => b.Tag.TestMonth);
-        Unsaid("noxious weeds on a tag", b => !b.Tag.Noxious.IsEmpty);
-        Unsaid("the lot number of a blend", b => b.Tag.LotNumber is not null);
-        Unsaid("a blend that was inoculated", b => b.Tag.IsPreinoculated);
-        Unsaid("a net weight on the tag that is not the bag's", b => b.Tag.NetWeight?.Pounds != b.NetWeight.Pounds);
+        var tested = Required("tested", Month, Day, b => b.Item.Tag.TestMonth);
+        Unsaid("noxious weeds on a tag", b => !b.Item.Tag.Noxious.IsEmpty);
+        Unsaid("the lot number of a blend", b => b.Item.Tag.LotNumber is not null);
+        Unsaid("a blend that was inoculated", b => b.Item.Tag.IsPreinoculated);
+        Unsaid("a net weight on the tag that is not the bag's", b => b.Item.Tag.NetWeight?.Pounds != b.Package.Pounds);
 
         ReadAs(at =>
         {
-            var bag = new StoreBag
+            var blend = new StoreBlend
             {
                 Label = at.Get(name),
-                NetWeight = at.Get(package),
-                Price = at.Get(price),
                 ClaimedArea = at.Get(claimed),
                 Tag = new SeedTag
                 {
@@ -43,11 +40,12 @@ internal sealed class StoreBlendShape : PlanShape<StoreBag>
                     Inert = at.Find(inert),
                     Weed = at.Find(weed),
                     Coating = at.Find(coating),
-                    NetWeight = at.Get(package),
+                    NetWeight = WeightOf(at),
                     TestMonth = at.Get(tested),
                     IsTreated = at.Find(treated),
                 },
             };
+            var bag = InBags(at, blend);
             var method = PlotPlan.SowingMethodOf(at.Plan.Get(WholePlan.Shape.Method));
             if (at.IsWhole(components))
             {

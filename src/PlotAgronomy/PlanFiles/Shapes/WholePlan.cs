@@ -106,5 +106,5 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
 
     internal PlanField<PlanPart> Materials { get; }
 
-    internal PlanField<System.Collections.Immutable.ImmutableArray<SeedOffer>> SeedLots { get; }
+    internal PlanField<System.Collections.Immutable.ImmutableArray<Offer<SeedLot>>> SeedLots { get; }
 }

@@ -39,7 +39,7 @@ public sealed class LimeAnswer
     public LimingMaterialComparison? Offers { get; init; }
 
     /// <summary>Gets the cheapest offer that can be counted; null when no lime is needed or none can be counted.</summary>
-    public LimeOffer? Offer => Offers?.CheapestForPlot?.Offer;
+    public Offer<LimingMaterial>? Offer => Offers?.CheapestForPlot?.Offer;
 
     /// <summary>Gets what to buy and spread of the offer; null without one.</summary>
     public LimeOrder? Order => Offers?.CheapestForPlot?.Order;

@@ -16,11 +16,11 @@ internal static class LimeRemarks
         : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
         : "the lowest of the method's own, as no target of these kinds is known.";
 
-    internal static IEnumerable<Finding> Findings(PlotPlan plan, LimeRate? used, LimeOffer? offer)
+    internal static IEnumerable<Finding> Findings(PlotPlan plan, LimeRate? used, Offer<LimingMaterial>? offer)
     {
-        foreach (var useless in plan.LimeOffers.Where(o => !o.Material.Neutralizes))
+        foreach (var useless in plan.LimeOffers.Where(o => !o.Item.Neutralizes))
         {
-            yield return FindingCatalog.Create(LimingCodes.OfferNotLime, ("material", useless.Material.Name));
+            yield return FindingCatalog.Create(LimingCodes.OfferNotLime, ("material", useless.Item.Name));
         }
 
         if (used is null || used.OfBasis == ApplicationRate.Zero)

@@ -59,7 +59,7 @@ internal static class LimeSolver
                 new LimeOrderRequest
                 {
                     Rate = used,
-                    Material = plan.LimeOffers[0].Material,
+                    Material = plan.LimeOffers[0].Item,
                     Area = plan.Plot.Area,
                     Placement = Placement(plan),
                     WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
@@ -104,7 +104,7 @@ internal static class LimeSolver
                             ? Math.Min(1, order.Dressings[0].Mass.Pounds / order.Product.Pounds)
                             : Math.Min(1, range.FirstDressing.RatioTo(range.RuleHigh))
                     ),
-                    Material = bought.Offer.Material,
+                    Material = bought.Offer.Item,
                     Placement = Placement(plan),
                     LimedOn = limed,
                     PlantingOn = plan.PlantingDate,

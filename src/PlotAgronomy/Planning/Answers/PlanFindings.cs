@@ -68,8 +68,8 @@ internal static class PlanFindings
     {
         string name = sown.Planned.Kind.ShortName;
         return sown
-            .Bulk.Findings.Concat(sown.Planned.Offer.Lot.Cautions(method))
-            .Select(f => f.Subject == name ? f : f.About($"{name}, lot {sown.Planned.Offer.Lot.Label}"));
+            .Bulk.Findings.Concat(sown.Planned.Offer.Item.Cautions(method))
+            .Select(f => f.Subject == name ? f : f.About($"{name}, lot {sown.Planned.Offer.Item.Label}"));
     }
 
     /// <summary>Where the recommendation system itself remarks on the sampled depth, the general caution would only say it

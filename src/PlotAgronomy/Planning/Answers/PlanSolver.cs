@@ -46,7 +46,7 @@ public static class PlanSolver
 
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {
-        var lot = kind.Offer.Lot;
+        var lot = kind.Offer.Item;
         return BlendComponent.FromKind(kind.Kind, method) with
         {
             Purity = lot.Analysis.PureSeed,
@@ -59,7 +59,7 @@ public static class PlanSolver
     private static SownKind Sow(PlannedKind kind, Blend blend, Area area)
     {
         var part = blend.PartOf(kind.Kind);
-        var bulk = kind.Offer.Lot.BulkRate(part.LiveRate);
+        var bulk = kind.Offer.Item.BulkRate(part.LiveRate);
         var weight = bulk.Bulk.Over(area);
         return new SownKind(area)
         {
@@ -67,7 +67,7 @@ public static class PlanSolver
             Part = part,
             Bulk = bulk,
             Weight = weight,
-            Packages = WholePackages.RoundUp(weight.ToMass(), kind.Offer.Package),
+            Packages = kind.Offer.Package.CountFor(weight.ToMass()),
         };
     }
 

@@ -13,7 +13,7 @@ internal static class PurchaseSolver
         bool isNeeded = need.Targets.Any(t => t.AtLeast != ApplicationRate.Zero);
         var cheapest =
             isNeeded && !plan.FertilizerOffers.IsEmpty
-                ? FertilizerShelf.FromProducts(plan.FertilizerOffers).Cheapest(need, plan.Plot.Area, field: Field(plan))
+                ? FertilizerShelf.FromOffers(plan.FertilizerOffers).Cheapest(need, plan.Plot.Area, field: Field(plan))
                 : null;
         return new FertilizerAnswer
         {
@@ -31,7 +31,7 @@ internal static class PurchaseSolver
             return [];
         }
 
-        var shelf = FertilizerShelf.FromProducts(plan.FertilizerOffers);
+        var shelf = FertilizerShelf.FromOffers(plan.FertilizerOffers);
         var field = Field(plan);
         var others = ImmutableArray.CreateBuilder<OtherPurchase>();
         Add(RunnerUp.NextCheapest, shelf.NextCheapest(need, plan.Plot.Area, field: field));

@@ -25,10 +25,11 @@ public sealed class SownKind
     public required BulkSeedMass Weight { get; init; }
 
     /// <summary>Gets the whole packages to buy.</summary>
-    public required int Packages { get; init; }
+    public required int? Packages { get; init; }
 
     /// <summary>Gets the price of the packages, in the plan's currency.</summary>
-    public decimal Cost => Packages * Planned.Offer.Price;
+    public decimal Cost =>
+        Packages is { } packages ? Planned.Offer.CostOf(packages) : BlendMath.Cost(Planned.Offer.PricePerPound, Weight.Pounds);
 
     /// <summary>Lays out how the living rate and the weight come about; <see cref="Bulk"/> shows what lies between.</summary>
     /// <returns>The lines, in order.</returns>

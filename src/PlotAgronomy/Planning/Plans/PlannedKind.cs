@@ -19,9 +19,9 @@ public sealed record PlannedKind
     /// <summary>Gets the lots that were on offer, the one taken first; null when no other was considered.</summary>
     public SeedChoice? Choice { get; init; }
 
-    /// <summary>Gets the lot that is sown; of the same kind.</summary>
+    /// <summary>Gets the lot that is sown, as it is bought; of the same kind.</summary>
     /// <exception cref="ArgumentNullException">Null.</exception>
-    public required SeedOffer Offer
+    public required Offer<SeedLot> Offer
     {
         get;
         init => field = Guard.NotNull(value, nameof(Offer));
@@ -43,5 +43,5 @@ public sealed record PlannedKind
 
     /// <summary>The share and the lot.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Share}, lot {Offer.Lot.Label}";
+    public override string ToString() => $"{Share}, lot {Offer.Item.Label}";
 }

@@ -22,12 +22,7 @@ public sealed record PlannedSpreader
     public required Length Swath
     {
         get;
-        init
-        {
-            double feet = value.Feet;
-            Guard.Above(feet, 0, "ft", nameof(Swath));
-            field = value;
-        }
+        init => field = Guard.Positive(value, nameof(Swath));
     }
 
     /// <summary>Gets what the hopper holds, above 0; null when it is not known.</summary>
@@ -35,16 +30,7 @@ public sealed record PlannedSpreader
     public Volume? Hopper
     {
         get;
-        init
-        {
-            if (value is { } hopper)
-            {
-                double gallons = hopper.UsGallons;
-                Guard.Above(gallons, 0, "gal", nameof(Hopper));
-            }
-
-            field = value;
-        }
+        init => field = value is { } hopper ? Guard.Positive(hopper, nameof(Hopper)) : null;
     }
 
     /// <summary>Gets the weighed runs.</summary>

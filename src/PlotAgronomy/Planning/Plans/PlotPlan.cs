@@ -134,7 +134,7 @@ public sealed record PlotPlan
     /// <summary>Gets the liming materials on offer.</summary>
     /// <value>None unless stated.</value>
     /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
-    public ImmutableArray<LimeOffer> LimeOffers
+    public ImmutableArray<Offer<LimingMaterial>> LimeOffers
     {
         get;
         init => field = Guard.Listed(value, nameof(LimeOffers));
@@ -143,7 +143,7 @@ public sealed record PlotPlan
     /// <summary>Gets the fertilizers on offer.</summary>
     /// <value>None unless stated.</value>
     /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
-    public ImmutableArray<FertilizerProduct> FertilizerOffers
+    public ImmutableArray<Offer<FertilizerProduct>> FertilizerOffers
     {
         get;
         init => field = Guard.Listed(value, nameof(FertilizerOffers));
@@ -152,7 +152,7 @@ public sealed record PlotPlan
     /// <summary>Gets every lot of seed on offer, to be compared with those that are sown.</summary>
     /// <value>None unless stated.</value>
     /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
-    public ImmutableArray<SeedOffer> SeedOffers
+    public ImmutableArray<Offer<SeedLot>> SeedOffers
     {
         get;
         init => field = Guard.Listed(value, nameof(SeedOffers));
@@ -161,7 +161,7 @@ public sealed record PlotPlan
     /// <summary>Gets the store's ready blends on offer, to be compared with plain seed.</summary>
     /// <value>None unless stated.</value>
     /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
-    public ImmutableArray<StoreBag> StoreBlends
+    public ImmutableArray<Offer<StoreBlend>> StoreBlends
     {
         get;
         init => field = Guard.Listed(value, nameof(StoreBlends));
@@ -169,7 +169,7 @@ public sealed record PlotPlan
 
     /// <summary>Gets the kinds that are offered in more than one lot of seed, in the order of the offers.</summary>
     public ImmutableArray<CropKind> KindsInSeveralLots =>
-        [.. SeedOffers.GroupBy(o => o.Lot.Kind.Id).Where(g => g.Count() > 1).Select(g => g.First().Lot.Kind)];
+        [.. SeedOffers.GroupBy(o => o.Item.Kind.Id).Where(g => g.Count() > 1).Select(g => g.First().Item.Kind)];
 
     /// <summary>Gets the way of sowing that rates are looked up by.</summary>
     public SowingMethod SowingMethod => SowingMethodOf(Method);
@@ -202,10 +202,10 @@ public sealed record PlotPlan
     private static ImmutableArray<PlannedKind> Guarded(ImmutableArray<PlannedKind> kinds, string name)
     {
         Guard.NotEmpty(Guard.Listed(kinds, name), name);
-        if (kinds.FirstOrDefault(k => k.Offer.Lot.Kind.Id != k.Kind.Id) is { } mixed)
+        if (kinds.FirstOrDefault(k => k.Offer.Item.Kind.Id != k.Kind.Id) is { } mixed)
         {
             throw new ArgumentException(
-                $"{mixed.Kind.CommonName} cannot be taken from a lot of {mixed.Offer.Lot.Kind.CommonName}.",
+                $"{mixed.Kind.CommonName} cannot be taken from a lot of {mixed.Offer.Item.Kind.CommonName}.",
                 name
             );
         }

@@ -9,12 +9,12 @@ public sealed class LotValue
 {
     private const decimal Million = 1_000_000m;
 
-    private LotValue(SeedLot lot, decimal price, double living, double dead, double coating)
+    private LotValue(Offer<SeedLot> offer, double living, double dead, double coating)
     {
-        Lot = lot;
-        PricePerPound = price;
+        Offer = offer;
+        decimal price = PricePerPound = offer.PricePerPound;
         PricePerLivingPound = SeedMath.PricePerLivingPound(price, living);
-        PricePerMillionLiveSeeds = lot.SeedCount is { } count
+        PricePerMillionLiveSeeds = Lot.SeedCount is { } count
             ? PricePerLivingPound / (decimal)count.SeedsPerPound * Million
             : null;
         ForLivingSeed = price * (decimal)living;
@@ -22,8 +22,11 @@ public sealed class LotValue
         ForCoating = price * (decimal)coating;
     }
 
+    /// <summary>Gets the offer.</summary>
+    public Offer<SeedLot> Offer { get; }
+
     /// <summary>Gets the lot.</summary>
-    public SeedLot Lot { get; }
+    public SeedLot Lot => Offer.Item;
 
     /// <summary>Gets the price of a pound out of the bag.</summary>
     public decimal PricePerPound { get; }
@@ -51,23 +54,18 @@ public sealed class LotValue
         Lot.SeedCount?.Evidence.FindingFor($"the seed count of {Lot.Kind.ShortName}") is { } memory ? [memory] : [];
 
     /// <summary>Splits the price of a lot.</summary>
-    /// <param name="lot">Lot with a price.</param>
+    /// <param name="offer">Lot on offer.</param>
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
     /// <returns>The value.</returns>
-    /// <exception cref="ArgumentException">The lot has no price, or nothing in it counts as alive.</exception>
-    public static LotValue For(SeedLot lot, ViabilityRule? rule = null)
+    /// <exception cref="ArgumentException">Nothing in the lot counts as alive.</exception>
+    public static LotValue For(Offer<SeedLot> offer, ViabilityRule? rule = null)
     {
-        ArgumentNullException.ThrowIfNull(lot);
-        decimal price = Guard.AtLeast(
-            lot.PricePerPound ?? throw new ArgumentException($"The lot '{lot.Label}' has no price.", nameof(lot)),
-            0m,
-            "per lb",
-            nameof(lot)
-        );
+        ArgumentNullException.ThrowIfNull(offer);
+        var lot = offer.Item;
         double pure = lot.Analysis.PureSeed.Value;
         double living = lot.PureLiveSeedPart(rule).Value;
         return living > 0
-            ? new(lot, price, living, pure - living, Math.Min(lot.Analysis.Coating.Value, 1 - pure))
-            : throw new ArgumentException($"Nothing in the lot '{lot.Label}' counts as alive.", nameof(lot));
+            ? new(offer, living, pure - living, Math.Min(lot.Analysis.Coating.Value, 1 - pure))
+            : throw new ArgumentException($"Nothing in the lot '{lot.Label}' counts as alive.", nameof(offer));
     }
 }

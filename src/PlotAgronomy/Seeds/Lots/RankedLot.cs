@@ -8,6 +8,9 @@ public sealed class RankedLot
     /// <summary>Gets the place, from 1 for the cheapest; equal costs share a place.</summary>
     public required int Place { get; init; }
 
+    /// <summary>Gets the offer.</summary>
+    public Offer<SeedLot> Offer => Value.Offer;
+
     /// <summary>Gets the lot.</summary>
     public SeedLot Lot => Value.Lot;
 
@@ -41,8 +44,7 @@ public sealed class RankedLot
     /// <param name="area">Area; finite, at least 0.</param>
     /// <returns>Packages to buy; null when the lot is sold by weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public int? PackagesFor(Area area) =>
-        Lot.Package is { } package ? WholePackages.RoundUp(Seeding.Bulk.Over(area).ToMass(), package) : null;
+    public int? PackagesFor(Area area) => Offer.Package.CountFor(Seeding.Bulk.Over(area).ToMass());
 
     /// <summary>Cost of the seed that sows an area: of whole packages, or by weight when it is sold so.</summary>
     /// <param name="area">Area; finite, at least 0.</param>
@@ -50,8 +52,7 @@ public sealed class RankedLot
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public decimal CostFor(Area area)
     {
-        double packagePounds = Lot.Package?.Pounds ?? 0;
-        double pounds = PackagesFor(area) is { } packages ? packages * packagePounds : Seeding.Bulk.Over(area).Pounds;
+        double pounds = PackagesFor(area) is { } packages ? packages * Offer.Package.Pounds : Seeding.Bulk.Over(area).Pounds;
         return Value.PricePerPound * (decimal)pounds;
     }
 }

@@ -9,26 +9,29 @@ public sealed class SeedChoice : IWorkedResult
 {
     private readonly ViabilityRule rule;
 
-    internal SeedChoice(CropKind kind, ImmutableArray<SeedLot> lots, ViabilityRule rule)
+    internal SeedChoice(CropKind kind, ImmutableArray<Offer<SeedLot>> offers, ViabilityRule rule)
     {
         this.rule = rule;
         Kind = kind;
-        Uncounted = [.. lots.Where(l => WhyNot(l) is not null)];
-        Ranked = [.. lots.Where(l => WhyNot(l) is null).Select(l => LotValue.For(l, rule)).OrderBy(v => v.PricePerLivingPound)];
+        Uncounted = [.. offers.Where(o => WhyNot(o) is not null)];
+        Ranked = [.. offers.Where(o => WhyNot(o) is null).Select(o => LotValue.For(o, rule)).OrderBy(v => v.PricePerLivingPound)];
     }
 
     /// <summary>Gets the kind.</summary>
     public CropKind Kind { get; }
 
+    /// <summary>Gets the offer to take; null when none of the kind can be counted.</summary>
+    public Offer<SeedLot>? Offer => Ranked.IsEmpty ? null : Ranked[0].Offer;
+
     /// <summary>Gets the lot to buy; null when none of the kind can be counted.</summary>
-    public SeedLot? Lot => Ranked.IsEmpty ? null : Ranked[0].Lot;
+    public SeedLot? Lot => Offer?.Item;
 
     /// <summary>Gets what each lot is worth, the cheapest living pound first; the first is bought, the others are the
     /// runners-up.</summary>
     public ImmutableArray<LotValue> Ranked { get; }
 
-    /// <summary>Gets the lots of the kind that could not be counted (<see cref="WhyNot"/> says why).</summary>
-    public ImmutableArray<SeedLot> Uncounted { get; }
+    /// <summary>Gets the offers of the kind that could not be counted (<see cref="WhyNot"/> says why).</summary>
+    public ImmutableArray<Offer<SeedLot>> Uncounted { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => [];
@@ -38,15 +41,13 @@ public sealed class SeedChoice : IWorkedResult
 
     private static Formula Price => SeedFormulas.All["price-of-living-pound"];
 
-    /// <summary>Why a lot cannot be counted.</summary>
-    /// <param name="lot">Lot of the kind.</param>
+    /// <summary>Why an offer cannot be counted.</summary>
+    /// <param name="offer">Offer of the kind.</param>
     /// <returns>The reason; null when it can.</returns>
-    public string? WhyNot(SeedLot lot)
+    public string? WhyNot(Offer<SeedLot> offer)
     {
-        ArgumentNullException.ThrowIfNull(lot);
-        return lot.PricePerPound is null ? "it has no price"
-            : lot.PureLiveSeedPart(rule).Value <= 0 ? "nothing in it counts as alive"
-            : null;
+        ArgumentNullException.ThrowIfNull(offer);
+        return offer.Item.PureLiveSeedPart(rule).Value <= 0 ? "nothing in it counts as alive" : null;
     }
 
     /// <inheritdoc/>

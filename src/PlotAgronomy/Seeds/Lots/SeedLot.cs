@@ -1,27 +1,38 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
-using UnitsNet;
 
 namespace PlotAgronomy;
 
-/// <summary>One kind as it can be bought: its analysis, package and price.</summary>
-public sealed class SeedLot
+/// <summary>Seed of one kind as it lies in the bag: what its tag says.</summary>
+/// <remarks>It is only equal to itself; <c>lot with { ... }</c> makes another one. What it costs stands in an
+/// <see cref="Offer{T}"/>.</remarks>
+public sealed record SeedLot
 {
     /// <summary>Gets what the user calls the lot.</summary>
-    public required string Label { get; init; }
+    /// <exception cref="ArgumentException">Blank.</exception>
+    public required string Label
+    {
+        get;
+        init => field = Guard.NotBlank(value, nameof(Label));
+    }
 
     /// <summary>Gets the kind.</summary>
-    public required CropKind Kind { get; init; }
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required CropKind Kind
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Kind));
+    }
 
     /// <summary>Gets the analysis.</summary>
-    public required SeedAnalysis Analysis { get; init; }
-
-    /// <summary>Gets the weight of a package, or null when it is sold by weight.</summary>
-    public Mass? Package { get; init; }
-
-    /// <summary>Gets the price of a pound out of the bag, or null.</summary>
-    public decimal? PricePerPound { get; init; }
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required SeedAnalysis Analysis
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Analysis));
+    }
 
     /// <summary>Gets the count of this very lot, which goes before the kind's; or null.</summary>
     public SeedCount? OwnSeedCount { get; init; }
@@ -38,25 +49,13 @@ public sealed class SeedLot
     /// <summary>Gets the seed count: that of the lot, or else of the kind; null when neither is known.</summary>
     public SeedCount? SeedCount => OwnSeedCount ?? Kind.SeedCount;
 
-    /// <summary>The price of a pound from the price of a package.</summary>
-    /// <param name="price">Price of a package; at least 0.</param>
-    /// <param name="package">Weight of a package; finite, above 0.</param>
-    /// <returns>Price of a pound, unrounded.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static decimal PriceOfAPound(decimal price, Mass package)
-    {
-        double pounds = package.Pounds;
-        return Guard.AtLeast(price, 0m, "per package") / (decimal)Guard.Above(pounds, 0, "lb", nameof(package));
-    }
-
     /// <summary>The lot of one kind named on a tag.</summary>
     /// <param name="tag">Tag.</param>
     /// <param name="component">Kind named on it.</param>
     /// <param name="label">What to call the lot.</param>
-    /// <param name="pricePerPound">Price of a pound of the bag, or null.</param>
     /// <returns>The lot.</returns>
     /// <exception cref="ArgumentException">The tag does not name this component, or a blank label.</exception>
-    public static SeedLot FromTag(SeedTag tag, TagComponent component, string label, decimal? pricePerPound = null)
+    public static SeedLot FromTag(SeedTag tag, TagComponent component, string label)
     {
         ArgumentNullException.ThrowIfNull(tag);
         ArgumentNullException.ThrowIfNull(component);
@@ -66,8 +65,6 @@ public sealed class SeedLot
                 Label = Guard.NotBlank(label),
                 Kind = component.Kind,
                 Analysis = component.Analysis,
-                Package = tag.NetWeight,
-                PricePerPound = pricePerPound,
                 TestMonth = component.TestMonth ?? tag.OldestTest,
                 IsTreated = tag.IsTreated,
                 IsPreinoculated = tag.IsPreinoculated,
@@ -118,4 +115,16 @@ public sealed class SeedLot
 
         return Finding.InOrder(found);
     }
+
+    /// <summary>Whether this is the very same lot.</summary>
+    /// <param name="other">Other lot.</param>
+    /// <returns>True for the same object.</returns>
+    public bool Equals(SeedLot? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
+    /// <summary>The kind and the label.</summary>
+    /// <returns>Text such as <c>Crimson clover, lot C-3</c>.</returns>
+    public override string ToString() => $"{Kind.ShortName}, lot {Label}";
 }

@@ -36,24 +36,28 @@ public sealed class SeedLotComparison : IWorkedResult
     public ImmutableArray<Source> Sources => [.. Cost.Origin!.Sources.Union(Ranked.SelectMany(r => r.Seeding.Sources))];
 
     /// <summary>Ranks lots.</summary>
-    /// <param name="lots">At least one lot with a price, all of one kind.</param>
+    /// <param name="offers">At least one lot on offer, all of one kind.</param>
     /// <param name="target">Stand to reach, as a rate of pure live seed.</param>
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
     /// <returns>The comparison.</returns>
-    /// <exception cref="ArgumentException">No lots, lots of several kinds, a lot without a price or without living
-    /// seed.</exception>
-    public static SeedLotComparison Rank(IReadOnlyList<SeedLot> lots, PureLiveSeedRate target, ViabilityRule? rule = null)
+    /// <exception cref="ArgumentException">No lots, lots of several kinds, or a lot without living seed.</exception>
+    public static SeedLotComparison Rank(
+        IReadOnlyList<Offer<SeedLot>> offers,
+        PureLiveSeedRate target,
+        ViabilityRule? rule = null
+    )
     {
-        var first = Guard.NotEmpty(lots)[0].Kind;
-        if (lots.FirstOrDefault(l => l.Kind.Id != first.Id) is { } other)
+        var first = Guard.NotEmpty(offers)[0].Item.Kind;
+        if (offers.FirstOrDefault(o => o.Item.Kind.Id != first.Id) is { } other)
         {
             throw new ArgumentException(
-                $"Only lots of one kind can be ranked, found {first.ShortName} and {other.Kind.ShortName}.",
-                nameof(lots)
+                $"Only lots of one kind can be ranked, found {first.ShortName} and {other.Item.Kind.ShortName}.",
+                nameof(offers)
             );
         }
 
-        var costed = lots.Select(lot => Costed(lot, target, rule))
+        var costed = offers
+            .Select(offer => Costed(offer, target, rule))
             .OrderBy(c => c.Cost)
             .ThenBy(c => c.Value.Lot.Label, StringComparer.Ordinal)
             .ToList();
@@ -112,12 +116,13 @@ public sealed class SeedLotComparison : IWorkedResult
     private static string Price(RankedLot lot) => Amounts.Print((double)lot.Value.PricePerLivingPound, 2);
 
     private static (LotValue Value, BulkSeeding Seeding, decimal Cost) Costed(
-        SeedLot lot,
+        Offer<SeedLot> offer,
         PureLiveSeedRate target,
         ViabilityRule? rule
     )
     {
-        var value = LotValue.For(lot, rule);
+        var value = LotValue.For(offer, rule);
+        var lot = offer.Item;
         var own = lot is { OwnSeedCount: { } count, Kind.SeedCount: { } usual }
             ? target * (usual.SeedsPerPound / count.SeedsPerPound)
             : target;

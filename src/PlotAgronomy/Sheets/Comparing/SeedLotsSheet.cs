@@ -10,9 +10,7 @@ internal static class SeedLotsSheet
     {
         var sowable = plan.KindsInSeveralLots.Where(k => k.Rates?.For(plan.SowingMethod) is not null).ToList();
         var ranked = sowable
-            .Select(k =>
-                SeedLotComparison.Rank([.. plan.SeedOffers.Where(o => o.Lot.Kind.Id == k.Id).Select(o => o.Lot)], Stand(plan, k))
-            )
+            .Select(k => SeedLotComparison.Rank([.. plan.SeedOffers.Where(o => o.Item.Kind.Id == k.Id)], Stand(plan, k)))
             .ToList();
         return SheetEnding.Close(
             $"{plan.Plot.Name}: lots of seed for the same living stand",
@@ -108,9 +106,7 @@ internal static class SeedLotsSheet
                 Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 2),
                 Money(plan, lot.CostPerAcre),
                 lot.Place == 1 ? "-" : Amounts.Print((double)lot.OverCheapest * 100, 0),
-                lot is { Lot.Package: { } package } && lot.PackagesFor(plan.Plot.Area) is { } packages
-                    ? FertilizerSection.Packages(packages, package)
-                    : "by weight",
+                FertilizerSection.Packages(lot.PackagesFor(plan.Plot.Area), lot.Offer.Package),
                 Money(plan, lot.CostFor(plan.Plot.Area)),
             ],
             [lot.CostLine(plan.Currency)],

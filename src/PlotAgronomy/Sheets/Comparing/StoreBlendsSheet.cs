@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 
 namespace PlotAgronomy.Sheets;
@@ -8,8 +7,7 @@ internal static class StoreBlendsSheet
 {
     internal static FieldSheet Write(PlotPlan plan)
     {
-        ImmutableArray<SeedLot> lots = [.. plan.SeedOffers.Select(o => o.Lot)];
-        var compared = plan.StoreBlends.Select(bag => BagOrPlainSeed.Compare(bag, plan.SowingMethod, lots)).ToList();
+        var compared = plan.StoreBlends.Select(bag => BagOrPlainSeed.Compare(bag, plan.SowingMethod, plan.SeedOffers)).ToList();
         return SheetEnding.Close(
             $"{plan.Plot.Name}: bag or plain seed",
             [
@@ -26,7 +24,7 @@ internal static class StoreBlendsSheet
         var bag = comparison.Bag;
         var sheet = new SectionWriter($"What is in {bag.Label}", letter);
         sheet.Say(
-            $"{Amounts.Print(bag.NetWeight, "lb", 1)} for {plan.Currency.Print(bag.Price)}; the bag says it plants "
+            $"{comparison.Offer.Package} for {plan.Currency.Print(comparison.Offer.Price)}; the bag says it plants "
                 + $"{Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, "
                 + $"{SowingMethods.InWords(plan.SowingMethod)}."
         );
@@ -113,7 +111,7 @@ internal static class StoreBlendsSheet
                         x.First.Component.Lot!.Label,
                         Amounts.Print(x.Second.ShareOfFullStand.Chosen, 2),
                         SheetText.Weight(x.First.Needed.ToMass()),
-                        x.First is { Bags: { } bags, Bag: { } package } ? FertilizerSection.Packages(bags, package) : "by weight",
+                        FertilizerSection.Packages(x.First.Bags, x.First.Package!),
                         plan.Currency.Print(x.First.Cost!.Value).Split(' ')[0],
                         SheetText.LeftOver(x.First.LeftOver.ToMass()),
                     ],

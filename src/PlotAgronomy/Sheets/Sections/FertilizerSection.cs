@@ -62,7 +62,7 @@ internal static class FertilizerSection
                     SheetText.Weight(line.Spread),
                     [
                         line.Product.Name,
-                        Packages(line.Packages, line.Product.Package),
+                        Packages(line.Packages, line.Offer.Package),
                         SheetText.Weight(line.Spread),
                         Amounts.Print(line.Rate.PoundsPerAcre, 0),
                         SheetText.LeftOver(line.Leftover),
@@ -79,7 +79,7 @@ internal static class FertilizerSection
             var other = beside.Purchase;
             sheet.Figure(
                 beside.Is == RunnerUp.NextCheapest ? "next cheapest" : "with the fewest products",
-                $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"))}: "
+                $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Offer.Package)} {l.Product.Name}"))}: "
                     + $"{plan.Currency.Print(other.TotalCost)}",
                 other
             );
@@ -88,6 +88,8 @@ internal static class FertilizerSection
         return sheet.Close();
     }
 
-    internal static string Packages(double count, UnitsNet.Mass package) =>
-        $"{Amounts.Print(count, 2)} x {Amounts.Print(package, "lb", 1)}";
+    internal static string Packages(double? count, Package package) =>
+        count is { } packages && package.IsWhole
+            ? $"{Amounts.Print(packages, 2)} x {Amounts.Print(package.Weight, "lb", 1)}"
+            : "by weight";
 }

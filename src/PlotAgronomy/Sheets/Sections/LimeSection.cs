@@ -58,7 +58,7 @@ internal static class LimeSection
         {
             sheet.Figure(
                 "spread on the plot",
-                $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, "
+                $"{SheetText.Weight(order.Product)} of {lime.Offer!.Item.Name} ({SheetText.Rate(order.ProductRate)}, "
                     + $"{Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
                 order
             );
@@ -110,9 +110,9 @@ internal static class LimeSection
     }
 
     /// <summary>Whole bags, or tons where it is sold in bulk.</summary>
-    internal static string Bought(LimeOffer offer, LimeOrder order) =>
-        offer.Bag is { } bag
-            ? FertilizerSection.Packages(order.Bags ?? 0, bag)
+    internal static string Bought(Offer<LimingMaterial> offer, LimeOrder order) =>
+        offer.Package.IsWhole
+            ? FertilizerSection.Packages(order.Bags, offer.Package)
             : $"{Amounts.Print(order.Product, "ton", 2)} in bulk";
 
     private static string Day(LimeDressing dressing) =>

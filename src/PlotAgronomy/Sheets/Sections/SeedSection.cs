@@ -22,7 +22,7 @@ internal static class SeedSection
                     SheetText.Weight(sown.Weight.ToMass()),
                     [
                         SheetText.Name(sown.Planned.Kind),
-                        sown.Planned.Offer.Lot.Label,
+                        sown.Planned.Offer.Item.Label,
                         Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 2),
                         Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2),
                         Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2),

@@ -15,7 +15,7 @@ internal static class ShoppingSection
         if (answers.Lime.Order is { Cost: decimal cost } order)
         {
             sheet.RestsOn([.. answers.Lime.RestsOn]);
-            Add(answers.Lime.Offer!.Material.Name, LimeSection.Bought(answers.Lime.Offer, order), cost, order);
+            Add(answers.Lime.Offer!.Item.Name, LimeSection.Bought(answers.Lime.Offer, order), cost, order);
         }
 
         sheet.RestsOn(answers.Need);
@@ -23,7 +23,7 @@ internal static class ShoppingSection
         {
             Add(
                 line.Product.Name,
-                FertilizerSection.Packages(line.Packages, line.Product.Package),
+                FertilizerSection.Packages(line.Packages, line.Offer.Package),
                 line.Cost,
                 answers.Fertilizer.Purchase!
             );
@@ -33,7 +33,7 @@ internal static class ShoppingSection
         foreach (var sown in answers.Seed.Kinds)
         {
             Add(
-                $"{SheetText.Name(sown.Planned.Kind)}, lot {sown.Planned.Offer.Lot.Label}",
+                $"{SheetText.Name(sown.Planned.Kind)}, lot {sown.Planned.Offer.Item.Label}",
                 FertilizerSection.Packages(sown.Packages, sown.Planned.Offer.Package),
                 sown.Cost,
                 sown.Bulk

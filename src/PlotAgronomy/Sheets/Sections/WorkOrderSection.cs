@@ -21,7 +21,7 @@ internal static class WorkOrderSection
         {
             string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
             string part = order.Dressings.Length > 1 ? ", the first dressing" : "";
-            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {answers.Lime.Offer!.Material.Name}{part}";
+            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {answers.Lime.Offer!.Item.Name}{part}";
             string deep = plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "";
             yield return plan.Method == PlantingMethod.TilledAndPacked
                 ? $"Spread {what}{when} and work it in{deep}."

@@ -29,12 +29,7 @@ public sealed record SpreaderRun
     public required Mass Weighed
     {
         get;
-        init
-        {
-            double pounds = value.Pounds;
-            Guard.Above(pounds, 0, "lb", nameof(Weighed));
-            field = value;
-        }
+        init => field = Guard.Positive(value, nameof(Weighed));
     }
 
     /// <summary>Gets the distance walked; above 0.</summary>
@@ -42,12 +37,7 @@ public sealed record SpreaderRun
     public required Length Distance
     {
         get;
-        init
-        {
-            double feet = value.Feet;
-            Guard.Above(feet, 0, "ft", nameof(Distance));
-            field = value;
-        }
+        init => field = Guard.Positive(value, nameof(Distance));
     }
 
     /// <summary>Gets the time taken, above 0; null when it was not taken, and then the run tells no flow.</summary>

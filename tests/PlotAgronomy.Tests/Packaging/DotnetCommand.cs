@@ -1,6 +1,6 @@
 using System.Diagnostics;
 
-namespace PlotAgronomy.Tests.Package;
+namespace PlotAgronomy.Tests.Packaging;
 
 /// <summary>Runs the SDK's command in a folder and hands back all it printed.</summary>
 internal static class DotnetCommand

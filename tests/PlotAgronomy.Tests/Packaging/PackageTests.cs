@@ -2,7 +2,7 @@ using System.IO.Compression;
 using System.Xml.Linq;
 using PlotAgronomy.Tests.Support;
 
-namespace PlotAgronomy.Tests.Package;
+namespace PlotAgronomy.Tests.Packaging;
 
 [Trait("Category", "Slow")]
 public class PackageTests(PackedLibrary packed) : IClassFixture<PackedLibrary>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using PlotAgronomy.Tests.Support;
 
-namespace PlotAgronomy.Tests.Package;
+namespace PlotAgronomy.Tests.Packaging;
 
 /// <summary>The library packed once under a version that was never used before, in a folder feed outside the checkout.</summary>
 public sealed class PackedLibrary : IDisposable

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Tests.Package;
+namespace PlotAgronomy.Tests.Packaging;
 
 /// <summary>The library in a native program compiled ahead of time: five known answers, and no trim warning of ours.</summary>
 [Trait("Category", "Slow")]
