@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>A kind as a plan names it, with a usual rate alone in lb/ac.</summary>
 internal sealed record KindWord(string Name, double FullRate);

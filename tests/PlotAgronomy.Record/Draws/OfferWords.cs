@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>A fertilizer that may be on offer.</summary>
 internal sealed record FertilizerWord(

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>Draws what is on offer: lime, fertilizer, lots of seed and a store's blends.</summary>
 internal static class OffersDraw

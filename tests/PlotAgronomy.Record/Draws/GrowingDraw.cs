@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>Draws what is to be grown: shares that sum to the total, or rates as a bag prints them.</summary>
 internal static class GrowingDraw

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>Draws values from one seed. Its own generator (SplitMix64): the plans must never depend on the runtime's.</summary>
 internal sealed class Draw(ulong seed)

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>A recommendation system with readings it accepts and kinds it has rows for.</summary>
 internal sealed record NutrientRecipe(

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>The words of a plan's report and plot.</summary>
 internal static class ReportWords

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>Draws one plan. Every field of the schema stands in some plans and not in others.</summary>
 internal static class PlanDraw

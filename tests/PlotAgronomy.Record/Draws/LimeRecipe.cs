@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 internal enum LimeReadingWord
 {

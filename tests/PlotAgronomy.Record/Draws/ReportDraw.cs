@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>Draws the laboratory's report: mostly with the readings that the chosen systems ask for.</summary>
 internal static class ReportDraw

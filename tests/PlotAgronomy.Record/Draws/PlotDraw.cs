@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace PlotAgronomy.Record.Plans;
+namespace PlotAgronomy.DrawnPlans;
 
 /// <summary>Draws the plot: taped sides, walked corners or an area alone.</summary>
 internal static class PlotDraw
