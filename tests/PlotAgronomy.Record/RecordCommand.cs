@@ -6,8 +6,11 @@ namespace PlotAgronomy.Record;
 /// <summary>Makes the record, or compares today's numbers with it.</summary>
 internal static class RecordCommand
 {
-    private const string Usage = "record make|compare FOLDER [--without-digests] [--part NAME]...";
+    private const string Usage = "record make|compare FOLDER [--without-digests] [--written] [--part NAME]...";
     private const string NoDigests = "--without-digests";
+    /// <summary>The plans are written and read again before they are answered.</summary>
+    internal const string Written = "--written";
+
     private const string OnePart = "--part";
     private const int Shown = 40;
 
@@ -16,7 +19,7 @@ internal static class RecordCommand
 
     internal static int Run(IRecordedPart[] parts, string[] args, TextWriter output)
     {
-        var options = args.Skip(2).Where(a => a != NoDigests).Chunk(2).ToList();
+        var options = args.Skip(2).Where(a => a is not (NoDigests or Written)).Chunk(2).ToList();
         if (args is not [("make" or "compare") and var verb, var folder, ..]
             || options.Any(o => o is not [OnePart, var name] || parts.All(p => p.Name != name)))
         {

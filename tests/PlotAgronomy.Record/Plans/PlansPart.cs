@@ -1,11 +1,13 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using PlotAgronomy.DrawnPlans;
 
 namespace PlotAgronomy.Record.Plans;
 
 /// <summary>The answers to drawn plans, and to the demo plans.</summary>
-internal sealed class PlansPart : ICheckedPart
+/// <param name="written">Whether each plan is written and read again first.</param>
+internal sealed class PlansPart(bool written) : ICheckedPart
 {
     private const int Count = 3000;
     private const int MostAttempts = 60;
@@ -69,8 +71,9 @@ internal sealed class PlansPart : ICheckedPart
         }
     }
 
-    private static void Record(Recorder to, string @case, string json, PlotPlan plan, bool withLayout)
+    private void Record(Recorder to, string @case, string json, PlotPlan plan, bool withLayout)
     {
+        plan = written ? PlanFile.Read(PlanFile.Write(plan)).Plan! : plan;
         to.Add(@case, RecordCommand.InputDigest, PlanSheets.Digest(json));
         PlanAnswers.Record(to, @case, plan.Solve());
         PlanSheets.Record(to, @case, plan, withLayout);

@@ -4,7 +4,7 @@ using PlotAgronomy.Tests.House;
 
 namespace PlotAgronomy.Tests.PlanFiles;
 
-/// <summary>The page on the plan file is written from the shapes that the reader checks.</summary>
+/// <summary>The page on the plan file is written from the declarations that read and write the file.</summary>
 [Trait("Category", "Generated")]
 public class PlanPageTests
 {
@@ -34,18 +34,19 @@ public class PlanPageTests
     private static string Page()
     {
         var page = new StringBuilder(Opening.ReplaceLineEndings("\n"));
-        foreach (var shape in Below(PlanShapes.Plan).Prepend(PlanShapes.Plan).DistinctBy(s => s.Name).Where(s => !s.IsPairOfNumbers))
+        foreach (var part in PlanSchema.Definitions.Where(d => d.Fields.Count > 0))
         {
-            page.Append($"## {shape.Name}\n\n{shape.Meaning}\n\n");
-            foreach (var group in shape.ExactlyOneOf.IsDefaultOrEmpty ? [] : shape.ExactlyOneOf)
+            page.Append($"## {part.Name}\n\n{part.Meaning}\n\n");
+            string oneOf = string.Join(", ", part.Fields.Where(f => f.Need == PlanNeed.OneOf).Select(f => $"`{f.Name}`"));
+            if (oneOf.Length > 0)
             {
-                page.Append($"Exactly one of {string.Join(", ", group.Select(g => $"`{g}`"))}.\n\n");
+                page.Append($"Exactly one of {oneOf}.\n\n");
             }
 
             page.Append("| field | value | meaning |\n|---|---|---|\n");
-            foreach (var field in shape.Fields)
+            foreach (var field in part.Fields)
             {
-                page.Append($"| `{field.Name}`{(field.Required ? " (required)" : "")} | {Value(field)} | {field.Meaning} |\n");
+                page.Append($"| `{field.Name}`{(field.Need == PlanNeed.Required ? " (required)" : "")} | {field.Value.InWords} | {field.Meaning} |\n");
             }
 
             page.Append('\n');
@@ -53,19 +54,4 @@ public class PlanPageTests
 
         return page.ToString().TrimEnd('\n') + "\n";
     }
-
-    private static IEnumerable<PlanShape> Below(PlanShape shape) =>
-        shape.Fields.Select(f => f.Shape).OfType<PlanShape>().SelectMany(s => Below(s).Prepend(s));
-
-    private static string Value(PlanField field) => field.Kind switch
-    {
-        FieldKind.Choice => string.Join(", ", field.Choices.Select(c => $"`{c}`")),
-        FieldKind.Object => $"object: {field.Shape!.Name}",
-        FieldKind.List => field.Shape!.IsPairOfNumbers ? "list of [latitude, longitude]" : $"list of {field.Shape!.Name}",
-        FieldKind.Number => field.Range is var (min, max) ? $"number from {min} to {max}" : "number",
-        FieldKind.Flag => "true or false",
-        FieldKind.Date => "date, such as `2026-09-12`",
-        FieldKind.Amount => $"amount, such as `{field.Example}`",
-        _ => field.Example.Length == 0 ? "text" : $"text, such as `{field.Example}`",
-    };
 }

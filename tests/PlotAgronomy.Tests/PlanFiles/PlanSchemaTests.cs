@@ -33,7 +33,7 @@ public class PlanSchemaTests
         Assert.False(IsValid(broken));
     }
 
-    private static bool IsValid(string json)
+    internal static bool IsValid(string json)
     {
         using var document = JsonDocument.Parse(json);
         return JsonSchema.FromText(PlanSchema.ToJson()).Evaluate(document.RootElement).IsValid;

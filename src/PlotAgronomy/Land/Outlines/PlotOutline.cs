@@ -67,6 +67,9 @@ public sealed class PlotOutline
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <summary>Shape whose slant the sides measured leave open, such as a trapezoid; null where they do not.</summary>
+    /// <summary>The fixes as they were given, with those that cleaning took out.</summary>
+    internal ImmutableArray<GeoPoint> Fixes { get; private init; } = [];
+
     internal string? AssumedShape { get; private init; }
 
     internal double SquareFeet => squareFeet;
@@ -155,7 +158,7 @@ public sealed class PlotOutline
             ))
             .ToList();
         return OutlineCleaning.TryTrack(places, out var corners, out var findings, out problem)
-            ? new PlotOutline(corners, name, origin, mean, [.. noticed, .. findings])
+            ? new PlotOutline(corners, name, origin, mean, [.. noticed, .. findings]) { Fixes = [.. fixes] }
             : null;
     }
 

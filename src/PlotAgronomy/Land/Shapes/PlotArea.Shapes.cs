@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
@@ -41,7 +42,8 @@ public sealed partial class PlotArea
             () => [("length", length.ToString()), ("width", width.ToString())],
             LandMath.RectangleSquareFeet(length.Feet, width.Feet),
             [(length, width.Feet), (width, length.Feet)],
-            PlotOutline.Rectangle(length.ToLength(), width.ToLength())
+            PlotOutline.Rectangle(length.ToLength(), width.ToLength()),
+            (PlotForm.Rectangle, [length, width])
         );
     }
 
@@ -104,7 +106,8 @@ public sealed partial class PlotArea
                 (second, b * (a * a + c * c - b * b) / (8 * area)),
                 (third, c * (a * a + b * b - c * c) / (8 * area)),
             ],
-            outline
+            outline,
+            (PlotForm.Triangle, [first, second, third])
         );
     }
 
@@ -131,7 +134,8 @@ public sealed partial class PlotArea
             PlotOutline.LikeEnded(
                 "trapezoid",
                 [new(0, 0), new(a, 0), new((a + b) / 2, distance.Feet), new((a - b) / 2, distance.Feet)]
-            )
+            ),
+            (PlotForm.Trapezoid, [firstParallel, secondParallel, distance])
         );
     }
 
@@ -148,7 +152,8 @@ public sealed partial class PlotArea
             () => [("pi", Pi), ("radius", radius.ToString())],
             LandMath.EllipseSquareFeet(radius.Feet, radius.Feet),
             [(radius, 2 * Math.PI * radius.Feet)],
-            RoundOutline(radius.Feet, radius.Feet)
+            RoundOutline(radius.Feet, radius.Feet),
+            (PlotForm.Circle, [radius])
         );
     }
 
@@ -171,12 +176,23 @@ public sealed partial class PlotArea
         );
     }
 
+    /// <summary>The area of a form with its sides in their order.</summary>
+    internal static PlotArea FromSides(PlotForm form, params ReadOnlySpan<MeasuredLength> sides) =>
+        form switch
+        {
+            PlotForm.Rectangle => FromRectangle(sides[0], sides[1]),
+            PlotForm.Triangle => FromThreeSides(sides[0], sides[1], sides[2]),
+            PlotForm.Trapezoid => FromTrapezoid(sides[0], sides[1], sides[2]),
+            _ => FromCircle(sides[0]),
+        };
+
     private static PlotArea FromSides(
         string formulaId,
         Func<(string Place, string Value)[]> values,
         double squareFeet,
         IReadOnlyList<(MeasuredLength Side, double Change)> sides,
-        PlotOutline? outline = null
+        PlotOutline? outline = null,
+        (PlotForm, ImmutableArray<MeasuredLength>)? form = null
     )
     {
         // An error shared by all sides adds up; errors of their own add in squares.
@@ -190,6 +206,7 @@ public sealed partial class PlotArea
             Method = paced ? AreaMethod.Paces : AreaMethod.Sides,
             RelativeError = sides.Any(s => s.Side.HasError) ? Math.Sqrt(shared * shared + own) / squareFeet : null,
             Outline = outline,
+            Sides = form,
             Remarks = () => Unusual(area, squareFeet, sides).Concat(OutlineRemarks.OfShape(outline?.AssumedShape)),
             Lines = () =>
                 [

@@ -46,6 +46,12 @@ public sealed partial class PlotArea : IWorkedResult
         };
 
     /// <summary>The remarks in any order, made when asked for.</summary>
+    /// <summary>The sides it was made of, in the order of their form; null when it was made otherwise.</summary>
+    internal (PlotForm Form, ImmutableArray<MeasuredLength> Lengths)? Sides { get; private init; }
+
+    /// <summary>Whether it was corrected, compared or given an error after it was measured.</summary>
+    internal bool IsAltered { get; private init; }
+
     internal Func<IEnumerable<Finding>> Remarks { get; init; } = () => [];
 
     /// <summary>The lines of the sum, without its likely range.</summary>
@@ -71,6 +77,8 @@ public sealed partial class PlotArea : IWorkedResult
             Method = Method,
             RelativeError = RelativeError,
             Outline = Outline,
+            Sides = Sides,
+            IsAltered = true,
             Remarks = () => Remarks().Concat(SlopeRemarks(slope, fromMap)),
             Lines = fromMap ? () => Lines().Append(OnSlopeLine(slope, ground)) : Lines,
         };
@@ -156,6 +164,8 @@ public sealed partial class PlotArea : IWorkedResult
             Method = Method,
             RelativeError = relativeError,
             Outline = Outline,
+            Sides = Sides,
+            IsAltered = true,
             Remarks = remarks,
             Lines = Lines,
         };

@@ -13,6 +13,8 @@ public sealed class SieveAnalysis
     /// <summary>Gets the sieves, coarse to fine.</summary>
     internal ImmutableArray<int> Meshes => [.. passing.Keys];
 
+    internal ImmutableArray<(int Mesh, Fraction Passing)> Passing => [.. passing.Select(p => (p.Key, p.Value))];
+
     /// <summary>Creates a sieve analysis.</summary>
     /// <param name="passing">Mesh number and the share passing it; at least one; a finer sieve never passes more.</param>
     /// <returns>The analysis.</returns>

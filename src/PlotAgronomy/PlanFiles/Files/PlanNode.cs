@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>What a JSON value is.</summary>
@@ -12,32 +14,46 @@ internal enum PlanNodeKind
 }
 
 /// <summary>A JSON value that remembers where it stands in the file.</summary>
-internal sealed class PlanNode
+/// <param name="kind">What it is.</param>
+/// <param name="path">JSON path, such as <c>$.plot.sides.width</c>.</param>
+/// <param name="text">The text of a string, the digits of a number, true or false.</param>
+internal sealed class PlanNode(PlanNodeKind kind, string path, string text = "")
 {
-    internal required PlanNodeKind Kind { get; init; }
+    internal const string Root = "$";
+    internal const string True = "true";
+    internal const string False = "false";
 
-    internal required int Line { get; init; }
+    internal PlanNodeKind Kind => kind;
 
-    internal required int Column { get; init; }
+    internal string Path => path;
 
-    internal required string Path { get; init; }
+    internal string Text => text;
 
-    /// <summary>The text of a string, the digits of a number, true or false.</summary>
-    internal string Text { get; init; } = "";
+    internal int Line { get; init; }
+
+    internal int Column { get; init; }
 
     internal List<PlanNode> Items { get; } = [];
 
     internal List<(string Name, PlanNode Key, PlanNode Value)> Members { get; } = [];
 
+    /// <summary>Whether it is an object or a list that holds nothing.</summary>
+    internal bool IsEmpty => Kind is PlanNodeKind.Object or PlanNodeKind.Array && Items.Count + Members.Count == 0;
+
+    internal static string MemberPath(string path, string name) => $"{path}.{name}";
+
+    internal static string ItemPath(string path, int index) =>
+        string.Create(CultureInfo.InvariantCulture, $"{path}[{index}]");
+
     internal PlanNode? Find(string name) => Members.FirstOrDefault(m => m.Name == name).Value;
 
-    internal PlanProblem Problem(string text) =>
+    internal PlanProblem Problem(string wrong) =>
         new()
         {
             Line = Line,
             Column = Column,
             Path = Path,
-            Text = text,
+            Text = wrong,
         };
 
     internal string Describe() =>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
@@ -23,7 +22,7 @@ internal static class PlanNodeReader
         try
         {
             reader.Read();
-            var root = Value(ref reader, places, "$");
+            var root = Value(ref reader, places, PlanNode.Root);
             reader.Read();
             problem = null;
             return root;
@@ -34,7 +33,7 @@ internal static class PlanNodeReader
             {
                 Line = (int)(error.LineNumber ?? 0) + 1,
                 Column = (int)(error.BytePositionInLine ?? 0) + 1,
-                Path = "$",
+                Path = PlanNode.Root,
                 Text = $"this is not JSON: {Sentence(error.Message)}",
             };
             return null;
@@ -44,15 +43,7 @@ internal static class PlanNodeReader
     private static PlanNode Value(ref Utf8JsonReader reader, TextPlaces places, string path)
     {
         var (line, column) = places.Of((int)reader.TokenStartIndex);
-        PlanNode Leaf(PlanNodeKind kind, string text = "") =>
-            new()
-            {
-                Kind = kind,
-                Line = line,
-                Column = column,
-                Path = path,
-                Text = text,
-            };
+        PlanNode Leaf(PlanNodeKind kind, string text = "") => new(kind, path, text) { Line = line, Column = column };
         switch (reader.TokenType)
         {
             case JsonTokenType.StartObject:
@@ -61,16 +52,9 @@ internal static class PlanNodeReader
                 {
                     string name = reader.GetString()!;
                     var (keyLine, keyColumn) = places.Of((int)reader.TokenStartIndex);
-                    string memberPath = $"{path}.{name}";
+                    string memberPath = PlanNode.MemberPath(path, name);
                     reader.Read();
-                    var key = new PlanNode
-                    {
-                        Kind = PlanNodeKind.Text,
-                        Line = keyLine,
-                        Column = keyColumn,
-                        Path = memberPath,
-                        Text = name,
-                    };
+                    var key = new PlanNode(PlanNodeKind.Text, memberPath, name) { Line = keyLine, Column = keyColumn };
                     whole.Members.Add((name, key, Value(ref reader, places, memberPath)));
                 }
 
@@ -79,9 +63,7 @@ internal static class PlanNodeReader
                 var list = Leaf(PlanNodeKind.Array);
                 while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
                 {
-                    list.Items.Add(
-                        Value(ref reader, places, string.Create(CultureInfo.InvariantCulture, $"{path}[{list.Items.Count}]"))
-                    );
+                    list.Items.Add(Value(ref reader, places, PlanNode.ItemPath(path, list.Items.Count)));
                 }
 
                 return list;
@@ -90,7 +72,7 @@ internal static class PlanNodeReader
             case JsonTokenType.Number:
                 return Leaf(PlanNodeKind.Number, Encoding.UTF8.GetString(reader.ValueSpan));
             case JsonTokenType.True or JsonTokenType.False:
-                return Leaf(PlanNodeKind.TrueOrFalse, reader.TokenType == JsonTokenType.True ? "true" : "false");
+                return Leaf(PlanNodeKind.TrueOrFalse, reader.TokenType == JsonTokenType.True ? PlanNode.True : PlanNode.False);
             default:
                 return Leaf(PlanNodeKind.Null);
         }

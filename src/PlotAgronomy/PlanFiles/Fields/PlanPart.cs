@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>One object of a plan file while it is read: checks its fields, gives their values, reports mistakes.</summary>
+/// <remarks>A field is read once, when first asked for. A mistake is reported where it stands; whatever is made of it stays
+/// unread in silence, so that each mistake is told once and all are told together.</remarks>
+internal sealed class PlanPart
+{
+    private readonly PlanNode node;
+    private readonly IPlanDefinition shape;
+    private readonly PlanPart? around;
+    private readonly Dictionary<PlanField, object?> values = [];
+    private readonly Dictionary<PlanNode, PlanPart> parts = [];
+
+    internal PlanPart(PlanNode node, IPlanDefinition shape, PlanPart? around, List<PlanProblem> problems)
+    {
+        this.node = node;
+        this.shape = shape;
+        this.around = around;
+        Problems = problems;
+        around?.parts.Add(node, this);
+    }
+
+    internal List<PlanProblem> Problems { get; }
+
+    /// <summary>The object that this one stands in.</summary>
+    internal PlanPart Around => around ?? this;
+
+    /// <summary>The whole file.</summary>
+    internal PlanPart Plan => around?.Plan ?? this;
+
+    internal bool Has(PlanField field) => node.Find(field.Name) is not null;
+
+    /// <summary>The value of a field; nothing is made of this part when it is not there or could not be read.</summary>
+    internal T Get<T>(PlanField<T> field) => Value(field) is T value ? value : throw new UnreadException();
+
+    /// <summary>The value of a field, or null (of numbers and amounts zero).</summary>
+    internal T? Find<T>(PlanField<T> field) => Value(field) is T value ? value : default;
+
+    /// <summary>The value of a field, or null.</summary>
+    internal T? Maybe<T>(PlanField<T> field)
+        where T : struct => Value(field) is T value ? value : null;
+
+    /// <summary>The items of a list; none when it is not there.</summary>
+    internal ImmutableArray<T> All<T>(PlanField<ImmutableArray<T>> field) => Maybe(field) ?? [];
+
+    /// <summary>Whether all items of a list could be read.</summary>
+    internal bool IsWhole<T>(PlanField<ImmutableArray<T>> field) =>
+        node.Find(field.Name) is { } list && list.Items.Count == All(field).Length;
+
+    /// <summary>The objects that stand in a field, each with its own fields.</summary>
+    internal ImmutableArray<PlanPart> Parts(PlanField field)
+    {
+        Value(field);
+        return node.Find(field.Name) is not { } found ? []
+            : parts.TryGetValue(found, out var one) ? [one]
+            : [.. found.Items.Where(parts.ContainsKey).Select(i => parts[i])];
+    }
+
+    /// <summary>The object that stands in a field, with its own fields; null when none does.</summary>
+    internal PlanPart? Part(PlanField field) => Parts(field).FirstOrDefault();
+
+    /// <summary>To be thrown when nothing can be made of this part for mistakes that are reported.</summary>
+    internal static Exception Unread() => new UnreadException();
+
+    /// <summary>A step that refuses impossible input; its refusal is reported at a field, and nothing is made of this part.</summary>
+    internal T Try<T>(PlanField field, Func<T> step) =>
+        TryStep(node.Find(field.Name) ?? node, step, out var made) ? made : throw new UnreadException();
+
+    /// <summary>A step that refuses impossible input; its refusal is reported at a place.</summary>
+    internal bool TryStep<T>(PlanNode place, Func<T> step, [MaybeNullWhen(false)] out T made)
+    {
+        try
+        {
+            made = step();
+            return true;
+        }
+        catch (Exception refused) when (refused is ArgumentException or InvalidOperationException)
+        {
+            Report(place, refused.Message.Split(" (Parameter", 2)[0].ReplaceLineEndings(" "));
+            made = default;
+            return false;
+        }
+    }
+
+    /// <summary>Reports a mistake in a field; <c>throw</c> it to make nothing of this part.</summary>
+    internal Exception Report(PlanField field, string text)
+    {
+        Report(node.Find(field.Name) ?? node, text);
+        return new UnreadException();
+    }
+
+    /// <summary>Reports a mistake, unless the same place was reported already.</summary>
+    internal void Report(PlanNode place, string text)
+    {
+        if (!Problems.Any(p => p.Path == place.Path && p.Line == place.Line))
+        {
+            Problems.Add(place.Problem(text));
+        }
+    }
+
+    /// <summary>Checks every field, then makes of them what they say.</summary>
+    internal bool TryBuild<T>(Func<PlanPart, T> build, [MaybeNullWhen(false)] out T built)
+    {
+        CheckNames();
+        foreach (var field in shape.Fields)
+        {
+            Value(field);
+        }
+
+        CheckNeeds();
+        try
+        {
+            built = build(this);
+            return true;
+        }
+        catch (UnreadException)
+        {
+            built = default;
+            return false;
+        }
+    }
+
+    private object? Value(PlanField field)
+    {
+        if (!values.TryGetValue(field, out object? value))
+        {
+            if (!shape.Fields.Contains(field))
+            {
+                throw new InvalidOperationException($"'{field.Name}' is no field of {shape.Name}.");
+            }
+
+            value = node.Find(field.Name) is { } found ? field.Read(found, this) : null;
+            values.Add(field, value);
+        }
+
+        return value;
+    }
+
+    private void CheckNames()
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (name, key, _) in node.Members)
+        {
+            if (shape.Fields.All(f => f.Name != name))
+            {
+                string known = string.Join(", ", shape.Fields.Select(f => f.Name));
+                Problems.Add(key.Problem($"unknown field; expected one of {known}"));
+            }
+            else if (!seen.Add(name))
+            {
+                Problems.Add(key.Problem("the field stands twice"));
+            }
+        }
+    }
+
+    private void CheckNeeds()
+    {
+        foreach (var field in shape.Fields.Where(f => f.Need == PlanNeed.Required && !Has(f)))
+        {
+            Problems.Add(node.Problem($"the field '{field.Name}' is missing: {field.Meaning}"));
+        }
+
+        var group = shape.Fields.Where(f => f.Need == PlanNeed.OneOf).ToList();
+        var there = group.Where(Has).Select(f => f.Name).ToList();
+        if (group.Count > 0 && there.Count != 1)
+        {
+            string found = there.Count == 0 ? "none" : string.Join(" and ", there);
+            string names = string.Join(", ", group.Select(f => f.Name));
+            Problems.Add(node.Problem($"expected exactly one of {names}, found {found}"));
+        }
+    }
+
+    /// <summary>Ends the making of a part whose mistakes are reported.</summary>
+    private sealed class UnreadException : Exception;
+}

@@ -1,0 +1,40 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>What a field may hold, as the schema and the page say it.</summary>
+internal abstract class PlanValue
+{
+    /// <summary>The part of the file that it is made of; null for a plain value.</summary>
+    internal virtual IPlanDefinition? Definition => null;
+
+    /// <summary>As the page says it.</summary>
+    internal abstract string InWords { get; }
+
+    /// <summary>As the page says it behind "list of".</summary>
+    internal virtual string InListWords => InWords;
+
+    /// <summary>Writes its rules into an object of the schema.</summary>
+    internal abstract void Describe(Utf8JsonWriter schema);
+}
+
+/// <summary>What a field may hold: how it is checked and read, and how it is written.</summary>
+/// <typeparam name="TRead">What it is read into.</typeparam>
+/// <typeparam name="TWrite">What it is written from; mostly the same.</typeparam>
+internal abstract class PlanValue<TRead, TWrite> : PlanValue
+{
+    /// <summary>Reads a value, or reports at its place what is wrong with it.</summary>
+    internal abstract bool TryRead(PlanNode node, PlanPart at, [MaybeNullWhen(false)] out TRead value);
+
+    /// <summary>The value as it stands in a file, or null and a refusal when a file has no word for it.</summary>
+    internal abstract PlanNode? Write(TWrite value, string path, PlanRefusals refusals);
+}
+
+/// <summary>A value that is written from what it is read into.</summary>
+internal abstract class PlanValue<T> : PlanValue<T, T>
+{
+    /// <summary>The same value as another type; what that type refuses is reported at the value's place.</summary>
+    internal PlanValue<TOther> As<TOther>(Func<T, TOther> there, Func<TOther, T> back) =>
+        new PlanMapped<T, TOther>(this, there, back);
+}

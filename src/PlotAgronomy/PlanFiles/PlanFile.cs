@@ -1,0 +1,45 @@
+using PlotAgronomy.PlanFiles;
+
+namespace PlotAgronomy;
+
+/// <summary>A plan as a file: one way to get a plan, and the way back.</summary>
+public static class PlanFile
+{
+    /// <summary>Reads the text of a plan file.</summary>
+    /// <param name="json">JSON text; comments and trailing commas are allowed.</param>
+    /// <returns>The plan, or all mistakes with line, column and JSON path; nothing is guessed.</returns>
+    public static PlanReadResult Read(string json)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return PlanNodeReader.Read(json, out var notJson) is { } root ? Read(root) : new() { Problems = [notJson!] };
+    }
+
+    /// <summary>Writes a plan as the text of a plan file.</summary>
+    /// <param name="plan">Plan.</param>
+    /// <returns>JSON text that <see cref="Read(string)"/> reads as the same plan. What a plan leaves out stays out. Amounts are
+    /// written in a unit of the page in which they read back to the last digit; the unit they were typed in is not known.</returns>
+    /// <exception cref="ArgumentException">The plan holds what a plan file has no field or word for; the message names every such
+    /// thing with its JSON path.</exception>
+    /// <remarks>Not kept: the name of an outline, and remarks on the file that it came from.</remarks>
+    public static string Write(PlotPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var refusals = new PlanRefusals();
+        var root = WholePlan.Shape.Write(plan, PlanNode.Root, refusals);
+        foreach (var problem in Read(root).Problems)
+        {
+            refusals.Add(problem.Path, problem.Text);
+        }
+
+        refusals.ThrowIfAny(nameof(plan));
+        return PlanNodeWriter.Write(root);
+    }
+
+    private static PlanReadResult Read(PlanNode root)
+    {
+        var problems = new List<PlanProblem>();
+        return WholePlan.Shape.TryRead(root, null, problems, out var plan)
+            ? new() { Plan = plan }
+            : new() { Problems = [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)] };
+    }
+}

@@ -1,0 +1,145 @@
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Seeds;
+using static PlotAgronomy.PlanFiles.Value;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>One kind to be grown; which lot of it is bought, the shelf says, unless a lot is named.</summary>
+internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.KindOfPlan>
+{
+    internal const double MostShare = 2;
+
+    internal BlendKindShape()
+        : base("blendKind", "One kind to be grown.")
+    {
+        const string AnyName = "Kind by common, scientific or market-class name.";
+        var kind = Required("kind", Kind("crimson clover"), AnyName, k => k.Planned.Kind);
+        Share = Optional(
+            "shareOfFullStand",
+            Number(0, MostShare),
+            "Rate divided by the kind's full rate alone for the same method.",
+            k => k.AsRate ? null : k.Planned.Share.ShareOfFullStand,
+            PlanNeed.OneOf
+        );
+        var above0 = Rate("12 lb/ac", mayBeZero: false);
+        var rate = Optional("rate", above0, "Seeding rate.", k => k.AsRate ? k.LivingRate : null, PlanNeed.OneOf);
+        var rateIs = Optional(
+            "rateIs",
+            new PlanChoice<bool>([("pure live seed", true), ("bulk", false)]),
+            "Whether the rate counts pure live seed or bulk seed.",
+            k => IfSet(k.AsRate)
+        );
+        var rateFor = Optional(
+            "rateFor",
+            Hyphened(SowingMethods.Words),
+            "Sowing method the rate is written for.",
+            k => k.AsRate ? k.Plan.SowingMethod : null
+        );
+        const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
+        var lot = Optional("lot", Text("A-1"), Marked, k => k.IsCheapest ? null : k.Planned.Offer.Item.Label);
+        const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
+        var yield = Optional("yield", Yield(), CarriedOff, k => k.Planned.Yield);
+
+        ReadAs(at =>
+        {
+            foreach (var label in new PlanField[] { rateIs, rateFor }.Where(l => at.Has(rate) && !at.Has(l)))
+            {
+                at.Report(rate, $"a rate needs '{label.Name}'");
+            }
+
+            var grown = at.Get(kind);
+            if (at.Plan.Maybe(WholePlan.Shape.Method) is { } planted)
+            {
+                at.Try(kind, () => grown.FullRange(PlotPlan.SowingMethodOf(planted)));
+            }
+
+            var (offer, choice) = OfferOf(grown, at, kind, lot);
+            if (at.Plan.Part(WholePlan.Shape.Plot)?.Find(PlotShape.Shape.IsCarriedOff) == true && !at.Has(yield))
+            {
+                at.Report(kind, $"a crop that is cut and carried off needs the yield of {grown.CommonName}");
+            }
+
+            PureLiveSeedRate Living() =>
+                at.Get(rateIs)
+                    ? PureLiveSeedRate.FromRate(at.Get(rate), at.Get(rateFor))
+                    : PureLiveSeed.Delivered(
+                        BulkSeedRate.FromRate(at.Get(rate), at.Get(rateFor)),
+                        offer.Item.Analysis,
+                        ViabilityRule.For(grown)
+                    );
+            return new()
+            {
+                Share = at.Has(Share)
+                    ? at.Try(Share, () => KindShare.FromShare(grown, at.Get(Share)))
+                    : at.Try(rate, () => KindShare.FromRate(grown, Living())),
+                Choice = choice,
+                Offer = offer,
+                Yield = at.Maybe(yield),
+            };
+        });
+    }
+
+    internal PlanField<double> Share { get; }
+
+    private static PlanShape<CropYield> Yield()
+    {
+        var shape = new PlanShape<CropYield>("yield", "What is expected to be carried off an acre.");
+        var value = shape.Required("value", Number(0.0, 1000), "Yield.", y => y.PerAcre);
+        var unit = shape.Required("unit", Choice(NutrientWords.YieldsPerAcre), "Unit.", y => y.Unit);
+        shape.ReadAs(at =>
+            at.Get(unit) == YieldUnit.Ton
+                ? CropYield.FromTonsPerAcre(at.Get(value))
+                : CropYield.FromBushelsPerAcre(at.Get(value))
+        );
+        return shape;
+    }
+
+    /// <summary>The lot that is named, else the cheapest; the lots of the kind when it was chosen among them.</summary>
+    private static (Offer<SeedLot> Offer, SeedChoice? Choice) OfferOf(
+        CropKind kind,
+        PlanPart at,
+        PlanField<CropKind> ofKind,
+        PlanField<string> lot
+    )
+    {
+        var materials = at.Plan.Get(WholePlan.Shape.Materials);
+        var offers = materials.All(WholePlan.Shape.SeedLots);
+        bool everyLotWasRead = materials.IsWhole(WholePlan.Shape.SeedLots);
+        if (at.Find(lot) is { } mark)
+        {
+            var ofTheKind = offers.Where(o => o.Item.Kind.Id == kind.Id).ToList();
+            var marked = ofTheKind.Where(o => o.Item.Label == mark).ToList();
+            string marks = string.Join(", ", ofTheKind.Select(o => o.Item.Label));
+            return marked.Count == 1 ? (marked[0], null)
+                : everyLotWasRead
+                    ? throw at.Report(lot, $"expected the mark of one lot of {kind.CommonName} ({marks}), found '{mark}'")
+                : throw PlanPart.Unread();
+        }
+
+        var choice = SeedShelf.FromOffers(offers).Cheapest(kind);
+        return choice.Offer is { } offer ? (offer, choice)
+            : everyLotWasRead ? throw at.Report(ofKind, $"no seed lot of {kind.CommonName} is on offer")
+            : throw PlanPart.Unread();
+    }
+
+    /// <param name="Planned">The kind.</param>
+    /// <param name="Plan">The plan that it stands in.</param>
+    /// <param name="AsRate">Whether it is written as a rate in place of a share.</param>
+    internal sealed record KindOfPlan(PlannedKind Planned, PlotPlan Plan, bool AsRate)
+    {
+        internal bool IsCheapest =>
+            SeedShelf.FromOffers(GrowingShape.Lots(Plan)).Cheapest(Planned.Kind).Offer == Planned.Offer;
+
+        /// <summary>The rate whose share reads back as this one.</summary>
+        internal ApplicationRate LivingRate
+        {
+            get
+            {
+                double share = Planned.Share.ShareOfFullStand;
+                double middle = Planned.Kind.FullRange(Plan.SowingMethod).Middle.PoundsPerAcre;
+                double[] near = [share * middle, Math.BitIncrement(share * middle), Math.BitDecrement(share * middle)];
+                return ApplicationRate.FromPoundsPerAcre(near[Math.Max(0, Array.FindIndex(near, r => r / middle == share))]);
+            }
+        }
+    }
+}

@@ -1,0 +1,31 @@
+using PlotAgronomy.Liming;
+using static PlotAgronomy.PlanFiles.Value;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>Lime from before the sample, aged from its spreading to the day of sampling.</summary>
+internal sealed class EarlierLimeShape : PlanShape<EarlierLime, PlotPlan>
+{
+    internal EarlierLimeShape()
+        : base("earlierLime", "Lime spread before this sample was taken.")
+    {
+        var rate = Required("rate", Rate("1 ton/ac"), "Rate spread.", p => p.EarlierLime!.Rate);
+        var spread = Required("spread", Date, "Day it was spread.", p => p.Report.SampledOn?.AddDays(-Days(p)));
+        Unsaid("earlier lime whose age is no whole number of days", p => Months(Days(p)) != p.EarlierLime!.Months);
+
+        ReadAs(at =>
+        {
+            int days = at.Around.Get(SoilReportShape.Shape.Sampled).DayNumber - at.Get(spread).DayNumber;
+            return days >= 0
+                ? at.Try(rate, () => EarlierLime.FromRate(at.Get(rate), Months(days)))
+                : throw at.Report(
+                    spread,
+                    "earlier lime was spread before the sample was taken; lime spread since then belongs to the records"
+                );
+        });
+    }
+
+    private static double Months(int days) => days / ExactUnits.DaysPerMonth;
+
+    private static int Days(PlotPlan plan) => (int)Math.Round(plan.EarlierLime!.Months * ExactUnits.DaysPerMonth);
+}

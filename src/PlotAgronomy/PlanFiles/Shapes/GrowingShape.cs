@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Blends;
+using static PlotAgronomy.PlanFiles.Value;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>What is to be grown.</summary>
+internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, PlotPlan>
+{
+    private const double LeastTotal = 0.1;
+    private const double MostTotal = 3;
+
+    private GrowingShape()
+        : base("growing", "What is to be grown.")
+    {
+        var kind = new BlendKindShape();
+        var kinds = Required("kinds", List(kind, fewest: 1), "The kinds of the blend.", p => ToWrite(p));
+        var totalShare = Optional(
+            "totalShare",
+            Number(LeastTotal, MostTotal),
+            "Wanted total of full-stand shares; 1.0 unless stated.",
+            p => AsRates(p) || AreEqual(Total(p), 1) ? null : Math.Round(Total(p), 6)
+        );
+
+        ReadAs(at =>
+        {
+            double?[] shares = [.. at.Parts(kinds).Select(k => k.Maybe(kind.Share))];
+            double wanted = at.Maybe(totalShare) ?? 1;
+            if (shares.Length > 0 && shares.All(s => s is not null) && !AreEqual(shares.Sum()!.Value, wanted))
+            {
+                at.Report(
+                    kinds,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"the shares of a full stand sum to {shares.Sum():0.###}; expected {wanted:0.###} "
+                            + $"(state another total as totalShare)"
+                    )
+                );
+            }
+
+            foreach (var twice in at.All(kinds).GroupBy(k => k.Kind.Id).Where(g => g.Count() > 1))
+            {
+                at.Report(kinds, $"{twice.First().Kind.CommonName} stands twice");
+            }
+
+            return at.All(kinds);
+        });
+    }
+
+    internal static GrowingShape Shape { get; } = new();
+
+    /// <summary>Every lot of seed on offer; one that is sown is, even where the plan does not list it.</summary>
+    internal static ImmutableArray<Offer<SeedLot>> Lots(PlotPlan plan) =>
+        [.. plan.SeedOffers, .. plan.Kinds.Select(k => k.Offer).Where(o => !plan.SeedOffers.Contains(o))];
+
+    private static ImmutableArray<BlendKindShape.KindOfPlan> ToWrite(PlotPlan plan) =>
+        [.. plan.Kinds.Select(k => new BlendKindShape.KindOfPlan(k, plan, AsRates(plan)))];
+
+    /// <summary>Shares that a file does not allow are written as rates.</summary>
+    private static bool AsRates(PlotPlan plan) =>
+        Total(plan) is < LeastTotal or > MostTotal
+        || plan.Kinds.Any(k => k.Share.ShareOfFullStand > BlendKindShape.MostShare);
+
+    private static double Total(PlotPlan plan) => plan.Kinds.Sum(k => k.Share.ShareOfFullStand);
+
+    private static bool AreEqual(double total, double wanted) =>
+        Math.Abs(total - wanted) <= BlendConstants.All["share-rounding"];
+}

@@ -1,0 +1,79 @@
+using PlotAgronomy.Liming;
+using static PlotAgronomy.PlanFiles.Value;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>A liming material on offer.</summary>
+internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
+{
+    internal LimeMaterialShape()
+        : base("limeMaterial", "A liming material on offer.")
+    {
+        var name = Required("name", Text("ground dolomite"), "Name.", o => o.Item.Name);
+        var form = Required("form", Choice(LimingWords.Forms), "Form.", o => o.Item.Form);
+        var cce = Required("cce", Number(0.0, 185), "Calcium carbonate equivalent, percent.", o => o.Item.CcePercent);
+        var moisture = Optional("moisture", Percent("3 %"), "Moisture.", o => Unless0(o.Item.Moisture));
+        var magnesium = Optional("magnesium", Percent("10 %"), "Magnesium, Mg.", o => o.Item.Magnesium);
+        var sieves = Optional("sieves", List(Sieve()), "Fineness.", o => o.Item.Sieves?.Passing);
+        var figures = Optional(
+            "labelFigures",
+            List(Figure()),
+            "Figures the label or the dealer states; they go before computed ones.",
+            o => [.. o.Item.StatedFigures.Where(f => f.PoundsEqualToOneTon is null)]
+        );
+        var pounds = Optional(
+            "poundsEqualToOneTon",
+            Number(500.0, 20000),
+            "North Carolina labels only: pounds that equal one ton of standard lime.",
+            o => o.Item.StatedFigures.Select(f => f.PoundsEqualToOneTon).FirstOrDefault(p => p is not null)
+        );
+        Packed("40 lb");
+        Unsaid("a material of unknown calcium carbonate equivalent", o => o.Item.CcePercent is null);
+        Unsaid("pure carbonate, which the others are measured by", o => o.Item.IsPureCarbonate);
+
+        ReadAs(at =>
+        {
+            var passing = at.All(sieves);
+            var fineness = passing.IsEmpty ? null : at.Try(sieves, () => SieveAnalysis.FromFractions(passing.AsSpan()));
+            var material = at.Try(
+                cce,
+                () =>
+                    LimingMaterial.FromAnalysis(
+                        at.Get(name),
+                        at.Get(form),
+                        at.Get(cce),
+                        fineness,
+                        at.Find(moisture),
+                        at.Maybe(magnesium)
+                    )
+            );
+            if (at.Maybe(pounds) is { } equal)
+            {
+                material = at.Try(pounds, () => material.WithFigure(LimeFigure.FromNorthCarolinaLabel(equal)));
+            }
+
+            material = at.All(figures).Aggregate(material, (m, figure) => m.WithFigure(figure));
+            return InBags(at, material);
+        });
+    }
+
+    private static PlanShape<(int Mesh, Fraction Passing)> Sieve()
+    {
+        var shape = new PlanShape<(int Mesh, Fraction Passing)>("sieve", "One sieve of a fineness test.");
+        var mesh = shape.Required("mesh", Number(2, 400), "US standard sieve.", s => s.Mesh);
+        var passing = shape.Required("passing", Percent("60 %"), "Part of the material that passes it.", s => s.Passing);
+        shape.ReadAs(at => (at.Get(mesh), at.Get(passing)));
+        return shape;
+    }
+
+    private static PlanShape<LimeFigure> Figure()
+    {
+        var shape = new PlanShape<LimeFigure>("limeLabelFigure", "What a label or dealer states in one state's terms.");
+        var indices = Choice(LimeIndex.Everything, i => i.Id);
+        var index = shape.Required("index", indices, "Index it is stated in.", f => f.Index);
+        const string Unit = "Figure: lb/ton for ENP, ECCE and ENM, percent for the others.";
+        var value = shape.Required("value", Number(0.0, 5000), Unit, f => f.Value);
+        shape.ReadAs(at => at.Try(value, () => LimeFigure.FromValue(at.Get(index), at.Get(value))));
+        return shape;
+    }
+}

@@ -1,0 +1,92 @@
+using PlotAgronomy.Land;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
+using static PlotAgronomy.PlanFiles.Value;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>The plot: sides, outline or area, its soil, what stands there.</summary>
+internal sealed class PlotShape : PlanShape<Plot>
+{
+    private PlotShape()
+        : base("plot", "The plot of land.")
+    {
+        var name = Required("name", Text("Hollow field"), "Name of the plot.", p => p.Name);
+        var sides = Optional("sides", new SidesShape(), "Measured sides.", p => Sided(p.Measured), PlanNeed.OneOf);
+        var fix = new PlanPair().As(
+            c => GeoPoint.FromDegrees(c.Latitude, c.Longitude),
+            p => (p.LatitudeDegrees, p.LongitudeDegrees)
+        );
+        var outline = Optional(
+            "outline",
+            List(fix, fewest: 3),
+            "Walked corners in order.",
+            p => p.Measured.Sides is null && p.Measured.Outline is { Origin: not null } walked ? walked.Fixes : null,
+            PlanNeed.OneOf
+        );
+        var area = Optional(
+            "area",
+            Area("0.62 ac"),
+            "Area alone; without sides there is no pass plan.",
+            p => p.Measured.Method == AreaMethod.Stated ? p.Area : null,
+            PlanNeed.OneOf
+        );
+        Unsaid("an area corrected or compared after it was measured", p => p.Measured.IsAltered);
+        Unsaid("an error of the area", p => p.Measured.RelativeError is not null);
+        Unsaid("an outline in feet", p => p.Measured.Method == AreaMethod.MapOutline);
+        Unsaid("paced sides", p => p.Measured.Method == AreaMethod.Paces);
+        Unsaid("sides of another form than its four", p => p.Measured is { Method: AreaMethod.Sides, Sides: null });
+
+        Texture = Optional("texture", Choice(SoilWords.Textures), "Soil texture.", p => p.Texture);
+        var drainage = Optional("drainage", Choice(DrainageTolerance.Classes), "How the soil drains.", p => p.Drainage);
+
+        var standing = new PlanGroup<Plot>("standsNow", "What grows on the plot today.");
+        var cover = standing.Required("cover", Hyphened<GroundCover>(), "Kind of cover.", p => p.Cover);
+        const string ByName = "Kind that stands there, by common name.";
+        var coverKind = standing.Optional("kind", Kind("winter rye"), ByName, p => p.CoverKind);
+        var coverShare = standing.Optional(
+            "shareOfFullStand",
+            Number(0.0, 1),
+            "How much of a full stand it still is, 0 to 1.",
+            p => p.CoverShare == 0 ? null : p.CoverShare
+        );
+        var standsNow = Optional(
+            "standsNow",
+            standing,
+            "What stands there now; bare ground when left out.",
+            p => p is { Cover: GroundCover.BareGround, CoverKind: null, CoverShare: 0 } ? null : p
+        );
+        const string Before = "Kind that grew there the season before, by common name.";
+        var grewBefore = Optional("grewBefore", Kind("soybean"), Before, p => p.GrewBefore);
+        IsCarriedOff = Required(
+            "use",
+            Choice("browsed", "cut-and-carried-off"),
+            "Whether the crop is only browsed or cut and carried off.",
+            p => p.IsCarriedOff
+        );
+
+        ReadAs(at => new()
+        {
+            Name = at.Get(name),
+            Measured =
+                at.Has(sides) ? at.Get(sides)
+                : at.Has(outline) ? at.Try(outline, () => PlotArea.FromOutline(PlotOutline.FromFixes(at.Get(outline))))
+                : at.Try(area, () => PlotArea.Stated(at.Get(area))),
+            Texture = at.Maybe(Texture),
+            Drainage = at.Maybe(drainage),
+            Cover = at.Find(standsNow)?.Find(cover) ?? GroundCover.BareGround,
+            CoverKind = at.Find(standsNow)?.Find(coverKind),
+            CoverShare = at.Find(standsNow)?.Find(coverShare) ?? 0,
+            GrewBefore = at.Find(grewBefore),
+            IsCarriedOff = at.Get(IsCarriedOff),
+        });
+    }
+
+    internal static PlotShape Shape { get; } = new();
+
+    internal PlanField<SoilTexture> Texture { get; }
+
+    internal PlanField<bool> IsCarriedOff { get; }
+
+    private static PlotArea? Sided(PlotArea area) => area.Sides is null ? null : area;
+}

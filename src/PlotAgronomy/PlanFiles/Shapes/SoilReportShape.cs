@@ -1,0 +1,138 @@
+using PlotAgronomy.Liming;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
+using static PlotAgronomy.PlanFiles.Value;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>The soil report, and beside it what the laboratory recommends and what some systems ask beyond it.</summary>
+internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
+{
+    private SoilReportShape()
+        : base("soilReport", "The laboratory's report as printed.")
+    {
+        Laboratory = Required("laboratory", Text("state laboratory"), "Laboratory.", p => p.Report.Laboratory);
+        Sampled = Required("sampled", Date, "Day of sampling.", p => p.Report.SampledOn);
+        var depth = Required("depth", Length("6 in"), "Depth of sampling.", p => p.Report.SampledDepth);
+        var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.Report.SoilClass);
+        var inWater = Number(0.0, 14).As(WaterPh.FromValue, p => p.Value);
+        var waterPh = Required("waterPh", inWater, "Soil pH in water.", p => p.Report.WaterPh);
+        var buffer = Optional("buffer", Buffer(), "Buffer reading.", p => p.Report.BufferPhs.FirstOrDefault());
+        var charge = Charge();
+        const string OfAcids = "Exchangeable acidity as printed.";
+        var acidity = Optional("exchangeableAcidity", charge, OfAcids, p => p.Report.ExchangeableAcidity);
+        var cec = Optional("cec", charge, "Cation exchange capacity as printed.", p => p.Report.PrintedExchangeCapacity);
+        var organic = Optional("organicMatter", Percent("2.4 %"), "Organic matter.", p => p.Report.OrganicMatter);
+        var humic = Optional("humicMatter", Percent("0.6 %"), "Humic matter.", p => p.Report.HumicMatter);
+        const string Scooped = "Weight per volume of the scooped soil.";
+        var weight = Optional("weightPerVolume", Density("1.12 g/cm3"), Scooped, p => p.Report.WeightPerVolume);
+        var readings = Required("readings", List(Reading()), "Printed nutrient values.", p => p.Report.Readings);
+        const string Asked = "What some recommendation systems ask beyond the printed values.";
+        Facts = Optional("facts", new SoilFactsShape(), Asked, p => p.Setting);
+        Advice = Optional("recommendation", new AdviceShape(), "The laboratory's own recommendation, if it printed one.", Printed);
+        EarlierLime = Optional(
+            "earlierLime",
+            new EarlierLimeShape(),
+            "Lime spread within the year before the sample; leave it out when the printed rate already has it taken off.",
+            p => p.EarlierLime is null ? null : p
+        );
+        Unsaid("the program of a laboratory", p => p.Report.Program is not null);
+        Unsaid("a salt pH", p => p.Report.SaltPh is not null);
+        Unsaid("more than one buffer reading", p => p.Report.BufferPhs.Length > 1);
+        Unsaid("a printed base saturation", p => p.Report.PrintedBaseSaturation is not null);
+        Unsaid("a texture of the report that is not the plot's", p => p.Report.Texture != p.Plot.Texture);
+
+        ReadAs(at =>
+            at.Try(
+                readings,
+                () =>
+                    new SoilReport
+                    {
+                        Laboratory = at.Get(Laboratory),
+                        SampledOn = at.Maybe(Sampled),
+                        SampledDepth = at.Maybe(depth),
+                        SoilClass = at.Maybe(soilClass),
+                        Texture = at.Plan.Part(WholePlan.Shape.Plot)?.Maybe(PlotShape.Shape.Texture),
+                        WaterPh = at.Get(waterPh),
+                        BufferPhs = at.Find(buffer) is { } read ? [read] : [],
+                        ExchangeableAcidity = at.Maybe(acidity),
+                        PrintedExchangeCapacity = at.Maybe(cec),
+                        OrganicMatter = at.Maybe(organic),
+                        HumicMatter = at.Maybe(humic),
+                        WeightPerVolume = at.Maybe(weight),
+                        Readings = at.All(readings),
+                    }
+            )
+        );
+    }
+
+    internal static SoilReportShape Shape { get; } = new();
+
+    internal PlanField<string> Laboratory { get; }
+
+    internal PlanField<DateOnly> Sampled { get; }
+
+    internal PlanField<PlotSetting> Facts { get; }
+
+    internal PlanField<PrintedAdvice> Advice { get; }
+
+    internal PlanField<EarlierLime> EarlierLime { get; }
+
+    private static PlotPlan? Printed(PlotPlan plan) => plan.Printed is null ? null : plan;
+
+    private static PlanShape<BufferPh> Buffer()
+    {
+        var shape = new PlanShape<BufferPh>("buffer", "A buffer reading; useless without the buffer's name.");
+        var name = shape.Required("name", Choice(SoilWords.Buffers), "Buffer the laboratory used.", b => b.Buffer);
+        var ph = shape.Required("ph", Number(0.0, 14), "Buffer pH as printed.", b => b.Value);
+        shape.ReadAs(at => at.Try(ph, () => BufferPh.FromValue(at.Get(ph), at.Get(name))));
+        return shape;
+    }
+
+    private static PlanShape<CationCharge> Charge()
+    {
+        var shape = new PlanShape<CationCharge>("charge", "A charge of the soil, by weight or by volume.");
+        var value = shape.Required("value", Number(0.0, 200), "Value as printed.", c => c.Milliequivalents);
+        var unit = shape.Required("unit", Choice(SoilWords.ChargeBases), "Unit as printed.", c => c.Basis);
+        shape.ReadAs(at => CationCharge.Of(at.Get(value), at.Get(unit)));
+        return shape;
+    }
+
+    private static PlanShape<SoilReading> Reading()
+    {
+        var shape = new PlanShape<SoilReading>("reading", "One printed value.");
+        var analytes = new PlanChoice<(SoilAnalyte Analyte, PrintedForm Form)>([
+            ("P", (SoilAnalyte.Phosphorus, PrintedForm.Element)),
+            ("P2O5", (SoilAnalyte.Phosphorus, PrintedForm.Oxide)),
+            ("K", (SoilAnalyte.Potassium, PrintedForm.Element)),
+            ("K2O", (SoilAnalyte.Potassium, PrintedForm.Oxide)),
+            ("Ca", (SoilAnalyte.Calcium, PrintedForm.Element)),
+            ("Mg", (SoilAnalyte.Magnesium, PrintedForm.Element)),
+            ("Na", (SoilAnalyte.Sodium, PrintedForm.Element)),
+            ("S", (SoilAnalyte.Sulfur, PrintedForm.Element)),
+            ("B", (SoilAnalyte.Boron, PrintedForm.Element)),
+            ("Zn", (SoilAnalyte.Zinc, PrintedForm.Element)),
+            ("Mn", (SoilAnalyte.Manganese, PrintedForm.Element)),
+            ("Cu", (SoilAnalyte.Copper, PrintedForm.Element)),
+            ("Fe", (SoilAnalyte.Iron, PrintedForm.Element)),
+            ("Al", (SoilAnalyte.Aluminum, PrintedForm.Element)),
+        ]);
+        const string AsPrinted = "What was measured, in the form that was printed.";
+        var analyte = shape.Required("analyte", analytes, AsPrinted, r => (r.Analyte, r.Form));
+        var value = shape.Required("value", Number(0, 1e6), "Value as printed.", r => r.PrintedValue);
+        var units = Choice(SoilWords.Units, never: SoilTestUnit.DecisiemensPerMeter);
+        var unit = shape.Required("unit", units, "Unit as printed.", r => r.Unit);
+        Extractant[] never = [Extractant.HydrochloricAcid, Extractant.PotassiumChloride, Extractant.SaturatedPaste];
+        var solutions = Choice(SoilWords.Extractants, never);
+        var extractant = shape.Required("extractant", solutions, "Extracting solution.", r => r.Extractant);
+        shape.ReadAs(at =>
+        {
+            var (measured, form) = at.Get(analyte);
+            return at.Try(
+                value,
+                () => SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Get(extractant), form)
+            );
+        });
+        return shape;
+    }
+}

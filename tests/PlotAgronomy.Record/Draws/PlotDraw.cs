@@ -1,0 +1,99 @@
+using System.Text.Json.Nodes;
+
+namespace PlotAgronomy.DrawnPlans;
+
+/// <summary>Draws the plot: taped sides, walked corners or an area alone.</summary>
+internal static class PlotDraw
+{
+    private const double MetersPerDegree = 111_320;
+
+    internal static JsonObject Of(Draw draw, int number, LimeRecipe lime, bool carriedOff)
+    {
+        var plot = new JsonObject { ["name"] = $"Field {number}" };
+        switch (draw.Whole(0, 9))
+        {
+            case < 6:
+                plot["sides"] = Sides(draw);
+                break;
+            case < 8:
+                plot["outline"] = Outline(draw);
+                break;
+            default:
+                plot["area"] = draw.Pick(
+                    draw.Amount(0.05, 3, 2, "ac"), draw.Amount(3000, 90_000, 0, "ft2"), draw.Amount(0.05, 1, 2, "ha"));
+                break;
+        }
+
+        draw.Maybe(0.85, plot, "texture", () => lime.Reading == LimeReadingWord.WaterPh
+            ? draw.Pick("sandy loam", "loam", "clay loam") : draw.Pick(ReportWords.Textures));
+        draw.Maybe(0.7, plot, "drainage", () => draw.Pick(ReportWords.Drainages));
+        draw.Maybe(0.4, plot, "standsNow", () => StandsNow(draw));
+        draw.Maybe(0.4, plot, "grewBefore", () => draw.Pick(draw.Chance(0.6) ? KindWords.Legumes : KindWords.All).Name);
+        plot["use"] = carriedOff ? "cut-and-carried-off" : "browsed";
+        return plot;
+    }
+
+    internal static bool HasStandingLegume(JsonNode plot) => plot["standsNow"] is { } stands
+        && ((string)stands["cover"]! == "legume-stand" || KindWords.Legumes.Any(k => k.Name == (string?)stands["kind"]));
+
+    private static JsonObject Sides(Draw draw)
+    {
+        string unit = draw.Pick("ft", "ft", "yd", "m");
+        double foot = unit == "yd" ? 1 / 3.0 : unit == "m" ? 0.3048 : 1;
+        double first = draw.Number(80, 350);
+        string Side(double from, double to) => draw.Amount(from * foot, to * foot, 1, unit);
+        return draw.Whole(0, 4) switch
+        {
+            0 => new JsonObject
+            {
+                ["shape"] = "triangle",
+                ["a"] = Side(first, first),
+                ["b"] = Side(first * 0.7, first),
+                ["c"] = Side(first * 0.6, first * 1.3),
+            },
+            1 => new JsonObject
+            {
+                ["shape"] = "trapezoid",
+                ["a"] = Side(first, first),
+                ["b"] = Side(first * 0.4, first),
+                ["length"] = Side(60, 240),
+            },
+            2 => new JsonObject { ["shape"] = "circle", ["radius"] = Side(30, 130) },
+            _ => new JsonObject
+            {
+                ["shape"] = "rectangle",
+                ["length"] = Side(first, first),
+                ["width"] = Side(first * 0.3, first),
+            },
+        };
+    }
+
+    private static JsonArray Outline(Draw draw)
+    {
+        double latitude = draw.Number(31, 47, 4);
+        double longitude = draw.Number(-98, -72, 4);
+        int corners = draw.Whole(3, 9);
+        double meters = draw.Number(20, 70);
+        var outline = new JsonArray();
+        for (int i = 0; i < corners; i++)
+        {
+            double turn = 2 * Math.PI * i / corners;
+            double away = meters * draw.Number(0.6, 1.2, 2);
+            double north = away * Math.Cos(turn) / MetersPerDegree;
+            double east = away * Math.Sin(turn) / (MetersPerDegree * Math.Cos(latitude * Math.PI / 180));
+            outline.Add(new JsonArray(Math.Round(latitude + north, 6), Math.Round(longitude + east, 6)));
+        }
+
+        return outline;
+    }
+
+    private static JsonObject StandsNow(Draw draw)
+    {
+        string cover = draw.Pick("bare-ground", "legume-stand", "small-grain", "smother-crop");
+        var stands = new JsonObject { ["cover"] = cover };
+        var kinds = cover == "legume-stand" ? KindWords.Legumes : cover == "small-grain" ? KindWords.Cereals : KindWords.Forbs;
+        draw.Maybe(0.75, stands, "kind", () => draw.Pick(kinds).Name);
+        draw.Maybe(0.6, stands, "shareOfFullStand", () => draw.Number(0, 0.9, 2));
+        return stands;
+    }
+}
