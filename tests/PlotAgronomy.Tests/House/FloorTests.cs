@@ -22,6 +22,7 @@ public class FloorTests
         ["Calendar"] = 3,
         ["Records"] = 3,
         ["Planning"] = 4,
+        ["Sheets"] = 5,
     };
 
     [Fact]

@@ -1,17 +1,30 @@
+using System.Buffers;
+using System.Text;
 using System.Text.Json;
 using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
 
-namespace PlotAgronomy.Sample.Output;
+namespace PlotAgronomy.Sheets;
 
 /// <summary>Writes a sheet as JSON for other programs.</summary>
-internal static class JsonSheet
+internal static class SheetJsonWriter
 {
-    internal static void Write(Stream stream, FieldSheet sheet, bool showWork)
+    internal static string Write(FieldSheet sheet, bool showWork)
     {
-        using var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, NewLine = "\n" });
+        var bytes = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
+        {
+            WriteSheet(json, sheet, showWork);
+        }
+
+        return $"{Encoding.UTF8.GetString(bytes.WrittenSpan)}\n";
+    }
+
+    private static void WriteSheet(Utf8JsonWriter json, FieldSheet sheet, bool showWork)
+    {
         json.WriteStartObject();
         json.WriteNumber("sheetVersion", 1);
-        json.WriteString("dataVersion", Reference.SourceCatalog.DataVersion);
+        json.WriteString("dataVersion", SourceCatalog.DataVersion);
         json.WriteString("title", sheet.Title);
         json.WriteStartArray("sections");
         foreach (var section in sheet.Sections)
