@@ -15,7 +15,7 @@ public class FieldSheetWritingTests
         new()
         {
             Title = "Tiny",
-            Sections = [new SheetSection { Heading = "Part", Blocks = [.. blocks] }],
+            Sections = [new SheetSection { Id = "part", Heading = "Part", Blocks = [.. blocks] }],
             Findings = [],
             Sources = [],
         };

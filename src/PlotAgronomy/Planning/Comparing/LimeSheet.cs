@@ -43,7 +43,7 @@ internal static class LimeSheet
 
     private static SheetSection Question(PlanContent plan, LimeTarget target, double? targetPh, LimeMethodComparison comparison)
     {
-        var sheet = new SectionWriter("The question", 'Q');
+        var sheet = new SectionWriter("question", "The question", 'Q');
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Say(SheetText.Acidity(plan.Report));
         sheet.Say(
@@ -75,7 +75,7 @@ internal static class LimeSheet
 
     private static SheetSection SideBySide(ImmutableArray<LimeMethodAnswer> answering, LimeMethodComparison comparison)
     {
-        var sheet = new SectionWriter("Side by side, least lime first", 'M');
+        var sheet = new SectionWriter("side-by-side", "Side by side, least lime first", 'M');
         if (answering.IsEmpty)
         {
             sheet.Say("No method answers for this soil.");
@@ -114,7 +114,10 @@ internal static class LimeSheet
         {
             sheet.Figure(
                 label,
-                $"{Tons(spread.Difference)} ton/ac: from {Tons(spread.Least)} to {Tons(spread.Most)}",
+                new(
+                    $"{Tons(spread.Difference)} ton/ac: from {Tons(spread.Least)} to {Tons(spread.Most)}",
+                    SheetAmount.Tons(spread.Difference)
+                ),
                 spread.Line
             );
         }
@@ -140,7 +143,7 @@ internal static class LimeSheet
     private static SheetRow RowOf(SectionWriter sheet, LimeMethodAnswer answer) =>
         sheet.Row(
             answer.Method.Name,
-            answer.Common is { } rate ? $"{Tons(rate)} ton/ac" : "-",
+            answer.Common is { } rate ? new FigureValue($"{Tons(rate)} ton/ac", Amount(answer, rate)) : "-",
             [
                 answer.Method.Name,
                 Ph(answer.TargetPh),
@@ -157,9 +160,14 @@ internal static class LimeSheet
             answer.Need
         );
 
+    private static SheetAmount Amount(LimeMethodAnswer answer, ApplicationRate rate) =>
+        answer is { CommonLowest: { } low, CommonHighest: { } high }
+            ? SheetAmount.Tons(rate).Within(low.ShortTonsPerAcre, high.ShortTonsPerAcre)
+            : SheetAmount.Tons(rate);
+
     private static SheetSection Silent(LimeMethodComparison comparison, List<LimeMethod> keptBack)
     {
-        var sheet = new SectionWriter("Methods that read this soil but give no rate", 'X');
+        var sheet = new SectionWriter("no-rate", "Methods that read this soil but give no rate", 'X');
         var silent = comparison.Answers.Where(a => a.Need.Rate is null).ToList();
         sheet.Remark(silent.Select(a => (a.Method.Name, string.Join(" ", Told(a).Select(f => $"{f.Text} [{f.Code}]")))));
         if (keptBack.Count > 0)

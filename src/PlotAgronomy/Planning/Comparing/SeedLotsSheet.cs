@@ -38,7 +38,7 @@ internal static class SeedLotsSheet
     {
         var kind = comparison.Ranked[0].Lot.Kind;
         string currency = plan.Currency.Code;
-        var costs = new SectionWriter($"{SheetText.Name(kind)}: what an acre costs", letter);
+        var costs = new SectionWriter($"costs-{kind.Id}", $"{SheetText.Name(kind)}: what an acre costs", letter);
         costs.Say(
             $"Every lot for the same stand: {Amounts.Print(comparison.Target.PoundsPerAcre, 2)} lb of pure live seed per acre, "
                 + $"{SowingMethods.InWords(comparison.Target.Method)}. Counted as alive: "
@@ -68,6 +68,7 @@ internal static class SeedLotsSheet
         yield return costs.Close();
 
         var shares = new SectionWriter(
+            $"price-{kind.Id}",
             $"{SheetText.Name(kind)}: what the price of a pound pays for",
             char.ToLowerInvariant(letter)
         );
@@ -104,7 +105,7 @@ internal static class SeedLotsSheet
     private static SheetRow RowOf(SectionWriter sheet, PlanContent plan, RankedLot lot) =>
         sheet.Row(
             lot.Lot.Label,
-            plan.Currency.Print(lot.CostPerAcre),
+            new(plan.Currency.Print(lot.CostPerAcre), SheetAmount.Money(lot.CostPerAcre, plan.Currency)),
             [
                 Amounts.Print(lot.Place, 0),
                 lot.Lot.Label,
@@ -128,7 +129,7 @@ internal static class SeedLotsSheet
     {
         foreach (var kind in kinds)
         {
-            var sheet = new SectionWriter(SheetText.Name(kind), 'X');
+            var sheet = new SectionWriter($"no-rate-{kind.Id}", SheetText.Name(kind), 'X');
             sheet.Say(
                 $"No full rate is published for {SheetText.Name(kind)} {SowingMethods.InWords(method)}, so its lots have no "
                     + "common stand to be held against."

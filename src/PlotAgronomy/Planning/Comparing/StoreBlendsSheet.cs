@@ -16,17 +16,17 @@ internal static class StoreBlendsSheet
             $"{plan.PlotName}: bag or plain seed",
             [
                 .. compared.SelectMany(
-                    (c, i) => new[] { Bag(content, c, (char)('A' + (2 * i))), Plain(content, c, (char)('B' + (2 * i))) }
+                    (c, i) => new[] { Bag(content, c, i), Plain(content, c, i) }
                 ),
             ],
             Finding.InOrder(compared.SelectMany(c => c.Findings.Concat(c.AsClaimed.Findings)))
         );
     }
 
-    private static SheetSection Bag(PlanContent plan, BagOrPlainSeed comparison, char letter)
+    private static SheetSection Bag(PlanContent plan, BagOrPlainSeed comparison, int place)
     {
         var bag = comparison.Bag;
-        var sheet = new SectionWriter($"What is in {bag.Label}", letter);
+        var sheet = new SectionWriter($"bag-{place + 1}", $"What is in {bag.Label}", (char)('A' + (2 * place)));
         sheet.Say(
             $"{Amounts.Print(bag.NetWeight, "lb", 1)} for {plan.Currency.Print(bag.Price)}; the bag says it plants "
                 + $"{Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, "
@@ -63,35 +63,50 @@ internal static class StoreBlendsSheet
         var total = comparison.AsClaimed.StandTotal;
         sheet.Figure(
             "on the area it claims",
-            $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to "
-                + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
+            new(
+                $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to "
+                    + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
+                SheetAmount.Number(total.Chosen, SeedSection.FullStands).Within(total.Lowest, total.Highest)
+            ),
             comparison.AsClaimed
         );
         sheet.Figure(
             "what it really covers",
-            $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand "
-                + $"({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to "
-                + $"{Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
+            new(
+                $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand "
+                    + $"({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to "
+                    + $"{Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
+                SheetAmount
+                    .Acres(comparison.ReallyCovers)
+                    .Within(comparison.ReallyCoversAtLeast.Acres, comparison.ReallyCoversAtMost.Acres)
+            ),
             comparison.CoveredLine()
         );
         sheet.Figure(
             "an acre of living stand from the bag",
-            plan.Currency.Print(comparison.BagCostPerAcre),
+            new(
+                plan.Currency.Print(comparison.BagCostPerAcre),
+                SheetAmount.Money(comparison.BagCostPerAcre, plan.Currency)
+            ),
             comparison.BagCostLine(plan.Currency)
         );
         var (bags, cost) = comparison.BagsFor(plan.Site.Area);
         string unit = bags == 1 ? "bag" : "bags";
         sheet.Figure(
             $"to sow {Amounts.Print(plan.Site.Area, "ac", 2)} at one full stand",
-            $"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}",
+            new($"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}", SheetAmount.Money(cost, plan.Currency)),
             comparison.BagsLine(plan.Site.Area)
         );
         return sheet.Close();
     }
 
-    private static SheetSection Plain(PlanContent plan, BagOrPlainSeed comparison, char letter)
+    private static SheetSection Plain(PlanContent plan, BagOrPlainSeed comparison, int place)
     {
-        var sheet = new SectionWriter($"The nearest blend from plain lots, beside {comparison.Bag.Label}", letter);
+        var sheet = new SectionWriter(
+            $"plain-seed-{place + 1}",
+            $"The nearest blend from plain lots, beside {comparison.Bag.Label}",
+            (char)('B' + (2 * place))
+        );
         if (comparison.Plain is not { } plain || comparison.PlainCostPerAcre is not { } plainCost)
         {
             sheet.Say("None of the bag's kinds is on offer as a plain lot.");
@@ -131,11 +146,15 @@ internal static class StoreBlendsSheet
 
         sheet.Figure(
             "an acre of living stand from plain lots",
-            plan.Currency.Print(plainCost),
+            new(plan.Currency.Print(plainCost), SheetAmount.Money(plainCost, plan.Currency)),
             [.. comparison.PlainCostLines(plan.Currency)],
             plain
         );
-        sheet.Figure("whole bags of plain seed for this plot", plan.Currency.Print(order.Cost!.Value), order);
+        sheet.Figure(
+            "whole bags of plain seed for this plot",
+            new(plan.Currency.Print(order.Cost!.Value), SheetAmount.Money(order.Cost.Value, plan.Currency)),
+            order
+        );
         sheet.Say(Verdict(plan, comparison, plainCost, order.Cost.Value));
         return sheet.Close();
     }

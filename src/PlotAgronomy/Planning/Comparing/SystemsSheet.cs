@@ -25,7 +25,7 @@ internal static class SystemsSheet
                                 plan.Content,
                                 string.Join("; ", alike.Select(c => c.Group.Name)) + askedFor,
                                 alike.First(),
-                                (char)('A' + i)
+                                i
                             )
                     ),
                 LeftOut(compared),
@@ -37,7 +37,7 @@ internal static class SystemsSheet
 
     private static SheetSection Readings(PlanContent plan)
     {
-        var sheet = new SectionWriter("The report", 'R');
+        var sheet = new SectionWriter("report", "The report", 'R');
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Remark(
             plan.Report.Readings.Select(r =>
@@ -61,9 +61,9 @@ internal static class SystemsSheet
         return sheet.Close();
     }
 
-    private static SheetSection SideBySide(PlanContent plan, string names, SystemsForGroup compared, char letter)
+    private static SheetSection SideBySide(PlanContent plan, string names, SystemsForGroup compared, int place)
     {
-        var sheet = new SectionWriter($"Side by side for {names}", letter);
+        var sheet = new SectionWriter($"side-by-side-{place + 1}", $"Side by side for {names}", (char)('A' + place));
         sheet.Say(
             plan.Site.CarriedOff
                 ? "The crop is carried off the plot."
@@ -120,7 +120,10 @@ internal static class SystemsSheet
             gap = Amounts.Print(apart.Difference.PoundsPerAcre, 1);
         sheet.Figure(
             SheetText.Nutrient(nutrient),
-            $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
+            new(
+                $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
+                SheetAmount.Rate(apart.Difference)
+            ),
             apart.Line
         );
         sheet.Say(apart.Why);
@@ -130,7 +133,7 @@ internal static class SystemsSheet
     /// answer.</summary>
     private static SheetSection LeftOut(List<SystemsForGroup> compared)
     {
-        var sheet = new SectionWriter("Systems that do not answer, and why", 'X');
+        var sheet = new SectionWriter("no-answer", "Systems that do not answer, and why", 'X');
         var reasons = compared
             .SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))
             .GroupBy(l => l.System)

@@ -8,14 +8,14 @@ internal static class FertilizerSection
     internal static SheetSection Write(PlanResults results)
     {
         var plan = results.Plan;
-        var sheet = new SectionWriter("Fertilizer to buy and spread", 'F');
+        var sheet = new SectionWriter("fertilizer", "Fertilizer to buy and spread", 'F');
         sheet.RestsOn(results.Need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
             results.Need.Targets.Select(target =>
                 sheet.Row(
                     SheetText.Nutrient(target.Nutrient),
-                    Amounts.Print(target.AtLeast, "lb/ac", 0),
+                    new(Amounts.Print(target.AtLeast, "lb/ac", 0), SheetAmount.Rate(target.AtLeast)),
                     [
                         SheetText.Nutrient(target.Nutrient),
                         Amounts.Print(target.AtLeast.PoundsPerAcre, 0),
@@ -59,7 +59,7 @@ internal static class FertilizerSection
             purchase.Lines.Select(line =>
                 sheet.Row(
                     line.Product.Name,
-                    SheetText.Weight(line.Spread),
+                    new(SheetText.Weight(line.Spread), SheetAmount.Weight(line.Spread)),
                     [
                         line.Product.Name,
                         Packages(line.Packages, line.Product.Package),
@@ -73,13 +73,20 @@ internal static class FertilizerSection
                 )
             )
         );
-        sheet.Figure("cost of the fertilizer", plan.Currency.Print(purchase.TotalCost), purchase);
+        sheet.Figure(
+            "cost of the fertilizer",
+            new(plan.Currency.Print(purchase.TotalCost), SheetAmount.Money(purchase.TotalCost, plan.Currency)),
+            purchase
+        );
         foreach (var (kind, other) in results.FertilizerAlternatives)
         {
             sheet.Figure(
                 kind == RunnerUp.NextCheapest ? "next cheapest" : "with the fewest products",
-                $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"))}: "
-                    + $"{plan.Currency.Print(other.TotalCost)}",
+                new(
+                    $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"))}: "
+                        + $"{plan.Currency.Print(other.TotalCost)}",
+                    SheetAmount.Money(other.TotalCost, plan.Currency)
+                ),
                 other
             );
         }

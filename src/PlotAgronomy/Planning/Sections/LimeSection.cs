@@ -9,20 +9,24 @@ internal static class LimeSection
     {
         var lime = results.Lime;
         var plan = results.Plan;
-        var sheet = new SectionWriter("Lime", 'L');
+        var sheet = new SectionWriter("lime", "Lime", 'L');
         sheet.Say(
             $"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}"
         );
         sheet.RestsOn(LimeSolver.Basis(lime));
         if (lime.Printed?.Rate is { } printed)
         {
-            sheet.Figure("printed by the laboratory, used first", printed.ToString(), lime.Printed);
+            sheet.Figure(
+                "printed by the laboratory, used first",
+                new(printed.ToString(), SheetAmount.Tons(printed.OfBasis)),
+                lime.Printed
+            );
             if (lime.Check is { Computed: { } alike } check)
             {
                 string verdict = check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows";
                 sheet.Figure(
                     $"beside it, by {check.Need.Method.Name}",
-                    $"{SheetText.Tons(alike)} of the same lime and depth: {verdict}",
+                    new($"{SheetText.Tons(alike)} of the same lime and depth: {verdict}", SheetAmount.Tons(alike)),
                     check
                 );
             }
@@ -32,10 +36,13 @@ internal static class LimeSection
         {
             sheet.Figure(
                 $"by {lime.Computed.Method.Name}",
-                computed.OfBasis.PoundsPerAcre == 0
-                    ? "no lime"
-                    : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for "
-                        + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(results)}",
+                new(
+                    computed.OfBasis.PoundsPerAcre == 0
+                        ? "no lime"
+                        : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for "
+                            + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(results)}",
+                    Amount(lime.Computed)
+                ),
                 lime.Computed
             );
         }
@@ -48,8 +55,15 @@ internal static class LimeSection
         {
             sheet.Figure(
                 "weakly buffered soil: what the rules support",
-                $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at "
-                    + $"first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
+                new(
+                    $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at "
+                        + $"first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
+                    SheetAmount.Range(
+                        weak.AdviceLow.OfBasis.ShortTonsPerAcre,
+                        weak.AdviceHigh.OfBasis.ShortTonsPerAcre,
+                        "ton/ac"
+                    )
+                ),
                 weak
             );
         }
@@ -58,13 +72,19 @@ internal static class LimeSection
         {
             sheet.Figure(
                 "spread on the plot",
-                $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, "
-                    + $"{Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
+                new(
+                    $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, "
+                        + $"{Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
+                    SheetAmount.Weight(order.Product)
+                ),
                 order
             );
             sheet.Figure(
                 "buy",
-                $"{FertilizerSection.Packages(order.Bags ?? 0, lime.Offer.Bag!.Value)}, {plan.Currency.Print(order.Cost ?? 0)}",
+                new(
+                    $"{FertilizerSection.Packages(order.Bags ?? 0, lime.Offer.Bag!.Value)}, {plan.Currency.Print(order.Cost ?? 0)}",
+                    SheetAmount.Money(order.Cost ?? 0, plan.Currency)
+                ),
                 order
             );
             if (order.Dressings.Length > 1)
@@ -95,13 +115,19 @@ internal static class LimeSection
         string rest = outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "";
         sheet.Figure(
             "worked by planting day",
-            $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{rest}",
+            new(
+                $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{rest}",
+                SheetAmount.Range(outlook.Worked.Low.Percent, outlook.Worked.High.Percent, "%")
+            ),
             outlook
         );
         string where = outlook.Request.Placement == LimePlacement.Surface ? ", in the top inches only" : "";
         sheet.Figure(
             "pH to expect on planting day",
-            $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",
+            new(
+                $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",
+                SheetAmount.Range(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, "pH")
+            ),
             outlook
         );
         string sowNow = outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow);
@@ -136,6 +162,14 @@ internal static class LimeSection
 
         string rounded = published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis);
         return $", rounded by the institution: {rounded}";
+    }
+
+    private static SheetAmount Amount(LimeNeed need)
+    {
+        var rate = SheetAmount.Tons(need.Rate!.OfBasis);
+        return need is { Lowest: { } low, Highest: { } high }
+            ? rate.Within(low.OfBasis.ShortTonsPerAcre, high.OfBasis.ShortTonsPerAcre)
+            : rate;
     }
 
     private static string Range(PlanResults results) =>

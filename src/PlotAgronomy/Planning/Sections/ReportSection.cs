@@ -9,11 +9,14 @@ internal static class ReportSection
     {
         var plan = results.Plan;
         var report = plan.Report;
-        var sheet = new SectionWriter("What the report says", 'R');
+        var sheet = new SectionWriter("report", "What the report says", 'R');
         sheet.Say(SheetText.Origin(report));
         sheet.Figure(
             "area of the plot",
-            $"{Amounts.Print(plan.Site.Area, "ac", 3)} ({Amounts.Print(plan.Site.Area, "ft2", 0)})",
+            new(
+                $"{Amounts.Print(plan.Site.Area, "ac", 3)} ({Amounts.Print(plan.Site.Area, "ft2", 0)})",
+                SheetAmount.Acres(plan.Site.Area)
+            ),
             plan.Site.Measured
         );
         sheet.Say(SheetText.Acidity(report));

@@ -5,10 +5,13 @@ namespace PlotAgronomy.Planning;
 /// <summary>Seed to weigh out per kind, and what it gives.</summary>
 internal static class SeedSection
 {
+    /// <summary>The unit of shares of a full stand, one for the stand the kind would get alone.</summary>
+    internal const string FullStands = "full stands";
+
     internal static SheetSection Write(PlanResults results)
     {
         var plan = results.Plan;
-        var sheet = new SectionWriter("Seed to weigh out", 'S');
+        var sheet = new SectionWriter("seed", "Seed to weigh out", 'S');
         sheet.Say(
             $"For {Amounts.Print(plan.Site.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by "
                 + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
@@ -19,7 +22,7 @@ internal static class SeedSection
             results.Sown.Select(sown =>
                 sheet.Row(
                     SheetText.Name(sown.Planned.Kind),
-                    SheetText.Weight(sown.Weight.ToMass()),
+                    new(SheetText.Weight(sown.Weight.ToMass()), SheetAmount.Weight(sown.Weight.ToMass())),
                     [
                         SheetText.Name(sown.Planned.Kind),
                         sown.Planned.Offer.Lot.Label,
@@ -37,12 +40,21 @@ internal static class SeedSection
         var total = results.Blend.StandTotal;
         sheet.Figure(
             "shares of a full stand, all kinds",
-            $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the "
-                + "published full rates)",
+            new(
+                $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the "
+                    + "published full rates)",
+                SheetAmount.Number(total.Chosen, FullStands).Within(total.Lowest, total.Highest)
+            ),
             results.Crowding
         );
-        sheet.Figure("live seeds, all kinds", $"{Amounts.Print(results.Blend.LiveSeedsPerSquareFoot, 1)} per ft2", results.Blend);
-        sheet.Figure("seed in all", SheetText.Weight(results.Batch.Total.ToMass()), results.Blend);
+        double seeds = results.Blend.LiveSeedsPerSquareFoot;
+        sheet.Figure(
+            "live seeds, all kinds",
+            new($"{Amounts.Print(seeds, 1)} per ft2", SheetAmount.Number(seeds, "seeds/ft2")),
+            results.Blend
+        );
+        var all = results.Batch.Total.ToMass();
+        sheet.Figure("seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), results.Blend);
         foreach (var sown in results.Sown.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {
             sheet.Say(

@@ -6,14 +6,15 @@ internal static class ShoppingSection
     internal static SheetSection Write(PlanResults results)
     {
         var plan = results.Plan;
-        var sheet = new SectionWriter("Shopping list", 'B');
+        var sheet = new SectionWriter("shopping", "Shopping list", 'B');
         decimal total = 0;
         var rows = new List<SheetRow>();
 
         void Add(string item, string packages, decimal cost, params ReadOnlySpan<IWorkedResult> because)
         {
             total += cost;
-            rows.Add(sheet.Row(item, packages, [item, packages, plan.Currency.Print(cost)], [], because));
+            var value = new FigureValue(packages, SheetAmount.Money(cost, plan.Currency));
+            rows.Add(sheet.Row(item, value, [item, packages, plan.Currency.Print(cost)], [], because));
         }
 
         if (results.Lime.Order is { Bags: int bags, Cost: decimal limeCost } order)
@@ -53,7 +54,7 @@ internal static class ShoppingSection
         sheet.RestsOn([.. LimeSolver.Basis(results.Lime), results.Need, results.Blend]);
         sheet.Figure(
             "all together",
-            plan.Currency.Print(total),
+            new(plan.Currency.Print(total), SheetAmount.Money(total, plan.Currency)),
             PlanningFormulas
                 .All["plan-shopping-total"]
                 .Line($"{string.Join(" + ", rows.Select(r => r.Cells[2].Split(' ')[0]))} = {plan.Currency.Print(total)}")

@@ -7,7 +7,7 @@ internal static class WorkOrderSection
 {
     internal static SheetSection Write(PlanResults results)
     {
-        var sheet = new SectionWriter("Order of work", 'W');
+        var sheet = new SectionWriter("order-of-work", "Order of work", 'W');
         sheet.Step(Before(results).Concat(Sowing(results)).Concat(After(results)));
         return sheet.Close();
     }

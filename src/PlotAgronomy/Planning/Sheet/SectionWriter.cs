@@ -4,7 +4,7 @@ using System.Globalization;
 namespace PlotAgronomy.Planning;
 
 /// <summary>Collects the blocks of one section; figures get the section's letter and a running number.</summary>
-internal sealed class SectionWriter(string heading, char letter)
+internal sealed class SectionWriter(string id, string heading, char letter)
 {
     private readonly List<SheetBlock> blocks = [];
     private ImmutableArray<IWorkedResult> basis = [];
@@ -32,15 +32,15 @@ internal sealed class SectionWriter(string heading, char letter)
 
     internal void Step(IEnumerable<string> steps) => blocks.Add(new SheetSteps { Steps = [.. steps] });
 
-    internal void Figure(string label, string value, params ReadOnlySpan<IWorkedResult> results) =>
+    internal void Figure(string label, FigureValue value, params ReadOnlySpan<IWorkedResult> results) =>
         blocks.Add(Make(label, value, [.. results], []));
 
-    internal void Figure(string label, string value, WorkedLine line, params ReadOnlySpan<IWorkedResult> results) =>
+    internal void Figure(string label, FigureValue value, WorkedLine line, params ReadOnlySpan<IWorkedResult> results) =>
         Figure(label, value, [line], results);
 
     internal void Figure(
         string label,
-        string value,
+        FigureValue value,
         ImmutableArray<WorkedLine> lines,
         params ReadOnlySpan<IWorkedResult> results
     ) => blocks.Add(Make(label, value, [.. results], lines));
@@ -48,7 +48,7 @@ internal sealed class SectionWriter(string heading, char letter)
     /// <summary>A row of a table whose numbers are explained under a code of their own.</summary>
     internal SheetRow Row(
         string label,
-        string value,
+        FigureValue value,
         ImmutableArray<string> cells,
         ImmutableArray<WorkedLine> lines,
         params ReadOnlySpan<IWorkedResult> results
@@ -63,16 +63,22 @@ internal sealed class SectionWriter(string heading, char letter)
         }
     }
 
-    internal SheetSection Close() => new() { Heading = heading, Blocks = [.. blocks] };
+    internal SheetSection Close() => new() { Id = id, Heading = heading, Blocks = [.. blocks] };
 
-    private SheetFigure Make(string label, string value, ImmutableArray<IWorkedResult> results, ImmutableArray<WorkedLine> lines)
+    private SheetFigure Make(
+        string label,
+        FigureValue value,
+        ImmutableArray<IWorkedResult> results,
+        ImmutableArray<WorkedLine> lines
+    )
     {
         figures++;
         return new SheetFigure
         {
             Code = string.Create(CultureInfo.InvariantCulture, $"{letter}{figures}"),
             Label = label,
-            Value = value,
+            Value = value.Text,
+            Amount = value.Amount,
             Results = results,
             RestsOn = basis,
             OwnLines = lines,

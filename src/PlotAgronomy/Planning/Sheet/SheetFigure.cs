@@ -15,6 +15,9 @@ public sealed class SheetFigure : SheetBlock
     /// <summary>Gets the number with its unit, rounded for reading.</summary>
     public required string Value { get; init; }
 
+    /// <summary>Gets the number itself with its unit, not rounded; null where the figure says words.</summary>
+    public SheetAmount? Amount { get; init; }
+
     /// <summary>Gets the results behind the number.</summary>
     public required ImmutableArray<IWorkedResult> Results { get; init; }
 
