@@ -87,20 +87,6 @@ public static partial class Amounts
         ("g/cm3|g/mL|kg/L", 1000 * CubicMetersPerCubicFoot / ExactUnits.KilogramsPerPound)
     );
 
-    private static readonly UnitWords Rates = new(
-        "a rate",
-        "'40 lb/ac' or '2.25 ton/ac'",
-        ("lb/ac|lb/acre|lbs/ac|lbs/acre", 1),
-        ("oz/ac|oz/acre", 1.0 / 16),
-        ("ton/ac|ton/acre|tons/ac|tons/acre", 2000),
-        ("lb/1000 ft2|lb/1000 sq ft|lb/1,000 ft2", ExactUnits.SquareFeetPerAcre / 1000),
-        ("oz/1000 ft2|oz/1000 sq ft|oz/1,000 ft2", ExactUnits.SquareFeetPerAcre / 1000 / 16),
-        ("lb/100 ft2|lb/100 sq ft", ExactUnits.SquareFeetPerAcre / 100),
-        ("kg/ha", ExactUnits.SquareMetersPerAcre / 10_000 / ExactUnits.KilogramsPerPound),
-        ("t/ha|tonne/ha", ExactUnits.SquareMetersPerAcre / 10 / ExactUnits.KilogramsPerPound),
-        ("g/m2|g/m²", ExactUnits.SquareMetersPerAcre / 1000 / ExactUnits.KilogramsPerPound)
-    );
-
     private static readonly UnitWords Durations = new(
         "a time",
         "'45 s' or '2.5 min'",

@@ -85,7 +85,7 @@ public static partial class Amounts
     /// <inheritdoc cref="TryReadArea" path="/returns"/>
     public static bool TryReadRate(string? text, out ApplicationRate value, out string problem)
     {
-        bool read = Rates.TryRead(text, false, out double poundsPerAcre, out problem);
+        bool read = RateUnits.Words.TryRead(text, false, out double poundsPerAcre, out problem);
         value = ApplicationRate.FromPoundsPerAcre(poundsPerAcre);
         return read;
     }
@@ -195,7 +195,7 @@ public static partial class Amounts
     /// <summary>Prints an application rate.</summary>
     /// <inheritdoc cref="Print(Area, string, int?)"/>
     public static string Print(ApplicationRate value, string unit = "lb/ac", int? decimals = null) =>
-        Rates.Print(value.PoundsPerAcre, unit, decimals);
+        RateUnits.Words.Print(value.PoundsPerAcre, unit, decimals);
 
     /// <summary>Prints a duration.</summary>
     /// <inheritdoc cref="Print(Area, string, int?)"/>
@@ -208,13 +208,19 @@ public static partial class Amounts
     /// <returns>Text such as <c>85 %</c>.</returns>
     public static string Print(Fraction value, int? decimals = null) => Percents.Print(value.Percent, "%", decimals);
 
+    /// <summary>A weight for a scale: pounds from 10 lb on with one decimal, from 1 lb with two, below that ounces and
+    /// grams.</summary>
+    internal static string PrintForScale(Mass mass)
+    {
+        double pounds = mass.Pounds;
+        return pounds >= 10 ? Print(mass, "lb", 1)
+            : pounds >= 1 ? Print(mass, "lb", 2)
+            : $"{Print(mass, "oz", 1)} ({Print(mass, "g", 0)})";
+    }
+
     /// <summary>Prints a pure number, rounding to nearest.</summary>
     /// <param name="number">Number.</param>
     /// <param name="decimals">Most decimals to show.</param>
     /// <returns>Text such as <c>1,234.5</c>.</returns>
-    public static string Print(double number, int decimals) =>
-        number.ToString(
-            "#,##0" + (decimals > 0 ? "." + new string('#', decimals) : ""),
-            System.Globalization.CultureInfo.InvariantCulture
-        );
+    public static string Print(double number, int decimals) => UnitWords.Rounded(number, decimals);
 }

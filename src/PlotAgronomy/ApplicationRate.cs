@@ -192,8 +192,8 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJ
 
     static string IJsonText<ApplicationRate>.ToJsonText(ApplicationRate value) => $"{ExactText.Of(value.PoundsPerAcre)} lb/ac";
 
-    static ApplicationRate IJsonText<ApplicationRate>.FromJsonText(string text) => 
-        text.EndsWith(" lb/ac", StringComparison.Ordinal) ? FromPoundsPerAcre(ExactText.Number(text, "lb/ac"))
-        : Amounts.TryReadRate(text, out var rate, out string problem) ? rate
-        : throw new FormatException(problem);
+    static ApplicationRate IJsonText<ApplicationRate>.FromJsonText(string text) =>
+        RateUnits.Words.TryRead(text, false, out double poundsPerAcre, out string problem)
+            ? FromPoundsPerAcre(poundsPerAcre)
+            : throw new FormatException(problem);
 }

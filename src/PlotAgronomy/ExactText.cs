@@ -26,7 +26,9 @@ internal static class ExactText
     /// <exception cref="FormatException">Not a plain number.</exception>
     internal static double Number(string text, int shift = 0) =>
         double.TryParse(text, Plain, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value)
-            ? shift == 0 ? value : double.Parse(FormattableString.Invariant($"{text}E{-shift}"), CultureInfo.InvariantCulture)
+            ? shift == 0
+                ? value
+                : double.Parse(FormattableString.Invariant($"{text}E{-shift}"), CultureInfo.InvariantCulture)
             : throw new FormatException($"Expected a number, found '{text}'.");
 
     /// <summary>Reads a number before a unit.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Runtime.CompilerServices;
 
@@ -51,6 +52,17 @@ internal static class Guard
             ? value
             : throw OutOfRange(name, value, $"Must be a finite number above {limit} and at most {max} {unit}.");
 
+    internal static double Inside(
+        double value,
+        double limit,
+        double top,
+        string unit,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    ) =>
+        double.IsFinite(value) && value > limit && value < top
+            ? value
+            : throw OutOfRange(name, value, $"Must be a finite number above {limit} and below {top} {unit}.");
+
     internal static int AtLeast(int value, int min, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         value >= min ? value : throw OutOfRange(name, value, $"Must be at least {min} {unit}.");
 
@@ -72,6 +84,23 @@ internal static class Guard
         ArgumentException.ThrowIfNullOrWhiteSpace(value, name);
         return value;
     }
+
+    internal static T NotNull<T>(T? value, [CallerArgumentExpression(nameof(value))] string? name = null)
+        where T : class
+    {
+        ArgumentNullException.ThrowIfNull(value, name);
+        return value;
+    }
+
+    /// <summary>A list that was made, if only as an empty one, and has no gaps.</summary>
+    internal static ImmutableArray<T> Listed<T>(
+        ImmutableArray<T> value,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    )
+        where T : class =>
+        !value.IsDefault && !value.Contains(null!)
+            ? value
+            : throw new ArgumentException("Must be a list without a null in it; write [] for none.", name);
 
     internal static IReadOnlyList<T> NotEmpty<T>(
         IReadOnlyList<T>? value,

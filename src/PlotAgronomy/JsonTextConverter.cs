@@ -14,7 +14,9 @@ public sealed class JsonTextConverter<T> : JsonConverter<T>
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
         reader.TokenType == JsonTokenType.String
             ? FromText(reader.GetString()!)
-            : throw new JsonException($"A {typeof(T).Name} is a text such as \"{T.ToJsonText(default)}\", found {reader.TokenType}.");
+            : throw new JsonException(
+                $"A {typeof(T).Name} is a text such as \"{T.ToJsonText(default)}\", found {reader.TokenType}."
+            );
 
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options)

@@ -82,8 +82,15 @@ internal sealed partial class UnitWords
         }
 
         double amount = value / factor;
-        string digits = decimals is int places ? Amounts.Print(amount, places) : EveryDigit(amount);
+        string digits = decimals is int places ? Rounded(amount, places) : EveryDigit(amount);
         return $"{digits} {unit}";
+    }
+
+    /// <summary>A number rounded to nearest, commas between groups of three digits.</summary>
+    internal static string Rounded(double number, int decimals)
+    {
+        string places = decimals > 0 ? $".{new string('#', decimals)}" : "";
+        return number.ToString($"#,##0{places}", CultureInfo.InvariantCulture);
     }
 
     /// <summary>The shortest text that reads back as the same number, without an exponent.</summary>

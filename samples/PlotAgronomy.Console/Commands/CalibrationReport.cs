@@ -105,9 +105,8 @@ internal static class CalibrationReport
         {
             null when outcome.Runs.Verdict == RepeatVerdict.Accepted =>
                 $"leave it as it stands; {needed}, {Amounts.Print(outcome.Measured.Flow, "lb/min", 3)} comes out",
-            null =>
-                $"{needed}, {Amounts.Print(outcome.Runs.FlowFactor, 2)} times the flow measured; measure at a second setting "
-                    + "too to get a number",
+            null => $"{needed}, {Amounts.Print(outcome.Runs.FlowFactor, 2)} times the flow measured; measure at a second setting "
+                + "too to get a number",
             { Setting: { } setting } => $"{Amounts.Print(setting, 2)}; {needed}",
             _ => $"no setting: {needed}",
         };
@@ -121,7 +120,7 @@ internal static class CalibrationReport
         string percent = $"+-{Amounts.Print(outcome.ExpectedErrorPercent, 1)} % of the rate";
         string range =
             $"{Amounts.Print(outcome.ExpectedLow, "lb/ac", 1)} to {Amounts.Print(outcome.ExpectedHigh, "lb/ac", 1)} once gate "
-                + "or pace is changed";
+            + "or pace is changed";
         return outcome.MeasuringError.Largest is { } term
                 ? $"{percent}, the largest measuring error being the {term.Measurement}: {range}"
             : outcome.Runs.SampleCvPercent is null ? "not known: one run, and no measuring error was given"

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Sample.Commands;
 

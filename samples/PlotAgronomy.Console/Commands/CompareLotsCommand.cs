@@ -1,5 +1,5 @@
 using System.CommandLine;
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Sample.Commands;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Sample.Commands;
 

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using PlotAgronomy.Planning;
 using PlotAgronomy.Sample.Output;
 
 namespace PlotAgronomy.Sample.Commands;
@@ -26,7 +25,7 @@ internal static class ExplainCommand
             }
 
             int read = PlanInput.Read(parsed.GetValue(file), streams, out var plan);
-            return plan is null ? read : Explain(SheetBuilder.Build(plan), parsed.GetValue(code)!, columns, streams);
+            return plan is null ? read : Explain(FieldSheet.Of(plan.Solve()), parsed.GetValue(code)!, columns, streams);
         });
         return command;
     }

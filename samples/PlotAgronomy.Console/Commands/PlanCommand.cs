@@ -1,5 +1,4 @@
 using System.CommandLine;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Sample.Commands;
 
@@ -16,7 +15,9 @@ internal static class PlanCommand
         var options = new SheetOptions();
         var command = new Command("plan", "Print the field sheet of a plan file.") { file };
         options.AddTo(command);
-        command.SetAction(parsed => options.Run(parsed, parsed.GetValue(file), streams, (plan, _) => SheetBuilder.Build(plan)));
+        command.SetAction(parsed =>
+            options.Run(parsed, parsed.GetValue(file), streams, (plan, _) => FieldSheet.Of(plan.Solve()))
+        );
         return command;
     }
 }

@@ -1,5 +1,3 @@
-using PlotAgronomy.Planning;
-
 namespace PlotAgronomy.Sample.Commands;
 
 /// <summary>Reads a plan file, or says on stderr why not.</summary>
@@ -27,7 +25,7 @@ internal static class PlanInput
             return ExitCode.Usage;
         }
 
-        var reading = PlanReader.Read(json);
+        var reading = PlanFile.Read(json);
         foreach (var problem in reading.Problems)
         {
             streams.Error.WriteLine($"{Path.GetFileName(path)}: {problem}");

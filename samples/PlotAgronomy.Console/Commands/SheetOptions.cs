@@ -1,5 +1,4 @@
 using System.CommandLine;
-using PlotAgronomy.Planning;
 using PlotAgronomy.Sample.Output;
 
 namespace PlotAgronomy.Sample.Commands;

@@ -1,5 +1,5 @@
-using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Sheets;
 using Spectre.Console;
 
 namespace PlotAgronomy.Sample.Output;

@@ -1,5 +1,3 @@
-using PlotAgronomy.Planning;
-
 namespace PlotAgronomy.Sample.Output;
 
 /// <summary>Writes a sheet in the wanted form to the screen or, whole or not at all, to a file.</summary>

@@ -25,8 +25,6 @@ internal static class BlendMath
 
     internal static decimal Cost(decimal pricePerPound, double pounds) => pricePerPound * (decimal)pounds;
 
-    internal static double DiameterRatio(double largest, double smallest) => largest / smallest;
-
     internal static double ShareOfWhole(double part, double sum) => part / sum;
 
     internal static double Sum(ReadOnlySpan<double> values)

@@ -30,6 +30,8 @@ internal static class SpreaderMath
 
     internal static double PoundsPerMinuteCaught(double pounds, double seconds) => pounds / seconds * 60;
 
+    internal static double MinutesToFlow(double pounds, double poundsPerMinute) => pounds / poundsPerMinute;
+
     internal static double SquareFeetOfWheel(double rows, double rowFeet, double circumferenceFeet, double turns) =>
         rows * rowFeet * (turns * circumferenceFeet);
 
@@ -100,5 +102,17 @@ internal static class SpreaderMath
 
     internal static double Ratio(double value, double reference) => value / reference;
 
-    internal static double RootSumOfSquares(IEnumerable<double> terms) => Math.Sqrt(terms.Sum(t => t * t));
+    /// <summary>Errors that have nothing to do with one another add as squares.</summary>
+    internal static double SumOfSquares(params ReadOnlySpan<double> terms)
+    {
+        double sum = 0;
+        foreach (double term in terms)
+        {
+            sum += term * term;
+        }
+
+        return sum;
+    }
+
+    internal static double Root(double sumOfSquares) => Math.Sqrt(sumOfSquares);
 }

@@ -1,26 +1,25 @@
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
 /// <summary>What a plan needs in nutrients and what is bought for it.</summary>
 internal static class NutrientAnswers
 {
-    internal static void Record(Action<string, object?> add, PlanResults results)
+    internal static void Record(Action<string, object?> add, PlotAnswers answers)
     {
-        foreach (var target in results.Need.Targets)
+        foreach (var target in answers.Need.Targets)
         {
             add($"need.{Symbol(target.Nutrient)}", target.AtLeast);
             add($"need.{Symbol(target.Nutrient)}.most", target.AtMost);
         }
 
-        foreach (var target in results.Need.Computed)
+        foreach (var target in answers.Need.Computed)
         {
             add($"need.computed.{Symbol(target.Nutrient)}", target.AtLeast);
         }
 
-        foreach (var component in results.Need.Components)
+        foreach (var component in answers.Need.Components)
         {
             string kind = $"need.of.{component.Component.Kind.Id}";
             add($"{kind}.P2O5", component.Phosphate?.Rate);
@@ -28,20 +27,20 @@ internal static class NutrientAnswers
             add($"{kind}.counts", component.Counts);
         }
 
-        for (int i = 0; i < results.Need.NitrogenDoses.Length; i++)
+        for (int i = 0; i < answers.Need.NitrogenDoses.Length; i++)
         {
-            add($"{PlanAnswers.At("dose", i)}.low", results.Need.NitrogenDoses[i].Low);
-            add($"{PlanAnswers.At("dose", i)}.high", results.Need.NitrogenDoses[i].High);
+            add($"{PlanAnswers.At("dose", i)}.low", answers.Need.NitrogenDoses[i].Low);
+            add($"{PlanAnswers.At("dose", i)}.high", answers.Need.NitrogenDoses[i].High);
         }
 
-        if (results.Fertilizer is { } purchase)
+        if (answers.Fertilizer.Purchase is { } purchase)
         {
             Purchase(add, purchase);
         }
 
-        for (int i = 0; i < results.FertilizerAlternatives.Length; i++)
+        for (int i = 0; i < answers.Fertilizer.Others.Length; i++)
         {
-            var (_, plan) = results.FertilizerAlternatives[i];
+            var plan = answers.Fertilizer.Others[i].Purchase;
             string at = PlanAnswers.At("alternative", i);
             add($"{at}.cost", plan.TotalCost);
             add($"{at}.products", string.Join("; ", plan.Lines.Select(l => l.Product.Name)));

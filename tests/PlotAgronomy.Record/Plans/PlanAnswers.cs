@@ -1,5 +1,4 @@
 using System.Globalization;
-using PlotAgronomy.Planning;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Record.Plans;
@@ -7,27 +6,27 @@ namespace PlotAgronomy.Record.Plans;
 /// <summary>What the rooms answer about one plan, under meanings that do not lean on the names of types.</summary>
 internal static class PlanAnswers
 {
-    internal static void Record(Recorder to, string @case, PlanResults results)
+    internal static void Record(Recorder to, string @case, PlotAnswers answers)
     {
         void Add(string meaning, object? value) => to.Add(@case, meaning, value);
-        Add("area", results.Plan.Site.Area);
-        LimeAnswers.Record(Add, results.Lime);
-        NutrientAnswers.Record(Add, results);
-        Seeds(Add, results);
-        Crowding(Add, results);
-        Passes(Add, results);
-        Add("report.findings", results.ReportFindings);
-        Add("findings", Finding.InOrder(PlanFindings.Of(results)));
-        Add("total.cost", (results.Lime.Order?.Cost ?? 0) + (results.Fertilizer?.TotalCost ?? 0) + results.Sown.Sum(s => s.Cost));
+        Add("area", answers.Plan.Plot.Area);
+        LimeAnswers.Record(Add, answers.Lime);
+        NutrientAnswers.Record(Add, answers);
+        Seeds(Add, answers);
+        Crowding(Add, answers);
+        Passes(Add, answers);
+        Add("report.findings", answers.ReportFindings);
+        Add("findings", answers.Findings);
+        Add("total.cost", answers.TotalCost);
     }
 
     internal static string Ids(IEnumerable<CropKind> kinds) => string.Join(' ', kinds.Select(k => k.Id));
 
     internal static string At(string list, int index) => string.Create(CultureInfo.InvariantCulture, $"{list}[{index}]");
 
-    private static void Seeds(Action<string, object?> add, PlanResults results)
+    private static void Seeds(Action<string, object?> add, PlotAnswers answers)
     {
-        foreach (var sown in results.Sown)
+        foreach (var sown in answers.Seed.Kinds)
         {
             string seed = $"seed.{sown.Planned.Kind.Id}";
             add($"{seed}.weight", sown.Weight.ToMass());
@@ -47,17 +46,17 @@ internal static class PlanAnswers
             add($"{seed}.lot", sown.Planned.Offer.Lot.Label);
         }
 
-        add("seed.total", results.Batch.Total.ToMass());
-        add("seed.total.per.ft2", results.Blend.LiveSeedsPerSquareFoot);
-        add("seed.total.pls", results.Blend.LiveRate);
+        add("seed.total", answers.Seed.Batch.Total.ToMass());
+        add("seed.total.per.ft2", answers.Seed.Blend.LiveSeedsPerSquareFoot);
+        add("seed.total.pls", answers.Seed.Blend.LiveRate);
     }
 
-    private static void Crowding(Action<string, object?> add, PlanResults results)
+    private static void Crowding(Action<string, object?> add, PlotAnswers answers)
     {
-        Total(add, "crowding.total", results.Crowding.Total);
-        add("crowding.kinds", results.Crowding.Kinds);
-        add("crowding.most", results.Crowding.MostTotal);
-        foreach (var group in results.Crowding.Groups)
+        Total(add, "crowding.total", answers.Seed.Crowding.Total);
+        add("crowding.kinds", answers.Seed.Crowding.Kinds);
+        add("crowding.most", answers.Seed.Crowding.MostTotal);
+        foreach (var group in answers.Seed.Crowding.Groups)
         {
             add($"crowding.{group.Group}", group.Share);
             add($"crowding.{group.Group}.cap", group.Cap);
@@ -72,11 +71,11 @@ internal static class PlanAnswers
         add($"{meaning}.high", total.Highest);
     }
 
-    private static void Passes(Action<string, object?> add, PlanResults results)
+    private static void Passes(Action<string, object?> add, PlotAnswers answers)
     {
-        for (int i = 0; i < results.Passes.Length; i++)
+        for (int i = 0; i < answers.Spreading.Passes.Length; i++)
         {
-            var pass = results.Passes[i];
+            var pass = answers.Spreading.Passes[i];
             string at = At("pass", i);
             add($"{at}.kinds", Ids(pass.Kinds.Select(k => k.Planned.Kind)));
             add($"{at}.weight", pass.Load);

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -13,7 +13,7 @@ internal static class PlanSheets
 
     internal static void Record(Recorder to, string @case, PlotPlan plan, bool withLayout)
     {
-        var sheet = SheetBuilder.Build(plan);
+        var sheet = FieldSheet.Of(plan.Solve());
         string words = Words(sheet);
         to.Add(@case, "sheet.digest", Digest(RenamedWords.AsRecorded(words)));
         to.Add(@case, "work.digest", Digest(string.Join('\n', sheet.Figures.SelectMany(f => f.ShowWork()))));

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -40,7 +39,7 @@ internal sealed class PlansPart : ICheckedPart
         foreach (string path in Directory.EnumerateFiles(demos, "*.json").Order(StringComparer.Ordinal))
         {
             string json = File.ReadAllText(path).ReplaceLineEndings("\n");
-            var plan = PlanReader.Read(json).Plan ?? throw new InvalidDataException($"'{path}' is no plan.");
+            var plan = PlanFile.Read(json).Plan ?? throw new InvalidDataException($"'{path}' is no plan.");
             Record(recorder, $"demo {Path.GetFileNameWithoutExtension(path)}", json, plan, withLayout: true);
         }
 
@@ -59,10 +58,10 @@ internal sealed class PlansPart : ICheckedPart
         foreach (var (plan, json, _) in drawn.Value)
         {
             use.Count(JsonNode.Parse(json)!);
-            kinds.UnionWith(plan.Content.Kinds.Select(k => k.Kind.Id));
+            kinds.UnionWith(plan.Kinds.Select(k => k.Kind.Id));
         }
 
-        var unsown = Seeds.KindCatalog.Standard.Kinds.Where(k => k.SeedCount is not null && !kinds.Contains(k.Id));
+        var unsown = KindCatalog.Standard.Kinds.Where(k => k.SeedCount is not null && !kinds.Contains(k.Id));
         var missing = use.Missing().Concat(unsown.Select(k => $"kind {k.Id}")).ToList();
         if (missing.Count > 0)
         {
@@ -73,7 +72,7 @@ internal sealed class PlansPart : ICheckedPart
     private static void Record(Recorder to, string @case, string json, PlotPlan plan, bool withLayout)
     {
         to.Add(@case, RecordCommand.InputDigest, PlanSheets.Digest(json));
-        PlanAnswers.Record(to, @case, PlanSolver.Solve(plan.Content));
+        PlanAnswers.Record(to, @case, plan.Solve());
         PlanSheets.Record(to, @case, plan, withLayout);
     }
 
@@ -83,7 +82,7 @@ internal sealed class PlansPart : ICheckedPart
         for (int attempt = 0; attempt < MostAttempts; attempt++)
         {
             string json = PlanDraw.Of(number, attempt).ToJsonString(Indented);
-            if (PlanReader.Read(json).Plan is { } plan)
+            if (PlanFile.Read(json).Plan is { } plan)
             {
                 return (plan, json, attempt);
             }

@@ -238,7 +238,7 @@ internal static class BlendsSums
         ("highest pH", fit.HighestPh),
         ("wettest", fit.WettestDrainage),
         ("driest", fit.DriestDrainage),
-        ("passes", fit.Passes.Select(p => (string.Join(' ', p.Parts.Select(x => x.Kind.Id)), p.Shallowest, p.Deepest))),
+        ("passes", fit.Passes.Select(p => (string.Join(' ', p.Kinds.Select(x => x.Kind!.Id)), p.Shallowest, p.Deepest))),
         ("inoculants", fit.Inoculants.Select(i => (i.Group.Id, i.AtLabelRate, i.AtThoroughRate))),
         ("nitrogen fixed", fit.NitrogenFixed),
         ("dates", fit.Dates is { } dates ? Short(dates) : null),

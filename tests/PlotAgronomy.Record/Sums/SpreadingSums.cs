@@ -1,3 +1,4 @@
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 using static PlotAgronomy.Record.Sums.Given;
@@ -9,10 +10,10 @@ internal static class SpreadingSums
 {
     private static readonly GateTable Oats = Table("oats", (2, 0.15), (4, 0.62), (6, 1.55), (8, 2.95), (10, 4.70));
 
-    private static readonly HopperKind OatSeed = HopperKind.FromSeedCount("oats", 16_000, Length.FromMillimeters(4.5),
+    private static readonly PassKind OatSeed = PassKind.FromSeedCount("oats", 16_000, Length.FromMillimeters(4.5),
         PerBushel(32), Inches(1.25));
 
-    private static readonly HopperKind CloverSeed = HopperKind.FromSeedCount("white clover", 768_000,
+    private static readonly PassKind CloverSeed = PassKind.FromSeedCount("white clover", 768_000,
         Length.FromMillimeters(1.1), PerBushel(60), Inches(0.25));
 
     internal static void Record(Recorder recorder)
@@ -70,7 +71,7 @@ internal static class SpreadingSums
         recorder.Call("spreading: the walk of a stated area, pace unknown",
             () => SowingWalk.For(PerAcre(8), Acres(0.62), Feet(15)));
         recorder.Call("spreading: the walk of a measured plot",
-            () => SowingWalk.For(PerAcre(8), Land.PlotArea.FromRectangle(Feet(208.7), Feet(120)), Feet(15), Mph(3)));
+            () => SowingWalk.For(PerAcre(8), PlotArea.FromRectangle(Feet(208.7), Feet(120)), Feet(15), Mph(3)));
     }
 
     private static void Gates(Recorder recorder)
@@ -190,18 +191,18 @@ internal static class SpreadingSums
     private static void Hoppers(Recorder recorder)
     {
         recorder.Call("hopper kind", () => OatSeed);
-        foreach (var kind in Seeds.KindCatalog.Standard.Kinds)
+        foreach (var kind in KindCatalog.Standard.Kinds)
         {
-            recorder.Call($"kind {kind.Id}: in a hopper", () => HopperKind.FromKind(kind));
+            recorder.Call($"kind {kind.Id}: in a hopper", () => PassKind.FromKind(kind));
         }
 
         recorder.Call("hopper kind of a stated diameter",
-            () => HopperKind.FromKind(SeedsSums.Kind("crimson"), Length.FromMillimeters(1.6)));
+            () => PassKind.FromKind(SeedsSums.Kind("crimson"), Length.FromMillimeters(1.6)));
         recorder.Call("sizes by one another", () => SizeGroups.SizeRatio(OatSeed, CloverSeed));
         recorder.Call("sizes by one another from counts alone",
-            () => SizeGroups.SizeRatio(HopperKind.FromSeedCount("a", 16_000), HopperKind.FromSeedCount("b", 768_000)));
-        var kinds = new[] { OatSeed, CloverSeed, HopperKind.FromKind(SeedsSums.Kind("austrian winter pea")),
-            HopperKind.FromKind(SeedsSums.Kind("purple top turnip")), HopperKind.FromKind(SeedsSums.Kind("big bluestem")) };
+            () => SizeGroups.SizeRatio(PassKind.FromSeedCount("a", 16_000), PassKind.FromSeedCount("b", 768_000)));
+        var kinds = new[] { OatSeed, CloverSeed, PassKind.FromKind(SeedsSums.Kind("austrian winter pea")),
+            PassKind.FromKind(SeedsSums.Kind("purple top turnip")), PassKind.FromKind(SeedsSums.Kind("big bluestem")) };
         foreach (var rule in Enum.GetValues<SizeRule>())
         {
             recorder.Call($"size groups by {Words(rule)}", () => Short(SizeGroups.Arrange(kinds, rule)));

@@ -81,7 +81,7 @@ public class FitTests
         {
             var fit = Fit(BlendOf((clover, 0.7), (oats, 0.3)));
             Assert.Equal(2, fit.Passes.Length);
-            Assert.Equal(oats, fit.Passes[0].Parts[0].Kind.Id);
+            Assert.Equal(oats, fit.Passes[0].Kinds[0].Kind!.Id);
             Assert.Contains(fit.Findings, f => f.Code == "blend-passes");
         }
     }
@@ -89,7 +89,7 @@ public class FitTests
     [Theory, MemberData(nameof(EveryClover))]
     public void The_spreading_room_parts_oats_and_clover_alike(string clover)
     {
-        HopperKind[] kinds = [HopperKind.FromKind(SampleBlends.Kind(clover)), HopperKind.FromKind(SampleBlends.Kind("oats-spring"))];
+        PassKind[] kinds = [PassKind.FromKind(SampleBlends.Kind(clover)), PassKind.FromKind(SampleBlends.Kind("oats-spring"))];
         Assert.Equal(2, SizeGroups.Arrange(kinds).Groups.Length);
     }
 
@@ -122,7 +122,7 @@ public class FitTests
     {
         // By hand from seed weights 38, 25, 13 mg and 2.1, 0.6 mg: wheat, rye and radish; turnip and ladino.
         var passes = Fit(SampleBlends.FiveDrilled()).Passes;
-        Assert.Equal(["winter-wheat,cereal-rye,forage-radish", "purple-top-turnip,ladino-clover"], passes.Select(p => string.Join(',', p.Parts.Select(x => x.Kind.Id))));
+        Assert.Equal(["winter-wheat,cereal-rye,forage-radish", "purple-top-turnip,ladino-clover"], passes.Select(p => string.Join(',', p.Kinds.Select(x => x.Kind!.Id))));
     }
 
     [Theory]
@@ -314,9 +314,9 @@ public class FitTests
     public bool Every_kind_is_in_one_pass_and_suits_the_others_there(BlendSketch sketch)
     {
         var passes = Fit(sketch.Blend).Passes;
-        return passes.SelectMany(p => p.Parts).Select(p => p.Kind.Id).Order().SequenceEqual(sketch.Blend.Parts.Select(p => p.Kind.Id).Order())
-            && passes.All(p => p.Parts.Max(x => x.Component.SeedsPerPound) <= p.Parts.Min(x => x.Component.SeedsPerPound) * 8 * (1 + 1e-8)
-                && p.Parts.Select(x => (x.Kind.IsChaffy, InchesOf(x.Kind.Depth!.Deepest) > 0.5)).Distinct().Count() == 1
+        return passes.SelectMany(p => p.Kinds).Select(p => p.Kind!.Id).Order().SequenceEqual(sketch.Blend.Parts.Select(p => p.Kind.Id).Order())
+            && passes.All(p => p.Kinds.Max(x => x.SeedWeight.Milligrams) <= p.Kinds.Min(x => x.SeedWeight.Milligrams) * 8 * (1 + 1e-8)
+                && p.Kinds.Select(x => (x.Chaffy, InchesOf(x.Kind!.Depth!.Deepest) > 0.5)).Distinct().Count() == 1
                 && (p.Shallowest is not { } from || p.Deepest is not { } to || InchesOf(from) <= InchesOf(to)));
     }
 

@@ -15,15 +15,15 @@ public class FertilizerMemoryTests
     public void Bags_of_a_rate_allocate_little()
     {
         var rate = ApplicationRate.FromPoundsPerAcre(400);
-        Assert.InRange(CallMemory.BytesPerCall(() => WholePackages.RoundUp(rate.Over(Area.FromAcres(0.6)), Mass.FromPounds(50))), 0, 40);
-        Assert.InRange(CallMemory.BytesPerCall(() => RoundedAmounts.For(Grade, rate, Need, Area.FromAcres(0.6))), 0, 2000);
+        Assert.InRange(Allocations.BytesOf(() => WholePackages.RoundUp(rate.Over(Area.FromAcres(0.6)), Mass.FromPounds(50))), 0, 40);
+        Assert.InRange(Allocations.BytesOf(() => RoundedAmounts.For(Grade, rate, Need, Area.FromAcres(0.6))), 0, 2000);
     }
 
     [Fact]
     public void A_rate_of_one_grade_without_text_allocates_little()
     {
-        Assert.InRange(CallMemory.BytesPerCall(() => SingleProductRate.MeetingAll(Grade.Analysis, Need)), 0, 600);
-        Assert.InRange(CallMemory.BytesPerCall(() => SingleProductRate.PassingNone(Grade.Analysis, Need)), 0, 600);
+        Assert.InRange(Allocations.BytesOf(() => SingleProductRate.MeetingAll(Grade.Analysis, Need)), 0, 600);
+        Assert.InRange(Allocations.BytesOf(() => SingleProductRate.PassingNone(Grade.Analysis, Need)), 0, 600);
     }
 
     [Fact]

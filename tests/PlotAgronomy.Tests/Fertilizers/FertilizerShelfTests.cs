@@ -12,16 +12,34 @@ public class FertilizerShelfTests
     internal static FertilizerProduct Bag(string grade, decimal price, double pounds = 50) =>
         FertilizerProduct.Create(grade, FertilizerAnalysis.FromGrade(grade), Mass.FromPounds(pounds), price);
 
-    internal static PlotNeed Need(double nitrogen, double phosphate, double potash, double? mostNitrogen = null, double? mostPhosphate = null, double? mostPotash = null) => PlotNeed.Stated(
-        Target(PlantNutrient.Nitrogen, nitrogen, mostNitrogen), Target(PlantNutrient.Phosphate, phosphate, mostPhosphate), Target(PlantNutrient.Potash, potash, mostPotash));
+    internal static PlotNeed Need(
+        double nitrogen,
+        double phosphate,
+        double potash,
+        double? mostNitrogen = null,
+        double? mostPhosphate = null,
+        double? mostPotash = null
+    ) =>
+        PlotNeed.Stated(
+            Target(PlantNutrient.Nitrogen, nitrogen, mostNitrogen),
+            Target(PlantNutrient.Phosphate, phosphate, mostPhosphate),
+            Target(PlantNutrient.Potash, potash, mostPotash)
+        );
 
     internal static NutrientTarget Target(PlantNutrient nutrient, double atLeast, double? atMost = null) =>
-        NutrientTarget.Create(nutrient, ApplicationRate.FromPoundsPerAcre(atLeast), atMost is { } most ? ApplicationRate.FromPoundsPerAcre(most) : null, "stated");
+        NutrientTarget.Create(
+            nutrient,
+            ApplicationRate.FromPoundsPerAcre(atLeast),
+            atMost is { } most ? ApplicationRate.FromPoundsPerAcre(most) : null,
+            "stated"
+        );
 
     [Fact]
     public void By_default_whole_packages_are_bought_and_the_exact_weight_is_spread()
     {
-        var plan = FertilizerShelf.FromProducts(Bag("46-0-0", 24), Bag("0-0-60", 26)).Cheapest(Need(46, 0, 60), Area.FromAcres(0.6));
+        var plan = FertilizerShelf
+            .FromProducts(Bag("46-0-0", 24), Bag("0-0-60", 26))
+            .Cheapest(Need(46, 0, 60), Area.FromAcres(0.6));
         Assert.Equal(PurchaseForm.BuyWholePackages, plan.Form);
         var urea = plan.Line("46-0-0")!;
         Assert.Equal(2, urea.Packages);
@@ -98,7 +116,13 @@ public class FertilizerShelfTests
     [Fact]
     public void Runners_up_show_the_next_cheapest_and_the_fewest_products()
     {
-        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("13-13-13", 19), Bag("19-19-19", 27));
+        var shelf = FertilizerShelf.FromProducts(
+            Bag("46-0-0", 24),
+            Bag("18-46-0", 36),
+            Bag("0-0-60", 26),
+            Bag("13-13-13", 19),
+            Bag("19-19-19", 27)
+        );
         var need = Need(60, 60, 80);
         var area = Area.FromAcres(0.75);
         Assert.Null(shelf.NextCheapest(need, area, PurchaseForm.WeighExact));
@@ -111,10 +135,30 @@ public class FertilizerShelfTests
     [Fact]
     public void Showing_the_work_names_needs_products_and_the_proof()
     {
-        var lines = FertilizerShelf.FromProducts(Bag("0-46-0", 33), Bag("0-0-60", 26)).Cheapest(Need(0, 60, 90), Area.FromAcres(0.6)).ShowWork();
+        var lines = FertilizerShelf
+            .FromProducts(Bag("0-46-0", 33), Bag("0-0-60", 26))
+            .Cheapest(Need(0, 60, 90), Area.FromAcres(0.6))
+            .ShowWork();
         Assert.Contains(lines, l => l.Numbers == "60 lb/ac x 0.6 ac = 36 lb");
-        Assert.Contains(lines, l => l.Numbers.StartsWith("2 x 33 = 66.00; spread 78.26 lb (130.43 lb/ac), 21.74 lb left", StringComparison.Ordinal));
+        Assert.Contains(lines, l =>
+            l.Numbers.StartsWith("2 x 33 = 66.00; spread 78.26 lb (130.43 lb/ac), 21.74 lb left", StringComparison.Ordinal)
+        );
         Assert.Contains(lines, l => l.Numbers.Contains("no cheaper set exists", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_nutrient_that_two_products_bring_is_shown_product_by_product()
+    {
+        var plan = FertilizerShelf
+            .FromProducts(Bag("46-0-0", 24), Bag("18-46-0", 36))
+            .Cheapest(Need(60, 46, 0), Area.FromAcres(1), PurchaseForm.WeighExact);
+        var lines = plan.ShowWork();
+        // 100 lb of 18-46-0 bring the phosphate and 18 lb of nitrogen; 46-0-0 brings the other 42 lb.
+        Assert.Equal(
+            ["100 lb x 18 / 100 = 18 lb", "91.3 lb x 46 / 100 = 42 lb"],
+            lines.Where(l => l.Label.StartsWith("N in ", StringComparison.Ordinal)).Select(l => l.Numbers)
+        );
+        Assert.DoesNotContain(lines, l => l.Label.StartsWith("P2O5 in ", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -122,7 +166,9 @@ public class FertilizerShelfTests
     public void Impossible_input_is_refused(double acres, int searchLimit)
     {
         var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 24));
-        Assert.Throws<ArgumentOutOfRangeException>(() => shelf.Cheapest(Need(1, 0, 0), Area.FromAcres(acres), searchLimit: searchLimit));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            shelf.Cheapest(Need(1, 0, 0), Area.FromAcres(acres), searchLimit: searchLimit)
+        );
         Assert.Throws<ArgumentOutOfRangeException>(() => shelf.Cheapest(Need(1, 0, 0), Acre, (PurchaseForm)9));
         Assert.Throws<ArgumentException>(() => FertilizerShelf.FromProducts());
     }
@@ -130,7 +176,14 @@ public class FertilizerShelfTests
     [Fact]
     public void A_stopped_search_says_how_far_it_may_be_off()
     {
-        var shelf = FertilizerShelf.FromProducts(Bag("46-0-0", 23.99m), Bag("18-46-0", 36.49m), Bag("0-0-60", 26.79m), Bag("13-13-13", 19.29m), Bag("19-19-19", 27.19m), Bag("6-24-24", 30.49m));
+        var shelf = FertilizerShelf.FromProducts(
+            Bag("46-0-0", 23.99m),
+            Bag("18-46-0", 36.49m),
+            Bag("0-0-60", 26.79m),
+            Bag("13-13-13", 19.29m),
+            Bag("19-19-19", 27.19m),
+            Bag("6-24-24", 30.49m)
+        );
         var plan = shelf.Cheapest(Need(63, 47, 81), Area.FromAcres(1.3), PurchaseForm.BuyWholePackages, searchLimit: 1);
         var proven = shelf.Cheapest(Need(63, 47, 81), Area.FromAcres(1.3));
         Assert.False(plan.IsProvenCheapest);
@@ -145,7 +198,9 @@ public class FertilizerShelfTests
     {
         foreach (var form in new[] { PurchaseForm.BuyWholePackages, PurchaseForm.SpreadWholePackages })
         {
-            var plan = FertilizerShelf.FromProducts(Bag("0-0-50", 30, 100), Bag("46-0-0", 24)).Cheapest(Need(0, 0, potashPounds), Acre, form);
+            var plan = FertilizerShelf
+                .FromProducts(Bag("0-0-50", 30, 100), Bag("46-0-0", 24))
+                .Cheapest(Need(0, 0, potashPounds), Acre, form);
             Assert.Equal(packages, plan.Line("0-0-50")?.Packages ?? 0);
             Assert.True(plan.MeetsEveryNeed && plan.Conflict is null);
         }
@@ -154,7 +209,13 @@ public class FertilizerShelfTests
     [Fact]
     public void A_liquid_is_told_in_gallons()
     {
-        var uan = FertilizerProduct.Liquid("uan", FertilizerAnalysis.FromGrade("28-0-0"), Volume.FromUsGallons(2.5), Density.FromPoundsPerUSGallon(10.67), 20);
+        var uan = FertilizerProduct.Liquid(
+            "uan",
+            FertilizerAnalysis.FromGrade("28-0-0"),
+            Volume.FromUsGallons(2.5),
+            Density.FromPoundsPerUSGallon(10.67),
+            20
+        );
         var line = FertilizerShelf.FromProducts(uan).Cheapest(Need(30, 0, 0), Area.FromAcres(0.4)).Lines[0];
         Assert.Equal(2, line.Packages);
         // 12 lb N at 2.9876 lb/gal

@@ -63,7 +63,7 @@ internal static class BlendsFormulaChecks
             ),
             new(
                 "blend-pass-diameters",
-                d => BlendMath.DiameterRatio(d["largest diameter"], d["smallest diameter"]),
+                d => SeedMath.SizeRatio(d["largest diameter"], d["smallest diameter"]),
                 ("largest diameter", 4, 9),
                 ("smallest diameter", 1, 4)
             ),

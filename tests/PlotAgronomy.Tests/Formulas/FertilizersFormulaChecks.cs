@@ -73,6 +73,12 @@ internal static class FertilizersFormulaChecks
                 ("weight", 1000, 2000)
             ),
             new(
+                "nutrient-of-product",
+                d => FertilizerMath.NutrientIn(d["weight"], d["percent"]),
+                ("weight", 1, 500),
+                ("percent", 1, 60)
+            ),
+            new(
                 "liquid-content",
                 d => FertilizerMath.NutrientIn(d["pounds a gallon"], d["percent"]),
                 ("pounds a gallon", 8, 12),

@@ -62,6 +62,19 @@ internal static class LandFormulaChecks
                 ("widths between", 0, 2_000)
             ),
             new(
+                "triangle-of-outline",
+                d =>
+                    LandMath.SignedSquareFeet([
+                        new(0, 0),
+                        new(d["east of the second"], d["north of the second"]),
+                        new(d["east of the third"], d["north of the third"]),
+                    ]),
+                ("east of the second", -500, 500),
+                ("north of the second", -500, 500),
+                ("east of the third", -500, 500),
+                ("north of the third", -500, 500)
+            ),
+            new(
                 "area-on-slope",
                 d => LandMath.GroundArea(d["map area"], Slope.FromPercent(d["slope in percent"]).RisePerRun),
                 ("map area", 0.1, 20),

@@ -169,11 +169,12 @@ internal static class SpreadingFormulaChecks
                 ("mean rate", 2, 200)
             ),
             new(
-                "spread-expected-error",
-                d => SpreaderMath.RootSumOfSquares([d["measuring error"], d["standard error of the runs"]]),
+                "spread-error-squared",
+                d => SpreaderMath.SumOfSquares(d["measuring error"], d["standard error of the runs"]),
                 ("measuring error", 0, 30),
                 ("standard error of the runs", 0, 30)
             ),
+            new("spread-expected-error", d => SpreaderMath.Root(d["sum of squares"]), ("sum of squares", 0, 900)),
             new(
                 "spread-outlet-off-mean",
                 d => SpreaderMath.RelativeOff(d["catch"], d["mean"]),
@@ -202,6 +203,12 @@ internal static class SpreadingFormulaChecks
                 d => SpreaderMath.PoundsPerAcreSown(d["weight left"], d["ground left"]),
                 ("weight left", 1, 100),
                 ("ground left", 0.05, 5)
+            ),
+            new(
+                "spread-hopper-alone",
+                d => SpreaderMath.MinutesToFlow(d["weight"], d["flow alone"]),
+                Weight,
+                ("flow alone", 0.1, 20)
             ),
             new(
                 "spread-hopper-walk",
@@ -320,6 +327,20 @@ internal static class SpreadingFormulaChecks
                 ("one pass", 90, 900)
             ),
             new(
+                "spread-lean",
+                d => Leaning(d["sum of place x catch"], d["sum of catches"]),
+                ("sum of place x catch", -4, 4),
+                ("sum of catches", 5, 30)
+            ),
+            new(
+                "spread-place-from-path",
+                d => PatternMath.FeetFromPath(d["place"], d["pass"], d["swath"], d["side"]),
+                ("side", -1, 1),
+                ("place", 0, 60),
+                ("pass", -4, 4),
+                Swath
+            ),
+            new(
                 "spread-right-angles",
                 d => PatternMath.RightAnglesCv(d["CV of the full rate"]),
                 ("CV of the full rate", 1, 60),
@@ -391,6 +412,15 @@ internal static class SpreadingFormulaChecks
                 ("ground covered", 0.05, 20)
             ),
         ];
+
+    /// <summary>The lean of three trays a foot apart, the middle one empty, that have this moment and this sum.</summary>
+    private static double Leaning(double moment, double caught) =>
+        SwathAdvice
+            .For(
+                SpreadPattern.FromTrays([(caught - moment) / 2, 0, (caught + moment) / 2], Length.FromFeet(1)),
+                DrivingMethod.OneDirection
+            )
+            .Lean.Feet;
 
     private static CarrierMix Carried(Draw draw) =>
         CarrierMix.ForParts(PerAcre(draw["seed rate"]), draw["carrier rate"] / draw["seed rate"], Carrier.DrySand);

@@ -42,7 +42,7 @@ public class CheckCountTests
         Assert.InRange(typeof(CheckCountTests).Assembly.GetTypes().SelectMany(t => t.GetMethods()).Count(m => m.GetCustomAttribute<PropertyAttribute>() is not null), 25, int.MaxValue);
 
     [Theory]
-    [InlineData("Soil"), InlineData("Nutrients"), InlineData("Liming"), InlineData("Fertilizers"), InlineData("Seeds"), InlineData("Blends"), InlineData("Land"), InlineData("Spreading"), InlineData("Planning")]
+    [InlineData("Soil"), InlineData("Nutrients"), InlineData("Liming"), InlineData("Fertilizers"), InlineData("Seeds"), InlineData("Blends"), InlineData("Land"), InlineData("Spreading"), InlineData("PlanFiles")]
     public void Every_room_is_tested_under_another_culture(string room) =>
         Assert.Contains(Directory.EnumerateFiles(Repository.PathOf($"tests/PlotAgronomy.Tests/{room}"), "*.cs", SearchOption.AllDirectories), f => File.ReadAllText(f).Contains("CultureScope", StringComparison.Ordinal));
 }

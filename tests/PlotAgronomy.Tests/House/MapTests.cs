@@ -9,7 +9,7 @@ namespace PlotAgronomy.Tests.House;
 public class MapTests
 {
     /// <summary>Files that lie in a circle of files today. Lower it when a circle is cut; it never grows.</summary>
-    private const int MostFilesInCycles = 17;
+    private const int MostFilesInCycles = 12;
 
     private static readonly Lazy<CodeModel> LazyLibrary = new(() => CodeModel.LoadLibrary(Repository.Root));
 
@@ -41,9 +41,12 @@ public class MapTests
     public void A_file_uses_files_of_its_own_room_and_of_lower_floors_only()
     {
         var rooms = Rooms;
-        Assert.Empty(rooms.Edges()
-            .Where(e => FloorTests.Floors[rooms.Of(e.To)] >= FloorTests.Floors[rooms.Of(e.From)])
-            .Select(e => $"{e.From} uses {e.To}: {string.Join(", ", e.Used)}"));
+        Assert.Empty(
+            rooms
+                .Edges()
+                .Where(e => FloorTests.Floors[rooms.Of(e.To)] >= FloorTests.Floors[rooms.Of(e.From)])
+                .Select(e => $"{e.From} uses {e.To}: {string.Join(", ", e.Used)}")
+        );
     }
 
     [Fact]
@@ -58,6 +61,7 @@ public class MapTests
         Assert.True(
             files <= MostFilesInCycles,
             $"{files} files lie in circles, above {MostFilesInCycles}; '.ci/map cycles' says why:\n"
-                + string.Join('\n', cycles.Select(cycle => string.Join(" <-> ", cycle.Select(f => Path.GetFileName(f))))));
+                + string.Join('\n', cycles.Select(cycle => string.Join(" <-> ", cycle.Select(f => Path.GetFileName(f)))))
+        );
     }
 }

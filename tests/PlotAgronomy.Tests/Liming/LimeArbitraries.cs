@@ -15,7 +15,7 @@ public sealed record LimeQuestion(LimeMethod Method, double Target, double Water
         Report = new SoilReport
         {
             Laboratory = "test laboratory",
-            WaterPh = PlotAgronomy.Soil.WaterPh.FromValue(Method.Buffers.IsEmpty && Method.Reads == "water pH" ? reading : WaterPh),
+            WaterPh = PlotAgronomy.WaterPh.FromValue(Method.Buffers.IsEmpty && Method.Reads == "water pH" ? reading : WaterPh),
             BufferPhs = Method.Buffers.IsEmpty ? [] : [BufferPh.FromValue(reading, Method.Buffers[0])],
             ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(reading),
             Readings = [SoilReading.FromPrinted(SoilAnalyte.Aluminum, reading, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)],

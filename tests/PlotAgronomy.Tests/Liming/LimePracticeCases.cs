@@ -265,5 +265,5 @@ public class LimePracticeCases
         Assert.True(Compare(Plot("1", shared), Plot("2", shared)).Has("lime-report-shared"));
     }
 
-    private static PlotAgronomy.Seeds.CropKind Kind(string id) => PlotAgronomy.Seeds.KindCatalog.Standard.Kinds.Single(k => k.Id == id);
+    private static PlotAgronomy.CropKind Kind(string id) => PlotAgronomy.KindCatalog.Standard.Kinds.Single(k => k.Id == id);
 }

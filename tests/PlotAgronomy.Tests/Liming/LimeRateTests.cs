@@ -122,7 +122,7 @@ public class LimeRateTests
     [Fact]
     public void A_printed_rate_is_followed_and_a_real_difference_is_named()
     {
-        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.0, PlotAgronomy.Soil.SoilBuffer.Sikora, 6.2), 6.4);
+        var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(Report(5.0, PlotAgronomy.SoilBuffer.Sikora, 6.2), 6.4);
         LimeRate Printed(double tons, string institution = "Oregon", LimeBasis? basis = null) => Rate(tons, basis ?? LimeBasis.OregonScore100, 6, 6.4, institution);
         // EM 9585: 2.5, 2.8 and 3.1 ton/ac at 6.3, 6.2 and 6.1.
         Assert.False(PrintedLimeCheck.For(Printed(2.5), need).Differs);

@@ -25,7 +25,7 @@ public class NativeProgramTests(PackedLibrary packed) : IClassFixture<PackedLibr
             WaterPh = WaterPh.FromValue(5.8),
             SoilClass = SoilClass.Mineral,
             SampledDepth = Length.FromInches(8),
-            Readings = [SoilReading.Of(SoilAnalyte.Phosphorus, 45, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3)],
+            Readings = [SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 45, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3)],
         };
         Print(RecommendationSystems.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot)).Phosphate!.Rate.PoundsPerAcre);
         Print(KindCatalog.Standard.Find("ladino").RequireSeedCount().SeedsPerPound > 400_000 ? 1 : 0);

@@ -1,4 +1,3 @@
-using PlotAgronomy.Planning;
 using PlotAgronomy.Tests.SampleConsole;
 
 namespace PlotAgronomy.Tests.Planning;
@@ -9,17 +8,17 @@ public class PlanSolverTests
     private const int Calls = 50;
     private const int MostBytes = 1_300_000;
 
-    private static PlanContent Demo => PlanReader.Read(File.ReadAllText(ConsoleTests.Data("frost-seeding.json"))).Plan!.Content;
+    private static PlotPlan Demo => PlanFile.Read(File.ReadAllText(ConsoleTests.Data("frost-seeding.json"))).Plan!;
 
     [Fact]
     public void A_solved_plan_without_text_allocates_little()
     {
         var plan = Demo;
-        var results = PlanSolver.Solve(plan);
+        var results = plan.Solve();
         long before = GC.GetAllocatedBytesForCurrentThread();
         for (int i = 0; i < Calls; i++)
         {
-            results = PlanSolver.Solve(plan);
+            results = plan.Solve();
         }
 
         long each = (GC.GetAllocatedBytesForCurrentThread() - before) / Calls;
@@ -30,9 +29,32 @@ public class PlanSolverTests
     [Fact]
     public void What_is_to_be_said_is_said_anew_each_time_it_is_asked_for()
     {
-        var results = PlanSolver.Solve(Demo);
+        var results = Demo.Solve();
         Assert.Equal(results.Lime.Findings.Select(f => f.Text), results.Lime.Findings.Select(f => f.Text));
         Assert.Equal(results.ReportFindings.Select(f => f.Text), results.ReportFindings.Select(f => f.Text));
         Assert.EndsWith(".", results.Lime.TargetReason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void More_runs_of_a_kind_make_a_gate_table_and_change_nothing_on_the_sheet()
+    {
+        string text = File.ReadAllText(ConsoleTests.Data("fall-blend.json"));
+        const string LastRun = "\"distance\": \"200 ft\", \"time\": \"50 s\" }";
+        const string Another =
+            ", { \"kind\": \"crimson clover\", \"gate\": 3, \"weighed\": \"0.9 lb\", \"distance\": \"200 ft\", \"time\": \"50 s\" }";
+        Assert.Contains(LastRun, text, StringComparison.Ordinal);
+        var one = PlanFile.Read(text).Plan!;
+        var two = PlanFile.Read(text.Replace(LastRun, LastRun + Another, StringComparison.Ordinal)).Plan!;
+        Assert.DoesNotContain(one.Solve().Spreading.Passes, p => p.Setup.Gates is not null);
+        var table = Assert.Single(two.Solve().Spreading.Passes, p => p.Setup.Gates is not null).Setup.Gates!;
+        Assert.Equal([2.0, 3], table.Points.Select(p => p.Setting));
+        Assert.Equal(Words(one), Words(two));
+    }
+
+    private static IEnumerable<string> Words(PlotPlan plan)
+    {
+        var sheet = FieldSheet.Of(plan.Solve());
+        return sheet.Figures.SelectMany(f => f.ShowWork().Select(l => $"{f.Code} {f.Label} {f.Value} {l}"))
+            .Concat(sheet.Findings.Select(f => f.ToString()));
     }
 }

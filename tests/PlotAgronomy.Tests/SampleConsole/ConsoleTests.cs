@@ -34,7 +34,7 @@ public class ConsoleTests
     [Fact]
     public void Ten_mistakes_are_ten_lines_on_stderr_and_exit_code_2()
     {
-        var (exit, output, error) = Run("check", Path.Combine(AppContext.BaseDirectory, "Planning", "ten-mistakes.json"));
+        var (exit, output, error) = Run("check", Path.Combine(AppContext.BaseDirectory, "PlanFiles", "ten-mistakes.json"));
         Assert.Equal((2, ""), (exit, output));
         string[] lines = error.TrimEnd('\n').Split('\n');
         Assert.Equal(10, lines.Length);

@@ -1,4 +1,4 @@
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 using PlotAgronomy.Tests.SampleConsole;
 using PlotAgronomy.Tests.Support;
 
@@ -6,9 +6,9 @@ namespace PlotAgronomy.Tests.Sheets;
 
 public class FieldSheetWritingTests
 {
-    internal static PlotPlan Plan(string demo) => PlanReader.Read(File.ReadAllText(ConsoleTests.Data($"{demo}.json"))).Plan!;
+    internal static PlotPlan Plan(string demo) => PlanFile.Read(File.ReadAllText(ConsoleTests.Data($"{demo}.json"))).Plan!;
 
-    internal static FieldSheet Sheet(string demo = "fall-blend") => SheetBuilder.Build(Plan(demo));
+    internal static FieldSheet Sheet(string demo = "fall-blend") => FieldSheet.Of(Plan(demo).Solve());
 
     /// <summary>A sheet of one section, to write what no plan gives.</summary>
     internal static FieldSheet OfBlocks(params SheetBlock[] blocks) =>

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using PlotAgronomy.Planning;
+using PlotAgronomy.Sheets;
 using PlotAgronomy.Tests.Support;
 
 namespace PlotAgronomy.Tests.Sheets;

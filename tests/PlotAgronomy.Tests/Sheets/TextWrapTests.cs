@@ -17,6 +17,9 @@ public class TextWrapTests
     public void Blanks_within_a_line_are_kept() => Assert.Equal(["a   b c", "d"], TextWrap.Lines("a   b c d", 7));
 
     [Fact]
+    public void Blanks_that_begin_the_text_are_kept() => Assert.Equal(["  one ", "two"], TextWrap.Lines("  one two", 7));
+
+    [Fact]
     public void A_word_longer_than_a_line_begins_its_own_line_and_is_cut() =>
         Assert.Equal(["to ", "abcdefgh", "ijk now"], TextWrap.Lines("to abcdefghijk now", 8));
 

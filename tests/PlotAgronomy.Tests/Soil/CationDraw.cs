@@ -11,7 +11,7 @@ public sealed record CationDraw(double Potassium, double Magnesium, double Calci
         Laboratory = "Virginia",
         Readings = SoilSamples.Cations(unit, Extractant.Mehlich1, factor * Potassium, factor * Magnesium, factor * Calcium, factor * Sodium),
         WaterPh = WaterPh.FromValue(5.6),
-        BufferPhs = [PlotAgronomy.Soil.BufferPh.FromValue(bufferPh ?? BufferPh, SoilBuffer.AdamsEvans)],
+        BufferPhs = [PlotAgronomy.BufferPh.FromValue(bufferPh ?? BufferPh, SoilBuffer.AdamsEvans)],
         SampledDepth = Length.FromInches(6.5),
     };
 }

@@ -10,15 +10,15 @@ public class SoilMemoryTests
     public void A_unit_conversion_without_text_allocates_little()
     {
         var reading = SoilReading.FromPrinted(SoilAnalyte.Potassium, 110, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3);
-        Assert.InRange(CallMemory.BytesPerCall(() => reading.ConvertTo(SoilTestUnit.PoundsPerAcre, SampledSoil.Conventional)), 0, 1250);
-        Assert.InRange(CallMemory.BytesPerCall(() => SampledLayer.FromDepth(Length.FromInches(4))), 0, 310);
+        Assert.InRange(Allocations.BytesOf(() => reading.ConvertTo(SoilTestUnit.PoundsPerAcre, SampledSoil.Conventional)), 0, 1250);
+        Assert.InRange(Allocations.BytesOf(() => SampledLayer.FromDepth(Length.FromInches(4))), 0, 310);
     }
 
     [Fact]
     public void An_exchange_capacity_without_text_allocates_little()
     {
         var report = SoilSamples.Named("P1");
-        Assert.InRange(CallMemory.BytesPerCall(() => CationBalance.For(report, AcidityTerm.Clemson)), 0, 9500);
+        Assert.InRange(Allocations.BytesOf(() => CationBalance.For(report, AcidityTerm.Clemson)), 0, 9500);
     }
 
     [Fact]

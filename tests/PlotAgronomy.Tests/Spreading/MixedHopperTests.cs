@@ -1,4 +1,5 @@
 using FsCheck.Xunit;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using PlotAgronomy.Tests.Support;
 using UnitsNet;
@@ -7,8 +8,8 @@ namespace PlotAgronomy.Tests.Spreading;
 
 public class MixedHopperTests
 {
-    private static readonly HopperKind Oats = HopperKind.FromSeedCount("oats", 16_000, Length.FromMillimeters(4.5), GateWorkedExamples.BushelWeight(32));
-    private static readonly HopperKind Clover = HopperKind.FromSeedCount("white clover", 768_000, Length.FromMillimeters(1.1), GateWorkedExamples.BushelWeight(60));
+    private static readonly PassKind Oats = PassKind.FromSeedCount("oats", 16_000, Length.FromMillimeters(4.5), GateWorkedExamples.BushelWeight(32));
+    private static readonly PassKind Clover = PassKind.FromSeedCount("white clover", 768_000, Length.FromMillimeters(1.1), GateWorkedExamples.BushelWeight(60));
     private static readonly Area Acre = Area.FromAcres(1);
     private static readonly Speed Walk = Speed.FromMilesPerHour(3);
     private static readonly Length Swath = Length.FromFeet(15);
@@ -80,6 +81,6 @@ public class MixedHopperTests
         });
     }
 
-    private static HopperShare Share(HopperKind kind, double pounds, double poundsPerMinute) =>
+    private static HopperShare Share(PassKind kind, double pounds, double poundsPerMinute) =>
         HopperShare.FromFlow(kind, Mass.FromPounds(pounds), MassFlow.FromPoundsPerMinute(poundsPerMinute), Half);
 }

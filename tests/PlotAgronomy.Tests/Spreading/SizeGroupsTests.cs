@@ -6,11 +6,11 @@ namespace PlotAgronomy.Tests.Spreading;
 
 public class SizeGroupsTests
 {
-    private static readonly HopperKind Rye = HopperKind.FromSeedCount("rye", 18_160, density: Density.FromKilogramsPerCubicMeter(1250), sowingDepth: Length.FromInches(1.5));
-    private static readonly HopperKind Pea = HopperKind.FromSeedCount("pea", 4000, density: Density.FromKilogramsPerCubicMeter(1350), sowingDepth: Length.FromInches(2));
-    private static readonly HopperKind WhiteClover = HopperKind.FromSeedCount("white clover", 776_000, density: Density.FromKilogramsPerCubicMeter(1250), sowingDepth: Length.FromInches(0.25));
-    private static readonly HopperKind Turnip = HopperKind.FromSeedCount("turnip", 220_000, density: Density.FromKilogramsPerCubicMeter(1100), sowingDepth: Length.FromInches(0.5));
-    private static readonly HopperKind Bluestem = HopperKind.FromSeedCount("big bluestem", 144_240, sowingDepth: Length.FromInches(0.25), chaffy: true);
+    private static readonly PassKind Rye = PassKind.FromSeedCount("rye", 18_160, density: Density.FromKilogramsPerCubicMeter(1250), sowingDepth: Length.FromInches(1.5));
+    private static readonly PassKind Pea = PassKind.FromSeedCount("pea", 4000, density: Density.FromKilogramsPerCubicMeter(1350), sowingDepth: Length.FromInches(2));
+    private static readonly PassKind WhiteClover = PassKind.FromSeedCount("white clover", 776_000, density: Density.FromKilogramsPerCubicMeter(1250), sowingDepth: Length.FromInches(0.25));
+    private static readonly PassKind Turnip = PassKind.FromSeedCount("turnip", 220_000, density: Density.FromKilogramsPerCubicMeter(1100), sowingDepth: Length.FromInches(0.5));
+    private static readonly PassKind Bluestem = PassKind.FromSeedCount("big bluestem", 144_240, sowingDepth: Length.FromInches(0.25), chaffy: true);
 
     [Fact]
     public void Grain_goes_first_and_is_covered_small_seed_follows_and_is_pressed()
@@ -43,29 +43,29 @@ public class SizeGroupsTests
     [Theory, InlineData(1.9999, 1), InlineData(2.0, 1), InlineData(2.0001, 2)]
     public void Twice_the_diameter_is_still_one_pass(double ratio, int passes) =>
         Assert.Equal(passes, SizeGroups.Arrange([
-            HopperKind.FromSeedCount("small", 100_000, Length.FromMillimeters(1.7)),
-            HopperKind.FromSeedCount("large", 10_000, Length.FromMillimeters(1.7 * ratio))]).Groups.Length);
+            PassKind.FromSeedCount("small", 100_000, Length.FromMillimeters(1.7)),
+            PassKind.FromSeedCount("large", 10_000, Length.FromMillimeters(1.7 * ratio))]).Groups.Length);
 
     [Theory, InlineData(8.0, 1), InlineData(8.001, 2)]
     public void Eight_times_the_weight_is_twice_the_diameter(double ratio, int passes) =>
-        Assert.Equal(passes, SizeGroups.Arrange([HopperKind.FromSeedCount("small", 10_000 * ratio), HopperKind.FromSeedCount("large", 10_000)]).Groups.Length);
+        Assert.Equal(passes, SizeGroups.Arrange([PassKind.FromSeedCount("small", 10_000 * ratio), PassKind.FromSeedCount("large", 10_000)]).Groups.Length);
 
     [Fact]
     public void One_missing_diameter_puts_all_kinds_on_the_scale_of_weights()
     {
-        var measured = HopperKind.FromSeedCount("measured", 10_000, Length.FromMillimeters(10));
-        var unmeasured = HopperKind.FromSeedCount("unmeasured", 80_000);
+        var measured = PassKind.FromSeedCount("measured", 10_000, Length.FromMillimeters(10));
+        var unmeasured = PassKind.FromSeedCount("unmeasured", 80_000);
         Assert.Equal(2, SizeGroups.SizeRatio(measured, unmeasured), 1e-12);
     }
 
     [Theory, InlineData(0.5, false), InlineData(0.501, true), InlineData(0.499, false)]
     public void Seed_sown_deeper_than_half_an_inch_is_covered(double inches, bool covered) =>
-        Assert.Equal(covered, SizeGroups.Arrange([HopperKind.FromSeedCount("kind", 10_000, sowingDepth: Length.FromInches(inches))]).Groups[0].SownBeforeCovering);
+        Assert.Equal(covered, SizeGroups.Arrange([PassKind.FromSeedCount("kind", 10_000, sowingDepth: Length.FromInches(inches))]).Groups[0].SownBeforeCovering);
 
     [Theory, InlineData(0.499, 2), InlineData(0.5, 2), InlineData(0.501, 1)]
     public void Seed_that_is_covered_goes_apart_from_seed_that_is_pressed(double inches, int passes)
     {
-        var radish = HopperKind.FromSeedCount("radish", 34_000, sowingDepth: Length.FromInches(inches));
+        var radish = PassKind.FromSeedCount("radish", 34_000, sowingDepth: Length.FromInches(inches));
         var plan = SizeGroups.Arrange([Rye, radish]);
         Assert.Equal(passes, plan.Groups.Length);
         Assert.True(plan.Groups[0].SownBeforeCovering);
@@ -75,8 +75,8 @@ public class SizeGroupsTests
     [Fact]
     public void Where_a_depth_is_not_known_a_pass_of_unlike_depths_says_so()
     {
-        var radish = HopperKind.FromSeedCount("radish", 34_000, sowingDepth: Length.FromInches(0.5));
-        var plan = SizeGroups.Arrange([Rye, radish, HopperKind.FromSeedCount("unknown", 20_000)]);
+        var radish = PassKind.FromSeedCount("radish", 34_000, sowingDepth: Length.FromInches(0.5));
+        var plan = SizeGroups.Arrange([Rye, radish, PassKind.FromSeedCount("unknown", 20_000)]);
         Assert.False(Assert.Single(plan.Groups).SownBeforeCovering);
         Assert.Contains(plan.Findings, f => f.Code == "spread-pass-mixed-depth");
     }
@@ -84,17 +84,17 @@ public class SizeGroupsTests
     [Fact]
     public void Without_depths_all_but_the_smallest_are_covered()
     {
-        var plan = SizeGroups.Arrange([HopperKind.FromSeedCount("large", 2000), HopperKind.FromSeedCount("small", 700_000)]);
+        var plan = SizeGroups.Arrange([PassKind.FromSeedCount("large", 2000), PassKind.FromSeedCount("small", 700_000)]);
         Assert.Equal([true, false], plan.Groups.Select(g => g.SownBeforeCovering));
     }
 
     [Theory, InlineData(0), InlineData(-1), InlineData(double.NaN), InlineData(double.PositiveInfinity)]
     public void A_kind_needs_a_seed_count(double seedsPerPound)
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => HopperKind.FromSeedCount("kind", seedsPerPound));
-        Assert.ThrowsAny<ArgumentException>(() => HopperKind.FromSeedCount("kind", 1000, diameter: Length.FromMillimeters(seedsPerPound)));
-        Assert.ThrowsAny<ArgumentException>(() => HopperKind.FromSeedCount("kind", 1000, density: Density.FromKilogramsPerCubicMeter(seedsPerPound)));
-        Assert.ThrowsAny<ArgumentException>(() => HopperKind.FromSeedCount(" ", 1000));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PassKind.FromSeedCount("kind", seedsPerPound));
+        Assert.ThrowsAny<ArgumentException>(() => PassKind.FromSeedCount("kind", 1000, diameter: Length.FromMillimeters(seedsPerPound)));
+        Assert.ThrowsAny<ArgumentException>(() => PassKind.FromSeedCount("kind", 1000, density: Density.FromKilogramsPerCubicMeter(seedsPerPound)));
+        Assert.ThrowsAny<ArgumentException>(() => PassKind.FromSeedCount(" ", 1000));
         Assert.ThrowsAny<ArgumentException>(() => SizeGroups.Arrange([]));
     }
 
@@ -102,16 +102,16 @@ public class SizeGroupsTests
     [Theory, InlineData("oats-spring"), InlineData("oats-winter")]
     public void No_small_clover_shares_a_pass_with_oats(string id)
     {
-        var oats = HopperKind.FromKind(KindCatalog.Standard.Find(id));
+        var oats = PassKind.FromKind(KindCatalog.Standard.Find(id));
         string[] clovers = [.. KindCatalog.Standard.Kinds.Where(k => k.CommonName.Contains("clover", StringComparison.OrdinalIgnoreCase) && k.SeedCount is { SeedsPerPound: > 100_000 }).Select(k => k.Id)];
         Assert.True(clovers.Length >= 8, string.Join(", ", clovers));
-        Assert.All(clovers, clover => Assert.Equal(2, SizeGroups.Arrange([oats, HopperKind.FromKind(KindCatalog.Standard.Find(clover))]).Groups.Length));
+        Assert.All(clovers, clover => Assert.Equal(2, SizeGroups.Arrange([oats, PassKind.FromKind(KindCatalog.Standard.Find(clover))]).Groups.Length));
     }
 
     [Fact]
     public void The_kind_table_feeds_the_hopper()
     {
-        var kinds = new[] { "cereal-rye", "austrian-winter-pea", "white-dutch-clover", "purple-top-turnip", "big-bluestem" }.Select(id => HopperKind.FromKind(KindCatalog.Standard.Find(id))).ToList();
+        var kinds = new[] { "cereal-rye", "austrian-winter-pea", "white-dutch-clover", "purple-top-turnip", "big-bluestem" }.Select(id => PassKind.FromKind(KindCatalog.Standard.Find(id))).ToList();
         var plan = SizeGroups.Arrange(kinds);
         Assert.Equal(3, plan.Groups.Length);
         Assert.Equal(["austrian-winter-pea", "cereal-rye"], plan.Groups[0].Kinds.Select(k => KindCatalog.Standard.Find(k.Name).Id));
@@ -119,6 +119,6 @@ public class SizeGroupsTests
         Assert.True(plan.Groups[0].SownBeforeCovering);
         // Counts from memory stay marked: the winter pea has no published count that was read.
         Assert.Contains(plan.Findings, f => f.Code == "data-from-memory");
-        Assert.Equal(Length.FromMillimeters(3).Millimeters, HopperKind.FromKind(KindCatalog.Standard.Find("cereal-rye"), Length.FromMillimeters(3)).Diameter!.Value.Millimeters);
+        Assert.Equal(Length.FromMillimeters(3).Millimeters, PassKind.FromKind(KindCatalog.Standard.Find("cereal-rye"), Length.FromMillimeters(3)).Diameter!.Value.Millimeters);
     }
 }

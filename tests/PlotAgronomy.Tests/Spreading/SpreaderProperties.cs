@@ -1,5 +1,6 @@
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using PlotAgronomy.Tests.Support;
 using UnitsNet;
@@ -54,7 +55,7 @@ public class SpreaderProperties
     [Property]
     public bool Groups_are_as_few_as_any_division_can_be(FsCheck.NonEmptyArray<FsCheck.PositiveInt> counts)
     {
-        var kinds = counts.Get.Take(7).Select((c, i) => HopperKind.FromSeedCount($"kind {i}", 1000.0 * (1 + (c.Get * 37 % 800)), sowingDepth: Length.FromInches(c.Get % 3 * 0.5), chaffy: c.Get % 5 == 0)).ToList();
+        var kinds = counts.Get.Take(7).Select((c, i) => PassKind.FromSeedCount($"kind {i}", 1000.0 * (1 + (c.Get * 37 % 800)), sowingDepth: Length.FromInches(c.Get % 3 * 0.5), chaffy: c.Get % 5 == 0)).ToList();
         var plan = SizeGroups.Arrange(kinds);
         bool allThere = plan.Groups.Sum(g => g.Kinds.Length) == kinds.Count && plan.Groups.SelectMany(g => g.Kinds).Distinct().Count() == kinds.Count;
         bool allowed = plan.Groups.All(g => Allowed([.. g.Kinds]));
@@ -64,18 +65,18 @@ public class SpreaderProperties
     [Property]
     public bool Order_of_the_list_does_not_change_the_passes(FsCheck.NonEmptyArray<FsCheck.PositiveInt> counts)
     {
-        var kinds = counts.Get.Take(8).Select((c, i) => HopperKind.FromSeedCount($"kind {i}", 1000.0 * (1 + c.Get) + i)).ToList();
-        string Shape(IEnumerable<HopperKind> order) => string.Join("|", SizeGroups.Arrange([.. order]).Groups.Select(g => string.Join(",", g.Kinds.Select(k => k.Name))));
+        var kinds = counts.Get.Take(8).Select((c, i) => PassKind.FromSeedCount($"kind {i}", 1000.0 * (1 + c.Get) + i)).ToList();
+        string Shape(IEnumerable<PassKind> order) => string.Join("|", SizeGroups.Arrange([.. order]).Groups.Select(g => string.Join(",", g.Kinds.Select(k => k.Name))));
         return Shape(kinds) == Shape(kinds.AsEnumerable().Reverse());
     }
 
-    private static bool Allowed(List<HopperKind> group) =>
+    private static bool Allowed(List<PassKind> group) =>
         group.Select(k => k.Chaffy).Distinct().Count() == 1
         && group.Select(k => k.SowingDepth!.Value.Inches > 0.5).Distinct().Count() == 1
         && group.Max(k => k.SeedWeight.Grams) <= 8 * (1 + 1e-8) * group.Min(k => k.SeedWeight.Grams);
 
     /// <summary>Every division of the kinds into groups: a second, exhaustive way to the smallest number.</summary>
-    private static IEnumerable<List<List<HopperKind>>> Partitions(List<HopperKind> kinds)
+    private static IEnumerable<List<List<PassKind>>> Partitions(List<PassKind> kinds)
     {
         if (kinds.Count == 0)
         {

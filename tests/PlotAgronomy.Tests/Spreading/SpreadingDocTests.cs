@@ -17,9 +17,9 @@ public class SpreadingDocTests
         // Three kinds for a quarter acre: which may share the hopper?
         var catalog = KindCatalog.Standard;
         var plan = SizeGroups.Arrange([
-            HopperKind.FromKind(catalog.Find("white-dutch-clover")),
-            HopperKind.FromKind(catalog.Find("cereal-rye")),
-            HopperKind.FromKind(catalog.Find("purple-top-turnip"))]);
+            PassKind.FromKind(catalog.Find("white-dutch-clover")),
+            PassKind.FromKind(catalog.Find("cereal-rye")),
+            PassKind.FromKind(catalog.Find("purple-top-turnip"))]);
         foreach (var step in plan.Steps)
         {
             string kinds = step.Group is { } group ? ": " + string.Join(", ", group.Kinds.Select(k => k.Name)) : "";

@@ -12,16 +12,16 @@ public class SpreadingMemoryTests
     [Fact]
     public void A_spreader_rate_without_text_allocates_little()
     {
-        Assert.InRange(CallMemory.BytesPerCall(() => SpreaderRate.FlowFor(Rate, Speed.FromMilesPerHour(3), Swath)), 0, 140);
-        Assert.InRange(CallMemory.BytesPerCall(() => SpreaderRate.AtSpacing(Rate, Swath, Length.FromFeet(18))), 0, 85);
+        Assert.InRange(Allocations.BytesOf(() => SpreaderRate.FlowFor(Rate, Speed.FromMilesPerHour(3), Swath)), 0, 140);
+        Assert.InRange(Allocations.BytesOf(() => SpreaderRate.AtSpacing(Rate, Swath, Length.FromFeet(18))), 0, 85);
     }
 
     [Fact]
     public void A_gate_setting_without_text_allocates_little()
     {
         var gate = GateTable.FromPoints("oats", [Point(2, 1), Point(3, 2.5), Point(4, 4.5), Point(5, 7)]);
-        Assert.InRange(CallMemory.BytesPerCall(() => gate.SettingFor(MassFlow.FromPoundsPerMinute(3))), 0, 430);
-        Assert.InRange(CallMemory.BytesPerCall(() => gate.SettingFor(MassFlow.FromPoundsPerMinute(40))), 0, 430);
+        Assert.InRange(Allocations.BytesOf(() => gate.SettingFor(MassFlow.FromPoundsPerMinute(3))), 0, 430);
+        Assert.InRange(Allocations.BytesOf(() => gate.SettingFor(MassFlow.FromPoundsPerMinute(40))), 0, 430);
     }
 
     [Fact]

@@ -5,17 +5,36 @@ namespace PlotAgronomy.Tests.Support;
 /// <c>// begin example</c> and <c>// end example</c>; the text block after it must be what that code writes.</remarks>
 internal static class DocExample
 {
-    internal static void AssertCurrent(string page, string testFile, Action<TextWriter> example)
+    /// <param name="page">Page.</param>
+    /// <param name="testFile">File of the test.</param>
+    /// <param name="example">The example.</param>
+    /// <param name="block">Which csharp block of the page, from 0.</param>
+    internal static void AssertCurrent(string page, string testFile, Action<TextWriter> example, int block = 0)
     {
         string[] lines = File.ReadAllLines(Repository.PathOf(page));
-        string[] code = Block(lines, "```csharp", 0, out int end);
+        string[] code = BlockOf(lines, block, out int end);
         string[] printed = Block(lines, "```text", end, out _);
-        Assert.Equal(CodeOf(testFile), code);
+        Assert.Equal(CodeOf(testFile), code.SkipWhile(IsUsing).Select(l => l.Replace("Console.Write", "output.Write", StringComparison.Ordinal)));
 
         using var writer = new StringWriter { NewLine = "\n" };
         example(writer);
         Assert.Equal(printed, writer.ToString().TrimEnd('\n').Split('\n'));
     }
+
+    internal static string[] BlockOf(string page, int block) => BlockOf(File.ReadAllLines(Repository.PathOf(page)), block, out _);
+
+    private static string[] BlockOf(string[] lines, int block, out int end)
+    {
+        string[] code = Block(lines, "```csharp", 0, out end);
+        for (int i = 0; i < block; i++)
+        {
+            code = Block(lines, "```csharp", end + 1, out end);
+        }
+
+        return code;
+    }
+
+    private static bool IsUsing(string line) => line.Length == 0 || line.StartsWith("using ", StringComparison.Ordinal);
 
     private static string[] CodeOf(string testFile)
     {

@@ -87,7 +87,8 @@ public sealed class BagOrPlainSeed : IWorkedResult
         ArgumentNullException.ThrowIfNull(bag);
         ArgumentNullException.ThrowIfNull(plainLots);
         var asClaimed = Blend.FromTag(bag.Tag, ApplicationRate.FromMassAndArea(bag.NetWeight, bag.ClaimedArea), method, rule);
-        var matched = asClaimed.Parts.Select(p => (Part: p, Lot: Cheapest(plainLots, p.Kind, rule))).ToArray();
+        var shelf = SeedShelf.FromLots([.. plainLots.OrderBy(l => l.Label, StringComparer.Ordinal)]);
+        var matched = asClaimed.Parts.Select(p => (Part: p, shelf.Cheapest(p.Kind, rule).Lot)).ToArray();
         var onOffer = matched.Where(m => m.Lot is not null).ToArray();
         var plain =
             onOffer.Length == 0
@@ -182,12 +183,6 @@ public sealed class BagOrPlainSeed : IWorkedResult
             $"{costs} = {Money(acre.Sum(CostOfLine), currency)}"
         );
     }
-
-    private static SeedLot? Cheapest(IReadOnlyList<SeedLot> lots, CropKind kind, ViabilityRule? rule) =>
-        lots.Where(l => l.Kind.Id == kind.Id && l.PricePerPound is not null && l.PureLiveSeedPart(rule).Value > 0)
-            .OrderBy(l => (double)l.PricePerPound!.Value / l.PureLiveSeedPart(rule).Value)
-            .ThenBy(l => l.Label, StringComparer.Ordinal)
-            .FirstOrDefault();
 
     private static decimal CostOf(BlendBatch batch) => batch.Lines.Sum(l => CostOfLine(l));
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 

@@ -31,8 +31,8 @@ public sealed class BlendFit : IWorkedResult
     public DrainageClass? DriestDrainage => facts.DrainageSpan is { } span && span.Wettest <= span.Driest ? span.Driest : null;
 
     /// <summary>Gets the passes in which to sow: what is covered first, large seed before small; as few as the rules of
-    /// <see cref="BlendPass"/> allow.</summary>
-    public ImmutableArray<BlendPass> Passes => facts.Passes;
+    /// <see cref="SeedPass"/> allow.</summary>
+    public ImmutableArray<SeedPass> Passes => facts.Passes;
 
     /// <summary>Gets the inoculant for each legume that needs some.</summary>
     public ImmutableArray<InoculantNeed> Inoculants => facts.Inoculants;
@@ -95,7 +95,7 @@ public sealed class BlendFit : IWorkedResult
                     BlendFormulas
                         .All["blend-pass-diameters"]
                         .Line(
-                            $"{Amounts.Print(p.DiameterRatio, 2)}, at most {Amounts.Print(SeedPasses.MostDiameterRatio, 2)}",
+                            $"{Amounts.Print(p.LargestToSmallest, 2)}, at most {Amounts.Print(SeedPasses.MostDiameterRatio, 2)}",
                             ("pass", Amounts.Print(i + 1, 0)),
                             ("kinds", p.ToString()),
                             ("largest diameter", Amounts.Print(p.Largest, 2)),

@@ -10,7 +10,7 @@ internal sealed class FitFacts
     {
         Batch = batch;
         Conditions = conditions;
-        Passes = BlendPass.Of(batch.Blend);
+        Passes = BlendPasses.Of(batch.Blend);
         Inoculants =
         [
             .. batch
@@ -26,7 +26,7 @@ internal sealed class FitFacts
 
     internal ImmutableArray<BlendPart> Parts => Batch.Blend.Parts;
 
-    internal ImmutableArray<BlendPass> Passes { get; }
+    internal ImmutableArray<SeedPass> Passes { get; }
 
     internal ImmutableArray<InoculantNeed> Inoculants { get; }
 

@@ -63,7 +63,7 @@ internal static class FitFindings
         {
             yield return FindingCatalog.Create(
                 BlendCodes.PassDepthsApart,
-                ("kinds", StandNames.Of(pass.Parts.Select(p => p.Kind)))
+                ("kinds", StandNames.Of(pass.Kinds.Select(p => p.Kind!)))
             );
         }
 

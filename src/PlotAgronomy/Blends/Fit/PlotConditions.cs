@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Blends;
 

@@ -1,5 +1,3 @@
-using PlotAgronomy.Seeds;
-
 namespace PlotAgronomy.Blends;
 
 /// <summary>A lot that was not considered, and why.</summary>

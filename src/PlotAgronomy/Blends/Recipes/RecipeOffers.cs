@@ -29,12 +29,11 @@ internal static class RecipeOffers
         var offers = ImmutableArray.CreateBuilder<BlendComponent>();
         foreach (var kind in fit.GroupBy(c => c.Kind.Id).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var byPrice = kind.OrderBy(c => (double)c.Lot!.PricePerPound!.Value / c.PureLiveFraction)
-                .ThenBy(c => c.Lot!.Label, StringComparer.Ordinal)
-                .ToArray();
-            offers.Add(byPrice[0]);
+            var byLabel = kind.Select(c => c.Lot!).OrderBy(l => l.Label, StringComparer.Ordinal).ToList();
+            var choice = SeedShelf.FromLots(byLabel).Cheapest(byLabel[0].Kind, request.Rule);
+            offers.Add(kind.First(c => c.Lot == choice.Lot));
             excluded.AddRange(
-                byPrice.Skip(1).Select(c => new ExcludedLot(c.Lot!, request, Exclusion.DearerThanAnother, byPrice[0].Lot))
+                choice.Ranked.Skip(1).Select(v => new ExcludedLot(v.Lot, request, Exclusion.DearerThanAnother, choice.Lot))
             );
         }
 

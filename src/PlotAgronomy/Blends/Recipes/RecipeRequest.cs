@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Blends;

@@ -1,5 +1,3 @@
-using PlotAgronomy.Seeds;
-
 namespace PlotAgronomy.Blends;
 
 /// <summary>Names of kinds within a sentence.</summary>

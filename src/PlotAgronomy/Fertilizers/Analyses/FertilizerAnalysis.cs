@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Fertilizers;
 
-namespace PlotAgronomy.Fertilizers;
+namespace PlotAgronomy;
 
 /// <summary>Guaranteed analysis as printed on the package: percent by weight of N, available phosphate (P2O5),
 /// soluble potash (K2O), and the other nutrients as elements.</summary>

@@ -12,8 +12,7 @@ public sealed class LabelIndex
     public double Percent { get; }
 
     /// <summary>Gets the caution that the formula was not yet checked against the publication.</summary>
-    public Finding Caution { get; } =
-        MemoryGate.FindingFor("the overall index", FertilizerFormulas.All["label-index"].Origin!);
+    public Finding Caution { get; } = MemoryGate.FindingFor("the overall index", FertilizerFormulas.All["label-index"].Origin!);
 
     /// <summary>Works out the index from N, P2O5 and K2O.</summary>
     /// <param name="guaranteed">Analysis on the label.</param>

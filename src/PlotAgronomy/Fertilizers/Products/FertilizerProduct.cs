@@ -1,6 +1,7 @@
+using PlotAgronomy.Fertilizers;
 using UnitsNet;
 
-namespace PlotAgronomy.Fertilizers;
+namespace PlotAgronomy;
 
 /// <summary>A product on the shelf: what is printed on it, what a package weighs, what it costs.</summary>
 public sealed class FertilizerProduct

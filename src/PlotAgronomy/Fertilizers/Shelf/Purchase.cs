@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
@@ -54,7 +55,17 @@ public sealed class Purchase : IWorkedResult
         );
 
     /// <inheritdoc/>
-    public required ImmutableArray<Source> Sources { get; init; }
+    public ImmutableArray<Source> Sources =>
+        [
+            .. need
+                .Sources.Append(SourceCatalog.Practice)
+                .Concat(CountsCompounds ? AtomicMasses.Origin.Sources : [])
+                .Distinct()
+                .OrderBy(s => s.Id, StringComparer.Ordinal),
+        ];
+
+    /// <summary>Whether a nutrient asked for is counted that no label states, by the masses of its compound.</summary>
+    internal bool CountsCompounds { get; init; }
 
     /// <summary>Finds the balance of a nutrient.</summary>
     /// <param name="nutrient">Nutrient.</param>
@@ -109,7 +120,7 @@ public sealed class Purchase : IWorkedResult
         }
 
         lines.AddRange(Lines.SelectMany(GallonLines));
-        lines.AddRange(Balances.Select(SpreadLine));
+        lines.AddRange(Balances.SelectMany(SpreadLines));
         string proof = IsProvenCheapest ? "no cheaper set exists" : $"at most {Money(ProvenGap)} above the cheapest";
         lines.Add(FertilizerFormulas.All["total-price"].Line($"{Money(TotalCost)} ({proof})"));
         return lines.ToImmutable();
@@ -139,18 +150,33 @@ public sealed class Purchase : IWorkedResult
         }
     }
 
-    private WorkedLine SpreadLine(NutrientBalance balance)
+    /// <summary>What is spread of a nutrient; where several products bring it, what each of them does.</summary>
+    private IEnumerable<WorkedLine> SpreadLines(NutrientBalance balance)
     {
+        PurchaseLine[] bringing = [.. Lines.Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)];
+        foreach (var line in bringing.Length > 1 ? bringing : [])
+        {
+            double pounds = line.Spread.Pounds;
+            double percent = line.Product.Counted.Percent(balance.Nutrient);
+            yield return FertilizerFormulas
+                .All["nutrient-of-product"]
+                .Line(
+                    $"{Amounts.Print(FertilizerMath.NutrientIn(pounds, percent), 2)} lb",
+                    ("nutrient", PlantNutrients.Symbols[balance.Nutrient]),
+                    ("product", line.Product.ToString()),
+                    ("weight", Amounts.Print(line.Spread, decimals: 2)),
+                    ("percent", Amounts.Print(percent, 4))
+                );
+        }
+
         string[] terms =
         [
-            .. Lines
-                .Where(l => l.Product.Counted.Percent(balance.Nutrient) > 0)
-                .Select(l =>
-                    $"{Amounts.Print(l.Spread, decimals: 2)} x "
-                    + $"{Amounts.Print(l.Product.Counted.Percent(balance.Nutrient), 4)} %"
-                ),
+            .. bringing.Select(l =>
+                $"{Amounts.Print(l.Spread, decimals: 2)} x "
+                + $"{Amounts.Print(l.Product.Counted.Percent(balance.Nutrient), 4)} %"
+            ),
         ];
-        return FertilizerFormulas
+        yield return FertilizerFormulas
             .All["nutrient-spread"]
             .Line(
                 terms.Length > 0

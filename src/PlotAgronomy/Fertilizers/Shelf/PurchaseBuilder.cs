@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
@@ -60,14 +59,7 @@ internal static class PurchaseBuilder
             ProvenGap = gap,
             MarginalCosts = MarginalCosts(shelf),
             Conflict = conflict,
-            Sources =
-            [
-                .. need
-                    .Sources.Append(SourceCatalog.Practice)
-                    .Concat(CountsCompounds(shelf.Targets, lines) ? AtomicMasses.Origin.Sources : [])
-                    .Distinct()
-                    .OrderBy(s => s.Id, StringComparer.Ordinal),
-            ],
+            CountsCompounds = CountsCompounds(shelf.Targets, lines),
         };
     }
 

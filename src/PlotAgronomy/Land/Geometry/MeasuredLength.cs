@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json.Serialization;
 using UnitsNet;
 
-namespace PlotAgronomy.Land;
+namespace PlotAgronomy;
 
 /// <summary>A length with what is known of its error: one part shared by all lengths
 /// measured the same way, one its own.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
+using PlotAgronomy.Land;
 
-namespace PlotAgronomy.Land;
+namespace PlotAgronomy;
 
 /// <content>Areas from widths along a line.</content>
 public sealed partial class PlotArea

@@ -1,11 +1,15 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
-namespace PlotAgronomy.Land;
+namespace PlotAgronomy;
 
 /// <content>Areas inside outlines.</content>
 public sealed partial class PlotArea
 {
+    private const int MostCornersShown = 8;
+
     /// <summary>The area inside an outline.</summary>
     /// <param name="outline">Outline of the plot.</param>
     /// <param name="fixError">Error of each corner on each axis, one standard deviation; null when not known. A phone's is
@@ -21,7 +25,6 @@ public sealed partial class PlotArea
         double? relative = errorFeet is { } feet
             ? LandMath.AreaDeviationSquareFeet(outline.Corners.AsSpan(), feet) / outline.SquareFeet
             : null;
-        var plane = outline.Origin is null ? null : LandConstants.All.Find("plane-high-acres").Origin;
         return new PlotArea
         {
             Area = outline.Area,
@@ -29,16 +32,16 @@ public sealed partial class PlotArea
             RelativeError = relative,
             Outline = outline,
             Remarks = () => outline.Findings.Concat(FixRemarks(outline, fixError, relative)),
-            Sources = plane?.Sources ?? [],
             Lines = () =>
                 [
+                    .. TriangleLines(outline.Corners),
                     LandFormulas
                         .All["area-of-outline"]
                         .Line(
                             $"{outline.Corners.Length} corners = {Amounts.Print(outline.Area, "ft2", 0)} = "
                                 + Amounts.Print(outline.Area, decimals: 4)
                         )
-                        .From(plane),
+                        .From(outline.Origin is null ? null : LandConstants.All.Find("plane-high-acres").Origin),
                 ],
         };
 
@@ -46,6 +49,32 @@ public sealed partial class PlotArea
         {
             double feet = fixError.Feet;
             return Guard.AtLeast(feet, 0, "ft", nameof(fixError));
+        }
+    }
+
+    /// <summary>The triangles from the first corner whose areas make that of the outline, while they are few enough to
+    /// follow.</summary>
+    private static IEnumerable<WorkedLine> TriangleLines(ImmutableArray<PlanePoint> corners)
+    {
+        if (corners.Length > MostCornersShown)
+        {
+            yield break;
+        }
+
+        for (int i = 1; i + 1 < corners.Length; i++)
+        {
+            var (second, third) = (corners[i], corners[i + 1]);
+            yield return LandFormulas
+                .All["triangle-of-outline"]
+                .Line(
+                    $"{Amounts.Print(LandMath.Cross(corners[0], second, third) / 2, 0)} ft2",
+                    ("second", Amounts.Print(i + 1, 0)),
+                    ("third", Amounts.Print(i + 2, 0)),
+                    ("east of the second", Amounts.Print(second.EastFeet - corners[0].EastFeet, 1)),
+                    ("north of the second", Amounts.Print(second.NorthFeet - corners[0].NorthFeet, 1)),
+                    ("east of the third", Amounts.Print(third.EastFeet - corners[0].EastFeet, 1)),
+                    ("north of the third", Amounts.Print(third.NorthFeet - corners[0].NorthFeet, 1))
+                );
         }
     }
 

@@ -1,8 +1,9 @@
 using System.Globalization;
+using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
-namespace PlotAgronomy.Land;
+namespace PlotAgronomy;
 
 /// <content>Areas from measured lengths. Formulas of plane geometry.</content>
 public sealed partial class PlotArea
@@ -21,7 +22,6 @@ public sealed partial class PlotArea
         {
             Area = area,
             Method = AreaMethod.Stated,
-            Sources = [],
             Lines = () => [LandFormulas.All["area-as-stated"].Line(Amounts.Print(area, decimals: 4))],
         };
     }
@@ -191,9 +191,6 @@ public sealed partial class PlotArea
             RelativeError = sides.Any(s => s.Side.HasError) ? Math.Sqrt(shared * shared + own) / squareFeet : null,
             Outline = outline,
             Remarks = () => Unusual(area, squareFeet, sides).Concat(OutlineRemarks.OfShape(outline?.AssumedShape)),
-            Sources = paced
-                ? [SourceCatalog.UnitDefinitions, .. LandFormulas.All["step-length"].Origin!.Sources]
-                : [SourceCatalog.UnitDefinitions],
             Lines = () =>
                 [
                     .. PacedLines(sides),

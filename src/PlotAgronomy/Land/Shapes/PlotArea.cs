@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
-namespace PlotAgronomy.Land;
+namespace PlotAgronomy;
 
 /// <summary>How much ground a plot has, how that was found and how sure it is.</summary>
 public sealed partial class PlotArea : IWorkedResult
@@ -35,7 +36,14 @@ public sealed partial class PlotArea : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public required ImmutableArray<Source> Sources { get; init; }
+    public ImmutableArray<Source> Sources =>
+        Method switch
+        {
+            AreaMethod.Sides => [SourceCatalog.UnitDefinitions],
+            AreaMethod.Paces => [SourceCatalog.UnitDefinitions, .. LandFormulas.All["step-length"].Origin!.Sources],
+            AreaMethod.GeographicOutline => LandConstants.All.Find("plane-high-acres").Origin.Sources,
+            _ => [],
+        };
 
     /// <summary>The remarks in any order, made when asked for.</summary>
     internal Func<IEnumerable<Finding>> Remarks { get; init; } = () => [];
@@ -64,7 +72,6 @@ public sealed partial class PlotArea : IWorkedResult
             RelativeError = RelativeError,
             Outline = Outline,
             Remarks = () => Remarks().Concat(SlopeRemarks(slope, fromMap)),
-            Sources = Sources,
             Lines = fromMap ? () => Lines().Append(OnSlopeLine(slope, ground)) : Lines,
         };
     }
@@ -150,7 +157,6 @@ public sealed partial class PlotArea : IWorkedResult
             RelativeError = relativeError,
             Outline = Outline,
             Remarks = remarks,
-            Sources = Sources,
             Lines = Lines,
         };
 }

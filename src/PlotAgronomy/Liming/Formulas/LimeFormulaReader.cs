@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -6,17 +7,17 @@ namespace PlotAgronomy.Liming;
 internal static class LimeFormulaReader
 {
     internal static LimeFormula Read(CsvRow method) =>
-        method.Text("form") switch
+        method.Choice<LimeFormulaForm>("form") switch
         {
-            "table" => new LimeTableFormula(method),
-            "linear" => new LimeLinearFormula(method),
-            "north-carolina" => new NorthCarolinaFormula(method),
-            "pennsylvania-field" => new PennsylvaniaFormula(method),
-            "adams-evans" => new AdamsEvansFormula(method),
-            "woodruff" => new WoodruffFormula(method),
-            "georgia" => new GeorgiaFormula(method),
-            "vermont" => new VermontFormula(method),
-            "texture" => new TextureFormula(method),
-            var form => throw method.Problem("form", $"unknown form '{form}'"),
+            LimeFormulaForm.Table => new LimeTableFormula(method),
+            LimeFormulaForm.Linear => new LimeLinearFormula(method),
+            LimeFormulaForm.AcidityFromBuffer => new NorthCarolinaFormula(method),
+            LimeFormulaForm.ExchangeableAcidity => new PennsylvaniaFormula(method),
+            LimeFormulaForm.AcidShare => new AdamsEvansFormula(method),
+            LimeFormulaForm.NeutralizableAcidity => new WoodruffFormula(method),
+            LimeFormulaForm.BufferCapacity => new GeorgiaFormula(method),
+            LimeFormulaForm.ReactiveAluminum => new VermontFormula(method),
+            LimeFormulaForm.Texture => new TextureFormula(method),
+            _ => throw new UnreachableException(),
         };
 }

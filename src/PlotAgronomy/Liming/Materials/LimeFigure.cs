@@ -1,4 +1,6 @@
-namespace PlotAgronomy.Liming;
+using PlotAgronomy.Liming;
+
+namespace PlotAgronomy;
 
 /// <summary>A material's rating in one state's index, such as ENP 1,800 lb/ton. It has no meaning in another index.</summary>
 public sealed class LimeFigure

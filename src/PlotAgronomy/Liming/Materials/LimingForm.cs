@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Liming;
+namespace PlotAgronomy;
 
 /// <summary>What a liming material is, for the cautions that go with it.</summary>
 public enum LimingForm

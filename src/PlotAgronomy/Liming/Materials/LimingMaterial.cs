@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Liming;
 using UnitsNet;
 
-namespace PlotAgronomy.Liming;
+namespace PlotAgronomy;
 
 /// <summary>A liming material as bought: what it neutralizes, how fine it is, how wet, and what its label states.</summary>
 /// <remarks>A figure the label states in an index is taken as it stands; any other is computed from the calcium carbonate

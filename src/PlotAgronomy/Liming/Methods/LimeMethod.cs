@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 using UnitsNet;
 
-namespace PlotAgronomy.Liming;
+namespace PlotAgronomy;
 
 /// <summary>One institution's way from a soil reading to a lime rate: what it reads, for which soils, targets, depth and
 /// lime.</summary>

@@ -105,6 +105,6 @@ public sealed class LimeNeed : IWorkedResult
                 $"{LimeText.Tons(lowest.OfBasis.PoundsPerAcre)} to {LimeText.Tons(highest.OfBasis.PoundsPerAcre)} ton/ac, "
                     + $"off by {Amounts.Print(ReadingErrorPh, 2)} pH"
             );
-        return Method.Buffers.Contains(Soil.SoilBuffer.Smp) ? line.From(LimingConstants.All.Find("reading-error").Origin) : line;
+        return Method.Buffers.Contains(SoilBuffer.Smp) ? line.From(LimingConstants.All.Find("reading-error").Origin) : line;
     }
 }

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace PlotAgronomy.Liming;
+namespace PlotAgronomy;
 
 /// <summary>A material and its price, delivered, in the one currency of the plan.</summary>
 public sealed class LimeOffer

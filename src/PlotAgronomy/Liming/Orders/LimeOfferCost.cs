@@ -1,39 +1,25 @@
-using UnitsNet;
-
 namespace PlotAgronomy.Liming;
 
 /// <summary>What one offer costs for a need.</summary>
 public sealed class LimeOfferCost
 {
-    private readonly LimeRate rate;
-
-    internal LimeOfferCost(LimeRate rate, Area area, LimeOffer offer)
+    internal LimeOfferCost(LimeOrderRequest request, LimeOffer offer)
     {
-        this.rate = rate;
         Offer = offer;
-        if (!offer.Material.Neutralizes || rate.Basis.Figure is not { } basis)
+        var basis = request.Rate.Basis.Figure;
+        Figure = basis is not null && offer.Material.Neutralizes ? offer.Material.FindFigure(basis.Index) : null;
+        WhyNot =
+            !offer.Material.Neutralizes ? "it neutralizes nothing"
+            : basis is null || Figure is { Value: > 0 } ? null
+            : offer.Material.TryFigureIn(basis.Index, out _, out string problem) ? "it has no effect in this index"
+            : problem;
+        if (WhyNot is not null)
         {
             return;
         }
 
-        Figure = offer.Material.FindFigure(basis.Index);
-        if (Figure is not { Value: > 0 } figure)
-        {
-            return;
-        }
-
-        CostPerEffectiveTon = LimeSums.CostOfEffect(offer.PricePerPound, figure.ShareOfWhole);
-        Order = LimeOrder.For(
-            new LimeOrderRequest
-            {
-                Rate = rate,
-                Material = offer.Material,
-                Area = area,
-                Bag = offer.Bag,
-                PricePerBag = offer.Bag is null ? null : offer.Price,
-                PricePerTon = offer.Bag is null ? offer.Price : null,
-            }
-        );
+        CostPerEffectiveTon = Figure is null ? null : LimeSums.CostOfEffect(offer.PricePerPound, Figure.ShareOfWhole);
+        Order = LimeOrder.For(request.ForOffer(offer));
     }
 
     /// <summary>Gets the offer.</summary>
@@ -42,18 +28,14 @@ public sealed class LimeOfferCost
     /// <summary>Gets the material's figure in the index of the rate; null when it is not known or the basis has none.</summary>
     public LimeFigure? Figure { get; }
 
-    /// <summary>Gets the cost of as much effect as a ton of pure carbonate powder has in that index; null when the offer cannot
-    /// be judged.</summary>
+    /// <summary>Gets the cost of as much effect as a ton of pure carbonate powder has in that index; null when it cannot be
+    /// told.</summary>
     public decimal? CostPerEffectiveTon { get; }
 
-    /// <summary>Gets the order for the plot; null when the offer cannot be judged.</summary>
+    /// <summary>Gets the order for the plot; null when the offer cannot be counted. Where the strength of the rate's lime is not
+    /// printed, a ton of any lime counts for a ton of it, and the order says so.</summary>
     public LimeOrder? Order { get; }
 
-    /// <summary>Gets why the offer cannot be judged, or null.</summary>
-    public string? WhyNot =>
-        Order is not null ? null
-        : !Offer.Material.Neutralizes ? "it neutralizes nothing"
-        : rate.Basis.Figure is not { } basis ? "the strength of the rate's lime is not printed"
-        : Offer.Material.TryFigureIn(basis.Index, out _, out string problem) ? "it has no effect in this index"
-        : problem;
+    /// <summary>Gets why the offer cannot be counted, or null.</summary>
+    public string? WhyNot { get; }
 }

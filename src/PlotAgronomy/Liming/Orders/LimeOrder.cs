@@ -134,10 +134,12 @@ public sealed class LimeOrder : IWorkedResult
             );
         if (Request.Rounding is { } rounding)
         {
-            string what = $"Rounded to {Amounts.Print(rounding.Step, "ton/ac")} as {rounding.Institution} does";
             yield return LimingFormulas
-                .All["lime-rounded"]
-                .Line($"{LimeText.Tons(ProductRate.PoundsPerAcre)} ton/ac", ("what", what))
+                .All["lime-in-whole-steps"]
+                .Line(
+                    $"{LimeText.Tons(ProductRate.PoundsPerAcre)} ton/ac, in steps of {Amounts.Print(rounding.Step, "ton/ac")}",
+                    ("institution", $"{rounding.Institution}")
+                )
                 .From(rounding.Origin);
         }
     }
@@ -180,8 +182,8 @@ public sealed class LimeOrder : IWorkedResult
         if (Bags is { } bags)
         {
             yield return LimingFormulas
-                .All["lime-rounded"]
-                .Line($"{Amounts.Print(bags, 0)} bags of {Amounts.Print(Request.Bag!.Value, "lb", 1)}", ("what", "Whole bags"));
+                .All["lime-in-whole-bags"]
+                .Line($"{Amounts.Print(bags, 0)} bags of {Amounts.Print(Request.Bag!.Value, "lb", 1)}");
         }
     }
 

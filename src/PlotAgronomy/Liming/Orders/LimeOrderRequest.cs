@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;
@@ -59,4 +58,27 @@ public sealed class LimeOrderRequest
 
     /// <summary>Gets the price of a ton in bulk in the one currency of the plan; at least 0.</summary>
     public decimal? PricePerTon { get; init; }
+
+    /// <summary>The same question for a material on offer, with its bag and price.</summary>
+    internal LimeOrderRequest ForOffer(LimeOffer offer) =>
+        new()
+        {
+            Rate = Rate,
+            Material = offer.Material,
+            Area = Area,
+            Placement = Placement,
+            WorkedDepth = WorkedDepth,
+            EarlierLime = EarlierLime,
+            SoilClass = SoilClass,
+            Report = Report,
+            WithUreaOrAmmonium = WithUreaOrAmmonium,
+            AlreadyApplied = AlreadyApplied,
+            Rounding = Rounding,
+            MostAtOnce = MostAtOnce,
+            MonthsBetween = MonthsBetween,
+            FirstDressingOn = FirstDressingOn,
+            Bag = offer.Bag,
+            PricePerBag = offer.Bag is null ? null : offer.Price,
+            PricePerTon = offer.Bag is null ? offer.Price : null,
+        };
 }

@@ -4,7 +4,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Several materials for one need, cheapest per unit of effective neutralizing power first.</summary>
+/// <summary>Several materials for one need: which to buy for the plot, what stood beside it, and what each costs for its
+/// effect.</summary>
 public sealed class LimingMaterialComparison : IWorkedResult
 {
     private LimingMaterialComparison() { }
@@ -15,11 +16,18 @@ public sealed class LimingMaterialComparison : IWorkedResult
     /// <summary>Gets the area.</summary>
     public required Area Area { get; init; }
 
-    /// <summary>Gets the offers, cheapest per unit of effect first, those that cannot be judged last.</summary>
+    /// <summary>Gets the offers, cheapest per unit of effect first, those whose effect cannot be told last.</summary>
     public required ImmutableArray<LimeOfferCost> Costs { get; init; }
 
-    /// <summary>Gets the offer whose order for this plot costs least, whole bags counted; null when none can be judged.</summary>
-    public LimeOfferCost? CheapestForPlot => Costs.Where(c => c.Order is not null).MinBy(c => c.Order!.Cost);
+    /// <summary>Gets the offers that can be ordered for this plot, the cheapest order first, whole bags counted; of orders that
+    /// cost the same the one offered first. The first is bought, the others are the runners-up.</summary>
+    public required ImmutableArray<LimeOfferCost> ForPlot { get; init; }
+
+    /// <summary>Gets the offers that cannot be counted, each with the reason (<see cref="LimeOfferCost.WhyNot"/>).</summary>
+    public ImmutableArray<LimeOfferCost> Uncounted => [.. Costs.Where(c => c.Order is null)];
+
+    /// <summary>Gets the offer whose order for this plot costs least; null when none can be counted.</summary>
+    public LimeOfferCost? CheapestForPlot => ForPlot.IsEmpty ? null : ForPlot[0];
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>
@@ -36,7 +44,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => [.. Rate.Basis.Origin.Sources.Union(Rate.Basis.Figure?.Index.Origin.Sources ?? [])];
 
-    /// <summary>Compares offers.</summary>
+    /// <summary>Compares offers for a rate worked in to its own depth.</summary>
     /// <param name="rate">Rate that is needed.</param>
     /// <param name="area">Area; above 0.</param>
     /// <param name="offers">Offers; at least one.</param>
@@ -46,18 +54,33 @@ public sealed class LimingMaterialComparison : IWorkedResult
     public static LimingMaterialComparison For(LimeRate rate, Area area, IReadOnlyList<LimeOffer> offers)
     {
         ArgumentNullException.ThrowIfNull(rate);
-        Guard.NotEmpty(offers);
-        double acres = area.Acres;
-        Guard.Above(acres, 0, "ac", nameof(area));
-        ImmutableArray<LimeOfferCost> costs =
-        [
-            .. offers.Select(o => new LimeOfferCost(rate, area, o)).OrderBy(c => c.CostPerEffectiveTon ?? decimal.MaxValue),
-        ];
+        return For(
+            new LimeOrderRequest
+            {
+                Rate = rate,
+                Material = Guard.NotEmpty(offers)[0].Material,
+                Area = area,
+            },
+            offers
+        );
+    }
+
+    /// <summary>Compares offers for a plot, a rate and a way of putting it on.</summary>
+    /// <param name="request">What is asked of every offer. The material, bag and price of each offer take the place of its
+    /// own.</param>
+    /// <param name="offers">Offers; at least one.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="ArgumentException">No offers, or a value of the request outside its range.</exception>
+    public static LimingMaterialComparison For(LimeOrderRequest request, IReadOnlyList<LimeOffer> offers)
+    {
+        LimeOrderChecks.Check(request);
+        var costs = Guard.NotEmpty(offers).Select(o => new LimeOfferCost(request, o)).ToList();
         return new LimingMaterialComparison
         {
-            Rate = rate,
-            Area = area,
-            Costs = costs,
+            Rate = request.Rate,
+            Area = request.Area,
+            Costs = [.. costs.OrderBy(c => c.CostPerEffectiveTon ?? decimal.MaxValue)],
+            ForPlot = [.. costs.Where(c => c.Order is not null).OrderBy(c => c.Order!.Cost)],
         };
     }
 
@@ -67,9 +90,16 @@ public sealed class LimingMaterialComparison : IWorkedResult
     private static WorkedLine LineOf(LimeOfferCost cost)
     {
         string material = cost.Offer.Material.Name;
-        if (cost.Order is not { Cost: { } price } order || cost.Figure is not { } figure)
+        if (cost.Order is not { Cost: { } price } order)
         {
             return LimingFormulas.All["lime-no-rate"].Line($"cannot be judged: {cost.WhyNot}", ("what", material));
+        }
+
+        if (cost.Figure is not { } figure)
+        {
+            return LimingFormulas
+                .All["lime-counted-ton-for-ton"]
+                .Line($"{Amounts.Print(order.Product, "lb", 0)} for {Amounts.Print((double)price, 2)}", ("material", material));
         }
 
         decimal perTon = cost.Offer.PricePerPound * (decimal)ExactUnits.PoundsPerShortTon;

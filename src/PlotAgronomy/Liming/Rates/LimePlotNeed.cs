@@ -1,4 +1,3 @@
-using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;

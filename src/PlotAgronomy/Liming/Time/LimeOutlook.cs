@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 

@@ -37,9 +37,10 @@ public readonly record struct CropYield : IJsonText<CropYield>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{PerAcre:0.###} {NutrientWords.YieldsPerAcre[Unit]}");
 
-    static string IJsonText<CropYield>.ToJsonText(CropYield value) => $"{ExactText.Of(value.PerAcre)} {NutrientWords.YieldsPerAcre[value.Unit]}";
+    static string IJsonText<CropYield>.ToJsonText(CropYield value) =>
+        $"{ExactText.Of(value.PerAcre)} {NutrientWords.YieldsPerAcre[value.Unit]}";
 
-    static CropYield IJsonText<CropYield>.FromJsonText(string text) => 
+    static CropYield IJsonText<CropYield>.FromJsonText(string text) =>
         text.EndsWith(NutrientWords.YieldsPerAcre[YieldUnit.Bushel], StringComparison.Ordinal)
             ? FromBushelsPerAcre(ExactText.Number(text, NutrientWords.YieldsPerAcre[YieldUnit.Bushel]))
             : FromTonsPerAcre(ExactText.Number(text, NutrientWords.YieldsPerAcre[YieldUnit.Ton]));

@@ -1,5 +1,3 @@
-using PlotAgronomy.Seeds;
-
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What one kind of the blend would need, and whether it counts.</summary>

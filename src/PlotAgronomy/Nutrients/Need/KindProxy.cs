@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Nutrients;
 

@@ -51,7 +51,7 @@ public sealed class PlotNeed : IWorkedResult
     public static PlotNeed For(PlotNeedRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        Guard.NotEmpty<Seeds.KindShare>(request.Kinds, nameof(request));
+        Guard.NotEmpty<KindShare>(request.Kinds, nameof(request));
         Guard.AtLeast(request.CountedFromShare ?? 0, 0, "of a full stand", nameof(request));
         if (request.Kinds.GroupBy(k => k.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 

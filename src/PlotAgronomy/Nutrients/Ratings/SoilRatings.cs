@@ -38,7 +38,7 @@ public sealed class SoilRatings : IWorkedResult
     /// <summary>Finds the rating of a nutrient.</summary>
     /// <param name="analyte">What was measured.</param>
     /// <returns>The rating, or null when there is none.</returns>
-    public NutrientRating? For(Soil.SoilAnalyte analyte)
+    public NutrientRating? For(SoilAnalyte analyte)
     {
         Guard.Defined(analyte);
         return Ratings.FirstOrDefault(r => r.Scale.Analyte == analyte);

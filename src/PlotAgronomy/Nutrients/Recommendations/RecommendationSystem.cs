@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
-namespace PlotAgronomy.Nutrients;
+namespace PlotAgronomy;
 
 /// <summary>A published way to turn a soil report into pounds of P2O5 and K2O per acre, with its edition and domain.</summary>
 /// <remarks>A system never answers outside its domain: a crop row, extractant or unit it was not made for is left
@@ -49,7 +50,7 @@ public abstract class RecommendationSystem
     /// <summary>Gets the standing of its numbers as a whole; a single answer may stand better.</summary>
     public DataStatus Status => Record.Status;
 
-    /// <summary>Gets the ids of its sources.</summary>
+    /// <summary>Gets its sources.</summary>
     public ImmutableArray<Source> Sources => Record.Sources;
 
     /// <summary>Gets the tests and crop rows it was made for.</summary>

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 

@@ -1,5 +1,3 @@
-using PlotAgronomy.Soil;
-
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What rules for secondary and trace nutrients ask beyond the report. What is not known is null.</summary>

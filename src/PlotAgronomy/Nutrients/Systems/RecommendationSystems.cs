@@ -2,9 +2,10 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
 
-namespace PlotAgronomy.Nutrients;
+namespace PlotAgronomy;
 
 /// <summary>The recommendation systems of this library. A system is asked by name; none is chosen in silence.</summary>
 public static class RecommendationSystems

@@ -7,16 +7,16 @@ namespace PlotAgronomy.Planning;
 internal static class LimeRemarks
 {
     /// <summary>Why the plan aims at its pH.</summary>
-    internal static string TargetReason(PlanContent plan, LimeTarget target, double targetPh) =>
+    internal static string TargetReason(PlotPlan plan, LimeTarget target, double targetPh) =>
         plan.StatedTargetPh is not null ? "as the plan states."
         : target is { SetBy: { } kind, Ph: { } ph } && ph == targetPh
-            ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
+            ? $"what {kind.ShortName}, the most demanding kind, asks for."
         : target is { SetBy: { } other, Ph: { } asked }
-            ? $"the method's closest to {Amounts.Print(asked, 1)}, which {SheetText.Name(other)} asks for."
+            ? $"the method's closest to {Amounts.Print(asked, 1)}, which {other.ShortName} asks for."
         : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
         : "the lowest of the method's own, as no target of these kinds is known.";
 
-    internal static IEnumerable<Finding> Findings(PlanContent plan, LimeRate? used, LimeOffer? offer)
+    internal static IEnumerable<Finding> Findings(PlotPlan plan, LimeRate? used, LimeOffer? offer)
     {
         foreach (var useless in plan.LimeOffers.Where(o => !o.Material.Neutralizes))
         {

@@ -1,16 +1,14 @@
 using PlotAgronomy.Blends;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>From the report to an order of lime: the printed rate first, ours beside it, the cheapest offer of those that can be
-/// counted.</summary>
+/// <summary>From the report to an order of lime: the printed rate first, ours beside it; which offer is bought, the liming room
+/// says.</summary>
 internal static class LimeSolver
 {
-    internal static LimeAnswer Solve(PlanContent plan, Blend blend, Purchase? fertilizer)
+    internal static LimeAnswer Solve(PlotPlan plan, Blend blend, Purchase? fertilizer)
     {
         var (target, wanted) = Aim(plan, blend.KindShares);
         double targetPh = plan.LimeMethod.ClosestTarget(wanted);
@@ -21,10 +19,9 @@ internal static class LimeSolver
             ? WeaklyBufferedLime.For(sample, targetPh, plan.LimeMethod)
             : null;
         var used = printed is not null ? printed.Rate : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
-        var (offer, order) = CheapestOrder(plan, used, weak, WithNitrogen(plan, fertilizer));
-        return new LimeAnswer
+        var offers = Offers(plan, used, weak, WithNitrogen(plan, fertilizer));
+        return new LimeAnswer(plan)
         {
-            Plan = plan,
             Target = target,
             TargetPh = targetPh,
             Printed = printed,
@@ -37,15 +34,14 @@ internal static class LimeSolver
             Computed = computed,
             WeaklyBuffered = weak,
             Used = used,
-            Offer = offer,
-            Order = order,
-            Outlook = Outlook(plan, used, offer, order, printed is null ? weak : null),
+            Offers = offers,
+            Outlook = Outlook(plan, used, offers?.CheapestForPlot, printed is null ? weak : null),
         };
     }
 
     /// <summary>The pH the plan aims at before a method takes its own closest: stated, asked for by a kind, or the method's
     /// lowest.</summary>
-    internal static (LimeTarget Target, double Ph) Aim(PlanContent plan, IReadOnlyList<KindShare> kinds)
+    internal static (LimeTarget Target, double Ph) Aim(PlotPlan plan, IReadOnlyList<KindShare> kinds)
     {
         var target = LimeTarget.ForBlend(kinds, plan.LimeMethod.Institution, plan.Report.SoilClass ?? SoilClass.Mineral);
         return (
@@ -56,58 +52,31 @@ internal static class LimeSolver
         );
     }
 
-    /// <summary>What the figures on lime rest on: the target, and the rate that was used.</summary>
-    internal static IWorkedResult?[] Basis(LimeAnswer lime) =>
-        [lime.Target, lime.Printed is { } printed ? printed : lime.Computed];
+    private static LimingMaterialComparison? Offers(PlotPlan plan, LimeRate? used, WeaklyBufferedLime? weak, bool withNitrogen) =>
+        used is null || used.OfBasis == ApplicationRate.Zero || plan.LimeOffers.IsEmpty
+            ? null
+            : LimingMaterialComparison.For(
+                new LimeOrderRequest
+                {
+                    Rate = used,
+                    Material = plan.LimeOffers[0].Material,
+                    Area = plan.Plot.Area,
+                    Placement = Placement(plan),
+                    WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
+                    SoilClass = plan.Report.SoilClass ?? SoilClass.Mineral,
+                    Report = plan.Report,
+                    EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
+                    WithUreaOrAmmonium = withNitrogen,
+                    MostAtOnce = weak?.FirstDressing.OfBasis,
+                    FirstDressingOn = plan.LimeDate,
+                },
+                plan.LimeOffers
+            );
 
-    private static (LimeOffer? Offer, LimeOrder? Order) CheapestOrder(
-        PlanContent plan,
-        LimeRate? used,
-        WeaklyBufferedLime? weak,
-        bool withNitrogen
-    ) =>
-        used is null || used.OfBasis == ApplicationRate.Zero
-            ? (null, null)
-            : plan
-                .LimeOffers.Where(o => CanBeCounted(o, used))
-                .Select(o => ((LimeOffer?)o, (LimeOrder?)Order(plan, used, o, weak, withNitrogen)))
-                .OrderBy(pair => pair.Item2!.Cost)
-                .FirstOrDefault();
-
-    private static bool CanBeCounted(LimeOffer offer, LimeRate rate) =>
-        offer.Material.Neutralizes
-        && (rate.Basis.Figure is not { } figure || offer.Material.TryFigureIn(figure.Index, out _, out _));
-
-    private static LimeOrder Order(
-        PlanContent plan,
-        LimeRate rate,
-        LimeOffer offer,
-        WeaklyBufferedLime? weak,
-        bool withNitrogen
-    ) =>
-        LimeOrder.For(
-            new LimeOrderRequest
-            {
-                Rate = rate,
-                Material = offer.Material,
-                Area = plan.Site.Area,
-                Placement = Placement(plan),
-                WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
-                SoilClass = plan.Report.SoilClass ?? SoilClass.Mineral,
-                Report = plan.Report,
-                EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
-                WithUreaOrAmmonium = withNitrogen,
-                MostAtOnce = weak?.FirstDressing.OfBasis,
-                FirstDressingOn = plan.LimeDate,
-                Bag = offer.Bag,
-                PricePerBag = offer.Price,
-            }
-        );
-
-    private static LimePlacement Placement(PlanContent plan) =>
+    private static LimePlacement Placement(PlotPlan plan) =>
         plan.Method == PlantingMethod.TilledAndPacked ? LimePlacement.WorkedIn : LimePlacement.Surface;
 
-    private static bool WithNitrogen(PlanContent plan, Purchase? fertilizer) =>
+    private static bool WithNitrogen(PlotPlan plan, Purchase? fertilizer) =>
         plan.LimeDate is { } limed
         && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and var days
         && days < LimingConstants.All["days-from-nitrogen"]
@@ -118,16 +87,9 @@ internal static class LimeSolver
 
     /// <summary>On weakly buffered soil (<paramref name="range"/>) the first dressing is only a part of what the rule asks
     /// for.</summary>
-    private static LimeOutlook? Outlook(
-        PlanContent plan,
-        LimeRate? used,
-        LimeOffer? offer,
-        LimeOrder? order,
-        WeaklyBufferedLime? range
-    ) =>
+    private static LimeOutlook? Outlook(PlotPlan plan, LimeRate? used, LimeOfferCost? bought, WeaklyBufferedLime? range) =>
         used is null
-        || offer is null
-        || order is null
+        || bought?.Order is not { } order
         || plan.LimeDate is not DateOnly limed
         || plan.Report.WaterPh is not { } ph
         || limed > plan.PlantingDate
@@ -142,12 +104,12 @@ internal static class LimeSolver
                             ? Math.Min(1, order.Dressings[0].Mass.Pounds / order.Product.Pounds)
                             : Math.Min(1, range.FirstDressing.RatioTo(range.RuleHigh))
                     ),
-                    Material = offer.Material,
+                    Material = bought.Offer.Material,
                     Placement = Placement(plan),
                     LimedOn = limed,
                     PlantingOn = plan.PlantingDate,
                     Kinds = [.. plan.Kinds.Select(k => k.Kind)],
-                    Texture = plan.Site.Texture,
+                    Texture = plan.Plot.Texture,
                     ExchangeCapacity = plan.Report.PrintedExchangeCapacity,
                 }
             );

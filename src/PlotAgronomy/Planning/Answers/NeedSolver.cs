@@ -7,7 +7,7 @@ namespace PlotAgronomy.Planning;
 /// <summary>What the plot needs: the laboratory's printed rates first, ours beside them.</summary>
 internal static class NeedSolver
 {
-    internal static PlotNeed Solve(PlanContent plan, Blend blend) =>
+    internal static PlotNeed Solve(PlotPlan plan, Blend blend) =>
         PlotNeed.For(
             new PlotNeedRequest
             {
@@ -18,13 +18,13 @@ internal static class NeedSolver
                 Printed = Printed(plan),
                 Uses = plan.Kinds.ToImmutableDictionary(
                     k => k.Kind.Id,
-                    k => new KindUse { Yield = k.Yield, IsCarriedOff = plan.Site.CarriedOff }
+                    k => new KindUse { Yield = k.Yield, IsCarriedOff = plan.Plot.IsCarriedOff }
                 ),
                 LegumeCredit = Credit(plan),
             }
         );
 
-    private static PrintedRecommendation? Printed(PlanContent plan)
+    private static PrintedRecommendation? Printed(PlotPlan plan)
     {
         if (plan.Printed is not { } printed)
         {
@@ -44,10 +44,10 @@ internal static class NeedSolver
         rate is { } printed ? [PrintedRate.FromRate(nutrient, printed)] : [];
 
     /// <summary>Only a legume that grew there before, or stands there, leaves nitrogen.</summary>
-    private static LegumeCreditAnswer? Credit(PlanContent plan) =>
+    private static LegumeCreditAnswer? Credit(PlotPlan plan) =>
         plan.LegumeCredit is not { } credit ? null
-        : plan.Site.Cover == GroundCover.LegumeStand || plan.Site.CoverKind is { IsLegume: true }
+        : plan.Plot.Cover == GroundCover.LegumeStand || plan.Plot.CoverKind is { IsLegume: true }
             ? credit.For(LegumeStand.Existing)
-        : plan.Site.GrewBefore is { IsLegume: true } ? credit.For(LegumeStand.Earlier)
+        : plan.Plot.GrewBefore is { IsLegume: true } ? credit.For(LegumeStand.Earlier)
         : null;
 }

@@ -9,44 +9,52 @@ internal static class PlanFindings
 {
     private static readonly string[] GeneralOnDepth = [SoilCodes.DepthDiffers, SoilCodes.SampleShallow, SoilCodes.SampleDeep];
 
-    internal static IEnumerable<Finding> Of(PlanResults results)
+    internal static IEnumerable<Finding> Of(
+        PlotPlan plan,
+        IEnumerable<Finding> onTheReport,
+        PlotNeed need,
+        LimeAnswer lime,
+        FertilizerAnswer fertilizer,
+        SeedAnswer seed,
+        SpreadingAnswer spreading
+    )
     {
         IWorkedResult?[] answers =
         [
-            results.Plan.Site.Measured,
-            results.Need,
-            results.Lime.Target,
-            results.Lime.Printed,
-            results.Lime.Check,
-            results.Lime.Computed,
-            results.Lime.WeaklyBuffered,
-            results.Lime.Order,
-            results.Lime.Outlook,
-            results.Fertilizer,
-            results.Blend,
-            results.Crowding,
-            results.Groups,
-            .. results.Passes.SelectMany(p => new IWorkedResult?[] { p.Walk, p.Layout, p.Measured, p.Setting }),
+            plan.Plot.Measured,
+            need,
+            lime.Target,
+            lime.Printed,
+            lime.Check,
+            lime.Computed,
+            lime.WeaklyBuffered,
+            lime.Order,
+            lime.Outlook,
+            fertilizer.Purchase,
+            seed.Blend,
+            seed.Crowding,
+            spreading.Groups,
+            .. spreading.Passes.SelectMany(p => new IWorkedResult?[] { p.Walk, p.Layout, p.Measured, p.Setting }),
         ];
         return OneOnDepth(
             OnUreaOnlyWhereSpread(
-                    results,
+                    fertilizer,
                     answers
                         .OfType<IWorkedResult>()
                         .SelectMany(a => a.Findings)
-                        .Concat(results.ReportFindings)
-                        .Concat(results.Lime.Findings)
-                        .Concat(SowingPasses.FindingsFor(results.Plan, results.Passes))
-                        .Concat(PurchaseSolver.FindingsFor(results))
-                        .Concat(results.Sown.SelectMany(s => OfLot(s, results.Plan.SowingMethod)))
+                        .Concat(onTheReport)
+                        .Concat(lime.Findings)
+                        .Concat(SpreadingSolver.FindingsFor(plan, spreading.Passes))
+                        .Concat(PurchaseSolver.FindingsFor(plan, fertilizer))
+                        .Concat(seed.Kinds.SelectMany(s => OfLot(s, plan.SowingMethod)))
                 )
                 .ToList()
         );
     }
 
     /// <summary>The need cautions about urea before a product is chosen; a plan that spreads none drops it.</summary>
-    private static IEnumerable<Finding> OnUreaOnlyWhereSpread(PlanResults results, IEnumerable<Finding> findings) =>
-        results.Fertilizer?.Lines.Any(l =>
+    private static IEnumerable<Finding> OnUreaOnlyWhereSpread(FertilizerAnswer fertilizer, IEnumerable<Finding> findings) =>
+        fertilizer.Purchase?.Lines.Any(l =>
             l.Product.Substance
                 is FertilizerSubstance.Urea
                     or FertilizerSubstance.UreaAmmoniumNitrateSolution
@@ -58,7 +66,7 @@ internal static class PlanFindings
     /// <summary>What is to be said of one lot says which lot it is.</summary>
     private static IEnumerable<Finding> OfLot(SownKind sown, SowingMethod method)
     {
-        string name = SheetText.Name(sown.Planned.Kind);
+        string name = sown.Planned.Kind.ShortName;
         return sown
             .Bulk.Findings.Concat(sown.Planned.Offer.Lot.Cautions(method))
             .Select(f => f.Subject == name ? f : f.About($"{name}, lot {sown.Planned.Offer.Lot.Label}"));

@@ -1,38 +1,45 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Seeds;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning;
+namespace PlotAgronomy;
 
-/// <summary>Asks the rooms, in the order of the work.</summary>
-internal static class PlanSolver
+/// <summary>Asks the rooms about a plan, in the order of the work.</summary>
+public static class PlanSolver
 {
-    internal static PlanResults Solve(PlanContent plan)
+    /// <summary>Asks every room about the plan.</summary>
+    /// <param name="plan">Plan.</param>
+    /// <returns>What the rooms answer.</returns>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    /// <exception cref="InvalidOperationException">A kind without a known seed count, or for which nobody publishes a rate for
+    /// this way of sowing; the message names it.</exception>
+    public static PlotAnswers Solve(this PlotPlan plan)
     {
+        ArgumentNullException.ThrowIfNull(plan);
         var blend = BlendOf(plan);
-        var batch = blend.WeighFor(plan.Site.Area);
-        var sown = plan.Kinds.Select(kind => Sow(kind, blend, plan.Site.Area)).ToImmutableArray();
-        var (groups, passes) = SowingPasses.Plan(plan, sown);
+        var sown = plan.Kinds.Select(kind => Sow(kind, blend, plan.Plot.Area)).ToImmutableArray();
         var need = NeedSolver.Solve(plan, blend);
-        var purchase = PurchaseSolver.Solve(plan, need);
-        return new PlanResults
+        var fertilizer = PurchaseSolver.Solve(plan, need);
+        return new PlotAnswers
         {
             Plan = plan,
             Need = need,
-            Lime = LimeSolver.Solve(plan, blend, purchase),
-            Fertilizer = purchase,
-            FertilizerAlternatives = PurchaseSolver.Alternatives(plan, need, purchase),
-            Blend = blend,
-            Batch = batch,
-            Crowding = CrowdingReport.For(blend, Standing(plan)),
-            Sown = sown,
-            Groups = groups,
-            Passes = passes,
+            Lime = LimeSolver.Solve(plan, blend, fertilizer.Purchase),
+            Fertilizer = fertilizer,
+            Seed = new SeedAnswer
+            {
+                Blend = blend,
+                Batch = blend.WeighFor(plan.Plot.Area),
+                Crowding = CrowdingReport.For(blend, Standing(plan)),
+                Kinds = sown,
+            },
+            Spreading = SpreadingSolver.Solve(plan, sown),
         };
     }
 
-    private static Blend BlendOf(PlanContent plan) =>
+    private static Blend BlendOf(PlotPlan plan) =>
         Blend.FromSharesOfFullStand([
             .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand)),
         ]);
@@ -54,12 +61,19 @@ internal static class PlanSolver
         var part = blend.PartOf(kind.Kind);
         var bulk = kind.Offer.Lot.BulkRate(part.LiveRate);
         var weight = bulk.Bulk.Over(area);
-        return new SownKind(kind, part, bulk, weight, WholePackages.RoundUp(weight.ToMass(), kind.Offer.Package));
+        return new SownKind(area)
+        {
+            Planned = kind,
+            Part = part,
+            Bulk = bulk,
+            Weight = weight,
+            Packages = WholePackages.RoundUp(weight.ToMass(), kind.Offer.Package),
+        };
     }
 
     /// <summary>What stands there already counts in totals and groups.</summary>
-    private static KindShare[] Standing(PlanContent plan) =>
-        plan.Site is { CoverKind: { } kind, CoverShare: > 0 } && plan.Method != PlantingMethod.TilledAndPacked
-            ? [KindShare.FromShare(kind, plan.Site.CoverShare)]
+    private static KindShare[] Standing(PlotPlan plan) =>
+        plan.Plot is { CoverKind: { } kind, CoverShare: > 0 } && plan.Method != PlantingMethod.TilledAndPacked
+            ? [KindShare.FromShare(kind, plan.Plot.CoverShare)]
             : [];
 }

@@ -8,13 +8,23 @@ namespace PlotAgronomy.Planning;
 /// <summary>The cheapest honest set of fertilizer on offer.</summary>
 internal static class PurchaseSolver
 {
-    internal static Purchase? Solve(PlanContent plan, PlotNeed need) =>
-        plan.FertilizerOffers.IsEmpty || NeedsNothing(need)
-            ? null
-            : FertilizerShelf.FromProducts(plan.FertilizerOffers).Cheapest(need, plan.Site.Area, field: Field(plan));
+    internal static FertilizerAnswer Solve(PlotPlan plan, PlotNeed need)
+    {
+        bool isNeeded = need.Targets.Any(t => t.AtLeast != ApplicationRate.Zero);
+        var cheapest =
+            isNeeded && !plan.FertilizerOffers.IsEmpty
+                ? FertilizerShelf.FromProducts(plan.FertilizerOffers).Cheapest(need, plan.Plot.Area, field: Field(plan))
+                : null;
+        return new FertilizerAnswer
+        {
+            IsNeeded = isNeeded,
+            Purchase = cheapest,
+            Others = Others(plan, need, cheapest),
+        };
+    }
 
     /// <summary>Runner-ups that meet every need and differ from the cheapest set.</summary>
-    internal static ImmutableArray<(RunnerUp Is, Purchase Plan)> Alternatives(PlanContent plan, PlotNeed need, Purchase? cheapest)
+    private static ImmutableArray<OtherPurchase> Others(PlotPlan plan, PlotNeed need, Purchase? cheapest)
     {
         if (cheapest is not { MeetsEveryNeed: true })
         {
@@ -23,9 +33,9 @@ internal static class PurchaseSolver
 
         var shelf = FertilizerShelf.FromProducts(plan.FertilizerOffers);
         var field = Field(plan);
-        var others = ImmutableArray.CreateBuilder<(RunnerUp Is, Purchase Plan)>();
-        Add(RunnerUp.NextCheapest, shelf.NextCheapest(need, plan.Site.Area, field: field));
-        Add(RunnerUp.FewestProducts, shelf.FewestProducts(need, plan.Site.Area, field: field));
+        var others = ImmutableArray.CreateBuilder<OtherPurchase>();
+        Add(RunnerUp.NextCheapest, shelf.NextCheapest(need, plan.Plot.Area, field: field));
+        Add(RunnerUp.FewestProducts, shelf.FewestProducts(need, plan.Plot.Area, field: field));
         return others.ToImmutable();
 
         void Add(RunnerUp kind, Purchase? other)
@@ -33,10 +43,10 @@ internal static class PurchaseSolver
             if (
                 other is { MeetsEveryNeed: true }
                 && !BuysTheSame(other, cheapest)
-                && !others.Any(known => BuysTheSame(known.Plan, other))
+                && !others.Any(known => BuysTheSame(known.Purchase, other))
             )
             {
-                others.Add((kind, other));
+                others.Add(new OtherPurchase { Is = kind, Purchase = other });
             }
         }
     }
@@ -48,17 +58,13 @@ internal static class PurchaseSolver
     private static (double Packages, string Product) Bought(PurchaseLine line) =>
         (Math.Round(line.Packages, 3, MidpointRounding.AwayFromZero), line.Product.Name);
 
-    private static FieldConditions Field(PlanContent plan) =>
+    private static FieldConditions Field(PlotPlan plan) =>
         new()
         {
             IsIncorporated = plan.Method == PlantingMethod.TilledAndPacked,
-            IsLegumeStand = plan.Site.Cover == GroundCover.LegumeStand || plan.Kinds.All(k => k.Kind.IsLegume),
+            IsLegumeStand = plan.Plot.Cover == GroundCover.LegumeStand || plan.Kinds.All(k => k.Kind.IsLegume),
         };
 
-    internal static bool NeedsNothing(PlotNeed need) => need.Targets.All(t => t.AtLeast == ApplicationRate.Zero);
-
-    internal static IEnumerable<Finding> FindingsFor(PlanResults results) =>
-        results.Plan.FertilizerOffers.IsEmpty && !NeedsNothing(results.Need)
-            ? [FindingCatalog.Create(PlanningCodes.NoFertilizerOffered)]
-            : [];
+    internal static IEnumerable<Finding> FindingsFor(PlotPlan plan, FertilizerAnswer fertilizer) =>
+        plan.FertilizerOffers.IsEmpty && fertilizer.IsNeeded ? [FindingCatalog.Create(PlanningCodes.NoFertilizerOffered)] : [];
 }

@@ -1,8 +1,11 @@
 namespace PlotAgronomy.Planning;
 
 /// <summary>What a purchase is beside the cheapest.</summary>
-internal enum RunnerUp
+public enum RunnerUp
 {
+    /// <summary>The next cheapest.</summary>
     NextCheapest,
+
+    /// <summary>The one with the fewest products.</summary>
     FewestProducts,
 }

@@ -1,48 +1,74 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
 /// <summary>One pass over the plot: the kinds that share the hopper, the load, and how to set the spreader for it.</summary>
-internal sealed class SowingPass
+public sealed class SowingPass
 {
-    internal required int Number { get; init; }
+    private readonly Length swath;
 
-    internal required SizeGroup Group { get; init; }
+    internal SowingPass(Length swath) => this.swath = swath;
 
-    internal required ImmutableArray<SownKind> Kinds { get; init; }
+    /// <summary>Gets the length of the test run that <see cref="TestRunCatch"/> is weighed over.</summary>
+    public static Length TestRun => CalibrationCourse.Usual;
 
-    internal required ApplicationRate Rate { get; init; }
+    /// <summary>Gets the number of the pass, from 1.</summary>
+    public required int Number { get; init; }
 
-    internal required Mass Load { get; init; }
+    /// <summary>Gets the sizes of its seed.</summary>
+    public required SeedPass Group { get; init; }
 
-    internal required SowingWalk Walk { get; init; }
+    /// <summary>Gets the kinds that share the hopper.</summary>
+    public required ImmutableArray<SownKind> Kinds { get; init; }
 
-    /// <summary>Passes laid over the outline; null when only the area is known.</summary>
-    internal FieldPasses? Layout { get; init; }
+    /// <summary>Gets the bulk rate of all kinds together.</summary>
+    public required ApplicationRate Rate { get; init; }
 
-    /// <summary>The measured run that comes closest, or null when none of the pass's kinds was run.</summary>
-    internal SpreaderRun? Run { get; init; }
+    /// <summary>Gets the bulk seed of all kinds together.</summary>
+    public required Mass Load { get; init; }
 
-    internal MeasuredRate? Measured { get; init; }
+    /// <summary>Gets the walk that covers the area once.</summary>
+    public required SowingWalk Walk { get; init; }
 
-    /// <summary>The walking speed that gives the rate at the gate of the measured run.</summary>
-    internal SpreaderSetting? Setting { get; init; }
+    /// <summary>Gets the passes laid over the outline; null when only the area is known.</summary>
+    public FieldPasses? Layout { get; init; }
 
-    internal string Names => string.Join(", ", Kinds.Select(k => SheetText.Name(k.Planned.Kind)));
+    /// <summary>Gets how to set the spreader by the runs that were weighed.</summary>
+    public required SpreaderSetup Setup { get; init; }
 
-    internal WorkedLine LoadLine =>
+    /// <summary>Gets the measured run that comes closest, or null when none of the pass's kinds was run.</summary>
+    public SpreaderRun? Run => Setup.Taken?.Run;
+
+    /// <summary>Gets what that run spread; null without one.</summary>
+    public MeasuredRate? Measured => Setup.Taken?.Rate;
+
+    /// <summary>Gets the walking speed that gives the rate at the gate of the measured run; null without one.</summary>
+    public SpreaderSetting? Setting => Setup.PaceForGate;
+
+    /// <summary>Gets what a run over <see cref="TestRun"/> must use.</summary>
+    public Mass TestRunCatch => CalibrationCourse.ExpectedCatch(Rate, TestRun, swath);
+
+    /// <summary>Gets the sum behind <see cref="TestRunCatch"/>.</summary>
+    public WorkedLine TestRunLine => CalibrationCourse.ExpectedCatchLine(Rate, TestRun, swath);
+
+    /// <summary>Gets the sum behind <see cref="Load"/>.</summary>
+    public WorkedLine LoadLine =>
         BlendFormulas.Sum(
             "Load",
             $"{string.Join(" + ", Kinds.Select(k => Amounts.Print(k.Weight.ToMass(), "lb", 2)))} = {Amounts.Print(Load, "lb", 2)}"
         );
 
-    internal WorkedLine RateLine =>
+    /// <summary>Gets the sum behind <see cref="Rate"/>.</summary>
+    public WorkedLine RateLine =>
         BlendFormulas.Sum(
             "Rate",
             $"{string.Join(" + ", Kinds.Select(k => Amounts.Print(k.Bulk.Bulk.PoundsPerAcre, 2)))} = "
                 + $"{Amounts.Print(Rate.PoundsPerAcre, 2)} lb/ac"
         );
+
+    internal string Names => string.Join(", ", Kinds.Select(k => k.Planned.Kind.ShortName));
 }

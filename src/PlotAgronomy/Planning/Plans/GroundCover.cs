@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning;
+namespace PlotAgronomy;
 
 /// <summary>What stands on the plot today.</summary>
 public enum GroundCover

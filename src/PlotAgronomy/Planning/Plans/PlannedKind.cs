@@ -1,17 +1,47 @@
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Seeds;
 
-namespace PlotAgronomy.Planning;
+namespace PlotAgronomy;
 
 /// <summary>One kind to be grown and the lot it is taken from.</summary>
-internal sealed class PlannedKind
+/// <remarks>It is only equal to itself; <c>kind with { ... }</c> makes another one.</remarks>
+public sealed record PlannedKind
 {
-    internal required KindShare Share { get; init; }
+    /// <summary>Gets the kind and its share of a full stand.</summary>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required KindShare Share
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Share));
+    }
 
-    internal required SeedOffer Offer { get; init; }
+    /// <summary>Gets the lots that were on offer, the one taken first; null when no other was considered.</summary>
+    public SeedChoice? Choice { get; init; }
 
-    /// <summary>What is expected to be carried off; null for a browsed crop.</summary>
-    internal CropYield? Yield { get; init; }
+    /// <summary>Gets the lot that is sown; of the same kind.</summary>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required SeedOffer Offer
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Offer));
+    }
 
-    internal CropKind Kind => Share.Kind;
+    /// <summary>Gets what is expected to be carried off; null for a browsed crop.</summary>
+    public CropYield? Yield { get; init; }
+
+    /// <summary>Gets the kind.</summary>
+    public CropKind Kind => Share.Kind;
+
+    /// <summary>Whether this is the very same entry.</summary>
+    /// <param name="other">Other entry.</param>
+    /// <returns>True for the same object.</returns>
+    public bool Equals(PlannedKind? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
+    /// <summary>The share and the lot.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Share}, lot {Offer.Lot.Label}";
 }

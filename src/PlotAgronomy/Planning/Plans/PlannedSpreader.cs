@@ -1,31 +1,77 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Seeds;
+using System.Runtime.CompilerServices;
+using System.Text;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning;
+namespace PlotAgronomy;
 
 /// <summary>The spreader of a plan and what was measured with it.</summary>
-internal sealed class PlannedSpreader
+/// <remarks>It is only equal to itself; <c>spreader with { ... }</c> makes another one.</remarks>
+public sealed record PlannedSpreader
 {
-    internal required string Name { get; init; }
+    /// <summary>Gets the name; not blank.</summary>
+    /// <exception cref="ArgumentException">Blank.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.NotBlank(value, nameof(Name));
+    }
 
-    internal required Length Swath { get; init; }
+    /// <summary>Gets the width that one pass covers evenly; above 0.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    public required Length Swath
+    {
+        get;
+        init
+        {
+            double feet = value.Feet;
+            Guard.Above(feet, 0, "ft", nameof(Swath));
+            field = value;
+        }
+    }
 
-    internal Volume? Hopper { get; init; }
+    /// <summary>Gets what the hopper holds, above 0; null when it is not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    public Volume? Hopper
+    {
+        get;
+        init
+        {
+            if (value is { } hopper)
+            {
+                double gallons = hopper.UsGallons;
+                Guard.Above(gallons, 0, "gal", nameof(Hopper));
+            }
 
-    internal ImmutableArray<SpreaderRun> Runs { get; init; } = [];
-}
+            field = value;
+        }
+    }
 
-/// <summary>A weighed run: one kind through one gate position.</summary>
-internal sealed class SpreaderRun
-{
-    internal required CropKind Kind { get; init; }
+    /// <summary>Gets the weighed runs.</summary>
+    /// <value>None unless stated.</value>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
+    public ImmutableArray<SpreaderRun> Runs
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Runs));
+    } = [];
 
-    internal required double Gate { get; init; }
+    /// <summary>Whether this is the very same spreader.</summary>
+    /// <param name="other">Other spreader.</param>
+    /// <returns>True for the same object.</returns>
+    public bool Equals(PlannedSpreader? other) => ReferenceEquals(this, other);
 
-    internal required Mass Weighed { get; init; }
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
 
-    internal required Length Distance { get; init; }
+    /// <summary>The name and the swath.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Name}, swath {Amounts.Print(Swath, "ft", 1)}";
 
-    internal required TimeSpan Time { get; init; }
+    /// <summary>Written here because the compiler's own would print a quantity in the words of the culture.</summary>
+    private bool PrintMembers(StringBuilder text)
+    {
+        text.Append(ToString());
+        return true;
+    }
 }

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Planning;
+namespace PlotAgronomy;
 
 /// <summary>How the ground is worked and the seed covered.</summary>
 public enum PlantingMethod

@@ -1,44 +1,217 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Seeds;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
-namespace PlotAgronomy.Planning;
+namespace PlotAgronomy;
 
-/// <summary>A plan file that was read without a mistake: one plot, one planting.</summary>
-public sealed class PlotPlan
+/// <summary>One plot, one planting: what stands on the report, the tags and the tape.</summary>
+/// <remarks>
+/// <para><see cref="PlanSolver.Solve(PlotPlan)"/> asks every room about it. <c>plan with { PlantingDate = ... }</c> is another
+/// plan, to see what a change would do.</para>
+/// <para>A plan is only equal to itself. What is left out is not known, and no answer is made up for it.</para>
+/// </remarks>
+public sealed record PlotPlan
 {
-    internal PlotPlan(PlanContent content) => Content = content;
-
-    /// <summary>Gets the name of the plot.</summary>
-    public string PlotName => Content.Site.Name;
-
-    /// <summary>Gets the area of the plot.</summary>
-    public Area Area => Content.Site.Area;
-
-    /// <summary>Gets the day of planting.</summary>
-    public DateOnly PlantingDate => Content.PlantingDate;
-
-    /// <summary>Gets how the seed is planted.</summary>
-    public PlantingMethod Method => Content.Method;
-
-    /// <summary>Gets the one currency of all prices.</summary>
-    public Currency Currency => Content.Currency;
+    /// <summary>Gets the plot.</summary>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required Plot Plot
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Plot));
+    }
 
     /// <summary>Gets the laboratory's report as printed.</summary>
-    public SoilReport Report => Content.Report;
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required SoilReport Report
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Report));
+    }
+
+    /// <summary>Gets the day of planting.</summary>
+    public required DateOnly PlantingDate { get; init; }
+
+    /// <summary>Gets how the ground is worked and the seed covered.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
+    public required PlantingMethod Method
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Method));
+    }
+
+    /// <summary>Gets the kinds to be grown, each once, with the lot each is taken from; at least one.</summary>
+    /// <exception cref="ArgumentException">No kind, a kind twice, or a kind with a lot of another.</exception>
+    public required ImmutableArray<PlannedKind> Kinds
+    {
+        get;
+        init => field = Guarded(value, nameof(Kinds));
+    }
+
+    /// <summary>Gets the method that turns the report into a rate of lime.</summary>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required LimeMethod LimeMethod
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(LimeMethod));
+    }
+
+    /// <summary>Gets the system that turns the report into rates of phosphate and potash.</summary>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required RecommendationSystem NutrientSystem
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(NutrientSystem));
+    }
+
+    /// <summary>Gets the spreader.</summary>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required PlannedSpreader Spreader
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Spreader));
+    }
+
+    /// <summary>Gets the one currency of all prices.</summary>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required Currency Currency
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Currency));
+    }
+
+    /// <summary>Gets the day the lime is spread; null leaves the pH on planting day open.</summary>
+    public DateOnly? LimeDate { get; init; }
+
+    /// <summary>Gets the depth to which the ground is worked and lime mixed in; above 0 and less than lime can be counted
+    /// for.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, or too deep.</exception>
+    public Length? TillageDepth
+    {
+        get;
+        init
+        {
+            if (value is { } depth)
+            {
+                double inches = depth.Inches;
+                Guard.Inside(inches, 0, MostTillageInches, "in", nameof(TillageDepth));
+            }
+
+            field = value;
+        }
+    }
+
+    /// <summary>Gets what the laboratory itself recommended, which is used first; null when it printed nothing.</summary>
+    public PrintedAdvice? Printed { get; init; }
+
+    /// <summary>Gets lime from before the sample was taken, or null.</summary>
+    public EarlierLime? EarlierLime { get; init; }
+
+    /// <summary>Gets what a recommendation system asks beyond the report.</summary>
+    /// <value><see cref="PlotSetting.Unknown"/> unless stated.</value>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public PlotSetting Setting
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Setting));
+    } = PlotSetting.Unknown;
+
+    /// <summary>Gets the published nitrogen credit for a legume that stands or grew there, or null.</summary>
+    public LegumeCredit? LegumeCredit { get; init; }
+
+    /// <summary>Gets the pH to aim at, 4 to 9, in place of what the kinds ask for; or null.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 4 to 9.</exception>
+    public double? StatedTargetPh
+    {
+        get;
+        init => field = value is { } ph ? LimeLimits.TargetPh(ph, nameof(StatedTargetPh)) : null;
+    }
 
     /// <summary>Gets the liming materials on offer.</summary>
-    public ImmutableArray<LimeOffer> LimeOffers => Content.LimeOffers;
+    /// <value>None unless stated.</value>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
+    public ImmutableArray<LimeOffer> LimeOffers
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(LimeOffers));
+    } = [];
 
-    /// <summary>Gets the store's ready blends on offer.</summary>
-    public ImmutableArray<StoreBag> StoreBlends => Content.StoreBlends;
+    /// <summary>Gets the fertilizers on offer.</summary>
+    /// <value>None unless stated.</value>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
+    public ImmutableArray<FertilizerProduct> FertilizerOffers
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(FertilizerOffers));
+    } = [];
 
-    /// <summary>Gets the kinds that are offered in more than one lot of seed, in the order of the file.</summary>
+    /// <summary>Gets every lot of seed on offer, to be compared with those that are sown.</summary>
+    /// <value>None unless stated.</value>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
+    public ImmutableArray<SeedOffer> SeedOffers
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(SeedOffers));
+    } = [];
+
+    /// <summary>Gets the store's ready blends on offer, to be compared with plain seed.</summary>
+    /// <value>None unless stated.</value>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
+    public ImmutableArray<StoreBag> StoreBlends
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(StoreBlends));
+    } = [];
+
+    /// <summary>Gets the kinds that are offered in more than one lot of seed, in the order of the offers.</summary>
     public ImmutableArray<CropKind> KindsInSeveralLots =>
-        [.. Content.SeedOffers.GroupBy(o => o.Lot.Kind.Id).Where(g => g.Count() > 1).Select(g => g.First().Lot.Kind)];
+        [.. SeedOffers.GroupBy(o => o.Lot.Kind.Id).Where(g => g.Count() > 1).Select(g => g.First().Lot.Kind)];
 
-    internal PlanContent Content { get; }
+    /// <summary>Gets the way of sowing that rates are looked up by.</summary>
+    public SowingMethod SowingMethod => SowingMethodOf(Method);
+
+    /// <summary>Lime is counted for soil worked less deep than this.</summary>
+    internal static double MostTillageInches => SoilConstants.All["treated-depth-high"];
+
+    /// <summary>Whether this is the very same plan.</summary>
+    /// <param name="other">Other plan.</param>
+    /// <returns>True for the same object.</returns>
+    public bool Equals(PlotPlan? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
+    /// <summary>The plot and the day of planting.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Plot}, planting of {PlantingDate:yyyy-MM-dd}");
+
+    internal static SowingMethod SowingMethodOf(PlantingMethod method) =>
+        method switch
+        {
+            PlantingMethod.Drilled => SowingMethod.Drilled,
+            PlantingMethod.FrostSeeded => SowingMethod.FrostSeeded,
+            PlantingMethod.TilledAndPacked => SowingMethod.Broadcast,
+            _ => SowingMethod.BroadcastUnderCover,
+        };
+
+    private static ImmutableArray<PlannedKind> Guarded(ImmutableArray<PlannedKind> kinds, string name)
+    {
+        Guard.NotEmpty(Guard.Listed(kinds, name), name);
+        if (kinds.FirstOrDefault(k => k.Offer.Lot.Kind.Id != k.Kind.Id) is { } mixed)
+        {
+            throw new ArgumentException(
+                $"{mixed.Kind.CommonName} cannot be taken from a lot of {mixed.Offer.Lot.Kind.CommonName}.",
+                name
+            );
+        }
+
+        return kinds.GroupBy(k => k.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice
+            ? throw new ArgumentException($"{twice.First().Kind.CommonName} stands twice.", name)
+            : kinds;
+    }
 }

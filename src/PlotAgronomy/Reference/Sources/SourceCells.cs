@@ -12,20 +12,17 @@ internal static class SourceCells
         row.TextOrNull(column) is { } id ? Find(row, column, id) : null;
 
     /// <summary>The sources of the row.</summary>
-    internal static ImmutableArray<Source> Sources(this CsvRow row) =>
-        [.. row.Text("source_id").Split(';').Select(id => Find(row, "source_id", id))];
+    internal static ImmutableArray<Source> Sources(this CsvRow row) => Find(row, row.Text("source_id"));
 
-    /// <summary>Where the row's numbers stand; only a number that was read must have a place in its publication.</summary>
-    internal static Origin Origin(this CsvRow row)
-    {
-        var status = row.Status();
-        string locator = status == DataStatus.Read ? row.Text("locator") : row.TextOrNull("locator") ?? "";
-        return new(row.Sources(), locator, status);
-    }
+    /// <summary>Where the row's numbers stand.</summary>
+    internal static Origin Origin(this CsvRow row) => row.OriginOrNull() ?? throw row.Problem("source_id", "must not be empty");
 
     /// <summary>None where source, locator and status are all left empty.</summary>
     internal static Origin? OriginOrNull(this CsvRow row) =>
-        (row.TextOrNull("source_id") ?? row.TextOrNull("locator") ?? row.TextOrNull("status")) is null ? null : row.Origin();
+        row.OriginCells() is { } cells ? new(Find(row, cells.SourceIds), cells.Locator, cells.Status) : null;
+
+    private static ImmutableArray<Source> Find(CsvRow row, string ids) =>
+        [.. ids.Split(';').Select(id => Find(row, "source_id", id))];
 
     private static Source Find(CsvRow row, string column, string id) =>
         SourceCatalog.TryFind(id, out var source, out string problem) ? source : throw row.Problem(column, problem);

@@ -4,7 +4,7 @@ using System.Globalization;
 namespace PlotAgronomy.Reference;
 
 /// <summary>One row of a table; every getter names file, line and field when the text is not what it should be.</summary>
-internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fields)
+internal sealed class CsvRow(CsvColumns columns, int line, ImmutableArray<string> fields)
 {
     internal int Line => line;
 
@@ -46,7 +46,20 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
 
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
-    internal DataFormatException Problem(string column, string problem) => new(table.Name, line, column, problem);
+    /// <summary>Ids of the sources, place and status, or none where all three are left empty; only a number that was read must
+    /// have a place in its publication.</summary>
+    internal (string SourceIds, string Locator, DataStatus Status)? OriginCells()
+    {
+        if ((TextOrNull("source_id") ?? TextOrNull("locator") ?? TextOrNull("status")) is null)
+        {
+            return null;
+        }
+
+        var status = Status();
+        return (Text("source_id"), status == DataStatus.Read ? Text("locator") : TextOrNull("locator") ?? "", status);
+    }
+
+    internal DataFormatException Problem(string column, string problem) => new(columns.Table, line, column, problem);
 
     internal T Choice<T>(string column, string word)
         where T : struct, Enum =>
@@ -54,7 +67,7 @@ internal sealed class CsvRow(CsvTable table, int line, ImmutableArray<string> fi
             ? value
             : throw Problem(column, $"expected one of {string.Join(", ", EnumCells<T>.Words)}, found '{word}'");
 
-    private string Raw(string column) => fields[table.IndexOf(column, line)];
+    private string Raw(string column) => fields[columns.Read(column, line)];
 
     private double Parse(string column, string text) =>
         double.TryParse(

@@ -5,25 +5,18 @@ namespace PlotAgronomy.Reference;
 /// <summary>A strict comma-separated table: header required, every row as wide as the header, no unknown column.</summary>
 internal sealed class CsvTable
 {
-    private readonly Dictionary<string, int> columns;
-    private readonly bool[] isRead;
+    private readonly CsvColumns columns;
 
-    private CsvTable(string name, ImmutableArray<string> header, Dictionary<string, int> columns)
-    {
-        Name = name;
-        Header = header;
-        this.columns = columns;
-        isRead = new bool[header.Length];
-    }
+    private CsvTable(CsvColumns columns, ImmutableArray<CsvRow> rows) => (this.columns, Rows) = (columns, rows);
 
-    internal string Name { get; }
+    internal string Name => columns.Table;
 
-    internal ImmutableArray<string> Header { get; }
+    internal ImmutableArray<string> Header => columns.Names;
 
-    internal ImmutableArray<CsvRow> Rows { get; private set; } = [];
+    internal ImmutableArray<CsvRow> Rows { get; }
 
     /// <summary>Gets the columns that no row was asked for yet.</summary>
-    internal IEnumerable<string> UnreadColumns => Header.Where((_, i) => !isRead[i]);
+    internal IEnumerable<string> UnreadColumns => columns.Unread;
 
     /// <summary>Gets the paths of all tables embedded in this assembly, such as <c>Liming/Data/methods.csv</c>.</summary>
     internal static IEnumerable<string> EmbeddedNames =>
@@ -47,47 +40,21 @@ internal sealed class CsvTable
             throw new DataFormatException(name, 1, null, "a header line is required");
         }
 
-        var header = records[0].Fields;
-        var columns = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (int i = 0; i < header.Length; i++)
-        {
-            if (!columns.TryAdd(header[i], i))
-            {
-                throw new DataFormatException(name, records[0].Line, header[i], "the column stands twice");
-            }
-        }
-
-        var table = new CsvTable(name, header, columns);
+        var columns = new CsvColumns(name, records[0].Fields, records[0].Line);
+        int width = columns.Names.Length;
         var rows = ImmutableArray.CreateBuilder<CsvRow>(records.Count - 1);
         foreach (var record in records.Skip(1))
         {
-            if (record.Fields.Length != header.Length)
+            if (record.Fields.Length != width)
             {
-                throw new DataFormatException(
-                    name,
-                    record.Line,
-                    null,
-                    $"expected {header.Length} fields, found {record.Fields.Length}"
-                );
+                throw new DataFormatException(name, record.Line, null, $"expected {width} fields, found {record.Fields.Length}");
             }
 
-            rows.Add(new CsvRow(table, record.Line, record.Fields));
+            rows.Add(new CsvRow(columns, record.Line, record.Fields));
         }
 
-        table.Rows = rows.ToImmutable();
-        return table;
+        return new CsvTable(columns, rows.ToImmutable());
     }
 
-    internal bool Has(string column) => columns.ContainsKey(column);
-
-    internal int IndexOf(string column, int line)
-    {
-        if (!columns.TryGetValue(column, out int index))
-        {
-            throw new DataFormatException(Name, line, column, "no such column");
-        }
-
-        isRead[index] = true;
-        return index;
-    }
+    internal bool Has(string column) => columns.Has(column);
 }

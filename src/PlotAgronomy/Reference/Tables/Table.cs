@@ -52,7 +52,7 @@ internal static class Table
 
             if (hasOrigin)
             {
-                row.OriginOrNull();
+                row.OriginCells();
             }
         }
     }

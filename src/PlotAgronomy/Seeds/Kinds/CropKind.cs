@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Seeds;
 
-namespace PlotAgronomy.Seeds;
+namespace PlotAgronomy;
 
 /// <summary>What is sown, in the seed law's word: ladino and white Dutch are two kinds of one species.</summary>
 /// <remarks>Every group of figures names its sources and how well they are known. To change one, write

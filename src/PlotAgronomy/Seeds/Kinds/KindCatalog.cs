@@ -1,7 +1,8 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using PlotAgronomy.Seeds;
 
-namespace PlotAgronomy.Seeds;
+namespace PlotAgronomy;
 
 /// <summary>The kinds that can be named. A catalog never changes: adding kinds gives a new one.</summary>
 public sealed class KindCatalog

@@ -1,6 +1,7 @@
 using System.Globalization;
+using PlotAgronomy.Seeds;
 
-namespace PlotAgronomy.Seeds;
+namespace PlotAgronomy;
 
 /// <summary>A kind and the share of a full stand it takes: its rate divided by its full rate alone, sown the same way.</summary>
 public sealed class KindShare

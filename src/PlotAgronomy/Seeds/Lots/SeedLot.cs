@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 using UnitsNet;
 
-namespace PlotAgronomy.Seeds;
+namespace PlotAgronomy;
 
 /// <summary>One kind as it can be bought: its analysis, package and price.</summary>
 public sealed class SeedLot

@@ -30,6 +30,8 @@ internal static class SeedMath
     internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) =>
         livePoundsPerAcre / pureLiveFraction;
 
+    internal static double SizeRatio(double largest, double smallest) => largest / smallest;
+
     internal static decimal PricePerLivingPound(decimal pricePerPound, double pureLiveFraction) =>
         pricePerPound / (decimal)pureLiveFraction;
 

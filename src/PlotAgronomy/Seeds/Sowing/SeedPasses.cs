@@ -21,19 +21,26 @@ internal static class SeedPasses
     internal static bool IsCovered(double deepestInches) => deepestInches > DeepestPressedInches;
 
     /// <summary>The passes in no order, each with its largest seed first.</summary>
-    internal static IEnumerable<ImmutableArray<T>> Group<T>(
-        IReadOnlyCollection<T> kinds,
-        Func<T, PassSeed> seedOf,
+    /// <param name="kinds">Kinds.</param>
+    /// <param name="sizeOf">Any measure of a seed's size that is proportional to a diameter; above 0.</param>
+    /// <param name="mostRatio">Largest ratio of two sizes in one pass.</param>
+    internal static IEnumerable<ImmutableArray<PassKind>> Group(
+        IReadOnlyCollection<PassKind> kinds,
+        Func<PassKind, double> sizeOf,
         double mostRatio
     )
     {
-        bool depthsKnown = kinds.All(k => seedOf(k).DeepestInches is not null);
+        bool depthsKnown = kinds.All(k => k.SowingDepth is not null);
         return kinds
-            .GroupBy(k => (seedOf(k).IsChaffy, depthsKnown && IsCovered(seedOf(k).DeepestInches!.Value)))
-            .SelectMany(alike => Split([.. alike.OrderByDescending(k => seedOf(k).Size)], k => seedOf(k).Size, mostRatio));
+            .GroupBy(k => (k.Chaffy, depthsKnown && IsCovered(k.SowingDepth!.Value.Inches)))
+            .SelectMany(alike => Split([.. alike.OrderByDescending(sizeOf)], sizeOf, mostRatio));
     }
 
-    private static IEnumerable<ImmutableArray<T>> Split<T>(List<T> largestFirst, Func<T, double> sizeOf, double mostRatio)
+    private static IEnumerable<ImmutableArray<PassKind>> Split(
+        List<PassKind> largestFirst,
+        Func<PassKind, double> sizeOf,
+        double mostRatio
+    )
     {
         int start = 0;
         for (int i = 1; i <= largestFirst.Count; i++)

@@ -12,8 +12,8 @@ public sealed class SeedTagReadResult
     public ImmutableArray<string> Problems { get; init; } = [];
 
     /// <summary>Gets every assumption made, what the parts say together, and lines left aside; most serious first.</summary>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(OfReading.Concat(Tag?.Check() ?? []));
+    public ImmutableArray<Finding> Findings => Finding.InOrder([.. OfReading?.All ?? [], .. Tag?.Check() ?? []]);
 
     /// <summary>What was assumed or left aside on the way.</summary>
-    internal ImmutableArray<Finding> OfReading { get; init; } = [];
+    internal TagRemarks? OfReading { get; init; }
 }

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -10,7 +8,7 @@ internal sealed class TagDraft(KindCatalog catalog)
     private readonly List<TagEntry> entries = [];
     private readonly Dictionary<TagPart, double> bag = [];
     private readonly List<NoxiousWeed> noxious = [];
-    private readonly List<Finding> findings = [];
+    private readonly TagRemarks remarks = new();
     private readonly List<string> problems = [];
     private readonly List<TagPart> header = [];
     private TestMonth? test;
@@ -45,7 +43,7 @@ internal sealed class TagDraft(KindCatalog catalog)
 
         if (numbers.Any(n => n.Comma))
         {
-            TagEntry.Assume(findings, $"the comma in '{line}' is a decimal comma");
+            remarks.Assume(() => $"the comma in '{line}' is a decimal comma");
         }
 
         if (entries.Count > 0)
@@ -71,10 +69,9 @@ internal sealed class TagDraft(KindCatalog catalog)
             && Math.Abs(100 - other - inert - coating) <= SeedTag.SumTolerancePercent
         )
         {
-            TagEntry.Assume(
-                findings,
+            remarks.Assume(() =>
                 $"the coating of {TagEntry.Text(coating)} % stands beside the inert matter, since the parts sum to 100 only "
-                    + "so; it is counted into it"
+                + "so; it is counted into it"
             );
             inert += coating;
         }
@@ -84,10 +81,10 @@ internal sealed class TagDraft(KindCatalog catalog)
             problems.Add("The tag names no kind with its pure seed and germination.");
         }
 
-        var components = named.Select(e => e.Finish(named.Count == 1 ? coating : 0, findings, problems)).ToList();
+        var components = named.Select(e => e.Finish(named.Count == 1 ? coating : 0, remarks, problems)).ToList();
         if (problems.Count > 0)
         {
-            return new SeedTagReadResult { Problems = [.. problems], OfReading = [.. findings] };
+            return new SeedTagReadResult { Problems = [.. problems], OfReading = remarks };
         }
 
         var tag = new SeedTag
@@ -104,7 +101,7 @@ internal sealed class TagDraft(KindCatalog catalog)
             IsTreated = treated,
             IsPreinoculated = inoculated,
         };
-        return new SeedTagReadResult { Tag = tag, OfReading = [.. findings] };
+        return new SeedTagReadResult { Tag = tag, OfReading = remarks };
     }
 
     private TagEntry Current => entries.Count > 0 ? entries[^1] : Begin();
@@ -118,7 +115,7 @@ internal sealed class TagDraft(KindCatalog catalog)
     /// <summary>Keeps what a line says of the whole bag, and begins a component where it names a kind.</summary>
     private void Keep(TagFacts facts, string line)
     {
-        facts.Assumptions.ForEach(a => TagEntry.Assume(findings, a));
+        facts.Assumptions.ForEach(remarks.Assume);
         noxious.AddRange(facts.Noxious);
         netWeight = facts.NetWeight ?? netWeight;
         lot = facts.Lot ?? lot;
@@ -127,7 +124,7 @@ internal sealed class TagDraft(KindCatalog catalog)
         test = facts.Test is { } month && !(test < month) ? month : test;
         if (facts.IsAside)
         {
-            LeaveAside(line);
+            remarks.LeaveAside(line);
         }
 
         if (facts.Kind is { } kind)
@@ -150,11 +147,9 @@ internal sealed class TagDraft(KindCatalog catalog)
         }
         else if (rest == line)
         {
-            LeaveAside(line);
+            remarks.LeaveAside(line);
         }
     }
-
-    private void LeaveAside(string line) => findings.Add(FindingCatalog.Create(SeedCodes.TagLineAside, ("line", line)));
 
     /// <summary>A row of a table: pure seed, the kind, germination and what follows it.</summary>
     private void AddRow(string line, string rest, List<(double Value, TagText.Mark Where, bool Comma)> numbers)
@@ -165,7 +160,7 @@ internal sealed class TagDraft(KindCatalog catalog)
             && (numbers.Count < 2 || (TagKind.In(words, catalog).Kind is null && catalog.Candidates(words).IsEmpty))
         )
         {
-            LeaveAside(line);
+            remarks.LeaveAside(line);
             return;
         }
 
@@ -186,7 +181,7 @@ internal sealed class TagDraft(KindCatalog catalog)
                 TagPart.Germination,
                 numbers.Count > 2 && numbers[2].Value >= numbers[1].Value ? TagPart.Total : TagPart.Hard,
             ];
-            TagEntry.Assume(findings, $"'{line}' gives {TagPartWords.List(columns.Take(numbers.Count))}, in this order");
+            remarks.Assume(() => $"'{line}' gives {TagPartWords.List(columns.Take(numbers.Count))}, in this order");
         }
 
         if (numbers.Count > columns.Count || numbers.Count < 2)
@@ -218,7 +213,7 @@ internal sealed class TagDraft(KindCatalog catalog)
             && rest[numbers[0].Where.End..labels[0].Where.At].Any(char.IsLetter)
         )
         {
-            TagEntry.Assume(findings, $"the first number of '{line}' is the pure seed");
+            remarks.Assume(() => $"the first number of '{line}' is the pure seed");
             labels.Insert(0, (TagPart.Pure, new(numbers[0].Where.At, numbers[0].Where.At)));
         }
 
@@ -259,7 +254,7 @@ internal sealed class TagDraft(KindCatalog catalog)
             && !line.Contains("viab", StringComparison.OrdinalIgnoreCase)
         )
         {
-            LeaveAside(line);
+            remarks.LeaveAside(line);
             return;
         }
 
@@ -277,14 +272,15 @@ internal sealed class TagDraft(KindCatalog catalog)
 
     private void Name(TagEntry entry, string words, string line)
     {
-        (entry.Kind, entry.Variety) = TagKind.In(words, catalog);
-        if (entry.Kind is null)
+        var (kind, variety) = TagKind.In(words, catalog);
+        (entry.Kind, entry.Variety) = (kind, variety);
+        if (kind is null)
         {
             problems.Add($"'{line}': {TagKind.Problem(words, catalog)}");
         }
-        else if (entry.Variety is not null)
+        else if (variety is not null)
         {
-            TagEntry.Assume(findings, $"'{entry.Variety}' beside {entry.Kind.ShortName} is a variety or an origin");
+            remarks.Assume(() => $"'{variety}' beside {kind.ShortName} is a variety or an origin");
         }
     }
 

@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Seeds;
 
 /// <summary>One component of a tag while it is being read.</summary>
@@ -21,7 +19,7 @@ internal sealed class TagEntry
     private static double TotalTolerance => SeedConstants.All["tag-total-tolerance"];
 
     /// <summary>Makes the component, or says what is missing.</summary>
-    internal TagComponent? Finish(double coatingPercent, List<Finding> findings, List<string> problems)
+    internal TagComponent? Finish(double coatingPercent, TagRemarks remarks, List<string> problems)
     {
         string name = Kind?.ShortName ?? "a component";
         if (Kind is null)
@@ -46,8 +44,7 @@ internal sealed class TagEntry
             }
 
             germination = total.Value - hard - dormant;
-            Assume(
-                findings,
+            remarks.Assume(() =>
                 hard + dormant > 0
                     ? $"germination of {name} is the total of {Text(total.Value)} % less its hard and dormant seed"
                     : $"the total of {Text(total.Value)} % stands for the germination of {name}; it may hold hard seed"
@@ -56,14 +53,13 @@ internal sealed class TagEntry
         else if (total is { } sum && !Percent.ContainsKey(TagPart.Hard) && sum > germination + dormant + TotalTolerance)
         {
             hard = sum - germination - dormant;
-            Assume(findings, $"hard seed of {name} is the total of {Text(sum)} % less germination: {Text(hard)} %");
+            remarks.Assume(() => $"hard seed of {name} is the total of {Text(sum)} % less germination: {Text(hard)} %");
         }
         else if (total is { } printed && Math.Abs(printed - germination - hard - dormant) > TotalTolerance)
         {
             bool inside = Math.Abs(printed - germination) <= TotalTolerance && hard + dormant > 0;
             germination = inside ? germination - hard - dormant : germination;
-            Assume(
-                findings,
+            remarks.Assume(() =>
                 inside
                     ? $"the germination printed for {name} already counts its hard and dormant seed, since it equals the "
                         + $"total; {Text(germination)} % germinates"
@@ -91,14 +87,7 @@ internal sealed class TagEntry
             && Math.Abs(printedLiving - living) > SeedConstants.All["tag-pure-live-tolerance"]
         )
         {
-            findings.Add(
-                FindingCatalog.Create(
-                    SeedCodes.TagPureLiveDiffers,
-                    ("printed", Text(printedLiving)),
-                    ("found", Text(living)),
-                    ("kind", name)
-                )
-            );
+            remarks.PureLiveDiffers(printedLiving, living, name);
         }
 
         return problems.Count > 0
@@ -118,9 +107,6 @@ internal sealed class TagEntry
                 ),
             };
     }
-
-    internal static void Assume(List<Finding> findings, string assumption) =>
-        findings.Add(FindingCatalog.Create(SeedCodes.TagAssumption, ("assumption", assumption)));
 
     internal static string Text(double percent) => Amounts.Print(percent, 2);
 }

@@ -20,11 +20,11 @@ internal sealed class TagFacts
 
         string rest = TagText.Take(TagText.Noxious(), line, out string? weeds);
         ReadNoxious(weeds);
-        rest = TagText.TakeTestMonth(rest, out var test, out string? assumption);
+        rest = TagText.TakeTestMonth(rest, out var test, out string? assumed);
         Test = test;
-        if (assumption is not null)
+        if (assumed is not null)
         {
-            Assumptions.Add(assumption);
+            Assumptions.Add(() => $"the date '{assumed}' is taken as a test of {test}");
         }
 
         rest = TagText.Take(TagText.NetWeight(), rest, out string? net);
@@ -74,7 +74,7 @@ internal sealed class TagFacts
 
     internal List<NoxiousWeed> Noxious { get; } = [];
 
-    internal List<string> Assumptions { get; } = [];
+    internal List<Func<string>> Assumptions { get; } = [];
 
     internal static TagFacts Of(string line) => new(line);
 
@@ -93,7 +93,7 @@ internal sealed class TagFacts
             if (number > 0 && name.Length > 0)
             {
                 Noxious.Add(new NoxiousWeed { Name = name, SeedsPerPound = number });
-                Assumptions.Add($"{count} {name} is a number of seeds per lb");
+                Assumptions.Add(() => $"{count} {name} is a number of seeds per lb");
             }
         }
     }

@@ -77,9 +77,9 @@ internal static partial class TagText
         ];
 
     /// <summary>Takes a date of test out of a line: one with its label, or a bare month and year beside percentages.</summary>
-    internal static string TakeTestMonth(string line, out TestMonth? test, out string? assumption)
+    internal static string TakeTestMonth(string line, out TestMonth? test, out string? assumed)
     {
-        (test, assumption) = (null, null);
+        (test, assumed) = (null, null);
         var m = TestDate().Match(line);
         bool isBare = !m.Success && line.Contains('%', StringComparison.Ordinal);
         m = isBare ? BareDate().Match(line) : m;
@@ -93,16 +93,13 @@ internal static partial class TagText
         int month = m.Groups["name"].Success
             ? Array.IndexOf(MonthNames, m.Groups["name"].Value[..3].ToLowerInvariant()) + 1
             : int.Parse(m.Groups["m"].Value, CultureInfo.InvariantCulture);
-        if (month is < 1 or > 12 || (yearText.Length == 4 && year < 1900))
+        if (month is < 1 or > 12 || (yearText.Length == 4 && year < TestMonth.EarliestYear))
         {
             return line;
         }
 
         test = TestMonth.FromYearAndMonth(yearText.Length == 2 ? 2000 + year : year, month);
-        assumption =
-            yearText.Length == 2 || m.Groups["d"].Success || isBare
-                ? $"the date '{m.Groups["date"].Value.Trim()}' is taken as a test of {test}"
-                : null;
+        assumed = yearText.Length == 2 || m.Groups["d"].Success || isBare ? m.Groups["date"].Value.Trim() : null;
         return line.Remove(m.Index, m.Length);
     }
 

@@ -8,9 +8,14 @@ namespace PlotAgronomy.Seeds;
 [JsonConverter(typeof(JsonTextConverter<TestMonth>))]
 public readonly record struct TestMonth : IComparable<TestMonth>, IJsonText<TestMonth>
 {
+    /// <summary>Months are counted on from here, and the calendar ends with the year 9999.</summary>
+    private const int LatestYear = 9990;
+
     private readonly int months;
 
     private TestMonth(int months) => this.months = months;
+
+    internal static int EarliestYear => (int)SeedConstants.All["test-year-low"];
 
     /// <summary>Gets the year.</summary>
     public int Year => months / 12 + 1;
@@ -25,7 +30,7 @@ public readonly record struct TestMonth : IComparable<TestMonth>, IJsonText<Test
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static TestMonth FromYearAndMonth(int year, int month)
     {
-        Guard.Between(year, 1900, 9990, "(a year of four digits)", nameof(year));
+        Guard.Between(year, EarliestYear, LatestYear, "(a year of four digits)", nameof(year));
         Guard.Between(month, 1, 12, "(a month)", nameof(month));
         return new((year - 1) * 12 + month - 1);
     }

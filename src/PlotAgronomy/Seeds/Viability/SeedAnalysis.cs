@@ -1,4 +1,6 @@
-namespace PlotAgronomy.Seeds;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy;
 
 /// <summary>What a tag says of one kind in a bag: pure seed by weight of the whole bag, and by number of pure seeds the
 /// parts that germinate, are hard, or are dormant.</summary>

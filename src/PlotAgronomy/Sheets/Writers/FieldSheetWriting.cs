@@ -1,4 +1,3 @@
-using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy;
@@ -40,7 +39,7 @@ public static class FieldSheetWriting
             return SheetMarkdownWriter.Write(sheet, showWork);
         }
 
-        /// <summary>Writes the sheet as JSON for other programs, in the shape that <c>docs/field-sheet.md</c> describes.</summary>
+        /// <summary>Writes the sheet as JSON for other programs: the shape that <c>docs/field-sheet.md</c> describes.</summary>
         /// <param name="showWork">Whether each figure carries its working.</param>
         /// <returns>One indented object, in plain ASCII.</returns>
         public string ToJson(bool showWork = false)

@@ -3,7 +3,7 @@ using System.Text;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>Breaks text into lines between words; a word longer than a line begins a line of its own and is
-/// cut. The blank at which a line breaks stays at its end where it fits.</summary>
+/// cut. The blank at which a line breaks stays at its end where it fits, blanks that begin the text stay too.</summary>
 internal static class TextWrap
 {
     internal static List<string> Lines(string text, int width)
@@ -31,6 +31,7 @@ internal static class TextWrap
     {
         var line = new StringBuilder();
         int used = 0;
+        bool wrapped = false;
         foreach (string piece in Pieces(paragraph, width))
         {
             int columns = TextWidth.Of(piece);
@@ -39,9 +40,10 @@ internal static class TextWrap
                 lines.Add(line.ToString());
                 line.Clear();
                 used = 0;
+                wrapped = true;
             }
 
-            if (used > 0 || !char.IsWhiteSpace(piece[0]))
+            if (used > 0 || !wrapped || !char.IsWhiteSpace(piece[0]))
             {
                 line.Append(piece);
                 used += columns;

@@ -1,6 +1,7 @@
 using System.Globalization;
+using PlotAgronomy.Soil;
 
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
 /// <summary>Buffer pH together with the buffer it was read in. Without the buffer's name the number has no meaning.</summary>
 /// <remarks>A buffer pH that is not on the report is null, never zero.</remarks>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
 /// <summary>Soil pH measured in water. It is never a buffer pH: the compiler keeps the two apart.</summary>
 /// <remarks>A pH that is not on the report is null, never zero.</remarks>

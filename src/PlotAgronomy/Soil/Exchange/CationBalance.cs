@@ -29,7 +29,6 @@ public sealed class CationBalance : IWorkedResult
             ]
             : sum.Bases;
         remarks = sum.Remarks;
-        Sources = (Term ?? CationSumSteps.CommonDivisors).Origin.Sources;
     }
 
     /// <summary>Gets the acidity term, or null when the acidity was printed by the
@@ -58,7 +57,7 @@ public sealed class CationBalance : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(remarks().Concat(Extremes()));
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources { get; }
+    public ImmutableArray<Source> Sources => (Term ?? CationSumSteps.CommonDivisors).Origin.Sources;
 
     /// <summary>Computes the balance from a report with a named acidity term and the buffer reading it takes.</summary>
     /// <param name="report">Report with K, Mg, Ca (and Na) in any unit.</param>

@@ -57,9 +57,10 @@ public readonly record struct CationCharge : IJsonText<CationCharge>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{Milliequivalents:0.###} {SoilWords.For(Basis)}");
 
-    static string IJsonText<CationCharge>.ToJsonText(CationCharge value) => $"{ExactText.Of(value.Milliequivalents)} {SoilWords.For(value.Basis)}";
+    static string IJsonText<CationCharge>.ToJsonText(CationCharge value) =>
+        $"{ExactText.Of(value.Milliequivalents)} {SoilWords.For(value.Basis)}";
 
-    static CationCharge IJsonText<CationCharge>.FromJsonText(string text) => 
+    static CationCharge IJsonText<CationCharge>.FromJsonText(string text) =>
         text.EndsWith(SoilWords.For(CationChargeBasis.Per100Grams), StringComparison.Ordinal)
             ? Read(text, CationChargeBasis.Per100Grams)
             : Read(text, CationChargeBasis.Per100CubicCentimeters);

@@ -19,7 +19,6 @@ public sealed class ReadingConversion : IWorkedResult
         Converted = converted;
         this.steps = steps;
         this.remarks = remarks;
-        Sources = [.. steps.SelectMany(s => s.Origin?.Sources ?? []).Distinct()];
     }
 
     /// <summary>Gets the reading as printed.</summary>
@@ -35,7 +34,7 @@ public sealed class ReadingConversion : IWorkedResult
     internal IEnumerable<Finding> Remarks() => remarks();
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources { get; }
+    public ImmutableArray<Source> Sources => [.. steps.SelectMany(s => s.Origin?.Sources ?? []).Distinct()];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. steps.Select(s => s.Line())];

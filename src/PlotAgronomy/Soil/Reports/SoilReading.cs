@@ -1,4 +1,6 @@
-namespace PlotAgronomy.Soil;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy;
 
 /// <summary>One number of a soil report with everything it needs to mean something: what, how much, in which unit,
 /// as element or oxide, and by which extractant.</summary>

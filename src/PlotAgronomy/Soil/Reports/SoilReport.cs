@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
 /// <summary>A laboratory's soil report as printed. What the report does not print is null, never zero.</summary>
 public sealed class SoilReport

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
 /// <summary>The solution a laboratory drew the nutrient out of the soil with. A value without it cannot be rated.</summary>
 public enum Extractant

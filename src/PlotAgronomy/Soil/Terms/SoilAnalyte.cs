@@ -1,4 +1,6 @@
-namespace PlotAgronomy.Soil;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy;
 
 /// <summary>What a reading of a soil report is about, always as the element; whether the number was printed as the
 /// element or as its oxide is said by <see cref="PrintedForm"/>.</summary>

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
 /// <summary>The buffer solution a laboratory mixed with the soil to find its reserve acidity.</summary>
 public enum SoilBuffer

@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
 /// <summary>Soil class by organic matter, as North Carolina prints it on a report.</summary>
 public enum SoilClass

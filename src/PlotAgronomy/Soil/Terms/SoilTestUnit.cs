@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
 /// <summary>Unit in which a laboratory printed a reading.</summary>
 public enum SoilTestUnit

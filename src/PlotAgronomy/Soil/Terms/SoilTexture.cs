@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
 /// <summary>Texture class of the fine earth: the twelve classes of the USDA texture triangle.</summary>
 public enum SoilTexture

@@ -8,6 +8,9 @@ namespace PlotAgronomy.Spreading;
 /// unrounded.</remarks>
 public static class CalibrationCourse
 {
+    /// <summary>The course of a test run when nobody chose another.</summary>
+    internal static Length Usual => Length.FromFeet(SpreadingConstants.All["test-run"]);
+
     /// <summary>Length that covers an area at a swath.</summary>
     /// <param name="area">Ground to cover, such as 1/32 acre; above 0.</param>
     /// <param name="swath">Effective swath, row or hopper width; above 0.</param>

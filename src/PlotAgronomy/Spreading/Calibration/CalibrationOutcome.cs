@@ -115,7 +115,7 @@ public sealed class CalibrationOutcome : IWorkedResult
             MeanWeight = Mass.FromPounds(runs.Average(r => r.Weighed.Pounds)),
             MeasuringError = worst,
             StandardErrorPercent = standardError,
-            ExpectedErrorPercent = SpreaderMath.RootSumOfSquares([worst.CombinedPercent, standardError]),
+            ExpectedErrorPercent = SpreaderMath.Root(SpreaderMath.SumOfSquares(worst.CombinedPercent, standardError)),
         };
     }
 
@@ -134,14 +134,26 @@ public sealed class CalibrationOutcome : IWorkedResult
                 ),
             .. AtThisGate.ShowWork(),
             .. Gate?.ShowWork() ?? [],
+            .. ExpectedErrorLines(),
+        ];
+
+    private WorkedLine[] ExpectedErrorLines()
+    {
+        string squares = Amounts.Print(SpreaderMath.SumOfSquares(MeasuringError.CombinedPercent, StandardErrorPercent), 3);
+        return
+        [
             SpreadingFormulas
-                .All["spread-expected-error"]
+                .All["spread-error-squared"]
                 .Line(
-                    $"{Amounts.Print(ExpectedErrorPercent, 2)} %",
+                    squares,
                     ("measuring error", Amounts.Print(MeasuringError.CombinedPercent, 2)),
                     ("standard error of the runs", Amounts.Print(StandardErrorPercent, 2))
                 ),
+            SpreadingFormulas
+                .All["spread-expected-error"]
+                .Line($"{Amounts.Print(ExpectedErrorPercent, 2)} %", ("sum of squares", squares)),
         ];
+    }
 
     /// <summary>The table as it is when it already says what the runs gave; else moved to meet them.</summary>
     private static GateTable Meeting(GateTable gate, double setting, MassFlow measured)

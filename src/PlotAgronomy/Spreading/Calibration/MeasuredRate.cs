@@ -44,7 +44,22 @@ public sealed class MeasuredRate : IWorkedResult
         };
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources { get; init; } = SpreadingFormulas.UnitSources;
+    public ImmutableArray<Source> Sources =>
+        Method switch
+        {
+            CalibrationMethod.WeighedRun or CalibrationMethod.RunOut =>
+            [
+                .. SpreadingFormulas.UnitSources,
+                .. SpreadingFormulas.All.SourcesOf("spread-rate-over-course"),
+            ],
+            CalibrationMethod.WheelTurns =>
+            [
+                .. SpreadingFormulas.UnitSources,
+                .. SpreadingFormulas.All.SourcesOf("spread-ground-of-wheel"),
+            ],
+            CalibrationMethod.TrayCatch => SpreadingFormulas.All.SourcesOf("spread-rate-on-trays"),
+            _ => SpreadingFormulas.UnitSources,
+        };
 
     internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
 

@@ -5,6 +5,9 @@ namespace PlotAgronomy.Spreading;
 /// <summary>How far each measurement may be off, plus or minus. What is left out counts as exact.</summary>
 public sealed class MeasuringErrors
 {
+    /// <summary>Every measurement exact.</summary>
+    internal static readonly MeasuringErrors None = new();
+
     /// <summary>Gets the error of the weighed amount; at least 0.</summary>
     public Mass Scale { get; init; }
 

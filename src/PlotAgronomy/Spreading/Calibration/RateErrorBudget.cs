@@ -12,7 +12,7 @@ public sealed class RateErrorBudget
     public required ImmutableArray<RateErrorTerm> Terms { get; init; }
 
     /// <summary>Gets the combined error, plus or minus, in percent of the rate.</summary>
-    public double CombinedPercent => SpreaderMath.RootSumOfSquares(Terms.Select(t => t.Percent));
+    public double CombinedPercent => SpreaderMath.Root(SpreaderMath.SumOfSquares([.. Terms.Select(t => t.Percent)]));
 
     /// <summary>Gets the largest term, worth improving first; null when every measurement counts as exact.</summary>
     public RateErrorTerm? Largest => Terms.MaxBy(t => t.Percent);

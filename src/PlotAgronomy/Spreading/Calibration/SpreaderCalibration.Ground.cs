@@ -27,8 +27,7 @@ public static partial class SpreaderCalibration
             Rate = ApplicationRate.FromPoundsPerAcre(rate),
             Weighed = caught,
             Covered = trayArea,
-            Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
-            Sources = SpreadingFormulas.All.SourcesOf("spread-rate-on-trays"),
+            Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? MeasuringErrors.None, pounds)),
             Lines = () => [RateLine("spread-rate-on-trays", pounds, rate, ("tray area", Amounts.Print(squareFeet, 3)))],
         };
     }
@@ -69,11 +68,10 @@ public static partial class SpreaderCalibration
             Weighed = caught,
             Covered = Area.FromSquareFeet(ground),
             Error = RateErrorBudget.Of(
-                RateErrorBudget.Weight(errors ?? new(), pounds),
-                RateErrorBudget.Distance(errors ?? new(), distance),
-                RateErrorBudget.Swath(errors ?? new(), width)
+                RateErrorBudget.Weight(errors ?? MeasuringErrors.None, pounds),
+                RateErrorBudget.Distance(errors ?? MeasuringErrors.None, distance),
+                RateErrorBudget.Swath(errors ?? MeasuringErrors.None, width)
             ),
-            Sources = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.All.SourcesOf("spread-ground-of-wheel")],
             Lines = () =>
                 [
                     SpreadingFormulas
@@ -118,7 +116,7 @@ public static partial class SpreaderCalibration
             Rate = ApplicationRate.FromPoundsPerAcre(rate),
             Weighed = spread,
             Covered = plot,
-            Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? new(), pounds)),
+            Error = RateErrorBudget.Of(RateErrorBudget.Weight(errors ?? MeasuringErrors.None, pounds)),
             Lines = () => [RateLine("spread-rate-on-plot", pounds, rate, ("plot", Amounts.Print(squareFeet, 1)))],
         };
     }

@@ -68,7 +68,7 @@ public static partial class SpreaderCalibration
             Rate = setting.Rate,
             Weighed = caught,
             Flow = setting.Flow,
-            Error = RateErrorBudget.ForTimedCatch(setting, errors ?? new(), caught, time),
+            Error = RateErrorBudget.ForTimedCatch(setting, errors ?? MeasuringErrors.None, caught, time),
             Lines = () =>
                 [
                     SpreadingFormulas
@@ -99,7 +99,7 @@ public static partial class SpreaderCalibration
         double rate = SpreaderMath.PoundsPerAcreOverArea(Guard.Above(pounds, 0, "lb", nameof(weighed)), squareFeet);
         double? seconds = time is { } taken ? Guard.Above(taken.TotalSeconds, 0, "s", nameof(time)) : null;
         var pace = seconds is { } timed
-            ? RateErrorBudget.Pace(errors ?? new(), SpreaderMath.MilesPerHour(courseFeet, timed))
+            ? RateErrorBudget.Pace(errors ?? MeasuringErrors.None, SpreaderMath.MilesPerHour(courseFeet, timed))
             : ("pace", 0);
         return new()
         {
@@ -109,12 +109,11 @@ public static partial class SpreaderCalibration
             Covered = Area.FromSquareFeet(squareFeet),
             Flow = seconds is { } spell ? MassFlow.FromPoundsPerMinute(SpreaderMath.PoundsPerMinuteCaught(pounds, spell)) : null,
             Error = RateErrorBudget.Of(
-                RateErrorBudget.Weight(errors ?? new(), pounds),
-                RateErrorBudget.Distance(errors ?? new(), courseFeet),
+                RateErrorBudget.Weight(errors ?? MeasuringErrors.None, pounds),
+                RateErrorBudget.Distance(errors ?? MeasuringErrors.None, courseFeet),
                 pace,
-                RateErrorBudget.Swath(errors ?? new(), swathFeet)
+                RateErrorBudget.Swath(errors ?? MeasuringErrors.None, swathFeet)
             ),
-            Sources = [.. SpreadingFormulas.UnitSources, .. SpreadingFormulas.All.SourcesOf("spread-rate-over-course")],
             Lines = () =>
                 [
                     RateLine(

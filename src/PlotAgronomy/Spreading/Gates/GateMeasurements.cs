@@ -5,13 +5,18 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Brings measured gate points in order: by rising setting, repeats averaged, one reversal pooled.</summary>
 internal static class GateMeasurements
 {
-    /// <exception cref="ArgumentException">The flow falls more than once.</exception>
-    internal static (List<(double Setting, double Flow)> Points, Func<Finding>? Pooled) Sorted(
+    /// <returns>False when the flow falls more than once.</returns>
+    internal static bool TrySort(
         string material,
-        IReadOnlyList<GatePoint> points
+        IReadOnlyList<GatePoint> points,
+        out List<(double Setting, double Flow)> sorted,
+        out Func<Finding>? pooled,
+        out string problem
     )
     {
-        var sorted = points
+        problem = "";
+        pooled = null;
+        sorted = points
             .GroupBy(p => p.Setting)
             .OrderBy(g => g.Key)
             .Select(g => (Setting: g.Key, Flow: g.Average(p => p.PoundsPerMinute)))
@@ -19,7 +24,7 @@ internal static class GateMeasurements
         int reversal = FirstReversal(sorted);
         if (reversal == 0)
         {
-            return (sorted, null);
+            return true;
         }
 
         var (first, second) = (sorted[reversal - 1], sorted[reversal]);
@@ -27,21 +32,20 @@ internal static class GateMeasurements
         sorted[reversal - 1] = ((first.Setting + second.Setting) / 2, (first.Flow + second.Flow) / 2);
         if (FirstReversal(sorted) is > 0 and int again)
         {
-            throw new ArgumentException(
+            problem =
                 $"The flow of {material} falls more than once as the gate opens (again before setting "
-                    + $"{Amounts.Print(sorted[again].Setting, 3)}): measure again.",
-                nameof(points)
-            );
+                + $"{Amounts.Print(sorted[again].Setting, 3)}): measure again.";
+            return false;
         }
 
-        return (sorted, () =>
+        pooled = () =>
             FindingCatalog.Create(
                 SpreadingCodes.GatePooled,
                 ("material", material),
                 ("low", Amounts.Print(first.Setting, 3)),
                 ("high", Amounts.Print(second.Setting, 3))
-            )
-        );
+            );
+        return true;
     }
 
     private static int FirstReversal(List<(double Setting, double Flow)> sorted)

@@ -47,15 +47,40 @@ public sealed partial class GateTable
     /// <exception cref="ArgumentException">A blank name, fewer than two settings, or flows that fall more than once.</exception>
     public static GateTable FromPoints(string material, IReadOnlyList<GatePoint> points)
     {
+        return TryFromPoints(material, Guard.NotEmpty(points), out var table, out string problem)
+            ? table!
+            : throw new ArgumentException(problem, nameof(points));
+    }
+
+    /// <summary>Makes a table of measured points, when they make one.</summary>
+    /// <param name="material">What was in the hopper; not blank.</param>
+    /// <param name="points">Settings and flows, in any order.</param>
+    /// <param name="table">The table, or null.</param>
+    /// <param name="problem">Why there is none; empty when there is one.</param>
+    /// <returns>True when the points make a table.</returns>
+    /// <exception cref="ArgumentException">A blank name.</exception>
+    public static bool TryFromPoints(string material, IReadOnlyList<GatePoint> points, out GateTable? table, out string problem)
+    {
         Guard.NotBlank(material);
-        var (sorted, pooled) = GateMeasurements.Sorted(material, Guard.NotEmpty(points));
-        return sorted.Count >= 2
-            ? new GateTable(
-                material,
-                [.. sorted.Select(p => GatePoint.FromFlow(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
-                () => pooled is null ? [] : [pooled()]
-            )
-            : throw new ArgumentException("A gate table needs at least two different settings.", nameof(points));
+        ArgumentNullException.ThrowIfNull(points);
+        table = null;
+        if (!GateMeasurements.TrySort(material, points, out var sorted, out var pooled, out problem))
+        {
+            return false;
+        }
+
+        if (sorted.Count < 2)
+        {
+            problem = "A gate table needs at least two different settings.";
+            return false;
+        }
+
+        table = new GateTable(
+            material,
+            [.. sorted.Select(p => GatePoint.FromFlow(p.Setting, MassFlow.FromPoundsPerMinute(p.Flow)))],
+            () => pooled is null ? [] : [pooled()]
+        );
+        return true;
     }
 
     /// <summary>Flow at a setting.</summary>

@@ -20,7 +20,7 @@ public sealed class PrintedDial : IWorkedResult
     public double ClaimedToWanted => Claimed / Wanted;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => [FindingCatalog.Create(SpreadingCodes.NoWeighedRun)];
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => SpreadingFormulas.All.SourcesOf("spread-dial-claimed-to-wanted");
@@ -33,12 +33,7 @@ public sealed class PrintedDial : IWorkedResult
     public static PrintedDial Compare(ApplicationRate wanted, ApplicationRate claimed)
     {
         Guard.Above(wanted.PoundsPerAcre, 0, "lb/ac", nameof(wanted));
-        return new()
-        {
-            Wanted = wanted,
-            Claimed = claimed,
-            Findings = [FindingCatalog.Create(SpreadingCodes.NoWeighedRun)],
-        };
+        return new() { Wanted = wanted, Claimed = claimed };
     }
 
     /// <inheritdoc/>

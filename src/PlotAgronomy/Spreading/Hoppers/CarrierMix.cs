@@ -34,7 +34,7 @@ public sealed class CarrierMix : IWorkedResult
     public double? PartsByVolume { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => [.. SpreadingFormulas.UnitSources, .. Carrier.Origin.Sources];
@@ -150,27 +150,26 @@ public sealed class CarrierMix : IWorkedResult
                 seedDensity is { } ofSeed && carrierDensity is { } ofCarrier
                     ? carrierPoundsPerAcre / seedRate.PoundsPerAcre * ofSeed / ofCarrier
                     : null,
-            Findings = Finding.InOrder(FindingsFor(carrierPoundsPerAcre, carrier)),
         };
     }
 
-    private static IEnumerable<Finding> FindingsFor(double carrierPoundsPerAcre, Carrier carrier)
+    private IEnumerable<Finding> Remarks()
     {
-        if (carrierPoundsPerAcre == 0)
+        if (CarrierRate == ApplicationRate.Zero)
         {
             yield return FindingCatalog.Create(SpreadingCodes.NoCarrierNeeded);
             yield break;
         }
 
         yield return FindingCatalog.Create(SpreadingCodes.CalibrateBlend);
-        if (!carrier.IsFit)
+        if (!Carrier.IsFit)
         {
-            yield return FindingCatalog.Create(SpreadingCodes.CarrierUnfit, ("carrier", carrier.Name), ("why", carrier.Remark));
+            yield return FindingCatalog.Create(SpreadingCodes.CarrierUnfit, ("carrier", Carrier.Name), ("why", Carrier.Remark));
         }
 
-        if (carrier.IsFeed)
+        if (Carrier.IsFeed)
         {
-            yield return FindingCatalog.Create(SpreadingCodes.CarrierFeed, ("carrier", carrier.Name));
+            yield return FindingCatalog.Create(SpreadingCodes.CarrierFeed, ("carrier", Carrier.Name));
         }
     }
 

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Spreading;
 /// <summary>One kind in a mixed hopper.</summary>
 public sealed class HopperShare
 {
-    private HopperShare(HopperKind kind, double pounds, double poundsPerMinute, double plantsPerSeed)
+    private HopperShare(PassKind kind, double pounds, double poundsPerMinute, double plantsPerSeed)
     {
         Kind = kind;
         Pounds = pounds;
@@ -15,13 +15,16 @@ public sealed class HopperShare
     }
 
     /// <summary>Gets the kind.</summary>
-    public HopperKind Kind { get; }
+    public PassKind Kind { get; }
 
     /// <summary>Gets the weight loaded for the plot.</summary>
     internal double Pounds { get; }
 
     /// <summary>Gets the flow of the kind alone through the gate as it is set.</summary>
     internal double PoundsPerMinute { get; }
+
+    /// <summary>Gets the time in which the kind alone flows out.</summary>
+    internal double MinutesAlone => SpreaderMath.MinutesToFlow(Pounds, PoundsPerMinute);
 
     internal double PlantsPerSeed { get; }
 
@@ -34,7 +37,7 @@ public sealed class HopperShare
     /// <param name="plantsPerSeed">Part of the seeds that make a plant.</param>
     /// <returns>The share.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static HopperShare FromFlow(HopperKind kind, Mass load, MassFlow flowAlone, Fraction plantsPerSeed)
+    public static HopperShare FromFlow(PassKind kind, Mass load, MassFlow flowAlone, Fraction plantsPerSeed)
     {
         ArgumentNullException.ThrowIfNull(kind);
         double pounds = load.Pounds;

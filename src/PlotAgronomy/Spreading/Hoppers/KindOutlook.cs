@@ -1,10 +1,12 @@
+using PlotAgronomy.Seeds;
+
 namespace PlotAgronomy.Spreading;
 
 /// <summary>What a mixed hopper would do to one kind: two bounds, and the kind alone at the same gate.</summary>
 public sealed class KindOutlook
 {
     /// <summary>Gets the kind.</summary>
-    public required HopperKind Kind { get; init; }
+    public required PassKind Kind { get; init; }
 
     /// <summary>Gets the stand wanted everywhere, in plants per ft2.</summary>
     public required double WantedPlantsPerSquareFoot { get; init; }

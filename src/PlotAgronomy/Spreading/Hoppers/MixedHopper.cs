@@ -25,6 +25,9 @@ public sealed class MixedHopper : IWorkedResult
     /// <summary>Gets the time until the hopper is empty.</summary>
     public required TimeSpan Empties { get; init; }
 
+    /// <summary>The kinds in the order they were named.</summary>
+    private ImmutableArray<HopperShare> Shares { get; init; }
+
     private double SquareFeet { get; init; }
 
     private double SwathFeet { get; init; }
@@ -32,7 +35,7 @@ public sealed class MixedHopper : IWorkedResult
     private double MilesPerHour { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => SpreadingFormulas.All.SourcesOf("spread-hopper-empties", "spread-hopper-outlook");
@@ -56,13 +59,13 @@ public sealed class MixedHopper : IWorkedResult
         var walk = WalkingPace.TimeFor(CalibrationCourse.LengthFor(plot, swath), speed);
         double minutes = walk.TotalMinutes;
         double squareFeetPerMinute = squareFeet / minutes;
-        double empties = shares.Sum(s => s.Pounds / s.PoundsPerMinute);
-        var kinds = ImmutableArray.CreateBuilder<KindOutlook>();
+        double empties = shares.Sum(s => s.MinutesAlone);
+        var kinds = ImmutableArray.CreateBuilder<KindOutlook>(shares.Count);
         double gone = 0;
         foreach (var share in SmallestFirst(shares))
         {
             double plantsPerPound = share.SeedsPerPound * share.PlantsPerSeed;
-            double alone = share.Pounds / share.PoundsPerMinute;
+            double alone = share.MinutesAlone;
             kinds.Add(
                 new KindOutlook
                 {
@@ -78,13 +81,13 @@ public sealed class MixedHopper : IWorkedResult
 
         return new MixedHopper
         {
-            Kinds = kinds.ToImmutable(),
+            Kinds = kinds.MoveToImmutable(),
+            Shares = [.. shares],
             Walk = walk,
             SquareFeet = squareFeet,
             SwathFeet = swath.Feet,
             MilesPerHour = speed.MilesPerHour,
             Empties = TimeSpan.FromMinutes(empties),
-            Findings = Finding.InOrder(FindingsFor(kinds.ToImmutable(), shares)),
         };
     }
 
@@ -100,6 +103,16 @@ public sealed class MixedHopper : IWorkedResult
                     ("speed", Amounts.Print(MilesPerHour, 3)),
                     SpreadingFormulas.FeetPerMinutePerMph
                 ),
+            .. Shares.Select(s =>
+                SpreadingFormulas
+                    .All["spread-hopper-alone"]
+                    .Line(
+                        $"{Amounts.Print(s.MinutesAlone, 2)} min",
+                        ("kind", s.Kind.Name),
+                        ("weight", Amounts.Print(s.Pounds, 3)),
+                        ("flow alone", Amounts.Print(s.PoundsPerMinute, 3))
+                    )
+            ),
             SpreadingFormulas.All["spread-hopper-empties"].Line($"{Amounts.Print(Empties.TotalMinutes, 2)} min"),
             .. Kinds.Select(k =>
                 SpreadingFormulas
@@ -124,10 +137,10 @@ public sealed class MixedHopper : IWorkedResult
         $"{Amounts.Print(stretch.PlantsPerSquareFoot, 1)} from {Amounts.Print(stretch.From, 0)} to "
         + $"{Amounts.Print(stretch.To, 0)} of the walk";
 
-    private static IEnumerable<Finding> FindingsFor(ImmutableArray<KindOutlook> kinds, IReadOnlyList<HopperShare> shares)
+    private IEnumerable<Finding> Remarks()
     {
         yield return FindingCatalog.Create(SpreadingCodes.MixedHopper);
-        foreach (var kind in kinds.Where(k => Tolerance.IsAbove(k.AloneTimesWanted, SpreadingConstants.All["too-fast-alone"])))
+        foreach (var kind in Kinds.Where(k => Tolerance.IsAbove(k.AloneTimesWanted, SpreadingConstants.All["too-fast-alone"])))
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.TooFastAlone,
@@ -137,13 +150,13 @@ public sealed class MixedHopper : IWorkedResult
         }
 
         if (
-            SizeGroups.ThrowRatio([.. shares.Select(s => s.Kind)]) is { } ratio
+            SeedSizes.ThrowRatio([.. Shares.Select(s => s.Kind)]) is { } ratio
             && Tolerance.IsAbove(ratio, SpreadingConstants.All["pass-density-diameter-ratio"])
         )
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.ThrowUnlike,
-                ("kinds", string.Join(", ", shares.Select(s => s.Kind.Name))),
+                ("kinds", string.Join(", ", Shares.Select(s => s.Kind.Name))),
                 ("ratio", Amounts.Print(ratio, 2))
             );
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Spreading;
 
@@ -11,13 +12,13 @@ public sealed class SizeGrouping : IWorkedResult
     public required SizeRule Rule { get; init; }
 
     /// <summary>Gets the passes, in the order they are sown.</summary>
-    public required ImmutableArray<SizeGroup> Groups { get; init; }
+    public required ImmutableArray<SeedPass> Groups { get; init; }
 
     /// <summary>Gets the order of work: large seed first, cover, then small, press.</summary>
     public required ImmutableArray<SeedingStep> Steps { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder(SizeCautions.Of(Groups));
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>
@@ -43,7 +44,7 @@ public sealed class SizeGrouping : IWorkedResult
 
     private string FormulaId => Rule == SizeRule.DiameterTwoToOne ? "spread-pass-diameters" : "spread-pass-flight";
 
-    private WorkedLine Line(SizeGroup group, int index, string largest, string smallest) =>
+    private WorkedLine Line(SeedPass group, int index, string largest, string smallest) =>
         SpreadingFormulas
             .All[FormulaId]
             .Line(

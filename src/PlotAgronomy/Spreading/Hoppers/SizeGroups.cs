@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Spreading;
@@ -20,32 +19,21 @@ public static class SizeGroups
     /// <param name="rule">Which kinds may share a pass.</param>
     /// <returns>The passes and the order of work.</returns>
     /// <exception cref="ArgumentException">No kind, or a kind without a density under the density rule.</exception>
-    public static SizeGrouping Arrange(IReadOnlyList<HopperKind> kinds, SizeRule rule = SizeRule.DiameterTwoToOne)
+    public static SizeGrouping Arrange(IReadOnlyList<PassKind> kinds, SizeRule rule = SizeRule.DiameterTwoToOne)
     {
         Guard.NotEmpty(kinds);
         Guard.Defined(rule);
-        bool measured = kinds.All(k => k.Diameter is not null);
-        var size = Measure(kinds, rule, measured);
+        var size = SeedSizes.Measure(kinds, rule);
         double limit =
             rule == SizeRule.DiameterTwoToOne
                 ? SeedPasses.MostDiameterRatio
                 : SpreadingConstants.All["pass-density-diameter-ratio"];
-        var groups = SeedPasses
-            .Group(kinds, k => new PassSeed(size(k), k.Chaffy, k.SowingDepth?.Inches), limit)
-            .OrderByDescending(kindsOfPass => size(kindsOfPass[0]))
-            .ToList();
+        var groups = SeedPasses.Group(kinds, size, limit).OrderByDescending(kindsOfPass => size(kindsOfPass[0])).ToList();
         bool anyDepth = kinds.Any(k => k.SowingDepth is not null);
         var ordered = groups
             .Select(
                 (g, i) =>
-                    new SizeGroup
-                    {
-                        Kinds = g,
-                        Largest = size(g[0]),
-                        Smallest = size(g[^1]),
-                        Chaffy = g[0].Chaffy,
-                        SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1,
-                    }
+                    new SeedPass(g, size(g[0]), size(g[^1])) { SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1 }
             )
             .OrderByDescending(g => g.SownBeforeCovering)
             .ToImmutableArray();
@@ -55,7 +43,6 @@ public static class SizeGroups
             Rule = rule,
             Groups = ordered,
             Steps = [.. OrderOfWork(ordered)],
-            Findings = Finding.InOrder(FindingsFor(ordered, measured)),
         };
     }
 
@@ -64,38 +51,20 @@ public static class SizeGroups
     /// <param name="second">Another kind.</param>
     /// <returns>Larger over smaller diameter where both are measured, else the cube root of the ratio of their seed
     /// weights.</returns>
-    public static double SizeRatio(HopperKind first, HopperKind second)
+    public static double SizeRatio(PassKind first, PassKind second)
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
-        var size = Measure([first, second], SizeRule.DiameterTwoToOne, first.Diameter is not null && second.Diameter is not null);
+        var size = SeedSizes.Measure([first, second], SizeRule.DiameterTwoToOne);
         double ratio = size(first) / size(second);
         return Math.Max(ratio, 1 / ratio);
     }
 
-    private static Func<HopperKind, double> Measure(IReadOnlyList<HopperKind> kinds, SizeRule rule, bool measured)
-    {
-        double Diameter(HopperKind kind) =>
-            measured ? kind.Diameter!.Value.Millimeters : SeedPasses.SizeOf(kind.MilligramsPerSeed);
-        if (rule == SizeRule.DiameterTwoToOne)
-        {
-            return Diameter;
-        }
-
-        var without = kinds.FirstOrDefault(k => k.Density is null);
-        return without is null
-            ? kind => Diameter(kind) * kind.Density!.Value.KilogramsPerCubicMeter
-            : throw new ArgumentException(
-                $"The density rule needs the density of every kind; '{without.Name}' has none.",
-                nameof(kinds)
-            );
-    }
-
-    private static bool IsDeep(ImmutableArray<HopperKind> kinds) =>
+    private static bool IsDeep(ImmutableArray<PassKind> kinds) =>
         kinds.All(k => k.SowingDepth is not { } depth || SeedPasses.IsCovered(depth.Inches))
         && kinds.Any(k => k.SowingDepth is not null);
 
-    private static IEnumerable<SeedingStep> OrderOfWork(ImmutableArray<SizeGroup> groups)
+    private static IEnumerable<SeedingStep> OrderOfWork(ImmutableArray<SeedPass> groups)
     {
         for (int i = 0; i < groups.Length; i++)
         {
@@ -107,70 +76,5 @@ public static class SizeGroups
         }
 
         yield return new SeedingStep(SeedingAction.Press);
-    }
-
-    private static IEnumerable<Finding> FindingsFor(ImmutableArray<SizeGroup> groups, bool measured)
-    {
-        if (groups.Length > 1)
-        {
-            yield return FindingCatalog.Create(SpreadingCodes.SeparatePasses, ("passes", Amounts.Print(groups.Length, 0)));
-        }
-
-        if (!measured && groups.Sum(g => g.Kinds.Length) > 1)
-        {
-            yield return FindingCatalog.Create(SpreadingCodes.SizeFromWeight);
-        }
-
-        foreach (var kind in groups.SelectMany(g => g.Kinds))
-        {
-            if (!measured && kind.Evidence?.FindingFor($"the seed count of {kind.Name}") is { } fromMemory)
-            {
-                yield return fromMemory;
-            }
-        }
-
-        foreach (var group in groups)
-        {
-            if (group.Chaffy)
-            {
-                yield return FindingCatalog.Create(
-                    SpreadingCodes.ChaffyApart,
-                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name)))
-                );
-            }
-
-            var depths = group.Kinds.Select(k => k.SowingDepth).OfType<UnitsNet.Length>().Select(d => d.Inches).ToList();
-            if (depths.Count > 1 && !SeedPasses.IsCovered(depths.Min()) && SeedPasses.IsCovered(depths.Max()))
-            {
-                yield return FindingCatalog.Create(
-                    SpreadingCodes.PassMixedDepth,
-                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name)))
-                );
-            }
-
-            if (
-                ThrowRatio(group.Kinds) is { } ratio
-                && Tolerance.IsAbove(ratio, SpreadingConstants.All["pass-density-diameter-ratio"])
-            )
-            {
-                yield return FindingCatalog.Create(
-                    SpreadingCodes.ThrowUnlike,
-                    ("kinds", string.Join(", ", group.Kinds.Select(k => k.Name))),
-                    ("ratio", Amounts.Print(ratio, 2))
-                );
-            }
-        }
-    }
-
-    /// <summary>Largest to smallest density times diameter; null when a density is not known.</summary>
-    internal static double? ThrowRatio(ImmutableArray<HopperKind> kinds)
-    {
-        if (kinds.Any(k => k.Density is null))
-        {
-            return null;
-        }
-
-        var flight = Measure(kinds, SizeRule.DensityTimesDiameter, kinds.All(k => k.Diameter is not null));
-        return kinds.Max(flight) / kinds.Min(flight);
     }
 }

@@ -28,7 +28,7 @@ public sealed class HalfRateComparison : IWorkedResult
     public bool HalfSwathIsMoreEven => HalfSwath.PopulationCvPercent <= RightAnglesPopulationCvPercent;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => Finding.InOrder([.. FullRate.Findings, .. HalfSwath.Findings]);
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => SpreadingFormulas.All.SourcesOf("spread-half-swath", "spread-right-angles");
@@ -42,13 +42,10 @@ public sealed class HalfRateComparison : IWorkedResult
     public static HalfRateComparison For(SpreadPattern pattern, Length swath, DrivingMethod driving)
     {
         double feet = swath.Feet;
-        var full = OverlappedPattern.For(pattern, swath, driving);
-        var half = OverlappedPattern.For(pattern, Length.FromFeet(feet / 2), driving);
         return new()
         {
-            FullRate = full,
-            HalfSwath = half,
-            Findings = Finding.InOrder([.. full.Findings, .. half.Findings]),
+            FullRate = OverlappedPattern.For(pattern, swath, driving),
+            HalfSwath = OverlappedPattern.For(pattern, Length.FromFeet(feet / 2), driving),
         };
     }
 

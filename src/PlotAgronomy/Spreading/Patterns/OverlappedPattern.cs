@@ -13,6 +13,8 @@ namespace PlotAgronomy.Spreading;
 /// eight points between trays on straight lines, with a finding. CV = standard deviation / mean.</remarks>
 public sealed class OverlappedPattern : IWorkedResult
 {
+    private const int MostPassesShown = 6;
+
     internal OverlappedPattern() { }
 
     /// <summary>Gets the single pass.</summary>
@@ -116,6 +118,7 @@ public sealed class OverlappedPattern : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
+            .. ThinnestLines(),
             SpreadingFormulas
                 .All["spread-overlapped-mean"]
                 .Line(Print(Mean), ("sum of overlapped amounts", Print(Amounts.Sum())), ("positions", Print(Amounts.Length))),
@@ -124,6 +127,29 @@ public sealed class OverlappedPattern : IWorkedResult
         ];
 
     private double SwathFeet { get; init; }
+
+    /// <summary>What each pass lays on the thinnest place, while they are few enough to follow.</summary>
+    private IEnumerable<WorkedLine> ThinnestLines()
+    {
+        double first = FirstPosition.Feet;
+        double step = Step.Feet;
+        double place = first + (Amounts.IndexOf(Amounts.Min()) * step);
+        var (from, to) = PatternMath.PassesOver(Pattern, place, SwathFeet);
+        for (int pass = from; pass <= to && to - from < MostPassesShown; pass++)
+        {
+            int side = PatternMath.SideOf(pass, Driving);
+            double feet = PatternMath.FeetFromPath(place, pass, SwathFeet, side);
+            yield return SpreadingFormulas
+                .All["spread-place-from-path"]
+                .Line(
+                    $"{Print(feet)} ft, which gets {Print(Pattern.AmountAt(feet))}",
+                    ("pass", Print(pass)),
+                    ("side", Print(side)),
+                    ("place", Print(place)),
+                    ("swath", Print(SwathFeet))
+                );
+        }
+    }
 
     internal double DeviationAt(double cvPercent) => cvPercent / 100 * Mean;
 

@@ -45,18 +45,30 @@ internal static class PatternMath
     /// <summary>Sum of all passes at a position.</summary>
     internal static double Overlapped(SpreadPattern pattern, double feet, double swathFeet, DrivingMethod driving)
     {
-        double reach = Math.Max(Math.Abs(pattern.LeftFeet), Math.Abs(pattern.RightFeet));
-        int from = (int)Tolerance.Ceiling((feet - reach) / swathFeet);
-        int to = (int)Tolerance.Floor((feet + reach) / swathFeet);
+        var (from, to) = PassesOver(pattern, feet, swathFeet);
         double sum = 0;
         for (int pass = from; pass <= to; pass++)
         {
-            double offset = feet - (pass * swathFeet);
-            sum += pattern.AmountAt(driving == DrivingMethod.BackAndForth && pass % 2 != 0 ? -offset : offset);
+            sum += pattern.AmountAt(FeetFromPath(feet, pass, swathFeet, SideOf(pass, driving)));
         }
 
         return sum;
     }
+
+    /// <summary>The first and the last pass that may reach a position.</summary>
+    internal static (int From, int To) PassesOver(SpreadPattern pattern, double feet, double swathFeet)
+    {
+        double reach = Math.Max(Math.Abs(pattern.LeftFeet), Math.Abs(pattern.RightFeet));
+        return ((int)Tolerance.Ceiling((feet - reach) / swathFeet), (int)Tolerance.Floor((feet + reach) / swathFeet));
+    }
+
+    /// <summary>1 where a pass is driven as the pattern was measured, -1 where it is driven back.</summary>
+    internal static int SideOf(int pass, DrivingMethod driving) =>
+        driving == DrivingMethod.BackAndForth && pass % 2 != 0 ? -1 : 1;
+
+    /// <summary>How far right of the path of a pass a position lies, to one who drives it.</summary>
+    internal static double FeetFromPath(double feet, double pass, double swathFeet, double side) =>
+        side * (feet - (pass * swathFeet));
 
     internal static (double Mean, double PopulationCv, double SampleCv) Evenness(ReadOnlySpan<double> amounts)
     {

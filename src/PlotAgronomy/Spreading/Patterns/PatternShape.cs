@@ -14,10 +14,11 @@ internal static class PatternShape
         return Math.Min(thrown[^1].Feet + step, pattern.RightFeet) - Math.Max(thrown[0].Feet - step, pattern.LeftFeet);
     }
 
-    internal static double Centroid(SpreadPattern pattern)
+    /// <summary>The catches, each by its place, and all of them: the one over the other is the centre of mass.</summary>
+    internal static (double Moment, double Caught) Weights(SpreadPattern pattern)
     {
         var all = Profile(pattern).ToList();
-        return all.Sum(a => a.Feet * a.Amount) / all.Sum(a => a.Amount);
+        return (all.Sum(a => a.Feet * a.Amount), all.Sum(a => a.Amount));
     }
 
     /// <summary>Mean between the highest tray left of the path and the highest right of it, the outer one of equals.</summary>

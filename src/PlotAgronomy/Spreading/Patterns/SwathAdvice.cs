@@ -53,6 +53,8 @@ public sealed class SwathAdvice : IWorkedResult
 
     private double LeanFeet { get; init; }
 
+    private (double Moment, double Caught) Weights { get; init; }
+
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
@@ -88,7 +90,8 @@ public sealed class SwathAdvice : IWorkedResult
         var tried = Swaths(pattern).Select(s => (Feet: s, Good: Cv(pattern, s, driving, convention) <= limit)).ToList();
         var runs = Runs(tried);
         double? recommended = tried[0].Good ? runs[0].To.Feet : null;
-        double lean = PatternShape.Centroid(pattern);
+        var weights = PatternShape.Weights(pattern);
+        double lean = SpreaderMath.Ratio(weights.Moment, weights.Caught);
         double wholeThrow = PatternShape.Throw(pattern);
         var atHalfMaximum = PatternMath.OutermostAt(pattern, PatternShape.Highest(pattern) / 2);
         var atHalfMiddle = PatternMath.OutermostAt(pattern, PatternShape.Middle(pattern) / 2);
@@ -107,6 +110,7 @@ public sealed class SwathAdvice : IWorkedResult
             ThrowFeet = wholeThrow,
             Lean = Length.FromFeet(lean),
             LeanFeet = lean,
+            Weights = weights,
         };
     }
 
@@ -131,6 +135,13 @@ public sealed class SwathAdvice : IWorkedResult
                     ("reach to the left", Print(-AtHalfMiddle.Left))
                 ),
             SpreadingFormulas.All["spread-half-throw"].Line(Amounts.Print(HalfThrow, "ft", 1), ("whole throw", Print(ThrowFeet))),
+            SpreadingFormulas
+                .All["spread-lean"]
+                .Line(
+                    Amounts.Print(Lean, "ft", 1),
+                    ("sum of place x catch", Amounts.Print(Weights.Moment, 2)),
+                    ("sum of catches", Amounts.Print(Weights.Caught, 2))
+                ),
         ];
 
     private static Length WidthOf((double Left, double Right) ends) =>

@@ -6,6 +6,9 @@ namespace PlotAgronomy.Spreading;
 /// <remarks>88 ft/min is 1 mph, exact (DEF-UNITS). 3 mph is 22.73 s for 100 ft.</remarks>
 public static class WalkingPace
 {
+    /// <summary>The walk over a field when nothing else is known.</summary>
+    internal static Speed Usual => Speed.FromMilesPerHour(SpreadingConstants.All["usual-walk"]);
+
     /// <summary>Time to cover a distance.</summary>
     /// <param name="distance">Distance; above 0.</param>
     /// <param name="speed">Ground speed; above 0.</param>

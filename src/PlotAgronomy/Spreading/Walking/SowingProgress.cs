@@ -39,12 +39,14 @@ public sealed class SowingProgress : IWorkedResult
     public double? FlowFactor => RateNow is { PoundsPerAcre: > 0 } now && RateNeeded is { } needed ? needed / now : null;
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings => [.. Remarks()];
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
 
     private double PlotAcres { get; init; }
+
+    private double PoundsLoaded { get; init; }
 
     private double PoundsUsed { get; init; }
 
@@ -66,26 +68,28 @@ public sealed class SowingProgress : IWorkedResult
         Guard.Above(load, 0, "lb", nameof(loaded));
         Guard.Above(acres, 0, "ac", nameof(plot));
         var stretches = Cut(Guard.NotEmpty(readings), load, acres);
-        var last = readings[^1];
+        int count = readings.Count;
+        var last = readings[count - 1];
         double used = load - last.PoundsLeft;
         double soFar = SpreaderMath.PoundsPerAcreSown(used, last.AcresDone);
         double groundLeft = acres - last.AcresDone;
         double? needed = groundLeft > acres * Tolerance.Dust ? SpreaderMath.PoundsPerAcreSown(last.PoundsLeft, groundLeft) : null;
-        var current = stretches.Skip(readings.ToList().FindLastIndex(r => r.SettingChanged) + 1).ToList();
-        double? now = current.Count > 0 ? current.Sum(s => s.Pounds) / current.Sum(s => s.Acres) : null;
+        int since = SinceChange(readings);
+        double? now = since < count ? MeanRate(stretches.AsSpan(since, count - since)) : null;
+        stretches[count] = (last.PoundsLeft, groundLeft);
         return new SowingProgress
         {
-            Stretches = [.. stretches.Select(s => ApplicationRate.FromPoundsPerAcre(s.Pounds / s.Acres))],
+            Stretches = Rates(stretches.AsSpan(0, count)),
             RateSoFar = ApplicationRate.FromPoundsPerAcre(soFar),
             RateNow = now is { } rate ? ApplicationRate.FromPoundsPerAcre(rate) : null,
             RateNeeded = needed is { } rest ? ApplicationRate.FromPoundsPerAcre(rest) : null,
-            EvennessSoFarCvPercent = Cv(stretches),
-            EvennessWholeCvPercent = needed is null ? null : Cv([.. stretches, (last.PoundsLeft, groundLeft)]),
+            EvennessSoFarCvPercent = Cv(stretches.AsSpan(0, count)),
+            EvennessWholeCvPercent = needed is null ? null : Cv(stretches),
             PlotAcres = acres,
+            PoundsLoaded = load,
             PoundsUsed = used,
             PoundsLeft = last.PoundsLeft,
             AcresDone = last.AcresDone,
-            Findings = Finding.InOrder(FindingsFor(load, acres, last, now, needed)),
         };
     }
 
@@ -141,13 +145,15 @@ public sealed class SowingProgress : IWorkedResult
                 : ImmutableArray<WorkedLine>.Empty,
         ];
 
-    private static List<(double Pounds, double Acres)> Cut(IReadOnlyList<HopperCheck> readings, double load, double acres)
+    /// <summary>The stretches between readings, with room for the one that is left.</summary>
+    private static (double Pounds, double Acres)[] Cut(IReadOnlyList<HopperCheck> readings, double load, double acres)
     {
-        var stretches = new List<(double, double)>();
+        var stretches = new (double, double)[readings.Count + 1];
         double left = load;
         double done = 0;
-        foreach (var reading in readings)
+        for (int i = 0; i < readings.Count; i++)
         {
+            var reading = readings[i];
             if (!(reading.AcresDone > done) || reading.PoundsLeft > left || Tolerance.IsAbove(reading.AcresDone, acres))
             {
                 throw new ArgumentException(
@@ -156,51 +162,100 @@ public sealed class SowingProgress : IWorkedResult
                 );
             }
 
-            stretches.Add((left - reading.PoundsLeft, reading.AcresDone - done));
+            stretches[i] = (left - reading.PoundsLeft, reading.AcresDone - done);
             (left, done) = (reading.PoundsLeft, reading.AcresDone);
         }
 
         return stretches;
     }
 
-    private static double Cv(List<(double Pounds, double Acres)> stretches)
+    /// <summary>The first stretch after the last change of gate or pace.</summary>
+    private static int SinceChange(IReadOnlyList<HopperCheck> readings)
     {
-        double ground = stretches.Sum(s => s.Acres);
-        double mean = stretches.Sum(s => s.Pounds) / ground;
-        return mean == 0
-            ? 0
-            : Math.Sqrt(stretches.Sum(s => s.Acres * Math.Pow((s.Pounds / s.Acres) - mean, 2)) / ground) / mean * 100;
+        int since = readings.Count;
+        while (since > 0 && !readings[since - 1].SettingChanged)
+        {
+            since--;
+        }
+
+        return since;
     }
 
-    private static IEnumerable<Finding> FindingsFor(double load, double acres, HopperCheck last, double? now, double? needed)
+    private static ImmutableArray<ApplicationRate> Rates(ReadOnlySpan<(double Pounds, double Acres)> stretches)
     {
-        if (needed is null)
+        var rates = ImmutableArray.CreateBuilder<ApplicationRate>(stretches.Length);
+        foreach (var (pounds, acres) in stretches)
         {
-            if (last.PoundsLeft > load * SpreadingConstants.All["target-tolerance"] / 100)
+            rates.Add(ApplicationRate.FromPoundsPerAcre(pounds / acres));
+        }
+
+        return rates.MoveToImmutable();
+    }
+
+    private static double MeanRate(ReadOnlySpan<(double Pounds, double Acres)> stretches)
+    {
+        double pounds = 0,
+            acres = 0;
+        foreach (var stretch in stretches)
+        {
+            pounds += stretch.Pounds;
+            acres += stretch.Acres;
+        }
+
+        return pounds / acres;
+    }
+
+    private static double Cv(ReadOnlySpan<(double Pounds, double Acres)> stretches)
+    {
+        double mean = MeanRate(stretches);
+        if (mean == 0)
+        {
+            return 0;
+        }
+
+        double squares = 0,
+            ground = 0;
+        foreach (var (pounds, acres) in stretches)
+        {
+            squares += acres * Math.Pow((pounds / acres) - mean, 2);
+            ground += acres;
+        }
+
+        return Math.Sqrt(squares / ground) / mean * 100;
+    }
+
+    private IEnumerable<Finding> Remarks()
+    {
+        if (RateNeeded is not { } needed)
+        {
+            if (PoundsLeft > PoundsLoaded * SpreadingConstants.All["target-tolerance"] / 100)
             {
                 yield return FindingCatalog.Create(
                     SpreadingCodes.SeedLeft,
-                    ("left", Amounts.Print(last.PoundsLeft, 2)),
-                    ("share", Amounts.Print(last.PoundsLeft / load * 100, 0))
+                    ("left", Amounts.Print(PoundsLeft, 2)),
+                    ("share", Amounts.Print(PoundsLeft / PoundsLoaded * 100, 0))
                 );
             }
         }
-        else if (last.PoundsLeft == 0)
+        else if (PoundsLeft == 0)
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.SeedGone,
-                ("share", Amounts.Print((1 - (last.AcresDone / acres)) * 100, 0))
+                ("share", Amounts.Print((1 - (AcresDone / PlotAcres)) * 100, 0))
             );
         }
         else if (
-            now is { } rate
-            && Tolerance.IsAbove(Math.Abs((rate / needed.Value) - 1) * 100, SpreadingConstants.All["target-tolerance"])
+            RateNow is { } now
+            && Tolerance.IsAbove(
+                Math.Abs((now.PoundsPerAcre / needed.PoundsPerAcre) - 1) * 100,
+                SpreadingConstants.All["target-tolerance"]
+            )
         )
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.Adjust,
-                ("now", Amounts.Print(rate, 2)),
-                ("needed", Amounts.Print(needed.Value, 2))
+                ("now", Amounts.Print(now.PoundsPerAcre, 2)),
+                ("needed", Amounts.Print(needed.PoundsPerAcre, 2))
             );
         }
     }

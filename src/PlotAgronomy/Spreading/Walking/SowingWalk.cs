@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
@@ -23,12 +22,24 @@ public sealed class SowingWalk : IWorkedResult
     public MassFlow? Flow { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([
+            .. Plot?.Findings ?? [],
+            .. LongWalk(),
+            .. Plot is { Outline: null } ? [FindingCatalog.Create(SpreadingCodes.SidesNeeded)] : Array.Empty<Finding>(),
+        ]);
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
 
-    internal Func<ImmutableArray<WorkedLine>> Lines { get; init; } = () => [];
+    /// <summary>The plot, where more than its area is known.</summary>
+    private PlotArea? Plot { get; init; }
+
+    private double PoundsPerAcre { get; init; }
+
+    private double SquareFeet { get; init; }
+
+    private double SwathFeet { get; init; }
 
     /// <summary>Plans the walk over a plot.</summary>
     /// <param name="rate">Rate; above 0.</param>
@@ -39,52 +50,8 @@ public sealed class SowingWalk : IWorkedResult
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>Distance = area / swath; load = rate x area; time = distance / speed; flow = R v S / 495. Whole passes, turns and
     /// headlands are not considered.</remarks>
-    public static SowingWalk For(ApplicationRate rate, Area plot, Length swath, Speed? speed = null)
-    {
-        double poundsPerAcre = Guard.Above(rate.PoundsPerAcre, 0, "lb/ac", nameof(rate));
-        double squareFeet = plot.SquareFeet;
-        double feet = swath.Feet;
-        var distance = CalibrationCourse.LengthFor(plot, swath);
-        double walkFeet = distance.Feet;
-        double walkMiles = distance.Miles;
-        double limit = SpreadingConstants.All["walk-on-foot"];
-        double pounds = SpreaderMath.PoundsOverArea(poundsPerAcre, squareFeet);
-        return new()
-        {
-            Load = Mass.FromPounds(pounds),
-            Distance = distance,
-            Time = speed is { } pace ? WalkingPace.TimeFor(distance, pace) : null,
-            Flow = speed is { } kept ? SpreaderRate.FlowFor(rate, kept, swath).Flow : null,
-            Findings = Tolerance.IsAbove(walkMiles, limit)
-                ?
-                [
-                    FindingCatalog.Create(
-                        SpreadingCodes.LongWalk,
-                        ("miles", Amounts.Print(walkMiles, 1)),
-                        ("limit", Amounts.Print(limit, 0)),
-                        ("swath", Amounts.Print(feet, 1))
-                    ),
-                ]
-                : [],
-            Lines = () =>
-                [
-                    SpreadingFormulas
-                        .All["spread-load"]
-                        .Line(
-                            $"{Amounts.Print(pounds, 3)} lb",
-                            ("rate", Amounts.Print(poundsPerAcre, 3)),
-                            ("area", Amounts.Print(squareFeet / ExactUnits.SquareFeetPerAcre, 4))
-                        ),
-                    SpreadingFormulas
-                        .All["spread-walk-distance"]
-                        .Line(
-                            $"{Amounts.Print(walkFeet, 1)} ft",
-                            ("area", Amounts.Print(squareFeet, 0)),
-                            ("swath", Amounts.Print(feet, 3))
-                        ),
-                ],
-        };
-    }
+    public static SowingWalk For(ApplicationRate rate, Area plot, Length swath, Speed? speed = null) =>
+        Over(null, rate, plot, swath, speed);
 
     /// <summary>Plans the walk over a plot whose outline may not be known: then a finding asks for the sides.</summary>
     /// <param name="rate">Rate; above 0.</param>
@@ -96,22 +63,60 @@ public sealed class SowingWalk : IWorkedResult
     public static SowingWalk For(ApplicationRate rate, PlotArea plot, Length swath, Speed? speed = null)
     {
         ArgumentNullException.ThrowIfNull(plot);
-        var walk = For(rate, plot.Area, swath, speed);
-        return new()
-        {
-            Load = walk.Load,
-            Distance = walk.Distance,
-            Time = walk.Time,
-            Flow = walk.Flow,
-            Lines = walk.Lines,
-            Findings = Finding.InOrder([
-                .. plot.Findings,
-                .. walk.Findings,
-                .. plot.Outline is null ? [FindingCatalog.Create(SpreadingCodes.SidesNeeded)] : Array.Empty<Finding>(),
-            ]),
-        };
+        return Over(plot, rate, plot.Area, swath, speed);
     }
 
     /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork() => Lines();
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [
+            SpreadingFormulas
+                .All["spread-load"]
+                .Line(
+                    $"{Amounts.Print(Load.Pounds, 3)} lb",
+                    ("rate", Amounts.Print(PoundsPerAcre, 3)),
+                    ("area", Amounts.Print(SquareFeet / ExactUnits.SquareFeetPerAcre, 4))
+                ),
+            SpreadingFormulas
+                .All["spread-walk-distance"]
+                .Line(
+                    $"{Amounts.Print(Distance.Feet, 1)} ft",
+                    ("area", Amounts.Print(SquareFeet, 0)),
+                    ("swath", Amounts.Print(SwathFeet, 3))
+                ),
+        ];
+
+    private static SowingWalk Over(PlotArea? plot, ApplicationRate rate, Area area, Length swath, Speed? speed)
+    {
+        double poundsPerAcre = Guard.Above(rate.PoundsPerAcre, 0, "lb/ac", nameof(rate));
+        double squareFeet = area.SquareFeet;
+        var distance = CalibrationCourse.LengthFor(area, swath);
+        return new()
+        {
+            Load = Mass.FromPounds(SpreaderMath.PoundsOverArea(poundsPerAcre, squareFeet)),
+            Distance = distance,
+            Time = speed is { } pace ? WalkingPace.TimeFor(distance, pace) : null,
+            Flow = speed is { } kept ? SpreaderRate.FlowFor(rate, kept, swath).Flow : null,
+            Plot = plot,
+            PoundsPerAcre = poundsPerAcre,
+            SquareFeet = squareFeet,
+            SwathFeet = swath.Feet,
+        };
+    }
+
+    private ImmutableArray<Finding> LongWalk()
+    {
+        double miles = Distance.Miles;
+        double limit = SpreadingConstants.All["walk-on-foot"];
+        return Tolerance.IsAbove(miles, limit)
+            ?
+            [
+                FindingCatalog.Create(
+                    SpreadingCodes.LongWalk,
+                    ("miles", Amounts.Print(miles, 1)),
+                    ("limit", Amounts.Print(limit, 0)),
+                    ("swath", Amounts.Print(SwathFeet, 1))
+                ),
+            ]
+            : [];
+    }
 }

@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.PlanFiles;
+
+/// <summary>What came of reading a plan file: the plan, or all its mistakes.</summary>
+public sealed class PlanReadResult
+{
+    /// <summary>Gets the plan, or null when the file holds any mistake.</summary>
+    public PlotPlan? Plan { get; init; }
+
+    /// <summary>Gets every mistake, in the order of the file.</summary>
+    public ImmutableArray<PlanProblem> Problems { get; init; } = [];
+}

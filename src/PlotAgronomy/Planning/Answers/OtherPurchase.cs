@@ -1,0 +1,15 @@
+using PlotAgronomy.Fertilizers;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>A set of fertilizers beside the cheapest.</summary>
+public sealed class OtherPurchase
+{
+    internal OtherPurchase() { }
+
+    /// <summary>Gets what it is beside the cheapest.</summary>
+    public required RunnerUp Is { get; init; }
+
+    /// <summary>Gets the set.</summary>
+    public required Purchase Purchase { get; init; }
+}

@@ -1,0 +1,92 @@
+using System.Runtime.CompilerServices;
+using System.Text;
+using PlotAgronomy.Seeds;
+using UnitsNet;
+
+namespace PlotAgronomy;
+
+/// <summary>The plot of a plan: how it was measured, what its soil is, and what stands there.</summary>
+/// <remarks>A plot is only equal to itself; <c>plot with { ... }</c> makes another one.</remarks>
+public sealed record Plot
+{
+    /// <summary>Gets the name of the plot; not blank.</summary>
+    /// <exception cref="ArgumentException">Blank.</exception>
+    public required string Name
+    {
+        get;
+        init => field = Guard.NotBlank(value, nameof(Name));
+    }
+
+    /// <summary>Gets the area as it was measured: from an outline, from sides, or stated alone.</summary>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    public required PlotArea Measured
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Measured));
+    }
+
+    /// <summary>Gets the soil's texture, or null when it is not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown texture.</exception>
+    public SoilTexture? Texture
+    {
+        get;
+        init => field = value is { } texture ? Guard.Defined(texture, nameof(Texture)) : null;
+    }
+
+    /// <summary>Gets how the soil drains, or null when it is not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown class.</exception>
+    public DrainageClass? Drainage
+    {
+        get;
+        init => field = value is { } drainage ? Guard.Defined(drainage, nameof(Drainage)) : null;
+    }
+
+    /// <summary>Gets what stands there now.</summary>
+    /// <value>Bare ground unless stated.</value>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown cover.</exception>
+    public GroundCover Cover
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Cover));
+    }
+
+    /// <summary>Gets the kind that stands there now, or null.</summary>
+    public CropKind? CoverKind { get; init; }
+
+    /// <summary>Gets how much of a full stand the standing kind still is, 0 to 1.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0, above 1 or NaN.</exception>
+    public double CoverShare
+    {
+        get;
+        init => field = Guard.Between(value, 0, 1, "of a full stand", nameof(CoverShare));
+    }
+
+    /// <summary>Gets the kind that grew there the season before, or null.</summary>
+    public CropKind? GrewBefore { get; init; }
+
+    /// <summary>Gets a value indicating whether the crop is cut and carried off; a plot that is only browsed loses
+    /// nothing.</summary>
+    public bool IsCarriedOff { get; init; }
+
+    /// <summary>Gets the area.</summary>
+    public Area Area => Measured.Area;
+
+    /// <summary>Whether this is the very same plot.</summary>
+    /// <param name="other">Other plot.</param>
+    /// <returns>True for the same object.</returns>
+    public bool Equals(Plot? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
+    /// <summary>The name and the area.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Name}, {Amounts.Print(Area, "ac", 3)}";
+
+    /// <summary>Written here because the compiler's own would print a quantity in the words of the culture.</summary>
+    private bool PrintMembers(StringBuilder text)
+    {
+        text.Append(ToString());
+        return true;
+    }
+}

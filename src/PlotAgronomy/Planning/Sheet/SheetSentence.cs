@@ -1,8 +1,0 @@
-namespace PlotAgronomy.Planning;
-
-/// <summary>A sentence on the sheet.</summary>
-public sealed class SheetSentence : SheetBlock
-{
-    /// <summary>Gets the sentence.</summary>
-    public required string Text { get; init; }
-}

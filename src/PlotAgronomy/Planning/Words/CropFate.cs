@@ -1,8 +1,0 @@
-namespace PlotAgronomy.Planning;
-
-/// <summary>What becomes of the crop.</summary>
-internal enum CropFate
-{
-    Browsed,
-    CarriedOff,
-}

@@ -1,0 +1,103 @@
+using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Planning;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>Nutrients needed, and the products that bring them.</summary>
+internal static class FertilizerSection
+{
+    private static readonly PlantNutrient[] FromTheReport = [PlantNutrient.Phosphate, PlantNutrient.Potash];
+
+    internal static SheetSection Write(PlotAnswers answers)
+    {
+        var plan = answers.Plan;
+        var sheet = new SectionWriter("fertilizer", "Fertilizer to buy and spread", 'F');
+        sheet.RestsOn(answers.Need);
+        sheet.Table(
+            ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
+            answers.Need.Targets.Select(target =>
+                sheet.Row(
+                    SheetText.Nutrient(target.Nutrient),
+                    new(Amounts.Print(target.AtLeast, "lb/ac", 0), SheetAmount.Rate(target.AtLeast)),
+                    [
+                        SheetText.Nutrient(target.Nutrient),
+                        Amounts.Print(target.AtLeast.PoundsPerAcre, 0),
+                        target.AtMost is { } most ? Amounts.Print(most.PoundsPerAcre, 0) : "-",
+                        answers.Fertilizer.Purchase?.Balance(target.Nutrient) is { } balance
+                            ? Amounts.Print(balance.Delivered.PoundsPerAcre, 0)
+                            : "-",
+                    ],
+                    answers.Need.ShowWork(target.Nutrient)
+                )
+            )
+        );
+        sheet.Remark(answers.Need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
+        foreach (var nutrient in FromTheReport.Where(n => answers.Need.Find(n) is null))
+        {
+            sheet.Say(
+                $"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see "
+                    + "the findings."
+            );
+        }
+
+        if (answers.Fertilizer.Purchase is not { } purchase)
+        {
+            sheet.Say(answers.Fertilizer.IsNeeded ? "No fertilizer is on offer in the plan." : "No fertilizer is needed.");
+            return sheet.Close();
+        }
+
+        if (!purchase.MeetsEveryNeed)
+        {
+            sheet.Say(
+                purchase.Conflict is { } conflict
+                    ? $"The products on offer cannot meet every need: {conflict}. This is the set that misses least."
+                    : "The products on offer cannot meet every need. This is the set that misses least."
+            );
+        }
+
+        sheet.Table(
+            ["product", "buy", "spread on the plot", "rate, lb/ac", "left over", $"cost, {plan.Currency.Code}"],
+            purchase.Lines.Select(line =>
+                sheet.Row(
+                    line.Product.Name,
+                    new(SheetText.Weight(line.Spread), SheetAmount.Weight(line.Spread)),
+                    [
+                        line.Product.Name,
+                        Packages(line.Packages, line.Product.Package),
+                        SheetText.Weight(line.Spread),
+                        Amounts.Print(line.Rate.PoundsPerAcre, 0),
+                        SheetText.LeftOver(line.Leftover),
+                        plan.Currency.Print(line.Cost),
+                    ],
+                    [],
+                    purchase
+                )
+            )
+        );
+        sheet.Figure(
+            "cost of the fertilizer",
+            new(plan.Currency.Print(purchase.TotalCost), SheetAmount.Money(purchase.TotalCost, plan.Currency)),
+            purchase
+        );
+        foreach (var beside in answers.Fertilizer.Others)
+        {
+            var other = beside.Purchase;
+            sheet.Figure(
+                beside.Is == RunnerUp.NextCheapest ? "next cheapest" : "with the fewest products",
+                new(
+                    $"{InWords(other)}: {plan.Currency.Print(other.TotalCost)}",
+                    SheetAmount.Money(other.TotalCost, plan.Currency)
+                ),
+                other
+            );
+        }
+
+        return sheet.Close();
+    }
+
+    private static string InWords(Purchase purchase) =>
+        string.Join(", ", purchase.Lines.Select(l => $"{Packages(l.Packages, l.Product.Package)} {l.Product.Name}"));
+
+    internal static string Packages(double count, UnitsNet.Mass package) =>
+        $"{Amounts.Print(count, 2)} x {Amounts.Print(package, "lb", 1)}";
+}

@@ -1,0 +1,182 @@
+using PlotAgronomy.Liming;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>Lime to buy and spread, and what it will have done by planting day.</summary>
+internal static class LimeSection
+{
+    internal static SheetSection Write(PlotAnswers answers)
+    {
+        var lime = answers.Lime;
+        var plan = answers.Plan;
+        var sheet = new SectionWriter("lime", "Lime", 'L');
+        sheet.Say(
+            $"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}"
+        );
+        sheet.RestsOn([.. lime.RestsOn]);
+        if (lime.Printed?.Rate is { } printed)
+        {
+            sheet.Figure(
+                "printed by the laboratory, used first",
+                new(printed.ToString(), SheetAmount.Tons(printed.OfBasis)),
+                lime.Printed
+            );
+            if (lime.Check is { Computed: { } alike } check)
+            {
+                string verdict = check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows";
+                sheet.Figure(
+                    $"beside it, by {check.Need.Method.Name}",
+                    new($"{SheetText.Tons(alike)} of the same lime and depth: {verdict}", SheetAmount.Tons(alike)),
+                    check
+                );
+            }
+        }
+
+        if (lime.Computed.Rate is { } computed)
+        {
+            sheet.Figure(
+                $"by {lime.Computed.Method.Name}",
+                new(
+                    computed.OfBasis.PoundsPerAcre == 0
+                        ? "no lime"
+                        : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for "
+                            + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(answers)}",
+                    Amount(lime.Computed)
+                ),
+                lime.Computed
+            );
+        }
+        else
+        {
+            sheet.Say($"{lime.Computed.Method.Name} gives no rate for this report; see the findings.");
+        }
+
+        if (lime.WeaklyBuffered is { } weak)
+        {
+            sheet.Figure(
+                "weakly buffered soil: what the rules support",
+                new(
+                    $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at "
+                        + $"first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
+                    SheetAmount.Range(weak.AdviceLow.OfBasis.ShortTonsPerAcre, weak.AdviceHigh.OfBasis.ShortTonsPerAcre, "ton/ac")
+                ),
+                weak
+            );
+        }
+
+        if (lime.Order is { } order)
+        {
+            sheet.Figure(
+                "spread on the plot",
+                new(
+                    $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, "
+                        + $"{Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
+                    SheetAmount.Weight(order.Product)
+                ),
+                order
+            );
+            sheet.Figure(
+                "buy",
+                new(
+                    $"{Bought(lime.Offer, order)}, {plan.Currency.Print(order.Cost ?? 0)}",
+                    SheetAmount.Money(order.Cost ?? 0, plan.Currency)
+                ),
+                order
+            );
+            if (order.Dressings.Length > 1)
+            {
+                sheet.Step(order.Dressings.Select(d => $"{Day(d)}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"));
+            }
+            else if (order.Dressings is [{ On: { } on }])
+            {
+                sheet.Say($"Spread it on {SheetText.Date(on)}, in one dressing.");
+            }
+        }
+        else if (lime.Used is { } used && used.OfBasis.PoundsPerAcre > 0)
+        {
+            sheet.Say("No liming material on offer can be counted on this basis; see the findings.");
+        }
+
+        Outlook(sheet, answers);
+        return sheet.Close();
+    }
+
+    private static void Outlook(SectionWriter sheet, PlotAnswers answers)
+    {
+        if (answers.Lime.Outlook is not { } outlook)
+        {
+            return;
+        }
+
+        string rest = outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "";
+        sheet.Figure(
+            "worked by planting day",
+            new(
+                $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{rest}",
+                SheetAmount.Range(outlook.Worked.Low.Percent, outlook.Worked.High.Percent, "%")
+            ),
+            outlook
+        );
+        string where = outlook.Request.Placement == LimePlacement.Surface ? ", in the top inches only" : "";
+        sheet.Figure(
+            "pH to expect on planting day",
+            new(
+                $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",
+                SheetAmount.Range(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, "pH")
+            ),
+            outlook
+        );
+        string sowNow = outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow);
+        sheet.Say(
+            outlook.HoldBack.IsEmpty
+                ? "Today's pH meets the lower limit of every kind with a known one."
+                : $"Hold back until a test shows that the pH has moved: {Names(outlook.HoldBack)}. Sow meanwhile: {sowNow}."
+        );
+        sheet.Say($"Test again about {SheetText.Date(outlook.RetestOn)}.");
+    }
+
+    /// <summary>Whole bags, or tons where it is sold in bulk.</summary>
+    internal static string Bought(LimeOffer offer, LimeOrder order) =>
+        offer.Bag is { } bag
+            ? FertilizerSection.Packages(order.Bags ?? 0, bag)
+            : $"{Amounts.Print(order.Product, "ton", 2)} in bulk";
+
+    private static string Day(LimeDressing dressing) =>
+        dressing.On is { } on ? SheetText.Date(on) : $"{Amounts.Print(dressing.MonthsAfterFirst, 0)} months after the first";
+
+    private static string Share(LimeReaction reaction) => $"{FromTo(reaction.Low.Percent, reaction.High.Percent, 0)} %";
+
+    private static string Tons(LimeRate rate) => Amounts.Print(rate.OfBasis.ShortTonsPerAcre, 1);
+
+    private static string FromTo(double low, double high, int decimals) =>
+        Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to
+            ? from
+            : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";
+
+    private static string Names(IEnumerable<CropKind> kinds) => string.Join(", ", kinds.Select(SheetText.Name));
+
+    private static string Rounded(LimeNeed need)
+    {
+        if (need is not { Rate: { } exact, Published: { } published } || published.OfBasis == exact.OfBasis)
+        {
+            return "";
+        }
+
+        string rounded = published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis);
+        return $", rounded by the institution: {rounded}";
+    }
+
+    private static SheetAmount Amount(LimeNeed need)
+    {
+        var rate = SheetAmount.Tons(need.Rate!.OfBasis);
+        return need is { Lowest: { } low, Highest: { } high }
+            ? rate.Within(low.OfBasis.ShortTonsPerAcre, high.OfBasis.ShortTonsPerAcre)
+            : rate;
+    }
+
+    private static string Range(PlotAnswers answers) =>
+        answers.Lime.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis
+            ? $"; if the reading is off by {Amounts.Print(answers.Lime.Computed.ReadingErrorPh, 2)}, "
+                + $"{Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
+            : "";
+}

@@ -1,0 +1,82 @@
+using PlotAgronomy.Planning;
+using PlotAgronomy.Spreading;
+using UnitsNet;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>Passes by seed size: load, rate, walking distance and setting.</summary>
+internal static class PassSection
+{
+    internal static SheetSection Write(PlotAnswers answers)
+    {
+        var plan = answers.Plan;
+        var sheet = new SectionWriter("passes", "Spreader passes", 'P');
+        sheet.Say(
+            $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 "
+                + "in size; larger and smaller seed in one hopper would sift apart."
+        );
+        sheet.RestsOn(answers.Seed.Blend);
+        foreach (var pass in answers.Spreading.Passes)
+        {
+            sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");
+            sheet.Figure("load", new(SheetText.Weight(pass.Load), SheetAmount.Weight(pass.Load)), pass.LoadLine);
+            sheet.Figure("rate", new(SheetText.Rate(pass.Rate), SheetAmount.Rate(pass.Rate)), pass.RateLine);
+            if (pass.Layout is { } layout)
+            {
+                sheet.Figure(
+                    "passes",
+                    new(
+                        $"{Amounts.Print(layout.Passes.Length, 0)} of up to "
+                            + $"{Amounts.Print(layout.Passes.Max(p => p.LengthFeet), 0)} ft, "
+                            + $"{Amounts.Print(layout.Spacing, "ft", 1)} apart{Direction(layout)}, "
+                            + $"{Amounts.Print(layout.Turns, 0)} turns",
+                        SheetAmount.Number(layout.Passes.Length, "passes")
+                    ),
+                    layout
+                );
+                string pace = pass.Setting is null ? $" at {Amounts.Print(layout.Request.Speed, "mph", 1)}" : "";
+                sheet.Figure(
+                    "walking distance",
+                    new(
+                        $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{pace}",
+                        SheetAmount.Distance(layout.Path)
+                    ),
+                    layout
+                );
+            }
+            else
+            {
+                var walked = pass.Walk.Distance;
+                sheet.Figure("walking distance", new(SheetText.Distance(walked), SheetAmount.Distance(walked)), pass.Walk);
+            }
+
+            sheet.Figure(
+                $"weigh a test run of {SheetText.Distance(SowingPass.TestRun)}: it must use",
+                new(SheetText.Weight(pass.TestRunCatch), SheetAmount.Weight(pass.TestRunCatch)),
+                pass.TestRunLine
+            );
+            if (pass is { Run: { } run, Measured: { } measured, Setting: { } setting })
+            {
+                sheet.Figure(
+                    $"first setting: gate {Amounts.Print(run.Gate, 2)}, as measured with {SheetText.Name(run.Kind)}",
+                    new(
+                        $"walk 100 ft in {Amounts.Print(setting.TimePer100Feet, "s", 0)} "
+                            + $"({Amounts.Print(setting.Speed, "mph", 1)})",
+                        SheetAmount.Number(setting.TimePer100Feet.TotalSeconds, "s/100 ft")
+                    ),
+                    measured,
+                    setting
+                );
+            }
+            else
+            {
+                sheet.Say("None of these kinds was run with this spreader: find the gate by the test run before you sow.");
+            }
+        }
+
+        return sheet.Close();
+    }
+
+    /// <summary>A compass direction only where the outline was walked; taped sides do not know north.</summary>
+    private static string Direction(FieldPasses layout) => layout.Outline.Origin is null ? "" : $", towards {layout.Direction}";
+}

@@ -1,0 +1,48 @@
+using PlotAgronomy.Nutrients;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>What the laboratory's report says.</summary>
+internal static class ReportSection
+{
+    internal static SheetSection Write(PlotAnswers answers)
+    {
+        var plan = answers.Plan;
+        var report = plan.Report;
+        var sheet = new SectionWriter("report", "What the report says", 'R');
+        sheet.Say(SheetText.Origin(report));
+        sheet.Figure(
+            "area of the plot",
+            new(
+                $"{Amounts.Print(plan.Plot.Area, "ac", 3)} ({Amounts.Print(plan.Plot.Area, "ft2", 0)})",
+                SheetAmount.Acres(plan.Plot.Area)
+            ),
+            plan.Plot.Measured
+        );
+        sheet.Say(SheetText.Acidity(report));
+        var system = plan.NutrientSystem;
+        sheet.Say($"Rated by {system.Name} ({system.Institution.FullName}, {system.Edition}).");
+        sheet.RestsOn(answers.Need);
+        foreach (var rating in Ratings(answers.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
+        {
+            sheet.Figure(rating.Reading.ToString(), rating.Verdict, rating.Line);
+        }
+
+        foreach (var row in answers.Need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))
+        {
+            string kinds = string.Join("; ", row.Select(c => SheetText.Name(c.Component.Kind)));
+            sheet.Say(
+                row.Key is not { } taken ? $"Without a row in this system: {kinds}."
+                : CropRows.IsWildlifePlot(taken) ? $"Read from the wildlife plot row ({CropRows.WordsFor(taken)}): {kinds}."
+                : row.All(c => KindProxy.For(c.Component.Kind).IsOwn(taken))
+                    ? $"Read from the row for {CropRows.WordsFor(taken)}: {kinds}."
+                : $"Taken as {CropRows.WordsFor(taken)}, the nearest row: {kinds}."
+            );
+        }
+
+        return sheet.Close();
+    }
+
+    private static IEnumerable<NutrientRating> Ratings(PlotNeed need) =>
+        need.Components.SelectMany(c => new[] { c.Phosphate?.Rating, c.Potash?.Rating }).OfType<NutrientRating>();
+}

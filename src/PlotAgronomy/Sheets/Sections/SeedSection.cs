@@ -1,0 +1,71 @@
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>Seed to weigh out per kind, and what it gives.</summary>
+internal static class SeedSection
+{
+    /// <summary>The unit of shares of a full stand, one for the stand the kind would get alone.</summary>
+    internal const string FullStands = "full stands";
+
+    internal static SheetSection Write(PlotAnswers answers)
+    {
+        var plan = answers.Plan;
+        var sheet = new SectionWriter("seed", "Seed to weigh out", 'S');
+        sheet.Say(
+            $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by "
+                + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
+        );
+        sheet.RestsOn(answers.Seed.Blend);
+        sheet.Table(
+            ["kind", "lot", "share of a full stand", "live seed, lb/ac", "bulk, lb/ac", "weigh out", "live seeds/ft2"],
+            answers.Seed.Kinds.Select(sown =>
+                sheet.Row(
+                    SheetText.Name(sown.Planned.Kind),
+                    new(SheetText.Weight(sown.Weight.ToMass()), SheetAmount.Weight(sown.Weight.ToMass())),
+                    [
+                        SheetText.Name(sown.Planned.Kind),
+                        sown.Planned.Offer.Lot.Label,
+                        Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 2),
+                        Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2),
+                        Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2),
+                        SheetText.Weight(sown.Weight.ToMass()),
+                        Amounts.Print(sown.Part.LiveSeedsPerSquareFoot, 1),
+                    ],
+                    sown.ShowWork(),
+                    sown.Bulk
+                )
+            )
+        );
+        var total = answers.Seed.Blend.StandTotal;
+        sheet.Figure(
+            "shares of a full stand, all kinds",
+            new(
+                $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to "
+                    + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
+                SheetAmount.Number(total.Chosen, FullStands).Within(total.Lowest, total.Highest)
+            ),
+            answers.Seed.Crowding
+        );
+        double seeds = answers.Seed.Blend.LiveSeedsPerSquareFoot;
+        sheet.Figure(
+            "live seeds, all kinds",
+            new($"{Amounts.Print(seeds, 1)} per ft2", SheetAmount.Number(seeds, "seeds/ft2")),
+            answers.Seed.Blend
+        );
+        var all = answers.Seed.Batch.Total.ToMass();
+        sheet.Figure("seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), answers.Seed.Blend);
+        foreach (var sown in answers.Seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
+        {
+            sheet.Say(
+                $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant!.Value)} lb/ac bulk counts hard or "
+                    + $"dormant seed as living, {Rate(sown.Bulk.CountingGerminationOnly!.Value)} lb/ac counts only what "
+                    + "germinated."
+            );
+        }
+
+        return sheet.Close();
+    }
+
+    private static string Rate(BulkSeedRate rate) => Amounts.Print(rate.PoundsPerAcre, 2);
+}

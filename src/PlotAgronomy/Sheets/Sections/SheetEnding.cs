@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>How every sheet ends.</summary>
+internal static class SheetEnding
+{
+    /// <summary>Ends a sheet with its findings and the sources of its numbers.</summary>
+    /// <param name="title">Title.</param>
+    /// <param name="sections">The work.</param>
+    /// <param name="findings">All findings.</param>
+    /// <param name="told">Those that the sections tell in their place already.</param>
+    internal static FieldSheet Close(
+        string title,
+        ImmutableArray<SheetSection> sections,
+        ImmutableArray<Finding> findings,
+        IEnumerable<Finding>? told = null
+    )
+    {
+        var sources = SourcesOf(sections, findings);
+        var elsewhere = told?.ToList() ?? [];
+        return new FieldSheet
+        {
+            Title = title,
+            Sections =
+            [
+                .. sections,
+                FindingsSection.Write([.. findings.Except(elsewhere)], elsewhere.Count > 0),
+                SourcesSection.Write(sources),
+            ],
+            Findings = findings,
+            Sources = sources,
+        };
+    }
+
+    private static ImmutableArray<Source> SourcesOf(ImmutableArray<SheetSection> sections, ImmutableArray<Finding> findings) =>
+        [
+            .. new FieldSheet
+            {
+                Title = "",
+                Sections = sections,
+                Findings = findings,
+                Sources = [],
+            }
+                .Figures.SelectMany(f => f.Sources)
+                .Concat(findings.Select(f => f.Source))
+                .Distinct()
+                .OrderBy(s => s.Id, StringComparer.Ordinal),
+        ];
+}

@@ -1,0 +1,15 @@
+namespace PlotAgronomy.Sheets;
+
+/// <summary>The publications behind the sheet.</summary>
+internal static class SourcesSection
+{
+    internal static SheetSection Write(IReadOnlyList<Source> sources)
+    {
+        var sheet = new SectionWriter("sources", "Sources", 'Q');
+        sheet.Remark(sources.Select(s => (s.Id, $"{s.Title}. {s.Publisher}, {s.Edition}{Superseded(s)}")));
+        return sheet.Close();
+    }
+
+    private static string Superseded(Source source) =>
+        source.SupersededBy is null ? "" : $" (superseded by {source.SupersededBy.Id})";
+}

@@ -1,0 +1,139 @@
+using PlotAgronomy.Planning;
+using PlotAgronomy.Seeds;
+using PlotAgronomy.Spreading;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>The order of work for the planting method, with what to do between passes (common practice).</summary>
+internal static class WorkOrderSection
+{
+    internal static SheetSection Write(PlotAnswers answers)
+    {
+        var sheet = new SectionWriter("order-of-work", "Order of work", 'W');
+        sheet.Step(Before(answers).Concat(Sowing(answers)).Concat(After(answers)));
+        return sheet.Close();
+    }
+
+    private static IEnumerable<string> Before(PlotAnswers answers)
+    {
+        var plan = answers.Plan;
+        if (answers.Lime.Order is { } order)
+        {
+            string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
+            string part = order.Dressings.Length > 1 ? ", the first dressing" : "";
+            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {answers.Lime.Offer!.Material.Name}{part}";
+            string deep = plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "";
+            yield return plan.Method == PlantingMethod.TilledAndPacked
+                ? $"Spread {what}{when} and work it in{deep}."
+                : $"Spread {what} on the surface{when}; it works down slowly.";
+        }
+
+        if (plan.Plot.Cover is GroundCover.SmotherCrop or GroundCover.SmallGrain && plan.Method == PlantingMethod.TilledAndPacked)
+        {
+            string crop = plan.Plot.CoverKind is { } cover ? SheetText.Name(cover).ToLowerInvariant() : "the standing crop";
+            yield return $"Mow {crop} before it sets seed and let it wilt.";
+        }
+
+        string? fertilizer = Fertilizer(answers);
+        switch (plan.Method)
+        {
+            case PlantingMethod.TilledAndPacked:
+                yield return fertilizer is not null
+                    ? $"Spread the fertilizer, {fertilizer}, and work it in with the last tillage."
+                    : "Till a fine seedbed.";
+                yield return "Roll the seedbed firm: a boot sinks no deeper than its sole.";
+                yield return "Wait for a real rain in the forecast and sow just ahead of it, whatever the calendar says.";
+                break;
+            case PlantingMethod.FrostSeeded:
+                yield return "Wait for a dry morning on frozen, snow-free ground that will thaw by noon.";
+                break;
+            case PlantingMethod.Drilled:
+                yield return fertilizer is not null
+                    ? $"Spread the fertilizer, {fertilizer}, before drilling."
+                    : "Check that the ground carries the drill.";
+                break;
+            default:
+                yield return fertilizer is not null
+                    ? $"Spread the fertilizer, {fertilizer}, just before the seed, on dry leaves."
+                    : "Check that the standing crop is dry.";
+                yield return "Wait for a real rain in the forecast and sow just ahead of it.";
+                break;
+        }
+    }
+
+    private static IEnumerable<string> Sowing(PlotAnswers answers)
+    {
+        bool worked = answers.Plan.Method == PlantingMethod.TilledAndPacked;
+        foreach (var step in answers.Spreading.Groups.Steps)
+        {
+            switch (step.Action)
+            {
+                case SeedingAction.Spread when answers.Spreading.Passes.Single(p => p.Group == step.Group) is var pass:
+                    yield return answers.Plan.Method == PlantingMethod.Drilled
+                        ? $"Drill {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}){Depth(pass)}."
+                        : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} "
+                            + $"({SheetText.Rate(pass.Rate)}).{HeldBack(answers, pass)}";
+                    break;
+                case SeedingAction.Cover when worked:
+                    yield return "Drag or disk lightly to cover the large seed, then firm the ground again.";
+                    break;
+                case SeedingAction.Press when worked:
+                    yield return "Roll once more to press the small seed in; do not cover it.";
+                    break;
+            }
+        }
+    }
+
+    private static IEnumerable<string> After(PlotAnswers answers)
+    {
+        switch (answers.Plan.Method)
+        {
+            case PlantingMethod.BroadcastThenRolled:
+                yield return "Roll the standing crop down over the seed the same day.";
+                break;
+            case PlantingMethod.BroadcastThenMown:
+                yield return "Mow the standing growth high over the seed the same day; the clippings are its cover.";
+                break;
+            case PlantingMethod.FrostSeeded:
+                yield return "Do not work the ground: freezing and thawing draw the seed in.";
+                yield return Fertilizer(answers) is { } products
+                    ? $"Spread the fertilizer, {products}, only after green-up, never on frozen ground."
+                    : "Spread nothing but seed on frozen ground.";
+                break;
+        }
+
+        yield return "Write down what was really spread, the day, and the rain that followed.";
+    }
+
+    /// <summary>The products with their weights; null when none is spread.</summary>
+    private static string? Fertilizer(PlotAnswers answers)
+    {
+        if (answers.Fertilizer.Purchase is not { Lines.Length: > 0 } purchase)
+        {
+            return null;
+        }
+
+        string apart = purchase.Lines.Length > 1 ? ", each by itself" : "";
+        return string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}")) + apart;
+    }
+
+    /// <summary>Kinds of the pass that the soil is still too sour for, by what the lime has done.</summary>
+    private static string HeldBack(PlotAnswers answers, SowingPass pass)
+    {
+        var held = pass.Kinds.Where(k => answers.Lime.Outlook?.HoldBack.Any(h => h.Id == k.Planned.Kind.Id) == true).ToList();
+        return held.Count == 0 ? "" : $" Leave out {string.Join(", ", held.Select(Unless))}.";
+    }
+
+    private static string Unless(SownKind held) =>
+        $"{SheetText.Name(held.Planned.Kind)}, {SheetText.Weight(held.Weight.ToMass())}, unless a new test shows pH "
+        + $"{Amounts.Print(held.Planned.Kind.Ph!.MinimumPh, 1)} or more";
+
+    private static string Depth(SowingPass pass)
+    {
+        var depths = pass.Kinds.Select(k => k.Planned.Kind.Depth).OfType<PlantingDepth>().ToList();
+        return depths.Count == 0
+            ? ""
+            : $", {Amounts.Print(depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, "in", 2)} to "
+                + $"{Amounts.Print(depths.MinBy(d => d.Deepest.Inches)!.Deepest, "in", 2)} deep";
+    }
+}

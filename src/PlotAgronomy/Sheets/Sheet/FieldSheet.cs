@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Sheets;
+
+namespace PlotAgronomy;
+
+/// <summary>The sheet that is carried to the field, in the order a person works.</summary>
+public sealed class FieldSheet
+{
+    /// <summary>Gets the title: plot and planting date.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Gets the sections, in the order of the work.</summary>
+    public required ImmutableArray<SheetSection> Sections { get; init; }
+
+    /// <summary>Gets all findings, most serious first.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Gets the sources of all numbers on the sheet.</summary>
+    public required ImmutableArray<Source> Sources { get; init; }
+
+    /// <summary>Gets every figure on the sheet.</summary>
+    public ImmutableArray<SheetFigure> Figures =>
+        [
+            .. Sections
+                .SelectMany(s => s.Blocks)
+                .SelectMany(b =>
+                    b switch
+                    {
+                        SheetFigure figure => [figure],
+                        SheetTable table => table.Rows.Select(r => r.Figure).OfType<SheetFigure>(),
+                        _ => Enumerable.Empty<SheetFigure>(),
+                    }
+                ),
+        ];
+
+    /// <summary>Finds a figure by its short code.</summary>
+    /// <param name="code">Code, in capitals or not.</param>
+    /// <returns>The figure, or null.</returns>
+    public SheetFigure? Find(string code) =>
+        Figures.FirstOrDefault(f => string.Equals(f.Code, code, StringComparison.OrdinalIgnoreCase));
+}

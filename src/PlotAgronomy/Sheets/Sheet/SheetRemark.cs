@@ -1,0 +1,11 @@
+namespace PlotAgronomy.Sheets;
+
+/// <summary>One remark.</summary>
+public sealed class SheetRemark
+{
+    /// <summary>Gets the leading word, such as <c>caution</c> or a source id.</summary>
+    public required string Word { get; init; }
+
+    /// <summary>Gets the text.</summary>
+    public required string Text { get; init; }
+}

@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>Remarks that each begin with a word, such as findings with their severity.</summary>
+public sealed class SheetRemarks : SheetBlock
+{
+    /// <summary>Gets the remarks.</summary>
+    public required ImmutableArray<SheetRemark> Remarks { get; init; }
+}

@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>A row of a table on the sheet; a row of numbers carries the figure that explains it.</summary>
+public sealed class SheetRow
+{
+    /// <summary>Gets the cells.</summary>
+    public required ImmutableArray<string> Cells { get; init; }
+
+    /// <summary>Gets the figure behind the row, or null for plain facts.</summary>
+    public SheetFigure? Figure { get; init; }
+}

@@ -1,0 +1,8 @@
+namespace PlotAgronomy.Sheets;
+
+/// <summary>A sentence on the sheet.</summary>
+public sealed class SheetSentence : SheetBlock
+{
+    /// <summary>Gets the sentence.</summary>
+    public required string Text { get; init; }
+}

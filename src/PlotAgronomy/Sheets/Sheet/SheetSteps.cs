@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>Steps in the order a person works.</summary>
+public sealed class SheetSteps : SheetBlock
+{
+    /// <summary>Gets the steps.</summary>
+    public required ImmutableArray<string> Steps { get; init; }
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>A plain table. Cells of numbers are text with their units in the column heading or the cell.</summary>
+public sealed class SheetTable : SheetBlock
+{
+    /// <summary>Gets the column headings.</summary>
+    public required ImmutableArray<string> Columns { get; init; }
+
+    /// <summary>Gets the rows, each as wide as the headings.</summary>
+    public required ImmutableArray<SheetRow> Rows { get; init; }
+
+    /// <summary>Gets a value indicating whether rows carry short codes.</summary>
+    public bool HasCodes => Rows.Any(r => r.Figure is not null);
+}

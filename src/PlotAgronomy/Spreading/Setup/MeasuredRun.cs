@@ -1,0 +1,19 @@
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>A weighed run and the rate it gave.</summary>
+public sealed class MeasuredRun
+{
+    internal MeasuredRun(SpreaderRun run, Length swath)
+    {
+        Run = run;
+        Rate = SpreaderCalibration.WeighedRun(run.Weighed, run.Distance, swath, time: run.Time);
+    }
+
+    /// <summary>Gets the run.</summary>
+    public SpreaderRun Run { get; }
+
+    /// <summary>Gets the rate it gave, and its flow when it was timed.</summary>
+    public MeasuredRate Rate { get; }
+}

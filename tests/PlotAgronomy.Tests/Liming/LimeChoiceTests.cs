@@ -1,0 +1,122 @@
+using PlotAgronomy.Liming;
+using UnitsNet;
+using static PlotAgronomy.Tests.Liming.LimeSamples;
+
+namespace PlotAgronomy.Tests.Liming;
+
+/// <summary>Which lime is bought for a plot, and what stood beside it.</summary>
+public class LimeChoiceTests
+{
+    private static readonly LimeOffer Large = Bags("large", 80, 8m);
+    private static readonly LimeOffer Small = Bags("small", 40, 5m);
+
+    [Fact]
+    public void Whole_bags_for_the_plot_decide_not_the_cost_of_the_effect()
+    {
+        // 1 ton/ac of pure carbonate on 0.05 acre is 100 lb: two bags of 80 lb for 16.00, or three of 40 lb for 15.00, though a
+        // pound costs 0.10 in the one and 0.125 in the other.
+        var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.PureCarbonate), Area.FromAcres(0.05), [Large, Small]);
+        Assert.Same(Large, choice.Costs[0].Offer);
+        Assert.Same(Small, choice.CheapestForPlot!.Offer);
+        Assert.Equal([(3, 15m), (2, 16m)], choice.ForPlot.Select(c => (c.Order!.Bags!.Value, c.Order.Cost!.Value)));
+        Assert.Empty(choice.Uncounted);
+    }
+
+    [Fact]
+    public void What_is_asked_of_the_plot_counts_for_every_offer()
+    {
+        // Worked in 3 inches of the 6 the rate is for, half of the 100 lb: one bag of 80 lb for 8.00, two of 40 lb for 10.00.
+        var choice = LimingMaterialComparison.For(
+            new LimeOrderRequest
+            {
+                Rate = Rate(1, LimeBasis.PureCarbonate),
+                Material = LimingMaterial.Gypsum,
+                Area = Area.FromAcres(0.05),
+                WorkedDepth = Length.FromInches(3),
+                FirstDressingOn = new DateOnly(2026, 9, 1),
+            },
+            [Small, Large]
+        );
+        Assert.Same(Large, choice.CheapestForPlot!.Offer);
+        Assert.Equal([8m, 10m], choice.ForPlot.Select(c => c.Order!.Cost!.Value));
+        Assert.All(choice.ForPlot, c => Assert.Equal(new DateOnly(2026, 9, 1), Assert.Single(c.Order!.Dressings).On));
+    }
+
+    [Fact]
+    public void Of_orders_that_cost_the_same_the_one_offered_first_is_bought()
+    {
+        LimeOffer one = Bags("one", 100, 9m), other = Bags("other", 100, 9m);
+        LimingMaterialComparison Choice(params LimeOffer[] offers) =>
+            LimingMaterialComparison.For(Rate(1, LimeBasis.PureCarbonate), Area.FromAcres(0.05), offers);
+        Assert.Same(one, Choice(one, other).CheapestForPlot!.Offer);
+        Assert.Same(other, Choice(other, one).CheapestForPlot!.Offer);
+    }
+
+    [Fact]
+    public void What_cannot_be_counted_is_kept_with_the_reason()
+    {
+        var gypsum = LimeOffer.InBulk(LimingMaterial.Gypsum, 1);
+        var heap = LimeOffer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
+        var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.OhioEnp), Area.FromAcres(0.5), [gypsum, heap]);
+        Assert.Null(choice.CheapestForPlot);
+        Assert.Empty(choice.ForPlot);
+        Assert.Equal([gypsum, heap], choice.Uncounted.Select(c => c.Offer));
+        Assert.Equal("it neutralizes nothing", choice.Uncounted[0].WhyNot);
+        Assert.Contains("Ask the dealer", choice.Uncounted[1].WhyNot, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_the_rates_lime_has_no_printed_strength_a_ton_counts_for_a_ton_and_the_order_says_so()
+    {
+        var choice = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ground-limestone")), Area.FromAcres(0.05), [Large]);
+        var bought = choice.CheapestForPlot!;
+        Assert.Equal(100, bought.Order!.Product.Pounds, 1e-9);
+        Assert.Null(bought.CostPerEffectiveTon);
+        Assert.Null(bought.WhyNot);
+        Assert.True(choice.Has("lime-basis-unstated"));
+        Assert.Contains("100 lb for 16", Assert.Single(choice.ShowWork()).Numbers, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_offer_takes_over_every_part_of_the_question_but_material_bag_and_price()
+    {
+        var asked = new LimeOrderRequest
+        {
+            Rate = Rate(1),
+            Material = LimingMaterial.PureCarbonate,
+            Area = Area.FromAcres(0.3),
+            Placement = LimePlacement.Surface,
+            WorkedDepth = Length.FromInches(3),
+            EarlierLime = EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(1), 6),
+            SoilClass = SoilClass.Organic,
+            Report = Report(5.5),
+            WithUreaOrAmmonium = true,
+            AlreadyApplied = [LimeApplication.FromMass(Mass.FromPounds(10), LimingMaterial.PureCarbonate)],
+            Rounding = RoundingOf("North Carolina"),
+            MostAtOnce = ApplicationRate.FromShortTonsPerAcre(2),
+            MonthsBetween = 5,
+            FirstDressingOn = new DateOnly(2026, 9, 1),
+            PricePerTon = 40,
+        };
+        var taken = asked.ForOffer(Large);
+        string[] ofTheOffer = ["Material", "Bag", "PricePerBag", "PricePerTon"];
+        foreach (var part in typeof(LimeOrderRequest).GetProperties().Where(p => !ofTheOffer.Contains(p.Name)))
+        {
+            object? unstated = part.PropertyType.IsValueType ? Activator.CreateInstance(part.PropertyType) : null;
+            Assert.False(Equals(unstated, part.GetValue(asked)), $"{part.Name} is not stated here");
+            Assert.True(Equals(part.GetValue(asked), part.GetValue(taken)), $"{part.Name} is not taken over");
+        }
+
+        Assert.Same(Large.Material, taken.Material);
+        Assert.Equal(8m, taken.PricePerBag);
+        Assert.Null(taken.PricePerTon);
+        Assert.Equal(80, taken.Bag!.Value.Pounds);
+    }
+
+    private static LimeOffer Bags(string name, double pounds, decimal price) =>
+        LimeOffer.InBags(
+            LimingMaterial.FromLabel(name, LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.CalciumCarbonateEquivalent, 100)),
+            Mass.FromPounds(pounds),
+            price
+        );
+}
