@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace PlotAgronomy;
@@ -193,7 +192,7 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJ
     static string IJsonText<ApplicationRate>.ToJsonText(ApplicationRate value) => $"{ExactText.Of(value.PoundsPerAcre)} lb/ac";
 
     static ApplicationRate IJsonText<ApplicationRate>.FromJsonText(string text) =>
-        RateUnits.Words.TryRead(text, false, out double poundsPerAcre, out string problem)
+        UnitWords.Rates.TryRead(text, false, out double poundsPerAcre, out string problem)
             ? FromPoundsPerAcre(poundsPerAcre)
             : throw new FormatException(problem);
 }

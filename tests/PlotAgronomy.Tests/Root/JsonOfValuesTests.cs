@@ -1,4 +1,6 @@
+using System.Runtime.CompilerServices;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Land;
@@ -131,14 +133,41 @@ public partial class JsonOfValuesTests
         Every_value_comes_back_exactly();
     }
 
-    /// <summary>A result holds quantities and is made by the library alone.</summary>
+    /// <summary>Every public type is a value that comes back, or refuses to be written and to be read.</summary>
+    public static TheoryData<Type> Refusing =>
+        [.. HouseAssembly.PublicTypes.Where(t => t is { IsValueType: false, IsSpecialName: false } && !(t.IsAbstract && t.IsSealed)
+            && t.Namespace?.StartsWith("PlotAgronomy", StringComparison.Ordinal) == true && !t.IsNested && !t.IsGenericTypeDefinition
+            && !typeof(Exception).IsAssignableFrom(t) && !typeof(JsonConverter).IsAssignableFrom(t))];
+
+    [Theory, MemberData(nameof(Refusing), DisableDiscoveryEnumeration = true)]
+    public void Any_other_public_type_refuses_in_both_directions_and_says_what_to_use(Type type)
+    {
+        var read = Assert.Throws<NotSupportedException>(() => JsonSerializer.Deserialize("{}", type));
+        Assert.Contains($"{type.Name} has no JSON of its own", read.Message, StringComparison.Ordinal);
+        Assert.Contains("ToJson()", read.Message, StringComparison.Ordinal);
+        if (!type.IsAbstract)
+        {
+            object made = RuntimeHelpers.GetUninitializedObject(type);
+            Assert.Equal(read.Message.Split(" Path:")[0], Assert.Throws<NotSupportedException>(() => JsonSerializer.Serialize(made, type)).Message.Split(" Path:")[0]);
+        }
+    }
+
     [Fact]
-    public void A_result_is_never_read_from_json() =>
-        Assert.All(HouseAssembly.PublicTypes.Where(t => typeof(IWorkedResult).IsAssignableFrom(t)), type =>
-            Assert.Throws<NotSupportedException>(() => JsonSerializer.Deserialize("{}", type)));
+    public void Types_that_refuse_are_counted() => Assert.True(Refusing.Count > 200, $"{Refusing.Count}");
+
+    /// <summary>Held in a type of the user's own, in a list, or named by what it shares with others.</summary>
+    [Fact]
+    public void What_holds_a_result_is_refused_with_it()
+    {
+        var sum = PureLiveSeed.BulkRate(PureLiveSeedRate.BroadcastPoundsPerAcre(8), SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(90)), ViabilityRule.GerminationOnly);
+        Assert.Throws<NotSupportedException>(() => JsonSerializer.Serialize(new { Name = "a", Sum = sum }));
+        Assert.Throws<NotSupportedException>(() => JsonSerializer.Serialize(new[] { sum }));
+        Assert.Throws<NotSupportedException>(() => JsonSerializer.Serialize<IWorkedResult>(sum));
+        Assert.Throws<NotSupportedException>(() => JsonSerializer.Serialize<object>(sum));
+    }
 
     internal sealed record SeedNote(BulkSeedRate Rate, Fraction Germination, Dictionary<ApplicationRate, GeoPoint> Places);
 
-    [System.Text.Json.Serialization.JsonSerializable(typeof(SeedNote))]
-    internal sealed partial class NoteContext : System.Text.Json.Serialization.JsonSerializerContext;
+    [JsonSerializable(typeof(SeedNote))]
+    internal sealed partial class NoteContext : JsonSerializerContext;
 }

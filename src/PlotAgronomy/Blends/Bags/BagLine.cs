@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Blends;
 
 /// <summary>What to buy of one lot.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BagLine
 {
     /// <summary>Gets what is bought.</summary>

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Blends;
 
 /// <summary>A ready blend as a store sells it: its tag, its price and the area it claims to plant.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class StoreBag
 {
     /// <summary>Gets what the user calls the bag.</summary>

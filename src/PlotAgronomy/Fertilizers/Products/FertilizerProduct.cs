@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy;
 
 /// <summary>A product on the shelf: what is printed on it, what a package weighs, what it costs.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FertilizerProduct
 {
     private FertilizerProduct(

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy;
 
 /// <summary>A material and its price, delivered, in the one currency of the plan.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeOffer
 {
     private LimeOffer(LimingMaterial material, Mass? bag, decimal price)

@@ -6,6 +6,7 @@ namespace PlotAgronomy;
 
 /// <summary>A seed lot on offer in packages.</summary>
 /// <remarks>It is only equal to itself; <c>offer with { ... }</c> makes another one.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record SeedOffer
 {
     /// <summary>Gets the lot.</summary>

@@ -6,6 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy;
 
 /// <summary>One kind as it can be bought: its analysis, package and price.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedLot
 {
     /// <summary>Gets what the user calls the lot.</summary>

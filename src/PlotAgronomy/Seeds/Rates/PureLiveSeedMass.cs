@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;

@@ -4,6 +4,7 @@ using PlotAgronomy.Sheets;
 namespace PlotAgronomy;
 
 /// <summary>The sheet that is carried to the field, in the order a person works.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FieldSheet
 {
     /// <summary>Gets the title: plot and planting date.</summary>

@@ -4,6 +4,7 @@ namespace PlotAgronomy.Sheets;
 
 /// <summary>The number of a figure, for other programs: not rounded, with its unit, and its range where it has one.</summary>
 /// <remarks>People read <see cref="SheetFigure.Value"/>, which may tell more than this one number.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetAmount
 {
     private SheetAmount(double? value, string unit, double? low, double? high)

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>A number on the sheet, with a short code under which it can be explained.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetFigure : SheetBlock
 {
     /// <summary>Gets the short code, such as <c>L2</c>.</summary>

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>A section of the field sheet.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetSection
 {
     /// <summary>Gets the id, such as <c>lime</c>: lower case with hyphens, its own on the sheet and the same on every sheet of
