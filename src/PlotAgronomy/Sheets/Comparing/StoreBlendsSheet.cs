@@ -12,15 +12,16 @@ internal static class StoreBlendsSheet
         var compared = plan.StoreBlends.Select(bag => BagOrPlainSeed.Compare(bag, plan.SowingMethod, lots)).ToList();
         return SheetEnding.Close(
             $"{plan.Plot.Name}: bag or plain seed",
-            [.. compared.SelectMany((c, i) => new[] { Bag(plan, c, i), Plain(plan, c, i) })],
+            [.. compared.SelectMany(c => new[] { Bag(plan, c), Plain(plan, c) })],
             Finding.InOrder(compared.SelectMany(c => c.Findings.Concat(c.AsClaimed.Findings)))
         );
     }
 
-    private static SheetSection Bag(PlotPlan plan, BagOrPlainSeed comparison, int place)
+    private static SheetSection Bag(PlotPlan plan, BagOrPlainSeed comparison)
     {
         var bag = comparison.Bag;
-        var sheet = new SectionWriter($"bag-{place + 1}", $"What is in {bag.Label}", (char)('A' + (2 * place)));
+        string name = FigureCode.Of("bag", FigureCode.Word(bag.Label));
+        var sheet = new SectionWriter($"bag-{FigureCode.Word(bag.Label)}", $"What is in {bag.Label}");
         sheet.Say(
             $"{Amounts.Print(bag.NetWeight, "lb", 1)} for {plan.Currency.Print(bag.Price)}; the bag says it plants "
                 + $"{Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, "
@@ -56,6 +57,7 @@ internal static class StoreBlendsSheet
         );
         var total = comparison.AsClaimed.StandTotal;
         sheet.Figure(
+            $"{name}.claimed",
             "on the area it claims",
             new(
                 $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to "
@@ -65,6 +67,7 @@ internal static class StoreBlendsSheet
             comparison.AsClaimed
         );
         sheet.Figure(
+            $"{name}.covers",
             "what it really covers",
             new(
                 $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand "
@@ -77,6 +80,7 @@ internal static class StoreBlendsSheet
             comparison.CoveredLine()
         );
         sheet.Figure(
+            $"{name}.acre",
             "an acre of living stand from the bag",
             new(plan.Currency.Print(comparison.BagCostPerAcre), SheetAmount.Money(comparison.BagCostPerAcre, plan.Currency)),
             comparison.BagCostLine(plan.Currency)
@@ -84,6 +88,7 @@ internal static class StoreBlendsSheet
         var (bags, cost) = comparison.BagsFor(plan.Plot.Area);
         string unit = bags == 1 ? "bag" : "bags";
         sheet.Figure(
+            $"{name}.buy",
             $"to sow {Amounts.Print(plan.Plot.Area, "ac", 2)} at one full stand",
             new($"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}", SheetAmount.Money(cost, plan.Currency)),
             comparison.BagsLine(plan.Plot.Area)
@@ -91,13 +96,13 @@ internal static class StoreBlendsSheet
         return sheet.Close();
     }
 
-    private static SheetSection Plain(PlotPlan plan, BagOrPlainSeed comparison, int place)
+    private static SheetSection Plain(PlotPlan plan, BagOrPlainSeed comparison)
     {
         var sheet = new SectionWriter(
-            $"plain-seed-{place + 1}",
-            $"The nearest blend from plain lots, beside {comparison.Bag.Label}",
-            (char)('B' + (2 * place))
+            $"plain-seed-{FigureCode.Word(comparison.Bag.Label)}",
+            $"The nearest blend from plain lots, beside {comparison.Bag.Label}"
         );
+        string name = FigureCode.Of("bag", FigureCode.Word(comparison.Bag.Label));
         if (comparison.Plain is not { } plain || comparison.PlainCostPerAcre is not { } plainCost)
         {
             sheet.Say("None of the bag's kinds is on offer as a plain lot.");
@@ -136,12 +141,14 @@ internal static class StoreBlendsSheet
         }
 
         sheet.Figure(
+            $"{name}.plain.acre",
             "an acre of living stand from plain lots",
             new(plan.Currency.Print(plainCost), SheetAmount.Money(plainCost, plan.Currency)),
             [.. comparison.PlainCostLines(plan.Currency)],
             plain
         );
         sheet.Figure(
+            $"{name}.plain.buy",
             "whole bags of plain seed for this plot",
             new(plan.Currency.Print(order.Cost!.Value), SheetAmount.Money(order.Cost.Value, plan.Currency)),
             order

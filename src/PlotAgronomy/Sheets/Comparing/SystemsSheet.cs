@@ -19,9 +19,8 @@ internal static class SystemsSheet
                 Readings(plan),
                 .. compared
                     .GroupBy(c => c.Asked)
-                    .Select(
-                        (alike, i) =>
-                            SideBySide(plan, string.Join("; ", alike.Select(c => c.Group.Name)) + askedFor, alike.First(), i)
+                    .Select(alike =>
+                        SideBySide(plan, string.Join("; ", alike.Select(c => c.Group.Name)) + askedFor, alike.First())
                     ),
                 LeftOut(compared),
             ],
@@ -32,7 +31,7 @@ internal static class SystemsSheet
 
     private static SheetSection Readings(PlotPlan plan)
     {
-        var sheet = new SectionWriter("report", "The report", 'R');
+        var sheet = new SectionWriter("report", "The report");
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Remark(
             plan.Report.Readings.Select(r =>
@@ -56,9 +55,9 @@ internal static class SystemsSheet
         return sheet.Close();
     }
 
-    private static SheetSection SideBySide(PlotPlan plan, string names, SystemsForGroup compared, int place)
+    private static SheetSection SideBySide(PlotPlan plan, string names, SystemsForGroup compared)
     {
-        var sheet = new SectionWriter($"side-by-side-{place + 1}", $"Side by side for {names}", (char)('A' + place));
+        var sheet = new SectionWriter($"side-by-side-{compared.Group.Id}", $"Side by side for {names}");
         sheet.Say(
             plan.Plot.IsCarriedOff
                 ? "The crop is carried off the plot."
@@ -70,7 +69,7 @@ internal static class SystemsSheet
             return sheet.Close();
         }
 
-        var rows = compared.Answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
+        var rows = compared.Answering.Select(a => (Answer: a, Row: RowOf(sheet, compared.Group, a))).ToList();
         sheet.Table(
             ["system", "asked for", .. SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)}, lb/ac"), "numbers"],
             rows.Select(r => r.Row)
@@ -82,7 +81,7 @@ internal static class SystemsSheet
 
         foreach (var nutrient in SystemsForGroup.Nutrients)
         {
-            Disagreement(sheet, nutrient, compared.About(nutrient));
+            Disagreement(sheet, compared.Group, nutrient, compared.About(nutrient));
         }
 
         sheet.Say("The idea and the reason of each:");
@@ -90,8 +89,9 @@ internal static class SystemsSheet
         return sheet.Close();
     }
 
-    private static SheetRow RowOf(SectionWriter sheet, SystemReply reply) =>
+    private static SheetRow RowOf(SectionWriter sheet, AskedGroup group, SystemReply reply) =>
         sheet.Row(
+            FigureCode.Of(group.Id, FigureCode.Word(reply.System.Id)),
             reply.System.Name,
             string.Join("; ", SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)} {reply.FigureFor(n)}")),
             [reply.System.Name, reply.AskedFor, .. SystemsForGroup.Nutrients.Select(reply.FigureFor), reply.Standing],
@@ -99,7 +99,12 @@ internal static class SystemsSheet
             [.. reply.Answers]
         );
 
-    private static void Disagreement(SectionWriter sheet, PlantNutrient nutrient, SystemDisagreement? apart)
+    private static void Disagreement(
+        SectionWriter sheet,
+        AskedGroup group,
+        PlantNutrient nutrient,
+        SystemDisagreement? apart
+    )
     {
         if (apart is null)
         {
@@ -114,6 +119,7 @@ internal static class SystemsSheet
             least = Amounts.Print(apart.Lowest.Need.Rate.PoundsPerAcre, 1),
             gap = Amounts.Print(apart.Difference.PoundsPerAcre, 1);
         sheet.Figure(
+            FigureCode.Of(group.Id, FigureCode.Word(nutrient)),
             SheetText.Nutrient(nutrient),
             new(
                 $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
@@ -128,7 +134,7 @@ internal static class SystemsSheet
     /// answer.</summary>
     private static SheetSection LeftOut(List<SystemsForGroup> compared)
     {
-        var sheet = new SectionWriter("no-answer", "Systems that do not answer, and why", 'X');
+        var sheet = new SectionWriter("no-answer", "Systems that do not answer, and why");
         var reasons = compared
             .SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))
             .GroupBy(l => l.System)

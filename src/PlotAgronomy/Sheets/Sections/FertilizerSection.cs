@@ -11,12 +11,13 @@ internal static class FertilizerSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var sheet = new SectionWriter("fertilizer", "Fertilizer to buy and spread", 'F');
+        var sheet = new SectionWriter("fertilizer", "Fertilizer to buy and spread");
         sheet.RestsOn(answers.Need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
             answers.Need.Targets.Select(target =>
                 sheet.Row(
+                    FigureCode.Of("need", FigureCode.Word(target.Nutrient)),
                     SheetText.Nutrient(target.Nutrient),
                     new(Amounts.Print(target.AtLeast, "lb/ac", 0), SheetAmount.Rate(target.AtLeast)),
                     [
@@ -59,6 +60,7 @@ internal static class FertilizerSection
             ["product", "buy", "spread on the plot", "rate, lb/ac", "left over", $"cost, {plan.Currency.Code}"],
             purchase.Lines.Select(line =>
                 sheet.Row(
+                    FigureCode.Of("spread", FigureCode.Word(line.Product.Name)),
                     line.Product.Name,
                     new(SheetText.Weight(line.Spread), SheetAmount.Weight(line.Spread)),
                     [
@@ -75,6 +77,7 @@ internal static class FertilizerSection
             )
         );
         sheet.Figure(
+            "fertilizer.cost",
             "cost of the fertilizer",
             new(plan.Currency.Print(purchase.TotalCost), SheetAmount.Money(purchase.TotalCost, plan.Currency)),
             purchase
@@ -83,6 +86,7 @@ internal static class FertilizerSection
         {
             var other = beside.Purchase;
             sheet.Figure(
+                beside.Is == RunnerUp.NextCheapest ? "fertilizer.next-cheapest" : "fertilizer.fewest-products",
                 beside.Is == RunnerUp.NextCheapest ? "next cheapest" : "with the fewest products",
                 new(
                     $"{InWords(other)}: {plan.Currency.Print(other.TotalCost)}",

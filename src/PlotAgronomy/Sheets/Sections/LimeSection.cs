@@ -9,7 +9,7 @@ internal static class LimeSection
     {
         var lime = answers.Lime;
         var plan = answers.Plan;
-        var sheet = new SectionWriter("lime", "Lime", 'L');
+        var sheet = new SectionWriter("lime", "Lime");
         sheet.Say(
             $"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}"
         );
@@ -17,6 +17,7 @@ internal static class LimeSection
         if (lime.Printed?.Rate is { } printed)
         {
             sheet.Figure(
+                "lime.printed",
                 "printed by the laboratory, used first",
                 new(printed.ToString(), SheetAmount.Tons(printed.OfBasis)),
                 lime.Printed
@@ -25,6 +26,7 @@ internal static class LimeSection
             {
                 string verdict = check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows";
                 sheet.Figure(
+                    "lime.beside",
                     $"beside it, by {check.Need.Method.Name}",
                     new($"{SheetText.Tons(alike)} of the same lime and depth: {verdict}", SheetAmount.Tons(alike)),
                     check
@@ -35,6 +37,7 @@ internal static class LimeSection
         if (lime.Computed.Rate is { } computed)
         {
             sheet.Figure(
+                "lime.rate",
                 $"by {lime.Computed.Method.Name}",
                 new(
                     computed.OfBasis.PoundsPerAcre == 0
@@ -54,6 +57,7 @@ internal static class LimeSection
         if (lime.WeaklyBuffered is { } weak)
         {
             sheet.Figure(
+                "lime.weakly-buffered",
                 "weakly buffered soil: what the rules support",
                 new(
                     $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at "
@@ -67,6 +71,7 @@ internal static class LimeSection
         if (lime.Order is { } order)
         {
             sheet.Figure(
+                "lime.spread",
                 "spread on the plot",
                 new(
                     $"{SheetText.Weight(order.Product)} of {lime.Offer!.Material.Name} ({SheetText.Rate(order.ProductRate)}, "
@@ -76,6 +81,7 @@ internal static class LimeSection
                 order
             );
             sheet.Figure(
+                "lime.buy",
                 "buy",
                 new(
                     $"{Bought(lime.Offer, order)}, {plan.Currency.Print(order.Cost ?? 0)}",
@@ -110,6 +116,7 @@ internal static class LimeSection
 
         string rest = outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "";
         sheet.Figure(
+            "lime.worked",
             "worked by planting day",
             new(
                 $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{rest}",
@@ -119,6 +126,7 @@ internal static class LimeSection
         );
         string where = outlook.Request.Placement == LimePlacement.Surface ? ", in the top inches only" : "";
         sheet.Figure(
+            "lime.ph",
             "pH to expect on planting day",
             new(
                 $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",

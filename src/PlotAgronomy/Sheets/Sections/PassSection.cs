@@ -10,7 +10,7 @@ internal static class PassSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var sheet = new SectionWriter("passes", "Spreader passes", 'P');
+        var sheet = new SectionWriter("passes", "Spreader passes");
         sheet.Say(
             $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 "
                 + "in size; larger and smaller seed in one hopper would sift apart."
@@ -18,12 +18,14 @@ internal static class PassSection
         sheet.RestsOn(answers.Seed.Blend);
         foreach (var pass in answers.Spreading.Passes)
         {
+            string name = $"pass-{Amounts.Print(pass.Number, 0)}";
             sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");
-            sheet.Figure("load", new(SheetText.Weight(pass.Load), SheetAmount.Weight(pass.Load)), pass.LoadLine);
-            sheet.Figure("rate", new(SheetText.Rate(pass.Rate), SheetAmount.Rate(pass.Rate)), pass.RateLine);
+            sheet.Figure($"{name}.load", "load", new(SheetText.Weight(pass.Load), SheetAmount.Weight(pass.Load)), pass.LoadLine);
+            sheet.Figure($"{name}.rate", "rate", new(SheetText.Rate(pass.Rate), SheetAmount.Rate(pass.Rate)), pass.RateLine);
             if (pass.Layout is { } layout)
             {
                 sheet.Figure(
+                    $"{name}.lanes",
                     "passes",
                     new(
                         $"{Amounts.Print(layout.Passes.Length, 0)} of up to "
@@ -36,6 +38,7 @@ internal static class PassSection
                 );
                 string pace = pass.Setting is null ? $" at {Amounts.Print(layout.Request.Speed, "mph", 1)}" : "";
                 sheet.Figure(
+                    $"{name}.distance",
                     "walking distance",
                     new(
                         $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{pace}",
@@ -47,10 +50,11 @@ internal static class PassSection
             else
             {
                 var walked = pass.Walk.Distance;
-                sheet.Figure("walking distance", new(SheetText.Distance(walked), SheetAmount.Distance(walked)), pass.Walk);
+                sheet.Figure($"{name}.distance", "walking distance", new(SheetText.Distance(walked), SheetAmount.Distance(walked)), pass.Walk);
             }
 
             sheet.Figure(
+                $"{name}.test-run",
                 $"weigh a test run of {SheetText.Distance(SowingPass.TestRun)}: it must use",
                 new(SheetText.Weight(pass.TestRunCatch), SheetAmount.Weight(pass.TestRunCatch)),
                 pass.TestRunLine
@@ -58,6 +62,7 @@ internal static class PassSection
             if (pass is { Run: { } run, Measured: { } measured, Setting: { } setting })
             {
                 sheet.Figure(
+                    $"{name}.pace",
                     $"first setting: gate {Amounts.Print(run.Gate, 2)}, as measured with {SheetText.Name(run.Kind)}",
                     new(
                         $"walk 100 ft in {Amounts.Print(setting.TimePer100Feet, "s", 0)} "

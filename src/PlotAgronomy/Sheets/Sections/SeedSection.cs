@@ -11,7 +11,7 @@ internal static class SeedSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var sheet = new SectionWriter("seed", "Seed to weigh out", 'S');
+        var sheet = new SectionWriter("seed", "Seed to weigh out");
         sheet.Say(
             $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by "
                 + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
@@ -21,6 +21,7 @@ internal static class SeedSection
             ["kind", "lot", "share of a full stand", "live seed, lb/ac", "bulk, lb/ac", "weigh out", "live seeds/ft2"],
             answers.Seed.Kinds.Select(sown =>
                 sheet.Row(
+                    FigureCode.Of("seed", sown.Planned.Kind.Id, "weight"),
                     SheetText.Name(sown.Planned.Kind),
                     new(SheetText.Weight(sown.Weight.ToMass()), SheetAmount.Weight(sown.Weight.ToMass())),
                     [
@@ -39,6 +40,7 @@ internal static class SeedSection
         );
         var total = answers.Seed.Blend.StandTotal;
         sheet.Figure(
+            "seed.all.share",
             "shares of a full stand, all kinds",
             new(
                 $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to "
@@ -49,12 +51,13 @@ internal static class SeedSection
         );
         double seeds = answers.Seed.Blend.LiveSeedsPerSquareFoot;
         sheet.Figure(
+            "seed.all.count",
             "live seeds, all kinds",
             new($"{Amounts.Print(seeds, 1)} per ft2", SheetAmount.Number(seeds, "seeds/ft2")),
             answers.Seed.Blend
         );
         var all = answers.Seed.Batch.Total.ToMass();
-        sheet.Figure("seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), answers.Seed.Blend);
+        sheet.Figure("seed.all.weight", "seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), answers.Seed.Blend);
         foreach (var sown in answers.Seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {
             sheet.Say(

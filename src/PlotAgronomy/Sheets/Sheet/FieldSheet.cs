@@ -34,7 +34,7 @@ public sealed class FieldSheet
                 ),
         ];
 
-    /// <summary>Finds a figure by its short code.</summary>
+    /// <summary>Finds a figure by its code.</summary>
     /// <param name="code">Code, in capitals or not.</param>
     /// <returns>The figure, or null.</returns>
     public SheetFigure? Find(string code) =>

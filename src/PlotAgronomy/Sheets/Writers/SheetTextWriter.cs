@@ -102,25 +102,35 @@ internal sealed class SheetTextWriter(int width, bool showWork)
         Lines(grid.Lines(width));
     }
 
+    /// <summary>A code stands above its row, so that it takes no room from the cells.</summary>
     private void WriteTable(SheetTable table)
     {
-        string[] lead = table.HasCodes ? [""] : [];
-        string[][] rows = [.. table.Rows.Select(r => (string[])[.. lead.Select(_ => r.Figure?.Code ?? ""), .. r.Cells])];
-        string[] heads = [.. lead, .. table.Columns];
+        int indent = table.HasCodes ? 4 : 2;
         var grid = new TextGrid([
-            .. heads.Select((_, i) => new TextGrid.Column(i == 0 ? 2 : 1, 2, AlignsRight: rows.All(r => LooksLikeNumber(r[i])))),
+            .. table.Columns.Select(
+                (_, i) => new TextGrid.Column(i == 0 ? indent : 1, 2, AlignsRight: table.Rows.All(r => LooksLikeNumber(r.Cells[i])))
+            ),
         ]);
-        grid.Add(heads);
-        foreach (string[] row in rows)
+        grid.Add(table.Columns);
+        foreach (var row in table.Rows)
         {
-            grid.Add(row);
+            grid.Add(row.Cells);
         }
 
         var laid = grid.LinesOfRows(width, out int used);
         Line("");
         Lines(laid[0]);
         Line(new string(Rule, used));
-        Lines(laid.Skip(1).SelectMany(r => r));
+        foreach (var (row, lines) in table.Rows.Zip(laid.Skip(1)))
+        {
+            if (row.Figure is { } figure)
+            {
+                Say($"  {figure.Code}");
+            }
+
+            Lines(lines);
+        }
+
         Line("");
         if (showWork)
         {
