@@ -11,7 +11,7 @@ public class SheetJsonTests
 
     public static TheoryData<string> Sheets => ["fall-blend", "frost-seeding", "systems", "lime", "lots", "bag"];
 
-    private static FieldSheet Sheet(string name) =>
+    internal static FieldSheet Sheet(string name) =>
         name switch
         {
             "systems" => ComparisonSheets.Systems(FieldSheetWritingTests.Plan("clover-lots"), includeFromMemory: true),
@@ -68,7 +68,7 @@ public class SheetJsonTests
         string page = File.ReadAllText(Repository.PathOf("docs/field-sheet.md")).ReplaceLineEndings("\n");
         int start = page.IndexOf("```json\n", StringComparison.Ordinal) + "```json\n".Length;
         var shown = JsonDocument.Parse(page[start..page.IndexOf("\n```", start, StringComparison.Ordinal)]).RootElement;
-        var written = Figures(Json(Sheet("fall-blend"))).Single(f => f.GetProperty("code").GetString() == "L5");
+        var written = Figures(Json(Sheet("fall-blend"))).Single(f => f.GetProperty("code").GetString() == "lime.ph");
         Assert.True(JsonElement.DeepEquals(shown, written), written.GetRawText());
     }
 
@@ -117,7 +117,7 @@ public class SheetJsonTests
     [Fact]
     public void The_area_is_that_of_the_plans_sides()
     {
-        var area = Sheet("fall-blend").Find("R1")!.Amount!;
+        var area = Sheet("fall-blend").Find("plot.area")!.Amount!;
         Assert.Equal("ac", area.Unit);
         Assert.Equal(182 * 140 / 43560.0, area.Value!.Value, 1e-12);
     }

@@ -11,7 +11,14 @@ internal sealed class AskedGroup
     private readonly ImmutableArray<PlannedKind> kinds;
     private readonly bool carriedOff;
 
-    private AskedGroup(string id, string name, CropRow? stated, KindProxy? proxy, ImmutableArray<PlannedKind> kinds, bool carriedOff)
+    private AskedGroup(
+        string id,
+        string name,
+        CropRow? stated,
+        KindProxy? proxy,
+        ImmutableArray<PlannedKind> kinds,
+        bool carriedOff
+    )
     {
         Id = id;
         Name = name;

@@ -63,10 +63,7 @@ internal static class SeedLotsSheet
         );
         yield return costs.Close();
 
-        var shares = new SectionWriter(
-            $"price-{kind.Id}",
-            $"{SheetText.Name(kind)}: what the price of a pound pays for"
-        );
+        var shares = new SectionWriter($"price-{kind.Id}", $"{SheetText.Name(kind)}: what the price of a pound pays for");
         shares.Table(
             [
                 "lot",

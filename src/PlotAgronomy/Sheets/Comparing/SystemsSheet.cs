@@ -99,12 +99,7 @@ internal static class SystemsSheet
             [.. reply.Answers]
         );
 
-    private static void Disagreement(
-        SectionWriter sheet,
-        AskedGroup group,
-        PlantNutrient nutrient,
-        SystemDisagreement? apart
-    )
+    private static void Disagreement(SectionWriter sheet, AskedGroup group, PlantNutrient nutrient, SystemDisagreement? apart)
     {
         if (apart is null)
         {

@@ -50,7 +50,12 @@ internal static class PassSection
             else
             {
                 var walked = pass.Walk.Distance;
-                sheet.Figure($"{name}.distance", "walking distance", new(SheetText.Distance(walked), SheetAmount.Distance(walked)), pass.Walk);
+                sheet.Figure(
+                    $"{name}.distance",
+                    "walking distance",
+                    new(SheetText.Distance(walked), SheetAmount.Distance(walked)),
+                    pass.Walk
+                );
             }
 
             sheet.Figure(

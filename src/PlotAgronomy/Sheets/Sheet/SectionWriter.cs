@@ -35,8 +35,13 @@ internal sealed class SectionWriter(string id, string heading)
     internal void Figure(string code, string label, FigureValue value, params ReadOnlySpan<IWorkedResult> results) =>
         blocks.Add(Make(code, label, value, [.. results], []));
 
-    internal void Figure(string code, string label, FigureValue value, WorkedLine line, params ReadOnlySpan<IWorkedResult> results) =>
-        Figure(code, label, value, [line], results);
+    internal void Figure(
+        string code,
+        string label,
+        FigureValue value,
+        WorkedLine line,
+        params ReadOnlySpan<IWorkedResult> results
+    ) => Figure(code, label, value, [line], results);
 
     internal void Figure(
         string code,

@@ -108,7 +108,8 @@ internal sealed class SheetTextWriter(int width, bool showWork)
         int indent = table.HasCodes ? 4 : 2;
         var grid = new TextGrid([
             .. table.Columns.Select(
-                (_, i) => new TextGrid.Column(i == 0 ? indent : 1, 2, AlignsRight: table.Rows.All(r => LooksLikeNumber(r.Cells[i])))
+                (_, i) =>
+                    new TextGrid.Column(i == 0 ? indent : 1, 2, AlignsRight: table.Rows.All(r => LooksLikeNumber(r.Cells[i])))
             ),
         ]);
         grid.Add(table.Columns);
