@@ -7,7 +7,8 @@ namespace PlotAgronomy;
 /// <remarks>Held in lb/ac, so that limits printed in lb/ac compare exactly. Equality is exact; use
 /// <see cref="EqualsWithin"/> after arithmetic. The default is zero. Source of the factors: international
 /// pound 0.45359237 kg, international acre 43,560 ft2 = 4046.8564224 m2, short ton 2000 lb, all exact.</remarks>
-public readonly record struct ApplicationRate : IComparable<ApplicationRate>
+[JsonConverter(typeof(JsonTextConverter<ApplicationRate>))]
+public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJsonText<ApplicationRate>
 {
     private const double SquareMetersPerHectare = 10_000;
     private const double KilogramsPerTonne = 1000;
@@ -161,4 +162,11 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>
     /// <summary>Invariant text such as <c>12.5 lb/ac</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{PoundsPerAcre:0.###} lb/ac");
+
+    static string IJsonText<ApplicationRate>.ToJsonText(ApplicationRate value) => $"{ExactText.Of(value.PoundsPerAcre)} lb/ac";
+
+    static ApplicationRate IJsonText<ApplicationRate>.FromJsonText(string text) =>
+        UnitWords.Rates.TryRead(text, false, out double poundsPerAcre, out string problem)
+            ? FromPoundsPerAcre(poundsPerAcre)
+            : throw new FormatException(problem);
 }

@@ -4,6 +4,7 @@ namespace PlotAgronomy;
 
 /// <summary>The one currency a plan's prices are in, by its ISO 4217 letters. Amounts are <see cref="decimal"/> and are never
 /// converted.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Currency
 {
     private Currency(string code) => Code = code;

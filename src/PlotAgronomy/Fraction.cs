@@ -4,7 +4,8 @@ namespace PlotAgronomy;
 
 /// <summary>A part of a whole, from 0 to 1, that says whether it was written as a fraction or in percent.</summary>
 /// <remarks>0.9 and 90 % are the same fraction; 0.9 % is not. The default is zero. Equality is exact.</remarks>
-public readonly record struct Fraction : IComparable<Fraction>
+[JsonConverter(typeof(JsonTextConverter<Fraction>))]
+public readonly record struct Fraction : IComparable<Fraction>, IJsonText<Fraction>
 {
     private Fraction(double value) => Value = value;
 
@@ -62,4 +63,8 @@ public readonly record struct Fraction : IComparable<Fraction>
     /// <summary>Invariant text such as <c>92.5 %</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Percent:0.##} %");
+
+    static string IJsonText<Fraction>.ToJsonText(Fraction value) => $"{ExactText.Of(value.Value, shift: 2)} %";
+
+    static Fraction IJsonText<Fraction>.FromJsonText(string text) => FromValue(ExactText.Number(text, "%", shift: 2));
 }

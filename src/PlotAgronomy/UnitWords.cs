@@ -9,6 +9,21 @@ internal sealed partial class UnitWords
 {
     private const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
+    /// <summary>A mass for each area; held in lb/ac.</summary>
+    internal static readonly UnitWords Rates = new(
+        "a rate",
+        "'40 lb/ac' or '2.25 ton/ac'",
+        ("lb/ac|lb/acre|lbs/ac|lbs/acre", 1),
+        ("oz/ac|oz/acre", 1.0 / 16),
+        ("ton/ac|ton/acre|tons/ac|tons/acre", 2000),
+        ("lb/1000 ft2|lb/1000 sq ft|lb/1,000 ft2", ExactUnits.SquareFeetPerAcre / 1000),
+        ("oz/1000 ft2|oz/1000 sq ft|oz/1,000 ft2", ExactUnits.SquareFeetPerAcre / 1000 / 16),
+        ("lb/100 ft2|lb/100 sq ft", ExactUnits.SquareFeetPerAcre / 100),
+        ("kg/ha", ExactUnits.SquareMetersPerAcre / 10_000 / ExactUnits.KilogramsPerPound),
+        ("t/ha|tonne/ha", ExactUnits.SquareMetersPerAcre / 10 / ExactUnits.KilogramsPerPound),
+        ("g/m2|g/m²", ExactUnits.SquareMetersPerAcre / 1000 / ExactUnits.KilogramsPerPound)
+    );
+
     private readonly FrozenDictionary<string, double> factors;
     private readonly string expectation;
 
@@ -82,8 +97,15 @@ internal sealed partial class UnitWords
         }
 
         double amount = value / factor;
-        string digits = decimals is int places ? Amounts.Print(amount, places) : EveryDigit(amount);
+        string digits = decimals is int places ? Rounded(amount, places) : EveryDigit(amount);
         return $"{digits} {unit}";
+    }
+
+    /// <summary>A number rounded to nearest, commas between groups of three digits.</summary>
+    internal static string Rounded(double number, int decimals)
+    {
+        string places = decimals > 0 ? $".{new string('#', decimals)}" : "";
+        return number.ToString($"#,##0{places}", CultureInfo.InvariantCulture);
     }
 
     /// <summary>The shortest text that reads back as the same number, without an exponent.</summary>

@@ -8,13 +8,13 @@ internal static class ExplainCommand
 {
     internal static Command Create(ConsoleStreams streams)
     {
-        var code = new Argument<string>("code") { Description = "Short code on the sheet, such as L1." };
+        var code = new Argument<string>("code") { Description = "Code on the sheet, such as lime.rate." };
         var file = new Argument<string?>("file")
         {
             Description = "Plan file; the demo when left out.",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        var command = new Command("explain", "Explain one number on the sheet by its short code.") { code, file };
+        var command = new Command("explain", "Explain one number on the sheet by its code.") { code, file };
         var width = new WidthOption();
         width.AddTo(command);
         command.SetAction(parsed =>

@@ -14,7 +14,7 @@ internal sealed class WidthOption
     internal bool TryRead(ParseResult parsed, ConsoleStreams streams, out int? columns)
     {
         columns = parsed.GetValue(width);
-        if (columns is < 60 or > 200)
+        if (columns is < FieldSheetWriting.LeastWidth or > FieldSheetWriting.MostWidth)
         {
             streams.Error.WriteLine(
                 $"--width must be from 60 to 200, found {columns.Value.ToString(CultureInfo.InvariantCulture)}"

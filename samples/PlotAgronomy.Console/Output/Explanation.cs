@@ -22,7 +22,7 @@ internal static class Explanation
         console.WriteLine();
         console.WriteLine("The number as a whole");
         WriteRows(console, figure.Unchecked.Select(remark => ("", remark)).Prepend(("status", WholeStatuses[figure.Status])));
-        return SheetOutput.Trimmed(writer);
+        return Trimmed(writer);
     }
 
     private static readonly Dictionary<DataStatus, string> LineStatuses = new()
@@ -63,6 +63,10 @@ internal static class Explanation
 
         yield return ("status", LineStatuses[origin.Status]);
     }
+
+    /// <summary>What was laid out, without the blanks that fill its columns.</summary>
+    private static string Trimmed(StringWriter laidOut) =>
+        string.Join('\n', laidOut.ToString().ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd()));
 
     private static void WriteRows(IAnsiConsole console, IEnumerable<(string Word, string Text)> rows)
     {

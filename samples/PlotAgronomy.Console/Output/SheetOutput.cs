@@ -33,34 +33,11 @@ internal static class SheetOutput
         }
     }
 
-    internal static string Render(FieldSheet sheet, SheetFormat format, bool showWork, int? width)
-    {
-        switch (format)
+    internal static string Render(FieldSheet sheet, SheetFormat format, bool showWork, int? width) =>
+        format switch
         {
-            case SheetFormat.Json:
-                using (var stream = new MemoryStream())
-                {
-                    JsonSheet.Write(stream, sheet, showWork);
-                    return System.Text.Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-                }
-
-            case SheetFormat.Markdown:
-                using (var writer = new StringWriter())
-                {
-                    MarkdownSheet.Write(writer, sheet, showWork);
-                    return writer.ToString();
-                }
-
-            default:
-                using (var writer = new StringWriter { NewLine = "\n" })
-                {
-                    TextSheet.Write(ConsoleStreams.Layout(writer, width), sheet, showWork);
-                    return Trimmed(writer);
-                }
-        }
-    }
-
-    /// <summary>What was laid out, without the blanks that fill its columns.</summary>
-    internal static string Trimmed(StringWriter laidOut) =>
-        string.Join('\n', laidOut.ToString().ReplaceLineEndings("\n").Split('\n').Select(l => l.TrimEnd()));
+            SheetFormat.Json => sheet.ToJson(showWork),
+            SheetFormat.Markdown => sheet.ToMarkdown(showWork),
+            _ => sheet.ToText(width ?? FieldSheetWriting.UsualWidth, showWork),
+        };
 }

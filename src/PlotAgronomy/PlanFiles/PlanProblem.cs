@@ -3,6 +3,7 @@ using System.Globalization;
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>One mistake in a plan file: where it stands and what was expected.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlanProblem
 {
     /// <summary>Gets the line, counted from 1.</summary>

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>What came of reading a plan file: the plan, or all its mistakes.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlanReadResult
 {
     /// <summary>Gets the plan, or null when the file holds any mistake.</summary>

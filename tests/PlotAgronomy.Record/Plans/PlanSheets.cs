@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using PlotAgronomy.Sample.Output;
 using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Record.Plans;
@@ -46,9 +45,9 @@ internal static class PlanSheets
 
     /// <summary>Every word of the sheet.</summary>
     /// <remarks>Laying it out for a terminal takes a hundred times as long and adds only line ends.</remarks>
-    private static string Words(FieldSheet sheet) => SheetOutput.Render(sheet, SheetFormat.Markdown, showWork: false, Width);
+    private static string Words(FieldSheet sheet) => sheet.ToMarkdown();
 
-    private static string Layout(FieldSheet sheet) => SheetOutput.Render(sheet, SheetFormat.Text, showWork: false, Width);
+    private static string Layout(FieldSheet sheet) => sheet.ToText(Width);
 
     private static IEnumerable<(string Name, FieldSheet Sheet)> Comparisons(PlotPlan plan)
     {

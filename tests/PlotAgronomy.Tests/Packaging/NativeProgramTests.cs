@@ -1,12 +1,15 @@
 namespace PlotAgronomy.Tests.Packaging;
 
-/// <summary>The library in a native program compiled ahead of time: five known answers, and no trim warning of ours.</summary>
+/// <summary>The library in a native program compiled ahead of time: known answers, values as JSON by a context of its own,
+/// and no trim warning of ours.</summary>
 [Trait("Category", "Slow")]
 public class NativeProgramTests(PackedLibrary packed) : IClassFixture<PackedLibrary>
 {
     /// <summary>Prints one line an answer; what each must be stands in the test.</summary>
     private const string Program = """
         using System.Globalization;
+        using System.Text.Json;
+        using System.Text.Json.Serialization;
         using PlotAgronomy;
         using PlotAgronomy.Nutrients;
         using PlotAgronomy.Reference;
@@ -30,14 +33,23 @@ public class NativeProgramTests(PackedLibrary packed) : IClassFixture<PackedLibr
         Print(RecommendationSystems.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot)).Phosphate!.Rate.PoundsPerAcre);
         Print(KindCatalog.Standard.Find("ladino").RequireSeedCount().SeedsPerPound > 400_000 ? 1 : 0);
         Print(SourceCatalog.All.Length > 10 ? 1 : 0);
+        string json = JsonSerializer.Serialize(new Note(ApplicationRate.FromPoundsPerAcre(20), Fraction.FromPercent(85)), Notes.Default.Note);
+        Console.WriteLine(json);
+        Print(JsonSerializer.Deserialize(json, Notes.Default.Note)!.Rate.PoundsPerAcre);
+
+        internal sealed record Note(ApplicationRate Rate, Fraction Germination);
+
+        [JsonSerializable(typeof(Note))]
+        internal sealed partial class Notes : JsonSerializerContext;
         """;
 
     /// <summary>90 x 43.56 exactly; practice case C59 (8 x 3 x 15 / 495); practice case C19 (North Carolina equation 14 at P-I 45);
-    /// ladino is counted by the hundred thousands in every source; the tables are embedded.</summary>
-    private static readonly string[] KnownAnswers = ["3920.400", "0.727", "49.740", "1.000", "1.000"];
+    /// ladino is counted by the hundred thousands in every source; the tables are embedded;
+    /// the JSON is what was put in.</summary>
+    private static readonly string[] KnownAnswers = ["3920.400", "0.727", "49.740", "1.000", "1.000", """{"Rate":"20 lb/ac","Germination":"85 %"}""", "20.000"];
 
     [Fact]
-    public void A_native_program_gives_five_known_answers_and_only_UnitsNet_warns()
+    public void A_native_program_gives_known_answers_and_only_UnitsNet_warns()
     {
         bool underCi = Environment.GetEnvironmentVariable("CI") == "true";
         Assert.SkipWhen(!underCi && !HasLinker(), "no C linker (gcc or clang) on this machine: the native program cannot be linked");

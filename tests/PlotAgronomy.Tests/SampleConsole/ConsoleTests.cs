@@ -89,15 +89,15 @@ public class ConsoleTests
         ApprovedText.AssertCurrent(Data("explain.approved.txt"), string.Join("\n", ExplainedCodes.Select(code => Run("explain", code, Data("fall-blend.json"), "--width", "100").Out)));
 
     /// <summary>Lines read, from memory, by practice and of plain arithmetic.</summary>
-    private static readonly string[] ExplainedCodes = ["R2", "L1", "S2", "P1"];
+    private static readonly string[] ExplainedCodes = ["rating.phosphorus", "lime.rate", "seed.austrian-winter-pea.weight", "pass-1.load"];
 
     [Fact]
     public void A_line_from_memory_says_so_and_a_line_of_arithmetic_names_no_publication()
     {
-        string seed = Run("explain", "S2", Data("fall-blend.json")).Out;
+        string seed = Run("explain", "seed.austrian-winter-pea.weight", Data("fall-blend.json")).Out;
         Assert.Contains("from memory: not yet seen in the publication", seed, StringComparison.Ordinal);
         Assert.Contains("seen in the publication\n", seed, StringComparison.Ordinal);
-        Assert.Contains("source   arithmetic\n\n", Run("explain", "P1", Data("fall-blend.json")).Out, StringComparison.Ordinal);
+        Assert.Contains("source   arithmetic\n\n", Run("explain", "pass-1.load", Data("fall-blend.json")).Out, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -115,9 +115,9 @@ public class ConsoleTests
     [Fact]
     public void An_unknown_code_lists_the_codes_there_are()
     {
-        var (exit, _, error) = Run("explain", "Z9");
+        var (exit, _, error) = Run("explain", "lime.rat");
         Assert.Equal(2, exit);
-        Assert.Contains("L1", error, StringComparison.Ordinal);
+        Assert.Contains("lime.rate", error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -3,6 +3,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>What to buy of one lot.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BagLine
 {
     /// <summary>Gets what is bought.</summary>

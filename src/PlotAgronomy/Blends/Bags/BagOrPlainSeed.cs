@@ -12,6 +12,7 @@ namespace PlotAgronomy.Blends;
 /// full
 /// stand among the kinds on offer, each from its cheapest lot per living pound, and gives the room of kinds not on offer to the
 /// others in proportion. Both are brought to one full stand.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BagOrPlainSeed : IWorkedResult
 {
     private BagOrPlainSeed(Offer<StoreBlend> offer, Blend asClaimed, Blend? plain, ImmutableArray<CropKind> notOnOffer)

@@ -6,6 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy.Blends;
 
 /// <summary>Whole bags to buy for a blend, and what the blend becomes when all of them are sown.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BagOrder : IWorkedResult
 {
     internal BagOrder() { }

@@ -3,6 +3,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>One kind's seeds in a small batch, and how far chance may move them.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BatchKindSpread
 {
     /// <summary>Gets the kind.</summary>

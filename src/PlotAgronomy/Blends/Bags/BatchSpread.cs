@@ -9,6 +9,7 @@ namespace PlotAgronomy.Blends;
 /// <remarks>N = batch weight x share of weight x seeds per lb; coefficient of variation = 1 / sqrt(N); 95 % range = 1.96 /
 /// sqrt(N).
 /// The large seeds limit a small batch. It does not consider that a bag sorts itself on the road: mix before scooping.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BatchSpread : IWorkedResult
 {
     internal BatchSpread() { }

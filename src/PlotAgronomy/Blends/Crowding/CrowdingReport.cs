@@ -5,6 +5,7 @@ namespace PlotAgronomy.Blends;
 /// <summary>Do the kinds of a blend leave each other room? Totals, groups and densities against their limits.</summary>
 /// <remarks>The limits of totals and groups are common practice: the answer is a caution, not a proof. It does not consider
 /// sowing dates, fertility or grazing, which decide who wins as much as rates do.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CrowdingReport : IWorkedResult
 {
     private readonly StandCrowding crowding;

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Blends;
 
 /// <summary>Seeds or plants per ft2 that a publication or practice aims at.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class DensityTarget
 {
     private static readonly Table<DensityTarget> Table = new("Blends/Data/density-targets.csv", r => new DensityTarget(r));

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Blends;
 
 /// <summary>A group of kinds that holds others back, with its share of a full stand and the cap of practice.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GroupShare
 {
     internal GroupShare() { }

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Blends;
 /// <summary>Does a blend work together, and on this plot? Soil, depth, dates, inoculants, nitrogen, companions and
 /// cautions.</summary>
 /// <remarks>Crowding and seasons are reports of their own. State seed and weed lists govern; this only warns.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BlendFit : IWorkedResult
 {
     private readonly FitFacts facts;

@@ -4,6 +4,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>Days of the year on which the published planting dates of a blend's kinds allow all of them.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CommonDates
 {
     /// <summary>A year without a leap day: a window that ends on February 28 ends there.</summary>

@@ -4,6 +4,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>What is known of the plot and the sowing; what is not known is not checked.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlotConditions
 {
     /// <summary>Gets the soil pH, or null.</summary>

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Blends;
 
 /// <summary>A lot that was not considered, and why.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ExcludedLot
 {
     private readonly RecipeRequest request;

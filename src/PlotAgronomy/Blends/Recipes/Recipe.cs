@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Blends;
 
 /// <summary>A proposed blend in weighable amounts, with its cost and what it covers.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Recipe
 {
     internal Recipe(RecipeRequest request) => Request = request;

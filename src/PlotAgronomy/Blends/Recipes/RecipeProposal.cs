@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Blends;
 
 /// <summary>The cheapest recipe that meets the request, and what each season more would cost.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RecipeProposal : IWorkedResult
 {
     internal RecipeProposal() { }

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Blends;
 
 /// <summary>What a recipe must do for a plot.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RecipeRequest
 {
     /// <summary>Gets the area to sow; finite, above 0.</summary>

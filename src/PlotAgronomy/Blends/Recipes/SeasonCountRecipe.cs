@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Blends;
 
 /// <summary>The cheapest recipe that covers at least a number of seasons.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeasonCountRecipe
 {
     /// <summary>Gets the number of seasons to cover, from 0 to 5.</summary>

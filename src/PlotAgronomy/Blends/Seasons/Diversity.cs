@@ -5,6 +5,7 @@ namespace PlotAgronomy.Blends;
 
 /// <summary>How evenly a blend is spread over its kinds. Always say what was counted: by weight a blend looks quite unlike what
 /// it is by seeds or by share of a full stand, and only the last says what its designer meant.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Diversity : IWorkedResult
 {
     private readonly Blend blend;

@@ -4,6 +4,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>What one kind, added to a stand, would improve.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeasonAddition
 {
     /// <summary>Gets the kind and the share it is added at.</summary>

@@ -8,6 +8,7 @@ namespace PlotAgronomy.Blends;
 /// <remarks>A season is covered when the kinds rated high or medium in it hold together at least a stated share of a full stand;
 /// 0.25 by common practice. The ratings are mostly recollection: use them to see gaps, not to rank kinds. It does not consider
 /// when the stand was sown: a perennial feeds little before its second year.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeasonCoverage : IWorkedResult
 {
     private SeasonCoverage(ImmutableArray<KindShare> stand, double shareWanted)

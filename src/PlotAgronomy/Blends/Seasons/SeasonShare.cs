@@ -4,6 +4,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>What a stand offers in one season.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeasonShare
 {
     private readonly ImmutableArray<KindShare> stand;

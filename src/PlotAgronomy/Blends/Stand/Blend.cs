@@ -9,6 +9,7 @@ namespace PlotAgronomy.Blends;
 /// share of a full stand f = r / R (SEED-S88); bulk rate = r / u; live seeds per ft2 = r n / 43,560;
 /// share of weight, of seeds or of the stand = the kind's amount / the sum over all kinds.
 /// It does not consider that seedlings of one kind outgrow another's: see <see cref="CrowdingReport"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed partial class Blend : IWorkedResult
 {
     private Blend(ImmutableArray<BlendPart> parts) => Parts = parts;

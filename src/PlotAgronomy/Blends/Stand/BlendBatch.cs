@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Blends;
 
 /// <summary>The weights of a blend for one area.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BlendBatch
 {
     /// <summary>Gets the blend.</summary>

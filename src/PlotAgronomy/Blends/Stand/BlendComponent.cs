@@ -5,6 +5,7 @@ namespace PlotAgronomy.Blends;
 /// <summary>One kind as it goes into a blend: how it is sown, its full rate, its seed count and what its tag says.</summary>
 /// <remarks>Start from <see cref="FromKind(CropKind, SowingMethod)"/> and change what you know better with <c>with { ...
 /// }</c>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record BlendComponent
 {
     private BlendComponent(CropKind kind, PureLiveSeedRateRange fullRange, PureLiveSeedRate fullRate, double seedsPerPound)

@@ -3,6 +3,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>One kind of a blend, stated every way at once.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BlendPart
 {
     /// <summary>Gets what the kind is and what its tag says.</summary>

@@ -3,6 +3,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>What to weigh out of one bag.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BlendWeight
 {
     /// <summary>Gets what is weighed.</summary>

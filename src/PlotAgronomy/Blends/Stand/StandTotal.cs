@@ -4,7 +4,8 @@ namespace PlotAgronomy.Blends;
 
 /// <summary>Sum of shares of a full stand, with the range that published full rates leave open.</summary>
 /// <remarks>1 is one full stand. The default is no stand at all.</remarks>
-public readonly record struct StandTotal
+[JsonConverter(typeof(JsonTextConverter<StandTotal>))]
+public readonly record struct StandTotal : IJsonText<StandTotal>
 {
     private StandTotal(double lowest, double chosen, double highest)
     {
@@ -38,4 +39,16 @@ public readonly record struct StandTotal
         );
 
     internal static StandTotal Of(double lowest, double chosen, double highest) => new(lowest, chosen, highest);
+
+    static string IJsonText<StandTotal>.ToJsonText(StandTotal value) =>
+        $"{ExactText.Of(value.Chosen)} ({ExactText.Of(value.Lowest)} to {ExactText.Of(value.Highest)}) full stands";
+
+    static StandTotal IJsonText<StandTotal>.FromJsonText(string text)
+    {
+        var (chosen, range) = ExactText.Halves(ExactText.Before(text, ") full stands"), " (");
+        var (lowest, highest) = ExactText.Halves(range, " to ");
+        return new(Stands(lowest), Stands(chosen), Stands(highest));
+    }
+
+    private static double Stands(string text) => Guard.AtLeast(ExactText.Number(text), 0, "full stands", nameof(text));
 }

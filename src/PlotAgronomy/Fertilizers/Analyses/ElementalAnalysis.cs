@@ -4,6 +4,7 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>An analysis with phosphorus and potassium stated as elements: percent N, P and K by weight.</summary>
 /// <remarks>A type of its own, so that P is never read as P2O5. Source of the factors: MASS-IUPAC.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ElementalAnalysis
 {
     private ElementalAnalysis(double nitrogen, double phosphorus, double potassium) =>

@@ -7,6 +7,7 @@ namespace PlotAgronomy;
 /// <summary>Guaranteed analysis as printed on the package: percent by weight of N, available phosphate (P2O5),
 /// soluble potash (K2O), and the other nutrients as elements.</summary>
 /// <remarks>Phosphorus and potassium stated as elements are an <see cref="ElementalAnalysis"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FertilizerAnalysis
 {
     private static readonly PlantNutrient[] Nutrients = Enum.GetValues<PlantNutrient>();

@@ -4,6 +4,7 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>The control officials' overall index of a sample: the value found in percent of the value guaranteed.</summary>
 /// <remarks>The formula is from memory and carries its caution. Below 98 a lot counts as deficient (source FERT-AGC).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LabelIndex
 {
     private LabelIndex(double percent) => Percent = percent;

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>What a plan gives of one nutrient beside what was asked.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NutrientBalance
 {
     /// <summary>Gets the nutrient, in the label's form.</summary>

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>What is known of the field and the way the fertilizer goes on, as far as cautions ask.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FieldConditions
 {
     /// <summary>Gets conditions of which nothing is known: cautions that could apply are given.</summary>

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>The most fertilizer that may lie near seed in the row. No urea, UAN or thiosulfate there at all.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedPlacedLimit
 {
     private static readonly Table<SeedPlacedLimit> Everything = new("Fertilizers/Data/seed-placed-limits.csv", FromRow);

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>A rule of one place about fertilizer near water or before rain. Examples: your own law goes first.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SetbackRule
 {
     private static readonly Table<SetbackRule> Everything = new("Fertilizers/Data/setbacks.csv", r => new SetbackRule(

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Nitrogen lost to the air from urea on the surface: what trials measured, and the usual planning figures.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class UreaLoss
 {
     private static readonly Table<UreaLoss> Trials = new("Fertilizers/Data/urea-loss.csv", FromRow);

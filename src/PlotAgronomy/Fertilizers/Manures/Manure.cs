@@ -6,6 +6,7 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Total nutrients in a manure or litter, as a range in lb per short ton as it is spread.</summary>
 /// <remarks>Litter varies widely: analyse the lot. A single printed figure has both ends alike.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Manure
 {
     private static readonly Catalog<Manure> Catalog = new(

@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>What part of a manure's nutrients a crop gets, by situation. Publications differ: choose the row that fits.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ManureAvailability
 {
     private static readonly Catalog<ManureAvailability> Catalog = new(

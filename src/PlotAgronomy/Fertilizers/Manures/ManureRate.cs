@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>How much manure meets a need, between a rich and a poor lot, and what else comes with it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ManureRate : IWorkedResult
 {
     private readonly Fraction available;

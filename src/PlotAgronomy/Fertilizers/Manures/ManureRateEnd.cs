@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>One end of a manure rate: the rich lot or the poor one.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ManureRateEnd
 {
     /// <summary>Gets the rate of manure.</summary>

@@ -4,7 +4,8 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>A content of a manure in lb per short ton, from the poor to the rich end.</summary>
 /// <remarks>The default is none.</remarks>
-public readonly record struct PoundsPerTonRange
+[JsonConverter(typeof(JsonTextConverter<PoundsPerTonRange>))]
+public readonly record struct PoundsPerTonRange : IJsonText<PoundsPerTonRange>
 {
     private PoundsPerTonRange(double low, double high) => (Low, High) = (low, high);
 
@@ -34,4 +35,13 @@ public readonly record struct PoundsPerTonRange
 
     internal PoundsPerTonRange Times(double part) =>
         new(FertilizerMath.Available(Low, part), FertilizerMath.Available(High, part));
+
+    static string IJsonText<PoundsPerTonRange>.ToJsonText(PoundsPerTonRange value) =>
+        $"{ExactText.Of(value.Low)} to {ExactText.Of(value.High)} lb/ton";
+
+    static PoundsPerTonRange IJsonText<PoundsPerTonRange>.FromJsonText(string text)
+    {
+        var (low, high) = ExactText.Halves(ExactText.Before(text, " lb/ton"), " to ");
+        return Between(ExactText.Number(low), ExactText.Number(high));
+    }
 }

@@ -8,6 +8,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>sum of material x percent = batch x wanted percent for N, P2O5, K2O and every other nutrient the wanted grade names;
 /// filler is what is left of the batch. Of several recipes the cheapest is given, or the lightest where nothing has a
 /// price.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GradeMix : IWorkedResult
 {
     private readonly bool made;

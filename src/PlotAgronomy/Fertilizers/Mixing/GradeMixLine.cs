@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>One material of a blended batch.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GradeMixLine
 {
     /// <summary>Gets the material.</summary>

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>One figure of a material with the source it stands in.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CatalogFigure
 {
     internal CatalogFigure(double value, Origin origin) => (Value, Origin) = (value, origin);

@@ -7,6 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 /// status.</summary>
 /// <remarks>A figure that was not yet seen in its publication is null here and answers only through
 /// <see cref="FromMemory"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FertilizerMaterial
 {
     private readonly ImmutableDictionary<MaterialProperty, CatalogFigure> figures;

@@ -5,6 +5,7 @@ namespace PlotAgronomy;
 
 /// <summary>A product as its label describes it: name, guaranteed analysis, what it is made of, density of a liquid.</summary>
 /// <remarks>What it is packed in and costs stands in an <see cref="Offer{T}"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FertilizerProduct
 {
     private FertilizerProduct(string name, FertilizerAnalysis analysis, FertilizerSubstance substance, Density? density)

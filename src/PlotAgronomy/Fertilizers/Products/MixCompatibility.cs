@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>What is known about mixing two materials.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class MixCompatibility
 {
     private static readonly Table<MixCompatibility> Rules = new("Fertilizers/Data/compatibility.csv", FromRow);

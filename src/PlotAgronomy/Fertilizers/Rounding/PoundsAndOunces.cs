@@ -5,7 +5,8 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>A small weight as a kitchen scale shows it: whole pounds and whole ounces.</summary>
 /// <remarks>The default is nothing.</remarks>
-public readonly record struct PoundsAndOunces
+[JsonConverter(typeof(JsonTextConverter<PoundsAndOunces>))]
+public readonly record struct PoundsAndOunces : IJsonText<PoundsAndOunces>
 {
     private const int OuncesPerPound = 16;
 
@@ -33,4 +34,17 @@ public readonly record struct PoundsAndOunces
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>2 lb 5 oz</c>.</returns>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Pounds} lb {Ounces} oz");
+
+    static string IJsonText<PoundsAndOunces>.ToJsonText(PoundsAndOunces value) => value.ToString();
+
+    static PoundsAndOunces IJsonText<PoundsAndOunces>.FromJsonText(string text)
+    {
+        var (pounds, ounces) = ExactText.Halves(ExactText.Before(text, " oz"), " lb ");
+        return new(
+            Guard.AtLeast(Whole(pounds), 0, "lb", nameof(text)),
+            (int)Guard.Between(Whole(ounces), 0, OuncesPerPound - 1, "oz", nameof(text))
+        );
+    }
+
+    private static int Whole(string text) => int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture);
 }

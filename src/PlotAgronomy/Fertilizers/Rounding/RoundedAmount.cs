@@ -6,6 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>One way of rounding a product to packages: what is spread and what that really applies.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RoundedAmount
 {
     private const double Dust = PlotAgronomy.Tolerance.Dust;

@@ -7,6 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>A rate of one product on one plot: exact, to the nearest package, and rounded up, each with what it really
 /// applies.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RoundedAmounts : IWorkedResult
 {
     private RoundedAmounts(

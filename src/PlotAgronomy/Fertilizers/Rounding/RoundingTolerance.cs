@@ -3,6 +3,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>How far a rounded amount may stray from the need before it is remarked on.</summary>
 /// <remarks>No publication read states a figure; the defaults are common practice. Labels themselves are certain only to 6 or 7 %
 /// of each nutrient, so finer claims are not supported by the bag.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RoundingTolerance
 {
     private RoundingTolerance(double accept, double nitrogenOver, double anyShort) =>

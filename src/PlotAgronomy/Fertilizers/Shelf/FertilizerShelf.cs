@@ -6,6 +6,7 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>The products a store has, and the cheapest honest set of them for a plot.</summary>
 /// <remarks>The order in which products are handed over does not matter: they are kept in the order of their names.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed partial class FertilizerShelf
 {
     /// <summary>Linear programs the search may solve before it answers with the best plan so far and its proven gap.</summary>

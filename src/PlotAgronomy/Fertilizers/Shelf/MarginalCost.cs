@@ -2,6 +2,7 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>What one more pound of a nutrient would cost in the exact plan: the dual value of its need.</summary>
 /// <remarks>Equal to residual pricing when each nutrient has its own source.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class MarginalCost
 {
     /// <summary>Gets the nutrient.</summary>

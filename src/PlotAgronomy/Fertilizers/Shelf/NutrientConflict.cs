@@ -4,6 +4,7 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Why no set of the shelf's products fits: needs and caps that cannot all be kept, none of them without part in
 /// it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NutrientConflict
 {
     /// <summary>Gets the nutrients whose need takes part.</summary>

@@ -9,6 +9,7 @@ namespace PlotAgronomy.Fertilizers;
 /// plan.
 /// Minimise the sum over needed nutrients of ((rate x percent - need) / need) squared, rate at least 0 (active-set method,
 /// common practice).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ProductFit
 {
     private ProductFit(FertilizerProduct product, ApplicationRate rate, double miss, ImmutableArray<NutrientBalance> balances) =>

@@ -7,6 +7,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>What to buy and what to spread, what it gives, what it costs, and how sure that is.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Purchase : IWorkedResult
 {
     private readonly FieldConditions conditions;

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>One product of a plan: what to buy, what to spread, what is left.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PurchaseLine
 {
     /// <summary>Gets the offer.</summary>

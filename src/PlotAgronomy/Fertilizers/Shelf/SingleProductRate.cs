@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>How much of one complete grade goes on, and what that leaves open or overshoots.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SingleProductRate : IWorkedResult
 {
     private SingleProductRate(

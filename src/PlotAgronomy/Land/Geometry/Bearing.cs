@@ -5,7 +5,8 @@ namespace PlotAgronomy.Land;
 /// <summary>A direction over the ground, clockwise from north; on an outline that is not
 /// placed on the earth, from the plan's own north.</summary>
 /// <remarks>Held in degrees from 0 up to, but not including, 360. The default is north.</remarks>
-public readonly record struct Bearing
+[JsonConverter(typeof(JsonTextConverter<Bearing>))]
+public readonly record struct Bearing : IJsonText<Bearing>
 {
     private Bearing(double degrees) => Degrees = degrees;
 
@@ -25,4 +26,8 @@ public readonly record struct Bearing
         ReadOnlySpan<string> points = ["N", "NE", "E", "SE", "S", "SW", "W", "NW"];
         return string.Create(CultureInfo.InvariantCulture, $"{Degrees:0.#} degrees ({points[(int)((Degrees + 22.5) / 45) % 8]})");
     }
+
+    static string IJsonText<Bearing>.ToJsonText(Bearing value) => $"{ExactText.Of(value.Degrees)} degrees";
+
+    static Bearing IJsonText<Bearing>.FromJsonText(string text) => FromDegrees(ExactText.Number(text, "degrees"));
 }

@@ -6,7 +6,8 @@ namespace PlotAgronomy;
 /// <summary>A length with what is known of its error: one part shared by all lengths
 /// measured the same way, one its own.</summary>
 /// <remarks>Held in feet. A plain <see cref="Length"/> converts to one without a stated error. The default is zero.</remarks>
-public readonly record struct MeasuredLength
+[JsonConverter(typeof(JsonTextConverter<MeasuredLength>))]
+public readonly record struct MeasuredLength : IJsonText<MeasuredLength>
 {
     private MeasuredLength(double feet, double sharedRelativeError, double ownErrorFeet, bool isPaced)
     {
@@ -81,4 +82,24 @@ public readonly record struct MeasuredLength
     /// <summary>Invariant text such as <c>120.5 ft</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Feet:0.##} ft");
+
+    static string IJsonText<MeasuredLength>.ToJsonText(MeasuredLength value) =>
+        value.IsPaced
+            ? throw new NotSupportedException(
+                "A paced length rests on its steps and their calibration: keep the StepCount, or the length alone by ToLength."
+            )
+        : value.HasError ? $"{ExactText.Of(value.Feet)} +- {ExactText.Of(value.OwnErrorFeet)} ft"
+        : $"{ExactText.Of(value.Feet)} ft";
+
+    static MeasuredLength IJsonText<MeasuredLength>.FromJsonText(string text)
+    {
+        string number = ExactText.Before(text, " ft");
+        var (feet, error) = number.Contains(" +- ", StringComparison.Ordinal) ? ExactText.Halves(number, " +- ") : (number, "0");
+        return new(
+            Guard.AtLeast(ExactText.Number(feet), 0, "ft", nameof(text)),
+            0,
+            Guard.AtLeast(ExactText.Number(error), 0, "ft", nameof(text)),
+            false
+        );
+    }
 }

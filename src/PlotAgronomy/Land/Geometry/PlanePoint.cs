@@ -4,7 +4,8 @@ namespace PlotAgronomy.Land;
 
 /// <summary>A place on the local plane of a plot: so far east, so far north of the plot's own zero.</summary>
 /// <remarks>Held in feet. The default is the zero point.</remarks>
-public readonly record struct PlanePoint
+[JsonConverter(typeof(JsonTextConverter<PlanePoint>))]
+public readonly record struct PlanePoint : IJsonText<PlanePoint>
 {
     internal PlanePoint(double eastFeet, double northFeet)
     {
@@ -36,5 +37,14 @@ public readonly record struct PlanePoint
             CultureInfo.InvariantCulture,
             $"{Math.Abs(EastFeet):0.#} ft {along}, {Math.Abs(NorthFeet):0.#} ft {across}"
         );
+    }
+
+    static string IJsonText<PlanePoint>.ToJsonText(PlanePoint value) =>
+        $"{ExactText.Of(value.EastFeet)} ft east, {ExactText.Of(value.NorthFeet)} ft north";
+
+    static PlanePoint IJsonText<PlanePoint>.FromJsonText(string text)
+    {
+        var (east, north) = ExactText.Halves(text, ", ");
+        return FromFeet(ExactText.Number(east, "ft east"), ExactText.Number(north, "ft north"));
     }
 }

@@ -6,6 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy.Land;
 
 /// <summary>A plot divided into an unsown strip along its edge and what is left inside.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class EdgeStrip : IWorkedResult
 {
     private readonly PlotOutline whole;

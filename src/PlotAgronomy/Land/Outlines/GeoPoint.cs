@@ -4,7 +4,8 @@ namespace PlotAgronomy.Land;
 
 /// <summary>A place on the ground in latitude and longitude (WGS84).</summary>
 /// <remarks>Held in decimal degrees, north and east positive. The default is latitude 0, longitude 0.</remarks>
-public readonly record struct GeoPoint
+[JsonConverter(typeof(JsonTextConverter<GeoPoint>))]
+public readonly record struct GeoPoint : IJsonText<GeoPoint>
 {
     private GeoPoint(double latitudeDegrees, double longitudeDegrees)
     {
@@ -33,4 +34,13 @@ public readonly record struct GeoPoint
     /// <returns>The text, latitude first, to a tenth of a metre.</returns>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{LatitudeDegrees:0.000000}, {LongitudeDegrees:0.000000}");
+
+    static string IJsonText<GeoPoint>.ToJsonText(GeoPoint value) =>
+        $"{ExactText.Of(value.LatitudeDegrees)}, {ExactText.Of(value.LongitudeDegrees)}";
+
+    static GeoPoint IJsonText<GeoPoint>.FromJsonText(string text)
+    {
+        var (latitude, longitude) = ExactText.Halves(text, ", ");
+        return FromDegrees(ExactText.Number(latitude), ExactText.Number(longitude));
+    }
 }

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Land;
 
 /// <summary>The closed outline of a plot on its local plane, counter-clockwise, its sides straight and not crossing.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlotOutline
 {
     private readonly double squareFeet;

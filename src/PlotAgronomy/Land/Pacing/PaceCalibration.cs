@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Land;
 
 /// <summary>A person's step length, found by walking a course of known length.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PaceCalibration : IWorkedResult
 {
     private readonly double courseFeet;

@@ -5,7 +5,8 @@ namespace PlotAgronomy.Land;
 /// <summary>Steps counted while walking a line.</summary>
 /// <remarks>A pace means one step in some books and two in others, so the count says which. Held in single steps.
 /// The default is zero.</remarks>
-public readonly record struct StepCount
+[JsonConverter(typeof(JsonTextConverter<StepCount>))]
+public readonly record struct StepCount : IJsonText<StepCount>
 {
     private StepCount(double singleSteps) => SingleSteps = singleSteps;
 
@@ -27,4 +28,8 @@ public readonly record struct StepCount
     /// <summary>Invariant text such as <c>84 steps</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{SingleSteps:0.##} steps");
+
+    static string IJsonText<StepCount>.ToJsonText(StepCount value) => $"{ExactText.Of(value.SingleSteps)} steps";
+
+    static StepCount IJsonText<StepCount>.FromJsonText(string text) => FromSingleSteps(ExactText.Number(text, "steps"));
 }

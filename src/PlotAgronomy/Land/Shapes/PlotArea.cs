@@ -6,6 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy;
 
 /// <summary>How much ground a plot has, how that was found and how sure it is.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed partial class PlotArea : IWorkedResult
 {
     internal PlotArea() { }

@@ -4,7 +4,8 @@ namespace PlotAgronomy.Land;
 
 /// <summary>Steepness of the ground.</summary>
 /// <remarks>Held as rise over run. The default is level ground.</remarks>
-public readonly record struct Slope
+[JsonConverter(typeof(JsonTextConverter<Slope>))]
+public readonly record struct Slope : IJsonText<Slope>
 {
     private const double DegreesPerRadian = 180 / Math.PI;
 
@@ -42,4 +43,12 @@ public readonly record struct Slope
     /// <summary>Invariant text such as <c>12 %</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Percent:0.##} %");
+
+    static string IJsonText<Slope>.ToJsonText(Slope value) => $"{ExactText.Of(value.RisePerRun, shift: 2)} %";
+
+    static Slope IJsonText<Slope>.FromJsonText(string text)
+    {
+        Guard.Between(ExactText.Number(text, "%"), 0, LandConstants.All["steepest-percent"], "%", nameof(text));
+        return new(ExactText.Number(text, "%", shift: 2));
+    }
 }

@@ -4,8 +4,12 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>Georgia's lime buffer capacity: mg of calcium carbonate per kg of soil and pH unit, at equilibrium.</summary>
 /// <remarks>Equality is exact. The default is zero.</remarks>
-public readonly record struct LimeBufferCapacity
+[JsonConverter(typeof(JsonTextConverter<LimeBufferCapacity>))]
+public readonly record struct LimeBufferCapacity : IJsonText<LimeBufferCapacity>
 {
+    private const string Unit = "mg/kg per pH";
+    private const string AfterThirtyMinutes = " after 30 minutes";
+
     private LimeBufferCapacity(double milligramsPerKilogramPerPh, double? thirtyMinutes = null)
     {
         MilligramsPerKilogramPerPh = milligramsPerKilogramPerPh;
@@ -53,4 +57,14 @@ public readonly record struct LimeBufferCapacity
     /// <returns>The text.</returns>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{MilligramsPerKilogramPerPh:0.#} mg/kg per pH");
+
+    static string IJsonText<LimeBufferCapacity>.ToJsonText(LimeBufferCapacity value) =>
+        value.ThirtyMinutes is { } early
+            ? $"{ExactText.Of(early)} {Unit}{AfterThirtyMinutes}"
+            : $"{ExactText.Of(value.MilligramsPerKilogramPerPh)} {Unit}";
+
+    static LimeBufferCapacity IJsonText<LimeBufferCapacity>.FromJsonText(string text) =>
+        text.EndsWith(AfterThirtyMinutes, StringComparison.Ordinal)
+            ? FromThirtyMinutes(ExactText.Number(ExactText.Before(text, AfterThirtyMinutes), Unit))
+            : AtEquilibrium(ExactText.Number(text, Unit));
 }

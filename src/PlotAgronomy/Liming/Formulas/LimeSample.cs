@@ -3,6 +3,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Liming;
 
 /// <summary>A soil report and what else a lime method may need. What is not known is null, never zero.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeSample
 {
     /// <summary>Gets the report: pH, buffer pH, exchangeable acidity, CEC, aluminum, texture and soil class.</summary>

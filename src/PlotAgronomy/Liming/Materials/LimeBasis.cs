@@ -6,6 +6,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>The lime a rate is counted in: one of the four labels of a rate. A ton of one basis is not a ton of
 /// another.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeBasis
 {
     private static readonly Catalog<LimeBasis> Catalog = new(

@@ -3,6 +3,7 @@ using PlotAgronomy.Liming;
 namespace PlotAgronomy;
 
 /// <summary>A material's rating in one state's index, such as ENP 1,800 lb/ton. It has no meaning in another index.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeFigure
 {
     private LimeFigure(LimeIndex index, double value)

@@ -8,6 +8,7 @@ namespace PlotAgronomy.Liming;
 /// figure.</summary>
 /// <remarks>Figures of two indices are never converted into each other: only the material's sieve analysis and calcium
 /// carbonate equivalent lead from one to the other. Compare ids, or use the same instance.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeIndex
 {
     private static readonly Catalog<LimeIndex> Catalog = new("lime index", Read, i => i.Id, i => i.Status);

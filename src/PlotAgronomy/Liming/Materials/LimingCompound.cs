@@ -7,6 +7,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>A pure compound and what it neutralizes, from its molar mass.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimingCompound
 {
     private static readonly Catalog<LimingCompound> Catalog = new(

@@ -8,6 +8,7 @@ namespace PlotAgronomy;
 /// <remarks>A figure the label states in an index is taken as it stands; any other is computed from the calcium carbonate
 /// equivalent and the sieve analysis. Nebraska's index counts the calcium carbonate equivalent as sold, water included
 /// (LIME-S57): give that one when it is asked for.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimingMaterial
 {
     private LimingMaterial(string name, LimingForm form)

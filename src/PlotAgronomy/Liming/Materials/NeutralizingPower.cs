@@ -5,6 +5,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>Effective neutralizing power in the pounds of one index, such as pounds of ENP or ENM. It is not a mass of
 /// lime.</summary>
 /// <remarks>Pounds of two indices are not added. There is no default: make it with <see cref="In"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NeutralizingPower
 {
     private NeutralizingPower(double pounds, LimeIndex index)

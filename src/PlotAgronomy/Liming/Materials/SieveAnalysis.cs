@@ -4,6 +4,7 @@ using System.Globalization;
 namespace PlotAgronomy.Liming;
 
 /// <summary>How much of a material passes each US standard sieve. A higher mesh number is a finer sieve.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SieveAnalysis
 {
     private readonly ImmutableSortedDictionary<int, Fraction> passing;

@@ -10,6 +10,7 @@ namespace PlotAgronomy;
 /// lime.</summary>
 /// <remarks>Methods from memory answer only when asked for by name (<see cref="Find"/>). If the laboratory printed a lime rate,
 /// use that first (<see cref="PrintedLimeRate"/>).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeMethod
 {
     private static readonly Catalog<LimeMethod> Catalog = new(

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>One method's answer in a comparison, as it stands and on the common basis.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeMethodAnswer
 {
     private readonly Length depth;

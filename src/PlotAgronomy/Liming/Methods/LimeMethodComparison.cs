@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>One soil through every method that accepts its reading, side by side in one material at one depth.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeMethodComparison : IWorkedResult
 {
     private LimeMethodComparison() { }

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>A laboratory's printed rate with a method's own sum beside it. The printed rate is the one to follow.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PrintedLimeCheck : IWorkedResult
 {
     private PrintedLimeCheck(LimeRate printed, LimeNeed need, LimingMaterial through)

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>Lime on weakly buffered soil (sand, low CEC): a range with its cap and a careful first dressing, never one exact
 /// figure.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class WeaklyBufferedLime : IWorkedResult
 {
     private readonly double ph;

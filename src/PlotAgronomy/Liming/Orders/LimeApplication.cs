@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>Lime, or what was taken for lime, that has gone on a plot or is planned for it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeApplication
 {
     private LimeApplication(Mass mass, LimingMaterial material, DateOnly? on)

@@ -6,6 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>Lime where the tests ask for it, against one rate over everything.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeByTest : IWorkedResult
 {
     private LimeByTest() { }

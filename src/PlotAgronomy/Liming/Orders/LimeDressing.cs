@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>One part of a split application.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeDressing
 {
     internal LimeDressing() { }

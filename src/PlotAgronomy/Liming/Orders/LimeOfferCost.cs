@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Liming;
 
 /// <summary>What one offer costs for a need.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeOfferCost
 {
     internal LimeOfferCost(LimeOrderRequest request, Offer<LimingMaterial> offer)

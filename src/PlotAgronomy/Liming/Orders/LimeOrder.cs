@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>How much of a real material to buy for a plot, in which parts, and what it costs.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeOrder : IWorkedResult
 {
     private readonly LimeOrderSum sum;

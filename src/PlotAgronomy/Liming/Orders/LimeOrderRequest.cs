@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>What turns a lime rate into an order: the plot, the material, how it is put on, and what is there already.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeOrderRequest
 {
     /// <summary>Gets the rate with its four labels, by a method or as printed.</summary>

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>Several materials for one need: which to buy for the plot, what stood beside it, and what each costs for its
 /// effect.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimingMaterialComparison : IWorkedResult
 {
     private LimingMaterialComparison() { }

@@ -3,6 +3,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>Lime put on before the sample was taken that has not all reacted yet.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class EarlierLime
 {
     private EarlierLime(ApplicationRate rate, double months)

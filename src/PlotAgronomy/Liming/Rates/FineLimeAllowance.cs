@@ -6,6 +6,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>Fewer pounds of finely ground or pelletized lime in place of ordinary lime, where a rate assumes coarse lime and its
 /// laboratory allows it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FineLimeAllowance : IWorkedResult
 {
     private static readonly Lazy<FrozenDictionary<string, Row>> RowsByBasis = Table.Keyed(

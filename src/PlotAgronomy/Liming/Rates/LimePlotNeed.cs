@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>One plot with what its own test asks for.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimePlotNeed
 {
     private LimePlotNeed(string name, Area area, LimeRate? rate, SoilReport? report)

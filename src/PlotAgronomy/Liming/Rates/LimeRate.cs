@@ -6,6 +6,7 @@ namespace PlotAgronomy.Liming;
 /// <remarks>Rates whose labels differ are not added or compared: bring them to one basis and depth first, by
 /// <see cref="LimeConversion.ConvertTo"/> and <see cref="AtDepth"/>. Pounds of ENP, ENM or ECCE are a basis too: they become
 /// pounds of a product only through the product's own figure (<see cref="RateOf"/>).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeRate
 {
     private LimeRate(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, Institution institution)

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>A rate counted in another lime, with the factor that was used.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeRateConversion : IWorkedResult
 {
     internal LimeRateConversion(LimeRate from, LimeRate rate, double factor, LimingMaterial? through)

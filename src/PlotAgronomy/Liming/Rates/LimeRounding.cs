@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>How an institution rounds a rate on its report, as a step of its own.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeRounding
 {
     private static readonly Lazy<FrozenDictionary<Institution, LimeRounding>> ByInstitution = new Table<LimeRounding>(

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>A lime rate as the laboratory printed it: with all four labels it is a rate, else the questions to ask.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PrintedLimeRate : IWorkedResult
 {
     private PrintedLimeRate(ApplicationRate ofBasis, double? targetPh, Length? depth, LimeBasis? basis, Institution? institution)

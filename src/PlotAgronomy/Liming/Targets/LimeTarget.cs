@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>The soil pH to aim at for a kind or a blend, by one institution.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeTarget : IWorkedResult
 {
     private LimeTarget(

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>The soil pH at which liming starts: a small margin below the target (tri-state 1995: 0.2 to 0.3).</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeTrigger : IWorkedResult
 {
     private LimeTrigger(double targetPh, double marginPh)

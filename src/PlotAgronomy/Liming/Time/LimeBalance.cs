@@ -7,6 +7,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>The account of one plot: what it needs, what has gone on, what is still owed, and what is above need.</summary>
 /// <remarks>Masses are counted in the lime of the rate's basis. Every material counts by its own effectiveness; gypsum counts for
 /// nothing.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeBalance : IWorkedResult
 {
     private LimeBalance(

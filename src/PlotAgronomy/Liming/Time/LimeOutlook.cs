@@ -5,6 +5,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>When the lime will have worked, the pH to expect on planting day, what to sow meanwhile, and when to test
 /// again.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeOutlook : IWorkedResult
 {
     private LimeOutlook(LimeOutlookRequest request) => Request = request;

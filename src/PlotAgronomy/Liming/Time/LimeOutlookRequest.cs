@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Liming;
 
 /// <summary>What is asked about the time between liming and planting.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeOutlookRequest
 {
     /// <summary>Gets today's soil pH.</summary>

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Liming;
 /// <remarks>Finer than 100 mesh: all in 2 to 3 months (LIME-S22). 60 to 100 mesh: 80 % in a year; 20 to 60 mesh: 40 % in a
 /// year; coarser: none in a year (LIME-S16). Straight lines in time up to these points, level after them (PRACTICE).
 /// Fineness not known: all in 6 (LIME-S17) to 12 months (LIME-S15).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeReaction
 {
     private static readonly Table<Band> Bands = new("Liming/Data/reaction.csv", Band.FromRow);

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>The acid that nitrogen fertilizer adds, as the calcium carbonate that would neutralize it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NitrogenAcidity : IWorkedResult
 {
     private static readonly Catalog<Figure> Figures = new(

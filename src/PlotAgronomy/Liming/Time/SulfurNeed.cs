@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>Sulfur to lower a soil's pH by the two tables known, which differ two- to threefold and are kept apart.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SulfurNeed : IWorkedResult
 {
     private static readonly Table<Row> Printed = new("Liming/Data/sulfur.csv", Row.FromCsv);

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>One system's need for one nutrient, as a line of a side-by-side.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ComparisonRow
 {
     /// <summary>Gets the system.</summary>

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>One report through every system that accepts it, side by side.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SystemComparison : IWorkedResult
 {
     private SystemComparison(ImmutableArray<NutrientRecommendation> answers)

@@ -4,6 +4,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>How far apart the systems are for one nutrient, and why. Legal ceilings are not counted: they are not
 /// advice.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SystemDisagreement
 {
     /// <summary>Gets the nutrient.</summary>

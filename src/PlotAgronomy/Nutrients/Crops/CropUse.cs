@@ -3,6 +3,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The crop row to feed, what it should yield, and whether the crop leaves the plot.</summary>
 /// <remarks>On a plot that is only browsed nothing is carried off, so no system adds removal: hay potash on a browsed
 /// clover plot would be several times too much.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CropUse
 {
     private CropUse(CropRow row, CropYield? yield, bool isCarriedOff)

@@ -4,7 +4,8 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>Yield of a crop per acre, in bushels of grain or tons of forage. It is asked for, never assumed.</summary>
 /// <remarks>The default is zero bushels. Equality is exact.</remarks>
-public readonly record struct CropYield
+[JsonConverter(typeof(JsonTextConverter<CropYield>))]
+public readonly record struct CropYield : IJsonText<CropYield>
 {
     private CropYield(double perAcre, YieldUnit unit)
     {
@@ -34,4 +35,12 @@ public readonly record struct CropYield
     /// <returns>The text.</returns>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{PerAcre:0.###} {NutrientWords.YieldsPerAcre[Unit]}");
+
+    static string IJsonText<CropYield>.ToJsonText(CropYield value) =>
+        $"{ExactText.Of(value.PerAcre)} {NutrientWords.YieldsPerAcre[value.Unit]}";
+
+    static CropYield IJsonText<CropYield>.FromJsonText(string text) =>
+        text.EndsWith(NutrientWords.YieldsPerAcre[YieldUnit.Bushel], StringComparison.Ordinal)
+            ? FromBushelsPerAcre(ExactText.Number(text, NutrientWords.YieldsPerAcre[YieldUnit.Bushel]))
+            : FromTonsPerAcre(ExactText.Number(text, NutrientWords.YieldsPerAcre[YieldUnit.Ton]));
 }

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What one kind of the blend would need, and whether it counts.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ComponentNeed
 {
     /// <summary>Gets the kind and its share.</summary>

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a kind is taken as where published tables do not know it: rows of crops nearest first, a nitrogen rule,
 /// a removal figure. Common practice; every part can be overridden.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class KindProxy
 {
     private static readonly Lazy<FrozenDictionary<string, KindProxy>> ById = Table.Keyed(

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What the user says about one kind of the blend instead of leaving it to the proxy table.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class KindUse
 {
     /// <summary>Gets the crop row it is taken as; null takes the nearest row of the system.</summary>

@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>How much of one nutrient a plot should receive this season, and why.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NutrientTarget
 {
     private readonly Func<string> reason;

@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a plot should receive this season, nutrient by nutrient: what the fertilizer sum starts from.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlotNeed : IWorkedResult
 {
     private readonly PlotNeedSum? sum;

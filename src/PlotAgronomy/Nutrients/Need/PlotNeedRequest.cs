@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Everything the need of a plot depends on.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlotNeedRequest
 {
     /// <summary>Gets the soil report.</summary>

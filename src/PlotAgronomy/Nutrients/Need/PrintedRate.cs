@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>One nutrient of a laboratory's printed recommendation, in the form of a fertilizer label.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PrintedRate
 {
     private PrintedRate(PlantNutrient nutrient, ApplicationRate low, ApplicationRate high, bool printedAsElement)

@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The laboratory's own recommendation, with its labels. It is used first; ours stands beside it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PrintedRecommendation
 {
     private PrintedRecommendation(string laboratory, string crop, ImmutableArray<PrintedRate> rates)

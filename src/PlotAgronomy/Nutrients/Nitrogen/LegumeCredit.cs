@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Nitrogen that an earlier or standing legume leaves to what grows there next, by one publication.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LegumeCredit
 {
     private static readonly Table<LegumeCredit> Table = new("Nutrients/Data/legume-credits.csv", r => new LegumeCredit(r));

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Nitrogen to subtract because a legume grew, or stands, on the plot.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LegumeCreditAnswer : IWorkedResult
 {
     private readonly LegumeStand stand;

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Nitrogen by one rule, with its dressings.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NitrogenAnswer : IWorkedResult
 {
     private readonly CropYield? yield;

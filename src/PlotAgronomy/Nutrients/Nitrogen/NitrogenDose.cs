@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>One part of a split nitrogen dressing.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NitrogenDose
 {
     internal NitrogenDose(ApplicationRate low, ApplicationRate high, string when, Source source)

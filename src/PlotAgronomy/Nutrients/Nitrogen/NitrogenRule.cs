@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A named rule for how much nitrogen a crop or plot gets, and in how many dressings.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NitrogenRule
 {
     private static readonly Table<NitrogenRule> Table = new("Nutrients/Data/nitrogen-rules.csv", r => new NitrogenRule(r));

@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Where a reading stands on a system's scale, with every class and its limits in sight.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NutrientRating
 {
     /// <summary>Gets the rating system; null where a recommendation system works out the limits and prints no scale.</summary>

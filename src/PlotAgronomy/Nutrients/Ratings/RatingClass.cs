@@ -5,6 +5,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>One class of a rating scale with its limits as printed and the side that is closed.</summary>
 /// <remarks>Where whole numbers are printed with a gap (25, then 26), a value between them belongs to the higher class
 /// only when it is above the printed upper limit; so the upper limit is closed. Source PRACTICE for the gap.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RatingClass
 {
     /// <summary>Gets the place in the scale, counted from 1 at the poorest.</summary>

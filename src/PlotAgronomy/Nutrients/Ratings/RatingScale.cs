@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The classes of one system for one nutrient, test and scope.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RatingScale
 {
     /// <summary>Gets the id of the scale, such as <c>NJ-P</c>.</summary>

@@ -5,6 +5,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A report rated by one system. A nutrient without a rating has no limits there; that is no verdict on it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SoilRatings : IWorkedResult
 {
     internal SoilRatings() { }

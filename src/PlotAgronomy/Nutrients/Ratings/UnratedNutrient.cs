@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A nutrient of the report that a system has limits for but could not rate, and why.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class UnratedNutrient
 {
     private readonly ScaleFacts facts;

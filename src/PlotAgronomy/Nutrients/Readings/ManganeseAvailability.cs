@@ -7,6 +7,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Manganese availability index: the test and the pH together, because manganese locks up as the pH rises.</summary>
 /// <remarks>index = constant + per unit x test - 15.2 x pH. New Jersey calls it deficient below 25 and warns above 100
 /// (source SOIL-NJ1). Equation B of North Carolina, which the wildlife rows use, is from memory and asked for by name.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ManganeseAvailability : IWorkedResult
 {
     private static readonly ImmutableArray<Extractant> Mehlich3 = [Extractant.Mehlich3];

@@ -4,6 +4,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>Facts some systems ask for that a soil report may not print. What is not known is null, and a system that
 /// needs it says so.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlotSetting
 {
     /// <summary>Gets a setting that knows nothing beyond the report.</summary>

@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A test a system was made for: nutrient, crop rows, extractants and unit.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class AcceptedTest
 {
     /// <summary>Gets the nutrient the system answers for.</summary>

@@ -5,6 +5,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What one system advises for one nutrient, unrounded, and why.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NutrientNeed
 {
     private readonly NeedGrounds grounds;

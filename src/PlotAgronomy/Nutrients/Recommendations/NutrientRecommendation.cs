@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What one recommendation system says about one report and one crop.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NutrientRecommendation : IWorkedResult
 {
     private readonly SystemRequest question;

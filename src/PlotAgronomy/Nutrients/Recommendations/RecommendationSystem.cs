@@ -8,6 +8,7 @@ namespace PlotAgronomy;
 /// <summary>A published way to turn a soil report into pounds of P2O5 and K2O per acre, with its edition and domain.</summary>
 /// <remarks>A system never answers outside its domain: a crop row, extractant or unit it was not made for is left
 /// unanswered, with the systems that would serve. Get one from <see cref="RecommendationSystems"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public abstract class RecommendationSystem
 {
     private readonly ImmutableArray<PlantNutrient> nutrients;

@@ -5,6 +5,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A nutrient a system does not answer for on this report, why, and which systems would.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class UnansweredNutrient
 {
     private readonly RecommendationSystem system;

@@ -7,6 +7,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What leaves a plot with the crop. A plot that is only browsed loses nothing that counts.</summary>
 /// <remarks>Removal = yield x pounds per unit x part carried off (x share the animals keep). The yield is asked for, never
 /// assumed.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CropRemoval : IWorkedResult
 {
     private readonly RemovalFigure? figure;

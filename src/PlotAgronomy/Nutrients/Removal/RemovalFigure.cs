@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What leaves a plot with one unit of a crop, by one publication. Publications differ; none is averaged.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RemovalFigure
 {
     private static readonly Table<RemovalFigure> Table = new("Nutrients/Data/removal.csv", r => new RemovalFigure(r));

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What leaves the plot of one nutrient; a range where the publication prints one.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RemovedNutrient
 {
     internal RemovedNutrient(PlantNutrient nutrient, ApplicationRate low, ApplicationRate high)

@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The part of the eaten nutrients that grazing animals keep; the rest falls back on the plot.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RetainedShare
 {
     private static readonly Table<RetainedShare> Table = new("Nutrients/Data/retained-shares.csv", r => new RetainedShare(r));

@@ -4,6 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a rule for a secondary or trace nutrient says about one report.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SecondaryAnswer : IWorkedResult
 {
     private readonly SecondaryOutcome outcome;

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What rules for secondary and trace nutrients ask beyond the report. What is not known is null.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SecondarySetting
 {
     /// <summary>Gets a setting that knows nothing beyond the report.</summary>

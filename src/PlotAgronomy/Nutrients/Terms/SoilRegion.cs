@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A region of the southern states by which some limits differ.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SoilRegion
 {
     private static readonly Table<SoilRegion> Table = new("Nutrients/Data/regions.csv", row => new SoilRegion(row));

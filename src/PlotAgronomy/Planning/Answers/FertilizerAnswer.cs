@@ -4,6 +4,7 @@ using PlotAgronomy.Fertilizers;
 namespace PlotAgronomy.Planning;
 
 /// <summary>The fertilizer to buy and spread.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FertilizerAnswer
 {
     internal FertilizerAnswer() { }

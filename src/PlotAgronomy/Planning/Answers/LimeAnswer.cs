@@ -4,6 +4,7 @@ using PlotAgronomy.Liming;
 namespace PlotAgronomy.Planning;
 
 /// <summary>What the plot needs in lime and the cheapest way on offer to bring it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LimeAnswer
 {
     private readonly PlotPlan plan;

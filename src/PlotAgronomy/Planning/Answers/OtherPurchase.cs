@@ -3,6 +3,7 @@ using PlotAgronomy.Fertilizers;
 namespace PlotAgronomy.Planning;
 
 /// <summary>A set of fertilizers beside the cheapest.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class OtherPurchase
 {
     internal OtherPurchase() { }

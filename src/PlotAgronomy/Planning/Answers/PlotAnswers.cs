@@ -7,6 +7,7 @@ namespace PlotAgronomy;
 
 /// <summary>What every room makes of a plan, in numbers with their units; sentences are made when they are asked for.</summary>
 /// <remarks><see cref="PlanSolver.Solve(PlotPlan)"/> gives them; a field sheet says them.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlotAnswers
 {
     internal PlotAnswers() { }

@@ -4,6 +4,7 @@ using PlotAgronomy.Blends;
 namespace PlotAgronomy.Planning;
 
 /// <summary>The seed to weigh out and buy, and how crowded the stand will be.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedAnswer
 {
     internal SeedAnswer() { }

@@ -7,6 +7,7 @@ using UnitsNet;
 namespace PlotAgronomy.Planning;
 
 /// <summary>One pass over the plot: the kinds that share the hopper, the load, and how to set the spreader for it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SowingPass
 {
     private readonly Length swath;

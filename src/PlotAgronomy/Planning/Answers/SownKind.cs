@@ -6,6 +6,7 @@ using UnitsNet;
 namespace PlotAgronomy.Planning;
 
 /// <summary>One kind with its lot, its part of the blend and the bulk seed to weigh out.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SownKind
 {
     private readonly Area area;

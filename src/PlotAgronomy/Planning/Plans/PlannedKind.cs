@@ -6,6 +6,7 @@ namespace PlotAgronomy;
 
 /// <summary>One kind to be grown and the lot it is taken from.</summary>
 /// <remarks>It is only equal to itself; <c>kind with { ... }</c> makes another one.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record PlannedKind
 {
     /// <summary>Gets the kind and its share of a full stand.</summary>

@@ -7,6 +7,7 @@ namespace PlotAgronomy;
 
 /// <summary>The spreader of a plan and what was measured with it.</summary>
 /// <remarks>It is only equal to itself; <c>spreader with { ... }</c> makes another one.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record PlannedSpreader
 {
     /// <summary>Gets the name; not blank.</summary>

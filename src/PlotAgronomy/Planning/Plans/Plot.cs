@@ -7,6 +7,7 @@ namespace PlotAgronomy;
 
 /// <summary>The plot of a plan: how it was measured, what its soil is, and what stands there.</summary>
 /// <remarks>A plot is only equal to itself; <c>plot with { ... }</c> makes another one.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record Plot
 {
     /// <summary>Gets the name of the plot; not blank.</summary>

@@ -15,6 +15,7 @@ namespace PlotAgronomy;
 /// plan, to see what a change would do.</para>
 /// <para>A plan is only equal to itself. What is left out is not known, and no answer is made up for it.</para>
 /// </remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record PlotPlan
 {
     /// <summary>Gets the plot.</summary>

@@ -5,6 +5,7 @@ namespace PlotAgronomy;
 
 /// <summary>What the laboratory itself recommended.</summary>
 /// <remarks>It is only equal to itself; <c>advice with { ... }</c> makes another one.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record PrintedAdvice
 {
     /// <summary>Gets the crop it was printed for; not blank.</summary>

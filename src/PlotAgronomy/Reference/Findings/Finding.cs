@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy;
 
 /// <summary>A remark carried on a result to the final sheet. Its code is stable and never renamed.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Finding : IEquatable<Finding>
 {
     internal static readonly EnumWords<FindingSeverity> SeverityWords = EnumWords<FindingSeverity>.FromNames();

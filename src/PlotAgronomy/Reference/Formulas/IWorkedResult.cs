@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy;
 
 /// <summary>A result that shows its working, names its sources and carries its findings.</summary>
+[JsonConverter(typeof(NotForJson))]
 public interface IWorkedResult
 {
     /// <summary>Gets the remarks, most serious first.</summary>

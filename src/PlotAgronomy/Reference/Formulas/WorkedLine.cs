@@ -5,6 +5,7 @@ namespace PlotAgronomy;
 /// <param name="Formula">Formula in words or symbols, such as <c>PLS rate / (purity x germination)</c>.</param>
 /// <param name="Numbers">The same formula with its numbers, units and answer.</param>
 /// <param name="Origin">Where the formula stands and how well that is known; null for plain arithmetic.</param>
+[JsonConverter(typeof(NotForJson))]
 public sealed record WorkedLine(string Label, string Formula, string Numbers, Origin? Origin = null)
 {
     /// <summary>The line as text.</summary>

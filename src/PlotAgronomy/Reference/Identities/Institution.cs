@@ -6,6 +6,7 @@ namespace PlotAgronomy;
 
 /// <summary>Who publishes soil test methods, recommendations, targets and their rounding; rooms hang their own tables onto
 /// it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Institution : IEquatable<Institution>
 {
     private static readonly Table<Institution> Table = new("Reference/Data/institutions.csv", row => new Institution(row));

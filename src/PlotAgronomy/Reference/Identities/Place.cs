@@ -6,6 +6,7 @@ namespace PlotAgronomy;
 
 /// <summary>A state or province, by which institutions and planting dates are found.</summary>
 /// <remarks>Places are named and coded as ISO 3166-2 does.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Place
 {
     private static readonly Table<Place> Table = new("Reference/Data/places.csv", row => new Place(row));

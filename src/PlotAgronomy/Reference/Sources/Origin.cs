@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy;
 
 /// <summary>Where a published number or formula stands, and how well that is known.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Origin : IEquatable<Origin>
 {
     internal Origin(ImmutableArray<Source> sources, string locator, DataStatus status) =>

@@ -3,6 +3,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy;
 
 /// <summary>A publication, or a named practice of the trade, that a number comes from.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Source
 {
     private readonly string? supersededBy;

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Legal or trade weight of a bushel. A volume guide only: weigh the hopper.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BushelWeight
 {
     /// <summary>Gets the lightest published density.</summary>

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A number of days with its sources, as a range.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class DayRange
 {
     /// <summary>Gets the fewest days.</summary>

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Soil drainage a kind stands.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class DrainageTolerance
 {
     /// <summary>The soil survey's words for the classes; a plan file uses the same ones.</summary>

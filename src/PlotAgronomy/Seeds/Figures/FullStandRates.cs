@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 /// <summary>A kind's published rates: for a full stand of it alone by way of sowing, and its usual part in a mixture.</summary>
 /// <remarks>All are taken as pure live seed. Most bulletins are written for good commercial seed (80-90 % pure live seed),
 /// so this over-plants by 10-20 %, the safe side for plots.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FullStandRates
 {
     private const string Figure = "full-rate";

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Soil temperatures for germination: seed zone, daily average.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GerminationTemperature
 {
     private const string Figure = "germination-temperature";

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Cold a kind stands.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Hardiness
 {
     /// <summary>Gets what the limit means.</summary>

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Where a group of a kind's figures comes from and how well that is known.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class KindEvidence
 {
     /// <summary>Gets the sources; empty for a figure of the user's own.</summary>

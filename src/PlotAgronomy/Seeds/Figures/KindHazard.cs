@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A hazard to look up before a kind is sown or grazed. It only warns: state lists change and govern.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class KindHazard
 {
     /// <summary>Hazards as a sentence begins with them.</summary>

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Something worth knowing about a kind, in words, with its sources.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class KindNote
 {
     /// <summary>Gets the words.</summary>

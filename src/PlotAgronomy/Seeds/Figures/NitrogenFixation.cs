@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Nitrogen a legume fixes in a year, as N.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NitrogenFixation
 {
     /// <summary>Gets the nitrogen fixed where the legume is about a quarter of the stand.</summary>

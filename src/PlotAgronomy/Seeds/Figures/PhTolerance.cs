@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Soil pH a kind stands and the band to aim for, all in water.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PhTolerance
 {
     private const string Figure = "soil-ph";

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>How deep a kind's seed is placed.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlantingDepth
 {
     /// <summary>Gets the shallowest placement; zero is the surface, rolled.</summary>

@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 /// <summary>How much a kind is used in each of the five seasons.</summary>
 /// <remarks>The ratings are mostly recollection, with low confidence: use them to see gaps, not to rank kinds.
 /// Their status is memory until a publication is set beside them.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeasonalUse
 {
     /// <summary>The seasons in words, with their months.</summary>

@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>Seeds in a pound of a kind's bare, pure seed, as a range where sources differ.</summary>
 /// <remarks>Counts of one kind differ by half between lots and publications: where it matters, count the lot.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedCount
 {
     private const string Figure = "seeds-per-lb";

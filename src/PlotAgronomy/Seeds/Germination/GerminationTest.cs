@@ -4,6 +4,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>A germination test: normal seedlings of so many seeds.</summary>
 /// <remarks>400 seeds is the standard size; ten decide nothing.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GerminationTest
 {
     private GerminationTest(int germinated, int seeds)

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Whether a retest still agrees with the germination on the label, by the federal tolerance.</summary>
 /// <remarks>The tolerance is looked up at the mean of label and retest (7 CFR 201.63, SEED-S16); that it is this mean rests on
 /// memory. It also holds for germination + hard seed.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GerminationTolerance : IWorkedResult
 {
     /// <summary>The steps from the highest mean down.</summary>

@@ -8,6 +8,7 @@ namespace PlotAgronomy.Seeds;
 /// raise the rate by tag / home, by no more than half; a lot below 60 % of its tag is too weak to mend by rate. The test itself
 /// (SEED-S86): 100 seeds not selected, 50 of large seed, on a wet wrung paper towel, rolled, in a plastic bag at 70-86 F,
 /// normal seedlings counted after about 4 and 7 days.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class HomeTestVerdict : IWorkedResult
 {
     private readonly SeedAnalysis tag;

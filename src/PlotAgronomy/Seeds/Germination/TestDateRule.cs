@@ -8,6 +8,7 @@ namespace PlotAgronomy.Seeds;
 /// <summary>How long after its test seed may be shipped or sold: one jurisdiction's limit for one class of seed.</summary>
 /// <remarks>The limit is about the sale, not about planting: old seed may be planted; test it first. Laws change: the state
 /// department of agriculture says what holds today.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class TestDateRule
 {
     private static readonly Catalog<TestDateRule> Rules = new(

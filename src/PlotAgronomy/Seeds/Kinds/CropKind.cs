@@ -6,6 +6,7 @@ namespace PlotAgronomy;
 /// <summary>What is sown, in the seed law's word: ladino and white Dutch are two kinds of one species.</summary>
 /// <remarks>Every group of figures names its sources and how well they are known. To change one, write
 /// <c>kind with { SeedCount = mine }</c> and give it to <see cref="KindCatalog.With"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record CropKind
 {
     /// <summary>Gets the stable id, such as <c>ladino-clover</c>.</summary>

@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Legumes that share one inoculant. Match by the crop's name on the package, not by the letter.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class InoculantGroup
 {
     private static readonly Catalog<InoculantGroup> Groups = new(

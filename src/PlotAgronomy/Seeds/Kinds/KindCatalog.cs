@@ -5,6 +5,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy;
 
 /// <summary>The kinds that can be named. A catalog never changes: adding kinds gives a new one.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class KindCatalog
 {
     private const int SuggestionsShown = 3;

@@ -4,6 +4,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy;
 
 /// <summary>A kind and the share of a full stand it takes: its rate divided by its full rate alone, sown the same way.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class KindShare
 {
     private KindShare(CropKind kind, double shareOfFullStand)

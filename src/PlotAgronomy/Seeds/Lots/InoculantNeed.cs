@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Inoculant for a weight of legume seed.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class InoculantNeed : IWorkedResult
 {
     private readonly CropKind kind;

@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 /// <summary>What the price of a lot pays for.</summary>
 /// <remarks>A pound out of the bag is split by weight: living seed (pure seed x viable), dead seed (the rest of the pure seed),
 /// coating, and filler (inert matter, other crops and weeds). Plain arithmetic; nothing is rounded.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class LotValue
 {
     private const decimal Million = 1_000_000m;

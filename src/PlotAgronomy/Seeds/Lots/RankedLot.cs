@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>One lot's place among lots that all leave the same live stand.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RankedLot
 {
     /// <summary>Gets the place, from 1 for the cheapest; equal costs share a place.</summary>

@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>Which lot of a kind to buy, and what stood beside it.</summary>
 /// <remarks>The cheapest living pound is bought; of lots whose living pound costs the same, the one offered first.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedChoice : IWorkedResult
 {
     private readonly ViabilityRule rule;

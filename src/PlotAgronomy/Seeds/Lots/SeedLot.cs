@@ -8,6 +8,7 @@ namespace PlotAgronomy;
 /// <summary>Seed of one kind as it lies in the bag: what its tag says.</summary>
 /// <remarks>It is only equal to itself; <c>lot with { ... }</c> makes another one. What it costs stands in an
 /// <see cref="Offer{T}"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record SeedLot
 {
     /// <summary>Gets what the user calls the lot.</summary>

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Lots of one kind ranked by the cost of an acre of the same live stand.</summary>
 /// <remarks>The stand is a number of live seeds per square foot, so that a lot of smaller seed, with its own count, needs less
 /// weight. cost per acre = bulk rate x price per lb. Plain arithmetic on SEED-S04's price of pure live seed.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedLotComparison : IWorkedResult
 {
     private SeedLotComparison(PureLiveSeedRate target, ImmutableArray<RankedLot> ranked)

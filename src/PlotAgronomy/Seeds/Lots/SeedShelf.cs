@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Lots of seed on offer, of one kind or of many.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedShelf
 {
     private SeedShelf(ImmutableArray<Offer<SeedLot>> offers) => Offers = offers;

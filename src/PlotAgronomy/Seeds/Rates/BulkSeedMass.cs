@@ -4,7 +4,8 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>A weight of bulk seed as it comes out of the bag: coating, inert matter, weeds and dead seed included.</summary>
 /// <remarks>Held in pounds. The default is zero. Equality is exact.</remarks>
-public readonly record struct BulkSeedMass
+[JsonConverter(typeof(JsonTextConverter<BulkSeedMass>))]
+public readonly record struct BulkSeedMass : IJsonText<BulkSeedMass>
 {
     private readonly SeedPounds weight;
 
@@ -38,4 +39,8 @@ public readonly record struct BulkSeedMass
     /// <summary>Text such as <c>12 lb bulk</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => weight.InWords("lb bulk");
+
+    static string IJsonText<BulkSeedMass>.ToJsonText(BulkSeedMass value) => $"{ExactText.Of(value.Pounds)} lb bulk";
+
+    static BulkSeedMass IJsonText<BulkSeedMass>.FromJsonText(string text) => FromPounds(ExactText.Number(text, "lb bulk"));
 }

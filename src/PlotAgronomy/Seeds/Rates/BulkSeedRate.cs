@@ -5,7 +5,8 @@ namespace PlotAgronomy.Seeds;
 /// <summary>A seeding rate counted as bulk seed, with the way it is sown.</summary>
 /// <remarks>Held in lb/ac. The default is zero, drilled. Equality is exact. Bulk seed is what comes out of the bag: coating,
 /// inert matter, weeds and dead seed included.</remarks>
-public readonly record struct BulkSeedRate
+[JsonConverter(typeof(JsonTextConverter<BulkSeedRate>))]
+public readonly record struct BulkSeedRate : IJsonText<BulkSeedRate>
 {
     private readonly SownRate sown;
 
@@ -50,4 +51,8 @@ public readonly record struct BulkSeedRate
     /// <summary>Text such as <c>12 lb bulk/ac, broadcast</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => sown.InWords("lb bulk");
+
+    static string IJsonText<BulkSeedRate>.ToJsonText(BulkSeedRate value) => value.sown.ToJsonText("lb bulk");
+
+    static BulkSeedRate IJsonText<BulkSeedRate>.FromJsonText(string text) => new(SownRate.FromJsonText(text, "lb bulk"));
 }

@@ -4,7 +4,8 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>A weight of pure live seed: the part of a bag that is the named kind and alive.</summary>
 /// <remarks>Held in pounds. The default is zero. Equality is exact.</remarks>
-public readonly record struct PureLiveSeedMass
+[JsonConverter(typeof(JsonTextConverter<PureLiveSeedMass>))]
+public readonly record struct PureLiveSeedMass : IJsonText<PureLiveSeedMass>
 {
     private readonly SeedPounds weight;
 
@@ -38,4 +39,8 @@ public readonly record struct PureLiveSeedMass
     /// <summary>Text such as <c>12 lb PLS</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => weight.InWords("lb PLS");
+
+    static string IJsonText<PureLiveSeedMass>.ToJsonText(PureLiveSeedMass value) => $"{ExactText.Of(value.Pounds)} lb PLS";
+
+    static PureLiveSeedMass IJsonText<PureLiveSeedMass>.FromJsonText(string text) => FromPounds(ExactText.Number(text, "lb PLS"));
 }

@@ -5,7 +5,8 @@ namespace PlotAgronomy.Seeds;
 /// <summary>A seeding rate counted as pure live seed, with the way it is sown.</summary>
 /// <remarks>Held in lb/ac. The default is zero, drilled. Equality is exact. Broadcast or frost factors apply to a drilled rate
 /// once.</remarks>
-public readonly record struct PureLiveSeedRate
+[JsonConverter(typeof(JsonTextConverter<PureLiveSeedRate>))]
+public readonly record struct PureLiveSeedRate : IJsonText<PureLiveSeedRate>
 {
     private readonly SownRate sown;
 
@@ -65,4 +66,8 @@ public readonly record struct PureLiveSeedRate
     /// <summary>Text such as <c>12 lb PLS/ac, broadcast</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => sown.InWords("lb PLS");
+
+    static string IJsonText<PureLiveSeedRate>.ToJsonText(PureLiveSeedRate value) => value.sown.ToJsonText("lb PLS");
+
+    static PureLiveSeedRate IJsonText<PureLiveSeedRate>.FromJsonText(string text) => new(SownRate.FromJsonText(text, "lb PLS"));
 }

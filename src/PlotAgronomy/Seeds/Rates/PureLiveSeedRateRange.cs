@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Lowest and highest published rate for one way of sowing, in pure live seed.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PureLiveSeedRateRange
 {
     private PureLiveSeedRateRange(PureLiveSeedRate low, PureLiveSeedRate high)

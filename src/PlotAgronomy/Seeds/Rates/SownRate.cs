@@ -20,4 +20,22 @@ internal readonly record struct SownRate(ApplicationRate Rate, SowingMethod Meth
     /// <param name="counted">What the pounds are, such as <c>lb PLS</c>.</param>
     internal string InWords(string counted) =>
         string.Create(CultureInfo.InvariantCulture, $"{Rate.PoundsPerAcre:0.###} {counted}/ac, {SowingMethods.InWords(Method)}");
+
+    internal string ToJsonText(string counted) =>
+        $"{ExactText.Of(Rate.PoundsPerAcre)} {counted}/ac, {SowingMethods.InWords(Method)}";
+
+    /// <exception cref="FormatException">A text of another form.</exception>
+    internal static SownRate FromJsonText(string text, string counted)
+    {
+        var (rate, sown) = ExactText.Halves(text, ", ");
+        foreach (var (method, word) in SowingMethods.Words.All)
+        {
+            if (word == sown)
+            {
+                return OfPounds(ExactText.Number(rate, $"{counted}/ac"), method);
+            }
+        }
+
+        throw new FormatException($"Unknown way of sowing '{sown}'.");
+    }
 }

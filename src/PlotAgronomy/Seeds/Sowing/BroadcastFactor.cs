@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A published ratio of the broadcast to the drilled rate.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BroadcastFactor
 {
     private static readonly Catalog<BroadcastFactor> Factors = new(

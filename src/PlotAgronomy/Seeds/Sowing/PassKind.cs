@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A kind as it goes into the hopper: what decides with which others it shares a pass.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PassKind
 {
     private PassKind(string name, double milligramsPerSeed)

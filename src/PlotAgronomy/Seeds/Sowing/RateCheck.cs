@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A rate held against the published range for a full stand of its kind alone, sown the same way.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RateCheck : IWorkedResult
 {
     private RateCheck(CropKind kind, PureLiveSeedRate rate)

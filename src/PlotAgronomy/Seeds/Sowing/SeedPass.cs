@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>Kinds that go over the ground together in one pass: alike enough in size to share a hopper, none chaffy beside smooth
 /// ones, and where every depth is known all covered or all only pressed.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedPass
 {
     internal SeedPass(ImmutableArray<PassKind> kinds, double largest, double smallest)

@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>What twelve months in an ordinary warehouse did to one lot of seed (SEED-S34).</summary>
 /// <remarks>Lots that tested alike ended 60-70 points apart: retest, do not predict.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class StorageRecord
 {
     private static readonly Table<StorageRecord> Records = new("Seeds/Data/storage-records.csv", FromRow);

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A noxious weed named on a tag.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class NoxiousWeed
 {
     /// <summary>Gets the weed's name as printed.</summary>

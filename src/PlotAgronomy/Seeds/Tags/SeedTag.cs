@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>What a tag says of a whole bag: the kinds named on it, and the parts by weight that are none of them.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedTag
 {
     /// <summary>Parts printed to two decimals may miss 100 by this much together.</summary>

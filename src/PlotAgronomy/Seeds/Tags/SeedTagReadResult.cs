@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>What was read from the text of a tag.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedTagReadResult
 {
     /// <summary>Gets the tag; null when it names no kind, or a line that matters could not be read.</summary>

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Seeds;
 
 /// <summary>One kind named on a tag with its analysis.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class TagComponent
 {
     /// <summary>Gets the kind.</summary>

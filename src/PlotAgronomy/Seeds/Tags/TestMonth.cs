@@ -4,7 +4,8 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>The month and year of a germination test, as a tag gives it.</summary>
 /// <remarks>The default is January of the year 1.</remarks>
-public readonly record struct TestMonth : IComparable<TestMonth>
+[JsonConverter(typeof(JsonTextConverter<TestMonth>))]
+public readonly record struct TestMonth : IComparable<TestMonth>, IJsonText<TestMonth>
 {
     /// <summary>Months are counted on from here, and the calendar ends with the year 9999.</summary>
     private const int LatestYear = 9990;
@@ -73,4 +74,14 @@ public readonly record struct TestMonth : IComparable<TestMonth>
     /// <summary>Text such as <c>2025-03</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Year:0000}-{Month:00}");
+
+    static string IJsonText<TestMonth>.ToJsonText(TestMonth value) => value.ToString();
+
+    static TestMonth IJsonText<TestMonth>.FromJsonText(string text)
+    {
+        var (year, month) = ExactText.Halves(text, "-");
+        return FromYearAndMonth(Whole(year), Whole(month));
+    }
+
+    private static int Whole(string text) => int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture);
 }

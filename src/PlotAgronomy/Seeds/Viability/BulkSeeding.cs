@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>The bulk rate that delivers a rate of pure live seed, with what makes it uncertain.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class BulkSeeding : IWorkedResult
 {
     private readonly SeedAnalysis analysis;

@@ -7,6 +7,7 @@ namespace PlotAgronomy;
 /// <remarks>On a lawful tag the pure seed of a coated lot is found on de-coated seed and given on the coated weight
 /// (7 CFR 201.51b, SEED-S22): the coating is already outside it and is never taken off again. Hard and dormant seed stand
 /// beside germination, not inside it (7 CFR 201.21, SEED-S18).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedAnalysis
 {
     private static readonly Lazy<double> MostOfWhole = new(() => 1 + SeedConstants.All["tag-parts-over"]);

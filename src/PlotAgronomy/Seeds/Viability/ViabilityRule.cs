@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>Which pure seeds count as alive: a published rule by its name.</summary>
 /// <remarks>viable = germination + hard credit x hard seed + dormant credit x dormant seed.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ViabilityRule
 {
     private readonly string formulaId;

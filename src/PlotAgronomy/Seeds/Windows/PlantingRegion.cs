@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>A broad region of the eastern United States, by which planting dates are found.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlantingRegion
 {
     private static readonly Catalog<PlantingRegion> Regions = new(

@@ -5,6 +5,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>One publication's planting dates for a kind in a region. Publications differ: none is averaged with
 /// another.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PlantingWindow
 {
     private static readonly EnumWords<PlantingSeason> SeasonWords = EnumWords<PlantingSeason>.FromNames();

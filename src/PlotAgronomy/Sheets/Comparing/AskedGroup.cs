@@ -11,8 +11,16 @@ internal sealed class AskedGroup
     private readonly ImmutableArray<PlannedKind> kinds;
     private readonly bool carriedOff;
 
-    private AskedGroup(string name, CropRow? stated, KindProxy? proxy, ImmutableArray<PlannedKind> kinds, bool carriedOff)
+    private AskedGroup(
+        string id,
+        string name,
+        CropRow? stated,
+        KindProxy? proxy,
+        ImmutableArray<PlannedKind> kinds,
+        bool carriedOff
+    )
     {
+        Id = id;
         Name = name;
         this.stated = stated;
         this.proxy = proxy;
@@ -20,12 +28,15 @@ internal sealed class AskedGroup
         this.carriedOff = carriedOff;
     }
 
+    /// <summary>Its first kind or, where a row was asked for, that.</summary>
+    internal string Id { get; }
+
     /// <summary>The kinds or, where a row was asked for, its words.</summary>
     internal string Name { get; }
 
     /// <summary>The row that was asked for.</summary>
     internal static AskedGroup Of(CropRow row, PlotPlan plan) =>
-        new(CropRows.WordsFor(row), row, null, plan.Kinds, plan.Plot.IsCarriedOff);
+        new(FigureCode.Word(CropRows.WordsFor(row)), CropRows.WordsFor(row), row, null, plan.Kinds, plan.Plot.IsCarriedOff);
 
     /// <summary>The plan's kinds that have share enough to count, those taken alike together.</summary>
     internal static ImmutableArray<AskedGroup> Of(PlotPlan plan)
@@ -36,6 +47,7 @@ internal sealed class AskedGroup
             .. (counted.Count == 0 ? plan.Kinds : counted.AsEnumerable())
                 .GroupBy(k => string.Join('|', KindProxy.For(k.Kind).Rows))
                 .Select(g => new AskedGroup(
+                    g.First().Kind.Id,
                     string.Join("; ", g.Select(k => SheetText.Name(k.Kind))),
                     null,
                     KindProxy.For(g.First().Kind),

@@ -43,7 +43,7 @@ internal static class LimeSheet
 
     private static SheetSection Question(PlotPlan plan, LimeTarget target, double? targetPh, LimeMethodComparison comparison)
     {
-        var sheet = new SectionWriter("The question", 'Q');
+        var sheet = new SectionWriter("question", "The question");
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Say(SheetText.Acidity(plan.Report));
         sheet.Say(
@@ -75,7 +75,7 @@ internal static class LimeSheet
 
     private static SheetSection SideBySide(ImmutableArray<LimeMethodAnswer> answering, LimeMethodComparison comparison)
     {
-        var sheet = new SectionWriter("Side by side, least lime first", 'M');
+        var sheet = new SectionWriter("side-by-side", "Side by side, least lime first");
         if (answering.IsEmpty)
         {
             sheet.Say("No method answers for this soil.");
@@ -95,12 +95,13 @@ internal static class LimeSheet
 
         Spread(
             sheet,
+            "apart.same-ph",
             $"how far apart those for pH {Ph(comparison.TargetPh)} are",
             answering.Where(a => a.TargetPh == comparison.TargetPh)
         );
         if (answering.Any(a => a.TargetPh != comparison.TargetPh))
         {
-            Spread(sheet, "how far apart all are, whatever pH they aim at", answering);
+            Spread(sheet, "apart.all", "how far apart all are, whatever pH they aim at", answering);
         }
 
         sheet.Say("Each method's own figure, and what to know of it:");
@@ -108,13 +109,17 @@ internal static class LimeSheet
         return sheet.Close();
     }
 
-    private static void Spread(SectionWriter sheet, string label, IEnumerable<LimeMethodAnswer> answers)
+    private static void Spread(SectionWriter sheet, string code, string label, IEnumerable<LimeMethodAnswer> answers)
     {
         if (LimeSpread.Of(answers) is { } spread)
         {
             sheet.Figure(
+                code,
                 label,
-                $"{Tons(spread.Difference)} ton/ac: from {Tons(spread.Least)} to {Tons(spread.Most)}",
+                new(
+                    $"{Tons(spread.Difference)} ton/ac: from {Tons(spread.Least)} to {Tons(spread.Most)}",
+                    SheetAmount.Tons(spread.Difference)
+                ),
                 spread.Line
             );
         }
@@ -139,8 +144,9 @@ internal static class LimeSheet
 
     private static SheetRow RowOf(SectionWriter sheet, LimeMethodAnswer answer) =>
         sheet.Row(
+            FigureCode.Of("method", answer.Method.Id),
             answer.Method.Name,
-            answer.Common is { } rate ? $"{Tons(rate)} ton/ac" : "-",
+            answer.Common is { } rate ? new FigureValue($"{Tons(rate)} ton/ac", Amount(answer, rate)) : "-",
             [
                 answer.Method.Name,
                 Ph(answer.TargetPh),
@@ -152,9 +158,14 @@ internal static class LimeSheet
             answer.Need
         );
 
+    private static SheetAmount Amount(LimeMethodAnswer answer, ApplicationRate rate) =>
+        answer is { CommonLowest: { } low, CommonHighest: { } high }
+            ? SheetAmount.Tons(rate).Within(low.ShortTonsPerAcre, high.ShortTonsPerAcre)
+            : SheetAmount.Tons(rate);
+
     private static SheetSection Silent(LimeMethodComparison comparison, List<LimeMethod> keptBack)
     {
-        var sheet = new SectionWriter("Methods that read this soil but give no rate", 'X');
+        var sheet = new SectionWriter("no-rate", "Methods that read this soil but give no rate");
         var silent = comparison.Answers.Where(a => a.Need.Rate is null).ToList();
         sheet.Remark(silent.Select(a => (a.Method.Name, string.Join(" ", Told(a).Select(f => $"{f.Text} [{f.Code}]")))));
         if (keptBack.Count > 0)

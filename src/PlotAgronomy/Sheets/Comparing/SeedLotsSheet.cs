@@ -15,7 +15,7 @@ internal static class SeedLotsSheet
         return SheetEnding.Close(
             $"{plan.Plot.Name}: lots of seed for the same living stand",
             [
-                .. ranked.SelectMany((r, i) => Sections(plan, r, (char)('A' + i))),
+                .. ranked.SelectMany(r => Sections(plan, r)),
                 .. Unsown([.. plan.KindsInSeveralLots.Except(sowable)], plan.SowingMethod),
             ],
             Finding.InOrder(ranked.SelectMany(r => r.Findings)),
@@ -28,11 +28,11 @@ internal static class SeedLotsSheet
         kind.FullRange(plan.SowingMethod).Middle
         * (plan.Kinds.FirstOrDefault(k => k.Kind.Id == kind.Id)?.Share.ShareOfFullStand ?? 1);
 
-    private static IEnumerable<SheetSection> Sections(PlotPlan plan, SeedLotComparison comparison, char letter)
+    private static IEnumerable<SheetSection> Sections(PlotPlan plan, SeedLotComparison comparison)
     {
         var kind = comparison.Ranked[0].Lot.Kind;
         string currency = plan.Currency.Code;
-        var costs = new SectionWriter($"{SheetText.Name(kind)}: what an acre costs", letter);
+        var costs = new SectionWriter($"costs-{kind.Id}", $"{SheetText.Name(kind)}: what an acre costs");
         costs.Say(
             $"Every lot for the same stand: {Amounts.Print(comparison.Target.PoundsPerAcre, 2)} lb of pure live seed per acre, "
                 + $"{SowingMethods.InWords(comparison.Target.Method)}. Counted as alive: "
@@ -61,10 +61,7 @@ internal static class SeedLotsSheet
         );
         yield return costs.Close();
 
-        var shares = new SectionWriter(
-            $"{SheetText.Name(kind)}: what the price of a pound pays for",
-            char.ToLowerInvariant(letter)
-        );
+        var shares = new SectionWriter($"price-{kind.Id}", $"{SheetText.Name(kind)}: what the price of a pound pays for");
         shares.Table(
             [
                 "lot",
@@ -97,8 +94,9 @@ internal static class SeedLotsSheet
 
     private static SheetRow RowOf(SectionWriter sheet, PlotPlan plan, RankedLot lot) =>
         sheet.Row(
+            FigureCode.Of("lot", lot.Lot.Kind.Id, FigureCode.Word(lot.Lot.Label)),
             lot.Lot.Label,
-            plan.Currency.Print(lot.CostPerAcre),
+            new(plan.Currency.Print(lot.CostPerAcre), SheetAmount.Money(lot.CostPerAcre, plan.Currency)),
             [
                 Amounts.Print(lot.Place, 0),
                 lot.Lot.Label,
@@ -120,7 +118,7 @@ internal static class SeedLotsSheet
     {
         foreach (var kind in kinds)
         {
-            var sheet = new SectionWriter(SheetText.Name(kind), 'X');
+            var sheet = new SectionWriter($"no-rate-{kind.Id}", SheetText.Name(kind));
             sheet.Say(
                 $"No full rate is published for {SheetText.Name(kind)} {SowingMethods.InWords(method)}, so its lots have no "
                     + "common stand to be held against."

@@ -10,19 +10,16 @@ internal static class StoreBlendsSheet
         var compared = plan.StoreBlends.Select(bag => BagOrPlainSeed.Compare(bag, plan.SowingMethod, plan.SeedOffers)).ToList();
         return SheetEnding.Close(
             $"{plan.Plot.Name}: bag or plain seed",
-            [
-                .. compared.SelectMany(
-                    (c, i) => new[] { Bag(plan, c, (char)('A' + (2 * i))), Plain(plan, c, (char)('B' + (2 * i))) }
-                ),
-            ],
+            [.. compared.SelectMany(c => new[] { Bag(plan, c), Plain(plan, c) })],
             Finding.InOrder(compared.SelectMany(c => c.Findings.Concat(c.AsClaimed.Findings)))
         );
     }
 
-    private static SheetSection Bag(PlotPlan plan, BagOrPlainSeed comparison, char letter)
+    private static SheetSection Bag(PlotPlan plan, BagOrPlainSeed comparison)
     {
         var bag = comparison.Bag;
-        var sheet = new SectionWriter($"What is in {bag.Label}", letter);
+        string name = FigureCode.Of("bag", FigureCode.Word(bag.Label));
+        var sheet = new SectionWriter($"bag-{FigureCode.Word(bag.Label)}", $"What is in {bag.Label}");
         sheet.Say(
             $"{comparison.Offer.Package} for {plan.Currency.Print(comparison.Offer.Price)}; the bag says it plants "
                 + $"{Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, "
@@ -58,36 +55,52 @@ internal static class StoreBlendsSheet
         );
         var total = comparison.AsClaimed.StandTotal;
         sheet.Figure(
+            $"{name}.claimed",
             "on the area it claims",
-            $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to "
-                + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
+            new(
+                $"{Amounts.Print(total.Chosen, 2)} of a full stand ({Amounts.Print(total.Lowest, 2)} to "
+                    + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
+                SheetAmount.Number(total.Chosen, SeedSection.FullStands).Within(total.Lowest, total.Highest)
+            ),
             comparison.AsClaimed
         );
         sheet.Figure(
+            $"{name}.covers",
             "what it really covers",
-            $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand "
-                + $"({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to "
-                + $"{Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
+            new(
+                $"{Amounts.Print(comparison.ReallyCovers, "ac", 2)} at one full stand "
+                    + $"({Amounts.Print(comparison.ReallyCoversAtLeast, "ac", 2)} to "
+                    + $"{Amounts.Print(comparison.ReallyCoversAtMost, "ac", 2)})",
+                SheetAmount
+                    .Acres(comparison.ReallyCovers)
+                    .Within(comparison.ReallyCoversAtLeast.Acres, comparison.ReallyCoversAtMost.Acres)
+            ),
             comparison.CoveredLine()
         );
         sheet.Figure(
+            $"{name}.acre",
             "an acre of living stand from the bag",
-            plan.Currency.Print(comparison.BagCostPerAcre),
+            new(plan.Currency.Print(comparison.BagCostPerAcre), SheetAmount.Money(comparison.BagCostPerAcre, plan.Currency)),
             comparison.BagCostLine(plan.Currency)
         );
         var (bags, cost) = comparison.BagsFor(plan.Plot.Area);
         string unit = bags == 1 ? "bag" : "bags";
         sheet.Figure(
+            $"{name}.buy",
             $"to sow {Amounts.Print(plan.Plot.Area, "ac", 2)} at one full stand",
-            $"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}",
+            new($"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}", SheetAmount.Money(cost, plan.Currency)),
             comparison.BagsLine(plan.Plot.Area)
         );
         return sheet.Close();
     }
 
-    private static SheetSection Plain(PlotPlan plan, BagOrPlainSeed comparison, char letter)
+    private static SheetSection Plain(PlotPlan plan, BagOrPlainSeed comparison)
     {
-        var sheet = new SectionWriter($"The nearest blend from plain lots, beside {comparison.Bag.Label}", letter);
+        var sheet = new SectionWriter(
+            $"plain-seed-{FigureCode.Word(comparison.Bag.Label)}",
+            $"The nearest blend from plain lots, beside {comparison.Bag.Label}"
+        );
+        string name = FigureCode.Of("bag", FigureCode.Word(comparison.Bag.Label));
         if (comparison.Plain is not { } plain || comparison.PlainCostPerAcre is not { } plainCost)
         {
             sheet.Say("None of the bag's kinds is on offer as a plain lot.");
@@ -126,12 +139,18 @@ internal static class StoreBlendsSheet
         }
 
         sheet.Figure(
+            $"{name}.plain.acre",
             "an acre of living stand from plain lots",
-            plan.Currency.Print(plainCost),
+            new(plan.Currency.Print(plainCost), SheetAmount.Money(plainCost, plan.Currency)),
             [.. comparison.PlainCostLines(plan.Currency)],
             plain
         );
-        sheet.Figure("whole bags of plain seed for this plot", plan.Currency.Print(order.Cost!.Value), order);
+        sheet.Figure(
+            $"{name}.plain.buy",
+            "whole bags of plain seed for this plot",
+            new(plan.Currency.Print(order.Cost!.Value), SheetAmount.Money(order.Cost.Value, plan.Currency)),
+            order
+        );
         sheet.Say(Verdict(plan, comparison, plainCost, order.Cost.Value));
         return sheet.Close();
     }

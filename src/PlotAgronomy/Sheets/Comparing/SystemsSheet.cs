@@ -19,14 +19,8 @@ internal static class SystemsSheet
                 Readings(plan),
                 .. compared
                     .GroupBy(c => c.Asked)
-                    .Select(
-                        (alike, i) =>
-                            SideBySide(
-                                plan,
-                                string.Join("; ", alike.Select(c => c.Group.Name)) + askedFor,
-                                alike.First(),
-                                (char)('A' + i)
-                            )
+                    .Select(alike =>
+                        SideBySide(plan, string.Join("; ", alike.Select(c => c.Group.Name)) + askedFor, alike.First())
                     ),
                 LeftOut(compared),
             ],
@@ -37,7 +31,7 @@ internal static class SystemsSheet
 
     private static SheetSection Readings(PlotPlan plan)
     {
-        var sheet = new SectionWriter("The report", 'R');
+        var sheet = new SectionWriter("report", "The report");
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Remark(
             plan.Report.Readings.Select(r =>
@@ -61,9 +55,9 @@ internal static class SystemsSheet
         return sheet.Close();
     }
 
-    private static SheetSection SideBySide(PlotPlan plan, string names, SystemsForGroup compared, char letter)
+    private static SheetSection SideBySide(PlotPlan plan, string names, SystemsForGroup compared)
     {
-        var sheet = new SectionWriter($"Side by side for {names}", letter);
+        var sheet = new SectionWriter($"side-by-side-{compared.Group.Id}", $"Side by side for {names}");
         sheet.Say(
             plan.Plot.IsCarriedOff
                 ? "The crop is carried off the plot."
@@ -75,7 +69,7 @@ internal static class SystemsSheet
             return sheet.Close();
         }
 
-        var rows = compared.Answering.Select(a => (Answer: a, Row: RowOf(sheet, a))).ToList();
+        var rows = compared.Answering.Select(a => (Answer: a, Row: RowOf(sheet, compared.Group, a))).ToList();
         sheet.Table(
             ["system", "asked for", .. SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)}, lb/ac"), "numbers"],
             rows.Select(r => r.Row)
@@ -87,7 +81,7 @@ internal static class SystemsSheet
 
         foreach (var nutrient in SystemsForGroup.Nutrients)
         {
-            Disagreement(sheet, nutrient, compared.About(nutrient));
+            Disagreement(sheet, compared.Group, nutrient, compared.About(nutrient));
         }
 
         sheet.Say("The idea and the reason of each:");
@@ -95,8 +89,9 @@ internal static class SystemsSheet
         return sheet.Close();
     }
 
-    private static SheetRow RowOf(SectionWriter sheet, SystemReply reply) =>
+    private static SheetRow RowOf(SectionWriter sheet, AskedGroup group, SystemReply reply) =>
         sheet.Row(
+            FigureCode.Of(group.Id, FigureCode.Word(reply.System.Id)),
             reply.System.Name,
             string.Join("; ", SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)} {reply.FigureFor(n)}")),
             [reply.System.Name, reply.AskedFor, .. SystemsForGroup.Nutrients.Select(reply.FigureFor), reply.Standing],
@@ -104,7 +99,7 @@ internal static class SystemsSheet
             [.. reply.Answers]
         );
 
-    private static void Disagreement(SectionWriter sheet, PlantNutrient nutrient, SystemDisagreement? apart)
+    private static void Disagreement(SectionWriter sheet, AskedGroup group, PlantNutrient nutrient, SystemDisagreement? apart)
     {
         if (apart is null)
         {
@@ -119,8 +114,12 @@ internal static class SystemsSheet
             least = Amounts.Print(apart.Lowest.Need.Rate.PoundsPerAcre, 1),
             gap = Amounts.Print(apart.Difference.PoundsPerAcre, 1);
         sheet.Figure(
+            FigureCode.Of(group.Id, FigureCode.Word(nutrient)),
             SheetText.Nutrient(nutrient),
-            $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
+            new(
+                $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
+                SheetAmount.Rate(apart.Difference)
+            ),
             apart.Line
         );
         sheet.Say(apart.Why);
@@ -130,7 +129,7 @@ internal static class SystemsSheet
     /// answer.</summary>
     private static SheetSection LeftOut(List<SystemsForGroup> compared)
     {
-        var sheet = new SectionWriter("Systems that do not answer, and why", 'X');
+        var sheet = new SectionWriter("no-answer", "Systems that do not answer, and why");
         var reasons = compared
             .SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))
             .GroupBy(l => l.System)

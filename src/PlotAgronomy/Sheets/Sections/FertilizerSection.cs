@@ -1,3 +1,4 @@
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Sheets;
@@ -10,14 +11,15 @@ internal static class FertilizerSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var sheet = new SectionWriter("Fertilizer to buy and spread", 'F');
+        var sheet = new SectionWriter("fertilizer", "Fertilizer to buy and spread");
         sheet.RestsOn(answers.Need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
             answers.Need.Targets.Select(target =>
                 sheet.Row(
+                    FigureCode.Of("need", FigureCode.Word(target.Nutrient)),
                     SheetText.Nutrient(target.Nutrient),
-                    Amounts.Print(target.AtLeast, "lb/ac", 0),
+                    new(Amounts.Print(target.AtLeast, "lb/ac", 0), SheetAmount.Rate(target.AtLeast)),
                     [
                         SheetText.Nutrient(target.Nutrient),
                         Amounts.Print(target.AtLeast.PoundsPerAcre, 0),
@@ -58,8 +60,9 @@ internal static class FertilizerSection
             ["product", "buy", "spread on the plot", "rate, lb/ac", "left over", $"cost, {plan.Currency.Code}"],
             purchase.Lines.Select(line =>
                 sheet.Row(
+                    FigureCode.Of("spread", FigureCode.Word(line.Product.Name)),
                     line.Product.Name,
-                    SheetText.Weight(line.Spread),
+                    new(SheetText.Weight(line.Spread), SheetAmount.Weight(line.Spread)),
                     [
                         line.Product.Name,
                         Packages(line.Packages, line.Offer.Package),
@@ -73,20 +76,31 @@ internal static class FertilizerSection
                 )
             )
         );
-        sheet.Figure("cost of the fertilizer", plan.Currency.Print(purchase.TotalCost), purchase);
+        sheet.Figure(
+            "fertilizer.cost",
+            "cost of the fertilizer",
+            new(plan.Currency.Print(purchase.TotalCost), SheetAmount.Money(purchase.TotalCost, plan.Currency)),
+            purchase
+        );
         foreach (var beside in answers.Fertilizer.Others)
         {
             var other = beside.Purchase;
             sheet.Figure(
+                beside.Is == RunnerUp.NextCheapest ? "fertilizer.next-cheapest" : "fertilizer.fewest-products",
                 beside.Is == RunnerUp.NextCheapest ? "next cheapest" : "with the fewest products",
-                $"{string.Join(", ", other.Lines.Select(l => $"{Packages(l.Packages, l.Offer.Package)} {l.Product.Name}"))}: "
-                    + $"{plan.Currency.Print(other.TotalCost)}",
+                new(
+                    $"{InWords(other)}: {plan.Currency.Print(other.TotalCost)}",
+                    SheetAmount.Money(other.TotalCost, plan.Currency)
+                ),
                 other
             );
         }
 
         return sheet.Close();
     }
+
+    private static string InWords(Purchase purchase) =>
+        string.Join(", ", purchase.Lines.Select(l => $"{Packages(l.Packages, l.Offer.Package)} {l.Product.Name}"));
 
     internal static string Packages(double? count, Package package) =>
         count is { } packages && package.IsWhole

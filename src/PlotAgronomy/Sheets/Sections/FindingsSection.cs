@@ -5,7 +5,7 @@ internal static class FindingsSection
 {
     internal static SheetSection Write(IReadOnlyList<Finding> findings, bool othersWereTold)
     {
-        var sheet = new SectionWriter("Findings, most serious first", 'N');
+        var sheet = new SectionWriter("findings", "Findings, most serious first");
         if (findings.Count == 0)
         {
             sheet.Say(othersWereTold ? "None beyond those above." : "None.");

@@ -9,20 +9,26 @@ internal static class LimeSection
     {
         var lime = answers.Lime;
         var plan = answers.Plan;
-        var sheet = new SectionWriter("Lime", 'L');
+        var sheet = new SectionWriter("lime", "Lime");
         sheet.Say(
             $"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}"
         );
         sheet.RestsOn([.. lime.RestsOn]);
         if (lime.Printed?.Rate is { } printed)
         {
-            sheet.Figure("printed by the laboratory, used first", printed.ToString(), lime.Printed);
+            sheet.Figure(
+                "lime.printed",
+                "printed by the laboratory, used first",
+                new(printed.ToString(), SheetAmount.Tons(printed.OfBasis)),
+                lime.Printed
+            );
             if (lime.Check is { Computed: { } alike } check)
             {
                 string verdict = check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows";
                 sheet.Figure(
+                    "lime.beside",
                     $"beside it, by {check.Need.Method.Name}",
-                    $"{SheetText.Tons(alike)} of the same lime and depth: {verdict}",
+                    new($"{SheetText.Tons(alike)} of the same lime and depth: {verdict}", SheetAmount.Tons(alike)),
                     check
                 );
             }
@@ -31,11 +37,15 @@ internal static class LimeSection
         if (lime.Computed.Rate is { } computed)
         {
             sheet.Figure(
+                "lime.rate",
                 $"by {lime.Computed.Method.Name}",
-                computed.OfBasis.PoundsPerAcre == 0
-                    ? "no lime"
-                    : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for "
-                        + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(answers)}",
+                new(
+                    computed.OfBasis.PoundsPerAcre == 0
+                        ? "no lime"
+                        : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for "
+                            + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(answers)}",
+                    Amount(lime.Computed)
+                ),
                 lime.Computed
             );
         }
@@ -47,9 +57,13 @@ internal static class LimeSection
         if (lime.WeaklyBuffered is { } weak)
         {
             sheet.Figure(
+                "lime.weakly-buffered",
                 "weakly buffered soil: what the rules support",
-                $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at "
-                    + $"first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
+                new(
+                    $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at "
+                        + $"first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
+                    SheetAmount.Range(weak.AdviceLow.OfBasis.ShortTonsPerAcre, weak.AdviceHigh.OfBasis.ShortTonsPerAcre, "ton/ac")
+                ),
                 weak
             );
         }
@@ -57,12 +71,24 @@ internal static class LimeSection
         if (lime.Order is { } order)
         {
             sheet.Figure(
+                "lime.spread",
                 "spread on the plot",
-                $"{SheetText.Weight(order.Product)} of {lime.Offer!.Item.Name} ({SheetText.Rate(order.ProductRate)}, "
-                    + $"{Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
+                new(
+                    $"{SheetText.Weight(order.Product)} of {lime.Offer!.Item.Name} ({SheetText.Rate(order.ProductRate)}, "
+                        + $"{Amounts.Print(order.ProductRate, "lb/1000 ft2", 0)})",
+                    SheetAmount.Weight(order.Product)
+                ),
                 order
             );
-            sheet.Figure("buy", $"{Bought(lime.Offer, order)}, {plan.Currency.Print(order.Cost ?? 0)}", order);
+            sheet.Figure(
+                "lime.buy",
+                "buy",
+                new(
+                    $"{Bought(lime.Offer, order)}, {plan.Currency.Print(order.Cost ?? 0)}",
+                    SheetAmount.Money(order.Cost ?? 0, plan.Currency)
+                ),
+                order
+            );
             if (order.Dressings.Length > 1)
             {
                 sheet.Step(order.Dressings.Select(d => $"{Day(d)}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"));
@@ -90,14 +116,22 @@ internal static class LimeSection
 
         string rest = outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "";
         sheet.Figure(
+            "lime.worked",
             "worked by planting day",
-            $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{rest}",
+            new(
+                $"{Share(outlook.Worked)} of the lime; within a year {Share(outlook.WorkedInAYear)}{rest}",
+                SheetAmount.Range(outlook.Worked.Low.Percent, outlook.Worked.High.Percent, "%")
+            ),
             outlook
         );
         string where = outlook.Request.Placement == LimePlacement.Surface ? ", in the top inches only" : "";
         sheet.Figure(
+            "lime.ph",
             "pH to expect on planting day",
-            $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",
+            new(
+                $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",
+                SheetAmount.Range(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, "pH")
+            ),
             outlook
         );
         string sowNow = outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow);
@@ -138,6 +172,14 @@ internal static class LimeSection
 
         string rounded = published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis);
         return $", rounded by the institution: {rounded}";
+    }
+
+    private static SheetAmount Amount(LimeNeed need)
+    {
+        var rate = SheetAmount.Tons(need.Rate!.OfBasis);
+        return need is { Lowest: { } low, Highest: { } high }
+            ? rate.Within(low.OfBasis.ShortTonsPerAcre, high.OfBasis.ShortTonsPerAcre)
+            : rate;
     }
 
     private static string Range(PlotAnswers answers) =>

@@ -10,7 +10,7 @@ internal static class PassSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var sheet = new SectionWriter("Spreader passes", 'P');
+        var sheet = new SectionWriter("passes", "Spreader passes");
         sheet.Say(
             $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 "
                 + "in size; larger and smaller seed in one hopper would sift apart."
@@ -18,41 +18,62 @@ internal static class PassSection
         sheet.RestsOn(answers.Seed.Blend);
         foreach (var pass in answers.Spreading.Passes)
         {
+            string name = $"pass-{Amounts.Print(pass.Number, 0)}";
             sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");
-            sheet.Figure("load", SheetText.Weight(pass.Load), pass.LoadLine);
-            sheet.Figure("rate", SheetText.Rate(pass.Rate), pass.RateLine);
+            sheet.Figure($"{name}.load", "load", new(SheetText.Weight(pass.Load), SheetAmount.Weight(pass.Load)), pass.LoadLine);
+            sheet.Figure($"{name}.rate", "rate", new(SheetText.Rate(pass.Rate), SheetAmount.Rate(pass.Rate)), pass.RateLine);
             if (pass.Layout is { } layout)
             {
                 sheet.Figure(
+                    $"{name}.lanes",
                     "passes",
-                    $"{Amounts.Print(layout.Passes.Length, 0)} of up to "
-                        + $"{Amounts.Print(layout.Passes.Max(p => p.LengthFeet), 0)} ft, "
-                        + $"{Amounts.Print(layout.Spacing, "ft", 1)} apart{Direction(layout)}, "
-                        + $"{Amounts.Print(layout.Turns, 0)} turns",
+                    new(
+                        $"{Amounts.Print(layout.Passes.Length, 0)} of up to "
+                            + $"{Amounts.Print(layout.Passes.Max(p => p.LengthFeet), 0)} ft, "
+                            + $"{Amounts.Print(layout.Spacing, "ft", 1)} apart{Direction(layout)}, "
+                            + $"{Amounts.Print(layout.Turns, 0)} turns",
+                        SheetAmount.Number(layout.Passes.Length, "passes")
+                    ),
                     layout
                 );
                 string pace = pass.Setting is null ? $" at {Amounts.Print(layout.Request.Speed, "mph", 1)}" : "";
                 sheet.Figure(
+                    $"{name}.distance",
                     "walking distance",
-                    $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{pace}",
+                    new(
+                        $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{pace}",
+                        SheetAmount.Distance(layout.Path)
+                    ),
                     layout
                 );
             }
             else
             {
-                sheet.Figure("walking distance", SheetText.Distance(pass.Walk.Distance), pass.Walk);
+                var walked = pass.Walk.Distance;
+                sheet.Figure(
+                    $"{name}.distance",
+                    "walking distance",
+                    new(SheetText.Distance(walked), SheetAmount.Distance(walked)),
+                    pass.Walk
+                );
             }
 
             sheet.Figure(
+                $"{name}.test-run",
                 $"weigh a test run of {SheetText.Distance(SowingPass.TestRun)}: it must use",
-                SheetText.Weight(pass.TestRunCatch),
+                new(SheetText.Weight(pass.TestRunCatch), SheetAmount.Weight(pass.TestRunCatch)),
                 pass.TestRunLine
             );
             if (pass is { Run: { } run, Measured: { } measured, Setting: { } setting })
             {
                 sheet.Figure(
+                    $"{name}.pace",
                     $"first setting: gate {Amounts.Print(run.Gate, 2)}, as measured with {SheetText.Name(run.Kind)}",
-                    $"walk 100 ft in {Amounts.Print(setting.TimePer100Feet, "s", 0)} ({Amounts.Print(setting.Speed, "mph", 1)})",
+                    new(
+                        $"walk 100 ft in {Amounts.Print(setting.TimePer100Feet, "s", 0)} "
+                            + $"({Amounts.Print(setting.Speed, "mph", 1)})",
+                        SheetAmount.Number(setting.TimePer100Feet.TotalSeconds, "s/100 ft")
+                    ),
                     measured,
                     setting
                 );

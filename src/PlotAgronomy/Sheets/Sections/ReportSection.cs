@@ -9,11 +9,15 @@ internal static class ReportSection
     {
         var plan = answers.Plan;
         var report = plan.Report;
-        var sheet = new SectionWriter("What the report says", 'R');
+        var sheet = new SectionWriter("report", "What the report says");
         sheet.Say(SheetText.Origin(report));
         sheet.Figure(
+            "plot.area",
             "area of the plot",
-            $"{Amounts.Print(plan.Plot.Area, "ac", 3)} ({Amounts.Print(plan.Plot.Area, "ft2", 0)})",
+            new(
+                $"{Amounts.Print(plan.Plot.Area, "ac", 3)} ({Amounts.Print(plan.Plot.Area, "ft2", 0)})",
+                SheetAmount.Acres(plan.Plot.Area)
+            ),
             plan.Plot.Measured
         );
         sheet.Say(SheetText.Acidity(report));
@@ -22,7 +26,8 @@ internal static class ReportSection
         sheet.RestsOn(answers.Need);
         foreach (var rating in Ratings(answers.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
         {
-            sheet.Figure(rating.Reading.ToString(), rating.Verdict, rating.Line);
+            string code = FigureCode.Of("rating", FigureCode.Word(rating.Reading.Analyte.ToString()));
+            sheet.Figure(code, rating.Reading.ToString(), rating.Verdict, rating.Line);
         }
 
         foreach (var row in answers.Need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))

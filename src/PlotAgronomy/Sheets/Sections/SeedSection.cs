@@ -5,10 +5,13 @@ namespace PlotAgronomy.Sheets;
 /// <summary>Seed to weigh out per kind, and what it gives.</summary>
 internal static class SeedSection
 {
+    /// <summary>The unit of shares of a full stand, one for the stand the kind would get alone.</summary>
+    internal const string FullStands = "full stands";
+
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var sheet = new SectionWriter("Seed to weigh out", 'S');
+        var sheet = new SectionWriter("seed", "Seed to weigh out");
         sheet.Say(
             $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by "
                 + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
@@ -18,8 +21,9 @@ internal static class SeedSection
             ["kind", "lot", "share of a full stand", "live seed, lb/ac", "bulk, lb/ac", "weigh out", "live seeds/ft2"],
             answers.Seed.Kinds.Select(sown =>
                 sheet.Row(
+                    FigureCode.Of("seed", sown.Planned.Kind.Id, "weight"),
                     SheetText.Name(sown.Planned.Kind),
-                    SheetText.Weight(sown.Weight.ToMass()),
+                    new(SheetText.Weight(sown.Weight.ToMass()), SheetAmount.Weight(sown.Weight.ToMass())),
                     [
                         SheetText.Name(sown.Planned.Kind),
                         sown.Planned.Offer.Item.Label,
@@ -36,17 +40,24 @@ internal static class SeedSection
         );
         var total = answers.Seed.Blend.StandTotal;
         sheet.Figure(
+            "seed.all.share",
             "shares of a full stand, all kinds",
-            $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the "
-                + "published full rates)",
+            new(
+                $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to "
+                    + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
+                SheetAmount.Number(total.Chosen, FullStands).Within(total.Lowest, total.Highest)
+            ),
             answers.Seed.Crowding
         );
+        double seeds = answers.Seed.Blend.LiveSeedsPerSquareFoot;
         sheet.Figure(
+            "seed.all.count",
             "live seeds, all kinds",
-            $"{Amounts.Print(answers.Seed.Blend.LiveSeedsPerSquareFoot, 1)} per ft2",
+            new($"{Amounts.Print(seeds, 1)} per ft2", SheetAmount.Number(seeds, "seeds/ft2")),
             answers.Seed.Blend
         );
-        sheet.Figure("seed in all", SheetText.Weight(answers.Seed.Batch.Total.ToMass()), answers.Seed.Blend);
+        var all = answers.Seed.Batch.Total.ToMass();
+        sheet.Figure("seed.all.weight", "seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), answers.Seed.Blend);
         foreach (var sown in answers.Seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {
             sheet.Say(

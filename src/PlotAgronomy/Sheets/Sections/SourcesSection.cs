@@ -5,7 +5,7 @@ internal static class SourcesSection
 {
     internal static SheetSection Write(IReadOnlyList<Source> sources)
     {
-        var sheet = new SectionWriter("Sources", 'Q');
+        var sheet = new SectionWriter("sources", "Sources");
         sheet.Remark(sources.Select(s => (s.Id, $"{s.Title}. {s.Publisher}, {s.Edition}{Superseded(s)}")));
         return sheet.Close();
     }

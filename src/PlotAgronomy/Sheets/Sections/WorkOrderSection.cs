@@ -9,7 +9,7 @@ internal static class WorkOrderSection
 {
     internal static SheetSection Write(PlotAnswers answers)
     {
-        var sheet = new SectionWriter("Order of work", 'W');
+        var sheet = new SectionWriter("order-of-work", "Order of work");
         sheet.Step(Before(answers).Concat(Sowing(answers)).Concat(After(answers)));
         return sheet.Close();
     }

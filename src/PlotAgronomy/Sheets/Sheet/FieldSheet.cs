@@ -4,6 +4,7 @@ using PlotAgronomy.Sheets;
 namespace PlotAgronomy;
 
 /// <summary>The sheet that is carried to the field, in the order a person works.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FieldSheet
 {
     /// <summary>Gets the title: plot and planting date.</summary>
@@ -33,7 +34,7 @@ public sealed class FieldSheet
                 ),
         ];
 
-    /// <summary>Finds a figure by its short code.</summary>
+    /// <summary>Finds a figure by its code.</summary>
     /// <param name="code">Code, in capitals or not.</param>
     /// <returns>The figure, or null.</returns>
     public SheetFigure? Find(string code) =>

@@ -3,12 +3,12 @@ using System.Globalization;
 
 namespace PlotAgronomy.Sheets;
 
-/// <summary>Collects the blocks of one section; figures get the section's letter and a running number.</summary>
-internal sealed class SectionWriter(string heading, char letter)
+/// <summary>Collects the blocks of one section.</summary>
+internal sealed class SectionWriter(string id, string heading)
 {
     private readonly List<SheetBlock> blocks = [];
     private ImmutableArray<IWorkedResult> basis = [];
-    private int figures;
+    private readonly HashSet<string> codes = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Names the results that all figures from here on rest on.</summary>
     internal void RestsOn(params ReadOnlySpan<IWorkedResult?> results)
@@ -32,27 +32,34 @@ internal sealed class SectionWriter(string heading, char letter)
 
     internal void Step(IEnumerable<string> steps) => blocks.Add(new SheetSteps { Steps = [.. steps] });
 
-    internal void Figure(string label, string value, params ReadOnlySpan<IWorkedResult> results) =>
-        blocks.Add(Make(label, value, [.. results], []));
-
-    internal void Figure(string label, string value, WorkedLine line, params ReadOnlySpan<IWorkedResult> results) =>
-        Figure(label, value, [line], results);
+    internal void Figure(string code, string label, FigureValue value, params ReadOnlySpan<IWorkedResult> results) =>
+        blocks.Add(Make(code, label, value, [.. results], []));
 
     internal void Figure(
+        string code,
         string label,
-        string value,
+        FigureValue value,
+        WorkedLine line,
+        params ReadOnlySpan<IWorkedResult> results
+    ) => Figure(code, label, value, [line], results);
+
+    internal void Figure(
+        string code,
+        string label,
+        FigureValue value,
         ImmutableArray<WorkedLine> lines,
         params ReadOnlySpan<IWorkedResult> results
-    ) => blocks.Add(Make(label, value, [.. results], lines));
+    ) => blocks.Add(Make(code, label, value, [.. results], lines));
 
     /// <summary>A row of a table whose numbers are explained under a code of their own.</summary>
     internal SheetRow Row(
+        string code,
         string label,
-        string value,
+        FigureValue value,
         ImmutableArray<string> cells,
         ImmutableArray<WorkedLine> lines,
         params ReadOnlySpan<IWorkedResult> results
-    ) => new() { Cells = cells, Figure = Make(label, value, [.. results], lines) };
+    ) => new() { Cells = cells, Figure = Make(code, label, value, [.. results], lines) };
 
     internal void Table(ImmutableArray<string> columns, IEnumerable<SheetRow> rows)
     {
@@ -63,19 +70,41 @@ internal sealed class SectionWriter(string heading, char letter)
         }
     }
 
-    internal SheetSection Close() => new() { Heading = heading, Blocks = [.. blocks] };
-
-    private SheetFigure Make(string label, string value, ImmutableArray<IWorkedResult> results, ImmutableArray<WorkedLine> lines)
-    {
-        figures++;
-        return new SheetFigure
+    internal SheetSection Close() =>
+        new()
         {
-            Code = string.Create(CultureInfo.InvariantCulture, $"{letter}{figures}"),
+            Id = id,
+            Heading = heading,
+            Blocks = [.. blocks],
+        };
+
+    private SheetFigure Make(
+        string code,
+        string label,
+        FigureValue value,
+        ImmutableArray<IWorkedResult> results,
+        ImmutableArray<WorkedLine> lines
+    ) =>
+        new()
+        {
+            Code = Own(code),
             Label = label,
-            Value = value,
+            Value = value.Text,
+            Amount = value.Amount,
             Results = results,
             RestsOn = basis,
             OwnLines = lines,
         };
+
+    /// <summary>Only what has the very name of another is told apart by its place.</summary>
+    private string Own(string code)
+    {
+        string own = code;
+        for (int place = 2; !codes.Add(own); place++)
+        {
+            own = string.Create(CultureInfo.InvariantCulture, $"{code}-{place}");
+        }
+
+        return own;
     }
 }

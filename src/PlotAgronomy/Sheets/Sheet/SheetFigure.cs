@@ -3,10 +3,12 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
 
-/// <summary>A number on the sheet, with a short code under which it can be explained.</summary>
+/// <summary>A number on the sheet, with a code under which it can be explained.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetFigure : SheetBlock
 {
-    /// <summary>Gets the short code, such as <c>L2</c>.</summary>
+    /// <summary>Gets the code, such as <c>lime.rate</c>: words that name the thing, joined by dots. It stays the same whatever
+    /// else the plan holds.</summary>
     public required string Code { get; init; }
 
     /// <summary>Gets what the number is.</summary>
@@ -14,6 +16,9 @@ public sealed class SheetFigure : SheetBlock
 
     /// <summary>Gets the number with its unit, rounded for reading.</summary>
     public required string Value { get; init; }
+
+    /// <summary>Gets the number itself with its unit, not rounded; null where the figure says words.</summary>
+    public SheetAmount? Amount { get; init; }
 
     /// <summary>Gets the results behind the number.</summary>
     public required ImmutableArray<IWorkedResult> Results { get; init; }

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Sheets;
 
 /// <summary>One remark.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetRemark
 {
     /// <summary>Gets the leading word, such as <c>caution</c> or a source id.</summary>

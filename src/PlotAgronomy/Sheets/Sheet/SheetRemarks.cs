@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>Remarks that each begin with a word, such as findings with their severity.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetRemarks : SheetBlock
 {
     /// <summary>Gets the remarks.</summary>

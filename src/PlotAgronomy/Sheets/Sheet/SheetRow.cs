@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>A row of a table on the sheet; a row of numbers carries the figure that explains it.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetRow
 {
     /// <summary>Gets the cells.</summary>

@@ -3,8 +3,13 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>A section of the field sheet.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetSection
 {
+    /// <summary>Gets the id, such as <c>lime</c>: lower case with hyphens, its own on the sheet and the same on every sheet of
+    /// its sort.</summary>
+    public required string Id { get; init; }
+
     /// <summary>Gets the heading.</summary>
     public required string Heading { get; init; }
 

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>Steps in the order a person works.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetSteps : SheetBlock
 {
     /// <summary>Gets the steps.</summary>

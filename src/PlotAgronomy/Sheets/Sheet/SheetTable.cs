@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>A plain table. Cells of numbers are text with their units in the column heading or the cell.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SheetTable : SheetBlock
 {
     /// <summary>Gets the column headings.</summary>

@@ -5,6 +5,7 @@ namespace PlotAgronomy;
 
 /// <summary>Buffer pH together with the buffer it was read in. Without the buffer's name the number has no meaning.</summary>
 /// <remarks>A buffer pH that is not on the report is null, never zero.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record BufferPh
 {
     private BufferPh(double value, SoilBuffer buffer)

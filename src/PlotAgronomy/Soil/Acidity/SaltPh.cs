@@ -3,6 +3,7 @@ using System.Globalization;
 namespace PlotAgronomy.Soil;
 
 /// <summary>Soil pH measured in a dilute salt solution, as Missouri reports it (pHs). It reads lower than a water pH.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed record SaltPh
 {
     private SaltPh(double value) => Value = value;

@@ -4,6 +4,7 @@ namespace PlotAgronomy;
 
 /// <summary>Soil pH measured in water. It is never a buffer pH: the compiler keeps the two apart.</summary>
 /// <remarks>A pH that is not on the report is null, never zero.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record WaterPh
 {
     private WaterPh(double value) => Value = value;

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Soil;
 
 /// <summary>A laboratory's way to get exchangeable acidity from a buffer pH, and so the exchange capacity of the soil.</summary>
 /// <remarks>Acidity = factor x (start pH - buffer pH), never below zero. The same soil by two terms has two capacities.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class AcidityTerm
 {
     private static readonly Table<AcidityTerm> Table = new("Soil/Data/acidity-terms.csv", row => new AcidityTerm(row));

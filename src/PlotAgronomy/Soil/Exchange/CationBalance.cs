@@ -6,6 +6,7 @@ namespace PlotAgronomy.Soil;
 
 /// <summary>Exchange capacity and base saturation of a soil, and the acidity term they rest on.</summary>
 /// <remarks>Capacity = K + Mg + Ca (+ Na) + acidity; saturation = 100 x cation / capacity.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CationBalance : IWorkedResult
 {
     private readonly BufferPh? buffer;

@@ -1,6 +1,7 @@
 namespace PlotAgronomy.Soil;
 
 /// <summary>One base cation: its charge, and its share of the exchange capacity when that is known.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CationShare
 {
     internal CationShare(SoilAnalyte cation, CationCharge charge, Fraction? saturation = null)

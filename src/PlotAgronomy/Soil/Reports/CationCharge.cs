@@ -6,7 +6,8 @@ namespace PlotAgronomy.Soil;
 /// <summary>Charge of exchangeable cations, acidity or exchange capacity, in milliequivalents,
 /// and what it is counted on.</summary>
 /// <remarks>1 meq/100 g = 1 cmol of charge per kg. The default is zero per 100 g. Equality is exact.</remarks>
-public readonly record struct CationCharge
+[JsonConverter(typeof(JsonTextConverter<CationCharge>))]
+public readonly record struct CationCharge : IJsonText<CationCharge>
 {
     private CationCharge(double milliequivalents, CationChargeBasis basis)
     {
@@ -54,4 +55,15 @@ public readonly record struct CationCharge
     /// <returns>The text.</returns>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{Milliequivalents:0.###} {SoilWords.For(Basis)}");
+
+    static string IJsonText<CationCharge>.ToJsonText(CationCharge value) =>
+        $"{ExactText.Of(value.Milliequivalents)} {SoilWords.For(value.Basis)}";
+
+    static CationCharge IJsonText<CationCharge>.FromJsonText(string text) =>
+        text.EndsWith(SoilWords.For(CationChargeBasis.Per100Grams), StringComparison.Ordinal)
+            ? Read(text, CationChargeBasis.Per100Grams)
+            : Read(text, CationChargeBasis.Per100CubicCentimeters);
+
+    private static CationCharge Read(string text, CationChargeBasis basis) =>
+        Of(ExactText.Number(text, SoilWords.For(basis)), basis);
 }

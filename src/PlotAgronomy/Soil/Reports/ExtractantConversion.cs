@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Soil;
 
 /// <summary>A published factor from one extractant to another. It is used only when named, and always leaves a finding.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ExtractantConversion
 {
     private static readonly Table<ExtractantConversion> Table = new(

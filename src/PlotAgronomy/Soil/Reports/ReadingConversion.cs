@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Soil;
 
 /// <summary>A reading in another unit or by another extractant, beside the reading it came from.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ReadingConversion : IWorkedResult
 {
     private readonly ImmutableArray<ConversionStep> steps;

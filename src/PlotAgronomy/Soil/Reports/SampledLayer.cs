@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Soil;
 
 /// <summary>The layer of soil a concentration is spread through: what turns ppm into lb/ac.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SampledLayer
 {
     private readonly Func<SampledLayer, string> describe;

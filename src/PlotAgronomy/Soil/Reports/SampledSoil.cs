@@ -4,6 +4,7 @@ namespace PlotAgronomy.Soil;
 
 /// <summary>What a conversion between units needs to know of the soil. What is null is not known, and a conversion that
 /// needs it says so.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SampledSoil
 {
     /// <summary>Gets a soil of which nothing but the furrow slice convention is known.</summary>

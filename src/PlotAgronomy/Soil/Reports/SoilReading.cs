@@ -4,6 +4,7 @@ namespace PlotAgronomy;
 
 /// <summary>One number of a soil report with everything it needs to mean something: what, how much, in which unit,
 /// as element or oxide, and by which extractant.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed record SoilReading
 {
     private SoilReading(SoilAnalyte analyte, double printedValue, SoilTestUnit unit, Extractant extractant, PrintedForm form)

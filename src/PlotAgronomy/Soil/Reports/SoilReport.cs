@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy;
 
 /// <summary>A laboratory's soil report as printed. What the report does not print is null, never zero.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SoilReport
 {
     /// <summary>Gets the institution that ran the test, such as a state laboratory.</summary>

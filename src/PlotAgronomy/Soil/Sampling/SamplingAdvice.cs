@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Soil;
 
 /// <summary>How to take the next soil sample of a small plot.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SamplingAdvice : IWorkedResult
 {
     private readonly SamplingRule rule = SamplingRule.ForSmallPlots;

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Soil;
 
 /// <summary>What one institution says about taking soil samples. What it does not say is null.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SamplingRule
 {
     private static readonly Table<SamplingRule> Table = new("Soil/Data/sampling.csv", row => new SamplingRule(row));

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Soil;
 
 /// <summary>How one institution reports soil tests: extractants, units, and depth where it states one.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SoilProgram
 {
     private static readonly Table<SoilProgram> Table = new("Soil/Data/programs.csv", row => new SoilProgram(row));

@@ -10,6 +10,7 @@ namespace PlotAgronomy.Spreading;
 /// a gate table, moved to meet the runs when the setting they were made at is known. Expected error = root of (measuring error of
 /// one
 /// run)^2 + (standard error of the mean of the runs)^2: on the safe side, since weighing errors stand in both.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CalibrationOutcome : IWorkedResult
 {
     internal CalibrationOutcome() { }

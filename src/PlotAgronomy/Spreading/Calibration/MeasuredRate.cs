@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>A rate measured on the user's own machine with the user's own seed.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class MeasuredRate : IWorkedResult
 {
     internal MeasuredRate() { }

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>How far each measurement may be off, plus or minus. What is left out counts as exact.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class MeasuringErrors
 {
     /// <summary>Every measurement exact.</summary>

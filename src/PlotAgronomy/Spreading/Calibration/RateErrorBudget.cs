@@ -6,6 +6,7 @@ namespace PlotAgronomy.Spreading;
 /// <summary>The error of a measured rate, from the errors of what was measured.</summary>
 /// <remarks>First order: dR/R adds the relative errors of weight, time, distance, speed and swath; independent errors add as
 /// the root of the sum of squares. A steady mistake (always walking slow) does not average out.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RateErrorBudget
 {
     /// <summary>Gets the terms that are not zero.</summary>

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Calibration runs made again under the same settings, with their mean, spread and a verdict.</summary>
 /// <remarks>Spread = (highest - lowest) / mean; runs agree at 10 % or less (common practice). The mean is accepted within 5 % of
 /// the target (SPREAD-S14). Three runs are asked for (common practice). Limits belong to the accepted side.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class RepeatedRuns : IWorkedResult
 {
     internal RepeatedRuns() { }

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>A setting and a flow that belong together, or the reason why the table gives none.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GateAnswer : IWorkedResult
 {
     internal GateAnswer() { }

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>One measured gate setting and the flow it gave.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GatePoint
 {
     private GatePoint(double setting, double poundsPerMinute)

@@ -11,6 +11,7 @@ namespace PlotAgronomy.Spreading;
 /// their mean setting and flow, with a finding; more than one is refused. Nothing is answered below the lowest setting, because
 /// the flow of seed dies before the gate is shut (SPREAD-S28); above the highest, one step at most, by a power law fitted to
 /// the logarithms and made to meet the last point, with a finding.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed partial class GateTable
 {
     private readonly MonotoneCurve curve;

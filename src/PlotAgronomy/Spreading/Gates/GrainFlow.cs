@@ -9,6 +9,7 @@ namespace PlotAgronomy.Spreading;
 /// cm; no flow at D = 1.4 d and below. Fitted on seeds through flat-bottomed cylinders. Source: SPREAD-S28. The level in the
 /// hopper does not matter above about 1.2 hopper diameters, and the hopper must be wider than 2.5 D (SPREAD-S30). A gate, an
 /// agitator or a slope changes the factor: use it to compare materials, and a weighed run to set the gate.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class GrainFlow
 {
     /// <summary>In cm/s2, as the law is printed.</summary>

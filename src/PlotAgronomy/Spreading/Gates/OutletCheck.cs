@@ -6,6 +6,7 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>Whether the rows or outlets of a drill feed alike.</summary>
 /// <remarks>Each outlet should be within 5 % of the mean of all (SPREAD-S5, SPREAD-S6).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class OutletCheck : IWorkedResult
 {
     internal OutletCheck() { }

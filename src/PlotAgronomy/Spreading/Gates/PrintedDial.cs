@@ -6,6 +6,7 @@ namespace PlotAgronomy.Spreading;
 /// <summary>What a scale printed on a spreader claims, against what is wanted.</summary>
 /// <remarks>A printed scale belongs to the one material it was made for: it says nothing about another seed. The result always
 /// asks for a weighed run. Charts of drills can miss by 25 to 50 % (SPREAD-S4).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class PrintedDial : IWorkedResult
 {
     internal PrintedDial() { }

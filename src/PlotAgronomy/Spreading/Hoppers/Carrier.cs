@@ -5,6 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>A material that stretches a small seed so that the spreader feeds steadily.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Carrier
 {
     private static readonly Catalog<Carrier> Catalog = new(

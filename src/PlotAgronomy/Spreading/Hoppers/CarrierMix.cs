@@ -8,6 +8,7 @@ namespace PlotAgronomy.Spreading;
 /// <remarks>Smallest bulk rate = smallest steady flow x 495 / (speed x swath); carrier = bulk rate - seed rate. Parts by weight =
 /// carrier / seed; by volume = that x seed bulk density / carrier bulk density. Algebra; the gate is set with the blend, never
 /// with the seed alone.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class CarrierMix : IWorkedResult
 {
     internal CarrierMix() { }

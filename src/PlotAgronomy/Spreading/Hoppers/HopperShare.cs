@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>One kind in a mixed hopper.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class HopperShare
 {
     private HopperShare(PassKind kind, double pounds, double poundsPerMinute, double plantsPerSeed)

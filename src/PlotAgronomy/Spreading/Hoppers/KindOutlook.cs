@@ -3,6 +3,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>What a mixed hopper would do to one kind: two bounds, and the kind alone at the same gate.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class KindOutlook
 {
     /// <summary>Gets the kind.</summary>

@@ -12,6 +12,7 @@ namespace PlotAgronomy.Spreading;
 /// SPREAD-S57), so no flow of the blend is forecast. The truth lies between; the gap is the reason for separate passes. Overlap
 /// of
 /// the passes and unlike throw are not considered.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class MixedHopper : IWorkedResult
 {
     internal MixedHopper() { }

@@ -4,6 +4,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>The fewest passes in which kinds of like size share the hopper, and the order of work.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SizeGrouping : IWorkedResult
 {
     internal SizeGrouping() { }

@@ -7,6 +7,7 @@ namespace PlotAgronomy.Spreading;
 /// <summary>Passes laid over a plot's outline: where each starts and ends, how far, how long, and what to fill in.</summary>
 /// <remarks>A pass covers its whole strip: the gate opens where the strip first meets the plot and closes where it last does.
 /// The walk between passes is in the turn time, not in the path.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FieldPasses : IWorkedResult
 {
     private readonly LaidPasses laid;

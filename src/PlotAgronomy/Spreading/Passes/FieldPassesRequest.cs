@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>What a pass plan is made for.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FieldPassesRequest
 {
     /// <summary>Gets the rate wanted on the ground; above 0.</summary>

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>One filling of the hopper.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class HopperLoad
 {
     /// <summary>Gets the number of the filling, from 1.</summary>

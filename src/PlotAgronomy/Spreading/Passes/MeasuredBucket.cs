@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>A bucket that stands for a scale in the field: how much of this seed or product one level bucket holds.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class MeasuredBucket
 {
     private MeasuredBucket(Mass holds) => Holds = holds;

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>One straight pass: open the gate at the start, close it at the end.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SpreaderPass
 {
     /// <summary>Gets the number of the pass, from 1, in the order of driving.</summary>

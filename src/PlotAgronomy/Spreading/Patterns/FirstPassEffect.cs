@@ -6,6 +6,7 @@ namespace PlotAgronomy.Spreading;
 /// <summary>What a choice of the first pass does to the rim of the plot and to the seed, on one edge.</summary>
 /// <remarks>Parts of the full rate are of the mean between the passes. Source: closed form, integrals of the single-pass
 /// pattern.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class FirstPassEffect : IWorkedResult
 {
     private const int Steps = 8000;

@@ -7,6 +7,7 @@ namespace PlotAgronomy.Spreading;
 /// <remarks>Two half rates at right angles give (f(x) + g(y)) / 2: the CV falls by the square root of two only, and the thinnest
 /// spot is as thin as before. Half the rate at half the swath, all passes parallel, evens out far more (SPREAD-S15, SPREAD-S16).
 /// One institution still prints the right-angle way (SPREAD-S14).</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class HalfRateComparison : IWorkedResult
 {
     internal HalfRateComparison() { }

@@ -6,6 +6,7 @@ namespace PlotAgronomy.Spreading;
 /// <summary>What one pass throws across its path, seen looking forward: left offsets are negative.</summary>
 /// <remarks>A measured pattern is known at its trays, straight lines between them and nothing beyond the outer ones. Amounts are
 /// pure numbers in whatever unit the trays were weighed: only their proportions matter.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed partial class SpreadPattern
 {
     private readonly Func<double, double>? shape;

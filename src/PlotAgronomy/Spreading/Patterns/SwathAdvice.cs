@@ -9,6 +9,7 @@ namespace PlotAgronomy.Spreading;
 /// spacing,
 /// a formula at a hundredth of its width. The acceptable ones need not be one run (SPREAD-S18). The default is the widest swath
 /// below the first that fails; a run further out tolerates little driving error and is offered with a finding.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SwathAdvice : IWorkedResult
 {
     private const int FormulaSteps = 100;

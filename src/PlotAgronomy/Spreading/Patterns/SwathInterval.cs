@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>A run of swaths that are all even enough.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SwathInterval
 {
     /// <summary>Gets the narrowest swath of the run.</summary>

@@ -4,6 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>The rate that lands when pace or pass spacing is not the one the gate was set for.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class ChangedRate : IWorkedResult
 {
     internal ChangedRate() { }

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Rate, flow, speed and swath that belong together, one of them solved from the others.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SpreaderSetting : IWorkedResult
 {
     internal SpreaderSetting() { }

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>A weighed run and the rate it gave.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class MeasuredRun
 {
     internal MeasuredRun(SpreaderRun run, Length swath)

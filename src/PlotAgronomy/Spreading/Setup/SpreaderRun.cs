@@ -6,6 +6,7 @@ namespace PlotAgronomy;
 
 /// <summary>A weighed run: one kind through one gate position.</summary>
 /// <remarks>It is only equal to itself; <c>run with { ... }</c> makes another one.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record SpreaderRun
 {
     /// <summary>Gets the kind that was run.</summary>

@@ -7,6 +7,7 @@ namespace PlotAgronomy.Spreading;
 /// and, where several runs of its kind make a table, the gate for the usual pace.</summary>
 /// <remarks>The run taken is of the kind that has most weight in the pass; of several runs of it, the first. A mix of kinds does
 /// not flow like its main kind: the first test run decides.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SpreaderSetup : IWorkedResult
 {
     private SpreaderSetup() { }

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>What was left in the hopper after some of the plot was sown.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class HopperCheck
 {
     private HopperCheck(double acresDone, double poundsLeft, bool settingChanged)

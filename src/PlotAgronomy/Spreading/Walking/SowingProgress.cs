@@ -9,6 +9,7 @@ namespace PlotAgronomy.Spreading;
 /// the
 /// same gate the pace changes by rate / rate needed; at the same pace the flow changes by rate needed / rate. The rate is taken
 /// since the last change of gate or pace. A thin stretch is not mended by a thick one: evenness is told apart.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SowingProgress : IWorkedResult
 {
     internal SowingProgress() { }

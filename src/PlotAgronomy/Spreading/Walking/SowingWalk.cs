@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Seed, distance and time to sow a plot on foot or by machine, turns and refills left out.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SowingWalk : IWorkedResult
 {
     internal SowingWalk() { }

@@ -1,75 +1,78 @@
 using System.Globalization;
-using PlotAgronomy.Sheets;
+using System.Text;
 
-namespace PlotAgronomy.Sample.Output;
+namespace PlotAgronomy.Sheets;
 
 /// <summary>Writes a sheet as Markdown.</summary>
-internal static class MarkdownSheet
+internal static class SheetMarkdownWriter
 {
-    internal static void Write(TextWriter writer, FieldSheet sheet, bool showWork)
+    internal static string Write(FieldSheet sheet, bool showWork)
     {
-        writer.Write($"# {sheet.Title}\n");
+        var page = new StringBuilder();
+        page.Append($"# {sheet.Title}\n");
         foreach (var section in sheet.Sections)
         {
-            writer.Write($"\n## {section.Heading}\n");
+            page.Append($"\n## {section.Heading}\n");
             SheetBlock? before = null;
             foreach (var block in section.Blocks)
             {
                 if (block is not SheetFigure || before is not SheetFigure)
                 {
-                    writer.Write("\n");
+                    page.Append("\n");
                 }
 
-                WriteBlock(writer, block, showWork);
+                WriteBlock(page, block, showWork);
                 before = block;
             }
         }
+
+        return page.ToString();
     }
 
-    private static void WriteBlock(TextWriter writer, SheetBlock block, bool showWork)
+    private static void WriteBlock(StringBuilder page, SheetBlock block, bool showWork)
     {
         switch (block)
         {
             case SheetSentence sentence:
-                writer.Write($"{sentence.Text}\n");
+                page.Append($"{sentence.Text}\n");
                 break;
             case SheetRemarks remarks:
                 foreach (var remark in remarks.Remarks)
                 {
-                    writer.Write($"- **{remark.Word}** {remark.Text}\n");
+                    page.Append($"- **{remark.Word}** {remark.Text}\n");
                 }
 
                 break;
             case SheetSteps steps:
                 for (int i = 0; i < steps.Steps.Length; i++)
                 {
-                    writer.Write(string.Create(CultureInfo.InvariantCulture, $"{i + 1}. {steps.Steps[i]}\n"));
+                    page.Append(CultureInfo.InvariantCulture, $"{i + 1}. {steps.Steps[i]}\n");
                 }
 
                 break;
             case SheetTable table:
                 int width = table.Columns.Length + (table.HasCodes ? 1 : 0);
-                writer.Write(Row(table.HasCodes ? "" : null, table.Columns));
-                writer.Write($"|{string.Concat(Enumerable.Repeat("---|", width))}\n");
+                page.Append(Row(table.HasCodes ? "" : null, table.Columns));
+                page.Append($"|{string.Concat(Enumerable.Repeat("---|", width))}\n");
                 foreach (var row in table.Rows)
                 {
-                    writer.Write(Row(table.HasCodes ? $"**{row.Figure?.Code}**" : null, row.Cells));
+                    page.Append(Row(table.HasCodes ? $"**{row.Figure?.Code}**" : null, row.Cells));
                 }
 
                 foreach (var figure in showWork ? table.Rows.Select(r => r.Figure).OfType<SheetFigure>() : [])
                 {
-                    writer.Write("\n");
-                    WriteBlock(writer, figure, showWork);
+                    page.Append("\n");
+                    WriteBlock(page, figure, showWork);
                 }
 
                 break;
             case SheetFigure figure:
-                writer.Write($"- **{figure.Code}** {figure.Label}: {figure.Value}\n");
+                page.Append($"- **{figure.Code}** {figure.Label}: {figure.Value}\n");
                 if (showWork)
                 {
                     foreach (var line in figure.ShowWork())
                     {
-                        writer.Write($"  - {line}\n");
+                        page.Append($"  - {line}\n");
                     }
                 }
 

@@ -1,0 +1,51 @@
+using PlotAgronomy.Sheets;
+
+namespace PlotAgronomy;
+
+/// <summary>Ways to write a field sheet or a comparison: text, Markdown, JSON. Each ends with a line end and depends on
+/// nothing but the sheet.</summary>
+public static class FieldSheetWriting
+{
+    /// <summary>Fewest characters a line of text may have: 60.</summary>
+    public const int LeastWidth = 60;
+
+    /// <summary>Most characters a line of text may have: 200.</summary>
+    public const int MostWidth = 200;
+
+    /// <summary>Characters a line of text has where none are named: 100.</summary>
+    public const int UsualWidth = 100;
+
+    /// <param name="sheet">Sheet.</param>
+    extension(FieldSheet sheet)
+    {
+        /// <summary>Writes the sheet as plain rows for a terminal or a printer, readable in black and white.</summary>
+        /// <param name="width">Characters a line may have; from 60 to 200.</param>
+        /// <param name="showWork">Whether the working stands below each figure.</param>
+        /// <returns>Lines that each end with <c>\n</c>, without blanks before it.</returns>
+        /// <exception cref="ArgumentOutOfRangeException">A width outside its range.</exception>
+        public string ToText(int width = UsualWidth, bool showWork = false)
+        {
+            ArgumentNullException.ThrowIfNull(sheet);
+            Guard.Between(width, LeastWidth, MostWidth, "characters");
+            return SheetTextWriter.Write(sheet, width, showWork);
+        }
+
+        /// <summary>Writes the sheet as Markdown.</summary>
+        /// <param name="showWork">Whether the working stands below each figure.</param>
+        /// <returns>The page.</returns>
+        public string ToMarkdown(bool showWork = false)
+        {
+            ArgumentNullException.ThrowIfNull(sheet);
+            return SheetMarkdownWriter.Write(sheet, showWork);
+        }
+
+        /// <summary>Writes the sheet as JSON for other programs: the shape that <c>docs/field-sheet.md</c> describes.</summary>
+        /// <param name="showWork">Whether each figure carries its working.</param>
+        /// <returns>One indented object, in plain ASCII.</returns>
+        public string ToJson(bool showWork = false)
+        {
+            ArgumentNullException.ThrowIfNull(sheet);
+            return SheetJsonWriter.Write(sheet, showWork);
+        }
+    }
+}
