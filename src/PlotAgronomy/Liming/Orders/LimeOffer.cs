@@ -55,4 +55,7 @@ public sealed class LimeOffer
         ArgumentNullException.ThrowIfNull(material);
         return new(material, null, Guard.AtLeast(pricePerTon, 0, "(money)"));
     }
+
+    /// <summary>The offer with a figure of its material that the label does not tell.</summary>
+    internal LimeOffer WithFigure(LimeFigure figure) => new(Material.WithFigure(figure), Bag, Price);
 }

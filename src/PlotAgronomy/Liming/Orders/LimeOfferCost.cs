@@ -3,8 +3,11 @@ namespace PlotAgronomy.Liming;
 /// <summary>What one offer costs for a need.</summary>
 public sealed class LimeOfferCost
 {
+    private readonly LimeOrderRequest request;
+
     internal LimeOfferCost(LimeOrderRequest request, LimeOffer offer)
     {
+        this.request = request;
         Offer = offer;
         var basis = request.Rate.Basis.Figure;
         Figure = basis is not null && offer.Material.Neutralizes ? offer.Material.FindFigure(basis.Index) : null;
@@ -38,4 +41,15 @@ public sealed class LimeOfferCost
 
     /// <summary>Gets why the offer cannot be counted, or null.</summary>
     public string? WhyNot { get; }
+
+    /// <summary>Gets the figure to ask the dealer for, so that the offer can be counted; null when it can, or never
+    /// could.</summary>
+    public OpenQuestion<LimeFigure>? Question =>
+        WhyNot is not null && request.Rate.Basis.Figure is { } basis && Offer.Material.Neutralizes
+            ? Offer.Material.AskFigure(basis.Index)
+            : null;
+
+    /// <summary>What the order would be if the material had this figure.</summary>
+    internal LimeOrder? OrderWith(LimeFigure figure) =>
+        figure.Value > 0 ? LimeOrder.For(request.ForOffer(Offer.WithFigure(figure))) : null;
 }
