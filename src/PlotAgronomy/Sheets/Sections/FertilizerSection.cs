@@ -1,4 +1,5 @@
 using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
 
@@ -10,11 +11,13 @@ internal static class FertilizerSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
+        var need = answers.Need.Told;
+        var fertilizer = answers.Fertilizer.Told;
         var sheet = new SectionWriter("Fertilizer to buy and spread", 'F');
-        sheet.RestsOn(answers.Need);
+        sheet.RestsOn(need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
-            answers.Need.Targets.Select(target =>
+            need.Targets.Select(target =>
                 sheet.Row(
                     SheetText.Nutrient(target.Nutrient),
                     Amounts.Print(target.AtLeast, "lb/ac", 0),
@@ -22,16 +25,16 @@ internal static class FertilizerSection
                         SheetText.Nutrient(target.Nutrient),
                         Amounts.Print(target.AtLeast.PoundsPerAcre, 0),
                         target.AtMost is { } most ? Amounts.Print(most.PoundsPerAcre, 0) : "-",
-                        answers.Fertilizer.Purchase?.Balance(target.Nutrient) is { } balance
+                        fertilizer.Purchase.OrNull()?.Balance(target.Nutrient) is { } balance
                             ? Amounts.Print(balance.Delivered.PoundsPerAcre, 0)
                             : "-",
                     ],
-                    answers.Need.ShowWork(target.Nutrient)
+                    need.ShowWork(target.Nutrient)
                 )
             )
         );
-        sheet.Remark(answers.Need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
-        foreach (var nutrient in FromTheReport.Where(n => answers.Need.Find(n) is null))
+        sheet.Remark(need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
+        foreach (var nutrient in FromTheReport.Where(n => need.Find(n) is null))
         {
             sheet.Say(
                 $"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see "
@@ -39,9 +42,9 @@ internal static class FertilizerSection
             );
         }
 
-        if (answers.Fertilizer.Purchase is not { } purchase)
+        if (!fertilizer.Purchase.TryGet(out var purchase))
         {
-            sheet.Say(answers.Fertilizer.IsNeeded ? "No fertilizer is on offer in the plan." : "No fertilizer is needed.");
+            sheet.Say(fertilizer.IsNeeded ? "No fertilizer is on offer in the plan." : "No fertilizer is needed.");
             return sheet.Close();
         }
 
@@ -74,7 +77,7 @@ internal static class FertilizerSection
             )
         );
         sheet.Figure("cost of the fertilizer", plan.Currency.Print(purchase.TotalCost), purchase);
-        foreach (var beside in answers.Fertilizer.Others)
+        foreach (var beside in fertilizer.Others)
         {
             var other = beside.Purchase;
             sheet.Figure(

@@ -1,4 +1,5 @@
 using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
@@ -15,13 +16,13 @@ internal static class PassSection
             $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 "
                 + "in size; larger and smaller seed in one hopper would sift apart."
         );
-        sheet.RestsOn(answers.Seed.Blend);
-        foreach (var pass in answers.Spreading.Passes)
+        sheet.RestsOn(answers.Seed.Value.Blend);
+        foreach (var pass in answers.Spreading.Value.Passes)
         {
             sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");
             sheet.Figure("load", SheetText.Weight(pass.Load), pass.LoadLine);
             sheet.Figure("rate", SheetText.Rate(pass.Rate), pass.RateLine);
-            if (pass.Layout is { } layout)
+            if (pass.Laid.TryGet(out var layout))
             {
                 sheet.Figure(
                     "passes",
@@ -31,7 +32,7 @@ internal static class PassSection
                         + $"{Amounts.Print(layout.Turns, 0)} turns",
                     layout
                 );
-                string pace = pass.Setting is null ? $" at {Amounts.Print(layout.Request.Speed, "mph", 1)}" : "";
+                string pace = pass.Setting.OrNull() is null ? $" at {Amounts.Print(layout.Request.Speed, "mph", 1)}" : "";
                 sheet.Figure(
                     "walking distance",
                     $"{SheetText.Distance(layout.Path)}, about {SheetText.Minutes(layout.SpreadingTime)}{pace}",
@@ -48,7 +49,7 @@ internal static class PassSection
                 SheetText.Weight(pass.TestRunCatch),
                 pass.TestRunLine
             );
-            if (pass is { Run: { } run, Measured: { } measured, Setting: { } setting })
+            if (pass is { Run: { } run, Measured: { } measured } && pass.Setting.TryGet(out var setting))
             {
                 sheet.Figure(
                     $"first setting: gate {Amounts.Print(run.Gate, 2)}, as measured with {SheetText.Name(run.Kind)}",

@@ -8,15 +8,16 @@ internal static class SeedSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
+        var seed = answers.Seed.Value;
         var sheet = new SectionWriter("Seed to weigh out", 'S');
         sheet.Say(
             $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by "
                 + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
         );
-        sheet.RestsOn(answers.Seed.Blend);
+        sheet.RestsOn(seed.Blend);
         sheet.Table(
             ["kind", "lot", "share of a full stand", "live seed, lb/ac", "bulk, lb/ac", "weigh out", "live seeds/ft2"],
-            answers.Seed.Kinds.Select(sown =>
+            seed.Kinds.Select(sown =>
                 sheet.Row(
                     SheetText.Name(sown.Planned.Kind),
                     SheetText.Weight(sown.Weight.ToMass()),
@@ -34,20 +35,16 @@ internal static class SeedSection
                 )
             )
         );
-        var total = answers.Seed.Blend.StandTotal;
+        var total = seed.Blend.StandTotal;
         sheet.Figure(
             "shares of a full stand, all kinds",
             $"{Amounts.Print(total.Chosen, 2)} ({Amounts.Print(total.Lowest, 2)} to {Amounts.Print(total.Highest, 2)} over the "
                 + "published full rates)",
-            answers.Seed.Crowding
+            seed.Crowding
         );
-        sheet.Figure(
-            "live seeds, all kinds",
-            $"{Amounts.Print(answers.Seed.Blend.LiveSeedsPerSquareFoot, 1)} per ft2",
-            answers.Seed.Blend
-        );
-        sheet.Figure("seed in all", SheetText.Weight(answers.Seed.Batch.Total.ToMass()), answers.Seed.Blend);
-        foreach (var sown in answers.Seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
+        sheet.Figure("live seeds, all kinds", $"{Amounts.Print(seed.Blend.LiveSeedsPerSquareFoot, 1)} per ft2", seed.Blend);
+        sheet.Figure("seed in all", SheetText.Weight(seed.Batch.Total.ToMass()), seed.Blend);
+        foreach (var sown in seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {
             sheet.Say(
                 $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant!.Value)} lb/ac bulk counts hard or "

@@ -1,16 +1,15 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Seeds;
-using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
 /// <summary>One kind with its lot, its part of the blend and the bulk seed to weigh out.</summary>
 public sealed class SownKind
 {
-    private readonly Area area;
+    private readonly PlotPlan plan;
 
-    internal SownKind(Area area) => this.area = area;
+    internal SownKind(PlotPlan plan) => this.plan = plan;
 
     /// <summary>Gets the kind and its lot as planned.</summary>
     public required PlannedKind Planned { get; init; }
@@ -30,11 +29,15 @@ public sealed class SownKind
     /// <summary>Gets the price of the packages, in the plan's currency.</summary>
     public decimal Cost => Packages * Planned.Offer.Price;
 
+    /// <summary>Gets how long ago the lot was tested, held against the federal limit on its sale; open until the month of test
+    /// is known.</summary>
+    public Answer<TestAge> Test => SeedOpen.Test(plan, Planned.Offer.Lot);
+
     /// <summary>Lays out how the living rate and the weight come about; <see cref="Bulk"/> shows what lies between.</summary>
     /// <returns>The lines, in order.</returns>
     public ImmutableArray<WorkedLine> ShowWork()
     {
-        double acres = area.Acres;
+        double acres = plan.Plot.Area.Acres;
         return [.. BlendWork.LiveRate(Part), BlendWork.Weight(Part.Component, acres, Weight.Pounds)];
     }
 }
