@@ -1,9 +1,12 @@
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>The codes of this room's findings, as its table holds them.</summary>
+/// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
 internal static class FertilizerCodes
 {
     internal const string AmmoniumNitrate = "fertilizer-ammonium-nitrate";
+    internal const string AskOffer = "fertilizer-ask-offer";
+    internal const string AskSoilTemperature = "fertilizer-ask-soil-temperature";
+    internal const string AskWater = "fertilizer-ask-water";
     internal const string BoronNarrow = "fertilizer-boron-narrow";
     internal const string BoronToxic = "fertilizer-boron-toxic";
     internal const string BoronWithSeed = "fertilizer-boron-with-seed";

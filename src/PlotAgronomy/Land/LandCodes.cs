@@ -1,8 +1,9 @@
 namespace PlotAgronomy.Land;
 
-/// <summary>The codes of this room's findings, as its table holds them.</summary>
+/// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
 internal static class LandCodes
 {
+    internal const string AskOutline = "land-ask-outline";
     internal const string FilePartSkipped = "land-file-part-skipped";
     internal const string FixError = "land-fix-error";
     internal const string FixErrorUnknown = "land-fix-error-unknown";

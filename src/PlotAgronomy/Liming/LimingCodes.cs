@@ -1,12 +1,21 @@
 namespace PlotAgronomy.Liming;
 
-/// <summary>The codes of this room's findings, as its table holds them.</summary>
+/// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
 internal static class LimingCodes
 {
     internal const string AboveNeed = "lime-above-need";
     internal const string AboveNeedSmall = "lime-above-need-small";
     internal const string AcidityAglime = "lime-acidity-aglime";
     internal const string AllowanceRefused = "lime-allowance-refused";
+    internal const string AskBasis = "lime-ask-basis";
+    internal const string AskDay = "lime-ask-day";
+    internal const string AskDepth = "lime-ask-depth";
+    internal const string AskInstitution = "lime-ask-institution";
+    internal const string AskLabel = "lime-ask-label";
+    internal const string AskMethod = "lime-ask-method";
+    internal const string AskOffer = "lime-ask-offer";
+    internal const string AskReading = "lime-ask-reading";
+    internal const string AskTarget = "lime-ask-target";
     internal const string BasisUnknown = "lime-basis-unknown";
     internal const string BasisUnstated = "lime-basis-unstated";
     internal const string BelowNeed = "lime-below-need";

@@ -1,9 +1,12 @@
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>The codes of this room's findings, as its table holds them.</summary>
+/// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
 internal static class NutrientCodes
 {
     internal const string AcidSoilPhosphate = "nutrient-acid-soil-phosphate";
+    internal const string AskRatings = "nutrient-ask-ratings";
+    internal const string AskSystem = "nutrient-ask-system";
+    internal const string AskTest = "nutrient-ask-test";
     internal const string BeyondPrintedTable = "nutrient-beyond-printed-table";
     internal const string BoronDiscouraged = "nutrient-boron-discouraged";
     internal const string BoronSensitiveKind = "nutrient-boron-sensitive-kind";

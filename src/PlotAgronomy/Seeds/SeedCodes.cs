@@ -1,8 +1,13 @@
 namespace PlotAgronomy.Seeds;
 
-/// <summary>The codes of this room's findings, as its table holds them.</summary>
+/// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
 internal static class SeedCodes
 {
+    internal const string AskCount = "seed-ask-count";
+    internal const string AskDrainage = "seed-ask-drainage";
+    internal const string AskRate = "seed-ask-rate";
+    internal const string AskRegion = "seed-ask-region";
+    internal const string AskTestMonth = "seed-ask-test-month";
     internal const string BelowFloor = "seed-below-floor";
     internal const string Coated = "seed-coated";
     internal const string CoatedBesideBare = "seed-coated-beside-bare";

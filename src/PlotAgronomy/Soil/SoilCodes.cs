@@ -1,12 +1,17 @@
 namespace PlotAgronomy.Soil;
 
-/// <summary>The codes of this room's findings, as its table holds them.</summary>
+/// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
 internal static class SoilCodes
 {
     internal const string AcidityMissing = "soil-acidity-missing";
     internal const string AcidityNoneAboveStart = "soil-acidity-none-above-start";
     internal const string AcidityOutsideDomain = "soil-acidity-outside-domain";
     internal const string AcidityTakenAsZero = "soil-acidity-taken-as-zero";
+    internal const string AskAcidity = "soil-ask-acidity";
+    internal const string AskFreeLime = "soil-ask-free-lime";
+    internal const string AskSampledDay = "soil-ask-sampled-day";
+    internal const string AskTexture = "soil-ask-texture";
+    internal const string AskWaterPh = "soil-ask-water-ph";
     internal const string BufferAboveStart = "soil-buffer-above-start";
     internal const string BufferMissing = "soil-buffer-missing";
     internal const string BufferPlaceholder = "soil-buffer-placeholder";

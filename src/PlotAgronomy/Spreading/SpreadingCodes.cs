@@ -1,9 +1,11 @@
 namespace PlotAgronomy.Spreading;
 
-/// <summary>The codes of this room's findings, as its table holds them.</summary>
+/// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
 internal static class SpreadingCodes
 {
     internal const string Adjust = "spread-adjust";
+    internal const string AskRun = "spread-ask-run";
+    internal const string AskTime = "spread-ask-time";
     internal const string BetweenTrays = "spread-between-trays";
     internal const string CalibrateBlend = "spread-calibrate-blend";
     internal const string CarrierFeed = "spread-carrier-feed";

@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Planning;
 
@@ -15,14 +16,14 @@ internal static class LimeAnswers
         Rate(add, "lime.need.rounded", lime.Computed.Published);
         Rate(add, "lime.need.low", lime.Computed.Lowest);
         Rate(add, "lime.need.high", lime.Computed.Highest);
-        add("lime.depth", lime.Used?.Depth);
-        add("lime.basis", lime.Used?.Basis.Id);
+        add("lime.depth", lime.Rate.OrNull()?.Depth);
+        add("lime.basis", lime.Rate.OrNull()?.Basis.Id);
         Rate(add, "lime.printed", lime.Printed?.Rate);
         add("lime.printed.beside", lime.Check?.Computed);
         add("lime.printed.differs", lime.Check?.Differs);
         Weak(add, lime.WeaklyBuffered);
         Order(add, lime);
-        Outlook(add, lime.Outlook);
+        Outlook(add, lime.Outlook.OrNull());
     }
 
     private static void Rate(Action<string, object?> add, string meaning, LimeRate? rate) => add(meaning, rate?.OfBasis);
@@ -41,9 +42,9 @@ internal static class LimeAnswers
 
     private static void Order(Action<string, object?> add, LimeAnswer lime)
     {
-        Rate(add, "lime.used", lime.Used);
+        Rate(add, "lime.used", lime.Rate.OrNull());
         add("lime.product", lime.Offer?.Item.Name);
-        if (lime.Order is { } order)
+        if (lime.Order.OrNull() is { } order)
         {
             add("lime.per.basis", order.ProductPerBasis);
             add("lime.rate", order.ProductRate);

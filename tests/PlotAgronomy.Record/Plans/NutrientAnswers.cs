@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
 
@@ -8,18 +9,18 @@ internal static class NutrientAnswers
 {
     internal static void Record(Action<string, object?> add, PlotAnswers answers)
     {
-        foreach (var target in answers.Need.Targets)
+        foreach (var target in answers.Need.Told.Targets)
         {
             add($"need.{Symbol(target.Nutrient)}", target.AtLeast);
             add($"need.{Symbol(target.Nutrient)}.most", target.AtMost);
         }
 
-        foreach (var target in answers.Need.Computed)
+        foreach (var target in answers.Need.Told.Computed)
         {
             add($"need.computed.{Symbol(target.Nutrient)}", target.AtLeast);
         }
 
-        foreach (var component in answers.Need.Components)
+        foreach (var component in answers.Need.Told.Components)
         {
             string kind = $"need.of.{component.Component.Kind.Id}";
             add($"{kind}.P2O5", component.Phosphate?.Rate);
@@ -27,20 +28,20 @@ internal static class NutrientAnswers
             add($"{kind}.counts", component.Counts);
         }
 
-        for (int i = 0; i < answers.Need.NitrogenDoses.Length; i++)
+        for (int i = 0; i < answers.Need.Told.NitrogenDoses.Length; i++)
         {
-            add($"{PlanAnswers.At("dose", i)}.low", answers.Need.NitrogenDoses[i].Low);
-            add($"{PlanAnswers.At("dose", i)}.high", answers.Need.NitrogenDoses[i].High);
+            add($"{PlanAnswers.At("dose", i)}.low", answers.Need.Told.NitrogenDoses[i].Low);
+            add($"{PlanAnswers.At("dose", i)}.high", answers.Need.Told.NitrogenDoses[i].High);
         }
 
-        if (answers.Fertilizer.Purchase is { } purchase)
+        if (answers.Fertilizer.Told.Purchase.OrNull() is { } purchase)
         {
             Purchase(add, purchase);
         }
 
-        for (int i = 0; i < answers.Fertilizer.Others.Length; i++)
+        for (int i = 0; i < answers.Fertilizer.Told.Others.Length; i++)
         {
-            var plan = answers.Fertilizer.Others[i].Purchase;
+            var plan = answers.Fertilizer.Told.Others[i].Purchase;
             string at = PlanAnswers.At("alternative", i);
             add($"{at}.cost", plan.TotalCost);
             add($"{at}.products", string.Join("; ", plan.Lines.Select(l => l.Product.Name)));

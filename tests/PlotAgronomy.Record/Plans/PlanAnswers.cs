@@ -1,4 +1,5 @@
 using System.Globalization;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Record.Plans;
@@ -10,13 +11,13 @@ internal static class PlanAnswers
     {
         void Add(string meaning, object? value) => to.Add(@case, meaning, value);
         Add("area", answers.Plan.Plot.Area);
-        LimeAnswers.Record(Add, answers.Lime);
+        LimeAnswers.Record(Add, answers.Lime.Told);
         NutrientAnswers.Record(Add, answers);
         Seeds(Add, answers);
         Crowding(Add, answers);
         Passes(Add, answers);
-        Add("report.findings", answers.ReportFindings);
-        Add("findings", answers.Findings);
+        Add("report.findings", answers.Soil.Value.ReportFindings);
+        Add("findings", answers.WorkFindings);
         Add("total.cost", answers.TotalCost);
     }
 
@@ -26,7 +27,7 @@ internal static class PlanAnswers
 
     private static void Seeds(Action<string, object?> add, PlotAnswers answers)
     {
-        foreach (var sown in answers.Seed.Kinds)
+        foreach (var sown in answers.Seed.Value.Kinds)
         {
             string seed = $"seed.{sown.Planned.Kind.Id}";
             add($"{seed}.weight", sown.Weight.ToMass());
@@ -46,17 +47,17 @@ internal static class PlanAnswers
             add($"{seed}.lot", sown.Planned.Offer.Item.Label);
         }
 
-        add("seed.total", answers.Seed.Batch.Total.ToMass());
-        add("seed.total.per.ft2", answers.Seed.Blend.LiveSeedsPerSquareFoot);
-        add("seed.total.pls", answers.Seed.Blend.LiveRate);
+        add("seed.total", answers.Seed.Value.Batch.Total.ToMass());
+        add("seed.total.per.ft2", answers.Seed.Value.Blend.LiveSeedsPerSquareFoot);
+        add("seed.total.pls", answers.Seed.Value.Blend.LiveRate);
     }
 
     private static void Crowding(Action<string, object?> add, PlotAnswers answers)
     {
-        Total(add, "crowding.total", answers.Seed.Crowding.Total);
-        add("crowding.kinds", answers.Seed.Crowding.Kinds);
-        add("crowding.most", answers.Seed.Crowding.MostTotal);
-        foreach (var group in answers.Seed.Crowding.Groups)
+        Total(add, "crowding.total", answers.Seed.Value.Crowding.Total);
+        add("crowding.kinds", answers.Seed.Value.Crowding.Kinds);
+        add("crowding.most", answers.Seed.Value.Crowding.MostTotal);
+        foreach (var group in answers.Seed.Value.Crowding.Groups)
         {
             add($"crowding.{group.Group}", group.Share);
             add($"crowding.{group.Group}.cap", group.Cap);
@@ -73,9 +74,9 @@ internal static class PlanAnswers
 
     private static void Passes(Action<string, object?> add, PlotAnswers answers)
     {
-        for (int i = 0; i < answers.Spreading.Passes.Length; i++)
+        for (int i = 0; i < answers.Spreading.Value.Passes.Length; i++)
         {
-            var pass = answers.Spreading.Passes[i];
+            var pass = answers.Spreading.Value.Passes[i];
             string at = At("pass", i);
             add($"{at}.kinds", Ids(pass.Kinds.Select(k => k.Planned.Kind)));
             add($"{at}.weight", pass.Load);
@@ -84,10 +85,10 @@ internal static class PlanAnswers
             add($"{at}.sizes", pass.Group.LargestToSmallest);
             add($"{at}.gate", pass.Run?.Gate);
             add($"{at}.measured", pass.Measured?.Rate);
-            add($"{at}.flow", pass.Setting?.Flow);
-            add($"{at}.speed", pass.Setting?.Speed);
-            add($"{at}.time", pass.Setting?.TimePer100Feet);
-            if (pass.Layout is { } layout)
+            add($"{at}.flow", pass.Setting.OrNull()?.Flow);
+            add($"{at}.speed", pass.Setting.OrNull()?.Speed);
+            add($"{at}.time", pass.Setting.OrNull()?.TimePer100Feet);
+            if (pass.Laid.TryGet(out var layout))
             {
                 add($"{at}.lanes", layout.Passes.Length);
                 add($"{at}.turns", layout.Turns);

@@ -15,6 +15,10 @@ public class DataTableTests
 
     private static bool IsFindings(string name) => name.EndsWith("/findings.csv", StringComparison.Ordinal);
 
+    private static bool IsQuestions(string name) => name.EndsWith("/questions.csv", StringComparison.Ordinal);
+
+    private static IEnumerable<string> CodedTexts => FindingCatalog.Codes.Concat(QuestionCatalog.Codes);
+
     public static TheoryData<string> Tables => [.. CsvTable.EmbeddedNames];
 
     [Theory, MemberData(nameof(Tables))]
@@ -96,16 +100,35 @@ public class DataTableTests
     );
 
     [Fact]
-    public void Every_caution_has_one_constant() =>
-        Assert.Equal(FindingCatalog.Codes, Constants.Value.Select(c => c.Code).Order(StringComparer.Ordinal));
+    public void Every_caution_and_every_question_has_one_constant() =>
+        Assert.Equal(CodedTexts.Order(StringComparer.Ordinal), Constants.Value.Select(c => c.Code).Order(StringComparer.Ordinal));
 
     [Fact]
-    public void Every_caution_is_raised_somewhere_in_the_library()
+    public void The_code_of_a_question_says_that_it_asks() =>
+        Assert.Empty(QuestionCatalog.Codes.Where(c => c.Split('-') is not [_, "ask", _, ..]));
+
+    [Fact]
+    public void A_question_asks_one_thing() =>
+        Assert.Empty(QuestionCatalog.Templates.Where(t => t.Text.Template.Count(c => c == '?') != 1).Select(t => t.Code));
+
+    [Fact]
+    public void The_codes_of_a_room_begin_alike() =>
+        Assert.Empty(
+            from table in CsvTable.EmbeddedNames.Where(IsQuestions)
+            let findings = CsvTable.Embedded(table.Replace("questions.csv", "findings.csv", StringComparison.Ordinal))
+            let beginnings = findings.Rows.Select(r => r.Text("code").Split('-')[0]).ToHashSet()
+            from row in CsvTable.Embedded(table).Rows
+            where !beginnings.Contains(row.Text("code").Split('-')[0])
+            select $"{table}: {row.Text("code")}"
+        );
+
+    [Fact]
+    public void Every_caution_is_raised_and_every_question_asked_somewhere_in_the_library()
     {
         string code = string.Concat(Code.Value.Select(c => c.Text));
         string tables = string.Concat(
             CsvTable
-                .EmbeddedNames.Where(n => !IsFindings(n))
+                .EmbeddedNames.Where(n => !IsFindings(n) && !IsQuestions(n))
                 .Select(n =>
                     string.Join(
                         "\n",
@@ -121,11 +144,11 @@ public class DataTableTests
     }
 
     [Fact]
-    public void No_code_names_a_caution_by_a_literal() =>
+    public void No_code_names_a_caution_or_a_question_by_a_literal() =>
         Assert.Empty(
             from file in Code.Value
             where !file.File.EndsWith("Codes.cs", StringComparison.Ordinal)
-            from code in FindingCatalog.Codes
+            from code in CodedTexts
             where file.Text.Contains($"\"{code}\"", StringComparison.Ordinal)
             select $"{Path.GetRelativePath(Repository.Root, file.File)}: {code}"
         );

@@ -12,6 +12,9 @@ public class GeneratedDocsTests
     public void The_list_of_findings_is_current() => AssertCurrent("docs/findings.md", Findings());
 
     [Fact]
+    public void The_list_of_questions_is_current() => AssertCurrent("docs/questions.md", Questions());
+
+    [Fact]
     public void The_list_of_sources_is_current() => AssertCurrent("docs/sources.md", Sources());
 
     [Fact]
@@ -35,6 +38,18 @@ public class GeneratedDocsTests
         foreach (var finding in FindingCatalog.Templates)
         {
             page.Append($"| `{finding.Code}` | {finding.Severity.ToString().ToLowerInvariant()} | {finding.Subject} | {finding.Text.Template} | {finding.Source.Id} |\n");
+        }
+
+        return page.ToString();
+    }
+
+    private static string Questions()
+    {
+        var page = new StringBuilder("# Questions\n\nEvery question the library can ask where a fact is missing. A code is stable: it is never renamed. Words in {braces} are filled in with what is at hand; plausible values that depend on the subject are not listed.\n\n| code | whom to ask | about | text | plausible |\n|---|---|---|---|---|\n");
+        foreach (var question in QuestionCatalog.Templates)
+        {
+            string plausible = string.Join("; ", question.Plausible.Select(v => Amounts.Print(v, 2)));
+            page.Append($"| `{question.Code}` | {OpenQuestion.WhomWords[question.Whom]} | {question.Subject} | {question.Text.Template} | {plausible} |\n");
         }
 
         return page.ToString();

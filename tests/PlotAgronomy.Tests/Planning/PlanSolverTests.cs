@@ -30,9 +30,9 @@ public class PlanSolverTests
     public void What_is_to_be_said_is_said_anew_each_time_it_is_asked_for()
     {
         var results = Demo.Solve();
-        Assert.Equal(results.Lime.Findings.Select(f => f.Text), results.Lime.Findings.Select(f => f.Text));
-        Assert.Equal(results.ReportFindings.Select(f => f.Text), results.ReportFindings.Select(f => f.Text));
-        Assert.EndsWith(".", results.Lime.TargetReason, StringComparison.Ordinal);
+        Assert.Equal(results.Lime.Value.Findings.Select(f => f.Text), results.Lime.Value.Findings.Select(f => f.Text));
+        Assert.Equal(results.Soil.Value.ReportFindings.Select(f => f.Text), results.Soil.Value.ReportFindings.Select(f => f.Text));
+        Assert.EndsWith(".", results.Lime.Value.TargetReason, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -45,8 +45,8 @@ public class PlanSolverTests
         Assert.Contains(LastRun, text, StringComparison.Ordinal);
         var one = PlanFile.Read(text).Plan!;
         var two = PlanFile.Read(text.Replace(LastRun, LastRun + Another, StringComparison.Ordinal)).Plan!;
-        Assert.DoesNotContain(one.Solve().Spreading.Passes, p => p.Setup.Gates is not null);
-        var table = Assert.Single(two.Solve().Spreading.Passes, p => p.Setup.Gates is not null).Setup.Gates!;
+        Assert.DoesNotContain(one.Solve().Spreading.Value.Passes, p => p.Setup.Gates is not null);
+        var table = Assert.Single(two.Solve().Spreading.Value.Passes, p => p.Setup.Gates is not null).Setup.Gates!;
         Assert.Equal([2.0, 3], table.Points.Select(p => p.Setting));
         Assert.Equal(Words(one), Words(two));
     }

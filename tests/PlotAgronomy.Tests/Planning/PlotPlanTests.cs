@@ -31,7 +31,7 @@ public class PlotPlanTests
     public void The_total_is_the_sum_of_lime_fertilizer_and_seed()
     {
         var answers = Demo.Solve();
-        decimal parts = (answers.Lime.Order?.Cost ?? 0) + (answers.Fertilizer.Purchase?.TotalCost ?? 0) + answers.Seed.Kinds.Sum(k => k.Cost);
+        decimal parts = (answers.Lime.Value.Order.Value.Cost ?? 0) + answers.Fertilizer.Value.Purchase.Value.TotalCost + answers.Seed.Value.Kinds.Sum(k => k.Cost);
         Assert.Equal(parts, answers.TotalCost);
         Assert.True(parts > 0);
     }
@@ -89,9 +89,10 @@ public class PlotPlanTests
     {
         var plan = Demo;
         var answers = (plan with { LimeOffers = [Offer.InBulk(plan.LimeOffers[0].Item, pricePerTon: 50)] }).Solve();
-        Assert.Null(answers.Lime.Order!.Bags);
-        double tons = answers.Lime.Order.Product.ShortTons;
-        Assert.Equal(50 * tons, (double)answers.Lime.Order.Cost!.Value, 0.01);
+        var order = answers.Lime.Value.Order.Value;
+        Assert.Null(order.Bags);
+        double tons = order.Product.ShortTons;
+        Assert.Equal(50 * tons, (double)order.Cost!.Value, 0.01);
         Assert.Contains(FieldSheet.Of(answers).Figures, f => f.Label == "buy" && f.Value.Contains("ton in bulk", StringComparison.Ordinal));
     }
 }

@@ -30,7 +30,7 @@ public class PlanDocExample
         var clover = KindCatalog.Standard.Find("crimson clover");
         var tag = SeedAnalysis.FromFractions(Fraction.FromPercent(98.5), germination: Fraction.FromPercent(85));
         var lot = new SeedLot { Kind = clover, Label = "C-3", Analysis = tag };
-        var lime = LimingMaterial.FromLabel("lime pellets", LimingForm.Pelletized, LimeFigure.FromNorthCarolinaLabel(2080));
+        var pellets = LimingMaterial.FromLabel("lime pellets", LimingForm.Pelletized, LimeFigure.FromNorthCarolinaLabel(2080));
         var plan = new PlotPlan
         {
             Plot = new Plot { Name = "Fern Bottom", Measured = PlotArea.FromRectangle(Length.FromFeet(182), Length.FromFeet(140)) },
@@ -39,13 +39,14 @@ public class PlanDocExample
             Method = PlantingMethod.TilledAndPacked,
             Kinds = [new PlannedKind { Share = KindShare.FromShare(clover, 1), Offer = Offer.InBags(lot, Mass.FromPounds(25), pricePerBag: 68) }],
             LimeMethod = Institution.NorthCarolina.LimeMethods[0],
-            LimeOffers = [Offer.InBags(lime, Mass.FromPounds(40), pricePerBag: 6.50m)],
+            LimeOffers = [Offer.InBags(pellets, Mass.FromPounds(40), pricePerBag: 6.50m)],
             NutrientSystem = RecommendationSystems.NorthCarolina,
             Spreader = new PlannedSpreader { Name = "shoulder spreader", Swath = Length.FromFeet(14) },
             Currency = Currency.FromCode("USD"),
         };
         var answers = plan.Solve();
-        output.WriteLine($"lime: {answers.Lime.Order?.Bags} bags, {answers.Lime.Order?.Cost} {plan.Currency}");
+        var lime = answers.Lime.Value.Order.Value;
+        output.WriteLine($"lime: {lime.Bags} bags, {lime.Cost} {plan.Currency}");
         output.WriteLine(FieldSheet.Of(answers).Title);
         // end example
     }

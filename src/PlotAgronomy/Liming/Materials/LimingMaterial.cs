@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy;
@@ -143,13 +144,30 @@ public sealed class LimingMaterial
     {
         ArgumentNullException.ThrowIfNull(index);
         figure = FindFigure(index);
-        problem = figure is null ? $"The figure of {Name} in {index.Name} is not known. Ask the dealer for {Asked()}." : "";
+        problem = figure is null
+            ? $"The figure of {Name} in {index.Name} is not known. Ask the dealer for {Missing(index)}."
+            : "";
         return figure is not null;
+    }
 
-        string Asked() =>
-            index.IsStatedOnly
-                ? "the figure itself"
-                : string.Join(" and ", Needed([.. index.Sieves.Where(m => Sieves?.Knows(m) != true)]));
+    /// <summary>The question to the dealer for the figure in an index; null when it is known.</summary>
+    internal OpenQuestion<LimeFigure>? AskFigure(LimeIndex index) =>
+        FindFigure(index) is not null
+            ? null
+            : QuestionCatalog.AskNumber(
+                LimingCodes.AskLabel,
+                percent => LimeFigure.FromValue(index, percent * index.Whole / 100),
+                figure => figure.ToString(),
+                ("material", Name),
+                ("index", index.Name),
+                ("asked", Missing(index))
+            );
+
+    private string Missing(LimeIndex index)
+    {
+        return index.IsStatedOnly
+            ? "the figure itself"
+            : string.Join(" and ", Needed([.. index.Sieves.Where(m => Sieves?.Knows(m) != true)]));
 
         IEnumerable<string> Needed(List<int> meshes)
         {

@@ -58,6 +58,9 @@ internal readonly struct LimeNeedSum
 
     internal LimeRate? Highest => Net(Shifted(-Error)) is { } pounds ? Labelled(pounds) : null;
 
+    internal IEnumerable<OpenQuestion> Questions() =>
+        RawPoundsPerAcre is null ? LimeQuestions.For(Method, Sample, Target, stop) : [];
+
     internal IEnumerable<Finding> Findings()
     {
         foreach (var standing in LimeMethodChecks.Standing(Method, Sample, Target))

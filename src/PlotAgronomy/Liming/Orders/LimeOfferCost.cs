@@ -4,8 +4,11 @@ namespace PlotAgronomy.Liming;
 [JsonConverter(typeof(NotForJson))]
 public sealed class LimeOfferCost
 {
+    private readonly LimeOrderRequest request;
+
     internal LimeOfferCost(LimeOrderRequest request, Offer<LimingMaterial> offer)
     {
+        this.request = request;
         Offer = offer;
         var material = offer.Item;
         var basis = request.Rate.Basis.Figure;
@@ -40,4 +43,15 @@ public sealed class LimeOfferCost
 
     /// <summary>Gets why the offer cannot be counted, or null.</summary>
     public string? WhyNot { get; }
+
+    /// <summary>Gets the figure to ask the dealer for, so that the offer can be counted; null when it can, or never
+    /// could.</summary>
+    public OpenQuestion<LimeFigure>? Question =>
+        WhyNot is not null && request.Rate.Basis.Figure is { } basis && Offer.Material.Neutralizes
+            ? Offer.Material.AskFigure(basis.Index)
+            : null;
+
+    /// <summary>What the order would be if the material had this figure.</summary>
+    internal LimeOrder? OrderWith(LimeFigure figure) =>
+        figure.Value > 0 ? LimeOrder.For(request.ForOffer(Offer.WithFigure(figure))) : null;
 }

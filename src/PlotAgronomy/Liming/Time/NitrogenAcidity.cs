@@ -81,6 +81,13 @@ public sealed class NitrogenAcidity : IWorkedResult
         };
     }
 
+    /// <summary>Acid of a fertilizer by its name in words, as published for planning; null when none is applied or none is
+    /// published for it.</summary>
+    internal static NitrogenAcidity? Find(string name, ApplicationRate nitrogen) =>
+        nitrogen > ApplicationRate.Zero && Figures.Everything.FirstOrDefault(f => f.InWords == name) is { } figure
+            ? For(figure.Id, nitrogen, AcidityConvention.PlantsTakeUpNitrate)
+            : null;
+
     /// <summary>How far the pH falls when nothing is done.</summary>
     /// <param name="capacity">Lime buffer capacity of the soil.</param>
     /// <param name="depth">Depth that shares the acid; above 0, at most 24 inches.</param>
@@ -138,6 +145,8 @@ public sealed class NitrogenAcidity : IWorkedResult
         Origin Origin
     )
     {
+        internal string InWords => Name.Replace('-', ' ');
+
         internal static Figure FromRow(CsvRow row) =>
             new(
                 row.Text("id"),

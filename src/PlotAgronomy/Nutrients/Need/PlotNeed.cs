@@ -105,6 +105,17 @@ public sealed class PlotNeed : IWorkedResult
         return [.. Lines().Where(w => w.Nutrient == nutrient).Select(w => w.Line)];
     }
 
+    /// <summary>The other systems that would give a figure on this report for a nutrient without one.</summary>
+    internal ImmutableArray<RecommendationSystem> ServedBy(PlantNutrient nutrient) =>
+        [
+            .. Components
+                .Where(c => c.Counts)
+                .SelectMany(c => c.AnswerFor(nutrient)?.Unanswered ?? [])
+                .Where(u => u.Nutrient == nutrient)
+                .SelectMany(u => u.ServedBy)
+                .Distinct(),
+        ];
+
     private ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)> Lines() =>
         sum is null ? [.. Targets.Select(t => (t.Nutrient, NeedLines.LineOf(t)))] : sum.Lines.For(sum.Used);
 }

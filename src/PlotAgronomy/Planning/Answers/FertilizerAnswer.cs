@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Liming;
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
@@ -7,14 +10,60 @@ namespace PlotAgronomy.Planning;
 [JsonConverter(typeof(NotForJson))]
 public sealed class FertilizerAnswer
 {
-    internal FertilizerAnswer() { }
+    private readonly PlotPlan plan;
+    private readonly PlotNeed need;
+
+    internal FertilizerAnswer(PlotPlan plan, PlotNeed need)
+    {
+        this.plan = plan;
+        this.need = need;
+    }
 
     /// <summary>Gets a value indicating whether any nutrient is needed.</summary>
-    public required bool IsNeeded { get; init; }
+    public bool IsNeeded => NeedSolver.IsNeeded(need);
 
-    /// <summary>Gets the cheapest set on offer, in whole packages; null when none is needed or none is on offer.</summary>
-    public required Purchase? Purchase { get; init; }
+    /// <summary>Gets the cheapest set on offer, in whole packages; open where something is needed and nothing is on
+    /// offer.</summary>
+    public required Answer<Purchase> Purchase { get; init; }
 
     /// <summary>Gets other sets that meet every need and really differ from the cheapest.</summary>
     public required ImmutableArray<OtherPurchase> Others { get; init; }
+
+    /// <summary>Gets how well each product on offer would fit alone, best first; none where nothing is needed.</summary>
+    public ImmutableArray<ProductFit> Fits =>
+        IsNeeded && !plan.FertilizerOffers.IsEmpty ? ProductFit.Rank(need, plan.FertilizerOffers) : [];
+
+    /// <summary>Gets what each product on offer would take alone to meet every need it serves, in the order of the offers, and
+    /// what that would overshoot.</summary>
+    public ImmutableArray<SingleProductRate> Alone =>
+        [
+            .. plan
+                .FertilizerOffers.Select(o => SingleProductRate.MeetingAll(o.Analysis, need))
+                .Where(single => single.SetBy is not null),
+        ];
+
+    /// <summary>Gets the best product alone in packages for the plot: exact, to the nearest package and rounded up; not needed
+    /// where no product serves a need.</summary>
+    public Answer<RoundedAmounts> BestAlone =>
+        Fits is [{ Rate.PoundsPerAcre: > 0 } best, ..]
+            ? Answers.Given(RoundedAmounts.For(best.Product, best.Rate, need, plan.Plot.Area))
+            : Answers.NoneNeeded<RoundedAmounts>();
+
+    /// <summary>Gets the acid that the nitrogen of the purchase adds, product by product, as published for planning; products
+    /// without a figure are left out.</summary>
+    public ImmutableArray<NitrogenAcidity> Acidity => FertilizerOpen.Acidity(Purchase.OrNull());
+
+    /// <summary>Gets the nitrogen that urea of the purchase may lose to the air without a week's rain; not needed where no urea
+    /// is spread on the surface, open until the soil's temperature is known.</summary>
+    public Answer<PercentRange> UreaLoss => FertilizerOpen.UreaLoss(plan, Purchase.OrNull());
+
+    /// <summary>Gets rules of several places on fertilizer near water, as examples: your own law goes first. Not needed where
+    /// none is spread; whether water is near is asked.</summary>
+    public Answer<ImmutableArray<SetbackRule>> Setbacks => FertilizerOpen.Setbacks(Purchase.OrNull());
+
+    /// <summary>What stands open here.</summary>
+    internal IEnumerable<OpenQuestion> Questions => [.. Purchase.Questions, .. UreaLoss.Questions, .. Setbacks.Questions];
+
+    /// <summary>The results that no section of the sheet tells.</summary>
+    internal IEnumerable<IWorkedResult?> Untold => Acidity;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
@@ -9,7 +10,12 @@ public sealed class LimeAnswer
 {
     private readonly PlotPlan plan;
 
-    internal LimeAnswer(PlotPlan plan) => this.plan = plan;
+    internal LimeAnswer(PlotPlan plan, LimeOutlook? expected, Func<DateOnly, Answer<LimeAnswer>> on)
+    {
+        this.plan = plan;
+        Expected = expected;
+        On = on;
+    }
 
     /// <summary>Gets the pH that the kinds ask for.</summary>
     public required LimeTarget Target { get; init; }
@@ -19,6 +25,10 @@ public sealed class LimeAnswer
 
     /// <summary>Gets why that pH is aimed at, in words.</summary>
     public string TargetReason => LimeRemarks.TargetReason(plan, Target, TargetPh);
+
+    /// <summary>Gets the pH at or below which the method's institution starts to lime for that target; the target itself where
+    /// it prints no margin.</summary>
+    public LimeTrigger Trigger => LimeTrigger.Below(TargetPh, plan.LimeMethod.NoLimeWithinPh ?? 0);
 
     /// <summary>Gets the laboratory's own printed rate, which is used first; null when nothing was printed.</summary>
     public PrintedLimeRate? Printed { get; init; }
@@ -32,8 +42,9 @@ public sealed class LimeAnswer
     /// <summary>Gets buffer answer and rule side by side, on a soil where a single figure would deceive; or null.</summary>
     public WeaklyBufferedLime? WeaklyBuffered { get; init; }
 
-    /// <summary>Gets the rate that is ordered for; null when there is no answer.</summary>
-    public LimeRate? Used { get; init; }
+    /// <summary>Gets the rate that is ordered for: zero where none is needed; open where the printed rate lacks a label, or the
+    /// method does not answer for this report.</summary>
+    public required Answer<LimeRate> Rate { get; init; }
 
     /// <summary>Gets the liming materials on offer held against the rate; null when no lime is needed or none is on
     /// offer.</summary>
@@ -42,15 +53,35 @@ public sealed class LimeAnswer
     /// <summary>Gets the cheapest offer that can be counted; null when no lime is needed or none can be counted.</summary>
     public Offer<LimingMaterial>? Offer => Offers?.CheapestForPlot?.Offer;
 
-    /// <summary>Gets what to buy and spread of the offer; null without one.</summary>
-    public LimeOrder? Order => Offers?.CheapestForPlot?.Order;
+    /// <summary>Gets what to buy and spread of that offer; open where none is on offer or none can be counted, with an order for
+    /// each plausible label.</summary>
+    public Answer<LimeOrder> Order => LimeOpen.Order(this);
 
-    /// <summary>Gets what the lime will have done by planting day; null when the day of liming is not known.</summary>
-    public LimeOutlook? Outlook { get; init; }
+    /// <summary>Gets what the lime will have done by planting day; open where the day of liming is not known.</summary>
+    public Answer<LimeOutlook> Outlook => LimeOpen.Outlook(plan, this);
+
+    /// <summary>Gets sulfur to lower the pH where it lies above the target, by the two tables known; not needed elsewhere, open
+    /// where the texture is not known.</summary>
+    public Answer<SulfurNeed> Sulfur => LimeOpen.Sulfur(plan, TargetPh);
 
     /// <summary>Gets what the figures on lime rest on: the target, and the rate that was used.</summary>
     public ImmutableArray<IWorkedResult> RestsOn => [Target, Printed is { } printed ? printed : Computed];
 
     /// <summary>Gets what is to be remarked on offers and dates.</summary>
-    public ImmutableArray<Finding> Findings => [.. LimeRemarks.Findings(plan, Used, Offer)];
+    public ImmutableArray<Finding> Findings => [.. LimeRemarks.Findings(plan, Rate.OrNull(), Offer)];
+
+    /// <summary>What the lime will have done by planting day; null while the day is open, or without an order.</summary>
+    internal LimeOutlook? Expected { get; }
+
+    /// <summary>Asks about the lime again with another day of liming.</summary>
+    internal Func<DateOnly, Answer<LimeAnswer>> On { get; }
+
+    /// <summary>What stands open here; the rate's questions come first.</summary>
+    internal IEnumerable<OpenQuestion> Questions =>
+        Rate.State == AnswerState.Open
+            ? [.. Rate.Questions, .. Sulfur.Questions]
+            : [.. Order.Questions, .. Outlook.Questions, .. Sulfur.Questions];
+
+    /// <summary>The results that no section of the sheet tells.</summary>
+    internal IEnumerable<IWorkedResult?> Untold => [Trigger, Sulfur.OrNull()];
 }

@@ -1,4 +1,3 @@
-using PlotAgronomy.Blends;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 
@@ -8,9 +7,9 @@ namespace PlotAgronomy.Planning;
 /// says.</summary>
 internal static class LimeSolver
 {
-    internal static LimeAnswer Solve(PlotPlan plan, Blend blend, Purchase? fertilizer)
+    internal static Answer<LimeAnswer> Solve(PlotPlan plan, IReadOnlyList<KindShare> kinds, Purchase? fertilizer)
     {
-        var (target, wanted) = Aim(plan, blend.KindShares);
+        var (target, wanted) = Aim(plan, kinds);
         double targetPh = plan.LimeMethod.ClosestTarget(wanted);
         var computed = plan.LimeMethod.NeedFor(plan.Report, targetPh, plan.EarlierLime);
         var printed = plan.Printed?.Lime;
@@ -20,7 +19,8 @@ internal static class LimeSolver
             : null;
         var used = printed is not null ? printed.Rate : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
         var offers = Offers(plan, used, weak, WithNitrogen(plan, fertilizer));
-        return new LimeAnswer(plan)
+        var expected = Outlook(plan, used, offers?.CheapestForPlot, printed is null ? weak : null);
+        var lime = new LimeAnswer(plan, expected, day => Solve(plan with { LimeDate = day }, kinds, fertilizer))
         {
             Target = target,
             TargetPh = targetPh,
@@ -33,10 +33,10 @@ internal static class LimeSolver
                 : null,
             Computed = computed,
             WeaklyBuffered = weak,
-            Used = used,
+            Rate = LimeOpen.Rate(plan, used, computed),
             Offers = offers,
-            Outlook = Outlook(plan, used, offers?.CheapestForPlot, printed is null ? weak : null),
         };
+        return LimeOpen.Whole(plan, lime, changed => Solve(changed, kinds, fertilizer));
     }
 
     /// <summary>The pH the plan aims at before a method takes its own closest: stated, asked for by a kind, or the method's

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Blends;
 using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Planning;
@@ -7,12 +6,43 @@ namespace PlotAgronomy.Planning;
 /// <summary>What the plot needs: the laboratory's printed rates first, ours beside them.</summary>
 internal static class NeedSolver
 {
-    internal static PlotNeed Solve(PlotPlan plan, Blend blend) =>
+    private static readonly ImmutableArray<PlantNutrient> FromTheReport = [PlantNutrient.Phosphate, PlantNutrient.Potash];
+
+    /// <summary>Open where the system has no figure from the report at all; where it lacks one of them, the answer is given and
+    /// its question stands beside it.</summary>
+    internal static Answer<PlotNeed> Solve(PlotPlan plan, ImmutableArray<KindShare> kinds)
+    {
+        var need = NeedOf(plan, kinds);
+        bool isOpen = FromTheReport.All(n => need.Find(n) is null);
+        bool isZero = !isOpen && FromTheReport.All(n => need.Find(n) is not null) && !IsNeeded(need);
+        return new(
+            isOpen ? AnswerState.Open
+                : isZero ? AnswerState.NoneNeeded
+                : AnswerState.Given,
+            true,
+            need,
+            () => [.. Questions(plan, need)],
+            () => [.. Questions(plan, need).OfType<OpenQuestion<RecommendationSystem>>().SelectMany(q => Cases(q))],
+            () => need.Findings
+        );
+
+        ImmutableArray<AnswerCase<PlotNeed>> Cases(OpenQuestion<RecommendationSystem> question) =>
+            question.CasesOf(system => NeedOf(plan with { NutrientSystem = system }, kinds));
+    }
+
+    internal static bool IsNeeded(PlotNeed need) => need.Targets.Any(t => t.AtLeast != ApplicationRate.Zero);
+
+    private static IEnumerable<OpenQuestion> Questions(PlotPlan plan, PlotNeed need) =>
+        FromTheReport
+            .Where(n => need.Find(n) is null)
+            .SelectMany(n => NutrientQuestions.For(plan.Report, plan.NutrientSystem, n, need.ServedBy(n)));
+
+    private static PlotNeed NeedOf(PlotPlan plan, ImmutableArray<KindShare> kinds) =>
         PlotNeed.For(
             new PlotNeedRequest
             {
                 Report = plan.Report,
-                Kinds = blend.KindShares,
+                Kinds = kinds,
                 System = plan.NutrientSystem,
                 Setting = plan.Setting,
                 Printed = Printed(plan),

@@ -1,65 +1,86 @@
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>Every finding of every result behind the sheet.</summary>
+/// <summary>Every finding behind the answers: of the work, which the sheet's sections tell, and of what they do not tell
+/// yet.</summary>
 internal static class PlanFindings
 {
     private static readonly string[] GeneralOnDepth = [SoilCodes.DepthDiffers, SoilCodes.SampleShallow, SoilCodes.SampleDeep];
 
-    internal static IEnumerable<Finding> Of(
-        PlotPlan plan,
-        IEnumerable<Finding> onTheReport,
-        PlotNeed need,
-        LimeAnswer lime,
-        FertilizerAnswer fertilizer,
-        SeedAnswer seed,
-        SpreadingAnswer spreading
-    )
+    /// <summary>On the report, the lime, the fertilizer, the seed and the passes.</summary>
+    internal static IEnumerable<Finding> OfTheWork(PlotAnswers answers)
     {
-        IWorkedResult?[] answers =
+        var plan = answers.Plan;
+        var lime = answers.Lime.Told;
+        var fertilizer = answers.Fertilizer.Told;
+        answers.Seed.TryGet(out var seed);
+        answers.Spreading.TryGet(out var spreading);
+        IWorkedResult?[] results =
         [
             plan.Plot.Measured,
-            need,
+            answers.Need.Told,
             lime.Target,
             lime.Printed,
             lime.Check,
             lime.Computed,
             lime.WeaklyBuffered,
-            lime.Order,
-            lime.Outlook,
-            fertilizer.Purchase,
-            seed.Blend,
-            seed.Crowding,
-            spreading.Groups,
-            .. spreading.Passes.SelectMany(p => new IWorkedResult?[] { p.Walk, p.Layout, p.Measured, p.Setting }),
+            lime.Order.OrNull(),
+            lime.Expected,
+            fertilizer.Purchase.OrNull(),
+            seed?.Blend,
+            seed?.Crowding,
+            spreading?.Groups,
+            .. (spreading?.Passes ?? []).SelectMany(p =>
+                new IWorkedResult?[] { p.Walk, p.Laid.OrNull(), p.Measured, p.Setting.OrNull() }
+            ),
         ];
         return OneOnDepth(
             OnUreaOnlyWhereSpread(
                     fertilizer,
-                    answers
-                        .OfType<IWorkedResult>()
-                        .SelectMany(a => a.Findings)
-                        .Concat(onTheReport)
+                    Of(results)
+                        .Concat(answers.Soil.Value.ReportFindings)
                         .Concat(lime.Findings)
-                        .Concat(SpreadingSolver.FindingsFor(plan, spreading.Passes))
-                        .Concat(PurchaseSolver.FindingsFor(plan, fertilizer))
-                        .Concat(seed.Kinds.SelectMany(s => OfLot(s, plan.SowingMethod)))
+                        .Concat(answers.Spreading.Findings)
+                        .Concat(answers.Fertilizer.Findings)
+                        .Concat((seed?.Kinds ?? []).SelectMany(s => OfLot(s, plan.SowingMethod)))
                 )
                 .ToList()
         );
     }
 
+    /// <summary>On what no section of the sheet tells yet: ratings, exchange capacity, fit, seasons, tests of lots and the
+    /// rest.</summary>
+    internal static IEnumerable<Finding> Beyond(PlotAnswers answers)
+    {
+        answers.Seed.TryGet(out var seed);
+        answers.Spreading.TryGet(out var spreading);
+        return Of([
+                .. answers.Soil.Value.Untold,
+                .. answers.Lime.Told.Untold,
+                .. answers.Fertilizer.Told.Untold,
+                .. seed?.Untold ?? [],
+                .. spreading?.Untold ?? [],
+            ])
+            .Concat((seed?.Kinds ?? []).SelectMany(OfTest));
+    }
+
+    private static IEnumerable<Finding> Of(IEnumerable<IWorkedResult?> results) =>
+        results.OfType<IWorkedResult>().SelectMany(r => r.Findings);
+
     /// <summary>The need cautions about urea before a product is chosen; a plan that spreads none drops it.</summary>
     private static IEnumerable<Finding> OnUreaOnlyWhereSpread(FertilizerAnswer fertilizer, IEnumerable<Finding> findings) =>
-        fertilizer.Purchase?.Lines.Any(l =>
-            l.Product.Substance
-                is FertilizerSubstance.Urea
-                    or FertilizerSubstance.UreaAmmoniumNitrateSolution
-                    or FertilizerSubstance.Mixture
-        ) == false
+        fertilizer
+            .Purchase.OrNull()
+            ?.Lines.Any(l =>
+                l.Product.Substance
+                    is FertilizerSubstance.Urea
+                        or FertilizerSubstance.UreaAmmoniumNitrateSolution
+                        or FertilizerSubstance.Mixture
+            ) == false
             ? findings.Where(f => f.Code != NutrientCodes.UreaNeedsRain)
             : findings;
 
@@ -71,6 +92,9 @@ internal static class PlanFindings
             .Bulk.Findings.Concat(sown.Planned.Offer.Item.Cautions(method))
             .Select(f => f.Subject == name ? f : f.About($"{name}, lot {sown.Planned.Offer.Item.Label}"));
     }
+
+    private static IEnumerable<Finding> OfTest(SownKind sown) =>
+        sown.Test.Findings.Select(f => f.About($"{sown.Planned.Kind.ShortName}, lot {sown.Planned.Offer.Item.Label}"));
 
     /// <summary>Where the recommendation system itself remarks on the sampled depth, the general caution would only say it
     /// twice.</summary>

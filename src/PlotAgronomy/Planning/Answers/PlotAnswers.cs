@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy;
@@ -15,25 +16,38 @@ public sealed class PlotAnswers
     /// <summary>Gets the plan that was solved.</summary>
     public required PlotPlan Plan { get; init; }
 
-    /// <summary>Gets what is to be remarked on the report itself, most serious first.</summary>
-    public ImmutableArray<Finding> ReportFindings => SoilPlausibility.Check(Plan.Report, Plan.PlantingDate);
+    /// <summary>Gets what the report says by itself.</summary>
+    public required Answer<SoilAnswer> Soil { get; init; }
 
-    /// <summary>Gets the nutrients the plot needs.</summary>
-    public required PlotNeed Need { get; init; }
+    /// <summary>Gets the nutrients the plot needs; open where the system has no figure from this report.</summary>
+    public required Answer<PlotNeed> Need { get; init; }
 
-    /// <summary>Gets the lime the plot needs, and what to order.</summary>
-    public required LimeAnswer Lime { get; init; }
+    /// <summary>Gets the lime the plot needs, and what to order; open without a rate, none needed at a rate of zero.</summary>
+    public required Answer<LimeAnswer> Lime { get; init; }
 
-    /// <summary>Gets the fertilizer to buy and spread.</summary>
-    public required FertilizerAnswer Fertilizer { get; init; }
+    /// <summary>Gets the fertilizer to buy and spread; open while the need is, or where none is on offer.</summary>
+    public required Answer<FertilizerAnswer> Fertilizer { get; init; }
 
-    /// <summary>Gets the seed to weigh out and buy, and how crowded the stand will be.</summary>
-    public required SeedAnswer Seed { get; init; }
+    /// <summary>Gets the seed to weigh out and buy, how crowded the stand will be and whether the kinds fit; open where a kind
+    /// has no seed count, or nobody publishes a rate for this way of sowing.</summary>
+    public required Answer<SeedAnswer> Seed { get; init; }
 
-    /// <summary>Gets which kinds share the hopper, and how each pass is set.</summary>
-    public required SpreadingAnswer Spreading { get; init; }
+    /// <summary>Gets which kinds share the hopper, and how each pass is set; open while the seed is.</summary>
+    public required Answer<SpreadingAnswer> Spreading { get; init; }
 
-    /// <summary>Gets the price of all that is to be bought, in the plan's currency.</summary>
+    /// <summary>Gets every question that stands open, each once, in the order of the work.</summary>
+    public ImmutableArray<OpenQuestion> Questions =>
+        [
+            .. Soil
+                .Questions.Concat(Lime.Questions)
+                .Concat(Need.Questions)
+                .Concat(Fertilizer.Questions)
+                .Concat(Seed.Questions)
+                .Concat(Spreading.Questions)
+                .Distinct(),
+        ];
+
+    /// <summary>Gets the price of all that is known to be bought, in the plan's currency.</summary>
     public decimal TotalCost => Costs.Sum();
 
     /// <summary>Gets the sum behind <see cref="TotalCost"/>.</summary>
@@ -46,14 +60,17 @@ public sealed class PlotAnswers
             );
 
     /// <summary>Gets everything the rooms remark on, most serious first.</summary>
-    public ImmutableArray<Finding> Findings =>
-        Finding.InOrder(PlanFindings.Of(Plan, ReportFindings, Need, Lime, Fertilizer, Seed, Spreading));
+    public ImmutableArray<Finding> Findings => Finding.InOrder(PlanFindings.OfTheWork(this).Concat(PlanFindings.Beyond(this)));
+
+    /// <summary>Gets what is remarked on the work: report, lime, fertilizer, seed and passes. The field sheet has sections for
+    /// these and prints them; the others are on their answers, and in <see cref="Findings"/>.</summary>
+    public ImmutableArray<Finding> WorkFindings => Finding.InOrder(PlanFindings.OfTheWork(this));
 
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>
         [
-            .. Lime.Order?.Cost is { } lime ? [lime] : Enumerable.Empty<decimal>(),
-            .. Fertilizer.Purchase?.Lines.Select(l => l.Cost) ?? [],
-            .. Seed.Kinds.Select(k => k.Cost),
+            .. Lime.Told.Order.OrNull()?.Cost is { } lime ? [lime] : Enumerable.Empty<decimal>(),
+            .. Fertilizer.Told.Purchase.OrNull()?.Lines.Select(l => l.Cost) ?? [],
+            .. Seed.OrNull()?.Kinds.Select(k => k.Cost) ?? [],
         ];
 }

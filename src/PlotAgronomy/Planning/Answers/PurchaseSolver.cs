@@ -8,20 +8,43 @@ namespace PlotAgronomy.Planning;
 /// <summary>The cheapest honest set of fertilizer on offer.</summary>
 internal static class PurchaseSolver
 {
-    internal static FertilizerAnswer Solve(PlotPlan plan, PlotNeed need)
+    /// <summary>Open while the need is open, or where something is needed and nothing is on offer.</summary>
+    internal static Answer<FertilizerAnswer> Solve(PlotPlan plan, Answer<PlotNeed> asked)
     {
-        bool isNeeded = need.Targets.Any(t => t.AtLeast != ApplicationRate.Zero);
+        var need = asked.Told;
+        bool isNeeded = NeedSolver.IsNeeded(need);
         var cheapest =
             isNeeded && !plan.FertilizerOffers.IsEmpty
                 ? FertilizerShelf.FromOffers(plan.FertilizerOffers).Cheapest(need, plan.Plot.Area, field: Field(plan))
                 : null;
-        return new FertilizerAnswer
+        var fertilizer = new FertilizerAnswer(plan, need)
         {
-            IsNeeded = isNeeded,
-            Purchase = cheapest,
+            Purchase =
+                cheapest is not null ? Answers.Given(cheapest, () => cheapest.Findings)
+                : isNeeded ? Answers.Open<Purchase>(() => [FertilizerQuestions.Offer()])
+                : Answers.NoneNeeded<Purchase>(),
             Others = Others(plan, need, cheapest),
         };
+        var state =
+            asked.State == AnswerState.Open || fertilizer.Purchase.State == AnswerState.Open ? AnswerState.Open
+            : isNeeded ? AnswerState.Given
+            : AnswerState.NoneNeeded;
+        return new(
+            state,
+            true,
+            fertilizer,
+            () => [.. asked.State == AnswerState.Open ? asked.Questions : [], .. fertilizer.Questions],
+            null,
+            () => [.. FindingsFor(plan, fertilizer)]
+        );
     }
+
+    /// <summary>The nitrogen that is bought; null while that is open.</summary>
+    internal static ApplicationRate? Nitrogen(Answer<FertilizerAnswer> fertilizer) =>
+        fertilizer.State == AnswerState.NoneNeeded ? ApplicationRate.Zero
+        : fertilizer.Told.Purchase.OrNull() is { } bought
+            ? bought.Balance(PlantNutrient.Nitrogen)?.Delivered ?? ApplicationRate.Zero
+        : null;
 
     /// <summary>Runner-ups that meet every need and differ from the cheapest set.</summary>
     private static ImmutableArray<OtherPurchase> Others(PlotPlan plan, PlotNeed need, Purchase? cheapest)

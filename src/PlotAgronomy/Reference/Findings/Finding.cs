@@ -26,7 +26,7 @@ public sealed class Finding : IEquatable<Finding>
     public FindingSeverity Severity => template.Severity;
 
     /// <summary>Gets what it is about, such as a kind, a lot or a nutrient; null where it is the whole.</summary>
-    public string? Subject => about ?? (template.Subject is { } place ? Values.First(v => v.Name == place).Text : null);
+    public string? Subject => about ?? template.SubjectIn(Values);
 
     /// <summary>Gets the values it was made with, by the names of their places in the text.</summary>
     public ImmutableArray<FindingValue> Values { get; }
@@ -36,7 +36,7 @@ public sealed class Finding : IEquatable<Finding>
     {
         get
         {
-            string text = template.Text.Filled([.. Values.Select(v => (v.Name, v.Text))]);
+            string text = template.TextWith(Values);
             return about is null ? text : $"{about}: {text}";
         }
     }

@@ -36,6 +36,9 @@ internal sealed class CsvRow(CsvColumns columns, int line, ImmutableArray<string
     /// <summary>Words parted by semicolons; none in an empty cell.</summary>
     internal ImmutableArray<string> List(string column) => TextOrNull(column) is { } text ? [.. text.Split(';')] : [];
 
+    /// <summary>Numbers parted by semicolons; none in an empty cell.</summary>
+    internal ImmutableArray<double> Numbers(string column) => [.. List(column).Select(number => Parse(column, number))];
+
     internal bool YesOrNo(string column) =>
         Text(column) switch
         {

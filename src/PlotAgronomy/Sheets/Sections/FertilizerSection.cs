@@ -1,5 +1,6 @@
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
 
@@ -11,11 +12,13 @@ internal static class FertilizerSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
+        var need = answers.Need.Told;
+        var fertilizer = answers.Fertilizer.Told;
         var sheet = new SectionWriter("fertilizer", "Fertilizer to buy and spread");
-        sheet.RestsOn(answers.Need);
+        sheet.RestsOn(need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
-            answers.Need.Targets.Select(target =>
+            need.Targets.Select(target =>
                 sheet.Row(
                     FigureCode.Of("need", FigureCode.Word(target.Nutrient)),
                     SheetText.Nutrient(target.Nutrient),
@@ -24,16 +27,16 @@ internal static class FertilizerSection
                         SheetText.Nutrient(target.Nutrient),
                         Amounts.Print(target.AtLeast.PoundsPerAcre, 0),
                         target.AtMost is { } most ? Amounts.Print(most.PoundsPerAcre, 0) : "-",
-                        answers.Fertilizer.Purchase?.Balance(target.Nutrient) is { } balance
+                        fertilizer.Purchase.OrNull()?.Balance(target.Nutrient) is { } balance
                             ? Amounts.Print(balance.Delivered.PoundsPerAcre, 0)
                             : "-",
                     ],
-                    answers.Need.ShowWork(target.Nutrient)
+                    need.ShowWork(target.Nutrient)
                 )
             )
         );
-        sheet.Remark(answers.Need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
-        foreach (var nutrient in FromTheReport.Where(n => answers.Need.Find(n) is null))
+        sheet.Remark(need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
+        foreach (var nutrient in FromTheReport.Where(n => need.Find(n) is null))
         {
             sheet.Say(
                 $"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see "
@@ -41,9 +44,9 @@ internal static class FertilizerSection
             );
         }
 
-        if (answers.Fertilizer.Purchase is not { } purchase)
+        if (!fertilizer.Purchase.TryGet(out var purchase))
         {
-            sheet.Say(answers.Fertilizer.IsNeeded ? "No fertilizer is on offer in the plan." : "No fertilizer is needed.");
+            sheet.Say(fertilizer.IsNeeded ? "No fertilizer is on offer in the plan." : "No fertilizer is needed.");
             return sheet.Close();
         }
 
@@ -82,7 +85,7 @@ internal static class FertilizerSection
             new(plan.Currency.Print(purchase.TotalCost), SheetAmount.Money(purchase.TotalCost, plan.Currency)),
             purchase
         );
-        foreach (var beside in answers.Fertilizer.Others)
+        foreach (var beside in fertilizer.Others)
         {
             var other = beside.Purchase;
             sheet.Figure(

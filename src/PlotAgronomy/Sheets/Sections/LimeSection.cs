@@ -1,4 +1,5 @@
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
 
@@ -7,7 +8,7 @@ internal static class LimeSection
 {
     internal static SheetSection Write(PlotAnswers answers)
     {
-        var lime = answers.Lime;
+        var lime = answers.Lime.Told;
         var plan = answers.Plan;
         var sheet = new SectionWriter("lime", "Lime");
         sheet.Say(
@@ -68,7 +69,7 @@ internal static class LimeSection
             );
         }
 
-        if (lime.Order is { } order)
+        if (lime.Order.OrNull() is { } order)
         {
             sheet.Figure(
                 "lime.spread",
@@ -98,7 +99,7 @@ internal static class LimeSection
                 sheet.Say($"Spread it on {SheetText.Date(on)}, in one dressing.");
             }
         }
-        else if (lime.Used is { } used && used.OfBasis.PoundsPerAcre > 0)
+        else if (lime.Rate.State == AnswerState.Given)
         {
             sheet.Say("No liming material on offer can be counted on this basis; see the findings.");
         }
@@ -109,7 +110,7 @@ internal static class LimeSection
 
     private static void Outlook(SectionWriter sheet, PlotAnswers answers)
     {
-        if (answers.Lime.Outlook is not { } outlook)
+        if (answers.Lime.Told.Outlook.OrNull() is not { } outlook)
         {
             return;
         }
@@ -183,8 +184,8 @@ internal static class LimeSection
     }
 
     private static string Range(PlotAnswers answers) =>
-        answers.Lime.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis
-            ? $"; if the reading is off by {Amounts.Print(answers.Lime.Computed.ReadingErrorPh, 2)}, "
+        answers.Lime.Told.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis
+            ? $"; if the reading is off by {Amounts.Print(answers.Lime.Told.Computed.ReadingErrorPh, 2)}, "
                 + $"{Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
             : "";
 }

@@ -1,4 +1,5 @@
 using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
 using UnitsNet;
 
@@ -15,14 +16,14 @@ internal static class PassSection
             $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 "
                 + "in size; larger and smaller seed in one hopper would sift apart."
         );
-        sheet.RestsOn(answers.Seed.Blend);
-        foreach (var pass in answers.Spreading.Passes)
+        sheet.RestsOn(answers.Seed.Value.Blend);
+        foreach (var pass in answers.Spreading.Value.Passes)
         {
             string name = $"pass-{Amounts.Print(pass.Number, 0)}";
             sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");
             sheet.Figure($"{name}.load", "load", new(SheetText.Weight(pass.Load), SheetAmount.Weight(pass.Load)), pass.LoadLine);
             sheet.Figure($"{name}.rate", "rate", new(SheetText.Rate(pass.Rate), SheetAmount.Rate(pass.Rate)), pass.RateLine);
-            if (pass.Layout is { } layout)
+            if (pass.Laid.TryGet(out var layout))
             {
                 sheet.Figure(
                     $"{name}.lanes",
@@ -36,7 +37,7 @@ internal static class PassSection
                     ),
                     layout
                 );
-                string pace = pass.Setting is null ? $" at {Amounts.Print(layout.Request.Speed, "mph", 1)}" : "";
+                string pace = pass.Setting.OrNull() is null ? $" at {Amounts.Print(layout.Request.Speed, "mph", 1)}" : "";
                 sheet.Figure(
                     $"{name}.distance",
                     "walking distance",
@@ -64,7 +65,7 @@ internal static class PassSection
                 new(SheetText.Weight(pass.TestRunCatch), SheetAmount.Weight(pass.TestRunCatch)),
                 pass.TestRunLine
             );
-            if (pass is { Run: { } run, Measured: { } measured, Setting: { } setting })
+            if (pass is { Run: { } run, Measured: { } measured } && pass.Setting.TryGet(out var setting))
             {
                 sheet.Figure(
                     $"{name}.pace",

@@ -12,6 +12,7 @@ public static class PlanSheet
         /// <param name="answers">Answers, as <see cref="PlanSolver.Solve(PlotPlan)"/> gives them.</param>
         /// <returns>The sheet.</returns>
         /// <exception cref="ArgumentNullException">Null.</exception>
+        /// <exception cref="InvalidOperationException">The seed is open; the message names the questions.</exception>
         public static FieldSheet Of(PlotAnswers answers)
         {
             ArgumentNullException.ThrowIfNull(answers);
@@ -26,7 +27,7 @@ public static class PlanSheet
                 ShoppingSection.Write(answers),
             ];
             string planting = SheetText.Date(answers.Plan.PlantingDate);
-            return SheetEnding.Close($"{answers.Plan.Plot.Name}: planting of {planting}", work, answers.Findings);
+            return SheetEnding.Close($"{answers.Plan.Plot.Name}: planting of {planting}", work, answers.WorkFindings);
         }
     }
 }

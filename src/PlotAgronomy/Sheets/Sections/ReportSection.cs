@@ -23,14 +23,15 @@ internal static class ReportSection
         sheet.Say(SheetText.Acidity(report));
         var system = plan.NutrientSystem;
         sheet.Say($"Rated by {system.Name} ({system.Institution.FullName}, {system.Edition}).");
-        sheet.RestsOn(answers.Need);
-        foreach (var rating in Ratings(answers.Need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
+        var need = answers.Need.Told;
+        sheet.RestsOn(need);
+        foreach (var rating in Ratings(need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
         {
             string code = FigureCode.Of("rating", FigureCode.Word(rating.Reading.Analyte.ToString()));
             sheet.Figure(code, rating.Reading.ToString(), rating.Verdict, rating.Line);
         }
 
-        foreach (var row in answers.Need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))
+        foreach (var row in need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))
         {
             string kinds = string.Join("; ", row.Select(c => SheetText.Name(c.Component.Kind)));
             sheet.Say(

@@ -11,15 +11,16 @@ internal static class SeedSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
+        var seed = answers.Seed.Value;
         var sheet = new SectionWriter("seed", "Seed to weigh out");
         sheet.Say(
             $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by "
                 + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
         );
-        sheet.RestsOn(answers.Seed.Blend);
+        sheet.RestsOn(seed.Blend);
         sheet.Table(
             ["kind", "lot", "share of a full stand", "live seed, lb/ac", "bulk, lb/ac", "weigh out", "live seeds/ft2"],
-            answers.Seed.Kinds.Select(sown =>
+            seed.Kinds.Select(sown =>
                 sheet.Row(
                     FigureCode.Of("seed", sown.Planned.Kind.Id, "weight"),
                     SheetText.Name(sown.Planned.Kind),
@@ -38,7 +39,7 @@ internal static class SeedSection
                 )
             )
         );
-        var total = answers.Seed.Blend.StandTotal;
+        var total = seed.Blend.StandTotal;
         sheet.Figure(
             "seed.all.share",
             "shares of a full stand, all kinds",
@@ -47,18 +48,18 @@ internal static class SeedSection
                     + $"{Amounts.Print(total.Highest, 2)} over the published full rates)",
                 SheetAmount.Number(total.Chosen, FullStands).Within(total.Lowest, total.Highest)
             ),
-            answers.Seed.Crowding
+            seed.Crowding
         );
-        double seeds = answers.Seed.Blend.LiveSeedsPerSquareFoot;
+        double count = seed.Blend.LiveSeedsPerSquareFoot;
         sheet.Figure(
             "seed.all.count",
             "live seeds, all kinds",
-            new($"{Amounts.Print(seeds, 1)} per ft2", SheetAmount.Number(seeds, "seeds/ft2")),
-            answers.Seed.Blend
+            new($"{Amounts.Print(count, 1)} per ft2", SheetAmount.Number(count, "seeds/ft2")),
+            seed.Blend
         );
-        var all = answers.Seed.Batch.Total.ToMass();
-        sheet.Figure("seed.all.weight", "seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), answers.Seed.Blend);
-        foreach (var sown in answers.Seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
+        var all = seed.Batch.Total.ToMass();
+        sheet.Figure("seed.all.weight", "seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), seed.Blend);
+        foreach (var sown in seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
         {
             sheet.Say(
                 $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant!.Value)} lb/ac bulk counts hard or "

@@ -1,3 +1,5 @@
+using PlotAgronomy.Reference;
+
 namespace PlotAgronomy.Sheets;
 
 /// <summary>What to buy, in whole packages, and what it costs.</summary>
@@ -6,6 +8,8 @@ internal static class ShoppingSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
+        var lime = answers.Lime.Told;
+        var seed = answers.Seed.Value;
         var sheet = new SectionWriter("shopping", "Shopping list");
         var rows = new List<SheetRow>();
 
@@ -15,26 +19,27 @@ internal static class ShoppingSection
             rows.Add(sheet.Row(code, item, value, [item, packages, plan.Currency.Print(cost)], [], because));
         }
 
-        if (answers.Lime.Order is { Cost: decimal cost } order)
+        if (lime.Order.OrNull() is { Cost: decimal cost } order)
         {
-            sheet.RestsOn([.. answers.Lime.RestsOn]);
-            Add("buy.lime", answers.Lime.Offer!.Item.Name, LimeSection.Bought(answers.Lime.Offer, order), cost, order);
+            sheet.RestsOn([.. lime.RestsOn]);
+            Add("buy.lime", lime.Offer!.Item.Name, LimeSection.Bought(lime.Offer, order), cost, order);
         }
 
-        sheet.RestsOn(answers.Need);
-        foreach (var line in answers.Fertilizer.Purchase?.Lines ?? [])
+        sheet.RestsOn(answers.Need.Told);
+        var purchase = answers.Fertilizer.Told.Purchase.OrNull();
+        foreach (var line in purchase?.Lines ?? [])
         {
             Add(
                 FigureCode.Of("buy.fertilizer", FigureCode.Word(line.Product.Name)),
                 line.Product.Name,
                 FertilizerSection.Packages(line.Packages, line.Offer.Package),
                 line.Cost,
-                answers.Fertilizer.Purchase!
+                purchase!
             );
         }
 
-        sheet.RestsOn(answers.Seed.Blend);
-        foreach (var sown in answers.Seed.Kinds)
+        sheet.RestsOn(seed.Blend);
+        foreach (var sown in seed.Kinds)
         {
             Add(
                 FigureCode.Of("buy.seed", sown.Planned.Kind.Id),
@@ -46,7 +51,7 @@ internal static class ShoppingSection
         }
 
         sheet.Table(["item", "packages", "cost"], rows);
-        sheet.RestsOn([.. answers.Lime.RestsOn, answers.Need, answers.Seed.Blend]);
+        sheet.RestsOn([.. lime.RestsOn, answers.Need.Told, seed.Blend]);
         var total = new FigureValue(plan.Currency.Print(answers.TotalCost), SheetAmount.Money(answers.TotalCost, plan.Currency));
         sheet.Figure("buy.all", "all together", total, answers.TotalCostLine);
         return sheet.Close();

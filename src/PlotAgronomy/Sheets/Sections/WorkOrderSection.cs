@@ -1,4 +1,5 @@
 using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 
@@ -17,11 +18,12 @@ internal static class WorkOrderSection
     private static IEnumerable<string> Before(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        if (answers.Lime.Order is { } order)
+        var lime = answers.Lime.Told;
+        if (lime.Order.OrNull() is { } order)
         {
             string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
             string part = order.Dressings.Length > 1 ? ", the first dressing" : "";
-            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {answers.Lime.Offer!.Item.Name}{part}";
+            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {lime.Offer!.Item.Name}{part}";
             string deep = plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "";
             yield return plan.Method == PlantingMethod.TilledAndPacked
                 ? $"Spread {what}{when} and work it in{deep}."
@@ -64,11 +66,11 @@ internal static class WorkOrderSection
     private static IEnumerable<string> Sowing(PlotAnswers answers)
     {
         bool worked = answers.Plan.Method == PlantingMethod.TilledAndPacked;
-        foreach (var step in answers.Spreading.Groups.Steps)
+        foreach (var step in answers.Spreading.Value.Groups.Steps)
         {
             switch (step.Action)
             {
-                case SeedingAction.Spread when answers.Spreading.Passes.Single(p => p.Group == step.Group) is var pass:
+                case SeedingAction.Spread when answers.Spreading.Value.Passes.Single(p => p.Group == step.Group) is var pass:
                     yield return answers.Plan.Method == PlantingMethod.Drilled
                         ? $"Drill {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}){Depth(pass)}."
                         : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} "
@@ -108,7 +110,7 @@ internal static class WorkOrderSection
     /// <summary>The products with their weights; null when none is spread.</summary>
     private static string? Fertilizer(PlotAnswers answers)
     {
-        if (answers.Fertilizer.Purchase is not { Lines.Length: > 0 } purchase)
+        if (answers.Fertilizer.Told.Purchase.OrNull() is not { Lines.Length: > 0 } purchase)
         {
             return null;
         }
@@ -120,7 +122,8 @@ internal static class WorkOrderSection
     /// <summary>Kinds of the pass that the soil is still too sour for, by what the lime has done.</summary>
     private static string HeldBack(PlotAnswers answers, SowingPass pass)
     {
-        var held = pass.Kinds.Where(k => answers.Lime.Outlook?.HoldBack.Any(h => h.Id == k.Planned.Kind.Id) == true).ToList();
+        var outlook = answers.Lime.Told.Outlook.OrNull();
+        var held = pass.Kinds.Where(k => outlook?.HoldBack.Any(h => h.Id == k.Planned.Kind.Id) == true).ToList();
         return held.Count == 0 ? "" : $" Leave out {string.Join(", ", held.Select(Unless))}.";
     }
 

@@ -35,8 +35,8 @@ public sealed class SowingPass
     /// <summary>Gets the walk that covers the area once.</summary>
     public required SowingWalk Walk { get; init; }
 
-    /// <summary>Gets the passes laid over the outline; null when only the area is known.</summary>
-    public FieldPasses? Layout { get; init; }
+    /// <summary>Gets the passes laid over the outline; open when only the area is known.</summary>
+    public required Answer<FieldPasses> Laid { get; init; }
 
     /// <summary>Gets how to set the spreader by the runs that were weighed.</summary>
     public required SpreaderSetup Setup { get; init; }
@@ -47,8 +47,9 @@ public sealed class SowingPass
     /// <summary>Gets what that run spread; null without one.</summary>
     public MeasuredRate? Measured => Setup.Taken?.Rate;
 
-    /// <summary>Gets the walking speed that gives the rate at the gate of the measured run; null without one.</summary>
-    public SpreaderSetting? Setting => Setup.PaceForGate;
+    /// <summary>Gets the walking speed that gives the rate at the gate of the measured run; open without a timed run of one of
+    /// its kinds.</summary>
+    public Answer<SpreaderSetting> Setting => SpreadingOpen.Setting(this);
 
     /// <summary>Gets what a run over <see cref="TestRun"/> must use.</summary>
     public Mass TestRunCatch => CalibrationCourse.ExpectedCatch(Rate, TestRun, swath);

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Seeds;
-using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -9,9 +8,9 @@ namespace PlotAgronomy.Planning;
 [JsonConverter(typeof(NotForJson))]
 public sealed class SownKind
 {
-    private readonly Area area;
+    private readonly PlotPlan plan;
 
-    internal SownKind(Area area) => this.area = area;
+    internal SownKind(PlotPlan plan) => this.plan = plan;
 
     /// <summary>Gets the kind and its lot as planned.</summary>
     public required PlannedKind Planned { get; init; }
@@ -32,11 +31,15 @@ public sealed class SownKind
     public decimal Cost =>
         Packages is { } packages ? Planned.Offer.CostOf(packages) : BlendMath.Cost(Planned.Offer.PricePerPound, Weight.Pounds);
 
+    /// <summary>Gets how long ago the lot was tested, held against the federal limit on its sale; open until the month of test
+    /// is known.</summary>
+    public Answer<TestAge> Test => SeedOpen.Test(plan, Planned.Offer.Item);
+
     /// <summary>Lays out how the living rate and the weight come about; <see cref="Bulk"/> shows what lies between.</summary>
     /// <returns>The lines, in order.</returns>
     public ImmutableArray<WorkedLine> ShowWork()
     {
-        double acres = area.Acres;
+        double acres = plan.Plot.Area.Acres;
         return [.. BlendWork.LiveRate(Part), BlendWork.Weight(Part.Component, acres, Weight.Pounds)];
     }
 }

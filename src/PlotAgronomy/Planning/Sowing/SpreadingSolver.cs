@@ -9,10 +9,17 @@ namespace PlotAgronomy.Planning;
 /// <summary>Sorts the kinds into passes by size and sets the spreader for each.</summary>
 internal static class SpreadingSolver
 {
-    internal static SpreadingAnswer Solve(PlotPlan plan, ImmutableArray<SownKind> sown)
+    /// <summary>Open while the seed is: nothing can be spread that cannot be weighed out.</summary>
+    internal static Answer<SpreadingAnswer> Solve(PlotPlan plan, Answer<SeedAnswer> seed)
     {
-        var groups = SizeGroups.Arrange([.. sown.Select(s => PassKind.FromKind(s.Planned.Kind, s.Part.Component.SeedsPerPound))]);
-        return new SpreadingAnswer
+        if (!seed.TryGet(out var weighed))
+        {
+            return Answers.Open<SpreadingAnswer>(() => seed.Questions);
+        }
+
+        var sown = weighed.Kinds;
+        var groups = SizeGroups.Arrange([.. sown.Select(SpreadingOpen.PassKind)]);
+        var spreading = new SpreadingAnswer(plan)
         {
             Groups = groups,
             Passes =
@@ -22,6 +29,7 @@ internal static class SpreadingSolver
                 ),
             ],
         };
+        return Answers.Given(spreading, () => [.. FindingsFor(plan, spreading.Passes)], () => [.. spreading.Questions]);
     }
 
     private static SowingPass Pass(PlotPlan plan, SeedPass group, int number, ImmutableArray<SownKind> kinds)
@@ -41,7 +49,7 @@ internal static class SpreadingSolver
             Load = Mass.FromPounds(kinds.Sum(k => k.Weight.Pounds)),
             Walk = SowingWalk.For(setup.Rate, plan.Plot.Area, plan.Spreader.Swath),
             Setup = setup,
-            Layout = Layout(plan, setup.Rate, setup.PaceForGate?.Speed ?? WalkingPace.Usual),
+            Laid = SpreadingOpen.Laid(Layout(plan, setup.Rate, setup.PaceForGate?.Speed ?? WalkingPace.Usual)),
         };
     }
 

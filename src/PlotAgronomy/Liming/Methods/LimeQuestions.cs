@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+using UnitsNet;
+
+namespace PlotAgronomy.Liming;
+
+/// <summary>What to ask where a method gives a sample no rate.</summary>
+internal static class LimeQuestions
+{
+    private static readonly ImmutableArray<LimingForm> Sold =
+    [
+        LimingForm.GroundLimestone,
+        LimingForm.Pelletized,
+        LimingForm.Suspension,
+        LimingForm.Hydrated,
+        LimingForm.Marl,
+        LimingForm.WoodAsh,
+    ];
+
+    internal static IEnumerable<OpenQuestion> For(LimeMethod method, LimeSample sample, double target, LimeStop stop)
+    {
+        string laboratory = sample.Report.Laboratory;
+        if (stop == LimeStop.WaterPhMissing)
+        {
+            yield return SoilQuestions.WaterPh(sample.Report);
+        }
+
+        if (stop == LimeStop.ReadingMissing)
+        {
+            yield return QuestionCatalog.Ask(
+                LimingCodes.AskReading,
+                Steps(method.LowestReading, method.HighestReading),
+                reading => Amounts.Print(reading, 2),
+                ("method", method.Name),
+                ("needed", method.Reads),
+                ("laboratory", laboratory)
+            );
+        }
+
+        var others = Answering(sample, target);
+        if (stop is not (LimeStop.WaterPhMissing or LimeStop.ReadingMissing) || !others.IsEmpty)
+        {
+            yield return QuestionCatalog.Ask(
+                LimingCodes.AskMethod,
+                others,
+                other => other.Name,
+                ("method", method.Name),
+                ("laboratory", laboratory)
+            );
+        }
+    }
+
+    /// <summary>What a printed rate leaves open: two tons of what, how deep, to which pH, by whom?</summary>
+    internal static IEnumerable<OpenQuestion> For(PrintedLimeRate printed, string laboratory)
+    {
+        (string, string)[] places = [("rate", printed.OfBasis.ToString()), ("laboratory", laboratory)];
+        if (printed.Basis is null)
+        {
+            yield return QuestionCatalog.Ask(LimingCodes.AskBasis, BasesOf(printed.Institution), b => b.Name, places);
+        }
+
+        if (printed.TargetPh is null)
+        {
+            yield return QuestionCatalog.AskNumber(LimingCodes.AskTarget, ph => ph, ph => $"pH {LimeText.Ph(ph)}", places);
+        }
+
+        if (printed.Depth is null)
+        {
+            yield return QuestionCatalog.AskNumber(
+                LimingCodes.AskDepth,
+                inches => Length.FromInches(inches),
+                depth => Amounts.Print(depth, "in", 0),
+                places
+            );
+        }
+
+        if (printed.Institution is null)
+        {
+            yield return QuestionCatalog.Ask(
+                LimingCodes.AskInstitution,
+                [.. LimeMethod.All.Select(m => m.Institution).Distinct().Take(QuestionCatalog.MostPlausible)],
+                institution => institution.Name,
+                places
+            );
+        }
+    }
+
+    /// <summary>The lime that nobody offers, or of which no offer can be counted.</summary>
+    internal static OpenQuestion<LimingForm> Offer() =>
+        QuestionCatalog.Ask(LimingCodes.AskOffer, Sold, form => LimingWords.Forms[form]);
+
+    /// <summary>Days so many months before planting.</summary>
+    internal static OpenQuestion<DateOnly> Day(DateOnly planting) =>
+        QuestionCatalog.AskNumber(
+            LimingCodes.AskDay,
+            months => planting.AddMonths(-(int)months),
+            day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        );
+
+    /// <summary>The limes that rates are counted in: those of the institution first.</summary>
+    private static ImmutableArray<LimeBasis> BasesOf(Institution? institution) =>
+        [
+            .. LimeMethod
+                .All.OrderByDescending(m => m.Institution == institution)
+                .Select(m => m.Basis)
+                .Distinct()
+                .Take(QuestionCatalog.MostPlausible),
+        ];
+
+    /// <summary>Readings over the whole range of a method, evenly.</summary>
+    private static ImmutableArray<double> Steps(double low, double high)
+    {
+        int last = QuestionCatalog.MostPlausible - 1;
+        return
+        [
+            .. Enumerable.Range(0, QuestionCatalog.MostPlausible).Select(i => i == last ? high : low + (high - low) * i / last),
+        ];
+    }
+
+    /// <summary>Methods that give this sample a rate, those of the report's laboratory first.</summary>
+    private static ImmutableArray<LimeMethod> Answering(LimeSample sample, double target) =>
+        [
+            .. LimeRequirement
+                .Accepting(sample)
+                .Where(m => m.NeedFor(sample, m.ClosestTarget(target)).Rate is not null)
+                .OrderByDescending(m => m.Institution.LongestNameIn(sample.Report.Laboratory) > 0)
+                .Take(QuestionCatalog.MostPlausible),
+        ];
+}

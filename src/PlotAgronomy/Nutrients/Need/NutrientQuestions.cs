@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.Nutrients;
+
+/// <summary>What to ask where a system has no figure for a nutrient, or nobody rates the report.</summary>
+internal static class NutrientQuestions
+{
+    /// <summary>The test that is missing, and another system where one would answer.</summary>
+    internal static IEnumerable<OpenQuestion> For(
+        SoilReport report,
+        RecommendationSystem system,
+        PlantNutrient nutrient,
+        ImmutableArray<RecommendationSystem> others
+    )
+    {
+        (string, string)[] places =
+        [
+            ("system", system.Name),
+            ("nutrient", SoilWords.For(nutrient)),
+            ("laboratory", report.Laboratory),
+        ];
+        yield return QuestionCatalog.Ask(
+            NutrientCodes.AskTest,
+            [
+                .. system
+                    .Accepts.Where(t => t.Nutrient == nutrient)
+                    .DistinctBy(t => t.ToString())
+                    .Take(QuestionCatalog.MostPlausible),
+            ],
+            test => test.ToString(),
+            places
+        );
+        if (!others.IsEmpty)
+        {
+            yield return QuestionCatalog.Ask(
+                NutrientCodes.AskSystem,
+                [.. others.Take(QuestionCatalog.MostPlausible)],
+                other => other.Name,
+                places
+            );
+        }
+    }
+
+    /// <summary>Whose classes rate the report: the systems that rate anything on it.</summary>
+    internal static OpenQuestion<RatingSystem> Ratings(SoilReport report) =>
+        QuestionCatalog.Ask(
+            NutrientCodes.AskRatings,
+            [.. RatingSystems.All.Where(s => !s.Rate(report).Ratings.IsEmpty).Take(QuestionCatalog.MostPlausible)],
+            system => system.Name,
+            ("laboratory", report.Laboratory)
+        );
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Blends;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>What is asked of seed and sowing, where a fact may be missing.</summary>
+internal static class SeedOpen
+{
+    /// <summary>What no blend can be made without: a seed count, and a full rate for the way of sowing.</summary>
+    internal static IEnumerable<OpenQuestion> BeforeBlending(PlotPlan plan)
+    {
+        foreach (var kind in plan.Kinds.Select(k => k.Kind))
+        {
+            if (kind.SeedCount is null)
+            {
+                yield return SeedQuestions.Count(kind);
+            }
+
+            if (kind.Rates?.For(plan.SowingMethod) is null)
+            {
+                yield return SeedQuestions.OtherMethod(kind, plan.SowingMethod);
+            }
+        }
+    }
+
+    internal static Answer<CommonDates> Dates(Blend blend, BlendFit fit)
+    {
+        if (fit.Dates is { } dates)
+        {
+            return Answers.Given(dates);
+        }
+
+        var region = SeedQuestions.Region();
+        return Answers.Open(() => [region], () => region.CasesOf(r => CommonDates.For(blend, r)));
+    }
+
+    internal static Answer<TestAge> Test(PlotPlan plan, SeedLot lot)
+    {
+        if (lot.TestMonth is not null)
+        {
+            var age = TestAge.For(lot, null, plan.PlantingDate);
+            return Answers.Given(age, () => age.Findings);
+        }
+
+        var month = SeedQuestions.TestMonth(lot, plan.PlantingDate);
+        return Answers.Open(() => [month], () => month.CasesOf(m => TestAge.If(lot, m, null, plan.PlantingDate)));
+    }
+
+    internal static Answer<RateCheck> RateCheck(ImmutableArray<SownKind> kinds)
+    {
+        if (kinds.Length > 1)
+        {
+            return Answers.NoneNeeded<RateCheck>();
+        }
+
+        var check = Seeds.RateCheck.Against(kinds[0].Planned.Kind, kinds[0].Part.LiveRate);
+        return Answers.Given(check, () => check.Findings);
+    }
+}

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Blends;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>From kinds and lots to one blend, its weights and what it makes of the plot.</summary>
+internal static class SeedSolver
+{
+    /// <summary>The kinds as one blend; null where one of them has no seed count or no rate for this way of sowing.</summary>
+    internal static Blend? BlendOf(PlotPlan plan) =>
+        SeedOpen.BeforeBlending(plan).Any()
+            ? null
+            : Blend.FromSharesOfFullStand([
+                .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand)),
+            ]);
+
+    internal static Answer<SeedAnswer> Solve(PlotPlan plan, Blend? blend, ApplicationRate? nitrogen)
+    {
+        if (blend is null)
+        {
+            return Answers.Open<SeedAnswer>(() => [.. SeedOpen.BeforeBlending(plan)]);
+        }
+
+        var standing = Standing(plan);
+        var batch = blend.WeighFor(plan.Plot.Area);
+        var seed = new SeedAnswer(
+            plan,
+            seed => BlendFit.For(seed.Batch, Conditions(plan, standing, nitrogen)),
+            seed => SeasonCoverage.For(seed.Blend, standing)
+        )
+        {
+            Blend = blend,
+            Batch = batch,
+            Crowding = CrowdingReport.For(blend, standing),
+            Kinds = [.. plan.Kinds.Select(kind => Sow(plan, kind, blend))],
+        };
+        return Answers.Given(seed, () => seed.Fit.Findings, () => [.. seed.Questions]);
+    }
+
+    private static BlendComponent Component(PlannedKind kind, SowingMethod method)
+    {
+        var lot = kind.Offer.Item;
+        return BlendComponent.FromKind(kind.Kind, method) with
+        {
+            Purity = lot.Analysis.PureSeed,
+            Viability = ViabilityRule.For(kind.Kind).Viable(lot.Analysis),
+            IsTreated = lot.IsTreated,
+            IsInoculated = lot.IsPreinoculated,
+        };
+    }
+
+    private static SownKind Sow(PlotPlan plan, PlannedKind kind, Blend blend)
+    {
+        var part = blend.PartOf(kind.Kind);
+        var bulk = kind.Offer.Item.BulkRate(part.LiveRate);
+        var weight = bulk.Bulk.Over(plan.Plot.Area);
+        return new SownKind(plan)
+        {
+            Planned = kind,
+            Part = part,
+            Bulk = bulk,
+            Weight = weight,
+            Packages = kind.Offer.Package.CountFor(weight.ToMass()),
+        };
+    }
+
+    /// <summary>What stands there already counts in totals and groups.</summary>
+    private static KindShare[] Standing(PlotPlan plan) =>
+        plan.Plot is { CoverKind: { } kind, CoverShare: > 0 } && plan.Method != PlantingMethod.TilledAndPacked
+            ? [KindShare.FromShare(kind, plan.Plot.CoverShare)]
+            : [];
+
+    private static PlotConditions Conditions(PlotPlan plan, KindShare[] standing, ApplicationRate? nitrogen) =>
+        new()
+        {
+            Ph = plan.Report.WaterPh,
+            Drainage = plan.Plot.Drainage,
+            SowingDay = plan.PlantingDate,
+            NitrogenPlanned = nitrogen,
+            IsSeedLeftOnSurface = plan.Method is not (PlantingMethod.TilledAndPacked or PlantingMethod.Drilled),
+            Standing = [.. standing],
+        };
+}

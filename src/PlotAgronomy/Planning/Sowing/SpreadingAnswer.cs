@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Spreading;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>Which kinds share the hopper, and how each pass is set.</summary>
+public sealed class SpreadingAnswer
+{
+    private readonly PlotPlan plan;
+
+    internal SpreadingAnswer(PlotPlan plan) => this.plan = plan;
+
+    /// <summary>Gets the kinds sorted by the size of their seed.</summary>
+    public required SizeGrouping Groups { get; init; }
+
+    /// <summary>Gets the passes, in the order of the work.</summary>
+    public required ImmutableArray<SowingPass> Passes { get; init; }
+
+    /// <summary>Gets what one hopper with all kinds mixed would do, as two bounds: why there are several passes. Not needed for
+    /// one kind; open until a timed run of every kind at one gate is known.</summary>
+    public Answer<MixedHopper> AllInOneHopper => SpreadingOpen.AllInOneHopper(plan, [.. Passes.SelectMany(p => p.Kinds)]);
+
+    /// <summary>What stands open here.</summary>
+    internal IEnumerable<OpenQuestion> Questions =>
+        [.. Passes.SelectMany(p => p.Setting.Questions), .. Passes.SelectMany(p => p.Laid.Questions).Distinct()];
+
+    /// <summary>The results that no section of the sheet tells.</summary>
+    internal IEnumerable<IWorkedResult?> Untold => [.. Passes.Select(p => p.Setup), AllInOneHopper.OrNull()];
+}

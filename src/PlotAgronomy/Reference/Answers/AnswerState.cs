@@ -1,0 +1,14 @@
+namespace PlotAgronomy;
+
+/// <summary>How far a room could answer.</summary>
+public enum AnswerState
+{
+    /// <summary>There is an answer.</summary>
+    Given,
+
+    /// <summary>Nothing is to be done, and that is known: not the same as no answer.</summary>
+    NoneNeeded,
+
+    /// <summary>A fact is missing without which there is no answer; the questions say which.</summary>
+    Open,
+}

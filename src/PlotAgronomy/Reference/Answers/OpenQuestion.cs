@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy;
+
+/// <summary>A fact that is missing, and who knows it. Its code is stable and never renamed.</summary>
+/// <remarks>What each plausible value would change is not told here.</remarks>
+public abstract class OpenQuestion : IEquatable<OpenQuestion>
+{
+    internal static readonly EnumWords<WhomToAsk> WhomWords = EnumWords<WhomToAsk>.FromNames();
+
+    private readonly QuestionTemplate template;
+    private readonly ImmutableArray<FindingValue> values;
+
+    private protected OpenQuestion(QuestionTemplate template, ImmutableArray<FindingValue> values)
+    {
+        this.template = template;
+        this.values = values;
+    }
+
+    /// <summary>Gets the stable code, such as <c>lime-ask-reading</c>.</summary>
+    public string Code => template.Code;
+
+    /// <summary>Gets whom to ask.</summary>
+    public WhomToAsk Whom => template.Whom;
+
+    /// <summary>Gets what it is about, such as a kind, a lot or a material; null where it is the whole.</summary>
+    public string? Subject => template.SubjectIn(values);
+
+    /// <summary>Gets the question in English. It is put together when asked for.</summary>
+    public string Text => template.TextWith(values);
+
+    /// <summary>Gets who holds that it must be known.</summary>
+    public Source Source => template.Source;
+
+    /// <summary>Gets how well that is known.</summary>
+    public DataStatus Status => template.Status;
+
+    /// <summary>Gets the plausible values of the fact in words, at most six.</summary>
+    public abstract ImmutableArray<string> PlausibleTexts { get; }
+
+    /// <summary>Says whether this asks the same about the same thing.</summary>
+    /// <param name="other">Another question.</param>
+    /// <returns>True when it does.</returns>
+    public bool Equals(OpenQuestion? other) => other is not null && Code == other.Code && values.SequenceEqual(other.values);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as OpenQuestion);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Code, values.Length);
+
+    /// <summary>Text such as <c>ask the laboratory, lime-ask-reading: ...</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{WhomWords[Whom]}, {Code}: {Text}";
+}
+
+/// <summary>A missing fact with its plausible values.</summary>
+/// <typeparam name="T">Type of the fact.</typeparam>
+public sealed class OpenQuestion<T> : OpenQuestion
+    where T : notnull
+{
+    private readonly Func<T, string> print;
+
+    internal OpenQuestion(
+        QuestionTemplate template,
+        ImmutableArray<FindingValue> values,
+        ImmutableArray<T> plausible,
+        Func<T, string> print
+    )
+        : base(template, values)
+    {
+        if (plausible.Length > QuestionCatalog.MostPlausible)
+        {
+            throw new ArgumentException($"At most {QuestionCatalog.MostPlausible} values are plausible.", nameof(plausible));
+        }
+
+        this.print = print;
+        Plausible = plausible;
+    }
+
+    /// <summary>Gets plausible values of the fact, at most six; none where they cannot be named.</summary>
+    public ImmutableArray<T> Plausible { get; }
+
+    /// <inheritdoc/>
+    public override ImmutableArray<string> PlausibleTexts => [.. Plausible.Select(print)];
+
+    /// <summary>What an answer would be for each plausible value that it can be worked out for.</summary>
+    internal ImmutableArray<AnswerCase<TAnswer>> Cases<TAnswer>(Func<T, Answer<TAnswer>> answer)
+        where TAnswer : notnull =>
+        [
+            .. from value in Plausible
+            let found = answer(value)
+            where found.TryGet(out _)
+            select new AnswerCase<TAnswer>(this, value, print(value), found.Value),
+        ];
+
+    /// <summary>The same where every plausible value has an answer, or null.</summary>
+    internal ImmutableArray<AnswerCase<TAnswer>> CasesOf<TAnswer>(Func<T, TAnswer?> answer)
+        where TAnswer : class =>
+        Cases(value => answer(value) is { } given ? Answers.Given(given) : Answers.NoneNeeded<TAnswer>());
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>What to ask of tags and of the plot where a fact about seed is missing.</summary>
+internal static class SeedQuestions
+{
+    internal static OpenQuestion<PlantingRegion> Region() =>
+        QuestionCatalog.Ask(SeedCodes.AskRegion, PlantingRegion.All, region => $"{region.Name}: {region.Covers}");
+
+    /// <summary>All classes but the one that no plot in a field has.</summary>
+    internal static OpenQuestion<DrainageClass> Drainage() =>
+        QuestionCatalog.Ask(
+            SeedCodes.AskDrainage,
+            [.. Enum.GetValues<DrainageClass>().Where(d => d != DrainageClass.Excessive)],
+            drainage => DrainageTolerance.Classes[drainage]
+        );
+
+    internal static OpenQuestion<double> Count(CropKind kind) =>
+        QuestionCatalog.Ask<double>(
+            SeedCodes.AskCount,
+            [],
+            count => $"{Amounts.Print(count, 0)} a pound",
+            ("kind", kind.ShortName)
+        );
+
+    /// <summary>The ways of sowing that a rate is published for.</summary>
+    internal static OpenQuestion<SowingMethod> OtherMethod(CropKind kind, SowingMethod method) =>
+        QuestionCatalog.Ask(
+            SeedCodes.AskRate,
+            [.. Enum.GetValues<SowingMethod>().Where(m => kind.Rates?.For(m) is not null)],
+            SowingMethods.InWords,
+            ("kind", kind.ShortName),
+            ("method", SowingMethods.InWords(method))
+        );
+
+    /// <summary>Months so many before the day of sowing.</summary>
+    internal static OpenQuestion<TestMonth> TestMonth(SeedLot lot, DateOnly sowing) =>
+        QuestionCatalog.AskNumber(
+            SeedCodes.AskTestMonth,
+            months =>
+            {
+                var day = sowing.AddMonths(-(int)months);
+                return Seeds.TestMonth.FromYearAndMonth(day.Year, day.Month);
+            },
+            month => month.ToString(),
+            ("lot", $"{lot.Kind.ShortName}, lot {lot.Label}")
+        );
+}
