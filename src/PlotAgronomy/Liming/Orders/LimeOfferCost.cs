@@ -47,11 +47,11 @@ public sealed class LimeOfferCost
     /// <summary>Gets the figure to ask the dealer for, so that the offer can be counted; null when it can, or never
     /// could.</summary>
     public OpenQuestion<LimeFigure>? Question =>
-        WhyNot is not null && request.Rate.Basis.Figure is { } basis && Offer.Material.Neutralizes
-            ? Offer.Material.AskFigure(basis.Index)
+        WhyNot is not null && request.Rate.Basis.Figure is { } basis && Offer.Item.Neutralizes
+            ? Offer.Item.AskFigure(basis.Index)
             : null;
 
     /// <summary>What the order would be if the material had this figure.</summary>
     internal LimeOrder? OrderWith(LimeFigure figure) =>
-        figure.Value > 0 ? LimeOrder.For(request.ForOffer(Offer.WithFigure(figure))) : null;
+        figure.Value > 0 ? LimeOrder.For(request.ForOffer(Offer with { Item = Offer.Item.WithFigure(figure) })) : null;
 }

@@ -31,14 +31,14 @@ public sealed class FertilizerAnswer
 
     /// <summary>Gets how well each product on offer would fit alone, best first; none where nothing is needed.</summary>
     public ImmutableArray<ProductFit> Fits =>
-        IsNeeded && !plan.FertilizerOffers.IsEmpty ? ProductFit.Rank(need, plan.FertilizerOffers) : [];
+        IsNeeded && !plan.FertilizerOffers.IsEmpty ? ProductFit.Rank(need, [.. plan.FertilizerOffers.Select(o => o.Item)]) : [];
 
     /// <summary>Gets what each product on offer would take alone to meet every need it serves, in the order of the offers, and
     /// what that would overshoot.</summary>
     public ImmutableArray<SingleProductRate> Alone =>
         [
             .. plan
-                .FertilizerOffers.Select(o => SingleProductRate.MeetingAll(o.Analysis, need))
+                .FertilizerOffers.Select(o => SingleProductRate.MeetingAll(o.Item.Analysis, need))
                 .Where(single => single.SetBy is not null),
         ];
 
@@ -46,7 +46,7 @@ public sealed class FertilizerAnswer
     /// where no product serves a need.</summary>
     public Answer<RoundedAmounts> BestAlone =>
         Fits is [{ Rate.PoundsPerAcre: > 0 } best, ..]
-            ? Answers.Given(RoundedAmounts.For(best.Product, best.Rate, need, plan.Plot.Area))
+            ? Answers.Given(RoundedAmounts.For(OfferOf(best.Product), best.Rate, need, plan.Plot.Area))
             : Answers.NoneNeeded<RoundedAmounts>();
 
     /// <summary>Gets the acid that the nitrogen of the purchase adds, product by product, as published for planning; products
@@ -66,4 +66,6 @@ public sealed class FertilizerAnswer
 
     /// <summary>The results that no section of the sheet tells.</summary>
     internal IEnumerable<IWorkedResult?> Untold => Acidity;
+
+    private Offer<FertilizerProduct> OfferOf(FertilizerProduct product) => plan.FertilizerOffers.First(o => o.Item == product);
 }

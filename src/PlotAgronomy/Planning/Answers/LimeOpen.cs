@@ -48,7 +48,7 @@ internal static class LimeOpen
             return Answers.Given(order, () => order.Findings);
         }
 
-        ImmutableArray<LimeOfferCost> uncounted = [.. lime.Offers?.Uncounted.Where(c => c.Question is not null) ?? []];
+        ImmutableArray<LimeOfferCost> uncounted = [.. lime.Offers?.Costs.Where(c => c.Question is not null) ?? []];
         return uncounted.IsEmpty
             ? Answers.Open<LimeOrder>(() => [LimeQuestions.Offer()])
             : Answers.Open<LimeOrder>(
