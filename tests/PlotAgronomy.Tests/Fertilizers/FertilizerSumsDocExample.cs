@@ -34,7 +34,7 @@ public class FertilizerSumsDocExample
 
         // What urea does to the soil, and how salty it is a pound of nutrient.
         var urea = FertilizerCatalog.Find("urea-granular");
-        output.WriteLine($"{urea}: {urea.LimeValuePerPoundOfNitrogen:0.00} lb of lime a pound of nitrogen");
+        output.WriteLine($"{urea}: {urea.LimeValuePerPoundOfNitrogen:0.00} lb of lime value a pound of nitrogen");
         var chloride = FertilizerCatalog.Find("potassium-chloride-muriate-of-potash");
         output.WriteLine($"{chloride}: salt index {chloride.Find(MaterialProperty.SaltIndex)?.Value:0.0}, {chloride.SaltIndexPerUnitOfNutrient:0.00} a pound of nutrient");
         output.WriteLine(FertilizerCatalog.Find("triple-superphosphate").AnalysisFromMemory()?.Caution);
