@@ -123,7 +123,7 @@ internal static class FertilizersSums
                 recorder.Call($"{name}: {Words(property)} from memory", () => material.FromMemory(property));
             }
 
-            recorder.Call($"{name}: a bag", () => material.Packed(Pounds(50), 24.5m));
+            recorder.Call($"{name}: a bag", () => FertilizerProduct.FromMaterial(material, Pounds(50), 24.5m));
         }
 
         foreach (string id in new[] { "phosphate-rock-ground", "soluble-borate", "urea-granular", "none" })
@@ -229,21 +229,20 @@ internal static class FertilizersSums
             foreach (var nutrient in Grade(grade).Holds)
             {
                 string name = $"fertilizer {grade}: {Words(nutrient)}";
-                recorder.Call($"{name} for 40 lb/ac", () => FertilizerRate.ForNutrient(Grade(grade), nutrient, PerAcre(40)));
-                recorder.Call($"{name} brought by 300 lb/ac", () => FertilizerRate.Brings(Grade(grade), nutrient, PerAcre(300)));
-                recorder.Call($"{name} in 50 lb", () => FertilizerRate.Content(Grade(grade), nutrient, Pounds(50)));
-                recorder.Call($"{name} in a gallon", () => FertilizerRate.ContentPerGallon(Grade(grade), nutrient, liquid));
+                recorder.Call($"{name} for 40 lb/ac", () => Grade(grade).RateFor(nutrient, PerAcre(40)));
+                recorder.Call($"{name} brought by 300 lb/ac", () => Grade(grade).Brings(nutrient, PerAcre(300)));
+                recorder.Call($"{name} in 50 lb", () => Grade(grade).Content(nutrient, Pounds(50)));
+                recorder.Call($"{name} in a gallon", () => Grade(grade).ContentPerGallon(nutrient, liquid));
                 recorder.Call($"{name}, gallons for 40 lb/ac", () =>
-                    FertilizerRate.LiquidFor(Grade(grade), nutrient, PerAcre(40), liquid, Acres(0.62)));
-                recorder.Call($"{name}, price of a pound", () => NutrientPrice.PerPound(Bag(grade, 24.5m), nutrient));
-                recorder.Call($"{name}, price left after the others", () => NutrientPrice.Residual(Bag(grade, 24.5m), nutrient,
-                    [.. Grade(grade).Holds.Where(n => n != nutrient).Select(n => (n, 0.31m))]));
+                    Grade(grade).LiquidFor(nutrient, PerAcre(40), liquid, Acres(0.62)));
+                recorder.Call($"{name}, price of a pound", () => Bag(grade, 24.5m).PricePerPoundOf(nutrient));
+                recorder.Call($"{name}, price left after the others", () => Bag(grade, 24.5m).PricePerPoundOf(nutrient, [.. Grade(grade).Holds.Where(n => n != nutrient).Select(n => (n, 0.31m))]));
             }
 
             recorder.Call($"fertilizer {grade}: none of a nutrient it lacks", () =>
-                FertilizerRate.ForNutrient(Grade(grade), PlantNutrient.Copper, PerAcre(1)));
+                Grade(grade).RateFor(PlantNutrient.Copper, PerAcre(1)));
             recorder.Call($"fertilizer {grade}: price of a pound of product", () =>
-                NutrientPrice.PerPoundOfProduct(Bag(grade, 24.5m)));
+                Bag(grade, 24.5m).PricePerPound);
             recorder.Call($"fertilizer {grade}: a bag", () => Bag(grade, 24.5m));
             recorder.Call($"fertilizer {grade}: meeting all needs", () =>
                 SingleProductRate.MeetingAll(Grade(grade), Need(60, 40, 80)));

@@ -202,10 +202,10 @@ internal static class SpreadingSums
             PassKind.FromKind(SeedsSums.Kind("purple top turnip")), PassKind.FromKind(SeedsSums.Kind("big bluestem")) };
         foreach (var rule in Enum.GetValues<SizeRule>())
         {
-            recorder.Call($"size groups by {Words(rule)}", () => Short(SizeGroups.Arrange(kinds, rule)));
+            recorder.Call($"size groups by {Words(rule)}", () => Short(SizeGrouping.Arrange(kinds, rule)));
         }
 
-        recorder.Call("size groups in full", () => SizeGroups.Arrange(kinds[..2]));
+        recorder.Call("size groups in full", () => SizeGrouping.Arrange(kinds[..2]));
         var shares = new[] { HopperShare.FromFlow(OatSeed, Pounds(99), PoundsPerMinute(9), Percent(50)),
             HopperShare.FromFlow(CloverSeed, Pounds(6), PoundsPerMinute(3), Percent(50)) };
         recorder.Call("a share of a hopper", () => shares[0]);

@@ -90,7 +90,7 @@ public class FitTests
     public void The_spreading_room_parts_oats_and_clover_alike(string clover)
     {
         PassKind[] kinds = [PassKind.FromKind(SampleBlends.Kind(clover)), PassKind.FromKind(SampleBlends.Kind("oats-spring"))];
-        Assert.Equal(2, SizeGroups.Arrange(kinds).Groups.Length);
+        Assert.Equal(2, SizeGrouping.Arrange(kinds).Groups.Length);
     }
 
     [Fact]

@@ -38,7 +38,7 @@ public class FertilizerTableTests
     public void A_bag_holds_what_the_trade_prints(string grade, double nitrogen, double phosphate, double potash)
     {
         var analysis = FertilizerCatalog.BaggedGrades.Single(g => g.ToString() == grade);
-        double[] held = [.. Enumerable.Range(0, 3).Select(n => FertilizerRate.Content(analysis, (PlantNutrient)n, UnitsNet.Mass.FromPounds(50)).Pounds)];
+        double[] held = [.. Enumerable.Range(0, 3).Select(n => analysis.Content((PlantNutrient)n, UnitsNet.Mass.FromPounds(50)).Pounds)];
         Assert.Equal(nitrogen, held[0], 9);
         Assert.Equal(phosphate, held[1], 9);
         Assert.Equal(potash, held[2], 9);

@@ -7,7 +7,7 @@ namespace PlotAgronomy;
 /// <summary>Guaranteed analysis as printed on the package: percent by weight of N, available phosphate (P2O5),
 /// soluble potash (K2O), and the other nutrients as elements.</summary>
 /// <remarks>Phosphorus and potassium stated as elements are an <see cref="ElementalAnalysis"/>.</remarks>
-public sealed class FertilizerAnalysis
+public sealed partial class FertilizerAnalysis
 {
     private static readonly PlantNutrient[] Nutrients = Enum.GetValues<PlantNutrient>();
     private static readonly Lazy<double[]> Ceilings = new(() =>

@@ -20,7 +20,7 @@ internal sealed class BlendProblem
     /// batch.</summary>
     internal double[]? LeastCost()
     {
-        double[] prices = [.. materials.Select(m => (double)NutrientPrice.PerPoundOfProduct(m))];
+        double[] prices = [.. materials.Select(m => (double)m.PricePerPound)];
         return Solve(prices.Any(p => p > 0) ? prices : Ones(), mustFit: true, null);
     }
 

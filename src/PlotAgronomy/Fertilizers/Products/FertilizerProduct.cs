@@ -36,6 +36,9 @@ public sealed class FertilizerProduct
     /// <summary>Gets the price of one package, in the plan's one currency; at least 0.</summary>
     public decimal Price { get; }
 
+    /// <summary>Gets the price of a pound of product.</summary>
+    public decimal PricePerPound => Price / (decimal)PackagePounds;
+
     /// <summary>Gets what it is made of.</summary>
     public FertilizerSubstance Substance { get; }
 
@@ -106,6 +109,48 @@ public sealed class FertilizerProduct
         return Checked(name, analysis, Mass.FromPounds(cubicFeet * poundsPerCubicFoot), price, substance, density);
     }
 
+    /// <summary>A straight material in packages.</summary>
+    /// <param name="material">Material.</param>
+    /// <param name="package">Weight of one package; above 0.</param>
+    /// <param name="price">Price of one package; at least 0.</param>
+    /// <returns>The product.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static FertilizerProduct FromMaterial(FertilizerMaterial material, Mass package, decimal price)
+    {
+        ArgumentNullException.ThrowIfNull(material);
+        return Create(material.Name, material.Analysis, package, price, material.Substance);
+    }
+
+    /// <summary>Price of one pound of a nutrient after the other nutrients are credited at their own prices; without others the
+    /// whole price is put on it.</summary>
+    /// <param name="nutrient">Nutrient that bears what is left, in the label's form.</param>
+    /// <param name="others">Prices per lb of other nutrients it holds, for instance from straight materials; each at least
+    /// 0.</param>
+    /// <returns>Money per lb of the nutrient; negative when the others are worth more than the product costs.</returns>
+    /// <exception cref="ArgumentException">The product holds none of the nutrient, or a price is negative.</exception>
+    /// <remarks>price per lb = (price of a package - sum over others of pounds x price) / pounds of the nutrient.</remarks>
+    public decimal PricePerPoundOf(
+        PlantNutrient nutrient,
+        params IReadOnlyList<(PlantNutrient Nutrient, decimal PricePerPound)> others
+    )
+    {
+        ArgumentNullException.ThrowIfNull(others);
+        decimal pounds = PoundsOf(Guard.Defined(nutrient));
+        if (pounds <= 0)
+        {
+            throw new ArgumentException($"{this} holds no {PlantNutrients.Names[nutrient]}.", nameof(nutrient));
+        }
+
+        decimal left = Price;
+        foreach (var (other, pricePerPound) in others)
+        {
+            left -=
+                PoundsOf(Guard.Defined(other, nameof(others))) * Guard.AtLeast(pricePerPound, 0m, "(money per lb)", nameof(others));
+        }
+
+        return left / pounds;
+    }
+
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>potash (0-0-60)</c>.</returns>
     public override string ToString() => Name == Analysis.ToString() ? Name : $"{Name} ({Analysis})";
@@ -124,5 +169,11 @@ public sealed class FertilizerProduct
         var made = substance is { } said ? Guard.Defined(said) : FertilizerCatalog.SubstanceOf(analysis);
         analysis.RequirePossibleFor(made);
         return new FertilizerProduct(name, analysis, package, price, made, density);
+    }
+
+    private decimal PoundsOf(PlantNutrient nutrient)
+    {
+        double pounds = Analysis.Content(nutrient, Package).Pounds;
+        return (decimal)pounds;
     }
 }
