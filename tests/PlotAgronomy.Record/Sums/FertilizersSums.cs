@@ -41,7 +41,7 @@ internal static class FertilizersSums
     internal static NutrientTarget Target(PlantNutrient nutrient, double atLeast, double? atMost = null) =>
         NutrientTarget.Create(nutrient, PerAcre(atLeast), atMost is { } most ? PerAcre(most) : null, "stated");
 
-    private static FertilizerMaterial Material(string id) => FertilizerCatalog.Find(id);
+    private static FertilizerMaterial Material(string id) => FertilizerMaterial.Find(id);
 
     private static Dictionary<string, object?> Percents(FertilizerAnalysis analysis) =>
         analysis.Holds.ToDictionary(n => Words(n), n => (object?)analysis.Percent(n));
@@ -110,7 +110,7 @@ internal static class FertilizersSums
 
     private static void Materials(Recorder recorder)
     {
-        foreach (string id in FertilizerCatalog.All.Select(m => m.Id))
+        foreach (string id in FertilizerMaterial.All.Select(m => m.Id))
         {
             string name = $"fertilizer material {id}";
             var material = Material(id);
@@ -128,10 +128,10 @@ internal static class FertilizersSums
 
         foreach (string id in new[] { "phosphate-rock-ground", "soluble-borate", "urea-granular", "none" })
         {
-            recorder.Call($"fertilizer material {id} asked from memory", () => FertilizerCatalog.Find(id));
+            recorder.Call($"fertilizer material {id} asked from memory", () => FertilizerMaterial.Find(id));
         }
 
-        recorder.Call("fertilizer: grades sold in bags", () => FertilizerCatalog.BaggedGrades.Select(Percents));
+        recorder.Call("fertilizer: grades sold in bags", () => FertilizerAnalysis.BaggedGrades.Select(Percents));
     }
 
     private static void Mixing(Recorder recorder)

@@ -107,11 +107,11 @@ internal static class SpreadingSums
 
     private static void Courses(Recorder recorder)
     {
-        recorder.Call("course: its area", () => CalibrationCourse.AreaOf(Feet(100), Feet(15)));
-        recorder.Call("course: its length", () => CalibrationCourse.LengthFor(Area.FromSquareFeet(1000), Feet(15)));
-        recorder.Call("course: turns of a wheel", () => CalibrationCourse.TurnsFor(Feet(100), Feet(1.1)));
+        recorder.Call("course: its area", () => SpreaderCalibration.CourseAreaOf(Feet(100), Feet(15)));
+        recorder.Call("course: its length", () => SpreaderCalibration.CourseLengthFor(Area.FromSquareFeet(1000), Feet(15)));
+        recorder.Call("course: turns of a wheel", () => SpreaderCalibration.WheelTurnsFor(Feet(100), Feet(1.1)));
         recorder.Call("course: what to expect in the bag",
-            () => CalibrationCourse.ExpectedCatch(PerAcre(8), Feet(100), Feet(15)));
+            () => SpreaderCalibration.ExpectedCatch(PerAcre(8), Feet(100), Feet(15)));
     }
 
     private static MeasuringErrors Errors => new()

@@ -37,7 +37,7 @@ internal static class SpreadingFormulaChecks
             new(
                 "spread-test-run",
                 d =>
-                    CalibrationCourse
+                    SpreaderCalibration
                         .ExpectedCatch(
                             ApplicationRate.FromPoundsPerAcre(d["rate"]),
                             Length.FromFeet(d["course"]),
@@ -104,7 +104,7 @@ internal static class SpreadingFormulaChecks
                 d =>
                     SpreaderMath.PoundsPerAcreOverArea(
                         d["weight"],
-                        CalibrationCourse.AreaOf(Length.FromFeet(d["distance"]), Length.FromFeet(d["swath"])).SquareFeet
+                        SpreaderCalibration.CourseAreaOf(Length.FromFeet(d["distance"]), Length.FromFeet(d["swath"])).SquareFeet
                     ),
                 Weight,
                 Swath,

@@ -37,7 +37,7 @@ public class SpreaderProperties
 
         var course = Length.FromFeet(distance.Get);
         var width = Length.FromFeet(swath.Get);
-        return Near.Equal(rate.PoundsPerAcre, SpreaderCalibration.RunOut(CalibrationCourse.ExpectedCatch(rate, course, width), course, width).Rate.PoundsPerAcre);
+        return Near.Equal(rate.PoundsPerAcre, SpreaderCalibration.RunOut(SpreaderCalibration.ExpectedCatch(rate, course, width), course, width).Rate.PoundsPerAcre);
     }
 
     [Property]

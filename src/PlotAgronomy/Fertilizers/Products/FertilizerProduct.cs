@@ -166,7 +166,7 @@ public sealed class FertilizerProduct
     {
         Guard.NotBlank(name);
         Guard.AtLeast(price, 0m, "(the price of one package)");
-        var made = substance is { } said ? Guard.Defined(said) : FertilizerCatalog.SubstanceOf(analysis);
+        var made = substance is { } said ? Guard.Defined(said) : FertilizerMaterial.SubstanceOf(analysis);
         analysis.RequirePossibleFor(made);
         return new FertilizerProduct(name, analysis, package, price, made, density);
     }

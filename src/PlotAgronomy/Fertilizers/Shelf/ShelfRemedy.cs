@@ -19,7 +19,7 @@ internal static class ShelfRemedy
         double smallestPackage = shelf.Products.Min(p => p.PackagePounds);
         FertilizerMaterial? best = null;
         double leastPounds = double.PositiveInfinity;
-        foreach (var material in FertilizerCatalog.All.Where(CanLieOnAShelf))
+        foreach (var material in FertilizerMaterial.All.Where(CanLieOnAShelf))
         {
             var longer = shelf.Adding(FertilizerProduct.FromMaterial(material, Mass.FromPounds(smallestPackage), 0), need, area, seedRow);
             double pounds = LeastPounds(longer) * smallestPackage;

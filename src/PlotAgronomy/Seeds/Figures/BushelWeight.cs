@@ -12,7 +12,7 @@ public sealed class BushelWeight
     public required Density High { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     internal static BushelWeight? Of(KindObservations kind)
     {
@@ -26,7 +26,7 @@ public sealed class BushelWeight
         {
             Low = Density.FromPoundsPerCubicFoot(low / ExactUnits.CubicFeetPerBushel),
             High = Density.FromPoundsPerCubicFoot(high / ExactUnits.CubicFeetPerBushel),
-            Evidence = KindEvidence.Of(found.Origin),
+            Evidence = found.Origin,
         };
     }
 }

@@ -12,7 +12,7 @@ public sealed class PlantingDepth
     public required Length Deepest { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     internal static PlantingDepth? Of(KindObservations kind)
     {
@@ -26,7 +26,7 @@ public sealed class PlantingDepth
         {
             Shallowest = Length.FromInches(shallowest),
             Deepest = Length.FromInches(deepest),
-            Evidence = KindEvidence.Of(found.Origin),
+            Evidence = found.Origin,
         };
     }
 }

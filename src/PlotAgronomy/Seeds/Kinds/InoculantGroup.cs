@@ -14,7 +14,7 @@ public sealed class InoculantGroup
         g => g.Evidence.Status
     );
 
-    private InoculantGroup(string id, string name, string? letter, string bacterium, string hosts, KindEvidence evidence)
+    private InoculantGroup(string id, string name, string? letter, string bacterium, string hosts, Origin evidence)
     {
         Id = id;
         Name = name;
@@ -46,7 +46,7 @@ public sealed class InoculantGroup
     public string Hosts { get; }
 
     /// <summary>Gets the sources.</summary>
-    public KindEvidence Evidence { get; }
+    public Origin Evidence { get; }
 
     /// <summary>Finds a group, checked or not.</summary>
     /// <param name="id">Id of the group.</param>
@@ -73,6 +73,6 @@ public sealed class InoculantGroup
             row.TextOrNull("letter"),
             row.Text("bacterium"),
             row.Text("hosts"),
-            KindEvidence.Of(row.Origin())
+            row.Origin()
         );
 }
