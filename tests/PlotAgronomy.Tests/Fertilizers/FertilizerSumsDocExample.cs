@@ -47,6 +47,8 @@ public class FertilizerSumsDocExample
         // How far a lot was from its label, in money.
         var found = LabelIndex.For(FertilizerAnalysis.FromGrade("13-13-13"), FertilizerAnalysis.FromPercent(12.4, 13.2, 12.8), 0.6m, 0.5m, 0.4m);
         output.WriteLine($"the lot is worth {found.Percent:0.0} % of its label");
+
+        output.WriteLine($"{FertilizerAnalysis.BaggedGrades.Length} grades are commonly bagged");
         // end example
     }
 }

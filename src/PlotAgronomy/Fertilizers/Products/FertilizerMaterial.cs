@@ -44,7 +44,7 @@ public sealed partial class FertilizerMaterial
     public FertilizerSubstance Substance { get; }
 
     /// <summary>Gets its form, such as granule or liquid.</summary>
-    public MaterialForm Form { get; }
+    internal MaterialForm Form { get; }
 
     /// <summary>Gets the usual analysis; the label of the lot in hand goes before it. Nutrients from memory beside those that
     /// were read are left out:
@@ -78,7 +78,9 @@ public sealed partial class FertilizerMaterial
     /// <summary>Gets the acidity per lb N in lb CaCO3; negative when it acidifies; null without a checked lime value or without
     /// nitrogen.</summary>
     public double? LimeValuePerPoundOfNitrogen =>
-        Figure(MaterialProperty.LimeValue) is { } lime && Analysis.Percent(PlantNutrient.Nitrogen) is > 0 and var percent ? lime.Value / percent : null;
+        Figure(MaterialProperty.LimeValue) is { } lime && Analysis.Percent(PlantNutrient.Nitrogen) is > 0 and var percent
+            ? lime.Value / percent
+            : null;
 
     /// <summary>A figure that was not yet checked against its publication, asked for by name.</summary>
     /// <param name="property">Property.</param>

@@ -145,7 +145,8 @@ public sealed class FertilizerProduct
         foreach (var (other, pricePerPound) in others)
         {
             left -=
-                PoundsOf(Guard.Defined(other, nameof(others))) * Guard.AtLeast(pricePerPound, 0m, "(money per lb)", nameof(others));
+                PoundsOf(Guard.Defined(other, nameof(others)))
+                * Guard.AtLeast(pricePerPound, 0m, "(money per lb)", nameof(others));
         }
 
         return left / pounds;

@@ -21,7 +21,12 @@ internal static class ShelfRemedy
         double leastPounds = double.PositiveInfinity;
         foreach (var material in FertilizerMaterial.All.Where(CanLieOnAShelf))
         {
-            var longer = shelf.Adding(FertilizerProduct.FromMaterial(material, Mass.FromPounds(smallestPackage), 0), need, area, seedRow);
+            var longer = shelf.Adding(
+                FertilizerProduct.FromMaterial(material, Mass.FromPounds(smallestPackage), 0),
+                need,
+                area,
+                seedRow
+            );
             double pounds = LeastPounds(longer) * smallestPackage;
             if (Tolerance.IsBelow(pounds, leastPounds) && LimitConflict.Fits(longer.Packages, form, searchLimit))
             {

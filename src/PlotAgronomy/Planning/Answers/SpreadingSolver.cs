@@ -11,7 +11,9 @@ internal static class SpreadingSolver
 {
     internal static SpreadingAnswer Solve(PlotPlan plan, ImmutableArray<SownKind> sown)
     {
-        var groups = SizeGrouping.Arrange([.. sown.Select(s => PassKind.FromKind(s.Planned.Kind, s.Part.Component.SeedsPerPound))]);
+        var groups = SizeGrouping.Arrange([
+            .. sown.Select(s => PassKind.FromKind(s.Planned.Kind, s.Part.Component.SeedsPerPound)),
+        ]);
         return new SpreadingAnswer
         {
             Groups = groups,

@@ -67,12 +67,5 @@ public sealed class InoculantGroup
     public override string ToString() => Letter is null ? Name : $"{Name} ({Letter})";
 
     private static InoculantGroup FromRow(CsvRow row) =>
-        new(
-            row.Text("id"),
-            row.Text("name"),
-            row.TextOrNull("letter"),
-            row.Text("bacterium"),
-            row.Text("hosts"),
-            row.Origin()
-        );
+        new(row.Text("id"), row.Text("name"), row.TextOrNull("letter"), row.Text("bacterium"), row.Text("hosts"), row.Origin());
 }

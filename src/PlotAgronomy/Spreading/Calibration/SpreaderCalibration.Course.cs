@@ -41,7 +41,8 @@ public static partial class SpreaderCalibration
     /// <param name="swath">Effective swath, row or hopper width; above 0.</param>
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static Mass ExpectedCatch(ApplicationRate rate, Length distance, Length swath) => rate.Over(CourseAreaOf(distance, swath));
+    public static Mass ExpectedCatch(ApplicationRate rate, Length distance, Length swath) =>
+        rate.Over(CourseAreaOf(distance, swath));
 
     internal static WorkedLine ExpectedCatchLine(ApplicationRate rate, Length distance, Length swath) =>
         SpreadingFormulas
