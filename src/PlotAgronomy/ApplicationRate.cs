@@ -4,8 +4,8 @@ using UnitsNet;
 namespace PlotAgronomy;
 
 /// <summary>Mass of material per unit of land area.</summary>
-/// <remarks>Held in lb/ac, so that limits printed in lb/ac compare exactly. Equality is exact; use
-/// <see cref="EqualsWithin"/> after arithmetic. The default is zero. Source of the factors: international
+/// <remarks>Held in lb/ac, so that limits printed in lb/ac compare exactly. Equality is exact: after
+/// arithmetic compare within a tolerance. The default is zero. Source of the factors: international
 /// pound 0.45359237 kg, international acre 43,560 ft2 = 4046.8564224 m2, short ton 2000 lb, all exact.</remarks>
 [JsonConverter(typeof(JsonTextConverter<ApplicationRate>))]
 public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJsonText<ApplicationRate>

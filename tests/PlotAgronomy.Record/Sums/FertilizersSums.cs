@@ -41,7 +41,7 @@ internal static class FertilizersSums
     internal static NutrientTarget Target(PlantNutrient nutrient, double atLeast, double? atMost = null) =>
         NutrientTarget.Create(nutrient, PerAcre(atLeast), atMost is { } most ? PerAcre(most) : null, "stated");
 
-    private static FertilizerMaterial Material(string id) => FertilizerCatalog.Find(id);
+    private static FertilizerMaterial Material(string id) => FertilizerMaterial.Find(id);
 
     private static Dictionary<string, object?> Percents(FertilizerAnalysis analysis) =>
         analysis.Holds.ToDictionary(n => Words(n), n => (object?)analysis.Percent(n));
@@ -110,7 +110,7 @@ internal static class FertilizersSums
 
     private static void Materials(Recorder recorder)
     {
-        foreach (string id in FertilizerCatalog.All.Select(m => m.Id))
+        foreach (string id in FertilizerMaterial.All.Select(m => m.Id))
         {
             string name = $"fertilizer material {id}";
             var material = Material(id);
@@ -123,15 +123,15 @@ internal static class FertilizersSums
                 recorder.Call($"{name}: {Words(property)} from memory", () => material.FromMemory(property));
             }
 
-            recorder.Call($"{name}: a bag", () => material.Packed(Pounds(50), 24.5m));
+            recorder.Call($"{name}: a bag", () => Offer.InBags(FertilizerProduct.FromMaterial(material), Pounds(50), 24.5m));
         }
 
         foreach (string id in new[] { "phosphate-rock-ground", "soluble-borate", "urea-granular", "none" })
         {
-            recorder.Call($"fertilizer material {id} asked from memory", () => FertilizerCatalog.Find(id));
+            recorder.Call($"fertilizer material {id} asked from memory", () => FertilizerMaterial.Find(id));
         }
 
-        recorder.Call("fertilizer: grades sold in bags", () => FertilizerCatalog.BaggedGrades.Select(Percents));
+        recorder.Call("fertilizer: grades sold in bags", () => FertilizerAnalysis.BaggedGrades.Select(Percents));
     }
 
     private static void Mixing(Recorder recorder)
@@ -229,19 +229,18 @@ internal static class FertilizersSums
             foreach (var nutrient in Grade(grade).Holds)
             {
                 string name = $"fertilizer {grade}: {Words(nutrient)}";
-                recorder.Call($"{name} for 40 lb/ac", () => FertilizerRate.ForNutrient(Grade(grade), nutrient, PerAcre(40)));
-                recorder.Call($"{name} brought by 300 lb/ac", () => FertilizerRate.Brings(Grade(grade), nutrient, PerAcre(300)));
-                recorder.Call($"{name} in 50 lb", () => FertilizerRate.Content(Grade(grade), nutrient, Pounds(50)));
-                recorder.Call($"{name} in a gallon", () => FertilizerRate.ContentPerGallon(Grade(grade), nutrient, liquid));
+                recorder.Call($"{name} for 40 lb/ac", () => Grade(grade).RateFor(nutrient, PerAcre(40)));
+                recorder.Call($"{name} brought by 300 lb/ac", () => Grade(grade).Brings(nutrient, PerAcre(300)));
+                recorder.Call($"{name} in 50 lb", () => Grade(grade).Content(nutrient, Pounds(50)));
+                recorder.Call($"{name} in a gallon", () => Grade(grade).ContentPerGallon(nutrient, liquid));
                 recorder.Call($"{name}, gallons for 40 lb/ac", () =>
-                    FertilizerRate.LiquidFor(Grade(grade), nutrient, PerAcre(40), liquid, Acres(0.62)));
-                recorder.Call($"{name}, price of a pound", () => NutrientPrice.PerPound(Bag(grade, 24.5m), nutrient));
-                recorder.Call($"{name}, price left after the others", () => NutrientPrice.Residual(Bag(grade, 24.5m), nutrient,
-                    [.. Grade(grade).Holds.Where(n => n != nutrient).Select(n => (n, 0.31m))]));
+                    Grade(grade).LiquidFor(nutrient, PerAcre(40), liquid, Acres(0.62)));
+                recorder.Call($"{name}, price of a pound", () => Bag(grade, 24.5m).PricePerPoundOf(nutrient));
+                recorder.Call($"{name}, price left after the others", () => Bag(grade, 24.5m).PricePerPoundOf(nutrient, [.. Grade(grade).Holds.Where(n => n != nutrient).Select(n => (n, 0.31m))]));
             }
 
             recorder.Call($"fertilizer {grade}: none of a nutrient it lacks", () =>
-                FertilizerRate.ForNutrient(Grade(grade), PlantNutrient.Copper, PerAcre(1)));
+                Grade(grade).RateFor(PlantNutrient.Copper, PerAcre(1)));
             recorder.Call($"fertilizer {grade}: price of a pound of product", () =>
                 Bag(grade, 24.5m).PricePerPound);
             recorder.Call($"fertilizer {grade}: a bag", () => Bag(grade, 24.5m));

@@ -330,6 +330,6 @@ internal static class SeedsSums
             () => SurfaceSowing.FrostSeededFrom(PureLiveSeedRate.BroadcastPoundsPerAcre(10)));
         recorder.Call("seeds: frost-seeded from drilled",
             () => SurfaceSowing.FrostSeededFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10)));
-        recorder.Call("seeds: evidence of the user's own", () => KindEvidence.FromUser("a count of my own"));
+        recorder.Call("seeds: evidence of the user's own", () => Origin.FromUser("a count of my own"));
     }
 }

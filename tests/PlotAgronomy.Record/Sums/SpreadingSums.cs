@@ -107,11 +107,11 @@ internal static class SpreadingSums
 
     private static void Courses(Recorder recorder)
     {
-        recorder.Call("course: its area", () => CalibrationCourse.AreaOf(Feet(100), Feet(15)));
-        recorder.Call("course: its length", () => CalibrationCourse.LengthFor(Area.FromSquareFeet(1000), Feet(15)));
-        recorder.Call("course: turns of a wheel", () => CalibrationCourse.TurnsFor(Feet(100), Feet(1.1)));
+        recorder.Call("course: its area", () => SpreaderCalibration.CourseAreaOf(Feet(100), Feet(15)));
+        recorder.Call("course: its length", () => SpreaderCalibration.CourseLengthFor(Area.FromSquareFeet(1000), Feet(15)));
+        recorder.Call("course: turns of a wheel", () => SpreaderCalibration.WheelTurnsFor(Feet(100), Feet(1.1)));
         recorder.Call("course: what to expect in the bag",
-            () => CalibrationCourse.ExpectedCatch(PerAcre(8), Feet(100), Feet(15)));
+            () => SpreaderCalibration.ExpectedCatch(PerAcre(8), Feet(100), Feet(15)));
     }
 
     private static MeasuringErrors Errors => new()
@@ -202,10 +202,10 @@ internal static class SpreadingSums
             PassKind.FromKind(SeedsSums.Kind("purple top turnip")), PassKind.FromKind(SeedsSums.Kind("big bluestem")) };
         foreach (var rule in Enum.GetValues<SizeRule>())
         {
-            recorder.Call($"size groups by {Words(rule)}", () => Short(SizeGroups.Arrange(kinds, rule)));
+            recorder.Call($"size groups by {Words(rule)}", () => Short(SizeGrouping.Arrange(kinds, rule)));
         }
 
-        recorder.Call("size groups in full", () => SizeGroups.Arrange(kinds[..2]));
+        recorder.Call("size groups in full", () => SizeGrouping.Arrange(kinds[..2]));
         var shares = new[] { HopperShare.FromFlow(OatSeed, Pounds(99), PoundsPerMinute(9), Percent(50)),
             HopperShare.FromFlow(CloverSeed, Pounds(6), PoundsPerMinute(3), Percent(50)) };
         recorder.Call("a share of a hopper", () => shares[0]);

@@ -24,7 +24,7 @@ public class BlendSumsDocExample
         };
         var clover = BlendComponent.FromKind(KindCatalog.Standard.Find("crimson-clover"), SowingMethod.Broadcast);
         var blend = Blend.FromSharesOfFullStand(
-            (BlendComponent.FromLot(wheat, PureLiveSeedRate.BroadcastPoundsPerAcre(60)), 0.5), (clover, 0.5));
+            (BlendComponent.FromLot(wheat, PureLiveSeedRate.BroadcastPoundsPerAcre(60)), 0.05), (clover, 0.02));
         output.WriteLine($"{Amounts.Print(blend.EmptySquareFeet, 2)} of the square feet get no seed");
 
         // A mixer holds 50 lb: what goes in?

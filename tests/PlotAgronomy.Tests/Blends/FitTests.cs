@@ -42,7 +42,7 @@ public class FitTests
     [Fact]
     public void Kinds_with_no_ph_in_common_are_apart()
     {
-        var sour = SampleBlends.Kind("oats-spring") with { Ph = new PhTolerance { MinimumPh = 4, BestPhFrom = 4.5, BestPhTo = 5, MaximumPh = 5.5, Evidence = KindEvidence.FromUser("invented") } };
+        var sour = SampleBlends.Kind("oats-spring") with { Ph = new PhTolerance { MinimumPh = 4, BestPhFrom = 4.5, BestPhTo = 5, MaximumPh = 5.5, Evidence = Origin.FromUser("invented") } };
         var blend = Blend.FromSharesOfFullStand((BlendComponent.FromKind(sour, SowingMethod.Broadcast), 0.5), (Of("alfalfa"), 0.5));
         Assert.Null(Fit(blend).LowestPh);
         Assert.Contains("blend-ph-apart", CodesOf(blend));
@@ -90,7 +90,7 @@ public class FitTests
     public void The_spreading_room_parts_oats_and_clover_alike(string clover)
     {
         PassKind[] kinds = [PassKind.FromKind(SampleBlends.Kind(clover)), PassKind.FromKind(SampleBlends.Kind("oats-spring"))];
-        Assert.Equal(2, SizeGroups.Arrange(kinds).Groups.Length);
+        Assert.Equal(2, SizeGrouping.Arrange(kinds).Groups.Length);
     }
 
     [Fact]

@@ -8,19 +8,19 @@ public class FertilizerCatalogTests
     [Fact]
     public void Materials_from_memory_stand_apart()
     {
-        Assert.Equal((38, 2), (FertilizerCatalog.All.Length, FertilizerCatalog.Unchecked.Length));
+        Assert.Equal((38, 2), (FertilizerMaterial.All.Length, FertilizerMaterial.Unchecked.Length));
         Assert.Equal(
             ["46-0-0", "11-52-0", "18-46-0", "0-46-0"],
-            new[] { FertilizerCatalog.Find("urea-granular"), FertilizerCatalog.Find("monoammonium-phosphate"), FertilizerCatalog.Find("diammonium-phosphate"), FertilizerCatalog.Find("triple-superphosphate") }
+            new[] { FertilizerMaterial.Find("urea-granular"), FertilizerMaterial.Find("monoammonium-phosphate"), FertilizerMaterial.Find("diammonium-phosphate"), FertilizerMaterial.Find("triple-superphosphate") }
                 .Select(m => m.Analysis.ToString()));
-        Assert.Equal(FertilizerSubstance.PotassiumChloride, FertilizerCatalog.Find("potassium-chloride-muriate-of-potash").Substance);
-        Assert.Equal(FertilizerSubstance.AmmoniumSulfate, FertilizerCatalog.Find("ammonium-sulfate-granular").Substance);
+        Assert.Equal(FertilizerSubstance.PotassiumChloride, FertilizerMaterial.Find("potassium-chloride-muriate-of-potash").Substance);
+        Assert.Equal(FertilizerSubstance.AmmoniumSulfate, FertilizerMaterial.Find("ammonium-sulfate-granular").Substance);
     }
 
     [Fact]
     public void An_unknown_id_names_those_there_are()
     {
-        Assert.False(FertilizerCatalog.TryFind(null, out _, out string material));
+        Assert.False(FertilizerMaterial.TryFind(null, out _, out string material));
         Assert.Contains("urea-granular", material, StringComparison.Ordinal);
         Assert.False(Manure.TryFind("guano", out _, out string manure));
         Assert.Contains("poultry-layer-moist", manure, StringComparison.Ordinal);

@@ -11,33 +11,33 @@ public class FertilizerMaterialsTests
     [Fact]
     public void A_figure_from_memory_answers_only_by_name()
     {
-        var langbeinite = FertilizerCatalog.Find("potassium-magnesium-sulfate-langbeinite");
-        Assert.Null(langbeinite.Find(MaterialProperty.SaltIndex));
+        var langbeinite = FertilizerMaterial.Find("potassium-magnesium-sulfate-langbeinite");
+        Assert.Null(langbeinite.Figure(MaterialProperty.SaltIndex));
         var (figure, caution) = langbeinite.FromMemory(MaterialProperty.SaltIndex)!.Value;
         Assert.Equal(43.4, figure.Value);
         Assert.Equal("data-from-memory", caution.Code);
-        Assert.Null(FertilizerCatalog.Find("urea-granular").FromMemory(MaterialProperty.SaltIndex));
+        Assert.Null(FertilizerMaterial.Find("urea-granular").FromMemory(MaterialProperty.SaltIndex));
     }
 
     [Fact]
     public void A_material_from_memory_is_found_only_by_name()
     {
-        Assert.DoesNotContain(FertilizerCatalog.All, m => m.Id == "soluble-borate");
-        Assert.Contains(FertilizerCatalog.Find("soluble-borate"), FertilizerCatalog.Unchecked);
-        Assert.All(FertilizerCatalog.Unchecked, m => Assert.Equal("data-from-memory", m.AnalysisCaution!.Code));
-        Assert.All(FertilizerCatalog.All, m => Assert.Null(m.AnalysisCaution));
+        Assert.DoesNotContain(FertilizerMaterial.All, m => m.Id == "soluble-borate");
+        Assert.Contains(FertilizerMaterial.Find("soluble-borate"), FertilizerMaterial.Unchecked);
+        Assert.All(FertilizerMaterial.Unchecked, m => Assert.Equal("data-from-memory", m.AnalysisCaution!.Code));
+        Assert.All(FertilizerMaterial.All, m => Assert.Null(m.AnalysisCaution));
     }
 
     [Fact]
     public void Nutrients_from_memory_beside_those_that_were_read_answer_only_by_name()
     {
-        var superphosphate = FertilizerCatalog.Find("triple-superphosphate");
+        var superphosphate = FertilizerMaterial.Find("triple-superphosphate");
         Assert.Equal("0-46-0", superphosphate.Analysis.ToString());
         var (analysis, caution) = superphosphate.AnalysisFromMemory()!.Value;
         Assert.Equal("0-46-0-1S-14Ca", analysis.ToString());
         Assert.Equal("data-from-memory", caution.Code);
-        Assert.Equal("0-0-0-28Mn", FertilizerCatalog.Find("manganese-sulfate").Analysis.ToString());
-        Assert.Null(FertilizerCatalog.Find("gypsum").AnalysisFromMemory());
+        Assert.Equal("0-0-0-28Mn", FertilizerMaterial.Find("manganese-sulfate").Analysis.ToString());
+        Assert.Null(FertilizerMaterial.Find("gypsum").AnalysisFromMemory());
         Assert.Equal(FertilizerSubstance.TripleSuperphosphate, Bag("0-46-0-14Ca", 30).Item.Substance);
     }
 
@@ -45,29 +45,29 @@ public class FertilizerMaterialsTests
     [Theory]
     [InlineData("borax", 11.34), InlineData("borate-5-hydrate", 14.84)]
     public void Borates_hold_what_the_pure_compound_holds(string id, double percent) =>
-        Assert.Equal(percent, FertilizerCatalog.Find(id).Analysis.Percent(PlantNutrient.Boron), 0.05);
+        Assert.Equal(percent, FertilizerMaterial.Find(id).Analysis.Percent(PlantNutrient.Boron), 0.05);
 
     /// <summary>Often-printed partial salt indexes (memory): urea 1.618, DAP 0.456, potash 1.936, potassium sulfate 0.852.</summary>
     [Theory]
     [InlineData("urea-granular", 1.618), InlineData("diammonium-phosphate", 0.456), InlineData("potassium-chloride-muriate-of-potash", 1.936), InlineData("potassium-sulfate", 0.852)]
     public void Salt_index_per_unit_of_nutrient(string id, double expected) =>
-        Assert.Equal(expected, FertilizerCatalog.Find(id).SaltIndexPerUnitOfNutrient!.Value, 0.0015);
+        Assert.Equal(expected, FertilizerMaterial.Find(id).SaltIndexPerUnitOfNutrient!.Value, 0.0015);
 
     /// <summary>San Joaquin County prints 5.24 lb CaCO3 per lb N for ammonium sulfate and 1.82 for ammonium nitrate; Alabama's table gives 110/21 and 61/34.</summary>
     [Theory]
     [InlineData("ammonium-sulfate-crystal", -5.24, 0.005), InlineData("ammonium-nitrate", -1.82, 0.03), InlineData("calcium-nitrate", 1.29, 0.005)]
     public void Acidity_per_pound_of_nitrogen(string id, double expected, double tolerance) =>
-        Assert.Equal(expected, FertilizerCatalog.Find(id).LimeValuePerPoundOfNitrogen!.Value, tolerance);
+        Assert.Equal(expected, FertilizerMaterial.Find(id).LimeValuePerPoundOfNitrogen!.Value, tolerance);
 
     [Fact]
     public void No_material_of_the_catalog_is_impossible() =>
-        Assert.All(FertilizerCatalog.All, m => m.Analysis.RequirePossibleFor(m.Substance));
+        Assert.All(FertilizerMaterial.All, m => m.Analysis.RequirePossibleFor(m.Substance));
 
     [Fact]
     public void Bagged_grades_are_read()
     {
-        Assert.Equal(22, FertilizerCatalog.BaggedGrades.Length);
-        Assert.Contains(FertilizerCatalog.BaggedGrades, g => g.ToString() == "6-24-24");
+        Assert.Equal(22, FertilizerAnalysis.BaggedGrades.Length);
+        Assert.Contains(FertilizerAnalysis.BaggedGrades, g => g.ToString() == "6-24-24");
     }
 
     [Fact]

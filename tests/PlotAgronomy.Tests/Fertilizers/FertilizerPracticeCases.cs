@@ -49,7 +49,7 @@ public class FertilizerPracticeCases
         var need = Need(100, 110, 75);
         var acre = shelf.Cheapest(need, Area.FromAcres(1), PurchaseForm.WeighExact);
         PracticeCase.AssertMatches("C29", "DAP", acre.Line("18-46-0")!.Rate.PoundsPerAcre);
-        PracticeCase.AssertMatches("C29", "N credit", FertilizerRate.Brings(FertilizerAnalysis.FromGrade("18-46-0"), PlantNutrient.Nitrogen, acre.Line("18-46-0")!.Rate).PoundsPerAcre);
+        PracticeCase.AssertMatches("C29", "N credit", FertilizerAnalysis.FromGrade("18-46-0").Brings(PlantNutrient.Nitrogen, acre.Line("18-46-0")!.Rate).PoundsPerAcre);
         PracticeCase.AssertMatches("C29", "urea", acre.Line("46-0-0")!.Rate.PoundsPerAcre);
         PracticeCase.AssertMatches("C29", "potash", acre.Line("0-0-60")!.Rate.PoundsPerAcre);
         var field = shelf.Cheapest(need, Area.FromAcres(5));

@@ -66,8 +66,8 @@ public class FertilizerRoundingTests
         var never = SingleProductRate.PassingNone(FertilizerAnalysis.FromGrade(grade), Need(n, p, k));
         Assert.Equal(rate, never.Rate.PoundsPerAcre, 0.005);
         Assert.Equal(setBy, never.SetBy);
-        Assert.Equal(urea, FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("46-0-0"), PlantNutrient.Nitrogen, never.Balances[0].Missing).PoundsPerAcre, 0.005);
-        Assert.Equal(potash, FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("0-0-60"), PlantNutrient.Potash, never.Balances[2].Missing).PoundsPerAcre, 0.005);
+        Assert.Equal(urea, FertilizerAnalysis.FromGrade("46-0-0").RateFor(PlantNutrient.Nitrogen, never.Balances[0].Missing).PoundsPerAcre, 0.005);
+        Assert.Equal(potash, FertilizerAnalysis.FromGrade("0-0-60").RateFor(PlantNutrient.Potash, never.Balances[2].Missing).PoundsPerAcre, 0.005);
     }
 
     [Fact]
@@ -91,11 +91,11 @@ public class FertilizerRoundingTests
     public void Prices_are_put_on_one_nutrient_or_on_what_is_left()
     {
         var urea = Bag("46-0-0", 24);
-        Assert.Equal(24m / 23, NutrientPrice.PerPound(urea, PlantNutrient.Nitrogen), 12);
+        Assert.Equal(24m / 23, urea.PricePerPoundOf(PlantNutrient.Nitrogen), 12);
         // DAP at 36: 9 lb N at 24/23 leave 26.6087 for 23 lb P2O5.
-        Assert.Equal((36m - (9 * 24m / 23)) / 23, NutrientPrice.Residual(Bag("18-46-0", 36), PlantNutrient.Phosphate, (PlantNutrient.Nitrogen, 24m / 23)), 12);
-        Assert.Throws<ArgumentException>(() => NutrientPrice.PerPound(urea, PlantNutrient.Potash));
-        Assert.Throws<ArgumentOutOfRangeException>(() => NutrientPrice.Residual(Bag("18-46-0", 36), PlantNutrient.Phosphate, (PlantNutrient.Nitrogen, -1m)));
+        Assert.Equal((36m - (9 * 24m / 23)) / 23, Bag("18-46-0", 36).PricePerPoundOf(PlantNutrient.Phosphate, (PlantNutrient.Nitrogen, 24m / 23)), 12);
+        Assert.Throws<ArgumentException>(() => urea.PricePerPoundOf(PlantNutrient.Potash));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Bag("18-46-0", 36).PricePerPoundOf(PlantNutrient.Phosphate, (PlantNutrient.Nitrogen, -1m)));
     }
 
     [Fact]
@@ -103,8 +103,8 @@ public class FertilizerRoundingTests
     {
         var shelf = FertilizerShelf.FromOffers(Bag("46-0-0", 24), Bag("18-46-0", 36), Bag("0-0-60", 26), Bag("0-46-0", 45));
         var plan = shelf.Cheapest(Need(100, 60, 80), Area.FromAcres(1), PurchaseForm.WeighExact);
-        decimal nitrogen = NutrientPrice.PerPound(Bag("46-0-0", 24), PlantNutrient.Nitrogen);
-        decimal phosphate = NutrientPrice.Residual(Bag("18-46-0", 36), PlantNutrient.Phosphate, (PlantNutrient.Nitrogen, nitrogen));
+        decimal nitrogen = Bag("46-0-0", 24).PricePerPoundOf(PlantNutrient.Nitrogen);
+        decimal phosphate = Bag("18-46-0", 36).PricePerPoundOf(PlantNutrient.Phosphate, (PlantNutrient.Nitrogen, nitrogen));
         Assert.Equal(nitrogen, plan.MarginalCosts[0].PerPoundNeeded, 9);
         Assert.Equal(phosphate, plan.MarginalCosts[1].PerPoundNeeded, 9);
     }

@@ -148,13 +148,12 @@ public class FertilizerShelfProperties
     [Property]
     public bool Metric_and_US_input_give_one_answer(ApplicationRate need) =>
         Near.Equal(
-            FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("13-13-13"), PlantNutrient.Nitrogen, need).PoundsPerAcre,
-            FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("13-13-13"), PlantNutrient.Nitrogen, ApplicationRate.FromKilogramsPerHectare(need.KilogramsPerHectare)).PoundsPerAcre);
+            FertilizerAnalysis.FromGrade("13-13-13").RateFor(PlantNutrient.Nitrogen, need).PoundsPerAcre,
+            FertilizerAnalysis.FromGrade("13-13-13").RateFor(PlantNutrient.Nitrogen, ApplicationRate.FromKilogramsPerHectare(need.KilogramsPerHectare)).PoundsPerAcre);
 
     [Property]
     public bool Product_and_content_are_inverse(ApplicationRate need) =>
-        Near.Equal(need.PoundsPerAcre, FertilizerRate.Brings(FertilizerAnalysis.FromGrade("6-24-24"), PlantNutrient.Phosphate,
-            FertilizerRate.ForNutrient(FertilizerAnalysis.FromGrade("6-24-24"), PlantNutrient.Phosphate, need)).PoundsPerAcre);
+        Near.Equal(need.PoundsPerAcre, FertilizerAnalysis.FromGrade("6-24-24").Brings(PlantNutrient.Phosphate, FertilizerAnalysis.FromGrade("6-24-24").RateFor(PlantNutrient.Phosphate, need)).PoundsPerAcre);
 
     private static void AssertNotCheaper(Purchase before, Purchase after)
     {

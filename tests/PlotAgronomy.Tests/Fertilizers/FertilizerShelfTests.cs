@@ -78,7 +78,7 @@ public class FertilizerShelfTests
         Assert.Equal(FindingSeverity.Warning, finding.Severity);
         Assert.Contains("phosphate cannot be met within the cap on nitrogen", finding.Text, StringComparison.Ordinal);
         var remedy = plan.Conflict.Remedy!;
-        var longer = FertilizerShelf.FromOffers(Bag("13-13-13", 19), Bag("0-0-60", 26), remedy.Packed(Mass.FromPounds(50), 33));
+        var longer = FertilizerShelf.FromOffers(Bag("13-13-13", 19), Bag("0-0-60", 26), Offer.InBags(FertilizerProduct.FromMaterial(remedy), Mass.FromPounds(50), 33));
         Assert.True(longer.Cheapest(need, Acre).MeetsEveryNeed);
     }
 

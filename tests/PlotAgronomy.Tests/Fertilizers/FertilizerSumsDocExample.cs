@@ -33,11 +33,11 @@ public class FertilizerSumsDocExample
         output.WriteLine($"in the corn row at most {limit.MostProduct(FertilizerAnalysis.FromGrade("10-34-0"))} of 10-34-0");
 
         // What urea does to the soil, and how salty it is a pound of nutrient.
-        var urea = FertilizerCatalog.Find("urea-granular");
-        output.WriteLine($"{urea}: {urea.LimeValuePerPoundOfNitrogen:0.00} lb of lime a pound of nitrogen");
-        var chloride = FertilizerCatalog.Find("potassium-chloride-muriate-of-potash");
-        output.WriteLine($"{chloride}: salt index {chloride.Find(MaterialProperty.SaltIndex)?.Value:0.0}, {chloride.SaltIndexPerUnitOfNutrient:0.00} a pound of nutrient");
-        output.WriteLine(FertilizerCatalog.Find("triple-superphosphate").AnalysisFromMemory()?.Caution);
+        var urea = FertilizerMaterial.Find("urea-granular");
+        output.WriteLine($"{urea}: {urea.LimeValuePerPoundOfNitrogen:0.00} lb of lime value a pound of nitrogen");
+        var chloride = FertilizerMaterial.Find("potassium-chloride-muriate-of-potash");
+        output.WriteLine($"{chloride}: salt index {chloride.Figure(MaterialProperty.SaltIndex)?.Value:0.0}, {chloride.SaltIndexPerUnitOfNutrient:0.00} a pound of nutrient");
+        output.WriteLine(FertilizerMaterial.Find("triple-superphosphate").AnalysisFromMemory()?.Caution);
 
         // Litter that a laboratory analyzed: sized by its phosphate, and what that brings.
         var litter = Manure.Analyzed("broiler litter", nitrogen: 56, phosphate: 53, potash: 46);
@@ -47,6 +47,8 @@ public class FertilizerSumsDocExample
         // How far a lot was from its label, in money.
         var found = LabelIndex.For(FertilizerAnalysis.FromGrade("13-13-13"), FertilizerAnalysis.FromPercent(12.4, 13.2, 12.8), 0.6m, 0.5m, 0.4m);
         output.WriteLine($"the lot is worth {found.Percent:0.0} % of its label");
+
+        output.WriteLine($"{FertilizerAnalysis.BaggedGrades.Length} grades are commonly bagged");
         // end example
     }
 }

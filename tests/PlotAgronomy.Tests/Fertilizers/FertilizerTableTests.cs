@@ -37,8 +37,8 @@ public class FertilizerTableTests
     [InlineData("6-24-24", 3, 12, 12), InlineData("9-23-30", 4.5, 11.5, 15), InlineData("5-10-15", 2.5, 5, 7.5), InlineData("16-20-0-15S", 8, 10, 0), InlineData("11-52-0", 5.5, 26, 0)]
     public void A_bag_holds_what_the_trade_prints(string grade, double nitrogen, double phosphate, double potash)
     {
-        var analysis = FertilizerCatalog.BaggedGrades.Single(g => g.ToString() == grade);
-        double[] held = [.. Enumerable.Range(0, 3).Select(n => FertilizerRate.Content(analysis, (PlantNutrient)n, UnitsNet.Mass.FromPounds(50)).Pounds)];
+        var analysis = FertilizerAnalysis.BaggedGrades.Single(g => g.ToString() == grade);
+        double[] held = [.. Enumerable.Range(0, 3).Select(n => analysis.Content((PlantNutrient)n, UnitsNet.Mass.FromPounds(50)).Pounds)];
         Assert.Equal(nitrogen, held[0], 9);
         Assert.Equal(phosphate, held[1], 9);
         Assert.Equal(potash, held[2], 9);

@@ -22,22 +22,22 @@ public class FertilizerWorkedSums
 
     private static double Actual(CsvRow row, string topic) => topic switch
     {
-        "rate-per-1000" => FertilizerRate.ForNutrient(Analysis(row), Nutrient(row), Per1000(row)).PoundsPerThousandSquareFeet,
-        "plot" => FertilizerRate.ForNutrient(Analysis(row), Nutrient(row), Per1000(row)).Over(Plot(row)).Pounds,
+        "rate-per-1000" => Analysis(row).RateFor(Nutrient(row), Per1000(row)).PoundsPerThousandSquareFeet,
+        "plot" => Analysis(row).RateFor(Nutrient(row), Per1000(row)).Over(Plot(row)).Pounds,
         "plot-at-rate" => ApplicationRate.FromPoundsPerAcre(row.Number("amount")).Over(Plot(row)).Pounds,
-        "content" => FertilizerRate.Content(Analysis(row), Nutrient(row), Mass.FromPounds(row.Number("amount"))).Pounds,
-        "product" or "rate" => FertilizerRate.ForNutrient(Analysis(row), Nutrient(row), PerAcre(row)).PoundsPerAcre,
+        "content" => Analysis(row).Content(Nutrient(row), Mass.FromPounds(row.Number("amount"))).Pounds,
+        "product" or "rate" => Analysis(row).RateFor(Nutrient(row), PerAcre(row)).PoundsPerAcre,
         "acre-from-1000" => Per1000(row).PoundsPerAcre,
-        "bags" => FertilizerRate.ForNutrient(Analysis(row), Nutrient(row), Per1000(row)).Over(Plot(row)).Pounds / row.Number("package_lb"),
-        "nearest-packages" => WholePackages.RoundToNearest(Mass.FromPounds(FertilizerRate.ForNutrient(Analysis(row), Nutrient(row), PerAcre(row)).PoundsPerAcre), Mass.FromPounds(row.Number("package_lb"))),
-        "coverage-ft2" => 1000 * row.Number("package_lb") / FertilizerRate.ForNutrient(Analysis(row), Nutrient(row), Per1000(row)).PoundsPerThousandSquareFeet,
-        "price" => (double)NutrientPrice.PerPound(Product(row), Nutrient(row)),
-        "residual-after-nitrogen" => (double)NutrientPrice.Residual(Product(row), Nutrient(row), (PlantNutrient.Nitrogen, (decimal)row.Number("amount"))),
-        "residual-left-after-nitrogen" => (double)NutrientPrice.Residual(Product(row), Nutrient(row), (PlantNutrient.Nitrogen, (decimal)row.Number("amount")))
-            * FertilizerRate.Content(Analysis(row), Nutrient(row), Mass.FromPounds(row.Number("package_lb"))).Pounds,
-        "gallons-bring" => row.Number("amount") * FertilizerRate.ContentPerGallon(Analysis(row), Nutrient(row), Liquid(row)).Pounds,
-        "gallons" => FertilizerRate.LiquidFor(Analysis(row), Nutrient(row), PerAcre(row), Liquid(row), Plot(row)).UsGallons,
-        "per-gallon" => FertilizerRate.ContentPerGallon(Analysis(row), Nutrient(row), Liquid(row)).Pounds,
+        "bags" => Analysis(row).RateFor(Nutrient(row), Per1000(row)).Over(Plot(row)).Pounds / row.Number("package_lb"),
+        "nearest-packages" => WholePackages.RoundToNearest(Mass.FromPounds(Analysis(row).RateFor(Nutrient(row), PerAcre(row)).PoundsPerAcre), Mass.FromPounds(row.Number("package_lb"))),
+        "coverage-ft2" => 1000 * row.Number("package_lb") / Analysis(row).RateFor(Nutrient(row), Per1000(row)).PoundsPerThousandSquareFeet,
+        "price" => (double)Product(row).PricePerPoundOf(Nutrient(row)),
+        "residual-after-nitrogen" => (double)Product(row).PricePerPoundOf(Nutrient(row), (PlantNutrient.Nitrogen, (decimal)row.Number("amount"))),
+        "residual-left-after-nitrogen" => (double)Product(row).PricePerPoundOf(Nutrient(row), (PlantNutrient.Nitrogen, (decimal)row.Number("amount")))
+            * Analysis(row).Content(Nutrient(row), Mass.FromPounds(row.Number("package_lb"))).Pounds,
+        "gallons-bring" => row.Number("amount") * Analysis(row).ContentPerGallon(Nutrient(row), Liquid(row)).Pounds,
+        "gallons" => Analysis(row).LiquidFor(Nutrient(row), PerAcre(row), Liquid(row), Plot(row)).UsGallons,
+        "per-gallon" => Analysis(row).ContentPerGallon(Nutrient(row), Liquid(row)).Pounds,
         "ounces-per-1000" => Ounces(PoundsAndOunces.Nearest(Mass.FromPounds(PerAcre(row).PoundsPerThousandSquareFeet))),
         "blend" => Blended(row),
         "blend-highest" => 20 * Blend(row, row.Text("materials")).HighestPercentOfWanted!.Value / 100,
@@ -86,7 +86,7 @@ public class FertilizerWorkedSums
 
     private static double PublishedElement(CsvRow row)
     {
-        double oxide = FertilizerRate.Content(Analysis(row), Nutrient(row), Mass.FromPounds(row.Number("amount"))).Pounds;
+        double oxide = Analysis(row).Content(Nutrient(row), Mass.FromPounds(row.Number("amount"))).Pounds;
         return oxide * (Nutrient(row) == PlantNutrient.Phosphate
             ? ChemicalConversion.PublishedFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus, SourceCatalog.Find("FERT-LIB"))
             : ChemicalConversion.PublishedFactor(ChemicalForm.Potash, ChemicalForm.Potassium, SourceCatalog.Find("FERT-LIB")));

@@ -22,22 +22,12 @@ internal static class SpreadingFormulaChecks
         ExactUnits.SquareFeetPerAcre / 88
     );
 
-    private static readonly (string, double, double)[] Grain =
-    [
-        ("seed diameter", 0.1, 0.6),
-        ("bulk density", 0.3, 0.9),
-        ("factor", 30, 40),
-        ("empty rim", 1.2, 1.6),
-        ("gravity", 970, 990),
-        ("power", 2.3, 2.7),
-    ];
-
     internal static FormulaCheck[] Rates =>
         [
             new(
                 "spread-test-run",
                 d =>
-                    CalibrationCourse
+                    SpreaderCalibration
                         .ExpectedCatch(
                             ApplicationRate.FromPoundsPerAcre(d["rate"]),
                             Length.FromFeet(d["course"]),
@@ -104,7 +94,7 @@ internal static class SpreadingFormulaChecks
                 d =>
                     SpreaderMath.PoundsPerAcreOverArea(
                         d["weight"],
-                        CalibrationCourse.AreaOf(Length.FromFeet(d["distance"]), Length.FromFeet(d["swath"])).SquareFeet
+                        SpreaderCalibration.CourseAreaOf(Length.FromFeet(d["distance"]), Length.FromFeet(d["swath"])).SquareFeet
                     ),
                 Weight,
                 Swath,
@@ -219,211 +209,4 @@ internal static class SpreadingFormulaChecks
                 ("88", 88, 88)
             ),
         ];
-
-    internal static FormulaCheck[] GatesAndHoppers =>
-        [
-            new(
-                "spread-flow-above-table",
-                d => PowerLaw.Value(d["highest setting"], d["highest flow"], d["power"], d["setting"]),
-                ("highest setting", 3, 8),
-                ("highest flow", 0.5, 9),
-                ("power", 1, 4),
-                ("setting", 8, 10)
-            ),
-            new(
-                "spread-setting-above-table",
-                d => PowerLaw.Argument(d["highest setting"], d["highest flow"], d["power"], d["flow"]),
-                ("highest setting", 3, 8),
-                ("highest flow", 0.5, 9),
-                ("power", 1, 4),
-                ("flow", 9, 12)
-            ),
-            new(
-                "spread-grain-flow",
-                d =>
-                    SpreaderMath.GramsPerMinute(
-                        d["hole"],
-                        d["seed diameter"],
-                        d["bulk density"],
-                        d["factor"],
-                        d["empty rim"],
-                        d["gravity"],
-                        d["power"]
-                    ),
-                [("hole", 0.4, 5), .. Grain]
-            ),
-            new(
-                "spread-grain-hole",
-                d =>
-                    SpreaderMath.HoleCentimeters(
-                        d["flow"],
-                        d["seed diameter"],
-                        d["bulk density"],
-                        d["factor"],
-                        d["empty rim"],
-                        d["gravity"],
-                        d["power"]
-                    ),
-                [("flow", 50, 9000), .. Grain]
-            ),
-            new(
-                "spread-dial-claimed-to-wanted",
-                d => PrintedDial.Compare(PerAcre(d["wanted rate"]), PerAcre(d["claimed rate"])).ClaimedToWanted,
-                ("claimed rate", 2, 200),
-                ("wanted rate", 2, 200)
-            ),
-            new(
-                "spread-rate-with-carrier",
-                d => Carried(d).BlendRate.PoundsPerAcre,
-                ("seed rate", 2, 30),
-                ("carrier rate", 1, 90)
-            ),
-            new("spread-carrier-parts", d => Carried(d).PartsByWeight, ("seed rate", 2, 30), ("carrier rate", 1, 90)),
-            new(
-                "spread-pass-diameters",
-                d => SpreaderMath.Ratio(d["largest diameter"], d["smallest diameter"]),
-                ("largest diameter", 4, 9),
-                ("smallest diameter", 1, 4)
-            ),
-            new(
-                "spread-pass-flight",
-                d => SpreaderMath.Ratio(d["largest density x diameter"], d["smallest"]),
-                ("largest density x diameter", 3000, 6000),
-                ("smallest", 900, 3000)
-            ),
-        ];
-
-    internal static FormulaCheck[] Patterns =>
-        [
-            new(
-                "spread-half-maximum-width",
-                d => PatternShape.Width(d["reach to the right at half the highest catch"], d["reach to the left"]),
-                ("reach to the right at half the highest catch", 2, 30),
-                ("reach to the left", 2, 30)
-            ),
-            new(
-                "spread-half-middle-width",
-                d => PatternShape.Width(d["reach to the right at half the middle"], d["reach to the left"]),
-                ("reach to the right at half the middle", 2, 30),
-                ("reach to the left", 2, 30)
-            ),
-            new("spread-half-throw", d => PatternShape.HalfThrow(d["whole throw"]), ("whole throw", 5, 80)),
-            new(
-                "spread-edge-rate",
-                d => SpreaderMath.Ratio(d["thrown there by all passes"], d["full rate"]),
-                ("thrown there by all passes", 0, 30),
-                ("full rate", 5, 30)
-            ),
-            new(
-                "spread-rim-rate",
-                d => SpreaderMath.Ratio(d["mean to half a swath inside"], d["full rate"]),
-                ("mean to half a swath inside", 0, 30),
-                ("full rate", 5, 30)
-            ),
-            new(
-                "spread-lost-part",
-                d => SpreaderMath.Ratio(d["thrown beyond the edge"], d["one pass"]),
-                ("thrown beyond the edge", 0, 90),
-                ("one pass", 90, 900)
-            ),
-            new(
-                "spread-lean",
-                d => Leaning(d["sum of place x catch"], d["sum of catches"]),
-                ("sum of place x catch", -4, 4),
-                ("sum of catches", 5, 30)
-            ),
-            new(
-                "spread-place-from-path",
-                d => PatternMath.FeetFromPath(d["place"], d["pass"], d["swath"], d["side"]),
-                ("side", -1, 1),
-                ("place", 0, 60),
-                ("pass", -4, 4),
-                Swath
-            ),
-            new(
-                "spread-right-angles",
-                d => PatternMath.RightAnglesCv(d["CV of the full rate"]),
-                ("CV of the full rate", 1, 60),
-                ("square root of 2", PatternMath.SquareRootOfTwo, PatternMath.SquareRootOfTwo)
-            ),
-            new(
-                "spread-half-swath",
-                d => SpreaderMath.Ratio(d["standard deviation at half the swath"], d["mean"]),
-                ("standard deviation at half the swath", 0, 9),
-                ("mean", 5, 50)
-            ),
-            new(
-                "spread-overlapped-mean",
-                d => SpreaderMath.Mean(d["sum of overlapped amounts"], d["positions"]),
-                ("sum of overlapped amounts", 20, 900),
-                ("positions", 4, 60)
-            ),
-            new(
-                "spread-overlapped-cv",
-                d => SpreaderMath.Ratio(d["standard deviation"], d["mean"]),
-                ("standard deviation", 0, 9),
-                ("mean", 5, 50)
-            ),
-        ];
-
-    internal static FormulaCheck[] Passes =>
-        [
-            new("spread-swaths-across", d => SpreaderMath.SwathsAcross(d["width"], d["swath"]), ("width", 20, 400), Swath),
-            new("spread-spacing", d => SpreaderMath.SpacingFeet(d["width"], d["strips"]), ("width", 50, 900), ("strips", 2, 60)),
-            new(
-                "spread-spacing-on-edge",
-                d => SpreaderMath.SpacingOnEdgeFeet(d["width"], d["strips"]),
-                ("width", 50, 900),
-                ("strips", 2, 60)
-            ),
-            new(
-                "spread-rate-if-gate-stays",
-                d => SpreaderMath.PoundsPerAcreAtSpacing(d["rate"], d["swath"], d["spacing"]),
-                Rate,
-                Swath,
-                ("spacing", 4, 60)
-            ),
-            new(
-                "spread-path",
-                d => SpreaderMath.PathFeet(d["lap"], d["all passes"]),
-                ("lap", 0, 3000),
-                ("all passes", 100, 9000)
-            ),
-            new(
-                "spread-time",
-                d =>
-                    FieldPasses
-                        .TimeOf(
-                            Length.FromFeet(d["path"]),
-                            Speed.FromFeetPerSecond(d["speed"]),
-                            TimeSpan.FromSeconds(d["turns"]),
-                            TimeSpan.FromSeconds(d["refills"])
-                        )
-                        .TotalSeconds,
-                ("path", 5000, 9000),
-                ("speed", 1, 2),
-                ("turns", 0, 900),
-                ("refills", 0, 3600)
-            ),
-            new(
-                "spread-seed-to-take",
-                d => SpreaderMath.PoundsOverArea(d["rate"], Area.FromAcres(d["ground covered"]).SquareFeet),
-                Rate,
-                ("ground covered", 0.05, 20)
-            ),
-        ];
-
-    /// <summary>The lean of three trays a foot apart, the middle one empty, that have this moment and this sum.</summary>
-    private static double Leaning(double moment, double caught) =>
-        SwathAdvice
-            .For(
-                SpreadPattern.FromTrays([(caught - moment) / 2, 0, (caught + moment) / 2], Length.FromFeet(1)),
-                DrivingMethod.OneDirection
-            )
-            .Lean.Feet;
-
-    private static CarrierMix Carried(Draw draw) =>
-        CarrierMix.ForParts(PerAcre(draw["seed rate"]), draw["carrier rate"] / draw["seed rate"], Carrier.DrySand);
-
-    private static ApplicationRate PerAcre(double pounds) => ApplicationRate.FromPoundsPerAcre(pounds);
 }

@@ -1,6 +1,7 @@
 using PlotAgronomy.Liming;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
+using PlotAgronomy.Tests.Support;
 using UnitsNet;
 using static PlotAgronomy.Tests.Liming.LimeSamples;
 
@@ -9,8 +10,6 @@ namespace PlotAgronomy.Tests.Liming;
 /// <summary>A call that asks for no text makes none: what it allocates stays below a ceiling.</summary>
 public class LimeAllocationTests
 {
-    private const int Calls = 2000;
-
     private static readonly LimeRate OregonRate = Rate(2, targetPh: 6.4);
 
     private static readonly LimingMaterial Pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OregonScore, 92));
@@ -45,20 +44,9 @@ public class LimeAllocationTests
     public void A_printed_rate_without_text_allocates_little() =>
         AssertAtMost(230, () => PrintedLimeRate.Read(OregonRate.OfBasis, 6.4, Length.FromInches(6), LimeBasis.Find("oregon-score-100"), OregonRate.Institution));
 
-    private static void AssertAtMost(double bytesACall, Func<object?> call)
+    private static void AssertAtMost(long bytesACall, Func<object?> call)
     {
-        for (int i = 0; i < Calls; i++)
-        {
-            Assert.NotNull(call());
-        }
-
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < Calls; i++)
-        {
-            call();
-        }
-
-        double allocated = (GC.GetAllocatedBytesForCurrentThread() - before) / (double)Calls;
-        Assert.True(allocated <= bytesACall, $"{allocated:0} bytes a call");
+        Assert.NotNull(call());
+        Assert.InRange(Allocations.BytesOf(call), 1, bytesACall);
     }
 }

@@ -1,5 +1,6 @@
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
+using PlotAgronomy.Tests.Support;
 using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Nutrients;
@@ -28,62 +29,44 @@ public class NutrientAllocationTests
         {
             var row = system.Accepts[0].Crops[0];
             var use = CropUse.Browsed(row, YieldFor(row, 5));
-            Assert.InRange(BytesOf(() => system.Recommend(report, use, Known)), 1, 1200);
+            Assert.InRange(Allocations.BytesOf(() => system.Recommend(report, use, Known)), 1, 1200);
         });
     }
 
     [Fact]
     public void A_rating_without_text_allocates_little() =>
-        Assert.InRange(BytesOf(() => RatingSystems.Delaware.Rate(Readings)), 1, 1200);
+        Assert.InRange(Allocations.BytesOf(() => RatingSystems.Delaware.Rate(Readings)), 1, 1200);
 
     [Fact]
     public void A_nitrogen_answer_without_text_allocates_little() =>
-        Assert.InRange(BytesOf(() => NitrogenRule.Find("north-carolina-plot").Answer()), 1, 600);
+        Assert.InRange(Allocations.BytesOf(() => NitrogenRule.Find("north-carolina-plot").Answer()), 1, 600);
 
     [Fact]
     public void A_boron_answer_without_text_allocates_little()
     {
         var report = Report(SoilReading.FromPrinted(SoilAnalyte.Boron, 0.4, Ppm, Extractant.HotWater));
-        Assert.InRange(BytesOf(() => SecondaryRule.PlotBoron.Answer(report)), 1, 700);
+        Assert.InRange(Allocations.BytesOf(() => SecondaryRule.PlotBoron.Answer(report)), 1, 700);
     }
 
     [Fact]
     public void A_legume_credit_without_text_allocates_little() =>
-        Assert.InRange(BytesOf(() => LegumeCredit.Find("tennessee-cover").For(LegumeStand.Earlier)), 1, 100);
+        Assert.InRange(Allocations.BytesOf(() => LegumeCredit.Find("tennessee-cover").For(LegumeStand.Earlier)), 1, 100);
 
     [Fact]
     public void A_removal_without_text_allocates_little() =>
-        Assert.InRange(BytesOf(() => CropRemoval.CarriedOff(RemovalFigure.Find("illinois-corn"), CropYield.FromBushelsPerAcre(100))), 1, 800);
+        Assert.InRange(Allocations.BytesOf(() => CropRemoval.CarriedOff(RemovalFigure.Find("illinois-corn"), CropYield.FromBushelsPerAcre(100))), 1, 800);
 
     [Fact]
     public void A_plots_need_without_text_allocates_a_few_kilobytes() =>
-        Assert.InRange(BytesOf(() => PlotNeed.For(NeedSamples.Request(NeedSamples.Kind("oats-spring", 0.5), NeedSamples.Kind("ladino-clover", 0.6)))), 1, 15000);
+        Assert.InRange(Allocations.BytesOf(() => PlotNeed.For(NeedSamples.Request(NeedSamples.Kind("oats-spring", 0.5), NeedSamples.Kind("ladino-clover", 0.6)))), 1, 15000);
 
     [Fact]
     public void A_manganese_index_without_text_allocates_little()
     {
         var manganese = SoilReading.FromPrinted(SoilAnalyte.Manganese, 40, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3);
         var ph = WaterPh.FromValue(6);
-        Assert.InRange(BytesOf(() => ManganeseAvailability.NorthCarolinaA(manganese, ph)), 1, 100);
+        Assert.InRange(Allocations.BytesOf(() => ManganeseAvailability.NorthCarolinaA(manganese, ph)), 1, 100);
     }
 
     private static readonly SoilReport Readings = Report(P(18, Ppm, Extractant.Mehlich3), K(114, Ppm, Extractant.Mehlich3));
-
-    /// <summary>Bytes of one call, after it was called often enough to hold its tables.</summary>
-    private static long BytesOf(Func<object> call)
-    {
-        const int Calls = 200;
-        for (int i = 0; i < Calls; i++)
-        {
-            call();
-        }
-
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < Calls; i++)
-        {
-            call();
-        }
-
-        return (GC.GetAllocatedBytesForCurrentThread() - before) / Calls;
-    }
 }

@@ -152,7 +152,7 @@ public class KindFileTests
         var window = Window("planting-window,late-winter,,north,02-15,03-20,month-day,window,KIND-EXT,,memory");
         Assert.Equal((PlantingRegion.North, "late winter", "02-15 to 03-20"), (window.Region, window.Season, window.ToString()));
         Assert.Null(window.Note);
-        Assert.Equal("late winter", window.Evidence.Detail);
+        Assert.Equal("late winter", window.Evidence.Locator);
     }
 
     [Theory]

@@ -144,7 +144,7 @@ public class PublishedKindsTests
         // A user's own rates have one source for every way of sowing.
         Assert.Equal(
             DataStatus.Read,
-            new FullStandRates { Evidence = KindEvidence.FromUser("my plots") }
+            new FullStandRates { Evidence = Origin.FromUser("my plots") }
                 .EvidenceFor(SowingMethod.Drilled)
                 .Status
         );

@@ -26,7 +26,7 @@ public class SoilSumsDocExample
         // What an inch more of soil weighs, and how an institution wants its samples.
         var layer = SampledLayer.FromDepth(Length.FromInches(8));
         output.WriteLine($"{Amounts.Print(layer.Depth, "in", 0)} of soil: {Amounts.Print(layer.SoilMass, "lb/ac", 0)}");
-        foreach (var rule in Institution.NorthCarolina.SamplingRules)
+        foreach (var rule in Institution.Find("mississippi").SamplingRules)
         {
             string area = rule.LargestArea is { } largest ? $", at most {Amounts.Print(largest, "ac", 0)}" : "";
             output.WriteLine($"{rule.Title}: {rule.FewestCores} to {rule.MostCores} cores{area}");

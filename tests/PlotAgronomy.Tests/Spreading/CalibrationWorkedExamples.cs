@@ -21,14 +21,14 @@ public class CalibrationWorkedExamples
             "turns-ft2" => Turns(x, Mass.FromPounds(1)).Covered!.Value.SquareFeet,
             "turns-ac" => Turns(x, Mass.FromPounds(1)).Covered!.Value.Acres,
             "turns-rate" => Turns(x, Mass.FromOunces(x["oz"])).Rate.PoundsPerAcre,
-            "turns-count" => CalibrationCourse.TurnsFor(Length.FromFeet(x["course_ft"]), Length.FromFeet(x["wheel_diameter_ft"])),
+            "turns-count" => SpreaderCalibration.WheelTurnsFor(Length.FromFeet(x["course_ft"]), Length.FromFeet(x["wheel_diameter_ft"])),
             "turns-kg-ha" => SpreaderCalibration.WheelTurns(Mass.FromKilograms(x["kg"]), x["turns"], Length.FromMeters(Math.PI * x["wheel_diameter_m"]), 1, Length.FromMeters(x["width_m"])).Rate.KilogramsPerHectare,
             "expected-g" => Expected(x, ApplicationRate.FromPoundsPerAcre(x["rate"])).Grams,
             "expected-oz" => Expected(x, ApplicationRate.FromPoundsPerAcre(x["rate"])).Ounces,
             "expected-lb" => Expected(x, ApplicationRate.FromPoundsPerThousandSquareFeet(x["rate_per_1000"])).Pounds,
             "course-ft" => Course(x).Feet,
             "course-in" => Course(x).Inches,
-            "course-m" => CalibrationCourse.LengthFor(Area.FromSquareMeters(x["area_m2"]), Length.FromMeters(x["width_m"])).Meters,
+            "course-m" => SpreaderCalibration.CourseLengthFor(Area.FromSquareMeters(x["area_m2"]), Length.FromMeters(x["width_m"])).Meters,
             "run-rate" => SpreaderCalibration.WeighedRun(Mass.FromOunces(x["oz"]), Length.FromFeet(x["course_ft"]), Length.FromFeet(x["swath_ft"])).Rate.PoundsPerAcre,
             "run-per-1000" => SpreaderCalibration.WeighedRun(Mass.FromPounds(x["lb"]), Length.FromFeet(x["course_ft"]), Length.FromFeet(x["swath_ft"])).Rate.PoundsPerThousandSquareFeet,
             "tray-ton" => SpreaderCalibration.TrayCatch(Mass.FromPounds(x["lb"]), Area.FromSquareInches(x["side_in"] * x["side_in"])).Rate.ShortTonsPerAcre,
@@ -53,9 +53,9 @@ public class CalibrationWorkedExamples
         caught, x["turns"], Length.FromFeet(x["circumference_ft"]), (int)x["rows"], Length.FromInches(x["row_in"]));
 
     private static Mass Expected(WorkedInputs x, ApplicationRate rate) =>
-        CalibrationCourse.ExpectedCatch(rate, Length.FromFeet(x["course_ft"]), Length.FromFeet(x["width_ft"]));
+        SpreaderCalibration.ExpectedCatch(rate, Length.FromFeet(x["course_ft"]), Length.FromFeet(x["width_ft"]));
 
-    private static Length Course(WorkedInputs x) => CalibrationCourse.LengthFor(Area.FromSquareFeet(x["area_ft2"]), Length.FromFeet(x["width_ft"]));
+    private static Length Course(WorkedInputs x) => SpreaderCalibration.CourseLengthFor(Area.FromSquareFeet(x["area_ft2"]), Length.FromFeet(x["width_ft"]));
 
     /// <summary>Bisects for the mean at which the verdict on three equal runs turns from off target to accepted.</summary>
     private static double Limit(double target, double rejected, double accepted)

@@ -85,7 +85,7 @@ public class ShownWorkTests
                 Walk,
                 Swath
             ),
-            "groups" => SizeGroups.Arrange([PassKind.FromSeedCount("rye", 16_000), PassKind.FromSeedCount("pea", 8000)]),
+            "groups" => SizeGrouping.Arrange([PassKind.FromSeedCount("rye", 16_000), PassKind.FromSeedCount("pea", 8000)]),
             "swath" => SwathAdvice.For(triangle, DrivingMethod.OneDirection),
             "half" => HalfRateComparison.For(triangle, Length.FromFeet(18), DrivingMethod.OneDirection),
             "overlap" => OverlappedPattern.For(triangle, Length.FromFeet(18), DrivingMethod.OneDirection),

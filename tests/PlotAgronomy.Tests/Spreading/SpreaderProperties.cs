@@ -37,7 +37,7 @@ public class SpreaderProperties
 
         var course = Length.FromFeet(distance.Get);
         var width = Length.FromFeet(swath.Get);
-        return Near.Equal(rate.PoundsPerAcre, SpreaderCalibration.RunOut(CalibrationCourse.ExpectedCatch(rate, course, width), course, width).Rate.PoundsPerAcre);
+        return Near.Equal(rate.PoundsPerAcre, SpreaderCalibration.RunOut(SpreaderCalibration.ExpectedCatch(rate, course, width), course, width).Rate.PoundsPerAcre);
     }
 
     [Property]
@@ -56,7 +56,7 @@ public class SpreaderProperties
     public bool Groups_are_as_few_as_any_division_can_be(FsCheck.NonEmptyArray<FsCheck.PositiveInt> counts)
     {
         var kinds = counts.Get.Take(7).Select((c, i) => PassKind.FromSeedCount($"kind {i}", 1000.0 * (1 + (c.Get * 37 % 800)), sowingDepth: Length.FromInches(c.Get % 3 * 0.5), chaffy: c.Get % 5 == 0)).ToList();
-        var plan = SizeGroups.Arrange(kinds);
+        var plan = SizeGrouping.Arrange(kinds);
         bool allThere = plan.Groups.Sum(g => g.Kinds.Length) == kinds.Count && plan.Groups.SelectMany(g => g.Kinds).Distinct().Count() == kinds.Count;
         bool allowed = plan.Groups.All(g => Allowed([.. g.Kinds]));
         return allThere && allowed && plan.Groups.Length == Partitions(kinds).Where(p => p.TrueForAll(Allowed)).Min(p => p.Count);
@@ -66,7 +66,7 @@ public class SpreaderProperties
     public bool Order_of_the_list_does_not_change_the_passes(FsCheck.NonEmptyArray<FsCheck.PositiveInt> counts)
     {
         var kinds = counts.Get.Take(8).Select((c, i) => PassKind.FromSeedCount($"kind {i}", 1000.0 * (1 + c.Get) + i)).ToList();
-        string Shape(IEnumerable<PassKind> order) => string.Join("|", SizeGroups.Arrange([.. order]).Groups.Select(g => string.Join(",", g.Kinds.Select(k => k.Name))));
+        string Shape(IEnumerable<PassKind> order) => string.Join("|", SizeGrouping.Arrange([.. order]).Groups.Select(g => string.Join(",", g.Kinds.Select(k => k.Name))));
         return Shape(kinds) == Shape(kinds.AsEnumerable().Reverse());
     }
 

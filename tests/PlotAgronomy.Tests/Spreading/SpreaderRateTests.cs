@@ -45,7 +45,7 @@ public class SpreaderRateTests
     {
         var hopper = Length.FromInches(22);
         var rate = ApplicationRate.FromPoundsPerAcre(500);
-        var ground = CalibrationCourse.AreaOf(Length.FromMiles(2), hopper);
+        var ground = SpreaderCalibration.CourseAreaOf(Length.FromMiles(2), hopper);
         Near.Assert(19_360, ground.SquareFeet, 1e-9); // C55, in both units
         Assert.Equal(0.4444, ground.Acres, 0.0001);
         PracticeCase.AssertMatches("C55", "lime", SowingWalk.For(rate, ground, hopper).Load.Pounds);
@@ -69,8 +69,8 @@ public class SpreaderRateTests
         var rate = ApplicationRate.FromPoundsPerAcre(5);
         var course = Area.FromAcres(1.0 / 32);
         PracticeCase.AssertMatches("C57", "seed on the course", rate.Over(course).Ounces);
-        PracticeCase.AssertMatches("C57", "course, 10 ft", CalibrationCourse.LengthFor(course, Length.FromFeet(10)).Feet);
-        PracticeCase.AssertMatches("C57", "course, 14 ft", CalibrationCourse.LengthFor(course, Length.FromFeet(14)).Feet);
+        PracticeCase.AssertMatches("C57", "course, 10 ft", SpreaderCalibration.CourseLengthFor(course, Length.FromFeet(10)).Feet);
+        PracticeCase.AssertMatches("C57", "course, 14 ft", SpreaderCalibration.CourseLengthFor(course, Length.FromFeet(14)).Feet);
         var close = SpreaderRate.AtSpacing(rate, Length.FromFeet(14), Length.FromFeet(10));
         PracticeCase.AssertMatches("C57", "rate at 10 ft spacing", close.Actual.PoundsPerAcre);
         Assert.Equal("spread-swath-differs", Assert.Single(close.Findings).Code);
@@ -83,7 +83,7 @@ public class SpreaderRateTests
 
     [Theory, InlineData(3, 0), InlineData(3.001, 1), InlineData(2.999, 0)]
     public void A_walk_is_remarked_on_above_three_miles(double miles, int findings) =>
-        Assert.Equal(findings, SowingWalk.For(Eight, CalibrationCourse.AreaOf(Length.FromMiles(miles), Swath), Swath).Findings.Length);
+        Assert.Equal(findings, SowingWalk.For(Eight, SpreaderCalibration.CourseAreaOf(Length.FromMiles(miles), Swath), Swath).Findings.Length);
 
     [Theory, InlineData(0), InlineData(-1), InlineData(double.Epsilon)]
     public void Flow_speed_and_swath_must_be_above_zero(double value)

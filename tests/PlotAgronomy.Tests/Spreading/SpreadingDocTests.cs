@@ -16,7 +16,7 @@ public class SpreadingDocTests
         // begin example
         // Three kinds for a quarter acre: which may share the hopper?
         var catalog = KindCatalog.Standard;
-        var plan = SizeGroups.Arrange([
+        var plan = SizeGrouping.Arrange([
             PassKind.FromKind(catalog.Find("white-dutch-clover")),
             PassKind.FromKind(catalog.Find("cereal-rye")),
             PassKind.FromKind(catalog.Find("purple-top-turnip"))]);

@@ -15,7 +15,7 @@ public class SpreadingSumsDocExample
     {
         // begin example
         // Turns of a drill wheel for a tenth of an acre, and land covered in an hour.
-        output.WriteLine($"{Amounts.Print(CalibrationCourse.TurnsFor(Length.FromFeet(726), Length.FromInches(24)), 1)} turns over 726 ft");
+        output.WriteLine($"{Amounts.Print(SpreaderCalibration.WheelTurnsFor(Length.FromFeet(726), Length.FromInches(24)), 1)} turns over 726 ft");
         Amounts.TryReadSpeed("2.5 mph", out var pace, out _);
         var hour = WalkingPace.AreaRate(pace, Length.FromFeet(15), Fraction.FromPercent(80));
         output.WriteLine($"{Amounts.Print(hour, "ac", 2)} in an hour");

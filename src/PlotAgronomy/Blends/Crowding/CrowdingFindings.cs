@@ -65,7 +65,7 @@ internal static class CrowdingFindings
         {
             (string, string)[] places =
             [
-                ("group", group.Group.Name),
+                ("group", group.Name),
                 ("share", Amounts.Print(group.Share, 2)),
                 ("cap", Amounts.Print(group.Cap, 2)),
                 ("others", StandNames.Of(group.MustLiveOn)),

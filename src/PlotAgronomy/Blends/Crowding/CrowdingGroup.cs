@@ -5,8 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Blends;
 
 /// <summary>Kinds that hold others back, such as all brassicas together, and the share of a full stand they may take.</summary>
-[JsonConverter(typeof(NotForJson))]
-public sealed class CrowdingGroup
+internal sealed class CrowdingGroup
 {
     private static readonly Catalog<CrowdingGroup> Groups = new(
         "crowding group",

@@ -6,10 +6,10 @@ namespace PlotAgronomy.Blends;
 [JsonConverter(typeof(NotForJson))]
 public sealed class GroupShare
 {
-    internal GroupShare() { }
+    internal GroupShare(CrowdingGroup group) => Group = group;
 
-    /// <summary>Gets the group.</summary>
-    public required CrowdingGroup Group { get; init; }
+    /// <summary>Gets the name of the group, such as <c>brassicas</c>.</summary>
+    public string Name => Group.Name;
 
     /// <summary>Gets its share of a full stand, a pure number; what stands already is counted.</summary>
     public required double Share { get; init; }
@@ -28,4 +28,6 @@ public sealed class GroupShare
 
     /// <summary>Gets a value indicating whether the cap applies and is exceeded; the cap itself is allowed.</summary>
     public bool IsOverCap => Applies && Tolerance.IsAbove(Share, Cap);
+
+    internal CrowdingGroup Group { get; }
 }

@@ -80,14 +80,7 @@ internal sealed class StandCrowding
 
             if (inside > 0)
             {
-                shares.Add(
-                    new GroupShare
-                    {
-                        Group = group,
-                        Share = share,
-                        MustLiveOn = MustLiveOnBeside(group, members),
-                    }
-                );
+                shares.Add(new GroupShare(group) { Share = share, MustLiveOn = MustLiveOnBeside(group, members) });
             }
         }
 

@@ -74,7 +74,7 @@ internal static class BlendWork
                     ("lowest published", Amounts.Print(component.FullRange.Low.PoundsPerAcre, 4)),
                     ("highest published", Amounts.Print(component.FullRange.High.PoundsPerAcre, 4))
                 )
-                .From(evidence.Origin);
+                .From(evidence.Published);
         }
 
         yield return BlendFormulas

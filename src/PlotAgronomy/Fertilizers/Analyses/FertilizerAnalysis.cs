@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy;
 
@@ -8,8 +9,10 @@ namespace PlotAgronomy;
 /// soluble potash (K2O), and the other nutrients as elements.</summary>
 /// <remarks>Phosphorus and potassium stated as elements are an <see cref="ElementalAnalysis"/>.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class FertilizerAnalysis
+public sealed partial class FertilizerAnalysis
 {
+    private static readonly Table<FertilizerAnalysis> Grades = new("Fertilizers/Data/grades.csv", r => FromGrade(r.Text("id")));
+
     private static readonly PlantNutrient[] Nutrients = Enum.GetValues<PlantNutrient>();
     private static readonly Lazy<double[]> Ceilings = new(() =>
         [
@@ -27,6 +30,9 @@ public sealed class FertilizerAnalysis
 
     /// <summary>Gets the nutrients it holds, in the order of <see cref="PlantNutrient"/>.</summary>
     public ImmutableArray<PlantNutrient> Holds => [.. Nutrients.Where(n => percents[(int)n] > 0)];
+
+    /// <summary>Gets the grades commonly bagged (common practice), in the order of the table.</summary>
+    public static ImmutableArray<FertilizerAnalysis> BaggedGrades => Grades.Rows;
 
     /// <summary>Creates an analysis from the three numbers of the grade.</summary>
     /// <param name="nitrogenPercent">N in percent; from 0 to 82.2 (ammonia).</param>

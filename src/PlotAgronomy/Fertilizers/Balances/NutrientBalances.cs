@@ -34,7 +34,7 @@ internal static class NutrientBalances
         var balances = ImmutableArray.CreateBuilder<NutrientBalance>(targets.Length);
         foreach (var nutrient in Every)
         {
-            Add(balances, nutrient, Find(targets, nutrient), FertilizerRate.Brings(analysis, nutrient, rate).PoundsPerAcre);
+            Add(balances, nutrient, Find(targets, nutrient), analysis.Brings(nutrient, rate).PoundsPerAcre);
         }
 
         return balances.DrainToImmutable();
@@ -92,7 +92,7 @@ internal static class NutrientBalances
         double pounds = 0;
         foreach (var (product, rate) in spread)
         {
-            pounds += FertilizerRate.Brings(product.Counted, nutrient, rate).PoundsPerAcre;
+            pounds += product.Counted.Brings(nutrient, rate).PoundsPerAcre;
         }
 
         return pounds;

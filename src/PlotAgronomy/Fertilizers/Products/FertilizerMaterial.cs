@@ -8,7 +8,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <remarks>A figure that was not yet seen in its publication is null here and answers only through
 /// <see cref="FromMemory"/>.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class FertilizerMaterial
+public sealed partial class FertilizerMaterial
 {
     private readonly ImmutableDictionary<MaterialProperty, CatalogFigure> figures;
 
@@ -45,7 +45,7 @@ public sealed class FertilizerMaterial
     public FertilizerSubstance Substance { get; }
 
     /// <summary>Gets its form, such as granule or liquid.</summary>
-    public MaterialForm Form { get; }
+    internal MaterialForm Form { get; }
 
     /// <summary>Gets the usual analysis; the label of the lot in hand goes before it. Nutrients from memory beside those that
     /// were read are left out:
@@ -68,18 +68,20 @@ public sealed class FertilizerMaterial
     /// <summary>A published figure that was checked; <see cref="FromMemory"/> gives one that was not.</summary>
     /// <param name="property">Property.</param>
     /// <returns>The figure in the unit of the property, or null when none was read.</returns>
-    public CatalogFigure? Find(MaterialProperty property) =>
+    public CatalogFigure? Figure(MaterialProperty property) =>
         figures.GetValueOrDefault(Guard.Defined(property)) is { Status: not DataStatus.Memory } figure ? figure : null;
 
     /// <summary>Gets the salt index per pound of plant nutrient (N + P2O5 + K2O); null without a checked salt index or without
     /// these nutrients.</summary>
     public double? SaltIndexPerUnitOfNutrient =>
-        Find(MaterialProperty.SaltIndex) is { } index && PrimarySum(Analysis) is > 0 and var sum ? index.Value / sum : null;
+        Figure(MaterialProperty.SaltIndex) is { } index && PrimarySum(Analysis) is > 0 and var sum ? index.Value / sum : null;
 
     /// <summary>Gets the acidity per lb N in lb CaCO3; negative when it acidifies; null without a checked lime value or without
     /// nitrogen.</summary>
     public double? LimeValuePerPoundOfNitrogen =>
-        Find(MaterialProperty.LimeValue) is { } lime && Analysis.Percent(PlantNutrient.Nitrogen) is > 0 and var percent ? lime.Value / percent : null;
+        Figure(MaterialProperty.LimeValue) is { } lime && Analysis.Percent(PlantNutrient.Nitrogen) is > 0 and var percent
+            ? lime.Value / percent
+            : null;
 
     /// <summary>A figure that was not yet checked against its publication, asked for by name.</summary>
     /// <param name="property">Property.</param>

@@ -74,6 +74,15 @@ public sealed class FertilizerProduct
             Price = Guard.AtLeast(pricePerJug, 0m, "(money)"),
         };
 
+    /// <summary>A straight material as it is sold.</summary>
+    /// <param name="material">Material.</param>
+    /// <returns>The product.</returns>
+    public static FertilizerProduct FromMaterial(FertilizerMaterial material)
+    {
+        ArgumentNullException.ThrowIfNull(material);
+        return Create(material.Name, material.Analysis, material.Substance);
+    }
+
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>potash (0-0-60)</c>.</returns>
     public override string ToString() => Name == Analysis.ToString() ? Name : $"{Name} ({Analysis})";
@@ -87,7 +96,7 @@ public sealed class FertilizerProduct
     {
         ArgumentNullException.ThrowIfNull(analysis);
         Guard.NotBlank(name);
-        var made = substance is { } said ? Guard.Defined(said) : FertilizerCatalog.SubstanceOf(analysis);
+        var made = substance is { } said ? Guard.Defined(said) : FertilizerMaterial.SubstanceOf(analysis);
         analysis.RequirePossibleFor(made);
         return new FertilizerProduct(name, analysis, made, density);
     }

@@ -19,9 +19,14 @@ internal static class ShelfRemedy
         double smallestPackage = shelf.Offers.Min(o => o.Package.Pounds);
         FertilizerMaterial? best = null;
         double leastPounds = double.PositiveInfinity;
-        foreach (var material in FertilizerCatalog.All.Where(CanLieOnAShelf))
+        foreach (var material in FertilizerMaterial.All.Where(CanLieOnAShelf))
         {
-            var longer = shelf.Adding(material.Packed(Mass.FromPounds(smallestPackage), 0), need, area, seedRow);
+            var longer = shelf.Adding(
+                Offer.InBags(FertilizerProduct.FromMaterial(material), Mass.FromPounds(smallestPackage), 0),
+                need,
+                area,
+                seedRow
+            );
             double pounds = LeastPounds(longer) * smallestPackage;
             if (Tolerance.IsBelow(pounds, leastPounds) && LimitConflict.Fits(longer.Packages, form, searchLimit))
             {

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>How a material lies in its package.</summary>
-public enum MaterialForm
+internal enum MaterialForm
 {
     /// <summary>Granules.</summary>
     Granule,

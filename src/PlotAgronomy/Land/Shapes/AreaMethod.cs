@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Land;
 
 /// <summary>How an area was found.</summary>
-public enum AreaMethod
+internal enum AreaMethod
 {
     /// <summary>Taken as stated by a person or a map.</summary>
     Stated,

@@ -15,7 +15,7 @@ public sealed partial class PlotArea : IWorkedResult
     public required Area Area { get; init; }
 
     /// <summary>Gets how it was found.</summary>
-    public required AreaMethod Method { get; init; }
+    internal AreaMethod Method { get; init; }
 
     /// <summary>Gets one standard deviation as a part of the area, from the errors that were
     /// stated; null when none was. A pure number.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Liming;
 
@@ -119,7 +120,7 @@ public sealed class LimeTarget : IWorkedResult
                 LimingFormulas
                     .All["lime-target-of-kinds"]
                     .Line($"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})")
-                    .From(RowOf(SetBy!)?.Origin ?? SetBy!.Ph?.BestEvidence.Origin),
+                    .From(RowOf(SetBy!)?.Origin ?? SetBy!.Ph?.BestEvidence.Published),
             ]
             : [];
 

@@ -36,7 +36,7 @@ public abstract class RecommendationSystem
     public string Edition => Record.Edition;
 
     /// <summary>Gets the idea behind the system.</summary>
-    public SystemPhilosophy Philosophy => Record.Philosophy;
+    internal SystemPhilosophy Philosophy => Record.Philosophy;
 
     /// <summary>Gets the idea in a sentence or two.</summary>
     public string InWords => Record.InWords;

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The idea behind a recommendation system: why two honest systems differ on one soil.</summary>
-public enum SystemPhilosophy
+internal enum SystemPhilosophy
 {
     /// <summary>Feed this year's crop as far as the soil cannot; the soil itself is not raised.</summary>
     Sufficiency,

@@ -20,7 +20,7 @@ internal sealed class FertilizerShape : OfferShape<FertilizerProduct>
             "substance",
             Choice(FertilizerWords.Substances),
             "What a straight material is made of; a mixture when left out.",
-            o => o.Item.Substance == FertilizerCatalog.SubstanceOf(o.Item.Analysis) ? null : o.Item.Substance
+            o => o.Item.Substance == FertilizerMaterial.SubstanceOf(o.Item.Analysis) ? null : o.Item.Substance
         );
         Extra("sulfur", "4 %", "Guaranteed S.", PlantNutrient.Sulfur);
         Extra("magnesium", "11 %", "Guaranteed Mg.", PlantNutrient.Magnesium);

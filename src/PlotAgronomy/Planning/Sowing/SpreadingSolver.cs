@@ -18,7 +18,7 @@ internal static class SpreadingSolver
         }
 
         var sown = weighed.Kinds;
-        var groups = SizeGroups.Arrange([.. sown.Select(SpreadingOpen.PassKind)]);
+        var groups = SizeGrouping.Arrange([.. sown.Select(SpreadingOpen.PassKind)]);
         var spreading = new SpreadingAnswer(plan)
         {
             Groups = groups,

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Reference;
 
 /// <summary>All findings by their codes: severity, text and source. Every room keeps its own in Data/findings.csv.</summary>
-public static class FindingCatalog
+internal static class FindingCatalog
 {
     private static readonly CodedTexts<FindingTemplate> All = new("findings.csv", "finding", FromRow);
 

@@ -37,11 +37,15 @@ public sealed class Source
 
     internal SourceKind Kind { get; }
 
+    /// <summary>What stands on a sheet behind the id.</summary>
+    internal string Citation =>
+        Kind == SourceKind.Practice ? $"{Title}, no institution behind it" : $"{Title}. {Publisher}, {Edition}";
+
     /// <summary>Text such as <c>Title. Institution, 2025 [ID]</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
     {
         string superseded = supersededBy is null ? "" : $" (superseded by {supersededBy})";
-        return $"{Title}. {Publisher}, {Edition} [{Id}]{superseded}";
+        return $"{Citation} [{Id}]{superseded}";
     }
 }

@@ -13,7 +13,7 @@ public sealed class BushelWeight
     public required Density High { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     internal static BushelWeight? Of(KindObservations kind)
     {
@@ -27,7 +27,7 @@ public sealed class BushelWeight
         {
             Low = Density.FromPoundsPerCubicFoot(low / ExactUnits.CubicFeetPerBushel),
             High = Density.FromPoundsPerCubicFoot(high / ExactUnits.CubicFeetPerBushel),
-            Evidence = KindEvidence.Of(found.Origin),
+            Evidence = found.Origin,
         };
     }
 }

@@ -11,7 +11,7 @@ public sealed class DayRange
     public required int To { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>Text such as <c>5-10 days</c>.</summary>
     /// <returns>The text.</returns>
@@ -29,7 +29,7 @@ public sealed class DayRange
         {
             From = from,
             To = to,
-            Evidence = KindEvidence.Of(found.Origin),
+            Evidence = found.Origin,
         };
     }
 }

@@ -30,7 +30,7 @@ public sealed class DrainageTolerance
     public required string DroughtTolerance { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>Says whether the kind stands a soil's drainage; both limits belong to what it stands.</summary>
     /// <param name="drainage">Drainage class of the soil.</param>
@@ -54,7 +54,7 @@ public sealed class DrainageTolerance
             Driest = driest.Word<DrainageClass>(),
             WetTolerance = wet.Words(),
             DroughtTolerance = drought.Words(),
-            Evidence = KindEvidence.LeastKnownOf(wettest.Origin, driest.Origin, wet.Origin, drought.Origin),
+            Evidence = KindOrigins.LeastKnownOf(wettest.Origin, driest.Origin, wet.Origin, drought.Origin),
         };
     }
 }

@@ -20,24 +20,24 @@ public sealed class FullStandRates
     public PureLiveSeedRateRange? InMixture { get; init; }
 
     /// <summary>Gets the sources; known as well as the less well known of the two rates alone.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>Gets the sources of the rate alone, drilled; <see cref="Evidence"/> when nothing else is said.</summary>
-    public KindEvidence DrilledEvidence
+    public Origin DrilledEvidence
     {
         get => field ?? Evidence;
         init;
     }
 
     /// <summary>Gets the sources of the rate alone, broadcast; <see cref="Evidence"/> when nothing else is said.</summary>
-    public KindEvidence BroadcastEvidence
+    public Origin BroadcastEvidence
     {
         get => field ?? Evidence;
         init;
     }
 
     /// <summary>Gets the sources of the rate in a mixture; <see cref="Evidence"/> when nothing else is said.</summary>
-    public KindEvidence InMixtureEvidence
+    public Origin InMixtureEvidence
     {
         get => field ?? Evidence;
         init;
@@ -55,7 +55,7 @@ public sealed class FullStandRates
     /// <param name="method">Way of sowing; see <see cref="For"/>.</param>
     /// <returns>The sources.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
-    public KindEvidence EvidenceFor(SowingMethod method) =>
+    public Origin EvidenceFor(SowingMethod method) =>
         Guard.Defined(method) == SowingMethod.Drilled ? DrilledEvidence : BroadcastEvidence;
 
     internal static FullStandRates? Of(KindObservations kind)
@@ -69,7 +69,7 @@ public sealed class FullStandRates
             return mixture is null ? null : throw mixture.Problem("method", "a rate in a mixture needs a rate alone beside it");
         }
 
-        var evidence = KindEvidence.LeastKnownOf([.. alone.Select(r => r.Origin)]);
+        var evidence = KindOrigins.LeastKnownOf([.. alone.Select(r => r.Origin)]);
         return new()
         {
             Drilled = Range(drilled, SowingMethod.Drilled),
@@ -82,7 +82,7 @@ public sealed class FullStandRates
         };
     }
 
-    private static KindEvidence? Known(KindObservation? rate) => rate is null ? null : KindEvidence.Of(rate.Origin);
+    private static Origin? Known(KindObservation? rate) => rate is null ? null : rate.Origin;
 
     private static PureLiveSeedRateRange? Range(KindObservation? rate, SowingMethod method)
     {

@@ -19,10 +19,10 @@ public sealed class GerminationTemperature
     public required Temperature BestTo { get; init; }
 
     /// <summary>Gets the sources of the lowest temperature.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>Gets the sources of the best range; those of the lowest temperature when nothing else is said.</summary>
-    public KindEvidence BestEvidence
+    public Origin BestEvidence
     {
         get => field ?? Evidence;
         init;
@@ -42,8 +42,8 @@ public sealed class GerminationTemperature
             Minimum = Temperature.FromDegreesFahrenheit(minimum.Number(Unit)),
             BestFrom = Temperature.FromDegreesFahrenheit(from),
             BestTo = Temperature.FromDegreesFahrenheit(to),
-            Evidence = KindEvidence.Of(minimum.Origin),
-            BestEvidence = KindEvidence.Of(best.Origin),
+            Evidence = minimum.Origin,
+            BestEvidence = best.Origin,
         };
     }
 }

@@ -19,7 +19,7 @@ public sealed class Hardiness
     public required string Note { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     internal static Hardiness? Of(KindObservations kind)
     {
@@ -41,7 +41,7 @@ public sealed class Hardiness
             LimitFrom = Degrees(range?.Low),
             LimitTo = Degrees(range?.High),
             Note = limit.WordsBesideRange(),
-            Evidence = KindEvidence.Of(limit.Origin),
+            Evidence = limit.Origin,
         };
     }
 

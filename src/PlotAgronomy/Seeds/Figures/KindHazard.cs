@@ -24,7 +24,7 @@ public sealed class KindHazard
     public required string Rule { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     internal static IEnumerable<KindHazard> Of(KindObservations kind) => kind.EachMethod("hazard").Select(Of);
 
@@ -37,7 +37,7 @@ public sealed class KindHazard
             Type = hazard.MethodOf<HazardType>(),
             Level = level,
             Rule = rule,
-            Evidence = KindEvidence.Of(hazard.Origin),
+            Evidence = hazard.Origin,
         };
     }
 }

@@ -8,7 +8,7 @@ public sealed class KindNote
     public required string Text { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>The words.</summary>
     /// <returns>The text.</returns>
@@ -20,5 +20,5 @@ public sealed class KindNote
     internal static IEnumerable<KindNote> Each(KindObservations kind, string figure) => kind.Each(figure).Select(Of);
 
     private static KindNote Of(KindObservation observation) =>
-        new() { Text = observation.Words(), Evidence = KindEvidence.Of(observation.Origin) };
+        new() { Text = observation.Words(), Evidence = observation.Origin };
 }

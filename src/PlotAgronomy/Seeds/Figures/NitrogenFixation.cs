@@ -11,7 +11,7 @@ public sealed class NitrogenFixation
     public required ApplicationRate PureStand { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>A published range is taken to run from a quarter of the stand to a pure one.</summary>
     internal static NitrogenFixation? Of(KindObservations kind)
@@ -26,7 +26,7 @@ public sealed class NitrogenFixation
         {
             QuarterStand = ApplicationRate.FromPoundsPerAcre(low),
             PureStand = ApplicationRate.FromPoundsPerAcre(high),
-            Evidence = KindEvidence.Of(found.Origin),
+            Evidence = found.Origin,
         };
     }
 }

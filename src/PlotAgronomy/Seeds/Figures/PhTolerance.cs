@@ -20,10 +20,10 @@ public sealed class PhTolerance
     public required double MaximumPh { get; init; }
 
     /// <summary>Gets the sources of the limits.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>Gets the sources of the band to aim for; those of the limits when nothing else is said.</summary>
-    public KindEvidence BestEvidence
+    public Origin BestEvidence
     {
         get => field ?? Evidence;
         init;
@@ -45,8 +45,8 @@ public sealed class PhTolerance
             BestPhFrom = bestFrom,
             BestPhTo = bestTo,
             MaximumPh = maximum,
-            Evidence = KindEvidence.Of(tolerated.Origin),
-            BestEvidence = KindEvidence.Of(best.Origin),
+            Evidence = tolerated.Origin,
+            BestEvidence = best.Origin,
         };
     }
 }

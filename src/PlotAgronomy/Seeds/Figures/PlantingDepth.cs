@@ -13,7 +13,7 @@ public sealed class PlantingDepth
     public required Length Deepest { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     internal static PlantingDepth? Of(KindObservations kind)
     {
@@ -27,7 +27,7 @@ public sealed class PlantingDepth
         {
             Shallowest = Length.FromInches(shallowest),
             Deepest = Length.FromInches(deepest),
-            Evidence = KindEvidence.Of(found.Origin),
+            Evidence = found.Origin,
         };
     }
 }

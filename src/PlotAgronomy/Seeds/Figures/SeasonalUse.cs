@@ -32,7 +32,7 @@ public sealed class SeasonalUse
     public string? Palatability { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>The rating of a season.</summary>
     /// <param name="season">Season.</param>
@@ -55,7 +55,7 @@ public sealed class SeasonalUse
             Ratings = [.. ratings.Select(r => r.Word<UseRating>())],
             TurkeyUse = turkeys?.Words(),
             Palatability = palatability?.Words(),
-            Evidence = KindEvidence.LeastKnownOf([.. ratings.Select(r => r.Origin)]),
+            Evidence = KindOrigins.LeastKnownOf([.. ratings.Select(r => r.Origin)]),
         };
     }
 }

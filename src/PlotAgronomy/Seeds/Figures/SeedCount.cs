@@ -11,7 +11,7 @@ public sealed class SeedCount
     private const string Figure = "seeds-per-lb";
     private const string Unit = "seeds/lb";
 
-    private SeedCount(double low, double typical, double high, KindEvidence evidence)
+    private SeedCount(double low, double typical, double high, Origin evidence)
     {
         SeedsPerPoundLow = low;
         SeedsPerPound = typical;
@@ -29,7 +29,7 @@ public sealed class SeedCount
     public double SeedsPerPoundHigh { get; }
 
     /// <summary>Gets the sources; the status is that of the typical count.</summary>
-    public KindEvidence Evidence { get; }
+    public Origin Evidence { get; }
 
     /// <summary>Gets the size class by the mass of one seed (limits 1, 5, 40 and 150 mg, common practice).</summary>
     public SeedSizeClass SizeClass =>
@@ -94,9 +94,9 @@ public sealed class SeedCount
 
         var typical = kind.Need(Figure, "typical");
         var (low, high) = published.Range(Unit);
-        return new(low, typical.Number(Unit), high, KindEvidence.Of(typical.Origin));
+        return new(low, typical.Number(Unit), high, typical.Origin);
     }
 
     private static SeedCount Own(double seedsPerPound, string detail) =>
-        new(seedsPerPound, seedsPerPound, seedsPerPound, KindEvidence.FromUser(detail));
+        new(seedsPerPound, seedsPerPound, seedsPerPound, Origin.FromUser(detail));
 }

@@ -15,7 +15,7 @@ public sealed class InoculantGroup
         g => g.Evidence.Status
     );
 
-    private InoculantGroup(string id, string name, string? letter, string bacterium, string hosts, KindEvidence evidence)
+    private InoculantGroup(string id, string name, string? letter, string bacterium, string hosts, Origin evidence)
     {
         Id = id;
         Name = name;
@@ -47,7 +47,7 @@ public sealed class InoculantGroup
     public string Hosts { get; }
 
     /// <summary>Gets the sources.</summary>
-    public KindEvidence Evidence { get; }
+    public Origin Evidence { get; }
 
     /// <summary>Finds a group, checked or not.</summary>
     /// <param name="id">Id of the group.</param>
@@ -68,12 +68,5 @@ public sealed class InoculantGroup
     public override string ToString() => Letter is null ? Name : $"{Name} ({Letter})";
 
     private static InoculantGroup FromRow(CsvRow row) =>
-        new(
-            row.Text("id"),
-            row.Text("name"),
-            row.TextOrNull("letter"),
-            row.Text("bacterium"),
-            row.Text("hosts"),
-            KindEvidence.Of(row.Origin())
-        );
+        new(row.Text("id"), row.Text("name"), row.TextOrNull("letter"), row.Text("bacterium"), row.Text("hosts"), row.Origin());
 }

@@ -36,7 +36,7 @@ public sealed class BroadcastFactor
     public required double High { get; init; }
 
     /// <summary>Gets the source.</summary>
-    public required KindEvidence Evidence { get; init; }
+    public required Origin Evidence { get; init; }
 
     /// <summary>Finds a ratio, checked or not.</summary>
     /// <param name="id">Id of the ratio.</param>
@@ -59,6 +59,6 @@ public sealed class BroadcastFactor
             Context = row.Text("context"),
             Low = row.Number("low_ratio"),
             High = row.Number("high_ratio"),
-            Evidence = KindEvidence.Of(row.Origin()),
+            Evidence = row.Origin(),
         };
 }

@@ -35,7 +35,7 @@ public sealed class PassKind
     internal double MilligramsPerSeed { get; }
 
     /// <summary>Gets the source of the seed count and how well it is known; null for a kind described by hand.</summary>
-    public KindEvidence? Evidence { get; private init; }
+    public Origin? Evidence { get; private init; }
 
     /// <summary>Takes what the hopper needs from the kind table.</summary>
     /// <param name="kind">Kind with a seed count.</param>

@@ -56,7 +56,7 @@ public sealed class RateCheck : IWorkedResult
                     ("rate", Amounts.Print(Rate.Rate, "lb/ac", 2)),
                     ("highest published", Amounts.Print(Published.High.Rate, "lb/ac", 2))
                 )
-                .From(Kind.Rates!.Evidence.Origin?.FirstSource),
+                .From(Kind.Rates!.Evidence.Published?.FirstSource),
         ];
 
     private IEnumerable<Finding> Remarks()

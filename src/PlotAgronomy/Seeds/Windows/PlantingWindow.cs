@@ -29,7 +29,7 @@ public sealed class PlantingWindow
         first = dates.FirstDay();
         last = dates.LastDay();
         Note = dates.Locator;
-        Evidence = KindEvidence.Of(new(dates.Sources, Note ?? Season, dates.Status));
+        Evidence = new(dates.Sources, Note ?? Season, dates.Status);
     }
 
     /// <summary>Gets the kind, as it is published.</summary>
@@ -48,7 +48,7 @@ public sealed class PlantingWindow
     public string? Note { get; }
 
     /// <summary>Gets the source.</summary>
-    public KindEvidence Evidence { get; }
+    public Origin Evidence { get; }
 
     /// <summary>Gets the finding that dates from memory carry; empty for dates that were read.</summary>
     public ImmutableArray<Finding> Findings =>

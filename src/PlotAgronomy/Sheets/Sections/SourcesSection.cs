@@ -6,7 +6,7 @@ internal static class SourcesSection
     internal static SheetSection Write(IReadOnlyList<Source> sources)
     {
         var sheet = new SectionWriter("sources", "Sources");
-        sheet.Remark(sources.Select(s => (s.Id, $"{s.Title}. {s.Publisher}, {s.Edition}{Superseded(s)}")));
+        sheet.Remark(sources.Select(s => (s.Id, $"{s.Citation}{Superseded(s)}")));
         return sheet.Close();
     }
 

@@ -11,7 +11,7 @@ public sealed class MeasuredRate : IWorkedResult
     internal MeasuredRate() { }
 
     /// <summary>Gets how it was measured.</summary>
-    public required CalibrationMethod Method { get; init; }
+    internal CalibrationMethod Method { get; init; }
 
     /// <summary>Gets the rate on the ground.</summary>
     public required ApplicationRate Rate { get; init; }

@@ -32,6 +32,38 @@ public sealed class SizeGrouping : IWorkedResult
                 .OrderBy(s => s.Id, StringComparer.Ordinal),
         ];
 
+    /// <summary>Arranges kinds in passes.</summary>
+    /// <param name="kinds">Kinds to sow; at least one.</param>
+    /// <param name="rule">Which kinds may share a pass.</param>
+    /// <returns>The passes and the order of work.</returns>
+    /// <exception cref="ArgumentException">No kind, or a kind without a density under the density rule.</exception>
+    public static SizeGrouping Arrange(IReadOnlyList<PassKind> kinds, SizeRule rule = SizeRule.DiameterTwoToOne)
+    {
+        Guard.NotEmpty(kinds);
+        Guard.Defined(rule);
+        var size = SeedSizes.Measure(kinds, rule);
+        double limit =
+            rule == SizeRule.DiameterTwoToOne
+                ? SeedPasses.MostDiameterRatio
+                : SpreadingConstants.All["pass-density-diameter-ratio"];
+        var groups = SeedPasses.Group(kinds, size, limit).OrderByDescending(kindsOfPass => size(kindsOfPass[0])).ToList();
+        bool anyDepth = kinds.Any(k => k.SowingDepth is not null);
+        var ordered = groups
+            .Select(
+                (g, i) =>
+                    new SeedPass(g, size(g[0]), size(g[^1])) { SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1 }
+            )
+            .OrderByDescending(g => g.SownBeforeCovering)
+            .ToImmutableArray();
+
+        return new SizeGrouping
+        {
+            Rule = rule,
+            Groups = ordered,
+            Steps = [.. OrderOfWork(ordered)],
+        };
+    }
+
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
@@ -55,4 +87,22 @@ public sealed class SizeGrouping : IWorkedResult
                 (largest, Amounts.Print(group.Largest, 2)),
                 (smallest, Amounts.Print(group.Smallest, 2))
             );
+
+    private static bool IsDeep(ImmutableArray<PassKind> kinds) =>
+        kinds.All(k => k.SowingDepth is not { } depth || SeedPasses.IsCovered(depth.Inches))
+        && kinds.Any(k => k.SowingDepth is not null);
+
+    private static IEnumerable<SeedingStep> OrderOfWork(ImmutableArray<SeedPass> groups)
+    {
+        for (int i = 0; i < groups.Length; i++)
+        {
+            yield return new SeedingStep(SeedingAction.Spread, groups[i]);
+            if (groups[i].SownBeforeCovering && (i == groups.Length - 1 || !groups[i + 1].SownBeforeCovering))
+            {
+                yield return new SeedingStep(SeedingAction.Cover);
+            }
+        }
+
+        yield return new SeedingStep(SeedingAction.Press);
+    }
 }

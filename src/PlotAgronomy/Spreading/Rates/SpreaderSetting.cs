@@ -10,7 +10,7 @@ public sealed class SpreaderSetting : IWorkedResult
     internal SpreaderSetting() { }
 
     /// <summary>Gets which one was solved.</summary>
-    public required SpreaderUnknown SolvedFor { get; init; }
+    internal SpreaderUnknown SolvedFor { get; init; }
 
     /// <summary>Gets the rate on the ground.</summary>
     public required ApplicationRate Rate { get; init; }

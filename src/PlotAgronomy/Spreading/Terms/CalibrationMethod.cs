@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Spreading;
 
 /// <summary>How a rate was measured.</summary>
-public enum CalibrationMethod
+internal enum CalibrationMethod
 {
     /// <summary>Weigh the hopper before and after a taped course.</summary>
     WeighedRun,

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Which of rate, flow, speed and swath was solved from the other three.</summary>
-public enum SpreaderUnknown
+internal enum SpreaderUnknown
 {
     /// <summary>The rate on the ground.</summary>
     Rate,

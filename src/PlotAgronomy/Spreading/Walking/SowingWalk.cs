@@ -90,7 +90,7 @@ public sealed class SowingWalk : IWorkedResult
     {
         double poundsPerAcre = Guard.Above(rate.PoundsPerAcre, 0, "lb/ac", nameof(rate));
         double squareFeet = area.SquareFeet;
-        var distance = CalibrationCourse.LengthFor(area, swath);
+        var distance = SpreaderCalibration.CourseLengthFor(area, swath);
         return new()
         {
             Load = Mass.FromPounds(SpreaderMath.PoundsOverArea(poundsPerAcre, squareFeet)),

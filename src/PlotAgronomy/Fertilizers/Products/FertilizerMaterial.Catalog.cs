@@ -4,18 +4,14 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>Straight materials and starter solutions, and the grades commonly bagged.</summary>
-public static class FertilizerCatalog
+/// <content>The materials of the table.</content>
+public sealed partial class FertilizerMaterial
 {
     private static readonly Catalog<FertilizerMaterial> Catalog = new(
         "fertilizer material",
         () => Table.Read("Fertilizers/Data/materials.csv", Material),
         m => m.Id,
         m => m.AnalysisStatus
-    );
-
-    private static readonly Table<FertilizerAnalysis> Grades = new("Fertilizers/Data/grades.csv", r =>
-        FertilizerAnalysis.FromGrade(r.Text("id"))
     );
 
     private static readonly (string Column, PlantNutrient Nutrient)[] Columns =
@@ -35,11 +31,8 @@ public static class FertilizerCatalog
     /// <summary>Gets the materials whose analysis was read in a publication, in the order of the table.</summary>
     public static ImmutableArray<FertilizerMaterial> All => Catalog.All;
 
-    /// <summary>Gets the materials whose analysis is from memory; see <see cref="FertilizerMaterial.AnalysisCaution"/>.</summary>
+    /// <summary>Gets the materials whose analysis is from memory; see <see cref="AnalysisCaution"/>.</summary>
     public static ImmutableArray<FertilizerMaterial> Unchecked => Catalog.Unchecked;
-
-    /// <summary>Gets the grades commonly bagged (common practice), in the order of the table.</summary>
-    public static ImmutableArray<FertilizerAnalysis> BaggedGrades => Grades.Rows;
 
     /// <summary>Finds a material, its analysis checked or not.</summary>
     /// <param name="id">Id such as <c>urea-granular</c>.</param>
@@ -71,7 +64,7 @@ public static class FertilizerCatalog
 
     /// <summary>Same three numbers, and the other nutrients on the label do not speak against it.</summary>
     private static bool SameGrade(FertilizerAnalysis material, FertilizerAnalysis label) =>
-        FertilizerMaterial.PrimarySum(label) > 0
+        PrimarySum(label) > 0
         && Enumerable
             .Range(0, 3)
             .All(i => Tolerance.AreEqual(material.Percent((PlantNutrient)i), label.Percent((PlantNutrient)i)))

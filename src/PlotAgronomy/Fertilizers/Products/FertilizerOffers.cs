@@ -1,26 +1,21 @@
-namespace PlotAgronomy.Fertilizers;
+using PlotAgronomy.Fertilizers;
 
-/// <summary>What a pound of a nutrient costs in a product.</summary>
-public static class NutrientPrice
+namespace PlotAgronomy;
+
+/// <summary>What an offer of fertilizer costs for what it holds.</summary>
+public static class FertilizerOffers
 {
-    /// <summary>Price of one pound of a nutrient when the whole price is put on it.</summary>
+    /// <summary>Price of one pound of a nutrient after the other nutrients are credited at their own prices; without others the
+    /// whole price is put on it.</summary>
     /// <param name="offer">Product on offer.</param>
-    /// <param name="nutrient">Nutrient, in the label's form.</param>
-    /// <returns>Money per lb of the nutrient.</returns>
-    /// <exception cref="ArgumentException">The product holds none of the nutrient.</exception>
-    /// <remarks>price per lb = price of a package / pounds of the nutrient in it.</remarks>
-    public static decimal PerPound(Offer<FertilizerProduct> offer, PlantNutrient nutrient) => Residual(offer, nutrient);
-
-    /// <summary>Price of one pound of a nutrient after the other nutrients are credited at their own prices.</summary>
-    /// <param name="offer">Product on offer.</param>
-    /// <param name="nutrient">Nutrient that bears what is left.</param>
+    /// <param name="nutrient">Nutrient that bears what is left, in the label's form.</param>
     /// <param name="others">Prices per lb of other nutrients it holds, for instance from straight materials; each at least
     /// 0.</param>
     /// <returns>Money per lb of the nutrient; negative when the others are worth more than the product costs.</returns>
     /// <exception cref="ArgumentException">The product holds none of the nutrient, or a price is negative.</exception>
     /// <remarks>price per lb = (price of a package - sum over others of pounds x price) / pounds of the nutrient.</remarks>
-    public static decimal Residual(
-        Offer<FertilizerProduct> offer,
+    public static decimal PricePerPoundOf(
+        this Offer<FertilizerProduct> offer,
         PlantNutrient nutrient,
         params IReadOnlyList<(PlantNutrient Nutrient, decimal PricePerPound)> others
     )
@@ -30,7 +25,7 @@ public static class NutrientPrice
         decimal pounds = PoundsOf(offer, Guard.Defined(nutrient));
         if (pounds <= 0)
         {
-            throw new ArgumentException($"{offer.Item} holds no {PlantNutrients.Names[nutrient]}.", nameof(offer));
+            throw new ArgumentException($"{offer.Item} holds no {PlantNutrients.Names[nutrient]}.", nameof(nutrient));
         }
 
         decimal left = offer.Price;
@@ -46,7 +41,7 @@ public static class NutrientPrice
 
     private static decimal PoundsOf(Offer<FertilizerProduct> offer, PlantNutrient nutrient)
     {
-        double pounds = FertilizerRate.Content(offer.Item.Analysis, nutrient, offer.Package.Weight).Pounds;
+        double pounds = offer.Item.Analysis.Content(nutrient, offer.Package.Weight).Pounds;
         return (decimal)pounds;
     }
 }

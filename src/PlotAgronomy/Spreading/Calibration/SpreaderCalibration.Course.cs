@@ -3,20 +3,18 @@ using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>Course lengths and expected weights for a calibration.</summary>
-/// <remarks>On 1/128 acre ounces x 8 are lb/ac (SPREAD-S5, SPREAD-S6); on 1/32 acre ounces x 2 (SPREAD-S11). Geometry,
-/// unrounded.</remarks>
-public static class CalibrationCourse
+/// <content>Course lengths and expected weights for a calibration.</content>
+public static partial class SpreaderCalibration
 {
     /// <summary>The course of a test run when nobody chose another.</summary>
-    internal static Length Usual => Length.FromFeet(SpreadingConstants.All["test-run"]);
+    internal static Length UsualCourse => Length.FromFeet(SpreadingConstants.All["test-run"]);
 
     /// <summary>Length that covers an area at a swath.</summary>
     /// <param name="area">Ground to cover, such as 1/32 acre; above 0.</param>
     /// <param name="swath">Effective swath, row or hopper width; above 0.</param>
     /// <returns>The length.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static Length LengthFor(Area area, Length swath)
+    public static Length CourseLengthFor(Area area, Length swath)
     {
         double squareFeet = area.SquareFeet;
         double feet = swath.Feet;
@@ -30,7 +28,7 @@ public static class CalibrationCourse
     /// <param name="swath">Effective swath, row or hopper width; above 0.</param>
     /// <returns>The area.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static Area AreaOf(Length distance, Length swath)
+    public static Area CourseAreaOf(Length distance, Length swath)
     {
         double length = distance.Feet;
         double feet = swath.Feet;
@@ -43,7 +41,8 @@ public static class CalibrationCourse
     /// <param name="swath">Effective swath, row or hopper width; above 0.</param>
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static Mass ExpectedCatch(ApplicationRate rate, Length distance, Length swath) => rate.Over(AreaOf(distance, swath));
+    public static Mass ExpectedCatch(ApplicationRate rate, Length distance, Length swath) =>
+        rate.Over(CourseAreaOf(distance, swath));
 
     internal static WorkedLine ExpectedCatchLine(ApplicationRate rate, Length distance, Length swath) =>
         SpreadingFormulas
@@ -63,7 +62,7 @@ public static class CalibrationCourse
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>turns = course / (pi x diameter). Source: SPREAD-S10B. A sinking tyre rolls shorter: count turns in the
     /// field.</remarks>
-    public static double TurnsFor(Length distance, Length wheelDiameter)
+    public static double WheelTurnsFor(Length distance, Length wheelDiameter)
     {
         double feet = distance.Feet;
         double diameter = wheelDiameter.Feet;

@@ -1,0 +1,32 @@
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Seeds;
+
+/// <summary>What the origin of a kind's figures says of an answer that rests on them.</summary>
+internal static class KindOrigins
+{
+    /// <summary>The origin of figures that answer together: they are known as well as the least known of them.</summary>
+    internal static Origin LeastKnownOf(params ReadOnlySpan<Origin> origins)
+    {
+        var leastKnown = origins[0];
+        foreach (var origin in origins)
+        {
+            leastKnown = Doubt(origin) > Doubt(leastKnown) ? origin : leastKnown;
+        }
+
+        return leastKnown;
+    }
+
+    /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are
+    /// not.</summary>
+    internal static Finding? FindingFor(this Origin origin, string figure) =>
+        origin.Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, origin.Sources) : null;
+
+    private static int Doubt(Origin origin) =>
+        origin.Status switch
+        {
+            DataStatus.Read => 0,
+            DataStatus.Practice => 1,
+            _ => 2,
+        };
+}
