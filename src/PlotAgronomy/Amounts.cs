@@ -5,7 +5,8 @@ namespace PlotAgronomy;
 /// <summary>Reads and prints amounts as people write them: <c>0.62 ac</c>, <c>26,000 ft2</c>, <c>1.5 oz/1000 ft2</c>.</summary>
 /// <remarks>Always in the invariant culture: a dot before decimals, commas only between groups of three digits.
 /// A ton is the US short ton of 2000 lb; <c>t</c> and <c>tonne</c> are metric. Volumes are US. A number without a
-/// unit is refused. Factors are exact (source DEF-UNITS). What is printed without rounding reads back as the same amount.</remarks>
+/// unit is refused. Factors are exact (source DEF-UNITS). What is printed without rounding reads back as the same
+/// amount.</remarks>
 public static class Amounts
 {
     private const double CubicFeetPerGallon = 231 / ExactUnits.CubicInchesPerCubicFoot;

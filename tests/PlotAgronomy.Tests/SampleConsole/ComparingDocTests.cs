@@ -13,7 +13,7 @@ public class ComparingDocTests
     [InlineData("docs/field-sheet.md")]
     public void The_outputs_on_the_page_are_current(string page) => GeneratedDocsTests.AssertCurrent(page, WithOutputs(File.ReadAllLines(Repository.PathOf(page))));
 
-    /// <summary>The page with each text block rewritten by the command of the block before it; the prose stays.</summary>
+    /// <summary>The page with each text block rewritten by the command of the block before it; what code writes and the prose stays.</summary>
     private static string WithOutputs(string[] lines)
     {
         var page = new StringBuilder();
@@ -25,7 +25,11 @@ public class ComparingDocTests
             {
                 command = lines[i];
             }
-            else if (lines[i] == "```text")
+            else if (lines[i] == "```csharp")
+            {
+                command = "";
+            }
+            else if (lines[i] == "```text" && command.Length > 0)
             {
                 page.Append(OutputOf(command));
                 i = Array.IndexOf(lines, "```", i + 1);

@@ -1,5 +1,6 @@
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Sheets;
 
@@ -37,12 +38,7 @@ public static class ComparisonSheets
     )
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return LimeSheet.Write(
-            plan,
-            targetPh is { } ph ? LimeLimits.TargetPh(ph, nameof(targetPh)) : null,
-            includeFromMemory,
-            material
-        );
+        return LimeSheet.Write(plan.CompareLime(targetPh, includeFromMemory, material));
     }
 
     /// <summary>Lots of one kind by the cost of an acre of the same living stand, for every kind the plan offers in several

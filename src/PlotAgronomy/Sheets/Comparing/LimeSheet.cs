@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Planning;
@@ -9,32 +8,13 @@ namespace PlotAgronomy.Sheets;
 /// <summary>One soil through every lime method that accepts its reading, on one common basis.</summary>
 internal static class LimeSheet
 {
-    internal static FieldSheet Write(PlotPlan plan, double? targetPh, bool includeFromMemory, LimingMaterial? material)
+    internal static FieldSheet Write(LimeMethodsForPlan compared)
     {
-        var (target, wanted) = LimeSolver.Aim(plan, [.. plan.Kinds.Select(k => k.Share)]);
-        var sample = LimeSample.From(plan.Report);
-        var comparison = LimeMethodComparison.For(
-            sample,
-            targetPh ?? wanted,
-            plan.TillageDepth ?? plan.LimeMethod.Depth,
-            material,
-            m => includeFromMemory || m.Status != DataStatus.Memory || m == plan.LimeMethod
-        );
-        var answering = comparison.Answers.Where(a => a.Need.Rate is not null).ToImmutableArray();
+        var comparison = compared.Comparison;
         return SheetEnding.Close(
-            $"{plan.Plot.Name}: one soil, every lime method",
-            [
-                Question(plan, target, targetPh, comparison),
-                SideBySide(answering, comparison),
-                Silent(
-                    comparison,
-                    LimeRequirement
-                        .Accepting(sample, includeFromMemory: true)
-                        .Except(comparison.Answers.Select(a => a.Method))
-                        .ToList()
-                ),
-            ],
-            Finding.InOrder(comparison.Findings.Concat(targetPh is null ? target.Findings : [])),
+            $"{compared.Plan.Plot.Name}: one soil, every lime method",
+            [Question(compared.Plan, compared.Target, compared.AskedPh, comparison), SideBySide(compared), Silent(compared)],
+            compared.Findings,
             told: comparison
                 .Answers.SelectMany(a => a.Need.Findings)
                 .Concat(comparison.Findings.Where(f => f.Code == LimingCodes.NotComparable))
@@ -73,8 +53,9 @@ internal static class LimeSheet
         : target.SetBy is { } kind ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
         : "the lowest of the plan's own method.";
 
-    private static SheetSection SideBySide(ImmutableArray<LimeMethodAnswer> answering, LimeMethodComparison comparison)
+    private static SheetSection SideBySide(LimeMethodsForPlan compared)
     {
+        var answering = compared.Answering;
         var sheet = new SectionWriter("side-by-side", "Side by side, least lime first");
         if (answering.IsEmpty)
         {
@@ -96,22 +77,18 @@ internal static class LimeSheet
         Spread(
             sheet,
             "apart.same-ph",
-            $"how far apart those for pH {Ph(comparison.TargetPh)} are",
-            answering.Where(a => a.TargetPh == comparison.TargetPh)
+            $"how far apart those for pH {Ph(compared.Comparison.TargetPh)} are",
+            compared.SpreadForTarget
         );
-        if (answering.Any(a => a.TargetPh != comparison.TargetPh))
-        {
-            Spread(sheet, "apart.all", "how far apart all are, whatever pH they aim at", answering);
-        }
-
+        Spread(sheet, "apart.all", "how far apart all are, whatever pH they aim at", compared.SpreadOfAll);
         sheet.Say("Each method's own figure, and what to know of it:");
         sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, AboutMethod(r.Answer))));
         return sheet.Close();
     }
 
-    private static void Spread(SectionWriter sheet, string code, string label, IEnumerable<LimeMethodAnswer> answers)
+    private static void Spread(SectionWriter sheet, string code, string label, LimeSpread? apart)
     {
-        if (LimeSpread.Of(answers) is { } spread)
+        if (apart is { } spread)
         {
             sheet.Figure(
                 code,
@@ -163,19 +140,19 @@ internal static class LimeSheet
             ? SheetAmount.Tons(rate).Within(low.ShortTonsPerAcre, high.ShortTonsPerAcre)
             : SheetAmount.Tons(rate);
 
-    private static SheetSection Silent(LimeMethodComparison comparison, List<LimeMethod> keptBack)
+    private static SheetSection Silent(LimeMethodsForPlan compared)
     {
         var sheet = new SectionWriter("no-rate", "Methods that read this soil but give no rate");
-        var silent = comparison.Answers.Where(a => a.Need.Rate is null).ToList();
+        var silent = compared.Silent;
         sheet.Remark(silent.Select(a => (a.Method.Name, string.Join(" ", Told(a).Select(f => $"{f.Text} [{f.Code}]")))));
-        if (keptBack.Count > 0)
+        if (!compared.KeptBack.IsEmpty)
         {
             sheet.Say(
                 "Not asked, because their numbers were not yet checked against the publication and they were not named: "
-                    + $"{string.Join("; ", keptBack.Select(m => m.Name))}."
+                    + $"{string.Join("; ", compared.KeptBack.Select(m => m.Name))}."
             );
         }
-        else if (silent.Count == 0)
+        else if (silent.IsEmpty)
         {
             sheet.Say("None.");
         }
