@@ -52,9 +52,10 @@ public static class PlanFile
 
         var site = file.Object("plot") is { } plot ? PlotReader.Read(plot) : null;
         var reportPart = file.Object("soilReport");
-        var report = reportPart is null ? null : SoilReportReader.Read(reportPart, site?.Texture);
+        var report = reportPart is null ? null : SoilReportReader.Read(reportPart);
         var printed = reportPart is null ? null : PrintedAdviceReader.Read(reportPart);
         var earlier = reportPart is null ? null : Earlier(reportPart);
+        var facts = reportPart?.Object("facts");
         var materials = file.Object("materials");
         var limes = materials?.Objects("lime").Select(LimeOfferReader.Read).OfType<Offer<LimingMaterial>>().ToImmutableArray()
             ?? [];
@@ -100,13 +101,13 @@ public static class PlanFile
             LimeDate = file.Date("limeDate"),
             TillageDepth = tillage,
             Method = planted,
-            Plot = site,
-            Report = report,
+            Plot = SoilFactsReader.OfPlot(facts, site),
+            Report = SoilFactsReader.OfReport(facts, report),
             Printed = printed,
             EarlierLime = earlier,
             LimeMethod = limeMethod,
             NutrientSystem = system,
-            Setting = SoilFactsReader.Read(reportPart!),
+            BuildUpYears = facts?.Choice("buildUp", PlanVocabulary.BuildUpSpans),
             LegumeCredit = methods.Chosen("legumeCredit", PlanVocabulary.LegumeCredits),
             StatedTargetPh = methods.Number("targetPh"),
             Kinds = kinds,

@@ -17,6 +17,8 @@ internal static class PlotReader
             {
                 Name = name,
                 Measured = measured,
+                Place = plot.Chosen("place", PlanVocabulary.Places),
+                PlantingRegion = plot.Chosen("plantingRegion", PlanVocabulary.PlantingRegions),
                 Texture = plot.Choice("texture", PlanVocabulary.Textures),
                 Drainage = plot.Choice("drainage", PlanVocabulary.Drainages),
                 Cover = standing?.Choice("cover", PlanVocabulary.Covers) ?? GroundCover.BareGround,

@@ -7,7 +7,7 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>Reads the soil report of a plan file.</summary>
 internal static class SoilReportReader
 {
-    internal static SoilReport? Read(PlanObject report, SoilTexture? texture)
+    internal static SoilReport? Read(PlanObject report)
     {
         var readings = report.Objects("readings").Select(ReadValue).OfType<SoilReading>().ToImmutableArray();
         var depth = report.PositiveAmount<Length>("depth", Amounts.TryReadLength, l => l.Feet);
@@ -26,21 +26,20 @@ internal static class SoilReportReader
             && report.Number("waterPh") is double water
             && report.Try("waterPh", () => WaterPh.FromValue(water)) is { } waterPh
             ? report.Try("readings", () => new SoilReport
-            {
-                Laboratory = laboratory,
-                SampledOn = report.Date("sampled"),
-                SampledDepth = depth,
-                SoilClass = report.Choice("soilClass", PlanVocabulary.SoilClasses),
-                Texture = texture,
-                WaterPh = waterPh,
-                BufferPhs = bufferPh is null ? [] : [bufferPh],
-                ExchangeableAcidity = acidity,
-                PrintedExchangeCapacity = capacity,
-                OrganicMatter = organic,
-                HumicMatter = humic,
-                WeightPerVolume = weight,
-                Readings = readings,
-            })
+                {
+                    Laboratory = laboratory,
+                    SampledOn = report.Date("sampled"),
+                    SampledDepth = depth,
+                    SoilClass = report.Choice("soilClass", PlanVocabulary.SoilClasses),
+                    WaterPh = waterPh,
+                    BufferPhs = bufferPh is null ? [] : [bufferPh],
+                    ExchangeableAcidity = acidity,
+                    PrintedExchangeCapacity = capacity,
+                    OrganicMatter = organic,
+                    HumicMatter = humic,
+                    WeightPerVolume = weight,
+                    Readings = readings,
+                })
             : null;
     }
 

@@ -43,6 +43,11 @@ internal static class PlotShapes
             new("sides", FieldKind.Object, "Measured sides.") { Shape = Sides },
             new("outline", FieldKind.List, "Walked corners in order.") { Shape = Coordinates, FewestItems = 3 },
             new("area", FieldKind.Amount, "Area alone; without sides there is no pass plan.") { Example = "0.62 ac" },
+            new("place", FieldKind.Choice, "State or province the plot lies in.") { Choices = PlanVocabulary.Places.Words },
+            new("plantingRegion", FieldKind.Choice, "Region by which planting dates are found; left out, that of the place.")
+            {
+                Choices = PlanVocabulary.PlantingRegions.Words,
+            },
             new("texture", FieldKind.Choice, "Soil texture.") { Choices = PlanVocabulary.Textures.Words },
             new("drainage", FieldKind.Choice, "How the soil drains.") { Choices = PlanVocabulary.Drainages.Words },
             new("standsNow", FieldKind.Object, "What stands there now; bare ground when left out.") { Shape = StandsNow },

@@ -79,11 +79,15 @@ internal static class PlanVocabulary
 
     internal static readonly PlanWords<SoilRegion> Regions = new([.. SoilRegion.All.Select(r => (r.Name, r))]);
 
-    internal static readonly PlanWords<SampleMoisture> SampleStates = PlanWords.From(NutrientWords.SampleStates);
+    internal static readonly PlanWords<Place> Places = new([.. Place.All.Select(p => (p.Name, p))]);
 
-    internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.From(NutrientWords.Supplies);
+    internal static readonly PlanWords<PlantingRegion> PlantingRegions = new([.. PlantingRegion.All.Select(r => (r.Name, r))]);
 
-    internal static readonly PlanWords<SoilSupply> CapacityGroups = PlanWords.From(NutrientWords.Supplies, SoilSupply.Medium);
+    internal static readonly PlanWords<SampleMoisture> SampleStates = PlanWords.From(SoilWords.SampleStates);
+
+    internal static readonly PlanWords<SoilSupply> Supplies = PlanWords.From(SoilWords.Supplies);
+
+    internal static readonly PlanWords<SoilSupply> CapacityGroups = PlanWords.From(SoilWords.Supplies, SoilSupply.Medium);
 
     internal static readonly PlanWords<string> PhosphorusRatings = new([.. SouthCarolinaSystem.Ratings.Select(r => (r, r))]);
 
