@@ -1,11 +1,20 @@
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
 using static PlotAgronomy.PlanFiles.Value;
 
 namespace PlotAgronomy.PlanFiles;
 
-/// <summary>What recommendation systems ask beyond the report; what is left out stays unknown.</summary>
-internal sealed class SoilFactsShape : PlanShape<PlotSetting>
+/// <summary>What recommendation systems ask beyond the readings: of the report, the plot and the plan. What is left out stays
+/// unknown.</summary>
+internal sealed class SoilFactsShape : PlanShape<PlanPart, PlotPlan>
 {
+    private readonly PlanField<SoilRegion> region;
+    private readonly PlanField<SampleMoisture> sample;
+    private readonly PlanField<SoilSupply> supply;
+    private readonly PlanField<SoilSupply> group;
+    private readonly PlanField<string> rating;
+    private readonly PlanField<int> buildUp;
+
     internal SoilFactsShape()
         : base(
             "soilFacts",
@@ -13,45 +22,52 @@ internal sealed class SoilFactsShape : PlanShape<PlotSetting>
         )
     {
         var regions = Choice(SoilRegion.All, r => r.Name);
-        var region = Optional("region", regions, "Region of the southern states (South Carolina).", s => s.Region);
-        var sample = Optional(
+        region = Optional("region", regions, "Region of the southern states (South Carolina).", p => p.Plot.SoilRegion);
+        sample = Optional(
             "sampleState",
-            Choice(NutrientWords.SampleStates),
+            Choice(SoilWords.SampleStates),
             "State in which the laboratory extracted the sample (Iowa).",
-            s => s.SampleMoisture
+            p => p.Report.SampleMoisture
         );
-        var supply = Optional(
+        supply = Optional(
             "phosphorusSupply",
-            Choice(NutrientWords.Supplies),
+            Choice(SoilWords.Supplies),
             "Phosphorus-supplying power of the subsoil (Illinois).",
-            s => s.PhosphorusSupply
+            p => p.Plot.PhosphorusSupply
         );
-        var group = Optional(
+        group = Optional(
             "exchangeCapacityGroup",
-            Choice(NutrientWords.Supplies, never: SoilSupply.Medium),
+            Choice(SoilWords.Supplies, never: SoilSupply.Medium),
             "Whether the soil counts as low or high in exchange capacity (Illinois).",
-            s => s.ExchangeCapacityGroup
+            p => p.Plot.ExchangeCapacityGroup
         );
-        var rating = Optional(
+        rating = Optional(
             "phosphorusRating",
             Choice(SouthCarolinaSystem.Ratings, r => r),
             "Rating of phosphorus that the laboratory printed (South Carolina).",
-            s => s.PrintedPhosphorusRating
+            p => p.Report.PrintedPhosphorusRating
         );
         var spans = new PlanChoice<int>([("4 years", 4), ("8 years", 8)]);
-        var buildUp = Optional("buildUp", spans, "Years over which a poor soil is built up (Missouri).", s => s.BuildUpYears);
-        Unsaid("a class of soil beside the report's", s => s.SoilClass is not null);
-        Unsaid("an exchange capacity beside the report's", s => s.ExchangeCapacity is not null);
-        Unsaid("potassium of the subsoil", s => s.SubsoilPotassium is not null);
+        buildUp = Optional("buildUp", spans, "Years over which a poor soil is built up (Missouri).", p => p.BuildUpYears);
 
-        ReadAs(at => new()
-        {
-            Region = at.Find(region),
-            SampleMoisture = at.Maybe(sample),
-            PhosphorusSupply = at.Maybe(supply),
-            ExchangeCapacityGroup = at.Maybe(group),
-            PrintedPhosphorusRating = at.Find(rating),
-            BuildUpYears = at.Maybe(buildUp),
-        });
+        ReadAs(at => at);
     }
+
+    /// <summary>What the laboratory knows: how it extracted the sample, the rating it printed.</summary>
+    internal SoilReport OfReport(PlanPart? facts, SoilReport report) =>
+        facts is null ? report : report with { SampleMoisture = facts.Maybe(sample), PrintedPhosphorusRating = facts.Find(rating) };
+
+    /// <summary>What a map of soils tells of the plot.</summary>
+    internal Plot OfPlot(PlanPart? facts, Plot plot) =>
+        facts is null
+            ? plot
+            : plot with
+            {
+                SoilRegion = facts.Find(region),
+                PhosphorusSupply = facts.Maybe(supply),
+                ExchangeCapacityGroup = facts.Maybe(group),
+            };
+
+    /// <summary>What the owner chose.</summary>
+    internal int? BuildUpYears(PlanPart? facts) => facts?.Maybe(buildUp);
 }

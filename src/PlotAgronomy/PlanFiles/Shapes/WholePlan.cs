@@ -72,6 +72,8 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
             }
 
             var (reported, offered, named) = (at.Part(report)!, at.Get(Materials), at.Get(methods));
+            var facts = SoilReportShape.Shape.FactsShape;
+            var asked = reported.Find(SoilReportShape.Shape.Facts);
             return new()
             {
                 Currency = at.Get(currency),
@@ -79,11 +81,11 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 LimeDate = at.Maybe(limed),
                 TillageDepth = at.Maybe(tillage),
                 Method = at.Get(Method),
-                Plot = at.Get(Plot),
-                Report = at.Get(report),
+                Plot = facts.OfPlot(asked, at.Get(Plot)),
+                Report = facts.OfReport(asked, at.Get(report)),
                 Printed = reported.Find(SoilReportShape.Shape.Advice),
                 EarlierLime = reported.Find(SoilReportShape.Shape.EarlierLime),
-                Setting = reported.Find(SoilReportShape.Shape.Facts) ?? PlotSetting.Unknown,
+                BuildUpYears = facts.BuildUpYears(asked),
                 LimeMethod = named.Get(lime),
                 NutrientSystem = named.Get(nutrients),
                 LegumeCredit = named.Find(credit),

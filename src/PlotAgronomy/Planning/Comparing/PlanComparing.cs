@@ -24,9 +24,9 @@ public static class PlanComparing
         ArgumentNullException.ThrowIfNull(plan);
         double? asked = targetPh is { } ph ? LimeLimits.TargetPh(ph, nameof(targetPh)) : null;
         var (target, wanted) = LimeSolver.Aim(plan, [.. plan.Kinds.Select(k => k.Share)]);
-        var sample = LimeSample.From(plan.Report);
+        var soil = plan.Soil;
         var comparison = LimeMethodComparison.For(
-            sample,
+            soil,
             asked ?? wanted,
             plan.TillageDepth ?? plan.LimeMethod.Depth,
             material,
@@ -40,7 +40,7 @@ public static class PlanComparing
             Comparison = comparison,
             KeptBack =
             [
-                .. LimeRequirement.Accepting(sample, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)),
+                .. LimeRequirement.Accepting(soil, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)),
             ],
         };
     }
