@@ -59,7 +59,7 @@ internal readonly struct LimeNeedSum
     internal LimeRate? Highest => Net(Shifted(-Error)) is { } pounds ? Labelled(pounds) : null;
 
     internal IEnumerable<OpenQuestion> Questions() =>
-        RawPoundsPerAcre is null ? LimeQuestions.For(Method, Sample, Target, stop) : [];
+        RawPoundsPerAcre is null ? LimeQuestions.For(Method, Soil, Target, stop) : [];
 
     internal IEnumerable<Finding> Findings()
     {

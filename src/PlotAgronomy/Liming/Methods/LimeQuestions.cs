@@ -19,12 +19,12 @@ internal static class LimeQuestions
         LimingForm.WoodAsh,
     ];
 
-    internal static IEnumerable<OpenQuestion> For(LimeMethod method, LimeSample sample, double target, LimeStop stop)
+    internal static IEnumerable<OpenQuestion> For(LimeMethod method, PlotSoil soil, double target, LimeStop stop)
     {
-        string laboratory = sample.Report.Laboratory;
+        string laboratory = soil.Report.Laboratory;
         if (stop == LimeStop.WaterPhMissing)
         {
-            yield return SoilQuestions.WaterPh(sample.Report);
+            yield return SoilQuestions.WaterPh(soil.Report);
         }
 
         if (stop == LimeStop.ReadingMissing)
@@ -39,7 +39,7 @@ internal static class LimeQuestions
             );
         }
 
-        var others = Answering(sample, target);
+        var others = Answering(soil, target);
         if (stop is not (LimeStop.WaterPhMissing or LimeStop.ReadingMissing) || !others.IsEmpty)
         {
             yield return QuestionCatalog.Ask(
@@ -120,12 +120,12 @@ internal static class LimeQuestions
     }
 
     /// <summary>Methods that give this sample a rate, those of the report's laboratory first.</summary>
-    private static ImmutableArray<LimeMethod> Answering(LimeSample sample, double target) =>
+    private static ImmutableArray<LimeMethod> Answering(PlotSoil soil, double target) =>
         [
             .. LimeRequirement
-                .Accepting(sample)
-                .Where(m => m.NeedFor(sample, m.ClosestTarget(target)).Rate is not null)
-                .OrderByDescending(m => m.Institution.LongestNameIn(sample.Report.Laboratory) > 0)
+                .Accepting(soil)
+                .Where(m => m.NeedFor(soil, m.ClosestTarget(target)).Rate is not null)
+                .OrderByDescending(m => m.Institution.LongestNameIn(soil.Report.Laboratory) > 0)
                 .Take(QuestionCatalog.MostPlausible),
         ];
 }

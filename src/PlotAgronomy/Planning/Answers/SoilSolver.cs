@@ -73,11 +73,11 @@ internal static class SoilSolver
         [
             .. SecondaryRule
                 .All.Where(rule => plan.Kinds.Any(k => rule.IsFor(k.Kind)))
-                .Select(rule => rule.Answer(plan.Report))
+                .Select(rule => rule.Answer(plan.Soil))
                 .Where(answer => answer.IsNeeded is not null),
         ];
 
-    private static SoilRatings RatedBy(PlotPlan plan, RatingSystem system) => system.Rate(plan.Report, null, plan.Setting);
+    private static SoilRatings RatedBy(PlotPlan plan, RatingSystem system) => system.Rate(plan.Soil);
 
     private static CationBalance? BalanceOf(SoilReport report) =>
         report.ExchangeableAcidity is not null ? CationBalance.FromPrintedAcidity(report)

@@ -72,11 +72,11 @@ internal static class SeedSolver
             ? [KindShare.FromShare(kind, plan.Plot.CoverShare)]
             : [];
 
-    private static PlotConditions Conditions(PlotPlan plan, KindShare[] standing, ApplicationRate? nitrogen) =>
+    private static BlendFitRequest Conditions(PlotPlan plan, KindShare[] standing, ApplicationRate? nitrogen) =>
         new()
         {
-            Ph = plan.Report.WaterPh,
-            Drainage = plan.Plot.Drainage,
+            Soil = plan.Soil,
+            Region = plan.Plot.PlantingRegion,
             SowingDay = plan.PlantingDate,
             NitrogenPlanned = nitrogen,
             IsSeedLeftOnSurface = plan.Method is not (PlantingMethod.TilledAndPacked or PlantingMethod.Drilled),
