@@ -19,9 +19,7 @@ internal sealed class PlanDate : PlanValue<DateOnly>
     internal override bool TryRead(PlanNode node, PlanPart at, out DateOnly value)
     {
         var invariant = CultureInfo.InvariantCulture;
-        if (
-            DateOnly.TryParseExact(node.Text, Form, invariant, DateTimeStyles.None, out value) && node.Kind == PlanNodeKind.Text
-        )
+        if (DateOnly.TryParseExact(node.Text, Form, invariant, DateTimeStyles.None, out value) && node.Kind == PlanNodeKind.Text)
         {
             return true;
         }

@@ -50,11 +50,8 @@ internal sealed class PlotShape : PlanShape<Plot>
             "How much of a full stand it still is, 0 to 1.",
             p => p.CoverShare == 0 ? null : p.CoverShare
         );
-        var standsNow = Optional(
-            "standsNow",
-            standing,
-            "What stands there now; bare ground when left out.",
-            p => p is { Cover: GroundCover.BareGround, CoverKind: null, CoverShare: 0 } ? null : p
+        var standsNow = Optional("standsNow", standing, "What stands there now; bare ground when left out.", p =>
+            p is { Cover: GroundCover.BareGround, CoverKind: null, CoverShare: 0 } ? null : p
         );
         const string Before = "Kind that grew there the season before, by common name.";
         var grewBefore = Optional("grewBefore", Kind("soybean"), Before, p => p.GrewBefore);
@@ -65,21 +62,23 @@ internal sealed class PlotShape : PlanShape<Plot>
             p => p.IsCarriedOff
         );
 
-        ReadAs(at => new()
-        {
-            Name = at.Get(name),
-            Measured =
-                at.Has(sides) ? at.Get(sides)
-                : at.Has(outline) ? at.Try(outline, () => PlotArea.FromOutline(PlotOutline.FromFixes(at.Get(outline))))
-                : at.Try(area, () => PlotArea.Stated(at.Get(area))),
-            Texture = at.Maybe(Texture),
-            Drainage = at.Maybe(drainage),
-            Cover = at.Find(standsNow)?.Find(cover) ?? GroundCover.BareGround,
-            CoverKind = at.Find(standsNow)?.Find(coverKind),
-            CoverShare = at.Find(standsNow)?.Find(coverShare) ?? 0,
-            GrewBefore = at.Find(grewBefore),
-            IsCarriedOff = at.Get(IsCarriedOff),
-        });
+        ReadAs(at =>
+            new()
+            {
+                Name = at.Get(name),
+                Measured =
+                    at.Has(sides) ? at.Get(sides)
+                    : at.Has(outline) ? at.Try(outline, () => PlotArea.FromOutline(PlotOutline.FromFixes(at.Get(outline))))
+                    : at.Try(area, () => PlotArea.Stated(at.Get(area))),
+                Texture = at.Maybe(Texture),
+                Drainage = at.Maybe(drainage),
+                Cover = at.Find(standsNow)?.Find(cover) ?? GroundCover.BareGround,
+                CoverKind = at.Find(standsNow)?.Find(coverKind),
+                CoverShare = at.Find(standsNow)?.Find(coverShare) ?? 0,
+                GrewBefore = at.Find(grewBefore),
+                IsCarriedOff = at.Get(IsCarriedOff),
+            }
+        );
     }
 
     internal static PlotShape Shape { get; } = new();

@@ -44,14 +44,16 @@ internal sealed class SoilFactsShape : PlanShape<PlotSetting>
         Unsaid("an exchange capacity beside the report's", s => s.ExchangeCapacity is not null);
         Unsaid("potassium of the subsoil", s => s.SubsoilPotassium is not null);
 
-        ReadAs(at => new()
-        {
-            Region = at.Find(region),
-            SampleMoisture = at.Maybe(sample),
-            PhosphorusSupply = at.Maybe(supply),
-            ExchangeCapacityGroup = at.Maybe(group),
-            PrintedPhosphorusRating = at.Find(rating),
-            BuildUpYears = at.Maybe(buildUp),
-        });
+        ReadAs(at =>
+            new()
+            {
+                Region = at.Find(region),
+                SampleMoisture = at.Maybe(sample),
+                PhosphorusSupply = at.Maybe(supply),
+                ExchangeCapacityGroup = at.Maybe(group),
+                PrintedPhosphorusRating = at.Find(rating),
+                BuildUpYears = at.Maybe(buildUp),
+            }
+        );
     }
 }

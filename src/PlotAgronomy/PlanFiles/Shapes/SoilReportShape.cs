@@ -29,7 +29,12 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         var readings = Required("readings", List(Reading()), "Printed nutrient values.", p => p.Report.Readings);
         const string Asked = "What some recommendation systems ask beyond the printed values.";
         Facts = Optional("facts", new SoilFactsShape(), Asked, p => p.Setting);
-        Advice = Optional("recommendation", new AdviceShape(), "The laboratory's own recommendation, if it printed one.", Printed);
+        Advice = Optional(
+            "recommendation",
+            new AdviceShape(),
+            "The laboratory's own recommendation, if it printed one.",
+            Printed
+        );
         EarlierLime = Optional(
             "earlierLime",
             new EarlierLimeShape(),
@@ -42,28 +47,22 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("a printed base saturation", p => p.Report.PrintedBaseSaturation is not null);
         Unsaid("a texture of the report that is not the plot's", p => p.Report.Texture != p.Plot.Texture);
 
-        ReadAs(at =>
-            at.Try(
-                readings,
-                () =>
-                    new SoilReport
-                    {
-                        Laboratory = at.Get(Laboratory),
-                        SampledOn = at.Maybe(Sampled),
-                        SampledDepth = at.Maybe(depth),
-                        SoilClass = at.Maybe(soilClass),
-                        Texture = at.Plan.Part(WholePlan.Shape.Plot)?.Maybe(PlotShape.Shape.Texture),
-                        WaterPh = at.Get(waterPh),
-                        BufferPhs = at.Find(buffer) is { } read ? [read] : [],
-                        ExchangeableAcidity = at.Maybe(acidity),
-                        PrintedExchangeCapacity = at.Maybe(cec),
-                        OrganicMatter = at.Maybe(organic),
-                        HumicMatter = at.Maybe(humic),
-                        WeightPerVolume = at.Maybe(weight),
-                        Readings = at.All(readings),
-                    }
-            )
-        );
+        ReadAs(at => at.Try(readings, () => new SoilReport
+                {
+                    Laboratory = at.Get(Laboratory),
+                    SampledOn = at.Maybe(Sampled),
+                    SampledDepth = at.Maybe(depth),
+                    SoilClass = at.Maybe(soilClass),
+                    Texture = at.Plan.Part(WholePlan.Shape.Plot)?.Maybe(PlotShape.Shape.Texture),
+                    WaterPh = at.Get(waterPh),
+                    BufferPhs = at.Find(buffer) is { } read ? [read] : [],
+                    ExchangeableAcidity = at.Maybe(acidity),
+                    PrintedExchangeCapacity = at.Maybe(cec),
+                    OrganicMatter = at.Maybe(organic),
+                    HumicMatter = at.Maybe(humic),
+                    WeightPerVolume = at.Maybe(weight),
+                    Readings = at.All(readings),
+                }));
     }
 
     internal static SoilReportShape Shape { get; } = new();
@@ -128,10 +127,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         shape.ReadAs(at =>
         {
             var (measured, form) = at.Get(analyte);
-            return at.Try(
-                value,
-                () => SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Get(extractant), form)
-            );
+            return at.Try(value, () => SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Get(extractant), form));
         });
         return shape;
     }
