@@ -28,6 +28,6 @@ internal sealed class PlanDate : PlanValue<DateOnly>
         return false;
     }
 
-    internal override PlanNode Write(DateOnly value, string path, PlanRefusals refusals) =>
+    internal override PlanNode Write(DateOnly value, string path, List<PlanProblem> refusals) =>
         new(PlanNodeKind.Text, path, value.ToString(Form, CultureInfo.InvariantCulture));
 }
