@@ -16,23 +16,23 @@ public static class PlanFile
 
     /// <summary>Writes a plan as the text of a plan file.</summary>
     /// <param name="plan">Plan.</param>
-    /// <returns>JSON text that <see cref="Read(string)"/> reads as the same plan. What a plan leaves out stays out. Amounts are
-    /// written in a unit of the page in which they read back to the last digit; the unit they were typed in is not known.</returns>
+    /// <returns>JSON text that <see cref="Read(string)"/> reads as the same plan. What a plan leaves out stays out. The unit that
+    /// an amount was typed in is not kept: it is written in one in which it reads back to the last digit.</returns>
     /// <exception cref="ArgumentException">The plan holds what a plan file has no field or word for; the message names every such
     /// thing with its JSON path.</exception>
     /// <remarks>Not kept: the name of an outline, and remarks on the file that it came from.</remarks>
     public static string Write(PlotPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var refusals = new PlanRefusals();
-        var root = WholePlan.Shape.Write(plan, PlanNode.Root, refusals);
-        foreach (var problem in Read(root).Problems)
-        {
-            refusals.Add(problem.Path, problem.Text);
-        }
-
-        refusals.ThrowIfAny(nameof(plan));
-        return PlanNodeWriter.Write(root);
+        var unsaid = new List<PlanProblem>();
+        var root = WholePlan.Shape.Write(plan, PlanNode.Root, unsaid);
+        unsaid.AddRange(Read(root).Problems);
+        return unsaid.Count == 0
+            ? PlanNodeWriter.Write(root)
+            : throw new ArgumentException(
+                $"A plan file cannot say this plan: {string.Join("; ", unsaid.Select(p => $"{p.Path}: {p.Text}"))}",
+                nameof(plan)
+            );
     }
 
     private static PlanReadResult Read(PlanNode root)

@@ -18,6 +18,15 @@ public sealed class PlanProblem
     /// <summary>Gets what is wrong and what was expected.</summary>
     public required string Text { get; init; }
 
+    internal static PlanProblem At(string path, string text) =>
+        new()
+        {
+            Line = 0,
+            Column = 0,
+            Path = path,
+            Text = text,
+        };
+
     /// <summary>Text such as <c>line 12, column 16, $.plot.area: no unit in '0.62'</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>

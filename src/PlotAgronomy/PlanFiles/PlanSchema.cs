@@ -15,7 +15,8 @@ public static class PlanSchema
     };
 
     /// <summary>The plan and every part of it, each once, in the order in which they are named.</summary>
-    internal static IEnumerable<IPlanDefinition> Definitions => Below(WholePlan.Shape).Prepend(WholePlan.Shape).DistinctBy(d => d.Name);
+    internal static IEnumerable<IPlanDefinition> Definitions =>
+        Below(WholePlan.Shape).Prepend(WholePlan.Shape).DistinctBy(d => d.Name);
 
     /// <summary>Writes the schema (JSON Schema draft 2020-12).</summary>
     /// <returns>JSON text.</returns>
@@ -43,7 +44,8 @@ public static class PlanSchema
         return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
     }
 
-    internal static void WriteReference(Utf8JsonWriter json, IPlanDefinition to) => json.WriteString("$ref", $"#/$defs/{to.Name}");
+    internal static void WriteReference(Utf8JsonWriter json, IPlanDefinition to) =>
+        json.WriteString("$ref", $"#/$defs/{to.Name}");
 
     /// <summary>A list of names; nothing when there are none.</summary>
     internal static void WriteNames(Utf8JsonWriter json, string property, IEnumerable<string> names)

@@ -51,7 +51,7 @@ public partial class PlanFieldTests
     public void An_amount_is_written_in_the_unit_of_the_page_or_another_that_reads_back_exactly(string typed, string written)
     {
         Assert.True(Amounts.TryReadLength(typed, out var length, out _));
-        Assert.Equal(written, Value.Length("8 in").Write(length, "$", new PlanRefusals())!.Text);
+        Assert.Equal(written, Value.Length("8 in").Write(length, "$", [])!.Text);
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public partial class PlanFieldTests
         for (int thousandths = 0; thousandths <= 100_000; thousandths += 7)
         {
             var part = Fraction.FromPercent(thousandths / 1000.0);
-            Assert.True(Amounts.TryReadPercent(Value.Percent("1 %").Write(part, "$", new PlanRefusals())!.Text, out var again, out _));
+            Assert.True(Amounts.TryReadPercent(Value.Percent("1 %").Write(part, "$", [])!.Text, out var again, out _));
             Assert.Equal(part, again);
         }
     }

@@ -13,17 +13,21 @@ public class PlanPageTests
 
         A plan file describes one plot and one planting. It is JSON; comments and trailing commas are allowed. Amounts are text with a unit, as people write them: `"0.62 ac"`, `"26,000 ft2"`, `"1.5 oz/1000 ft2"`, `"85 %"`. A ton is the US short ton unless `t` or `tonne` is written. Dates are ISO 8601. Unknown fields are mistakes; nothing is guessed. `check FILE` reports every mistake at once with line, column and JSON path.
 
-        [plan.schema.json](plan.schema.json) is the JSON Schema (draft 2020-12), written from the same shapes as this page. Two examples stand in `samples/data/`.
+        [plan.schema.json](plan.schema.json) is the JSON Schema (draft 2020-12), written from the same declarations as this page. Two examples stand in `samples/data/`.
 
         ## How it is used
 
         - What the laboratory printed is used first, with its own labels; our own sum stands beside it, and a finding reports a real difference.
         - `methods` names the published systems. A system whose numbers were not yet checked against the publication answers only because it is named there, and says so in a finding.
         - Shares of a full stand must come to 1.0, or to `totalShare`. A rate says whether it counts pure live seed or bulk seed, and for which sowing method it is written.
-        - Of several lots of one kind, the one with the cheapest living pound is taken.
+        - Of several lots of one kind, the one with the cheapest living pound is taken, unless the kind names a `lot`.
         - With an area alone there is no pass plan: the walking distance is area / swath, and a finding asks for sides.
         - On a plot that is only browsed nothing is removed. A crop that is cut and carried off needs its yield.
         - Without `limeDate` the pH on planting day stays open.
+
+        ## How it is written
+
+        `PlanFile.Write` writes a plan that reads back as the same plan. What was left out stays out. The unit in which an amount was typed is not kept: it is written in the unit of the examples below, or in another in which it reads back to the last digit. Shares of a full stand above 2, or with a total outside 0.1 to 3, are written as rates of pure live seed. Every lot that is sown stands among the lots on offer. What a plan from code holds and a file has no field for, such as an area corrected for its slope, is refused with its path.
 
 
         """;

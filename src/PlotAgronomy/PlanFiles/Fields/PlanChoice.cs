@@ -30,7 +30,7 @@ internal sealed class PlanChoice<T>(ImmutableArray<(string Word, T Value)> words
         return false;
     }
 
-    internal override PlanNode? Write(T value, string path, PlanRefusals refusals)
+    internal override PlanNode? Write(T value, string path, List<PlanProblem> refusals)
     {
         foreach (var (word, known) in words)
         {
@@ -40,7 +40,7 @@ internal sealed class PlanChoice<T>(ImmutableArray<(string Word, T Value)> words
             }
         }
 
-        refusals.Add(path, $"there is no word for '{value}'; there are {Words}");
+        refusals.Add(PlanProblem.At(path, $"there is no word for '{value}'; there are {Words}"));
         return null;
     }
 }

@@ -19,9 +19,7 @@ internal sealed class PlanDate : PlanValue<DateOnly>
     internal override bool TryRead(PlanNode node, PlanPart at, out DateOnly value)
     {
         var invariant = CultureInfo.InvariantCulture;
-        if (
-            DateOnly.TryParseExact(node.Text, Form, invariant, DateTimeStyles.None, out value) && node.Kind == PlanNodeKind.Text
-        )
+        if (DateOnly.TryParseExact(node.Text, Form, invariant, DateTimeStyles.None, out value) && node.Kind == PlanNodeKind.Text)
         {
             return true;
         }
@@ -30,6 +28,6 @@ internal sealed class PlanDate : PlanValue<DateOnly>
         return false;
     }
 
-    internal override PlanNode Write(DateOnly value, string path, PlanRefusals refusals) =>
+    internal override PlanNode Write(DateOnly value, string path, List<PlanProblem> refusals) =>
         new(PlanNodeKind.Text, path, value.ToString(Form, CultureInfo.InvariantCulture));
 }

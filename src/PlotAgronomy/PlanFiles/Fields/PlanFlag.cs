@@ -21,6 +21,6 @@ internal sealed class PlanFlag : PlanValue<bool>
         return false;
     }
 
-    internal override PlanNode Write(bool value, string path, PlanRefusals refusals) =>
+    internal override PlanNode Write(bool value, string path, List<PlanProblem> refusals) =>
         new(PlanNodeKind.TrueOrFalse, path, value ? PlanNode.True : PlanNode.False);
 }

@@ -54,7 +54,7 @@ internal sealed class PlanList<TRead, TWrite>(PlanValue<TRead, TWrite> item, int
         return true;
     }
 
-    internal override PlanNode Write(ImmutableArray<TWrite> value, string path, PlanRefusals refusals)
+    internal override PlanNode Write(ImmutableArray<TWrite> value, string path, List<PlanProblem> refusals)
     {
         var list = new PlanNode(PlanNodeKind.Array, path);
         foreach (var each in value)

@@ -35,7 +35,7 @@ internal sealed class PlanNumber<T>(T min, T max) : PlanValue<T>
         return false;
     }
 
-    internal override PlanNode Write(T value, string path, PlanRefusals refusals) =>
+    internal override PlanNode Write(T value, string path, List<PlanProblem> refusals) =>
         new(PlanNodeKind.Number, path, value.ToString(null, CultureInfo.InvariantCulture));
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -41,7 +41,7 @@ internal sealed class PlanPair : PlanValue<(double Latitude, double Longitude)>,
         return true;
     }
 
-    internal override PlanNode Write((double Latitude, double Longitude) value, string path, PlanRefusals refusals) =>
+    internal override PlanNode Write((double Latitude, double Longitude) value, string path, List<PlanProblem> refusals) =>
         new(PlanNodeKind.Array, path) { Items = { Number(value.Latitude, path), Number(value.Longitude, path) } };
 
     private static double Degrees(PlanNode node) => double.Parse(node.Text, CultureInfo.InvariantCulture);

@@ -65,11 +65,11 @@ internal sealed class PlanPart
     /// <summary>To be thrown when nothing can be made of this part for mistakes that are reported.</summary>
     internal static Exception Unread() => new UnreadException();
 
-    /// <summary>A step that refuses impossible input; its refusal is reported at a field, and nothing is made of this part.</summary>
+    /// <summary>A step that may refuse its input: that is reported at a field, and nothing is made of this part.</summary>
     internal T Try<T>(PlanField field, Func<T> step) =>
         TryStep(node.Find(field.Name) ?? node, step, out var made) ? made : throw new UnreadException();
 
-    /// <summary>A step that refuses impossible input; its refusal is reported at a place.</summary>
+    /// <summary>A step that may refuse its input: that is reported at a place.</summary>
     internal bool TryStep<T>(PlanNode place, Func<T> step, [MaybeNullWhen(false)] out T made)
     {
         try

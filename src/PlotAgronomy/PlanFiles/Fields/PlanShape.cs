@@ -9,7 +9,7 @@ namespace PlotAgronomy.PlanFiles;
 internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue<TRead, TWrite>, IPlanDefinition
 {
     private readonly List<PlanField> fields = [];
-    private readonly List<Func<TWrite, string, PlanRefusals, PlanNode?>> writers = [];
+    private readonly List<Func<TWrite, string, List<PlanProblem>, PlanNode?>> writers = [];
     private readonly List<(string What, Func<TWrite, bool> IsThere)> unsaid = [];
     private Func<PlanPart, TRead>? build;
 
@@ -116,11 +116,11 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
         return new PlanPart(node, this, around, problems).TryBuild(build!, out value);
     }
 
-    internal override PlanNode Write(TWrite value, string path, PlanRefusals refusals)
+    internal override PlanNode Write(TWrite value, string path, List<PlanProblem> refusals)
     {
         foreach (var (what, _) in unsaid.Where(u => u.IsThere(value)))
         {
-            refusals.Add(path, $"there is no field for {what}");
+            refusals.Add(PlanProblem.At(path, $"there is no field for {what}"));
         }
 
         var whole = new PlanNode(PlanNodeKind.Object, path);

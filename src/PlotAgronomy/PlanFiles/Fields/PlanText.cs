@@ -48,14 +48,14 @@ internal class PlanText<T>(string example, PlanText<T>.Reader read, Func<T, stri
         return Accepts(value!, node, at);
     }
 
-    internal override PlanNode? Write(T value, string path, PlanRefusals refusals)
+    internal override PlanNode? Write(T value, string path, List<PlanProblem> refusals)
     {
         if (print(value) is { } text)
         {
             return new PlanNode(PlanNodeKind.Text, path, text);
         }
 
-        refusals.Add(path, $"no text reads back as '{value}'");
+        refusals.Add(PlanProblem.At(path, $"no text reads back as '{value}'"));
         return null;
     }
 

@@ -28,7 +28,7 @@ internal abstract class PlanValue<TRead, TWrite> : PlanValue
     internal abstract bool TryRead(PlanNode node, PlanPart at, [MaybeNullWhen(false)] out TRead value);
 
     /// <summary>The value as it stands in a file, or null and a refusal when a file has no word for it.</summary>
-    internal abstract PlanNode? Write(TWrite value, string path, PlanRefusals refusals);
+    internal abstract PlanNode? Write(TWrite value, string path, List<PlanProblem> refusals);
 }
 
 /// <summary>A value that is written from what it is read into.</summary>
@@ -37,4 +37,37 @@ internal abstract class PlanValue<T> : PlanValue<T, T>
     /// <summary>The same value as another type; what that type refuses is reported at the value's place.</summary>
     internal PlanValue<TOther> As<TOther>(Func<T, TOther> there, Func<TOther, T> back) =>
         new PlanMapped<T, TOther>(this, there, back);
+}
+
+/// <summary>A value of the file that becomes another type.</summary>
+internal sealed class PlanMapped<TFile, T>(PlanValue<TFile> file, Func<TFile, T> there, Func<T, TFile> back) : PlanValue<T>
+{
+    internal override IPlanDefinition? Definition => file.Definition;
+
+    internal override string InWords => file.InWords;
+
+    internal override void Describe(Utf8JsonWriter schema) => file.Describe(schema);
+
+    internal override bool TryRead(PlanNode node, PlanPart at, [MaybeNullWhen(false)] out T value)
+    {
+        value = default;
+        return file.TryRead(node, at, out var found) && at.TryStep(node, () => there(found), out value);
+    }
+
+    internal override PlanNode? Write(T value, string path, List<PlanProblem> refusals) => file.Write(back(value), path, refusals);
+}
+
+/// <summary>A part of the plan file that has a name of its own in the schema.</summary>
+internal interface IPlanDefinition
+{
+    string Name { get; }
+
+    /// <summary>One sentence for schema, page and messages.</summary>
+    string Meaning { get; }
+
+    /// <summary>Its fields in the order of the page; none when it is no object.</summary>
+    IReadOnlyList<PlanField> Fields { get; }
+
+    /// <summary>Writes its rules into its place in the schema.</summary>
+    void Define(Utf8JsonWriter schema);
 }

@@ -137,7 +137,7 @@ internal static class Value
         return read;
     }
 
-    /// <summary>A name by which the catalog finds this very kind; null when none does, as with a kind of the user's own.</summary>
+    /// <summary>A name by which the catalog finds this very kind; null for a kind of the user's own.</summary>
     private static string? NameOf(CropKind kind) =>
         new[] { kind.CommonName, kind.Id }.FirstOrDefault(name =>
             KindCatalog.Standard.TryFind(name, out var found, out _) && ReferenceEquals(found, kind)

@@ -42,8 +42,7 @@ internal sealed class PlanNode(PlanNodeKind kind, string path, string text = "")
 
     internal static string MemberPath(string path, string name) => $"{path}.{name}";
 
-    internal static string ItemPath(string path, int index) =>
-        string.Create(CultureInfo.InvariantCulture, $"{path}[{index}]");
+    internal static string ItemPath(string path, int index) => string.Create(CultureInfo.InvariantCulture, $"{path}[{index}]");
 
     internal PlanNode? Find(string name) => Members.FirstOrDefault(m => m.Name == name).Value;
 

@@ -31,7 +31,11 @@ internal static class PlanNodeWriter
         bool isObject = node.Kind == PlanNodeKind.Object;
         to.Append(isObject ? '{' : '[');
         string comma = "";
-        foreach (var (name, value) in node.Members.Select(m => (Quoted(m.Name) + ": ", m.Value)).Concat(node.Items.Select(i => ("", i))))
+        foreach (
+            var (name, value) in node
+                .Members.Select(m => (Quoted(m.Name) + ": ", m.Value))
+                .Concat(node.Items.Select(i => ("", i)))
+        )
         {
             to.Append(comma).Append('\n').Append(' ', (depth + 1) * Indent).Append(name);
             Write(to, value, depth + 1, name.Length);
@@ -45,7 +49,8 @@ internal static class PlanNodeWriter
         node.Kind switch
         {
             PlanNodeKind.Object when node.IsEmpty => "{}",
-            PlanNodeKind.Object => $"{{ {string.Join(", ", node.Members.Select(m => $"{Quoted(m.Name)}: {OnOneLine(m.Value)}"))} }}",
+            PlanNodeKind.Object =>
+                $"{{ {string.Join(", ", node.Members.Select(m => $"{Quoted(m.Name)}: {OnOneLine(m.Value)}"))} }}",
             PlanNodeKind.Array => $"[{string.Join(", ", node.Items.Select(OnOneLine))}]",
             PlanNodeKind.Text => Quoted(node.Text),
             PlanNodeKind.Null => "null",
@@ -54,7 +59,9 @@ internal static class PlanNodeWriter
 
     private static bool IsLeaf(PlanNode node) => node.Kind is not (PlanNodeKind.Object or PlanNodeKind.Array);
 
-    private static bool IsLeafOrPair(PlanNode node) => IsLeaf(node) || (node.Kind == PlanNodeKind.Array && node.Items.All(IsLeaf));
+    private static bool IsLeafOrPair(PlanNode node) =>
+        IsLeaf(node) || (node.Kind == PlanNodeKind.Array && node.Items.All(IsLeaf));
 
-    private static string Quoted(string text) => $"\"{JsonEncodedText.Encode(text, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\"";
+    private static string Quoted(string text) =>
+        $"\"{JsonEncodedText.Encode(text, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\"";
 }

@@ -15,14 +15,16 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
         var phosphate = Optional("phosphate", Rate("60 lb/ac"), "Phosphate, P2O5.", p => p.Printed!.Phosphate);
         var potash = Optional("potash", Rate("1.5 lb/1000 ft2"), "Potash, K2O.", p => p.Printed!.Potash);
 
-        ReadAs(at => new()
-        {
-            Crop = at.Get(crop),
-            Lime = at.Find(lime),
-            Nitrogen = at.Maybe(nitrogen),
-            Phosphate = at.Maybe(phosphate),
-            Potash = at.Maybe(potash),
-        });
+        ReadAs(at =>
+            new()
+            {
+                Crop = at.Get(crop),
+                Lime = at.Find(lime),
+                Nitrogen = at.Maybe(nitrogen),
+                Phosphate = at.Maybe(phosphate),
+                Potash = at.Maybe(potash),
+            }
+        );
     }
 
     private static PlanShape<PrintedLimeRate, PlotPlan> Lime()
@@ -49,9 +51,8 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
         {
             var laboratory = at.Around.Around.Find(SoilReportShape.Shape.Laboratory);
             var whose = at.Find(institution) ?? (laboratory is null ? null : Institution.FindLaboratory(laboratory));
-            return at.Try(
-                rate,
-                () => PrintedLimeRate.Read(at.Get(rate), at.Maybe(targetPh), at.Maybe(depth), at.Get(basis), whose)
+            return at.Try(rate, () =>
+                PrintedLimeRate.Read(at.Get(rate), at.Maybe(targetPh), at.Maybe(depth), at.Get(basis), whose)
             );
         });
         return shape;

@@ -29,11 +29,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             "Whether the rate counts pure live seed or bulk seed.",
             k => IfSet(k.AsRate)
         );
-        var rateFor = Optional(
-            "rateFor",
-            Hyphened(SowingMethods.Words),
-            "Sowing method the rate is written for.",
-            k => k.AsRate ? k.Plan.SowingMethod : null
+        var rateFor = Optional("rateFor", Hyphened(SowingMethods.Words), "Sowing method the rate is written for.", k =>
+            k.AsRate ? k.Plan.SowingMethod : null
         );
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsCheapest ? null : k.Planned.Offer.Item.Label);
@@ -87,9 +84,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
         var value = shape.Required("value", Number(0.0, 1000), "Yield.", y => y.PerAcre);
         var unit = shape.Required("unit", Choice(NutrientWords.YieldsPerAcre), "Unit.", y => y.Unit);
         shape.ReadAs(at =>
-            at.Get(unit) == YieldUnit.Ton
-                ? CropYield.FromTonsPerAcre(at.Get(value))
-                : CropYield.FromBushelsPerAcre(at.Get(value))
+            at.Get(unit) == YieldUnit.Ton ? CropYield.FromTonsPerAcre(at.Get(value)) : CropYield.FromBushelsPerAcre(at.Get(value))
         );
         return shape;
     }
@@ -127,8 +122,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     /// <param name="AsRate">Whether it is written as a rate in place of a share.</param>
     internal sealed record KindOfPlan(PlannedKind Planned, PlotPlan Plan, bool AsRate)
     {
-        internal bool IsCheapest =>
-            SeedShelf.FromOffers(GrowingShape.Lots(Plan)).Cheapest(Planned.Kind).Offer == Planned.Offer;
+        internal bool IsCheapest => SeedShelf.FromOffers(GrowingShape.Lots(Plan)).Cheapest(Planned.Kind).Offer == Planned.Offer;
 
         /// <summary>The rate whose share reads back as this one.</summary>
         internal ApplicationRate LivingRate

@@ -46,11 +46,8 @@ internal sealed class FertilizerShape : OfferShape<FertilizerProduct>
     private void Extra(string name, string example, string meaning, PlantNutrient nutrient)
     {
         var value = PercentNumber(example);
-        var field = Optional(
-            name,
-            value,
-            meaning,
-            o => HasOwnField(o.Item.Analysis, nutrient) ? o.Item.Analysis.Percent(nutrient) : null
+        var field = Optional(name, value, meaning, o =>
+            HasOwnField(o.Item.Analysis, nutrient) ? o.Item.Analysis.Percent(nutrient) : null
         );
         extras.Add((nutrient, field, value));
     }
@@ -74,7 +71,6 @@ internal sealed class FertilizerShape : OfferShape<FertilizerProduct>
         && extras.Exists(e => e.Nutrient == nutrient && e.Value.CanBeWritten(analysis.Percent(nutrient)));
 
     private static string Digits(double percent) =>
-        decimal
-            .Parse(percent.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture)
+        decimal.Parse(percent.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture)
             .ToString(CultureInfo.InvariantCulture);
 }

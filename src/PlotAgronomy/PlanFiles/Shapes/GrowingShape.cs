@@ -59,11 +59,9 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
 
     /// <summary>Shares that a file does not allow are written as rates.</summary>
     private static bool AsRates(PlotPlan plan) =>
-        Total(plan) is < LeastTotal or > MostTotal
-        || plan.Kinds.Any(k => k.Share.ShareOfFullStand > BlendKindShape.MostShare);
+        Total(plan) is < LeastTotal or > MostTotal || plan.Kinds.Any(k => k.Share.ShareOfFullStand > BlendKindShape.MostShare);
 
     private static double Total(PlotPlan plan) => plan.Kinds.Sum(k => k.Share.ShareOfFullStand);
 
-    private static bool AreEqual(double total, double wanted) =>
-        Math.Abs(total - wanted) <= BlendConstants.All["share-rounding"];
+    private static bool AreEqual(double total, double wanted) => Math.Abs(total - wanted) <= BlendConstants.All["share-rounding"];
 }

@@ -35,17 +35,15 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
         {
             var passing = at.All(sieves);
             var fineness = passing.IsEmpty ? null : at.Try(sieves, () => SieveAnalysis.FromFractions(passing.AsSpan()));
-            var material = at.Try(
-                cce,
-                () =>
-                    LimingMaterial.FromAnalysis(
-                        at.Get(name),
-                        at.Get(form),
-                        at.Get(cce),
-                        fineness,
-                        at.Find(moisture),
-                        at.Maybe(magnesium)
-                    )
+            var material = at.Try(cce, () =>
+                LimingMaterial.FromAnalysis(
+                    at.Get(name),
+                    at.Get(form),
+                    at.Get(cce),
+                    fineness,
+                    at.Find(moisture),
+                    at.Maybe(magnesium)
+                )
             );
             if (at.Maybe(pounds) is { } equal)
             {

@@ -61,11 +61,8 @@ internal sealed class PlotShape : PlanShape<Plot>
             "How much of a full stand it still is, 0 to 1.",
             p => p.CoverShare == 0 ? null : p.CoverShare
         );
-        var standsNow = Optional(
-            "standsNow",
-            standing,
-            "What stands there now; bare ground when left out.",
-            p => p is { Cover: GroundCover.BareGround, CoverKind: null, CoverShare: 0 } ? null : p
+        var standsNow = Optional("standsNow", standing, "What stands there now; bare ground when left out.", p =>
+            p is { Cover: GroundCover.BareGround, CoverKind: null, CoverShare: 0 } ? null : p
         );
         const string Before = "Kind that grew there the season before, by common name.";
         var grewBefore = Optional("grewBefore", Kind("soybean"), Before, p => p.GrewBefore);

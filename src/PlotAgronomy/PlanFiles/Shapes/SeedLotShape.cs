@@ -28,16 +28,8 @@ internal sealed class SeedLotShape : OfferShape<SeedLot>
 
         ReadAs(at =>
         {
-            var analysis = at.Try(
-                pure,
-                () =>
-                    SeedAnalysis.FromFractions(
-                        at.Get(pure),
-                        at.Get(germination),
-                        at.Find(hard),
-                        at.Find(dormant),
-                        at.Find(coating)
-                    )
+            var analysis = at.Try(pure, () =>
+                SeedAnalysis.FromFractions(at.Get(pure), at.Get(germination), at.Find(hard), at.Find(dormant), at.Find(coating))
             );
             var lot = new SeedLot
             {

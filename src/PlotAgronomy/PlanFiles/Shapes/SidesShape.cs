@@ -57,13 +57,9 @@ internal sealed class SidesShape : PlanShape<PlotArea>
         string meaning,
         params (PlotForm Form, int Place)[] places
     ) =>
-        Optional(
-            name,
-            Length(example).As(MeasuredLength.FromLength, l => l.ToLength()),
-            meaning,
-            area =>
-                area.Sides is var (form, sides) && Array.FindIndex(places, p => p.Form == form) is >= 0 and var i
-                    ? sides[places[i].Place]
-                    : null
+        Optional(name, Length(example).As(MeasuredLength.FromLength, l => l.ToLength()), meaning, area =>
+            area.Sides is var (form, sides) && Array.FindIndex(places, p => p.Form == form) is >= 0 and var i
+                ? sides[places[i].Place]
+                : null
         );
 }

@@ -131,10 +131,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         shape.ReadAs(at =>
         {
             var (measured, form) = at.Get(analyte);
-            return at.Try(
-                value,
-                () => SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Get(extractant), form)
-            );
+            return at.Try(value, () => SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Get(extractant), form));
         });
         return shape;
     }

@@ -12,13 +12,15 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
         var swath = Required("swath", Length("14 ft"), "Width that one pass covers evenly.", s => s.Swath);
         var hopper = Optional("hopper", Volume("3 gal"), "Hopper volume.", s => s.Hopper);
         var runs = Optional("measuredRuns", List(Run()), "Weighed runs, if there are any.", s => s.Runs);
-        ReadAs(at => new()
-        {
-            Name = at.Get(name),
-            Swath = at.Get(swath),
-            Hopper = at.Maybe(hopper),
-            Runs = at.All(runs),
-        });
+        ReadAs(at =>
+            new()
+            {
+                Name = at.Get(name),
+                Swath = at.Get(swath),
+                Hopper = at.Maybe(hopper),
+                Runs = at.All(runs),
+            }
+        );
     }
 
     private static PlanShape<SpreaderRun> Run()
@@ -29,14 +31,16 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
         var weighed = shape.Required("weighed", Mass("2.1 lb"), "Weight that came out.", r => r.Weighed);
         var distance = shape.Required("distance", Length("200 ft"), "Distance walked.", r => r.Distance);
         var time = shape.Required("time", Time("45 s"), "Time taken.", r => r.Time);
-        shape.ReadAs(at => new()
-        {
-            Kind = at.Get(kind),
-            Gate = at.Get(gate),
-            Weighed = at.Get(weighed),
-            Distance = at.Get(distance),
-            Time = at.Get(time),
-        });
+        shape.ReadAs(at =>
+            new()
+            {
+                Kind = at.Get(kind),
+                Gate = at.Get(gate),
+                Weighed = at.Get(weighed),
+                Distance = at.Get(distance),
+                Time = at.Get(time),
+            }
+        );
         return shape;
     }
 }

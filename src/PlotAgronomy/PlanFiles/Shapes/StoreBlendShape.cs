@@ -13,7 +13,9 @@ internal sealed class StoreBlendShape : OfferShape<StoreBlend>
         var name = Required("name", Text("fall plot blend"), "What to call it.", b => b.Item.Label);
         Packed("25 lb", "Net weight of the bag.", "Price of one bag in the plan's currency.");
         var claimed = Required("claimedArea", Area("0.5 ac"), "Area the bag says it plants.", b => b.Item.ClaimedArea);
-        var components = Required("components", List(TagKind(), fewest: 1), "Kinds named on the tag.", b => b.Item.Tag.Components);
+        var components = Required("components", List(TagKind(), fewest: 1), "Kinds named on the tag.", b =>
+            b.Item.Tag.Components
+        );
         var otherCrop = Optional("otherCrop", Percent("0.8 %"), "Seed of other crops.", b => Unless0(b.Item.Tag.OtherCrop));
         var inert = Optional("inert", Percent("34.2 %"), "Inert matter, coating counted in.", b => Unless0(b.Item.Tag.Inert));
         var weed = Optional("weed", Percent("0.2 %"), "Weed seed.", b => Unless0(b.Item.Tag.Weed));
@@ -78,9 +80,8 @@ internal sealed class StoreBlendShape : OfferShape<StoreBlend>
 
         shape.ReadAs(at =>
         {
-            var analysis = at.Try(
-                pure,
-                () => SeedAnalysis.FromFractions(at.Get(pure), at.Get(germination), at.Find(hard), at.Find(dormant))
+            var analysis = at.Try(pure, () =>
+                SeedAnalysis.FromFractions(at.Get(pure), at.Get(germination), at.Find(hard), at.Find(dormant))
             );
             return new()
             {

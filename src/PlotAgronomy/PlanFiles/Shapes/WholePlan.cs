@@ -63,7 +63,10 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
             if (at.Maybe(tillage) is { } depth && depth.Inches >= tooDeep - 1e-6)
             {
                 string found = Amounts.Print(depth, "in", 2);
-                at.Report(tillage, string.Create(CultureInfo.InvariantCulture, $"expected less than {tooDeep} in, found {found}"));
+                at.Report(
+                    tillage,
+                    string.Create(CultureInfo.InvariantCulture, $"expected less than {tooDeep} in, found {found}")
+                );
             }
 
             if (at.Problems.Count > 0)
