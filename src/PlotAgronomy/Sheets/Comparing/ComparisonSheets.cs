@@ -1,4 +1,3 @@
-using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
 

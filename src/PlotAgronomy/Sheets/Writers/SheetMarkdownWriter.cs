@@ -9,16 +9,16 @@ internal static class SheetMarkdownWriter
     internal static string Write(FieldSheet sheet, bool showWork)
     {
         var page = new StringBuilder();
-        page.Append($"# {sheet.Title}\n");
+        page.Append(CultureInfo.InvariantCulture, $"# {sheet.Title}\n");
         foreach (var section in sheet.Sections)
         {
-            page.Append($"\n## {section.Heading}\n");
+            page.Append(CultureInfo.InvariantCulture, $"\n## {section.Heading}\n");
             SheetBlock? before = null;
             foreach (var block in section.Blocks)
             {
                 if (block is not SheetFigure || before is not SheetFigure)
                 {
-                    page.Append("\n");
+                    page.Append('\n');
                 }
 
                 WriteBlock(page, block, showWork);
@@ -34,12 +34,12 @@ internal static class SheetMarkdownWriter
         switch (block)
         {
             case SheetSentence sentence:
-                page.Append($"{sentence.Text}\n");
+                page.Append(CultureInfo.InvariantCulture, $"{sentence.Text}\n");
                 break;
             case SheetRemarks remarks:
                 foreach (var remark in remarks.Remarks)
                 {
-                    page.Append($"- **{remark.Word}** {remark.Text}\n");
+                    page.Append(CultureInfo.InvariantCulture, $"- **{remark.Word}** {remark.Text}\n");
                 }
 
                 break;
@@ -53,7 +53,7 @@ internal static class SheetMarkdownWriter
             case SheetTable table:
                 int width = table.Columns.Length + (table.HasCodes ? 1 : 0);
                 page.Append(Row(table.HasCodes ? "" : null, table.Columns));
-                page.Append($"|{string.Concat(Enumerable.Repeat("---|", width))}\n");
+                page.Append(CultureInfo.InvariantCulture, $"|{string.Concat(Enumerable.Repeat("---|", width))}\n");
                 foreach (var row in table.Rows)
                 {
                     page.Append(Row(table.HasCodes ? $"**{row.Figure?.Code}**" : null, row.Cells));
@@ -61,18 +61,18 @@ internal static class SheetMarkdownWriter
 
                 foreach (var figure in showWork ? table.Rows.Select(r => r.Figure).OfType<SheetFigure>() : [])
                 {
-                    page.Append("\n");
+                    page.Append('\n');
                     WriteBlock(page, figure, showWork);
                 }
 
                 break;
             case SheetFigure figure:
-                page.Append($"- **{figure.Code}** {figure.Label}: {figure.Value}\n");
+                page.Append(CultureInfo.InvariantCulture, $"- **{figure.Code}** {figure.Label}: {figure.Value}\n");
                 if (showWork)
                 {
                     foreach (var line in figure.ShowWork())
                     {
-                        page.Append($"  - {line}\n");
+                        page.Append(CultureInfo.InvariantCulture, $"  - {line}\n");
                     }
                 }
 
