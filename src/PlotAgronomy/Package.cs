@@ -4,6 +4,7 @@ namespace PlotAgronomy;
 
 /// <summary>What one price pays for: a bag of a weight, a jug of a volume, or a weight of what is sold loose.</summary>
 /// <remarks>A package never changes and is only equal to itself.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class Package
 {
     private readonly string text;

@@ -230,7 +230,7 @@ public class FitTests
         var range = Assert.Single(CommonDates.For(blend, PlantingRegion.Find("south")).Ranges);
         Assert.Equal((8, 1), (range.From.Month, range.From.Day));
         Assert.Equal((10, 31), (range.To.Month, range.To.Day));
-        BlendFitRequest On(int month, int day) => new() { Region = PlantingRegion.South, SowingDay = new DateOnly(2026, month, day) };
+        BlendFitRequest On(int month, int day) => new() { Region = PlantingRegion.Find("south"), SowingDay = new DateOnly(2026, month, day) };
         Assert.DoesNotContain("blend-date-outside", CodesOf(blend, On(10, 31)));
         Assert.Contains("blend-date-outside", CodesOf(blend, On(11, 1)));
         Assert.Contains("blend-no-dates", CodesOf(BlendOf(("lablab", 0.5)), On(6, 1)));
@@ -241,8 +241,8 @@ public class FitTests
     {
         // South: wheat from August 1, browntop millet April to July (Mississippi).
         var blend = BlendOf(("browntop-millet", 0.5), ("winter-wheat", 0.4));
-        Assert.Empty(CommonDates.For(blend, PlantingRegion.South).Ranges);
-        Assert.Contains("blend-no-common-day", CodesOf(blend, new BlendFitRequest { Region = PlantingRegion.South }));
+        Assert.Empty(CommonDates.For(blend, PlantingRegion.Find("south")).Ranges);
+        Assert.Contains("blend-no-common-day", CodesOf(blend, new BlendFitRequest { Region = PlantingRegion.Find("south") }));
     }
 
     [Fact]
@@ -255,7 +255,7 @@ public class FitTests
     [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
     public void The_report_reads_alike_everywhere(string culture)
     {
-        var conditions = new BlendFitRequest { Soil = Ground(5.4, DrainageClass.Poor), Region = PlantingRegion.South, SowingDay = new DateOnly(2026, 12, 24), NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(42.5), IsSeedLeftOnSurface = true };
+        var conditions = new BlendFitRequest { Soil = Ground(5.4, DrainageClass.Poor), Region = PlantingRegion.Find("south"), SowingDay = new DateOnly(2026, 12, 24), NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(42.5), IsSeedLeftOnSurface = true };
         string Report()
         {
             var fit = Fit(BlendOf(("ladino-clover", 0.55), ("winter-wheat", 0.45), ("purple-top-turnip", 0.35)), conditions);
@@ -281,7 +281,7 @@ public class FitTests
         Assert.Contains("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4))));
         Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("crimson-clover", 0.5), ("winter-wheat", 0.4))));
         // East Texas sows cowpea late in summer with grain (Fall-planted forage mixtures, Texas A&M University, 2019).
-        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4)), new BlendFitRequest { Region = PlantingRegion.South }));
+        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4)), new BlendFitRequest { Region = PlantingRegion.Find("south") }));
     }
 
     [Fact]

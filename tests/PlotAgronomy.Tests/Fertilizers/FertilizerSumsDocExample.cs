@@ -21,9 +21,9 @@ public class FertilizerSumsDocExample
 
         // A jug of liquid: what to buy, what to spread, and what comes along that nobody asked for.
         var liquid = FertilizerProduct.Liquid(
-            "liquid", FertilizerAnalysis.FromGrade("10-34-0"), Volume.FromUsGallons(2.5), Density.FromPoundsPerUSGallon(11.65), 30);
+            "liquid", FertilizerAnalysis.FromGrade("10-34-0"), Density.FromPoundsPerUSGallon(11.65)).InJugs(Volume.FromUsGallons(2.5), pricePerJug: 30);
         var need = PlotNeed.Stated(NutrientTarget.Create(PlantNutrient.Phosphate, ApplicationRate.FromPoundsPerAcre(40), null, "soil test low"));
-        var purchase = FertilizerShelf.FromProducts(liquid).Cheapest(need, Area.FromAcres(0.5));
+        var purchase = FertilizerShelf.FromOffers(liquid).Cheapest(need, Area.FromAcres(0.5));
         var line = purchase.Line("liquid")!;
         output.WriteLine($"{line}, {Amounts.Print(line.SpreadVolume!.Value, "gal", 1)} to spread");
         output.WriteLine($"nitrogen nobody asked for: {purchase.Balance(PlantNutrient.Nitrogen)?.Surplus}");

@@ -33,7 +33,7 @@ public class LimeQuestionTests
         var other = Assert.Single(need.Questions.OfType<OpenQuestion<LimeMethod>>());
         Assert.Equal("lime-ask-method", other.Code);
         Assert.NotEmpty(other.Plausible);
-        Assert.All(other.Plausible, m => Assert.NotNull(m.NeedFor(need.Sample, m.ClosestTarget(6.0)).Rate));
+        Assert.All(other.Plausible, m => Assert.NotNull(m.NeedFor(need.Soil, m.ClosestTarget(6.0)).Rate));
     }
 
     [Fact]
@@ -43,7 +43,7 @@ public class LimeQuestionTests
         var basis = LimeBasis.All.First(b => b.Figure is { Index.Sieves.IsEmpty: false, Index.IsRelative: false });
         var rate = LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(2), 6.4, Length.FromInches(6), basis, LimeMethod.Oregon.Institution);
         var silent = LimingMaterial.FromAnalysis("field lime", LimingForm.GroundLimestone, 95);
-        var cost = Assert.Single(LimingMaterialComparison.For(rate, Area.FromAcres(0.6), [LimeOffer.InBags(silent, Mass.FromPounds(40), 6)]).Costs);
+        var cost = Assert.Single(LimingMaterialComparison.For(rate, Area.FromAcres(0.6), [Offer.InBags(silent, Mass.FromPounds(40), 6)]).Costs);
         Assert.Null(cost.Order);
         Assert.NotNull(need.Rate);
         var question = cost.Question!;

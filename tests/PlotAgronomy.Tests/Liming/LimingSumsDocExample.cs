@@ -18,12 +18,13 @@ public class LimingSumsDocExample
         // A laboratory that prints the lime buffer capacity, read after 30 minutes.
         var capacity = LimeBufferCapacity.FromThirtyMinutes(250);
         output.WriteLine($"250 after 30 minutes are {capacity}; {LimeBufferCapacity.AtEquilibrium(400)} was waited for");
-        var sample = new LimeSample
+        var report = new SoilReport
         {
-            Report = new SoilReport { Laboratory = "an invented laboratory", WaterPh = WaterPh.FromValue(5.3) },
+            Laboratory = "an invented laboratory",
+            WaterPh = WaterPh.FromValue(5.3),
             LimeBufferCapacity = capacity,
         };
-        var need = LimeMethod.Find("georgia-lime-buffer-capacity").NeedFor(sample, targetPh: 6.5);
+        var need = LimeMethod.Find("georgia-lime-buffer-capacity").NeedFor(report, targetPh: 6.5);
         output.WriteLine($"{need.Rate}, or {Amounts.Print(need.Rate!.OfBasis.TonnesPerHectare, 2)} t/ha");
 
         // What pure compounds neutralize, and a label that states calcium and magnesium alone.
@@ -36,7 +37,7 @@ public class LimingSumsDocExample
         var spread = LimeApplication.FromBags(30, Mass.FromPounds(40), LimingMaterial.PureCarbonate, new DateOnly(2026, 3, 1));
         var outlook = LimeOutlook.For(new LimeOutlookRequest
         {
-            SoilPh = WaterPh.FromValue(5.3),
+            Soil = report,
             Rate = need.Rate!,
             Material = spread.Material,
             LimedOn = spread.On!.Value,

@@ -55,7 +55,7 @@ public class SystemTrapTests
     [Fact]
     public void The_cell_that_breaks_the_grids_pattern_is_given_as_printed_with_a_caution()
     {
-        NutrientRecommendation With(double potassium) => RecommendationSystems.SouthCarolina.Recommend(
+        NutrientRecommendation With(double potassium) => RecommendationSystems.Find("SC").Recommend(
             Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1), K(potassium, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)) with { PrintedPhosphorusRating = "low" }, CropUse.Browsed(CropRow.Alfalfa));
         Assert.Equal(100, With(240).Phosphate!.Rate.PoundsPerAcre);
         Assert.Contains(With(240).Findings, f => f.Code == "nutrient-grid-breaks-pattern");
@@ -65,7 +65,7 @@ public class SystemTrapTests
 
     [Fact]
     public void In_that_row_the_phosphate_is_not_guessed_when_potassium_was_not_tested() =>
-        Assert.Null(RecommendationSystems.SouthCarolina.Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)) with { PrintedPhosphorusRating = "low" },
+        Assert.Null(RecommendationSystems.Find("SC").Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)) with { PrintedPhosphorusRating = "low" },
             CropUse.Browsed(CropRow.Alfalfa)).Phosphate);
 
     [Fact]
@@ -99,8 +99,8 @@ public class SystemTrapTests
     public void Hay_potash_is_not_put_on_a_plot_that_is_only_browsed()
     {
         var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
-        var hay = RecommendationSystems.TriState2020.Recommend(Known(report, 10), CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
-        var browsed = RecommendationSystems.TriState2020.Recommend(Known(report, 10), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
+        var hay = RecommendationSystems.Find("TS-2020").Recommend(Known(report, 10), CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
+        var browsed = RecommendationSystems.Find("TS-2020").Recommend(Known(report, 10), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
         Assert.Equal(216, hay.Potash!.Rate.PoundsPerAcre, 1e-9);
         Assert.Equal(0, browsed.Potash!.Rate.PoundsPerAcre);
         Assert.Contains(browsed.Findings, f => f.Code == "nutrient-nothing-carried-off");
@@ -111,7 +111,7 @@ public class SystemTrapTests
     {
         var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
         var use = CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4), default, default);
-        Assert.Equal(0, RecommendationSystems.TriState2020.Recommend(Known(report, 10), use).Potash!.Rate.PoundsPerAcre);
+        Assert.Equal(0, RecommendationSystems.Find("TS-2020").Recommend(Known(report, 10), use).Potash!.Rate.PoundsPerAcre);
     }
 
     [Fact]
@@ -157,8 +157,8 @@ public class SystemTrapTests
     public void Iowas_optimum_rate_is_said_to_replace_a_harvest_on_a_browsed_plot()
     {
         var report = Report(K(100, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate)) with { SampleMoisture = SampleMoisture.FieldMoist };
-        Assert.Contains(RecommendationSystems.Iowa2013.Recommend(report, CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-maintenance-printed");
-        Assert.DoesNotContain(RecommendationSystems.Iowa2013.Recommend(report, CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(150))).Findings, f => f.Code == "nutrient-maintenance-printed");
+        Assert.Contains(RecommendationSystems.Find("IA-2013").Recommend(report, CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-maintenance-printed");
+        Assert.DoesNotContain(RecommendationSystems.Find("IA-2013").Recommend(report, CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(150))).Findings, f => f.Code == "nutrient-maintenance-printed");
     }
 
     [Fact]

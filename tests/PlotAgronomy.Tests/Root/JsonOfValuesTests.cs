@@ -35,7 +35,7 @@ public partial class JsonOfValuesTests
         Bearing.FromDegrees(Odd),
         MeasuredLength.FromLength(Length.FromMeters(Odd)),
         MeasuredLength.WithError(Length.FromMeters(Odd), Length.FromInches(1)),
-        PlanePoint.FromMeters(Odd, -Odd),
+        PlanePoint.FromFeet(Odd, -Odd),
         GeoPoint.FromDegrees(Odd, -Odd),
         Slope.FromDegrees(Odd),
         Slope.FromPercent(7),

@@ -26,16 +26,16 @@ public class FigureCodeTests
     private static PlotPlan With(string addition)
     {
         var plan = Plan;
-        var dear = FertilizerProduct.Create("0-0-1", FertilizerAnalysis.FromGrade("0-0-1"), Mass.FromPounds(50), 900);
-        var wheat = FieldSheetWritingTests.Plan("store-blend").SeedOffers.First(o => plan.Kinds.All(k => k.Kind != o.Lot.Kind));
-        var kind = new PlannedKind { Share = KindShare.FromShare(wheat.Lot.Kind, 0.05), Offer = wheat };
+        var dear = Offer.InBags(FertilizerProduct.Create("0-0-1", FertilizerAnalysis.FromGrade("0-0-1")), Mass.FromPounds(50), 900);
+        var wheat = FieldSheetWritingTests.Plan("store-blend").SeedOffers.First(o => plan.Kinds.All(k => k.Kind != o.Item.Kind));
+        var kind = new PlannedKind { Share = KindShare.FromShare(wheat.Item.Kind, 0.05), Offer = wheat };
         return addition switch
         {
             "a printed lime rate" => plan with { Printed = new PrintedAdvice { Crop = "clover", Lime = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(0.7), 6, Length.FromInches(6), LimeBasis.Find("north-carolina-standard"), Institution.NorthCarolina) } },
             "a printed need" => plan with { Printed = new PrintedAdvice { Crop = "clover", Potash = ApplicationRate.FromPoundsPerAcre(57) } },
             "a kind" => plan with { Kinds = [.. plan.Kinds, kind] },
             "a kind first" => plan with { Kinds = [kind, .. plan.Kinds] },
-            "a lime" => plan with { LimeOffers = [LimeOffer.InBags(plan.LimeOffers[0].Material, Mass.FromPounds(50), 900), .. plan.LimeOffers] },
+            "a lime" => plan with { LimeOffers = [Offer.InBags(plan.LimeOffers[0].Item, Mass.FromPounds(50), 900), .. plan.LimeOffers] },
             "a fertilizer" => plan with { FertilizerOffers = [.. plan.FertilizerOffers, dear] },
             "a fertilizer first" => plan with { FertilizerOffers = [dear, .. plan.FertilizerOffers] },
             _ => plan with { SeedOffers = [wheat, .. plan.SeedOffers] },

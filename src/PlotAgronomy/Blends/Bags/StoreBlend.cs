@@ -8,6 +8,7 @@ namespace PlotAgronomy.Blends;
 /// <summary>A ready blend as a store sells it: its tag and the area a bag claims to plant.</summary>
 /// <remarks>It is only equal to itself; <c>blend with { ... }</c> makes another one. Its bag and price stand in an
 /// <see cref="Offer{T}"/>.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record StoreBlend
 {
     /// <summary>Gets what the user calls it; not blank.</summary>

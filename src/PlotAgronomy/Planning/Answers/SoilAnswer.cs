@@ -6,6 +6,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Planning;
 
 /// <summary>What the report itself says, before anything is bought.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SoilAnswer
 {
     private readonly PlotPlan plan;

@@ -8,6 +8,7 @@ namespace PlotAgronomy.Planning;
 /// <summary>The seed to weigh out and buy, how crowded the stand will be, and whether the kinds fit each other and the
 /// plot.</summary>
 /// <remarks>What looks further than the weights is worked out when it is first asked for.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SeedAnswer
 {
     private readonly PlotPlan plan;

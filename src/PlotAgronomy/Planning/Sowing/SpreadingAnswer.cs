@@ -5,6 +5,7 @@ using PlotAgronomy.Spreading;
 namespace PlotAgronomy.Planning;
 
 /// <summary>Which kinds share the hopper, and how each pass is set.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed class SpreadingAnswer
 {
     private readonly PlotPlan plan;

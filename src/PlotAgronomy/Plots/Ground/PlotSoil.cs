@@ -12,6 +12,7 @@ namespace PlotAgronomy;
 /// <see cref="TextureBy"/> tells who won. A report alone is a soil too: wherever a soil is asked for, a report will do.</para>
 /// <para>A soil is only equal to itself.</para>
 /// </remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed record PlotSoil
 {
     private PlotSoil(SoilReport report)

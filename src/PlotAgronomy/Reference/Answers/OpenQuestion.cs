@@ -5,6 +5,7 @@ namespace PlotAgronomy;
 
 /// <summary>A fact that is missing, and who knows it. Its code is stable and never renamed.</summary>
 /// <remarks>What each plausible value would change is not told here.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public abstract class OpenQuestion : IEquatable<OpenQuestion>
 {
     internal static readonly EnumWords<WhomToAsk> WhomWords = EnumWords<WhomToAsk>.FromNames();

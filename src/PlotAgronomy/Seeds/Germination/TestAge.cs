@@ -4,6 +4,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>How long ago a lot was tested, held against the limit on its sale.</summary>
 /// <remarks>The limit is about the sale, not about planting: old seed may be planted; test it first.</remarks>
+[JsonConverter(typeof(NotForJson))]
 public sealed class TestAge
 {
     private TestAge(SeedLot lot, TestDateRule rule, TestMonth tested, DateOnly on)
