@@ -73,10 +73,6 @@ internal static class LimeMath
     internal static double MissouriPoundsPerAcre(double acidityMeqPer100Grams, double enmPerMeq) =>
         enmPerMeq * acidityMeqPer100Grams;
 
-    /// <summary>LBCeq = LBC30 x (a + b x LBC30).</summary>
-    internal static double EquilibriumBufferCapacity(double thirtyMinuteMgPerKgPerPh, double constant, double slope) =>
-        thirtyMinuteMgPerKgPerPh * (constant + (slope * thirtyMinuteMgPerKgPerPh));
-
     internal static double SoilMillionPounds(double millionPoundsPerInch, double depthInches) =>
         millionPoundsPerInch * depthInches;
 

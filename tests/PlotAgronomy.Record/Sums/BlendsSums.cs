@@ -213,25 +213,27 @@ internal static class BlendsSums
             })
             {
                 recorder.Call($"blend of {words}: fit, {region.Id}, {Amounts.Print(ph, 1)}, {Words(drainage)}",
-                    () => Short(BlendFit.For(batch, new PlotConditions
+                    () => Short(BlendFit.For(batch, new BlendFitRequest
                     {
                         Region = region,
                         SowingDay = day,
-                        Ph = WaterPh.FromValue(ph),
-                        Drainage = drainage,
+                        Soil = Ground(ph) with { Drainage = drainage },
                     })));
             }
         }
 
-        recorder.Call($"blend of {words}: fit, a hard place", () => Short(BlendFit.For(batch, new PlotConditions
+        recorder.Call($"blend of {words}: fit, a hard place", () => Short(BlendFit.For(batch, new BlendFitRequest
         {
             NitrogenPlanned = PerAcre(60),
             IsSeedLeftOnSurface = true,
             IsLateSeeding = true,
-            IsDryOrThinSoil = true,
+            Soil = PlotSoil.For(new SoilReport { Laboratory = "none" }) with { IsDryOrThin = true },
             Standing = [KindShare.FromShare(Kind("ladino clover"), 0.5)],
         })));
     }
+
+    private static PlotSoil Ground(double ph) =>
+        PlotSoil.For(new SoilReport { Laboratory = "a laboratory", WaterPh = WaterPh.FromValue(ph) });
 
     private static Dictionary<string, object?> Short(BlendFit fit) => Named(
         ("lowest pH", fit.LowestPh),
@@ -328,8 +330,7 @@ internal static class BlendsSums
             LargestShare = 0.5,
             Step = 0.1,
             SeasonShare = 0.3,
-            Ph = WaterPh.FromValue(6.1),
-            Drainage = DrainageClass.Well,
+            Soil = Ground(6.1) with { Drainage = DrainageClass.Well },
             Standing = [KindShare.FromShare(Kind("ladino clover"), 0.2)],
             Rule = ViabilityRule.GerminationAndHard,
         }, Shelf)));
@@ -348,7 +349,7 @@ internal static class BlendsSums
                 {
                     Area = Acres(1),
                     Method = SowingMethod.Broadcast,
-                    Ph = WaterPh.FromValue(4.4)
+                    Soil = Ground(4.4)
                 }, Shelf)));
         recorder.Call("recipe of no lots",
             () => Short(RecipeProposal.Find(new RecipeRequest { Area = Acres(1), Method = SowingMethod.Broadcast }, [])));

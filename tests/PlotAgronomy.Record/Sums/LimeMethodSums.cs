@@ -37,24 +37,21 @@ internal static class LimeMethodSums
         Comparisons(recorder);
     }
 
-    internal static LimeSample Sample(
+    internal static SoilReport Sample(
         SoilClass soil, double waterPh, BufferPh? buffer, double acidity = 5, double aluminum = 60, double capacity = 350,
             SoilTexture texture = SoilTexture.SiltLoam) => new()
             {
-                Report = new SoilReport
-                {
-                    Laboratory = "test laboratory",
-                    WaterPh = WaterPh.FromValue(waterPh),
-                    SaltPh = SaltPh.FromValue(waterPh - 0.5),
-                    BufferPhs = buffer is null ? [] : [buffer],
-                    ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(acidity),
-                    PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(11),
-                    Readings = [SoilSums.Reading(SoilAnalyte.Aluminum, aluminum, extractant: Extractant.ModifiedMorgan)],
-                    Texture = texture,
-                    OrganicMatter = Percent(2.5),
-                    SampledDepth = Inches(6),
-                    SoilClass = soil,
-                },
+                Laboratory = "test laboratory",
+                WaterPh = WaterPh.FromValue(waterPh),
+                SaltPh = SaltPh.FromValue(waterPh - 0.5),
+                BufferPhs = buffer is null ? [] : [buffer],
+                ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(acidity),
+                PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(11),
+                Readings = [SoilSums.Reading(SoilAnalyte.Aluminum, aluminum, extractant: Extractant.ModifiedMorgan)],
+                Texture = texture,
+                OrganicMatter = Percent(2.5),
+                SampledDepth = Inches(6),
+                SoilClass = soil,
                 LimeBufferCapacity = LimeBufferCapacity.FromThirtyMinutes(capacity),
             };
 
@@ -92,7 +89,7 @@ internal static class LimeMethodSums
         recorder.Call($"lime method {method.Id}, {Words(soil)}: with a coarse reading",
             () => Short(method.NeedFor(Of(method, soil, middle, 5.2), targets[^1], readingErrorPh: 0.2)));
         recorder.Call($"lime method {method.Id}, {Words(soil)}: from a report alone",
-            () => Short(method.NeedFor(Of(method, soil, middle, 5.2).Report, targets[^1])));
+            () => Short(method.NeedFor(Of(method, soil, middle, 5.2) with { LimeBufferCapacity = null }, targets[^1])));
         recorder.Call($"lime method {method.Id}, {Words(soil)}: a target between",
             () => Short(method.NeedFor(Of(method, soil, middle, 5.2), 6.27)));
         recorder.Call($"lime method {method.Id}, {Words(soil)}: a bare report",
@@ -100,7 +97,7 @@ internal static class LimeMethodSums
     }
 
     /// <summary>The reading goes where the method looks for it: a buffer, water pH, acidity, aluminum or capacity.</summary>
-    private static LimeSample Of(LimeMethod method, SoilClass soil, double reading, double waterPh,
+    private static SoilReport Of(LimeMethod method, SoilClass soil, double reading, double waterPh,
         SoilTexture texture = SoilTexture.Loam)
     {
         if (!method.Buffers.IsEmpty)
@@ -148,19 +145,16 @@ internal static class LimeMethodSums
         recorder.Call("lime methods: one that is not there", () => LimeMethod.Find("none"));
         recorder.Call("lime methods: a buffer pH without its buffer",
             () =>
-                LimeRequirement.Accepting(new LimeSample
-                {
-                    Report = new SoilReport { Laboratory = "a laboratory" },
-                    UnnamedBufferPh = 6.4
-                }).Select(m => m.Id).ToArray());
+                LimeRequirement.Accepting(new SoilReport { Laboratory = "a laboratory", UnnamedBufferPh = 6.4 }).Select(m => m.Id).ToArray());
         recorder.Call("lime methods: an unnamed buffer pH", () =>
-            Short(LimeMethod.Find("oregon-2025-sikora").NeedFor(new LimeSample
+            Short(LimeMethod.Find("oregon-2025-sikora").NeedFor(new SoilReport
             {
-                Report = new SoilReport { Laboratory = "a laboratory", SoilClass = SoilClass.Mineral },
+                Laboratory = "a laboratory",
+                SoilClass = SoilClass.Mineral,
                 UnnamedBufferPh = 6.4,
             }, 6.4)));
         recorder.Call("lime methods: a sample of a report alone",
-            () => LimeSample.From(Sample(SoilClass.Mineral, 5.4, null).Report));
+            () => PlotSoil.For(Sample(SoilClass.Mineral, 5.4, null) with { LimeBufferCapacity = null }));
         foreach (var capacity in new[] { LimeBufferCapacity.FromThirtyMinutes(350), LimeBufferCapacity.AtEquilibrium(700) })
         {
             recorder.Call($"lime buffer capacity {capacity}", () => capacity);
@@ -186,22 +180,19 @@ internal static class LimeMethodSums
             }
 
             recorder.Call($"lime methods side by side, {Words(buffer)}, from a report alone",
-                () => Short(LimeMethodComparison.For(sample.Report, 6.5, Inches(8))));
+                () => Short(LimeMethodComparison.For(sample with { LimeBufferCapacity = null }, 6.5, Inches(8))));
             recorder.Call($"lime on weak ground, {Words(buffer)}: whether it applies",
                 () => WeaklyBufferedLime.AppliesTo(sample, 6.5));
         }
 
-        var sand = new LimeSample
+        var sand = new SoilReport
         {
-            Report = new SoilReport
-            {
-                Laboratory = "test laboratory",
-                WaterPh = WaterPh.FromValue(5.1),
-                BufferPhs = [BufferPh.FromValue(7.8, SoilBuffer.AdamsEvans)],
-                PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(2.5),
-                Texture = SoilTexture.Sand,
-                SoilClass = SoilClass.Mineral,
-            },
+            Laboratory = "test laboratory",
+            WaterPh = WaterPh.FromValue(5.1),
+            BufferPhs = [BufferPh.FromValue(7.8, SoilBuffer.AdamsEvans)],
+            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(2.5),
+            Texture = SoilTexture.Sand,
+            SoilClass = SoilClass.Mineral,
             LimeBufferCapacity = LimeBufferCapacity.FromThirtyMinutes(150),
         };
         recorder.Call("lime on weak ground, a sand: whether it applies", () => WeaklyBufferedLime.AppliesTo(sand, 6.2));

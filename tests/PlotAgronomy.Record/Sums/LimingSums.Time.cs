@@ -19,14 +19,18 @@ internal static partial class LimingSums
                     recorder.Call($"lime outlook: {material.Name}, {Words(placement)}, sown after {months} months",
                         () => LimeOutlook.For(new LimeOutlookRequest
                         {
-                            SoilPh = WaterPh.FromValue(5.3),
+                            Soil = new SoilReport
+                            {
+                                Laboratory = "test laboratory",
+                                WaterPh = WaterPh.FromValue(5.3),
+                                PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
+                                Texture = SoilTexture.SiltLoam,
+                            },
                             Rate = Rate(2),
                             Material = material,
                             Placement = placement,
                             LimedOn = new DateOnly(2027, 1, 1),
                             PlantingOn = new DateOnly(2027, 1, 1).AddMonths(months),
-                            ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
-                            Texture = SoilTexture.SiltLoam,
                             ShareDelivered = Percent(80),
                             Kinds = [.. Blend.Select(k => k.Kind)],
                         }));

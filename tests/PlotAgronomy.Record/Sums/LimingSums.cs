@@ -191,7 +191,7 @@ internal static partial class LimingSums
 
     private static void Orders(Recorder recorder)
     {
-        var report = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, null).Report;
+        var report = LimeMethodSums.Sample(SoilClass.Mineral, 5.4, null) with { LimeBufferCapacity = null };
         recorder.Call("lime order: bags, worked in", () => LimeOrder.For(new LimeOrderRequest
         {
             Rate = Rate(2),
@@ -207,7 +207,7 @@ internal static partial class LimingSums
             Area = Acres(2.5),
             Price = 41.5m,
             Placement = LimePlacement.Surface,
-            Report = report,
+            Soil = report,
             WithUreaOrAmmonium = true,
         }));
         recorder.Call("lime order: several dressings", () => LimeOrder.For(new LimeOrderRequest
@@ -242,7 +242,7 @@ internal static partial class LimingSums
                             Material = material,
                             Area = Acres(0.75),
                             Placement = placement,
-                            SoilClass = soil,
+                            Soil = PlotSoil.For(new() { Laboratory = "none", SoilClass = soil }),
                         })));
                 }
             }

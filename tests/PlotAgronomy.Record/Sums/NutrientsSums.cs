@@ -135,7 +135,7 @@ internal static class NutrientsSums
                             recorder.Call(
                                 $"secondary rule {rule.Id}: {value} {Words(unit)} by {Words(extractant)} at pH {ph}",
                                 () =>
-                                    Short(rule.Answer(Report(ph, SoilSums.Reading(analyte, value, unit, extractant)), Setting)));
+                                    Short(rule.Answer(Mineral(Report(ph, SoilSums.Reading(analyte, value, unit, extractant))), Request)));
                         }
                     }
                 }
@@ -148,12 +148,13 @@ internal static class NutrientsSums
         recorder.Call("phosphate in a band", () => BandPlacement.BandedPhosphateFor(PerAcre(60)));
     }
 
-    private static SecondarySetting Setting => new()
+    private static PlotSoil Mineral(SoilReport report) => PlotSoil.For(report) with { SoilClass = SoilClass.Mineral };
+
+    private static SecondaryRequest Request => new()
     {
         IsLimeDue = true,
         TissueSulfur = Percent(0.2),
         MagnesiumSaturation = Percent(6),
-        SoilClass = SoilClass.Mineral,
     };
 
     private static SoilReport Report(double ph, params SoilReading[] readings) => new()

@@ -36,7 +36,7 @@ internal static class PlotNeedSums
 
     private static PlotNeedRequest Request(params KindShare[] kinds) => new()
     {
-        Report = Indices(),
+        Soil = Indices(),
         Kinds = [.. kinds],
         System = RecommendationSystems.NorthCarolina,
         SecondaryRules = [],
@@ -70,26 +70,25 @@ internal static class PlotNeedSums
                         t.Extractants[0]));
                 recorder.Call($"need of a plot of {kind} by system {system.Id}", () => Short(PlotNeed.For(new PlotNeedRequest
                 {
-                    Report = new SoilReport
+                    Soil = PlotSoil.For(new SoilReport
                     {
                         Laboratory = system.Institution.FullName,
                         WaterPh = WaterPh.FromValue(6.2),
                         SoilClass = SoilClass.Mineral,
-                        Readings = [.. readings]
+                        Readings = [.. readings],
+                        SampleMoisture = SampleMoisture.Dried,
+                    }) with
+                    {
+                        ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
+                        Region = SoilRegion.Piedmont,
+                        PhosphorusSupply = SoilSupply.Medium,
+                        ExchangeCapacityGroup = SoilSupply.Medium,
                     },
                     Kinds = [Kind(kind, 0.7), Kind("crimson clover", 0.3)],
                     System = system,
                     SecondaryRules = [.. SecondaryRule.Everything],
-                    SecondarySetting = new SecondarySetting { TissueSulfur = Percent(0.2), SoilClass = SoilClass.Mineral },
-                    Setting = new PlotSetting
-                    {
-                        ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
-                        Region = SoilRegion.Piedmont,
-                        SampleMoisture = SampleMoisture.Dried,
-                        PhosphorusSupply = SoilSupply.Medium,
-                        ExchangeCapacityGroup = SoilSupply.Medium,
-                        BuildUpYears = 4,
-                    },
+                    Secondary = new SecondaryRequest { TissueSulfur = Percent(0.2) },
+                    BuildUpYears = 4,
                 })));
             }
         }
@@ -111,14 +110,14 @@ internal static class PlotNeedSums
 
         recorder.Call("need of a plot: kinds counted from a half", () => Short(PlotNeed.For(new PlotNeedRequest
         {
-            Report = Indices(),
+            Soil = Indices(),
             Kinds = [Kind("oats winter", 0.7), Kind("medium red clover", 0.4)],
             System = RecommendationSystems.NorthCarolina,
             CountedFromShare = 0.5,
         })));
         recorder.Call("need of a plot: legumes not inoculated", () => Short(PlotNeed.For(new PlotNeedRequest
         {
-            Report = Indices(),
+            Soil = Indices(),
             Kinds = [Kind("cowpea iron clay", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
@@ -128,7 +127,7 @@ internal static class PlotNeedSums
         {
             recorder.Call($"need of a plot: a legume, {Words(stand)}", () => Short(PlotNeed.For(new PlotNeedRequest
             {
-                Report = Indices(),
+                Soil = Indices(),
                 Kinds = [Kind("oats winter", 1), Kind("medium red clover", 0.3)],
                 System = RecommendationSystems.NorthCarolina,
                 SecondaryRules = [],
@@ -139,21 +138,25 @@ internal static class PlotNeedSums
 
         recorder.Call("need of a plot: hay carried off", () => Short(PlotNeed.For(new PlotNeedRequest
         {
-            Report = Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 18), SoilSums.Reading(SoilAnalyte.Potassium, 100)),
+            Soil = PlotSoil.For(Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 18), SoilSums.Reading(SoilAnalyte.Potassium, 100))) with
+            {
+                ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12),
+            },
             Kinds = [Kind("ladino clover", 1)],
             System = RecommendationSystems.TriState2020,
             SecondaryRules = [],
-            Setting = new PlotSetting { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12) },
             Uses = Use("ladino clover",
                 new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
         })));
         recorder.Call("need of a plot: grazed", () => Short(PlotNeed.For(new PlotNeedRequest
         {
-            Report = Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 32), SoilSums.Reading(SoilAnalyte.Potassium, 140)),
+            Soil = PlotSoil.For(Indices(SoilSums.Reading(SoilAnalyte.Phosphorus, 32), SoilSums.Reading(SoilAnalyte.Potassium, 140))) with
+            {
+                ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12),
+            },
             Kinds = [Kind("alfalfa", 1)],
             System = RecommendationSystems.TriState2020,
             SecondaryRules = [],
-            Setting = new PlotSetting { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12) },
             Uses = Use("alfalfa", new KindUse
             {
                 Yield = CropYield.FromTonsPerAcre(4),
@@ -163,7 +166,7 @@ internal static class PlotNeedSums
         })));
         recorder.Call("need of a plot: printed beside ours", () => Short(PlotNeed.For(new PlotNeedRequest
         {
-            Report = Indices(),
+            Soil = Indices(),
             Kinds = [Kind("oats winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
@@ -171,7 +174,7 @@ internal static class PlotNeedSums
         })));
         recorder.Call("need of a plot: overridden", () => Short(PlotNeed.For(new PlotNeedRequest
         {
-            Report = Indices(SoilSums.Reading(SoilAnalyte.Boron, 0.2, extractant: Extractant.HotWater)),
+            Soil = Indices(SoilSums.Reading(SoilAnalyte.Boron, 0.2, extractant: Extractant.HotWater)),
             Kinds = [Kind("alfalfa", 0.6), Kind("oats winter", 0.4)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [SecondaryRule.Find("tennessee-boron-alfalfa"), SecondaryRule.Find("plot-boron")],

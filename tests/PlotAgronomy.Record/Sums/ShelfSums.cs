@@ -29,7 +29,7 @@ internal static class ShelfSums
     [
         ("nothing said", FieldConditions.Unknown),
         ("worked in", new() { IsIncorporated = true, IsNearWater = false, HasSoilTest = false }),
-        ("warm ground of high pH", new() { IsIncorporated = false, SoilTemperature = Fahrenheit(78), SoilPh = 7.6 }),
+        ("warm ground of high pH", new() { IsIncorporated = false, SoilTemperature = Fahrenheit(78), Soil = new SoilReport { Laboratory = "a laboratory", WaterPh = WaterPh.FromValue(7.6) } }),
         ("water near", new() { IsNearWater = true }),
         ("a legume stand", new() { IsLegumeStand = true }),
         ("at the seed", new() { TouchesSeed = true, TouchesInoculatedSeed = true, SeedRowLimit = SeedPlacedLimit.All[0] }),

@@ -8,32 +8,35 @@ namespace PlotAgronomy.Record.Sums;
 /// <summary>Every recommendation system over its crop rows, and every rating scale over its classes.</summary>
 internal static class SystemSums
 {
-    private static readonly PlotSetting Full = new()
+    private static PlotSoil Full(SoilReport report) => PlotSoil.For(report with
+    {
+        SampleMoisture = SampleMoisture.Dried,
+        PrintedPhosphorusRating = "low",
+        SubsoilPotassium = SoilSums.Reading(SoilAnalyte.Potassium, 90, extractant: Extractant.Mehlich1),
+    }) with
     {
         SoilClass = SoilClass.Mineral,
         Region = SoilRegion.Piedmont,
         ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(8),
-        SampleMoisture = SampleMoisture.Dried,
         PhosphorusSupply = SoilSupply.Medium,
         ExchangeCapacityGroup = SoilSupply.Medium,
-        BuildUpYears = 4,
-        PrintedPhosphorusRating = "low",
-        SubsoilPotassium = SoilSums.Reading(SoilAnalyte.Potassium, 90, extractant: Extractant.Mehlich1),
     };
 
-    private static readonly PlotSetting Other = new()
+    private static PlotSoil Other(SoilReport report) => PlotSoil.For(report with
+    {
+        SampleMoisture = SampleMoisture.FieldMoist,
+        PrintedPhosphorusRating = "high",
+    }) with
     {
         SoilClass = SoilClass.MineralOrganic,
         Region = SoilRegion.CoastalPlain,
         ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(20),
-        SampleMoisture = SampleMoisture.FieldMoist,
         PhosphorusSupply = SoilSupply.Low,
         ExchangeCapacityGroup = SoilSupply.High,
-        BuildUpYears = 1,
-        PrintedPhosphorusRating = "high",
     };
 
-    private static readonly (string Words, PlotSetting Setting)[] Settings = [("", Full), (", another place", Other)];
+    private static readonly (string Words, Func<SoilReport, PlotSoil> Soil, int Years)[] Places =
+        [("", Full, 4), (", another place", Other, 1)];
 
     internal static void Record(Recorder recorder)
     {
@@ -67,6 +70,8 @@ internal static class SystemSums
             ? CropYield.FromBushelsPerAcre(bushels)
             : CropYield.FromTonsPerAcre(tons);
 
+    private static CropUse FourYears(CropUse use) => use with { BuildUpYears = 4 };
+
     private static SoilReport Report(params SoilReading[] readings) =>
         new()
         {
@@ -91,14 +96,15 @@ internal static class SystemSums
         foreach (double value in ValuesOf(test.Unit, test.Analyte))
         {
             var report = Report(SoilSums.Reading(test.Analyte, value, test.Unit, test.Extractants[0]));
-            foreach (var (place, setting) in Settings)
+            foreach (var (place, soil, years) in Places)
             {
                 string name = $"system {system.Id}: {Words(test.Nutrient)} for {Words(crop)} "
                     + $"at {value} {Words(test.Unit)} by {Words(test.Extractants[0])}{place}";
                 recorder.Call($"{name}, browsed",
-                    () => Short(system.Recommend(report, CropUse.Browsed(crop), setting), test.Nutrient));
+                    () => Short(system.Recommend(soil(report), CropUse.Browsed(crop) with { BuildUpYears = years }), test.Nutrient));
                 recorder.Call($"{name}, carried off",
-                    () => Short(system.Recommend(report, CropUse.CarriedOff(crop, YieldOf(crop)), setting), test.Nutrient));
+                    () => Short(system.Recommend(soil(report),
+                        CropUse.CarriedOff(crop, YieldOf(crop)) with { BuildUpYears = years }), test.Nutrient));
             }
         }
 
@@ -107,10 +113,11 @@ internal static class SystemSums
         string by = $"system {system.Id}: {Words(test.Nutrient)} for {Words(crop)} "
             + $"in {Words(test.Unit)} by {Words(test.Extractants[^1])}";
         recorder.Call($"{by}, a yield but browsed",
-            () => Short(system.Recommend(middle, CropUse.Browsed(crop, YieldOf(crop, 60, 2)), Full), test.Nutrient));
+            () => Short(system.Recommend(Full(middle), FourYears(CropUse.Browsed(crop, YieldOf(crop, 60, 2)))), test.Nutrient));
         recorder.Call($"{by}, removal stated",
             () =>
-                Short(system.Recommend(middle, CropUse.CarriedOff(crop, YieldOf(crop, 60, 2), PerAcre(31), PerAcre(88)), Full),
+                Short(system.Recommend(Full(middle),
+                    FourYears(CropUse.CarriedOff(crop, YieldOf(crop, 60, 2), PerAcre(31), PerAcre(88)))),
                     test.Nutrient));
         recorder.Call($"{by}, nothing known of the place",
             () => Short(system.Recommend(middle, CropUse.Browsed(crop)), test.Nutrient));
@@ -123,16 +130,17 @@ internal static class SystemSums
             SoilSums.Reading(SoilAnalyte.Phosphorus, 20, test.Unit, test.Extractants[0]),
             SoilSums.Reading(SoilAnalyte.Potassium, 60, test.Unit, test.Extractants[0]));
         recorder.Call($"system {system.Id}: a recommendation in full",
-            () => system.Recommend(report, CropUse.CarriedOff(test.Crops[0], YieldOf(test.Crops[0])), Full));
+            () => system.Recommend(Full(report), FourYears(CropUse.CarriedOff(test.Crops[0], YieldOf(test.Crops[0])))));
         recorder.Call($"system {system.Id}: a report without readings",
-            () => Short(system.Recommend(Report(), CropUse.Browsed(test.Crops[0]), Full), test.Nutrient));
+            () => Short(system.Recommend(Full(Report()), FourYears(CropUse.Browsed(test.Crops[0]))), test.Nutrient));
         recorder.Call($"system {system.Id}: another extractant", () =>
-            Short(system.Recommend(Report(SoilSums.Reading(test.Analyte, 20, extractant: Extractant.Lancaster)),
-                CropUse.Browsed(test.Crops[0]), Full), test.Nutrient));
+            Short(system.Recommend(Full(Report(SoilSums.Reading(test.Analyte, 20, extractant: Extractant.Lancaster))),
+                FourYears(CropUse.Browsed(test.Crops[0]))), test.Nutrient));
         foreach (var row in Enum.GetValues<CropRow>().Where(r => !system.Has(r, test.Nutrient)))
         {
             recorder.Call($"system {system.Id}: {Words(row)}, which it has no row for",
-                () => system.Recommend(report, CropUse.Browsed(row), Full).Unanswered.Select(u => (u.Nutrient, u.Finding.Code)));
+                () =>
+                    system.Recommend(Full(report), FourYears(CropUse.Browsed(row))).Unanswered.Select(u => (u.Nutrient, u.Finding.Code)));
         }
     }
 
@@ -180,10 +188,10 @@ internal static class SystemSums
         foreach (double value in values)
         {
             var report = Report(SoilSums.Reading(scale.Analyte, value, scale.Unit ?? SoilTestUnit.PartsPerMillion, extractant));
-            foreach (var (place, setting) in Settings)
+            foreach (var (place, soil, years) in Places)
             {
                 recorder.Call($"rating scale {scale.Id} at {value}{place}",
-                    () => Short(system.Rate(report, crop, setting), scale.Analyte));
+                    () => Short(system.Rate(soil(report), crop), scale.Analyte));
             }
 
             recorder.Call($"rating scale {scale.Id} at {value}, no crop and no place",
@@ -214,19 +222,19 @@ internal static class SystemSums
         foreach (var row in Enum.GetValues<CropRow>())
         {
             recorder.Call($"systems side by side for {Words(row)}",
-                () => Short(SystemComparison.For(report, CropUse.CarriedOff(row, YieldOf(row)), Full)));
+                () => Short(SystemComparison.For(Full(report), FourYears(CropUse.CarriedOff(row, YieldOf(row))))));
             recorder.Call($"systems side by side for {Words(row)}, all asked by name",
-                () => Short(SystemComparison.For(report, CropUse.Browsed(row), Full, RecommendationSystems.Everything)));
+                () => Short(SystemComparison.For(Full(report), FourYears(CropUse.Browsed(row)), RecommendationSystems.Everything)));
         }
 
         recorder.Call("systems side by side, a row each",
             () =>
-                Short(SystemComparison.For(report,
-                    system => system.Accepts[0].Crops[0] is var row && system.Id != "NI" ? CropUse.Browsed(row) : null, Full)));
+                Short(SystemComparison.For(Full(report), system =>
+                    system.Accepts[0].Crops[0] is var row && system.Id != "NI" ? FourYears(CropUse.Browsed(row)) : null)));
         recorder.Call("systems at odds about phosphate",
             () =>
-                SystemComparison.For(report, CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(120)),
-                    Full).About(PlantNutrient.Phosphate)?.Difference);
+                SystemComparison.For(Full(report),
+                    FourYears(CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(120)))).About(PlantNutrient.Phosphate)?.Difference);
     }
 
     private static Dictionary<string, object?> Short(SystemComparison comparison) => Named(

@@ -21,9 +21,13 @@ public class FitTests
 
     private static Blend BlendOf(params (string Id, double Share)[] kinds) => Blend.FromSharesOfFullStand([.. kinds.Select(k => (Of(k.Id), k.Share))]);
 
-    private static BlendFit Fit(Blend blend, PlotConditions? conditions = null) => BlendFit.For(blend.WeighFor(Area.FromAcres(0.5)), conditions);
+    /// <summary>Ground of which only the pH and the drainage may be known.</summary>
+    internal static PlotSoil Ground(double? ph = null, DrainageClass? drainage = null) =>
+        PlotSoil.For(new SoilReport { Laboratory = "a laboratory", WaterPh = ph is { } known ? WaterPh.FromValue(known) : null }) with { Drainage = drainage };
 
-    private static string[] CodesOf(Blend blend, PlotConditions? conditions = null) => [.. Fit(blend, conditions).Findings.Select(f => f.Code)];
+    private static BlendFit Fit(Blend blend, BlendFitRequest? conditions = null) => BlendFit.For(blend.WeighFor(Area.FromAcres(0.5)), conditions);
+
+    private static string[] CodesOf(Blend blend, BlendFitRequest? conditions = null) => [.. Fit(blend, conditions).Findings.Select(f => f.Code)];
 
     [Theory]
     [InlineData(6.1, true)]
@@ -36,7 +40,7 @@ public class FitTests
         var blend = BlendOf(("ladino-clover", 0.5), ("alfalfa", 0.5));
         Assert.Equal(6.2, Fit(blend).LowestPh);
         Assert.Equal(8.0, Fit(blend).HighestPh);
-        Assert.Equal(outside, CodesOf(blend, new PlotConditions { Ph = WaterPh.FromValue(ph) }).Contains("blend-ph-outside"));
+        Assert.Equal(outside, CodesOf(blend, new BlendFitRequest { Soil = Ground(ph) }).Contains("blend-ph-outside"));
     }
 
     [Fact]
@@ -54,8 +58,8 @@ public class FitTests
         var blend = BlendOf(("ladino-clover", 0.5), ("alfalfa", 0.5));
         Assert.Equal(DrainageClass.ModeratelyWell, Fit(blend).WettestDrainage);
         Assert.Equal(DrainageClass.Well, Fit(blend).DriestDrainage);
-        Assert.Contains("blend-drainage-outside", CodesOf(blend, new PlotConditions { Drainage = DrainageClass.SomewhatPoor }));
-        Assert.DoesNotContain("blend-drainage-outside", CodesOf(blend, new PlotConditions { Drainage = DrainageClass.Well }));
+        Assert.Contains("blend-drainage-outside", CodesOf(blend, new BlendFitRequest { Soil = Ground(drainage: DrainageClass.SomewhatPoor) }));
+        Assert.DoesNotContain("blend-drainage-outside", CodesOf(blend, new BlendFitRequest { Soil = Ground(drainage: DrainageClass.Well) }));
         // Japanese millet very poor to moderately well, cowpea well to somewhat excessive.
         Assert.Contains("blend-drainage-apart", CodesOf(BlendOf(("japanese-millet", 0.5), ("cowpea-iron-clay", 0.5))));
     }
@@ -137,7 +141,7 @@ public class FitTests
     [Fact]
     public void Clover_that_stands_already_fixes_too()
     {
-        var standing = new PlotConditions { Standing = [KindShare.FromShare(SampleBlends.Kind("ladino-clover"), 0.25)] };
+        var standing = new BlendFitRequest { Standing = [KindShare.FromShare(SampleBlends.Kind("ladino-clover"), 0.25)] };
         Assert.Equal(30, Fit(BlendOf(("oats-spring", 0.5)), standing).NitrogenFixed.PoundsPerAcre, 1e-9);
     }
 
@@ -146,11 +150,11 @@ public class FitTests
     {
         var both = BlendOf(("ladino-clover", 0.5), ("winter-wheat", 0.3));
         Assert.Contains("blend-nitrogen-conflict", CodesOf(both));
-        Assert.Contains("blend-nitrogen-against-legumes", CodesOf(both, new PlotConditions { NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(40) }));
-        Assert.Contains("blend-nitrogen-hungry", CodesOf(both, new PlotConditions { NitrogenPlanned = ApplicationRate.Zero }));
+        Assert.Contains("blend-nitrogen-against-legumes", CodesOf(both, new BlendFitRequest { NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(40) }));
+        Assert.Contains("blend-nitrogen-hungry", CodesOf(both, new BlendFitRequest { NitrogenPlanned = ApplicationRate.Zero }));
         var clover = BlendOf(("ladino-clover", 0.8));
         Assert.DoesNotContain("blend-nitrogen-conflict", CodesOf(clover));
-        Assert.DoesNotContain("blend-nitrogen-hungry", CodesOf(clover, new PlotConditions { NitrogenPlanned = ApplicationRate.Zero }));
+        Assert.DoesNotContain("blend-nitrogen-hungry", CodesOf(clover, new BlendFitRequest { NitrogenPlanned = ApplicationRate.Zero }));
     }
 
     [Theory]
@@ -186,7 +190,7 @@ public class FitTests
     public void A_late_seeding_takes_a_quarter_of_a_companion(double share, bool over)
     {
         // Companion at 20-25 % of its normal rate (Selecting Species of Cover Crop, 2003).
-        var late = new PlotConditions { IsLateSeeding = true };
+        var late = new BlendFitRequest { IsLateSeeding = true };
         var blend = BlendOf(("chicory", 0.6), ("oats-spring", share));
         Assert.Equal(over, CodesOf(blend, late).Contains("blend-companion-over-limit"));
         Assert.DoesNotContain("blend-companion-over-limit", CodesOf(blend));
@@ -200,7 +204,7 @@ public class FitTests
     public void A_grain_nurse_over_clover_is_weighed_in_pounds(double pounds, bool dry, bool over)
     {
         var blend = Blend.FromLiveRates((Of("ladino-clover"), SampleBlends.LiveBroadcast(4)), (Of("winter-wheat"), SampleBlends.LiveBroadcast(pounds)));
-        Assert.Equal(over, CodesOf(blend, new PlotConditions { IsDryOrThinSoil = dry }).Contains("blend-companion-over-limit"));
+        Assert.Equal(over, CodesOf(blend, new BlendFitRequest { Soil = Ground() with { IsDryOrThin = dry } }).Contains("blend-companion-over-limit"));
     }
 
     [Fact]
@@ -226,7 +230,7 @@ public class FitTests
         var range = Assert.Single(CommonDates.For(blend, PlantingRegion.South).Ranges);
         Assert.Equal((8, 1), (range.From.Month, range.From.Day));
         Assert.Equal((10, 31), (range.To.Month, range.To.Day));
-        PlotConditions On(int month, int day) => new() { Region = PlantingRegion.South, SowingDay = new DateOnly(2026, month, day) };
+        BlendFitRequest On(int month, int day) => new() { Region = PlantingRegion.South, SowingDay = new DateOnly(2026, month, day) };
         Assert.DoesNotContain("blend-date-outside", CodesOf(blend, On(10, 31)));
         Assert.Contains("blend-date-outside", CodesOf(blend, On(11, 1)));
         Assert.Contains("blend-no-dates", CodesOf(BlendOf(("lablab", 0.5)), On(6, 1)));
@@ -238,7 +242,7 @@ public class FitTests
         // South: wheat from August 1, browntop millet April to July (Mississippi).
         var blend = BlendOf(("browntop-millet", 0.5), ("winter-wheat", 0.4));
         Assert.Empty(CommonDates.For(blend, PlantingRegion.South).Ranges);
-        Assert.Contains("blend-no-common-day", CodesOf(blend, new PlotConditions { Region = PlantingRegion.South }));
+        Assert.Contains("blend-no-common-day", CodesOf(blend, new BlendFitRequest { Region = PlantingRegion.South }));
     }
 
     [Fact]
@@ -251,7 +255,7 @@ public class FitTests
     [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
     public void The_report_reads_alike_everywhere(string culture)
     {
-        var conditions = new PlotConditions { Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor, Region = PlantingRegion.South, SowingDay = new DateOnly(2026, 12, 24), NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(42.5), IsSeedLeftOnSurface = true };
+        var conditions = new BlendFitRequest { Soil = Ground(5.4, DrainageClass.Poor), Region = PlantingRegion.South, SowingDay = new DateOnly(2026, 12, 24), NitrogenPlanned = ApplicationRate.FromPoundsPerAcre(42.5), IsSeedLeftOnSurface = true };
         string Report()
         {
             var fit = Fit(BlendOf(("ladino-clover", 0.55), ("winter-wheat", 0.45), ("purple-top-turnip", 0.35)), conditions);
@@ -277,7 +281,7 @@ public class FitTests
         Assert.Contains("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4))));
         Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("crimson-clover", 0.5), ("winter-wheat", 0.4))));
         // East Texas sows cowpea late in summer with grain (Fall-planted forage mixtures, Texas A&M University, 2019).
-        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4)), new PlotConditions { Region = PlantingRegion.South }));
+        Assert.DoesNotContain("blend-warm-and-cool", CodesOf(BlendOf(("cowpea-iron-clay", 0.5), ("winter-wheat", 0.4)), new BlendFitRequest { Region = PlantingRegion.South }));
     }
 
     [Fact]
@@ -294,7 +298,7 @@ public class FitTests
     [Fact]
     public void Grain_on_the_surface_is_a_warning_and_covered_grain_is_not()
     {
-        var onTop = new PlotConditions { IsSeedLeftOnSurface = true };
+        var onTop = new BlendFitRequest { IsSeedLeftOnSurface = true };
         Assert.Contains("blend-grain-on-surface", CodesOf(BlendOf(("winter-wheat", 0.5)), onTop));
         Assert.Contains("blend-grain-on-surface", CodesOf(BlendOf(("austrian-winter-pea", 0.5)), onTop));
         Assert.DoesNotContain("blend-grain-on-surface", CodesOf(BlendOf(("winter-wheat", 0.5))));

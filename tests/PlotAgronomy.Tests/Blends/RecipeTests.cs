@@ -106,7 +106,7 @@ public class RecipeTests
     [Fact]
     public void Lots_that_do_not_fit_the_plot_are_named_with_their_reason()
     {
-        var goals = new RecipeRequest { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Ph = WaterPh.FromValue(5.4), Drainage = DrainageClass.Poor };
+        var goals = new RecipeRequest { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Soil = FitTests.Ground(5.4, DrainageClass.Poor) };
         var excluded = RecipeProposal.Find(goals, [.. Shelf, Lot("cereal-rye", 0.60m, 88)]).Excluded;
 
         Assert.Contains(excluded, e => e.Lot.Kind.Id == "ladino-clover" && e.Reason.Contains("pH 5.8-8", StringComparison.Ordinal));

@@ -1,4 +1,5 @@
 using PlotAgronomy.Liming;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Tests.Formulas;
 
@@ -181,7 +182,7 @@ internal static class LimingFormulaChecks
             ),
             new(
                 "georgia-equilibrium-capacity",
-                d => LimeMath.EquilibriumBufferCapacity(d["reading after 30 minutes"], d["constant"], d["slope"]),
+                d => LimeBufferCapacity.EquilibriumOf(d["reading after 30 minutes"], d["constant"], d["slope"]),
                 ("reading after 30 minutes", 50, 600),
                 ("constant", 1, 2),
                 ("slope", 0.001, 0.004)

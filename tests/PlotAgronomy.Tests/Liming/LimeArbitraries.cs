@@ -10,18 +10,15 @@ public sealed record LimeQuestion(LimeMethod Method, double Target, double Water
 {
     public LimeNeed Answer() => Ask(Target, Reading);
 
-    public LimeNeed Ask(double target, double reading) => Method.NeedFor(new LimeSample
+    public LimeNeed Ask(double target, double reading) => Method.NeedFor(new SoilReport
     {
-        Report = new SoilReport
-        {
-            Laboratory = "test laboratory",
-            WaterPh = PlotAgronomy.WaterPh.FromValue(Method.Buffers.IsEmpty && Method.Reads == "water pH" ? reading : WaterPh),
-            BufferPhs = Method.Buffers.IsEmpty ? [] : [BufferPh.FromValue(reading, Method.Buffers[0])],
-            ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(reading),
-            Readings = [SoilReading.FromPrinted(SoilAnalyte.Aluminum, reading, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)],
-            SoilClass = Method.Soils[0],
-        },
-        LimeBufferCapacity = PlotAgronomy.Liming.LimeBufferCapacity.AtEquilibrium(Math.Clamp(reading, 1, 2000)),
+        Laboratory = "test laboratory",
+        WaterPh = PlotAgronomy.WaterPh.FromValue(Method.Buffers.IsEmpty && Method.Reads == "water pH" ? reading : WaterPh),
+        BufferPhs = Method.Buffers.IsEmpty ? [] : [BufferPh.FromValue(reading, Method.Buffers[0])],
+        ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(reading),
+        Readings = [SoilReading.FromPrinted(SoilAnalyte.Aluminum, reading, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)],
+        SoilClass = Method.Soils[0],
+        LimeBufferCapacity = PlotAgronomy.Soil.LimeBufferCapacity.AtEquilibrium(Math.Clamp(reading, 1, 2000)),
     }, target);
 
     public override string ToString() => $"{Method.Id} to {Target}, pH {WaterPh}, reading {Reading}";

@@ -91,7 +91,7 @@ public class LimeGuardTests
     [InlineData(7, false)]
     public void The_weakly_buffered_rule_ends_at_a_capacity_of_seven(double cec, bool allowed)
     {
-        var sample = LimeSample.From(Report(5.4, cec: cec));
+        var sample = PlotSoil.For(Report(5.4, cec: cec));
         if (allowed)
         {
             Assert.NotNull(WeaklyBufferedLime.For(sample, 6.5));
@@ -101,14 +101,14 @@ public class LimeGuardTests
             Assert.Throws<ArgumentException>(() => WeaklyBufferedLime.For(sample, 6.5));
         }
 
-        Assert.Throws<ArgumentException>(() => WeaklyBufferedLime.For(LimeSample.From(Report(null, cec: 4)), 6.5));
-        Assert.Throws<ArgumentException>(() => WeaklyBufferedLime.For(LimeSample.From(Report(5.4)), 6.5));
+        Assert.Throws<ArgumentException>(() => WeaklyBufferedLime.For(PlotSoil.For(Report(null, cec: 4)), 6.5));
+        Assert.Throws<ArgumentException>(() => WeaklyBufferedLime.For(PlotSoil.For(Report(5.4)), 6.5));
     }
 
     [Fact]
     public void No_lime_on_weakly_buffered_soil_at_its_target()
     {
-        var weak = WeaklyBufferedLime.For(LimeSample.From(Report(6.6, cec: 4)), 6.5);
+        var weak = WeaklyBufferedLime.For(PlotSoil.For(Report(6.6, cec: 4)), 6.5);
         Assert.Equal(0, weak.AdviceHigh.OfBasis.PoundsPerAcre);
         Assert.Equal(0, weak.FirstDressing.OfBasis.PoundsPerAcre);
     }

@@ -82,7 +82,7 @@ public class LimeMaterialTests
             Rate = Rate(1, LimeBasis.PureCarbonate),
             Material = material,
             Area = Area.FromAcres(1),
-            Report = new PlotAgronomy.SoilReport { Laboratory = "test", Readings = [PlotAgronomy.SoilReading.FromPrinted(PlotAgronomy.SoilAnalyte.Magnesium, magnesiumPpm, PlotAgronomy.SoilTestUnit.PartsPerMillion, PlotAgronomy.Extractant.Mehlich3)] },
+            Soil = new PlotAgronomy.SoilReport { Laboratory = "test", Readings = [PlotAgronomy.SoilReading.FromPrinted(PlotAgronomy.SoilAnalyte.Magnesium, magnesiumPpm, PlotAgronomy.SoilTestUnit.PartsPerMillion, PlotAgronomy.Extractant.Mehlich3)] },
             WithUreaOrAmmonium = true,
         });
         var calcitic = LimingMaterial.FromAnalysis("calcitic lime", LimingForm.GroundLimestone, 95);

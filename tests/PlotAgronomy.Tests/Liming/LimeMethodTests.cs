@@ -45,7 +45,7 @@ public class LimeMethodTests
     [Fact]
     public void A_buffer_without_its_name_gives_no_number()
     {
-        var sample = new LimeSample { Report = Report(5.2), UnnamedBufferPh = 6.4 };
+        var sample = PlotSoil.For(Report(5.2) with { UnnamedBufferPh = 6.4 });
         var need = LimeMethod.Find("oregon-2025-sikora").NeedFor(sample, 6.4);
         Assert.Null(need.Rate);
         Assert.True(need.Has("lime-buffer-unnamed"));
@@ -258,8 +258,8 @@ public class LimeMethodTests
     {
         // University of Vermont: classes 6.2-6.7 and above 6.7; the target of 6.5 rules from 6.5 on.
         var vermont = LimeMethod.Find("vermont-aluminum").Formula;
-        Assert.Equal(1000, vermont.PoundsPerAcre(20, LimeSample.From(Report(6.7)), 6.5));
-        Assert.Equal(0, vermont.PoundsPerAcre(20, LimeSample.From(Report(6.8)), 6.5));
+        Assert.Equal(1000, vermont.PoundsPerAcre(20, PlotSoil.For(Report(6.7)), 6.5));
+        Assert.Equal(0, vermont.PoundsPerAcre(20, PlotSoil.For(Report(6.8)), 6.5));
     }
 
     [Theory]
@@ -270,7 +270,7 @@ public class LimeMethodTests
     {
         var report = new SoilReport { Laboratory = "test laboratory", WaterPh = WaterPh.FromValue(5.4), BufferPhs = [BufferPh.FromValue(6.6, SoilBuffer.Sikora)], Texture = texture };
         Assert.Equal(weak, Need("oregon-2025-sikora", report, 6.4).Has("lime-sand-weakly-buffered"));
-        Assert.Equal(weak, WeaklyBufferedLime.AppliesTo(LimeSample.From(report), 6.4));
+        Assert.Equal(weak, WeaklyBufferedLime.AppliesTo(PlotSoil.For(report), 6.4));
     }
 
     private static SoilReport Acid(double? waterPh, double acidity) => new()
@@ -283,8 +283,8 @@ public class LimeMethodTests
     [Fact]
     public void Georgias_titration_ends_at_pH_six_and_a_half()
     {
-        var sample = new LimeSample { Report = Report(5.3), LimeBufferCapacity = LimeBufferCapacity.FromThirtyMinutes(150) };
-        Assert.Equal(272.9, sample.LimeBufferCapacity.Value.MilligramsPerKilogramPerPh, 0.05);
+        var sample = PlotSoil.For(Report(5.3) with { LimeBufferCapacity = LimeBufferCapacity.FromThirtyMinutes(150) });
+        Assert.Equal(272.9, sample.Report.LimeBufferCapacity!.Value.MilligramsPerKilogramPerPh, 0.05);
         Assert.NotNull(LimeMethod.Find("georgia-lime-buffer-capacity").NeedFor(sample, 6.5).Rate);
         Assert.Null(LimeMethod.Find("georgia-lime-buffer-capacity").NeedFor(sample, 6.6).Rate);
     }
@@ -295,12 +295,12 @@ public class LimeMethodTests
         // LIME-S36: 150 x (1.4742 + 0.0023 x 150) = 272.88.
         var thirty = LimeBufferCapacity.FromThirtyMinutes(150);
         var method = LimeMethod.Georgia;
-        var work = method.NeedFor(new LimeSample { Report = Report(5.3), LimeBufferCapacity = thirty }, 6.5).ShowWork();
+        var work = method.NeedFor(PlotSoil.For(Report(5.3) with { LimeBufferCapacity = thirty }), 6.5).ShowWork();
         Assert.Equal("150 x (1.4742 + 0.0023 x 150) = 272.9 mg/kg per pH", work[0].Numbers);
         var atEquilibrium = LimeBufferCapacity.AtEquilibrium(thirty.MilligramsPerKilogramPerPh);
         Assert.Equal(thirty, atEquilibrium);
         Assert.Equal(thirty.GetHashCode(), atEquilibrium.GetHashCode());
-        Assert.DoesNotContain(method.NeedFor(new LimeSample { Report = Report(5.3), LimeBufferCapacity = atEquilibrium }, 6.5).ShowWork(), l => l.Label == work[0].Label);
+        Assert.DoesNotContain(method.NeedFor(PlotSoil.For(Report(5.3) with { LimeBufferCapacity = atEquilibrium }), 6.5).ShowWork(), l => l.Label == work[0].Label);
     }
 
     [Fact]

@@ -43,7 +43,7 @@ public class LimePracticeCases
     {
         var outlook = LimeOutlook.For(new LimeOutlookRequest
         {
-            SoilPh = WaterPh.FromValue(ph),
+            Soil = Report(ph),
             Rate = Rate(4),
             ShareDelivered = Fraction.FromPercent(25),
             Material = LimingMaterial.FromBasis(LimeBasis.OregonScore100),
@@ -106,7 +106,7 @@ public class LimePracticeCases
         var high = method.NeedFor(Report(5.5, SoilBuffer.Smp, 7.2), 6.5);
         Assert.Equal(0, high.Rate!.OfBasis.PoundsPerAcre);
         Assert.True(high.Has("lime-buffer-high"));
-        PracticeCase.AssertMatches("C15", "raw value at 7.2", method.Formula.PoundsPerAcre(7.2, LimeSample.From(Report(5.5)), 6.5)!.Value / 2000);
+        PracticeCase.AssertMatches("C15", "raw value at 7.2", method.Formula.PoundsPerAcre(7.2, PlotSoil.For(Report(5.5)), 6.5)!.Value / 2000);
     }
 
     [Fact]
@@ -131,7 +131,7 @@ public class LimePracticeCases
 
         var outlook = LimeOutlook.For(new LimeOutlookRequest
         {
-            SoilPh = WaterPh.FromValue(5.5),
+            Soil = Report(5.5),
             Rate = rate,
             Material = lime,
             LimedOn = new DateOnly(2027, 8, 15),
@@ -204,7 +204,7 @@ public class LimePracticeCases
     [Fact]
     public void C23_sand_gets_a_range_and_a_careful_first_dressing()
     {
-        var sample = LimeSample.From(Report(5.4, SoilBuffer.Smp, 6.9, cec: 4));
+        var sample = PlotSoil.For(Report(5.4, SoilBuffer.Smp, 6.9, cec: 4));
         var weak = WeaklyBufferedLime.For(sample, 6.5, LimeMethod.Find("tri-state-1995-smp"), LimeMethod.Find("adams-evans"));
         PracticeCase.AssertMatches("C23", "table", weak.BufferNeeds[0].Rate!.OfBasis.ShortTonsPerAcre);
         PracticeCase.AssertMatches("C23", "rule low", weak.RuleLow.OfBasis.ShortTonsPerAcre);
@@ -222,7 +222,7 @@ public class LimePracticeCases
     [Fact]
     public void C23_without_a_method_from_memory_the_advice_rests_on_the_rule_alone()
     {
-        var sample = LimeSample.From(Report(5.4, SoilBuffer.Sikora, 6.9, cec: 4));
+        var sample = PlotSoil.For(Report(5.4, SoilBuffer.Sikora, 6.9, cec: 4));
         var weak = WeaklyBufferedLime.For(sample, 6.5);
         Assert.Null(weak.ByCapacity);
         Assert.False(weak.Has("data-from-memory"));

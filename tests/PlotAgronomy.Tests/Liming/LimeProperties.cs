@@ -200,7 +200,7 @@ public class LimeProperties
     [Property]
     public void A_weakly_buffered_soil_never_gets_more_than_its_cap_and_little_at_first(FsCheck.PositiveInt capacity, FsCheck.PositiveInt hundredths, bool byName)
     {
-        var sample = LimeSample.From(Report(4.52 + (hundredths.Get % 190 / 100.0), cec: 0.5 + (capacity.Get % 64 / 10.0)));
+        var sample = PlotSoil.For(Report(4.52 + (hundredths.Get % 190 / 100.0), cec: 0.5 + (capacity.Get % 64 / 10.0)));
         var weak = byName ? WeaklyBufferedLime.For(sample, 6.4, LimeMethod.Find("adams-evans")) : WeaklyBufferedLime.For(sample, 6.4);
         Assert.Equal(byName, weak.ByCapacity is not null);
         Assert.True(weak.AdviceLow.OfBasis <= weak.AdviceHigh.OfBasis && weak.AdviceHigh.OfBasis <= weak.MostAtOnce);

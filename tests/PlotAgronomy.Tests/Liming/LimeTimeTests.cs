@@ -14,14 +14,12 @@ public class LimeTimeTests
     private static LimeOutlook Outlook(int months, LimePlacement placement = LimePlacement.WorkedIn, LimingMaterial? material = null, double tons = 2, CationCharge? capacity = null, SoilTexture? texture = null, params CropKind[] kinds) =>
         LimeOutlook.For(new LimeOutlookRequest
         {
-            SoilPh = WaterPh.FromValue(5.5),
+            Soil = PlotSoil.For(Report(5.5)) with { ExchangeCapacity = capacity, Texture = texture },
             Rate = Rate(tons, targetPh: 6.5),
             Material = material ?? Lime,
             Placement = placement,
             LimedOn = new DateOnly(2027, 1, 1),
             PlantingOn = new DateOnly(2027, 1, 1).AddMonths(months),
-            ExchangeCapacity = capacity,
-            Texture = texture,
             Kinds = [.. kinds],
         });
 

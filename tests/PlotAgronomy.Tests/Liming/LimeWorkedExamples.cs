@@ -68,20 +68,17 @@ public class LimeWorkedExamples
         });
     }
 
-    private static LimeSample Sample(CsvRow row) => new()
+    private static SoilReport Sample(CsvRow row) => new()
     {
-        Report = new SoilReport
-        {
-            Laboratory = "test laboratory",
-            WaterPh = row.NumberOrNull("water_ph") is { } ph ? WaterPh.FromValue(ph) : null,
-            BufferPhs = row.ChoiceOrNull<SoilBuffer>("buffer") is { } buffer ? [BufferPh.FromValue(row.Number("reading"), buffer)] : [],
-            ExchangeableAcidity = row.NumberOrNull("acidity_100_g") is { } mass ? CationCharge.FromMilliequivalentsPer100Grams(mass)
-                : row.NumberOrNull("acidity_100_cm3") is { } volume ? CationCharge.FromMilliequivalentsPer100CubicCentimeters(volume) : null,
-            Readings = row.NumberOrNull("aluminum_ppm") is { } aluminum
-                ? [SoilReading.FromPrinted(SoilAnalyte.Aluminum, aluminum, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)] : [],
-            Texture = row.ChoiceOrNull<SoilTexture>("texture"),
-            SoilClass = row.Text("method") == "tri-state-1995-organic" ? SoilClass.Organic : SoilClass.Mineral,
-        },
+        Laboratory = "test laboratory",
+        WaterPh = row.NumberOrNull("water_ph") is { } ph ? WaterPh.FromValue(ph) : null,
+        BufferPhs = row.ChoiceOrNull<SoilBuffer>("buffer") is { } buffer ? [BufferPh.FromValue(row.Number("reading"), buffer)] : [],
+        ExchangeableAcidity = row.NumberOrNull("acidity_100_g") is { } mass ? CationCharge.FromMilliequivalentsPer100Grams(mass)
+            : row.NumberOrNull("acidity_100_cm3") is { } volume ? CationCharge.FromMilliequivalentsPer100CubicCentimeters(volume) : null,
+        Readings = row.NumberOrNull("aluminum_ppm") is { } aluminum
+            ? [SoilReading.FromPrinted(SoilAnalyte.Aluminum, aluminum, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)] : [],
+        Texture = row.ChoiceOrNull<SoilTexture>("texture"),
+        SoilClass = row.Text("method") == "tri-state-1995-organic" ? SoilClass.Organic : SoilClass.Mineral,
         LimeBufferCapacity = row.NumberOrNull("lbc30") is { } capacity ? LimeBufferCapacity.FromThirtyMinutes(capacity) : null,
     };
 }

@@ -20,7 +20,7 @@ internal static class NeedSamples
     internal static PlotNeedRequest Request(params KindShare[] kinds) => With(RecommendationSystems.NorthCarolina, NorthCarolina(), kinds);
 
     internal static PlotNeedRequest With(RecommendationSystem system, SoilReport report, params KindShare[] kinds) =>
-        new() { Report = report, Kinds = [.. kinds], System = system, SecondaryRules = [] };
+        new() { Soil = report, Kinds = [.. kinds], System = system, SecondaryRules = [] };
 
     internal static double Pounds(this PlotNeed need, PlantNutrient nutrient) => need.Find(nutrient)!.AtLeast.PoundsPerAcre;
 

@@ -76,7 +76,7 @@ public class NeedWorkedExamples
         SoilReading Read(SoilAnalyte analyte, double pounds) => SoilReading.FromPrinted(analyte, pounds, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1);
         var need = PlotNeed.For(new PlotNeedRequest
         {
-            Report = new SoilReport
+            Soil = new SoilReport
             {
                 Laboratory = "Georgia",
                 WaterPh = WaterPh.FromValue(5.9),

@@ -7,10 +7,9 @@ namespace PlotAgronomy.Tests.Nutrients;
 
 public class NorthCarolinaTests
 {
-    private static readonly PlotSetting Mineral = new() { SoilClass = SoilClass.Mineral };
 
     private static NutrientRecommendation Wildlife(params SoilReading[] readings) =>
-        RecommendationSystems.NorthCarolina.Recommend(Report(readings), CropUse.Browsed(CropRow.DeerTurkeyPlot), Mineral);
+        RecommendationSystems.NorthCarolina.Recommend(Report(readings) with { SoilClass = SoilClass.Mineral }, CropUse.Browsed(CropRow.DeerTurkeyPlot));
 
     [Fact]
     public void A_P_index_of_45_gives_the_practice_case()
@@ -33,7 +32,7 @@ public class NorthCarolinaTests
     public void The_three_wildlife_rows_are_identical()
     {
         double[] rates = [.. new[] { CropRow.DeerTurkeyPlot, CropRow.UplandGamePlot, CropRow.WaterfowlPlot }
-            .Select(row => RecommendationSystems.NorthCarolina.Recommend(Report(PIndex(30)), CropUse.Browsed(row), Mineral).Phosphate!.Rate.PoundsPerAcre)];
+            .Select(row => RecommendationSystems.NorthCarolina.Recommend(Report(PIndex(30)) with { SoilClass = SoilClass.Mineral }, CropUse.Browsed(row)).Phosphate!.Rate.PoundsPerAcre)];
         Assert.Single(rates.Distinct());
     }
 

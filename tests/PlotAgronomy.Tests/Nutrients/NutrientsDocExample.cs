@@ -33,9 +33,9 @@ public class NutrientsDocExample
             output.WriteLine($"  {need.Rating}");
         }
 
-        var setting = new PlotSetting { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(8) };
+        var soil = PlotSoil.For(report) with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(8) };
         var corn = CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(80));
-        var comparison = SystemComparison.For(report, corn, setting, [RecommendationSystems.TriState1995, RecommendationSystems.Kansas]);
+        var comparison = SystemComparison.For(soil, corn, [RecommendationSystems.TriState1995, RecommendationSystems.Kansas]);
         output.WriteLine(comparison.About(PlantNutrient.Potash));
         output.WriteLine(comparison.About(PlantNutrient.Potash)!.Why);
         // end example

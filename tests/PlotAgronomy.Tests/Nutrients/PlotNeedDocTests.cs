@@ -29,7 +29,7 @@ public class PlotNeedDocTests
         var kinds = KindCatalog.Standard;
         var need = PlotNeed.For(new PlotNeedRequest
         {
-            Report = report,
+            Soil = report,
             System = RecommendationSystems.NorthCarolina,
             Kinds =
             [

@@ -18,7 +18,7 @@ public class PlotNeedPrintedTests
     {
         var printed = PrintedRecommendation.FromRates("North Carolina", "deer and turkey plot",
             PrintedRate.FromRate(PlantNutrient.Phosphate, Rate(40), Rate(60)), PrintedRate.FromRate(PlantNutrient.Potash, Rate(110)));
-        var need = PlotNeed.For(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("oats-winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], Printed = printed });
+        var need = PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("oats-winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], Printed = printed });
         Assert.Equal(40, need.Pounds(PlantNutrient.Phosphate));
         Assert.Equal(60, need.Find(PlantNutrient.Phosphate)!.AtMost!.Value.PoundsPerAcre);
         Assert.Equal(110, need.Pounds(PlantNutrient.Potash));
@@ -57,7 +57,7 @@ public class PlotNeedPrintedTests
 
     private static PlotNeedRequest Printed(KindShare kind, PrintedRate rate) => new()
     {
-        Report = NorthCarolina(),
+        Soil = NorthCarolina(),
         Kinds = [kind],
         System = RecommendationSystems.NorthCarolina,
         SecondaryRules = [],
@@ -69,7 +69,7 @@ public class PlotNeedPrintedTests
     {
         var need = PlotNeed.For(new PlotNeedRequest
         {
-            Report = NorthCarolina(),
+            Soil = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],

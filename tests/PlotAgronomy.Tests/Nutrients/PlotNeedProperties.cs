@@ -87,7 +87,7 @@ public class PlotNeedProperties
 
     private static PlotNeedRequest Ask(BlendDraw draw, double p, double k, LegumeCreditAnswer? credit, PrintedRecommendation? printed) => new()
     {
-        Report = NorthCarolina(p, k),
+        Soil = NorthCarolina(p, k),
         Kinds = [.. draw.Kinds],
         System = RecommendationSystems.NorthCarolina,
         SecondaryRules = [],

@@ -53,7 +53,7 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(),
+            Soil = NorthCarolina(),
             Kinds = [Kind("ladino-clover", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
@@ -67,7 +67,7 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(),
+            Soil = NorthCarolina(),
             Kinds = [Kind("cowpea-iron-clay", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
@@ -85,7 +85,7 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(),
+            Soil = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1), Kind("medium-red-clover", 0.3)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
@@ -102,7 +102,7 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(),
+            Soil = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
@@ -120,7 +120,7 @@ public class PlotNeedTests
         var browsed = PlotNeed.For(With(RecommendationSystems.TriState2020, report, clover));
         var hay = PlotNeed.For(new PlotNeedRequest
         {
-            Report = report,
+            Soil = report,
             Kinds = [clover],
             System = RecommendationSystems.TriState2020,
             SecondaryRules = [],
@@ -138,7 +138,7 @@ public class PlotNeedTests
     {
         var request = new PlotNeedRequest
         {
-            Report = NorthCarolina(),
+            Soil = NorthCarolina(),
             Kinds = [Kind("alfalfa", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
@@ -155,7 +155,7 @@ public class PlotNeedTests
         var yield = CropYield.FromTonsPerAcre(4);
         PlotNeed With(CropRemoval removal) => PlotNeed.For(new PlotNeedRequest
         {
-            Report = report,
+            Soil = report,
             Kinds = [Kind("alfalfa", 1)],
             System = RecommendationSystems.TriState2020,
             SecondaryRules = [],
@@ -201,7 +201,7 @@ public class PlotNeedTests
         Assert.Equal(100, nearest.Pounds(PlantNutrient.Phosphate), 1e-9);
         var other = PlotNeed.For(new PlotNeedRequest
         {
-            Report = report,
+            Soil = report,
             Kinds = [clover],
             System = RecommendationSystems.TriState2020,
             SecondaryRules = [],
@@ -237,7 +237,7 @@ public class PlotNeedTests
     {
         var need = PlotNeed.For(new PlotNeedRequest
         {
-            Report = NorthCarolina(),
+            Soil = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1)],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [],
@@ -271,7 +271,7 @@ public class PlotNeedTests
         var report = NorthCarolina(more: SoilReading.FromPrinted(SoilAnalyte.Boron, 0.2, SoilTestUnit.PartsPerMillion, Extractant.HotWater));
         PlotNeed Need(params KindShare[] kinds) => PlotNeed.For(new PlotNeedRequest
         {
-            Report = report,
+            Soil = report,
             Kinds = [.. kinds],
             System = RecommendationSystems.NorthCarolina,
             SecondaryRules = [SecondaryRule.Find("tennessee-boron-alfalfa"), SecondaryRule.PlotBoron],
@@ -308,10 +308,10 @@ public class PlotNeedTests
         Assert.Throws<ArgumentNullException>(() => PlotNeed.For(null!));
         Assert.Throws<ArgumentException>(() => PlotNeed.For(Request()));
         Assert.Throws<ArgumentException>(() => PlotNeed.For(Request(Kind("corn", 0.5), Kind("corn", 0.5))));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = double.NaN }));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = -0.01 }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = double.NaN }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = -0.01 }));
         var twice = NutrientTarget.Create(PlantNutrient.Zinc, Rate(1), null, "twice");
-        Assert.Throws<ArgumentException>(() => PlotNeed.For(new PlotNeedRequest { Report = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, Overrides = [twice, twice] }));
+        Assert.Throws<ArgumentException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, Overrides = [twice, twice] }));
     }
 
     [Fact]

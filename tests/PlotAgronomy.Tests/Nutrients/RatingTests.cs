@@ -94,8 +94,8 @@ public class RatingTests
     [Fact]
     public void A_rating_from_memory_carries_the_finding_and_one_that_was_read_does_not()
     {
-        var setting = new PlotSetting { Region = SoilRegion.Piedmont };
-        Assert.Contains(RatingSystems.Find("GA").Rate(Report(P(43, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)), null, setting).Findings, f => f.Code == "data-from-memory");
+        var soil = PlotSoil.For(Report(P(43, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1))) with { Region = SoilRegion.Piedmont };
+        Assert.Contains(RatingSystems.Find("GA").Rate(soil).Findings, f => f.Code == "data-from-memory");
         Assert.DoesNotContain(RatingSystems.Delaware.Rate(Report(P(43, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3))).Findings, f => f.Code == "data-from-memory");
     }
 

@@ -11,18 +11,20 @@ public class SystemComparisonTests
     private static readonly SoilReport Everything = Report(
         P(14, Ppm, Extractant.BrayP1), P(18, Ppm, Extractant.Mehlich3), P(9, Ppm, Extractant.Olsen), K(100, Ppm, Extractant.AmmoniumAcetate), K(114, Ppm, Extractant.Mehlich3));
 
-    private static readonly PlotSetting Known = new()
+    private static PlotSoil Known(SoilReport report) => PlotSoil.For(report with
+    {
+        SampleMoisture = SampleMoisture.FieldMoist,
+    }) with
     {
         ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(10),
         PhosphorusSupply = SoilSupply.Medium,
         ExchangeCapacityGroup = SoilSupply.High,
-        SampleMoisture = SampleMoisture.FieldMoist,
     };
 
     [Fact]
     public void Every_system_that_accepts_the_report_stands_side_by_side()
     {
-        var comparison = SystemComparison.For(Everything, Corn, Known, RecommendationSystems.Everything);
+        var comparison = SystemComparison.For(Known(Everything), Corn, RecommendationSystems.Everything);
         string[] expected = ["IA-2013", "IL", "KS", "ND-2017", "NE", "NE-OLD", "SD", "TS-1995", "TS-2020"];
         Assert.Equal(expected, comparison.Answers.Select(a => a.System.Id).Order(StringComparer.Ordinal));
         Assert.All(comparison.LeftOut, a => Assert.NotEmpty(a.Unanswered));
@@ -32,7 +34,7 @@ public class SystemComparisonTests
     [Fact]
     public void A_system_that_was_not_asked_by_name_keeps_numbers_from_memory_to_itself()
     {
-        var comparison = SystemComparison.For(Everything, Corn, Known);
+        var comparison = SystemComparison.For(Known(Everything), Corn);
         Assert.All(comparison.Rows, r => Assert.NotEqual(DataStatus.Memory, r.Need.Status));
         Assert.DoesNotContain(comparison.Findings, f => f.Code == "data-from-memory");
         Assert.Contains(comparison.LeftOut.SelectMany(a => a.Findings), f => f.Code == "nutrient-memory-by-name");
@@ -41,7 +43,7 @@ public class SystemComparisonTests
     [Fact]
     public void The_disagreement_is_the_gap_between_least_and_most()
     {
-        var comparison = SystemComparison.For(Everything, Corn, Known, [RecommendationSystems.TriState2020, RecommendationSystems.Kansas]);
+        var comparison = SystemComparison.For(Known(Everything), Corn, [RecommendationSystems.TriState2020, RecommendationSystems.Kansas]);
         var potash = comparison.About(PlantNutrient.Potash)!;
         // Tri-State 2020: (120 - 114) x 1.5 + 100 x 0.20 + 20 = 49; Kansas: 73 + 21 - 0.565 x 100 - 0.0016 x 100 x 100 = 21.5.
         Assert.Equal("KS", potash.Lowest.System.Id);
@@ -54,7 +56,7 @@ public class SystemComparisonTests
 
     [Fact]
     public void Systems_of_one_idea_are_said_to_differ_by_their_soils() =>
-        Assert.Contains("Both follow", SystemComparison.For(Everything, Corn, Known, [RecommendationSystems.TriState2020, RecommendationSystems.TriState1995]).About(PlantNutrient.Phosphate)!.Why, StringComparison.Ordinal);
+        Assert.Contains("Both follow", SystemComparison.For(Known(Everything), Corn, [RecommendationSystems.TriState2020, RecommendationSystems.TriState1995]).About(PlantNutrient.Phosphate)!.Why, StringComparison.Ordinal);
 
     [Fact]
     public void Each_system_may_take_the_plot_as_another_row()
@@ -81,5 +83,5 @@ public class SystemComparisonTests
 
     [Fact]
     public void The_working_names_the_system_on_every_line() =>
-        Assert.All(SystemComparison.For(Everything, Corn, Known, RecommendationSystems.Everything).ShowWork(), l => Assert.Contains(", ", l.Label, StringComparison.Ordinal));
+        Assert.All(SystemComparison.For(Known(Everything), Corn, RecommendationSystems.Everything).ShowWork(), l => Assert.Contains(", ", l.Label, StringComparison.Ordinal));
 }

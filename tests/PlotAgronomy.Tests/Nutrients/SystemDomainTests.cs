@@ -139,7 +139,7 @@ public class SystemDomainTests
             var crop = s.Accepts[0].Crops[0];
             var test = s.Accepts[0];
             var reading = SoilReading.FromPrinted(test.Analyte, 12.5, test.Unit, test.Extractants[0]);
-            var answer = s.Recommend(Report(reading), CropUse.Browsed(crop, YieldFor(crop, 2.5)), Cec(7.5));
+            var answer = s.Recommend(Known(Report(reading), 7.5), CropUse.Browsed(crop, YieldFor(crop, 2.5)));
             return answer.Needs.Select(n => n.ToString()).Concat(answer.ShowWork().Select(l => l.ToString())).Concat(answer.Findings.Select(f => f.ToString()));
         }));
         string expected = Answer();

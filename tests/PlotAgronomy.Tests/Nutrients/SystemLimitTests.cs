@@ -16,7 +16,7 @@ public class SystemLimitTests
     [InlineData(5, 0)]
     [InlineData(5.1, 12.55)] // (120 - 110) x (1 + 0.05 x 5.1)
     public void Tri_State_2020_changes_its_potassium_level_above_CEC_5(double cec, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.TriState2020.Recommend(Report(K(110, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn), Cec(cec)).Potash!.Rate.PoundsPerAcre, 1e-9);
+        Assert.Equal(expected, RecommendationSystems.TriState2020.Recommend(Known(Report(K(110, Ppm, Extractant.Mehlich3)), cec), CropUse.Browsed(CropRow.Corn)).Potash!.Rate.PoundsPerAcre, 1e-9);
 
     [Theory]
     [InlineData(30, 37)] // 100 bu x 0.37
@@ -33,7 +33,7 @@ public class SystemLimitTests
     [InlineData(140, 23.5)]
     [InlineData(150, 0)]
     public void Tri_State_1995_tapers_potash_over_20_ppm(double ppm, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.TriState1995.Recommend(Report(K(ppm, Ppm, Extractant.AmmoniumAcetate)), Corn100, Cec(10)).Potash!.Rate.PoundsPerAcre, 1e-9);
+        Assert.Equal(expected, RecommendationSystems.TriState1995.Recommend(Known(Report(K(ppm, Ppm, Extractant.AmmoniumAcetate)), 10), Corn100).Potash!.Rate.PoundsPerAcre, 1e-9);
 
     [Theory]
     [InlineData(SoilSupply.High, 60)]
@@ -41,7 +41,7 @@ public class SystemLimitTests
     [InlineData(SoilSupply.Low, 70)]
     public void Illinois_puts_back_phosphate_up_to_its_limit_and_none_above(SoilSupply supply, double limit)
     {
-        double At(double test) => RecommendationSystems.Illinois.Recommend(Report(P(test, Pounds, Extractant.BrayP1)), Corn100, new PlotSetting { PhosphorusSupply = supply }).Phosphate!.Rate.PoundsPerAcre;
+        double At(double test) => RecommendationSystems.Illinois.Recommend(PlotSoil.For(Report(P(test, Pounds, Extractant.BrayP1))) with { PhosphorusSupply = supply }, Corn100).Phosphate!.Rate.PoundsPerAcre;
         Assert.Equal(37, At(limit - 0.01), 1e-9);
         Assert.Equal(37, At(limit), 1e-9);
         Assert.Equal(0, At(limit + 0.01));
@@ -51,8 +51,8 @@ public class SystemLimitTests
     public void Illinois_puts_back_half_as_much_again_for_wheat_but_only_phosphate()
     {
         var wheat = CropUse.CarriedOff(CropRow.Wheat, CropYield.FromBushelsPerAcre(50));
-        var setting = new PlotSetting { PhosphorusSupply = SoilSupply.Medium, ExchangeCapacityGroup = SoilSupply.Low };
-        var answer = RecommendationSystems.Illinois.Recommend(Report(P(50, Pounds, Extractant.BrayP1), K(300, Pounds, Extractant.AmmoniumAcetate)), wheat, setting);
+        var soil = PlotSoil.For(Report(P(50, Pounds, Extractant.BrayP1), K(300, Pounds, Extractant.AmmoniumAcetate))) with { PhosphorusSupply = SoilSupply.Medium, ExchangeCapacityGroup = SoilSupply.Low };
+        var answer = RecommendationSystems.Illinois.Recommend(soil, wheat);
         Assert.Equal(50 * 0.46 * 1.5, answer.Phosphate!.Rate.PoundsPerAcre, 1e-9);
         Assert.Equal(50 * 0.28, answer.Potash!.Rate.PoundsPerAcre, 1e-9);
     }
@@ -75,7 +75,7 @@ public class SystemLimitTests
 
     [Fact]
     public void Missouri_builds_over_4_or_8_years_only() =>
-        Assert.Null(RecommendationSystems.Missouri.Recommend(Report(P(20, Pounds, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn), new PlotSetting { BuildUpYears = 5 }).Phosphate);
+        Assert.Null(RecommendationSystems.Missouri.Recommend(Report(P(20, Pounds, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn) with { BuildUpYears = 5 }).Phosphate);
 
     [Theory]
     [InlineData(50, 130)]
@@ -85,13 +85,13 @@ public class SystemLimitTests
     [InlineData(120, 45)]
     [InlineData(120.1, 0)]
     public void Iowas_classes_close_at_their_upper_limit(double ppm, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.Iowa2013.Recommend(Report(K(ppm, Ppm, Extractant.AmmoniumAcetate)), CropUse.Browsed(CropRow.Corn),
-            new PlotSetting { SampleMoisture = SampleMoisture.FieldMoist }).Potash!.Rate.PoundsPerAcre);
+        Assert.Equal(expected, RecommendationSystems.Iowa2013.Recommend(Report(K(ppm, Ppm, Extractant.AmmoniumAcetate)) with { SampleMoisture = SampleMoisture.FieldMoist },
+            CropUse.Browsed(CropRow.Corn)).Potash!.Rate.PoundsPerAcre);
 
     [Fact]
     public void Iowas_dried_sample_is_rated_and_its_rate_not_guessed()
     {
-        var answer = RecommendationSystems.Iowa2013.Recommend(Report(K(170, Ppm, Extractant.AmmoniumAcetate)), CropUse.Browsed(CropRow.Corn), new PlotSetting { SampleMoisture = SampleMoisture.Dried });
+        var answer = RecommendationSystems.Iowa2013.Recommend(Report(K(170, Ppm, Extractant.AmmoniumAcetate)) with { SampleMoisture = SampleMoisture.Dried }, CropUse.Browsed(CropRow.Corn));
         Assert.Null(answer.Potash);
         Assert.Equal("optimum", answer.Unanswered.Single(u => u.Nutrient == PlantNutrient.Potash).Rating!.Name);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-rates-not-held");
@@ -140,13 +140,13 @@ public class SystemLimitTests
     [InlineData(156, 150)]
     [InlineData(156.5, 100)]
     public void South_Carolina_cuts_potash_where_the_subsoil_holds_enough(double subsoil, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
-            new PlotSetting { SubsoilPotassium = K(subsoil, Pounds, Extractant.Mehlich1) }).Potash!.Rate.PoundsPerAcre);
+        Assert.Equal(expected, RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)) with { SubsoilPotassium = K(subsoil, Pounds, Extractant.Mehlich1) },
+            CropUse.Browsed(CropRow.Alfalfa)).Potash!.Rate.PoundsPerAcre);
 
     [Fact]
     public void A_subsoil_reading_by_another_extractant_is_refused() =>
-        Assert.Throws<ArgumentException>(() => RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa),
-            new PlotSetting { SubsoilPotassium = K(80, Ppm, Extractant.Mehlich3) }));
+        Assert.Throws<ArgumentException>(() => RecommendationSystems.SouthCarolina.Recommend(Report(K(150, Pounds, Extractant.Mehlich1)) with { SubsoilPotassium = K(80, Ppm, Extractant.Mehlich3) },
+            CropUse.Browsed(CropRow.Alfalfa)));
 
     [Fact]
     public void The_working_of_an_equation_leaves_out_what_it_does_not_hold()

@@ -64,7 +64,7 @@ public class SystemProperties
         var extractant = Enum.GetValues<Extractant>()[pickExtractant.Get % Enum.GetValues<Extractant>().Length];
         var unit = Enum.GetValues<SoilTestUnit>()[pickUnit.Get % Enum.GetValues<SoilTestUnit>().Length];
         var report = Report(P(Test(test), unit, extractant), K(Test(test), unit, extractant));
-        var answer = system.Recommend(report, CropUse.Browsed(crop, YieldFor(crop, 2)), Setting);
+        var answer = system.Recommend(Known(report), CropUse.Browsed(crop, YieldFor(crop, 2)));
         return answer.Needs.Where(n => n.Nutrient != PlantNutrient.Nitrogen).All(n => system.Accepts.Any(t =>
                 t.Nutrient == n.Nutrient && t.Crops.Contains(crop) && (t.Extractants.Contains(extractant)
                     || (t.Extractants.Contains(Extractant.Mehlich3) && extractant is Extractant.Mehlich3Icp or Extractant.Mehlich3Colorimetric))))
@@ -81,7 +81,7 @@ public class SystemProperties
             .. Enum.GetValues<Extractant>().Select(e => SoilReading.FromPrinted(accepted.Analyte, Test(other), SoilTestUnit.PartsPerMillion, e)),
         ];
         var use = CropUse.Browsed(crop, YieldFor(crop, yield.Get % 300));
-        return system.Recommend(Report(readings), use, Setting).For(accepted.Nutrient)?.Rate == system.Recommend(Report([.. readings.Reverse()]), use, Setting).For(accepted.Nutrient)?.Rate;
+        return system.Recommend(Known(Report(readings)), use).For(accepted.Nutrient)?.Rate == system.Recommend(Known(Report([.. readings.Reverse()])), use).For(accepted.Nutrient)?.Rate;
     }
 
     [Property]
@@ -110,19 +110,21 @@ public class SystemProperties
     public bool A_side_by_side_spans_from_its_least_to_its_most(NonNegativeInt test, NonNegativeInt yield)
     {
         var report = Report(P(Test(test), SoilTestUnit.PartsPerMillion, Extractant.BrayP1), K(Test(test), SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate));
-        var comparison = SystemComparison.For(report, CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(yield.Get % 300)), Setting, RecommendationSystems.Everything);
+        var comparison = SystemComparison.For(Known(report), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(yield.Get % 300)), RecommendationSystems.Everything);
         return comparison.Disagreements.All(d => comparison.Rows.Where(r => r.Need.Nutrient == d.Nutrient)
             .All(r => d.Lowest.Need.Rate <= r.Need.Rate && r.Need.Rate <= d.Highest.Need.Rate));
     }
 
-    private static PlotSetting Setting => new()
+    private static PlotSoil Known(SoilReport report) => PlotSoil.For(report with
+    {
+        SampleMoisture = SampleMoisture.FieldMoist,
+        PrintedPhosphorusRating = "medium",
+    }) with
     {
         SoilClass = SoilClass.Mineral,
         ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9.5),
         PhosphorusSupply = SoilSupply.Medium,
         ExchangeCapacityGroup = SoilSupply.High,
-        SampleMoisture = SampleMoisture.FieldMoist,
-        PrintedPhosphorusRating = "medium",
     };
 
     /// <summary>Half of the draws from 0 to 400, half from 0 to 50, where most limits lie.</summary>
@@ -135,6 +137,6 @@ public class SystemProperties
     {
         var amount = YieldFor(crop, yield.Get % 300);
         var use = isCarriedOff ? CropUse.CarriedOff(crop, amount) : CropUse.Browsed(crop, amount);
-        return system.Recommend(Report(reading), use, Setting).For(test.Nutrient);
+        return system.Recommend(Known(Report(reading)), use).For(test.Nutrient);
     }
 }

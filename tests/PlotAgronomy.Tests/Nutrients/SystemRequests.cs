@@ -21,7 +21,7 @@ internal static class SystemRequests
         row is CropRow.Corn or CropRow.Soybean or CropRow.Wheat or CropRow.Oat or CropRow.SmallGrain or CropRow.GrainSorghum or CropRow.CornAndSoybean
             ? CropYield.FromBushelsPerAcre(perAcre) : CropYield.FromTonsPerAcre(perAcre);
 
-    internal static PlotSetting Cec(double milliequivalents) => new() { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(milliequivalents) };
+    internal static PlotSoil Known(SoilReport report, double milliequivalents) => PlotSoil.For(report) with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(milliequivalents) };
 
     internal static PlantNutrient NutrientOf(CsvRow row) => row.Choice<PlantNutrient>("nutrient");
 
@@ -35,19 +35,22 @@ internal static class SystemRequests
         var crop = row.Choice<CropRow>("crop");
         CropYield? yield = row.NumberOrNull("yield") is { } perAcre ? YieldFor(crop, perAcre) : null;
         var use = row.TextOrNull("carried_off") == "yes" ? CropUse.CarriedOff(crop, yield!.Value) : CropUse.Browsed(crop, yield);
-        return RecommendationSystems.Find(row.Text("system")).Recommend(second is null ? Report(reading) : Report(reading, second), use, SettingOf(row));
+        use = use with { BuildUpYears = row.NumberOrNull("years") is { } years ? (int)years : null };
+        return RecommendationSystems.Find(row.Text("system")).Recommend(Known(second is null ? Report(reading) : Report(reading, second), row), use);
     }
 
-    internal static PlotSetting SettingOf(CsvRow row) => new()
+    /// <summary>A report with what else a row of worked examples states.</summary>
+    internal static PlotSoil Known(SoilReport report, CsvRow row) => PlotSoil.For(report with
     {
-        ExchangeCapacity = row.NumberOrNull("cec") is { } cec ? CationCharge.FromMilliequivalentsPer100Grams(cec) : null,
-        SoilClass = Optional<SoilClass>(row, "soil_class"),
-        Region = row.TextOrNull("region") is { } region ? SoilRegion.Find(region) : null,
         SampleMoisture = Optional<SampleMoisture>(row, "moisture"),
+        PrintedPhosphorusRating = row.TextOrNull("printed_p_rating"),
+    }) with
+    {
+        ExchangeCapacity = row.NumberOrNull("cec") is { } cec ? CationCharge.FromMilliequivalentsPer100Grams(cec) : report.PrintedExchangeCapacity,
+        SoilClass = Optional<SoilClass>(row, "soil_class") ?? report.SoilClass,
+        Region = row.TextOrNull("region") is { } region ? SoilRegion.Find(region) : null,
         PhosphorusSupply = Optional<SoilSupply>(row, "supply"),
         ExchangeCapacityGroup = Optional<SoilSupply>(row, "group"),
-        BuildUpYears = row.NumberOrNull("years") is { } years ? (int)years : null,
-        PrintedPhosphorusRating = row.TextOrNull("printed_p_rating"),
     };
 
     private static T? Optional<T>(CsvRow row, string column) where T : struct, Enum => row.TextOrNull(column) is null ? null : row.Choice<T>(column);

@@ -55,9 +55,8 @@ public class SystemTrapTests
     [Fact]
     public void The_cell_that_breaks_the_grids_pattern_is_given_as_printed_with_a_caution()
     {
-        var setting = new PlotSetting { PrintedPhosphorusRating = "low" };
         NutrientRecommendation With(double potassium) => RecommendationSystems.SouthCarolina.Recommend(
-            Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1), K(potassium, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)), CropUse.Browsed(CropRow.Alfalfa), setting);
+            Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1), K(potassium, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)) with { PrintedPhosphorusRating = "low" }, CropUse.Browsed(CropRow.Alfalfa));
         Assert.Equal(100, With(240).Phosphate!.Rate.PoundsPerAcre);
         Assert.Contains(With(240).Findings, f => f.Code == "nutrient-grid-breaks-pattern");
         Assert.Equal(200, With(200).Phosphate!.Rate.PoundsPerAcre);
@@ -66,8 +65,8 @@ public class SystemTrapTests
 
     [Fact]
     public void In_that_row_the_phosphate_is_not_guessed_when_potassium_was_not_tested() =>
-        Assert.Null(RecommendationSystems.SouthCarolina.Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)),
-            CropUse.Browsed(CropRow.Alfalfa), new PlotSetting { PrintedPhosphorusRating = "low" }).Phosphate);
+        Assert.Null(RecommendationSystems.SouthCarolina.Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)) with { PrintedPhosphorusRating = "low" },
+            CropUse.Browsed(CropRow.Alfalfa)).Phosphate);
 
     [Fact]
     public void South_Carolinas_phosphorus_limits_are_not_invented()
@@ -100,8 +99,8 @@ public class SystemTrapTests
     public void Hay_potash_is_not_put_on_a_plot_that_is_only_browsed()
     {
         var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
-        var hay = RecommendationSystems.TriState2020.Recommend(report, CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)), Cec(10));
-        var browsed = RecommendationSystems.TriState2020.Recommend(report, CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)), Cec(10));
+        var hay = RecommendationSystems.TriState2020.Recommend(Known(report, 10), CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
+        var browsed = RecommendationSystems.TriState2020.Recommend(Known(report, 10), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
         Assert.Equal(216, hay.Potash!.Rate.PoundsPerAcre, 1e-9);
         Assert.Equal(0, browsed.Potash!.Rate.PoundsPerAcre);
         Assert.Contains(browsed.Findings, f => f.Code == "nutrient-nothing-carried-off");
@@ -112,14 +111,14 @@ public class SystemTrapTests
     {
         var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
         var use = CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4), default, default);
-        Assert.Equal(0, RecommendationSystems.TriState2020.Recommend(report, use, Cec(10)).Potash!.Rate.PoundsPerAcre);
+        Assert.Equal(0, RecommendationSystems.TriState2020.Recommend(Known(report, 10), use).Potash!.Rate.PoundsPerAcre);
     }
 
     [Fact]
     public void The_yearly_cap_on_alfalfa_is_a_step_of_its_own()
     {
         var report = Report(K(40, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate));
-        var answer = RecommendationSystems.TriState1995.Recommend(report, CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(5)), Cec(8));
+        var answer = RecommendationSystems.TriState1995.Recommend(Known(report, 8), CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(5)));
         Assert.Equal(300, answer.Potash!.Rate.PoundsPerAcre);
         Assert.Equal((95 - 40) * 1.4, answer.Potash.BuildUp!.Value.PoundsPerAcre, 1e-9);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-yearly-cap");
@@ -157,10 +156,9 @@ public class SystemTrapTests
     [Fact]
     public void Iowas_optimum_rate_is_said_to_replace_a_harvest_on_a_browsed_plot()
     {
-        var setting = new PlotSetting { SampleMoisture = SampleMoisture.FieldMoist };
-        var report = Report(K(100, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate));
-        Assert.Contains(RecommendationSystems.Iowa2013.Recommend(report, CropUse.Browsed(CropRow.Corn), setting).Findings, f => f.Code == "nutrient-maintenance-printed");
-        Assert.DoesNotContain(RecommendationSystems.Iowa2013.Recommend(report, CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(150)), setting).Findings, f => f.Code == "nutrient-maintenance-printed");
+        var report = Report(K(100, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate)) with { SampleMoisture = SampleMoisture.FieldMoist };
+        Assert.Contains(RecommendationSystems.Iowa2013.Recommend(report, CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-maintenance-printed");
+        Assert.DoesNotContain(RecommendationSystems.Iowa2013.Recommend(report, CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(150))).Findings, f => f.Code == "nutrient-maintenance-printed");
     }
 
     [Fact]

@@ -49,7 +49,7 @@ public class SystemWorkedExamples
         var row = WorkedExamples.Find(File, id);
         var analyte = row.Choice<SoilAnalyte>("nutrient");
         var report = SystemRequests.Report(SoilReading.FromPrinted(analyte, row.Number("test"), row.Choice<SoilTestUnit>("test_unit"), row.Choice<Extractant>("extractant")));
-        var rating = RatingSystems.Find(row.Text("system")).Rate(report, null, SystemRequests.SettingOf(row)).For(analyte);
+        var rating = RatingSystems.Find(row.Text("system")).Rate(SystemRequests.Known(report, row)).For(analyte);
         Assert.NotNull(rating);
         WorkedExamples.AssertMatches(row, rating.Class.Order);
     }

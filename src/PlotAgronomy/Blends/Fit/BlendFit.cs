@@ -16,7 +16,7 @@ public sealed class BlendFit : IWorkedResult
     public BlendBatch Batch => facts.Batch;
 
     /// <summary>Gets what is known of the plot.</summary>
-    public PlotConditions Conditions => facts.Conditions;
+    public BlendFitRequest Request => facts.Request;
 
     /// <summary>Gets the lowest pH that every kind stands; null when none suits all, or none is known.</summary>
     public double? LowestPh => facts.PhSpan is { } span && span.Low <= span.High ? span.Low : null;
@@ -63,12 +63,12 @@ public sealed class BlendFit : IWorkedResult
 
     /// <summary>Checks a blend for a plot.</summary>
     /// <param name="batch">Blend with its weights for the plot.</param>
-    /// <param name="conditions">What is known of the plot; null checks the kinds against each other only.</param>
+    /// <param name="request">What is known of the plot; null checks the kinds against each other only.</param>
     /// <returns>The report.</returns>
-    public static BlendFit For(BlendBatch batch, PlotConditions? conditions = null)
+    public static BlendFit For(BlendBatch batch, BlendFitRequest? request = null)
     {
         ArgumentNullException.ThrowIfNull(batch);
-        return new(new FitFacts(batch, conditions ?? new PlotConditions()));
+        return new(new FitFacts(batch, request ?? new BlendFitRequest()));
     }
 
     /// <inheritdoc/>

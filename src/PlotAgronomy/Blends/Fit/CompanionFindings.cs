@@ -16,7 +16,7 @@ internal static class CompanionFindings
 
     internal static IEnumerable<Finding> Of(FitFacts fit)
     {
-        foreach (var limit in Limits.Rows.Where(l => l.SupersededBy is null && Applies(l, fit.Conditions)))
+        foreach (var limit in Limits.Rows.Where(l => l.SupersededBy is null && Applies(l, fit.Request)))
         {
             StandMember[] hosts = [.. fit.Members.Where(m => limit.Host.Selects(m.Kind) && m.Share > 0)];
             BlendPart[] companions = [.. fit.Parts.Where(p => limit.Companion.Selects(p.Kind) && !limit.Host.Selects(p.Kind))];
@@ -67,11 +67,11 @@ internal static class CompanionFindings
     private static string Range(double? low, double? high) =>
         low < high ? $"{Amounts.Print(low.Value, 2)}-{Amounts.Print(high!.Value, 2)}" : Amounts.Print(high ?? low ?? 0, 2);
 
-    private static bool Applies(Limit limit, PlotConditions conditions) =>
+    private static bool Applies(Limit limit, BlendFitRequest request) =>
         limit.When switch
         {
-            Circumstance.LateSeeding => conditions.IsLateSeeding,
-            Circumstance.DryOrThinSoil => conditions.IsDryOrThinSoil,
+            Circumstance.LateSeeding => request.IsLateSeeding,
+            Circumstance.DryOrThinSoil => request.Soil is { IsDryOrThin: true },
             _ => true,
         };
 

@@ -6,10 +6,10 @@ namespace PlotAgronomy.Blends;
 /// <summary>What a blend and a plot say together, before anything is remarked on.</summary>
 internal sealed class FitFacts
 {
-    internal FitFacts(BlendBatch batch, PlotConditions conditions)
+    internal FitFacts(BlendBatch batch, BlendFitRequest request)
     {
         Batch = batch;
-        Conditions = conditions;
+        Request = request;
         Passes = BlendPasses.Of(batch.Blend);
         Inoculants =
         [
@@ -17,12 +17,12 @@ internal sealed class FitFacts
                 .Lines.Where(l => l.Component.Kind.InoculantGroup is not null && !l.Component.IsInoculated)
                 .Select(l => InoculantNeed.For(l.Component.Kind, l.Weight)),
         ];
-        Dates = conditions.Region is { } region ? CommonDates.For(batch.Blend, region) : null;
+        Dates = request.Region is { } region ? CommonDates.For(batch.Blend, region) : null;
     }
 
     internal BlendBatch Batch { get; }
 
-    internal PlotConditions Conditions { get; }
+    internal BlendFitRequest Request { get; }
 
     internal ImmutableArray<BlendPart> Parts => Batch.Blend.Parts;
 
@@ -33,7 +33,7 @@ internal sealed class FitFacts
     internal CommonDates? Dates { get; }
 
     /// <summary>The kinds of the coming stand, sown and standing.</summary>
-    internal StandMember[] Members => StandMember.Of(Batch.Blend, Conditions.Standing);
+    internal StandMember[] Members => StandMember.Of(Batch.Blend, Request.Standing);
 
     /// <summary>Highest minimum and lowest maximum of the pH limits; crossed when no pH suits all, null when none is
     /// known.</summary>

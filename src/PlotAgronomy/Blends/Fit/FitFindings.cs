@@ -21,7 +21,7 @@ internal static class FitFindings
     {
         CropKind[] kinds = [.. fit.Parts.Select(p => p.Kind)];
         if (
-            fit.Conditions.Ph is { } ph
+            fit.Request.Soil?.WaterPh is { } ph
             && kinds.Where(k => k.Ph is { } t && (ph.Value < t.MinimumPh || ph.Value > t.MaximumPh)).ToArray()
                 is { Length: > 0 } outside
         )
@@ -35,7 +35,7 @@ internal static class FitFindings
         }
 
         if (
-            fit.Conditions.Drainage is { } drainage
+            fit.Request.Soil?.Drainage is { } drainage
             && kinds.Where(k => k.Drainage is { } t && !t.Stands(drainage)).ToArray() is { Length: > 0 } unsuited
         )
         {
@@ -109,7 +109,7 @@ internal static class FitFindings
         foreach (var kind in fit.Parts.Select(p => p.Kind))
         {
             var windows = dates.Windows[kind.Id];
-            if (fit.Conditions.SowingDay is { } day && !windows.IsEmpty && !windows.Any(w => w.Allows(day)))
+            if (fit.Request.SowingDay is { } day && !windows.IsEmpty && !windows.Any(w => w.Allows(day)))
             {
                 yield return FindingCatalog.Create(
                     BlendCodes.DateOutside,
@@ -150,7 +150,7 @@ internal static class FitFindings
             );
         }
 
-        if (fit.Conditions.NitrogenPlanned is { } planned)
+        if (fit.Request.NitrogenPlanned is { } planned)
         {
             if (planned.PoundsPerAcre > 0 && manyLegumes)
             {

@@ -33,7 +33,7 @@ internal static class HazardFindings
         }
 
         if (
-            fit.Conditions.IsSeedLeftOnSurface
+            fit.Request.IsSeedLeftOnSurface
             && kinds.Where(k => Grain.Rows.Any(g => g.Selects(k))).ToArray() is { Length: > 0 } grain
         )
         {
@@ -47,7 +47,7 @@ internal static class HazardFindings
                 yield return caution;
             }
 
-            foreach (var caution in component.IsTreated ? Treated(component, fit.Conditions.IsSeedLeftOnSurface) : [])
+            foreach (var caution in component.IsTreated ? Treated(component, fit.Request.IsSeedLeftOnSurface) : [])
             {
                 yield return caution;
             }

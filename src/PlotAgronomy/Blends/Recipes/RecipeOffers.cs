@@ -46,9 +46,11 @@ internal static class RecipeOffers
         return lot.PureLiveSeedPart(request.Rule).Value <= 0 ? Exclusion.NothingAlive
             : lot.SeedCount is null ? Exclusion.NoSeedCount
             : kind.Rates?.For(request.Method) is null ? Exclusion.NoFullRate
-            : request.Ph is { } ph && kind.Ph is { } stands && (ph.Value < stands.MinimumPh || ph.Value > stands.MaximumPh)
+            : request.Soil?.WaterPh is { } ph
+            && kind.Ph is { } stands
+            && (ph.Value < stands.MinimumPh || ph.Value > stands.MaximumPh)
                 ? Exclusion.PhOutside
-            : request.Drainage is { } drainage && kind.Drainage is { } soils && !soils.Stands(drainage)
+            : request.Soil?.Drainage is { } drainage && kind.Drainage is { } soils && !soils.Stands(drainage)
                 ? Exclusion.DrainageOutside
             : null;
     }

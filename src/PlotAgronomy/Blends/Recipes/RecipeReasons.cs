@@ -31,7 +31,7 @@ internal static class RecipeReasons
             Exclusion.NoSeedCount => "no seed count is known",
             Exclusion.NoFullRate => "no full rate is published for this way of sowing",
             Exclusion.PhOutside => $"{lot.Kind.ShortName} stands pH {Stands(lot.Kind.Ph!)}, the plot has "
-                + Amounts.Print(request.Ph!.Value, 1),
+                + Amounts.Print(request.Soil!.WaterPh!.Value, 1),
             Exclusion.DrainageOutside => $"{lot.Kind.ShortName} does not stand the plot's drainage",
             Exclusion.DearerThanAnother => $"a living pound costs more than of {taken!.Label}",
             _ => throw new UnreachableException(),

@@ -108,11 +108,9 @@ public sealed class RecipeRequest
         init => field = value is { } share ? Guard.AboveUpTo(share, 0, 1, "of a full stand", nameof(SeasonShare)) : null;
     }
 
-    /// <summary>Gets the soil pH of the plot, or null when every kind may be proposed.</summary>
-    public WaterPh? Ph { get; init; }
-
-    /// <summary>Gets the drainage of the plot, or null when every kind may be proposed.</summary>
-    public DrainageClass? Drainage { get; init; }
+    /// <summary>Gets the soil of the plot, whose pH and drainage a kind must stand; null when every kind may be proposed. A
+    /// report will do.</summary>
+    public PlotSoil? Soil { get; init; }
 
     /// <summary>Gets what stands on the plot already.</summary>
     public ImmutableArray<KindShare> Standing { get; init; } = [];

@@ -26,8 +26,8 @@ public sealed class FieldConditions
     /// <summary>Gets the temperature of the soil surface, or null when unknown.</summary>
     public Temperature? SoilTemperature { get; init; }
 
-    /// <summary>Gets the water pH of the soil, from 0 to 14, or null when unknown.</summary>
-    public double? SoilPh { get; init; }
+    /// <summary>Gets the soil (urea loses more where the pH in water is high), or null; a report will do.</summary>
+    public PlotSoil? Soil { get; init; }
 
     /// <summary>Gets a value indicating whether inoculated seed is mixed or drilled with the fertilizer.</summary>
     public bool TouchesInoculatedSeed { get; init; }

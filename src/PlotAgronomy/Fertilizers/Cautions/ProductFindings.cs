@@ -28,7 +28,7 @@ internal static class ProductFindings
         if (
             urea
             && field is { IsIncorporated: not true, SoilTemperature: { } temperature }
-            && UreaLoss.PlanningLoss(temperature, field.SoilPh ?? FertilizerConstants.All["unknown-ph"]) is { } loss
+            && UreaLoss.PlanningLoss(temperature, field.Soil?.WaterPh?.Value ?? FertilizerConstants.All["unknown-ph"]) is { } loss
         )
         {
             yield return FindingCatalog.Create(

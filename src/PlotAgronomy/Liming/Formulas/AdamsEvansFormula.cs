@@ -15,37 +15,37 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
 
     internal override bool NeedsWaterPh => true;
 
-    internal override double? ReadingOf(LimeSample sample) => LimeReadings.BufferPh(sample, buffers);
+    internal override double? ReadingOf(PlotSoil soil) => LimeReadings.BufferPh(soil, buffers);
 
     internal override bool SaysWhyNoRate => true;
 
-    internal override bool Holds(LimeSample sample, double targetPh) => AdamsEvans.Holds(sample.WaterPh!.Value, targetPh);
+    internal override bool Holds(PlotSoil soil, double targetPh) => AdamsEvans.Holds(soil.PhInWater!.Value, targetPh);
 
-    internal override Finding? Refusal(LimeSample sample, double targetPh) =>
-        AdamsEvans.Refusal(MethodName, sample.WaterPh!.Value, targetPh);
+    internal override Finding? Refusal(PlotSoil soil, double targetPh) =>
+        AdamsEvans.Refusal(MethodName, soil.PhInWater!.Value, targetPh);
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh)
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
     {
-        double tons = TonsPerAcre(reading, sample, targetPh);
-        return Capacity(reading, sample) < AdamsEvans.HighestCapacity && tons < AdamsEvans.HighestNeed
+        double tons = TonsPerAcre(reading, soil, targetPh);
+        return Capacity(reading, soil) < AdamsEvans.HighestCapacity && tons < AdamsEvans.HighestNeed
             ? tons * ExactUnits.PoundsPerShortTon
             : null;
     }
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
-        double ph = sample.WaterPh!.Value;
+        double ph = soil.PhInWater!.Value;
         return
         [
             .. AdamsEvans.CapacityLines(reading, ph),
-            .. AdamsEvans.RateLines(LimeTableLines.BaseRate, Capacity(reading, sample), ph, targetPh),
+            .. AdamsEvans.RateLines(LimeTableLines.BaseRate, Capacity(reading, soil), ph, targetPh),
         ];
     }
 
-    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh)
     {
-        double capacity = Capacity(reading, sample);
-        double tons = TonsPerAcre(reading, sample, targetPh);
+        double capacity = Capacity(reading, soil);
+        double tons = TonsPerAcre(reading, soil, targetPh);
         if (capacity >= AdamsEvans.HighestCapacity)
         {
             yield return FindingCatalog.Create(
@@ -66,8 +66,8 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
         }
     }
 
-    private static double Capacity(double bufferPh, LimeSample sample) => AdamsEvans.Capacity(bufferPh, sample.WaterPh!.Value);
+    private static double Capacity(double bufferPh, PlotSoil soil) => AdamsEvans.Capacity(bufferPh, soil.PhInWater!.Value);
 
-    private static double TonsPerAcre(double bufferPh, LimeSample sample, double targetPh) =>
-        AdamsEvans.TonsPerAcre(Capacity(bufferPh, sample), sample.WaterPh!.Value, targetPh);
+    private static double TonsPerAcre(double bufferPh, PlotSoil soil, double targetPh) =>
+        AdamsEvans.TonsPerAcre(Capacity(bufferPh, soil), soil.PhInWater!.Value, targetPh);
 }

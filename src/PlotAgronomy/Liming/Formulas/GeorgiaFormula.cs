@@ -1,4 +1,5 @@
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
@@ -17,52 +18,52 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
 
     internal override bool NeedsWaterPh => true;
 
-    internal override double? ReadingOf(LimeSample sample) => sample.LimeBufferCapacity?.MilligramsPerKilogramPerPh;
+    internal override double? ReadingOf(PlotSoil soil) => soil.Report.LimeBufferCapacity?.MilligramsPerKilogramPerPh;
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        LimeMath.GeorgiaPoundsPerAcre(reading, sample.WaterPh!.Value, targetPh, SoilMillionPounds);
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
+        LimeMath.GeorgiaPoundsPerAcre(reading, soil.PhInWater!.Value, targetPh, SoilMillionPounds);
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
-        if (sample.LimeBufferCapacity?.ThirtyMinutes is { } thirty)
+        if (soil.Report.LimeBufferCapacity?.ThirtyMinutes is { } thirty)
         {
             yield return LimingFormulas
                 .All["georgia-equilibrium-capacity"]
                 .Line(
                     $"{Amounts.Print(reading, 1)} mg/kg per pH",
                     ("reading after 30 minutes", Amounts.Print(thirty, 1)),
-                    ("constant", Amounts.Print(LimingConstants.All["ga-equilibrium-constant"], 4)),
-                    ("slope", Amounts.Print(LimingConstants.All["ga-equilibrium-slope"], 4))
+                    ("constant", Amounts.Print(SoilConstants.All["ga-equilibrium-constant"], 4)),
+                    ("slope", Amounts.Print(SoilConstants.All["ga-equilibrium-slope"], 4))
                 );
         }
 
-        string soil = Amounts.Print(SoilMillionPounds, 2);
+        string ground = Amounts.Print(SoilMillionPounds, 2);
         yield return LimingFormulas
             .All["georgia-soil"]
             .Line(
-                $"{soil} million lb/ac",
+                $"{ground} million lb/ac",
                 ("million lb of soil an inch", Amounts.Print(soilPerInch, 2)),
                 ("depth", Amounts.Print(depthInches, 2))
             );
         yield return LimingFormulas
             .All["georgia-lime-rate"]
             .Line(
-                $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 1)} lb/ac",
+                $"{Amounts.Print(PoundsPerAcre(reading, soil, targetPh)!.Value, 1)} lb/ac",
                 ("lime buffer capacity", Amounts.Print(reading, 1)),
                 ("target", LimeText.Ph(targetPh)),
-                ("pH", LimeText.Ph(sample.WaterPh!.Value)),
-                ("million lb of soil", soil)
+                ("pH", LimeText.Ph(soil.PhInWater!.Value)),
+                ("million lb of soil", ground)
             );
     }
 
-    internal override bool Holds(LimeSample sample, double targetPh) => sample.WaterPh >= lowestPh && targetPh <= highestPh;
+    internal override bool Holds(PlotSoil soil, double targetPh) => soil.PhInWater >= lowestPh && targetPh <= highestPh;
 
-    internal override Finding? Refusal(LimeSample sample, double targetPh) =>
-        Holds(sample, targetPh)
+    internal override Finding? Refusal(PlotSoil soil, double targetPh) =>
+        Holds(soil, targetPh)
             ? null
             : FindingCatalog.Create(
                 LimingCodes.ReadingOutside,
-                ("reading", $"pH {LimeText.Ph(sample.WaterPh!.Value)} to {LimeText.Ph(targetPh)}"),
+                ("reading", $"pH {LimeText.Ph(soil.PhInWater!.Value)} to {LimeText.Ph(targetPh)}"),
                 ("lowest", LimeText.Ph(lowestPh)),
                 ("highest", LimeText.Ph(highestPh)),
                 ("method", MethodName)

@@ -24,18 +24,18 @@ internal abstract class LimeFormula(CsvRow method)
 
     protected string MethodName { get; } = method.Text("name");
 
-    internal abstract double? ReadingOf(LimeSample sample);
+    internal abstract double? ReadingOf(PlotSoil soil);
 
     /// <summary>Unrounded rate, below zero where the equation goes there; null where the table prints none.</summary>
-    internal abstract double? PoundsPerAcre(double reading, LimeSample sample, double targetPh);
+    internal abstract double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh);
 
-    internal abstract IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh);
+    internal abstract IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh);
 
-    /// <summary>Whether the formula holds for this sample and target. Asked only when what it needs is there.</summary>
-    internal virtual bool Holds(LimeSample sample, double targetPh) => true;
+    /// <summary>Whether the formula holds for this soil and target. Asked only when what it needs is there.</summary>
+    internal virtual bool Holds(PlotSoil soil, double targetPh) => true;
 
-    /// <summary>Why the formula does not hold for this sample and target, or null.</summary>
-    internal virtual Finding? Refusal(LimeSample sample, double targetPh) => null;
+    /// <summary>Why the formula does not hold for this soil and target, or null.</summary>
+    internal virtual Finding? Refusal(PlotSoil soil, double targetPh) => null;
 
-    internal virtual IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) => [];
+    internal virtual IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh) => [];
 }

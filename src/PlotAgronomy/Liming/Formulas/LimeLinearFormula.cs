@@ -36,20 +36,20 @@ internal sealed class LimeLinearFormula : LimeFormula
 
     internal override bool NeedsWaterPh { get; }
 
-    internal override double? ReadingOf(LimeSample sample) =>
-        reading == LinearReading.WaterPh ? sample.WaterPh : LimeReadings.BufferPh(sample, buffers);
+    internal override double? ReadingOf(PlotSoil soil) =>
+        reading == LinearReading.WaterPh ? soil.PhInWater : LimeReadings.BufferPh(soil, buffers);
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh)
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
     {
         var e = equations[targetPh];
-        return LimeMath.Linear(e.Constant, e.PerReading, e.PerReadingSquared, e.PerWaterPh, Scaled(reading), sample.WaterPh ?? 0)
+        return LimeMath.Linear(e.Constant, e.PerReading, e.PerReadingSquared, e.PerWaterPh, Scaled(reading), soil.PhInWater ?? 0)
             * e.PoundsPerUnit;
     }
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
         var e = equations[targetPh];
-        double raw = PoundsPerAcre(reading, sample, targetPh)!.Value / e.PoundsPerUnit;
+        double raw = PoundsPerAcre(reading, soil, targetPh)!.Value / e.PoundsPerUnit;
         string perReading = Amounts.Print(Math.Abs(e.PerReading), 3);
         string perWaterPh = Amounts.Print(Math.Abs(e.PerWaterPh), 3);
         string number = Amounts.Print(Scaled(reading), 2);
@@ -65,7 +65,7 @@ internal sealed class LimeLinearFormula : LimeFormula
                 ("rise per buffer pH squared", Amounts.Print(e.PerReadingSquared, 3)),
                 ("fall per pH", this.reading == LinearReading.WaterPh ? perReading : perWaterPh),
                 ("rise per pH", perWaterPh),
-                ("pH", Amounts.Print(sample.WaterPh ?? 0, 2))
+                ("pH", Amounts.Print(soil.PhInWater ?? 0, 2))
             );
     }
 

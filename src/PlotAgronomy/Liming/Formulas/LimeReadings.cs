@@ -9,9 +9,9 @@ internal static class LimeReadings
 {
     internal static ImmutableArray<SoilBuffer> Buffers(CsvRow method) => method.Choices<SoilBuffer>("buffers");
 
-    internal static double? BufferPh(LimeSample sample, ImmutableArray<SoilBuffer> buffers)
+    internal static double? BufferPh(PlotSoil soil, ImmutableArray<SoilBuffer> buffers)
     {
-        foreach (var reading in sample.Report.BufferPhs)
+        foreach (var reading in soil.Report.BufferPhs)
         {
             if (buffers.Contains(reading.Buffer))
             {

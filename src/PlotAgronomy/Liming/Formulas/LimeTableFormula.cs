@@ -32,15 +32,15 @@ internal sealed class LimeTableFormula : LimeFormula
 
     internal override bool ReadsPh => !buffers.IsEmpty;
 
-    internal override double? ReadingOf(LimeSample sample) =>
-        buffers.IsEmpty ? sample.AcidityPer100Grams : LimeReadings.BufferPh(sample, buffers);
+    internal override double? ReadingOf(PlotSoil soil) =>
+        buffers.IsEmpty ? soil.AcidityPer100Grams : LimeReadings.BufferPh(soil, buffers);
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
         Around(reading, targetPh) is not (Cell low, Cell high) ? null
         : low == high ? low.PoundsPerAcre
         : Interpolation.Line(low.Reading, low.PoundsPerAcre, high.Reading, high.PoundsPerAcre, reading);
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
         if (Around(reading, targetPh) is not (Cell low, Cell high))
         {
@@ -56,7 +56,7 @@ internal sealed class LimeTableFormula : LimeFormula
             : LimeTableLines.Between((low.Reading, low.PoundsPerAcre), (high.Reading, high.PoundsPerAcre), reading, low.Origin);
     }
 
-    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh)
     {
         if (Around(reading, targetPh) is not (Cell low, Cell high))
         {

@@ -18,14 +18,14 @@ internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormula(method)
 
     internal override bool NeedsWaterPh => true;
 
-    internal override double? ReadingOf(LimeSample sample) =>
-        LimeReadings.BufferPh(sample, Buffers)
-        ?? (sample.AcidityPer100CubicCentimeters is { } acidity ? endPh - (acidity / acidityPerPh) : null);
+    internal override double? ReadingOf(PlotSoil soil) =>
+        LimeReadings.BufferPh(soil, Buffers)
+        ?? (soil.AcidityPer100CubicCentimeters is { } acidity ? endPh - (acidity / acidityPerPh) : null);
 
-    internal override bool Holds(LimeSample sample, double targetPh) => targetPh < endPh;
+    internal override bool Holds(PlotSoil soil, double targetPh) => targetPh < endPh;
 
-    internal override Finding? Refusal(LimeSample sample, double targetPh) =>
-        Holds(sample, targetPh)
+    internal override Finding? Refusal(PlotSoil soil, double targetPh) =>
+        Holds(soil, targetPh)
             ? null
             : FindingCatalog.Create(
                 LimingCodes.TargetTooHigh,
@@ -34,11 +34,11 @@ internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormula(method)
                 ("target", LimeText.Ph(targetPh))
             );
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
         ExactUnits.PoundsPerShortTon
-        * LimeMath.NorthCarolinaTonsPerAcre(Acidity(reading), sample.WaterPh!.Value, targetPh, endPh);
+        * LimeMath.NorthCarolinaTonsPerAcre(Acidity(reading), soil.PhInWater!.Value, targetPh, endPh);
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
         string acidity = Amounts.Print(Acidity(reading), 3);
         string end = LimeText.Ph(endPh);
@@ -53,10 +53,10 @@ internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormula(method)
         yield return LimingFormulas
             .All["nc-lime-rate"]
             .Line(
-                $"{LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
+                $"{LimeText.Tons(PoundsPerAcre(reading, soil, targetPh)!.Value)} ton/ac",
                 ("Ac", acidity),
                 ("target", LimeText.Ph(targetPh)),
-                ("pH", LimeText.Ph(sample.WaterPh!.Value)),
+                ("pH", LimeText.Ph(soil.PhInWater!.Value)),
                 ("end pH", end)
             );
     }

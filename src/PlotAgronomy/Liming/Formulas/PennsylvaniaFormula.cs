@@ -21,20 +21,20 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
 
     internal override string Reads => "exchangeable acidity in meq/100 g";
 
-    internal override double? ReadingOf(LimeSample sample) => sample.AcidityPer100Grams;
+    internal override double? ReadingOf(PlotSoil soil) => soil.AcidityPer100Grams;
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
         targetPh == highTarget
             ? LimeMath.PennsylvaniaHighPoundsPerAcre(reading, perMeqToHighTarget)
             : LimeMath.PennsylvaniaFieldPoundsPerAcre(reading, perMeqToFieldTarget, limit, least);
 
-    internal override bool Holds(LimeSample sample, double targetPh) =>
-        !(sample.WaterPh is null && targetPh != highTarget && sample.AcidityPer100Grams < limit);
+    internal override bool Holds(PlotSoil soil, double targetPh) =>
+        !(soil.PhInWater is null && targetPh != highTarget && soil.AcidityPer100Grams < limit);
 
-    internal override Finding? Refusal(LimeSample sample, double targetPh) =>
-        Holds(sample, targetPh) ? null : FindingCatalog.Create(LimingCodes.PhMissingRequired);
+    internal override Finding? Refusal(PlotSoil soil, double targetPh) =>
+        Holds(soil, targetPh) ? null : FindingCatalog.Create(LimingCodes.PhMissingRequired);
 
-    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh)
     {
         if (targetPh != highTarget && reading == limit)
         {
@@ -46,7 +46,7 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
         }
     }
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
         bool high = targetPh == highTarget;
         string branch =
@@ -56,7 +56,7 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
         yield return LimingFormulas
             .All[branch]
             .Line(
-                $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb/ac",
+                $"{Amounts.Print(PoundsPerAcre(reading, soil, targetPh)!.Value, 0)} lb/ac",
                 ("acidity", Amounts.Print(reading, 2)),
                 ("lb per meq", Amounts.Print(high ? perMeqToHighTarget : perMeqToFieldTarget, 0)),
                 ("limit", Amounts.Print(limit, 2)),

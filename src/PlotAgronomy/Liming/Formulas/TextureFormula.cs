@@ -28,25 +28,23 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
 
     internal override bool NeedsWaterPh => true;
 
-    internal override double? ReadingOf(LimeSample sample) =>
-        sample.Report.Texture is { } texture && byTexture.ContainsKey(texture) ? sample.WaterPh : null;
+    internal override double? ReadingOf(PlotSoil soil) =>
+        soil.Texture is { } texture && byTexture.ContainsKey(texture) ? soil.PhInWater : null;
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh)
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
     {
-        var (low, high) = Around(reading, sample);
+        var (low, high) = Around(reading, soil);
         return low == high
             ? low.PoundsPerAcre
             : Interpolation.Line(low.Ph, low.PoundsPerAcre, high.Ph, high.PoundsPerAcre, reading);
     }
 
-    internal override IEnumerable<Finding> Findings(double reading, LimeSample sample, double targetPh) =>
-        byTexture[sample.Report.Texture!.Value].Any(r => r.Ph == reading)
-            ? []
-            : [FindingCatalog.Create(LimingCodes.Interpolated)];
+    internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh) =>
+        byTexture[soil.Texture!.Value].Any(r => r.Ph == reading) ? [] : [FindingCatalog.Create(LimingCodes.Interpolated)];
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
-        var (low, high) = Around(reading, sample);
+        var (low, high) = Around(reading, soil);
         yield return low == high
             ? LimeTableLines.Row(
                 LimeTableLines.BaseRate,
@@ -57,9 +55,9 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     }
 
     /// <summary>The row at a pH twice, else the rows below and above it; the first row twice below the table.</summary>
-    private (Row Low, Row High) Around(double ph, LimeSample sample)
+    private (Row Low, Row High) Around(double ph, PlotSoil soil)
     {
-        var rows = byTexture[sample.Report.Texture!.Value];
+        var rows = byTexture[soil.Texture!.Value];
         int above = 0;
         while (above < rows.Length && rows[above].Ph < ph)
         {

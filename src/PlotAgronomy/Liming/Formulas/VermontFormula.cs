@@ -14,24 +14,24 @@ internal sealed class VermontFormula(CsvRow method) : LimeFormula(method)
 
     internal override bool NeedsWaterPh => true;
 
-    internal override double? ReadingOf(LimeSample sample) => sample.AluminumPpm;
+    internal override double? ReadingOf(PlotSoil soil) => soil.AluminumPpm;
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
-        StepOf(reading, sample).TonsPerAcre * ExactUnits.PoundsPerShortTon;
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
+        StepOf(reading, soil).TonsPerAcre * ExactUnits.PoundsPerShortTon;
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
         yield return LimeTableLines.Row(
             LimeTableLines.BaseRate,
-            $"pH {LimeText.Ph(sample.WaterPh!.Value)}, aluminum {Amounts.Print(reading, 0)} ppm: "
-                + $"{LimeText.Tons(PoundsPerAcre(reading, sample, targetPh)!.Value)} ton/ac",
-            StepOf(reading, sample).Origin
+            $"pH {LimeText.Ph(soil.PhInWater!.Value)}, aluminum {Amounts.Print(reading, 0)} ppm: "
+                + $"{LimeText.Tons(PoundsPerAcre(reading, soil, targetPh)!.Value)} ton/ac",
+            StepOf(reading, soil).Origin
         );
     }
 
-    private static Step StepOf(double aluminumPpm, LimeSample sample)
+    private static Step StepOf(double aluminumPpm, PlotSoil soil)
     {
-        double ph = sample.WaterPh!.Value;
+        double ph = soil.PhInWater!.Value;
         foreach (var step in Steps.Rows)
         {
             if (step.Holds(ph, aluminumPpm))

@@ -13,12 +13,12 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula(method)
 
     internal override string Reads => "neutralizable acidity in meq/100 g";
 
-    internal override double? ReadingOf(LimeSample sample) => sample.AcidityPer100Grams;
+    internal override double? ReadingOf(PlotSoil soil) => soil.AcidityPer100Grams;
 
-    internal override double? PoundsPerAcre(double reading, LimeSample sample, double targetPh) =>
+    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
         LimeMath.MissouriPoundsPerAcre(reading, EnmPerMeq);
 
-    internal override IEnumerable<WorkedLine> Work(double reading, LimeSample sample, double targetPh)
+    internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
         string enmPerMeq = Amounts.Print(EnmPerMeq, 0);
         yield return LimingFormulas
@@ -34,7 +34,7 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula(method)
         yield return LimingFormulas
             .All["missouri-lime-rate"]
             .Line(
-                $"{Amounts.Print(PoundsPerAcre(reading, sample, targetPh)!.Value, 0)} lb ENM/ac",
+                $"{Amounts.Print(PoundsPerAcre(reading, soil, targetPh)!.Value, 0)} lb ENM/ac",
                 ("ENM for each meq", enmPerMeq),
                 ("neutralizable acidity", Amounts.Print(reading, 2))
             );

@@ -3,28 +3,28 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Whether a method answers for a sample and target, and what every answer of it has to say.</summary>
+/// <summary>Whether a method answers for a soil and target, and what every answer of it has to say.</summary>
 internal static class LimeMethodChecks
 {
     /// <summary>What needs no reading: the soil is at its target, or near enough.</summary>
-    internal static LimeStop WithoutReading(LimeMethod method, LimeSample sample, double target) =>
-        sample.WaterPh >= target ? LimeStop.AtTarget
-        : method.NoLimeWithinPh is { } margin && target - sample.WaterPh < margin - Tolerance.Dust ? LimeStop.WithinMargin
+    internal static LimeStop WithoutReading(LimeMethod method, PlotSoil soil, double target) =>
+        soil.PhInWater >= target ? LimeStop.AtTarget
+        : method.NoLimeWithinPh is { } margin && target - soil.PhInWater < margin - Tolerance.Dust ? LimeStop.WithinMargin
         : LimeStop.None;
 
-    internal static LimeStop WithReading(LimeMethod method, LimeSample sample, double target, double? reading) =>
-        !method.Soils.Contains(sample.Class) ? LimeStop.Soil
+    internal static LimeStop WithReading(LimeMethod method, PlotSoil soil, double target, double? reading) =>
+        !method.Soils.Contains(soil.Class) ? LimeStop.Soil
         : method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target) ? LimeStop.Target
-        : sample.WaterPh is null && method.Formula.NeedsWaterPh ? LimeStop.WaterPhMissing
-        : method.OnlyBelowWaterPh is { } limit && sample.WaterPh >= limit ? LimeStop.WaterPhTooHigh
+        : soil.PhInWater is null && method.Formula.NeedsWaterPh ? LimeStop.WaterPhMissing
+        : method.OnlyBelowWaterPh is { } limit && soil.PhInWater >= limit ? LimeStop.WaterPhTooHigh
         : reading is not { } read ? LimeStop.ReadingMissing
-        : !method.Formula.Holds(sample, target) ? LimeStop.Formula
+        : !method.Formula.Holds(soil, target) ? LimeStop.Formula
         : Tolerance.IsBelow(read, method.LowestReading) ? LimeStop.ReadingOutside
         : !Tolerance.IsAbove(read, method.HighestReading) ? LimeStop.None
         : method.NoLimeAboveHighest ? LimeStop.AboveTable
         : LimeStop.ReadingOutside;
 
-    internal static IEnumerable<Finding> Standing(LimeMethod method, LimeSample sample, double target)
+    internal static IEnumerable<Finding> Standing(LimeMethod method, PlotSoil soil, double target)
     {
         if (method.Status == DataStatus.Memory)
         {
@@ -50,24 +50,18 @@ internal static class LimeMethodChecks
             yield return FindingCatalog.Create(LimingCodes.OverTarget);
         }
 
-        if (sample.IsWeaklyBuffered && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
+        if (soil.IsWeaklyBuffered && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
         {
-            yield return WeakBuffering.CautionFor(sample);
+            yield return WeakBuffering.CautionFor(soil);
         }
     }
 
     /// <summary>What the checks found on their way to a stop, or to none.</summary>
-    internal static IEnumerable<Finding> Found(
-        LimeMethod method,
-        LimeSample sample,
-        double target,
-        double? reading,
-        LimeStop stop
-    )
+    internal static IEnumerable<Finding> Found(LimeMethod method, PlotSoil soil, double target, double? reading, LimeStop stop)
     {
         if (
             stop is not (LimeStop.AtTarget or LimeStop.WithinMargin or LimeStop.Soil or LimeStop.Target)
-            && sample.WaterPh is null
+            && soil.PhInWater is null
         )
         {
             yield return FindingCatalog.Create(
@@ -84,30 +78,30 @@ internal static class LimeMethodChecks
             yield return FindingCatalog.Create(LimingCodes.BufferHigh, ("reading", Amounts.Print(reading.Value, 2)));
         }
 
-        if (Reason(method, sample, target, reading, stop) is { } reason)
+        if (Reason(method, soil, target, reading, stop) is { } reason)
         {
             yield return reason;
         }
     }
 
-    private static Finding? Reason(LimeMethod method, LimeSample sample, double target, double? reading, LimeStop stop) =>
+    private static Finding? Reason(LimeMethod method, PlotSoil soil, double target, double? reading, LimeStop stop) =>
         stop switch
         {
             LimeStop.AtTarget => FindingCatalog.Create(
                 LimingCodes.PhAtTarget,
-                ("ph", LimeText.Ph(sample.WaterPh!.Value)),
+                ("ph", LimeText.Ph(soil.PhInWater!.Value)),
                 ("target", LimeText.Ph(target))
             ),
             LimeStop.WithinMargin => FindingCatalog.Create(
                 LimingCodes.WithinMargin,
-                ("ph", LimeText.Ph(sample.WaterPh!.Value)),
+                ("ph", LimeText.Ph(soil.PhInWater!.Value)),
                 ("margin", LimeText.Ph(method.NoLimeWithinPh!.Value)),
                 ("target", LimeText.Ph(target))
             ),
             LimeStop.Soil => FindingCatalog.Create(
                 LimingCodes.SoilOutsideMethod,
                 ("method", method.Name),
-                ("soil", SoilWords.For(sample.Class))
+                ("soil", SoilWords.For(soil.Class))
             ),
             LimeStop.Target => FindingCatalog.Create(
                 LimingCodes.TargetNotOffered,
@@ -120,8 +114,8 @@ internal static class LimeMethodChecks
                 ("method", method.Name),
                 ("limit", LimeText.Ph(method.OnlyBelowWaterPh!.Value))
             ),
-            LimeStop.ReadingMissing => Missing(method, sample),
-            LimeStop.Formula => method.Formula.Refusal(sample, target),
+            LimeStop.ReadingMissing => Missing(method, soil),
+            LimeStop.Formula => method.Formula.Refusal(soil, target),
             LimeStop.ReadingOutside => FindingCatalog.Create(
                 method.LimitsArePrinted ? LimingCodes.ReadingOutside : LimingCodes.ReadingOutsidePractice,
                 ("reading", Amounts.Print(reading!.Value, 2)),
@@ -138,9 +132,9 @@ internal static class LimeMethodChecks
             _ => null,
         };
 
-    private static Finding Missing(LimeMethod method, LimeSample sample)
+    private static Finding Missing(LimeMethod method, PlotSoil soil)
     {
-        if (sample.Report.BufferPhs is [var other, ..] && method.Buffers.Length > 0)
+        if (soil.Report.BufferPhs is [var other, ..] && method.Buffers.Length > 0)
         {
             return FindingCatalog.Create(
                 LimingCodes.BufferOther,
@@ -150,7 +144,7 @@ internal static class LimeMethodChecks
             );
         }
 
-        return sample.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0
+        return soil.Report.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0
             ? FindingCatalog.Create(LimingCodes.BufferUnnamed, ("reading", Amounts.Print(unnamed, 2)))
             : FindingCatalog.Create(LimingCodes.ReadingMissing, ("method", method.Name), ("needed", method.Reads));
     }

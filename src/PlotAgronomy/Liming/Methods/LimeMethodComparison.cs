@@ -9,8 +9,8 @@ public sealed class LimeMethodComparison : IWorkedResult
 {
     private LimeMethodComparison() { }
 
-    /// <summary>Gets the sample.</summary>
-    public required LimeSample Sample { get; init; }
+    /// <summary>Gets the soil.</summary>
+    public required PlotSoil Soil { get; init; }
 
     /// <summary>Gets the pH asked for; each method answers for its own target closest to it.</summary>
     public required double TargetPh { get; init; }
@@ -36,7 +36,7 @@ public sealed class LimeMethodComparison : IWorkedResult
         [.. Answers.SelectMany(a => a.Need.Sources).Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
 
     /// <summary>Runs the methods.</summary>
-    /// <param name="sample">Sample.</param>
+    /// <param name="soil">Soil; a report will do.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
     /// <param name="depth">Common depth; above 0, at most 24 inches.</param>
     /// <param name="material">Common material; null takes pure carbonate powder, which takes every index at its word.</param>
@@ -47,23 +47,23 @@ public sealed class LimeMethodComparison : IWorkedResult
     /// <remarks>Each rate: x common depth / its depth; x strength of its lime / strength of the material in its own
     /// index.</remarks>
     public static LimeMethodComparison For(
-        LimeSample sample,
+        PlotSoil soil,
         double targetPh,
         Length depth,
         LimingMaterial? material = null,
         bool includeFromMemory = false
-    ) => For(sample, targetPh, depth, material, m => includeFromMemory || m.Status != DataStatus.Memory);
+    ) => For(soil, targetPh, depth, material, m => includeFromMemory || m.Status != DataStatus.Memory);
 
     /// <summary>As above, where the caller says which methods are asked.</summary>
     internal static LimeMethodComparison For(
-        LimeSample sample,
+        PlotSoil soil,
         double targetPh,
         Length depth,
         LimingMaterial? material,
         Func<LimeMethod, bool> isAsked
     )
     {
-        ArgumentNullException.ThrowIfNull(sample);
+        ArgumentNullException.ThrowIfNull(soil);
         LimeLimits.TargetPh(targetPh, nameof(targetPh));
         double inches = depth.Inches;
         LimeLimits.Depth(inches, nameof(depth));
@@ -71,36 +71,21 @@ public sealed class LimeMethodComparison : IWorkedResult
         ImmutableArray<LimeMethodAnswer> answers =
         [
             .. LimeRequirement
-                .Accepting(sample, includeFromMemory: true)
+                .Accepting(soil, includeFromMemory: true)
                 .Where(isAsked)
-                .Select(m => new LimeMethodAnswer(m.NeedFor(sample, m.ClosestTarget(targetPh)), depth, common))
+                .Select(m => new LimeMethodAnswer(m.NeedFor(soil, m.ClosestTarget(targetPh)), depth, common))
                 .OrderBy(a => a.Common?.PoundsPerAcre ?? double.PositiveInfinity)
                 .ThenBy(a => a.Method.Id, StringComparer.Ordinal),
         ];
         return new LimeMethodComparison
         {
-            Sample = sample,
+            Soil = soil,
             TargetPh = targetPh,
             Depth = depth,
             Material = common,
             Answers = answers,
         };
     }
-
-    /// <inheritdoc cref="For(LimeSample, double, Length, LimingMaterial?, bool)" path="/summary"/>
-    /// <param name="report">Report.</param>
-    /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
-    /// <param name="depth">Common depth; above 0, at most 24 inches.</param>
-    /// <param name="material">Common material; null takes pure carbonate powder.</param>
-    /// <param name="includeFromMemory">Whether to ask the methods whose numbers are from memory as well.</param>
-    /// <returns>The comparison.</returns>
-    public static LimeMethodComparison For(
-        SoilReport report,
-        double targetPh,
-        Length depth,
-        LimingMaterial? material = null,
-        bool includeFromMemory = false
-    ) => For(LimeSample.From(report), targetPh, depth, material, includeFromMemory);
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Answers.Select(LineOf)];

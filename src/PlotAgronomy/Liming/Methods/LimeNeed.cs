@@ -7,14 +7,14 @@ public sealed class LimeNeed : IWorkedResult
 {
     private readonly LimeNeedSum sum;
 
-    internal LimeNeed(LimeMethod method, LimeSample sample, double targetPh, EarlierLime? earlier, double readingErrorPh) =>
-        sum = new(method, sample, targetPh, earlier, readingErrorPh);
+    internal LimeNeed(LimeMethod method, PlotSoil soil, double targetPh, EarlierLime? earlier, double readingErrorPh) =>
+        sum = new(method, soil, targetPh, earlier, readingErrorPh);
 
     /// <summary>Gets the method.</summary>
     public LimeMethod Method => sum.Method;
 
-    /// <summary>Gets the sample.</summary>
-    public LimeSample Sample => sum.Sample;
+    /// <summary>Gets the soil.</summary>
+    public PlotSoil Soil => sum.Soil;
 
     /// <summary>Gets the pH aimed at.</summary>
     public double TargetPh => sum.Target;
@@ -67,16 +67,16 @@ public sealed class LimeNeed : IWorkedResult
         var lines = ImmutableArray.CreateBuilder<WorkedLine>();
         if (Reading is { } reading && !Tolerance.IsAbove(reading, Method.HighestReading))
         {
-            lines.AddRange(Method.Formula.Work(reading, Sample, TargetPh));
+            lines.AddRange(Method.Formula.Work(reading, Soil, TargetPh));
         }
         else
         {
             lines.Add(LimingFormulas.All["lime-no-rate"].Line("0 ton/ac", ("what", LimeTableLines.BaseRate)).From(Method.Origin));
         }
 
-        if (EarlierLime is { } earlier && earlier.CreditBy(Method.Institution, Sample.Class) is { } credit)
+        if (EarlierLime is { } earlier && earlier.CreditBy(Method.Institution, Soil.Class) is { } credit)
         {
-            lines.AddRange(earlier.CreditLines("Earlier lime still to work", Method.Institution, Sample.Class));
+            lines.AddRange(earlier.CreditLines("Earlier lime still to work", Method.Institution, Soil.Class));
             lines.Add(
                 LimingFormulas
                     .All["lime-less-credit"]

@@ -9,25 +9,25 @@ internal readonly struct LimeNeedSum
     private readonly EarlierLime? earlier;
     private readonly LimeStop stop;
 
-    internal LimeNeedSum(LimeMethod method, LimeSample sample, double target, EarlierLime? earlier, double error)
+    internal LimeNeedSum(LimeMethod method, PlotSoil soil, double target, EarlierLime? earlier, double error)
     {
         Method = method;
-        Sample = sample;
+        Soil = soil;
         Target = target;
         Error = error;
         this.earlier = earlier;
-        stop = LimeMethodChecks.WithoutReading(method, sample, target);
+        stop = LimeMethodChecks.WithoutReading(method, soil, target);
         if (stop != LimeStop.None)
         {
             RawPoundsPerAcre = 0;
             return;
         }
 
-        Reading = method.Formula.ReadingOf(sample);
-        stop = LimeMethodChecks.WithReading(method, sample, target, Reading);
+        Reading = method.Formula.ReadingOf(soil);
+        stop = LimeMethodChecks.WithReading(method, soil, target, Reading);
         RawPoundsPerAcre = stop switch
         {
-            LimeStop.None => method.Formula.PoundsPerAcre(Reading!.Value, sample, target),
+            LimeStop.None => method.Formula.PoundsPerAcre(Reading!.Value, soil, target),
             LimeStop.AboveTable => 0,
             _ => null,
         };
@@ -35,7 +35,7 @@ internal readonly struct LimeNeedSum
 
     internal LimeMethod Method { get; }
 
-    internal LimeSample Sample { get; }
+    internal PlotSoil Soil { get; }
 
     internal double Target { get; }
 
@@ -60,12 +60,12 @@ internal readonly struct LimeNeedSum
 
     internal IEnumerable<Finding> Findings()
     {
-        foreach (var standing in LimeMethodChecks.Standing(Method, Sample, Target))
+        foreach (var standing in LimeMethodChecks.Standing(Method, Soil, Target))
         {
             yield return standing;
         }
 
-        foreach (var found in LimeMethodChecks.Found(Method, Sample, Target, Reading, stop))
+        foreach (var found in LimeMethodChecks.Found(Method, Soil, Target, Reading, stop))
         {
             yield return found;
         }
@@ -111,7 +111,7 @@ internal readonly struct LimeNeedSum
 
     private IEnumerable<Finding> FormulaFindings(double reading)
     {
-        foreach (var finding in Method.Formula.Findings(reading, Sample, Target))
+        foreach (var finding in Method.Formula.Findings(reading, Soil, Target))
         {
             yield return finding;
         }
@@ -154,8 +154,8 @@ internal readonly struct LimeNeedSum
         {
             if (
                 lower < Target
-                && !(Sample.WaterPh >= lower)
-                && Method.Formula.PoundsPerAcre(reading, Sample, lower) > Math.Max(0, pounds) + 1e-6
+                && !(Soil.PhInWater >= lower)
+                && Method.Formula.PoundsPerAcre(reading, Soil, lower) > Math.Max(0, pounds) + 1e-6
             )
             {
                 return lower;
@@ -172,13 +172,13 @@ internal readonly struct LimeNeedSum
     private double? AtReading(double reading) =>
         !Method.Formula.ReadsPh || Tolerance.IsBelow(reading, Method.LowestReading) ? null
         : Tolerance.IsAbove(reading, Method.HighestReading) ? (Method.NoLimeAboveHighest ? 0 : null)
-        : Method.Formula.PoundsPerAcre(reading, Sample, Target);
+        : Method.Formula.PoundsPerAcre(reading, Soil, Target);
 
     /// <summary>What is left of a rate after earlier lime; a negative one means none.</summary>
     private double? Net(double? poundsPerAcre) =>
         poundsPerAcre is not { } pounds ? null
         : earlier is null ? Math.Max(0, pounds)
-        : earlier.TakeOff(Math.Max(0, pounds), Method.Institution, Sample.Class);
+        : earlier.TakeOff(Math.Max(0, pounds), Method.Institution, Soil.Class);
 
     private LimeRate Labelled(double poundsPerAcre) =>
         LimeRate.FromBasis(

@@ -1,6 +1,6 @@
 namespace PlotAgronomy.Liming;
 
-/// <summary>Why a method gives a sample no sum of its own, in the order of its checks.</summary>
+/// <summary>Why a method gives a soil no sum of its own, in the order of its checks.</summary>
 internal enum LimeStop
 {
     None,

@@ -14,19 +14,19 @@ public sealed class WeaklyBufferedLime : IWorkedResult
     private readonly double high;
     private readonly double? byCapacity;
 
-    private WeaklyBufferedLime(LimeSample sample, double ph, double targetPh, ImmutableArray<LimeMethod> methods)
+    private WeaklyBufferedLime(PlotSoil soil, double ph, double targetPh, ImmutableArray<LimeMethod> methods)
     {
         this.ph = ph;
-        Sample = sample;
+        Soil = soil;
         TargetPh = targetPh;
         Methods = methods;
         adamsEvans = methods.FirstOrDefault(m => m.Formula is AdamsEvansFormula);
         var needs = ImmutableArray.CreateBuilder<LimeNeed>(methods.Length);
         foreach (var method in methods)
         {
-            if (method != adamsEvans || method.Formula.ReadingOf(sample) is not null)
+            if (method != adamsEvans || method.Formula.ReadingOf(soil) is not null)
             {
-                needs.Add(method.NeedFor(sample, targetPh));
+                needs.Add(method.NeedFor(soil, targetPh));
             }
         }
 
@@ -34,13 +34,13 @@ public sealed class WeaklyBufferedLime : IWorkedResult
         low = LimeSums.WeakRule(targetPh, ph, PhForATonHigh);
         high = LimeSums.WeakRule(targetPh, ph, PhForATonLow);
         byCapacity =
-            adamsEvans is null || !AdamsEvans.Holds(ph, targetPh) || sample.Capacity is not { } cec ? null
+            adamsEvans is null || !AdamsEvans.Holds(ph, targetPh) || soil.Capacity is not { } cec ? null
             : ph < targetPh ? AdamsEvans.TonsPerAcre(cec, ph, targetPh)
             : 0;
     }
 
-    /// <summary>Gets the sample.</summary>
-    public LimeSample Sample { get; }
+    /// <summary>Gets the soil.</summary>
+    public PlotSoil Soil { get; }
 
     /// <summary>Gets the pH aimed at.</summary>
     public double TargetPh { get; }
@@ -93,45 +93,45 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                 .Distinct(),
         ];
 
-    /// <summary>Says whether a sample calls for the rule.</summary>
-    /// <param name="sample">Sample.</param>
+    /// <summary>Says whether a soil calls for the rule.</summary>
+    /// <param name="soil">Soil.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
     /// <returns>True below the target, up to a target of 7, with a CEC below 7 meq/100 g, or with no CEC on sand and loamy
     /// sand.</returns>
-    public static bool AppliesTo(LimeSample sample, double targetPh)
+    public static bool AppliesTo(PlotSoil soil, double targetPh)
     {
-        ArgumentNullException.ThrowIfNull(sample);
+        ArgumentNullException.ThrowIfNull(soil);
         return LimeLimits.TargetPh(targetPh, nameof(targetPh)) <= LimingConstants.All["over-lime-target"]
-            && sample.IsWeaklyBuffered
-            && sample.WaterPh < targetPh;
+            && soil.IsWeaklyBuffered
+            && soil.PhInWater < targetPh;
     }
 
     /// <summary>Lays the rule for weakly buffered soil beside the methods named.</summary>
-    /// <param name="sample">Sample with a water pH and a CEC below 7 meq/100 g, or without a CEC on sand or loamy sand.</param>
+    /// <param name="soil">Soil with a water pH and a CEC below 7 meq/100 g, or without a CEC on sand or loamy sand.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 7.</param>
     /// <param name="methods">Methods to lay beside the rule. Adams-Evans, named here, answers from its buffer when the report has
     /// it, and
     /// from CEC and pH.</param>
     /// <returns>The range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A target outside its range.</exception>
-    /// <exception cref="ArgumentException">The sample has no water pH, or its soil is not weakly buffered.</exception>
+    /// <exception cref="ArgumentException">The soil has no water pH, or its soil is not weakly buffered.</exception>
     /// <remarks>Rule (common practice): 1 ton/ac for each 0.3 to 0.4 pH wanted, at most 2 ton/ac. Adams-Evans from CEC and pH:
     /// 0.75 x CEC x (Hs now - Hs at target) ton/ac of ag lime (from memory); beside the rule its ag lime counts pound for
     /// pound
     /// as ground limestone, whose strength the rule does not print. No lime at or above the target.</remarks>
-    public static WeaklyBufferedLime For(LimeSample sample, double targetPh, params ReadOnlySpan<LimeMethod> methods)
+    public static WeaklyBufferedLime For(PlotSoil soil, double targetPh, params ReadOnlySpan<LimeMethod> methods)
     {
-        ArgumentNullException.ThrowIfNull(sample);
+        ArgumentNullException.ThrowIfNull(soil);
         double target = Guard.Between(targetPh, LimeLimits.LowestTargetPh, LimingConstants.All["over-lime-target"], "pH");
-        if (sample.WaterPh is not { } ph || !sample.IsWeaklyBuffered)
+        if (soil.PhInWater is not { } ph || !soil.IsWeaklyBuffered)
         {
             throw new ArgumentException(
                 "The rule needs a water pH and a CEC below 7 meq/100 g, or sand or loamy sand without a CEC.",
-                nameof(sample)
+                nameof(soil)
             );
         }
 
-        return new(sample, ph, target, [.. methods]);
+        return new(soil, ph, target, [.. methods]);
     }
 
     /// <inheritdoc/>
@@ -147,7 +147,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                 ),
             RuleLine("lower figure", RuleLow, PhForATonHigh),
             RuleLine("higher figure", RuleHigh, PhForATonLow),
-            .. ByCapacity is null || Sample.Capacity is not { } cec || ph >= TargetPh
+            .. ByCapacity is null || Soil.Capacity is not { } cec || ph >= TargetPh
                 ? []
                 : AdamsEvans.RateLines("By CEC, ag lime counted as ground limestone", cec, ph, TargetPh),
             LimingFormulas
@@ -202,7 +202,7 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             ("cap", Amounts.Print(CapTons, 1)),
             ("months", Amounts.Print(RetestWithinMonths, 0))
         );
-        yield return WeakBuffering.CautionFor(Sample);
+        yield return WeakBuffering.CautionFor(Soil);
         yield return FindingCatalog.Create(LimingCodes.ExtraEffect);
         if (adamsEvans is not null)
         {

@@ -11,7 +11,6 @@ internal static class LimeOrderChecks
         ArgumentNullException.ThrowIfNull(request.Material);
         Guard.Positive(request.Area, nameof(request.Area));
         Guard.Defined(request.Placement);
-        Guard.Defined(request.SoilClass);
         ArgumentNullException.ThrowIfNull(request.Package);
         if (request.Price is { } price)
         {

@@ -21,20 +21,18 @@ public sealed class LimeOrderRequest
     /// <summary>Gets the depth really worked; null takes the depth of the rate, or of the institution's surface rule.</summary>
     public Length? WorkedDepth { get; init; }
 
-    /// <summary>Gets lime from before the sample that is still at work; leave it out when the rate already has it taken
+    /// <summary>Gets lime from before the soil that is still at work; leave it out when the rate already has it taken
     /// off.</summary>
     public EarlierLime? EarlierLime { get; init; }
 
-    /// <summary>Gets the soil class, for the credit of earlier lime.</summary>
-    public SoilClass SoilClass { get; init; }
-
-    /// <summary>Gets the soil report, to say whether the soil asks for dolomite; null leaves that out.</summary>
-    public SoilReport? Report { get; init; }
+    /// <summary>Gets the soil, for the credit of earlier lime and to say whether it asks for dolomite; null counts it as mineral
+    /// and leaves the other out. A report will do.</summary>
+    public PlotSoil? Soil { get; init; }
 
     /// <summary>Gets a value indicating whether urea or an ammonium fertilizer goes on at the same time.</summary>
     public bool WithUreaOrAmmonium { get; init; }
 
-    /// <summary>Gets what has gone on the plot against this rate since the sample was taken.</summary>
+    /// <summary>Gets what has gone on the plot against this rate since the soil was taken.</summary>
     public ImmutableArray<LimeApplication> AlreadyApplied { get; init; } = [];
 
     /// <summary>Gets a rounding of the product rate; null keeps it exact.</summary>
@@ -58,6 +56,8 @@ public sealed class LimeOrderRequest
     /// known.</summary>
     public decimal? Price { get; init; }
 
+    internal SoilClass SoilClass => Soil?.SoilClass ?? PlotAgronomy.SoilClass.Mineral;
+
     /// <summary>The same question for a material on offer, with its bag and price.</summary>
     internal LimeOrderRequest ForOffer(Offer<LimingMaterial> offer) =>
         new()
@@ -68,8 +68,7 @@ public sealed class LimeOrderRequest
             Placement = Placement,
             WorkedDepth = WorkedDepth,
             EarlierLime = EarlierLime,
-            SoilClass = SoilClass,
-            Report = Report,
+            Soil = Soil,
             WithUreaOrAmmonium = WithUreaOrAmmonium,
             AlreadyApplied = AlreadyApplied,
             Rounding = Rounding,

@@ -168,7 +168,7 @@ internal sealed class LimeOrderSum
             yield return FindingCatalog.Create(LimingCodes.WithNitrogen);
         }
 
-        foreach (var caution in LimeCautions.OfMagnesium(request.Report, material))
+        foreach (var caution in LimeCautions.OfMagnesium(request.Soil?.Report, material))
         {
             yield return caution;
         }

@@ -2,7 +2,7 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Lime put on before the sample was taken that has not all reacted yet.</summary>
+/// <summary>Lime put on before the soil was taken that has not all reacted yet.</summary>
 public sealed class EarlierLime
 {
     private EarlierLime(ApplicationRate rate, double months)

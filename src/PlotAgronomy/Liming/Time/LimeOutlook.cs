@@ -33,11 +33,11 @@ public sealed class LimeOutlook : IWorkedResult
 
     /// <summary>Gets the kinds whose lower limit today's soil meets: they can be sown without waiting for the lime.</summary>
     public ImmutableArray<CropKind> SowNow =>
-        [.. Request.Kinds.Where(k => k.Ph is { } range && range.MinimumPh <= Request.SoilPh.Value)];
+        [.. Request.Kinds.Where(k => k.Ph is { } range && range.MinimumPh <= Request.SoilPh)];
 
     /// <summary>Gets the kinds to hold back until the lime has worked.</summary>
     public ImmutableArray<CropKind> HoldBack =>
-        [.. Request.Kinds.Where(k => k.Ph is { } range && range.MinimumPh > Request.SoilPh.Value)];
+        [.. Request.Kinds.Where(k => k.Ph is { } range && range.MinimumPh > Request.SoilPh)];
 
     /// <summary>Gets the kinds whose lower limit is not known.</summary>
     public ImmutableArray<CropKind> LimitUnknown => [.. Request.Kinds.Where(k => k.Ph is null)];
@@ -47,7 +47,7 @@ public sealed class LimeOutlook : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>
-        Finding.InOrder([.. TimeFindings(Request, Worked.Months), .. KindFindings(Request.SoilPh.Value, HoldBack, LimitUnknown)]);
+        Finding.InOrder([.. TimeFindings(Request, Worked.Months), .. KindFindings(Request.SoilPh, HoldBack, LimitUnknown)]);
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>
@@ -76,7 +76,7 @@ public sealed class LimeOutlook : IWorkedResult
 
         double months = (request.PlantingOn.DayNumber - request.LimedOn.DayNumber) / ExactUnits.DaysPerMonth;
         var worked = LimeReaction.After(request.Material, months);
-        double ph = request.SoilPh.Value;
+        double ph = request.SoilPh;
         double target = request.Rate.TargetPh;
         double delivered = request.ShareDelivered.Value;
         bool onSurface = request.Placement == LimePlacement.Surface;
@@ -106,7 +106,7 @@ public sealed class LimeOutlook : IWorkedResult
             .Line(
                 LimeText.Ph(answer),
                 ("end", end),
-                ("pH", LimeText.Ph(Request.SoilPh.Value)),
+                ("pH", LimeText.Ph(Request.SoilPh)),
                 ("target", LimeText.Ph(Request.Rate.TargetPh)),
                 ("share delivered", Amounts.Print(Request.ShareDelivered, 0)),
                 ("share worked", Amounts.Print(worked, 0))
@@ -118,18 +118,19 @@ public sealed class LimeOutlook : IWorkedResult
     private static int MonthsToRetest(LimeOutlookRequest request)
     {
         double delivered = request.Rate.OfBasis.ShortTonsPerAcre * request.ShareDelivered.Value;
-        bool weak = request.ExchangeCapacity is { } capacity && capacity.Milliequivalents < LimingConstants.All["weak-cec-limit"];
+        bool weak =
+            request.Soil.ExchangeCapacity is { } capacity && capacity.Milliequivalents < LimingConstants.All["weak-cec-limit"];
         return (int)
             LimingConstants.All[
                 weak || delivered > LimingConstants.All["retest-correction-rate"] ? "retest-after-correction"
-                : request.Texture is SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam ? "retest-sand"
+                : request.Soil.Texture is SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam ? "retest-sand"
                 : "retest-other"
             ];
     }
 
     private static IEnumerable<Finding> TimeFindings(LimeOutlookRequest request, double months)
     {
-        if (request.SoilPh.Value >= request.Rate.TargetPh)
+        if (request.SoilPh >= request.Rate.TargetPh)
         {
             yield break;
         }

@@ -1,13 +1,21 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
 /// <summary>What is asked about the time between liming and planting.</summary>
 public sealed class LimeOutlookRequest
 {
-    /// <summary>Gets today's soil pH.</summary>
-    public required WaterPh SoilPh { get; init; }
+    /// <summary>Gets the soil with today's pH in water; texture and exchange capacity tell the date of the next test. A report
+    /// will do.</summary>
+    /// <exception cref="ArgumentException">A soil without a pH in water.</exception>
+    public required PlotSoil Soil
+    {
+        get;
+        init =>
+            field = Guard.NotNull(value, nameof(Soil)).WaterPh is null
+                ? throw new ArgumentException("The soil has no pH in water.", nameof(Soil))
+                : value;
+    }
 
     /// <summary>Gets the rate that is needed, with its target.</summary>
     public required LimeRate Rate { get; init; }
@@ -30,9 +38,5 @@ public sealed class LimeOutlookRequest
     /// <summary>Gets the kinds to plant.</summary>
     public ImmutableArray<CropKind> Kinds { get; init; } = [];
 
-    /// <summary>Gets the texture, for the date of the next test; null when it is not known.</summary>
-    public SoilTexture? Texture { get; init; }
-
-    /// <summary>Gets the CEC, for the date of the next test; null when it is not known.</summary>
-    public CationCharge? ExchangeCapacity { get; init; }
+    internal double SoilPh => Soil.WaterPh!.Value;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;

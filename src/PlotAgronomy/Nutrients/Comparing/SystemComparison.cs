@@ -58,47 +58,38 @@ public sealed class SystemComparison : IWorkedResult
     public ImmutableArray<Source> Sources => [.. Answers.SelectMany(a => a.Sources).Distinct()];
 
     /// <summary>Compares the systems for one crop row.</summary>
-    /// <param name="report">Soil report.</param>
+    /// <param name="soil">Soil; a report will do.</param>
     /// <param name="crop">Crop row, yield and use.</param>
-    /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <param name="askedByName">Systems asked by name, numbers from memory included; null asks every system but leaves
     /// out answers that rest on numbers from memory.</param>
     /// <returns>The side-by-side.</returns>
-    public static SystemComparison For(
-        SoilReport report,
-        CropUse crop,
-        PlotSetting? setting = null,
-        IEnumerable<RecommendationSystem>? askedByName = null
-    )
+    public static SystemComparison For(PlotSoil soil, CropUse crop, IEnumerable<RecommendationSystem>? askedByName = null)
     {
         ArgumentNullException.ThrowIfNull(crop);
-        return For(report, _ => crop, setting, askedByName);
+        return For(soil, _ => crop, askedByName);
     }
 
     /// <summary>Compares the systems when each takes the plot as another of its rows.</summary>
-    /// <param name="report">Soil report.</param>
+    /// <param name="soil">Soil; a report will do.</param>
     /// <param name="cropFor">The row to ask each system for; null leaves the system out.</param>
-    /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <param name="askedByName">As in the other overload.</param>
     /// <returns>The side-by-side.</returns>
     public static SystemComparison For(
-        SoilReport report,
+        PlotSoil soil,
         Func<RecommendationSystem, CropUse?> cropFor,
-        PlotSetting? setting = null,
         IEnumerable<RecommendationSystem>? askedByName = null
     )
     {
-        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(soil);
         ArgumentNullException.ThrowIfNull(cropFor);
         bool isAskedByName = askedByName is not null;
-        return For(report, cropFor, setting, askedByName ?? RecommendationSystems.Everything, _ => isAskedByName);
+        return For(soil, cropFor, askedByName ?? RecommendationSystems.Everything, _ => isAskedByName);
     }
 
     /// <summary>As above, where some systems are asked by name and the others are not.</summary>
     internal static SystemComparison For(
-        SoilReport report,
+        PlotSoil soil,
         Func<RecommendationSystem, CropUse?> cropFor,
-        PlotSetting? setting,
         IEnumerable<RecommendationSystem> systems,
         Func<RecommendationSystem, bool> isAskedByName
     ) =>
@@ -106,7 +97,7 @@ public sealed class SystemComparison : IWorkedResult
             .. from system in systems
             let crop = cropFor(system)
             where crop is not null
-            select system.Recommend(report, crop, setting, isAskedByName(system)),
+            select system.Recommend(soil, crop, isAskedByName(system)),
         ]);
 
     /// <summary>Finds the disagreement about a nutrient.</summary>

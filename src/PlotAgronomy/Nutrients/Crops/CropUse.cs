@@ -1,9 +1,11 @@
+using System.Runtime.CompilerServices;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The crop row to feed, what it should yield, and whether the crop leaves the plot.</summary>
 /// <remarks>On a plot that is only browsed nothing is carried off, so no system adds removal: hay potash on a browsed
-/// clover plot would be several times too much.</remarks>
-public sealed class CropUse
+/// clover plot would be several times too much. It is only equal to itself; <c>use with { ... }</c> makes another one.</remarks>
+public sealed record CropUse
 {
     private CropUse(CropRow row, CropYield? yield, bool isCarriedOff)
     {
@@ -35,6 +37,10 @@ public sealed class CropUse
     /// <summary>Gets the potash that leaves with the crop, when the caller states it instead of the system's own
     /// figure.</summary>
     public ApplicationRate? StatedPotashRemoval { get; private init; }
+
+    /// <summary>Gets the years over which a poor soil is built up; null takes the system's own (Missouri: 4 or 8 for
+    /// phosphorus).</summary>
+    public int? BuildUpYears { get; init; }
 
     /// <summary>A crop that stays on the plot and is only browsed.</summary>
     /// <param name="row">Crop row.</param>
@@ -72,6 +78,14 @@ public sealed class CropUse
         string use = IsCarriedOff ? "carried off" : "browsed";
         return Yield is { } yield ? $"{CropRows.WordsFor(Row)}, {yield}, {use}" : $"{CropRows.WordsFor(Row)}, {use}";
     }
+
+    /// <summary>Whether this is the very same use.</summary>
+    /// <param name="other">Other use.</param>
+    /// <returns>True for the same object.</returns>
+    public bool Equals(CropUse? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
 
     internal ApplicationRate? StatedRemovalOf(PlantNutrient nutrient) =>
         nutrient == PlantNutrient.Phosphate ? StatedPhosphateRemoval : StatedPotashRemoval;

@@ -44,7 +44,9 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
     }
 
     private NutrientRecommendation? Answer(CropRow? row, KindUse use) =>
-        row is { } known ? request.System.Recommend(request.Report, CropUseOf(known, use), request.Setting) : null;
+        row is { } known
+            ? request.System.Recommend(request.Soil, CropUseOf(known, use) with { BuildUpYears = request.BuildUpYears })
+            : null;
 
     private static CropUse CropUseOf(CropRow row, KindUse use)
     {

@@ -33,7 +33,7 @@ internal static class PlotNeedCautions
         && sum.Components.All(c => !ComponentNeeds.UseOf(sum.Request, c.Component.Kind).IsCarriedOff);
 
     private static IEnumerable<Finding> Institutions(PlotNeedRequest request) =>
-        ProgramSystems.Foreign(request.Report, request.System) is { } program
+        ProgramSystems.Foreign(request.Soil.Report, request.System) is { } program
             ?
             [
                 FindingCatalog.Create(

@@ -5,8 +5,8 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Everything the need of a plot depends on.</summary>
 public sealed class PlotNeedRequest
 {
-    /// <summary>Gets the soil report.</summary>
-    public required SoilReport Report { get; init; }
+    /// <summary>Gets the soil; a report will do.</summary>
+    public required PlotSoil Soil { get; init; }
 
     /// <summary>Gets the kinds to grow, with their shares of a full stand.</summary>
     public required ImmutableArray<KindShare> Kinds { get; init; }
@@ -14,8 +14,9 @@ public sealed class PlotNeedRequest
     /// <summary>Gets the recommendation system; none is chosen in silence.</summary>
     public required RecommendationSystem System { get; init; }
 
-    /// <summary>Gets what else is known of the soil.</summary>
-    public PlotSetting Setting { get; init; } = PlotSetting.Unknown;
+    /// <summary>Gets the years over which a poor soil is built up; null takes the system's own (Missouri: 4 or 8 for
+    /// phosphorus).</summary>
+    public int? BuildUpYears { get; init; }
 
     /// <summary>Gets the laboratory's own recommendation: used first, ours beside it.</summary>
     public PrintedRecommendation? Printed { get; init; }
@@ -38,8 +39,8 @@ public sealed class PlotNeedRequest
     /// <summary>Gets the rules for secondary and trace nutrients; by default the careful boron rule only.</summary>
     public ImmutableArray<SecondaryRule> SecondaryRules { get; init; } = [SecondaryRule.PlotBoron];
 
-    /// <summary>Gets what those rules ask beyond the report.</summary>
-    public SecondarySetting SecondarySetting { get; init; } = SecondarySetting.Unknown;
+    /// <summary>Gets what those rules ask beyond the soil.</summary>
+    public SecondaryRequest Secondary { get; init; } = SecondaryRequest.Unknown;
 
     /// <summary>Gets targets set by hand: they go before the laboratory's and ours.</summary>
     public ImmutableArray<NutrientTarget> Overrides { get; init; } = [];

@@ -15,7 +15,7 @@ internal sealed class PlotNeedSum
         [
             .. request
                 .SecondaryRules.Where(r => Components.Any(c => c.Counts && r.IsFor(c.Component.Kind)))
-                .Select(r => r.Answer(request.Report, request.SecondarySetting)),
+                .Select(r => r.Answer(request.Soil, request.Secondary)),
         ];
         Own = new OwnTargets(Components, Nitrogen, Secondary);
         Computed = Own.All();

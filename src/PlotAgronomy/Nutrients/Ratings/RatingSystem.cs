@@ -40,18 +40,14 @@ public sealed class RatingSystem
     internal string? Property { get; }
 
     /// <summary>Rates what the report holds.</summary>
-    /// <param name="report">Soil report.</param>
+    /// <param name="soil">Soil; a report will do.</param>
     /// <param name="crop">Crop row, for systems whose limits differ by crop; null when none was chosen.</param>
-    /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <returns>The ratings, and what could not be rated with the reason.</returns>
-    public SoilRatings Rate(SoilReport report, CropRow? crop = null, PlotSetting? setting = null)
+    public SoilRatings Rate(PlotSoil soil, CropRow? crop = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
-        var facts = new ScaleFacts(
-            report,
-            crop is { } row ? Guard.Defined(row, nameof(crop)) : null,
-            setting ?? PlotSetting.Unknown
-        );
+        ArgumentNullException.ThrowIfNull(soil);
+        var report = soil.Report;
+        var facts = new ScaleFacts(soil, crop is { } row ? Guard.Defined(row, nameof(crop)) : null);
         ImmutableArray<NutrientRating> ratings = [];
         ImmutableArray<UnratedNutrient> unrated = [];
         foreach (var scales in byAnalyte)

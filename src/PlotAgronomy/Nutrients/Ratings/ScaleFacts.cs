@@ -4,7 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What is known when a scale has to be picked: report, crop and setting.</summary>
-internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting Setting)
+internal sealed record ScaleFacts(PlotSoil Soil, CropRow? Crop)
 {
     /// <summary>The exchange capacity that parts the two potassium levels of Tri-State 2020.</summary>
     private static readonly double CecLimit = NutrientConstants.All["TS-2020-K-cec-limit"];
@@ -92,10 +92,10 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
     private bool? Holds(ScaleCondition condition) =>
         condition switch
         {
-            ScaleCondition.CoastalPlain => Setting.Region is { } region ? region == SoilRegion.CoastalPlain : null,
-            ScaleCondition.Piedmont => Setting.Region is { } region ? region == SoilRegion.Piedmont : null,
-            ScaleCondition.FieldMoist => Setting.SampleMoisture is { } state ? state == SampleMoisture.FieldMoist : null,
-            ScaleCondition.Dried => Setting.SampleMoisture is { } state ? state == SampleMoisture.Dried : null,
+            ScaleCondition.CoastalPlain => Soil.Region is { } region ? region == SoilRegion.CoastalPlain : null,
+            ScaleCondition.Piedmont => Soil.Region is { } region ? region == SoilRegion.Piedmont : null,
+            ScaleCondition.FieldMoist => Report.SampleMoisture is { } state ? state == SampleMoisture.FieldMoist : null,
+            ScaleCondition.Dried => Report.SampleMoisture is { } state ? state == SampleMoisture.Dried : null,
             ScaleCondition.CecUpToLimit => Cec is { } cec ? cec <= CecLimit : null,
             ScaleCondition.CecAboveLimit => Cec is { } cec ? cec > CecLimit : null,
             ScaleCondition.Loamy => IsSandyOrOrganic is { } sandy ? !sandy : null,
@@ -103,11 +103,13 @@ internal sealed record ScaleFacts(SoilReport Report, CropRow? Crop, PlotSetting 
             _ => true,
         };
 
-    private double? Cec => new SystemRequest(Report, CropUse.Browsed(CropRow.Forage), Setting).CecPer100Grams;
+    private SoilReport Report => Soil.Report;
+
+    private double? Cec => Soil.CapacityPer100Grams;
 
     private bool? IsSandyOrOrganic =>
-        (Setting.SoilClass ?? Report.SoilClass) is SoilClass.Organic ? true
-        : Report.Texture is { } texture ? texture is SoilTexture.Sand or SoilTexture.LoamySand
+        Soil.SoilClass is SoilClass.Organic ? true
+        : Soil.Texture is { } texture ? texture is SoilTexture.Sand or SoilTexture.LoamySand
         : null;
 
     private static string Question(ScaleCondition condition) =>

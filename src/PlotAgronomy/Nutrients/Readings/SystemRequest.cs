@@ -1,19 +1,12 @@
-using PlotAgronomy.Soil;
-
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>What a system is asked: report, crop and what else is known.</summary>
-internal sealed record SystemRequest(SoilReport Report, CropUse Crop, PlotSetting Setting)
+/// <summary>What a system is asked: the soil and the crop.</summary>
+internal sealed record SystemRequest(PlotSoil Soil, CropUse Crop)
 {
-    /// <summary>Exchange capacity in meq/100 g: the setting's, else the one the report prints; null when neither is by
-    /// weight.</summary>
-    internal double? CecPer100Grams =>
-        (Setting.ExchangeCapacity ?? Report.PrintedExchangeCapacity) switch
-        {
-            { Basis: CationChargeBasis.Per100Grams } charge => charge.Milliequivalents,
-            { } charge when Report.WeightPerVolume is { } density => charge.ByWeight(density).Milliequivalents,
-            _ => null,
-        };
+    internal SoilReport Report => Soil.Report;
 
-    internal SoilClass? SoilClass => Setting.SoilClass ?? Report.SoilClass;
+    /// <summary>Exchange capacity in meq/100 g; null when it is not known by weight.</summary>
+    internal double? CecPer100Grams => Soil.CapacityPer100Grams;
+
+    internal SoilClass? SoilClass => Soil.SoilClass;
 }

@@ -86,24 +86,22 @@ public abstract class RecommendationSystem
     }
 
     /// <summary>Answers for phosphate and potash.</summary>
-    /// <param name="report">Soil report.</param>
+    /// <param name="soil">Soil; a report will do.</param>
     /// <param name="crop">Crop row, yield and use.</param>
-    /// <param name="setting">What else is known of the soil; null for nothing.</param>
     /// <returns>The needs, and the nutrients left unanswered with the reason.</returns>
     /// <exception cref="ArgumentException">A subsoil reading that South Carolina cannot read.</exception>
-    public NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting = null) =>
-        Recommend(report, crop, setting, isAskedByName: true);
+    public NutrientRecommendation Recommend(PlotSoil soil, CropUse crop) => Recommend(soil, crop, isAskedByName: true);
 
     /// <summary>Name and edition.</summary>
     /// <returns>Text such as <c>Tri-State 2020 (2020)</c>.</returns>
     public override string ToString() => $"{Name} ({Edition})";
 
     /// <summary>Answers; a system that was not asked by name keeps answers that rest on numbers from memory to itself.</summary>
-    internal NutrientRecommendation Recommend(SoilReport report, CropUse crop, PlotSetting? setting, bool isAskedByName)
+    internal NutrientRecommendation Recommend(PlotSoil soil, CropUse crop, bool isAskedByName)
     {
-        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(soil);
         ArgumentNullException.ThrowIfNull(crop);
-        var question = new SystemRequest(report, crop, setting ?? PlotSetting.Unknown);
+        var question = new SystemRequest(soil, crop);
         ImmutableArray<NutrientNeed> needs = NeedOfCrop(question) is { } ofCrop ? [ofCrop] : [];
         ImmutableArray<UnansweredNutrient> unanswered = [];
         foreach (var nutrient in nutrients)

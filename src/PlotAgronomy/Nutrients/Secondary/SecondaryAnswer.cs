@@ -3,17 +3,17 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>What a rule for a secondary or trace nutrient says about one report.</summary>
+/// <summary>What a rule for a secondary or trace nutrient says about one soil.</summary>
 public sealed class SecondaryAnswer : IWorkedResult
 {
     private readonly SecondaryOutcome outcome;
-    private readonly SoilReport report;
-    private readonly SecondarySetting setting;
+    private readonly PlotSoil soil;
+    private readonly SecondaryRequest request;
 
-    internal SecondaryAnswer(SecondaryRule rule, SoilReport report, SecondarySetting setting, SecondaryOutcome outcome)
+    internal SecondaryAnswer(SecondaryRule rule, PlotSoil soil, SecondaryRequest request, SecondaryOutcome outcome)
     {
-        this.report = report;
-        this.setting = setting;
+        this.soil = soil;
+        this.request = request;
         this.outcome = outcome;
         Rule = rule;
     }
@@ -39,7 +39,7 @@ public sealed class SecondaryAnswer : IWorkedResult
         get
         {
             var findings = new List<Finding>();
-            new SecondaryRuleSum(Rule.Rows, report, setting, findings).Run();
+            new SecondaryRuleSum(Rule.Rows, soil, request, findings).Run();
             return Finding.InOrder(findings);
         }
     }
@@ -64,7 +64,7 @@ public sealed class SecondaryAnswer : IWorkedResult
                 ("pounds a ppm", NutrientFormulas.Number(-row.PerTest ?? 0)),
                 ("test", NutrientFormulas.Number(outcome.Test ?? 0)),
                 ("pounds a pH unit", NutrientFormulas.Number(row.PerPh ?? 0)),
-                ("pH", NutrientFormulas.Number(report.WaterPh?.Value ?? 0))
+                ("pH", NutrientFormulas.Number(soil.WaterPh?.Value ?? 0))
             );
 
     private WorkedLine AsPrinted(ApplicationRate low, ApplicationRate high)

@@ -78,14 +78,14 @@ public sealed class SecondaryRule
     }
 
     /// <summary>Answers for a report.</summary>
-    /// <param name="report">Report.</param>
-    /// <param name="setting">What else is known; null for nothing.</param>
+    /// <param name="soil">Soil; a report will do.</param>
+    /// <param name="request">What else is known; null for nothing.</param>
     /// <returns>The rate and the reason; without a rate, and with a finding, when the report lacks what the rule asks.</returns>
-    public SecondaryAnswer Answer(SoilReport report, SecondarySetting? setting = null)
+    public SecondaryAnswer Answer(PlotSoil soil, SecondaryRequest? request = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
-        var known = setting ?? SecondarySetting.Unknown;
-        return new SecondaryAnswer(this, report, known, new SecondaryRuleSum(Rows, report, known).Run());
+        ArgumentNullException.ThrowIfNull(soil);
+        var known = request ?? SecondaryRequest.Unknown;
+        return new SecondaryAnswer(this, soil, known, new SecondaryRuleSum(Rows, soil, known).Run());
     }
 
     /// <summary>The rule's title.</summary>

@@ -6,12 +6,14 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>One rule asked of one report.</summary>
 internal sealed class SecondaryRuleSum(
     ImmutableArray<SecondaryRuleRow> rows,
-    SoilReport report,
-    SecondarySetting setting,
+    PlotSoil soil,
+    SecondaryRequest request,
     List<Finding>? findings = null
 )
 {
-    private SoilClass? SoilClass => setting.SoilClass ?? report.SoilClass;
+    private readonly SoilReport report = soil.Report;
+
+    private SoilClass? SoilClass => soil.SoilClass;
 
     internal SecondaryOutcome Run()
     {
@@ -69,8 +71,8 @@ internal sealed class SecondaryRuleSum(
     private string? Missing(SecondaryRuleRow row) =>
         (row.PhAbove is not null || row.PerPh is not null) && report.WaterPh is null ? "The water pH"
         : row.OrganicMatterAtMostPercent is not null && report.OrganicMatter is null ? "The organic matter"
-        : row.SandyOnly && report.Texture is null ? "The texture of the soil"
-        : row.Condition == SecondaryCondition.TissueSulfurLow && setting.TissueSulfur is null ? "A tissue test"
+        : row.SandyOnly && soil.Texture is null ? "The texture of the soil"
+        : row.Condition == SecondaryCondition.TissueSulfurLow && request.TissueSulfur is null ? "A tissue test"
         : null;
 
     private bool Applies(SecondaryRuleRow row, double? test)
@@ -80,23 +82,23 @@ internal sealed class SecondaryRuleSum(
             || row.Holds(value)
             || (
                 row.Nutrient == PlantNutrient.Magnesium
-                && setting.MagnesiumSaturation is { } saturation
+                && request.MagnesiumSaturation is { } saturation
                 && saturation.Percent < NutrientConstants.All["magnesium-saturation-low"]
             );
         return testLow
             && !(row.PhAbove is { } above && report.WaterPh!.Value <= above)
             && !(row.OrganicMatterAtMostPercent is { } most && report.OrganicMatter!.Value.Percent > most)
-            && !(row.SandyOnly && report.Texture is not (SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam))
+            && !(row.SandyOnly && soil.Texture is not (SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam))
             && !(
                 row.Condition == SecondaryCondition.TissueSulfurLow
-                && setting.TissueSulfur!.Value.Percent >= NutrientConstants.All["tissue-sulfur-low"]
+                && request.TissueSulfur!.Value.Percent >= NutrientConstants.All["tissue-sulfur-low"]
             );
     }
 
     private SecondaryOutcome Rate(SecondaryRuleRow row, double? test)
     {
         string reason = row.Advice ?? "as printed";
-        if (row.Condition == SecondaryCondition.NoLimeDue && setting.IsLimeDue)
+        if (row.Condition == SecondaryCondition.NoLimeDue && request.IsLimeDue)
         {
             findings?.Add(FindingCatalog.Create(NutrientCodes.MagnesiumDolomite));
             return new SecondaryOutcome

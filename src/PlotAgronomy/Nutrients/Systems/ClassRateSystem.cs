@@ -17,7 +17,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         var condition = ScaleCondition.None;
         if (AsksForMoisture(reading))
         {
-            if (question.Setting.SampleMoisture is not { } state)
+            if (question.Report.SampleMoisture is not { } state)
             {
                 return AskFor(reading.Nutrient, question, () =>
                     "its potassium classes differ for field-moist and for dried samples"

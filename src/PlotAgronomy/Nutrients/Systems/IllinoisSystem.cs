@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
@@ -18,7 +19,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
-        if ((isPotash ? Potash(question.Setting) : Phosphate(question.Setting)) is not { } levels)
+        if ((isPotash ? Potash(question.Soil) : Phosphate(question.Soil)) is not { } levels)
         {
             return isPotash
                 ? AskFor(reading.Nutrient, question, () =>
@@ -45,8 +46,8 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         return Need(grounds, Statuses.WeakestOf(levels.Goal.Status, other.Status, replacement.Status));
     }
 
-    private static Levels? Phosphate(PlotSetting setting) =>
-        setting.PhosphorusSupply switch
+    private static Levels? Phosphate(PlotSoil soil) =>
+        soil.PhosphorusSupply switch
         {
             SoilSupply.Low => PhosphateOnLow,
             SoilSupply.Medium => PhosphateOnMedium,
@@ -55,8 +56,8 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         };
 
     /// <summary>No goal is printed between low and high.</summary>
-    private static Levels? Potash(PlotSetting setting) =>
-        setting.ExchangeCapacityGroup switch
+    private static Levels? Potash(PlotSoil soil) =>
+        soil.ExchangeCapacityGroup switch
         {
             SoilSupply.Low => PotashOnLow,
             SoilSupply.High => PotashOnHigh,

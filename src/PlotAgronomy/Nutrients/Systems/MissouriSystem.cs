@@ -25,7 +25,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             return AskFor(reading.Nutrient, question, () => "its potassium target is computed from the cation exchange capacity");
         }
 
-        double years = isPotash ? LongYears : question.Setting.BuildUpYears ?? LongYears;
+        double years = isPotash ? LongYears : question.Crop.BuildUpYears ?? LongYears;
         if (years != LongYears && years != ShortYears)
         {
             return OtherYears(question, reading.Nutrient, years);

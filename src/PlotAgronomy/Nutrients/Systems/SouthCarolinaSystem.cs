@@ -35,7 +35,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         }
 
         var cell = Grid.Value[question.Crop.Row][0];
-        double cut = cell.Nitrogen > 0 && question.Setting.Region == SoilRegion.Piedmont ? NitrogenCut : 0;
+        double cut = cell.Nitrogen > 0 && question.Soil.Region == SoilRegion.Piedmont ? NitrogenCut : 0;
         var rate = ApplicationRate.FromPoundsPerAcre(SystemMath.Less(cell.Nitrogen, cut));
         return new NutrientNeed(new NitrogenGrounds(question.Crop.Row, cell, cut))
         {
@@ -51,7 +51,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     {
         string rating = PotassiumScale.ClassOf(reading.Value)!.Name;
         var cell = FirstCell(question.Crop.Row, null, rating)!;
-        double held = ShareOfSubsoil(question.Setting.SubsoilPotassium);
+        double held = ShareOfSubsoil(question.Report.SubsoilPotassium);
         double pounds = SystemMath.SouthCarolinaPotash(cell.Potash, held);
         return new PotashGrounds(this, question.Crop.Row, reading, cell, held).Need(
             pounds,
@@ -84,7 +84,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
 
     private SystemAnswer PhosphateBy(SystemRequest question, DomainReading reading)
     {
-        string? printed = question.Setting.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
+        string? printed = question.Report.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
         if (printed is null || FirstCell(question.Crop.Row, printed, null) is null)
         {
             return AskFor(reading.Nutrient, question, () =>

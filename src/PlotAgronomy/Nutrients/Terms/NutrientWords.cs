@@ -4,11 +4,6 @@ namespace PlotAgronomy.Nutrients;
 /// <see cref="CropRows"/>' table.</summary>
 internal static class NutrientWords
 {
-    internal static EnumWords<SoilSupply> Supplies { get; } = EnumWords<SoilSupply>.FromNames();
-
-    internal static EnumWords<SampleMoisture> SampleStates { get; } =
-        new((SampleMoisture.FieldMoist, "field-moist"), (SampleMoisture.Dried, "dried"));
-
     internal static EnumWords<YieldUnit> YieldUnits { get; } = EnumWords<YieldUnit>.FromNames();
 
     internal static EnumWords<YieldUnit> YieldsPerAcre { get; } = new((YieldUnit.Ton, "ton/ac"), (YieldUnit.Bushel, "bu/ac"));

@@ -31,13 +31,24 @@ internal sealed class PlotShape : PlanShape<Plot>
             p => p.Measured.Method == AreaMethod.Stated ? p.Area : null,
             PlanNeed.OneOf
         );
+        Unsaid("a class of soil seen on the plot", p => p.SoilClass is not null);
+        Unsaid("dry or thin ground", p => p.IsDryOrThin);
+        Unsaid("water near the plot", p => p.IsNearWater is not null);
         Unsaid("an area corrected or compared after it was measured", p => p.Measured.IsAltered);
         Unsaid("an error of the area", p => p.Measured.RelativeError is not null);
         Unsaid("an outline in feet", p => p.Measured.Method == AreaMethod.MapOutline);
         Unsaid("paced sides", p => p.Measured.Method == AreaMethod.Paces);
         Unsaid("sides of another form than its four", p => p.Measured is { Method: AreaMethod.Sides, Sides: null });
 
-        Texture = Optional("texture", Choice(SoilWords.Textures), "Soil texture.", p => p.Texture);
+        var places = Choice(Place.All, p => p.Name);
+        var place = Optional("place", places, "State or province the plot lies in.", p => p.Place);
+        var region = Optional(
+            "plantingRegion",
+            Choice(PlantingRegion.All, r => r.Name),
+            "Region by which planting dates are found; left out, that of the place.",
+            p => p.PlantingRegion == p.Place?.PlantingRegion ? null : p.PlantingRegion
+        );
+        var texture = Optional("texture", Choice(SoilWords.Textures), "Soil texture.", p => p.Texture);
         var drainage = Optional("drainage", Choice(DrainageTolerance.Classes), "How the soil drains.", p => p.Drainage);
 
         var standing = new PlanGroup<Plot>("standsNow", "What grows on the plot today.");
@@ -70,7 +81,9 @@ internal sealed class PlotShape : PlanShape<Plot>
                     at.Has(sides) ? at.Get(sides)
                     : at.Has(outline) ? at.Try(outline, () => PlotArea.FromOutline(PlotOutline.FromFixes(at.Get(outline))))
                     : at.Try(area, () => PlotArea.Stated(at.Get(area))),
-                Texture = at.Maybe(Texture),
+                Place = at.Find(place),
+                PlantingRegion = at.Find(region),
+                Texture = at.Maybe(texture),
                 Drainage = at.Maybe(drainage),
                 Cover = at.Find(standsNow)?.Find(cover) ?? GroundCover.BareGround,
                 CoverKind = at.Find(standsNow)?.Find(coverKind),
@@ -82,8 +95,6 @@ internal sealed class PlotShape : PlanShape<Plot>
     }
 
     internal static PlotShape Shape { get; } = new();
-
-    internal PlanField<SoilTexture> Texture { get; }
 
     internal PlanField<bool> IsCarriedOff { get; }
 

@@ -1,5 +1,4 @@
 using PlotAgronomy.Liming;
-using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -28,7 +27,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         var weight = Optional("weightPerVolume", Density("1.12 g/cm3"), Scooped, p => p.Report.WeightPerVolume);
         var readings = Required("readings", List(Reading()), "Printed nutrient values.", p => p.Report.Readings);
         const string Asked = "What some recommendation systems ask beyond the printed values.";
-        Facts = Optional("facts", new SoilFactsShape(), Asked, p => p.Setting);
+        Facts = Optional("facts", new SoilFactsShape(), Asked, p => p);
         Advice = Optional(
             "recommendation",
             new AdviceShape(),
@@ -45,7 +44,10 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("a salt pH", p => p.Report.SaltPh is not null);
         Unsaid("more than one buffer reading", p => p.Report.BufferPhs.Length > 1);
         Unsaid("a printed base saturation", p => p.Report.PrintedBaseSaturation is not null);
-        Unsaid("a texture of the report that is not the plot's", p => p.Report.Texture != p.Plot.Texture);
+        Unsaid("a texture on the report", p => p.Report.Texture is not null);
+        Unsaid("a buffer pH without the buffer's name", p => p.Report.UnnamedBufferPh is not null);
+        Unsaid("a lime buffer capacity", p => p.Report.LimeBufferCapacity is not null);
+        Unsaid("potassium of the subsoil", p => p.Report.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
                 {
@@ -53,7 +55,6 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
                     SampledOn = at.Maybe(Sampled),
                     SampledDepth = at.Maybe(depth),
                     SoilClass = at.Maybe(soilClass),
-                    Texture = at.Plan.Part(WholePlan.Shape.Plot)?.Maybe(PlotShape.Shape.Texture),
                     WaterPh = at.Get(waterPh),
                     BufferPhs = at.Find(buffer) is { } read ? [read] : [],
                     ExchangeableAcidity = at.Maybe(acidity),
@@ -71,7 +72,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
 
     internal PlanField<DateOnly> Sampled { get; }
 
-    internal PlanField<PlotSetting> Facts { get; }
+    internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }
 
     internal PlanField<PrintedAdvice> Advice { get; }
 

@@ -75,7 +75,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
             }
 
             var (reported, offered, named) = (at.Part(report)!, at.Get(Materials), at.Get(methods));
-            return new()
+            var plan = new PlotPlan
             {
                 Currency = at.Get(currency),
                 PlantingDate = at.Get(planting),
@@ -86,7 +86,6 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 Report = at.Get(report),
                 Printed = reported.Find(SoilReportShape.Shape.Advice),
                 EarlierLime = reported.Find(SoilReportShape.Shape.EarlierLime),
-                Setting = reported.Find(SoilReportShape.Shape.Facts) ?? PlotSetting.Unknown,
                 LimeMethod = named.Get(lime),
                 NutrientSystem = named.Get(nutrients),
                 LegumeCredit = named.Find(credit),
@@ -98,6 +97,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 StoreBlends = offered.All(blends),
                 Spreader = at.Get(spreader),
             };
+            return reported.Find(SoilReportShape.Shape.Facts)?.Invoke(plan) ?? plan;
         });
     }
 

@@ -11,13 +11,11 @@ internal static class LimeSolver
     internal static LimeAnswer Solve(PlotPlan plan, Blend blend, Purchase? fertilizer)
     {
         var (target, wanted) = Aim(plan, blend.KindShares);
+        var soil = plan.Soil;
         double targetPh = plan.LimeMethod.ClosestTarget(wanted);
-        var computed = plan.LimeMethod.NeedFor(plan.Report, targetPh, plan.EarlierLime);
+        var computed = plan.LimeMethod.NeedFor(soil, targetPh, plan.EarlierLime);
         var printed = plan.Printed?.Lime;
-        var sample = LimeSample.From(plan.Report);
-        var weak = WeaklyBufferedLime.AppliesTo(sample, targetPh)
-            ? WeaklyBufferedLime.For(sample, targetPh, plan.LimeMethod)
-            : null;
+        var weak = WeaklyBufferedLime.AppliesTo(soil, targetPh) ? WeaklyBufferedLime.For(soil, targetPh, plan.LimeMethod) : null;
         var used = printed is not null ? printed.Rate : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
         var offers = Offers(plan, used, weak, WithNitrogen(plan, fertilizer));
         return new LimeAnswer(plan)
@@ -28,7 +26,7 @@ internal static class LimeSolver
             Check = printed?.Rate is { } rate
                 ? PrintedLimeCheck.For(
                     rate,
-                    plan.LimeMethod.NeedFor(plan.Report, plan.LimeMethod.ClosestTarget(rate.TargetPh), plan.EarlierLime)
+                    plan.LimeMethod.NeedFor(soil, plan.LimeMethod.ClosestTarget(rate.TargetPh), plan.EarlierLime)
                 )
                 : null,
             Computed = computed,
@@ -43,7 +41,7 @@ internal static class LimeSolver
     /// lowest.</summary>
     internal static (LimeTarget Target, double Ph) Aim(PlotPlan plan, IReadOnlyList<KindShare> kinds)
     {
-        var target = LimeTarget.ForBlend(kinds, plan.LimeMethod.Institution, plan.Report.SoilClass ?? SoilClass.Mineral);
+        var target = LimeTarget.ForBlend(kinds, plan.LimeMethod.Institution, plan.Soil.SoilClass ?? SoilClass.Mineral);
         return (
             target,
             plan.StatedTargetPh
@@ -63,8 +61,7 @@ internal static class LimeSolver
                     Area = plan.Plot.Area,
                     Placement = Placement(plan),
                     WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
-                    SoilClass = plan.Report.SoilClass ?? SoilClass.Mineral,
-                    Report = plan.Report,
+                    Soil = plan.Soil,
                     EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
                     WithUreaOrAmmonium = withNitrogen,
                     MostAtOnce = weak?.FirstDressing.OfBasis,
@@ -91,13 +88,13 @@ internal static class LimeSolver
         used is null
         || bought?.Order is not { } order
         || plan.LimeDate is not DateOnly limed
-        || plan.Report.WaterPh is not { } ph
+        || plan.Soil is not { WaterPh: not null } soil
         || limed > plan.PlantingDate
             ? null
             : LimeOutlook.For(
                 new LimeOutlookRequest
                 {
-                    SoilPh = ph,
+                    Soil = soil,
                     Rate = used,
                     ShareDelivered = Fraction.FromValue(
                         range is null
@@ -109,8 +106,6 @@ internal static class LimeSolver
                     LimedOn = limed,
                     PlantingOn = plan.PlantingDate,
                     Kinds = [.. plan.Kinds.Select(k => k.Kind)],
-                    Texture = plan.Plot.Texture,
-                    ExchangeCapacity = plan.Report.PrintedExchangeCapacity,
                 }
             );
 }

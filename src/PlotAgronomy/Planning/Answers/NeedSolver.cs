@@ -11,10 +11,10 @@ internal static class NeedSolver
         PlotNeed.For(
             new PlotNeedRequest
             {
-                Report = plan.Report,
+                Soil = plan.Soil,
                 Kinds = blend.KindShares,
                 System = plan.NutrientSystem,
-                Setting = plan.Setting,
+                BuildUpYears = plan.BuildUpYears,
                 Printed = Printed(plan),
                 Uses = plan.Kinds.ToImmutableDictionary(
                     k => k.Kind.Id,

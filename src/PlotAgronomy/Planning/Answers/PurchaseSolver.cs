@@ -62,6 +62,8 @@ internal static class PurchaseSolver
         new()
         {
             IsIncorporated = plan.Method == PlantingMethod.TilledAndPacked,
+            IsNearWater = plan.Plot.IsNearWater,
+            Soil = plan.Soil,
             IsLegumeStand = plan.Plot.Cover == GroundCover.LegumeStand || plan.Kinds.All(k => k.Kind.IsLegume),
         };
 

@@ -111,14 +111,9 @@ public sealed record PlotPlan
     /// <summary>Gets lime from before the sample was taken, or null.</summary>
     public EarlierLime? EarlierLime { get; init; }
 
-    /// <summary>Gets what a recommendation system asks beyond the report.</summary>
-    /// <value><see cref="PlotSetting.Unknown"/> unless stated.</value>
-    /// <exception cref="ArgumentNullException">Null.</exception>
-    public PlotSetting Setting
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Setting));
-    } = PlotSetting.Unknown;
+    /// <summary>Gets the years over which a poor soil is built up; null takes the system's own (Missouri: 4 or 8 for
+    /// phosphorus).</summary>
+    public int? BuildUpYears { get; init; }
 
     /// <summary>Gets the published nitrogen credit for a legume that stands or grew there, or null.</summary>
     public LegumeCredit? LegumeCredit { get; init; }
@@ -166,6 +161,9 @@ public sealed record PlotPlan
         get;
         init => field = Guard.Listed(value, nameof(StoreBlends));
     } = [];
+
+    /// <summary>Gets the soil: what the report says, joined with what was seen on the plot.</summary>
+    public PlotSoil Soil => PlotSoil.For(Report, Plot);
 
     /// <summary>Gets the kinds that are offered in more than one lot of seed, in the order of the offers.</summary>
     public ImmutableArray<CropKind> KindsInSeveralLots =>

@@ -95,6 +95,15 @@ public sealed class Institution : IEquatable<Institution>
     public static bool TryFind(string? name, [NotNullWhen(true)] out Institution? institution, out string problem) =>
         Catalog.TryFind(name, out institution, out problem);
 
+    /// <summary>The institutions that serve a place.</summary>
+    /// <param name="place">State or province.</param>
+    /// <returns>The institutions; empty when no tables of any are held.</returns>
+    public static ImmutableArray<Institution> Serving(Place place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return [.. All.Where(i => i.Serves.Contains(place))];
+    }
+
     /// <summary>A laboratory by the name on its report: the institution of that name, else one without tables.</summary>
     /// <param name="name">Name as on the report; not blank.</param>
     /// <returns>The institution.</returns>

@@ -12,9 +12,9 @@ internal static class LimeSheet
     internal static FieldSheet Write(PlotPlan plan, double? targetPh, bool includeFromMemory, LimingMaterial? material)
     {
         var (target, wanted) = LimeSolver.Aim(plan, [.. plan.Kinds.Select(k => k.Share)]);
-        var sample = LimeSample.From(plan.Report);
+        var soil = plan.Soil;
         var comparison = LimeMethodComparison.For(
-            sample,
+            soil,
             targetPh ?? wanted,
             plan.TillageDepth ?? plan.LimeMethod.Depth,
             material,
@@ -29,7 +29,7 @@ internal static class LimeSheet
                 Silent(
                     comparison,
                     LimeRequirement
-                        .Accepting(sample, includeFromMemory: true)
+                        .Accepting(soil, includeFromMemory: true)
                         .Except(comparison.Answers.Select(a => a.Method))
                         .ToList()
                 ),

@@ -37,9 +37,8 @@ internal sealed class SystemsForGroup
                 n => n,
                 n =>
                     SystemComparison.For(
-                        plan.Report,
-                        s => group.CropFor(s, n),
-                        plan.Setting,
+                        plan.Soil,
+                        s => group.CropFor(s, n) is { } use ? use with { BuildUpYears = plan.BuildUpYears } : null,
                         RecommendationSystems.Everything,
                         s => includeFromMemory || s == plan.NutrientSystem
                     )

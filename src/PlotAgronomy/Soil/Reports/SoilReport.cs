@@ -1,20 +1,36 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy;
 
 /// <summary>A laboratory's soil report as printed. What the report does not print is null, never zero.</summary>
-public sealed class SoilReport
+/// <remarks>It is only equal to itself; <c>report with { ... }</c> makes another one, to see what another reading would
+/// do.</remarks>
+public sealed record SoilReport
 {
     /// <summary>Gets the institution that ran the test, such as a state laboratory.</summary>
-    public required string Laboratory { get; init; }
+    /// <exception cref="ArgumentException">Blank.</exception>
+    public required string Laboratory
+    {
+        get;
+        init => field = Guard.NotBlank(value, nameof(Laboratory));
+    }
 
     /// <summary>Gets the program whose ratings the report follows, when it names one other than the laboratory's own.</summary>
     public string? Program { get; init; }
 
     /// <summary>Gets the readings in the order of the report.</summary>
-    public ImmutableArray<SoilReading> Readings { get; init; } = [];
+    /// <value>None unless stated.</value>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
+    public ImmutableArray<SoilReading> Readings
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Readings));
+    } = [];
 
     /// <summary>Gets the pH in water.</summary>
     public WaterPh? WaterPh { get; init; }
@@ -23,7 +39,13 @@ public sealed class SoilReport
     public SaltPh? SaltPh { get; init; }
 
     /// <summary>Gets the buffer pH, or several when more than one buffer was run.</summary>
-    public ImmutableArray<BufferPh> BufferPhs { get; init; } = [];
+    /// <value>None unless stated.</value>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
+    public ImmutableArray<BufferPh> BufferPhs
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(BufferPhs));
+    } = [];
 
     /// <summary>Gets the exchangeable (neutralizable) acidity as printed.</summary>
     public CationCharge? ExchangeableAcidity { get; init; }
@@ -41,19 +63,62 @@ public sealed class SoilReport
     public Fraction? HumicMatter { get; init; }
 
     /// <summary>Gets the weight per volume of the scooped soil (W/V).</summary>
-    public Density? WeightPerVolume { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    public Density? WeightPerVolume
+    {
+        get;
+        init => field = value is { } known ? Guard.Positive(known, nameof(WeightPerVolume)) : null;
+    }
 
     /// <summary>Gets the depth that was sampled.</summary>
-    public Length? SampledDepth { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    public Length? SampledDepth
+    {
+        get;
+        init => field = value is { } known ? Guard.Positive(known, nameof(SampledDepth)) : null;
+    }
 
     /// <summary>Gets the day the sample was taken.</summary>
     public DateOnly? SampledOn { get; init; }
 
     /// <summary>Gets the soil class as printed.</summary>
-    public SoilClass? SoilClass { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Unknown class.</exception>
+    public SoilClass? SoilClass
+    {
+        get;
+        init => field = value is { } known ? Guard.Defined(known, nameof(SoilClass)) : null;
+    }
 
     /// <summary>Gets the texture, when it is known.</summary>
-    public SoilTexture? Texture { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Unknown texture.</exception>
+    public SoilTexture? Texture
+    {
+        get;
+        init => field = value is { } known ? Guard.Defined(known, nameof(Texture)) : null;
+    }
+
+    /// <summary>Gets a buffer pH that stands on the report without the name of its buffer. It is never used; it only tells why
+    /// there is no answer.</summary>
+    public double? UnnamedBufferPh { get; init; }
+
+    /// <summary>Gets Georgia's lime buffer capacity.</summary>
+    public LimeBufferCapacity? LimeBufferCapacity { get; init; }
+
+    /// <summary>Gets the state in which the sample was extracted (Iowa reads potassium by it).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown state.</exception>
+    public SampleMoisture? SampleMoisture
+    {
+        get;
+        init => field = value is { } known ? Guard.Defined(known, nameof(SampleMoisture)) : null;
+    }
+
+    /// <summary>Gets the phosphorus rating as printed, such as <c>medium</c> (South Carolina, whose limits for phosphorus are
+    /// not in this library).</summary>
+    public string? PrintedPhosphorusRating { get; init; }
+
+    /// <summary>Gets the potassium of a sample of the subsoil (South Carolina cuts the potash where the subsoil holds
+    /// enough).</summary>
+    public SoilReading? SubsoilPotassium { get; init; }
 
     /// <summary>Finds the first reading of an analyte.</summary>
     /// <param name="analyte">What was measured.</param>
@@ -83,5 +148,27 @@ public sealed class SoilReport
     {
         Guard.Defined(buffer);
         return BufferPhs.FirstOrDefault(b => b.Buffer == buffer);
+    }
+
+    /// <summary>Whether this is the very same report.</summary>
+    /// <param name="other">Other report.</param>
+    /// <returns>True for the same object.</returns>
+    public bool Equals(SoilReport? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
+
+    /// <summary>The laboratory and the day of sampling.</summary>
+    /// <returns>Text such as <c>report of North Carolina, sampled 2026-03-14</c>.</returns>
+    public override string ToString() =>
+        SampledOn is { } day
+            ? string.Create(CultureInfo.InvariantCulture, $"report of {Laboratory}, sampled {day:yyyy-MM-dd}")
+            : $"report of {Laboratory}";
+
+    /// <summary>Written here because the compiler's own would print a quantity in the words of the culture.</summary>
+    private bool PrintMembers(StringBuilder text)
+    {
+        text.Append(ToString());
+        return true;
     }
 }

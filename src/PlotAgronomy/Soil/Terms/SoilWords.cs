@@ -13,6 +13,11 @@ internal static class SoilWords
     internal static EnumWords<CationChargeBasis> ChargeBases { get; } =
         new((CationChargeBasis.Per100Grams, "meq/100 g"), (CationChargeBasis.Per100CubicCentimeters, "meq/100 cm3"));
 
+    internal static EnumWords<SoilSupply> Supplies { get; } = EnumWords<SoilSupply>.FromNames();
+
+    internal static EnumWords<SampleMoisture> SampleStates { get; } =
+        new((SampleMoisture.FieldMoist, "field-moist"), (SampleMoisture.Dried, "dried"));
+
     internal static EnumWords<SoilTestUnit> Units { get; } =
         new(
             (SoilTestUnit.PartsPerMillion, "ppm"),

@@ -1,10 +1,11 @@
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>What rules for secondary and trace nutrients ask beyond the report. What is not known is null.</summary>
-public sealed class SecondarySetting
+/// <summary>What rules for secondary and trace nutrients ask beyond the soil: lime to come, a test of the plants, a share
+/// computed from the report. What is not known is null.</summary>
+public sealed class SecondaryRequest
 {
-    /// <summary>Gets a setting that knows nothing beyond the report.</summary>
-    public static SecondarySetting Unknown { get; } = new();
+    /// <summary>Gets a request that knows nothing beyond the soil.</summary>
+    public static SecondaryRequest Unknown { get; } = new();
 
     /// <summary>Gets whether lime is to be spread: then dolomitic lime brings magnesium.</summary>
     public bool IsLimeDue { get; init; }
@@ -14,7 +15,4 @@ public sealed class SecondarySetting
 
     /// <summary>Gets the share of the exchange capacity that magnesium holds, when it was computed.</summary>
     public Fraction? MagnesiumSaturation { get; init; }
-
-    /// <summary>Gets the soil class; null takes the report's.</summary>
-    public SoilClass? SoilClass { get; init; }
 }

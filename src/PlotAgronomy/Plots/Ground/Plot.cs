@@ -1,12 +1,14 @@
 using System.Runtime.CompilerServices;
 using System.Text;
 using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy;
 
-/// <summary>The plot of a plan: how it was measured, what its soil is, and what stands there.</summary>
-/// <remarks>A plot is only equal to itself; <c>plot with { ... }</c> makes another one.</remarks>
+/// <summary>A plot of ground: where it lies, how it was measured, what eyes saw of its soil, and what stands there.</summary>
+/// <remarks>A plot is only equal to itself; <c>plot with { ... }</c> makes another one. What a laboratory printed of the
+/// soil stands in a <see cref="SoilReport"/>; <see cref="PlotSoil"/> joins the two.</remarks>
 public sealed record Plot
 {
     /// <summary>Gets the name of the plot; not blank.</summary>
@@ -25,6 +27,29 @@ public sealed record Plot
         init => field = Guard.NotNull(value, nameof(Measured));
     }
 
+    /// <summary>Gets the state or province it lies in, or null.</summary>
+    public Place? Place { get; init; }
+
+    /// <summary>Gets the region by which planting dates are found, or null.</summary>
+    /// <value>That of the <see cref="Place"/>, where it lies in one region, unless stated.</value>
+    public PlantingRegion? PlantingRegion
+    {
+        get => field ?? Place?.PlantingRegion;
+        init;
+    }
+
+    /// <summary>Gets the region of the southern states by which soils are told apart, or null; states reach over several, so
+    /// it is not taken from the place.</summary>
+    public SoilRegion? SoilRegion { get; init; }
+
+    /// <summary>Gets the soil class, or null when it is not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown class.</exception>
+    public SoilClass? SoilClass
+    {
+        get;
+        init => field = value is { } known ? Guard.Defined(known, nameof(SoilClass)) : null;
+    }
+
     /// <summary>Gets the soil's texture, or null when it is not known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Unknown texture.</exception>
     public SoilTexture? Texture
@@ -40,6 +65,29 @@ public sealed record Plot
         get;
         init => field = value is { } drainage ? Guard.Defined(drainage, nameof(Drainage)) : null;
     }
+
+    /// <summary>Gets a value indicating whether the soil is dry or thin.</summary>
+    public bool IsDryOrThin { get; init; }
+
+    /// <summary>Gets the phosphorus-supplying power of the subsoil on the map of Illinois, or null.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown group.</exception>
+    public SoilSupply? PhosphorusSupply
+    {
+        get;
+        init => field = value is { } known ? Guard.Defined(known, nameof(PhosphorusSupply)) : null;
+    }
+
+    /// <summary>Gets whether the map of Illinois counts the soil to those of low or high exchange capacity, or null; medium is
+    /// not printed.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown group.</exception>
+    public SoilSupply? ExchangeCapacityGroup
+    {
+        get;
+        init => field = value is { } known ? Guard.Defined(known, nameof(ExchangeCapacityGroup)) : null;
+    }
+
+    /// <summary>Gets a value indicating whether surface water is near; null when unknown.</summary>
+    public bool? IsNearWater { get; init; }
 
     /// <summary>Gets what stands there now.</summary>
     /// <value>Bare ground unless stated.</value>

@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using PlotAgronomy.Reference;
 
-namespace PlotAgronomy.Nutrients;
+namespace PlotAgronomy.Soil;
 
 /// <summary>A region of the southern states by which some limits differ.</summary>
 public sealed class SoilRegion
 {
-    private static readonly Table<SoilRegion> Table = new("Nutrients/Data/regions.csv", row => new SoilRegion(row));
+    private static readonly Table<SoilRegion> Table = new("Soil/Data/regions.csv", row => new SoilRegion(row));
 
     private static readonly Catalog<SoilRegion> Catalog = new("soil region", () => Table.Rows, r => r.Id, namesOf: r => [r.Name]);
 

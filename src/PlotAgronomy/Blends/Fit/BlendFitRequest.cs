@@ -3,14 +3,11 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>What is known of the plot and the sowing; what is not known is not checked.</summary>
-public sealed class PlotConditions
+/// <summary>What is known of the plot and of one sowing on it; what is not known is not checked.</summary>
+public sealed class BlendFitRequest
 {
-    /// <summary>Gets the soil pH, or null.</summary>
-    public WaterPh? Ph { get; init; }
-
-    /// <summary>Gets the soil drainage, or null.</summary>
-    public DrainageClass? Drainage { get; init; }
+    /// <summary>Gets the soil (pH, drainage, whether it is dry or thin), or null; a report will do.</summary>
+    public PlotSoil? Soil { get; init; }
 
     /// <summary>Gets the region, for planting dates, or null.</summary>
     public PlantingRegion? Region { get; init; }
@@ -26,9 +23,6 @@ public sealed class PlotConditions
 
     /// <summary>Gets a value indicating whether perennials are sown late in their season.</summary>
     public bool IsLateSeeding { get; init; }
-
-    /// <summary>Gets a value indicating whether the soil is dry or thin.</summary>
-    public bool IsDryOrThinSoil { get; init; }
 
     /// <summary>Gets what stands on the plot already.</summary>
     public ImmutableArray<KindShare> Standing { get; init; } = [];

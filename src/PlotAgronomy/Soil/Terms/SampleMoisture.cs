@@ -1,4 +1,4 @@
-namespace PlotAgronomy.Nutrients;
+namespace PlotAgronomy.Soil;
 
 /// <summary>State in which the laboratory extracted the sample. Potassium reads differently dried.</summary>
 public enum SampleMoisture

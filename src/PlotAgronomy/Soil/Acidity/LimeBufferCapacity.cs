@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace PlotAgronomy.Liming;
+namespace PlotAgronomy.Soil;
 
 /// <summary>Georgia's lime buffer capacity: mg of calcium carbonate per kg of soil and pH unit, at equilibrium.</summary>
 /// <remarks>Equality is exact. The default is zero.</remarks>
@@ -23,7 +23,7 @@ public readonly record struct LimeBufferCapacity
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
     public static LimeBufferCapacity AtEquilibrium(double milligramsPerKilogramPerPh) =>
-        new(Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, LimingConstants.All["largest-capacity"], "mg/kg per pH"));
+        new(Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, SoilConstants.All["largest-capacity"], "mg/kg per pH"));
 
     /// <summary>Creates a capacity from the reading after 30 minutes, which is too low.</summary>
     /// <param name="milligramsPerKilogramPerPh">Reading; above 0, at most 1200 mg/kg per pH unit.</param>
@@ -32,10 +32,10 @@ public readonly record struct LimeBufferCapacity
     /// <remarks>LBCeq = LBC30 x (1.4742 + 0.0023 x LBC30) (LIME-S36).</remarks>
     public static LimeBufferCapacity FromThirtyMinutes(double milligramsPerKilogramPerPh) =>
         new(
-            LimeMath.EquilibriumBufferCapacity(
-                Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, LimingConstants.All["largest-30-minute-capacity"], "mg/kg per pH"),
-                LimingConstants.All["ga-equilibrium-constant"],
-                LimingConstants.All["ga-equilibrium-slope"]
+            EquilibriumOf(
+                Guard.AboveUpTo(milligramsPerKilogramPerPh, 0, SoilConstants.All["largest-30-minute-capacity"], "mg/kg per pH"),
+                SoilConstants.All["ga-equilibrium-constant"],
+                SoilConstants.All["ga-equilibrium-slope"]
             ),
             milligramsPerKilogramPerPh
         );
@@ -53,4 +53,8 @@ public readonly record struct LimeBufferCapacity
     /// <returns>The text.</returns>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{MilligramsPerKilogramPerPh:0.#} mg/kg per pH");
+
+    /// <summary>LBCeq = LBC30 x (a + b x LBC30).</summary>
+    internal static double EquilibriumOf(double thirtyMinuteMgPerKgPerPh, double constant, double slope) =>
+        thirtyMinuteMgPerKgPerPh * (constant + (slope * thirtyMinuteMgPerKgPerPh));
 }
