@@ -54,7 +54,8 @@ internal sealed class PlanMapped<TFile, T>(PlanValue<TFile> file, Func<TFile, T>
         return file.TryRead(node, at, out var found) && at.TryStep(node, () => there(found), out value);
     }
 
-    internal override PlanNode? Write(T value, string path, List<PlanProblem> refusals) => file.Write(back(value), path, refusals);
+    internal override PlanNode? Write(T value, string path, List<PlanProblem> refusals) =>
+        file.Write(back(value), path, refusals);
 }
 
 /// <summary>A part of the plan file that has a name of its own in the schema.</summary>

@@ -31,17 +31,17 @@ internal sealed class PlotShape : PlanShape<Plot>
             p => p.Measured.Method == AreaMethod.Stated ? p.Area : null,
             PlanNeed.OneOf
         );
+        Unsaid("a class of soil seen on the plot", p => p.SoilClass is not null);
+        Unsaid("dry or thin ground", p => p.IsDryOrThin);
+        Unsaid("water near the plot", p => p.IsNearWater is not null);
         Unsaid("an area corrected or compared after it was measured", p => p.Measured.IsAltered);
         Unsaid("an error of the area", p => p.Measured.RelativeError is not null);
         Unsaid("an outline in feet", p => p.Measured.Method == AreaMethod.MapOutline);
-        Unsaid("a class of soil seen by eye", p => p.SoilClass is not null);
-        Unsaid("dry or thin soil", p => p.IsDryOrThin);
-        Unsaid("whether water is near", p => p.IsNearWater is not null);
         Unsaid("paced sides", p => p.Measured.Method == AreaMethod.Paces);
         Unsaid("sides of another form than its four", p => p.Measured is { Method: AreaMethod.Sides, Sides: null });
 
-        const string Lies = "State or province the plot lies in.";
-        var place = Optional("place", Choice(Place.All, p => p.Name), Lies, p => p.Place);
+        var places = Choice(Place.All, p => p.Name);
+        var place = Optional("place", places, "State or province the plot lies in.", p => p.Place);
         var region = Optional(
             "plantingRegion",
             Choice(PlantingRegion.All, r => r.Name),
@@ -73,23 +73,25 @@ internal sealed class PlotShape : PlanShape<Plot>
             p => p.IsCarriedOff
         );
 
-        ReadAs(at => new()
-        {
-            Name = at.Get(name),
-            Measured =
-                at.Has(sides) ? at.Get(sides)
-                : at.Has(outline) ? at.Try(outline, () => PlotArea.FromOutline(PlotOutline.FromFixes(at.Get(outline))))
-                : at.Try(area, () => PlotArea.Stated(at.Get(area))),
-            Place = at.Find(place),
-            PlantingRegion = at.Find(region),
-            Texture = at.Maybe(texture),
-            Drainage = at.Maybe(drainage),
-            Cover = at.Find(standsNow)?.Find(cover) ?? GroundCover.BareGround,
-            CoverKind = at.Find(standsNow)?.Find(coverKind),
-            CoverShare = at.Find(standsNow)?.Find(coverShare) ?? 0,
-            GrewBefore = at.Find(grewBefore),
-            IsCarriedOff = at.Get(IsCarriedOff),
-        });
+        ReadAs(at =>
+            new()
+            {
+                Name = at.Get(name),
+                Measured =
+                    at.Has(sides) ? at.Get(sides)
+                    : at.Has(outline) ? at.Try(outline, () => PlotArea.FromOutline(PlotOutline.FromFixes(at.Get(outline))))
+                    : at.Try(area, () => PlotArea.Stated(at.Get(area))),
+                Place = at.Find(place),
+                PlantingRegion = at.Find(region),
+                Texture = at.Maybe(texture),
+                Drainage = at.Maybe(drainage),
+                Cover = at.Find(standsNow)?.Find(cover) ?? GroundCover.BareGround,
+                CoverKind = at.Find(standsNow)?.Find(coverKind),
+                CoverShare = at.Find(standsNow)?.Find(coverShare) ?? 0,
+                GrewBefore = at.Find(grewBefore),
+                IsCarriedOff = at.Get(IsCarriedOff),
+            }
+        );
     }
 
     internal static PlotShape Shape { get; } = new();

@@ -1,5 +1,4 @@
 using PlotAgronomy.Liming;
-using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -28,8 +27,13 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         var weight = Optional("weightPerVolume", Density("1.12 g/cm3"), Scooped, p => p.Report.WeightPerVolume);
         var readings = Required("readings", List(Reading()), "Printed nutrient values.", p => p.Report.Readings);
         const string Asked = "What some recommendation systems ask beyond the printed values.";
-        Facts = Optional("facts", FactsShape, Asked, p => p);
-        Advice = Optional("recommendation", new AdviceShape(), "The laboratory's own recommendation, if it printed one.", Printed);
+        Facts = Optional("facts", new SoilFactsShape(), Asked, p => p);
+        Advice = Optional(
+            "recommendation",
+            new AdviceShape(),
+            "The laboratory's own recommendation, if it printed one.",
+            Printed
+        );
         EarlierLime = Optional(
             "earlierLime",
             new EarlierLimeShape(),
@@ -40,31 +44,26 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("a salt pH", p => p.Report.SaltPh is not null);
         Unsaid("more than one buffer reading", p => p.Report.BufferPhs.Length > 1);
         Unsaid("a printed base saturation", p => p.Report.PrintedBaseSaturation is not null);
-        Unsaid("a texture that the laboratory printed", p => p.Report.Texture is not null);
+        Unsaid("a texture on the report", p => p.Report.Texture is not null);
+        Unsaid("a buffer pH without the buffer's name", p => p.Report.UnnamedBufferPh is not null);
         Unsaid("a lime buffer capacity", p => p.Report.LimeBufferCapacity is not null);
         Unsaid("potassium of the subsoil", p => p.Report.SubsoilPotassium is not null);
 
-        ReadAs(at =>
-            at.Try(
-                readings,
-                () =>
-                    new SoilReport
-                    {
-                        Laboratory = at.Get(Laboratory),
-                        SampledOn = at.Maybe(Sampled),
-                        SampledDepth = at.Maybe(depth),
-                        SoilClass = at.Maybe(soilClass),
-                        WaterPh = at.Get(waterPh),
-                        BufferPhs = at.Find(buffer) is { } read ? [read] : [],
-                        ExchangeableAcidity = at.Maybe(acidity),
-                        PrintedExchangeCapacity = at.Maybe(cec),
-                        OrganicMatter = at.Maybe(organic),
-                        HumicMatter = at.Maybe(humic),
-                        WeightPerVolume = at.Maybe(weight),
-                        Readings = at.All(readings),
-                    }
-            )
-        );
+        ReadAs(at => at.Try(readings, () => new SoilReport
+        {
+            Laboratory = at.Get(Laboratory),
+            SampledOn = at.Maybe(Sampled),
+            SampledDepth = at.Maybe(depth),
+            SoilClass = at.Maybe(soilClass),
+            WaterPh = at.Get(waterPh),
+            BufferPhs = at.Find(buffer) is { } read ? [read] : [],
+            ExchangeableAcidity = at.Maybe(acidity),
+            PrintedExchangeCapacity = at.Maybe(cec),
+            OrganicMatter = at.Maybe(organic),
+            HumicMatter = at.Maybe(humic),
+            WeightPerVolume = at.Maybe(weight),
+            Readings = at.All(readings),
+        }));
     }
 
     internal static SoilReportShape Shape { get; } = new();
@@ -73,9 +72,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
 
     internal PlanField<DateOnly> Sampled { get; }
 
-    internal SoilFactsShape FactsShape { get; } = new();
-
-    internal PlanField<PlanPart> Facts { get; }
+    internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }
 
     internal PlanField<PrintedAdvice> Advice { get; }
 

@@ -75,20 +75,17 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
             }
 
             var (reported, offered, named) = (at.Part(report)!, at.Get(Materials), at.Get(methods));
-            var facts = SoilReportShape.Shape.FactsShape;
-            var asked = reported.Find(SoilReportShape.Shape.Facts);
-            return new()
+            var plan = new PlotPlan
             {
                 Currency = at.Get(currency),
                 PlantingDate = at.Get(planting),
                 LimeDate = at.Maybe(limed),
                 TillageDepth = at.Maybe(tillage),
                 Method = at.Get(Method),
-                Plot = facts.OfPlot(asked, at.Get(Plot)),
-                Report = facts.OfReport(asked, at.Get(report)),
+                Plot = at.Get(Plot),
+                Report = at.Get(report),
                 Printed = reported.Find(SoilReportShape.Shape.Advice),
                 EarlierLime = reported.Find(SoilReportShape.Shape.EarlierLime),
-                BuildUpYears = facts.BuildUpYears(asked),
                 LimeMethod = named.Get(lime),
                 NutrientSystem = named.Get(nutrients),
                 LegumeCredit = named.Find(credit),
@@ -100,6 +97,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 StoreBlends = offered.All(blends),
                 Spreader = at.Get(spreader),
             };
+            return reported.Find(SoilReportShape.Shape.Facts)?.Invoke(plan) ?? plan;
         });
     }
 
