@@ -175,13 +175,16 @@ internal static class SeedsSums
         };
         foreach (var offer in lots)
         {
-            var lot = offer.Item;
+            recorder.Call($"seeds: worth of the {offer.Item.Label} lot", () => LotValue.For(offer));
+        }
+
+        foreach (var lot in lots.Select(o => o.Item).Append(Lot("unpriced", "crimson", 98, 85, 0).Item))
+        {
             recorder.Call($"seeds: bulk rate of the {lot.Label} lot",
                 () => lot.BulkRate(PureLiveSeedRate.BroadcastPoundsPerAcre(20)));
             recorder.Call($"seeds: pure live part of the {lot.Label} lot", () => lot.PureLiveSeedPart());
             recorder.Call($"seeds: pure live part of the {lot.Label} lot, all that lives",
                 () => lot.PureLiveSeedPart(ViabilityRule.TotalViable));
-            recorder.Call($"seeds: worth of the {lot.Label} lot", () => LotValue.For(offer));
             recorder.Call($"seeds: cautions of the {lot.Label} lot", () => lot.Cautions(SowingMethod.Broadcast));
         }
 

@@ -150,7 +150,7 @@ public class KindFileTests
     public void A_planting_window_may_go_without_a_locator()
     {
         var window = Window("planting-window,late-winter,,north,02-15,03-20,month-day,window,KIND-EXT,,memory");
-        Assert.Equal((PlantingRegion.North, "late winter", "02-15 to 03-20"), (window.Region, window.Season, window.ToString()));
+        Assert.Equal((PlantingRegion.North, PlantingSeason.LateWinter, "02-15 to 03-20"), (window.Region, window.Season, window.ToString()));
         Assert.Null(window.Note);
         Assert.Equal("late winter", window.Evidence.Locator);
     }

@@ -1,10 +1,17 @@
 namespace PlotAgronomy.Seeds;
 
-/// <summary>The seasons in which publications give planting dates.</summary>
-internal enum PlantingSeason
+/// <summary>Season of planting.</summary>
+public enum PlantingSeason
 {
+    /// <summary>Spring.</summary>
     Spring,
+
+    /// <summary>Summer.</summary>
     Summer,
+
+    /// <summary>Fall.</summary>
     Fall,
+
+    /// <summary>Late winter, on frozen ground.</summary>
     LateWinter,
 }

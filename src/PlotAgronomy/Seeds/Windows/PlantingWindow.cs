@@ -24,12 +24,12 @@ public sealed class PlantingWindow
     {
         Kind = kind;
         Region = dates.Region(PlantingRegion.Of);
-        Season = SeasonWords[dates.MethodOf<PlantingSeason>()];
+        Season = dates.MethodOf<PlantingSeason>();
         Rule = dates.Rule<PlantingRule>();
         first = dates.FirstDay();
         last = dates.LastDay();
         Note = dates.Locator;
-        Evidence = new(dates.Sources, Note ?? Season, dates.Status);
+        Evidence = new(dates.Sources, Note ?? SeasonWords[Season], dates.Status);
     }
 
     /// <summary>Gets the kind, as it is published.</summary>
@@ -38,8 +38,8 @@ public sealed class PlantingWindow
     /// <summary>Gets the region.</summary>
     public PlantingRegion Region { get; }
 
-    /// <summary>Gets the season in words, such as <c>fall</c>.</summary>
-    public string Season { get; }
+    /// <summary>Gets the season.</summary>
+    public PlantingSeason Season { get; }
 
     /// <summary>Gets what the dates mean.</summary>
     public PlantingRule Rule { get; }
