@@ -120,6 +120,7 @@ internal static class FertilizersSums
                 material.AnalysisFromMemory() is var (analysis, _) ? Percents(analysis) : null);
             foreach (var property in Enum.GetValues<MaterialProperty>())
             {
+                recorder.Add(name, property.ToString(), material.Figure(property));
                 recorder.Call($"{name}: {Words(property)} from memory", () => material.FromMemory(property));
             }
 

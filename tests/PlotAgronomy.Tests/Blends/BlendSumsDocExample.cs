@@ -1,7 +1,6 @@
 using PlotAgronomy.Blends;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Tests.Support;
-using UnitsNet;
 
 namespace PlotAgronomy.Tests.Blends;
 

@@ -48,7 +48,7 @@ public class ClassicMistakesDoNotCompile
         { "a bulk rate in a blend of live rates", WrongArgument, "Blend.FromLiveRates((component, bulk));", "Blend.FromLiveRates((component, live));" },
         { "a live rate in a blend of bulk rates", WrongArgument, "Blend.FromBulkRates((component, live));", "Blend.FromBulkRates((component, bulk));" },
         { "a rate that does not say what it counts", WrongArgument, "PureLiveSeed.BulkRate(rate, tag, rule);", "PureLiveSeed.BulkRate(PureLiveSeedRate.FromRate(rate, SowingMethod.Drilled), tag, rule);" },
-        { "a bulk rate over one of pure live seed", NoSuchOperator, "_ = bulk / live;", "_ = bulk / PureLiveSeed.BulkRate(live, tag, rule).Bulk;" },
+        { "a bulk rate over one of pure live seed", NoSuchOperator, "_ = bulk / live;", "_ = bulk.Rate / PureLiveSeed.BulkRate(live, tag, rule).Bulk.Rate;" },
         { "pure live seed added to bulk seed", NoSuchOperator, "_ = bag + living;", "_ = bag + PureLiveSeed.BulkHolding(living, tag, rule);" },
         { "bulk seed compared with pure live seed", NoSuchOperator, "_ = bag == living;", "_ = bag == PureLiveSeed.BulkHolding(living, tag, rule);" },
         { "a weight of bulk seed for one of pure live seed", WrongArgument, "PureLiveSeed.BulkHolding(bag, tag, rule);", "PureLiveSeed.BulkHolding(living, tag, rule);" },

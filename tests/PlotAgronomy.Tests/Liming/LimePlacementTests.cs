@@ -1,5 +1,4 @@
 using PlotAgronomy.Liming;
-using PlotAgronomy.Tests.Support;
 using UnitsNet;
 using static PlotAgronomy.Tests.Liming.LimeSamples;
 
