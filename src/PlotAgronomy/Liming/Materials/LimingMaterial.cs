@@ -157,7 +157,7 @@ public sealed class LimingMaterial
             : QuestionCatalog.AskNumber(
                 LimingCodes.AskLabel,
                 percent => LimeFigure.FromValue(index, percent * index.Whole / 100),
-                figure => figure.ToString(),
+                figure => $"{Amounts.Print(figure.Value, 0)} {index.Unit}",
                 ("material", Name),
                 ("index", index.Name),
                 ("asked", Missing(index))

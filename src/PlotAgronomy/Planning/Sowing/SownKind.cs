@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Planning;
@@ -30,6 +31,11 @@ public sealed class SownKind
     /// <summary>Gets the price of the packages, in the plan's currency.</summary>
     public decimal Cost =>
         Packages is { } packages ? Planned.Offer.CostOf(packages) : BlendMath.Cost(Planned.Offer.PricePerPound, Weight.Pounds);
+
+    /// <summary>Gets the lots that were on offer, ranked by the price of living seed; not needed where no other was
+    /// considered.</summary>
+    public Answer<SeedChoice> Lots =>
+        Planned.Choice is { } choice ? Answers.Given(choice, () => choice.Findings) : Answers.NoneNeeded<SeedChoice>();
 
     /// <summary>Gets how long ago the lot was tested, held against the federal limit on its sale; open until the month of test
     /// is known.</summary>
