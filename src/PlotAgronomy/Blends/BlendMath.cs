@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 namespace PlotAgronomy.Blends;
 
 /// <summary>The sums of a blend, in doubles; those of one kind are in <see cref="Seeds.SeedMath"/>. Rates are of live

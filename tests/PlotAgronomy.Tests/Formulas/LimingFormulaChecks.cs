@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Soil;
 

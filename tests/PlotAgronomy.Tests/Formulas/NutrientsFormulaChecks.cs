@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Tests.Formulas;

@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>What was taken from a printed table, as lines of a working.</summary>

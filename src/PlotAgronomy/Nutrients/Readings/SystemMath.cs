@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The equations of the systems, in plain numbers. Rates are lb of oxide per acre and year.</summary>

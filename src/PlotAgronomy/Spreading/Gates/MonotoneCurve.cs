@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using MathNet.Numerics.Interpolation;
 
 namespace PlotAgronomy.Spreading;

@@ -1,3 +1,4 @@
+using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 using UnitsNet;
 

@@ -1,4 +1,4 @@
-namespace PlotAgronomy;
+namespace PlotAgronomy.Reference;
 
 internal static class WholeWords
 {

@@ -1,4 +1,4 @@
-namespace PlotAgronomy;
+namespace PlotAgronomy.Reference;
 
 /// <summary>Straight lines between points.</summary>
 internal static class Interpolation
