@@ -20,13 +20,12 @@ public class FromCodeDocExample
         // begin example
         // Which kinds at all, from the lots of a shelf? Three kinds, food from early to mid fall.
         string[] names = ["crimson clover", "winter oats", "cereal rye", "chicory", "berseem clover", "crimson clover"];
-        SeedLot[] shelf = [.. names.Select((name, i) => new SeedLot
+        Offer<SeedLot>[] shelf = [.. names.Select((name, i) => Offer.ByThePound(new SeedLot
         {
             Label = $"{i + 1}",
             Kind = KindCatalog.Standard.Find(name),
             Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(98), germination: Fraction.FromPercent(85)),
-            PricePerPound = 1 + i,
-        })];
+        }, pricePerPound: 1 + i))];
         RecipeProposal proposal = RecipeProposal.Find(
             new RecipeRequest { Area = Area.FromAcres(0.5), Method = SowingMethod.Broadcast, Seasons = [SeasonOfUse.EarlyFall, SeasonOfUse.MidFall], MinimumKinds = 3 },
             shelf);
@@ -39,16 +38,16 @@ public class FromCodeDocExample
 
         // Is a retest of 78 still the 85 of the tag? And a home test of 40 seeds of which 24 came up?
         GerminationTolerance retest = GerminationTolerance.Compare(Fraction.FromPercent(85), Fraction.FromPercent(78));
-        HomeTestVerdict home = HomeTestVerdict.Compare(shelf[0].Analysis, GerminationTest.FromCount(germinated: 24, seeds: 40));
+        HomeTestVerdict home = HomeTestVerdict.Compare(shelf[0].Item.Analysis, GerminationTest.FromCount(germinated: 24, seeds: 40));
         output.WriteLine($"within tolerance: {retest.IsWithin}; sow {Amounts.Print(home.RateFactor, 2)} times the rate");
 
         // A grade blended from straights, and litter for 60 lb of phosphate.
         GradeMix grade = GradeMix.For(
             FertilizerAnalysis.FromGrade("10-10-10"),
             Mass.FromPounds(50),
-            FertilizerProduct.Create("urea", FertilizerAnalysis.FromGrade("46-0-0"), Mass.FromPounds(50), 28),
-            FertilizerProduct.Create("triple superphosphate", FertilizerAnalysis.FromGrade("0-46-0"), Mass.FromPounds(50), 34),
-            FertilizerProduct.Create("potash", FertilizerAnalysis.FromGrade("0-0-60"), Mass.FromPounds(50), 30));
+            Offer.InBags(FertilizerProduct.Create("urea", FertilizerAnalysis.FromGrade("46-0-0")), Mass.FromPounds(50), 28),
+            Offer.InBags(FertilizerProduct.Create("triple superphosphate", FertilizerAnalysis.FromGrade("0-46-0")), Mass.FromPounds(50), 34),
+            Offer.InBags(FertilizerProduct.Create("potash", FertilizerAnalysis.FromGrade("0-0-60")), Mass.FromPounds(50), 30));
         ManureRate litter = Manure.Analyzed("litter", nitrogen: 60, phosphate: 55, potash: 45)
             .ForPhosphate(ApplicationRate.FromPoundsPerAcre(60), available: Fraction.One);
         output.WriteLine(string.Join("; ", grade.Lines.Select(l => $"{Amounts.Print(l.Mass, "lb", 1)} of {l.Material.Name}")));

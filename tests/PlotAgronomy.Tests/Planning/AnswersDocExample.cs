@@ -23,7 +23,7 @@ public class AnswersDocExample
 
         // The same plan with lime whose label tells no strength: how many bags rests on what the dealer says.
         var silent = LimingMaterial.FromAnalysis("field lime", LimingForm.GroundLimestone, ccePercent: 95);
-        var asked = (plan with { LimeOffers = [LimeOffer.InBags(silent, Mass.FromPounds(40), pricePerBag: 5.20m)] }).Solve();
+        var asked = (plan with { LimeOffers = [Offer.InBags(silent, Mass.FromPounds(40), pricePerBag: 5.20m)] }).Solve();
         var order = asked.Lime.Value.Order;
         output.WriteLine($"lime {asked.Lime.State}, its order {order.State}");
         foreach (var question in order.Questions)

@@ -83,7 +83,7 @@ public class PlotAnswersTests
     [Fact]
     public void A_label_without_strength_gives_an_order_for_each_plausible_one()
     {
-        var order = (Demo with { LimeOffers = [LimeOffer.InBags(Silent, Mass.FromPounds(40), 5)] }).Solve().Lime.Value.Order;
+        var order = (Demo with { LimeOffers = [Offer.InBags(Silent, Mass.FromPounds(40), 5)] }).Solve().Lime.Value.Order;
         Assert.Equal("lime-ask-label", Assert.Single(order.Questions).Code);
         Assert.Equal(6, order.Cases.Length);
         Assert.True(order.Cases[0].Value.Bags > order.Cases[^1].Value.Bags);
@@ -138,8 +138,8 @@ public class PlotAnswersTests
         var plan = Demo;
         var first = plan.Kinds[0];
         var own = first.Kind with { SeedCount = null };
-        var lot = new SeedLot { Label = "x", Kind = own, Analysis = first.Offer.Lot.Analysis };
-        var changed = plan with { Kinds = [new PlannedKind { Share = KindShare.FromShare(own, 0.5), Offer = first.Offer with { Lot = lot } }], SeedOffers = [] };
+        var lot = new SeedLot { Label = "x", Kind = own, Analysis = first.Offer.Item.Analysis };
+        var changed = plan with { Kinds = [new PlannedKind { Share = KindShare.FromShare(own, 0.5), Offer = first.Offer with { Item = lot } }], SeedOffers = [] };
         var answers = changed.Solve();
         Assert.Equal(AnswerState.Open, answers.Seed.State);
         Assert.Equal(AnswerState.Open, answers.Spreading.State);
@@ -173,7 +173,7 @@ public class PlotAnswersTests
         var answers = (plan with
         {
             Plot = plan.Plot with { Drainage = DrainageClass.VeryPoor },
-            Kinds = [new PlannedKind { Share = KindShare.FromShare(sorghum, 0.5), Offer = new SeedOffer { Lot = old, Package = Mass.FromPounds(50), Price = 40 } }],
+            Kinds = [new PlannedKind { Share = KindShare.FromShare(sorghum, 0.5), Offer = Offer.InBags(old, Mass.FromPounds(50), 40) }],
             SeedOffers = [],
         }).Solve();
         string[] codes = [.. answers.Findings.Select(f => f.Code)];
@@ -237,7 +237,7 @@ public class PlotAnswersTests
         var plan = Demo with
         {
             Method = PlantingMethod.BroadcastThenRolled,
-            FertilizerOffers = [FertilizerProduct.Create("urea", FertilizerAnalysis.FromGrade("46-0-0"), Mass.FromPounds(50), 28)],
+            FertilizerOffers = [Offer.InBags(FertilizerProduct.Create("urea", FertilizerAnalysis.FromGrade("46-0-0")), Mass.FromPounds(50), 28)],
             Printed = new PrintedAdvice { Crop = "food plot", Nitrogen = ApplicationRate.FromPoundsPerAcre(40), Phosphate = ApplicationRate.Zero, Potash = ApplicationRate.Zero },
         };
         var fertilizer = plan.Solve().Fertilizer.Value;

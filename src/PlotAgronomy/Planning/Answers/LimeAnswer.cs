@@ -9,12 +9,13 @@ namespace PlotAgronomy.Planning;
 public sealed class LimeAnswer
 {
     private readonly PlotPlan plan;
+    private readonly Func<DateOnly, LimeOutlook?> expectedOn;
 
-    internal LimeAnswer(PlotPlan plan, LimeOutlook? expected, Func<DateOnly, Answer<LimeAnswer>> on)
+    internal LimeAnswer(PlotPlan plan, LimeOutlook? expected, Func<DateOnly, LimeOutlook?> expectedOn)
     {
         this.plan = plan;
         Expected = expected;
-        On = on;
+        this.expectedOn = expectedOn;
     }
 
     /// <summary>Gets the pH that the kinds ask for.</summary>
@@ -55,10 +56,10 @@ public sealed class LimeAnswer
 
     /// <summary>Gets what to buy and spread of that offer; open where none is on offer or none can be counted, with an order for
     /// each plausible label.</summary>
-    public Answer<LimeOrder> Order => LimeOpen.Order(this);
+    public Answer<LimeOrder> Order => LimeOpen.Order(Rate, Offers);
 
     /// <summary>Gets what the lime will have done by planting day; open where the day of liming is not known.</summary>
-    public Answer<LimeOutlook> Outlook => LimeOpen.Outlook(plan, this);
+    public Answer<LimeOutlook> Outlook => LimeOpen.Outlook(plan, Order, Expected, expectedOn);
 
     /// <summary>Gets sulfur to lower the pH where it lies above the target, by the two tables known; not needed elsewhere, open
     /// where the texture is not known.</summary>
@@ -72,9 +73,6 @@ public sealed class LimeAnswer
 
     /// <summary>What the lime will have done by planting day; null while the day is open, or without an order.</summary>
     internal LimeOutlook? Expected { get; }
-
-    /// <summary>Asks about the lime again with another day of liming.</summary>
-    internal Func<DateOnly, Answer<LimeAnswer>> On { get; }
 
     /// <summary>What stands open here; the rate's questions come first.</summary>
     internal IEnumerable<OpenQuestion> Questions =>

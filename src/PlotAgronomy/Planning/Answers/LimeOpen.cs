@@ -13,42 +13,21 @@ internal static class LimeOpen
             ? (used.OfBasis == ApplicationRate.Zero ? Answers.NoneNeeded(used) : Answers.Given(used))
             : Answers.Open<LimeRate>(() => Missing(plan, computed));
 
-    /// <summary>The answer of the room: open without a rate, and then with what a method or a label would make of it.</summary>
-    internal static Answer<LimeAnswer> Whole(PlotPlan plan, LimeAnswer lime, Func<PlotPlan, Answer<LimeAnswer>> again) =>
-        lime.Rate.State switch
-        {
-            AnswerState.Open => Answers.OpenButFor(
-                lime,
-                () => [.. lime.Questions],
-                () => [.. lime.Rate.Questions.SelectMany(q => Cases(plan, q, again))],
-                () => lime.Findings
-            ),
-            AnswerState.NoneNeeded => new(
-                AnswerState.NoneNeeded,
-                true,
-                lime,
-                () => [.. lime.Questions],
-                null,
-                () => lime.Findings
-            ),
-            _ => Answers.Given(lime, () => lime.Findings, () => [.. lime.Questions]),
-        };
-
-    internal static Answer<LimeOrder> Order(LimeAnswer lime)
+    internal static Answer<LimeOrder> Order(Answer<LimeRate> rate, LimingMaterialComparison? offers)
     {
-        if (lime.Rate.State != AnswerState.Given)
+        if (rate.State != AnswerState.Given)
         {
-            return lime.Rate.State == AnswerState.NoneNeeded
+            return rate.State == AnswerState.NoneNeeded
                 ? Answers.NoneNeeded<LimeOrder>()
-                : Answers.Open<LimeOrder>(() => lime.Rate.Questions);
+                : Answers.Open<LimeOrder>(() => rate.Questions);
         }
 
-        if (lime.Offers?.CheapestForPlot?.Order is { } order)
+        if (offers?.CheapestForPlot?.Order is { } order)
         {
             return Answers.Given(order, () => order.Findings);
         }
 
-        ImmutableArray<LimeOfferCost> uncounted = [.. lime.Offers?.Costs.Where(c => c.Question is not null) ?? []];
+        ImmutableArray<LimeOfferCost> uncounted = [.. offers?.Costs.Where(c => c.Question is not null) ?? []];
         return uncounted.IsEmpty
             ? Answers.Open<LimeOrder>(() => [LimeQuestions.Offer()])
             : Answers.Open<LimeOrder>(
@@ -57,9 +36,13 @@ internal static class LimeOpen
             );
     }
 
-    internal static Answer<LimeOutlook> Outlook(PlotPlan plan, LimeAnswer lime)
+    internal static Answer<LimeOutlook> Outlook(
+        PlotPlan plan,
+        Answer<LimeOrder> order,
+        LimeOutlook? expected,
+        Func<DateOnly, LimeOutlook?> expectedOn
+    )
     {
-        var order = lime.Order;
         if (order.State != AnswerState.Given)
         {
             return order.State == AnswerState.NoneNeeded
@@ -67,7 +50,7 @@ internal static class LimeOpen
                 : Answers.Open<LimeOutlook>(() => order.Questions);
         }
 
-        if (lime.Expected is { } outlook)
+        if (expected is { } outlook)
         {
             return Answers.Given(outlook, () => outlook.Findings);
         }
@@ -78,7 +61,7 @@ internal static class LimeOpen
         }
 
         var day = LimeQuestions.Day(plan.PlantingDate);
-        return Answers.Open(() => [day], () => day.CasesOf(on => lime.On(on).OrNull()?.Expected));
+        return Answers.Open(() => [day], () => day.CasesOf(expectedOn));
     }
 
     internal static Answer<SulfurNeed> Sulfur(PlotPlan plan, double targetPh)
@@ -113,25 +96,4 @@ internal static class LimeOpen
 
     private static ImmutableArray<OpenQuestion> Missing(PlotPlan plan, LimeNeed computed) =>
         plan.Printed?.Lime is { } printed ? [.. LimeQuestions.For(printed, plan.Report.Laboratory)] : computed.Questions;
-
-    private static ImmutableArray<AnswerCase<LimeAnswer>> Cases(
-        PlotPlan plan,
-        OpenQuestion question,
-        Func<PlotPlan, Answer<LimeAnswer>> again
-    ) =>
-        question switch
-        {
-            OpenQuestion<LimeMethod> method => method.Cases(m => again(plan with { LimeMethod = m })),
-            OpenQuestion<LimeBasis> basis => basis.Cases(b => again(Labelled(plan, printed => Read(printed, basis: b)))),
-            _ => [],
-        };
-
-    private static PlotPlan Labelled(PlotPlan plan, Func<PrintedLimeRate, PrintedLimeRate> label) =>
-        plan with
-        {
-            Printed = plan.Printed! with { Lime = label(plan.Printed.Lime!) },
-        };
-
-    private static PrintedLimeRate Read(PrintedLimeRate printed, LimeBasis basis) =>
-        PrintedLimeRate.Read(printed.OfBasis, printed.TargetPh, printed.Depth, basis, printed.Institution);
 }

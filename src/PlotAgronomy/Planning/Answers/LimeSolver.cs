@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
@@ -18,7 +20,7 @@ internal static class LimeSolver
         var used = printed is not null ? printed.Rate : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
         var offers = Offers(plan, used, weak, WithNitrogen(plan, fertilizer));
         var expected = Outlook(plan, used, offers?.CheapestForPlot, printed is null ? weak : null);
-        var lime = new LimeAnswer(plan, expected, day => Solve(plan with { LimeDate = day }, kinds, fertilizer))
+        var lime = new LimeAnswer(plan, expected, day => Solve(plan with { LimeDate = day }, kinds, fertilizer).Told.Expected)
         {
             Target = target,
             TargetPh = targetPh,
@@ -34,7 +36,7 @@ internal static class LimeSolver
             Rate = LimeOpen.Rate(plan, used, computed),
             Offers = offers,
         };
-        return LimeOpen.Whole(plan, lime, changed => Solve(changed, kinds, fertilizer));
+        return Whole(plan, lime, changed => Solve(changed, kinds, fertilizer));
     }
 
     /// <summary>The pH the plan aims at before a method takes its own closest: stated, asked for by a kind, or the method's
@@ -49,6 +51,48 @@ internal static class LimeSolver
                 ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(LimingConstants.All["fallback-target"]).Min()
         );
     }
+
+    /// <summary>The answer of the room: open without a rate, and then with what a method or a label would make of it.</summary>
+    private static Answer<LimeAnswer> Whole(PlotPlan plan, LimeAnswer lime, Func<PlotPlan, Answer<LimeAnswer>> again) =>
+        lime.Rate.State switch
+        {
+            AnswerState.Open => Answers.OpenButFor(
+                lime,
+                () => [.. lime.Questions],
+                () => [.. lime.Rate.Questions.SelectMany(q => Cases(plan, q, again))],
+                () => lime.Findings
+            ),
+            AnswerState.NoneNeeded => new(
+                AnswerState.NoneNeeded,
+                true,
+                lime,
+                () => [.. lime.Questions],
+                null,
+                () => lime.Findings
+            ),
+            _ => Answers.Given(lime, () => lime.Findings, () => [.. lime.Questions]),
+        };
+
+    private static ImmutableArray<AnswerCase<LimeAnswer>> Cases(
+        PlotPlan plan,
+        OpenQuestion question,
+        Func<PlotPlan, Answer<LimeAnswer>> again
+    ) =>
+        question switch
+        {
+            OpenQuestion<LimeMethod> method => method.Cases(m => again(plan with { LimeMethod = m })),
+            OpenQuestion<LimeBasis> basis => basis.Cases(b => again(Labelled(plan, printed => Read(printed, basis: b)))),
+            _ => [],
+        };
+
+    private static PlotPlan Labelled(PlotPlan plan, Func<PrintedLimeRate, PrintedLimeRate> label) =>
+        plan with
+        {
+            Printed = plan.Printed! with { Lime = label(plan.Printed.Lime!) },
+        };
+
+    private static PrintedLimeRate Read(PrintedLimeRate printed, LimeBasis basis) =>
+        PrintedLimeRate.Read(printed.OfBasis, printed.TargetPh, printed.Depth, basis, printed.Institution);
 
     private static LimingMaterialComparison? Offers(PlotPlan plan, LimeRate? used, WeaklyBufferedLime? weak, bool withNitrogen) =>
         used is null || used.OfBasis == ApplicationRate.Zero || plan.LimeOffers.IsEmpty

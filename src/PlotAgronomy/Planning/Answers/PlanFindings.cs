@@ -12,17 +12,22 @@ internal static class PlanFindings
     private static readonly string[] GeneralOnDepth = [SoilCodes.DepthDiffers, SoilCodes.SampleShallow, SoilCodes.SampleDeep];
 
     /// <summary>On the report, the lime, the fertilizer, the seed and the passes.</summary>
-    internal static IEnumerable<Finding> OfTheWork(PlotAnswers answers)
+    internal static IEnumerable<Finding> OfTheWork(
+        PlotPlan plan,
+        SoilAnswer soil,
+        PlotNeed need,
+        LimeAnswer lime,
+        Answer<FertilizerAnswer> bought,
+        SeedAnswer? seed,
+        Answer<SpreadingAnswer> spread
+    )
     {
-        var plan = answers.Plan;
-        var lime = answers.Lime.Told;
-        var fertilizer = answers.Fertilizer.Told;
-        answers.Seed.TryGet(out var seed);
-        answers.Spreading.TryGet(out var spreading);
+        var fertilizer = bought.Told;
+        var spreading = spread.OrNull();
         IWorkedResult?[] results =
         [
             plan.Plot.Measured,
-            answers.Need.Told,
+            need,
             lime.Target,
             lime.Printed,
             lime.Check,
@@ -42,10 +47,10 @@ internal static class PlanFindings
             OnUreaOnlyWhereSpread(
                     fertilizer,
                     Of(results)
-                        .Concat(answers.Soil.Value.ReportFindings)
+                        .Concat(soil.ReportFindings)
                         .Concat(lime.Findings)
-                        .Concat(answers.Spreading.Findings)
-                        .Concat(answers.Fertilizer.Findings)
+                        .Concat(spread.Findings)
+                        .Concat(bought.Findings)
                         .Concat((seed?.Kinds ?? []).SelectMany(s => OfLot(s, plan.SowingMethod)))
                 )
                 .ToList()
@@ -54,17 +59,15 @@ internal static class PlanFindings
 
     /// <summary>On what no section of the sheet tells yet: ratings, exchange capacity, fit, seasons, tests of lots and the
     /// rest.</summary>
-    internal static IEnumerable<Finding> Beyond(PlotAnswers answers)
+    internal static IEnumerable<Finding> Beyond(
+        SoilAnswer soil,
+        LimeAnswer lime,
+        FertilizerAnswer fertilizer,
+        SeedAnswer? seed,
+        SpreadingAnswer? spreading
+    )
     {
-        answers.Seed.TryGet(out var seed);
-        answers.Spreading.TryGet(out var spreading);
-        return Of([
-                .. answers.Soil.Value.Untold,
-                .. answers.Lime.Told.Untold,
-                .. answers.Fertilizer.Told.Untold,
-                .. seed?.Untold ?? [],
-                .. spreading?.Untold ?? [],
-            ])
+        return Of([.. soil.Untold, .. lime.Untold, .. fertilizer.Untold, .. seed?.Untold ?? [], .. spreading?.Untold ?? []])
             .Concat((seed?.Kinds ?? []).SelectMany(OfTest));
     }
 

@@ -23,12 +23,18 @@ public static class PlanSolver
         return new PlotAnswers
         {
             Plan = plan,
-            Soil = SoilSolver.Solve(plan),
+            Soil = Soil(plan),
             Need = need,
             Lime = LimeSolver.Solve(plan, kinds, fertilizer.Told.Purchase.OrNull()),
             Fertilizer = fertilizer,
             Seed = seed,
             Spreading = SpreadingSolver.Solve(plan, seed),
         };
+    }
+
+    private static Answer<SoilAnswer> Soil(PlotPlan plan)
+    {
+        var soil = new SoilAnswer(plan);
+        return Answers.Given(soil, () => soil.ReportFindings, () => [.. soil.Questions]);
     }
 }

@@ -60,11 +60,17 @@ public sealed class PlotAnswers
             );
 
     /// <summary>Gets everything the rooms remark on, most serious first.</summary>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(PlanFindings.OfTheWork(this).Concat(PlanFindings.Beyond(this)));
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(
+            OfTheWork.Concat(PlanFindings.Beyond(Soil.Value, Lime.Told, Fertilizer.Told, Seed.OrNull(), Spreading.OrNull()))
+        );
 
     /// <summary>Gets what is remarked on the work: report, lime, fertilizer, seed and passes. The field sheet has sections for
     /// these and prints them; the others are on their answers, and in <see cref="Findings"/>.</summary>
-    public ImmutableArray<Finding> WorkFindings => Finding.InOrder(PlanFindings.OfTheWork(this));
+    public ImmutableArray<Finding> WorkFindings => Finding.InOrder(OfTheWork);
+
+    private IEnumerable<Finding> OfTheWork =>
+        PlanFindings.OfTheWork(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading);
 
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>

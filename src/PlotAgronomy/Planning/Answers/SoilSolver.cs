@@ -16,12 +16,6 @@ internal static class SoilSolver
         SoilAnalyte.Sodium,
     ];
 
-    internal static Answer<SoilAnswer> Solve(PlotPlan plan)
-    {
-        var soil = new SoilAnswer(plan);
-        return Answers.Given(soil, () => soil.ReportFindings, () => [.. soil.Questions]);
-    }
-
     internal static Answer<SoilRatings> Ratings(PlotPlan plan)
     {
         if (SoilProgram.For(plan.Report)?.Institution is { } institution)

@@ -65,7 +65,7 @@ public sealed class SeedAnswer
 
     /// <summary>Gets the rate of a kind that is sown alone held against the published range; not needed for a blend, whose rates
     /// are shares of a full stand.</summary>
-    public Answer<RateCheck> RateCheck => SeedOpen.RateCheck(Kinds);
+    public Answer<RateCheck> RateCheck => SeedOpen.RateCheck(Blend.Parts);
 
     /// <summary>What stands open here.</summary>
     internal IEnumerable<OpenQuestion> Questions =>

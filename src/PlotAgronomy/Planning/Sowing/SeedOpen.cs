@@ -48,14 +48,14 @@ internal static class SeedOpen
         return Answers.Open(() => [month], () => month.CasesOf(m => TestAge.If(lot, m, null, plan.PlantingDate)));
     }
 
-    internal static Answer<RateCheck> RateCheck(ImmutableArray<SownKind> kinds)
+    internal static Answer<RateCheck> RateCheck(IReadOnlyList<BlendPart> parts)
     {
-        if (kinds.Length > 1)
+        if (parts.Count > 1)
         {
             return Answers.NoneNeeded<RateCheck>();
         }
 
-        var check = Seeds.RateCheck.Against(kinds[0].Planned.Kind, kinds[0].Part.LiveRate);
+        var check = Seeds.RateCheck.Against(parts[0].Kind, parts[0].LiveRate);
         return Answers.Given(check, () => check.Findings);
     }
 }

@@ -8,12 +8,12 @@ namespace PlotAgronomy.Planning;
 /// <summary>Setting and walking, where a measurement may be missing.</summary>
 internal static class SpreadingOpen
 {
-    internal static Answer<SpreaderSetting> Setting(SowingPass pass) =>
-        pass.Setup switch
+    internal static Answer<SpreaderSetting> Setting(SpreaderSetup setup, string kinds) =>
+        setup switch
         {
             { PaceForGate: { } setting } => Answers.Given(setting, () => setting.Findings),
             { Taken.Run: { } untimed } => Answers.Open<SpreaderSetting>(() => [SpreadingQuestions.Time(untimed)]),
-            _ => Answers.Open<SpreaderSetting>(() => [SpreadingQuestions.Run(pass.Names)]),
+            _ => Answers.Open<SpreaderSetting>(() => [SpreadingQuestions.Run(kinds)]),
         };
 
     internal static Answer<FieldPasses> Laid(FieldPasses? layout) =>
