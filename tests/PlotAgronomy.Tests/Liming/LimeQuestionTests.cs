@@ -1,4 +1,5 @@
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Tests.Liming;

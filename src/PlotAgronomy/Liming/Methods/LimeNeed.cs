@@ -51,8 +51,7 @@ public sealed class LimeNeed : IWorkedResult
     /// <summary>Gets the lime put on before that was taken into account, or null.</summary>
     public EarlierLime? EarlierLime => sum.Earlier;
 
-    /// <summary>Gets what to ask where the method does not answer; none where it does.</summary>
-    public ImmutableArray<OpenQuestion> Questions => [.. sum.Questions()];
+    internal LimeStop Stop => sum.Stop;
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(sum.Findings());

@@ -58,8 +58,8 @@ internal readonly struct LimeNeedSum
 
     internal LimeRate? Highest => Net(Shifted(-Error)) is { } pounds ? Labelled(pounds) : null;
 
-    internal IEnumerable<OpenQuestion> Questions() =>
-        RawPoundsPerAcre is null ? LimeQuestions.For(Method, Soil, Target, stop) : [];
+    /// <summary>What stopped it.</summary>
+    internal LimeStop Stop => stop;
 
     internal IEnumerable<Finding> Findings()
     {

@@ -19,7 +19,10 @@ internal static class LimeQuestions
         LimingForm.WoodAsh,
     ];
 
-    internal static IEnumerable<OpenQuestion> For(LimeMethod method, PlotSoil soil, double target, LimeStop stop)
+    internal static IEnumerable<OpenQuestion> For(LimeNeed need) =>
+        need.Rate is null ? For(need.Method, need.Soil, need.TargetPh, need.Stop) : [];
+
+    private static IEnumerable<OpenQuestion> For(LimeMethod method, PlotSoil soil, double target, LimeStop stop)
     {
         string laboratory = soil.Report.Laboratory;
         if (stop == LimeStop.WaterPhMissing)
@@ -80,7 +83,7 @@ internal static class LimeQuestions
         {
             yield return QuestionCatalog.Ask(
                 LimingCodes.AskInstitution,
-                [.. LimeMethod.All.Select(m => m.Institution).Distinct().Take(QuestionCatalog.MostPlausible)],
+                [.. LimeMethod.All.Select(m => m.Institution).Distinct().Take(OpenQuestion.MostPlausible)],
                 institution => institution.Name,
                 places
             );
@@ -106,26 +109,23 @@ internal static class LimeQuestions
                 .All.OrderByDescending(m => m.Institution == institution)
                 .Select(m => m.Basis)
                 .Distinct()
-                .Take(QuestionCatalog.MostPlausible),
+                .Take(OpenQuestion.MostPlausible),
         ];
 
     /// <summary>Readings over the whole range of a method, evenly.</summary>
     private static ImmutableArray<double> Steps(double low, double high)
     {
-        int last = QuestionCatalog.MostPlausible - 1;
-        return
-        [
-            .. Enumerable.Range(0, QuestionCatalog.MostPlausible).Select(i => i == last ? high : low + (high - low) * i / last),
-        ];
+        int last = OpenQuestion.MostPlausible - 1;
+        return [.. Enumerable.Range(0, OpenQuestion.MostPlausible).Select(i => i == last ? high : low + (high - low) * i / last)];
     }
 
     /// <summary>Methods that give this sample a rate, those of the report's laboratory first.</summary>
     private static ImmutableArray<LimeMethod> Answering(PlotSoil soil, double target) =>
         [
-            .. LimeRequirement
-                .Accepting(soil)
-                .Where(m => m.NeedFor(soil, m.ClosestTarget(target)).Rate is not null)
+            .. LimeMethod
+                .All.Where(m => m.Soils.Contains(soil.Class) && m.Formula.ReadingOf(soil) is not null)
+                .Where(m => new LimeNeed(m, soil, m.ClosestTarget(target), null, 0).Rate is not null)
                 .OrderByDescending(m => m.Institution.LongestNameIn(soil.Report.Laboratory) > 0)
-                .Take(QuestionCatalog.MostPlausible),
+                .Take(OpenQuestion.MostPlausible),
         ];
 }

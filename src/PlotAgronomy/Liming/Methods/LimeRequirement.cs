@@ -5,6 +5,12 @@ namespace PlotAgronomy.Liming;
 /// <summary>The lime a soil needs, and the methods that can say so.</summary>
 public static class LimeRequirement
 {
+    extension(LimeNeed need)
+    {
+        /// <summary>Gets what to ask where the method does not answer; none where it does.</summary>
+        public ImmutableArray<OpenQuestion> Questions => [.. LimeQuestions.For(need)];
+    }
+
     /// <summary>The lime a soil needs by this method.</summary>
     /// <param name="method">Method.</param>
     /// <param name="soil">Soil; a report will do.</param>

@@ -27,7 +27,7 @@ internal static class NutrientQuestions
                 .. system
                     .Accepts.Where(t => t.Nutrient == nutrient)
                     .DistinctBy(t => t.ToString())
-                    .Take(QuestionCatalog.MostPlausible),
+                    .Take(OpenQuestion.MostPlausible),
             ],
             test => test.ToString(),
             places
@@ -36,7 +36,7 @@ internal static class NutrientQuestions
         {
             yield return QuestionCatalog.Ask(
                 NutrientCodes.AskSystem,
-                [.. others.Take(QuestionCatalog.MostPlausible)],
+                [.. others.Take(OpenQuestion.MostPlausible)],
                 other => other.Name,
                 places
             );
@@ -47,7 +47,7 @@ internal static class NutrientQuestions
     internal static OpenQuestion<RatingSystem> Ratings(SoilReport report) =>
         QuestionCatalog.Ask(
             NutrientCodes.AskRatings,
-            [.. RatingSystems.All.Where(s => !s.Rate(report).Ratings.IsEmpty).Take(QuestionCatalog.MostPlausible)],
+            [.. RatingSystems.All.Where(s => !s.Rate(report).Ratings.IsEmpty).Take(OpenQuestion.MostPlausible)],
             system => system.Name,
             ("laboratory", report.Laboratory)
         );

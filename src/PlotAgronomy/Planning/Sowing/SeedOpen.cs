@@ -40,13 +40,17 @@ internal static class SeedOpen
     {
         if (lot.TestMonth is not null)
         {
-            var age = TestAge.For(lot, null, plan.PlantingDate);
+            var age = TestAge.For(lot, SoldIn(plan), plan.PlantingDate);
             return Answers.Given(age, () => age.Findings);
         }
 
         var month = SeedQuestions.TestMonth(lot, plan.PlantingDate);
-        return Answers.Open(() => [month], () => month.CasesOf(m => TestAge.If(lot, m, null, plan.PlantingDate)));
+        return Answers.Open(() => [month], () => month.CasesOf(m => TestAge.If(lot, m, SoldIn(plan), plan.PlantingDate)));
     }
+
+    /// <summary>The state whose seed law is asked; null, for the federal one, where no rule of it is known.</summary>
+    private static Place? SoldIn(PlotPlan plan) =>
+        plan.Plot.Place is { } place && TestDateRule.IsKnownFor(place) ? place : null;
 
     internal static Answer<RateCheck> RateCheck(IReadOnlyList<BlendPart> parts)
     {

@@ -8,6 +8,8 @@ namespace PlotAgronomy;
 [JsonConverter(typeof(NotForJson))]
 public abstract class OpenQuestion : IEquatable<OpenQuestion>
 {
+    internal const int MostPlausible = 6;
+
     internal static readonly EnumWords<WhomToAsk> WhomWords = EnumWords<WhomToAsk>.FromNames();
 
     private readonly QuestionTemplate template;
@@ -71,9 +73,9 @@ public sealed class OpenQuestion<T> : OpenQuestion
     )
         : base(template, values)
     {
-        if (plausible.Length > QuestionCatalog.MostPlausible)
+        if (plausible.Length > MostPlausible)
         {
-            throw new ArgumentException($"At most {QuestionCatalog.MostPlausible} values are plausible.", nameof(plausible));
+            throw new ArgumentException($"At most {MostPlausible} values are plausible.", nameof(plausible));
         }
 
         this.print = print;
@@ -86,18 +88,5 @@ public sealed class OpenQuestion<T> : OpenQuestion
     /// <inheritdoc/>
     public override ImmutableArray<string> PlausibleTexts => [.. Plausible.Select(print)];
 
-    /// <summary>What an answer would be for each plausible value that it can be worked out for.</summary>
-    internal ImmutableArray<AnswerCase<TAnswer>> Cases<TAnswer>(Func<T, Answer<TAnswer>> answer)
-        where TAnswer : notnull =>
-        [
-            .. from value in Plausible
-            let found = answer(value)
-            where found.TryGet(out _)
-            select new AnswerCase<TAnswer>(this, value, print(value), found.Value),
-        ];
-
-    /// <summary>The same where every plausible value has an answer, or null.</summary>
-    internal ImmutableArray<AnswerCase<TAnswer>> CasesOf<TAnswer>(Func<T, TAnswer?> answer)
-        where TAnswer : class =>
-        Cases(value => answer(value) is { } given ? Answers.Given(given) : Answers.NoneNeeded<TAnswer>());
+    internal string InWords(T value) => print(value);
 }

@@ -5,8 +5,6 @@ namespace PlotAgronomy.Reference;
 /// <summary>All questions by their codes: whom to ask, text and source. Every room keeps its own in Data/questions.csv.</summary>
 public static class QuestionCatalog
 {
-    internal const int MostPlausible = 6;
-
     private static readonly CodedTexts<QuestionTemplate> All = new("questions.csv", "question", FromRow);
 
     /// <summary>Gets the code of every question, in order.</summary>

@@ -133,6 +133,9 @@ public sealed class TestDateRule
             );
     }
 
+    /// <summary>Whether a rule of a state is known.</summary>
+    internal static bool IsKnownFor(Place state) => States().Contains(state);
+
     private static IEnumerable<Place> States() => Rules.Everything.Select(r => r.State).OfType<Place>().Distinct();
 
     private static TestDateRule FromRow(CsvRow row) =>

@@ -35,7 +35,7 @@ internal static class SoilQuestions
     internal static OpenQuestion<SoilBuffer> Acidity(SoilReport report) =>
         QuestionCatalog.Ask(
             SoilCodes.AskAcidity,
-            [.. AcidityTerm.All.SelectMany(t => t.Buffers).Distinct().Take(QuestionCatalog.MostPlausible)],
+            [.. AcidityTerm.All.SelectMany(t => t.Buffers).Distinct().Take(OpenQuestion.MostPlausible)],
             SoilWords.For,
             ("laboratory", report.Laboratory)
         );
