@@ -55,11 +55,20 @@ internal static class ProjectFiles
         _ => "tests",
     };
 
+    /// <summary>A file of another project, or all of a folder there.</summary>
+    private static string[] Linked(string link, string folder)
+    {
+        string path = Path.GetFullPath(link, folder);
+        return path.Contains('*', StringComparison.Ordinal)
+            ? Directory.GetFiles(Path.GetDirectoryName(path)!, Path.GetFileName(path))
+            : [path];
+    }
+
     private static SourceProject Read(string root, Part part, string projectFile)
     {
         var project = XDocument.Load(projectFile);
         string folder = Path.GetDirectoryName(projectFile)!;
-        var files = FilesUnder(folder, ".cs").Concat(Includes(project, "Compile").Select(link => Path.GetFullPath(link, folder)));
+        var files = FilesUnder(folder, ".cs").Concat(Includes(project, "Compile").SelectMany(link => Linked(link, folder)));
         return new SourceProject
         {
             Name = Value(project, "AssemblyName") ?? Path.GetFileNameWithoutExtension(projectFile),

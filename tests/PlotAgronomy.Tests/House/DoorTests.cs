@@ -90,8 +90,8 @@ public partial class DoorTests
     {
         var read = Solved.Value.Mentions.Concat(Compared.Value.Mentions)
             .Select(m => m.Member).OfType<MethodInfo>().Where(m => m.Name.StartsWith("get_", StringComparison.Ordinal))
-            .Select(m => (m.DeclaringType!, m.Name)).ToHashSet();
-        var unread = Facts().Where(f => !read.Contains((f.DeclaringType!, $"get_{f.Name}"))).Select(f => $"{f.DeclaringType!.Name}.{f.Name}").ToList();
+            .Select(m => (Definition(m.DeclaringType!), m.Name)).ToHashSet();
+        var unread = Facts().Where(f => !read.Contains((Definition(f.DeclaringType!), $"get_{f.Name}"))).Select(f => $"{f.DeclaringType!.Name}.{f.Name}").ToList();
         string missing = string.Join('\n', unread.Except(OnlySaid.Keys));
         Assert.True(missing.Length == 0, missing);
         Assert.Empty(OnlySaid.Keys.Except(unread));
@@ -101,7 +101,7 @@ public partial class DoorTests
     public void The_facts_are_those_of_the_plan_and_all_it_holds()
     {
         var types = Facts().Select(f => f.DeclaringType!.Name).ToHashSet();
-        Assert.Superset(new HashSet<string> { "PlotPlan", "Plot", "PlannedKind", "SeedOffer", "SeedLot", "PlannedSpreader", "SpreaderRun", "PrintedAdvice", "SoilReport", "PlotSetting" }, types);
+        Assert.Superset(new HashSet<string> { "PlotPlan", "Plot", "PlannedKind", "Offer`1", "SeedLot", "PlannedSpreader", "SpreaderRun", "PrintedAdvice", "SoilReport" }, types);
     }
 
     /// <summary>Results that show their working, and public classes that only the library makes.</summary>
@@ -155,6 +155,8 @@ public partial class DoorTests
             }
         }
     }
+
+    private static Type Definition(Type type) => type.IsConstructedGenericType ? type.GetGenericTypeDefinition() : type;
 
     private static bool CanBeSet(PropertyInfo property) =>
         property.SetMethod is { IsPublic: true } set && set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit));
