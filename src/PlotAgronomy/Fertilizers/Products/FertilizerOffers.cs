@@ -1,5 +1,3 @@
-using PlotAgronomy.Fertilizers;
-
 namespace PlotAgronomy;
 
 /// <summary>What an offer of fertilizer costs for what it holds.</summary>

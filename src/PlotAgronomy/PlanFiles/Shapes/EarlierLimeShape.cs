@@ -27,5 +27,6 @@ internal sealed class EarlierLimeShape : PlanShape<EarlierLime, PlotPlan>
 
     private static double Months(int days) => days / ExactUnits.DaysPerMonth;
 
-    private static int Days(PlotPlan plan) => (int)Math.Round(plan.EarlierLime!.Months * ExactUnits.DaysPerMonth);
+    private static int Days(PlotPlan plan) =>
+        (int)Math.Round(plan.EarlierLime!.Months * ExactUnits.DaysPerMonth, MidpointRounding.AwayFromZero);
 }

@@ -20,7 +20,7 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
             "totalShare",
             Number(LeastTotal, MostTotal),
             "Wanted total of full-stand shares; 1.0 unless stated.",
-            p => AsRates(p) || AreEqual(Total(p), 1) ? null : Math.Round(Total(p), 6)
+            p => AsRates(p) || AreEqual(Total(p), 1) ? null : Math.Round(Total(p), 6, MidpointRounding.AwayFromZero)
         );
 
         ReadAs(at =>

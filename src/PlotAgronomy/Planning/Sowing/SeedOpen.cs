@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
