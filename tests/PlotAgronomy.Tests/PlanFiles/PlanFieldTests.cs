@@ -39,7 +39,7 @@ public partial class PlanFieldTests
     public void A_part_knows_no_field_of_another()
     {
         var part = new PlanPart(new PlanNode(PlanNodeKind.Object, "$"), WholePlan.Shape, null, []);
-        Assert.Throws<InvalidOperationException>(() => part.Find(PlotShape.Shape.IsCarriedOff));
+        Assert.Throws<InvalidOperationException>(() => part.Find(new PlotShape().IsCarriedOff));
     }
 
     [Theory]

@@ -93,12 +93,12 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
         }
 
         schema.WriteEndObject();
-        PlanSchema.WriteNames(schema, "required", Fields.Where(f => f.Need == PlanNeed.Required).Select(f => f.Name));
-        PlanSchema.WriteOneOf(schema, Fields.Where(f => f.Need == PlanNeed.OneOf).Select(f => f.Name));
+        SchemaText.WriteNames(schema, "required", Fields.Where(f => f.Need == PlanNeed.Required).Select(f => f.Name));
+        SchemaText.WriteOneOf(schema, Fields.Where(f => f.Need == PlanNeed.OneOf).Select(f => f.Name));
         schema.WriteBoolean("additionalProperties", false);
     }
 
-    internal override void Describe(Utf8JsonWriter schema) => PlanSchema.WriteReference(schema, this);
+    internal override void Describe(Utf8JsonWriter schema) => SchemaText.WriteReference(schema, Name);
 
     internal override bool TryRead(PlanNode node, PlanPart at, [MaybeNullWhen(false)] out TRead value) =>
         TryRead(node, at, at.Problems, out value);
