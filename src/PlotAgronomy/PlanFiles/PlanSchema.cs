@@ -51,5 +51,5 @@ public static class PlanSchema
     }
 
     private static IEnumerable<IPlanDefinition> Below(IPlanDefinition part) =>
-        part.Fields.Select(f => f.Value.Definition).OfType<IPlanDefinition>().SelectMany(d => Below(d).Prepend(d));
+        part.Fields.Select(f => f.Definition).OfType<IPlanDefinition>().SelectMany(d => Below(d).Prepend(d));
 }

@@ -38,7 +38,7 @@ public partial class PlanFieldTests
     [Fact]
     public void A_part_knows_no_field_of_another()
     {
-        var part = new PlanPart(new PlanNode(PlanNodeKind.Object, "$"), WholePlan.Shape, null, []);
+        var part = WholePlan.Shape.Part(new PlanNode(PlanNodeKind.Object, "$"), null, []);
         Assert.Throws<InvalidOperationException>(() => part.Find(new PlotShape().IsCarriedOff));
     }
 
