@@ -1,6 +1,6 @@
 namespace PlotAgronomy.Liming;
 
-/// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
+/// <summary>The codes of this room's findings and questions that code names, as its tables hold them.</summary>
 internal static class LimingCodes
 {
     internal const string AboveNeed = "lime-above-need";
@@ -35,18 +35,14 @@ internal static class LimingCodes
     internal const string Dust = "lime-dust";
     internal const string ExtraEffect = "lime-extra-effect";
     internal const string FinenessNotCounted = "lime-fineness-not-counted";
-    internal const string FullNeutralization = "lime-full-neutralization";
     internal const string GypsumSulfur = "lime-gypsum-sulfur";
     internal const string InstitutionMixed = "lime-institution-mixed";
     internal const string Interpolated = "lime-interpolated";
-    internal const string IowaSikora = "lime-iowa-sikora";
     internal const string KindHoldBack = "lime-kind-hold-back";
     internal const string KindLimitUnknown = "lime-kind-limit-unknown";
     internal const string LabelMissing = "lime-label-missing";
     internal const string LowerPhDoubtful = "lime-lower-ph-doubtful";
     internal const string LowerTargetNeedsMore = "lime-lower-target-needs-more";
-    internal const string MethodSuperseded = "lime-method-superseded";
-    internal const string MinnesotaArea = "lime-minnesota-area";
     internal const string NeedAboveDomain = "lime-need-above-domain";
     internal const string NegativeMeansNone = "lime-negative-means-none";
     internal const string NoNeutralizingValue = "lime-no-neutralizing-value";
@@ -76,17 +72,13 @@ internal static class LimingCodes
     internal const string Split = "lime-split";
     internal const string SplitPlowed = "lime-split-plowed";
     internal const string SurfaceSlow = "lime-surface-slow";
-    internal const string TableCapped = "lime-table-capped";
-    internal const string TableSlip = "lime-table-slip";
     internal const string TargetFromRange = "lime-target-from-range";
     internal const string TargetNotKnown = "lime-target-not-known";
     internal const string TargetNotOffered = "lime-target-not-offered";
     internal const string TargetSuperseded = "lime-target-superseded";
     internal const string TargetTooHigh = "lime-target-too-high";
     internal const string TargetWide = "lime-target-wide";
-    internal const string TextureRough = "lime-texture-rough";
     internal const string TooYoung = "lime-too-young";
-    internal const string TriState1995 = "lime-tri-state-1995";
     internal const string TriggerImplausible = "lime-trigger-implausible";
     internal const string WeaklyBuffered = "lime-weakly-buffered";
     internal const string WeaklyBufferedRange = "lime-weakly-buffered-range";

@@ -44,51 +44,6 @@ public static class PlanSchema
         return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
     }
 
-    internal static void WriteReference(Utf8JsonWriter json, IPlanDefinition to) =>
-        json.WriteString("$ref", $"#/$defs/{to.Name}");
-
-    /// <summary>A list of names; nothing when there are none.</summary>
-    internal static void WriteNames(Utf8JsonWriter json, string property, IEnumerable<string> names)
-    {
-        string[] all = [.. names];
-        if (all.Length == 0)
-        {
-            return;
-        }
-
-        json.WriteStartArray(property);
-        foreach (string name in all)
-        {
-            json.WriteStringValue(name);
-        }
-
-        json.WriteEndArray();
-    }
-
-    /// <summary>Fields of which exactly one must be there; nothing when there are none.</summary>
-    internal static void WriteOneOf(Utf8JsonWriter json, IEnumerable<string> names)
-    {
-        string[] all = [.. names];
-        if (all.Length == 0)
-        {
-            return;
-        }
-
-        json.WriteStartArray("allOf");
-        json.WriteStartObject();
-        json.WriteStartArray("oneOf");
-        foreach (string name in all)
-        {
-            json.WriteStartObject();
-            WriteNames(json, "required", [name]);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
-        json.WriteEndArray();
-    }
-
     private static void Write(Utf8JsonWriter json, IPlanDefinition part)
     {
         json.WriteString("description", part.Meaning);
@@ -96,5 +51,5 @@ public static class PlanSchema
     }
 
     private static IEnumerable<IPlanDefinition> Below(IPlanDefinition part) =>
-        part.Fields.Select(f => f.Value.Definition).OfType<IPlanDefinition>().SelectMany(d => Below(d).Prepend(d));
+        part.Fields.Select(f => f.Definition).OfType<IPlanDefinition>().SelectMany(d => Below(d).Prepend(d));
 }

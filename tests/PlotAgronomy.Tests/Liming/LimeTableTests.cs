@@ -32,7 +32,7 @@ public class LimeTableTests
     {
         foreach (var method in CsvTable.Embedded("Liming/Data/tables.csv").Rows.GroupBy(r => r.Text("method_id")))
         {
-            int sign = method.Key == "pennsylvania-turf" ? 1 : -1;
+            int sign = LimeMethod.Find(method.Key).Formula.ReadsPh ? -1 : 1;
             foreach (var column in method.GroupBy(r => r.Number("target_ph")))
             {
                 var rates = column.OrderBy(r => sign * r.Number("reading")).Select(r => r.Number("rate")).ToList();

@@ -38,8 +38,8 @@ public partial class PlanFieldTests
     [Fact]
     public void A_part_knows_no_field_of_another()
     {
-        var part = new PlanPart(new PlanNode(PlanNodeKind.Object, "$"), WholePlan.Shape, null, []);
-        Assert.Throws<InvalidOperationException>(() => part.Find(PlotShape.Shape.IsCarriedOff));
+        var part = WholePlan.Shape.Part(new PlanNode(PlanNodeKind.Object, "$"), null, []);
+        Assert.Throws<InvalidOperationException>(() => part.Find(new PlotShape().IsCarriedOff));
     }
 
     [Theory]

@@ -50,7 +50,7 @@ public class PlanPageTests
             page.Append("| field | value | meaning |\n|---|---|---|\n");
             foreach (var field in part.Fields)
             {
-                page.Append($"| `{field.Name}`{(field.Need == PlanNeed.Required ? " (required)" : "")} | {field.Value.InWords} | {field.Meaning} |\n");
+                page.Append($"| `{field.Name}`{(field.Need == PlanNeed.Required ? " (required)" : "")} | {field.InWords} | {field.Meaning} |\n");
             }
 
             page.Append('\n');

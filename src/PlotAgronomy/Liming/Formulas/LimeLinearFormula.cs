@@ -66,7 +66,8 @@ internal sealed class LimeLinearFormula : LimeFormula
                 ("fall per pH", this.reading == LinearReading.WaterPh ? perReading : perWaterPh),
                 ("rise per pH", perWaterPh),
                 ("pH", Amounts.Print(soil.PhInWater ?? 0, 2))
-            );
+            )
+            .From(e.Origin);
     }
 
     private double Scaled(double value) => reading == LinearReading.LimeTestIndex ? value * 10 : value;
@@ -80,7 +81,8 @@ internal sealed class LimeLinearFormula : LimeFormula
         double PerWaterPh,
         double PoundsPerUnit,
         string Unit,
-        string FormulaId
+        string FormulaId,
+        Origin Origin
     )
     {
         internal static Equation FromRow(CsvRow row) =>
@@ -93,7 +95,8 @@ internal sealed class LimeLinearFormula : LimeFormula
                 row.Number("per_water_ph"),
                 LimeUnits.PerUnit(row),
                 row.Text("unit"),
-                row.Text("formula_id")
+                row.Text("formula_id"),
+                row.Origin()
             );
     }
 }

@@ -55,5 +55,6 @@ internal sealed record LinearEquation(
                 ("per yield and test", NutrientFormulas.Number(-PerBoth)),
                 ("yield", NutrientFormulas.Number(yield)),
                 ("test", NutrientFormulas.Number(test))
-            );
+            )
+            .From(Origin.FirstSource);
 }

@@ -12,7 +12,7 @@ internal sealed class PlanChoice<T>(ImmutableArray<(string Word, T Value)> words
 
     private string Words => string.Join(", ", words.Select(w => w.Word));
 
-    internal override void Describe(Utf8JsonWriter schema) => PlanSchema.WriteNames(schema, "enum", words.Select(w => w.Word));
+    internal override void Describe(Utf8JsonWriter schema) => SchemaText.WriteNames(schema, "enum", words.Select(w => w.Word));
 
     internal override bool TryRead(PlanNode node, PlanPart at, [MaybeNullWhen(false)] out T value)
     {

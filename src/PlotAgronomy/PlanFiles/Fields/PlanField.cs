@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>Whether a field must be there.</summary>
@@ -10,7 +12,7 @@ internal enum PlanNeed
     OneOf,
 }
 
-/// <summary>One field of a part of the plan file: all that is known of it stands in its one declaration.</summary>
+/// <summary>One field of a part of the plan file, as the schema and the page say it.</summary>
 /// <param name="name">Name in the file.</param>
 /// <param name="need">Whether it must be there.</param>
 /// <param name="meaning">One sentence for schema, page and messages.</param>
@@ -22,20 +24,30 @@ internal abstract class PlanField(string name, PlanNeed need, string meaning)
 
     internal string Meaning => meaning;
 
-    internal abstract PlanValue Value { get; }
+    /// <summary>What it may hold, as the page says it.</summary>
+    internal abstract string InWords { get; }
 
-    /// <summary>What stands in the field; null when that could not be read and was reported.</summary>
-    internal abstract object? Read(PlanNode node, PlanPart at);
+    /// <summary>The part of the file that stands in it; null for a plain value.</summary>
+    internal abstract IPlanDefinition? Definition { get; }
+
+    /// <summary>Writes the rules of what it may hold into an object of the schema.</summary>
+    internal abstract void Describe(Utf8JsonWriter schema);
 }
 
 /// <summary>A field that is read into one type.</summary>
 internal abstract class PlanField<TRead>(string name, PlanNeed need, string meaning) : PlanField(name, need, meaning);
 
-/// <summary>A field that is written from another type.</summary>
-internal sealed class PlanField<TRead, TWrite>(string name, PlanNeed need, PlanValue<TRead, TWrite> value, string meaning)
-    : PlanField<TRead>(name, need, meaning)
+/// <summary>A part of the plan file that has a name of its own in the schema.</summary>
+internal interface IPlanDefinition
 {
-    internal override PlanValue Value => value;
+    string Name { get; }
 
-    internal override object? Read(PlanNode node, PlanPart at) => value.TryRead(node, at, out var found) ? found : null;
+    /// <summary>One sentence for schema, page and messages.</summary>
+    string Meaning { get; }
+
+    /// <summary>Its fields in the order of the page; none when it is no object.</summary>
+    IReadOnlyList<PlanField> Fields { get; }
+
+    /// <summary>Writes its rules into its place in the schema.</summary>
+    void Define(Utf8JsonWriter schema);
 }

@@ -26,7 +26,7 @@ internal sealed class PlanPair : PlanValue<(double Latitude, double Longitude)>,
         schema.WriteNumber("maxItems", 2);
     }
 
-    internal override void Describe(Utf8JsonWriter schema) => PlanSchema.WriteReference(schema, this);
+    internal override void Describe(Utf8JsonWriter schema) => SchemaText.WriteReference(schema, Name);
 
     internal override bool TryRead(PlanNode node, PlanPart at, out (double Latitude, double Longitude) value)
     {

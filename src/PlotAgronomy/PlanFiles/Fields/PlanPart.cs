@@ -10,18 +10,34 @@ internal sealed class PlanPart
 {
     private readonly PlanNode node;
     private readonly IPlanDefinition shape;
+    private readonly IReadOnlyDictionary<PlanField, Reader> readers;
     private readonly PlanPart? around;
     private readonly Dictionary<PlanField, object?> values = [];
     private readonly Dictionary<PlanNode, PlanPart> parts = [];
 
-    internal PlanPart(PlanNode node, IPlanDefinition shape, PlanPart? around, List<PlanProblem> problems)
+    /// <param name="node">The object.</param>
+    /// <param name="shape">What it is.</param>
+    /// <param name="readers">How each of its fields is read.</param>
+    /// <param name="around">The object that it stands in; null for the whole file.</param>
+    /// <param name="problems">Where mistakes are reported.</param>
+    internal PlanPart(
+        PlanNode node,
+        IPlanDefinition shape,
+        IReadOnlyDictionary<PlanField, Reader> readers,
+        PlanPart? around,
+        List<PlanProblem> problems
+    )
     {
         this.node = node;
         this.shape = shape;
+        this.readers = readers;
         this.around = around;
         Problems = problems;
         around?.parts.Add(node, this);
     }
+
+    /// <summary>What stands in a field of a part; null when that could not be read and was reported.</summary>
+    internal delegate object? Reader(PlanNode node, PlanPart at);
 
     internal List<PlanProblem> Problems { get; }
 
@@ -127,12 +143,12 @@ internal sealed class PlanPart
     {
         if (!values.TryGetValue(field, out object? value))
         {
-            if (!shape.Fields.Contains(field))
+            if (!readers.TryGetValue(field, out var read))
             {
                 throw new InvalidOperationException($"'{field.Name}' is no field of {shape.Name}.");
             }
 
-            value = node.Find(field.Name) is { } found ? field.Read(found, this) : null;
+            value = node.Find(field.Name) is { } found ? read(found, this) : null;
             values.Add(field, value);
         }
 

@@ -9,6 +9,7 @@ namespace PlotAgronomy.PlanFiles;
 internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue<TRead, TWrite>, IPlanDefinition
 {
     private readonly List<PlanField> fields = [];
+    private readonly Dictionary<PlanField, PlanPart.Reader> readers = [];
     private readonly List<Func<TWrite, string, List<PlanProblem>, PlanNode?>> writers = [];
     private readonly List<(string What, Func<TWrite, bool> IsThere)> unsaid = [];
     private Func<PlanPart, TRead>? build;
@@ -88,17 +89,17 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
         {
             schema.WriteStartObject(field.Name);
             schema.WriteString("description", field.Meaning);
-            field.Value.Describe(schema);
+            field.Describe(schema);
             schema.WriteEndObject();
         }
 
         schema.WriteEndObject();
-        PlanSchema.WriteNames(schema, "required", Fields.Where(f => f.Need == PlanNeed.Required).Select(f => f.Name));
-        PlanSchema.WriteOneOf(schema, Fields.Where(f => f.Need == PlanNeed.OneOf).Select(f => f.Name));
+        SchemaText.WriteNames(schema, "required", Fields.Where(f => f.Need == PlanNeed.Required).Select(f => f.Name));
+        SchemaText.WriteOneOf(schema, Fields.Where(f => f.Need == PlanNeed.OneOf).Select(f => f.Name));
         schema.WriteBoolean("additionalProperties", false);
     }
 
-    internal override void Describe(Utf8JsonWriter schema) => PlanSchema.WriteReference(schema, this);
+    internal override void Describe(Utf8JsonWriter schema) => SchemaText.WriteReference(schema, Name);
 
     internal override bool TryRead(PlanNode node, PlanPart at, [MaybeNullWhen(false)] out TRead value) =>
         TryRead(node, at, at.Problems, out value);
@@ -113,8 +114,12 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
             return false;
         }
 
-        return new PlanPart(node, this, around, problems).TryBuild(build!, out value);
+        return Part(node, around, problems).TryBuild(build!, out value);
     }
+
+    /// <summary>An object of a file, to be read as this.</summary>
+    internal PlanPart Part(PlanNode node, PlanPart? around, List<PlanProblem> problems) =>
+        new(node, this, readers, around, problems);
 
     internal override PlanNode Write(TWrite value, string path, List<PlanProblem> refusals)
     {
@@ -138,7 +143,7 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
         return whole;
     }
 
-    private PlanField<TField, TFrom> Add<TField, TFrom>(
+    private PlanValueField<TField> Add<TField, TFrom>(
         string field,
         PlanNeed need,
         PlanValue<TField, TFrom> value,
@@ -146,8 +151,9 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
         Func<TWrite, (bool IsThere, TFrom Value)> from
     )
     {
-        var added = new PlanField<TField, TFrom>(field, need, value, says);
+        var added = new PlanValueField<TField>(field, need, value, says);
         fields.Add(added);
+        readers.Add(added, (node, at) => value.TryRead(node, at, out var found) ? found : null);
         writers.Add((w, path, refusals) => from(w) is (true, var there) ? value.Write(there, path, refusals) : null);
         return added;
     }

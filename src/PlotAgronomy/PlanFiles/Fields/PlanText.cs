@@ -25,7 +25,7 @@ internal class PlanText<T>(string example, PlanText<T>.Reader read, Func<T, stri
         schema.WriteNumber("minLength", 1);
         if (Example.Length > 0)
         {
-            PlanSchema.WriteNames(schema, "examples", [Example]);
+            SchemaText.WriteNames(schema, "examples", [Example]);
         }
     }
 

@@ -6,11 +6,12 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>What the laboratory itself recommended.</summary>
 internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
 {
-    internal AdviceShape()
+    /// <param name="laboratory">Field of the report around it: the laboratory that printed it.</param>
+    internal AdviceShape(PlanField<string> laboratory)
         : base("printedRecommendation", "What the laboratory itself recommended; used first.")
     {
         var crop = Required("crop", Text("wildlife plot"), "Crop it was printed for.", p => p.Printed!.Crop);
-        var lime = Optional("lime", Lime(), "Lime.", p => p.Printed!.Lime is null ? null : p);
+        var lime = Optional("lime", Lime(laboratory), "Lime.", p => p.Printed!.Lime is null ? null : p);
         var nitrogen = Optional("nitrogen", Rate("40 lb/ac"), "Nitrogen, N.", p => p.Printed!.Nitrogen);
         var phosphate = Optional("phosphate", Rate("60 lb/ac"), "Phosphate, P2O5.", p => p.Printed!.Phosphate);
         var potash = Optional("potash", Rate("1.5 lb/1000 ft2"), "Potash, K2O.", p => p.Printed!.Potash);
@@ -27,7 +28,7 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
         );
     }
 
-    private static PlanShape<PrintedLimeRate, PlotPlan> Lime()
+    private static PlanShape<PrintedLimeRate, PlotPlan> Lime(PlanField<string> ofReport)
     {
         var shape = new PlanShape<PrintedLimeRate, PlotPlan>(
             "printedLime",
@@ -49,7 +50,7 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
 
         shape.ReadAs(at =>
         {
-            var laboratory = at.Around.Around.Find(SoilReportShape.Shape.Laboratory);
+            var laboratory = at.Around.Around.Find(ofReport);
             var whose = at.Find(institution) ?? (laboratory is null ? null : Institution.FindLaboratory(laboratory));
             return at.Try(rate, () =>
                 PrintedLimeRate.Read(at.Get(rate), at.Maybe(targetPh), at.Maybe(depth), at.Get(basis), whose)

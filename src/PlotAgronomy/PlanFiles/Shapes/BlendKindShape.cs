@@ -9,9 +9,12 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
 {
     internal const double MostShare = 2;
 
-    internal BlendKindShape()
+    private readonly RestOfPlan rest;
+
+    internal BlendKindShape(RestOfPlan rest)
         : base("blendKind", "One kind to be grown.")
     {
+        this.rest = rest;
         const string AnyName = "Kind by common, scientific or market-class name.";
         var kind = Required("kind", Kind("crimson clover"), AnyName, k => k.Planned.Kind);
         Share = Optional(
@@ -45,13 +48,13 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             }
 
             var grown = at.Get(kind);
-            if (at.Plan.Maybe(WholePlan.Shape.Method) is { } planted)
+            if (at.Plan.Maybe(rest.Method) is { } planted)
             {
                 at.Try(kind, () => grown.FullRange(PlotPlan.SowingMethodOf(planted)));
             }
 
             var (offer, choice) = OfferOf(grown, at, kind, lot);
-            if (at.Plan.Part(WholePlan.Shape.Plot)?.Find(PlotShape.Shape.IsCarriedOff) == true && !at.Has(yield))
+            if (rest.IsCarriedOff(at.Plan) && !at.Has(yield))
             {
                 at.Report(kind, $"a crop that is cut and carried off needs the yield of {grown.CommonName}");
             }
@@ -90,16 +93,15 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     }
 
     /// <summary>The lot that is named, else the cheapest; the lots of the kind when it was chosen among them.</summary>
-    private static (Offer<SeedLot> Offer, SeedChoice? Choice) OfferOf(
+    private (Offer<SeedLot> Offer, SeedChoice? Choice) OfferOf(
         CropKind kind,
         PlanPart at,
         PlanField<CropKind> ofKind,
         PlanField<string> lot
     )
     {
-        var materials = at.Plan.Get(WholePlan.Shape.Materials);
-        var offers = materials.All(WholePlan.Shape.SeedLots);
-        bool everyLotWasRead = materials.IsWhole(WholePlan.Shape.SeedLots);
+        var offers = rest.SeedLots(at.Plan);
+        bool everyLotWasRead = rest.EverySeedLotWasRead(at.Plan);
         if (at.Find(lot) is { } mark)
         {
             var ofTheKind = offers.Where(o => o.Item.Kind.Id == kind.Id).ToList();
@@ -122,7 +124,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     /// <param name="AsRate">Whether it is written as a rate in place of a share.</param>
     internal sealed record KindOfPlan(PlannedKind Planned, PlotPlan Plan, bool AsRate)
     {
-        internal bool IsCheapest => SeedShelf.FromOffers(GrowingShape.Lots(Plan)).Cheapest(Planned.Kind).Offer == Planned.Offer;
+        internal bool IsCheapest => SeedShelf.FromOffers(SeedLotShape.AllOf(Plan)).Cheapest(Planned.Kind).Offer == Planned.Offer;
 
         /// <summary>The rate whose share reads back as this one.</summary>
         internal ApplicationRate LivingRate

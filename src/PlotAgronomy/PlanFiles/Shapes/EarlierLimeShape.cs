@@ -6,7 +6,8 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>Lime from before the sample, aged from its spreading to the day of sampling.</summary>
 internal sealed class EarlierLimeShape : PlanShape<EarlierLime, PlotPlan>
 {
-    internal EarlierLimeShape()
+    /// <param name="sampled">Field of the report around it: the day of sampling.</param>
+    internal EarlierLimeShape(PlanField<DateOnly> sampled)
         : base("earlierLime", "Lime spread before this sample was taken.")
     {
         var rate = Required("rate", Rate("1 ton/ac"), "Rate spread.", p => p.EarlierLime!.Rate);
@@ -15,7 +16,7 @@ internal sealed class EarlierLimeShape : PlanShape<EarlierLime, PlotPlan>
 
         ReadAs(at =>
         {
-            int days = at.Around.Get(SoilReportShape.Shape.Sampled).DayNumber - at.Get(spread).DayNumber;
+            int days = at.Around.Get(sampled).DayNumber - at.Get(spread).DayNumber;
             return days >= 0
                 ? at.Try(rate, () => EarlierLime.FromRate(at.Get(rate), Months(days)))
                 : throw at.Report(

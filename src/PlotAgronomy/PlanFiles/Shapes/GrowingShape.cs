@@ -11,10 +11,10 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
     private const double LeastTotal = 0.1;
     private const double MostTotal = 3;
 
-    private GrowingShape()
+    internal GrowingShape(RestOfPlan rest)
         : base("growing", "What is to be grown.")
     {
-        var kind = new BlendKindShape();
+        var kind = new BlendKindShape(rest);
         var kinds = Required("kinds", List(kind, fewest: 1), "The kinds of the blend.", p => ToWrite(p));
         var totalShare = Optional(
             "totalShare",
@@ -47,12 +47,6 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
             return at.All(kinds);
         });
     }
-
-    internal static GrowingShape Shape { get; } = new();
-
-    /// <summary>Every lot of seed on offer; one that is sown is, even where the plan does not list it.</summary>
-    internal static ImmutableArray<Offer<SeedLot>> Lots(PlotPlan plan) =>
-        [.. plan.SeedOffers, .. plan.Kinds.Select(k => k.Offer).Where(o => !plan.SeedOffers.Contains(o))];
 
     private static ImmutableArray<BlendKindShape.KindOfPlan> ToWrite(PlotPlan plan) =>
         [.. plan.Kinds.Select(k => new BlendKindShape.KindOfPlan(k, plan, AsRates(plan)))];

@@ -8,7 +8,7 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>The plot: sides, outline or area, its soil, what stands there.</summary>
 internal sealed class PlotShape : PlanShape<Plot>
 {
-    private PlotShape()
+    internal PlotShape()
         : base("plot", "The plot of land.")
     {
         var name = Required("name", Text("Hollow field"), "Name of the plot.", p => p.Name);
@@ -93,8 +93,6 @@ internal sealed class PlotShape : PlanShape<Plot>
             }
         );
     }
-
-    internal static PlotShape Shape { get; } = new();
 
     internal PlanField<bool> IsCarriedOff { get; }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Seeds;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -45,4 +46,8 @@ internal sealed class SeedLotShape : OfferShape<SeedLot>
             return offer;
         });
     }
+
+    /// <summary>Every lot of seed on offer; one that is sown is, even where the plan does not list it.</summary>
+    internal static ImmutableArray<Offer<SeedLot>> AllOf(PlotPlan plan) =>
+        [.. plan.SeedOffers, .. plan.Kinds.Select(k => k.Offer).Where(o => !plan.SeedOffers.Contains(o))];
 }

@@ -7,11 +7,11 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>The soil report, and beside it what the laboratory recommends and what some systems ask beyond it.</summary>
 internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
 {
-    private SoilReportShape()
+    internal SoilReportShape()
         : base("soilReport", "The laboratory's report as printed.")
     {
-        Laboratory = Required("laboratory", Text("state laboratory"), "Laboratory.", p => p.Report.Laboratory);
-        Sampled = Required("sampled", Date, "Day of sampling.", p => p.Report.SampledOn);
+        var laboratory = Required("laboratory", Text("state laboratory"), "Laboratory.", p => p.Report.Laboratory);
+        var sampled = Required("sampled", Date, "Day of sampling.", p => p.Report.SampledOn);
         var depth = Required("depth", Length("6 in"), "Depth of sampling.", p => p.Report.SampledDepth);
         var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.Report.SoilClass);
         var inWater = Number(0.0, 14).As(WaterPh.FromValue, p => p.Value);
@@ -30,13 +30,13 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Facts = Optional("facts", new SoilFactsShape(), Asked, p => p);
         Advice = Optional(
             "recommendation",
-            new AdviceShape(),
+            new AdviceShape(laboratory),
             "The laboratory's own recommendation, if it printed one.",
             Printed
         );
         EarlierLime = Optional(
             "earlierLime",
-            new EarlierLimeShape(),
+            new EarlierLimeShape(sampled),
             "Lime spread within the year before the sample; leave it out when the printed rate already has it taken off.",
             p => p.EarlierLime is null ? null : p
         );
@@ -50,27 +50,21 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("potassium of the subsoil", p => p.Report.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
-        {
-            Laboratory = at.Get(Laboratory),
-            SampledOn = at.Maybe(Sampled),
-            SampledDepth = at.Maybe(depth),
-            SoilClass = at.Maybe(soilClass),
-            WaterPh = at.Get(waterPh),
-            BufferPhs = at.Find(buffer) is { } read ? [read] : [],
-            ExchangeableAcidity = at.Maybe(acidity),
-            PrintedExchangeCapacity = at.Maybe(cec),
-            OrganicMatter = at.Maybe(organic),
-            HumicMatter = at.Maybe(humic),
-            WeightPerVolume = at.Maybe(weight),
-            Readings = at.All(readings),
-        }));
+                {
+                    Laboratory = at.Get(laboratory),
+                    SampledOn = at.Maybe(sampled),
+                    SampledDepth = at.Maybe(depth),
+                    SoilClass = at.Maybe(soilClass),
+                    WaterPh = at.Get(waterPh),
+                    BufferPhs = at.Find(buffer) is { } read ? [read] : [],
+                    ExchangeableAcidity = at.Maybe(acidity),
+                    PrintedExchangeCapacity = at.Maybe(cec),
+                    OrganicMatter = at.Maybe(organic),
+                    HumicMatter = at.Maybe(humic),
+                    WeightPerVolume = at.Maybe(weight),
+                    Readings = at.All(readings),
+                }));
     }
-
-    internal static SoilReportShape Shape { get; } = new();
-
-    internal PlanField<string> Laboratory { get; }
-
-    internal PlanField<DateOnly> Sampled { get; }
 
     internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }
 

@@ -7,7 +7,7 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>A store's ready blend.</summary>
 internal sealed class StoreBlendShape : OfferShape<StoreBlend>
 {
-    internal StoreBlendShape()
+    internal StoreBlendShape(PlanField<PlantingMethod> planting)
         : base("storeBlend", "A ready blend as a store sells it, as its tag says.")
     {
         var name = Required("name", Text("fall plot blend"), "What to call it.", b => b.Item.Label);
@@ -48,7 +48,7 @@ internal sealed class StoreBlendShape : OfferShape<StoreBlend>
                 },
             };
             var bag = InBags(at, blend);
-            var method = PlotPlan.SowingMethodOf(at.Plan.Get(WholePlan.Shape.Method));
+            var method = PlotPlan.SowingMethodOf(at.Plan.Get(planting));
             if (at.IsWhole(components))
             {
                 at.Try(components, () => BagOrPlainSeed.Compare(bag, method, []));

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Seeds;
 using static PlotAgronomy.PlanFiles.Value;
 
 namespace PlotAgronomy.PlanFiles;
@@ -7,6 +9,9 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>The plan file, version 1. Each part of it is a class of this folder.</summary>
 internal sealed class WholePlan : PlanShape<PlotPlan>
 {
+    private readonly PlanField<PlanPart> materials;
+    private readonly PlanField<ImmutableArray<Offer<SeedLot>>> seedLots;
+
     private WholePlan()
         : base("plan", "One plot, one planting.")
     {
@@ -19,9 +24,11 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         var limed = Optional("limeDate", Date, LimeDay, p => p.LimeDate);
         const string Worked = "Depth to which the ground is worked and lime mixed in.";
         var tillage = Optional("tillageDepth", Length("5 in"), Worked, p => p.TillageDepth);
-        Method = Required("method", Hyphened<PlantingMethod>(), "How the seed is planted.", p => p.Method);
-        Plot = Required("plot", PlotShape.Shape, "The plot.", p => p.Plot);
-        var report = Required("soilReport", SoilReportShape.Shape, "The laboratory's report.", p => p);
+        var method = Required("method", Hyphened<PlantingMethod>(), "How the seed is planted.", p => p.Method);
+        var plotShape = new PlotShape();
+        var plot = Required("plot", plotShape, "The plot.", p => p.Plot);
+        var reportShape = new SoilReportShape();
+        var report = Required("soilReport", reportShape, "The laboratory's report.", p => p);
 
         var systems = new PlanGroup<PlotPlan>(
             "methods",
@@ -45,15 +52,17 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         const string InPlace = "Target pH in place of the method's or the blend's own.";
         var targetPh = systems.Optional("targetPh", Number(5, 7.5), InPlace, p => p.StatedTargetPh);
 
-        var growing = Required("growing", GrowingShape.Shape, "What is to be grown.", p => p);
+        bool IsCarriedOff(PlanPart plan) => plan.Part(plot)?.Find(plotShape.IsCarriedOff) == true;
+        var rest = new RestOfPlan(method, IsCarriedOff, SeedLotsOf, EverySeedLotWasRead);
+        var growing = Required("growing", new GrowingShape(rest), "What is to be grown.", p => p);
 
-        var materials = new PlanGroup<PlotPlan>("materials", "What is on offer.");
-        Materials = Required("materials", materials, "What is on offer.", p => p);
-        var limes = materials.Optional("lime", List(new LimeMaterialShape()), "Liming materials.", p => p.LimeOffers);
-        var fertilizers = materials.Optional("fertilizers", List(new FertilizerShape()), "Fertilizers.", p => p.FertilizerOffers);
-        SeedLots = materials.Required("seedLots", List(new SeedLotShape(), fewest: 1), "Seed lots.", p => GrowingShape.Lots(p));
+        var onOffer = new PlanGroup<PlotPlan>("materials", "What is on offer.");
+        materials = Required("materials", onOffer, "What is on offer.", p => p);
+        var limes = onOffer.Optional("lime", List(new LimeMaterialShape()), "Liming materials.", p => p.LimeOffers);
+        var fertilizers = onOffer.Optional("fertilizers", List(new FertilizerShape()), "Fertilizers.", p => p.FertilizerOffers);
+        seedLots = onOffer.Required("seedLots", List(new SeedLotShape(), fewest: 1), "Seed lots.", p => SeedLotShape.AllOf(p));
         const string Ready = "Ready blends of a store, to be held against plain seed.";
-        var blends = materials.Optional("storeBlends", List(new StoreBlendShape()), Ready, p => p.StoreBlends);
+        var blends = onOffer.Optional("storeBlends", List(new StoreBlendShape(method)), Ready, p => p.StoreBlends);
 
         var spreader = Required("spreader", new SpreaderShape(), "The spreader.", p => p.Spreader);
 
@@ -74,18 +83,18 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 throw PlanPart.Unread();
             }
 
-            var (reported, offered, named) = (at.Part(report)!, at.Get(Materials), at.Get(methods));
+            var (reported, offered, named) = (at.Part(report)!, at.Get(materials), at.Get(methods));
             var plan = new PlotPlan
             {
                 Currency = at.Get(currency),
                 PlantingDate = at.Get(planting),
                 LimeDate = at.Maybe(limed),
                 TillageDepth = at.Maybe(tillage),
-                Method = at.Get(Method),
-                Plot = at.Get(Plot),
+                Method = at.Get(method),
+                Plot = at.Get(plot),
                 Report = at.Get(report),
-                Printed = reported.Find(SoilReportShape.Shape.Advice),
-                EarlierLime = reported.Find(SoilReportShape.Shape.EarlierLime),
+                Printed = reported.Find(reportShape.Advice),
+                EarlierLime = reported.Find(reportShape.EarlierLime),
                 LimeMethod = named.Get(lime),
                 NutrientSystem = named.Get(nutrients),
                 LegumeCredit = named.Find(credit),
@@ -93,21 +102,17 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 Kinds = at.Get(growing),
                 LimeOffers = offered.All(limes),
                 FertilizerOffers = offered.All(fertilizers),
-                SeedOffers = offered.All(SeedLots),
+                SeedOffers = offered.All(seedLots),
                 StoreBlends = offered.All(blends),
                 Spreader = at.Get(spreader),
             };
-            return reported.Find(SoilReportShape.Shape.Facts)?.Invoke(plan) ?? plan;
+            return reported.Find(reportShape.Facts)?.Invoke(plan) ?? plan;
         });
     }
 
     internal static WholePlan Shape { get; } = new();
 
-    internal PlanField<PlantingMethod> Method { get; }
+    private ImmutableArray<Offer<SeedLot>> SeedLotsOf(PlanPart plan) => plan.Get(materials).All(seedLots);
 
-    internal PlanField<Plot> Plot { get; }
-
-    internal PlanField<PlanPart> Materials { get; }
-
-    internal PlanField<System.Collections.Immutable.ImmutableArray<Offer<SeedLot>>> SeedLots { get; }
+    private bool EverySeedLotWasRead(PlanPart plan) => plan.Get(materials).IsWhole(seedLots);
 }
