@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.Sheets;
