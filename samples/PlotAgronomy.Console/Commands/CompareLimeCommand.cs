@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Sample.Commands;
@@ -33,7 +34,7 @@ internal static class CompareLimeCommand
             options.Run(parsed, parsed.GetValue(file), streams, (plan, refuse) =>
                 TryReadTarget(parsed.GetValue(target), refuse, out double? targetPh)
                 && TryFindMaterial(plan, parsed.GetValue(material), refuse, out var common)
-                    ? ComparisonSheets.Lime(plan, targetPh, parsed.GetValue(fromMemory), common)
+                    ? FieldSheet.Of(plan.CompareLime(targetPh, parsed.GetValue(fromMemory), common))
                     : null
             )
         );

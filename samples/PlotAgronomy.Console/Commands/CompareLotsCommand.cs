@@ -1,4 +1,5 @@
 using System.CommandLine;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Sample.Commands;
@@ -16,7 +17,7 @@ internal static class CompareLotsCommand
             {
                 if (!plan.KindsInSeveralLots.IsEmpty)
                 {
-                    return ComparisonSheets.SeedLots(plan);
+                    return FieldSheet.Of(plan.CompareSeedLots());
                 }
 
                 refuse(

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Sample.Commands;
@@ -28,12 +29,12 @@ internal static class CompareSystemsCommand
             {
                 if (parsed.GetValue(crop) is not { } words)
                 {
-                    return ComparisonSheets.Systems(plan, includeFromMemory: parsed.GetValue(fromMemory));
+                    return FieldSheet.Of(plan.CompareSystems(includeFromMemory: parsed.GetValue(fromMemory)));
                 }
 
                 if (CropRows.TryFind(words, out var row, out string problem))
                 {
-                    return ComparisonSheets.Systems(plan, row, parsed.GetValue(fromMemory));
+                    return FieldSheet.Of(plan.CompareSystems(row, parsed.GetValue(fromMemory)));
                 }
 
                 refuse($"--crop: {problem}");

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy.Record.Plans;
@@ -51,16 +52,16 @@ internal static class PlanSheets
 
     private static IEnumerable<(string Name, FieldSheet Sheet)> Comparisons(PlotPlan plan)
     {
-        yield return ("systems", ComparisonSheets.Systems(plan, includeFromMemory: true));
-        yield return ("lime", ComparisonSheets.Lime(plan, includeFromMemory: true));
+        yield return ("systems", FieldSheet.Of(plan.CompareSystems(includeFromMemory: true)));
+        yield return ("lime", FieldSheet.Of(plan.CompareLime(includeFromMemory: true)));
         if (!plan.KindsInSeveralLots.IsEmpty)
         {
-            yield return ("lots", ComparisonSheets.SeedLots(plan));
+            yield return ("lots", FieldSheet.Of(plan.CompareSeedLots()));
         }
 
         if (!plan.StoreBlends.IsEmpty)
         {
-            yield return ("bags", ComparisonSheets.StoreBlends(plan));
+            yield return ("bags", FieldSheet.Of(plan.CompareStoreBlends()));
         }
     }
 

@@ -6,28 +6,20 @@ namespace PlotAgronomy.Tests.House;
 /// <c>ShowWork</c> and <c>Amounts</c>.</summary>
 public class WordsOnlySayTests
 {
-    /// <summary>What is called beyond that, by room. The root and the words of a term say things; the others are sums and choices
-    /// of the comparisons that belong into <c>Planning/Comparing</c>. A line goes when its call goes; none comes.</summary>
-    private static readonly string[] Exceptions =
-    [
-        // Money, methods of sowing, names and limits as every room says them.
-        "ApplicationRate.op_Equality", "ApplicationRate.op_GreaterThan", "Currency.Print", "EnumWords`1.FromNames", "Fraction.op_LessThan",
-        "Guard.Between", "Guard.Defined", "Guard.Finite", "PlantNutrients.InFull", "SowingMethods.InWords",
-        // Words of a term, or the same value under another name.
-        "BulkSeedMass.ToMass", "CropRows.WordsFor", "NutrientWords.InFull", "SoilWords.For", "SoilWords.Printed",
-        // The part of an answer for one nutrient.
-        "CropRows.IsWildlifePlot", "KindProxy.For", "KindProxy.IsOwn", "NutrientRecommendation.For", "PlotNeed.Find", "Purchase.Balance",
-        // To move: the store's bag and plain seed.
-        "BagOrPlainSeed.BagCostLine", "BagOrPlainSeed.BagsFor", "BagOrPlainSeed.BagsLine", "BagOrPlainSeed.Compare",
-        "BagOrPlainSeed.CoveredLine", "BagOrPlainSeed.PlainCostLines", "BagOrder.For", "Finding.InOrder",
-        // To move: the lots of a kind.
-        "CropKind.FullRange", "FullStandRates.For", "PureLiveSeedRate.op_Multiply", "RankedLot.CostFor", "RankedLot.CostLine",
-        "RankedLot.PackagesFor", "SeedLot.Cautions", "SeedLotComparison.Rank",
-        // To move: the recommendation systems.
-        "CropRows.UnitOf", "CropUse.Browsed", "CropUse.CarriedOff", "KindProxy.RowIn", "SystemComparison.About", "SystemComparison.For",
-        // The door itself: the comparison is asked for, then said.
-        "PlanComparing.CompareLime",
-    ];
+    private const int MostExceptions = 8;
+
+    /// <summary>What is called beyond that, and why.</summary>
+    private static readonly Dictionary<string, string> Exceptions = new()
+    {
+        ["Currency.Print"] = "money as every room writes it",
+        ["CropRows.WordsFor"] = "the words of a crop row, from its table",
+        ["NutrientWords.InFull"] = "a yield's unit within a sentence",
+        ["PlantNutrients.InFull"] = "a nutrient with its sign",
+        ["Answer`1.TryGet"] = "the value of an answer, where it is given",
+        ["Answers.OrNull"] = "the value of an answer, or nothing",
+        ["Guard.Between"] = "the width of a page is a setting of the writer",
+        ["Guard.Finite"] = "a figure without a number is a mistake of the sheet itself",
+    };
 
     private static IEnumerable<string> Asked =>
         from type in HouseAssembly.AllTypes
@@ -40,8 +32,11 @@ public class WordsOnlySayTests
         select $"{owner.Name}.{called.Name}";
 
     [Fact]
-    public void The_sheets_ask_no_room_for_more_than_today() =>
-        Assert.Equal(Exceptions.Order(StringComparer.Ordinal), Asked.Distinct().Order(StringComparer.Ordinal));
+    public void The_sheets_ask_no_room_for_more_than_words()
+    {
+        Assert.Equal(string.Join('\n', Exceptions.Keys.Order(StringComparer.Ordinal)), string.Join('\n', Asked.Distinct().Order(StringComparer.Ordinal)));
+        Assert.True(Exceptions.Count <= MostExceptions, $"{Exceptions.Count} names, at most {MostExceptions}");
+    }
 
     [Fact]
     public void The_sheets_make_nothing_of_another_room() => Assert.Empty(Asked.Where(c => c.EndsWith("..ctor", StringComparison.Ordinal)));

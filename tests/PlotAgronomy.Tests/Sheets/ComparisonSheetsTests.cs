@@ -1,4 +1,5 @@
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Sheets;
@@ -14,10 +15,10 @@ public class ComparisonSheetsTests
 
     private static FieldSheet Sheet(string name) => name switch
     {
-        "systems" => ComparisonSheets.Systems(Plan("clover-lots"), includeFromMemory: true),
-        "lime" => ComparisonSheets.Lime(Plan("clover-lots"), includeFromMemory: true),
-        "lots" => ComparisonSheets.SeedLots(Plan("clover-lots")),
-        _ => ComparisonSheets.StoreBlends(Plan("store-blend")),
+        "systems" => FieldSheet.Of(Plan("clover-lots").CompareSystems(includeFromMemory: true)),
+        "lime" => FieldSheet.Of(Plan("clover-lots").CompareLime(includeFromMemory: true)),
+        "lots" => FieldSheet.Of(Plan("clover-lots").CompareSeedLots()),
+        _ => FieldSheet.Of(Plan("store-blend").CompareStoreBlends()),
     };
 
     [Theory, MemberData(nameof(All))]
@@ -56,7 +57,7 @@ public class ComparisonSheetsTests
     [InlineData(double.PositiveInfinity, false)]
     public void A_target_pH_lies_between_4_and_9(double ph, bool allowed)
     {
-        var refused = Record.Exception(() => ComparisonSheets.Lime(Plan("clover-lots"), ph));
+        var refused = Record.Exception(() => FieldSheet.Of(Plan("clover-lots").CompareLime(ph)));
         Assert.Equal(allowed, refused is null);
         Assert.True(allowed || refused is ArgumentOutOfRangeException);
     }
@@ -64,9 +65,9 @@ public class ComparisonSheetsTests
     [Fact]
     public void What_a_plan_does_not_offer_cannot_be_compared()
     {
-        Assert.Throws<InvalidOperationException>(() => ComparisonSheets.SeedLots(Plan("fall-blend")));
-        Assert.Throws<InvalidOperationException>(() => ComparisonSheets.StoreBlends(Plan("fall-blend")));
-        Assert.Throws<ArgumentOutOfRangeException>(() => ComparisonSheets.Systems(Plan("fall-blend"), (CropRow)999));
+        Assert.Throws<InvalidOperationException>(() => FieldSheet.Of(Plan("fall-blend").CompareSeedLots()));
+        Assert.Throws<InvalidOperationException>(() => FieldSheet.Of(Plan("fall-blend").CompareStoreBlends()));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FieldSheet.Of(Plan("fall-blend").CompareSystems((CropRow)999)));
     }
 
     [Fact]
@@ -74,7 +75,7 @@ public class ComparisonSheetsTests
     {
         string json = File.ReadAllText(Repository.PathOf("samples/data/clover-lots.json"))
             .Replace("\"seedLots\": [", "\"seedLots\": [\n{ \"kind\": \"chicory\", \"lot\": \"x\", \"pureSeed\": \"97 %\", \"germination\": \"80 %\", \"tested\": \"2026-06-01\", \"package\": \"1 lb\", \"price\": 10 },\n{ \"kind\": \"chicory\", \"lot\": \"y\", \"pureSeed\": \"90 %\", \"germination\": \"80 %\", \"tested\": \"2026-06-01\", \"package\": \"1 lb\", \"price\": 10 },", StringComparison.Ordinal);
-        var sheet = ComparisonSheets.SeedLots(PlanFile.Read(json).Plan!);
+        var sheet = FieldSheet.Of(PlanFile.Read(json).Plan!.CompareSeedLots());
         Assert.Equal(2, sheet.Sections.Count(s => s.Heading.EndsWith("what an acre costs", StringComparison.Ordinal)));
         var chicory = sheet.Sections.First(s => s.Heading.StartsWith("Chicory", StringComparison.Ordinal));
         double full = KindCatalog.Standard.Find("chicory").FullRange(SowingMethod.Broadcast).Middle.PoundsPerAcre;

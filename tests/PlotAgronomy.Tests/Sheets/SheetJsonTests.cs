@@ -1,4 +1,5 @@
 using System.Text.Json;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 using PlotAgronomy.Tests.Support;
 
@@ -14,10 +15,10 @@ public class SheetJsonTests
     internal static FieldSheet Sheet(string name) =>
         name switch
         {
-            "systems" => ComparisonSheets.Systems(FieldSheetWritingTests.Plan("clover-lots"), includeFromMemory: true),
-            "lime" => ComparisonSheets.Lime(FieldSheetWritingTests.Plan("clover-lots"), includeFromMemory: true),
-            "lots" => ComparisonSheets.SeedLots(FieldSheetWritingTests.Plan("clover-lots")),
-            "bag" => ComparisonSheets.StoreBlends(FieldSheetWritingTests.Plan("store-blend")),
+            "systems" => FieldSheet.Of(FieldSheetWritingTests.Plan("clover-lots").CompareSystems(includeFromMemory: true)),
+            "lime" => FieldSheet.Of(FieldSheetWritingTests.Plan("clover-lots").CompareLime(includeFromMemory: true)),
+            "lots" => FieldSheet.Of(FieldSheetWritingTests.Plan("clover-lots").CompareSeedLots()),
+            "bag" => FieldSheet.Of(FieldSheetWritingTests.Plan("store-blend").CompareStoreBlends()),
             _ => FieldSheetWritingTests.Sheet(name),
         };
 

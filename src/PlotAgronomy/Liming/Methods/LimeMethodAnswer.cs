@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;
@@ -45,6 +47,9 @@ public sealed class LimeMethodAnswer
         : rate.Basis.Figure is not { } figure ? "the strength of its lime is not printed."
         : material.TryFigureIn(figure.Index, out _, out string problem) ? null
         : problem;
+
+    /// <summary>What the method says of itself. That its numbers are from memory is in its status.</summary>
+    internal ImmutableArray<Finding> Remarks => [.. Need.Findings.Where(f => f.Code != ReferenceCodes.FromMemory)];
 
     private ApplicationRate? OnCommonBasis(LimeRate? rate) => isComparable ? rate?.AtDepth(depth).RateOf(material) : null;
 }

@@ -51,6 +51,13 @@ public sealed class LimeNeed : IWorkedResult
     /// <summary>Gets the lime put on before that was taken into account, or null.</summary>
     public EarlierLime? EarlierLime => sum.Earlier;
 
+    /// <summary>The rate as the institution rounds it, where that is another than the exact one.</summary>
+    internal LimeRate? Rounded => Published is { } rounded && rounded.OfBasis != Rate?.OfBasis ? rounded : null;
+
+    /// <summary>Both rates that the reading error allows, where they differ.</summary>
+    internal (LimeRate Low, LimeRate High)? ReadingRange =>
+        this is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis ? (low, high) : null;
+
     internal LimeStop Stop => sum.Stop;
 
     /// <inheritdoc/>

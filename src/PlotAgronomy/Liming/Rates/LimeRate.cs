@@ -21,6 +21,9 @@ public sealed class LimeRate
     /// <summary>Gets the rate of the lime named by <see cref="Basis"/>.</summary>
     public ApplicationRate OfBasis { get; }
 
+    /// <summary>Whether it is no lime at all.</summary>
+    internal bool IsNone => OfBasis == ApplicationRate.Zero;
+
     /// <summary>Gets the pH aimed at; for Missouri a salt pH, for all others in water.</summary>
     public double TargetPh { get; }
 

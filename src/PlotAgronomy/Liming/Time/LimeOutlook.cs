@@ -19,6 +19,9 @@ public sealed class LimeOutlook : IWorkedResult
     /// <summary>Gets the share of the lime that works within a year, by its fineness; the coarse rest takes longer.</summary>
     public LimeReaction WorkedInAYear => LimeReaction.After(Request.Material, LimingConstants.All["first-year"]);
 
+    /// <summary>Whether a coarse rest works after the first year only.</summary>
+    internal bool SomeWorksLater => WorkedInAYear.High < Fraction.One;
+
     /// <summary>Gets the lowest pH to expect on planting day.</summary>
     public required double ExpectedPhLow { get; init; }
 

@@ -105,6 +105,24 @@ public sealed class PlotNeed : IWorkedResult
         return [.. Lines().Where(w => w.Nutrient == nutrient).Select(w => w.Line)];
     }
 
+    /// <summary>The ratings behind the needs for phosphate and potash, each once.</summary>
+    internal IEnumerable<NutrientRating> Ratings =>
+        Components
+            .SelectMany(c => new[] { c.Phosphate?.Rating, c.Potash?.Rating })
+            .OfType<NutrientRating>()
+            .DistinctBy(r => (r.Reading.Analyte, r.Scale.Id));
+
+    /// <summary>The rows that the kinds that count were read from.</summary>
+    internal IEnumerable<RowRead> RowsRead =>
+        Components
+            .Where(c => c.Counts)
+            .GroupBy(c => c.PotashRow ?? c.PhosphateRow)
+            .Select(g => new RowRead(g.Key, [.. g.Select(c => c.Component.Kind)]));
+
+    /// <summary>Phosphate and potash where the report gives no figure.</summary>
+    internal IEnumerable<PlantNutrient> WithoutFigure =>
+        new[] { PlantNutrient.Phosphate, PlantNutrient.Potash }.Where(n => Find(n) is null);
+
     /// <summary>The other systems that would give a figure on this report for a nutrient without one.</summary>
     internal ImmutableArray<RecommendationSystem> ServedBy(PlantNutrient nutrient) =>
         [

@@ -61,6 +61,16 @@ public sealed class FertilizerAnswer
     /// none is spread; whether water is near is asked.</summary>
     public Answer<ImmutableArray<SetbackRule>> Setbacks => FertilizerOpen.Setbacks(Purchase.OrNull());
 
+    /// <summary>Each need with what the purchase brings of it; null where nothing is bought for it.</summary>
+    internal IEnumerable<(NutrientTarget Target, NutrientBalance? Balance)> Brought
+    {
+        get
+        {
+            var bought = Purchase.OrNull();
+            return need.Targets.Select(t => (t, bought?.Balance(t.Nutrient)));
+        }
+    }
+
     /// <summary>What stands open here.</summary>
     internal IEnumerable<OpenQuestion> Questions => [.. Purchase.Questions, .. UreaLoss.Questions, .. Setbacks.Questions];
 

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy;
 
@@ -67,6 +69,23 @@ public sealed class PlotAnswers
     /// <summary>Gets what is remarked on the work: report, lime, fertilizer, seed and passes. The field sheet has sections for
     /// these and prints them; the others are on their answers, and in <see cref="Findings"/>.</summary>
     public ImmutableArray<Finding> WorkFindings => Finding.InOrder(OfTheWork);
+
+    /// <summary>What is done to sow, in order: each pass where seed is spread, with its kinds that the soil is still too sour
+    /// for.</summary>
+    internal IEnumerable<(SeedingAction Action, SowingPass? Pass, ImmutableArray<SownKind> HeldBack)> SowingSteps
+    {
+        get
+        {
+            var spreading = Spreading.Value;
+            var tooSour = Lime.Told.Outlook.OrNull()?.HoldBack ?? [];
+            return spreading.Groups.Steps.Select(
+                (SeedingAction, SowingPass?, ImmutableArray<SownKind>) (step) =>
+                    step.Action == SeedingAction.Spread && spreading.Passes.Single(p => p.Group == step.Group) is var pass
+                        ? (step.Action, pass, [.. pass.Kinds.Where(k => tooSour.Any(h => h.Id == k.Planned.Kind.Id))])
+                        : (step.Action, null, [])
+            );
+        }
+    }
 
     private IEnumerable<Finding> OfTheWork =>
         PlanFindings.OfTheWork(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading);

@@ -39,4 +39,13 @@ public sealed class LimeMethodsForPlan
 
     /// <summary>How far apart all are; null where all aim at the same pH, or fewer than two can be compared.</summary>
     internal LimeSpread? SpreadOfAll => Answering.Any(a => a.TargetPh != Comparison.TargetPh) ? LimeSpread.Of(Answering) : null;
+
+    /// <summary>Those of the methods themselves: each need's own, and why a rate stands without a common figure.</summary>
+    internal IEnumerable<Finding> FindingsOfMethods =>
+        Comparison
+            .Answers.SelectMany(a => a.Need.Findings)
+            .Concat(Comparison.Findings.Where(f => f.Code == LimingCodes.NotComparable));
+
+    /// <summary>Whether any rate rests on numbers from memory.</summary>
+    internal bool RestsOnMemory => Answering.Any(a => a.Method.Status == DataStatus.Memory);
 }

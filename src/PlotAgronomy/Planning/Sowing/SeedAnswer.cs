@@ -67,6 +67,10 @@ public sealed class SeedAnswer
     /// are shares of a full stand.</summary>
     public Answer<RateCheck> RateCheck => SeedOpen.RateCheck(Blend.Parts);
 
+    /// <summary>The kinds whose rate depends much on whether hard and dormant seed counts as living.</summary>
+    internal IEnumerable<SownKind> KindsWithBothRates =>
+        Kinds.Where(k => k.Bulk is { ShowBothRates: true, CountingGerminationOnly: not null });
+
     /// <summary>What stands open here.</summary>
     internal IEnumerable<OpenQuestion> Questions =>
         [

@@ -72,5 +72,17 @@ public sealed class SowingPass
                 + $"{Amounts.Print(Rate.PoundsPerAcre, 2)} lb/ac"
         );
 
+    /// <summary>The depth that suits all kinds with a known one; null where none is known.</summary>
+    internal (Length Shallowest, Length Deepest)? Depth
+    {
+        get
+        {
+            var depths = Kinds.Select(k => k.Planned.Kind.Depth).OfType<PlantingDepth>().ToList();
+            return depths.Count == 0
+                ? null
+                : (depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, depths.MinBy(d => d.Deepest.Inches)!.Deepest);
+        }
+    }
+
     internal string Names => string.Join(", ", Kinds.Select(k => k.Planned.Kind.ShortName));
 }

@@ -1,7 +1,6 @@
 using System.Globalization;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Planning;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
 
@@ -15,9 +14,7 @@ internal static class LimeSheet
             $"{compared.Plan.Plot.Name}: one soil, every lime method",
             [Question(compared.Plan, compared.Target, compared.AskedPh, comparison), SideBySide(compared), Silent(compared)],
             compared.Findings,
-            told: comparison
-                .Answers.SelectMany(a => a.Need.Findings)
-                .Concat(comparison.Findings.Where(f => f.Code == LimingCodes.NotComparable))
+            told: compared.FindingsOfMethods
         );
     }
 
@@ -69,7 +66,7 @@ internal static class LimeSheet
             "Common is the rate on the common basis; reading off is the same if the true reading is "
                 + $"{Amounts.Print(answering[0].Need.ReadingErrorPh, 2)} pH higher or lower."
         );
-        if (answering.Any(a => a.Method.Status == DataStatus.Memory))
+        if (compared.RestsOnMemory)
         {
             sheet.Say(SheetText.FromMemory);
         }
@@ -112,12 +109,8 @@ internal static class LimeSheet
                 answer.WhyNot is { } reason ? $"It cannot be put on the common basis: {reason}" : null,
             }
                 .OfType<string>()
-                .Concat(Told(answer).Select(f => $"{f.Text} [{f.Code}]"))
+                .Concat(answer.Remarks.Select(f => $"{f.Text} [{f.Code}]"))
         );
-
-    /// <summary>What a method says of itself. That its numbers are from memory stands in the table.</summary>
-    private static IEnumerable<Finding> Told(LimeMethodAnswer answer) =>
-        answer.Need.Findings.Where(f => f.Code != ReferenceCodes.FromMemory);
 
     private static SheetRow RowOf(SectionWriter sheet, LimeMethodAnswer answer) =>
         sheet.Row(
@@ -144,7 +137,7 @@ internal static class LimeSheet
     {
         var sheet = new SectionWriter("no-rate", "Methods that read this soil but give no rate");
         var silent = compared.Silent;
-        sheet.Remark(silent.Select(a => (a.Method.Name, string.Join(" ", Told(a).Select(f => $"{f.Text} [{f.Code}]")))));
+        sheet.Remark(silent.Select(a => (a.Method.Name, string.Join(" ", a.Remarks.Select(f => $"{f.Text} [{f.Code}]")))));
         if (!compared.KeptBack.IsEmpty)
         {
             sheet.Say(

@@ -1,44 +1,34 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Seeds;
+using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Sheets;
 
 /// <summary>Lots of one kind ranked by the cost of an acre of the same living stand, and what each price pays for.</summary>
 internal static class SeedLotsSheet
 {
-    internal static FieldSheet Write(PlotPlan plan)
+    internal static FieldSheet Write(SeedLotsForPlan compared)
     {
-        var sowable = plan.KindsInSeveralLots.Where(k => k.Rates?.For(plan.SowingMethod) is not null).ToList();
-        var ranked = sowable
-            .Select(k => SeedLotComparison.Rank([.. plan.SeedOffers.Where(o => o.Item.Kind.Id == k.Id)], Stand(plan, k)))
-            .ToList();
+        var plan = compared.Plan;
         return SheetEnding.Close(
             $"{plan.Plot.Name}: lots of seed for the same living stand",
-            [
-                .. ranked.SelectMany(r => Sections(plan, r)),
-                .. Unsown([.. plan.KindsInSeveralLots.Except(sowable)], plan.SowingMethod),
-            ],
-            Finding.InOrder(ranked.SelectMany(r => r.Findings)),
-            told: ranked.SelectMany(r => r.Ranked).SelectMany(lot => Told(plan, lot))
+            [.. compared.Kinds.SelectMany(k => Sections(plan, k)), .. Unsown(compared.WithoutRate, plan.SowingMethod)],
+            compared.Findings,
+            told: compared.FindingsOfLots
         );
     }
 
-    /// <summary>The stand the plan wants of the kind, or a full one of a kind that is offered but not grown.</summary>
-    private static PureLiveSeedRate Stand(PlotPlan plan, CropKind kind) =>
-        kind.FullRange(plan.SowingMethod).Middle
-        * (plan.Kinds.FirstOrDefault(k => k.Kind.Id == kind.Id)?.Share.ShareOfFullStand ?? 1);
-
-    private static IEnumerable<SheetSection> Sections(PlotPlan plan, SeedLotComparison comparison)
+    private static IEnumerable<SheetSection> Sections(PlotPlan plan, SeedLotsOfKind lots)
     {
-        var kind = comparison.Ranked[0].Lot.Kind;
+        var kind = lots.Kind;
+        var comparison = lots.Comparison;
         string currency = plan.Currency.Code;
         var costs = new SectionWriter($"costs-{kind.Id}", $"{SheetText.Name(kind)}: what an acre costs");
         costs.Say(
             $"Every lot for the same stand: {Amounts.Print(comparison.Target.PoundsPerAcre, 2)} lb of pure live seed per acre, "
-                + $"{SowingMethods.InWords(comparison.Target.Method)}. Counted as alive: "
-                + $"{comparison.Ranked[0].Seeding.Rule.Formula}."
+                + $"{SowingMethods.Words[comparison.Target.Method]}. Counted as alive: "
+                + $"{lots.CheapestByAcre.Ranked.Seeding.Rule.Formula}."
         );
-        var rows = comparison.Ranked.Select(r => (Lot: r, Row: RowOf(costs, plan, r))).ToList();
+        var rows = lots.Lots.Select(l => (Lot: l, Row: RowOf(costs, plan, l))).ToList();
         costs.Table(
             [
                 "place",
@@ -52,12 +42,11 @@ internal static class SeedLotsSheet
             ],
             rows.Select(r => r.Row)
         );
-        costs.Remark(rows.SelectMany(r => Told(plan, r.Lot).Select(f => (r.Row.Figure!.Code, $"{f.Text} [{f.Code}]"))));
-        var first = comparison.Ranked[0];
-        var bags = comparison.Ranked.MinBy(r => r.CostFor(plan.Plot.Area))!;
+        costs.Remark(rows.SelectMany(r => r.Lot.Findings.Select(f => (r.Row.Figure!.Code, $"{f.Text} [{f.Code}]"))));
         costs.Say(
-            $"Cheapest by the acre: {first.Lot.Label}, {plan.Currency.Print(first.CostPerAcre)}. Cheapest in whole bags for "
-                + $"this plot: {bags.Lot.Label}, {plan.Currency.Print(bags.CostFor(plan.Plot.Area))}."
+            $"Cheapest by the acre: {lots.CheapestByAcre.Ranked.Lot.Label}, "
+                + $"{plan.Currency.Print(lots.CheapestByAcre.Ranked.CostPerAcre)}. Cheapest in whole bags for this plot: "
+                + $"{lots.CheapestForPlot.Ranked.Lot.Label}, {plan.Currency.Print(lots.CheapestForPlot.Cost)}."
         );
         yield return costs.Close();
 
@@ -92,27 +81,27 @@ internal static class SeedLotsSheet
         yield return shares.Close();
     }
 
-    private static SheetRow RowOf(SectionWriter sheet, PlotPlan plan, RankedLot lot) =>
-        sheet.Row(
-            FigureCode.Of("lot", lot.Lot.Kind.Id, FigureCode.Word(lot.Lot.Label)),
-            lot.Lot.Label,
-            new(plan.Currency.Print(lot.CostPerAcre), SheetAmount.Money(lot.CostPerAcre, plan.Currency)),
+    private static SheetRow RowOf(SectionWriter sheet, PlotPlan plan, SeedLotForPlan lot)
+    {
+        var ranked = lot.Ranked;
+        return sheet.Row(
+            FigureCode.Of("lot", ranked.Lot.Kind.Id, FigureCode.Word(ranked.Lot.Label)),
+            ranked.Lot.Label,
+            new(plan.Currency.Print(ranked.CostPerAcre), SheetAmount.Money(ranked.CostPerAcre, plan.Currency)),
             [
-                Amounts.Print(lot.Place, 0),
-                lot.Lot.Label,
-                Amounts.Print(lot.Seeding.PureLiveSeedPart.Percent, 1),
-                Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 2),
-                Money(plan, lot.CostPerAcre),
-                lot.Place == 1 ? "-" : Amounts.Print((double)lot.OverCheapest * 100, 0),
-                FertilizerSection.Packages(lot.PackagesFor(plan.Plot.Area), lot.Offer.Package),
-                Money(plan, lot.CostFor(plan.Plot.Area)),
+                Amounts.Print(ranked.Place, 0),
+                ranked.Lot.Label,
+                Amounts.Print(ranked.Seeding.PureLiveSeedPart.Percent, 1),
+                Amounts.Print(ranked.Seeding.Bulk.PoundsPerAcre, 2),
+                Money(plan, ranked.CostPerAcre),
+                lot.PercentDearer is { } percent ? Amounts.Print(percent, 0) : "-",
+                FertilizerSection.Packages(lot.Packages, ranked.Offer.Package),
+                Money(plan, lot.Cost),
             ],
-            [lot.CostLine(plan.Currency)],
-            lot.Seeding
+            [lot.CostLine],
+            ranked.Seeding
         );
-
-    private static ImmutableArray<Finding> Told(PlotPlan plan, RankedLot lot) =>
-        Finding.InOrder(lot.Lot.Cautions(plan.SowingMethod).Concat(lot.Seeding.Findings));
+    }
 
     private static IEnumerable<SheetSection> Unsown(ImmutableArray<CropKind> kinds, SowingMethod method)
     {
@@ -120,7 +109,7 @@ internal static class SeedLotsSheet
         {
             var sheet = new SectionWriter($"no-rate-{kind.Id}", SheetText.Name(kind));
             sheet.Say(
-                $"No full rate is published for {SheetText.Name(kind)} {SowingMethods.InWords(method)}, so its lots have no "
+                $"No full rate is published for {SheetText.Name(kind)} {SowingMethods.Words[method]}, so its lots have no "
                     + "common stand to be held against."
             );
             yield return sheet.Close();

@@ -1,31 +1,28 @@
-using PlotAgronomy.Blends;
+using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Sheets;
 
 /// <summary>A store's blend beside the nearest blend from plain lots.</summary>
 internal static class StoreBlendsSheet
 {
-    internal static FieldSheet Write(PlotPlan plan)
-    {
-        var compared = plan.StoreBlends.Select(bag => BagOrPlainSeed.Compare(bag, plan.SowingMethod, plan.SeedOffers)).ToList();
-        return SheetEnding.Close(
-            $"{plan.Plot.Name}: bag or plain seed",
-            [.. compared.SelectMany(c => new[] { Bag(plan, c), Plain(plan, c) })],
-            Finding.InOrder(compared.SelectMany(c => c.Findings.Concat(c.AsClaimed.Findings)))
+    internal static FieldSheet Write(StoreBlendsForPlan compared) =>
+        SheetEnding.Close(
+            $"{compared.Plan.Plot.Name}: bag or plain seed",
+            [.. compared.Blends.SelectMany(b => new[] { Bag(compared.Plan, b), Plain(compared.Plan, b) })],
+            compared.Findings
         );
-    }
 
-    private static SheetSection Bag(PlotPlan plan, BagOrPlainSeed comparison)
+    private static SheetSection Bag(PlotPlan plan, StoreBlendForPlan blend)
     {
+        var comparison = blend.Comparison;
         var bag = comparison.Bag;
         string name = FigureCode.Of("bag", FigureCode.Word(bag.Label));
         var sheet = new SectionWriter($"bag-{FigureCode.Word(bag.Label)}", $"What is in {bag.Label}");
         sheet.Say(
             $"{comparison.Offer.Package} for {plan.Currency.Print(comparison.Offer.Price)}; the bag says it plants "
                 + $"{Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, "
-                + $"{SowingMethods.InWords(plan.SowingMethod)}."
+                + $"{SowingMethods.Words[plan.SowingMethod]}."
         );
-        var tagged = bag.Tag.Components.ToDictionary(c => c.Kind.Id);
         sheet.Table(
             [
                 "kind",
@@ -35,16 +32,16 @@ internal static class StoreBlendsSheet
                 "part of the stand, %",
                 "live seeds/ft2",
             ],
-            comparison.AsClaimed.Parts.Select(p => new SheetRow
+            blend.Contents.Select(c => new SheetRow
             {
                 Cells =
                 [
-                    SheetText.Name(p.Kind),
-                    Amounts.Print(tagged[p.Kind.Id].Analysis.PureSeed.Percent, 2),
-                    Amounts.Print(p.Component.Viability!.Value.Percent, 0),
-                    Amounts.Print(p.ShareOfFullStand.Chosen, 2),
-                    Amounts.Print(p.ShareOfStand.Percent, 0),
-                    Amounts.Print(p.LiveSeedsPerSquareFoot, 1),
+                    SheetText.Name(c.Part.Kind),
+                    Amounts.Print(c.Tagged.Analysis.PureSeed.Percent, 2),
+                    Amounts.Print(c.Part.Component.Viability!.Value.Percent, 0),
+                    Amounts.Print(c.Part.ShareOfFullStand.Chosen, 2),
+                    Amounts.Print(c.Part.ShareOfStand.Percent, 0),
+                    Amounts.Print(c.Part.LiveSeedsPerSquareFoot, 1),
                 ],
             })
         );
@@ -75,60 +72,60 @@ internal static class StoreBlendsSheet
                     .Acres(comparison.ReallyCovers)
                     .Within(comparison.ReallyCoversAtLeast.Acres, comparison.ReallyCoversAtMost.Acres)
             ),
-            comparison.CoveredLine()
+            blend.CoveredLine
         );
         sheet.Figure(
             $"{name}.acre",
             "an acre of living stand from the bag",
             new(plan.Currency.Print(comparison.BagCostPerAcre), SheetAmount.Money(comparison.BagCostPerAcre, plan.Currency)),
-            comparison.BagCostLine(plan.Currency)
+            blend.BagCostLine
         );
-        var (bags, cost) = comparison.BagsFor(plan.Plot.Area);
-        string unit = bags == 1 ? "bag" : "bags";
+        string unit = blend.Bags == 1 ? "bag" : "bags";
         sheet.Figure(
             $"{name}.buy",
             $"to sow {Amounts.Print(plan.Plot.Area, "ac", 2)} at one full stand",
-            new($"{Amounts.Print(bags, 0)} {unit}, {plan.Currency.Print(cost)}", SheetAmount.Money(cost, plan.Currency)),
-            comparison.BagsLine(plan.Plot.Area)
+            new(
+                $"{Amounts.Print(blend.Bags, 0)} {unit}, {plan.Currency.Print(blend.BagsCost)}",
+                SheetAmount.Money(blend.BagsCost, plan.Currency)
+            ),
+            blend.BagsLine
         );
         return sheet.Close();
     }
 
-    private static SheetSection Plain(PlotPlan plan, BagOrPlainSeed comparison)
+    private static SheetSection Plain(PlotPlan plan, StoreBlendForPlan blend)
     {
+        var comparison = blend.Comparison;
         var sheet = new SectionWriter(
             $"plain-seed-{FigureCode.Word(comparison.Bag.Label)}",
             $"The nearest blend from plain lots, beside {comparison.Bag.Label}"
         );
         string name = FigureCode.Of("bag", FigureCode.Word(comparison.Bag.Label));
-        if (comparison.Plain is not { } plain || comparison.PlainCostPerAcre is not { } plainCost)
+        if (blend.PlainOrder is not { Cost: { } orderCost } order || comparison.PlainCostPerAcre is not { } plainCost)
         {
             sheet.Say("None of the bag's kinds is on offer as a plain lot.");
             return sheet.Close();
         }
 
-        var order = BagOrder.For(plain, plan.Plot.Area);
         sheet.Say(
             $"To weigh out for {Amounts.Print(plan.Plot.Area, "ac", 2)} at one full stand, each kind from the lot whose living "
                 + "pound is cheapest:"
         );
         sheet.Table(
             ["kind", "lot", "share of a full stand", "weigh out", "buy", $"cost, {plan.Currency.Code}", "left over"],
-            order
-                .Lines.Zip(plain.Parts)
-                .Select(x => new SheetRow
-                {
-                    Cells =
-                    [
-                        SheetText.Name(x.Second.Kind),
-                        x.First.Component.Lot!.Label,
-                        Amounts.Print(x.Second.ShareOfFullStand.Chosen, 2),
-                        SheetText.Weight(x.First.Needed.ToMass()),
-                        FertilizerSection.Packages(x.First.Bags, x.First.Package!),
-                        plan.Currency.Print(x.First.Cost!.Value).Split(' ')[0],
-                        SheetText.LeftOver(x.First.LeftOver.ToMass()),
-                    ],
-                })
+            blend.PlainLines.Select(x => new SheetRow
+            {
+                Cells =
+                [
+                    SheetText.Name(x.Part.Kind),
+                    x.Line.Component.Lot!.Label,
+                    Amounts.Print(x.Part.ShareOfFullStand.Chosen, 2),
+                    SheetText.Weight(x.Line.Needed),
+                    FertilizerSection.Packages(x.Line.Bags, x.Line.Package!),
+                    plan.Currency.Print(x.Line.Cost!.Value).Split(' ')[0],
+                    SheetText.LeftOver(x.Line.LeftOver),
+                ],
+            })
         );
         if (!comparison.NotOnOffer.IsEmpty)
         {
@@ -142,30 +139,25 @@ internal static class StoreBlendsSheet
             $"{name}.plain.acre",
             "an acre of living stand from plain lots",
             new(plan.Currency.Print(plainCost), SheetAmount.Money(plainCost, plan.Currency)),
-            [.. comparison.PlainCostLines(plan.Currency)],
-            plain
+            blend.PlainCostLines,
+            order.Planned
         );
         sheet.Figure(
             $"{name}.plain.buy",
             "whole bags of plain seed for this plot",
-            new(plan.Currency.Print(order.Cost!.Value), SheetAmount.Money(order.Cost.Value, plan.Currency)),
+            new(plan.Currency.Print(orderCost), SheetAmount.Money(orderCost, plan.Currency)),
             order
         );
-        sheet.Say(Verdict(plan, comparison, plainCost, order.Cost.Value));
+        sheet.Say(
+            $"By the acre of living stand {Cheaper(blend.SavedByPlainPerAcre!.Value, plan.Currency)}. "
+                + $"In whole bags for this plot {Cheaper(blend.SavedByPlainInBags!.Value, plan.Currency)}."
+        );
         return sheet.Close();
     }
 
-    private static string Verdict(PlotPlan plan, BagOrPlainSeed comparison, decimal plainCost, decimal plainBags)
+    private static string Cheaper(decimal savedByPlain, Currency currency)
     {
-        decimal storeBags = comparison.BagsFor(plan.Plot.Area).Cost;
-        string byAcre = Cheaper(comparison.BagCostPerAcre, plainCost, plan.Currency),
-            byBags = Cheaper(storeBags, plainBags, plan.Currency);
-        return $"By the acre of living stand {byAcre}. In whole bags for this plot {byBags}.";
-    }
-
-    private static string Cheaper(decimal bag, decimal plain, Currency currency)
-    {
-        string cheaper = plain < bag ? "plain seed" : "the store's bag";
-        return bag == plain ? "both cost the same" : $"{cheaper} is cheaper by {currency.Print(Math.Abs(bag - plain))}";
+        string cheaper = savedByPlain > 0 ? "plain seed" : "the store's bag";
+        return savedByPlain == 0 ? "both cost the same" : $"{cheaper} is cheaper by {currency.Print(Math.Abs(savedByPlain))}";
     }
 }

@@ -1,5 +1,6 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Reference;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Sheets;
@@ -7,27 +8,13 @@ namespace PlotAgronomy.Sheets;
 /// <summary>One report through every recommendation system that accepts it.</summary>
 internal static class SystemsSheet
 {
-    internal static FieldSheet Write(PlotPlan plan, CropRow? takenAs, bool includeFromMemory)
-    {
-        var groups = takenAs is { } row ? [AskedGroup.Of(row, plan)] : AskedGroup.Of(plan);
-        var compared = groups.Select(g => SystemsForGroup.Ask(plan, g, includeFromMemory)).ToList();
-        var findings = compared.SelectMany(c => c.Answering).SelectMany(a => a.Findings).Distinct().ToList();
-        string askedFor = takenAs is null ? "" : ", the row asked for";
-        return SheetEnding.Close(
-            $"{plan.Plot.Name}: one report, every recommendation system",
-            [
-                Readings(plan),
-                .. compared
-                    .GroupBy(c => c.Asked)
-                    .Select(alike =>
-                        SideBySide(plan, string.Join("; ", alike.Select(c => c.Group.Name)) + askedFor, alike.First())
-                    ),
-                LeftOut(compared),
-            ],
-            Finding.InOrder(findings),
-            told: findings.Where(f => f.Code == ReferenceCodes.FromMemory)
+    internal static FieldSheet Write(SystemsForPlan compared) =>
+        SheetEnding.Close(
+            $"{compared.Plan.Plot.Name}: one report, every recommendation system",
+            [Readings(compared.Plan), .. compared.Alike.Select(alike => SideBySide(compared, alike)), LeftOut(compared)],
+            compared.Findings,
+            told: compared.FindingsFromMemory
         );
-    }
 
     private static SheetSection Readings(PlotPlan plan)
     {
@@ -35,7 +22,7 @@ internal static class SystemsSheet
         sheet.Say(SheetText.Origin(plan.Report));
         sheet.Remark(
             plan.Report.Readings.Select(r =>
-                (SoilWords.For(r.Analyte), $"{SoilWords.Printed(r.PrintedValue, r.Unit)}, {SoilWords.For(r.Extractant)}")
+                (SoilWords.Analytes[r.Analyte], $"{r.Printed}, {r.ExtractedBy}")
             )
         );
         if (plan.Printed is { } printed)
@@ -55,51 +42,64 @@ internal static class SystemsSheet
         return sheet.Close();
     }
 
-    private static SheetSection SideBySide(PlotPlan plan, string names, SystemsForGroup compared)
+    private static SheetSection SideBySide(SystemsForPlan compared, ImmutableArray<SystemsForKinds> alike)
     {
-        var sheet = new SectionWriter($"side-by-side-{compared.Group.Id}", $"Side by side for {names}");
+        var first = alike[0];
+        string id = Id(compared, first);
+        string askedFor = compared.AskedRow is null ? "" : ", the row asked for";
+        var sheet = new SectionWriter(
+            $"side-by-side-{id}",
+            $"Side by side for {string.Join("; ", alike.Select(k => Name(compared, k)))}{askedFor}"
+        );
         sheet.Say(
-            plan.Plot.IsCarriedOff
+            compared.Plan.Plot.IsCarriedOff
                 ? "The crop is carried off the plot."
                 : "The crop is only browsed: no system adds what a harvest would carry off."
         );
-        if (compared.Answering.IsEmpty)
+        if (first.Answering.IsEmpty)
         {
             sheet.Say("No system accepts this report for it.");
             return sheet.Close();
         }
 
-        var rows = compared.Answering.Select(a => (Answer: a, Row: RowOf(sheet, compared.Group, a))).ToList();
+        var rows = first.Answering.Select(a => (Answer: a, Row: RowOf(sheet, id, a))).ToList();
         sheet.Table(
-            ["system", "asked for", .. SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)}, lb/ac"), "numbers"],
+            [
+                "system",
+                "asked for",
+                $"{SheetText.Symbol(PlantNutrient.Phosphate)}, lb/ac",
+                $"{SheetText.Symbol(PlantNutrient.Potash)}, lb/ac",
+                "numbers",
+            ],
             rows.Select(r => r.Row)
         );
-        if (compared.Answering.Any(a => a.RestsOnMemory))
+        if (first.RestsOnMemory)
         {
             sheet.Say(SheetText.FromMemory);
         }
 
-        foreach (var nutrient in SystemsForGroup.Nutrients)
-        {
-            Disagreement(sheet, compared.Group, nutrient, compared.About(nutrient));
-        }
-
+        Disagreement(sheet, id, PlantNutrient.Phosphate, first.Phosphate);
+        Disagreement(sheet, id, PlantNutrient.Potash, first.Potash);
         sheet.Say("The idea and the reason of each:");
-        sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, $"{r.Answer.System.InWords} {r.Answer.Reasons}")));
+        sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, $"{r.Answer.System.InWords} {SystemWords.Reasons(r.Answer)}")));
         return sheet.Close();
     }
 
-    private static SheetRow RowOf(SectionWriter sheet, AskedGroup group, SystemReply reply) =>
-        sheet.Row(
-            FigureCode.Of(group.Id, FigureCode.Word(reply.System.Id)),
+    private static SheetRow RowOf(SectionWriter sheet, string id, SystemReply reply)
+    {
+        string phosphate = SystemWords.Figure(reply.Phosphate),
+            potash = SystemWords.Figure(reply.Potash);
+        return sheet.Row(
+            FigureCode.Of(id, FigureCode.Word(reply.System.Id)),
             reply.System.Name,
-            string.Join("; ", SystemsForGroup.Nutrients.Select(n => $"{SheetText.Symbol(n)} {reply.FigureFor(n)}")),
-            [reply.System.Name, reply.AskedFor, .. SystemsForGroup.Nutrients.Select(reply.FigureFor), reply.Standing],
+            $"{SheetText.Symbol(PlantNutrient.Phosphate)} {phosphate}; {SheetText.Symbol(PlantNutrient.Potash)} {potash}",
+            [reply.System.Name, SystemWords.AskedFor(reply), phosphate, potash, SheetText.Standing(reply.Status)],
             [],
             [.. reply.Answers]
         );
+    }
 
-    private static void Disagreement(SectionWriter sheet, AskedGroup group, PlantNutrient nutrient, SystemDisagreement? apart)
+    private static void Disagreement(SectionWriter sheet, string id, PlantNutrient nutrient, SystemDisagreement? apart)
     {
         if (apart is null)
         {
@@ -114,7 +114,7 @@ internal static class SystemsSheet
             least = Amounts.Print(apart.Lowest.Need.Rate.PoundsPerAcre, 1),
             gap = Amounts.Print(apart.Difference.PoundsPerAcre, 1);
         sheet.Figure(
-            FigureCode.Of(group.Id, FigureCode.Word(nutrient)),
+            FigureCode.Of(id, FigureCode.Word(nutrient)),
             SheetText.Nutrient(nutrient),
             new(
                 $"{gap} lb/ac apart: from {least} ({apart.Lowest.System.Name}) to {most} ({apart.Highest.System.Name})",
@@ -125,36 +125,40 @@ internal static class SystemsSheet
         sheet.Say(apart.Why);
     }
 
-    /// <summary>Every system that stays silent for any group; the group is named where the others have another reason or an
+    /// <summary>Every system that stays silent for any kinds; they are named where the others have another reason or an
     /// answer.</summary>
-    private static SheetSection LeftOut(List<SystemsForGroup> compared)
+    private static SheetSection LeftOut(SystemsForPlan compared)
     {
         var sheet = new SectionWriter("no-answer", "Systems that do not answer, and why");
-        var reasons = compared
-            .SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))
-            .GroupBy(l => l.System)
-            .OrderBy(g => RecommendationSystems.Everything.IndexOf(g.Key))
-            .Select(g =>
+        sheet.Remark(
+            compared.LeftOut.Select(l =>
                 (
-                    g.Key.Name,
+                    l.System.Name,
                     string.Join(
                         " ",
-                        g.GroupBy(l => l.Why)
+                        l.Silences.GroupBy(s => SystemWords.Why(s.Silence))
                             .Select(same =>
-                                same.Count() == compared.Count
+                                same.Count() == compared.Kinds.Length
                                     ? same.Key
-                                    : $"For {string.Join("; ", same.Select(l => l.Name))}: {same.Key}"
+                                    : $"For {string.Join("; ", same.Select(s => Name(compared, s.For)))}: {same.Key}"
                             )
                     )
                 )
             )
-            .ToList();
-        sheet.Remark(reasons);
-        if (reasons.Count == 0)
+        );
+        if (compared.LeftOut.IsEmpty)
         {
             sheet.Say("None.");
         }
 
         return sheet.Close();
     }
+
+    /// <summary>The first kind or, where a row was asked for, that.</summary>
+    private static string Id(SystemsForPlan compared, SystemsForKinds kinds) =>
+        compared.AskedRow is { } row ? FigureCode.Word(CropRows.WordsFor(row)) : kinds.Kinds[0].Id;
+
+    /// <summary>The kinds or, where a row was asked for, its words.</summary>
+    private static string Name(SystemsForPlan compared, SystemsForKinds kinds) =>
+        compared.AskedRow is { } row ? CropRows.WordsFor(row) : string.Join("; ", kinds.Kinds.Select(SheetText.Name));
 }

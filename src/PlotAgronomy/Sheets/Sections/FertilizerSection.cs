@@ -7,8 +7,6 @@ namespace PlotAgronomy.Sheets;
 /// <summary>Nutrients needed, and the products that bring them.</summary>
 internal static class FertilizerSection
 {
-    private static readonly PlantNutrient[] FromTheReport = [PlantNutrient.Phosphate, PlantNutrient.Potash];
-
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
@@ -18,25 +16,23 @@ internal static class FertilizerSection
         sheet.RestsOn(need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
-            need.Targets.Select(target =>
+            fertilizer.Brought.Select(b =>
                 sheet.Row(
-                    FigureCode.Of("need", FigureCode.Word(target.Nutrient)),
-                    SheetText.Nutrient(target.Nutrient),
-                    new(Amounts.Print(target.AtLeast, "lb/ac", 0), SheetAmount.Rate(target.AtLeast)),
+                    FigureCode.Of("need", FigureCode.Word(b.Target.Nutrient)),
+                    SheetText.Nutrient(b.Target.Nutrient),
+                    new(Amounts.Print(b.Target.AtLeast, "lb/ac", 0), SheetAmount.Rate(b.Target.AtLeast)),
                     [
-                        SheetText.Nutrient(target.Nutrient),
-                        Amounts.Print(target.AtLeast.PoundsPerAcre, 0),
-                        target.AtMost is { } most ? Amounts.Print(most.PoundsPerAcre, 0) : "-",
-                        fertilizer.Purchase.OrNull()?.Balance(target.Nutrient) is { } balance
-                            ? Amounts.Print(balance.Delivered.PoundsPerAcre, 0)
-                            : "-",
+                        SheetText.Nutrient(b.Target.Nutrient),
+                        Amounts.Print(b.Target.AtLeast.PoundsPerAcre, 0),
+                        b.Target.AtMost is { } most ? Amounts.Print(most.PoundsPerAcre, 0) : "-",
+                        b.Balance is { } balance ? Amounts.Print(balance.Delivered.PoundsPerAcre, 0) : "-",
                     ],
-                    need.ShowWork(target.Nutrient)
+                    need.ShowWork(b.Target.Nutrient)
                 )
             )
         );
         sheet.Remark(need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
-        foreach (var nutrient in FromTheReport.Where(n => need.Find(n) is null))
+        foreach (var nutrient in need.WithoutFigure)
         {
             sheet.Say(
                 $"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see "

@@ -41,7 +41,7 @@ internal static class LimeSection
                 "lime.rate",
                 $"by {lime.Computed.Method.Name}",
                 new(
-                    computed.OfBasis.PoundsPerAcre == 0
+                    computed.IsNone
                         ? "no lime"
                         : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for "
                             + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(answers)}",
@@ -115,7 +115,7 @@ internal static class LimeSection
             return;
         }
 
-        string rest = outlook.WorkedInAYear.High < Fraction.One ? ", the coarse rest later" : "";
+        string rest = outlook.SomeWorksLater ? ", the coarse rest later" : "";
         sheet.Figure(
             "lime.worked",
             "worked by planting day",
@@ -166,12 +166,12 @@ internal static class LimeSection
 
     private static string Rounded(LimeNeed need)
     {
-        if (need is not { Rate: { } exact, Published: { } published } || published.OfBasis == exact.OfBasis)
+        if (need.Rounded is not { } published)
         {
             return "";
         }
 
-        string rounded = published.OfBasis == ApplicationRate.Zero ? "none" : SheetText.Tons(published.OfBasis);
+        string rounded = published.IsNone ? "none" : SheetText.Tons(published.OfBasis);
         return $", rounded by the institution: {rounded}";
     }
 
@@ -184,7 +184,7 @@ internal static class LimeSection
     }
 
     private static string Range(PlotAnswers answers) =>
-        answers.Lime.Told.Computed is { Lowest: { } low, Highest: { } high } && high.OfBasis > low.OfBasis
+        answers.Lime.Told.Computed.ReadingRange is var (low, high)
             ? $"; if the reading is off by {Amounts.Print(answers.Lime.Told.Computed.ReadingErrorPh, 2)}, "
                 + $"{Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
             : "";

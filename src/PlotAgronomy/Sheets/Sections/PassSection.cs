@@ -30,7 +30,7 @@ internal static class PassSection
                     "passes",
                     new(
                         $"{Amounts.Print(layout.Passes.Length, 0)} of up to "
-                            + $"{Amounts.Print(layout.Passes.Max(p => p.LengthFeet), 0)} ft, "
+                            + $"{Amounts.Print(layout.LongestFeet, 0)} ft, "
                             + $"{Amounts.Print(layout.Spacing, "ft", 1)} apart{Direction(layout)}, "
                             + $"{Amounts.Print(layout.Turns, 0)} turns",
                         SheetAmount.Number(layout.Passes.Length, "passes")

@@ -25,27 +25,23 @@ internal static class ReportSection
         sheet.Say($"Rated by {system.Name} ({system.Institution.FullName}, {system.Edition}).");
         var need = answers.Need.Told;
         sheet.RestsOn(need);
-        foreach (var rating in Ratings(need).DistinctBy(r => (r.Reading.Analyte, r.Scale.Id)))
+        foreach (var rating in need.Ratings)
         {
             string code = FigureCode.Of("rating", FigureCode.Word(rating.Reading.Analyte.ToString()));
             sheet.Figure(code, rating.Reading.ToString(), rating.Verdict, rating.Line);
         }
 
-        foreach (var row in need.Components.Where(c => c.Counts).GroupBy(c => c.PotashRow ?? c.PhosphateRow))
+        foreach (var row in need.RowsRead)
         {
-            string kinds = string.Join("; ", row.Select(c => SheetText.Name(c.Component.Kind)));
+            string kinds = string.Join("; ", row.Kinds.Select(SheetText.Name));
             sheet.Say(
-                row.Key is not { } taken ? $"Without a row in this system: {kinds}."
-                : CropRows.IsWildlifePlot(taken) ? $"Read from the wildlife plot row ({CropRows.WordsFor(taken)}): {kinds}."
-                : row.All(c => KindProxy.For(c.Component.Kind).IsOwn(taken))
-                    ? $"Read from the row for {CropRows.WordsFor(taken)}: {kinds}."
+                row.Row is not { } taken ? $"Without a row in this system: {kinds}."
+                : row.IsForFoodPlots ? $"Read from the wildlife plot row ({CropRows.WordsFor(taken)}): {kinds}."
+                : row.IsTheirOwn ? $"Read from the row for {CropRows.WordsFor(taken)}: {kinds}."
                 : $"Taken as {CropRows.WordsFor(taken)}, the nearest row: {kinds}."
             );
         }
 
         return sheet.Close();
     }
-
-    private static IEnumerable<NutrientRating> Ratings(PlotNeed need) =>
-        need.Components.SelectMany(c => new[] { c.Phosphate?.Rating, c.Potash?.Rating }).OfType<NutrientRating>();
 }

@@ -14,7 +14,7 @@ internal static class SeedSection
         var seed = answers.Seed.Value;
         var sheet = new SectionWriter("seed", "Seed to weigh out");
         sheet.Say(
-            $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.InWords(plan.SowingMethod)}. Weigh each kind by "
+            $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.Words[plan.SowingMethod]}. Weigh each kind by "
                 + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
         );
         sheet.RestsOn(seed.Blend);
@@ -24,14 +24,14 @@ internal static class SeedSection
                 sheet.Row(
                     FigureCode.Of("seed", sown.Planned.Kind.Id, "weight"),
                     SheetText.Name(sown.Planned.Kind),
-                    new(SheetText.Weight(sown.Weight.ToMass()), SheetAmount.Weight(sown.Weight.ToMass())),
+                    new(SheetText.Weight(sown.Weight), SheetAmount.Weight(sown.Weight)),
                     [
                         SheetText.Name(sown.Planned.Kind),
                         sown.Planned.Offer.Item.Label,
                         Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 2),
                         Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2),
                         Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2),
-                        SheetText.Weight(sown.Weight.ToMass()),
+                        SheetText.Weight(sown.Weight),
                         Amounts.Print(sown.Part.LiveSeedsPerSquareFoot, 1),
                     ],
                     sown.ShowWork(),
@@ -57,9 +57,9 @@ internal static class SeedSection
             new($"{Amounts.Print(count, 1)} per ft2", SheetAmount.Number(count, "seeds/ft2")),
             seed.Blend
         );
-        var all = seed.Batch.Total.ToMass();
+        var all = seed.Batch.Total;
         sheet.Figure("seed.all.weight", "seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), seed.Blend);
-        foreach (var sown in seed.Kinds.Where(s => s.Bulk.ShowBothRates && s.Bulk.CountingGerminationOnly is not null))
+        foreach (var sown in seed.KindsWithBothRates)
         {
             sheet.Say(
                 $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant!.Value)} lb/ac bulk counts hard or "

@@ -1,6 +1,6 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Seeds;
 using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.Sheets;
@@ -66,15 +66,15 @@ internal static class WorkOrderSection
     private static IEnumerable<string> Sowing(PlotAnswers answers)
     {
         bool worked = answers.Plan.Method == PlantingMethod.TilledAndPacked;
-        foreach (var step in answers.Spreading.Value.Groups.Steps)
+        foreach (var (action, seeding, heldBack) in answers.SowingSteps)
         {
-            switch (step.Action)
+            switch (action)
             {
-                case SeedingAction.Spread when answers.Spreading.Value.Passes.Single(p => p.Group == step.Group) is var pass:
+                case SeedingAction.Spread when seeding is { } pass:
                     yield return answers.Plan.Method == PlantingMethod.Drilled
                         ? $"Drill {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}){Depth(pass)}."
                         : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} "
-                            + $"({SheetText.Rate(pass.Rate)}).{HeldBack(answers, pass)}";
+                            + $"({SheetText.Rate(pass.Rate)}).{LeaveOut(heldBack)}";
                     break;
                 case SeedingAction.Cover when worked:
                     yield return "Drag or disk lightly to cover the large seed, then firm the ground again.";
@@ -119,24 +119,15 @@ internal static class WorkOrderSection
         return string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}")) + apart;
     }
 
-    /// <summary>Kinds of the pass that the soil is still too sour for, by what the lime has done.</summary>
-    private static string HeldBack(PlotAnswers answers, SowingPass pass)
-    {
-        var outlook = answers.Lime.Told.Outlook.OrNull();
-        var held = pass.Kinds.Where(k => outlook?.HoldBack.Any(h => h.Id == k.Planned.Kind.Id) == true).ToList();
-        return held.Count == 0 ? "" : $" Leave out {string.Join(", ", held.Select(Unless))}.";
-    }
+    private static string LeaveOut(ImmutableArray<SownKind> heldBack) =>
+        heldBack.IsEmpty ? "" : $" Leave out {string.Join(", ", heldBack.Select(Unless))}.";
 
     private static string Unless(SownKind held) =>
-        $"{SheetText.Name(held.Planned.Kind)}, {SheetText.Weight(held.Weight.ToMass())}, unless a new test shows pH "
+        $"{SheetText.Name(held.Planned.Kind)}, {SheetText.Weight(held.Weight)}, unless a new test shows pH "
         + $"{Amounts.Print(held.Planned.Kind.Ph!.MinimumPh, 1)} or more";
 
-    private static string Depth(SowingPass pass)
-    {
-        var depths = pass.Kinds.Select(k => k.Planned.Kind.Depth).OfType<PlantingDepth>().ToList();
-        return depths.Count == 0
-            ? ""
-            : $", {Amounts.Print(depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, "in", 2)} to "
-                + $"{Amounts.Print(depths.MinBy(d => d.Deepest.Inches)!.Deepest, "in", 2)} deep";
-    }
+    private static string Depth(SowingPass pass) =>
+        pass.Depth is var (shallowest, deepest)
+            ? $", {Amounts.Print(shallowest, "in", 2)} to {Amounts.Print(deepest, "in", 2)} deep"
+            : "";
 }

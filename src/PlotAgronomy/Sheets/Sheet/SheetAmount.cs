@@ -1,3 +1,4 @@
+using PlotAgronomy.Seeds;
 using UnitsNet;
 
 namespace PlotAgronomy.Sheets;
@@ -48,6 +49,8 @@ public sealed class SheetAmount
         double pounds = mass.Pounds;
         return Number(pounds, "lb");
     }
+
+    internal static SheetAmount Weight(BulkSeedMass seed) => Number(seed.Pounds, "lb");
 
     internal static SheetAmount Rate(ApplicationRate rate) => Number(rate.PoundsPerAcre, "lb/ac");
 

@@ -1,3 +1,5 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
@@ -9,15 +11,17 @@ internal static class SheetText
     /// <summary>Less than this is dust of arithmetic, not a leftover.</summary>
     private const double LeastLeftOverPounds = 0.005;
 
-    private static readonly EnumWords<DataStatus> Statuses = EnumWords<DataStatus>.FromNames();
-
     internal static string Weight(Mass mass) => Amounts.PrintForScale(mass);
+
+    internal static string Weight(BulkSeedMass seed) => Weight(Mass.FromPounds(seed.Pounds));
 
     internal static string LeftOver(Mass mass)
     {
         double pounds = mass.Pounds;
         return pounds < LeastLeftOverPounds ? "none" : Weight(mass);
     }
+
+    internal static string LeftOver(BulkSeedMass seed) => LeftOver(Mass.FromPounds(seed.Pounds));
 
     internal static string Name(CropKind kind) => kind.ShortName;
 
@@ -39,7 +43,8 @@ internal static class SheetText
     internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>How well the numbers of a row are known.</summary>
-    internal static string Standing(DataStatus status) => status == DataStatus.Memory ? "from memory" : Statuses[status];
+    internal static string Standing(DataStatus status) =>
+        status == DataStatus.Memory ? "from memory" : DataStatuses.Words[status];
 
     /// <summary>What a row of a comparison marked as from memory means.</summary>
     internal const string FromMemory =
@@ -61,7 +66,7 @@ internal static class SheetText
             ? $"Soil pH in water {Amounts.Print(ph.Value, 1)}"
             : "Soil pH in water not printed";
         string buffer = string.Concat(
-            report.BufferPhs.Select(b => $"; {SoilWords.For(b.Buffer)} buffer pH {Amounts.Print(b.Value, 2)}")
+            report.BufferPhs.Select(b => $"; {SoilWords.Buffers[b.Buffer]} buffer pH {Amounts.Print(b.Value, 2)}")
         );
         string exchangeable = report.ExchangeableAcidity is { } acidity ? $"; exchangeable acidity {acidity}" : "";
         return $"{water}{buffer}{exchangeable}.";

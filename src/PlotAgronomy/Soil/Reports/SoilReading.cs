@@ -64,11 +64,17 @@ public sealed record SoilReading
         return new SoilReading(analyte, printedValue, unit, extractant, form);
     }
 
+    /// <summary>The value as it is printed, with the name of its scale.</summary>
+    internal string Printed => SoilWords.Printed(PrintedValue, Unit);
+
+    /// <summary>The extractant within a sentence.</summary>
+    internal string ExtractedBy => SoilWords.For(Extractant);
+
     /// <summary>Invariant text such as <c>phosphorus 30 ppm (Mehlich-3)</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
     {
         string form = Form == PrintedForm.Oxide ? " as oxide" : "";
-        return $"{SoilWords.For(Analyte)}{form} {SoilWords.Printed(PrintedValue, Unit)} ({SoilWords.For(Extractant)})";
+        return $"{SoilWords.For(Analyte)}{form} {Printed} ({ExtractedBy})";
     }
 }

@@ -38,6 +38,9 @@ public sealed class FieldPasses : IWorkedResult
     /// <summary>Gets the length of the lap and all passes.</summary>
     public Length Path => Length.FromFeet(SpreaderMath.PathFeet(LapLength.Feet, Passes.Sum(p => p.LengthFeet)));
 
+    /// <summary>The length of the longest pass, in ft.</summary>
+    internal double LongestFeet => Passes.Max(p => p.LengthFeet);
+
     /// <summary>Gets the number of turns.</summary>
     public int Turns => Math.Max(0, Passes.Length + (Lap.IsEmpty ? 0 : 1) - 1);
 

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>What every system says for kinds that all systems take alike. Each nutrient is asked for by itself, because a system
+/// may take a kind as another row for it.</summary>
+[JsonConverter(typeof(NotForJson))]
+public sealed class SystemsForKinds
+{
+    private SystemsForKinds(AskedKinds asked, SystemComparison phosphate, SystemComparison potash)
+    {
+        Kinds = asked.Kinds;
+        Phosphate = phosphate.About(PlantNutrient.Phosphate);
+        Potash = potash.About(PlantNutrient.Potash);
+        var replies = RecommendationSystems.Everything.Select(s => new SystemReply(s, phosphate, potash)).ToList();
+        Answering = [.. replies.Where(r => !r.Answers.IsEmpty)];
+        Silent = [.. replies.Where(r => r.Answers.IsEmpty).Select(asked.SilenceOf)];
+    }
+
+    /// <summary>Gets the kinds; all of the plan's where a row was asked for.</summary>
+    public ImmutableArray<CropKind> Kinds { get; }
+
+    /// <summary>Gets the systems with a rate or a rating for phosphate or potash.</summary>
+    public ImmutableArray<SystemReply> Answering { get; }
+
+    /// <summary>Gets the others, and why they are silent.</summary>
+    public ImmutableArray<SystemSilence> Silent { get; }
+
+    /// <summary>Gets how far apart the systems are for phosphate; null where fewer than two give a rate.</summary>
+    public SystemDisagreement? Phosphate { get; }
+
+    /// <summary>Gets how far apart the systems are for potash; null where fewer than two give a rate.</summary>
+    public SystemDisagreement? Potash { get; }
+
+    /// <summary>Whether any answer rests on numbers from memory.</summary>
+    internal bool RestsOnMemory => Answering.Any(r => r.Status == DataStatus.Memory);
+
+    /// <summary>What the answering systems are asked for: kinds that share it get the same answers.</summary>
+    internal string RowsAsked => string.Join('|', Answering.Select(r => $"{r.System.Id} {r.RowsAsked}"));
+
+    internal static SystemsForKinds Ask(PlotPlan plan, AskedKinds asked, bool includeFromMemory)
+    {
+        return new(asked, About(PlantNutrient.Phosphate), About(PlantNutrient.Potash));
+
+        SystemComparison About(PlantNutrient nutrient) =>
+            SystemComparison.For(
+                plan.Soil,
+                s => asked.CropFor(s, nutrient) is { } use ? use with { BuildUpYears = plan.BuildUpYears } : null,
+                RecommendationSystems.Everything,
+                s => includeFromMemory || s == plan.NutrientSystem
+            );
+    }
+}
