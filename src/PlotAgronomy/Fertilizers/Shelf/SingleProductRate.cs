@@ -35,7 +35,7 @@ public sealed class SingleProductRate : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources => [SourceCatalog.Practice];
+    public ImmutableArray<Source> Sources => [Source.Practice];
 
     /// <summary>The rate that meets every need the product serves, whatever that overshoots.</summary>
     /// <param name="analysis">Guaranteed analysis.</param>

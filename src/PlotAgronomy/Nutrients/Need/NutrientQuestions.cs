@@ -47,7 +47,7 @@ internal static class NutrientQuestions
     internal static OpenQuestion<RatingSystem> Ratings(SoilReport report) =>
         QuestionCatalog.Ask(
             NutrientCodes.AskRatings,
-            [.. RatingSystems.All.Where(s => !s.Rate(report).Ratings.IsEmpty).Take(OpenQuestion.MostPlausible)],
+            [.. RatingSystem.All.Where(s => !s.Rate(report).Ratings.IsEmpty).Take(OpenQuestion.MostPlausible)],
             system => system.Name,
             ("laboratory", report.Laboratory)
         );

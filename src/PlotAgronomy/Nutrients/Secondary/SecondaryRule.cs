@@ -7,7 +7,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A named rule for sulfur, magnesium or a trace nutrient on some crops. Rules disagree; each is asked by
 /// name.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class SecondaryRule
+public sealed partial class SecondaryRule
 {
     private static readonly Catalog<SecondaryRule> Catalog = new(
         "rule for a secondary or trace nutrient",

@@ -39,7 +39,7 @@ public static class PlanComparing
             Comparison = comparison,
             KeptBack =
             [
-                .. LimeRequirement.Accepting(soil, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)),
+                .. LimeMethod.Accepting(soil, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)),
             ],
         };
     }

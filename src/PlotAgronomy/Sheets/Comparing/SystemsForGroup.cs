@@ -15,7 +15,7 @@ internal sealed class SystemsForGroup
     {
         Group = group;
         this.comparisons = comparisons;
-        var replies = RecommendationSystems.Everything.Select(s => new SystemReply(s, Nutrients, comparisons)).ToList();
+        var replies = RecommendationSystem.Everything.Select(s => new SystemReply(s, Nutrients, comparisons)).ToList();
         Answering = [.. replies.Where(r => r.Answers.Length > 0)];
         LeftOut = [.. replies.Where(r => r.Answers.Length == 0).Select(r => (r.System, WhyNot(r)))];
     }
@@ -39,7 +39,7 @@ internal sealed class SystemsForGroup
                     SystemComparison.For(
                         plan.Soil,
                         s => group.CropFor(s, n) is { } use ? use with { BuildUpYears = plan.BuildUpYears } : null,
-                        RecommendationSystems.Everything,
+                        RecommendationSystem.Everything,
                         s => includeFromMemory || s == plan.NutrientSystem
                     )
             )

@@ -133,7 +133,7 @@ internal static class SystemsSheet
         var reasons = compared
             .SelectMany(c => c.LeftOut.Select(l => (l.System, l.Why, c.Group.Name)))
             .GroupBy(l => l.System)
-            .OrderBy(g => RecommendationSystems.Everything.IndexOf(g.Key))
+            .OrderBy(g => RecommendationSystem.Everything.IndexOf(g.Key))
             .Select(g =>
                 (
                     g.Key.Name,
