@@ -135,7 +135,7 @@ internal static class NutrientsSums
                             recorder.Call(
                                 $"secondary rule {rule.Id}: {value} {Words(unit)} by {Words(extractant)} at pH {ph}",
                                 () =>
-                                    Short(rule.Answer(Mineral(Report(ph, SoilSums.Reading(analyte, value, unit, extractant))), Request)));
+                                    Short(rule.Answer(Mineral(Report(ph, SoilSums.Reading(analyte, value, unit, extractant))), isLimeDue: true, Percent(0.2), Percent(6))));
                         }
                     }
                 }
@@ -149,13 +149,6 @@ internal static class NutrientsSums
     }
 
     private static PlotSoil Mineral(SoilReport report) => PlotSoil.For(report) with { SoilClass = SoilClass.Mineral };
-
-    private static SecondaryRequest Request => new()
-    {
-        IsLimeDue = true,
-        TissueSulfur = Percent(0.2),
-        MagnesiumSaturation = Percent(6),
-    };
 
     private static SoilReport Report(double ph, params SoilReading[] readings) => new()
     {

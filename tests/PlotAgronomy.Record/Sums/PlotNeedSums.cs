@@ -87,7 +87,7 @@ internal static class PlotNeedSums
                     Kinds = [Kind(kind, 0.7), Kind("crimson clover", 0.3)],
                     System = system,
                     SecondaryRules = [.. SecondaryRule.Everything],
-                    Secondary = new SecondaryRequest { TissueSulfur = Percent(0.2) },
+                    TissueSulfur = Percent(0.2),
                     BuildUpYears = 4,
                 })));
             }

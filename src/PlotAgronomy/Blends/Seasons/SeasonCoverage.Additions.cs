@@ -11,10 +11,7 @@ public sealed partial class SeasonCoverage
     /// <param name="share">Share of a full stand each would be added at; finite, above 0.</param>
     /// <returns>The kinds that improve anything.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A share not above 0, NaN or infinite.</exception>
-    public ImmutableArray<SeasonAddition> BestAdditions(
-        IEnumerable<CropKind> candidates,
-        double share
-    )
+    public ImmutableArray<SeasonAddition> BestAdditions(IEnumerable<CropKind> candidates, double share)
     {
         ArgumentNullException.ThrowIfNull(candidates);
         Guard.Above(share, 0, "of a full stand");

@@ -29,7 +29,7 @@ public sealed class SingleProductRate : IWorkedResult
     public ImmutableArray<NutrientBalance> Balances { get; }
 
     /// <summary>Gets the policy: meet every need, or pass none.</summary>
-    public RatePolicy Policy { get; }
+    internal RatePolicy Policy { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));

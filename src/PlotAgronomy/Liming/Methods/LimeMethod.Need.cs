@@ -1,5 +1,5 @@
-using PlotAgronomy.Liming;
 using System.Collections.Immutable;
+using PlotAgronomy.Liming;
 
 namespace PlotAgronomy;
 
@@ -13,12 +13,7 @@ public sealed partial class LimeMethod
     /// <param name="readingErrorPh">How far a pH reading may be off; from 0 to 1; null takes 0.1 (LIME-S38).</param>
     /// <returns>The need; its rate is null, with a finding, where the method does not answer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public LimeNeed NeedFor(
-        PlotSoil soil,
-        double targetPh,
-        EarlierLime? earlier = null,
-        double? readingErrorPh = null
-    )
+    public LimeNeed NeedFor(PlotSoil soil, double targetPh, EarlierLime? earlier = null, double? readingErrorPh = null)
     {
         ArgumentNullException.ThrowIfNull(soil);
         double target = LimeLimits.TargetPh(targetPh, nameof(targetPh));

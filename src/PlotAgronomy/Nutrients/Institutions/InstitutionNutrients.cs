@@ -17,8 +17,7 @@ public static class InstitutionNutrients
             [.. RecommendationSystem.Unchecked.Where(s => IsOf(s, institution))];
 
         /// <summary>Gets the rating systems it publishes.</summary>
-        public ImmutableArray<RatingSystem> RatingSystems =>
-            [.. RatingSystem.All.Where(s => s.Institution == institution)];
+        public ImmutableArray<RatingSystem> RatingSystems => [.. RatingSystem.All.Where(s => s.Institution == institution)];
 
         /// <summary>Gets what it credits a legume with.</summary>
         public ImmutableArray<LegumeCredit> LegumeCredits => [.. LegumeCredit.All.Where(c => c.Institution == institution)];

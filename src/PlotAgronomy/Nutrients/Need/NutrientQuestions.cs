@@ -23,12 +23,7 @@ internal static class NutrientQuestions
         ];
         yield return QuestionCatalog.Ask(
             NutrientCodes.AskTest,
-            [
-                .. system
-                    .Accepts.Where(t => t.Nutrient == nutrient)
-                    .DistinctBy(t => t.ToString())
-                    .Take(OpenQuestion.MostPlausible),
-            ],
+            [.. system.Accepts.Where(t => t.Nutrient == nutrient).DistinctBy(t => t.ToString()).Take(OpenQuestion.MostPlausible)],
             test => test.ToString(),
             places
         );

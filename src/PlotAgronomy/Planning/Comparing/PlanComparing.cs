@@ -37,10 +37,7 @@ public static class PlanComparing
             Target = target,
             AskedPh = asked,
             Comparison = comparison,
-            KeptBack =
-            [
-                .. LimeMethod.Accepting(soil, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)),
-            ],
+            KeptBack = [.. LimeMethod.Accepting(soil, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method))],
         };
     }
 }

@@ -1,6 +1,6 @@
-using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy;
 

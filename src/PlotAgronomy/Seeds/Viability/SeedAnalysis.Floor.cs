@@ -1,4 +1,5 @@
 using PlotAgronomy.Seeds;
+
 namespace PlotAgronomy;
 
 /// <content>Lowest germination a state standard accepts, used here as the mark of a poor lot.</content>

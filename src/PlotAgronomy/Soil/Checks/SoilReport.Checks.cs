@@ -1,5 +1,5 @@
-using PlotAgronomy.Soil;
 using System.Collections.Immutable;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy;

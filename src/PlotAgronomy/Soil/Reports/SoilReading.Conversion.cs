@@ -1,4 +1,5 @@
 using PlotAgronomy.Soil;
+
 namespace PlotAgronomy;
 
 /// <content>The same reading in another unit.</content>
@@ -15,11 +16,7 @@ public sealed partial record SoilReading
     /// or the soil lacks what the conversion needs.</exception>
     /// <remarks>lb/ac = ppm x million lb of soil (2 in the furrow slice) = mg/dm3 x inches x 0.2266; ppm = mg/dm3 / (W/V);
     /// ppm = meq/100 g x equivalent weight x 10; P2O5 = 2.2913 P; K2O = 1.2046 K.</remarks>
-    public ReadingConversion ConvertTo(
-        SoilTestUnit unit,
-        SampledSoil soil,
-        PrintedForm form = PrintedForm.Element
-    )
+    public ReadingConversion ConvertTo(SoilTestUnit unit, SampledSoil soil, PrintedForm form = PrintedForm.Element)
     {
         ArgumentNullException.ThrowIfNull(soil);
         Guard.Defined(unit);
