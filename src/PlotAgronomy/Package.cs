@@ -5,7 +5,7 @@ namespace PlotAgronomy;
 /// <summary>What one price pays for: a bag of a weight, a jug of a volume, or a weight of what is sold loose.</summary>
 /// <remarks>A package never changes and is only equal to itself.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class Package
+public sealed partial class Package
 {
     private readonly string text;
 
@@ -69,7 +69,7 @@ public sealed class Package
     /// <param name="needed">Weight needed; finite, at least 0.</param>
     /// <returns>Number of packages; null for what is sold loose.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public int? CountFor(Mass needed) => IsWhole ? WholePackages.RoundUp(needed, Weight) : null;
+    public int? CountFor(Mass needed) => IsWhole ? Package.RoundUp(needed, Weight) : null;
 
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>50 lb</c>, <c>2.5 gal (26.7 lb)</c> or <c>in bulk by the ton</c>.</returns>

@@ -49,8 +49,8 @@ internal sealed partial class CalibrationAnswers
         var runs = weights
             .Select(w =>
                 catching
-                    ? SpreaderCalibration.TimedCatch(w, time, pace, swath, errors)
-                    : SpreaderCalibration.WeighedRun(w, course!.Value, swath, errors, time)
+                    ? MeasuredRate.TimedCatch(w, time, pace, swath, errors)
+                    : MeasuredRate.WeighedRun(w, course!.Value, swath, errors, time)
             )
             .ToList();
         return new CalibrationAnswers

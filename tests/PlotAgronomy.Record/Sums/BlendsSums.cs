@@ -141,7 +141,7 @@ internal static class BlendsSums
         recorder.Call("blend of nothing", () => Blend.FromSharesOfFullStand());
     }
 
-    private static SeedTag Tag() => SeedTagReader.Read(TagTexts.All[1].Text).Tag!;
+    private static SeedTag Tag() => SeedTag.Read(TagTexts.All[1].Text).Tag!;
 
     private static void Everything(Recorder recorder, string words, Blend blend)
     {

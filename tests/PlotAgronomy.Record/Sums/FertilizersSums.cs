@@ -97,7 +97,7 @@ internal static class FertilizersSums
             }
         }
 
-        foreach (var source in new[] { "FERT-H120", "FERT-LIB" }.Select(SourceCatalog.Find))
+        foreach (var source in new[] { "FERT-H120", "FERT-LIB" }.Select(Source.Find))
         {
             recorder.Call($"chemistry: phosphorus to phosphate printed by {source.Id}", () =>
                 ChemicalConversion.PublishedFactor(ChemicalForm.Phosphorus, ChemicalForm.Phosphate, source));

@@ -36,8 +36,8 @@ internal static class Kinds
 
         recorder.Call($"kind {kind.Id}: seed count", () => kind.RequireSeedCount());
         recorder.Call($"kind {kind.Id}: what counts as viable", () => ViabilityRule.For(kind));
-        recorder.Call($"kind {kind.Id}: germination floor", () => GerminationFloors.For(kind));
-        recorder.Call($"kind {kind.Id}: driest seed for a tight bag", () => HermeticMoisture.CeilingFor(kind));
+        recorder.Call($"kind {kind.Id}: germination floor", () => SeedAnalysis.GerminationFloorFor(kind));
+        recorder.Call($"kind {kind.Id}: driest seed for a tight bag", () => SeedStorage.HermeticCeilingFor(kind));
     }
 
     private static void Hazards(Recorder recorder, CropKind kind) =>

@@ -201,12 +201,12 @@ internal static class LandSums
 
     private static void Files(Recorder recorder)
     {
-        recorder.Call("land: a file of one polygon", () => OutlineReader.Read(Polygon, "plot"));
-        recorder.Call("land: a track", () => OutlineReader.Read(Track, "plot"));
-        recorder.Call("land: a list of fixes", () => OutlineReader.Read(List, "plot"));
-        recorder.Call("land: a polygon read as such", () => OutlineReader.ReadGeoJson(Polygon, "plot"));
-        recorder.Call("land: a track read as such", () => OutlineReader.ReadGpx(Track, "plot"));
-        recorder.Call("land: a list read as such", () => OutlineReader.ReadList(List, "plot"));
+        recorder.Call("land: a file of one polygon", () => PlotOutline.Read(Polygon, "plot"));
+        recorder.Call("land: a track", () => PlotOutline.Read(Track, "plot"));
+        recorder.Call("land: a list of fixes", () => PlotOutline.Read(List, "plot"));
+        recorder.Call("land: a polygon read as such", () => PlotOutline.ReadGeoJson(Polygon, "plot"));
+        recorder.Call("land: a track read as such", () => PlotOutline.ReadGpx(Track, "plot"));
+        recorder.Call("land: a list read as such", () => PlotOutline.ReadList(List, "plot"));
         foreach (string broken in new[] { "", "31, -84\n31, x\n", "131, -84\n", """{ "type": "Blob" }""", "<kml></kml>" })
         {
             recorder.Call($"land: the broken file '{broken.ReplaceLineEndings(" / ")}'", () => LineAndField(broken));
@@ -217,7 +217,7 @@ internal static class LandSums
     {
         try
         {
-            return (-OutlineReader.Read(broken, "plot").Length, null);
+            return (-PlotOutline.Read(broken, "plot").Length, null);
         }
         catch (DataFormatException problem)
         {

@@ -137,15 +137,15 @@ internal static class LimeMethodSums
 
             var sample = Sample(SoilClass.Mineral, 5.2, BufferPh.FromValue(6.3, buffer));
             recorder.Call($"lime methods that take a sample by {Words(buffer)}",
-                () => LimeRequirement.Accepting(sample).Select(m => m.Id).ToArray());
+                () => LimeMethod.Accepting(sample).Select(m => m.Id).ToArray());
             recorder.Call($"lime methods that take a sample by {Words(buffer)}, with memory",
-                () => LimeRequirement.Accepting(sample, true).Select(m => m.Id).ToArray());
+                () => LimeMethod.Accepting(sample, true).Select(m => m.Id).ToArray());
         }
 
         recorder.Call("lime methods: one that is not there", () => LimeMethod.Find("none"));
         recorder.Call("lime methods: a buffer pH without its buffer",
             () =>
-                LimeRequirement.Accepting(new SoilReport { Laboratory = "a laboratory", UnnamedBufferPh = 6.4 }).Select(m => m.Id).ToArray());
+                LimeMethod.Accepting(new SoilReport { Laboratory = "a laboratory", UnnamedBufferPh = 6.4 }).Select(m => m.Id).ToArray());
         recorder.Call("lime methods: an unnamed buffer pH", () =>
             Short(LimeMethod.Find("oregon-2025-sikora").NeedFor(new SoilReport
             {

@@ -44,7 +44,7 @@ internal static class NutrientsSums
             recorder.Call($"kind {kind.Id}: taken as", () => KindProxy.For(kind));
             recorder.Call($"kind {kind.Id}: rows that are its own",
                 () => Enum.GetValues<CropRow>().Where(KindProxy.For(kind).IsOwn).ToArray());
-            recorder.Call($"kind {kind.Id}: row in every system", () => RecommendationSystems.Everything.ToDictionary(
+            recorder.Call($"kind {kind.Id}: row in every system", () => RecommendationSystem.Everything.ToDictionary(
                 s => s.Id, s => (KindProxy.For(kind).RowIn(s, PlantNutrient.Phosphate),
                     KindProxy.For(kind).RowIn(s, PlantNutrient.Potash))));
             recorder.Call($"kind {kind.Id}: secondary rules",
@@ -135,27 +135,20 @@ internal static class NutrientsSums
                             recorder.Call(
                                 $"secondary rule {rule.Id}: {value} {Words(unit)} by {Words(extractant)} at pH {ph}",
                                 () =>
-                                    Short(rule.Answer(Mineral(Report(ph, SoilSums.Reading(analyte, value, unit, extractant))), Request)));
+                                    Short(rule.Answer(Mineral(Report(ph, SoilSums.Reading(analyte, value, unit, extractant))), isLimeDue: true, Percent(0.2), Percent(6))));
                         }
                     }
                 }
             }
         }
 
-        recorder.Call("sulfur set free by organic matter", () => OrganicMatterSupply.SulfurReleased(Percent(3)));
+        recorder.Call("sulfur set free by organic matter", () => SecondaryRule.SulfurReleased(Percent(3)));
         recorder.Call("sulfur set free by organic matter of a thin layer",
-            () => OrganicMatterSupply.SulfurReleased(Percent(3), SampledLayer.FromDepth(Inches(4))));
-        recorder.Call("phosphate in a band", () => BandPlacement.BandedPhosphateFor(PerAcre(60)));
+            () => SecondaryRule.SulfurReleased(Percent(3), SampledLayer.FromDepth(Inches(4))));
+        recorder.Call("phosphate in a band", () => NutrientNeed.BandedPhosphateFor(PerAcre(60)));
     }
 
     private static PlotSoil Mineral(SoilReport report) => PlotSoil.For(report) with { SoilClass = SoilClass.Mineral };
-
-    private static SecondaryRequest Request => new()
-    {
-        IsLimeDue = true,
-        TissueSulfur = Percent(0.2),
-        MagnesiumSaturation = Percent(6),
-    };
 
     private static SoilReport Report(double ph, params SoilReading[] readings) => new()
     {

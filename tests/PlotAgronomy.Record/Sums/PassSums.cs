@@ -39,7 +39,7 @@ internal static class PassSums
             recorder.Call($"passes over {words}: covered after each",
                 () => Enumerable.Range(0, plan.Passes.Length + 1).Select(plan.CoveredAfter));
             recorder.Call($"passes over {words}: one pass", () => plan.Passes[0]);
-            recorder.Add($"passes over {words}, drawn", "picture.digest", Digest(PlotPicture.Draw(plan)));
+            recorder.Add($"passes over {words}, drawn", "picture.digest", Digest(plan.ToSvg()));
             recorder.Call($"passes over {words}, along a bearing", () => Short(FieldPasses.Lay(plot, new FieldPassesRequest
             {
                 Rate = PerAcre(10),

@@ -47,9 +47,9 @@ internal static class PatternSums
         recorder.Call("pattern of one tray", () => SpreadPattern.FromTrays([1], Feet(2)));
         recorder.Call("pattern of empty trays", () => SpreadPattern.FromTrays([0, 0, 0], Feet(2)));
         recorder.Add("pattern drawn", "picture.digest",
-            Digest(PatternPicture.Draw(OverlappedPattern.For(Patterns[8].Pattern, Feet(14), DrivingMethod.BackAndForth))));
+            Digest(OverlappedPattern.For(Patterns[8].Pattern, Feet(14), DrivingMethod.BackAndForth).ToSvg()));
         recorder.Add("pattern drawn with a limit", "picture.digest",
-            Digest(PatternPicture.Draw(OverlappedPattern.For(Patterns[0].Pattern, Feet(14), DrivingMethod.OneDirection), 10)));
+            Digest(OverlappedPattern.For(Patterns[0].Pattern, Feet(14), DrivingMethod.OneDirection).ToSvg(10)));
     }
 
     private static void Overlap(Recorder recorder, string name, SpreadPattern pattern, DrivingMethod driving)

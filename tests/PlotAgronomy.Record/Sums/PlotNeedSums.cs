@@ -38,7 +38,7 @@ internal static class PlotNeedSums
     {
         Soil = Indices(),
         Kinds = [.. kinds],
-        System = RecommendationSystems.NorthCarolina,
+        System = RecommendationSystem.NorthCarolina,
         SecondaryRules = [],
     };
 
@@ -60,7 +60,7 @@ internal static class PlotNeedSums
 
     private static void EverySystem(Recorder recorder)
     {
-        foreach (var system in RecommendationSystems.Everything)
+        foreach (var system in RecommendationSystem.Everything)
         {
             foreach (string kind in new[] { "corn", "winter wheat", "ladino clover", "purple top turnip", "orchardgrass" })
             {
@@ -87,7 +87,7 @@ internal static class PlotNeedSums
                     Kinds = [Kind(kind, 0.7), Kind("crimson clover", 0.3)],
                     System = system,
                     SecondaryRules = [.. SecondaryRule.Everything],
-                    Secondary = new SecondaryRequest { TissueSulfur = Percent(0.2) },
+                    TissueSulfur = Percent(0.2),
                     BuildUpYears = 4,
                 })));
             }
@@ -112,14 +112,14 @@ internal static class PlotNeedSums
         {
             Soil = Indices(),
             Kinds = [Kind("oats winter", 0.7), Kind("medium red clover", 0.4)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             CountedFromShare = 0.5,
         })));
         recorder.Call("need of a plot: legumes not inoculated", () => Short(PlotNeed.For(new PlotNeedRequest
         {
             Soil = Indices(),
             Kinds = [Kind("cowpea iron clay", 1)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             LegumesAreInoculated = false,
         })));
@@ -129,7 +129,7 @@ internal static class PlotNeedSums
             {
                 Soil = Indices(),
                 Kinds = [Kind("oats winter", 1), Kind("medium red clover", 0.3)],
-                System = RecommendationSystems.NorthCarolina,
+                System = RecommendationSystem.NorthCarolina,
                 SecondaryRules = [],
                 Uses = Use("oats winter", new KindUse { Nitrogen = NitrogenRule.Find("south-carolina-small-grain") }),
                 LegumeCredit = LegumeCredit.Find("tennessee-clover-in-grass").For(stand),
@@ -143,7 +143,7 @@ internal static class PlotNeedSums
                 ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12),
             },
             Kinds = [Kind("ladino clover", 1)],
-            System = RecommendationSystems.Find("TS-2020"),
+            System = RecommendationSystem.Find("TS-2020"),
             SecondaryRules = [],
             Uses = Use("ladino clover",
                 new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
@@ -155,7 +155,7 @@ internal static class PlotNeedSums
                 ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(12),
             },
             Kinds = [Kind("alfalfa", 1)],
-            System = RecommendationSystems.Find("TS-2020"),
+            System = RecommendationSystem.Find("TS-2020"),
             SecondaryRules = [],
             Uses = Use("alfalfa", new KindUse
             {
@@ -168,7 +168,7 @@ internal static class PlotNeedSums
         {
             Soil = Indices(),
             Kinds = [Kind("oats winter", 1)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             Printed = PrintedRecommendation.FromRates("a laboratory", "clover", PrintedRate.FromRate(PlantNutrient.Potash, PerAcre(100))),
         })));
@@ -176,7 +176,7 @@ internal static class PlotNeedSums
         {
             Soil = Indices(SoilSums.Reading(SoilAnalyte.Boron, 0.2, extractant: Extractant.HotWater)),
             Kinds = [Kind("alfalfa", 0.6), Kind("oats winter", 0.4)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [SecondaryRule.Find("tennessee-boron-alfalfa"), SecondaryRule.Find("plot-boron")],
             Overrides = [NutrientTarget.Create(PlantNutrient.Nitrogen, PerAcre(50), PerAcre(60), "asked for")],
         })));

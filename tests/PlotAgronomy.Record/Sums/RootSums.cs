@@ -78,9 +78,9 @@ internal static class RootSums
         foreach (double needed in new[] { 0, 12, 49.999999999, 50, 50.1, 74.9, 75.1, 430 })
         {
             recorder.Call($"root: 50-lb bags for {needed} lb, rounded up",
-                () => WholePackages.RoundUp(Pounds(needed), Pounds(50)));
+                () => Package.RoundUp(Pounds(needed), Pounds(50)));
             recorder.Call($"root: 50-lb bags for {needed} lb, to the nearest",
-                () => WholePackages.RoundToNearest(Pounds(needed), Pounds(50)));
+                () => Package.RoundToNearest(Pounds(needed), Pounds(50)));
         }
     }
 
@@ -174,7 +174,7 @@ internal static class RootSums
 
     private static void Others(Recorder recorder)
     {
-        var tag = Reference.SourceCatalog.Find("SEED-S01");
+        var tag = Source.Find("SEED-S01");
         recorder.Call("root: findings in order", () => Finding.InOrder(
         [
             new Finding(new("b-note", FindingSeverity.Note, new("b"), null, tag), []),
@@ -184,14 +184,14 @@ internal static class RootSums
         ]).Select(f => f.Code).ToArray());
         recorder.Call("root: a line of working",
             () => new WorkedLine("Bulk rate", "rate / part", "15 / 0.524", new(tag, DataStatus.Read)).ToString());
-        foreach (var source in Reference.SourceCatalog.All)
+        foreach (var source in Source.All)
         {
             recorder.Call($"reference: the source {source.Id}",
-                () => new[] { Reference.SourceCatalog.Find(source.Id).Edition, source.SupersededBy?.Id });
+                () => new[] { Source.Find(source.Id).Edition, source.SupersededBy?.Id });
         }
 
-        recorder.Call("reference: an unknown source", () => !Reference.SourceCatalog.TryFind("none", out _, out _));
-        recorder.Call("reference: an unknown source asked for", () => Reference.SourceCatalog.Find("none"));
+        recorder.Call("reference: an unknown source", () => !Source.TryFind("none", out _, out _));
+        recorder.Call("reference: an unknown source asked for", () => Source.Find("none"));
         foreach (var finding in Reference.FindingCatalog.Templates)
         {
             recorder.Add("reference: how serious a caution is", finding.Code, finding.Severity);

@@ -228,14 +228,14 @@ internal static class SeedsSums
     {
         foreach (var (words, text) in TagTexts.All)
         {
-            recorder.Call($"seeds: the tag of {words}", () => SeedTagReader.Read(text));
+            recorder.Call($"seeds: the tag of {words}", () => SeedTag.Read(text));
             recorder.Call($"seeds: the components on the tag of {words}", () =>
-                SeedTagReader.Read(text).Tag?.Components.Select(c => (c.Kind.Id, c.Analysis.PureSeed, c.Analysis.Germination,
+                SeedTag.Read(text).Tag?.Components.Select(c => (c.Kind.Id, c.Analysis.PureSeed, c.Analysis.Germination,
                     c.Analysis.HardSeed, c.Analysis.DormantSeed, c.Analysis.Coating)));
-            recorder.Call($"seeds: what is odd on the tag of {words}", () => SeedTagReader.Read(text).Tag?.Check());
+            recorder.Call($"seeds: what is odd on the tag of {words}", () => SeedTag.Read(text).Tag?.Check());
         }
 
-        var tag = SeedTagReader.Read(TagTexts.All[0].Text).Tag!;
+        var tag = SeedTag.Read(TagTexts.All[0].Text).Tag!;
         recorder.Call("seeds: a lot from its tag", () => SeedLot.FromTag(tag, tag.Components[0], "a bag"));
         recorder.Call("seeds: a tag made by hand", () => new SeedTag
         {
@@ -248,10 +248,10 @@ internal static class SeedsSums
         foreach (int labelled in new[] { 0, 1, 5, 14, 30, 31 })
         {
             recorder.Call($"seeds: most noxious seeds within tolerance of {labelled}",
-                () => NoxiousTolerance.MostWithin(labelled));
+                () => NoxiousWeed.MostWithinTolerance(labelled));
         }
 
-        recorder.Call("seeds: noxious seeds in a sample", () => NoxiousTolerance.SeedsInSample(36, Grams(50)));
+        recorder.Call("seeds: noxious seeds in a sample", () => NoxiousWeed.SeedsInSample(36, Grams(50)));
     }
 
     private static void Tests(Recorder recorder)
@@ -324,15 +324,15 @@ internal static class SeedsSums
 
         foreach (var cover in Enum.GetValues<SeedbedCover>())
         {
-            recorder.Call($"seeds: broadcast factor, {Words(cover)}", () => SurfaceSowing.FactorFor(cover));
+            recorder.Call($"seeds: broadcast factor, {Words(cover)}", () => BroadcastFactor.FactorFor(cover));
             recorder.Call($"seeds: broadcast from drilled, {Words(cover)}",
-                () => SurfaceSowing.BroadcastFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10), cover));
+                () => BroadcastFactor.BroadcastFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10), cover));
         }
 
         recorder.Call("seeds: frost-seeded from broadcast",
-            () => SurfaceSowing.FrostSeededFrom(PureLiveSeedRate.BroadcastPoundsPerAcre(10)));
+            () => BroadcastFactor.FrostSeededFrom(PureLiveSeedRate.BroadcastPoundsPerAcre(10)));
         recorder.Call("seeds: frost-seeded from drilled",
-            () => SurfaceSowing.FrostSeededFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10)));
+            () => BroadcastFactor.FrostSeededFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10)));
         recorder.Call("seeds: evidence of the user's own", () => Origin.FromUser("a count of my own"));
     }
 }

@@ -285,20 +285,20 @@ internal static class SoilSums
             PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(30),
         };
         recorder.Call("soil: what is odd on an odd report",
-            () => SoilPlausibility.Check(Of(Reading(SoilAnalyte.Phosphorus, 4000), Reading(SoilAnalyte.Potassium, 9000)), today));
-        recorder.Call("soil: what is odd on a sound report", () => SoilPlausibility.Check(Report(null, 6.2), today));
+            () => Of(Reading(SoilAnalyte.Phosphorus, 4000), Reading(SoilAnalyte.Potassium, 9000)).Check(today));
+        recorder.Call("soil: what is odd on a sound report", () => Report(null, 6.2).Check(today));
         recorder.Call("soil: what is odd on an old report",
-            () => SoilPlausibility.Check(Report(null, 6.2), new DateOnly(2032, 4, 1)));
+            () => Report(null, 6.2).Check(new DateOnly(2032, 4, 1)));
         recorder.Call("soil: what is odd against an earlier report",
             () =>
-                SoilPlausibility.Check(Of(Reading(SoilAnalyte.Phosphorus, 90)), today, Of(Reading(SoilAnalyte.Phosphorus, 10))));
+                Of(Reading(SoilAnalyte.Phosphorus, 90)).Check(today, Of(Reading(SoilAnalyte.Phosphorus, 10))));
         recorder.Call("soil: a sample as deep as the method wants",
-            () => SoilPlausibility.CheckDepth(Report(null), Inches(6), "a method"));
+            () => Report(null).CheckDepth(Inches(6), "a method"));
         recorder.Call("soil: a sample deeper than the method wants",
-            () => SoilPlausibility.CheckDepth(Report(null), Inches(3), "a method"));
+            () => Report(null).CheckDepth(Inches(3), "a method"));
         foreach (double typed in new[] { 2.9, 4.5, 6.2, 8.4, 62, 9.6 })
         {
-            recorder.Call($"soil: the typed pH {typed}", () => SoilPlausibility.CheckTypedPh(typed));
+            recorder.Call($"soil: the typed pH {typed}", () => SoilReport.CheckTypedPh(typed));
         }
     }
 }

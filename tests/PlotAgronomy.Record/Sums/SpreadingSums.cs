@@ -36,18 +36,18 @@ internal static class SpreadingSums
 
     private static void Rates(Recorder recorder)
     {
-        recorder.Call("spreading: rate of a flow", () => SpreaderRate.FromFlow(PoundsPerMinute(2.1), Mph(3), Feet(15)));
-        recorder.Call("spreading: flow for a rate", () => SpreaderRate.FlowFor(PerAcre(8), Mph(3), Feet(15)));
-        recorder.Call("spreading: speed for a rate", () => SpreaderRate.SpeedFor(PerAcre(8), PoundsPerMinute(0.8), Feet(15)));
-        recorder.Call("spreading: a speed beyond walking", () => SpreaderRate.SpeedFor(PerAcre(8), PoundsPerMinute(6), Feet(15)));
-        recorder.Call("spreading: swath for a rate", () => SpreaderRate.SwathFor(PerAcre(8), PoundsPerMinute(0.8), Mph(3)));
-        recorder.Call("spreading: flow for nothing", () => SpreaderRate.FlowFor(PerAcre(0), Mph(3), Feet(15)));
+        recorder.Call("spreading: rate of a flow", () => SpreaderSetting.FromFlow(PoundsPerMinute(2.1), Mph(3), Feet(15)));
+        recorder.Call("spreading: flow for a rate", () => SpreaderSetting.FlowFor(PerAcre(8), Mph(3), Feet(15)));
+        recorder.Call("spreading: speed for a rate", () => SpreaderSetting.SpeedFor(PerAcre(8), PoundsPerMinute(0.8), Feet(15)));
+        recorder.Call("spreading: a speed beyond walking", () => SpreaderSetting.SpeedFor(PerAcre(8), PoundsPerMinute(6), Feet(15)));
+        recorder.Call("spreading: swath for a rate", () => SpreaderSetting.SwathFor(PerAcre(8), PoundsPerMinute(0.8), Mph(3)));
+        recorder.Call("spreading: flow for nothing", () => SpreaderSetting.FlowFor(PerAcre(0), Mph(3), Feet(15)));
         foreach (double actual in new[] { 2.0, 3, 4.2 })
         {
             recorder.Call($"spreading: {actual} mph where 3 was planned",
-                () => SpreaderRate.AtSpeed(PerAcre(8), Mph(3), Mph(actual)));
+                () => ChangedRate.AtSpeed(PerAcre(8), Mph(3), Mph(actual)));
             recorder.Call($"spreading: passes {actual * 5} ft apart where 15 was planned",
-                () => SpreaderRate.AtSpacing(PerAcre(8), Feet(15), Feet(actual * 5)));
+                () => ChangedRate.AtSpacing(PerAcre(8), Feet(15), Feet(actual * 5)));
         }
 
         recorder.Call("spreading: a dial against the rate",
@@ -56,7 +56,7 @@ internal static class SpreadingSums
         recorder.Call("spreading: a worn outlet", () => OutletCheck.For([Grams(100), Grams(118), Grams(94), Grams(100)]));
         foreach (double speed in new[] { 5.0, 12 })
         {
-            recorder.Call($"spreading: throw at {speed} mph", () => ThrowDistance.Level(Mph(speed), Mph(18), Feet(3)));
+            recorder.Call($"spreading: throw at {speed} mph", () => SpreadPattern.ThrowDistance(Mph(speed), Mph(18), Feet(3)));
         }
     }
 
@@ -107,11 +107,11 @@ internal static class SpreadingSums
 
     private static void Courses(Recorder recorder)
     {
-        recorder.Call("course: its area", () => SpreaderCalibration.CourseAreaOf(Feet(100), Feet(15)));
-        recorder.Call("course: its length", () => SpreaderCalibration.CourseLengthFor(Area.FromSquareFeet(1000), Feet(15)));
-        recorder.Call("course: turns of a wheel", () => SpreaderCalibration.WheelTurnsFor(Feet(100), Feet(1.1)));
+        recorder.Call("course: its area", () => MeasuredRate.CourseAreaOf(Feet(100), Feet(15)));
+        recorder.Call("course: its length", () => MeasuredRate.CourseLengthFor(Area.FromSquareFeet(1000), Feet(15)));
+        recorder.Call("course: turns of a wheel", () => MeasuredRate.WheelTurnsFor(Feet(100), Feet(1.1)));
         recorder.Call("course: what to expect in the bag",
-            () => SpreaderCalibration.ExpectedCatch(PerAcre(8), Feet(100), Feet(15)));
+            () => MeasuredRate.ExpectedCatch(PerAcre(8), Feet(100), Feet(15)));
     }
 
     private static MeasuringErrors Errors => new()
@@ -128,23 +128,23 @@ internal static class SpreadingSums
         foreach (var (words, errors) in new (string, MeasuringErrors?)[] { ("", null), (", errors known", Errors) })
         {
             recorder.Call($"calibration by a timed catch{words}",
-                () => SpreaderCalibration.TimedCatch(Pounds(0.4), TimeSpan.FromSeconds(30), Mph(3), Feet(15), errors));
+                () => MeasuredRate.TimedCatch(Pounds(0.4), TimeSpan.FromSeconds(30), Mph(3), Feet(15), errors));
             recorder.Call($"calibration by a weighed run{words}",
-                () => SpreaderCalibration.WeighedRun(Pounds(0.3), Feet(100), Feet(15), errors, TimeSpan.FromSeconds(23)));
+                () => MeasuredRate.WeighedRun(Pounds(0.3), Feet(100), Feet(15), errors, TimeSpan.FromSeconds(23)));
             recorder.Call($"calibration by running out{words}",
-                () => SpreaderCalibration.RunOut(Pounds(1), Feet(330), Feet(15), errors, TimeSpan.FromSeconds(75)));
+                () => MeasuredRate.RunOut(Pounds(1), Feet(330), Feet(15), errors, TimeSpan.FromSeconds(75)));
             recorder.Call($"calibration by a tray{words}",
-                () => SpreaderCalibration.TrayCatch(Grams(2), Area.FromSquareFeet(4), errors));
+                () => MeasuredRate.TrayCatch(Grams(2), Area.FromSquareFeet(4), errors));
             recorder.Call($"calibration by turns of the wheel{words}",
-                () => SpreaderCalibration.WheelTurns(Pounds(0.4), 20, Feet(5.2), 8, Inches(7), Percent(5), errors));
+                () => MeasuredRate.WheelTurns(Pounds(0.4), 20, Feet(5.2), 8, Inches(7), Percent(5), errors));
             recorder.Call($"calibration by a whole plot{words}",
-                () => SpreaderCalibration.WholePlot(Pounds(6), Acres(0.62), errors));
+                () => MeasuredRate.WholePlot(Pounds(6), Acres(0.62), errors));
         }
 
         recorder.Call("calibration: a run without its time",
-            () => SpreaderCalibration.WeighedRun(Pounds(0.3), Feet(100), Feet(15)));
+            () => MeasuredRate.WeighedRun(Pounds(0.3), Feet(100), Feet(15)));
         recorder.Call("calibration: where the error of a catch comes from", () =>
-            RateErrorBudget.ForTimedCatch(SpreaderRate.FlowFor(PerAcre(8), Mph(3), Feet(15)), Errors, Pounds(0.4),
+            RateErrorBudget.ForTimedCatch(SpreaderSetting.FlowFor(PerAcre(8), Mph(3), Feet(15)), Errors, Pounds(0.4),
                 TimeSpan.FromSeconds(30)));
         recorder.Call("calibration: terms of error alike", () => new[]
         {
@@ -162,7 +162,7 @@ internal static class SpreadingSums
 
     private static void Outcomes(Recorder recorder)
     {
-        MeasuredRate Catch(double pounds) => SpreaderCalibration.TimedCatch(Pounds(pounds), TimeSpan.FromSeconds(30), Mph(3),
+        MeasuredRate Catch(double pounds) => MeasuredRate.TimedCatch(Pounds(pounds), TimeSpan.FromSeconds(30), Mph(3),
             Feet(15), Errors);
         recorder.Call("calibration outcome of three runs",
             () => CalibrationOutcome.For(PerAcre(8), Feet(15), Mph(3), [Catch(0.36), Catch(0.4), Catch(0.44)]));

@@ -40,9 +40,9 @@ internal static class SystemSums
 
     internal static void Record(Recorder recorder)
     {
-        foreach (var system in RecommendationSystems.Everything)
+        foreach (var system in RecommendationSystem.Everything)
         {
-            recorder.Add($"system {system.Id}", "", RecommendationSystems.Find(system.Id));
+            recorder.Add($"system {system.Id}", "", RecommendationSystem.Find(system.Id));
             recorder.Call($"system {system.Id}: rows", () => (
                 from row in Enum.GetValues<CropRow>()
                 from nutrient in new[] { PlantNutrient.Phosphate, PlantNutrient.Potash }
@@ -163,9 +163,9 @@ internal static class SystemSums
 
     private static void Ratings(Recorder recorder)
     {
-        foreach (var system in RatingSystems.All.AddRange(RatingSystems.Unchecked))
+        foreach (var system in RatingSystem.All.AddRange(RatingSystem.Unchecked))
         {
-            recorder.Add($"rating system {system.Id}", "", RatingSystems.Find(system.Id));
+            recorder.Add($"rating system {system.Id}", "", RatingSystem.Find(system.Id));
             foreach (var scale in system.Scales)
             {
                 Scale(recorder, system, scale);
@@ -224,7 +224,7 @@ internal static class SystemSums
             recorder.Call($"systems side by side for {Words(row)}",
                 () => Short(SystemComparison.For(Full(report), FourYears(CropUse.CarriedOff(row, YieldOf(row))))));
             recorder.Call($"systems side by side for {Words(row)}, all asked by name",
-                () => Short(SystemComparison.For(Full(report), FourYears(CropUse.Browsed(row)), RecommendationSystems.Everything)));
+                () => Short(SystemComparison.For(Full(report), FourYears(CropUse.Browsed(row)), RecommendationSystem.Everything)));
         }
 
         recorder.Call("systems side by side, a row each",
@@ -247,19 +247,19 @@ internal static class SystemSums
     {
         recorder.Call("systems in daily use", () => new[]
         {
-            RecommendationSystems.Find("IL"), RecommendationSystems.Find("IA-2013"), RecommendationSystems.Kansas,
-            RecommendationSystems.Find("MO"), RecommendationSystems.Find("MT"),
-            RecommendationSystems.Find("NE"), RecommendationSystems.Find("NE-OLD"), RecommendationSystems.NorthCarolina,
-            RecommendationSystems.Find("ND-2017"),
-            RecommendationSystems.Find("NI"), RecommendationSystems.Oklahoma, RecommendationSystems.Find("SC"),
-            RecommendationSystems.Find("SD"),
-            RecommendationSystems.TriState1995, RecommendationSystems.Find("TS-2020"),
+            RecommendationSystem.Find("IL"), RecommendationSystem.Find("IA-2013"), RecommendationSystem.Kansas,
+            RecommendationSystem.Find("MO"), RecommendationSystem.Find("MT"),
+            RecommendationSystem.Find("NE"), RecommendationSystem.Find("NE-OLD"), RecommendationSystem.NorthCarolina,
+            RecommendationSystem.Find("ND-2017"),
+            RecommendationSystem.Find("NI"), RecommendationSystem.Oklahoma, RecommendationSystem.Find("SC"),
+            RecommendationSystem.Find("SD"),
+            RecommendationSystem.TriState1995, RecommendationSystem.Find("TS-2020"),
         }.Select(s => s.Id).ToArray());
         recorder.Call("rating systems in daily use",
             () =>
-                new[] { RatingSystems.Delaware, RatingSystems.NewJersey, RatingSystems.NorthCarolina,
-                    RatingSystems.Salinity }.Select(s => s.Id).ToArray());
-        recorder.Call("systems: one that is not there", () => RecommendationSystems.Find("none"));
-        recorder.Call("rating systems: one that is not there", () => RatingSystems.Find("none"));
+                new[] { RatingSystem.Delaware, RatingSystem.NewJersey, RatingSystem.NorthCarolina,
+                    RatingSystem.Salinity }.Select(s => s.Id).ToArray());
+        recorder.Call("systems: one that is not there", () => RecommendationSystem.Find("none"));
+        recorder.Call("rating systems: one that is not there", () => RatingSystem.Find("none"));
     }
 }

@@ -92,7 +92,7 @@ internal static class SampleBlends
     private static BlendComponent Viable(this BlendComponent component, double percent) => component with { Viability = Fraction.FromPercent(percent) };
 
     private static BlendComponent FactorOnce(string id, double drilled, double seedsPerPound) =>
-        BlendComponent.FromKind(Kind(id), SurfaceSowing.BroadcastFrom(LiveDrilled(drilled), SeedbedCover.CoveredAndRolled)) with { SeedsPerPound = seedsPerPound };
+        BlendComponent.FromKind(Kind(id), BroadcastFactor.BroadcastFrom(LiveDrilled(drilled), SeedbedCover.CoveredAndRolled)) with { SeedsPerPound = seedsPerPound };
 
     private static (BlendComponent, PureLiveSeedRate) Native(string name, double pounds, double seedsPerPound) =>
         (BlendComponent.FromKind(Unlisted(name, seedsPerPound), PureLiveSeedRate.DrilledPoundsPerAcre(10)), PureLiveSeedRate.DrilledPoundsPerAcre(pounds));

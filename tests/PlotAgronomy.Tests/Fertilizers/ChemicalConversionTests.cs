@@ -27,8 +27,8 @@ public class ChemicalConversionTests
     [Fact]
     public void The_handbook_factor_answers_by_name()
     {
-        Assert.Equal(2.29, ChemicalConversion.PublishedFactor(ChemicalForm.Phosphorus, ChemicalForm.Phosphate, SourceCatalog.Find("FERT-H120")));
-        Assert.Throws<ArgumentException>(() => ChemicalConversion.PublishedFactor(ChemicalForm.Boron, ChemicalForm.Borax, SourceCatalog.Find("FERT-H120")));
+        Assert.Equal(2.29, ChemicalConversion.PublishedFactor(ChemicalForm.Phosphorus, ChemicalForm.Phosphate, Source.Find("FERT-H120")));
+        Assert.Throws<ArgumentException>(() => ChemicalConversion.PublishedFactor(ChemicalForm.Boron, ChemicalForm.Borax, Source.Find("FERT-H120")));
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public class FertilizerMemoryTests
     public void Bags_of_a_rate_allocate_little()
     {
         var rate = ApplicationRate.FromPoundsPerAcre(400);
-        Assert.InRange(Allocations.BytesOf(() => WholePackages.RoundUp(rate.Over(Area.FromAcres(0.6)), Mass.FromPounds(50))), 0, 40);
+        Assert.InRange(Allocations.BytesOf(() => Package.RoundUp(rate.Over(Area.FromAcres(0.6)), Mass.FromPounds(50))), 0, 40);
         Assert.InRange(Allocations.BytesOf(() => RoundedAmounts.For(Grade, rate, Need, Area.FromAcres(0.6))), 0, 2000);
     }
 

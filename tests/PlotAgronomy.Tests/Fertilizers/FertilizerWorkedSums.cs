@@ -29,7 +29,7 @@ public class FertilizerWorkedSums
         "product" or "rate" => Analysis(row).RateFor(Nutrient(row), PerAcre(row)).PoundsPerAcre,
         "acre-from-1000" => Per1000(row).PoundsPerAcre,
         "bags" => Analysis(row).RateFor(Nutrient(row), Per1000(row)).Over(Plot(row)).Pounds / row.Number("package_lb"),
-        "nearest-packages" => WholePackages.RoundToNearest(Mass.FromPounds(Analysis(row).RateFor(Nutrient(row), PerAcre(row)).PoundsPerAcre), Mass.FromPounds(row.Number("package_lb"))),
+        "nearest-packages" => Package.RoundToNearest(Mass.FromPounds(Analysis(row).RateFor(Nutrient(row), PerAcre(row)).PoundsPerAcre), Mass.FromPounds(row.Number("package_lb"))),
         "coverage-ft2" => 1000 * row.Number("package_lb") / Analysis(row).RateFor(Nutrient(row), Per1000(row)).PoundsPerThousandSquareFeet,
         "price" => (double)Product(row).PricePerPoundOf(Nutrient(row)),
         "residual-after-nitrogen" => (double)Product(row).PricePerPoundOf(Nutrient(row), (PlantNutrient.Nitrogen, (decimal)row.Number("amount"))),
@@ -88,8 +88,8 @@ public class FertilizerWorkedSums
     {
         double oxide = Analysis(row).Content(Nutrient(row), Mass.FromPounds(row.Number("amount"))).Pounds;
         return oxide * (Nutrient(row) == PlantNutrient.Phosphate
-            ? ChemicalConversion.PublishedFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus, SourceCatalog.Find("FERT-LIB"))
-            : ChemicalConversion.PublishedFactor(ChemicalForm.Potash, ChemicalForm.Potassium, SourceCatalog.Find("FERT-LIB")));
+            ? ChemicalConversion.PublishedFactor(ChemicalForm.Phosphate, ChemicalForm.Phosphorus, Source.Find("FERT-LIB"))
+            : ChemicalConversion.PublishedFactor(ChemicalForm.Potash, ChemicalForm.Potassium, Source.Find("FERT-LIB")));
     }
 
     private static SeedPlacedLimit Corn30() => SeedPlacedLimit.All.Single(l => l.Crop == SeedRowCrop.Corn && l.Soil == SeedRowSoil.MediumToFine && l.RowSpacingLow?.Inches == 30);

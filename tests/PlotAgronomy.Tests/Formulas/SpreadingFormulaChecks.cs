@@ -27,7 +27,7 @@ internal static class SpreadingFormulaChecks
             new(
                 "spread-test-run",
                 d =>
-                    SpreaderCalibration
+                    MeasuredRate
                         .ExpectedCatch(
                             ApplicationRate.FromPoundsPerAcre(d["rate"]),
                             Length.FromFeet(d["course"]),
@@ -94,7 +94,7 @@ internal static class SpreadingFormulaChecks
                 d =>
                     SpreaderMath.PoundsPerAcreOverArea(
                         d["weight"],
-                        SpreaderCalibration.CourseAreaOf(Length.FromFeet(d["distance"]), Length.FromFeet(d["swath"])).SquareFeet
+                        MeasuredRate.CourseAreaOf(Length.FromFeet(d["distance"]), Length.FromFeet(d["swath"])).SquareFeet
                     ),
                 Weight,
                 Swath,

@@ -41,7 +41,7 @@ public class DataTableTests
                     .SelectMany(ids => ids.Split(';'))
             )
             {
-                Assert.True(SourceCatalog.TryFind(id, out _, out _), $"{name}, line {row.Line}: unknown source '{id}'");
+                Assert.True(Source.TryFind(id, out _, out _), $"{name}, line {row.Line}: unknown source '{id}'");
             }
         }
 
@@ -74,7 +74,7 @@ public class DataTableTests
     }
 
     [Fact]
-    public void A_superseded_source_names_a_known_one() => Assert.All(SourceCatalog.All, s => Assert.NotEqual(s, s.SupersededBy));
+    public void A_superseded_source_names_a_known_one() => Assert.All(Source.All, s => Assert.NotEqual(s, s.SupersededBy));
 
     private static readonly Lazy<List<(string Name, string Code)>> Constants = new(() =>
         [
@@ -161,7 +161,7 @@ public class DataTableTests
     public void No_code_names_a_source_by_a_literal() =>
         Assert.Empty(
             from file in Code.Value
-            from source in SourceCatalog.All
+            from source in Source.All
             where file.Text.Contains($"\"{source.Id}\"", StringComparison.Ordinal)
             select $"{Path.GetRelativePath(Repository.Root, file.File)}: {source.Id}"
         );
@@ -172,9 +172,9 @@ public class DataTableTests
         Assert.Empty(
             from file in Code.Value
             where !file.File.EndsWith("Bearing.cs", StringComparison.Ordinal)
-            from id in RecommendationSystems
+            from id in RecommendationSystem
                 .Everything.Select(s => s.Id)
-                .Union(RatingSystems.All.Union(RatingSystems.Unchecked).Select(s => s.Id))
+                .Union(RatingSystem.All.Union(RatingSystem.Unchecked).Select(s => s.Id))
             where file.Text.Contains($"\"{id}\"", StringComparison.Ordinal)
             select $"{Path.GetRelativePath(Repository.Root, file.File)}: {id}"
         );
@@ -196,7 +196,7 @@ public class DataTableTests
     public void No_source_names_an_address()
     {
         Assert.Empty(
-            SourceCatalog
+            Source
                 .All.Where(s =>
                     s.ToString().Contains("http", StringComparison.OrdinalIgnoreCase)
                     || s.ToString().Contains("www.", StringComparison.OrdinalIgnoreCase)

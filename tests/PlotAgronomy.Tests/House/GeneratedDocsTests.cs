@@ -58,7 +58,7 @@ public class GeneratedDocsTests
     private static string Sources()
     {
         var page = new StringBuilder("# Sources\n\nWhere the numbers come from. `PRACTICE` is common practice of the trade without an institution's publication.\n\n| id | title | publisher | edition |\n|---|---|---|---|\n");
-        foreach (var source in SourceCatalog.All)
+        foreach (var source in Source.All)
         {
             string replaced = source.SupersededBy is null ? "" : $" (superseded by {source.SupersededBy})";
             page.Append($"| {source.Id} | {source.Title} | {source.Publisher} | {source.Edition}{replaced} |\n");

@@ -27,7 +27,7 @@ public class LandDocTests
             pace.Measure(StepCount.FromDoublePaces(40)));
         Print(pace, paced);
 
-        var outline = OutlineReader.Read("""
+        var outline = PlotOutline.Read("""
             latitude, longitude
             31.0000, -84.0000
             31.0000, -83.9988

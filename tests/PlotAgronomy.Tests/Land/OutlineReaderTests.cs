@@ -46,7 +46,7 @@ public class OutlineReaderTests
         ];
         foreach (string text in texts)
         {
-            var outline = Assert.Single(OutlineReader.Read(text, "plot"));
+            var outline = Assert.Single(PlotOutline.Read(text, "plot"));
             Near.Assert(SquareMeters, outline.Area.SquareMeters, 3e-6);
         }
     }
@@ -54,19 +54,19 @@ public class OutlineReaderTests
     [Fact]
     public void Names_come_from_the_file_or_are_its_name()
     {
-        Assert.Equal("Back field", OutlineReader.Read(Track, "walk.gpx")[0].Name);
-        Assert.Equal("plot.geojson", OutlineReader.Read(Polygon, "plot.geojson")[0].Name);
+        Assert.Equal("Back field", PlotOutline.Read(Track, "walk.gpx")[0].Name);
+        Assert.Equal("plot.geojson", PlotOutline.Read(Polygon, "plot.geojson")[0].Name);
         string feature = $$"""{ "type": "Feature", "properties": { "name": "Pond edge" }, "geometry": {{Polygon}} }""";
-        Assert.Equal("Pond edge", OutlineReader.Read(feature, "plot.geojson")[0].Name);
+        Assert.Equal("Pond edge", PlotOutline.Read(feature, "plot.geojson")[0].Name);
     }
 
     [Fact]
     public void A_track_in_pieces_is_joined_and_marks_stand_for_corners_only_without_a_track()
     {
         string pieces = Track.Replace("""<trkpt lat="31.0" lon="-83.9988"/>""", """</trkseg><trkseg><trkpt lat="31.0" lon="-83.9988"/>""", StringComparison.Ordinal);
-        Assert.Contains(OutlineReader.Read(pieces, "x")[0].Findings, f => f.Code == "land-track-joined");
+        Assert.Contains(PlotOutline.Read(pieces, "x")[0].Findings, f => f.Code == "land-track-joined");
         const string Marks = """<gpx><wpt lat="31.0" lon="-84.0"/><wpt lat="31.0" lon="-83.9988"/><wpt lat="31.0011" lon="-83.9994"/></gpx>""";
-        var outline = Assert.Single(OutlineReader.Read(Marks, "x"));
+        var outline = Assert.Single(PlotOutline.Read(Marks, "x"));
         Assert.Contains(outline.Findings, f => f.Code == "land-marks-as-corners");
         Near.Assert(SquareMeters, outline.Area.SquareMeters, 3e-6);
     }
@@ -75,12 +75,12 @@ public class OutlineReaderTests
     public void What_holds_no_outline_is_named_when_it_is_left_out()
     {
         string mixed = $$"""{ "type": "GeometryCollection", "geometries": [ { "type": "Point", "coordinates": [-84, 31] }, {{Polygon}} ] }""";
-        Assert.Contains(OutlineReader.Read(mixed, "x")[0].Findings, f => f.Code == "land-file-part-skipped" && f.Text.Contains("(Point)", StringComparison.Ordinal));
+        Assert.Contains(PlotOutline.Read(mixed, "x")[0].Findings, f => f.Code == "land-file-part-skipped" && f.Text.Contains("(Point)", StringComparison.Ordinal));
     }
 
     [Fact]
     public void An_unclosed_ring_is_closed_with_a_finding() =>
-        Assert.Contains(OutlineReader.Read(Polygon.Replace(", [-84.0, 31.0]]", "]", StringComparison.Ordinal), "x")[0].Findings, f => f.Code == "land-ring-not-closed");
+        Assert.Contains(PlotOutline.Read(Polygon.Replace(", [-84.0, 31.0]]", "]", StringComparison.Ordinal), "x")[0].Findings, f => f.Code == "land-ring-not-closed");
 
     [Theory]
     [InlineData("""{ "type": "Polygon",""", 1, null, "not valid JSON")]
@@ -114,7 +114,7 @@ public class OutlineReaderTests
     [InlineData("", 1, "latitude, longitude", "no position")]
     public void A_broken_file_is_refused_with_file_line_and_field(string text, int line, string? field, string problem)
     {
-        var error = Assert.Throws<DataFormatException>(() => OutlineReader.Read(text, "walk"));
+        var error = Assert.Throws<DataFormatException>(() => PlotOutline.Read(text, "walk"));
         Assert.Equal("walk", error.File);
         Assert.Equal((line, field), (error.Line, error.Field));
         Assert.Contains(problem, error.Message, StringComparison.Ordinal);
@@ -123,11 +123,11 @@ public class OutlineReaderTests
     [Fact]
     public void Too_long_or_missing_input_is_refused()
     {
-        Assert.Throws<DataFormatException>(() => OutlineReader.Read(new string(' ', OutlineParts.LongestText + 1), "walk"));
-        Assert.Throws<ArgumentNullException>(() => OutlineReader.Read(null!, "walk"));
-        Assert.Throws<ArgumentException>(() => OutlineReader.Read("31, -84", " "));
+        Assert.Throws<DataFormatException>(() => PlotOutline.Read(new string(' ', OutlineParts.LongestText + 1), "walk"));
+        Assert.Throws<ArgumentNullException>(() => PlotOutline.Read(null!, "walk"));
+        Assert.Throws<ArgumentException>(() => PlotOutline.Read("31, -84", " "));
         string many = string.Join('\n', Enumerable.Range(0, 10_001).Select(i => FormattableString.Invariant($"31.{i:00000}, -84")));
-        Assert.Contains("at most 10000 corners", Assert.Throws<DataFormatException>(() => OutlineReader.Read(many, "walk")).Message, StringComparison.Ordinal);
+        Assert.Contains("at most 10000 corners", Assert.Throws<DataFormatException>(() => PlotOutline.Read(many, "walk")).Message, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -137,7 +137,7 @@ public class OutlineReaderTests
         using var scope = new CultureScope(culture);
         foreach (string text in new[] { Polygon, Track, "31.0, -84.0\n31.0, -83.9988\n31.0011, -83.9994\n" })
         {
-            Near.Assert(SquareMeters, OutlineReader.Read(text, "plot")[0].Area.SquareMeters, 3e-6);
+            Near.Assert(SquareMeters, PlotOutline.Read(text, "plot")[0].Area.SquareMeters, 3e-6);
         }
     }
 }

@@ -32,7 +32,7 @@ public class WalkedTrackTests
         string gpx = $"<gpx><trk><trkseg>{Join(fixes, "\n", "<trkpt lat=\"{0}\" lon=\"{1}\"/>")}</trkseg></trk></gpx>";
         foreach (string text in new[] { list, line, gpx })
         {
-            Near.Assert(squareFeet, OutlineReader.Read(text, "walk")[0].Area.SquareFeet, 1e-9);
+            Near.Assert(squareFeet, PlotOutline.Read(text, "walk")[0].Area.SquareFeet, 1e-9);
         }
     }
 
@@ -55,7 +55,7 @@ public class WalkedTrackTests
     {
         try
         {
-            return OutlineReader.Read(text, "walk").Length > 0;
+            return PlotOutline.Read(text, "walk").Length > 0;
         }
         catch (DataFormatException problem)
         {

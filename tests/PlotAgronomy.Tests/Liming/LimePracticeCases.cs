@@ -153,8 +153,8 @@ public class LimePracticeCases
         var high = allowance.High!.Value.Over(QuarterAcre);
         PracticeCase.AssertMatches("C05", "plot, fine lime low", low.Pounds);
         PracticeCase.AssertMatches("C05", "plot, fine lime high", high.Pounds);
-        PracticeCase.AssertMatches("C05", "bags low", WholePackages.RoundUp(low, Mass.FromPounds(40)));
-        PracticeCase.AssertMatches("C05", "bags high", WholePackages.RoundUp(high, Mass.FromPounds(40)));
+        PracticeCase.AssertMatches("C05", "bags low", Package.RoundUp(low, Mass.FromPounds(40)));
+        PracticeCase.AssertMatches("C05", "bags high", Package.RoundUp(high, Mass.FromPounds(40)));
         foreach (string basis in new[] { "pure-carbonate", "cce-100-fine", "ohio-enp", "iowa-ecce", "ground-limestone" })
         {
             var refused = FineLimeAllowance.For(Rate(2, LimeBasis.Find(basis)));
@@ -244,7 +244,7 @@ public class LimePracticeCases
         ];
         var comparison = LimeByTest.Compare(plots, rate, lime);
         PracticeCase.AssertMatches("C73", "by test", comparison.ByTest.Pounds);
-        PracticeCase.AssertMatches("C73", "bags by test", WholePackages.RoundUp(comparison.ByTest, Mass.FromPounds(40)));
+        PracticeCase.AssertMatches("C73", "bags by test", Package.RoundUp(comparison.ByTest, Mass.FromPounds(40)));
         PracticeCase.AssertMatches("C73", "blanket", comparison.Blanket.Pounds);
         PracticeCase.AssertMatches("C73", "wasted", comparison.Wasted.Pounds);
         Assert.Equal(0, comparison.LeftShort.Pounds);

@@ -17,7 +17,7 @@ internal static class NeedSamples
         Readings = [SystemRequests.PIndex(phosphorusIndex), SystemRequests.KIndex(potassiumIndex), .. more],
     };
 
-    internal static PlotNeedRequest Request(params KindShare[] kinds) => With(RecommendationSystems.NorthCarolina, NorthCarolina(), kinds);
+    internal static PlotNeedRequest Request(params KindShare[] kinds) => With(RecommendationSystem.NorthCarolina, NorthCarolina(), kinds);
 
     internal static PlotNeedRequest With(RecommendationSystem system, SoilReport report, params KindShare[] kinds) =>
         new() { Soil = report, Kinds = [.. kinds], System = system, SecondaryRules = [] };

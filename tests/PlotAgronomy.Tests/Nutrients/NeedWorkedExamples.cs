@@ -83,7 +83,7 @@ public class NeedWorkedExamples
                 Readings = [Read(SoilAnalyte.Phosphorus, 43), Read(SoilAnalyte.Potassium, 119), Read(SoilAnalyte.Calcium, 1385), Read(SoilAnalyte.Magnesium, 215), Read(SoilAnalyte.Zinc, 8), Read(SoilAnalyte.Manganese, 77)],
             },
             Kinds = [NeedSamples.Kind("orchardgrass", 1)],
-            System = RecommendationSystems.Find("SC"),
+            System = RecommendationSystem.Find("SC"),
             SecondaryRules = [.. SecondaryRule.All.Concat(SecondaryRule.Unchecked).Where(r => r.Nutrient == row.Choice<PlantNutrient>("nutrient"))],
         });
         WorkedExamples.AssertMatches(row, need.Find(row.Choice<PlantNutrient>("nutrient"))?.AtLeast.PoundsPerAcre ?? 0);
@@ -96,7 +96,7 @@ public class NeedWorkedExamples
     public void Organic_matter_sets_free_what_is_published(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        WorkedExamples.AssertMatches(row, OrganicMatterSupply.SulfurReleased(Fraction.FromPercent(row.Number("test"))).PoundsPerAcre);
+        WorkedExamples.AssertMatches(row, SecondaryRule.SulfurReleased(Fraction.FromPercent(row.Number("test"))).PoundsPerAcre);
     }
 
     [Theory, MemberData(nameof(Elements))]

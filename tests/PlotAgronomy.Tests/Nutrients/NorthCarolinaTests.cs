@@ -9,7 +9,7 @@ public class NorthCarolinaTests
 {
 
     private static NutrientRecommendation Wildlife(params SoilReading[] readings) =>
-        RecommendationSystems.NorthCarolina.Recommend(Report(readings) with { SoilClass = SoilClass.Mineral }, CropUse.Browsed(CropRow.DeerTurkeyPlot));
+        RecommendationSystem.NorthCarolina.Recommend(Report(readings) with { SoilClass = SoilClass.Mineral }, CropUse.Browsed(CropRow.DeerTurkeyPlot));
 
     [Fact]
     public void A_P_index_of_45_gives_the_practice_case()
@@ -32,7 +32,7 @@ public class NorthCarolinaTests
     public void The_three_wildlife_rows_are_identical()
     {
         double[] rates = [.. new[] { CropRow.DeerTurkeyPlot, CropRow.UplandGamePlot, CropRow.WaterfowlPlot }
-            .Select(row => RecommendationSystems.NorthCarolina.Recommend(Report(PIndex(30)) with { SoilClass = SoilClass.Mineral }, CropUse.Browsed(row)).Phosphate!.Rate.PoundsPerAcre)];
+            .Select(row => RecommendationSystem.NorthCarolina.Recommend(Report(PIndex(30)) with { SoilClass = SoilClass.Mineral }, CropUse.Browsed(row)).Phosphate!.Rate.PoundsPerAcre)];
         Assert.Single(rates.Distinct());
     }
 
@@ -51,7 +51,7 @@ public class NorthCarolinaTests
     [Fact]
     public void A_missing_soil_class_is_said_and_taken_as_mineral()
     {
-        var answer = RecommendationSystems.NorthCarolina.Recommend(Report(PIndex(30)), CropUse.Browsed(CropRow.DeerTurkeyPlot));
+        var answer = RecommendationSystem.NorthCarolina.Recommend(Report(PIndex(30)), CropUse.Browsed(CropRow.DeerTurkeyPlot));
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-soil-class-assumed");
         Assert.Equal(Wildlife(PIndex(30)).Phosphate!.Rate, answer.Phosphate!.Rate);
     }

@@ -27,7 +27,7 @@ public class NutrientAllocationTests
         var soil = Known(Report(
             PIndex(25), KIndex(15), P(12, Ppm, Extractant.BrayP1), P(18, Ppm, Extractant.Mehlich3), P(9, Ppm, Extractant.Olsen),
             P(12, Ppm, Extractant.Mehlich1), K(100, Ppm, Extractant.AmmoniumAcetate), K(114, Ppm, Extractant.Mehlich3), K(90, Ppm, Extractant.Mehlich1)));
-        Assert.All(RecommendationSystems.Everything, system =>
+        Assert.All(RecommendationSystem.Everything, system =>
         {
             var row = system.Accepts[0].Crops[0];
             var use = CropUse.Browsed(row, YieldFor(row, 5));
@@ -37,7 +37,7 @@ public class NutrientAllocationTests
 
     [Fact]
     public void A_rating_without_text_allocates_little() =>
-        Assert.InRange(Allocations.BytesOf(() => RatingSystems.Delaware.Rate(Readings)), 1, 1200);
+        Assert.InRange(Allocations.BytesOf(() => RatingSystem.Delaware.Rate(Readings)), 1, 1200);
 
     [Fact]
     public void A_nitrogen_answer_without_text_allocates_little() =>

@@ -9,17 +9,17 @@ public class NutrientCatalogTests
     public void What_is_from_memory_stands_apart()
     {
         Assert.Equal(["soybean", "red-clover-plowdown"], LegumeCredit.Unchecked.Select(c => c.Id));
-        Assert.Equal(["NC", "NE", "MT", "NI"], RecommendationSystems.All.Select(s => s.Id));
-        Assert.Contains(RecommendationSystems.Unchecked, s => s.Id == "TS-2020");
-        Assert.Contains(RatingSystems.Unchecked, s => s.Id == "GA");
+        Assert.Equal(["NC", "NE", "MT", "NI"], RecommendationSystem.All.Select(s => s.Id));
+        Assert.Contains(RecommendationSystem.Unchecked, s => s.Id == "TS-2020");
+        Assert.Contains(RatingSystem.Unchecked, s => s.Id == "GA");
         Assert.Contains(RemovalFigure.Unchecked, f => f.Id == "tri-state-2020-corn");
         Assert.Contains(SecondaryRule.Unchecked, r => r.Id == "kansas-zinc-corn");
         Assert.Empty(NitrogenRule.Unchecked);
         Assert.Empty(RetainedShare.Unchecked);
         Assert.All(
             LegumeCredit.All.Select(c => c.Status)
-                .Concat(RecommendationSystems.All.Select(s => s.Status))
-                .Concat(RatingSystems.All.Select(s => s.Status))
+                .Concat(RecommendationSystem.All.Select(s => s.Status))
+                .Concat(RatingSystem.All.Select(s => s.Status))
                 .Concat(RemovalFigure.All.Select(f => f.Status))
                 .Concat(SecondaryRule.All.Select(r => r.Status)),
             s => Assert.NotEqual(DataStatus.Memory, s)
@@ -39,9 +39,9 @@ public class NutrientCatalogTests
         Assert.Contains("kentucky-alfalfa-hay", Missing(() => RemovalFigure.Find("any")), StringComparison.Ordinal);
         Assert.Contains("dairy", Missing(() => RetainedShare.Find("any")), StringComparison.Ordinal);
         Assert.Contains("plot-boron", Missing(() => SecondaryRule.Find("any")), StringComparison.Ordinal);
-        Assert.False(RatingSystems.TryFind("XX", out _, out string ratings));
+        Assert.False(RatingSystem.TryFind("XX", out _, out string ratings));
         Assert.Contains("SALT", ratings, StringComparison.Ordinal);
-        Assert.False(RecommendationSystems.TryFind("XX", out _, out string systems));
+        Assert.False(RecommendationSystem.TryFind("XX", out _, out string systems));
         Assert.Contains("ND-2017", systems, StringComparison.Ordinal);
     }
 
@@ -56,7 +56,7 @@ public class NutrientCatalogTests
 
     [Fact]
     public void Every_system_states_the_depths_it_was_made_for() =>
-        Assert.All(RecommendationSystems.Everything, s => Assert.True(s.ShallowestSample.Inches <= s.DeepestSample.Inches, s.Id));
+        Assert.All(RecommendationSystem.Everything, s => Assert.True(s.ShallowestSample.Inches <= s.DeepestSample.Inches, s.Id));
 
     private static string Missing(Func<object> find) => Assert.Throws<KeyNotFoundException>(find).Message;
 }

@@ -25,7 +25,7 @@ public class NutrientsDocExample
             ],
         };
 
-        var answer = RecommendationSystems.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot));
+        var answer = RecommendationSystem.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot));
         foreach (var need in answer.Needs)
         {
             output.WriteLine(need);
@@ -35,7 +35,7 @@ public class NutrientsDocExample
 
         var soil = PlotSoil.For(report) with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(8) };
         var corn = CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(80));
-        var comparison = SystemComparison.For(soil, corn, [RecommendationSystems.TriState1995, RecommendationSystems.Kansas]);
+        var comparison = SystemComparison.For(soil, corn, [RecommendationSystem.TriState1995, RecommendationSystem.Kansas]);
         output.WriteLine(comparison.About(PlantNutrient.Potash));
         output.WriteLine(comparison.About(PlantNutrient.Potash)!.Why);
         // end example

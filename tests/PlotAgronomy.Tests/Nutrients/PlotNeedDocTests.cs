@@ -30,7 +30,7 @@ public class PlotNeedDocTests
         var need = PlotNeed.For(new PlotNeedRequest
         {
             Soil = report,
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             Kinds =
             [
                 KindShare.FromShare(kinds.Find("oats-winter"), 0.5),

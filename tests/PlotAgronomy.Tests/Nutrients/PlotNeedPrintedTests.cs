@@ -18,7 +18,7 @@ public class PlotNeedPrintedTests
     {
         var printed = PrintedRecommendation.FromRates("North Carolina", "deer and turkey plot",
             PrintedRate.FromRate(PlantNutrient.Phosphate, Rate(40), Rate(60)), PrintedRate.FromRate(PlantNutrient.Potash, Rate(110)));
-        var need = PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("oats-winter", 1)], System = RecommendationSystems.NorthCarolina, SecondaryRules = [], Printed = printed });
+        var need = PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("oats-winter", 1)], System = RecommendationSystem.NorthCarolina, SecondaryRules = [], Printed = printed });
         Assert.Equal(40, need.Pounds(PlantNutrient.Phosphate));
         Assert.Equal(60, need.Find(PlantNutrient.Phosphate)!.AtMost!.Value.PoundsPerAcre);
         Assert.Equal(110, need.Pounds(PlantNutrient.Potash));
@@ -32,7 +32,7 @@ public class PlotNeedPrintedTests
     [InlineData(25, false), InlineData(120, true)]
     public void Where_the_test_calls_for_no_phosphate_none_may_be_spread(double phosphorusIndex, bool capped)
     {
-        var target = PlotNeed.For(With(RecommendationSystems.NorthCarolina, NorthCarolina(phosphorusIndex), Kind("oats-winter", 1))).Find(PlantNutrient.Phosphate)!;
+        var target = PlotNeed.For(With(RecommendationSystem.NorthCarolina, NorthCarolina(phosphorusIndex), Kind("oats-winter", 1))).Find(PlantNutrient.Phosphate)!;
         Assert.Equal(capped, target.AtLeast == ApplicationRate.Zero);
         Assert.Equal(capped ? ApplicationRate.Zero : null, target.AtMost);
     }
@@ -59,7 +59,7 @@ public class PlotNeedPrintedTests
     {
         Soil = NorthCarolina(),
         Kinds = [kind],
-        System = RecommendationSystems.NorthCarolina,
+        System = RecommendationSystem.NorthCarolina,
         SecondaryRules = [],
         Printed = PrintedRecommendation.FromRates("North Carolina", "deer and turkey plot", rate),
     };
@@ -71,7 +71,7 @@ public class PlotNeedPrintedTests
         {
             Soil = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             Printed = PrintedRecommendation.FromRates("North Carolina", "plot", PrintedRate.FromRate(PlantNutrient.Phosphate, Rate(40))),
             Overrides = [NutrientTarget.Create(PlantNutrient.Phosphate, Rate(10), null, "bags at hand")],

@@ -89,7 +89,7 @@ public class PlotNeedProperties
     {
         Soil = NorthCarolina(p, k),
         Kinds = [.. draw.Kinds],
-        System = RecommendationSystems.NorthCarolina,
+        System = RecommendationSystem.NorthCarolina,
         SecondaryRules = [],
         LegumeCredit = credit,
         Printed = printed,

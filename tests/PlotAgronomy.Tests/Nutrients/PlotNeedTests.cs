@@ -55,7 +55,7 @@ public class PlotNeedTests
         {
             Soil = NorthCarolina(),
             Kinds = [Kind("ladino-clover", 1)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             Overrides = [NutrientTarget.Create(PlantNutrient.Nitrogen, Rate(50), null, "asked for")],
         };
@@ -69,7 +69,7 @@ public class PlotNeedTests
         {
             Soil = NorthCarolina(),
             Kinds = [Kind("cowpea-iron-clay", 1)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             LegumesAreInoculated = false,
         };
@@ -87,7 +87,7 @@ public class PlotNeedTests
         {
             Soil = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1), Kind("medium-red-clover", 0.3)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("oats-winter", new KindUse { Nitrogen = NitrogenRule.Find("south-carolina-small-grain") }),
             LegumeCredit = LegumeCredit.Find("tennessee-clover-in-grass").For(stand),
@@ -104,7 +104,7 @@ public class PlotNeedTests
         {
             Soil = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             LegumeCredit = LegumeCredit.Find("minnesota-alfalfa").For(LegumeStand.Earlier),
         };
@@ -117,12 +117,12 @@ public class PlotNeedTests
     {
         var report = TriState();
         var clover = Kind("ladino-clover", 1);
-        var browsed = PlotNeed.For(With(RecommendationSystems.Find("TS-2020"), report, clover));
+        var browsed = PlotNeed.For(With(RecommendationSystem.Find("TS-2020"), report, clover));
         var hay = PlotNeed.For(new PlotNeedRequest
         {
             Soil = report,
             Kinds = [clover],
-            System = RecommendationSystems.Find("TS-2020"),
+            System = RecommendationSystem.Find("TS-2020"),
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino-clover", new KindUse { TakenAs = CropRow.Alfalfa, IsCarriedOff = true, Yield = CropYield.FromTonsPerAcre(4) }),
         });
@@ -140,7 +140,7 @@ public class PlotNeedTests
         {
             Soil = NorthCarolina(),
             Kinds = [Kind("alfalfa", 1)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { IsCarriedOff = true }),
         };
@@ -157,7 +157,7 @@ public class PlotNeedTests
         {
             Soil = report,
             Kinds = [Kind("alfalfa", 1)],
-            System = RecommendationSystems.Find("TS-2020"),
+            System = RecommendationSystem.Find("TS-2020"),
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("alfalfa", new KindUse { Yield = yield, Removal = removal }),
         });
@@ -194,7 +194,7 @@ public class PlotNeedTests
     {
         var report = TriState(10, 100);
         var clover = Kind("ladino-clover", 1);
-        var nearest = PlotNeed.For(With(RecommendationSystems.Find("TS-2020"), report, clover));
+        var nearest = PlotNeed.For(With(RecommendationSystem.Find("TS-2020"), report, clover));
         Assert.Equal(CropRow.Alfalfa, nearest.Components[0].PhosphateRow);
         Assert.Contains(nearest.Findings, f => f.Code == "nutrient-taken-as" && f.Text.Contains("alfalfa", StringComparison.Ordinal));
         // Build-up by hand: alfalfa (30 - 10) x 5 = 100, soybean (20 - 10) x 5 = 50.
@@ -203,7 +203,7 @@ public class PlotNeedTests
         {
             Soil = report,
             Kinds = [clover],
-            System = RecommendationSystems.Find("TS-2020"),
+            System = RecommendationSystem.Find("TS-2020"),
             SecondaryRules = [],
             Uses = ImmutableDictionary<string, KindUse>.Empty.Add("ladino-clover", new KindUse { TakenAs = CropRow.Soybean }),
         });
@@ -220,7 +220,7 @@ public class PlotNeedTests
     [InlineData("TS-2020", "crimson-clover", true)]
     [InlineData("TS-2020", "purple-top-turnip", true)]
     public void Only_a_row_that_stands_in_for_a_kind_is_said_to(string system, string kind, bool standsIn) =>
-        Assert.Equal(standsIn, PlotNeed.For(With(RecommendationSystems.Find(system), NorthCarolina(), Kind(kind, 1))).Has("nutrient-taken-as"));
+        Assert.Equal(standsIn, PlotNeed.For(With(RecommendationSystem.Find(system), NorthCarolina(), Kind(kind, 1))).Has("nutrient-taken-as"));
 
     [Fact]
     public void The_reason_reads_as_sentences_and_names_the_row()
@@ -239,7 +239,7 @@ public class PlotNeedTests
         {
             Soil = NorthCarolina(),
             Kinds = [Kind("oats-winter", 1)],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [],
             Printed = PrintedRecommendation.FromRates("a laboratory", "clover", PrintedRate.FromRate(PlantNutrient.Potash, Rate(100))),
         });
@@ -249,20 +249,20 @@ public class PlotNeedTests
     [Fact]
     public void That_nothing_is_carried_off_is_said_once()
     {
-        var need = PlotNeed.For(With(RecommendationSystems.Find("TS-2020"), TriState(), Kind("ladino-clover", 1)));
+        var need = PlotNeed.For(With(RecommendationSystem.Find("TS-2020"), TriState(), Kind("ladino-clover", 1)));
         Assert.True(need.Has("nutrient-removal-ignored"));
         Assert.False(need.Has("nutrient-nothing-carried-off"));
     }
 
     [Fact]
     public void A_kind_no_row_is_near_to_does_not_count_and_says_so() =>
-        Assert.True(PlotNeed.For(With(RecommendationSystems.Find("NI"), NorthCarolina(), Kind("corn", 1))).Has("nutrient-kind-without-row"));
+        Assert.True(PlotNeed.For(With(RecommendationSystem.Find("NI"), NorthCarolina(), Kind("corn", 1))).Has("nutrient-kind-without-row"));
 
     [Fact]
     public void One_institutions_test_with_anothers_rates_is_a_finding()
     {
         Assert.False(PlotNeed.For(Request(Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
-        Assert.True(PlotNeed.For(With(RecommendationSystems.Find("TS-2020"), NorthCarolina(), Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
+        Assert.True(PlotNeed.For(With(RecommendationSystem.Find("TS-2020"), NorthCarolina(), Kind("oats-winter", 1))).Has("nutrient-institutions-mixed"));
     }
 
     [Fact]
@@ -273,7 +273,7 @@ public class PlotNeedTests
         {
             Soil = report,
             Kinds = [.. kinds],
-            System = RecommendationSystems.NorthCarolina,
+            System = RecommendationSystem.NorthCarolina,
             SecondaryRules = [SecondaryRule.Find("tennessee-boron-alfalfa"), SecondaryRule.PlotBoron],
         });
         Assert.Equal(2, Need(Kind("alfalfa", 1)).Pounds(PlantNutrient.Boron), 1e-9);
@@ -308,10 +308,10 @@ public class PlotNeedTests
         Assert.Throws<ArgumentNullException>(() => PlotNeed.For(null!));
         Assert.Throws<ArgumentException>(() => PlotNeed.For(Request()));
         Assert.Throws<ArgumentException>(() => PlotNeed.For(Request(Kind("corn", 0.5), Kind("corn", 0.5))));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = double.NaN }));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, CountedFromShare = -0.01 }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystem.NorthCarolina, CountedFromShare = double.NaN }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystem.NorthCarolina, CountedFromShare = -0.01 }));
         var twice = NutrientTarget.Create(PlantNutrient.Zinc, Rate(1), null, "twice");
-        Assert.Throws<ArgumentException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystems.NorthCarolina, Overrides = [twice, twice] }));
+        Assert.Throws<ArgumentException>(() => PlotNeed.For(new PlotNeedRequest { Soil = NorthCarolina(), Kinds = [Kind("corn", 1)], System = RecommendationSystem.NorthCarolina, Overrides = [twice, twice] }));
     }
 
     [Fact]

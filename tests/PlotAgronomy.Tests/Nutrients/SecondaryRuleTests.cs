@@ -57,7 +57,7 @@ public class SecondaryRuleTests
     [Theory]
     [InlineData(0.24, 25), InlineData(0.25, 0), InlineData(0.26, 0)]
     public void Sulfur_on_alfalfa_goes_by_tissue(double percent, double pounds) =>
-        Assert.Equal(pounds, SecondaryRule.WisconsinSulfurAlfalfa.Answer(Report(), new SecondaryRequest { TissueSulfur = Fraction.FromPercent(percent) }).Low!.Value.PoundsPerAcre);
+        Assert.Equal(pounds, SecondaryRule.WisconsinSulfurAlfalfa.Answer(Report(), tissueSulfur: Fraction.FromPercent(percent)).Low!.Value.PoundsPerAcre);
 
     [Theory]
     [InlineData(SoilTexture.Sand, 2), InlineData(SoilTexture.LoamySand, 2), InlineData(SoilTexture.SandyLoam, 2), InlineData(SoilTexture.Loam, 0)]
@@ -86,7 +86,7 @@ public class SecondaryRuleTests
         var report = Report(SoilReading.FromPrinted(SoilAnalyte.Magnesium, 40, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
         var rule = SecondaryRule.Find("tri-state-magnesium");
         Assert.Equal(100, rule.Answer(report).High!.Value.PoundsPerAcre);
-        var limed = rule.Answer(report, new SecondaryRequest { IsLimeDue = true });
+        var limed = rule.Answer(report, isLimeDue: true);
         Assert.Equal(0, limed.High!.Value.PoundsPerAcre);
         Assert.Contains(limed.Findings, f => f.Code == "nutrient-magnesium-dolomite");
     }
@@ -96,7 +96,7 @@ public class SecondaryRuleTests
     public void Magnesium_is_low_by_saturation_too(double percent, bool needed)
     {
         var report = Report(SoilReading.FromPrinted(SoilAnalyte.Magnesium, 80, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
-        Assert.Equal(needed, SecondaryRule.Find("tri-state-magnesium").Answer(report, new SecondaryRequest { MagnesiumSaturation = Fraction.FromPercent(percent) }).IsNeeded);
+        Assert.Equal(needed, SecondaryRule.Find("tri-state-magnesium").Answer(report, magnesiumSaturation: Fraction.FromPercent(percent)).IsNeeded);
     }
 
     /// <summary>Exact: 1.5 ppm in the furrow slice are 3 lb/ac.</summary>

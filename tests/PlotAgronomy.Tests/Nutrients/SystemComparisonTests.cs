@@ -24,11 +24,11 @@ public class SystemComparisonTests
     [Fact]
     public void Every_system_that_accepts_the_report_stands_side_by_side()
     {
-        var comparison = SystemComparison.For(Known(Everything), Corn, RecommendationSystems.Everything);
+        var comparison = SystemComparison.For(Known(Everything), Corn, RecommendationSystem.Everything);
         string[] expected = ["IA-2013", "IL", "KS", "ND-2017", "NE", "NE-OLD", "SD", "TS-1995", "TS-2020"];
         Assert.Equal(expected, comparison.Answers.Select(a => a.System.Id).Order(StringComparer.Ordinal));
         Assert.All(comparison.LeftOut, a => Assert.NotEmpty(a.Unanswered));
-        Assert.Equal(RecommendationSystems.Everything.Length, comparison.Answers.Length + comparison.LeftOut.Length);
+        Assert.Equal(RecommendationSystem.Everything.Length, comparison.Answers.Length + comparison.LeftOut.Length);
     }
 
     [Fact]
@@ -43,7 +43,7 @@ public class SystemComparisonTests
     [Fact]
     public void The_disagreement_is_the_gap_between_least_and_most()
     {
-        var comparison = SystemComparison.For(Known(Everything), Corn, [RecommendationSystems.Find("TS-2020"), RecommendationSystems.Kansas]);
+        var comparison = SystemComparison.For(Known(Everything), Corn, [RecommendationSystem.Find("TS-2020"), RecommendationSystem.Kansas]);
         var potash = comparison.About(PlantNutrient.Potash)!;
         // Tri-State 2020: (120 - 114) x 1.5 + 100 x 0.20 + 20 = 49; Kansas: 73 + 21 - 0.565 x 100 - 0.0016 x 100 x 100 = 21.5.
         Assert.Equal("KS", potash.Lowest.System.Id);
@@ -56,7 +56,7 @@ public class SystemComparisonTests
 
     [Fact]
     public void Systems_of_one_idea_are_said_to_differ_by_their_soils() =>
-        Assert.Contains("Both follow", SystemComparison.For(Known(Everything), Corn, [RecommendationSystems.Find("TS-2020"), RecommendationSystems.TriState1995]).About(PlantNutrient.Phosphate)!.Why, StringComparison.Ordinal);
+        Assert.Contains("Both follow", SystemComparison.For(Known(Everything), Corn, [RecommendationSystem.Find("TS-2020"), RecommendationSystem.TriState1995]).About(PlantNutrient.Phosphate)!.Why, StringComparison.Ordinal);
 
     [Fact]
     public void Each_system_may_take_the_plot_as_another_row()
@@ -83,5 +83,5 @@ public class SystemComparisonTests
 
     [Fact]
     public void The_working_names_the_system_on_every_line() =>
-        Assert.All(SystemComparison.For(Known(Everything), Corn, RecommendationSystems.Everything).ShowWork(), l => Assert.Contains(", ", l.Label, StringComparison.Ordinal));
+        Assert.All(SystemComparison.For(Known(Everything), Corn, RecommendationSystem.Everything).ShowWork(), l => Assert.Contains(", ", l.Label, StringComparison.Ordinal));
 }

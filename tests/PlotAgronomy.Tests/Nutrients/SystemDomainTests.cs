@@ -14,50 +14,50 @@ public class SystemDomainTests
     [Fact]
     public void A_crop_without_a_row_is_left_unanswered_and_the_systems_that_have_it_are_named()
     {
-        var answer = RecommendationSystems.NorthCarolina.Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(80)));
+        var answer = RecommendationSystem.NorthCarolina.Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(80)));
         Assert.Empty(answer.Needs);
         Assert.Equal([PlantNutrient.Phosphate, PlantNutrient.Potash], answer.Unanswered.Select(u => u.Nutrient));
-        Assert.Contains(RecommendationSystems.Find("TS-2020"), answer.Unanswered[0].ServedBy);
+        Assert.Contains(RecommendationSystem.Find("TS-2020"), answer.Unanswered[0].ServedBy);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-no-crop-row" && f.Text.Contains("TS-2020", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Another_extractant_is_left_unanswered_and_not_converted()
     {
-        var answer = RecommendationSystems.TriState1995.Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn));
+        var answer = RecommendationSystem.TriState1995.Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn));
         var unanswered = answer.Unanswered.Single(u => u.Nutrient == PlantNutrient.Phosphate);
         Assert.Null(answer.Phosphate);
         Assert.Equal("nutrient-test-not-accepted", unanswered.Finding.Code);
-        Assert.Contains(RecommendationSystems.Find("TS-2020"), unanswered.ServedBy);
-        Assert.DoesNotContain(RecommendationSystems.TriState1995, unanswered.ServedBy);
+        Assert.Contains(RecommendationSystem.Find("TS-2020"), unanswered.ServedBy);
+        Assert.DoesNotContain(RecommendationSystem.TriState1995, unanswered.ServedBy);
     }
 
     [Fact]
     public void A_Mehlich_1_value_is_not_rated_with_a_Mehlich_3_table()
     {
-        Assert.Null(RatingSystems.Delaware.Rate(Report(P(45, Ppm, Extractant.Mehlich1))).For(SoilAnalyte.Phosphorus));
-        Assert.NotNull(RatingSystems.Delaware.Rate(Report(P(45, Ppm, Extractant.Mehlich3))).For(SoilAnalyte.Phosphorus));
+        Assert.Null(RatingSystem.Delaware.Rate(Report(P(45, Ppm, Extractant.Mehlich1))).For(SoilAnalyte.Phosphorus));
+        Assert.NotNull(RatingSystem.Delaware.Rate(Report(P(45, Ppm, Extractant.Mehlich3))).For(SoilAnalyte.Phosphorus));
     }
 
     [Fact]
     public void An_extractant_the_report_does_not_name_serves_no_system() =>
-        Assert.All(RecommendationSystems.Everything, system => Assert.Null(system.Recommend(
+        Assert.All(RecommendationSystem.Everything, system => Assert.Null(system.Recommend(
             Report(P(10, Ppm, Extractant.NotStated), K(80, Ppm, Extractant.NotStated)), CropUse.Browsed(system.Accepts[0].Crops[0])).Phosphate));
 
     [Fact]
     public void Iowa_treats_ICP_as_another_test_than_colour()
     {
-        var colour = RecommendationSystems.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3Colorimetric)), CropUse.Browsed(CropRow.Corn));
-        var icp = RecommendationSystems.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3Icp)), CropUse.Browsed(CropRow.Corn));
+        var colour = RecommendationSystem.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3Colorimetric)), CropUse.Browsed(CropRow.Corn));
+        var icp = RecommendationSystem.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3Icp)), CropUse.Browsed(CropRow.Corn));
         Assert.Equal("high", colour.Phosphate!.Rating!.Name);
         Assert.Equal("low", icp.Phosphate!.Rating!.Name);
-        Assert.Null(RecommendationSystems.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn)).Phosphate);
+        Assert.Null(RecommendationSystem.Find("IA-2013").Recommend(Report(P(22, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn)).Phosphate);
     }
 
     [Fact]
     public void A_missing_test_is_said_to_be_missing_and_never_read_as_zero()
     {
-        var answer = RecommendationSystems.NorthCarolina.Recommend(Report(PIndex(30)), CropUse.Browsed(CropRow.DeerTurkeyPlot));
+        var answer = RecommendationSystem.NorthCarolina.Recommend(Report(PIndex(30)), CropUse.Browsed(CropRow.DeerTurkeyPlot));
         Assert.NotNull(answer.Phosphate);
         Assert.Null(answer.Potash);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-test-missing");
@@ -73,7 +73,7 @@ public class SystemDomainTests
     [InlineData("SD", CropRow.Corn, Extractant.AmmoniumAcetate)]
     public void A_fact_that_is_not_known_is_asked_for_and_not_assumed(string system, CropRow crop, Extractant extractant)
     {
-        var answer = RecommendationSystems.Find(system).Recommend(Report(K(80, Ppm, extractant)), CropUse.Browsed(crop));
+        var answer = RecommendationSystem.Find(system).Recommend(Report(K(80, Ppm, extractant)), CropUse.Browsed(crop));
         Assert.Null(answer.Potash);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-fact-missing");
     }
@@ -82,18 +82,18 @@ public class SystemDomainTests
     public void A_crop_carried_off_without_a_removal_figure_is_asked_for_it()
     {
         var use = CropUse.CarriedOff(CropRow.Forage, CropYield.FromTonsPerAcre(3));
-        Assert.Null(RecommendationSystems.Find("TS-2020").Recommend(Report(P(35, Ppm, Extractant.Mehlich3)), use).Phosphate);
+        Assert.Null(RecommendationSystem.Find("TS-2020").Recommend(Report(P(35, Ppm, Extractant.Mehlich3)), use).Phosphate);
 
         var stated = CropUse.CarriedOff(CropRow.Forage, CropYield.FromTonsPerAcre(3), ApplicationRate.FromPoundsPerAcre(36), ApplicationRate.FromPoundsPerAcre(150));
-        Assert.Equal(36, RecommendationSystems.Find("TS-2020").Recommend(Report(P(35, Ppm, Extractant.Mehlich3)), stated).Phosphate!.Rate.PoundsPerAcre);
+        Assert.Equal(36, RecommendationSystem.Find("TS-2020").Recommend(Report(P(35, Ppm, Extractant.Mehlich3)), stated).Phosphate!.Rate.PoundsPerAcre);
     }
 
     [Fact]
     public void A_superseded_edition_says_so()
     {
-        var answer = RecommendationSystems.TriState1995.Recommend(Report(P(12, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn));
+        var answer = RecommendationSystem.TriState1995.Recommend(Report(P(12, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn));
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-system-superseded" && f.Text.Contains("TS-2020", StringComparison.Ordinal));
-        Assert.DoesNotContain(RecommendationSystems.Find("TS-2020").Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-system-superseded");
+        Assert.DoesNotContain(RecommendationSystem.Find("TS-2020").Recommend(Report(P(12, Ppm, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-system-superseded");
     }
 
     [Theory]
@@ -104,7 +104,7 @@ public class SystemDomainTests
     public void A_sample_of_another_depth_than_the_systems_is_remarked(double inches, bool isRemarked)
     {
         var report = new SoilReport { Laboratory = "a laboratory", Readings = [PIndex(30)], SampledDepth = Length.FromInches(inches) };
-        var findings = RecommendationSystems.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot)).Findings;
+        var findings = RecommendationSystem.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot)).Findings;
         Assert.Equal(isRemarked, findings.Any(f => f.Code == "nutrient-sample-depth"));
     }
 
@@ -113,28 +113,28 @@ public class SystemDomainTests
     [InlineData(300.1, true)]
     public void A_yield_no_plot_bears_is_questioned(double bushels, bool isQuestioned)
     {
-        var answer = RecommendationSystems.Kansas.Recommend(Report(P(10, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(bushels)));
+        var answer = RecommendationSystem.Kansas.Recommend(Report(P(10, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(bushels)));
         Assert.Equal(isQuestioned, answer.Findings.Any(f => f.Code == "nutrient-yield-unusual"));
     }
 
     [Fact]
-    public void Every_system_names_its_institution_edition_philosophy_and_a_known_source() => Assert.All(RecommendationSystems.Everything, system =>
+    public void Every_system_names_its_institution_edition_philosophy_and_a_known_source() => Assert.All(RecommendationSystem.Everything, system =>
     {
         Assert.Contains(system.Institution, Institution.All);
         Assert.NotEmpty(system.Edition);
         Assert.NotEmpty(system.InWords);
         Assert.NotEmpty(system.Accepts);
-        Assert.All(system.Sources, source => Assert.Contains(source, PlotAgronomy.Reference.SourceCatalog.All));
+        Assert.All(system.Sources, source => Assert.Contains(source, Source.All));
     });
 
     [Fact]
     public void An_unknown_id_names_the_known_ones() =>
-        Assert.Contains("TS-2020", Assert.Throws<KeyNotFoundException>(() => RecommendationSystems.Find("XX")).Message, StringComparison.Ordinal);
+        Assert.Contains("TS-2020", Assert.Throws<KeyNotFoundException>(() => RecommendationSystem.Find("XX")).Message, StringComparison.Ordinal);
 
     [Theory, MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
     public void Text_and_numbers_do_not_depend_on_the_culture(string culture)
     {
-        string Answer() => string.Join("\n", RecommendationSystems.Everything.SelectMany(s =>
+        string Answer() => string.Join("\n", RecommendationSystem.Everything.SelectMany(s =>
         {
             var crop = s.Accepts[0].Crops[0];
             var test = s.Accepts[0];

@@ -43,7 +43,7 @@ public class SystemOracleTests
         var spline = Interpolate.Linear([0, 10, 20, 40, 65], [80, 60, 40, 20, 0]);
         for (double index = 0; index <= 65; index += 0.7)
         {
-            double rate = RecommendationSystems.Oklahoma.Recommend(Report(P(index, SoilTestUnit.OklahomaIndex, Extractant.Mehlich3)), CropUse.Browsed(CropRow.SmallGrain)).Phosphate!.Rate.PoundsPerAcre;
+            double rate = RecommendationSystem.Oklahoma.Recommend(Report(P(index, SoilTestUnit.OklahomaIndex, Extractant.Mehlich3)), CropUse.Browsed(CropRow.SmallGrain)).Phosphate!.Rate.PoundsPerAcre;
             Assert.Equal(spline.Interpolate(index), rate, 1e-9);
         }
     }

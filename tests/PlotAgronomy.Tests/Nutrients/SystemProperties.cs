@@ -12,7 +12,7 @@ namespace PlotAgronomy.Tests.Nutrients;
 public class SystemProperties
 {
     private static readonly List<(RecommendationSystem System, AcceptedTest Test, Extractant Extractant, CropRow Crop)> InsideTheDomain =
-        [.. from system in RecommendationSystems.Everything
+        [.. from system in RecommendationSystem.Everything
             from test in system.Accepts
             from extractant in test.Extractants
             from crop in test.Crops
@@ -59,7 +59,7 @@ public class SystemProperties
     [Property]
     public bool A_system_never_answers_outside_its_domain(NonNegativeInt pickSystem, NonNegativeInt pickCrop, NonNegativeInt pickExtractant, NonNegativeInt pickUnit, NonNegativeInt test)
     {
-        var system = RecommendationSystems.Everything[pickSystem.Get % RecommendationSystems.Everything.Length];
+        var system = RecommendationSystem.Everything[pickSystem.Get % RecommendationSystem.Everything.Length];
         var crop = Enum.GetValues<CropRow>()[pickCrop.Get % Enum.GetValues<CropRow>().Length];
         var extractant = Enum.GetValues<Extractant>()[pickExtractant.Get % Enum.GetValues<Extractant>().Length];
         var unit = Enum.GetValues<SoilTestUnit>()[pickUnit.Get % Enum.GetValues<SoilTestUnit>().Length];
@@ -110,7 +110,7 @@ public class SystemProperties
     public bool A_side_by_side_spans_from_its_least_to_its_most(NonNegativeInt test, NonNegativeInt yield)
     {
         var report = Report(P(Test(test), SoilTestUnit.PartsPerMillion, Extractant.BrayP1), K(Test(test), SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate));
-        var comparison = SystemComparison.For(Known(report), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(yield.Get % 300)), RecommendationSystems.Everything);
+        var comparison = SystemComparison.For(Known(report), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(yield.Get % 300)), RecommendationSystem.Everything);
         return comparison.Disagreements.All(d => comparison.Rows.Where(r => r.Need.Nutrient == d.Nutrient)
             .All(r => d.Lowest.Need.Rate <= r.Need.Rate && r.Need.Rate <= d.Highest.Need.Rate));
     }

@@ -36,7 +36,7 @@ internal static class SystemRequests
         CropYield? yield = row.NumberOrNull("yield") is { } perAcre ? YieldFor(crop, perAcre) : null;
         var use = row.TextOrNull("carried_off") == "yes" ? CropUse.CarriedOff(crop, yield!.Value) : CropUse.Browsed(crop, yield);
         use = use with { BuildUpYears = row.NumberOrNull("years") is { } years ? (int)years : null };
-        return RecommendationSystems.Find(row.Text("system")).Recommend(Known(second is null ? Report(reading) : Report(reading, second), row), use);
+        return RecommendationSystem.Find(row.Text("system")).Recommend(Known(second is null ? Report(reading) : Report(reading, second), row), use);
     }
 
     /// <summary>A report with what else a row of worked examples states.</summary>

@@ -35,7 +35,7 @@ public class SystemTrapTests
     [InlineData("PA", SoilTestUnit.PartsPerMillion, 50, "optimum")]
     [InlineData("PA", SoilTestUnit.PartsPerMillion, 50.01, "above optimum")]
     public void A_value_in_a_printed_gap_belongs_to_the_higher_class_only_above_the_printed_limit(string system, SoilTestUnit unit, double value, string expected) =>
-        Assert.Equal(expected, RatingSystems.Find(system).Rate(Report(P(value, unit, Extractant.Mehlich3))).For(SoilAnalyte.Phosphorus)!.Name);
+        Assert.Equal(expected, RatingSystem.Find(system).Rate(Report(P(value, unit, Extractant.Mehlich3))).For(SoilAnalyte.Phosphorus)!.Name);
 
     [Theory]
     [InlineData(19.999, "deficient", 20)]
@@ -44,7 +44,7 @@ public class SystemTrapTests
     [InlineData(40, "sufficient", 40)]
     public void A_critical_level_itself_is_enough_and_a_maintenance_limit_itself_is_too_much(double ppm, string expected, double limit)
     {
-        var need = RecommendationSystems.Find("TS-2020").Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)),
+        var need = RecommendationSystem.Find("TS-2020").Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)),
             CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).Phosphate!;
         Assert.Equal(expected, need.Rating!.Name);
         Assert.Equal(ppm < 40, need.Replacement!.Value.PoundsPerAcre > 0);
@@ -55,7 +55,7 @@ public class SystemTrapTests
     [Fact]
     public void The_cell_that_breaks_the_grids_pattern_is_given_as_printed_with_a_caution()
     {
-        NutrientRecommendation With(double potassium) => RecommendationSystems.Find("SC").Recommend(
+        NutrientRecommendation With(double potassium) => RecommendationSystem.Find("SC").Recommend(
             Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1), K(potassium, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)) with { PrintedPhosphorusRating = "low" }, CropUse.Browsed(CropRow.Alfalfa));
         Assert.Equal(100, With(240).Phosphate!.Rate.PoundsPerAcre);
         Assert.Contains(With(240).Findings, f => f.Code == "nutrient-grid-breaks-pattern");
@@ -65,23 +65,23 @@ public class SystemTrapTests
 
     [Fact]
     public void In_that_row_the_phosphate_is_not_guessed_when_potassium_was_not_tested() =>
-        Assert.Null(RecommendationSystems.Find("SC").Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)) with { PrintedPhosphorusRating = "low" },
+        Assert.Null(RecommendationSystem.Find("SC").Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)) with { PrintedPhosphorusRating = "low" },
             CropUse.Browsed(CropRow.Alfalfa)).Phosphate);
 
     [Fact]
     public void South_Carolinas_phosphorus_limits_are_not_invented()
     {
-        var answer = RecommendationSystems.Find("SC").Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)), CropUse.Browsed(CropRow.SmallGrain));
+        var answer = RecommendationSystem.Find("SC").Recommend(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1)), CropUse.Browsed(CropRow.SmallGrain));
         Assert.Null(answer.Phosphate);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-fact-missing");
-        Assert.Null(RatingSystems.Find("SC").Rate(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1))).For(SoilAnalyte.Phosphorus));
+        Assert.Null(RatingSystem.Find("SC").Rate(Report(P(10, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1))).For(SoilAnalyte.Phosphorus));
     }
 
     [Fact]
     public void Phosphate_printed_as_P2O5_is_not_phosphorus()
     {
-        var element = RecommendationSystems.Find("TS-2020").Recommend(Report(P(10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn));
-        var oxide = RecommendationSystems.Find("TS-2020").Recommend(
+        var element = RecommendationSystem.Find("TS-2020").Recommend(Report(P(10, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)), CropUse.Browsed(CropRow.Corn));
+        var oxide = RecommendationSystem.Find("TS-2020").Recommend(
             Report(SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 22.914, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3, PrintedForm.Oxide)), CropUse.Browsed(CropRow.Corn));
         Assert.Equal(element.Phosphate!.Rate.PoundsPerAcre, oxide.Phosphate!.Rate.PoundsPerAcre, 0.01);
     }
@@ -90,7 +90,7 @@ public class SystemTrapTests
     public void Oklahomas_index_is_already_doubled_and_not_doubled_again()
     {
         NutrientNeed Need(double value, SoilTestUnit unit) =>
-            RecommendationSystems.Oklahoma.Recommend(Report(P(value, unit, Extractant.Mehlich3)), CropUse.Browsed(CropRow.SmallGrain)).Phosphate!;
+            RecommendationSystem.Oklahoma.Recommend(Report(P(value, unit, Extractant.Mehlich3)), CropUse.Browsed(CropRow.SmallGrain)).Phosphate!;
         Assert.Equal(Need(30, SoilTestUnit.OklahomaIndex).Rate, Need(30, SoilTestUnit.PoundsPerAcre).Rate);
         Assert.Equal(Need(30, SoilTestUnit.OklahomaIndex).Rate, Need(15, SoilTestUnit.PartsPerMillion).Rate);
     }
@@ -99,8 +99,8 @@ public class SystemTrapTests
     public void Hay_potash_is_not_put_on_a_plot_that_is_only_browsed()
     {
         var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
-        var hay = RecommendationSystems.Find("TS-2020").Recommend(Known(report, 10), CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
-        var browsed = RecommendationSystems.Find("TS-2020").Recommend(Known(report, 10), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
+        var hay = RecommendationSystem.Find("TS-2020").Recommend(Known(report, 10), CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
+        var browsed = RecommendationSystem.Find("TS-2020").Recommend(Known(report, 10), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4)));
         Assert.Equal(216, hay.Potash!.Rate.PoundsPerAcre, 1e-9);
         Assert.Equal(0, browsed.Potash!.Rate.PoundsPerAcre);
         Assert.Contains(browsed.Findings, f => f.Code == "nutrient-nothing-carried-off");
@@ -111,14 +111,14 @@ public class SystemTrapTests
     {
         var report = Report(K(140, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3));
         var use = CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(4), default, default);
-        Assert.Equal(0, RecommendationSystems.Find("TS-2020").Recommend(Known(report, 10), use).Potash!.Rate.PoundsPerAcre);
+        Assert.Equal(0, RecommendationSystem.Find("TS-2020").Recommend(Known(report, 10), use).Potash!.Rate.PoundsPerAcre);
     }
 
     [Fact]
     public void The_yearly_cap_on_alfalfa_is_a_step_of_its_own()
     {
         var report = Report(K(40, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate));
-        var answer = RecommendationSystems.TriState1995.Recommend(Known(report, 8), CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(5)));
+        var answer = RecommendationSystem.TriState1995.Recommend(Known(report, 8), CropUse.CarriedOff(CropRow.Alfalfa, CropYield.FromTonsPerAcre(5)));
         Assert.Equal(300, answer.Potash!.Rate.PoundsPerAcre);
         Assert.Equal((95 - 40) * 1.4, answer.Potash.BuildUp!.Value.PoundsPerAcre, 1e-9);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-yearly-cap");
@@ -128,7 +128,7 @@ public class SystemTrapTests
     [InlineData(20, 15)]
     [InlineData(20.01, 0)]
     public void Kansas_gives_at_least_15_pounds_up_to_its_limit_and_none_above(double ppm, double expected) =>
-        Assert.Equal(expected, RecommendationSystems.Kansas.Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.BrayP1)),
+        Assert.Equal(expected, RecommendationSystem.Kansas.Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.BrayP1)),
             CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).Phosphate!.Rate.PoundsPerAcre, 1e-9);
 
     [Theory]
@@ -136,7 +136,7 @@ public class SystemTrapTests
     [InlineData(15, true)]
     public void Nebraska_says_yes_without_a_rate_or_none(double ppm, bool isNone)
     {
-        var answer = RecommendationSystems.Find("NE").Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn));
+        var answer = RecommendationSystem.Find("NE").Recommend(Report(P(ppm, SoilTestUnit.PartsPerMillion, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn));
         Assert.Equal(isNone, answer.Phosphate?.Rate.PoundsPerAcre == 0);
         Assert.Equal(!isNone, answer.Findings.Any(f => f.Code == "nutrient-yes-without-rate"));
         Assert.Equal(!isNone, answer.Unanswered.Any(u => u.Rating?.Name == "responsive"));
@@ -145,7 +145,7 @@ public class SystemTrapTests
     [Fact]
     public void A_legal_ceiling_is_marked_as_one_and_ends_with_the_printed_table()
     {
-        NutrientRecommendation With(double value) => RecommendationSystems.Find("NI").Recommend(
+        NutrientRecommendation With(double value) => RecommendationSystem.Find("NI").Recommend(
             Report(P(value, SoilTestUnit.MilligramsPerCubicDecimeter, Extractant.Olsen)), CropUse.Browsed(CropRow.GrassEstablishment));
         Assert.True(With(12).Phosphate!.IsLegalMaximum);
         Assert.Contains(With(12).Findings, f => f.Code == "nutrient-legal-maximum");
@@ -157,14 +157,14 @@ public class SystemTrapTests
     public void Iowas_optimum_rate_is_said_to_replace_a_harvest_on_a_browsed_plot()
     {
         var report = Report(K(100, SoilTestUnit.PartsPerMillion, Extractant.AmmoniumAcetate)) with { SampleMoisture = SampleMoisture.FieldMoist };
-        Assert.Contains(RecommendationSystems.Find("IA-2013").Recommend(report, CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-maintenance-printed");
-        Assert.DoesNotContain(RecommendationSystems.Find("IA-2013").Recommend(report, CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(150))).Findings, f => f.Code == "nutrient-maintenance-printed");
+        Assert.Contains(RecommendationSystem.Find("IA-2013").Recommend(report, CropUse.Browsed(CropRow.Corn)).Findings, f => f.Code == "nutrient-maintenance-printed");
+        Assert.DoesNotContain(RecommendationSystem.Find("IA-2013").Recommend(report, CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(150))).Findings, f => f.Code == "nutrient-maintenance-printed");
     }
 
     [Fact]
     public void A_printed_range_is_shown_whole_and_its_lower_end_taken()
     {
-        var answer = RecommendationSystems.Find("MT").Recommend(Report(P(5, SoilTestUnit.PartsPerMillion, Extractant.Olsen)), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(2)));
+        var answer = RecommendationSystem.Find("MT").Recommend(Report(P(5, SoilTestUnit.PartsPerMillion, Extractant.Olsen)), CropUse.Browsed(CropRow.Alfalfa, CropYield.FromTonsPerAcre(2)));
         Assert.Equal(answer.Phosphate!.PublishedLow, answer.Phosphate.Rate);
         Assert.True(answer.Phosphate.PublishedHigh > answer.Phosphate.Rate);
         Assert.Contains(answer.Findings, f => f.Code == "nutrient-range-only");

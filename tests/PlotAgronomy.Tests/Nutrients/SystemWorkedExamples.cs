@@ -49,7 +49,7 @@ public class SystemWorkedExamples
         var row = WorkedExamples.Find(File, id);
         var analyte = row.Choice<SoilAnalyte>("nutrient");
         var report = SystemRequests.Report(SoilReading.FromPrinted(analyte, row.Number("test"), row.Choice<SoilTestUnit>("test_unit"), row.Choice<Extractant>("extractant")));
-        var rating = RatingSystems.Find(row.Text("system")).Rate(SystemRequests.Known(report, row)).For(analyte);
+        var rating = RatingSystem.Find(row.Text("system")).Rate(SystemRequests.Known(report, row)).For(analyte);
         Assert.NotNull(rating);
         WorkedExamples.AssertMatches(row, rating.Class.Order);
     }
@@ -91,7 +91,7 @@ public class SystemWorkedExamples
     public void Banded_phosphate_replaces_more_broadcast(string id)
     {
         var row = WorkedExamples.Find(File, id);
-        WorkedExamples.AssertMatches(row, BandPlacement.BandedPhosphateFor(ApplicationRate.FromPoundsPerAcre(row.Number("test"))).PoundsPerAcre);
+        WorkedExamples.AssertMatches(row, NutrientNeed.BandedPhosphateFor(ApplicationRate.FromPoundsPerAcre(row.Number("test"))).PoundsPerAcre);
     }
 
     [Theory, MemberData(nameof(Curves))]

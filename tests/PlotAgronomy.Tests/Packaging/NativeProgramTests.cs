@@ -21,7 +21,7 @@ public class NativeProgramTests(PackedLibrary packed) : IClassFixture<PackedLibr
         static void Print(double value) => Console.WriteLine(value.ToString("0.000", CultureInfo.InvariantCulture));
 
         Print(ApplicationRate.FromPoundsPerThousandSquareFeet(90).PoundsPerAcre);
-        Print(SpreaderRate.FlowFor(ApplicationRate.FromPoundsPerAcre(8), Speed.FromMilesPerHour(3), Length.FromFeet(15)).Flow.PoundsPerMinute);
+        Print(SpreaderSetting.FlowFor(ApplicationRate.FromPoundsPerAcre(8), Speed.FromMilesPerHour(3), Length.FromFeet(15)).Flow.PoundsPerMinute);
         var report = new SoilReport
         {
             Laboratory = "a laboratory",
@@ -30,9 +30,9 @@ public class NativeProgramTests(PackedLibrary packed) : IClassFixture<PackedLibr
             SampledDepth = Length.FromInches(8),
             Readings = [SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 45, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3)],
         };
-        Print(RecommendationSystems.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot)).Phosphate!.Rate.PoundsPerAcre);
+        Print(RecommendationSystem.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot)).Phosphate!.Rate.PoundsPerAcre);
         Print(KindCatalog.Standard.Find("ladino").RequireSeedCount().SeedsPerPound > 400_000 ? 1 : 0);
-        Print(SourceCatalog.All.Length > 10 ? 1 : 0);
+        Print(Source.All.Length > 10 ? 1 : 0);
         string json = JsonSerializer.Serialize(new Note(ApplicationRate.FromPoundsPerAcre(20), Fraction.FromPercent(85)), Notes.Default.Note);
         Console.WriteLine(json);
         Print(JsonSerializer.Deserialize(json, Notes.Default.Note)!.Rate.PoundsPerAcre);

@@ -74,7 +74,7 @@ public class AnswerTests
         Assert.Equal("M reads a buffer pH, which the report does not print. Can the county laboratory tell it?", question.Text);
         Assert.Equal(["6.1", "7"], question.PlausibleTexts);
         Assert.Equal(DataStatus.Practice, question.Status);
-        Assert.Equal(SourceCatalog.Practice, question.Source);
+        Assert.Equal(Source.Practice, question.Source);
     }
 
     [Fact]

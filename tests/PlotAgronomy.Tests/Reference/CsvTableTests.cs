@@ -62,7 +62,7 @@ public class CsvTableTests
     [Fact]
     public void Sources_are_found_by_id_only()
     {
-        Assert.Equal("DEF-UNITS", SourceCatalog.Find("DEF-UNITS").Id);
-        Assert.Throws<KeyNotFoundException>(() => SourceCatalog.Find("DEF-NOTHING"));
+        Assert.Equal("DEF-UNITS", Source.Find("DEF-UNITS").Id);
+        Assert.Throws<KeyNotFoundException>(() => Source.Find("DEF-NOTHING"));
     }
 }

@@ -128,13 +128,13 @@ public class AmountsTests
     [Property]
     public bool Whole_packages_hold_what_is_needed_and_one_fewer_does_not(Mass needed, Mass package)
     {
-        int packages = WholePackages.RoundUp(needed, package);
+        int packages = Package.RoundUp(needed, package);
         return packages * package.Pounds >= needed.Pounds * (1 - 1e-9) && (packages - 1) * package.Pounds < needed.Pounds;
     }
 
     [Fact]
     public void Thirteen_bags_that_hold_exactly_the_need_are_thirteen() =>
-        Assert.Equal(13, WholePackages.RoundUp(Mass.FromPounds(13 * 0.1 * 3), Mass.FromPounds(0.3)));
+        Assert.Equal(13, Package.RoundUp(Mass.FromPounds(13 * 0.1 * 3), Mass.FromPounds(0.3)));
 
     [Theory]
     [InlineData("usd")]

@@ -54,7 +54,7 @@ public class CompareCommandTests
     {
         string sheet = Compare("systems", "frost-seeding");
         string[] lines = sheet.Split('\n');
-        Assert.All(RecommendationSystems.Everything, s => Assert.Single(lines.TakeWhile(l => !l.StartsWith("Findings", StringComparison.Ordinal)), l => l.TrimStart().StartsWith(s.Name, StringComparison.Ordinal) || l.Contains($"   {s.Name}   ", StringComparison.Ordinal)));
+        Assert.All(RecommendationSystem.Everything, s => Assert.Single(lines.TakeWhile(l => !l.StartsWith("Findings", StringComparison.Ordinal)), l => l.TrimStart().StartsWith(s.Name, StringComparison.Ordinal) || l.Contains($"   {s.Name}   ", StringComparison.Ordinal)));
     }
 
     [Fact]

@@ -111,7 +111,7 @@ public class SeedLotComparisonTests
     [Fact]
     public void A_lot_comes_from_its_tag()
     {
-        var tag = SeedTagReader.Read("Kind: crimson clover\nPure seed 98%\nInert 2%\nGerm 85%\nTest date 3/2025\nNet wt 25 lb").Tag!;
+        var tag = SeedTag.Read("Kind: crimson clover\nPure seed 98%\nInert 2%\nGerm 85%\nTest date 3/2025\nNet wt 25 lb").Tag!;
         var lot = SeedLot.FromTag(tag, tag.Components[0], "farm store");
         Assert.Equal("2025-03", lot.TestMonth.ToString());
         Assert.Throws<ArgumentException>(() => SeedLot.FromTag(tag, new TagComponent { Kind = Crimson, Analysis = lot.Analysis }, "other"));

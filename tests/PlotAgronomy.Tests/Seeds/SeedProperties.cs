@@ -155,19 +155,19 @@ public class SeedProperties
             Hard seed {analysis.HardSeed.Percent:0.00} %
             Dormant seed {analysis.DormantSeed.Percent:0.00} %
             """);
-        var read = SeedTagReader.Read(text).Tag!;
+        var read = SeedTag.Read(text).Tag!;
         var back = read.Components[0].Analysis;
         return read.Components[0].Kind == kind && Same(back.PureSeed, analysis.PureSeed) && Same(back.Germination, analysis.Germination)
             && Same(back.HardSeed, analysis.HardSeed) && Same(back.DormantSeed, analysis.DormantSeed) && Same(back.Coating, analysis.Coating);
     }
 
     [Property]
-    public bool The_reader_of_tags_never_throws(string text) => SeedTagReader.Read(text ?? "").Findings is not { IsDefault: true };
+    public bool The_reader_of_tags_never_throws(string text) => SeedTag.Read(text ?? "").Findings is not { IsDefault: true };
 
     [Property(MaxTest = 1000)]
     public Property Scraps_of_tags_are_read_or_refused_in_words() => Prop.ForAll(SeedArbitraries.ScrapsOfTags.ToArbitrary(), text =>
     {
-        var reading = SeedTagReader.Read(text);
+        var reading = SeedTag.Read(text);
         return reading.Tag is null != reading.Problems.IsEmpty;
     });
 

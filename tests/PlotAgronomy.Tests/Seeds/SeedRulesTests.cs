@@ -68,7 +68,7 @@ public class SeedRulesTests
             "tolerance" => GerminationTolerance.Compare(Fraction.FromPercent(a), Fraction.FromPercent(b)).TolerancePoints,
             "difference" => GerminationTolerance.Compare(Fraction.FromPercent(a), Fraction.FromPercent(b)).DifferencePoints,
             "mixture_tolerance" => GerminationTolerance.Compare(Fraction.FromPercent(a), Fraction.FromPercent(b), mixtureComponentOf200Seeds: true).TolerancePoints,
-            "noxious_near_formula" => NoxiousTolerance.MostWithin((int)a),
+            "noxious_near_formula" => NoxiousWeed.MostWithinTolerance((int)a),
             "life" => SeedStorage.LifeFactor(Fraction.FromPercent(a), Fraction.FromPercent(b), Temperature.FromDegreesFahrenheit(c), Temperature.FromDegreesFahrenheit(d)),
             "hundred" => SeedStorage.HundredSum(Temperature.FromDegreesFahrenheit(a), Fraction.FromPercent(b)),
             "inoculant_label" => lot.AtLabelRate.Ounces,
@@ -95,7 +95,7 @@ public class SeedRulesTests
     [Theory]
     [InlineData(-1)]
     [InlineData(31)]
-    public void The_noxious_table_is_not_extrapolated(int labelled) => Assert.Throws<ArgumentOutOfRangeException>(() => NoxiousTolerance.MostWithin(labelled));
+    public void The_noxious_table_is_not_extrapolated(int labelled) => Assert.Throws<ArgumentOutOfRangeException>(() => NoxiousWeed.MostWithinTolerance(labelled));
 
     [Fact]
     public void The_hundred_rule_wants_less_than_a_hundred()
@@ -197,16 +197,16 @@ public class SeedRulesTests
     [InlineData(SeedbedCover.SurfaceOnRoughGround, 20)]
     public void A_broadcast_factor_is_applied_once_and_never_twice(SeedbedCover cover, double expected)
     {
-        var broadcast = SurfaceSowing.BroadcastFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10), cover);
+        var broadcast = BroadcastFactor.BroadcastFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10), cover);
         Near.Assert(expected, broadcast.PoundsPerAcre);
         Assert.Equal(SowingMethod.Broadcast, broadcast.Method);
-        Assert.Throws<ArgumentException>(() => SurfaceSowing.BroadcastFrom(broadcast, cover));
+        Assert.Throws<ArgumentException>(() => BroadcastFactor.BroadcastFrom(broadcast, cover));
 
-        var frost = SurfaceSowing.FrostSeededFrom(broadcast);
+        var frost = BroadcastFactor.FrostSeededFrom(broadcast);
         Near.Assert(expected, frost.Low.PoundsPerAcre);
         Near.Assert(expected * 1.1, frost.High.PoundsPerAcre);
-        Assert.Throws<ArgumentException>(() => SurfaceSowing.FrostSeededFrom(frost.Low));
-        Assert.Throws<ArgumentException>(() => SurfaceSowing.FrostSeededFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10)));
+        Assert.Throws<ArgumentException>(() => BroadcastFactor.FrostSeededFrom(frost.Low));
+        Assert.Throws<ArgumentException>(() => BroadcastFactor.FrostSeededFrom(PureLiveSeedRate.DrilledPoundsPerAcre(10)));
     }
 
     [Fact]
@@ -214,7 +214,7 @@ public class SeedRulesTests
     {
         double lowest = BroadcastFactor.All.Min(f => f.Low);
         double highest = BroadcastFactor.All.Max(f => f.High);
-        Assert.All(Enum.GetValues<SeedbedCover>(), c => Assert.InRange(SurfaceSowing.FactorFor(c), lowest, highest));
+        Assert.All(Enum.GetValues<SeedbedCover>(), c => Assert.InRange(BroadcastFactor.FactorFor(c), lowest, highest));
     }
 
     [Fact]
@@ -251,7 +251,7 @@ public class SeedRulesTests
     [Fact]
     public void Hermetic_seed_must_be_dry()
     {
-        Assert.Equal(8, HermeticMoisture.CeilingFor(Kinds.Find("crimson")).Percent, 1e-9);
-        Assert.Equal(6, HermeticMoisture.CeilingFor(Kinds.Find("ladino")).Percent, 1e-9);
+        Assert.Equal(8, SeedStorage.HermeticCeilingFor(Kinds.Find("crimson")).Percent, 1e-9);
+        Assert.Equal(6, SeedStorage.HermeticCeilingFor(Kinds.Find("ladino")).Percent, 1e-9);
     }
 }

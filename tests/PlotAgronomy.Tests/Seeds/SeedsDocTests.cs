@@ -18,7 +18,7 @@ public class SeedsDocTests
     private static void Example(TextWriter output)
     {
         // begin example
-        var reading = SeedTagReader.Read("""
+        var reading = SeedTag.Read("""
             Kind: Crimson clover   Variety: not stated
             Pure seed 65.00%    Inert matter 34.20%
             Coating 33.50%      Other crop 0.50%     Weed seed 0.30%

@@ -40,7 +40,7 @@ public class PlanDocExample
             Kinds = [new PlannedKind { Share = KindShare.FromShare(clover, 1), Offer = Offer.InBags(lot, Mass.FromPounds(25), pricePerBag: 68) }],
             LimeMethod = Institution.NorthCarolina.LimeMethods[0],
             LimeOffers = [Offer.InBags(pellets, Mass.FromPounds(40), pricePerBag: 6.50m)],
-            NutrientSystem = RecommendationSystems.NorthCarolina,
+            NutrientSystem = RecommendationSystem.NorthCarolina,
             Spreader = new PlannedSpreader { Name = "shoulder spreader", Swath = Length.FromFeet(14) },
             Currency = Currency.FromCode("USD"),
         };

@@ -39,7 +39,7 @@ public class SoilDocTests
             output.WriteLine(line);
         }
 
-        foreach (var finding in SoilPlausibility.Check(report, today: new DateOnly(2026, 3, 1)))
+        foreach (var finding in report.Check(today: new DateOnly(2026, 3, 1)))
         {
             output.WriteLine(finding);
         }

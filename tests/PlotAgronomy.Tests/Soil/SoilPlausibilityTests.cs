@@ -22,7 +22,7 @@ public class SoilPlausibilityTests
             PrintedBaseSaturation = saturationPercent is { } percent ? Fraction.FromPercent(percent) : null,
         };
 
-    private static IEnumerable<string> Codes(SoilReport report, SoilReport? earlier = null) => SoilPlausibility.Check(report, Today, earlier).Select(f => f.Code);
+    private static IEnumerable<string> Codes(SoilReport report, SoilReport? earlier = null) => report.Check(Today, earlier).Select(f => f.Code);
 
     private static SoilReading Reading(SoilAnalyte analyte, double value, SoilTestUnit unit, Extractant extractant = Extractant.Mehlich3, PrintedForm form = PrintedForm.Element) =>
         SoilReading.FromPrinted(analyte, value, unit, extractant, form);
@@ -35,15 +35,15 @@ public class SoilPlausibilityTests
     [InlineData(65, "soil-ph-decimal-point"), InlineData(35, "soil-ph-decimal-point"), InlineData(90, "soil-ph-decimal-point")]
     [InlineData(34, "soil-ph-impossible"), InlineData(91, "soil-ph-impossible"), InlineData(0, "soil-ph-impossible"), InlineData(-6.5, "soil-ph-impossible")]
     public void A_number_that_is_no_ph_says_what_was_likely_meant(double typed, string code) =>
-        Assert.Equal(code, Assert.Single(SoilPlausibility.CheckTypedPh(typed)).Code);
+        Assert.Equal(code, Assert.Single(SoilReport.CheckTypedPh(typed)).Code);
 
     [Theory]
     [InlineData(6.5), InlineData(14)]
-    public void A_number_that_can_be_a_ph_passes(double typed) => Assert.Empty(SoilPlausibility.CheckTypedPh(typed));
+    public void A_number_that_can_be_a_ph_passes(double typed) => Assert.Empty(SoilReport.CheckTypedPh(typed));
 
     [Theory]
     [InlineData(double.NaN), InlineData(double.PositiveInfinity)]
-    public void A_typed_ph_is_a_number(double typed) => Assert.Throws<ArgumentOutOfRangeException>(() => SoilPlausibility.CheckTypedPh(typed));
+    public void A_typed_ph_is_a_number(double typed) => Assert.Throws<ArgumentOutOfRangeException>(() => SoilReport.CheckTypedPh(typed));
 
     [Theory]
     [InlineData(3.49, true), InlineData(3.5, false), InlineData(8.5, false), InlineData(8.51, true), InlineData(8.9, true)]
@@ -106,11 +106,11 @@ public class SoilPlausibilityTests
     [Fact]
     public void A_depth_other_than_the_methods_is_a_finding()
     {
-        Assert.Equal("soil-depth-differs", Assert.Single(SoilPlausibility.CheckDepth(Report(depthInches: 4), Length.FromInches(8), "the lime table")).Code);
-        Assert.Empty(SoilPlausibility.CheckDepth(Report(depthInches: 8), Length.FromInches(8), "the lime table"));
-        Assert.Empty(SoilPlausibility.CheckDepth(Report(depthInches: null), Length.FromInches(8), "the lime table"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SoilPlausibility.CheckDepth(Report(), Length.FromInches(0), "the lime table"));
-        Assert.Throws<ArgumentException>(() => SoilPlausibility.CheckDepth(Report(), Length.FromInches(8), " "));
+        Assert.Equal("soil-depth-differs", Assert.Single(Report(depthInches: 4).CheckDepth(Length.FromInches(8), "the lime table")).Code);
+        Assert.Empty(Report(depthInches: 8).CheckDepth(Length.FromInches(8), "the lime table"));
+        Assert.Empty(Report(depthInches: null).CheckDepth(Length.FromInches(8), "the lime table"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Report().CheckDepth(Length.FromInches(0), "the lime table"));
+        Assert.Throws<ArgumentException>(() => Report().CheckDepth(Length.FromInches(8), " "));
     }
 
     /// <summary>Common practice (C17, C19): the unit of the report must be the unit of its program.</summary>
@@ -183,7 +183,7 @@ public class SoilPlausibilityTests
     [Fact]
     public void Findings_come_most_serious_first()
     {
-        var severities = SoilPlausibility.Check(Report("a private laboratory", [Reading(SoilAnalyte.Phosphorus, 900, SoilTestUnit.PartsPerMillion)], waterPh: 5.0), Today).Select(f => f.Severity).ToList();
+        var severities = Report("a private laboratory", [Reading(SoilAnalyte.Phosphorus, 900, SoilTestUnit.PartsPerMillion)], waterPh: 5.0).Check(Today).Select(f => f.Severity).ToList();
         Assert.Equal(severities.OrderDescending(), severities);
         Assert.True(severities.Count >= 3);
     }

@@ -81,7 +81,7 @@ public class SoilProperties
         var report = draw.Report(SoilTestUnit.PartsPerMillion, 1);
         var reversed = new SoilReport { Laboratory = report.Laboratory, Readings = [.. report.Readings.Reverse()], WaterPh = report.WaterPh, BufferPhs = report.BufferPhs, SampledDepth = report.SampledDepth };
         return Near.Equal(Capacity(report), Capacity(reversed), 1e-12)
-            && SoilPlausibility.Check(report, SoilSamples.Day).Select(f => f.Code).Order().SequenceEqual(SoilPlausibility.Check(reversed, SoilSamples.Day).Select(f => f.Code).Order());
+            && report.Check(SoilSamples.Day).Select(f => f.Code).Order().SequenceEqual(reversed.Check(SoilSamples.Day).Select(f => f.Code).Order());
     }
 
     [Property]

@@ -136,7 +136,7 @@ public class SoilReadingTests
         Assert.Equal("1.5 meq/100 g", CationCharge.FromMilliequivalentsPer100Grams(1.5).ToString());
         var report = SoilSamples.Named("C18");
         Assert.Equal(11.53, CationBalance.For(report, AcidityTerm.SmpWithSodium).Capacity!.Value.Milliequivalents, 0.005);
-        Assert.Contains(SoilPlausibility.CheckTypedPh(65), f => f.Text.Contains("6.5", StringComparison.Ordinal));
+        Assert.Contains(SoilReport.CheckTypedPh(65), f => f.Text.Contains("6.5", StringComparison.Ordinal));
     }
 
     private static double Ppm(SoilReading reading) => reading.ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.Conventional).Converted.PrintedValue;

@@ -19,9 +19,9 @@ public class SoilSumsDocExample
         output.WriteLine($"{buffer}, lime test index {Amounts.Print(buffer.LimeTestIndex, 0)}; {SaltPh.FromValue(5.1)}");
 
         // A pH typed without its point, and a core deeper than the method wants.
-        output.WriteLine(SoilPlausibility.CheckTypedPh(62)[0]);
+        output.WriteLine(SoilReport.CheckTypedPh(62)[0]);
         var report = new SoilReport { Laboratory = "an invented laboratory", SampledDepth = Length.FromInches(10) };
-        output.WriteLine(SoilPlausibility.CheckDepth(report, Length.FromInches(6), "the method")[0]);
+        output.WriteLine(report.CheckDepth(Length.FromInches(6), "the method")[0]);
 
         // What an inch more of soil weighs, and how an institution wants its samples.
         var layer = SampledLayer.FromDepth(Length.FromInches(8));

@@ -58,7 +58,7 @@ public class CalibrationOutcomeTests
     [Theory, InlineData(0.1, false), InlineData(0.0999, true), InlineData(10, false), InlineData(10.01, true)]
     public void Ten_times_off_asks_for_the_unit(double times, bool asked)
     {
-        var run = SpreaderCalibration.WeighedRun(Mass.FromPounds(8 * times), Length.FromFeet(43_560 / 15.0), Swath);
+        var run = MeasuredRate.WeighedRun(Mass.FromPounds(8 * times), Length.FromFeet(43_560 / 15.0), Swath);
         Assert.Equal(asked, CalibrationOutcome.For(Eight, Swath, Walk, [run]).Findings.Any(f => f.Code == "spread-far-off"));
     }
 
@@ -73,10 +73,10 @@ public class CalibrationOutcomeTests
     public bool Gate_and_pace_both_reach_the_rate(FsCheck.PositiveInt caught)
     {
         var outcome = CalibrationOutcome.For(Eight, Swath, Walk, [Catch(caught.Get / 50.0)]);
-        return Near.Equal(8, SpreaderRate.FromFlow(outcome.AtThisPace.Flow, Walk, Swath).Rate.PoundsPerAcre)
-            && Near.Equal(8, SpreaderRate.FromFlow(outcome.Measured.Flow, outcome.AtThisGate.Speed, Swath).Rate.PoundsPerAcre)
+        return Near.Equal(8, SpreaderSetting.FromFlow(outcome.AtThisPace.Flow, Walk, Swath).Rate.PoundsPerAcre)
+            && Near.Equal(8, SpreaderSetting.FromFlow(outcome.Measured.Flow, outcome.AtThisGate.Speed, Swath).Rate.PoundsPerAcre)
             && Near.Equal(caught.Get / 25.0, outcome.Measured.Flow.PoundsPerMinute, 1e-9);
     }
 
-    private static MeasuredRate Catch(double pounds) => SpreaderCalibration.TimedCatch(Mass.FromPounds(pounds), TimeSpan.FromSeconds(30), Walk, Swath, new() { Scale = Mass.FromPounds(0.0036) });
+    private static MeasuredRate Catch(double pounds) => MeasuredRate.TimedCatch(Mass.FromPounds(pounds), TimeSpan.FromSeconds(30), Walk, Swath, new() { Scale = Mass.FromPounds(0.0036) });
 }

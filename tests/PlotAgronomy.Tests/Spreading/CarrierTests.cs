@@ -87,7 +87,7 @@ public class CarrierTests
 
         var smallest = MassFlow.FromPoundsPerMinute(flow.Get / 10.0);
         var plan = CarrierMix.ForSteadyFlow(seed, smallest, Walk, Swath, Carrier.DrySand);
-        double needed = SpreaderRate.FlowFor(plan.BlendRate, Walk, Swath).Flow.PoundsPerMinute;
+        double needed = SpreaderSetting.FlowFor(plan.BlendRate, Walk, Swath).Flow.PoundsPerMinute;
         return needed >= (flow.Get / 10.0) * (1 - 1e-12) && Near.Equal(plan.SeedRate.PoundsPerAcre, plan.BlendRate.PoundsPerAcre * plan.SeedShare.Value)
             && (plan.CarrierRate.PoundsPerAcre == 0 || Near.Equal(needed, flow.Get / 10.0, 1e-9));
     }

@@ -74,7 +74,7 @@ public class GateTableTests
     public void Bag_seeder_trickle_below_the_smallest_flow_asks_for_a_carrier()
     {
         // Case C59: 8 lb of clover at 3 mph and 15 ft needs 0.727 lb/min.
-        var needed = SpreaderRate.FlowFor(ApplicationRate.FromPoundsPerAcre(8), Speed.FromMilesPerHour(3), Length.FromFeet(15)).Flow;
+        var needed = SpreaderSetting.FlowFor(ApplicationRate.FromPoundsPerAcre(8), Speed.FromMilesPerHour(3), Length.FromFeet(15)).Flow;
         var coarse = Table("clover", (1, 0.9), (2, 2.4), (3, 5));
         Assert.Equal("spread-flow-too-small", Assert.Single(coarse.SettingFor(needed).Findings).Code);
     }

@@ -46,7 +46,7 @@ public class MixedHopperTests
     {
         var oatTable = GateTableTests.Table("oats", (2, 0.15), (4, 0.62), (6, 1.55), (8, 2.95), (10, 4.70));
         var rate = ApplicationRate.FromPoundsPerAcre(40);
-        var gate = oatTable.SettingFor(SpreaderRate.FlowFor(rate, Walk, Swath).Flow);
+        var gate = oatTable.SettingFor(SpreaderSetting.FlowFor(rate, Walk, Swath).Flow);
         var cloverTable = oatTable.ScaledToGrain("clover", GrainFlow.For(Oats.Diameter!.Value, Oats.Density!.Value), GrainFlow.For(Clover.Diameter!.Value, Clover.Density!.Value));
         var hopper = MixedHopper.Bounds(
             [HopperShare.FromFlow(Oats, Mass.FromPounds(40), gate.Flow!.Value, Half), HopperShare.FromFlow(Clover, Mass.FromPounds(6), cloverTable.FlowAt(gate.Setting!.Value).Flow!.Value, Half)],

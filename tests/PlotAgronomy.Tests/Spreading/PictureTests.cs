@@ -32,7 +32,7 @@ public class PictureTests
     public void Every_pass_of_a_plan_is_drawn()
     {
         var plan = Bent();
-        var lines = XDocument.Parse(PlotPicture.Draw(plan)).Descendants(Svg + "line").Where(l => l.Attribute("stroke-width")!.Value == "0.9").ToList();
+        var lines = XDocument.Parse(plan.ToSvg()).Descendants(Svg + "line").Where(l => l.Attribute("stroke-width")!.Value == "0.9").ToList();
         Assert.Equal(plan.Passes.Length + 1, lines.Count); // and the legend's own
     }
 
@@ -50,7 +50,7 @@ public class PictureTests
     [Theory, InlineData(1), InlineData(5), InlineData(15), InlineData(60)]
     public void The_labels_of_the_band_do_not_run_into_each_other(double limit)
     {
-        double[] places = [.. XDocument.Parse(PatternPicture.Draw(Overlapped(), limit)).Descendants(Svg + "text")
+        double[] places = [.. XDocument.Parse(Overlapped().ToSvg(limit)).Descendants(Svg + "text")
             .Where(t => t.Value.StartsWith("mean", StringComparison.Ordinal) && (double)t.Attribute("x")! > 600).Select(t => (double)t.Attribute("y")!).Order()];
         Assert.Equal(3, places.Length);
         Assert.All(places.Zip(places.Skip(1)), p => Assert.True(p.Second - p.First >= 12, $"{p.First} and {p.Second}"));
@@ -60,7 +60,7 @@ public class PictureTests
     public void A_name_with_signs_stays_text()
     {
         var plan = FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(300), Length.FromFeet(90), "Oak & <pond>"), Options(20));
-        Assert.Contains(XDocument.Parse(PlotPicture.Draw(plan)).Descendants(Svg + "text"), t => t.Value == "Oak & <pond>");
+        Assert.Contains(XDocument.Parse(plan.ToSvg()).Descendants(Svg + "text"), t => t.Value == "Oak & <pond>");
     }
 
     [Theory]
@@ -68,7 +68,7 @@ public class PictureTests
     [InlineData(-5)]
     [InlineData(100.5)]
     [InlineData(double.NaN)]
-    public void The_limit_drawn_is_a_percentage(double limit) => Assert.Throws<ArgumentOutOfRangeException>(() => PatternPicture.Draw(Overlapped(), limit));
+    public void The_limit_drawn_is_a_percentage(double limit) => Assert.Throws<ArgumentOutOfRangeException>(() => Overlapped().ToSvg(limit));
 
     [Theory]
     [MemberData(nameof(CultureScope.Treacherous), MemberType = typeof(CultureScope))]
@@ -81,16 +81,16 @@ public class PictureTests
 
     private static Dictionary<string, string> Pictures() => new()
     {
-        ["plot-bent"] = PlotPicture.Draw(Bent()),
-        ["plot-rectangle"] = PlotPicture.Draw(FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(436), Length.FromFeet(100), "Long field"), Options(15))),
-        ["plot-lap"] = PlotPicture.Draw(FieldPasses.Lay(PlotOutline.FromCorners(
-            [PlanePoint.FromFeet(0, 30), PlanePoint.FromFeet(120, 0), PlanePoint.FromFeet(230, 60), PlanePoint.FromFeet(250, 190), PlanePoint.FromFeet(110, 240), PlanePoint.FromFeet(10, 160)], "Pond bank"), Options(14, lap: true))),
-        ["plot-large"] = PlotPicture.Draw(FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(900), Length.FromFeet(880), "Ridge"), Options(12))),
-        ["plot-narrow"] = PlotPicture.Draw(FieldPasses.Lay(PlotOutline.FromFixes(
-            [GeoPoint.FromDegrees(40, -90), GeoPoint.FromDegrees(40.0001, -89.9997), GeoPoint.FromDegrees(40.0021, -89.9994), GeoPoint.FromDegrees(40.0020, -89.9997)], "Fence strip"), Options(12))),
-        ["plot-round"] = PlotPicture.Draw(FieldPasses.Lay(PlotArea.FromCircle(Length.FromFeet(72)).Outline!, Options(12, lap: true))),
-        ["pattern-skewed"] = PatternPicture.Draw(Overlapped()),
-        ["pattern-even"] = PatternPicture.Draw(OverlappedPattern.For(SpreadPattern.Bell(Length.FromFeet(5)), Length.FromFeet(12), DrivingMethod.OneDirection), 20),
+        ["plot-bent"] = Bent().ToSvg(),
+        ["plot-rectangle"] = FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(436), Length.FromFeet(100), "Long field"), Options(15)).ToSvg(),
+        ["plot-lap"] = FieldPasses.Lay(PlotOutline.FromCorners(
+            [PlanePoint.FromFeet(0, 30), PlanePoint.FromFeet(120, 0), PlanePoint.FromFeet(230, 60), PlanePoint.FromFeet(250, 190), PlanePoint.FromFeet(110, 240), PlanePoint.FromFeet(10, 160)], "Pond bank"), Options(14, lap: true)).ToSvg(),
+        ["plot-large"] = FieldPasses.Lay(PlotOutline.Rectangle(Length.FromFeet(900), Length.FromFeet(880), "Ridge"), Options(12)).ToSvg(),
+        ["plot-narrow"] = FieldPasses.Lay(PlotOutline.FromFixes(
+            [GeoPoint.FromDegrees(40, -90), GeoPoint.FromDegrees(40.0001, -89.9997), GeoPoint.FromDegrees(40.0021, -89.9994), GeoPoint.FromDegrees(40.0020, -89.9997)], "Fence strip"), Options(12)).ToSvg(),
+        ["plot-round"] = FieldPasses.Lay(PlotArea.FromCircle(Length.FromFeet(72)).Outline!, Options(12, lap: true)).ToSvg(),
+        ["pattern-skewed"] = Overlapped().ToSvg(),
+        ["pattern-even"] = OverlappedPattern.For(SpreadPattern.Bell(Length.FromFeet(5)), Length.FromFeet(12), DrivingMethod.OneDirection).ToSvg(20),
     };
 
     private static FieldPasses Bent() => FieldPasses.Lay(PlotOutline.FromCorners(

@@ -53,22 +53,22 @@ public class ShownWorkTests
             Assert.Contains(line, worked.ShowWork().Select(l => l.ToString()));
             Assert.NotEmpty(worked.Sources);
             Assert.All(worked.Sources.Concat(worked.Findings.Select(f => f.Source)), source =>
-                Assert.Contains(source, SourceCatalog.All)
+                Assert.Contains(source, Source.All)
             );
         }
     }
 
     private static IWorkedResult Result(string name)
     {
-        var caught = SpreaderCalibration.TimedCatch(Mass.FromPounds(0.4), TimeSpan.FromSeconds(30), Walk, Swath);
+        var caught = MeasuredRate.TimedCatch(Mass.FromPounds(0.4), TimeSpan.FromSeconds(30), Walk, Swath);
         var triangle = PatternWorkedExamples.SinglePass("SYN-TRI");
         return name switch
         {
-            "run" => SpreaderCalibration.WeighedRun(Mass.FromPounds(0.5), Length.FromFeet(200), Swath),
+            "run" => MeasuredRate.WeighedRun(Mass.FromPounds(0.5), Length.FromFeet(200), Swath),
             "catch" => caught,
-            "trays" => SpreaderCalibration.TrayCatch(Mass.FromPounds(0.01), Area.FromSquareFeet(9)),
-            "turns" => SpreaderCalibration.WheelTurns(Mass.FromPounds(1), 20, Length.FromFeet(8), 10, Length.FromInches(6)),
-            "spacing" => SpreaderRate.AtSpacing(Eight, Swath, Length.FromFeet(12)),
+            "trays" => MeasuredRate.TrayCatch(Mass.FromPounds(0.01), Area.FromSquareFeet(9)),
+            "turns" => MeasuredRate.WheelTurns(Mass.FromPounds(1), 20, Length.FromFeet(8), 10, Length.FromInches(6)),
+            "spacing" => ChangedRate.AtSpacing(Eight, Swath, Length.FromFeet(12)),
             "walk" => SowingWalk.For(Eight, Area.FromAcres(0.25), Swath),
             "progress" => SowingProgress.After(
                 Mass.FromPounds(10),

@@ -13,17 +13,17 @@ public class SpreaderProperties
     [Property]
     public bool Rate_flow_speed_and_swath_solve_each_other_back(FsCheck.PositiveInt flow, FsCheck.PositiveInt speed, FsCheck.PositiveInt swath)
     {
-        var set = SpreaderRate.FromFlow(MassFlow.FromPoundsPerMinute(flow.Get / 16.0), Speed.FromMilesPerHour(speed.Get / 10.0), Length.FromFeet(swath.Get / 4.0));
-        return Near.Equal(set.Flow.PoundsPerMinute, SpreaderRate.FlowFor(set.Rate, set.Speed, set.Swath).Flow.PoundsPerMinute)
-            && Near.Equal(set.Speed.MilesPerHour, SpreaderRate.SpeedFor(set.Rate, set.Flow, set.Swath).Speed.MilesPerHour)
-            && Near.Equal(set.Swath.Feet, SpreaderRate.SwathFor(set.Rate, set.Flow, set.Speed).Swath.Feet);
+        var set = SpreaderSetting.FromFlow(MassFlow.FromPoundsPerMinute(flow.Get / 16.0), Speed.FromMilesPerHour(speed.Get / 10.0), Length.FromFeet(swath.Get / 4.0));
+        return Near.Equal(set.Flow.PoundsPerMinute, SpreaderSetting.FlowFor(set.Rate, set.Speed, set.Swath).Flow.PoundsPerMinute)
+            && Near.Equal(set.Speed.MilesPerHour, SpreaderSetting.SpeedFor(set.Rate, set.Flow, set.Swath).Speed.MilesPerHour)
+            && Near.Equal(set.Swath.Feet, SpreaderSetting.SwathFor(set.Rate, set.Flow, set.Speed).Swath.Feet);
     }
 
     [Property]
     public bool Metric_and_US_measurements_give_one_rate(Mass seed, FsCheck.PositiveInt distance, FsCheck.PositiveInt swath)
     {
-        var us = SpreaderCalibration.WeighedRun(seed, Length.FromFeet(distance.Get), Length.FromFeet(swath.Get));
-        var metric = SpreaderCalibration.WeighedRun(Mass.FromGrams(seed.Grams), Length.FromMeters(distance.Get * 0.3048), Length.FromCentimeters(swath.Get * 30.48));
+        var us = MeasuredRate.WeighedRun(seed, Length.FromFeet(distance.Get), Length.FromFeet(swath.Get));
+        var metric = MeasuredRate.WeighedRun(Mass.FromGrams(seed.Grams), Length.FromMeters(distance.Get * 0.3048), Length.FromCentimeters(swath.Get * 30.48));
         return Near.Equal(us.Rate.PoundsPerAcre, metric.Rate.PoundsPerAcre);
     }
 
@@ -37,7 +37,7 @@ public class SpreaderProperties
 
         var course = Length.FromFeet(distance.Get);
         var width = Length.FromFeet(swath.Get);
-        return Near.Equal(rate.PoundsPerAcre, SpreaderCalibration.RunOut(SpreaderCalibration.ExpectedCatch(rate, course, width), course, width).Rate.PoundsPerAcre);
+        return Near.Equal(rate.PoundsPerAcre, MeasuredRate.RunOut(MeasuredRate.ExpectedCatch(rate, course, width), course, width).Rate.PoundsPerAcre);
     }
 
     [Property]

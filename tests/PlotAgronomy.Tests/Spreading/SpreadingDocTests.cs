@@ -30,12 +30,12 @@ public class SpreadingDocTests
         var wanted = ApplicationRate.FromPoundsPerAcre(8);
         var pace = Speed.FromMilesPerHour(3);
         var swath = Length.FromFeet(15);
-        output.WriteLine(SpreaderRate.FlowFor(wanted, pace, swath).ShowWork()[0]);
+        output.WriteLine(SpreaderSetting.FlowFor(wanted, pace, swath).ShowWork()[0]);
 
         // Three bucket catches of 30 s each at setting 3 of the gate.
         var errors = new MeasuringErrors { Scale = Mass.FromOunces(0.1), Swath = Length.FromFeet(1) };
         var catches = new[] { 6.2, 6.4, 6.6 }.Select(ounces =>
-            SpreaderCalibration.TimedCatch(Mass.FromOunces(ounces), TimeSpan.FromSeconds(30), pace, swath, errors)).ToList();
+            MeasuredRate.TimedCatch(Mass.FromOunces(ounces), TimeSpan.FromSeconds(30), pace, swath, errors)).ToList();
         var gate = GateTable.FromPoints("clover", [
             GatePoint.FromFlow(2, MassFlow.FromPoundsPerMinute(0.5)),
             GatePoint.FromFlow(3, MassFlow.FromPoundsPerMinute(0.8)),

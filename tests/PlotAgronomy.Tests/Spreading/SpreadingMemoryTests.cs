@@ -12,8 +12,8 @@ public class SpreadingMemoryTests
     [Fact]
     public void A_spreader_rate_without_text_allocates_little()
     {
-        Assert.InRange(Allocations.BytesOf(() => SpreaderRate.FlowFor(Rate, Speed.FromMilesPerHour(3), Swath)), 0, 140);
-        Assert.InRange(Allocations.BytesOf(() => SpreaderRate.AtSpacing(Rate, Swath, Length.FromFeet(18))), 0, 85);
+        Assert.InRange(Allocations.BytesOf(() => SpreaderSetting.FlowFor(Rate, Speed.FromMilesPerHour(3), Swath)), 0, 140);
+        Assert.InRange(Allocations.BytesOf(() => ChangedRate.AtSpacing(Rate, Swath, Length.FromFeet(18))), 0, 85);
     }
 
     [Fact]

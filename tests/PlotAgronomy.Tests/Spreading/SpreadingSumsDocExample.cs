@@ -15,13 +15,13 @@ public class SpreadingSumsDocExample
     {
         // begin example
         // Turns of a drill wheel for a tenth of an acre, and land covered in an hour.
-        output.WriteLine($"{Amounts.Print(SpreaderCalibration.WheelTurnsFor(Length.FromFeet(726), Length.FromInches(24)), 1)} turns over 726 ft");
+        output.WriteLine($"{Amounts.Print(MeasuredRate.WheelTurnsFor(Length.FromFeet(726), Length.FromInches(24)), 1)} turns over 726 ft");
         Amounts.TryReadSpeed("2.5 mph", out var pace, out _);
         var hour = WalkingPace.AreaRate(pace, Length.FromFeet(15), Fraction.FromPercent(80));
         output.WriteLine($"{Amounts.Print(hour, "ac", 2)} in an hour");
 
         // Set for 3 mph and walked slower: what lands, and how far the seed goes.
-        var slow = SpreaderRate.AtSpeed(ApplicationRate.FromPoundsPerAcre(8), Speed.FromMilesPerHour(3), pace);
+        var slow = ChangedRate.AtSpeed(ApplicationRate.FromPoundsPerAcre(8), Speed.FromMilesPerHour(3), pace);
         output.WriteLine($"{Amounts.Print(slow.Actual, "lb/ac", 1)}; the seed ends at {Amounts.Print(Fraction.FromValue(slow.CoveredShare), 0)} of the plot");
 
         // A round hole for 0.8 lb/min of oats.

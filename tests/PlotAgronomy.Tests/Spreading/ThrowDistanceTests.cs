@@ -40,6 +40,6 @@ public class ThrowDistanceTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Throw(8, 6, 100.1));
     }
 
-    private static double Throw(double launch, double terminal, double height) => ThrowDistance.Level(
+    private static double Throw(double launch, double terminal, double height) => SpreadPattern.ThrowDistance(
         Speed.FromMetersPerSecond(launch), Speed.FromMetersPerSecond(terminal), Length.FromMeters(height)).Meters;
 }

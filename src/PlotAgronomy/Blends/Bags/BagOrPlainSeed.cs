@@ -125,7 +125,7 @@ public sealed class BagOrPlainSeed : IWorkedResult
     /// <summary>Whole bags that sow an area to one full stand, and what they cost.</summary>
     internal (int Bags, decimal Cost) BagsFor(Area area)
     {
-        int bags = WholePackages.RoundUp(BagsExactly(area));
+        int bags = Package.RoundUp(BagsExactly(area));
         return (bags, Offer.CostOf(bags));
     }
 

@@ -9,7 +9,7 @@ namespace PlotAgronomy.Blends;
 /// 0.25 by common practice. The ratings are mostly recollection: use them to see gaps, not to rank kinds. It does not consider
 /// when the stand was sown: a perennial feeds little before its second year.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class SeasonCoverage : IWorkedResult
+public sealed partial class SeasonCoverage : IWorkedResult
 {
     private SeasonCoverage(ImmutableArray<KindShare> stand, double shareWanted)
     {

@@ -32,7 +32,7 @@ public sealed class BlendBatch
             .Select(l => new BlendWeight
             {
                 Component = l.Component,
-                Weight = BulkSeedMass.FromPounds(WholePackages.RoundUp(l.Weight.Pounds / stepPounds) * stepPounds),
+                Weight = BulkSeedMass.FromPounds(Package.RoundUp(l.Weight.Pounds / stepPounds) * stepPounds),
             })
             .ToImmutableArray();
         return new BlendBatch

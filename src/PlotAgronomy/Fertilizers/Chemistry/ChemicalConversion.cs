@@ -40,7 +40,7 @@ public static class ChemicalConversion
     /// <summary>The rounded factor a publication prints, for reproducing its examples.</summary>
     /// <param name="from">Form the mass is stated in.</param>
     /// <param name="to">Form wanted.</param>
-    /// <param name="source">Publication, found in <see cref="SourceCatalog"/>.</param>
+    /// <param name="source">Publication, found in <see cref="Source"/>.</param>
     /// <returns>The printed factor.</returns>
     /// <exception cref="ArgumentException">This publication prints no factor for these forms.</exception>
     public static double PublishedFactor(ChemicalForm from, ChemicalForm to, Source source)

@@ -7,7 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 /// <summary>Total nutrients in a manure or litter, as a range in lb per short ton as it is spread.</summary>
 /// <remarks>Litter varies widely: analyse the lot. A single printed figure has both ends alike.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class Manure
+public sealed partial class Manure
 {
     private static readonly Catalog<Manure> Catalog = new(
         "manure",
@@ -88,7 +88,7 @@ public sealed class Manure
             PoundsPerTonRange.Between(nitrogen, nitrogen),
             PoundsPerTonRange.Between(phosphate, phosphate),
             PoundsPerTonRange.Between(potash, potash),
-            new(SourceCatalog.Practice, DataStatus.Read)
+            new(Source.Practice, DataStatus.Read)
         );
 
     private static Manure FromRow(CsvRow row) =>

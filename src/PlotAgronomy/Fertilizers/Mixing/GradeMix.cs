@@ -59,7 +59,7 @@ public sealed class GradeMix : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources => [SourceCatalog.Practice];
+    public ImmutableArray<Source> Sources => [Source.Practice];
 
     /// <summary>Blends a batch.</summary>
     /// <param name="wanted">Wanted grade.</param>

@@ -97,7 +97,7 @@ public sealed partial class FertilizerMaterial
     public (FertilizerAnalysis Analysis, Finding Caution)? AnalysisFromMemory() =>
         FertilizerAnalysis.AreAlike(Analysis, Whole)
             ? null
-            : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", [SourceCatalog.Practice]));
+            : (Whole, MemoryGate.FindingFor($"{Name}, other nutrients", [Source.Practice]));
 
     /// <summary>Name and grade.</summary>
     /// <returns>Text such as <c>urea, granular (46-0-0)</c>.</returns>

@@ -40,7 +40,7 @@ public sealed class RoundedAmounts : IWorkedResult
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources => [SourceCatalog.Practice];
+    public ImmutableArray<Source> Sources => [Source.Practice];
 
     /// <summary>Rounds a rate of product on a plot.</summary>
     /// <param name="offer">Product on offer.</param>
@@ -65,8 +65,8 @@ public sealed class RoundedAmounts : IWorkedResult
             offer,
             area,
             RoundedAmount.ForPackages(offer, pounds / offer.Package.Pounds, need, area, tolerance),
-            RoundedAmount.ForPackages(offer, WholePackages.RoundToNearest(exact, offer.Package.Weight), need, area, tolerance),
-            RoundedAmount.ForPackages(offer, WholePackages.RoundUp(exact, offer.Package.Weight), need, area, tolerance)
+            RoundedAmount.ForPackages(offer, Package.RoundToNearest(exact, offer.Package.Weight), need, area, tolerance),
+            RoundedAmount.ForPackages(offer, Package.RoundUp(exact, offer.Package.Weight), need, area, tolerance)
         );
     }
 

@@ -59,7 +59,7 @@ public sealed class Purchase : IWorkedResult
     public ImmutableArray<Source> Sources =>
         [
             .. need
-                .Sources.Append(SourceCatalog.Practice)
+                .Sources.Append(Source.Practice)
                 .Concat(CountsCompounds ? AtomicMasses.Origin.Sources : [])
                 .Distinct()
                 .OrderBy(s => s.Id, StringComparer.Ordinal),

@@ -29,13 +29,13 @@ public sealed class SingleProductRate : IWorkedResult
     public ImmutableArray<NutrientBalance> Balances { get; }
 
     /// <summary>Gets the policy: meet every need, or pass none.</summary>
-    public RatePolicy Policy { get; }
+    internal RatePolicy Policy { get; }
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources => [SourceCatalog.Practice];
+    public ImmutableArray<Source> Sources => [Source.Practice];
 
     /// <summary>The rate that meets every need the product serves, whatever that overshoots.</summary>
     /// <param name="analysis">Guaranteed analysis.</param>

@@ -76,7 +76,7 @@ internal sealed class PackageProblem
         {
             if (Need[nutrient] > 0 && this[nutrient, product] > 0)
             {
-                most = Math.Max(most, WholePackages.RoundUp(Need[nutrient] / this[nutrient, product]));
+                most = Math.Max(most, Package.RoundUp(Need[nutrient] / this[nutrient, product]));
             }
         }
 

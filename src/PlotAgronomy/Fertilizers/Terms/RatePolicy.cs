@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>How the rate of one product is set by several needs.</summary>
-public enum RatePolicy
+internal enum RatePolicy
 {
     /// <summary>Meet every need the product serves, whatever that overshoots.</summary>
     MeetEveryNeed,

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Land;
 
 /// <summary>The closed outline of a plot on its local plane, counter-clockwise, its sides straight and not crossing.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class PlotOutline
+public sealed partial class PlotOutline
 {
     private readonly double squareFeet;
     private readonly double perimeterFeet;

@@ -40,8 +40,8 @@ public sealed partial class PlotArea : IWorkedResult
     public ImmutableArray<Source> Sources =>
         Method switch
         {
-            AreaMethod.Sides => [SourceCatalog.UnitDefinitions],
-            AreaMethod.Paces => [SourceCatalog.UnitDefinitions, .. LandFormulas.All["step-length"].Origin!.Sources],
+            AreaMethod.Sides => [Source.UnitDefinitions],
+            AreaMethod.Paces => [Source.UnitDefinitions, .. LandFormulas.All["step-length"].Origin!.Sources],
             AreaMethod.GeographicOutline => LandConstants.All.Find("plane-high-acres").Origin.Sources,
             _ => [],
         };

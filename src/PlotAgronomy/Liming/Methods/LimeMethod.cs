@@ -11,7 +11,7 @@ namespace PlotAgronomy;
 /// <remarks>Methods from memory answer only when asked for by name (<see cref="Find"/>). If the laboratory printed a lime rate,
 /// use that first (<see cref="PrintedLimeRate"/>).</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class LimeMethod
+public sealed partial class LimeMethod
 {
     private static readonly Catalog<LimeMethod> Catalog = new(
         "lime method",

@@ -71,7 +71,7 @@ public sealed class LimeMethodComparison : IWorkedResult
         var common = material ?? LimingMaterial.PureCarbonate;
         ImmutableArray<LimeMethodAnswer> answers =
         [
-            .. LimeRequirement
+            .. LimeMethod
                 .Accepting(soil, includeFromMemory: true)
                 .Where(isAsked)
                 .Select(m => new LimeMethodAnswer(m.NeedFor(soil, m.ClosestTarget(targetPh)), depth, common))

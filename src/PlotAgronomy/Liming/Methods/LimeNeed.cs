@@ -4,7 +4,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>The lime a soil needs by one method, with its four labels, or why the method does not answer.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class LimeNeed : IWorkedResult
+public sealed partial class LimeNeed : IWorkedResult
 {
     private readonly LimeNeedSum sum;
 

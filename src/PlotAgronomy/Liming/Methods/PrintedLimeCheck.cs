@@ -53,7 +53,7 @@ public sealed class PrintedLimeCheck : IWorkedResult
             return new(printed, need, material);
         }
 
-        double factor = LimeConversion.Factor(rate.Basis, printed.Basis, material);
+        double factor = LimeRate.Factor(rate.Basis, printed.Basis, material);
         double computed = Alike(rate);
         double margin = LimingConstants.All["same-within-share"];
         double low = need.Lowest is { } lowest ? Alike(lowest) : computed * (1 - margin);

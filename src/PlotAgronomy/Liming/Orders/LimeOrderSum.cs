@@ -31,7 +31,7 @@ internal sealed class LimeOrderSum
             : LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, AppliedPounds);
         split = new LimeSplit(request, rule, acres, ProductPounds);
         Dressings = split.Dressings;
-        Bags = request.Package.IsWhole ? WholePackages.RoundUp(ProductPounds / request.Package.Pounds) : null;
+        Bags = request.Package.IsWhole ? Package.RoundUp(ProductPounds / request.Package.Pounds) : null;
     }
 
     internal LimeOrderRequest Request => request;

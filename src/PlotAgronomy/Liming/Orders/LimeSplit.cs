@@ -28,7 +28,7 @@ internal readonly struct LimeSplit
             return;
         }
 
-        int parts = WholePackages.RoundUp(PoundsPerAcre / most.PoundsPerAcre);
+        int parts = Package.RoundUp(PoundsPerAcre / most.PoundsPerAcre);
         bool byRule = request.MostAtOnce is null && OwnMost is not null;
         count = byRule && rule!.MostDressings is { } fewest ? Math.Min(parts, fewest) : parts;
         part = (byRule && rule!.SplitsEvenly) || count < parts ? pounds / count : most.PoundsPerAcre * acres;
@@ -109,7 +109,7 @@ internal readonly struct LimeSplit
             On = request.FirstDressingOn?.AddMonths((number - 1) * months),
             Rate = ApplicationRate.FromPoundsPerAcre(mass / acres),
             Mass = Mass.FromPounds(mass),
-            Bags = request.Package.IsWhole ? WholePackages.RoundUp(mass / request.Package.Pounds) : null,
+            Bags = request.Package.IsWhole ? Package.RoundUp(mass / request.Package.Pounds) : null,
         };
     }
 }

@@ -4,10 +4,10 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>A lime rate with its four labels: target pH, depth treated, the lime it is counted in, and the institution.</summary>
 /// <remarks>Rates whose labels differ are not added or compared: bring them to one basis and depth first, by
-/// <see cref="LimeConversion.ConvertTo"/> and <see cref="AtDepth"/>. Pounds of ENP, ENM or ECCE are a basis too: they become
+/// <see cref="LimeRate.ConvertTo"/> and <see cref="AtDepth"/>. Pounds of ENP, ENM or ECCE are a basis too: they become
 /// pounds of a product only through the product's own figure (<see cref="RateOf"/>).</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class LimeRate
+public sealed partial class LimeRate
 {
     private LimeRate(ApplicationRate ofBasis, double targetPh, Length depth, LimeBasis basis, Institution institution)
     {

@@ -84,7 +84,7 @@ public sealed class SystemComparison : IWorkedResult
         ArgumentNullException.ThrowIfNull(soil);
         ArgumentNullException.ThrowIfNull(cropFor);
         bool isAskedByName = askedByName is not null;
-        return For(soil, cropFor, askedByName ?? RecommendationSystems.Everything, _ => isAskedByName);
+        return For(soil, cropFor, askedByName ?? RecommendationSystem.Everything, _ => isAskedByName);
     }
 
     /// <summary>As above, where some systems are asked by name and the others are not.</summary>

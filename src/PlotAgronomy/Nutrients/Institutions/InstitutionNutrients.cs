@@ -10,15 +10,14 @@ public static class InstitutionNutrients
     {
         /// <summary>Gets the recommendation systems it publishes, or takes part in, whose numbers were checked.</summary>
         public ImmutableArray<RecommendationSystem> NutrientSystems =>
-            [.. RecommendationSystems.All.Where(s => IsOf(s, institution))];
+            [.. RecommendationSystem.All.Where(s => IsOf(s, institution))];
 
         /// <summary>Gets those of its recommendation systems whose numbers are from memory.</summary>
         public ImmutableArray<RecommendationSystem> UncheckedNutrientSystems =>
-            [.. RecommendationSystems.Unchecked.Where(s => IsOf(s, institution))];
+            [.. RecommendationSystem.Unchecked.Where(s => IsOf(s, institution))];
 
         /// <summary>Gets the rating systems it publishes.</summary>
-        public ImmutableArray<RatingSystem> RatingSystems =>
-            [.. Nutrients.RatingSystems.All.Where(s => s.Institution == institution)];
+        public ImmutableArray<RatingSystem> RatingSystems => [.. RatingSystem.All.Where(s => s.Institution == institution)];
 
         /// <summary>Gets what it credits a legume with.</summary>
         public ImmutableArray<LegumeCredit> LegumeCredits => [.. LegumeCredit.All.Where(c => c.Institution == institution)];

@@ -23,12 +23,7 @@ internal static class NutrientQuestions
         ];
         yield return QuestionCatalog.Ask(
             NutrientCodes.AskTest,
-            [
-                .. system
-                    .Accepts.Where(t => t.Nutrient == nutrient)
-                    .DistinctBy(t => t.ToString())
-                    .Take(OpenQuestion.MostPlausible),
-            ],
+            [.. system.Accepts.Where(t => t.Nutrient == nutrient).DistinctBy(t => t.ToString()).Take(OpenQuestion.MostPlausible)],
             test => test.ToString(),
             places
         );
@@ -47,7 +42,7 @@ internal static class NutrientQuestions
     internal static OpenQuestion<RatingSystem> Ratings(SoilReport report) =>
         QuestionCatalog.Ask(
             NutrientCodes.AskRatings,
-            [.. RatingSystems.All.Where(s => !s.Rate(report).Ratings.IsEmpty).Take(OpenQuestion.MostPlausible)],
+            [.. RatingSystem.All.Where(s => !s.Rate(report).Ratings.IsEmpty).Take(OpenQuestion.MostPlausible)],
             system => system.Name,
             ("laboratory", report.Laboratory)
         );

@@ -40,8 +40,14 @@ public sealed class PlotNeedRequest
     /// <summary>Gets the rules for secondary and trace nutrients; by default the careful boron rule only.</summary>
     public ImmutableArray<SecondaryRule> SecondaryRules { get; init; } = [SecondaryRule.PlotBoron];
 
-    /// <summary>Gets what those rules ask beyond the soil.</summary>
-    public SecondaryRequest Secondary { get; init; } = SecondaryRequest.Unknown;
+    /// <summary>Gets whether lime is to be spread: then dolomitic lime brings magnesium.</summary>
+    public bool IsLimeDue { get; init; }
+
+    /// <summary>Gets the sulfur in the plants' dry matter, when tissue was tested.</summary>
+    public Fraction? TissueSulfur { get; init; }
+
+    /// <summary>Gets the share of the exchange capacity that magnesium holds, when it was computed.</summary>
+    public Fraction? MagnesiumSaturation { get; init; }
 
     /// <summary>Gets targets set by hand: they go before the laboratory's and ours.</summary>
     public ImmutableArray<NutrientTarget> Overrides { get; init; } = [];

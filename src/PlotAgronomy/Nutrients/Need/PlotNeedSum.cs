@@ -15,7 +15,7 @@ internal sealed class PlotNeedSum
         [
             .. request
                 .SecondaryRules.Where(r => Components.Any(c => c.Counts && r.IsFor(c.Component.Kind)))
-                .Select(r => r.Answer(request.Soil, request.Secondary)),
+                .Select(r => r.Answer(request.Soil, request.IsLimeDue, request.TissueSulfur, request.MagnesiumSaturation)),
         ];
         Own = new OwnTargets(Components, Nitrogen, Secondary);
         Computed = Own.All();

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>How a nitrogen rule is stated.</summary>
-public enum NitrogenForm
+internal enum NitrogenForm
 {
     /// <summary>One figure or range per acre.</summary>
     Fixed,

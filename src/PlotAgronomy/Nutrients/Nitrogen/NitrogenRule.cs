@@ -65,7 +65,7 @@ public sealed class NitrogenRule
     public string Crops { get; }
 
     /// <summary>Gets how it is stated.</summary>
-    public NitrogenForm Form { get; }
+    internal NitrogenForm Form { get; }
 
     /// <summary>Gets the unit of the yield it asks for, or null when it asks for none.</summary>
     public YieldUnit? YieldUnit { get; }

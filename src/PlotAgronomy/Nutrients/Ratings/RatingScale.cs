@@ -23,7 +23,7 @@ public sealed class RatingScale
     public required ImmutableArray<CropRow> Crops { get; init; }
 
     /// <summary>Gets what else must hold.</summary>
-    public required ScaleCondition Condition { get; init; }
+    internal ScaleCondition Condition { get; init; }
 
     /// <summary>Gets the scope in words, such as <c>field-moist or slurry sample</c>.</summary>
     public required string Scope { get; init; }

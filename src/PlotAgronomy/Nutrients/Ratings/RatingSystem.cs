@@ -4,10 +4,10 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A system's rating limits: low, medium, high and their kin, with every limit in sight.</summary>
-/// <remarks>Get one from <see cref="RatingSystems"/>. Limits in lb/ac are for the furrow slice, twice the ppm
+/// <remarks>Get one from <see cref="RatingSystem"/>. Limits in lb/ac are for the furrow slice, twice the ppm
 /// (SOIL-PA1).</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class RatingSystem
+public sealed partial class RatingSystem
 {
     private readonly ImmutableArray<ImmutableArray<RatingScale>> byAnalyte;
 

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What must hold of a soil or sample for a rating scale to apply.</summary>
-public enum ScaleCondition
+internal enum ScaleCondition
 {
     /// <summary>Nothing beyond crop and extractant.</summary>
     None,

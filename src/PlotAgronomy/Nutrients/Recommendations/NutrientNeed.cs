@@ -6,7 +6,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>What one system advises for one nutrient, unrounded, and why.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class NutrientNeed
+public sealed partial class NutrientNeed
 {
     private readonly NeedGrounds grounds;
 

@@ -7,9 +7,9 @@ namespace PlotAgronomy;
 
 /// <summary>A published way to turn a soil report into pounds of P2O5 and K2O per acre, with its edition and domain.</summary>
 /// <remarks>A system never answers outside its domain: a crop row, extractant or unit it was not made for is left
-/// unanswered, with the systems that would serve. Get one from <see cref="RecommendationSystems"/>.</remarks>
+/// unanswered, with the systems that would serve. Get one from <see cref="RecommendationSystem"/>.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public abstract class RecommendationSystem
+public abstract partial class RecommendationSystem
 {
     private readonly ImmutableArray<PlantNutrient> nutrients;
 
@@ -126,7 +126,7 @@ public abstract class RecommendationSystem
         scale.ClassOf(reading.Value) is { } found
             ? new NutrientRating
             {
-                System = RatingSystems.TryFind(Id, out var printed, out _) ? printed : null,
+                System = RatingSystem.TryFind(Id, out var printed, out _) ? printed : null,
                 Scale = scale,
                 Class = found,
                 Reading = reading.Reading,

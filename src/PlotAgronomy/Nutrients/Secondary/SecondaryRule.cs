@@ -7,7 +7,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>A named rule for sulfur, magnesium or a trace nutrient on some crops. Rules disagree; each is asked by
 /// name.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class SecondaryRule
+public sealed partial class SecondaryRule
 {
     private static readonly Catalog<SecondaryRule> Catalog = new(
         "rule for a secondary or trace nutrient",
@@ -80,12 +80,24 @@ public sealed class SecondaryRule
 
     /// <summary>Answers for a report.</summary>
     /// <param name="soil">Soil; a report will do.</param>
-    /// <param name="request">What else is known; null for nothing.</param>
+    /// <param name="isLimeDue">Whether lime is to be spread: then dolomitic lime brings magnesium.</param>
+    /// <param name="tissueSulfur">Sulfur in the plants' dry matter, when tissue was tested.</param>
+    /// <param name="magnesiumSaturation">Share of the exchange capacity that magnesium holds, when it was computed.</param>
     /// <returns>The rate and the reason; without a rate, and with a finding, when the report lacks what the rule asks.</returns>
-    public SecondaryAnswer Answer(PlotSoil soil, SecondaryRequest? request = null)
+    public SecondaryAnswer Answer(
+        PlotSoil soil,
+        bool isLimeDue = false,
+        Fraction? tissueSulfur = null,
+        Fraction? magnesiumSaturation = null
+    )
     {
         ArgumentNullException.ThrowIfNull(soil);
-        var known = request ?? SecondaryRequest.Unknown;
+        var known = new SecondaryRequest
+        {
+            IsLimeDue = isLimeDue,
+            TissueSulfur = tissueSulfur,
+            MagnesiumSaturation = magnesiumSaturation,
+        };
         return new SecondaryAnswer(this, soil, known, new SecondaryRuleSum(Rows, soil, known).Run());
     }
 

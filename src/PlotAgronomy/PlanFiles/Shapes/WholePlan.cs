@@ -39,7 +39,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         var lime = systems.Required("lime", limeMethods, "Lime requirement method.", p => p.LimeMethod);
         var nutrients = systems.Required(
             "nutrients",
-            Choice(RecommendationSystems.Everything, s => s.Id),
+            Choice(RecommendationSystem.Everything, s => s.Id),
             "Recommendation system for phosphate and potash.",
             p => p.NutrientSystem
         );

@@ -14,7 +14,7 @@ public sealed class SoilAnswer
     internal SoilAnswer(PlotPlan plan) => this.plan = plan;
 
     /// <summary>Gets what is to be remarked on the report, most serious first.</summary>
-    public ImmutableArray<Finding> ReportFindings => SoilPlausibility.Check(plan.Report, plan.PlantingDate);
+    public ImmutableArray<Finding> ReportFindings => plan.Report.Check(plan.PlantingDate);
 
     /// <summary>Gets the readings in the classes of the report's own institution; open where none of its is known, with a case
     /// for each system that could rate them.</summary>

@@ -64,10 +64,7 @@ public static class PlanComparing
             Target = target,
             AskedPh = asked,
             Comparison = comparison,
-            KeptBack =
-            [
-                .. LimeRequirement.Accepting(soil, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method)),
-            ],
+            KeptBack = [.. LimeMethod.Accepting(soil, includeFromMemory: true).Except(comparison.Answers.Select(a => a.Method))],
         };
     }
 

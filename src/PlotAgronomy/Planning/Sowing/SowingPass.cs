@@ -15,7 +15,7 @@ public sealed class SowingPass
     internal SowingPass(Length swath) => this.swath = swath;
 
     /// <summary>Gets the length of the test run that <see cref="TestRunCatch"/> is weighed over.</summary>
-    public static Length TestRun => SpreaderCalibration.UsualCourse;
+    public static Length TestRun => MeasuredRate.UsualCourse;
 
     /// <summary>Gets the number of the pass, from 1.</summary>
     public required int Number { get; init; }
@@ -52,10 +52,10 @@ public sealed class SowingPass
     public Answer<SpreaderSetting> Setting => SpreadingOpen.Setting(Setup, Names);
 
     /// <summary>Gets what a run over <see cref="TestRun"/> must use.</summary>
-    public Mass TestRunCatch => SpreaderCalibration.ExpectedCatch(Rate, TestRun, swath);
+    public Mass TestRunCatch => MeasuredRate.ExpectedCatch(Rate, TestRun, swath);
 
     /// <summary>Gets the sum behind <see cref="TestRunCatch"/>.</summary>
-    public WorkedLine TestRunLine => SpreaderCalibration.ExpectedCatchLine(Rate, TestRun, swath);
+    public WorkedLine TestRunLine => MeasuredRate.ExpectedCatchLine(Rate, TestRun, swath);
 
     /// <summary>Gets the sum behind <see cref="Load"/>.</summary>
     public WorkedLine LoadLine =>

@@ -87,16 +87,16 @@ public sealed record PlotSoil
     public Density? WeightPerVolume => Report.WeightPerVolume;
 
     /// <summary>Gets who says the soil class; null when nobody does.</summary>
-    public SoilWitness? SoilClassBy => By(SoilClass, Report.SoilClass);
+    internal SoilWitness? SoilClassBy => By(SoilClass, Report.SoilClass);
 
     /// <summary>Gets who says the texture; null when nobody does.</summary>
-    public SoilWitness? TextureBy => By(Texture, Report.Texture);
+    internal SoilWitness? TextureBy => By(Texture, Report.Texture);
 
     /// <summary>Gets who says the exchange capacity; null when nobody does.</summary>
-    public SoilWitness? ExchangeCapacityBy => By(ExchangeCapacity, Report.PrintedExchangeCapacity);
+    internal SoilWitness? ExchangeCapacityBy => By(ExchangeCapacity, Report.PrintedExchangeCapacity);
 
     /// <summary>Gets who says the pH in water; null when nobody does.</summary>
-    public SoilWitness? WaterPhBy => By(WaterPh, Report.WaterPh);
+    internal SoilWitness? WaterPhBy => By(WaterPh, Report.WaterPh);
 
     /// <summary>Exchange capacity in meq/100 g; null when it is not known by weight.</summary>
     internal double? CapacityPer100Grams =>

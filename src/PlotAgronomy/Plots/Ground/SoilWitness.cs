@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Plots;
 
 /// <summary>Who says a fact of the soil.</summary>
-public enum SoilWitness
+internal enum SoilWitness
 {
     /// <summary>The laboratory: it stands on the report.</summary>
     Laboratory,

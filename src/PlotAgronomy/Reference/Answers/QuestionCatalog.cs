@@ -3,12 +3,12 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Reference;
 
 /// <summary>All questions by their codes: whom to ask, text and source. Every room keeps its own in Data/questions.csv.</summary>
-public static class QuestionCatalog
+internal static class QuestionCatalog
 {
     private static readonly CodedTexts<QuestionTemplate> All = new("questions.csv", "question", FromRow);
 
     /// <summary>Gets the code of every question, in order.</summary>
-    public static ImmutableArray<string> Codes => All.Codes;
+    internal static ImmutableArray<string> Codes => All.Codes;
 
     /// <summary>Gets every question as its table holds it, in the order of their codes.</summary>
     internal static IEnumerable<QuestionTemplate> Templates => All.InOrder;

@@ -4,7 +4,7 @@ namespace PlotAgronomy;
 
 /// <summary>A publication, or a named practice of the trade, that a number comes from.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class Source
+public sealed partial class Source
 {
     private readonly string? supersededBy;
     private readonly Func<string, Source> find;

@@ -25,5 +25,5 @@ internal static class SourceCells
         [.. ids.Split(';').Select(id => Find(row, "source_id", id))];
 
     private static Source Find(CsvRow row, string column, string id) =>
-        SourceCatalog.TryFind(id, out var source, out string problem) ? source : throw row.Problem(column, problem);
+        PlotAgronomy.Source.TryFind(id, out var source, out string problem) ? source : throw row.Problem(column, problem);
 }

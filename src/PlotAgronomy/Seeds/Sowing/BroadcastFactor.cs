@@ -6,7 +6,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>A published ratio of the broadcast to the drilled rate.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class BroadcastFactor
+public sealed partial class BroadcastFactor
 {
     private static readonly Catalog<BroadcastFactor> Factors = new(
         "broadcast factor",

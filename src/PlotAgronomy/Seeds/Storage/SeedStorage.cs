@@ -3,7 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Rules of thumb for keeping seed. They compare stores; they do not predict a lot: retest before sowing.</summary>
-public static class SeedStorage
+public static partial class SeedStorage
 {
     /// <summary>Temperature in degrees Fahrenheit plus relative humidity in percent.</summary>
     /// <param name="temperature">Temperature of the store; finite.</param>

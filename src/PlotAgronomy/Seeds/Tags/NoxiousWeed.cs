@@ -2,7 +2,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>A noxious weed named on a tag.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class NoxiousWeed
+public sealed partial class NoxiousWeed
 {
     /// <summary>Gets the weed's name as printed.</summary>
     public required string Name { get; init; }

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>What a tag says of a whole bag: the kinds named on it, and the parts by weight that are none of them.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class SeedTag
+public sealed partial class SeedTag
 {
     /// <summary>Parts printed to two decimals may miss 100 by this much together.</summary>
     internal static double SumTolerancePercent => SeedConstants.All["tag-sum-tolerance"];
@@ -115,12 +115,12 @@ public sealed class SeedTag
             yield return FindingCatalog.Create(SeedCodes.DormantNotGiven, ("kind", component.Kind.ShortName));
         }
 
-        foreach (var component in Components.Where(c => c.Analysis.Germination < GerminationFloors.For(c.Kind)))
+        foreach (var component in Components.Where(c => c.Analysis.Germination < SeedAnalysis.GerminationFloorFor(c.Kind)))
         {
             yield return FindingCatalog.Create(
                 SeedCodes.BelowFloor,
                 ("germination", Amounts.Print(component.Analysis.Germination, 1)),
-                ("floor", Amounts.Print(GerminationFloors.For(component.Kind), 1)),
+                ("floor", Amounts.Print(SeedAnalysis.GerminationFloorFor(component.Kind), 1)),
                 ("kind", component.Kind.ShortName)
             );
         }

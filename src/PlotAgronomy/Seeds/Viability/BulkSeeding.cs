@@ -143,7 +143,7 @@ public sealed class BulkSeeding : IWorkedResult
             );
         }
 
-        if (kind is not null && GerminationFloors.For(kind) is var floor && analysis.Germination < floor)
+        if (kind is not null && SeedAnalysis.GerminationFloorFor(kind) is var floor && analysis.Germination < floor)
         {
             yield return FindingCatalog.Create(
                 SeedCodes.BelowFloor,

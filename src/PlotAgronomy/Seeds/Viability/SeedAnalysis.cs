@@ -8,7 +8,7 @@ namespace PlotAgronomy;
 /// (7 CFR 201.51b, SEED-S22): the coating is already outside it and is never taken off again. Hard and dormant seed stand
 /// beside germination, not inside it (7 CFR 201.21, SEED-S18).</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class SeedAnalysis
+public sealed partial class SeedAnalysis
 {
     private static readonly Lazy<double> MostOfWhole = new(() => 1 + SeedConstants.All["tag-parts-over"]);
 

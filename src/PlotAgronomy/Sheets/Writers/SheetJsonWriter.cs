@@ -26,7 +26,7 @@ internal static class SheetJsonWriter
     {
         json.WriteStartObject();
         json.WriteNumber("sheetVersion", SheetVersion);
-        json.WriteString("dataVersion", SourceCatalog.DataVersion);
+        json.WriteString("dataVersion", Source.DataVersion);
         json.WriteString("title", sheet.Title);
         WriteAll(json, "sections", sheet.Sections, section => WriteSection(json, section, showWork));
         WriteAll(json, "findings", sheet.Findings, finding => WriteFinding(json, finding));

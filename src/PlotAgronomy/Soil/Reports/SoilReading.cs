@@ -5,7 +5,7 @@ namespace PlotAgronomy;
 /// <summary>One number of a soil report with everything it needs to mean something: what, how much, in which unit,
 /// as element or oxide, and by which extractant.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed record SoilReading
+public sealed partial record SoilReading
 {
     private SoilReading(SoilAnalyte analyte, double printedValue, SoilTestUnit unit, Extractant extractant, PrintedForm form)
     {

@@ -11,7 +11,7 @@ namespace PlotAgronomy;
 /// <remarks>It is only equal to itself; <c>report with { ... }</c> makes another one, to see what another reading would
 /// do.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed record SoilReport
+public sealed partial record SoilReport
 {
     /// <summary>Gets the institution that ran the test, such as a state laboratory.</summary>
     /// <exception cref="ArgumentException">Blank.</exception>

@@ -98,9 +98,9 @@ public sealed class CalibrationOutcome : IWorkedResult
     )
     {
         var judged = RepeatedRuns.Judge([.. Guard.NotEmpty(runs).Select(r => r.Rate)], wanted);
-        var measured = SpreaderRate.FlowFor(judged.Mean, pace, swath);
-        var atThisPace = SpreaderRate.FlowFor(wanted, pace, swath);
-        var atThisGate = SpreaderRate.SpeedFor(wanted, measured.Flow, swath);
+        var measured = SpreaderSetting.FlowFor(judged.Mean, pace, swath);
+        var atThisPace = SpreaderSetting.FlowFor(wanted, pace, swath);
+        var atThisGate = SpreaderSetting.SpeedFor(wanted, measured.Flow, swath);
         var table = gate is not null && setting is { } at ? Meeting(gate, at, measured.Flow) : gate;
         var answer = table?.SettingFor(atThisPace.Flow);
         var worst = runs.MaxBy(r => r.Error.CombinedPercent)!.Error;

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>A rate measured on the user's own machine with the user's own seed.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class MeasuredRate : IWorkedResult
+public sealed partial class MeasuredRate : IWorkedResult
 {
     internal MeasuredRate() { }
 

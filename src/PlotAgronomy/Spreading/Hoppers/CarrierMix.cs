@@ -61,7 +61,7 @@ public sealed class CarrierMix : IWorkedResult
     )
     {
         double seed = Guard.Above(seedRate.PoundsPerAcre, 0, "lb/ac", nameof(seedRate));
-        double bulk = SpreaderRate.FromFlow(smallestFlow, speed, swath).Rate.PoundsPerAcre;
+        double bulk = SpreaderSetting.FromFlow(smallestFlow, speed, swath).Rate.PoundsPerAcre;
         return Plan(seedRate, Math.Max(0, bulk - seed), carrier, seedBulk, carrierBulk);
     }
 

@@ -57,7 +57,7 @@ public sealed class MixedHopper : IWorkedResult
         }
 
         double squareFeet = plot.SquareFeet;
-        var walk = WalkingPace.TimeFor(SpreaderCalibration.CourseLengthFor(plot, swath), speed);
+        var walk = WalkingPace.TimeFor(MeasuredRate.CourseLengthFor(plot, swath), speed);
         double minutes = walk.TotalMinutes;
         double squareFeetPerMinute = squareFeet / minutes;
         double empties = shares.Sum(s => s.MinutesAlone);

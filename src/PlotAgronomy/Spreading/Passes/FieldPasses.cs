@@ -8,7 +8,7 @@ namespace PlotAgronomy.Spreading;
 /// <remarks>A pass covers its whole strip: the gate opens where the strip first meets the plot and closes where it last does.
 /// The walk between passes is in the turn time, not in the path.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class FieldPasses : IWorkedResult
+public sealed partial class FieldPasses : IWorkedResult
 {
     private readonly LaidPasses laid;
 
@@ -80,7 +80,7 @@ public sealed class FieldPasses : IWorkedResult
     /// <summary>Gets the rate that lands between the passes when the gate stays set for the swath while the spacing is evened
     /// out.</summary>
     /// <remarks>rate x swath / spacing. Better: set the gate for the spacing.</remarks>
-    public ChangedRate RateIfGateStays => SpreaderRate.AtSpacing(Request.Rate, Request.Swath, Spacing);
+    public ChangedRate RateIfGateStays => ChangedRate.AtSpacing(Request.Rate, Request.Swath, Spacing);
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(PassFindings.Of(Outline, Request, laid, OutsideShare));

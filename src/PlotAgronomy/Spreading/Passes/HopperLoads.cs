@@ -15,7 +15,7 @@ internal static class HopperLoads
     {
         double[] used = [lapPounds, .. passes.Select(p => p.Seed.Pounds)];
         double totalPounds = used.Sum();
-        int count = request.HopperPounds is { } hopper ? WholePackages.RoundUp(totalPounds / hopper) : 1;
+        int count = request.HopperPounds is { } hopper ? Package.RoundUp(totalPounds / hopper) : 1;
         var loads = ImmutableArray.CreateBuilder<HopperLoad>(count);
         double before = 0;
         for (int i = 1; i <= count; i++)

@@ -12,7 +12,7 @@ namespace PlotAgronomy.Spreading;
 /// pattern is taken at its trays when the swath falls on them, so that the mean is exactly spacing / swath x total catch; else at
 /// eight points between trays on straight lines, with a finding. CV = standard deviation / mean.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class OverlappedPattern : IWorkedResult
+public sealed partial class OverlappedPattern : IWorkedResult
 {
     private const int MostPassesShown = 6;
 

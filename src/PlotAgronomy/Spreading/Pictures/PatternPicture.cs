@@ -5,7 +5,7 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>Draws an overlapped pattern as an SVG sheet to print in black and white: what each pass throws, what lies on the
 /// ground, its mean and its limits.</summary>
-public static class PatternPicture
+internal static class PatternPicture
 {
     private const double Width = 800;
     private const double Height = 480;
@@ -21,7 +21,7 @@ public static class PatternPicture
     /// %.</param>
     /// <returns>The text of an SVG file.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The limit is outside its range.</exception>
-    public static string Draw(OverlappedPattern overlapped, double? limitPercent = null)
+    internal static string Draw(OverlappedPattern overlapped, double? limitPercent = null)
     {
         ArgumentNullException.ThrowIfNull(overlapped);
         double limit = Guard.AboveUpTo(limitPercent ?? SpreadingConstants.All["cv-good"], 0, 100, "%", nameof(limitPercent));

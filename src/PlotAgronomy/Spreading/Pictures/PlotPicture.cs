@@ -6,7 +6,7 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>Draws a pass plan as an SVG sheet to print in black and white: outline, strips, passes with their direction, headland
 /// lap, scale bar and north.</summary>
-public static class PlotPicture
+internal static class PlotPicture
 {
     private const double Width = 800;
     private const double Margin = 46;
@@ -22,7 +22,7 @@ public static class PlotPicture
     /// <summary>Draws a plan.</summary>
     /// <param name="plan">Plan.</param>
     /// <returns>The text of an SVG file.</returns>
-    public static string Draw(FieldPasses plan)
+    internal static string Draw(FieldPasses plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var corners = plan.Outline.Corners.Concat(plan.Passes.SelectMany(p => new[] { p.Start, p.End })).ToList();

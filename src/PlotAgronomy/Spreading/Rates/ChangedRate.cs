@@ -5,7 +5,7 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>The rate that lands when pace or pass spacing is not the one the gate was set for.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class ChangedRate : IWorkedResult
+public sealed partial class ChangedRate : IWorkedResult
 {
     internal ChangedRate() { }
 

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>Rate, flow, speed and swath that belong together, one of them solved from the others.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class SpreaderSetting : IWorkedResult
+public sealed partial class SpreaderSetting : IWorkedResult
 {
     internal SpreaderSetting() { }
 

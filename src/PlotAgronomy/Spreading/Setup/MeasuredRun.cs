@@ -9,7 +9,7 @@ public sealed class MeasuredRun
     internal MeasuredRun(SpreaderRun run, Length swath)
     {
         Run = run;
-        Rate = SpreaderCalibration.WeighedRun(run.Weighed, run.Distance, swath, time: run.Time);
+        Rate = MeasuredRate.WeighedRun(run.Weighed, run.Distance, swath, time: run.Time);
     }
 
     /// <summary>Gets the run.</summary>

@@ -81,7 +81,7 @@ public sealed class SpreaderSetup : IWorkedResult
         var table = measured.IsEmpty
             ? null
             : TableOf([.. measured.Where(m => m.Run.Kind == measured[0].Run.Kind)], out whyNoTable);
-        var flowForPace = table is null ? null : SpreaderRate.FlowFor(rate, usualPace, swath);
+        var flowForPace = table is null ? null : SpreaderSetting.FlowFor(rate, usualPace, swath);
         return new SpreaderSetup
         {
             Rate = rate,
@@ -89,7 +89,7 @@ public sealed class SpreaderSetup : IWorkedResult
             UsualPace = usualPace,
             Runs = measured,
             PaceForGate =
-                !measured.IsEmpty && measured[0].Rate.Flow is { } flow ? SpreaderRate.SpeedFor(rate, flow, swath) : null,
+                !measured.IsEmpty && measured[0].Rate.Flow is { } flow ? SpreaderSetting.SpeedFor(rate, flow, swath) : null,
             Gates = table,
             WhyNoTable = measured.IsEmpty ? "none of the kinds was run" : whyNoTable,
             FlowForPace = flowForPace,

@@ -90,13 +90,13 @@ public sealed class SowingWalk : IWorkedResult
     {
         double poundsPerAcre = Guard.Above(rate.PoundsPerAcre, 0, "lb/ac", nameof(rate));
         double squareFeet = area.SquareFeet;
-        var distance = SpreaderCalibration.CourseLengthFor(area, swath);
+        var distance = MeasuredRate.CourseLengthFor(area, swath);
         return new()
         {
             Load = Mass.FromPounds(SpreaderMath.PoundsOverArea(poundsPerAcre, squareFeet)),
             Distance = distance,
             Time = speed is { } pace ? WalkingPace.TimeFor(distance, pace) : null,
-            Flow = speed is { } kept ? SpreaderRate.FlowFor(rate, kept, swath).Flow : null,
+            Flow = speed is { } kept ? SpreaderSetting.FlowFor(rate, kept, swath).Flow : null,
             Plot = plot,
             PoundsPerAcre = poundsPerAcre,
             SquareFeet = squareFeet,

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <content>Weights set against ground: trays, wheel turns, a whole plot.</content>
-public static partial class SpreaderCalibration
+public sealed partial class MeasuredRate
 {
     /// <summary>Rate of a catch on trays or a tarp.</summary>
     /// <param name="caught">Weight on all trays; above 0.</param>

@@ -3,10 +3,10 @@ using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>The ways people measure what a spreader really puts down.</summary>
+/// <content>The ways people measure what a spreader really puts down.</content>
 /// <remarks>Rate = weight / ground covered; 43,560 ft2 is one acre, exact (DEF-UNITS). Hopper at least half full, crank
 /// rhythm and pace as in the plot. Seed lost outside the swath is counted as if it fell inside.</remarks>
-public static partial class SpreaderCalibration
+public sealed partial class MeasuredRate
 {
     /// <summary>Rate of a weighed run: what left the hopper over a taped course.</summary>
     /// <param name="used">Weight before less weight after; above 0.</param>
@@ -61,7 +61,7 @@ public static partial class SpreaderCalibration
             Guard.Above(pounds, 0, "lb", nameof(caught)),
             Guard.Above(seconds, 0, "s", nameof(time))
         );
-        var setting = SpreaderRate.FromFlow(MassFlow.FromPoundsPerMinute(poundsPerMinute), speed, swath);
+        var setting = SpreaderSetting.FromFlow(MassFlow.FromPoundsPerMinute(poundsPerMinute), speed, swath);
         return new()
         {
             Method = CalibrationMethod.TimedCatch,

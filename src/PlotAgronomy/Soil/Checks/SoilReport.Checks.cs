@@ -1,28 +1,27 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
-namespace PlotAgronomy.Soil;
+namespace PlotAgronomy;
 
-/// <summary>Looks for slips between the paper report and what was typed: wrong unit,
-/// wrong column, wrong buffer, old sample.</summary>
+/// <content>Looks for slips between the paper report and what was typed: wrong unit,
+/// wrong column, wrong buffer, old sample.</content>
 /// <remarks>What cannot be is refused by the types; what should not be is a finding here. Limits
 /// are common practice unless a source is named.</remarks>
-public static class SoilPlausibility
+public sealed partial record SoilReport
 {
     /// <summary>Looks through a whole report.</summary>
-    /// <param name="report">Report.</param>
     /// <param name="today">Day of reading, for the age of the sample.</param>
     /// <param name="earlier">An earlier report of the same plot, when there is one: a sudden doubling shows a wrong unit.</param>
     /// <returns>The findings, most serious first; empty when nothing looks odd.</returns>
-    public static ImmutableArray<Finding> Check(SoilReport report, DateOnly today, SoilReport? earlier = null)
+    public ImmutableArray<Finding> Check(DateOnly today, SoilReport? earlier = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
         return Finding.InOrder([
-            .. PhChecks.Of(report),
-            .. SampleChecks.Of(report, today),
-            .. ReadingChecks.Of(report),
-            .. SaturationChecks.Of(report),
-            .. earlier is null ? [] : ReadingChecks.Against(report, earlier),
+            .. PhChecks.Of(this),
+            .. SampleChecks.Of(this, today),
+            .. ReadingChecks.Of(this),
+            .. SaturationChecks.Of(this),
+            .. earlier is null ? [] : ReadingChecks.Against(this, earlier),
         ]);
     }
 
@@ -37,17 +36,15 @@ public static class SoilPlausibility
     }
 
     /// <summary>Compares the sampled depth with the depth a method is calibrated for.</summary>
-    /// <param name="report">Report; without a depth there is nothing to compare.</param>
     /// <param name="methodDepth">Depth the method assumes; above 0.</param>
     /// <param name="method">Method in words.</param>
     /// <returns>A finding when they differ by more than an inch.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Depth not above 0, NaN or infinite.</exception>
-    public static ImmutableArray<Finding> CheckDepth(SoilReport report, Length methodDepth, string method)
+    public ImmutableArray<Finding> CheckDepth(Length methodDepth, string method)
     {
-        ArgumentNullException.ThrowIfNull(report);
         Guard.NotBlank(method);
         double expectedInches = methodDepth.Inches;
         Guard.Above(expectedInches, 0, "in", nameof(methodDepth));
-        return SampleChecks.OfDepth(report, expectedInches, method);
+        return SampleChecks.OfDepth(this, expectedInches, method);
     }
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <content>What lands when spacing or pace is not what the gate was set for.</content>
-public static partial class SpreaderRate
+public sealed partial class ChangedRate
 {
     /// <summary>The rate that lands when passes are spaced otherwise than the swath the gate was set for.</summary>
     /// <param name="rate">Rate the gate was set for; above 0.</param>
@@ -14,7 +14,7 @@ public static partial class SpreaderRate
     /// <remarks>R' = R x S / S'.</remarks>
     public static ChangedRate AtSpacing(ApplicationRate rate, Length calibratedSwath, Length passSpacing)
     {
-        double poundsPerAcre = Positive(rate);
+        double poundsPerAcre = Guard.Above(rate.PoundsPerAcre, 0, "lb/ac", nameof(rate));
         double set = calibratedSwath.Feet;
         double walked = passSpacing.Feet;
         double actual = SpreaderMath.PoundsPerAcreAtSpacing(
@@ -42,7 +42,7 @@ public static partial class SpreaderRate
     /// care.</remarks>
     public static ChangedRate AtSpeed(ApplicationRate rate, Speed plannedSpeed, Speed actualSpeed)
     {
-        double poundsPerAcre = Positive(rate);
+        double poundsPerAcre = Guard.Above(rate.PoundsPerAcre, 0, "lb/ac", nameof(rate));
         double planned = plannedSpeed.MilesPerHour;
         double kept = actualSpeed.MilesPerHour;
         double actual = SpreaderMath.PoundsPerAcreAtSpeed(

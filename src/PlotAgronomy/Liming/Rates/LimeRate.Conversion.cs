@@ -1,10 +1,9 @@
 namespace PlotAgronomy.Liming;
 
-/// <summary>The same need counted in another lime.</summary>
-public static class LimeConversion
+/// <content>The same need counted in another lime.</content>
+public sealed partial class LimeRate
 {
     /// <summary>The same need counted in another lime.</summary>
-    /// <param name="rate">Rate.</param>
     /// <param name="basis">Lime to count in.</param>
     /// <param name="through">Material whose figure in both indices is known. Needed when the two limes are rated in different
     /// indices; <see cref="LimingMaterial.PureCarbonate"/> takes each index at its word.</param>
@@ -13,14 +12,13 @@ public static class LimeConversion
     /// and missing.</exception>
     /// <remarks>Same index: figure of this basis / figure of the other. Different indices: the material stands between them:
     /// (this basis / material) in this index x (material / other basis) in the other.</remarks>
-    public static LimeRateConversion ConvertTo(this LimeRate rate, LimeBasis basis, LimingMaterial? through = null)
+    public LimeRateConversion ConvertTo(LimeBasis basis, LimingMaterial? through = null)
     {
-        ArgumentNullException.ThrowIfNull(rate);
         ArgumentNullException.ThrowIfNull(basis);
-        double factor = Factor(rate.Basis, basis, through);
+        double factor = Factor(Basis, basis, through);
         return new LimeRateConversion(
-            rate,
-            rate.Relabelled(LimeSums.InOtherLime(rate.OfBasis.PoundsPerAcre, factor), basis),
+            this,
+            Relabelled(LimeSums.InOtherLime(OfBasis.PoundsPerAcre, factor), basis),
             factor,
             through
         );
@@ -50,5 +48,5 @@ public static class LimeConversion
 
     private static LimeFigure FigureOf(LimeBasis basis) =>
         basis.Figure
-        ?? throw new InvalidOperationException($"The strength of '{basis.Name}' is not printed: such a rate is not converted.");
+        ?? throw new InvalidOperationException($"The strength of '{basis.Name}' is not printed: such a this is not converted.");
 }

@@ -4,10 +4,10 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>Sulfur that a soil's organic matter sets free in a year.</summary>
+/// <content>Sulfur that a soil's organic matter sets free in a year.</content>
 /// <remarks>lb S/ac = soil mass x organic matter x 0.56 % x 2.5 %: 2.8 lb for each 1 % in the furrow slice (SOIL-WI2).
 /// Nitrogen from organic matter is not offered as a credit: plot rates already count on it.</remarks>
-public static class OrganicMatterSupply
+public sealed partial class SecondaryRule
 {
     private static readonly Lazy<FrozenDictionary<PlantNutrient, (double Share, double Released)>> ByNutrient = Table.Keyed(
         "Nutrients/Data/organic-matter.csv",

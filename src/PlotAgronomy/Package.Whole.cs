@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace PlotAgronomy;
 
-/// <summary>Named rounding steps for what is bought in whole packages.</summary>
-public static class WholePackages
+/// <content>Named rounding steps for what is bought in whole packages.</content>
+public sealed partial class Package
 {
     /// <summary>Smallest number of whole packages that holds a mass.</summary>
     /// <param name="needed">Mass needed; finite, at least 0.</param>

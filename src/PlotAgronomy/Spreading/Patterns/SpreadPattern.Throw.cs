@@ -3,11 +3,11 @@ using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>How far a grain flies when it leaves a spinner level.</summary>
+/// <content>How far a grain flies when it leaves a spinner level.</content>
 /// <remarks>Quadratic drag: dv/dt = -g |v| v / vt^2 - g, vt the terminal velocity of the grain, g standard gravity;
 /// integrated by the classic fourth-order rule. Wind, bouncing and the spin of the grain are not considered: use it to see
 /// how unlike two seeds fly, and a row of trays for the swath.</remarks>
-public static class ThrowDistance
+public sealed partial class SpreadPattern
 {
     private const double LongestStep = 1e-3;
 
@@ -18,7 +18,7 @@ public static class ThrowDistance
     /// <param name="height">Height of the spinner; above 0, at most 100 m.</param>
     /// <returns>The distance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static Length Level(Speed launch, Speed terminalVelocity, Length height)
+    public static Length ThrowDistance(Speed launch, Speed terminalVelocity, Length height)
     {
         double start = launch.MetersPerSecond;
         double terminal = terminalVelocity.MetersPerSecond;

@@ -1,10 +1,10 @@
 namespace PlotAgronomy.Seeds;
 
-/// <summary>Reads the text of a seed tag as a person types it from the bag.</summary>
+/// <content>Reads the text of a seed tag as a person types it from the bag.</content>
 /// <remarks>Takes the layouts that law allows: one part a line with its label before or after the number, several parts on a
 /// line, or a table of components with or without a header. Every assumption becomes a finding, and the sum is checked against
 /// 100. A name that fits several kinds is not guessed: the problem lists them.</remarks>
-public static class SeedTagReader
+public sealed partial class SeedTag
 {
     /// <summary>Reads a tag.</summary>
     /// <param name="text">Text of the tag.</param>

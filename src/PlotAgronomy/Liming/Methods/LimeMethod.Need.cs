@@ -1,33 +1,20 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Liming;
 
-namespace PlotAgronomy.Liming;
+namespace PlotAgronomy;
 
-/// <summary>The lime a soil needs, and the methods that can say so.</summary>
-public static class LimeRequirement
+/// <content>The lime a soil needs, and the methods that can say so.</content>
+public sealed partial class LimeMethod
 {
-    extension(LimeNeed need)
-    {
-        /// <summary>Gets what to ask where the method does not answer; none where it does.</summary>
-        public ImmutableArray<OpenQuestion> Questions => [.. LimeQuestions.For(need)];
-    }
-
-    /// <summary>The lime a soil needs by this method.</summary>
-    /// <param name="method">Method.</param>
+    /// <summary>The lime a soil needs by this </summary>
     /// <param name="soil">Soil; a report will do.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
     /// <param name="earlier">Lime put on before that is not yet all at work, or null.</param>
     /// <param name="readingErrorPh">How far a pH reading may be off; from 0 to 1; null takes 0.1 (LIME-S38).</param>
     /// <returns>The need; its rate is null, with a finding, where the method does not answer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static LimeNeed NeedFor(
-        this LimeMethod method,
-        PlotSoil soil,
-        double targetPh,
-        EarlierLime? earlier = null,
-        double? readingErrorPh = null
-    )
+    public LimeNeed NeedFor(PlotSoil soil, double targetPh, EarlierLime? earlier = null, double? readingErrorPh = null)
     {
-        ArgumentNullException.ThrowIfNull(method);
         ArgumentNullException.ThrowIfNull(soil);
         double target = LimeLimits.TargetPh(targetPh, nameof(targetPh));
         double error = Guard.Between(
@@ -37,7 +24,7 @@ public static class LimeRequirement
             "pH",
             nameof(readingErrorPh)
         );
-        return new LimeNeed(method, soil, target, earlier, error);
+        return new LimeNeed(this, soil, target, earlier, error);
     }
 
     /// <summary>The methods that accept a soil: its class is theirs and the reading they need is on the report.</summary>
@@ -47,7 +34,7 @@ public static class LimeRequirement
     public static ImmutableArray<LimeMethod> Accepting(PlotSoil soil, bool includeFromMemory = false)
     {
         ArgumentNullException.ThrowIfNull(soil);
-        var asked = includeFromMemory ? LimeMethod.Everything : LimeMethod.All;
+        var asked = includeFromMemory ? Everything : All;
         return [.. asked.Where(m => m.Soils.Contains(soil.Class) && m.Formula.ReadingOf(soil) is not null)];
     }
 }

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Spreading;
 
 /// <content>Course lengths and expected weights for a calibration.</content>
-public static partial class SpreaderCalibration
+public sealed partial class MeasuredRate
 {
     /// <summary>The course of a test run when nobody chose another.</summary>
     internal static Length UsualCourse => Length.FromFeet(SpreadingConstants.All["test-run"]);

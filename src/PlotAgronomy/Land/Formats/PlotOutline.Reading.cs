@@ -3,11 +3,11 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Land;
 
-/// <summary>Reads plot outlines from the text of a file: GeoJSON (RFC 7946), GPX 1.0
-/// or 1.1, or a list of latitude, longitude.</summary>
+/// <content>Reads plot outlines from the text of a file: GeoJSON (RFC 7946), GPX 1.0
+/// or 1.1, or a list of latitude, longitude.</content>
 /// <remarks>Nothing is fetched and no document type is followed. A file that breaks its
 /// format is refused with file, line and field.</remarks>
-public static class OutlineReader
+public sealed partial class PlotOutline
 {
     /// <summary>Reads a file of any of the three kinds, told apart by its first character.</summary>
     /// <param name="text">Text of the file.</param>

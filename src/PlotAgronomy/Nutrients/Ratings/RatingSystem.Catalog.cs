@@ -6,8 +6,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>The rating systems of this library.</summary>
-public static class RatingSystems
+/// <content>The rating systems of this library.</content>
+public sealed partial class RatingSystem
 {
     private static readonly Table<RatingSystem> Table = new("Nutrients/Data/rating-systems.csv", r => new RatingSystem(
         r,

@@ -2,23 +2,17 @@ using System.Collections.Immutable;
 
 namespace PlotAgronomy.Blends;
 
-/// <summary>Which kinds would fill the gaps of a stand.</summary>
-public static class SeasonAdditions
+/// <content>Which kinds would fill the gaps of a stand.</content>
+public sealed partial class SeasonCoverage
 {
     /// <summary>What one added kind would improve, best first: most seasons newly covered, then most of what is lacking filled,
     /// then the name.</summary>
-    /// <param name="coverage">Coverage of the stand as it is.</param>
     /// <param name="candidates">Kinds to try; those without ratings are passed over.</param>
     /// <param name="share">Share of a full stand each would be added at; finite, above 0.</param>
     /// <returns>The kinds that improve anything.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A share not above 0, NaN or infinite.</exception>
-    public static ImmutableArray<SeasonAddition> BestAdditions(
-        this SeasonCoverage coverage,
-        IEnumerable<CropKind> candidates,
-        double share
-    )
+    public ImmutableArray<SeasonAddition> BestAdditions(IEnumerable<CropKind> candidates, double share)
     {
-        ArgumentNullException.ThrowIfNull(coverage);
         ArgumentNullException.ThrowIfNull(candidates);
         Guard.Above(share, 0, "of a full stand");
         return
@@ -29,8 +23,8 @@ public static class SeasonAdditions
                 .Select(added => new SeasonAddition
                 {
                     Added = added,
-                    Before = coverage,
-                    After = SeasonCoverage.For(coverage.Stand.Add(added), coverage.ShareWanted),
+                    Before = this,
+                    After = SeasonCoverage.For(Stand.Add(added), ShareWanted),
                 })
                 .Where(a => a.Filled > 0)
                 .OrderByDescending(a => a.SeasonsGained.Length)

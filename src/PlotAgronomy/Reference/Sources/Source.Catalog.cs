@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using PlotAgronomy.Reference;
 
-namespace PlotAgronomy.Reference;
+namespace PlotAgronomy;
 
-/// <summary>Every source named beside a number in this library.</summary>
-public static class SourceCatalog
+/// <content>Every source named beside a number in this library.</content>
+public sealed partial class Source
 {
     private static readonly Table<Source> Table = new("Reference/Data/sources.csv", row => new Source(row, Find));
     private static readonly Catalog<Source> Catalog = new("source", () => Table.Rows, s => s.Id);

@@ -1,10 +1,10 @@
 namespace PlotAgronomy.Seeds;
 
-/// <summary>From a drilled to a broadcast rate and on to frost seeding: each step once, never twice.</summary>
+/// <content>From a drilled to a broadcast rate and on to frost seeding: each step once, never twice.</content>
 /// <remarks>Published ratios run from 1.2 to 2 (<see cref="BroadcastFactor.All"/>); the choice by seedbed is common practice.
 /// Small seed on a firm, rolled bed takes the low end, peas, beans and cereals the high end. Many food-plot charts print
 /// broadcast rates only: look first whether the rate is one already.</remarks>
-public static class SurfaceSowing
+public sealed partial class BroadcastFactor
 {
     /// <summary>The factor from a drilled to a broadcast rate.</summary>
     /// <param name="cover">What happens to the seed.</param>

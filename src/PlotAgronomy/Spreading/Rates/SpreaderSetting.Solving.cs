@@ -2,11 +2,11 @@ using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>Rate, flow, speed and swath of a broadcast spreader, each from the other three.</summary>
+/// <content>Rate, flow, speed and swath of a broadcast spreader, each from the other three.</content>
 /// <remarks>R = 495 F / (v S), R in lb/ac, F in lb/min, v in mph, S in ft; 495 = 43,560 ft2/ac / 88 ft/min per mph, exact
 /// (DEF-UNITS). The swath is the spacing of the passes, not the throw. Nothing is rounded. Slip, turns, overlap beyond the
 /// swath and seed thrown outside the plot are not considered.</remarks>
-public static partial class SpreaderRate
+public sealed partial class SpreaderSetting
 {
     /// <summary>Rate on the ground from a flow.</summary>
     /// <param name="flow">Flow leaving the hopper; above 0.</param>

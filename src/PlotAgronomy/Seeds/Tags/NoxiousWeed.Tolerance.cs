@@ -4,9 +4,9 @@ using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
 
-/// <summary>Most noxious weed seeds in a sample that still agree with the number on the label.</summary>
+/// <content>Most noxious weed seeds in a sample that still agree with the number on the label.</content>
 /// <remarks>The printed table of 7 CFR 201.65 (SEED-S21), for 0 to 30 seeds labelled; its formula is not used.</remarks>
-public static class NoxiousTolerance
+public sealed partial class NoxiousWeed
 {
     private static readonly Lazy<ImmutableArray<int>> Most = new(() =>
         [
@@ -21,7 +21,7 @@ public static class NoxiousTolerance
     /// pound to the sample first: <see cref="SeedsInSample"/>.</param>
     /// <returns>Most seeds within tolerance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the table.</exception>
-    public static int MostWithin(int labelledSeeds)
+    public static int MostWithinTolerance(int labelledSeeds)
     {
         Guard.Between(labelledSeeds, 0, Most.Value.Length - 1, "seeds (the printed table ends there)", nameof(labelledSeeds));
         return Most.Value[labelledSeeds];

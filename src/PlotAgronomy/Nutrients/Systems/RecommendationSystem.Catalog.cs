@@ -7,8 +7,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy;
 
-/// <summary>The recommendation systems of this library. A system is asked by name; none is chosen in silence.</summary>
-public static class RecommendationSystems
+/// <content>The recommendation systems of this library. A system is asked by name; none is chosen in silence.</content>
+public abstract partial class RecommendationSystem
 {
     private static readonly Catalog<RecommendationSystem> Catalog = new(
         "recommendation system",

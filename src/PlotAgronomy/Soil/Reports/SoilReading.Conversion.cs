@@ -1,10 +1,11 @@
-namespace PlotAgronomy.Soil;
+using PlotAgronomy.Soil;
 
-/// <summary>The same reading in another unit.</summary>
-public static class UnitConversion
+namespace PlotAgronomy;
+
+/// <content>The same reading in another unit.</content>
+public sealed partial record SoilReading
 {
     /// <summary>The same reading in another unit, exactly where the definitions allow; the extractant stays what it is.</summary>
-    /// <param name="reading">Reading as printed.</param>
     /// <param name="unit">Unit wanted.</param>
     /// <param name="soil">What is known of the soil: layer for lb/ac, W/V between volume
     /// and weight, CEC for percent saturation.</param>
@@ -15,34 +16,28 @@ public static class UnitConversion
     /// or the soil lacks what the conversion needs.</exception>
     /// <remarks>lb/ac = ppm x million lb of soil (2 in the furrow slice) = mg/dm3 x inches x 0.2266; ppm = mg/dm3 / (W/V);
     /// ppm = meq/100 g x equivalent weight x 10; P2O5 = 2.2913 P; K2O = 1.2046 K.</remarks>
-    public static ReadingConversion ConvertTo(
-        this SoilReading reading,
-        SoilTestUnit unit,
-        SampledSoil soil,
-        PrintedForm form = PrintedForm.Element
-    )
+    public ReadingConversion ConvertTo(SoilTestUnit unit, SampledSoil soil, PrintedForm form = PrintedForm.Element)
     {
-        ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(soil);
         Guard.Defined(unit);
         Guard.Defined(form);
-        if (unit == reading.Unit && form == reading.Form)
+        if (unit == Unit && form == Form)
         {
-            return new ReadingConversion(reading, reading, [], static () => []);
+            return new ReadingConversion(this, this, [], static () => []);
         }
 
-        Refuse(reading, reading.Unit);
-        Refuse(reading, unit);
-        return UnitWalk.Run(reading, unit, soil, form);
+        Refuse(Unit);
+        Refuse(unit);
+        return UnitWalk.Run(this, unit, soil, form);
     }
 
-    private static void Refuse(SoilReading reading, SoilTestUnit unit)
+    private void Refuse(SoilTestUnit unit)
     {
-        bool salts = reading.Analyte == SoilAnalyte.SolubleSalts;
+        bool salts = Analyte == SoilAnalyte.SolubleSalts;
         if (salts || unit == SoilTestUnit.DecisiemensPerMeter)
         {
             throw new ArgumentException(
-                $"{SoilWords.Opening(reading.Analyte)} in {SoilWords.For(unit)} has no conversion to another unit.",
+                $"{SoilWords.Opening(Analyte)} in {SoilWords.For(unit)} has no conversion to another unit.",
                 nameof(unit)
             );
         }
@@ -52,11 +47,11 @@ public static class UnitConversion
                 is SoilTestUnit.MilliequivalentsPer100Grams
                     or SoilTestUnit.MilliequivalentsPer100CubicCentimeters
                     or SoilTestUnit.PercentSaturation
-            && Cations.EquivalentWeightOf(reading.Analyte) is null
+            && Cations.EquivalentWeightOf(Analyte) is null
         )
         {
             throw new ArgumentException(
-                $"{SoilWords.Opening(reading.Analyte)} is not one of the exchangeable cations Ca, Mg, K and Na.",
+                $"{SoilWords.Opening(Analyte)} is not one of the exchangeable cations Ca, Mg, K and Na.",
                 nameof(unit)
             );
         }
