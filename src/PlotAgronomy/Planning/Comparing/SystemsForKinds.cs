@@ -13,7 +13,7 @@ public sealed class SystemsForKinds
         Kinds = asked.Kinds;
         Phosphate = phosphate.About(PlantNutrient.Phosphate);
         Potash = potash.About(PlantNutrient.Potash);
-        var replies = RecommendationSystems.Everything.Select(s => new SystemReply(s, phosphate, potash)).ToList();
+        var replies = RecommendationSystem.Everything.Select(s => new SystemReply(s, phosphate, potash)).ToList();
         Answering = [.. replies.Where(r => !r.Answers.IsEmpty)];
         Silent = [.. replies.Where(r => r.Answers.IsEmpty).Select(asked.SilenceOf)];
     }
@@ -47,7 +47,7 @@ public sealed class SystemsForKinds
             SystemComparison.For(
                 plan.Soil,
                 s => asked.CropFor(s, nutrient) is { } use ? use with { BuildUpYears = plan.BuildUpYears } : null,
-                RecommendationSystems.Everything,
+                RecommendationSystem.Everything,
                 s => includeFromMemory || s == plan.NutrientSystem
             );
     }

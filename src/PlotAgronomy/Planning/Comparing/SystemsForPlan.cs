@@ -40,7 +40,7 @@ public sealed class SystemsForPlan
             .. Kinds
                 .SelectMany(k => k.Silent.Select(s => (For: k, Silence: s)))
                 .GroupBy(s => s.Silence.System)
-                .OrderBy(g => RecommendationSystems.Everything.IndexOf(g.Key))
+                .OrderBy(g => RecommendationSystem.Everything.IndexOf(g.Key))
                 .Select(g => (g.Key, g.ToImmutableArray())),
         ];
 }
