@@ -13,7 +13,7 @@ public sealed class BatchKindSpread
     public required double LiveSeeds { get; init; }
 
     /// <summary>Gets the coefficient of variation by random mixing: 1 / sqrt(seeds), a pure number.</summary>
-    public double Variation => BlendMath.RandomVariation(LiveSeeds);
+    internal double Variation => BlendMath.RandomVariation(LiveSeeds);
 
     /// <summary>Gets how far 95 of 100 batches stay from the expected count at most, on either side, as a part of it; it may
     /// exceed 1.</summary>

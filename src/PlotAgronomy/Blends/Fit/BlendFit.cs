@@ -14,7 +14,7 @@ public sealed class BlendFit : IWorkedResult
     private BlendFit(FitFacts facts) => this.facts = facts;
 
     /// <summary>Gets the blend with its weights.</summary>
-    public BlendBatch Batch => facts.Batch;
+    internal BlendBatch Batch => facts.Batch;
 
     /// <summary>Gets what is known of the plot.</summary>
     public BlendFitRequest Request => facts.Request;

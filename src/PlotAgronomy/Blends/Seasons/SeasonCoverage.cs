@@ -27,7 +27,7 @@ public sealed partial class SeasonCoverage : IWorkedResult
     internal ImmutableArray<KindShare> Stand { get; }
 
     /// <summary>Gets the number of seasons covered.</summary>
-    public int Covered => Seasons.Count(s => s.IsCovered);
+    internal int Covered => Seasons.Count(s => s.IsCovered);
 
     /// <summary>Gets the shares lacking over all seasons, a pure number.</summary>
     public double Lacking => Seasons.Sum(s => s.Lacking);
@@ -79,7 +79,7 @@ public sealed partial class SeasonCoverage : IWorkedResult
     /// <param name="season">Season.</param>
     /// <returns>True when it is.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown season.</exception>
-    public bool Covers(SeasonOfUse season) => Seasons[(int)Guard.Defined(season)].IsCovered;
+    internal bool Covers(SeasonOfUse season) => Seasons[(int)Guard.Defined(season)].IsCovered;
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Seasons.Select(Line)];

@@ -38,7 +38,7 @@ public sealed class RoundedAmount
     public RoundingTolerance Tolerance { get; }
 
     /// <summary>Gets a value indicating whether every need the product serves is met within the tolerance.</summary>
-    public bool IsWithinTolerance =>
+    internal bool IsWithinTolerance =>
         Balances.All(b => !Serves(b) || Math.Abs(b.PercentOfNeed!.Value - 100) <= Tolerance.AcceptPercent + Dust);
 
     /// <summary>Gets the remarks: too much nitrogen, phosphate where none is needed, too little of any.</summary>
@@ -56,7 +56,7 @@ public sealed class RoundedAmount
     /// <summary>Weight of one nutrient's need in percent that this amount brings.</summary>
     /// <param name="nutrient">Nutrient.</param>
     /// <returns>Percent of the need, or null when none is needed.</returns>
-    public double? PercentOfNeed(PlantNutrient nutrient)
+    internal double? PercentOfNeed(PlantNutrient nutrient)
     {
         Guard.Defined(nutrient);
         return Balances.FirstOrDefault(b => b.Nutrient == nutrient)?.PercentOfNeed;

@@ -22,7 +22,7 @@ public sealed class RoundedAmounts : IWorkedResult
     public Offer<FertilizerProduct> Offer { get; }
 
     /// <summary>Gets the product.</summary>
-    public FertilizerProduct Product => Offer.Item;
+    internal FertilizerProduct Product => Offer.Item;
 
     /// <summary>Gets the area of the plot.</summary>
     public Area Area { get; }

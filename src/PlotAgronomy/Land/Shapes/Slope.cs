@@ -12,7 +12,7 @@ public readonly record struct Slope : IJsonText<Slope>
     private Slope(double risePerRun) => RisePerRun = risePerRun;
 
     /// <summary>Gets level ground.</summary>
-    public static Slope Level => default;
+    internal static Slope Level => default;
 
     /// <summary>Gets rise over run, a pure number.</summary>
     public double RisePerRun { get; }

@@ -110,7 +110,7 @@ public sealed class LimeBalance : IWorkedResult
     /// <param name="material">Material.</param>
     /// <returns>Its mass.</returns>
     /// <exception cref="InvalidOperationException">The material neutralizes nothing, or its figure is not known.</exception>
-    public Mass StillOwedOf(LimingMaterial material)
+    internal Mass StillOwedOf(LimingMaterial material)
     {
         ArgumentNullException.ThrowIfNull(material);
         double owed = StillOwed.Pounds;

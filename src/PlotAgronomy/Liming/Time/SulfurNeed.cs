@@ -34,7 +34,7 @@ public sealed class SulfurNeed : IWorkedResult
 
     /// <summary>Gets the rate by the Royal Horticultural Society's table, from pH 7.0-7.5 to 6.0-6.5 only; null outside
     /// it.</summary>
-    public ApplicationRate? BySociety => society?.Rate;
+    internal ApplicationRate? BySociety => society?.Rate;
 
     /// <summary>Gets the rate by a garden table for each pH unit (PRACTICE); null with free lime.</summary>
     public ApplicationRate? ByGardenPractice =>
@@ -43,7 +43,7 @@ public sealed class SulfurNeed : IWorkedResult
             : null;
 
     /// <summary>Gets the pounds of carbonate that a pound of sulfur offsets, by stoichiometry: 3.12.</summary>
-    public static double CarbonatePerSulfur => LimingCompound.Calcite.MolarMassGrams / AtomicMasses.Of("S");
+    internal static double CarbonatePerSulfur => LimingCompound.Calcite.MolarMassGrams / AtomicMasses.Of("S");
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => [FindingCatalog.Create(LimingCodes.LowerPhDoubtful)];

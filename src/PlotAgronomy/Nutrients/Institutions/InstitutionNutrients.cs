@@ -13,7 +13,7 @@ public static class InstitutionNutrients
             [.. RecommendationSystem.All.Where(s => IsOf(s, institution))];
 
         /// <summary>Gets those of its recommendation systems whose numbers are from memory.</summary>
-        public ImmutableArray<RecommendationSystem> UncheckedNutrientSystems =>
+        internal ImmutableArray<RecommendationSystem> UncheckedNutrientSystems =>
             [.. RecommendationSystem.Unchecked.Where(s => IsOf(s, institution))];
 
         /// <summary>Gets the rating systems it publishes.</summary>

@@ -33,10 +33,10 @@ public sealed partial class RatingSystem
     public static RatingSystem Delaware => Everyday();
 
     /// <summary>Gets New Jersey's relative levels.</summary>
-    public static RatingSystem NewJersey => Everyday();
+    internal static RatingSystem NewJersey => Everyday();
 
     /// <summary>Gets the salinity classes of soluble salts by saturated paste.</summary>
-    public static RatingSystem Salinity => Everyday();
+    internal static RatingSystem Salinity => Everyday();
 
     /// <summary>Finds a system by its id, checked or not.</summary>
     /// <param name="id">Id, such as <c>DE</c>.</param>

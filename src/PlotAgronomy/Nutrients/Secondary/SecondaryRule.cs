@@ -30,10 +30,10 @@ public sealed partial class SecondaryRule
     public static SecondaryRule PlotBoron => Find("plot-boron");
 
     /// <summary>Gets Wisconsin's sulfur on alfalfa, by a tissue test.</summary>
-    public static SecondaryRule WisconsinSulfurAlfalfa => Find("wisconsin-sulfur-alfalfa");
+    internal static SecondaryRule WisconsinSulfurAlfalfa => Find("wisconsin-sulfur-alfalfa");
 
     /// <summary>Gets North Carolina's zinc, by the index.</summary>
-    public static SecondaryRule NorthCarolinaZinc => Find("north-carolina-zinc");
+    internal static SecondaryRule NorthCarolinaZinc => Find("north-carolina-zinc");
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id => Rows[0].RuleId;
@@ -45,7 +45,7 @@ public sealed partial class SecondaryRule
     public PlantNutrient Nutrient => Rows[0].Nutrient;
 
     /// <summary>Gets the crops it was made for, in words.</summary>
-    public string Crops => Rows[0].Crops;
+    internal string Crops => Rows[0].Crops;
 
     /// <summary>Gets where it stands and how well that is known.</summary>
     public Origin Origin => Rows[0].Origin;

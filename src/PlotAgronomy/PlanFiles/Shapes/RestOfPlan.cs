@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.PlanFiles;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy;

@@ -81,7 +81,7 @@ public sealed record PlotSoil
     }
 
     /// <summary>Gets the sampled layer by the furrow slice convention; null when the report prints no depth.</summary>
-    public SampledLayer? Layer => Report.SampledDepth is { } depth ? SampledLayer.Conventional(depth) : null;
+    internal SampledLayer? Layer => Report.SampledDepth is { } depth ? SampledLayer.Conventional(depth) : null;
 
     /// <summary>Gets the weight per volume of the scooped soil (W/V).</summary>
     public Density? WeightPerVolume => Report.WeightPerVolume;

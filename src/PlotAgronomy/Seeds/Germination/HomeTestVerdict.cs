@@ -33,7 +33,7 @@ public sealed class HomeTestVerdict : IWorkedResult
     public bool IsCapped => !KeepTag && tag.Germination.Value / Test.Germination.Value > MostRaise;
 
     /// <summary>Gets the germination to sow by.</summary>
-    public Fraction Germination => KeepTag ? tag.Germination : Test.Germination;
+    internal Fraction Germination => KeepTag ? tag.Germination : Test.Germination;
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());

@@ -1,6 +1,5 @@
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Planning;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
 

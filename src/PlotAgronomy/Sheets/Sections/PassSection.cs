@@ -1,7 +1,6 @@
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
-using UnitsNet;
 
 namespace PlotAgronomy.Sheets;
 

@@ -26,7 +26,7 @@ public sealed class CarrierMix : IWorkedResult
     public ApplicationRate BlendRate => SeedRate + CarrierRate;
 
     /// <summary>Gets the part of the blend that is seed, by weight.</summary>
-    public Fraction SeedShare => Fraction.FromValue(SeedRate / BlendRate);
+    internal Fraction SeedShare => Fraction.FromValue(SeedRate / BlendRate);
 
     /// <summary>Gets parts of carrier to one of seed by weight; a pure number.</summary>
     public double PartsByWeight => CarrierRate / SeedRate;
@@ -94,7 +94,7 @@ public sealed class CarrierMix : IWorkedResult
     /// <param name="carrierBulk">Bulk density of the carrier; above 0.</param>
     /// <returns>Parts by weight; a pure number.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    public static double PartsByWeightOf(double partsByVolume, Density seedBulk, Density carrierBulk)
+    internal static double PartsByWeightOf(double partsByVolume, Density seedBulk, Density carrierBulk)
     {
         Guard.AtLeast(partsByVolume, 0, "parts");
         return partsByVolume * Positive(carrierBulk, nameof(carrierBulk)) / Positive(seedBulk, nameof(seedBulk));
@@ -104,13 +104,13 @@ public sealed class CarrierMix : IWorkedResult
     /// <param name="plot">Plot area; at least 0.</param>
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative area.</exception>
-    public Mass SeedFor(Area plot) => SeedRate.Over(plot);
+    internal Mass SeedFor(Area plot) => SeedRate.Over(plot);
 
     /// <summary>Carrier to weigh out for a plot.</summary>
     /// <param name="plot">Plot area; at least 0.</param>
     /// <returns>The weight.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative area.</exception>
-    public Mass CarrierFor(Area plot) => CarrierRate.Over(plot);
+    internal Mass CarrierFor(Area plot) => CarrierRate.Over(plot);
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>

@@ -23,7 +23,7 @@ public sealed class HalfRateComparison : IWorkedResult
 
     /// <summary>Gets the smallest amount of two half rates at right angles as a part of the mean: no better than one full
     /// rate.</summary>
-    public double RightAnglesLowestToMean => FullRate.LowestToMean;
+    internal double RightAnglesLowestToMean => FullRate.LowestToMean;
 
     /// <summary>Gets a value indicating whether half the swath is the more even way.</summary>
     public bool HalfSwathIsMoreEven => HalfSwath.PopulationCvPercent <= RightAnglesPopulationCvPercent;
