@@ -1,6 +1,6 @@
-using PlotAgronomy.Reference;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Planning;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Record.Plans;
 

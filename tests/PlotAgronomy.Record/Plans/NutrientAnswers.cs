@@ -1,6 +1,6 @@
-using PlotAgronomy.Reference;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Record.Plans;
 

@@ -13,9 +13,9 @@ public class BagTests
     {
         var lot = new SeedLot
         {
-        Label = id,
-        Kind = SampleBlends.Kind(id),
-        Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(pure), Fraction.FromPercent(germination)),
+            Label = id,
+            Kind = SampleBlends.Kind(id),
+            Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(pure), Fraction.FromPercent(germination)),
         };
         return bag is { } pounds ? Offer.InBags(lot, Mass.FromPounds(pounds), price * (decimal)pounds) : Offer.ByThePound(lot, price);
     }

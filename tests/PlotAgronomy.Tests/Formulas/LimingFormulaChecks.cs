@@ -1,5 +1,5 @@
-using PlotAgronomy.Reference;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Tests.Formulas;

@@ -1,5 +1,5 @@
-using PlotAgronomy.Reference;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Tests.Formulas;
 

@@ -1,5 +1,5 @@
-using PlotAgronomy.Reference;
 using MathNet.Numerics.Interpolation;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Spreading;
 

@@ -1,6 +1,6 @@
-using PlotAgronomy.Reference;
 using System.Collections.Immutable;
 using PlotAgronomy.Land;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Spreading;
 

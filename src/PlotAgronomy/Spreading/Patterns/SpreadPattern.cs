@@ -1,5 +1,5 @@
-using PlotAgronomy.Reference;
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
