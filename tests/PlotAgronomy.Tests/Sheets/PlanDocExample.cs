@@ -47,7 +47,7 @@ public class PlanDocExample
         var answers = plan.Solve();
         var lime = answers.Lime.Value.Order.Value;
         output.WriteLine($"lime: {lime.Bags} bags, {lime.Cost} {plan.Currency}");
-        output.WriteLine(FieldSheet.Of(answers).Title);
+        output.WriteLine(FieldSheet.Of(answers).ToMarkdown().Split('\n')[0]);
         // end example
     }
 }
