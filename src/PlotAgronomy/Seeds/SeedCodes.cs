@@ -18,6 +18,7 @@ internal static class SeedCodes
     internal const string HomeTestBuyNew = "seed-home-test-buy-new";
     internal const string HomeTestCapped = "seed-home-test-capped";
     internal const string HomeTestDiffers = "seed-home-test-differs";
+    internal const string HomeTestFewSeeds = "seed-home-test-few-seeds";
     internal const string HomeTestWeak = "seed-home-test-weak";
     internal const string Inoculate = "seed-inoculate";
     internal const string LowPureLive = "seed-low-pure-live";

@@ -36,9 +36,9 @@ public class FromCodeDocExample
             output.WriteLine($"left out: {lot}");
         }
 
-        // Is a retest of 78 still the 85 of the tag? And a home test of 40 seeds of which 24 came up?
+        // Is a retest of 78 still the 85 of the tag? And a home test of 50 seeds of which 30 came up?
         GerminationTolerance retest = GerminationTolerance.Compare(Fraction.FromPercent(85), Fraction.FromPercent(78));
-        HomeTestVerdict home = HomeTestVerdict.Compare(shelf[0].Item.Analysis, GerminationTest.FromCount(germinated: 24, seeds: 40));
+        HomeTestVerdict home = HomeTestVerdict.Compare(shelf[0].Item.Analysis, GerminationTest.FromCount(germinated: 30, seeds: 50));
         output.WriteLine($"within tolerance: {retest.IsWithin}; sow {Amounts.Print(home.RateFactor, 2)} times the rate");
 
         // A grade blended from straights, and litter for 60 lb of phosphate.

@@ -125,7 +125,7 @@ public class SeedRulesTests
     [InlineData(90, 52, 100, false, 1.5, "seed-home-test-weak")]
     [InlineData(90, 40, 100, false, 1.5, "seed-home-test-buy-new")]
     [InlineData(90, 0, 100, false, 1.5, "seed-home-test-buy-new")]
-    [InlineData(90, 8, 10, true, 1.0, "seed-home-test-agrees")]
+    [InlineData(90, 42, 50, true, 1.0, "seed-home-test-agrees")]
     public void A_home_test_decides_by_its_range(double tag, int germinated, int seeds, bool keep, double factor, string code)
     {
         var verdict = HomeTestVerdict.Compare(SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(tag)), GerminationTest.FromCount(germinated, seeds));
@@ -134,6 +134,21 @@ public class SeedRulesTests
         Assert.Contains(verdict.Findings, f => f.Code == code);
         Assert.Equal(factor == 1.5, verdict.Findings.Any(f => f.Code == "seed-home-test-capped"));
         Assert.NotEmpty(verdict.ShowWork());
+    }
+
+    [Fact]
+    public void A_home_test_of_fewer_than_fifty_seeds_decides_nothing()
+    {
+        // SEED-S86: 100 seeds, 50 of large seed.
+        foreach (var (germinated, seeds) in new[] { (2, 4), (5, 10), (16, 25), (0, 49) })
+        {
+            var verdict = HomeTestVerdict.Compare(SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(85)), GerminationTest.FromCount(germinated, seeds));
+            Assert.True(verdict.HasTooFewSeeds);
+            Near.Assert(1, verdict.RateFactor);
+            Assert.Equal("seed-home-test-few-seeds", Assert.Single(verdict.Findings).Code);
+        }
+
+        Assert.False(HomeTestVerdict.Compare(SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(85)), GerminationTest.FromCount(30, 50)).HasTooFewSeeds);
     }
 
     [Fact]

@@ -4,7 +4,8 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>What a germination test at home says about the tag.</summary>
-/// <remarks>Common practice: while the tag's figure lies inside the test's 95 % range, keep the tag; else use the home figure and
+/// <remarks>Common practice: a test of fewer than 50 seeds decides nothing.
+/// While the tag's figure lies inside the test's 95 % range, keep the tag; else use the home figure and
 /// raise the rate by tag / home, by no more than half; a lot below 60 % of its tag is too weak to mend by rate. The test itself
 /// (SEED-S86): 100 seeds not selected, 50 of large seed, on a wet wrung paper towel, rolled, in a plastic bag at 70-86 F,
 /// normal seedlings counted after about 4 and 7 days.</remarks>
@@ -22,8 +23,12 @@ public sealed class HomeTestVerdict : IWorkedResult
     /// <summary>Gets the test.</summary>
     public GerminationTest Test { get; }
 
-    /// <summary>Gets a value indicating whether the tag's germination lies inside the test's range and is kept.</summary>
-    public bool KeepTag => tag.Germination >= Test.Low && tag.Germination <= Test.High;
+    /// <summary>Gets a value indicating whether the test took too few seeds to decide anything: below 50 (SEED-S86).</summary>
+    public bool HasTooFewSeeds => Test.Seeds < FewestSeeds;
+
+    /// <summary>Gets a value indicating whether the tag is kept: its germination lies inside the test's range, or the test took
+    /// too few seeds.</summary>
+    public bool KeepTag => HasTooFewSeeds || (tag.Germination >= Test.Low && tag.Germination <= Test.High);
 
     /// <summary>Gets what to multiply the tag's bulk rate by; at most 1.5.</summary>
     public double RateFactor =>
@@ -42,6 +47,8 @@ public sealed class HomeTestVerdict : IWorkedResult
     public ImmutableArray<Source> Sources => Range.Origin!.Sources;
 
     private static Formula Range => SeedFormulas.All["home-test-range"];
+
+    private static double FewestSeeds => SeedConstants.All["home-test-seeds-low"];
 
     private static double MostRaise => SeedConstants.All["home-test-raise-high"];
 
@@ -80,6 +87,16 @@ public sealed class HomeTestVerdict : IWorkedResult
     private IEnumerable<Finding> Remarks()
     {
         (string, string)[] numbers = [("home", Amounts.Print(Test.Germination, 1)), ("tag", Amounts.Print(tag.Germination, 1))];
+        if (HasTooFewSeeds)
+        {
+            yield return FindingCatalog.Create(
+                SeedCodes.HomeTestFewSeeds,
+                ("test", Test.ToString()),
+                ("fewest", Amounts.Print(FewestSeeds, 0))
+            );
+            yield break;
+        }
+
         if (KeepTag)
         {
             yield return FindingCatalog.Create(

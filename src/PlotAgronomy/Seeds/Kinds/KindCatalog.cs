@@ -15,6 +15,9 @@ public sealed class KindCatalog
     private readonly ImmutableArray<(CropKind Kind, FrozenSet<string> Words, string Joined)> names;
     private readonly FrozenDictionary<string, ImmutableArray<CropKind>> inFull;
 
+    /// <summary>Gets the most words that any name has, as a person may write it.</summary>
+    internal int MostWordsInAName { get; }
+
     private KindCatalog(ImmutableArray<CropKind> kinds)
     {
         this.kinds = kinds;
@@ -23,6 +26,7 @@ public sealed class KindCatalog
             .SelectMany(n => new[] { (Key: n.Joined, n.Kind), (Key: InOrder(n.Words), n.Kind) })
             .GroupBy(n => n.Key)
             .ToFrozenDictionary(g => g.Key, g => Distinct(g.Select(n => n.Kind)));
+        MostWordsInAName = kinds.SelectMany(KindNames.Of).Max(n => n.Split([' ', '-', '/', ',', '(']).Length) + 1;
     }
 
     /// <summary>Gets the published kinds.</summary>

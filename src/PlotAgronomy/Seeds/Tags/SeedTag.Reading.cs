@@ -7,14 +7,20 @@ namespace PlotAgronomy.Seeds;
 public sealed partial class SeedTag
 {
     /// <summary>Reads a tag.</summary>
-    /// <param name="text">Text of the tag.</param>
+    /// <param name="text">Text of the tag; at most 5,000 characters, and 1,000 in a line, or it is a
+    /// problem.</param>
     /// <param name="catalog">Kinds that can be named; null takes the published ones.</param>
     /// <returns>The reading; its tag is null when there are problems.</returns>
     public static SeedTagReadResult Read(string text, KindCatalog? catalog = null)
     {
         ArgumentNullException.ThrowIfNull(text);
+        if (TagLength.Problem(text) is { } tooLong)
+        {
+            return new SeedTagReadResult { Problems = [tooLong] };
+        }
+
         var draft = new TagDraft(catalog ?? KindCatalog.Standard);
-        foreach (string line in text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach (string line in TagText.WithPlainDigits(text).Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             draft.Add(line);
         }

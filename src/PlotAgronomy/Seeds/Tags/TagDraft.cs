@@ -81,6 +81,8 @@ internal sealed class TagDraft(KindCatalog catalog)
             problems.Add("The tag names no kind with its pure seed and germination.");
         }
 
+        bool isAlone = named.Count == 1 || named.Sum(e => e.Percent.GetValueOrDefault(TagPart.Pure)) <= TagEntry.FractionHigh;
+        named.ForEach(e => e.AskForPercent(isAlone, problems));
         var components = named.Select(e => e.Finish(named.Count == 1 ? coating : 0, remarks, problems)).ToList();
         if (problems.Count > 0)
         {

@@ -13,6 +13,9 @@ internal sealed class TagEntry
 
     internal Dictionary<TagPart, double> Percent { get; } = [];
 
+    /// <summary>Percentages up to here look like parts of one.</summary>
+    internal static double FractionHigh => SeedConstants.All["tag-fraction-high"];
+
     internal bool IsEmpty => Kind is null && Percent.Count == 0;
 
     /// <summary>A printed total this close to a sum of parts is that sum.</summary>
@@ -106,6 +109,22 @@ internal sealed class TagEntry
                     Fraction.FromPercent(coatingPercent)
                 ),
             };
+    }
+
+    /// <summary>Asks after figures that look like parts of one where a percentage belongs.</summary>
+    internal void AskForPercent(bool isAlone, List<string> problems)
+    {
+        foreach (var part in (TagPart[])[TagPart.Pure, TagPart.PureLive, TagPart.Germination, TagPart.Total])
+        {
+            bool mayBeSmall = part is TagPart.Pure or TagPart.PureLive && !isAlone;
+            if (!mayBeSmall && Percent.TryGetValue(part, out double percent) && percent > 0 && percent <= FractionHigh)
+            {
+                problems.Add(
+                    $"The {TagPartWords.All[part]} of {Kind?.ShortName ?? "a component"} is given as {Text(percent)} %: is "
+                        + $"{Text(percent * 100)} % meant? Write every part in percent."
+                );
+            }
+        }
     }
 
     internal static string Text(double percent) => Amounts.Print(percent, 2);

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
@@ -85,16 +83,10 @@ internal sealed class TagFacts
             return;
         }
 
-        foreach (Match m in TagText.NoxiousCount().Matches(weeds))
+        foreach (var (name, count) in NoxiousText.CountsIn(weeds))
         {
-            string name = (m.Groups["name"].Success ? m.Groups["name"] : m.Groups["name2"]).Value.Trim();
-            string count = (m.Groups["n"].Success ? m.Groups["n"] : m.Groups["n2"]).Value;
-            double number = double.Parse(count, CultureInfo.InvariantCulture);
-            if (number > 0 && name.Length > 0)
-            {
-                Noxious.Add(new NoxiousWeed { Name = name, SeedsPerPound = number });
-                Assumptions.Add(() => $"{count} {name} is a number of seeds per lb");
-            }
+            Noxious.Add(new NoxiousWeed { Name = name, SeedsPerPound = count });
+            Assumptions.Add(() => $"{Amounts.Print(count, 2)} {name} is a number of seeds per lb");
         }
     }
 }

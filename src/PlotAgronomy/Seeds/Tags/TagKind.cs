@@ -15,7 +15,7 @@ internal readonly record struct TagKind(CropKind? Kind, string? Variety)
             .. text.Split([' ', ',', ':', '\t', '"', '|', ';'], StringSplitOptions.RemoveEmptyEntries)
                 .Where(w => w.Any(char.IsLetter)),
         ];
-        for (int length = words.Length - 1; length > 0; length--)
+        for (int length = Math.Min(words.Length - 1, catalog.MostWordsInAName); length > 0; length--)
         {
             var fitting = Enumerable
                 .Range(0, words.Length - length + 1)

@@ -22,6 +22,11 @@ internal static partial class TagText
         (TagPart.Pure, PureLabel()),
     ];
 
+    /// <summary>What makes a total of a germination: "and hard seed", ", hard and dormant seed".</summary>
+    private const string AndHard =
+        @"(?:\s*,\s*hard(?:\s+seeds?)?\s*,?\s*(?:and|&|\+)\s*dormant"
+        + @"|\s*,?\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?(?:\s*,?\s*(?:and|or|&|\+|/)\s*dormant)?)(?:\s+seeds?)?";
+
     private static readonly string[] MonthNames =
     [
         "jan",
@@ -40,16 +45,33 @@ internal static partial class TagText
 
     internal readonly record struct Mark(int At, int End);
 
+    /// <summary>The text with digits and percent signs of other scripts as plain ones.</summary>
+    internal static string WithPlainDigits(string text) =>
+        string.Create(
+            text.Length,
+            text,
+            static (plain, given) =>
+            {
+                for (int i = 0; i < plain.Length; i++)
+                {
+                    int digit = char.IsAscii(given[i]) ? -1 : CharUnicodeInfo.GetDecimalDigitValue(given[i]);
+                    plain[i] = digit >= 0 ? (char)('0' + digit) : given[i] is '\uFF05' ? '%' : given[i];
+                }
+            }
+        );
+
     /// <summary>All labels of a line in the order they stand, none inside another.</summary>
     internal static List<(TagPart Part, Mark Where)> LabelsIn(string line)
     {
         var found = new List<(TagPart Part, Mark Where)>();
+        bool[] isTaken = new bool[line.Length];
         foreach (var (part, label) in Labels)
         {
             foreach (Match m in label.Matches(line))
             {
-                if (!found.Any(f => m.Index < f.Where.End && f.Where.At < m.Index + m.Length))
+                if (!isTaken.AsSpan(m.Index, m.Length).Contains(true))
                 {
+                    Array.Fill(isTaken, true, m.Index, m.Length);
                     found.Add((part, new(m.Index, m.Index + m.Length)));
                 }
             }
@@ -93,7 +115,7 @@ internal static partial class TagText
         int month = m.Groups["name"].Success
             ? Array.IndexOf(MonthNames, m.Groups["name"].Value[..3].ToLowerInvariant()) + 1
             : int.Parse(m.Groups["m"].Value, CultureInfo.InvariantCulture);
-        if (month is < 1 or > 12 || (yearText.Length == 4 && year < TestMonth.EarliestYear))
+        if (month is < 1 or > 12 || (yearText.Length == 4 && !TestMonth.IsYear(year)))
         {
             return line;
         }
@@ -118,8 +140,11 @@ internal static partial class TagText
     private static partial Regex Number();
 
     [GeneratedRegex(
-        @"\btotal\s+(?:viab\w*|germ\w*|germ\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?)"
-            + @"|\bgerm\w*\s*(?:and|&|\+)\s*hard(?:\s+seeds?)?|\btotal\b",
+        @"\btotal\s+viab\w*(?:\s+seeds?)?|\btotal\s+germ\w*\.?"
+            + AndHard
+            + @"|\btotal\s+germ\w*|\bgerm\w*\.?"
+            + AndHard
+            + @"|\btotal\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     private static partial Regex TotalLabel();
@@ -211,14 +236,6 @@ internal static partial class TagText
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     internal static partial Regex Noxious();
-
-    [GeneratedRegex(
-        @"\b(?<n>\d+(?:\.\d+)?)\s*(?:/|per)?\s*(?:lb|pound)?\.?\s*(?<name>[A-Za-z][A-Za-z ]*?)"
-            + @"(?=\s*(?:per\s+(?:lb|pound)|/\s*lb|[,;]|$))"
-            + @"|(?<name2>[A-Za-z][A-Za-z ]*?)\s*[:-]?\s*(?<n2>\d+(?:\.\d+)?)\s*(?:per|/)?\s*(?:lb|pound)?\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
-    )]
-    internal static partial Regex NoxiousCount();
 
     [GeneratedRegex(@"\b(?:treated|treatment)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     internal static partial Regex Treated();

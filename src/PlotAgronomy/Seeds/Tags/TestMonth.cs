@@ -22,6 +22,9 @@ public readonly record struct TestMonth : IComparable<TestMonth>, IJsonText<Test
     /// <summary>Gets the month, from 1 to 12.</summary>
     public int Month => months % 12 + 1;
 
+    /// <summary>Whether seed may have been tested in that year.</summary>
+    internal static bool IsYear(int year) => year >= EarliestYear && year <= LatestYear;
+
     /// <summary>Names a month.</summary>
     /// <param name="year">Year; from 1900 to 9990.</param>
     /// <param name="month">Month; from 1 to 12.</param>
