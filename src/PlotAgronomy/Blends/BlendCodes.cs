@@ -22,6 +22,7 @@ internal static class BlendCodes
     internal const string Livestock = "blend-livestock";
     internal const string LotUnknown = "blend-lot-unknown";
     internal const string ManyKinds = "blend-many-kinds";
+    internal const string ManySeedlings = "blend-many-seedlings";
     internal const string MethodsDiffer = "blend-methods-differ";
     internal const string NitrogenAgainstLegumes = "blend-nitrogen-against-legumes";
     internal const string NitrogenConflict = "blend-nitrogen-conflict";

@@ -23,6 +23,7 @@ internal static class SpreadingCodes
     internal const string GateOneStepAbove = "spread-gate-one-step-above";
     internal const string GatePooled = "spread-gate-pooled";
     internal const string HurriedPace = "spread-hurried-pace";
+    internal const string Implausible = "spread-implausible";
     internal const string LapKeepsSwath = "spread-lap-keeps-swath";
     internal const string LapMisses = "spread-lap-misses";
     internal const string LapNoRoom = "spread-lap-no-room";

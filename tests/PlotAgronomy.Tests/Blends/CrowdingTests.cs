@@ -21,6 +21,32 @@ public class CrowdingTests
         Assert.Equal(code.Length > 0 ? [code] : [], CodesOf(blend).Where(c => c.StartsWith("blend-group", StringComparison.Ordinal)));
     }
 
+    // Computed: annual ryegrass 4 of 38 lb = 10.5 % of the weight, 896,000 of 1,769,440 = 50.6 % of the seeds. Limits: practice.
+    [Fact]
+    public void A_kind_with_half_of_the_seedlings_and_a_tenth_of_the_weight_is_told_among_annuals_too()
+    {
+        var bag = Blend.FromLiveRates(
+            (SampleBlends.Broadcast("cereal-rye", 120, 18_160), SampleBlends.LiveBroadcast(22)),
+            (SampleBlends.Broadcast("hairy-vetch", 25, 16_000), SampleBlends.LiveBroadcast(10)),
+            (SampleBlends.Broadcast("annual-ryegrass", 25, 224_000), SampleBlends.LiveBroadcast(4)),
+            (SampleBlends.Broadcast("rape-dwarf-essex", 6, 156_960), SampleBlends.LiveBroadcast(2)));
+        var told = Assert.Single(CrowdingReport.For(bag).Findings, f => f.Code == "blend-many-seedlings");
+        Assert.Contains("annual ryegrass", told.Text, StringComparison.Ordinal);
+        Assert.Contains("51 %", told.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(3.9, false)]
+    [InlineData(4.1, true)]
+    public void Two_fifths_of_the_seedlings_are_the_limit(double ryegrass, bool isTold)
+    {
+        // Computed: 40 % of the seeds at 4 lb of 100,000 beside 60 lb of 10,000.
+        var blend = Blend.FromLiveRates(
+            (SampleBlends.Broadcast("oats-spring", 100, 10_000), SampleBlends.LiveBroadcast(60)),
+            (SampleBlends.Broadcast("annual-ryegrass", 25, 100_000), SampleBlends.LiveBroadcast(ryegrass)));
+        Assert.Equal(isTold, CodesOf(blend).Contains("blend-many-seedlings"));
+    }
+
     [Fact]
     public void An_all_brassica_plot_is_normal()
     {

@@ -108,6 +108,8 @@ public class OutlineReaderTests
     [InlineData("31, -84\n31, x\n", 2, "longitude", "found 'x'")]
     [InlineData("31, -84\n31\n", 2, null, "expected latitude and longitude")]
     [InlineData("31,5, -84,1\n", 1, null, "expected latitude and longitude")]
+    [InlineData("1,45,-93\n2,45.001,-93\n3,45.001,-92.999", 1, null, "three columns need a first line")]
+    [InlineData("45, -93\n45, -92.99\n45, -92.995", 3, "latitude, longitude", "on one line")]
     [InlineData("north,west\n31,-84", 1, null, "start with 'lat' and 'lon'")]
     [InlineData("131, -84\n", 1, "latitude, longitude", "in the right order")]
     [InlineData("31, -84\n31, -83.99\n", 3, "latitude, longitude", "at least 3 different corners")]

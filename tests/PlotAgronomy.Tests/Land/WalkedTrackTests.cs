@@ -51,6 +51,32 @@ public class WalkedTrackTests
         });
     }
 
+    // Computed: 2,000 loops of 0.12 m2 each, half of 0.6 m by 0.4 m.
+    [Fact]
+    public void A_track_of_very_many_small_loops_is_cleaned_at_once()
+    {
+        const int Loops = 2000;
+        const double Radius = 800;
+        var fixes = new List<GeoPoint>();
+        for (int i = 0; i < Loops; i++)
+        {
+            double angle = 2 * Math.PI * i / Loops;
+            var (sin, cos) = Math.SinCos(angle);
+            foreach (var (along, outward) in new[] { (0.0, 0.0), (1.2, 0.0), (0.6, 0.4), (0.6, -0.4) })
+            {
+                double east = (Radius + outward) * cos - along * sin, north = (Radius + outward) * sin + along * cos;
+                fixes.Add(GeoPoint.FromDegrees(40 + north / 111_034.6, -90 + east / 85_393.6));
+            }
+        }
+
+        var watch = System.Diagnostics.Stopwatch.StartNew();
+        var outline = PlotOutline.FromFixes(fixes);
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 10);
+        Assert.Contains(outline.Findings, f => f.Code == "land-loops-cut" && f.Text.Contains("2000", StringComparison.Ordinal));
+        double squareMeters = outline.Area.SquareMeters;
+        Assert.Equal(Math.PI * Radius * Radius, squareMeters, 0.002 * squareMeters);
+    }
+
     private static bool ReadsOrRefuses(string text)
     {
         try

@@ -90,6 +90,22 @@ public class TagSlipTests
         Assert.Contains("A line has", Assert.Single(SeedTag.Read(new string('a', 1001)).Problems), StringComparison.Ordinal);
     }
 
+    // Computed: 62.00 + 33.50 + 1.20 + 2.80 + 0.10 = 99.60.
+    [Fact]
+    public void Coating_above_the_inert_matter_stands_beside_it_whatever_the_parts_sum_to()
+    {
+        var tag = SeedTag.Read("Kind: Ladino clover\nPure seed 62.00%\nCoating 33.50%\nCrop 1.20%\nInert 2.80%\nWeed 0.10%\nGerm 90%").Tag!;
+        Assert.Equal(99.60, tag.SumPercent, 1e-9);
+        Assert.Equal(0.40, tag.UnexplainedPercent, 1e-9);
+    }
+
+    [Fact]
+    public void A_name_of_several_kinds_beside_a_state_lists_them()
+    {
+        var reading = SeedTag.Read("35.00% Oats 90% MN\n65.00% inert");
+        Assert.Contains(reading.Problems, p => p.Contains("may be any of", StringComparison.Ordinal) && p.Contains("oats-winter", StringComparison.Ordinal));
+    }
+
     // Computed: 0.12 / (0.95 x 0.85) = 0.148607.
     [Fact]
     public void A_lot_with_a_tetrazolium_test_alone_has_a_bulk_rate()

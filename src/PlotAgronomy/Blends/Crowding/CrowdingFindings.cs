@@ -7,7 +7,12 @@ namespace PlotAgronomy.Blends;
 internal static class CrowdingFindings
 {
     internal static IEnumerable<Finding> Of(StandCrowding stand) =>
-        Totals(stand).Concat(Groups(stand)).Concat(FullStands(stand)).Concat(Densities(stand)).Concat(PastureKinds(stand));
+        Totals(stand)
+            .Concat(Groups(stand))
+            .Concat(Seedlings(stand))
+            .Concat(FullStands(stand))
+            .Concat(Densities(stand))
+            .Concat(PastureKinds(stand));
 
     private static IEnumerable<Finding> Totals(StandCrowding stand)
     {
@@ -71,6 +76,30 @@ internal static class CrowdingFindings
                 ("others", StandNames.Of(group.MustLiveOn)),
             ];
             yield return FindingCatalog.Create(group.IsOverCap ? BlendCodes.GroupOverCap : BlendCodes.GroupNearCap, places);
+        }
+    }
+
+    /// <summary>Kinds that hold others back and have far more of the seedlings than of the weight.</summary>
+    private static IEnumerable<Finding> Seedlings(StandCrowding stand)
+    {
+        foreach (var group in stand.Groups)
+        {
+            var inside = stand.Blend.Parts.Where(p => group.Group.Holds(p.Kind)).ToArray();
+            double seeds = inside.Sum(p => p.ShareOfLiveSeeds.Value);
+            double weight = inside.Sum(p => p.ShareOfLiveWeight.Value);
+            if (
+                inside.Length < stand.Blend.Parts.Length
+                && Tolerance.IsAbove(seeds, BlendConstants.All["seedlings-high"])
+                && Tolerance.IsAbove(seeds, weight * BlendConstants.All["seedlings-to-weight"])
+            )
+            {
+                yield return FindingCatalog.Create(
+                    BlendCodes.ManySeedlings,
+                    ("group", group.Name),
+                    ("seeds", Amounts.Print(Fraction.FromValue(seeds), 0)),
+                    ("weight", Amounts.Print(Fraction.FromValue(weight), 0))
+                );
+            }
         }
     }
 

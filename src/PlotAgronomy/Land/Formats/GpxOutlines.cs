@@ -145,16 +145,16 @@ internal sealed class GpxOutlines(string file)
     /// <summary>The text of the name; the reader stops on its end.</summary>
     private static string ReadName(XmlReader reader)
     {
-        string name = "";
+        var name = new System.Text.StringBuilder();
         if (!reader.IsEmptyElement)
         {
             while (reader.Read() && reader.NodeType != XmlNodeType.EndElement)
             {
-                name += reader.Value;
+                name.Append(reader.Value);
             }
         }
 
-        return name.Trim();
+        return name.ToString().Trim();
     }
 
     private GeoPoint Fix(XmlReader reader) =>

@@ -35,8 +35,19 @@ internal static class LatitudeLongitudeList
                 continue;
             }
 
-            // Without named columns a height may follow, no more: 31,5, -84,1 is not latitude 31, longitude 5.
-            bool tooMany = !named && fields.Length > 3;
+            // Without named columns nobody knows which two of three are meant: a number of the corner, or a height.
+            bool tooMany = !named && fields.Length > 2 && fields.Skip(2).Any(f => f.Length > 0);
+            if (tooMany && fields.Length == 3)
+            {
+                throw new DataFormatException(
+                    file,
+                    number,
+                    null,
+                    "three columns need a first line that names them, such as 'lat, lon, height' or 'id, lat, lon'; "
+                        + $"found '{line}'"
+                );
+            }
+
             if (tooMany || fields.Length <= Math.Max(latitudeColumn, longitudeColumn))
             {
                 throw new DataFormatException(

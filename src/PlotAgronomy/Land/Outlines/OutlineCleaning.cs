@@ -14,6 +14,8 @@ internal static class OutlineCleaning
     /// <summary>Corners that enclose no more than this beside the square of the way around lie on one line.</summary>
     private const double FlatPart = 1e-12;
 
+    private const string OnOneLine = "The corners lie on one line: they enclose no area.";
+
     /// <summary>Corners of a drawing: crossing sides are a problem.</summary>
     internal static bool TryCorners(IReadOnlyList<PlanePoint> places, out ImmutableArray<PlanePoint> corners, out string problem)
     {
@@ -41,7 +43,8 @@ internal static class OutlineCleaning
         double gapFeet = LandMath.DistanceFeet(ring[^1], ring[0]);
         int loops = 0;
         double cutSquareFeet = 0;
-        while (FirstCrossing(ring) is { } crossing)
+        int from = 0;
+        while (NextCrossing(ring, from) is { } crossing)
         {
             var (loop, rest) = Parted(ring, crossing);
             double loopSquareFeet = Math.Abs(Area(loop)),
@@ -53,10 +56,15 @@ internal static class OutlineCleaning
 
             loops++;
             cutSquareFeet += loopSquareFeet;
-            if (!TryWithoutRepeats(rest, out ring, out problem))
+            bool startStays = rest[0] == ring[0];
+            if (!TryWithoutRepeats(rest, out ring, out _))
             {
-                return false;
+                return Fails(OnOneLine, out problem);
             }
+
+            // Sides before the crossing met none: the search goes on there, or a track of many loops would take the cube of
+            // its fixes.
+            from = startStays ? Math.Max(0, crossing.First - 1) : 0;
         }
 
         double aroundFeet = LandMath.PerimeterFeet(ring.ToArray());
@@ -151,7 +159,7 @@ internal static class OutlineCleaning
         double around = LandMath.PerimeterFeet(ring.ToArray());
         if (Math.Abs(signed) <= FlatPart * around * around)
         {
-            return Fails("The corners lie on one line: they enclose no area.", out problem);
+            return Fails(OnOneLine, out problem);
         }
 
         if (signed < 0)
@@ -164,10 +172,14 @@ internal static class OutlineCleaning
         return true;
     }
 
-    private static (int First, int Second, PlanePoint Place)? FirstCrossing(List<PlanePoint> ring)
+    /// <summary>The first crossing from a side on; where there is none, the first of all.</summary>
+    private static (int First, int Second, PlanePoint Place)? NextCrossing(List<PlanePoint> ring, int from) =>
+        FirstCrossing(ring, from) ?? (from > 0 ? FirstCrossing(ring) : null);
+
+    private static (int First, int Second, PlanePoint Place)? FirstCrossing(List<PlanePoint> ring, int from = 0)
     {
         int count = ring.Count;
-        for (int i = 0; i < count; i++)
+        for (int i = from; i < count; i++)
         {
             var (a, b) = (ring[i], ring[(i + 1) % count]);
             double west = Math.Min(a.EastFeet, b.EastFeet),

@@ -20,7 +20,8 @@ public sealed partial class SeedTag
         }
 
         var draft = new TagDraft(catalog ?? KindCatalog.Standard);
-        foreach (string line in TagText.WithPlainDigits(text).Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        string plain = TagText.WithPlainDigits(text);
+        foreach (string line in plain.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             draft.Add(line);
         }

@@ -63,7 +63,15 @@ internal sealed class TagDraft(KindCatalog catalog)
             bag.GetValueOrDefault(TagPart.OtherCrop)
             + bag.GetValueOrDefault(TagPart.Weed)
             + named.Sum(e => e.Percent.GetValueOrDefault(TagPart.Pure));
-        if (
+        if (coating > inert + SeedTag.SumTolerancePercent && bag.ContainsKey(TagPart.Inert))
+        {
+            remarks.Assume(() =>
+                $"the coating of {TagEntry.Text(coating)} % stands beside the inert matter, since it is more than that; it is "
+                + "counted into it"
+            );
+            inert += coating;
+        }
+        else if (
             coating > 0
             && Math.Abs(100 - other - inert) > SeedTag.SumTolerancePercent
             && Math.Abs(100 - other - inert - coating) <= SeedTag.SumTolerancePercent

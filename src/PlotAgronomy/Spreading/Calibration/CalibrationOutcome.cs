@@ -65,7 +65,8 @@ public sealed class CalibrationOutcome : IWorkedResult
             .. Rates.SelectMany(r => r.Findings),
             .. Gate?.Findings ?? [],
             .. FarOff(Runs),
-            .. HurriedPace(AtThisGate),
+            .. Measured.Findings,
+            .. AtThisGate.Findings.Except(Measured.Findings),
         ]);
 
     /// <inheritdoc/>
@@ -174,20 +175,6 @@ public sealed class CalibrationOutcome : IWorkedResult
                 SpreadingCodes.FarOff,
                 ("mean", Amounts.Print(runs.Mean.PoundsPerAcre, 2)),
                 ("wanted", Amounts.Print(runs.Target.PoundsPerAcre, 2))
-            );
-        }
-    }
-
-    private static IEnumerable<Finding> HurriedPace(SpreaderSetting atThisGate)
-    {
-        double milesPerHour = atThisGate.Speed.MilesPerHour;
-        double limit = SpreadingConstants.All["hurried-pace"];
-        if (Tolerance.IsAbove(milesPerHour, limit))
-        {
-            yield return FindingCatalog.Create(
-                SpreadingCodes.HurriedPace,
-                ("pace", Amounts.Print(milesPerHour, 1)),
-                ("limit", Amounts.Print(limit, 0))
             );
         }
     }

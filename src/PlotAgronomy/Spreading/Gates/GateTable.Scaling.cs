@@ -20,7 +20,8 @@ public sealed partial class GateTable
         double flow = measured.PoundsPerMinute;
         Guard.Above(flow, 0, "lb/min", nameof(measured));
         Guard.Between(setting, Points[0].Setting, Points[^1].Setting, "(a setting inside the table)");
-        double factor = flow / curve.At(setting);
+        double here = Guard.Above(curve.At(setting), 0, "lb/min in this table at the setting of the run", nameof(setting));
+        double factor = flow / here;
         return Scaled(material, p => p * factor);
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
+using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
@@ -12,7 +13,10 @@ internal static class PassFindings
         FieldPassesRequest request,
         LaidPasses laid,
         double outsideShare
-    ) => outline.Findings.Concat(OfLap(outline, request, laid)).Concat(OfPasses(request, laid, outsideShare));
+    ) =>
+        outline
+            .Findings.Concat(SpreadingPlausibility.Of(request.Speed, Length.FromFeet(request.SwathFeet), rate: request.Rate))
+            .Concat(OfLap(outline, request, laid)).Concat(OfPasses(request, laid, outsideShare));
 
     private static IEnumerable<Finding> OfLap(PlotOutline outline, FieldPassesRequest request, LaidPasses laid)
     {

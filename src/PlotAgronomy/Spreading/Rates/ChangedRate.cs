@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
@@ -22,7 +23,13 @@ public sealed partial class ChangedRate : IWorkedResult
     public double CoveredShare => Math.Min(1, Intended / Actual);
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => IsOfSpacing ? SwathDiffers() : PaceDiffers();
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([
+            .. IsOfSpacing ? SwathDiffers() : PaceDiffers(),
+            .. IsOfSpacing
+                ? SpreadingPlausibility.Of(swath: Length.FromFeet(Kept), rate: Intended)
+                : SpreadingPlausibility.Of(pace: Speed.FromMilesPerHour(Kept), rate: Intended),
+        ]);
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;

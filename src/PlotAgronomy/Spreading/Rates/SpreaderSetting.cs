@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -28,7 +29,8 @@ public sealed partial class SpreaderSetting : IWorkedResult
     public TimeSpan TimePer100Feet => WalkingPace.TimeFor(Length.FromFeet(100), Speed);
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder([.. SpreadingPlausibility.Of(Speed, Swath, Flow, Rate), .. HurriedPace()]);
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
@@ -51,5 +53,20 @@ public sealed partial class SpreaderSetting : IWorkedResult
             _ => ("spread-swath-for-flow", $"{swath.Value} ft"),
         };
         return [SpreadingFormulas.All[formula].Line(answer, rate, flow, speed, swath, SpreadingFormulas.FlowConstant)];
+    }
+
+    /// <summary>A pace that was solved and that nobody keeps on foot.</summary>
+    private IEnumerable<Finding> HurriedPace()
+    {
+        double milesPerHour = Speed.MilesPerHour;
+        double limit = SpreadingConstants.All["hurried-pace"];
+        if (SolvedFor == SpreaderUnknown.Speed && Tolerance.IsAbove(milesPerHour, limit))
+        {
+            yield return FindingCatalog.Create(
+                SpreadingCodes.HurriedPace,
+                ("pace", Amounts.Print(milesPerHour, 1)),
+                ("limit", Amounts.Print(limit, 0))
+            );
+        }
     }
 }

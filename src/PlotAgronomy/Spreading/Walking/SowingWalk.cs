@@ -27,6 +27,12 @@ public sealed class SowingWalk : IWorkedResult
         Finding.InOrder([
             .. Plot?.Findings ?? [],
             .. LongWalk(),
+            .. SpreadingPlausibility.Of(
+                Speed,
+                Length.FromFeet(SwathFeet),
+                Flow,
+                ApplicationRate.FromPoundsPerAcre(PoundsPerAcre)
+            ),
             .. Plot is { Outline: null } ? [FindingCatalog.Create(SpreadingCodes.SidesNeeded)] : Array.Empty<Finding>(),
         ]);
 
@@ -41,6 +47,8 @@ public sealed class SowingWalk : IWorkedResult
     private double SquareFeet { get; init; }
 
     private double SwathFeet { get; init; }
+
+    private Speed? Speed { get; init; }
 
     /// <summary>Plans the walk over a plot.</summary>
     /// <param name="rate">Rate; above 0.</param>
@@ -101,6 +109,7 @@ public sealed class SowingWalk : IWorkedResult
             PoundsPerAcre = poundsPerAcre,
             SquareFeet = squareFeet,
             SwathFeet = swath.Feet,
+            Speed = speed,
         };
     }
 
