@@ -23,6 +23,16 @@ internal sealed class ConsoleStreams
             Interactive = !Console.IsOutputRedirected,
         };
 
+    /// <summary>The same streams, with what would command a terminal left out of what is written.</summary>
+    internal ConsoleStreams WithoutControlCharacters() =>
+        new()
+        {
+            In = In,
+            Out = new PlainWriter(Out),
+            Error = new PlainWriter(Error),
+            Interactive = Interactive,
+        };
+
     /// <summary>A console of the layout library over a writer, without colour, of a fixed width when one is given.</summary>
     internal static IAnsiConsole Layout(TextWriter writer, int? width)
     {

@@ -15,6 +15,36 @@ public static class Program
     internal static int Run(string[] args, ConsoleStreams streams)
     {
         ArgumentNullException.ThrowIfNull(args);
-        return RootCommands.Parse(args.Length == 0 ? ["plan"] : args, streams);
+        var plain = streams.WithoutControlCharacters();
+        try
+        {
+            int code = RootCommands.Parse(args.Length == 0 ? ["plan"] : args, plain);
+            plain.Out.Flush();
+            return code;
+        }
+        catch (Exception refused) when (IsOfTheSystem(refused))
+        {
+            Say(plain.Error, $"cannot go on: {refused.Message}");
+            return ExitCode.Usage;
+        }
+    }
+
+    /// <summary>What the system refuses: a full disk, a closed screen, a right that is missing. Anything else is a fault of the
+    /// program and stays visible.</summary>
+    private static bool IsOfTheSystem(Exception refused) =>
+        refused is IOException or UnauthorizedAccessException or ObjectDisposedException;
+
+    /// <summary>Where the errors themselves cannot be written, the exit code alone tells.</summary>
+    private static void Say(TextWriter errors, string line)
+    {
+        try
+        {
+            errors.WriteLine(line);
+            errors.Flush();
+        }
+        catch (Exception refused) when (IsOfTheSystem(refused))
+        {
+            return;
+        }
     }
 }

@@ -10,6 +10,10 @@ internal sealed partial class UnitWords
     private const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
     /// <summary>A mass for each area; held in lb/ac.</summary>
+    /// <summary>Beyond these, in the unit an amount is held in, sums of money, times and counts leave their types.</summary>
+    private const double Most = 1e11;
+    private const double Least = 1e-15;
+
     internal static readonly UnitWords Rates = new(
         "a rate",
         "'40 lb/ac' or '2.25 ton/ac'",
@@ -84,7 +88,16 @@ internal sealed partial class UnitWords
             return false;
         }
 
-        value = amount * factor;
+        double held = Math.Abs(amount * factor);
+        if (held > Most || held is > 0 and < Least)
+        {
+            string size = held > Most ? "large" : "small";
+            problem = $"'{trimmed}' is too {size} to reckon with: {expectation}";
+            return false;
+        }
+
+        // Adding 0 makes a written "-0" a plain 0.
+        value = (amount * factor) + 0.0;
         problem = "";
         return true;
     }

@@ -9,6 +9,18 @@ internal static class PlanInput
     {
         plan = null;
         string path = file ?? DemoFile;
+        if (string.IsNullOrWhiteSpace(path))
+        {
+            streams.Error.WriteLine("cannot read a plan: the name of the file is empty");
+            return ExitCode.Usage;
+        }
+
+        if (Directory.Exists(path))
+        {
+            streams.Error.WriteLine($"cannot read '{path}': it is a folder");
+            return ExitCode.Usage;
+        }
+
         string json;
         try
         {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 
 namespace PlotAgronomy.Sample.Commands;
 
@@ -31,6 +32,12 @@ internal static class RootCommands
             return ExitCode.Usage;
         }
 
+        if (!args.Contains("--") && UnknownOption(parsed) is { } unknown)
+        {
+            streams.Error.WriteLine($"unknown option '{unknown}'; '{parsed.CommandResult.Command.Name} --help' lists all");
+            return ExitCode.Usage;
+        }
+
         return parsed.Invoke(
             new InvocationConfiguration
             {
@@ -40,4 +47,12 @@ internal static class RootCommands
             }
         );
     }
+
+    /// <summary>A word with a hyphen that was taken for the name of a file.</summary>
+    private static string? UnknownOption(ParseResult parsed) =>
+        parsed
+            .CommandResult.Children.OfType<ArgumentResult>()
+            .SelectMany(argument => argument.Tokens)
+            .Select(token => token.Value)
+            .FirstOrDefault(word => word.Length > 1 && word.StartsWith('-'));
 }

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Sample.Commands;
 /// <summary>The options of every command that prints a sheet.</summary>
 internal sealed class SheetOptions
 {
-    private readonly Option<SheetFormat> format = new("--format") { Description = "text, markdown or json." };
+    private readonly Option<string?> format = new("--format") { Description = "text, markdown or json." };
     private readonly Option<bool> work = new("--work") { Description = "Show all working." };
     private readonly Option<string?> output = new("--output") { Description = "Write to this file instead of the screen." };
     private readonly WidthOption width = new();
@@ -32,17 +32,39 @@ internal sealed class SheetOptions
             return ExitCode.Usage;
         }
 
+        if (!TryReadFormat(parsed.GetValue(format), streams, out var form))
+        {
+            return ExitCode.Usage;
+        }
+
         int code = PlanInput.Read(file, streams, out var plan);
         return plan is null ? code
             : make(plan, streams.Error.WriteLine) is { } sheet
                 ? SheetOutput.Write(
                     sheet,
-                    parsed.GetValue(format),
+                    form,
                     parsed.GetValue(work),
                     columns,
                     parsed.GetValue(output),
+                    file ?? PlanInput.DemoFile,
                     streams
                 )
             : ExitCode.BadInput;
+    }
+
+    private static bool TryReadFormat(string? word, ConsoleStreams streams, out SheetFormat form)
+    {
+        form = SheetFormat.Text;
+        foreach (var known in Enum.GetValues<SheetFormat>())
+        {
+            if (known.ToString().Equals(word ?? nameof(SheetFormat.Text), StringComparison.OrdinalIgnoreCase))
+            {
+                form = known;
+                return true;
+            }
+        }
+
+        streams.Error.WriteLine($"--format: expected text, markdown or json, found '{word}'");
+        return false;
     }
 }

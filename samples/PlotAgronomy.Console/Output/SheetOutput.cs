@@ -9,6 +9,7 @@ internal static class SheetOutput
         bool showWork,
         int? width,
         string? file,
+        string input,
         ConsoleStreams streams
     )
     {
@@ -19,11 +20,15 @@ internal static class SheetOutput
             return ExitCode.Done;
         }
 
-        string draft = $"{file}.part";
+        if (OutputFile.WhyNot(file, input) is { } why)
+        {
+            streams.Error.WriteLine($"cannot write '{file}': {why}");
+            return ExitCode.Usage;
+        }
+
         try
         {
-            File.WriteAllText(draft, text);
-            File.Move(draft, file, overwrite: true);
+            OutputFile.Replace(file, text);
             return ExitCode.Done;
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)

@@ -3,6 +3,8 @@ namespace PlotAgronomy.Planning;
 /// <summary>The codes of this room's findings, as its table holds them.</summary>
 internal static class PlanningCodes
 {
+    internal const string CreditNeedsEarlier = "plan-credit-needs-earlier";
+    internal const string CreditNeedsStand = "plan-credit-needs-stand";
     internal const string LimeNotCountable = "plan-lime-not-countable";
     internal const string NoFertilizerOffered = "plan-no-fertilizer-offered";
     internal const string NoLimeDate = "plan-no-lime-date";

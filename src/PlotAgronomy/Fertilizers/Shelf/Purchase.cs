@@ -37,6 +37,10 @@ public sealed class Purchase : IWorkedResult
     /// costs less.</summary>
     public required bool IsProvenCheapest { get; init; }
 
+    /// <summary>Gets whether the search stopped at its limit before it found any set: then nothing is known of what to buy, and
+    /// no line says "nothing".</summary>
+    public bool IsUndecided { get; init; }
+
     /// <summary>Gets the money by which an unproven plan could at most be undercut; zero when proven.</summary>
     public required decimal ProvenGap { get; init; }
 
@@ -51,7 +55,7 @@ public sealed class Purchase : IWorkedResult
     public ImmutableArray<Finding> Findings =>
         Finding.InOrder(
             PurchaseFindings
-                .Of(Form, Area, Lines, Balances, Conflict, IsProvenCheapest, ProvenGap, conditions)
+                .Of(Form, Area, Lines, Balances, Conflict, IsProvenCheapest, IsUndecided, ProvenGap, conditions)
                 .Concat(need.Findings)
         );
 
@@ -122,7 +126,10 @@ public sealed class Purchase : IWorkedResult
 
         lines.AddRange(Lines.SelectMany(GallonLines));
         lines.AddRange(Balances.SelectMany(SpreadLines));
-        string proof = IsProvenCheapest ? "no cheaper set exists" : $"at most {Money(ProvenGap)} above the cheapest";
+        string proof =
+            IsUndecided ? "no set was found before the search stopped"
+            : IsProvenCheapest ? "no cheaper set exists"
+            : $"at most {Money(ProvenGap)} above the cheapest";
         lines.Add(FertilizerFormulas.All["total-price"].Line($"{Money(TotalCost)} ({proof})"));
         return lines.ToImmutable();
     }

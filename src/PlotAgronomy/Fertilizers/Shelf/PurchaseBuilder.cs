@@ -22,16 +22,18 @@ internal static class PurchaseBuilder
         var solved = PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool decided);
         NutrientConflict? conflict = null;
         bool isProven = solved is { IsProven: true };
+        bool isUndecided = false;
         if (solved is null)
         {
             conflict = decided ? ConflictOf(shelf, need, area, form, field, Math.Min(searchLimit, QuarrelSearchLimit)) : null;
             double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit, out bool isSmallest);
-            solved = PackageSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _)
-                ?? Nothing(shelf);
-            isProven = isSmallest && solved.IsProven;
+            var nearest = PackageSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _);
+            isUndecided = !decided && nearest is not { Cost: > 0 };
+            solved = nearest ?? Nothing(shelf);
+            isProven = isSmallest && solved.IsProven && !isUndecided;
         }
 
-        return Build(shelf, area, form, field, solved, isProven, conflict, need);
+        return Build(shelf, area, form, field, solved, isProven, conflict, need, isUndecided);
     }
 
     internal static Purchase Build(
@@ -42,7 +44,8 @@ internal static class PurchaseBuilder
         SolvedPackages solved,
         bool isProven,
         NutrientConflict? conflict,
-        PlotNeed need
+        PlotNeed need,
+        bool isUndecided = false
     )
     {
         var lines = Lines(shelf, area, form, solved);
@@ -56,6 +59,7 @@ internal static class PurchaseBuilder
             Balances = balances,
             TotalCost = lines.Sum(l => l.Cost),
             IsProvenCheapest = isProven,
+            IsUndecided = isUndecided,
             ProvenGap = gap,
             MarginalCosts = MarginalCosts(shelf),
             Conflict = conflict,

@@ -16,6 +16,7 @@ internal static class PurchaseFindings
         ImmutableArray<NutrientBalance> balances,
         NutrientConflict? conflict,
         bool isProven,
+        bool isUndecided,
         decimal gap,
         FieldConditions field
     )
@@ -39,7 +40,11 @@ internal static class PurchaseFindings
             );
         }
 
-        if (!isProven)
+        if (isUndecided)
+        {
+            yield return FindingCatalog.Create(FertilizerCodes.SearchUndecided);
+        }
+        else if (!isProven)
         {
             yield return FindingCatalog.Create(FertilizerCodes.SearchStopped, ("gap", Amounts.Print((double)gap, 2)));
         }

@@ -7,6 +7,9 @@ namespace PlotAgronomy.Fertilizers;
 internal sealed class PackageSearch
 {
     internal const int DefaultNodeLimit = 200_000;
+
+    /// <summary>Nodes kept at once: each holds a linear program.</summary>
+    private const int MostDepth = 2_000;
     private const double CostTolerance = 1e-7;
 
     /// <summary>Whole counts that were a hair off before rounding move what is delivered by no more than this part.</summary>
@@ -55,7 +58,7 @@ internal sealed class PackageSearch
         }
 
         search.path.Add(root);
-        search.Explore(0);
+        search.Explore();
         bool proven = double.IsPositiveInfinity(search.openBound);
         return new PackageAnswer
         {
@@ -73,9 +76,36 @@ internal sealed class PackageSearch
             ? double.PositiveInfinity
             : bestCost - Math.Max(priceStep - CostTolerance, CostTolerance * Math.Max(1, Math.Abs(bestCost)));
 
-    private void Explore(int depth)
+    /// <summary>Goes through the nodes depth first. The turns are kept here and not on the stack of calls: a search may be
+    /// deeper than that stack.</summary>
+    private void Explore()
     {
-        var node = path[depth];
+        var turns = new List<Turn>();
+        Enter(turns);
+        while (turns.Count > 0)
+        {
+            int depth = turns.Count - 1;
+            var turn = turns[depth];
+            if (turn.Taken == 2)
+            {
+                turns.RemoveAt(depth);
+                continue;
+            }
+
+            // The cheaper side first: it is where the best plan usually is, and what it finds prunes the other side.
+            bool moreFirst = turn.Branch.CostOfMore <= turn.Branch.CostOfFewer;
+            turns[depth] = turn with { Taken = turn.Taken + 1 };
+            if (Descend(depth, turn.Branch, more: moreFirst == (turn.Taken == 0)))
+            {
+                Enter(turns);
+            }
+        }
+    }
+
+    /// <summary>Solves the node below the turns taken so far; if it must be branched on, that is the next turn.</summary>
+    private void Enter(List<Turn> turns)
+    {
+        var node = path[turns.Count];
         nodes++;
         if (node.Solve(Cutoff) != SimplexOutcome.Optimal)
         {
@@ -90,29 +120,26 @@ internal sealed class PackageSearch
 
         node.ForbidWhatCostsTooMuch(Cutoff);
         var branch = node.ChooseBranch(Cutoff);
-        if (branch.Product < 0)
+        if (branch.Product >= 0)
         {
-            return;
+            turns.Add(new Turn(branch, 0));
         }
-
-        // The cheaper side first: it is where the best plan usually is, and what it finds prunes the other side.
-        bool moreFirst = branch.CostOfMore <= branch.CostOfFewer;
-        Follow(depth, branch, more: moreFirst);
-        Follow(depth, branch, more: !moreFirst);
     }
 
-    private void Follow(int depth, PackageBranch branch, bool more)
+    /// <summary>Prepares one side of a branch; false when nothing cheaper can be there, or when the search is at a limit and
+    /// leaves that side open.</summary>
+    private bool Descend(int depth, PackageBranch branch, bool more)
     {
         double bound = more ? branch.CostOfMore : branch.CostOfFewer;
         if (bound > Cutoff || double.IsPositiveInfinity(bound))
         {
-            return;
+            return false;
         }
 
-        if (nodes >= nodeLimit)
+        if (nodes >= nodeLimit || depth >= MostDepth)
         {
             openBound = Math.Min(openBound, bound);
-            return;
+            return false;
         }
 
         if (path.Count == depth + 1)
@@ -133,7 +160,7 @@ internal sealed class PackageSearch
             path[depth + 1].Forbid(branch.Product, branch.WholeBelow);
         }
 
-        Explore(depth + 1);
+        return true;
     }
 
     /// <summary>Rounds the node's packages up (and down, where a miss is allowed) and keeps what is a plan.</summary>
@@ -179,4 +206,7 @@ internal sealed class PackageSearch
 
         return true;
     }
+
+    /// <summary>A branch, and how many of its two sides were taken.</summary>
+    private readonly record struct Turn(PackageBranch Branch, int Taken);
 }

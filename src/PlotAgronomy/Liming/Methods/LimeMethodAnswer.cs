@@ -18,7 +18,7 @@ public sealed class LimeMethodAnswer
         this.material = material;
         Need = need;
         var rate = need.Rate;
-        isComparable = rate?.Basis.Figure is { } figure && material.FindFigure(figure.Index) is not null;
+        isComparable = rate?.Basis.Figure is { } figure && HasEffect(material, figure.Index);
         Common = OnCommonBasis(rate);
     }
 
@@ -45,11 +45,16 @@ public sealed class LimeMethodAnswer
     public string? WhyNot =>
         Need.Rate is not { } rate ? null
         : rate.Basis.Figure is not { } figure ? "the strength of its lime is not printed."
-        : material.TryFigureIn(figure.Index, out _, out string problem) ? null
+        : HasEffect(material, figure.Index) ? null
+        : material.TryFigureIn(figure.Index, out _, out string problem)
+            ? $"{material.Name} has no effect in {figure.Index.Name}: no amount of it is lime."
         : problem;
 
     /// <summary>What the method says of itself. That its numbers are from memory is in its status.</summary>
     internal ImmutableArray<Finding> Remarks => [.. Need.Findings.Where(f => f.Code != ReferenceCodes.FromMemory)];
+
+    private static bool HasEffect(LimingMaterial material, LimeIndex index) =>
+        material.Neutralizes && material.FindFigure(index) is { Value: > 0 };
 
     private ApplicationRate? OnCommonBasis(LimeRate? rate) => isComparable ? rate?.AtDepth(depth).RateOf(material) : null;
 }

@@ -43,17 +43,21 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         };
     }
 
+    /// <summary>A row counted in another unit than the yield has no answer for a crop that leaves the plot; where it stays, the
+    /// yield is left aside.</summary>
     private NutrientRecommendation? Answer(CropRow? row, KindUse use) =>
-        row is { } known
+        row is { } known && (IsBrowsed(use) || use.Yield is not { } yield || yield.Unit == CropRows.UnitOf(known))
             ? request.System.Recommend(request.Soil, CropUseOf(known, use) with { BuildUpYears = request.BuildUpYears })
             : null;
 
+    private static bool IsBrowsed(KindUse use) =>
+        use.Removal is { } stated ? ReferenceEquals(stated, CropRemoval.Browsed) : !use.IsCarriedOff;
+
     private static CropUse CropUseOf(CropRow row, KindUse use)
     {
-        bool browsed = use.Removal is { } stated ? ReferenceEquals(stated, CropRemoval.Browsed) : !use.IsCarriedOff;
-        if (browsed)
+        if (IsBrowsed(use))
         {
-            return CropUse.Browsed(row, use.Yield);
+            return CropUse.Browsed(row, use.Yield is { } hoped && hoped.Unit == CropRows.UnitOf(row) ? hoped : null);
         }
 
         if (use.Yield is not { } yield)

@@ -46,6 +46,7 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
                     or SoilTestUnit.PoundsPerAcre
                     or SoilTestUnit.KilogramsPerHectare
                     or SoilTestUnit.OklahomaIndex
+            && (!SoilWords.IsIndex(reading.Unit) || IndexScale.Accepts(reading.Extractant))
         )
         {
             var conversion = reading.ConvertTo(row.Unit.Value, SampledSoil.For(report));

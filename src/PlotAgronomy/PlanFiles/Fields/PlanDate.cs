@@ -8,6 +8,10 @@ internal sealed class PlanDate : PlanValue<DateOnly>
 {
     private const string Form = "yyyy-MM-dd";
 
+    /// <summary>Years a typed date may have: others are slips, and months counted from them leave the calendar.</summary>
+    private const int FirstYear = 1900;
+    private const int LastYear = 2199;
+
     internal override string InWords => "date, such as `2026-09-12`";
 
     internal override void Describe(Utf8JsonWriter schema)
@@ -21,12 +25,20 @@ internal sealed class PlanDate : PlanValue<DateOnly>
         var invariant = CultureInfo.InvariantCulture;
         if (DateOnly.TryParseExact(node.Text, Form, invariant, DateTimeStyles.None, out value) && node.Kind == PlanNodeKind.Text)
         {
-            return true;
+            if (value.Year is >= FirstYear and <= LastYear)
+            {
+                return true;
+            }
+
+            at.Report(node, $"expected a year from {Text(FirstYear)} to {Text(LastYear)}, found '{node.Text}'");
+            return false;
         }
 
         at.Report(node, $"expected a date such as '2026-09-12' (ISO 8601), found {node.Describe()}");
         return false;
     }
+
+    private static string Text(int year) => year.ToString(CultureInfo.InvariantCulture);
 
     internal override PlanNode Write(DateOnly value, string path, List<PlanProblem> refusals) =>
         new(PlanNodeKind.Text, path, value.ToString(Form, CultureInfo.InvariantCulture));

@@ -27,6 +27,8 @@ internal sealed class PlanNumber<T>(T min, T max) : PlanValue<T>
             && value <= max
         )
         {
+            // Adding 0 makes a written "-0" a plain 0.
+            value += T.Zero;
             return true;
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using System.Diagnostics.CodeAnalysis;
 
 namespace PlotAgronomy.PlanFiles;
@@ -8,6 +9,8 @@ namespace PlotAgronomy.PlanFiles;
 /// unread in silence, so that each mistake is told once and all are told together.</remarks>
 internal sealed class PlanPart
 {
+    private const string BeyondReckoning = "these figures are too large or too small to reckon with; is one of them wrong?";
+
     private readonly PlanNode node;
     private readonly IPlanDefinition shape;
     private readonly IReadOnlyDictionary<PlanField, Reader> readers;
@@ -93,9 +96,9 @@ internal sealed class PlanPart
             made = step();
             return true;
         }
-        catch (Exception refused) when (refused is ArgumentException or InvalidOperationException)
+        catch (Exception refused) when (refused is ArgumentException or InvalidOperationException or ArithmeticException)
         {
-            Report(place, refused.Message.Split(" (Parameter", 2)[0].ReplaceLineEndings(" "));
+            Report(place, refused is ArithmeticException ? BeyondReckoning : WithoutParameter(refused.Message));
             made = default;
             return false;
         }
@@ -108,6 +111,13 @@ internal sealed class PlanPart
         return new UnreadException();
     }
 
+    /// <summary>Reports a mistake in one item of a list.</summary>
+    internal void ReportItem(PlanField list, int item, string text)
+    {
+        var found = node.Find(list.Name);
+        Report(found is { } there && item < there.Items.Count ? there.Items[item] : node, text);
+    }
+
     /// <summary>Reports a mistake, unless the same place was reported already.</summary>
     internal void Report(PlanNode place, string text)
     {
@@ -117,7 +127,8 @@ internal sealed class PlanPart
         }
     }
 
-    /// <summary>Checks every field, then makes of them what they say.</summary>
+    /// <summary>Checks every field, then makes of them what they say. What the rooms refuse to make is a problem of this
+    /// part, whoever made it and whether or not a field was tried by itself.</summary>
     internal bool TryBuild<T>(Func<PlanPart, T> build, [MaybeNullWhen(false)] out T built)
     {
         CheckNames();
@@ -129,8 +140,7 @@ internal sealed class PlanPart
         CheckNeeds();
         try
         {
-            built = build(this);
-            return true;
+            return TryStep(node, () => build(this), out built);
         }
         catch (UnreadException)
         {
@@ -139,13 +149,15 @@ internal sealed class PlanPart
         }
     }
 
+    private static string WithoutParameter(string message) => message.Split(" (Parameter", 2)[0].ReplaceLineEndings(" ");
+
     private object? Value(PlanField field)
     {
         if (!values.TryGetValue(field, out object? value))
         {
             if (!readers.TryGetValue(field, out var read))
             {
-                throw new InvalidOperationException($"'{field.Name}' is no field of {shape.Name}.");
+                throw new UnreachableException($"'{field.Name}' is no field of {shape.Name}.");
             }
 
             value = node.Find(field.Name) is { } found ? read(found, this) : null;

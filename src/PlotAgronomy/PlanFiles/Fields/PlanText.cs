@@ -39,6 +39,12 @@ internal class PlanText<T>(string example, PlanText<T>.Reader read, Func<T, stri
             return false;
         }
 
+        if (node.Text.Any(char.IsControl))
+        {
+            at.Report(node, "a text is one line without control characters");
+            return false;
+        }
+
         if (!read(node.Text, out value, out string problem))
         {
             at.Report(node, problem);

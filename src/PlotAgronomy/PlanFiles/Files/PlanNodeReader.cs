@@ -50,8 +50,8 @@ internal static class PlanNodeReader
                 var whole = Leaf(PlanNodeKind.Object);
                 while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
                 {
-                    string name = reader.GetString()!;
                     var (keyLine, keyColumn) = places.Of((int)reader.TokenStartIndex);
+                    string name = Text(ref reader, keyLine, keyColumn);
                     string memberPath = PlanNode.MemberPath(path, name);
                     reader.Read();
                     var key = new PlanNode(PlanNodeKind.Text, memberPath, name) { Line = keyLine, Column = keyColumn };
@@ -68,7 +68,7 @@ internal static class PlanNodeReader
 
                 return list;
             case JsonTokenType.String:
-                return Leaf(PlanNodeKind.Text, reader.GetString()!);
+                return Leaf(PlanNodeKind.Text, Text(ref reader, line, column));
             case JsonTokenType.Number:
                 return Leaf(PlanNodeKind.Number, Encoding.UTF8.GetString(reader.ValueSpan));
             case JsonTokenType.True or JsonTokenType.False:
@@ -79,6 +79,25 @@ internal static class PlanNodeReader
     }
 
     /// <summary>The parser's own message without its trailing position, which is printed in front.</summary>
+    /// <summary>An escaped half of a character is sound JSON, but no text.</summary>
+    private static string Text(ref Utf8JsonReader reader, int line, int column)
+    {
+        try
+        {
+            return reader.GetString()!;
+        }
+        catch (InvalidOperationException half)
+        {
+            throw new JsonException(
+                "a text holds half a character, such as a cut picture sign",
+                null,
+                line - 1,
+                column - 1,
+                half
+            );
+        }
+    }
+
     private static string Sentence(string message)
     {
         int cut = message.IndexOf(" LineNumber", StringComparison.Ordinal);

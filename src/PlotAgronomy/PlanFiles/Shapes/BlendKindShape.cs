@@ -10,13 +10,15 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     internal const double MostShare = 2;
 
     private readonly RestOfPlan rest;
+    private readonly PlanField<CropKind> kind;
+    private readonly PlanField<CropYield> yield;
 
     internal BlendKindShape(RestOfPlan rest)
         : base("blendKind", "One kind to be grown.")
     {
         this.rest = rest;
         const string AnyName = "Kind by common, scientific or market-class name.";
-        var kind = Required("kind", Kind("crimson clover"), AnyName, k => k.Planned.Kind);
+        kind = Required("kind", Kind("crimson clover"), AnyName, k => k.Planned.Kind);
         Share = Optional(
             "shareOfFullStand",
             Number(0, MostShare),
@@ -38,7 +40,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsCheapest ? null : k.Planned.Offer.Item.Label);
         const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
-        var yield = Optional("yield", Yield(), CarriedOff, k => k.Planned.Yield);
+        yield = Optional("yield", Yield(), CarriedOff, k => k.Planned.Yield);
 
         ReadAs(at =>
         {
@@ -67,6 +69,11 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                         offer.Item.Analysis,
                         ViabilityRule.For(grown)
                     );
+            if (at.Maybe(Share) is 0)
+            {
+                at.Report(Share, "must be above zero; leave a kind that is not sown out");
+            }
+
             return new()
             {
                 Share = at.Has(Share)
@@ -80,6 +87,24 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     }
 
     internal PlanField<double> Share { get; }
+
+    internal void CheckYield(PlanPart part, RecommendationSystem system)
+    {
+        if (part.Find(kind) is not { } grown || part.Maybe(yield) is not { } given)
+        {
+            return;
+        }
+
+        var proxy = KindProxy.For(grown);
+        foreach (var nutrient in (PlantNutrient[])[PlantNutrient.Phosphate, PlantNutrient.Potash])
+        {
+            if (proxy.RowIn(system, nutrient) is { } row && CropRows.UnitOf(row) != given.Unit)
+            {
+                string unit = NutrientWords.InFull(CropRows.UnitOf(row));
+                part.Report(yield, $"{system.Name} counts the yield of {CropRows.WordsFor(row)} in {unit}, found {given}");
+            }
+        }
+    }
 
     private static PlanShape<CropYield> Yield()
     {

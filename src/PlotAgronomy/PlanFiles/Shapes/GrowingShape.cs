@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Nutrients;
 using static PlotAgronomy.PlanFiles.Value;
 
 namespace PlotAgronomy.PlanFiles;
@@ -11,11 +12,14 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
     private const double LeastTotal = 0.1;
     private const double MostTotal = 3;
 
+    private readonly BlendKindShape kind;
+    private readonly PlanField<ImmutableArray<PlannedKind>> kinds;
+
     internal GrowingShape(RestOfPlan rest)
         : base("growing", "What is to be grown.")
     {
-        var kind = new BlendKindShape(rest);
-        var kinds = Required("kinds", List(kind, fewest: 1), "The kinds of the blend.", p => ToWrite(p));
+        kind = new BlendKindShape(rest);
+        kinds = Required("kinds", List(kind, fewest: 1), "The kinds of the blend.", p => ToWrite(p));
         var totalShare = Optional(
             "totalShare",
             Number(LeastTotal, MostTotal),
@@ -46,6 +50,15 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
 
             return at.All(kinds);
         });
+    }
+
+    /// <summary>A system that takes a kind as a row counted in tons cannot take its yield in bushels.</summary>
+    internal void CheckYields(PlanPart growing, RecommendationSystem system)
+    {
+        foreach (var part in growing.Parts(kinds))
+        {
+            kind.CheckYield(part, system);
+        }
     }
 
     private static ImmutableArray<BlendKindShape.KindOfPlan> ToWrite(PlotPlan plan) =>

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Land;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
+using PlotAgronomy.Spreading;
+using UnitsNet;
 using static PlotAgronomy.PlanFiles.Value;
 
 namespace PlotAgronomy.PlanFiles;
@@ -8,16 +11,19 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>The plot: sides, outline or area, its soil, what stands there.</summary>
 internal sealed class PlotShape : PlanShape<Plot>
 {
+    private readonly PlanField<ImmutableArray<GeoPoint>> outline;
+    private readonly PlanField<PlotArea> sides;
+
     internal PlotShape()
         : base("plot", "The plot of land.")
     {
         var name = Required("name", Text("Hollow field"), "Name of the plot.", p => p.Name);
-        var sides = Optional("sides", new SidesShape(), "Measured sides.", p => Sided(p.Measured), PlanNeed.OneOf);
+        sides = Optional("sides", new SidesShape(), "Measured sides.", p => Sided(p.Measured), PlanNeed.OneOf);
         var fix = new PlanPair().As(
             c => GeoPoint.FromDegrees(c.Latitude, c.Longitude),
             p => (p.LatitudeDegrees, p.LongitudeDegrees)
         );
-        var outline = Optional(
+        outline = Optional(
             "outline",
             List(fix, fewest: 3),
             "Walked corners in order.",
@@ -95,6 +101,37 @@ internal sealed class PlotShape : PlanShape<Plot>
     }
 
     internal PlanField<bool> IsCarriedOff { get; }
+
+    /// <summary>Ground so wide that no one drives its passes is a mistyped corner, a side or a swath in a wrong unit.</summary>
+    internal void CheckStrips(PlanPart at, Plot? plot, Length swath)
+    {
+        if (plot?.Measured.Outline is not { } walked || FieldPasses.HasTooManyStrips(walked, swath) is false)
+        {
+            return;
+        }
+
+        string around =
+            $"the plot is {Amounts.Print(walked.Perimeter, "ft", 0)} around, too much for a swath of "
+            + Amounts.Print(swath, "ft", 1);
+        if (at.Has(outline))
+        {
+            var fixes = at.Get(outline);
+            double latitude = Middle(fixes.Select(f => f.LatitudeDegrees)),
+                longitude = Middle(fixes.Select(f => f.LongitudeDegrees));
+            var farthest = fixes.MaxBy(f => Math.Abs(f.LatitudeDegrees - latitude) + Math.Abs(f.LongitudeDegrees - longitude));
+            at.ReportItem(outline, fixes.IndexOf(farthest), $"{around}; this corner lies farthest off: is a digit wrong?");
+        }
+        else
+        {
+            at.Report(sides, $"{around}; is a unit wrong?");
+        }
+    }
+
+    private static double Middle(IEnumerable<double> values)
+    {
+        double[] sorted = [.. values.Order()];
+        return sorted[sorted.Length / 2];
+    }
 
     private static PlotArea? Sided(PlotArea area) => area.Sides is null ? null : area;
 }

@@ -12,7 +12,9 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     {
         var laboratory = Required("laboratory", Text("state laboratory"), "Laboratory.", p => p.Report.Laboratory);
         var sampled = Required("sampled", Date, "Day of sampling.", p => p.Report.SampledOn);
-        var depth = Required("depth", Length("6 in"), "Depth of sampling.", p => p.Report.SampledDepth);
+        var depth = Required("depth", Length("6 in").As(SampledLayer.Checked, d => d), "Depth of sampling.", p =>
+            p.Report.SampledDepth
+        );
         var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.Report.SoilClass);
         var inWater = Number(0.0, 14).As(WaterPh.FromValue, p => p.Value);
         var waterPh = Required("waterPh", inWater, "Soil pH in water.", p => p.Report.WaterPh);
@@ -50,20 +52,20 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("potassium of the subsoil", p => p.Report.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
-        {
-            Laboratory = at.Get(laboratory),
-            SampledOn = at.Maybe(sampled),
-            SampledDepth = at.Maybe(depth),
-            SoilClass = at.Maybe(soilClass),
-            WaterPh = at.Get(waterPh),
-            BufferPhs = at.Find(buffer) is { } read ? [read] : [],
-            ExchangeableAcidity = at.Maybe(acidity),
-            PrintedExchangeCapacity = at.Maybe(cec),
-            OrganicMatter = at.Maybe(organic),
-            HumicMatter = at.Maybe(humic),
-            WeightPerVolume = at.Maybe(weight),
-            Readings = at.All(readings),
-        }));
+                {
+                    Laboratory = at.Get(laboratory),
+                    SampledOn = at.Maybe(sampled),
+                    SampledDepth = at.Maybe(depth),
+                    SoilClass = at.Maybe(soilClass),
+                    WaterPh = at.Get(waterPh),
+                    BufferPhs = at.Find(buffer) is { } read ? [read] : [],
+                    ExchangeableAcidity = at.Maybe(acidity),
+                    PrintedExchangeCapacity = at.Maybe(cec),
+                    OrganicMatter = at.Maybe(organic),
+                    HumicMatter = at.Maybe(humic),
+                    WeightPerVolume = at.Maybe(weight),
+                    Readings = at.All(readings),
+                }));
     }
 
     internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }

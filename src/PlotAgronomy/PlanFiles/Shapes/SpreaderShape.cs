@@ -1,3 +1,4 @@
+using UnitsNet;
 using static PlotAgronomy.PlanFiles.Value;
 
 namespace PlotAgronomy.PlanFiles;
@@ -9,19 +10,21 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
         : base("spreader", "The spreader.")
     {
         var name = Required("name", Text("shoulder spreader"), "Name.", s => s.Name);
-        var swath = Required("swath", Length("14 ft"), "Width that one pass covers evenly.", s => s.Swath);
+        Swath = Required("swath", Length("14 ft"), "Width that one pass covers evenly.", s => s.Swath);
         var hopper = Optional("hopper", Volume("3 gal"), "Hopper volume.", s => s.Hopper);
         var runs = Optional("measuredRuns", List(Run()), "Weighed runs, if there are any.", s => s.Runs);
         ReadAs(at =>
             new()
             {
                 Name = at.Get(name),
-                Swath = at.Get(swath),
+                Swath = at.Get(Swath),
                 Hopper = at.Maybe(hopper),
                 Runs = at.All(runs),
             }
         );
     }
+
+    internal PlanField<Length> Swath { get; }
 
     private static PlanShape<SpreaderRun> Run()
     {

@@ -53,7 +53,8 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
 
         bool IsCarriedOff(PlanPart plan) => plan.Part(plot)?.Find(plotShape.IsCarriedOff) == true;
         var rest = new RestOfPlan(method, IsCarriedOff, SeedLotsOf, EverySeedLotWasRead);
-        var growing = Required("growing", new GrowingShape(rest), "What is to be grown.", p => p);
+        var growingShape = new GrowingShape(rest);
+        var growing = Required("growing", growingShape, "What is to be grown.", p => p);
 
         var onOffer = new PlanGroup<PlotPlan>("materials", "What is on offer.");
         materials = Required("materials", onOffer, "What is on offer.", p => p);
@@ -63,7 +64,8 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         const string Ready = "Ready blends of a store, to be held against plain seed.";
         var blends = onOffer.Optional("storeBlends", List(new StoreBlendShape(method)), Ready, p => p.StoreBlends);
 
-        var spreader = Required("spreader", new SpreaderShape(), "The spreader.", p => p.Spreader);
+        var spreaderShape = new SpreaderShape();
+        var spreader = Required("spreader", spreaderShape, "The spreader.", p => p.Spreader);
 
         ReadAs(at =>
         {
@@ -75,6 +77,16 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                     tillage,
                     string.Create(CultureInfo.InvariantCulture, $"expected less than {tooDeep} in, found {found}")
                 );
+            }
+
+            if (at.Part(methods)?.Find(nutrients) is { } system && at.Part(growing) is { } toGrow)
+            {
+                growingShape.CheckYields(toGrow, system);
+            }
+
+            if (at.Part(plot) is { } ground && at.Part(spreader)?.Maybe(spreaderShape.Swath) is { } swath)
+            {
+                plotShape.CheckStrips(ground, at.Find(plot), swath);
             }
 
             if (at.Problems.Count > 0)

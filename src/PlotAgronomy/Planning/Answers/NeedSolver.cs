@@ -24,12 +24,18 @@ internal static class NeedSolver
             need,
             () => [.. Questions(plan, need)],
             () => [.. Questions(plan, need).OfType<OpenQuestion<RecommendationSystem>>().SelectMany(q => Cases(q))],
-            () => need.Findings
+            () => [.. need.Findings, .. FindingsFor(plan)]
         );
 
         ImmutableArray<AnswerCase<PlotNeed>> Cases(OpenQuestion<RecommendationSystem> question) =>
             question.CasesOf(system => NeedOf(plan with { NutrientSystem = system }, kinds));
     }
+
+    /// <summary>A credit whose legume the plot does not name is not taken, and said.</summary>
+    internal static IEnumerable<Finding> FindingsFor(PlotPlan plan) =>
+        plan.LegumeCredit is not { } credit || HasLegumeOf(credit, plan.Plot) ? []
+        : credit.IsForExistingStand ? [FindingCatalog.Create(PlanningCodes.CreditNeedsStand, ("credit", credit.ToString()))]
+        : [FindingCatalog.Create(PlanningCodes.CreditNeedsEarlier, ("credit", credit.ToString()))];
 
     internal static bool IsNeeded(PlotNeed need) => need.Targets.Any(t => t.AtLeast != ApplicationRate.Zero);
 
@@ -76,9 +82,13 @@ internal static class NeedSolver
 
     /// <summary>Only a legume that grew there before, or stands there, leaves nitrogen.</summary>
     private static LegumeCreditAnswer? Credit(PlotPlan plan) =>
-        plan.LegumeCredit is not { } credit ? null
-        : plan.Plot.Cover == GroundCover.LegumeStand || plan.Plot.CoverKind is { IsLegume: true }
-            ? credit.For(LegumeStand.Existing)
-        : plan.Plot.GrewBefore is { IsLegume: true } ? credit.For(LegumeStand.Earlier)
-        : null;
+        plan.LegumeCredit is { } credit && HasLegumeOf(credit, plan.Plot)
+            ? credit.For(credit.IsForExistingStand ? LegumeStand.Existing : LegumeStand.Earlier)
+            : null;
+
+    /// <summary>A published credit is for a legume that stands or for one that grew before, never for either.</summary>
+    private static bool HasLegumeOf(LegumeCredit credit, Plot plot) =>
+        credit.IsForExistingStand
+            ? plot.Cover == GroundCover.LegumeStand || plot.CoverKind is { IsLegume: true }
+            : plot.GrewBefore is { IsLegume: true };
 }

@@ -51,6 +51,7 @@ internal static class PlanFindings
                         .Concat(lime.Findings)
                         .Concat(spread.Findings)
                         .Concat(bought.Findings)
+                        .Concat(NeedSolver.FindingsFor(plan))
                         .Concat((seed?.Kinds ?? []).SelectMany(s => OfLot(s, plan.SowingMethod)))
                 )
                 .ToList()

@@ -75,7 +75,11 @@ public sealed class PlotAnswers
     {
         get
         {
-            var spreading = Spreading.Value;
+            if (!Spreading.TryGet(out var spreading))
+            {
+                return [];
+            }
+
             var tooSour = Lime.Told.Outlook.OrNull()?.HoldBack ?? [];
             return spreading.Groups.Steps.Select(
                 (SeedingAction, SowingPass?, ImmutableArray<SownKind>) (step) =>

@@ -20,7 +20,8 @@ internal static class PurchaseSolver
         var fertilizer = new FertilizerAnswer(plan, need)
         {
             Purchase =
-                cheapest is not null ? Answers.Given(cheapest, () => cheapest.Findings)
+                cheapest is { IsUndecided: true } ? Answers.Open<Purchase>(() => [FertilizerQuestions.Offer()])
+                : cheapest is not null ? Answers.Given(cheapest, () => cheapest.Findings)
                 : isNeeded ? Answers.Open<Purchase>(() => [FertilizerQuestions.Offer()])
                 : Answers.NoneNeeded<Purchase>(),
             Others = Others(plan, need, cheapest),
@@ -91,5 +92,7 @@ internal static class PurchaseSolver
         };
 
     internal static IEnumerable<Finding> FindingsFor(PlotPlan plan, FertilizerAnswer fertilizer) =>
-        plan.FertilizerOffers.IsEmpty && fertilizer.IsNeeded ? [FindingCatalog.Create(PlanningCodes.NoFertilizerOffered)] : [];
+        !fertilizer.IsNeeded || fertilizer.Purchase.State != AnswerState.Open ? []
+        : plan.FertilizerOffers.IsEmpty ? [FindingCatalog.Create(PlanningCodes.NoFertilizerOffered)]
+        : [FindingCatalog.Create(FertilizerCodes.SearchUndecided)];
 }

@@ -54,7 +54,7 @@ internal static class SpreadingSolver
     }
 
     private static FieldPasses? Layout(PlotPlan plan, ApplicationRate rate, Speed speed) =>
-        plan.Plot.Measured.Outline is { } outline
+        plan.Plot.Measured.Outline is { } outline && !FieldPasses.HasTooManyStrips(outline, plan.Spreader.Swath)
             ? FieldPasses.Lay(
                 outline,
                 new FieldPassesRequest

@@ -41,7 +41,11 @@ internal static class FertilizerSection
 
         if (!fertilizer.Purchase.TryGet(out var purchase))
         {
-            sheet.Say(fertilizer.IsNeeded ? "No fertilizer is on offer in the plan." : "No fertilizer is needed.");
+            sheet.Say(
+                !fertilizer.IsNeeded ? "No fertilizer is needed."
+                : plan.FertilizerOffers.IsEmpty ? "No fertilizer is on offer in the plan."
+                : "No set of the fertilizers on offer was found before the search stopped, see the findings."
+            );
             return sheet.Close();
         }
 

@@ -15,8 +15,14 @@ internal static class PassSection
             $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 "
                 + "in size; larger and smaller seed in one hopper would sift apart."
         );
-        sheet.RestsOn(answers.Seed.Value.Blend);
-        foreach (var pass in answers.Spreading.Value.Passes)
+        if (!answers.Seed.TryGet(out var seed) || !answers.Spreading.TryGet(out var spreading))
+        {
+            sheet.Say("There are no passes before the seed is weighed out, see there.");
+            return sheet.Close();
+        }
+
+        sheet.RestsOn(seed.Blend);
+        foreach (var pass in spreading.Passes)
         {
             string name = $"pass-{Amounts.Print(pass.Number, 0)}";
             sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");

@@ -11,8 +11,13 @@ internal static class SeedSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var seed = answers.Seed.Value;
         var sheet = new SectionWriter("seed", "Seed to weigh out");
+        if (!answers.Seed.TryGet(out var seed))
+        {
+            SayOpen(sheet, answers);
+            return sheet.Close();
+        }
+
         sheet.Say(
             $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.Words[plan.SowingMethod]}. Weigh each kind by "
                 + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
@@ -69,6 +74,16 @@ internal static class SeedSection
         }
 
         return sheet.Close();
+    }
+
+    /// <summary>Nothing is weighed out before what is asked is answered.</summary>
+    internal static void SayOpen(SectionWriter sheet, PlotAnswers answers)
+    {
+        sheet.Say("No seed is weighed out yet; the plan leaves open:");
+        foreach (var question in answers.Seed.Questions)
+        {
+            sheet.Say(question.Text);
+        }
     }
 
     private static string Rate(BulkSeedRate rate) => Amounts.Print(rate.PoundsPerAcre, 2);

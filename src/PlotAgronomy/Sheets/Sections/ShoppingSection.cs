@@ -9,7 +9,7 @@ internal static class ShoppingSection
     {
         var plan = answers.Plan;
         var lime = answers.Lime.Told;
-        var seed = answers.Seed.Value;
+        var seed = answers.Seed.OrNull();
         var sheet = new SectionWriter("shopping", "Shopping list");
         var rows = new List<SheetRow>();
 
@@ -38,8 +38,8 @@ internal static class ShoppingSection
             );
         }
 
-        sheet.RestsOn(seed.Blend);
-        foreach (var sown in seed.Kinds)
+        sheet.RestsOn(seed?.Blend);
+        foreach (var sown in seed?.Kinds ?? [])
         {
             Add(
                 FigureCode.Of("buy.seed", sown.Planned.Kind.Id),
@@ -51,9 +51,10 @@ internal static class ShoppingSection
         }
 
         sheet.Table(["item", "packages", "cost"], rows);
-        sheet.RestsOn([.. lime.RestsOn, answers.Need.Told, seed.Blend]);
+        sheet.RestsOn([.. lime.RestsOn, answers.Need.Told, seed?.Blend]);
         var total = new FigureValue(plan.Currency.Print(answers.TotalCost), SheetAmount.Money(answers.TotalCost, plan.Currency));
-        sheet.Figure("buy.all", "all together", total, answers.TotalCostLine);
+        string all = seed is null ? "all together, without the seed" : "all together";
+        sheet.Figure("buy.all", all, total, answers.TotalCostLine);
         return sheet.Close();
     }
 }

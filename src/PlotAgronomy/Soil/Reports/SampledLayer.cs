@@ -137,6 +137,13 @@ public sealed class SampledLayer
     /// <summary>A depth as a place of a formula.</summary>
     internal static FormulaPlace DepthOf(double inches) => new("depth", inches, 2, "in");
 
+    /// <summary>A depth that a layer may have.</summary>
+    internal static Length Checked(Length depth)
+    {
+        Inches(depth);
+        return depth;
+    }
+
     private static double Inches(Length depth)
     {
         double inches = depth.Inches;

@@ -72,11 +72,11 @@ public sealed partial record SoilReport
     }
 
     /// <summary>Gets the depth that was sampled.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, or deeper than any probe (48 in).</exception>
     public Length? SampledDepth
     {
         get;
-        init => field = value is { } known ? Guard.Positive(known, nameof(SampledDepth)) : null;
+        init => field = value is { } known ? SampledLayer.Checked(known) : null;
     }
 
     /// <summary>Gets the day the sample was taken.</summary>

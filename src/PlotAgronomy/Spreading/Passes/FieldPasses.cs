@@ -119,6 +119,13 @@ public sealed partial class FieldPasses : IWorkedResult
         };
     }
 
+    /// <summary>Whether <see cref="Lay"/> refuses a swath as far too narrow for the outline.</summary>
+    internal static bool HasTooManyStrips(PlotOutline outline, Length swath)
+    {
+        double feet = swath.Feet;
+        return LaidPasses.StripsAtMost(outline, feet) > SpreadingConstants.All["most-strips"];
+    }
+
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork()
     {

@@ -43,7 +43,7 @@ internal sealed class LaidPasses
     {
         double swathFeet = request.SwathFeet;
         _ = request.PoundsPerAcre + request.MilesPerHour + request.TurnMinutes + request.RefillMinutes;
-        Limit(outline.Perimeter.Feet / 2 / swathFeet, "Swath", "strips", request);
+        Limit(StripsAtMost(outline, swathFeet), "Swath", "strips", request);
         Limit(
             request.PoundsPerAcre * outline.Area.Acres / (request.HopperPounds ?? double.PositiveInfinity),
             "HopperHolds",
@@ -58,6 +58,9 @@ internal sealed class LaidPasses
         var first = lap.IsEmpty ? request.FirstPass : FirstPassPlacement.HalfSpacingInside;
         return new(lap, lapSquareFeet, rings.IsEmpty ? null : Layout(outline, rings, request, first), request);
     }
+
+    /// <summary>No outline is wider than half the way round it.</summary>
+    internal static double StripsAtMost(PlotOutline outline, double swathFeet) => outline.PerimeterFeet / 2 / swathFeet;
 
     private static void Limit(double count, string property, string what, FieldPassesRequest request)
     {
