@@ -3,6 +3,9 @@ namespace PlotAgronomy.Liming;
 /// <summary>The codes of this room's findings and questions that code names, as its tables hold them.</summary>
 internal static class LimingCodes
 {
+    internal const string AboveTarget = "lime-above-target";
+    internal const string FigureImplausible = "lime-figure-implausible";
+    internal const string SievesImplausible = "lime-sieves-implausible";
     internal const string AboveNeed = "lime-above-need";
     internal const string AboveNeedSmall = "lime-above-need-small";
     internal const string AcidityAglime = "lime-acidity-aglime";

@@ -17,6 +17,7 @@ internal static class SoilCodes
     internal const string BufferPlaceholder = "soil-buffer-placeholder";
     internal const string CalciumInflated = "soil-calcium-inflated";
     internal const string CapacityDiffers = "soil-capacity-differs";
+    internal const string CapacityUnlikely = "soil-capacity-unlikely";
     internal const string CationMissing = "soil-cation-missing";
     internal const string CationsExceedCapacity = "soil-cations-exceed-capacity";
     internal const string DepthAssumed = "soil-depth-assumed";
@@ -29,11 +30,13 @@ internal static class SoilCodes
     internal const string MagnesiumLow = "soil-magnesium-low";
     internal const string OxideNotPrograms = "soil-oxide-not-programs";
     internal const string OxideTypedAsElement = "soil-oxide-typed-as-element";
+    internal const string PhBufferContradict = "soil-ph-buffer-contradict";
     internal const string PhBufferSwapped = "soil-ph-buffer-swapped";
     internal const string PhDecimalPoint = "soil-ph-decimal-point";
     internal const string PhImpossible = "soil-ph-impossible";
     internal const string PhUnlikely = "soil-ph-unlikely";
     internal const string PotassiumOverMagnesium = "soil-potassium-over-magnesium";
+    internal const string ReadingTwice = "soil-reading-twice";
     internal const string ReportFromFuture = "soil-report-from-future";
     internal const string ReportOld = "soil-report-old";
     internal const string ReportUndated = "soil-report-undated";

@@ -62,7 +62,8 @@ public class SystemProperties
         var system = RecommendationSystem.Everything[pickSystem.Get % RecommendationSystem.Everything.Length];
         var crop = Enum.GetValues<CropRow>()[pickCrop.Get % Enum.GetValues<CropRow>().Length];
         var extractant = Enum.GetValues<Extractant>()[pickExtractant.Get % Enum.GetValues<Extractant>().Length];
-        var unit = Enum.GetValues<SoilTestUnit>()[pickUnit.Get % Enum.GetValues<SoilTestUnit>().Length];
+        SoilTestUnit[] units = [.. Enum.GetValues<SoilTestUnit>().Where(u => ReadingUnits.Misfit(SoilAnalyte.Phosphorus, u) is null)];
+        var unit = units[pickUnit.Get % units.Length];
         var report = Report(P(Test(test), unit, extractant), K(Test(test), unit, extractant));
         var answer = system.Recommend(Known(report), CropUse.Browsed(crop, YieldFor(crop, 2)));
         return answer.Needs.Where(n => n.Nutrient != PlantNutrient.Nitrogen).All(n => system.Accepts.Any(t =>

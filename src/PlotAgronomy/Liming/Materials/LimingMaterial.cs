@@ -10,7 +10,7 @@ namespace PlotAgronomy;
 /// equivalent and the sieve analysis. Nebraska's index counts the calcium carbonate equivalent as sold, water included
 /// (LIME-S57): give that one when it is asked for.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public sealed class LimingMaterial
+public sealed partial class LimingMaterial
 {
     private LimingMaterial(string name, LimingForm form)
     {

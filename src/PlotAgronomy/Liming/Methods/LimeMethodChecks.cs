@@ -6,15 +6,15 @@ namespace PlotAgronomy.Liming;
 /// <summary>Whether a method answers for a soil and target, and what every answer of it has to say.</summary>
 internal static class LimeMethodChecks
 {
-    /// <summary>What needs no reading: the soil is at its target, or near enough.</summary>
+    /// <summary>What needs no reading: the soil is none of the method's, or at its target, or near enough.</summary>
     internal static LimeStop WithoutReading(LimeMethod method, PlotSoil soil, double target) =>
-        soil.PhInWater >= target ? LimeStop.AtTarget
+        !method.Soils.Contains(soil.Class) ? LimeStop.Soil
+        : soil.PhInWater >= target ? LimeStop.AtTarget
         : method.NoLimeWithinPh is { } margin && target - soil.PhInWater < margin - Tolerance.Dust ? LimeStop.WithinMargin
         : LimeStop.None;
 
     internal static LimeStop WithReading(LimeMethod method, PlotSoil soil, double target, double? reading) =>
-        !method.Soils.Contains(soil.Class) ? LimeStop.Soil
-        : method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target) ? LimeStop.Target
+        method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target) ? LimeStop.Target
         : soil.PhInWater is null && method.Formula.NeedsWaterPh ? LimeStop.WaterPhMissing
         : method.OnlyBelowWaterPh is { } limit && soil.PhInWater >= limit ? LimeStop.WaterPhTooHigh
         : reading is not { } read ? LimeStop.ReadingMissing
@@ -29,6 +29,11 @@ internal static class LimeMethodChecks
         if (method.Status == DataStatus.Memory)
         {
             yield return MemoryGate.FindingFor(method.Name, method.Origin);
+        }
+
+        foreach (var swapped in SwappedPh.Of(soil.Report, soil.WaterPh))
+        {
+            yield return swapped;
         }
 
         if (method.StandingFinding is { } code)
@@ -134,6 +139,11 @@ internal static class LimeMethodChecks
 
     private static Finding Missing(LimeMethod method, PlotSoil soil)
     {
+        if (method.Buffers.Select(b => ReadingTwice.OfBuffer(soil.Report, b)).OfType<Finding>().FirstOrDefault() is { } twice)
+        {
+            return twice;
+        }
+
         if (soil.Report.BufferPhs is [var other, ..] && method.Buffers.Length > 0)
         {
             return FindingCatalog.Create(

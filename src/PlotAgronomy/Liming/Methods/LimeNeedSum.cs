@@ -19,7 +19,7 @@ internal readonly struct LimeNeedSum
         stop = LimeMethodChecks.WithoutReading(method, soil, target);
         if (stop != LimeStop.None)
         {
-            RawPoundsPerAcre = 0;
+            RawPoundsPerAcre = stop == LimeStop.Soil ? null : 0;
             return;
         }
 

@@ -21,6 +21,20 @@ internal static class LimeCautions
         }
     }
 
+    /// <summary>Whether the soil has the pH already that a rate aims at.</summary>
+    internal static bool IsAtTarget(PlotSoil? soil, LimeRate rate) =>
+        soil?.WaterPh is { } ph && !Tolerance.IsBelow(ph.Value, rate.TargetPh);
+
+    /// <summary>The warning that stops an order for a soil at the pH aimed at; null where lime is due, or no rate.</summary>
+    internal static Finding? OfTarget(PlotSoil? soil, LimeRate rate) =>
+        rate.OfBasis.PoundsPerAcre > 0 && IsAtTarget(soil, rate)
+            ? FindingCatalog.Create(
+                LimingCodes.AboveTarget,
+                ("ph", LimeText.Ph(soil!.WaterPh!.Value)),
+                ("target", LimeText.Ph(rate.TargetPh))
+            )
+            : null;
+
     /// <summary>Whether the soil asks for dolomite, when its magnesium is known and printed in ppm.</summary>
     internal static IEnumerable<Finding> OfMagnesium(SoilReport? report, LimingMaterial material)
     {

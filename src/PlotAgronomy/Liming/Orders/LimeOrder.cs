@@ -57,7 +57,8 @@ public sealed class LimeOrder : IWorkedResult
     /// <exception cref="ArgumentException">A value outside its range, or a price without what it is the price of.</exception>
     /// <exception cref="InvalidOperationException">The material neutralizes nothing, or its figure in the index of the rate's
     /// basis is not known.</exception>
-    /// <remarks>base rate - earlier lime; x depth worked / depth of the rate; x effectiveness of the basis / of the product;
+    /// <remarks>No lime where the soil is at the pH aimed at or above it; else base rate - earlier lime; x depth worked / depth
+    /// of the rate; x effectiveness of the basis / of the product;
     /// rounding when asked for; less what is already on; split at the most that goes on at once; x area.</remarks>
     public static LimeOrder For(LimeOrderRequest request) => new(request);
 
@@ -68,6 +69,17 @@ public sealed class LimeOrder : IWorkedResult
         lines.Add(
             LimingFormulas.All["lime-as-labelled"].Line(Request.Rate.ToString(), ("what", "Rate")).From(Request.Rate.Basis.Origin)
         );
+        if (LimeCautions.IsAtTarget(Request.Soil, Request.Rate))
+        {
+            lines.Add(
+                LimingFormulas
+                    .All["lime-no-rate"]
+                    .Line("0 ton/ac", ("what", "The soil is at the pH aimed at"))
+                    .From(Request.Rate.Basis.Origin)
+            );
+            return lines.ToImmutable();
+        }
+
         lines.AddRange(
             Request.EarlierLime?.CreditLines("Earlier lime taken off", Request.Rate.Institution, Request.SoilClass) ?? []
         );

@@ -18,7 +18,9 @@ internal sealed class LimeOrderSum
         this.request = request;
         double acres = request.Area.Acres;
         rule = LimePlacementRule.FindForInstitution(request.Rate.Institution, request.Placement);
-        BasisRate = AtWorkedDepth(LessEarlierLime(request));
+        BasisRate = LimeCautions.IsAtTarget(request.Soil, request.Rate)
+            ? request.Rate.With(ApplicationRate.Zero)
+            : AtWorkedDepth(LessEarlierLime(request));
         ProductPerBasis = BasisRate.FactorFor(request.Material);
         ExactProductRate = ApplicationRate.FromPoundsPerAcre(
             LimeSums.InOtherLime(BasisRate.OfBasis.PoundsPerAcre, ProductPerBasis)
@@ -97,6 +99,22 @@ internal sealed class LimeOrderSum
 
     private IEnumerable<Finding> FindingsInTurn()
     {
+        if (LimeCautions.OfTarget(request.Soil, request.Rate) is { } above)
+        {
+            yield return above;
+        }
+
+        foreach (
+            var slip in request
+                .AlreadyApplied.Select(a => a.Material)
+                .Append(request.Material)
+                .Distinct()
+                .SelectMany(m => m.Check())
+        )
+        {
+            yield return slip;
+        }
+
         if (request.EarlierLime is not null && !EarlierLime.IsCreditedBy(request.Rate.Institution))
         {
             yield return EarlierLime.NoCreditFrom(request.Rate.Institution);

@@ -11,7 +11,7 @@ internal static class ReportReadings
     private static readonly double PoundsPerAcrePerPpm = NutrientConstants.All["lb-per-ac-per-ppm"];
 
     /// <summary>The reading to use. Of several, the extractant the system names first, then its own unit: never the order of the
-    /// report.</summary>
+    /// report; none where two of that kind differ.</summary>
     internal static (SoilReading Reading, double Value)? Find(
         SoilReport report,
         SoilAnalyte analyte,
@@ -33,7 +33,7 @@ internal static class ReportReadings
             }
         }
 
-        return best;
+        return best is { } found && report.Readings.Any(r => Contradicts(r, found.Reading)) ? null : best;
 
         (bool, int, bool, SoilTestUnit, Extractant, double) Rank(SoilReading reading, double value) =>
             (
@@ -45,6 +45,10 @@ internal static class ReportReadings
                 value
             );
     }
+
+    /// <summary>Whether one reading is another of the same kind and says something else.</summary>
+    private static bool Contradicts(SoilReading other, SoilReading reading) =>
+        other.Analyte == reading.Analyte && other != reading && ReadingTwice.KindOf(other) == ReadingTwice.KindOf(reading);
 
     /// <summary>A system made for Mehlich-3 takes it however it was measured; one made for a way of measuring takes only
     /// that.</summary>

@@ -213,7 +213,9 @@ public abstract partial class RecommendationSystem
                 $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {Wanted(tests)}"
             )
             : Refuse(nutrient, question, NutrientCodes.TestNotAccepted, () =>
-                $"it was made for {Wanted(tests)}, the report gives {Given(given)}"
+                ReadingTwice.OfAnalyte(question.Report, tests[0].Analyte).FirstOrDefault() is { } twice
+                    ? $"it needs one reading. {twice.Text}"
+                    : $"it was made for {Wanted(tests)}, the report gives {Given(given)}"
             );
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -10,9 +11,7 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
     internal double? ValueFor(SoilAnalyte analyte, SecondaryRuleRow row)
     {
         var readings = report.FindAll(analyte);
-        var reading = readings.FirstOrDefault(r =>
-            row.Extractants.IsEmpty || ReportReadings.IsAccepted(r.Extractant, row.Extractants)
-        );
+        var reading = Choose(readings, row);
         if (reading is null)
         {
             findings?.Add(
@@ -27,9 +26,51 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
             return null;
         }
 
+        if (IsContradicted(readings, reading))
+        {
+            findings?.AddRange(ReadingTwice.OfAnalyte(report, analyte));
+            return null;
+        }
+
         return InUnitOf(row, reading) is not { } value ? null
             : row.ManganeseIndex is { } index ? IndexOf(index, reading)
             : value;
+    }
+
+    /// <summary>Of several kinds the one in the rule's own unit: never the order of the report.</summary>
+    private static SoilReading? Choose(ImmutableArray<SoilReading> readings, SecondaryRuleRow row)
+    {
+        SoilReading? best = null;
+        foreach (var reading in readings)
+        {
+            if (
+                (row.Extractants.IsEmpty || ReportReadings.IsAccepted(reading.Extractant, row.Extractants))
+                && (best is null || Rank(reading).CompareTo(Rank(best)) < 0)
+            )
+            {
+                best = reading;
+            }
+        }
+
+        return best;
+
+        (bool, int, int, int) Rank(SoilReading r) => (r.Unit != row.Unit, (int)r.Extractant, (int)r.Unit, (int)r.Form);
+    }
+
+    private static bool IsContradicted(ImmutableArray<SoilReading> readings, SoilReading reading)
+    {
+        foreach (var other in readings)
+        {
+            if (
+                other.PrintedValue != reading.PrintedValue
+                && (other.Extractant, other.Unit, other.Form) == (reading.Extractant, reading.Unit, reading.Form)
+            )
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private double? InUnitOf(SecondaryRuleRow row, SoilReading reading)

@@ -23,6 +23,16 @@ internal static class LimeRemarks
             yield return FindingCatalog.Create(LimingCodes.OfferNotLime, ("material", useless.Item.Name));
         }
 
+        foreach (var slip in plan.LimeOffers.Where(o => o != offer).SelectMany(o => o.Item.Check()))
+        {
+            yield return slip;
+        }
+
+        if (plan.Printed?.Lime?.Rate is { } printed && LimeCautions.OfTarget(plan.Soil, printed) is { } above)
+        {
+            yield return above;
+        }
+
         if (used is null || used.OfBasis == ApplicationRate.Zero)
         {
             yield break;

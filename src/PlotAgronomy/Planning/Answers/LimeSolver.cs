@@ -17,7 +17,7 @@ internal static class LimeSolver
         var computed = plan.LimeMethod.NeedFor(soil, targetPh, plan.EarlierLime);
         var printed = plan.Printed?.Lime;
         var weak = WeaklyBufferedLime.AppliesTo(soil, targetPh) ? WeaklyBufferedLime.For(soil, targetPh, plan.LimeMethod) : null;
-        var used = printed is not null ? printed.Rate : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
+        var used = printed is not null ? Due(soil, printed.Rate) : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
         var offers = Offers(plan, used, weak, WithNitrogen(plan, fertilizer));
         var expected = Outlook(plan, used, offers?.CheapestForPlot, printed is null ? weak : null);
         var lime = new LimeAnswer(plan, expected, day => Solve(plan with { LimeDate = day }, kinds, fertilizer).Told.Expected)
@@ -51,6 +51,10 @@ internal static class LimeSolver
                 ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(LimingConstants.All["fallback-target"]).Min()
         );
     }
+
+    /// <summary>A printed rate, none of it where the soil has the pH already.</summary>
+    private static LimeRate? Due(PlotSoil soil, LimeRate? rate) =>
+        rate is not null && LimeCautions.IsAtTarget(soil, rate) ? rate.With(ApplicationRate.Zero) : rate;
 
     /// <summary>The answer of the room: open without a rate, and then with what a method or a label would make of it.</summary>
     private static Answer<LimeAnswer> Whole(PlotPlan plan, LimeAnswer lime, Func<PlotPlan, Answer<LimeAnswer>> again) =>

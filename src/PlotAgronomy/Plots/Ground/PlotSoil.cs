@@ -44,7 +44,12 @@ public sealed record PlotSoil
     }
 
     /// <summary>Gets the cation exchange capacity.</summary>
-    public CationCharge? ExchangeCapacity { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Above 300 meq, more than pure humus holds.</exception>
+    public CationCharge? ExchangeCapacity
+    {
+        get;
+        init => field = value is { } known ? SoilLimits.ExchangeCapacity(known, nameof(ExchangeCapacity)) : null;
+    }
 
     /// <summary>Gets the pH in water.</summary>
     public WaterPh? WaterPh { get; init; }

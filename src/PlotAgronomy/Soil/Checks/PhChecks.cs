@@ -43,7 +43,7 @@ internal static class PhChecks
             );
         }
 
-        foreach (var finding in report.BufferPhs.SelectMany(b => OfBuffer(b, report.WaterPh)))
+        foreach (var finding in report.BufferPhs.SelectMany(OfBuffer).Concat(SwappedPh.Of(report, report.WaterPh)))
         {
             yield return finding;
         }
@@ -59,7 +59,7 @@ internal static class PhChecks
         }
     }
 
-    private static IEnumerable<Finding> OfBuffer(BufferPh buffer, WaterPh? water)
+    private static IEnumerable<Finding> OfBuffer(BufferPh buffer)
     {
         if (BufferStart.Of(buffer.Buffer) is not { } start)
         {
@@ -74,10 +74,7 @@ internal static class PhChecks
                 ("start", Number(start))
             );
         }
-        else if (
-            start - buffer.Value < SoilConstants.All["buffer-placeholder-margin"]
-            && buffer.Buffer is (SoilBuffer.Smp or SoilBuffer.Sikora or SoilBuffer.Sikora2)
-        )
+        else if (start - buffer.Value < SoilConstants.All["buffer-placeholder-margin"] && EndsBelowItsStart(buffer.Buffer))
         {
             yield return FindingCatalog.Create(
                 SoilCodes.BufferPlaceholder,
@@ -85,21 +82,11 @@ internal static class PhChecks
                 ("start", Number(start))
             );
         }
-
-        if (
-            water is not null
-            && water.Value < LimeNotExpectedFrom
-            && buffer.Value < water.Value
-            && buffer.Value < start - SoilConstants.All["swapped-buffer-margin"]
-        )
-        {
-            yield return FindingCatalog.Create(
-                SoilCodes.PhBufferSwapped,
-                ("water", water.ToString()),
-                ("buffer", buffer.ToString())
-            );
-        }
     }
+
+    /// <summary>Whether the acidity terms of a buffer end half a unit below its start.</summary>
+    internal static bool EndsBelowItsStart(SoilBuffer buffer) =>
+        buffer is SoilBuffer.Smp or SoilBuffer.Sikora or SoilBuffer.Sikora2;
 
     private static IEnumerable<(double Value, string Text)> Values(SoilReport report)
     {

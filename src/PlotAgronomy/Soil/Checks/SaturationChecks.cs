@@ -33,6 +33,15 @@ internal static class SaturationChecks
             );
         }
 
+        if (
+            report.PrintedExchangeCapacity is { } high
+            && high.Milliequivalents > SoilConstants.All["exchange-capacity-high"]
+            && report.SoilClass is (null or SoilClass.Mineral)
+        )
+        {
+            yield return FindingCatalog.Create(SoilCodes.CapacityUnlikely, ("capacity", high.ToString()));
+        }
+
         if (report.PrintedExchangeCapacity is { Basis: CationChargeBasis.Per100Grams } capacity)
         {
             double bases = Bases.Sum(b => ByWeight(report, b.Cation, b.PerMilliequivalent));

@@ -19,6 +19,7 @@ public sealed partial record SoilReport
         return Finding.InOrder([
             .. PhChecks.Of(this),
             .. SampleChecks.Of(this, today),
+            .. ReadingTwice.Of(this),
             .. ReadingChecks.Of(this),
             .. SaturationChecks.Of(this),
             .. earlier is null ? [] : ReadingChecks.Against(this, earlier),

@@ -23,6 +23,11 @@ internal static class CationSumSteps
         CationCharge? acidity = null;
         if (buffer is null)
         {
+            foreach (var twice in term.Buffers.Select(b => ReadingTwice.OfBuffer(report, b)).OfType<Finding>())
+            {
+                remarks.Add(() => twice);
+            }
+
             remarks.Add(() =>
                 FindingCatalog.Create(
                     SoilCodes.AcidityMissing,
@@ -140,6 +145,11 @@ internal static class CationSumSteps
         {
             if (report.Find(cation) is not { } reading)
             {
+                foreach (var twice in ReadingTwice.OfAnalyte(report, cation))
+                {
+                    remarks.Add(() => twice);
+                }
+
                 if (cation != SoilAnalyte.Sodium)
                 {
                     remarks.Add(() => FindingCatalog.Create(SoilCodes.CationMissing, ("cation", SoilWords.For(cation))));

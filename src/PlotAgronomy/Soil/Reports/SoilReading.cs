@@ -39,7 +39,8 @@ public sealed partial record SoilReading
     /// <param name="form">Element or oxide; an oxide exists for P, K, Ca and Mg only.</param>
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite value, or an undefined choice.</exception>
-    /// <exception cref="ArgumentException">An oxide of a nutrient that is not reported as one.</exception>
+    /// <exception cref="ArgumentException">An oxide of a nutrient that is not reported as one, or a unit in which nobody measures
+    /// it.</exception>
     public static SoilReading FromPrinted(
         SoilAnalyte analyte,
         double printedValue,
@@ -59,6 +60,11 @@ public sealed partial record SoilReading
         )
         {
             throw new ArgumentException($"{SoilWords.Opening(analyte)} is not reported as an oxide.", nameof(form));
+        }
+
+        if (ReadingUnits.Misfit(analyte, unit) is { } misfit)
+        {
+            throw new ArgumentException(misfit, nameof(unit));
         }
 
         return new SoilReading(analyte, printedValue, unit, extractant, form);

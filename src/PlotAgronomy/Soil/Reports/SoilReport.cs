@@ -52,7 +52,12 @@ public sealed partial record SoilReport
     public CationCharge? ExchangeableAcidity { get; init; }
 
     /// <summary>Gets the cation exchange capacity as printed.</summary>
-    public CationCharge? PrintedExchangeCapacity { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Above 300 meq, more than pure humus holds.</exception>
+    public CationCharge? PrintedExchangeCapacity
+    {
+        get;
+        init => field = value is { } known ? SoilLimits.ExchangeCapacity(known, nameof(PrintedExchangeCapacity)) : null;
+    }
 
     /// <summary>Gets the base saturation as printed.</summary>
     public Fraction? PrintedBaseSaturation { get; init; }
@@ -64,11 +69,11 @@ public sealed partial record SoilReport
     public Fraction? HumicMatter { get; init; }
 
     /// <summary>Gets the weight per volume of the scooped soil (W/V).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, or denser than solid mineral (2.65 g/cm3).</exception>
     public Density? WeightPerVolume
     {
         get;
-        init => field = value is { } known ? Guard.Positive(known, nameof(WeightPerVolume)) : null;
+        init => field = value is { } known ? SoilLimits.WeightPerVolume(known, nameof(WeightPerVolume)) : null;
     }
 
     /// <summary>Gets the depth that was sampled.</summary>
@@ -121,17 +126,18 @@ public sealed partial record SoilReport
     /// enough).</summary>
     public SoilReading? SubsoilPotassium { get; init; }
 
-    /// <summary>Finds the first reading of an analyte.</summary>
+    /// <summary>Finds the reading of an analyte. Of several extractants or units the choice does not depend on the order of the
+    /// report.</summary>
     /// <param name="analyte">What was measured.</param>
-    /// <returns>The reading, or null when the report does not print one.</returns>
-    public SoilReading? Find(SoilAnalyte analyte) => FindAll(analyte).FirstOrDefault();
+    /// <returns>The reading, or null when the report prints none, or two of one kind that differ.</returns>
+    public SoilReading? Find(SoilAnalyte analyte) => ReadingTwice.OnlyOne(FindAll(analyte));
 
     /// <summary>Finds the reading of an analyte by one extractant.</summary>
     /// <param name="analyte">What was measured.</param>
     /// <param name="extractant">Extractant.</param>
-    /// <returns>The reading, or null when the report does not print one.</returns>
+    /// <returns>The reading, or null when the report prints none, or two that differ.</returns>
     public SoilReading? Find(SoilAnalyte analyte, Extractant extractant) =>
-        FindAll(analyte).FirstOrDefault(r => r.Extractant == Guard.Defined(extractant));
+        ReadingTwice.OnlyOne(FindAll(analyte).Where(r => r.Extractant == Guard.Defined(extractant)));
 
     /// <summary>Finds every reading of an analyte, in the order of the report.</summary>
     /// <param name="analyte">What was measured.</param>
@@ -144,11 +150,25 @@ public sealed partial record SoilReport
 
     /// <summary>Finds the reading in one buffer.</summary>
     /// <param name="buffer">Buffer.</param>
-    /// <returns>The buffer pH, or null when that buffer was not run.</returns>
+    /// <returns>The buffer pH, or null when that buffer was not run, or reads twice and differs.</returns>
     public BufferPh? FindBuffer(SoilBuffer buffer)
     {
         Guard.Defined(buffer);
-        return BufferPhs.FirstOrDefault(b => b.Buffer == buffer);
+        BufferPh? found = null;
+        foreach (var read in BufferPhs)
+        {
+            if (read.Buffer == buffer)
+            {
+                if (found is not null && found != read)
+                {
+                    return null;
+                }
+
+                found = read;
+            }
+        }
+
+        return found;
     }
 
     /// <summary>Whether this is the very same report.</summary>

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Soil;
+
+/// <summary>Two readings of one kind that differ. Which of them counts is asked; none is taken in silence.</summary>
+internal static class ReadingTwice
+{
+    internal static IEnumerable<Finding> Of(SoilReport report) =>
+        [
+            .. report.BufferPhs.Select(b => b.Buffer).Distinct().Select(b => OfBuffer(report, b)).OfType<Finding>(),
+            .. report.Readings.Select(r => r.Analyte).Distinct().SelectMany(a => OfAnalyte(report, a)),
+        ];
+
+    internal static Finding? OfBuffer(SoilReport report, SoilBuffer buffer)
+    {
+        ImmutableArray<double> values =
+        [
+            .. report.BufferPhs.Where(b => b.Buffer == buffer).Select(b => b.Value).Distinct().Order(),
+        ];
+        return values.Length < 2 ? null : Ask($"buffer pH ({SoilWords.For(buffer)})", values.Select(v => Amounts.Print(v, 2)));
+    }
+
+    internal static IEnumerable<Finding> OfAnalyte(SoilReport report, SoilAnalyte analyte) =>
+        report
+            .FindAll(analyte)
+            .GroupBy(KindOf)
+            .Where(kind => Differ(kind))
+            .Select(kind =>
+                Ask(
+                    $"{SoilWords.For(analyte)} ({SoilWords.For(kind.Key.Extractant)})",
+                    kind.Distinct().OrderBy(r => r.PrintedValue).Select(r => r.Printed)
+                )
+            );
+
+    /// <summary>The one reading of its kind; null where two of that kind differ. Of several kinds the choice does not depend on
+    /// the order of the report.</summary>
+    internal static SoilReading? OnlyOne(IEnumerable<SoilReading> readings) =>
+        readings.GroupBy(KindOf).MinBy(kind => kind.Key) is { } first && !Differ(first) ? first.First() : null;
+
+    internal static bool Differ(IEnumerable<SoilReading> ofOneKind) => ofOneKind.Distinct().Skip(1).Any();
+
+    internal static (Extractant Extractant, SoilTestUnit Unit, PrintedForm Form) KindOf(SoilReading reading) =>
+        (reading.Extractant, reading.Unit, reading.Form);
+
+    private static Finding Ask(string what, IEnumerable<string> values) =>
+        FindingCatalog.Create(SoilCodes.ReadingTwice, ("reading", what), ("values", string.Join(" and ", values)));
+}
