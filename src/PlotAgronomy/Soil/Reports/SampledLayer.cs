@@ -144,7 +144,7 @@ public sealed class SampledLayer
         return depth;
     }
 
-    private static double Inches(Length depth, string name = nameof(depth))
+    private static double Inches(Length depth, string name = "depth")
     {
         double inches = depth.Inches;
         return Guard.AboveUpTo(inches, 0, SoilConstants.All["layer-depth-high"], "in", name);
