@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Blends;
-using PlotAgronomy.Nutrients;
 using static PlotAgronomy.PlanFiles.Value;
 
 namespace PlotAgronomy.PlanFiles;
