@@ -39,7 +39,7 @@ public class SoilFactTests
     [InlineData(SoilAnalyte.Phosphorus, SoilTestUnit.DecisiemensPerMeter), InlineData(SoilAnalyte.Phosphorus, SoilTestUnit.PercentSaturation)]
     [InlineData(SoilAnalyte.Boron, SoilTestUnit.MilliequivalentsPer100Grams), InlineData(SoilAnalyte.Calcium, SoilTestUnit.DecisiemensPerMeter)]
     public void A_unit_in_which_nobody_measures_is_refused(SoilAnalyte analyte, SoilTestUnit unit) =>
-        Assert.Throws<ArgumentException>("unit", () => SoilReading.FromPrinted(analyte, 5, unit, Extractant.Mehlich3));
+        Assert.Throws<ArgumentException>(nameof(unit), () => SoilReading.FromPrinted(analyte, 5, unit, Extractant.Mehlich3));
 
     [Fact]
     public void What_laboratories_print_is_taken()
