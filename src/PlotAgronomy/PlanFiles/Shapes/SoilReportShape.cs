@@ -12,7 +12,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     {
         var laboratory = Required("laboratory", Text("state laboratory"), "Laboratory.", p => p.Report.Laboratory);
         var sampled = Required("sampled", Date, "Day of sampling.", p => p.Report.SampledOn);
-        var depth = Required("depth", Length("6 in").As(l => SampledLayer.Checked(l, "depth"), d => d), "Depth of sampling.", p =>
+        var depth = Required("depth", Length("6 in").As(l => SampledLayer.Checked(l), d => d), "Depth of sampling.", p =>
             p.Report.SampledDepth
         );
         var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.Report.SoilClass);

@@ -138,7 +138,7 @@ public sealed class SampledLayer
     internal static FormulaPlace DepthOf(double inches) => new("depth", inches, 2, "in");
 
     /// <summary>A depth that a layer may have.</summary>
-    internal static Length Checked(Length depth, string name)
+    internal static Length Checked(Length depth, string name = "depth")
     {
         Inches(depth, name);
         return depth;
