@@ -115,6 +115,10 @@ internal static class Guard
             ? value
             : throw OutOfRange(name, value, $"Must be one of: {string.Join(", ", Enum.GetNames<T>())}.");
 
+    /// <summary>What is not stated stays null.</summary>
+    internal static T? Defined<T>(T? value, [CallerArgumentExpression(nameof(value))] string? name = null)
+        where T : struct, Enum => value is { } stated ? Defined(stated, name) : null;
+
     internal static string NotBlank(string? value, [CallerArgumentExpression(nameof(value))] string? name = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(value, name);

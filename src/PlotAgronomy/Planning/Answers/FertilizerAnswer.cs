@@ -51,15 +51,15 @@ public sealed class FertilizerAnswer
 
     /// <summary>Gets the acid that the nitrogen of the purchase adds, product by product, as published for planning; products
     /// without a figure are left out.</summary>
-    public ImmutableArray<NitrogenAcidity> Acidity => FertilizerOpen.Acidity(Purchase.OrNull());
+    public ImmutableArray<NitrogenAcidity> Acidity => FertilizerParts.Acidity(Purchase.OrNull());
 
     /// <summary>Gets the nitrogen that urea of the purchase may lose to the air without a week's rain; not needed where no urea
     /// is spread on the surface, open until the soil's temperature is known.</summary>
-    public Answer<PercentRange> UreaLoss => FertilizerOpen.UreaLoss(plan, Purchase.OrNull());
+    public Answer<PercentRange> UreaLoss => FertilizerParts.UreaLoss(plan, Purchase.OrNull());
 
     /// <summary>Gets rules of several places on fertilizer near water, as examples: your own law goes first. Not needed where
     /// none is spread; whether water is near is asked.</summary>
-    public Answer<ImmutableArray<SetbackRule>> Setbacks => FertilizerOpen.Setbacks(Purchase.OrNull());
+    public Answer<ImmutableArray<SetbackRule>> Setbacks => FertilizerParts.Setbacks(Purchase.OrNull());
 
     /// <summary>Each need with what the purchase brings of it; null where nothing is bought for it.</summary>
     internal IEnumerable<(NutrientTarget Target, NutrientBalance? Balance)> Brought

@@ -56,14 +56,14 @@ public sealed class LimeAnswer
 
     /// <summary>Gets what to buy and spread of that offer; open where none is on offer or none can be counted, with an order for
     /// each plausible label.</summary>
-    public Answer<LimeOrder> Order => LimeOpen.Order(Rate, Offers);
+    public Answer<LimeOrder> Order => LimeParts.Order(Rate, Offers);
 
     /// <summary>Gets what the lime will have done by planting day; open where the day of liming is not known.</summary>
-    public Answer<LimeOutlook> Outlook => LimeOpen.Outlook(plan, Order, Expected, expectedOn);
+    public Answer<LimeOutlook> Outlook => LimeParts.Outlook(plan, Order, Expected, expectedOn);
 
     /// <summary>Gets sulfur to lower the pH where it lies above the target, by the two tables known; not needed elsewhere, open
     /// where the texture is not known.</summary>
-    public Answer<SulfurNeed> Sulfur => LimeOpen.Sulfur(plan, TargetPh);
+    public Answer<SulfurNeed> Sulfur => LimeParts.Sulfur(plan, TargetPh);
 
     /// <summary>Gets what the figures on lime rest on: the target, and the rate that was used.</summary>
     public ImmutableArray<IWorkedResult> RestsOn => [Target, Printed is { } printed ? printed : Computed];

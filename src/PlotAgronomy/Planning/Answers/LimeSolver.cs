@@ -33,7 +33,7 @@ internal static class LimeSolver
                 : null,
             Computed = computed,
             WeaklyBuffered = weak,
-            Rate = LimeOpen.Rate(plan, used, computed),
+            Rate = LimeParts.Rate(plan, used, computed),
             Offers = offers,
         };
         return Whole(plan, lime, changed => Solve(changed, kinds, fertilizer));

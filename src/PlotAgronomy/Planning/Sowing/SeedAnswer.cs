@@ -40,7 +40,7 @@ public sealed class SeedAnswer
 
     /// <summary>Gets the published days that suit all kinds; open until the region is known, with a case for each
     /// region.</summary>
-    public Answer<CommonDates> Dates => SeedOpen.Dates(Blend, Fit);
+    public Answer<CommonDates> Dates => SeedParts.Dates(Blend, Fit);
 
     /// <summary>Gets in which seasons the stand feeds, sown and standing, and which it leaves bare.</summary>
     public SeasonCoverage Seasons => seasons.Value;
@@ -65,7 +65,7 @@ public sealed class SeedAnswer
 
     /// <summary>Gets the rate of a kind that is sown alone held against the published range; not needed for a blend, whose rates
     /// are shares of a full stand.</summary>
-    public Answer<RateCheck> RateCheck => SeedOpen.RateCheck(Blend.Parts);
+    public Answer<RateCheck> RateCheck => SeedParts.RateCheck(Blend.Parts);
 
     /// <summary>The kinds whose rate depends much on whether hard and dormant seed counts as living.</summary>
     internal IEnumerable<SownKind> KindsWithBothRates =>

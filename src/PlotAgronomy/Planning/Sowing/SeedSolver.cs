@@ -9,7 +9,7 @@ internal static class SeedSolver
 {
     /// <summary>The kinds as one blend; null where one of them has no seed count or no rate for this way of sowing.</summary>
     internal static Blend? BlendOf(PlotPlan plan) =>
-        SeedOpen.BeforeBlending(plan).Any()
+        SeedParts.BeforeBlending(plan).Any()
             ? null
             : Blend.FromSharesOfFullStand([
                 .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand)),
@@ -19,7 +19,7 @@ internal static class SeedSolver
     {
         if (blend is null)
         {
-            return Answers.Open<SeedAnswer>(() => [.. SeedOpen.BeforeBlending(plan)]);
+            return Answers.Open<SeedAnswer>(() => [.. SeedParts.BeforeBlending(plan)]);
         }
 
         var standing = Standing(plan);

@@ -49,7 +49,7 @@ public sealed class SowingPass
 
     /// <summary>Gets the walking speed that gives the rate at the gate of the measured run; open without a timed run of one of
     /// its kinds.</summary>
-    public Answer<SpreaderSetting> Setting => SpreadingOpen.Setting(Setup, Names);
+    public Answer<SpreaderSetting> Setting => SpreadingParts.Setting(Setup, Names);
 
     /// <summary>Gets what a run over <see cref="TestRun"/> must use.</summary>
     public Mass TestRunCatch => MeasuredRate.ExpectedCatch(Rate, TestRun, swath);

@@ -39,7 +39,7 @@ public sealed class SownKind
 
     /// <summary>Gets how long ago the lot was tested, held against the federal limit on its sale; open until the month of test
     /// is known.</summary>
-    public Answer<TestAge> Test => SeedOpen.Test(plan, Planned.Offer.Item);
+    public Answer<TestAge> Test => SeedParts.Test(plan, Planned.Offer.Item);
 
     /// <summary>Lays out how the living rate and the weight come about; <see cref="Bulk"/> shows what lies between.</summary>
     /// <returns>The lines, in order.</returns>

@@ -20,7 +20,7 @@ public sealed class SpreadingAnswer
 
     /// <summary>Gets what one hopper with all kinds mixed would do, as two bounds: why there are several passes. Not needed for
     /// one kind; open until a timed run of every kind at one gate is known.</summary>
-    public Answer<MixedHopper> AllInOneHopper => SpreadingOpen.AllInOneHopper(plan, [.. Passes.SelectMany(p => p.Kinds)]);
+    public Answer<MixedHopper> AllInOneHopper => SpreadingParts.AllInOneHopper(plan, [.. Passes.SelectMany(p => p.Kinds)]);
 
     /// <summary>What stands open here.</summary>
     internal IEnumerable<OpenQuestion> Questions =>

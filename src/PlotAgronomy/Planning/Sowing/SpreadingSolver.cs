@@ -18,7 +18,7 @@ internal static class SpreadingSolver
         }
 
         var sown = weighed.Kinds;
-        var groups = SizeGrouping.Arrange([.. sown.Select(SpreadingOpen.PassKind)]);
+        var groups = SizeGrouping.Arrange([.. sown.Select(SpreadingParts.PassKind)]);
         var spreading = new SpreadingAnswer(plan)
         {
             Groups = groups,
@@ -49,7 +49,7 @@ internal static class SpreadingSolver
             Load = Mass.FromPounds(kinds.Sum(k => k.Weight.Pounds)),
             Walk = SowingWalk.For(setup.Rate, plan.Plot.Area, plan.Spreader.Swath),
             Setup = setup,
-            Laid = SpreadingOpen.Laid(Layout(plan, setup.Rate, setup.PaceForGate?.Speed ?? WalkingPace.Usual)),
+            Laid = SpreadingParts.Laid(Layout(plan, setup.Rate, setup.PaceForGate?.Speed ?? WalkingPace.Usual)),
         };
     }
 

@@ -48,7 +48,7 @@ public sealed record Plot
     public SoilClass? SoilClass
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(SoilClass)) : null;
+        init => field = Guard.Defined(value, nameof(SoilClass));
     }
 
     /// <summary>Gets the soil's texture, or null when it is not known.</summary>
@@ -56,7 +56,7 @@ public sealed record Plot
     public SoilTexture? Texture
     {
         get;
-        init => field = value is { } texture ? Guard.Defined(texture, nameof(Texture)) : null;
+        init => field = Guard.Defined(value, nameof(Texture));
     }
 
     /// <summary>Gets how the soil drains, or null when it is not known.</summary>
@@ -64,7 +64,7 @@ public sealed record Plot
     public DrainageClass? Drainage
     {
         get;
-        init => field = value is { } drainage ? Guard.Defined(drainage, nameof(Drainage)) : null;
+        init => field = Guard.Defined(value, nameof(Drainage));
     }
 
     /// <summary>Gets a value indicating whether the soil is dry or thin.</summary>
@@ -75,7 +75,7 @@ public sealed record Plot
     public SoilSupply? PhosphorusSupply
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(PhosphorusSupply)) : null;
+        init => field = Guard.Defined(value, nameof(PhosphorusSupply));
     }
 
     /// <summary>Gets whether the map of Illinois counts the soil to those of low or high exchange capacity, or null; medium is
@@ -84,7 +84,7 @@ public sealed record Plot
     public SoilSupply? ExchangeCapacityGroup
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(ExchangeCapacityGroup)) : null;
+        init => field = Guard.Defined(value, nameof(ExchangeCapacityGroup));
     }
 
     /// <summary>Gets a value indicating whether surface water is near; null when unknown.</summary>

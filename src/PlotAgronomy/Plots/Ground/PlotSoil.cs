@@ -32,7 +32,7 @@ public sealed record PlotSoil
     public SoilClass? SoilClass
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(SoilClass)) : null;
+        init => field = Guard.Defined(value, nameof(SoilClass));
     }
 
     /// <summary>Gets the texture.</summary>
@@ -40,7 +40,7 @@ public sealed record PlotSoil
     public SoilTexture? Texture
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(Texture)) : null;
+        init => field = Guard.Defined(value, nameof(Texture));
     }
 
     /// <summary>Gets the cation exchange capacity.</summary>
@@ -59,7 +59,7 @@ public sealed record PlotSoil
     public DrainageClass? Drainage
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(Drainage)) : null;
+        init => field = Guard.Defined(value, nameof(Drainage));
     }
 
     /// <summary>Gets a value indicating whether it is dry or thin.</summary>
@@ -73,7 +73,7 @@ public sealed record PlotSoil
     public SoilSupply? PhosphorusSupply
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(PhosphorusSupply)) : null;
+        init => field = Guard.Defined(value, nameof(PhosphorusSupply));
     }
 
     /// <summary>Gets whether it counts as a soil of low or high exchange capacity on the map of Illinois; medium is not
@@ -82,7 +82,7 @@ public sealed record PlotSoil
     public SoilSupply? ExchangeCapacityGroup
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(ExchangeCapacityGroup)) : null;
+        init => field = Guard.Defined(value, nameof(ExchangeCapacityGroup));
     }
 
     /// <summary>Gets the sampled layer by the furrow slice convention; null when the report prints no depth.</summary>

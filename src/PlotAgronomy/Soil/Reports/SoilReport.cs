@@ -92,7 +92,7 @@ public sealed partial record SoilReport
     public SoilClass? SoilClass
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(SoilClass)) : null;
+        init => field = Guard.Defined(value, nameof(SoilClass));
     }
 
     /// <summary>Gets the texture, when it is known.</summary>
@@ -100,7 +100,7 @@ public sealed partial record SoilReport
     public SoilTexture? Texture
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(Texture)) : null;
+        init => field = Guard.Defined(value, nameof(Texture));
     }
 
     /// <summary>Gets a buffer pH that stands on the report without the name of its buffer. It is never used; it only tells why
@@ -115,7 +115,7 @@ public sealed partial record SoilReport
     public SampleMoisture? SampleMoisture
     {
         get;
-        init => field = value is { } known ? Guard.Defined(known, nameof(SampleMoisture)) : null;
+        init => field = Guard.Defined(value, nameof(SampleMoisture));
     }
 
     /// <summary>Gets the phosphorus rating as printed, such as <c>medium</c> (South Carolina, whose limits for phosphorus are

@@ -5,8 +5,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>Where lime is needed, not needed, or a question stands in the way.</summary>
-internal static class LimeOpen
+/// <summary>The parts of the answer on lime (order, outlook, sulfur), each given, not needed or open.</summary>
+internal static class LimeParts
 {
     internal static Answer<LimeRate> Rate(PlotPlan plan, LimeRate? used, LimeNeed computed) =>
         used is not null

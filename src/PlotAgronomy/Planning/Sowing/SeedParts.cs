@@ -4,8 +4,8 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>What is asked of seed and sowing, where a fact may be missing.</summary>
-internal static class SeedOpen
+/// <summary>The parts of the answer on seed (tests, dates, rate), each given, not needed or open.</summary>
+internal static class SeedParts
 {
     /// <summary>What no blend can be made without: a seed count, and a full rate for the way of sowing.</summary>
     internal static IEnumerable<OpenQuestion> BeforeBlending(PlotPlan plan)

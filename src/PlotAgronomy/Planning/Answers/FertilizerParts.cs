@@ -7,8 +7,9 @@ using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>What the purchase means for the ground, and what is to be known for it.</summary>
-internal static class FertilizerOpen
+/// <summary>The parts of the answer on fertilizer: what the purchase means for the ground, and what
+/// is to be known for it.</summary>
+internal static class FertilizerParts
 {
     internal static ImmutableArray<NitrogenAcidity> Acidity(Purchase? purchase) =>
         [

@@ -5,8 +5,8 @@ using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>Setting and walking, where a measurement may be missing.</summary>
-internal static class SpreadingOpen
+/// <summary>The parts of the answer on spreading (setting, walk, hopper), each given, not needed or open.</summary>
+internal static class SpreadingParts
 {
     internal static Answer<SpreaderSetting> Setting(SpreaderSetup setup, string kinds) =>
         setup switch
