@@ -1,4 +1,5 @@
 using PlotAgronomy.Reference;
+
 namespace PlotAgronomy.Blends;
 
 /// <summary>The sums of a blend, in doubles; those of one kind are in <see cref="Seeds.SeedMath"/>. Rates are of live

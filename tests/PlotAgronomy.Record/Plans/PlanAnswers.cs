@@ -17,7 +17,7 @@ internal static class PlanAnswers
         Crowding(Add, answers);
         Passes(Add, answers);
         Add("report.findings", answers.Soil.Value.ReportFindings);
-        Add("findings", answers.WorkFindings);
+        Add("findings", answers.Findings);
         Add("total.cost", answers.TotalCost);
     }
 

@@ -40,7 +40,9 @@ public class FitTests
         var blend = BlendOf(("ladino-clover", 0.5), ("alfalfa", 0.5));
         Assert.Equal(6.2, Fit(blend).LowestPh);
         Assert.Equal(8.0, Fit(blend).HighestPh);
-        Assert.Equal(outside, CodesOf(blend, new BlendFitRequest { Soil = Ground(ph) }).Contains("blend-ph-outside"));
+        string[] codes = CodesOf(blend, new BlendFitRequest { Soil = Ground(ph) });
+        Assert.Equal(outside && ph < 7, codes.Contains("blend-ph-low"));
+        Assert.Equal(outside && ph > 7, codes.Contains("blend-ph-high"));
     }
 
     [Fact]
@@ -58,8 +60,8 @@ public class FitTests
         var blend = BlendOf(("ladino-clover", 0.5), ("alfalfa", 0.5));
         Assert.Equal(DrainageClass.ModeratelyWell, Fit(blend).WettestDrainage);
         Assert.Equal(DrainageClass.Well, Fit(blend).DriestDrainage);
-        Assert.Contains("blend-drainage-outside", CodesOf(blend, new BlendFitRequest { Soil = Ground(drainage: DrainageClass.SomewhatPoor) }));
-        Assert.DoesNotContain("blend-drainage-outside", CodesOf(blend, new BlendFitRequest { Soil = Ground(drainage: DrainageClass.Well) }));
+        Assert.Contains("blend-ground-wet", CodesOf(blend, new BlendFitRequest { Soil = Ground(drainage: DrainageClass.SomewhatPoor) }));
+        Assert.DoesNotContain("blend-ground-wet", CodesOf(blend, new BlendFitRequest { Soil = Ground(drainage: DrainageClass.Well) }));
         // Japanese millet very poor to moderately well, cowpea well to somewhat excessive.
         Assert.Contains("blend-drainage-apart", CodesOf(BlendOf(("japanese-millet", 0.5), ("cowpea-iron-clay", 0.5))));
     }
@@ -231,8 +233,10 @@ public class FitTests
         Assert.Equal((8, 1), (range.From.Month, range.From.Day));
         Assert.Equal((10, 31), (range.To.Month, range.To.Day));
         BlendFitRequest On(int month, int day) => new() { Region = PlantingRegion.Find("south"), SowingDay = new DateOnly(2026, month, day) };
-        Assert.DoesNotContain("blend-date-outside", CodesOf(blend, On(10, 31)));
-        Assert.Contains("blend-date-outside", CodesOf(blend, On(11, 1)));
+        Assert.DoesNotContain("blend-date-late", CodesOf(blend, On(10, 31)));
+        Assert.Contains("blend-date-late", CodesOf(blend, On(11, 2)));
+        Assert.Contains("blend-date-early", CodesOf(blend, On(7, 15)));
+        Assert.Equal(2, CodesOf(blend, On(12, 24)).Count(c => c == "blend-out-of-season"));
         Assert.Contains("blend-no-dates", CodesOf(BlendOf(("lablab", 0.5)), On(6, 1)));
     }
 
@@ -272,7 +276,7 @@ public class FitTests
         }
 
         Assert.Contains("42.5 lb/ac of nitrogen", here, StringComparison.Ordinal);
-        Assert.Contains("2026-12-24 is outside", here, StringComparison.Ordinal);
+        Assert.Contains("2026-12-24 is no time to sow", here, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -179,12 +179,10 @@ public class PlotAnswersTests
         }).Solve();
         string[] codes = [.. answers.Findings.Select(f => f.Code)];
         Assert.Contains("blend-poison", codes);
-        Assert.Contains("blend-drainage-outside", codes);
+        Assert.Contains("blend-ground-wet", codes);
         Assert.Contains("seed-test-old", codes);
         Assert.Contains(answers.Findings, f => f is { Code: "seed-test-old", Subject: { } subject } && subject.Contains("lot old", StringComparison.Ordinal));
-        Assert.DoesNotContain("blend-poison", answers.WorkFindings.Select(f => f.Code));
-        Assert.Empty(answers.WorkFindings.Except(answers.Findings));
-        Assert.Equal(answers.WorkFindings, FieldSheet.Of(answers).Findings);
+        Assert.Equal(answers.Findings, FieldSheet.Of(answers).Findings);
         Assert.Equal(AnswerState.Given, answers.Seed.Value.RateCheck.State);
         Assert.False(answers.Seed.Value.Kinds[0].Test.Value.IsCurrent);
         Assert.Equal(new DateOnly(2019, 10, 31), answers.Seed.Value.Kinds[0].Test.Value.LastDay);

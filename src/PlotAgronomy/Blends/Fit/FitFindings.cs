@@ -20,13 +20,18 @@ internal static class FitFindings
     private static IEnumerable<Finding> Soil(FitFacts fit)
     {
         CropKind[] kinds = [.. fit.Parts.Select(p => p.Kind)];
-        if (
-            fit.Request.Soil?.WaterPh is { } ph
-            && kinds.Where(k => k.Ph is { } t && (ph.Value < t.MinimumPh || ph.Value > t.MaximumPh)).ToArray()
-                is { Length: > 0 } outside
-        )
+        if (fit.Request.Soil?.WaterPh is { } ph)
         {
-            yield return FindingCatalog.Create(BlendCodes.PhOutside, ("ph", ph.ToString()), ("kinds", WithPh(outside)));
+            var known = kinds.Where(k => k.Ph is not null).ToList();
+            foreach (
+                var (code, outside) in Told(
+                    (BlendCodes.PhLow, known.Where(k => ph.Value < k.Ph!.MinimumPh)),
+                    (BlendCodes.PhHigh, known.Where(k => ph.Value > k.Ph!.MaximumPh))
+                )
+            )
+            {
+                yield return FindingCatalog.Create(code, ("ph", ph.ToString()), ("kinds", WithPh(outside)));
+            }
         }
 
         if (fit.PhSpan is { } span && span.Low > span.High)
@@ -34,12 +39,18 @@ internal static class FitFindings
             yield return FindingCatalog.Create(BlendCodes.PhApart, ("kinds", WithPh(kinds.Where(k => k.Ph is not null))));
         }
 
-        if (
-            fit.Request.Soil?.Drainage is { } drainage
-            && kinds.Where(k => k.Drainage is { } t && !t.Stands(drainage)).ToArray() is { Length: > 0 } unsuited
-        )
+        if (fit.Request.Soil?.Drainage is { } drainage)
         {
-            yield return FindingCatalog.Create(BlendCodes.DrainageOutside, ("kinds", StandNames.Of(unsuited)));
+            var known = kinds.Where(k => k.Drainage is not null).ToList();
+            foreach (
+                var (code, unsuited) in Told(
+                    (BlendCodes.GroundWet, known.Where(k => drainage < k.Drainage!.Wettest)),
+                    (BlendCodes.GroundDry, known.Where(k => drainage > k.Drainage!.Driest))
+                )
+            )
+            {
+                yield return FindingCatalog.Create(code, ("kinds", StandNames.Of(unsuited)));
+            }
         }
 
         if (fit.DrainageSpan is { } drain && drain.Wettest > drain.Driest)
@@ -108,15 +119,19 @@ internal static class FitFindings
 
         foreach (var kind in fit.Parts.Select(p => p.Kind))
         {
-            var windows = dates.Windows[kind.Id];
-            if (fit.Request.SowingDay is { } day && !windows.IsEmpty && !windows.Any(w => w.Allows(day)))
+            if (fit.Request.SowingDay is { } day && SowingDay.Of(day, dates.Windows[kind.Id]) is { Code: { } code } off)
             {
-                yield return FindingCatalog.Create(
-                    BlendCodes.DateOutside,
-                    ("day", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
-                    ("kind", kind.ShortName),
-                    ("dates", string.Join("; ", windows.Select(w => w.ToString()).Distinct()))
-                );
+                string dated = day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+                string published = string.Join("; ", dates.Windows[kind.Id].Select(w => w.ToString()).Distinct());
+                yield return code == BlendCodes.OutOfSeason
+                    ? FindingCatalog.Create(code, ("day", dated), ("kind", kind.ShortName), ("dates", published))
+                    : FindingCatalog.Create(
+                        code,
+                        ("day", dated),
+                        ("kind", kind.ShortName),
+                        ("days", Amounts.Print(off.Days, 0)),
+                        ("dates", published)
+                    );
             }
         }
     }
@@ -182,6 +197,9 @@ internal static class FitFindings
             .Concat(MemoryNotes.For("the sowing depths", kinds.Select(k => (k, k.Depth?.Evidence))))
             .Concat(MemoryNotes.For("the nitrogen fixed", fit.Members.Select(m => (m.Kind, m.Kind.Nitrogen?.Evidence))));
     }
+
+    private static IEnumerable<(string Code, CropKind[] Kinds)> Told(params (string Code, IEnumerable<CropKind> Kinds)[] sides) =>
+        sides.Select(s => (s.Code, Kinds: s.Kinds.ToArray())).Where(s => s.Kinds.Length > 0);
 
     private static string WithPh(IEnumerable<CropKind> kinds) =>
         string.Join(

@@ -5,14 +5,13 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>Every finding behind the answers: of the work, which the sheet's sections tell, and of what they do not tell
-/// yet.</summary>
+/// <summary>Every finding behind the answers.</summary>
 internal static class PlanFindings
 {
     private static readonly string[] GeneralOnDepth = [SoilCodes.DepthDiffers, SoilCodes.SampleShallow, SoilCodes.SampleDeep];
 
-    /// <summary>On the report, the lime, the fertilizer, the seed and the passes.</summary>
-    internal static IEnumerable<Finding> OfTheWork(
+    /// <summary>On the report, the lime, the fertilizer, the seed, its fit and the passes.</summary>
+    internal static IEnumerable<Finding> Of(
         PlotPlan plan,
         SoilAnswer soil,
         PlotNeed need,
@@ -42,6 +41,11 @@ internal static class PlanFindings
             .. (spreading?.Passes ?? []).SelectMany(p =>
                 new IWorkedResult?[] { p.Walk, p.Laid.OrNull(), p.Measured, p.Setting.OrNull() }
             ),
+            .. soil.Untold,
+            .. lime.Untold,
+            .. fertilizer.Untold,
+            .. seed?.Untold ?? [],
+            .. spreading?.Untold ?? [],
         ];
         return OneOnDepth(
             OnUreaOnlyWhereSpread(
@@ -52,24 +56,10 @@ internal static class PlanFindings
                         .Concat(spread.Findings)
                         .Concat(bought.Findings)
                         .Concat(NeedSolver.FindingsFor(plan))
-                        .Concat((seed?.Kinds ?? []).SelectMany(s => OfLot(s, plan.SowingMethod)))
+                        .Concat((seed?.Kinds ?? []).SelectMany(s => OfLot(s, plan.SowingMethod).Concat(OfTest(s))))
                 )
                 .ToList()
         );
-    }
-
-    /// <summary>On what no section of the sheet tells yet: ratings, exchange capacity, fit, seasons, tests of lots and the
-    /// rest.</summary>
-    internal static IEnumerable<Finding> Beyond(
-        SoilAnswer soil,
-        LimeAnswer lime,
-        FertilizerAnswer fertilizer,
-        SeedAnswer? seed,
-        SpreadingAnswer? spreading
-    )
-    {
-        return Of([.. soil.Untold, .. lime.Untold, .. fertilizer.Untold, .. seed?.Untold ?? [], .. spreading?.Untold ?? []])
-            .Concat((seed?.Kinds ?? []).SelectMany(OfTest));
     }
 
     private static IEnumerable<Finding> Of(IEnumerable<IWorkedResult?> results) =>

@@ -61,13 +61,7 @@ public sealed class PlotAnswers
 
     /// <summary>Gets everything the rooms remark on, most serious first.</summary>
     public ImmutableArray<Finding> Findings =>
-        Finding.InOrder(
-            OfTheWork.Concat(PlanFindings.Beyond(Soil.Value, Lime.Told, Fertilizer.Told, Seed.OrNull(), Spreading.OrNull()))
-        );
-
-    /// <summary>Gets what is remarked on the work: report, lime, fertilizer, seed and passes. The field sheet has sections for
-    /// these and prints them; the others are on their answers, and in <see cref="Findings"/>.</summary>
-    public ImmutableArray<Finding> WorkFindings => Finding.InOrder(OfTheWork);
+        Finding.InOrder(PlanFindings.Of(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading));
 
     /// <summary>What is done to sow, in order: each pass where seed is spread, with its kinds that the soil is still too sour
     /// for.</summary>
@@ -89,9 +83,6 @@ public sealed class PlotAnswers
             );
         }
     }
-
-    private IEnumerable<Finding> OfTheWork =>
-        PlanFindings.OfTheWork(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading);
 
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>

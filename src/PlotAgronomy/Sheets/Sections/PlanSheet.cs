@@ -27,7 +27,7 @@ public static class PlanSheet
                 ShoppingSection.Write(answers),
             ];
             string planting = SheetText.Date(answers.Plan.PlantingDate);
-            return SheetEnding.Close($"{answers.Plan.Plot.Name}: planting of {planting}", work, answers.WorkFindings);
+            return SheetEnding.Close($"{answers.Plan.Plot.Name}: planting of {planting}", work, answers.Findings);
         }
     }
 }
