@@ -20,6 +20,10 @@ internal sealed class BufferStart
     /// <summary>The start, or null for a buffer whose start was not seen in a publication.</summary>
     internal static double? Of(SoilBuffer buffer) => ByBuffer.Value.GetValueOrDefault(buffer)?.Ph;
 
+    /// <summary>Whether the acidity terms of a buffer end half a unit below its start.</summary>
+    internal static bool IsAboveTheTerms(SoilBuffer buffer) =>
+        buffer is SoilBuffer.Smp or SoilBuffer.Sikora or SoilBuffer.Sikora2;
+
     private static BufferStart FromRow(CsvRow row) =>
         new()
         {

@@ -74,7 +74,7 @@ internal static class PhChecks
                 ("start", Number(start))
             );
         }
-        else if (start - buffer.Value < SoilConstants.All["buffer-placeholder-margin"] && EndsBelowItsStart(buffer.Buffer))
+        else if (start - buffer.Value < SoilConstants.All["buffer-placeholder-margin"] && BufferStart.IsAboveTheTerms(buffer.Buffer))
         {
             yield return FindingCatalog.Create(
                 SoilCodes.BufferPlaceholder,
@@ -83,10 +83,6 @@ internal static class PhChecks
             );
         }
     }
-
-    /// <summary>Whether the acidity terms of a buffer end half a unit below its start.</summary>
-    internal static bool EndsBelowItsStart(SoilBuffer buffer) =>
-        buffer is SoilBuffer.Smp or SoilBuffer.Sikora or SoilBuffer.Sikora2;
 
     private static IEnumerable<(double Value, string Text)> Values(SoilReport report)
     {

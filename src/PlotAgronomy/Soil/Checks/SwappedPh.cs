@@ -54,7 +54,7 @@ internal static class SwappedPh
 
     /// <summary>SMP and Sikora end half a unit below their start: their acidity terms are zero from pH 7.0 on.</summary>
     private static bool FindsNoAcidity(double reading, SoilBuffer buffer, double? start) =>
-        start is { } from && !Tolerance.IsBelow(reading, from - (PhChecks.EndsBelowItsStart(buffer) ? PlaceholderMargin : 0));
+        start is { } from && !Tolerance.IsBelow(reading, from - (BufferStart.IsAboveTheTerms(buffer) ? PlaceholderMargin : 0));
 
     private static double PlaceholderMargin => SoilConstants.All["buffer-placeholder-margin"];
 }

@@ -130,14 +130,14 @@ public sealed partial record SoilReport
     /// report.</summary>
     /// <param name="analyte">What was measured.</param>
     /// <returns>The reading, or null when the report prints none, or two of one kind that differ.</returns>
-    public SoilReading? Find(SoilAnalyte analyte) => ReadingTwice.OnlyOne(FindAll(analyte));
+    public SoilReading? Find(SoilAnalyte analyte) => ReadingKinds.OnlyOne(FindAll(analyte));
 
     /// <summary>Finds the reading of an analyte by one extractant.</summary>
     /// <param name="analyte">What was measured.</param>
     /// <param name="extractant">Extractant.</param>
     /// <returns>The reading, or null when the report prints none, or two that differ.</returns>
     public SoilReading? Find(SoilAnalyte analyte, Extractant extractant) =>
-        ReadingTwice.OnlyOne(FindAll(analyte).Where(r => r.Extractant == Guard.Defined(extractant)));
+        ReadingKinds.OnlyOne(FindAll(analyte).Where(r => r.Extractant == Guard.Defined(extractant)));
 
     /// <summary>Finds every reading of an analyte, in the order of the report.</summary>
     /// <param name="analyte">What was measured.</param>

@@ -24,24 +24,14 @@ internal static class ReadingTwice
     internal static IEnumerable<Finding> OfAnalyte(SoilReport report, SoilAnalyte analyte) =>
         report
             .FindAll(analyte)
-            .GroupBy(KindOf)
-            .Where(kind => Differ(kind))
+            .GroupBy(ReadingKinds.KindOf)
+            .Where(kind => ReadingKinds.Differ(kind))
             .Select(kind =>
                 Ask(
                     $"{SoilWords.For(analyte)} ({SoilWords.For(kind.Key.Extractant)})",
                     kind.Distinct().OrderBy(r => r.PrintedValue).Select(r => r.Printed)
                 )
             );
-
-    /// <summary>The one reading of its kind; null where two of that kind differ. Of several kinds the choice does not depend on
-    /// the order of the report.</summary>
-    internal static SoilReading? OnlyOne(IEnumerable<SoilReading> readings) =>
-        readings.GroupBy(KindOf).MinBy(kind => kind.Key) is { } first && !Differ(first) ? first.First() : null;
-
-    internal static bool Differ(IEnumerable<SoilReading> ofOneKind) => ofOneKind.Distinct().Skip(1).Any();
-
-    internal static (Extractant Extractant, SoilTestUnit Unit, PrintedForm Form) KindOf(SoilReading reading) =>
-        (reading.Extractant, reading.Unit, reading.Form);
 
     private static Finding Ask(string what, IEnumerable<string> values) =>
         FindingCatalog.Create(SoilCodes.ReadingTwice, ("reading", what), ("values", string.Join(" and ", values)));
