@@ -12,6 +12,14 @@ public abstract class OpenQuestion : IEquatable<OpenQuestion>
 
     internal static readonly EnumWords<WhomToAsk> WhomWords = EnumWords<WhomToAsk>.FromNames();
 
+    private static readonly EnumWords<WhomToAsk> PlainWords = new(
+        (WhomToAsk.Laboratory, "laboratory"),
+        (WhomToAsk.Dealer, "dealer"),
+        (WhomToAsk.Tag, "tag"),
+        (WhomToAsk.Tape, "measure"),
+        (WhomToAsk.OwnEyes, "yourself")
+    );
+
     private readonly QuestionTemplate template;
     private readonly ImmutableArray<FindingValue> values;
 
@@ -41,6 +49,9 @@ public abstract class OpenQuestion : IEquatable<OpenQuestion>
 
     /// <summary>Gets the plausible values of the fact in words, at most six.</summary>
     public abstract ImmutableArray<string> PlausibleTexts { get; }
+
+    /// <summary>Whom to ask, in one word for a list.</summary>
+    internal string WhomInWords => PlainWords[Whom];
 
     /// <summary>Says whether this asks the same about the same thing.</summary>
     /// <param name="other">Another question.</param>

@@ -18,6 +18,7 @@ public static class PlanSheet
             ArgumentNullException.ThrowIfNull(answers);
             ImmutableArray<SheetSection> work =
             [
+                .. answers.Questions.IsEmpty ? Enumerable.Empty<SheetSection>() : [QuestionsSection.Write(answers)],
                 ReportSection.Write(answers),
                 LimeSection.Write(answers),
                 FertilizerSection.Write(answers),

@@ -74,7 +74,10 @@ internal static class PhChecks
                 ("start", Number(start))
             );
         }
-        else if (start - buffer.Value < SoilConstants.All["buffer-placeholder-margin"] && BufferStart.IsAboveTheTerms(buffer.Buffer))
+        else if (
+            start - buffer.Value < SoilConstants.All["buffer-placeholder-margin"]
+            && BufferStart.IsAboveTheTerms(buffer.Buffer)
+        )
         {
             yield return FindingCatalog.Create(
                 SoilCodes.BufferPlaceholder,
