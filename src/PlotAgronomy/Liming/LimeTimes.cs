@@ -20,9 +20,9 @@ internal static class LimeTimes
     internal static double WorkedOfUnknownFineness(double months, double monthsToFullEffect) =>
         Math.Min(1, months / monthsToFullEffect);
 
-    /// <summary>Straight line from today's pH to the target.</summary>
-    internal static double ExpectedPh(double ph, double targetPh, double shareDelivered, double shareWorked) =>
-        ph + (Math.Max(0, targetPh - ph) * shareDelivered * shareWorked);
+    /// <summary>Straight line from today's pH to the target, and the error of the test that will show it.</summary>
+    internal static double ExpectedPh(double ph, double targetPh, double shareDelivered, double shareWorked, double error) =>
+        ph + (Math.Max(0, targetPh - ph) * shareDelivered * shareWorked) + error;
 
     /// <summary>Carbonate for a pound of nitrogen when all acid stays: two hydrogen ions to a carbonate.</summary>
     internal static double CarbonatePerNitrogen(double hydrogenIonsPerNitrogen, double carbonateMass, double nitrogenMass) =>

@@ -27,9 +27,11 @@ internal static class LimingCodes
     internal const string BufferOther = "lime-buffer-other";
     internal const string BufferUnnamed = "lime-buffer-unnamed";
     internal const string Caustic = "lime-caustic";
+    internal const string CausticNearSeed = "lime-caustic-near-seed";
     internal const string CecOutside = "lime-cec-outside";
     internal const string CellBlank = "lime-cell-blank";
     internal const string ComparisonSpread = "lime-comparison-spread";
+    internal const string CountedAsAgLime = "lime-counted-as-ag-lime";
     internal const string CreditNotPrinted = "lime-credit-not-printed";
     internal const string DepthAssumed = "lime-depth-assumed";
     internal const string DepthChanged = "lime-depth-changed";
@@ -44,6 +46,7 @@ internal static class LimingCodes
     internal const string KindHoldBack = "lime-kind-hold-back";
     internal const string KindLimitUnknown = "lime-kind-limit-unknown";
     internal const string LabelMissing = "lime-label-missing";
+    internal const string LaterOnSurface = "lime-later-on-surface";
     internal const string LowerPhDoubtful = "lime-lower-ph-doubtful";
     internal const string LowerTargetNeedsMore = "lime-lower-target-needs-more";
     internal const string NeedAboveDomain = "lime-need-above-domain";
@@ -78,12 +81,14 @@ internal static class LimingCodes
     internal const string TargetFromRange = "lime-target-from-range";
     internal const string TargetNotKnown = "lime-target-not-known";
     internal const string TargetNotOffered = "lime-target-not-offered";
+    internal const string TargetSmother = "lime-target-smother";
     internal const string TargetSuperseded = "lime-target-superseded";
     internal const string TargetTooHigh = "lime-target-too-high";
     internal const string TargetWide = "lime-target-wide";
     internal const string TooYoung = "lime-too-young";
     internal const string TriggerImplausible = "lime-trigger-implausible";
     internal const string WeaklyBuffered = "lime-weakly-buffered";
+    internal const string WeaklyBufferedCapped = "lime-weakly-buffered-capped";
     internal const string WeaklyBufferedRange = "lime-weakly-buffered-range";
     internal const string WithNitrogen = "lime-with-nitrogen";
     internal const string WithinMargin = "lime-within-margin";

@@ -12,4 +12,5 @@ internal static class PlanningCodes
     internal const string NoSides = "plan-no-sides";
     internal const string SpreadMoreThanHopper = "plan-spread-more-than-hopper";
     internal const string SwathRun = "plan-swath-run";
+    internal const string TillageUnused = "plan-tillage-unused";
 }

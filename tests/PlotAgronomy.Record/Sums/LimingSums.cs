@@ -25,8 +25,8 @@ internal static partial class LimingSums
             (4, 100), (8, 100), (10, 100), (20, 100), (30, 100), (40, 99), (50, 98.5), (60, 98), (100, 80))),
         LimingMaterial.FromAnalysis("hydrated", LimingForm.Hydrated, 132),
         LimingMaterial.FromAnalysis("wood ash", LimingForm.WoodAsh, 45, moisture: Percent(20)),
-        LimingMaterial.FromLabel("sold by score", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.OregonScore, 88)),
-        LimingMaterial.FromLabel("sold by pounds to a ton", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2200)),
+        LimingMaterial.FromLabel("sold by score", LimingForm.GroundLimestone, LimeFigure.FromPercent(LimeIndex.OregonScore, 88)),
+        LimingMaterial.FromLabel("sold by pounds to a ton", LimingForm.GroundLimestone, LimeFigure.FromPoundsEqualToOneTon(2200)),
     ];
 
     internal static void Record(Recorder recorder)
@@ -97,7 +97,7 @@ internal static partial class LimingSums
             recorder.Call($"liming material {material.Name}", () => material);
             recorder.Call($"liming material {material.Name}: magnesium in a ton", () => material.MagnesiumIn(Pounds(2000)));
             recorder.Call($"liming material {material.Name}: with a stated figure",
-                () => material.WithFigure(LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1400)).FigureIn(LimeIndex.Find("ohio-enp")));
+                () => material.WithFigure(LimeFigure.FromPoundsPerTon(LimeIndex.Find("ohio-enp"), 1400)).FigureIn(LimeIndex.Find("ohio-enp")));
             foreach (double months in new[] { 0, 1, 3, 6, 12, 24, 40.0 })
             {
                 recorder.Call($"liming material {material.Name}: worked after {months} months",

@@ -38,11 +38,12 @@ internal static class LimingTimeFormulaChecks
             ),
             new(
                 "lime-expected-ph",
-                d => LimeTimes.ExpectedPh(d["pH"], d["target"], d["share delivered"], d["share worked"]),
+                d => LimeTimes.ExpectedPh(d["pH"], d["target"], d["share delivered"], d["share worked"], d["error of a reading"]),
                 ("pH", 4.5, 7),
                 ("target", 5.5, 7),
                 ("share delivered", 0, 1),
-                ("share worked", 0, 1)
+                ("share worked", 0, 1),
+                ("error of a reading", -0.1, 0.1)
             ),
             new(
                 "nitrogen-acidity",

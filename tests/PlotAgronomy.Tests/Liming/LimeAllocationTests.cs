@@ -12,7 +12,7 @@ public class LimeAllocationTests
 {
     private static readonly LimeRate OregonRate = Rate(2, targetPh: 6.4);
 
-    private static readonly LimingMaterial Pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OregonScore, 92));
+    private static readonly LimingMaterial Pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromPercent(LimeIndex.OregonScore, 92));
 
     [Theory]
     [InlineData("north-carolina-mehlich", SoilBuffer.Mehlich, 6.0)]

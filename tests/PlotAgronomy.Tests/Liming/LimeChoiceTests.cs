@@ -96,6 +96,8 @@ public class LimeChoiceTests
             MostAtOnce = ApplicationRate.FromShortTonsPerAcre(2),
             MonthsBetween = 5,
             FirstDressingOn = new DateOnly(2026, 9, 1),
+            SowingOn = new DateOnly(2026, 10, 1),
+            StandsForYears = true,
             Package = Package.FromWeight(Mass.FromPounds(50)),
             Price = 40,
         };
@@ -115,7 +117,7 @@ public class LimeChoiceTests
 
     private static Offer<LimingMaterial> Bags(string name, double pounds, decimal price) =>
         Offer.InBags(
-            LimingMaterial.FromLabel(name, LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.CalciumCarbonateEquivalent, 100)),
+            LimingMaterial.FromLabel(name, LimingForm.Pelletized, LimeFigure.FromPercent(LimeIndex.CalciumCarbonateEquivalent, 100)),
             Mass.FromPounds(pounds),
             price
         );

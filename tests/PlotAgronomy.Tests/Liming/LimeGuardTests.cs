@@ -80,7 +80,7 @@ public class LimeGuardTests
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.FromMass(Mass.FromPounds(-1), LimingMaterial.PureCarbonate));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeApplication.FromBags(-1, Fifty, LimingMaterial.PureCarbonate));
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeBalance.For(Rate(1), Area.Zero, []));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LimeFigure.FromNorthCarolinaLabel(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimeFigure.FromPoundsEqualToOneTon(0));
         Assert.Throws<ArgumentNullException>(() => LimeRate.FromBasis(ApplicationRate.Zero, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), null!));
         Assert.Throws<KeyNotFoundException>(() => LimeIndex.Find("enp"));
         Assert.Throws<KeyNotFoundException>(() => LimingCompound.Find("chalk"));

@@ -20,6 +20,20 @@ public class LimeLabelTests
             Soil = soil,
         });
 
+    /// <summary>Definition: a label in percent and one in lb/ton are never the same number (ENP 2000 lb/ton is 100 %).</summary>
+    [Fact]
+    public void A_percent_is_not_taken_for_pounds_to_the_ton_nor_the_reverse()
+    {
+        foreach (var index in LimeIndex.All.Concat(LimeIndex.Unchecked))
+        {
+            bool inPounds = index.Unit == "lb/ton";
+            Assert.Equal(inPounds, Record.Exception(() => LimeFigure.FromPercent(index, 90)) is ArgumentException { ParamName: "index" });
+            Assert.Equal(!inPounds, Record.Exception(() => LimeFigure.FromPoundsPerTon(index, 200)) is ArgumentException { ParamName: "index" });
+        }
+
+        Assert.Contains("lb/ton", Assert.Throws<ArgumentException>(() => LimeFigure.FromPercent(LimeIndex.MissouriEnm, 90)).Message, StringComparison.Ordinal);
+    }
+
     /// <summary>Practice: a percent in lb/ton, lb/ton of another state, and a share in percent.</summary>
     [Theory]
     [InlineData("ohio-enp", 90), InlineData("iowa-ecce", 82), InlineData("missouri-enm", 90), InlineData("missouri-enm", 1800), InlineData("minnesota-enp", 1)]

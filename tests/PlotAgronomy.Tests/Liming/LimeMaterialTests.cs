@@ -12,7 +12,7 @@ public class LimeMaterialTests
     {
         var material = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 92, SieveAnalysis.FromPercent((8, 98), (20, 80), (60, 55)));
         Assert.Equal(0.92 * 73.6 * 20, material.FigureIn(LimeIndex.Find("ohio-enp")).Value, 1e-9);
-        Assert.Equal(1800, material.WithFigure(LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1800)).FigureIn(LimeIndex.Find("ohio-enp")).Value);
+        Assert.Equal(1800, material.WithFigure(LimeFigure.FromPoundsPerTon(LimeIndex.Find("ohio-enp"), 1800)).FigureIn(LimeIndex.Find("ohio-enp")).Value);
     }
 
     [Fact]
@@ -66,7 +66,7 @@ public class LimeMaterialTests
     public void North_carolinas_label_states_the_pounds_that_equal_a_ton()
     {
         // Soil Testing: Lime and Fertilizer Requirements (NCDA&CS): rate x label pounds / 2000.
-        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2200));
+        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromPoundsEqualToOneTon(2200));
         Assert.Equal(1.1, Rate(1, LimeBasis.Find("north-carolina-standard")).RateOf(lime).ShortTonsPerAcre, 1e-12);
         Assert.Throws<InvalidOperationException>(() => Rate(1, LimeBasis.Find("north-carolina-standard")).RateOf(LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 95)));
     }
@@ -127,8 +127,8 @@ public class LimeMaterialTests
     public void Offers_are_ranked_by_the_cost_of_what_they_neutralize()
     {
         // Hand algebra: bulk 40/ton at ENP 1000 costs 80 per effective ton; bags 6/40 lb = 300/ton at ENP 1800 cost 333.33.
-        var bulk = Offer.InBulk(LimingMaterial.FromLabel("crushed", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1000)), 40);
-        var bags = Offer.InBags(LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1800)), Mass.FromPounds(40), 6);
+        var bulk = Offer.InBulk(LimingMaterial.FromLabel("crushed", LimingForm.GroundLimestone, LimeFigure.FromPoundsPerTon(LimeIndex.Find("ohio-enp"), 1000)), 40);
+        var bags = Offer.InBags(LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromPoundsPerTon(LimeIndex.Find("ohio-enp"), 1800)), Mass.FromPounds(40), 6);
         var gypsum = Offer.InBulk(LimingMaterial.Gypsum, 1);
         var unknown = Offer.InBulk(LimingMaterial.FromAnalysis("heap", LimingForm.Other, 90), 5);
         var comparison = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ohio-enp")), Area.FromAcres(0.5), [gypsum, bags, unknown, bulk]);

@@ -21,7 +21,7 @@ public class LimeOrderTests
                 Material = LimingMaterial.FromLabel(
                     "pellets",
                     LimingForm.Pelletized,
-                    LimeFigure.FromValue(LimeIndex.OregonScore, 92)
+                    LimeFigure.FromPercent(LimeIndex.OregonScore, 92)
                 ),
                 Area = Area.FromAcres(0.25),
                 WorkedDepth = Length.FromInches(4),
@@ -227,7 +227,7 @@ public class LimeOrderTests
     [Fact]
     public void The_working_of_a_North_Carolina_label_shows_its_pounds()
     {
-        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2500));
+        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromPoundsEqualToOneTon(2500));
         var work = LimeOrder
             .For(
                 new LimeOrderRequest
@@ -254,7 +254,7 @@ public class LimeOrderTests
                         Material = LimingMaterial.FromLabel(
                             "pellets",
                             LimingForm.Pelletized,
-                            LimeFigure.FromValue(LimeIndex.OregonScore, 92)
+                            LimeFigure.FromPercent(LimeIndex.OregonScore, 92)
                         ),
                         Area = Area.FromAcres(1),
                     }

@@ -124,15 +124,17 @@ public class LimePlacementTests
                     MostAtOnce = most,
                 }
             );
-        string Split(LimeOrder order) => order.Findings.Single(f => f.Code == "lime-split").Text;
+        string Split(LimeOrder order) => order.Findings.Single(f => f.Code is "lime-split" or "lime-split-plowed").Text;
         string text = Split(Order(5));
         Assert.Contains(
             "the most Pennsylvania puts on at once, borrowed because test laboratory prints no limit",
             text,
             StringComparison.Ordinal
         );
-        Assert.Contains("12 months apart by common practice", text, StringComparison.Ordinal);
-        Assert.Equal([8000.0, 2000], Order(5).Dressings.Select(d => Math.Round(d.Mass.Pounds, 6)));
+        // Borrowed with its way of meeting it: equal parts by the tillage before the seed (Liming Practices, Penn State).
+        Assert.Contains("the first plowed down, the rest worked in", text, StringComparison.Ordinal);
+        Assert.All(Order(5).Dressings, d => Assert.Equal(0, d.MonthsAfterFirst));
+        Assert.Equal([5000.0, 5000], Order(5).Dressings.Select(d => Math.Round(d.Mass.Pounds, 6)));
         Assert.Contains(
             "the most this order allows at once",
             Split(Order(5, ApplicationRate.FromShortTonsPerAcre(3))),

@@ -63,8 +63,8 @@ public class LimePracticeCases
     [Fact]
     public void C07_pounds_of_neutralizing_power_are_not_pounds_of_lime()
     {
-        var pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.Find("minnesota-enp"), 1800));
-        var crushed = LimingMaterial.FromLabel("crushed lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("minnesota-enp"), 1000));
+        var pellets = LimingMaterial.FromLabel("pellets", LimingForm.Pelletized, LimeFigure.FromPoundsPerTon(LimeIndex.Find("minnesota-enp"), 1800));
+        var crushed = LimingMaterial.FromLabel("crushed lime", LimingForm.GroundLimestone, LimeFigure.FromPoundsPerTon(LimeIndex.Find("minnesota-enp"), 1000));
         LimeOrder Order(double enp, LimingMaterial material) => LimeOrder.For(new LimeOrderRequest { Rate = Rate(enp / 2000, LimeBasis.Find("minnesota-enp")), Material = material, Area = QuarterAcre, Package = Package.FromWeight(Mass.FromPounds(40)) });
         PracticeCase.AssertMatches("C07", "pellets, first site", Order(3000, pellets).ProductRate.PoundsPerAcre);
         PracticeCase.AssertMatches("C07", "crushed, first site", Order(3000, crushed).ProductRate.PoundsPerAcre);

@@ -79,7 +79,7 @@ public class LimeProperties
     public void A_conversion_there_and_back_returns(ApplicationRate rate, LimeBasis from, LimeBasis to, SieveAnalysis sieves, FsCheck.PositiveInt cce)
     {
         var through = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 50 + (cce.Get % 60), sieves, Fraction.FromPercent(2));
-        through = through.WithFigure(LimeFigure.FromValue(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
+        through = through.WithFigure(LimeFigure.FromPercent(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromPoundsEqualToOneTon(2100));
         if (LimeIndex.Everything.Any(i => through.FigureIn(i).Value <= 0))
         {
             return; // a lime too coarse to have any effect in some index
@@ -96,7 +96,7 @@ public class LimeProperties
     public void A_product_rate_does_not_depend_on_the_basis_it_went_through(ApplicationRate rate, LimeBasis from, LimeBasis to, SieveAnalysis sieves)
     {
         var material = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 95, sieves)
-            .WithFigure(LimeFigure.FromValue(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromNorthCarolinaLabel(2100));
+            .WithFigure(LimeFigure.FromPercent(LimeIndex.Find("field-efficiency"), 70)).WithFigure(LimeFigure.FromPoundsEqualToOneTon(2100));
         if (LimeIndex.Everything.All(i => material.FigureIn(i).Value > 0))
         {
             var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), from, Institution.FindLaboratory("test laboratory"));
@@ -119,7 +119,7 @@ public class LimeProperties
         var order = LimeOrder.For(new LimeOrderRequest
         {
             Rate = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), Institution.FindLaboratory("test laboratory")),
-            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1300)),
+            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromPoundsPerTon(LimeIndex.Find("ohio-enp"), 1300)),
             Area = area,
             MostAtOnce = limit,
             Package = Package.FromWeight(Mass.FromPounds(50)),
@@ -150,7 +150,7 @@ public class LimeProperties
     [Property]
     public void What_is_owed_settles_the_balance(ApplicationRate rate, Area area, Mass applied)
     {
-        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 1500));
+        var lime = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromPoundsPerTon(LimeIndex.Find("ohio-enp"), 1500));
         var need = LimeRate.FromBasis(rate, 6.5, Length.FromInches(6), LimeBasis.Find("ohio-enp"), Institution.FindLaboratory("test laboratory"));
         var before = LimeBalance.For(need, area, [LimeApplication.FromMass(applied, lime)]);
         var after = LimeBalance.For(need, area, [LimeApplication.FromMass(applied, lime), LimeApplication.FromMass(before.StillOwedOf(lime), lime)]);
@@ -220,7 +220,7 @@ public class LimeProperties
     [Property]
     public void The_order_of_the_offers_does_not_matter(FsCheck.PositiveInt a, FsCheck.PositiveInt b, FsCheck.PositiveInt c)
     {
-        Offer<LimingMaterial>[] offers = [.. new[] { a.Get, b.Get, c.Get }.Select((n, i) => Offer.InBulk(LimingMaterial.FromLabel($"lime {i}", LimingForm.GroundLimestone, LimeFigure.FromValue(LimeIndex.Find("ohio-enp"), 800 + (n % 1000))), 20 + (n % 60)))];
+        Offer<LimingMaterial>[] offers = [.. new[] { a.Get, b.Get, c.Get }.Select((n, i) => Offer.InBulk(LimingMaterial.FromLabel($"lime {i}", LimingForm.GroundLimestone, LimeFigure.FromPoundsPerTon(LimeIndex.Find("ohio-enp"), 800 + (n % 1000))), 20 + (n % 60)))];
         var forward = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ohio-enp")), Area.FromAcres(1), offers);
         var backward = LimingMaterialComparison.For(Rate(1, LimeBasis.Find("ohio-enp")), Area.FromAcres(1), [.. offers.Reverse()]);
         Assert.Equal(forward.Costs.Select(x => x.CostPerEffectiveTon), backward.Costs.Select(x => x.CostPerEffectiveTon));

@@ -63,11 +63,11 @@ public class LimeRateTests
     public void A_printed_rate_goes_through_every_step_like_any_other()
     {
         var printed = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(1), 6.0, Length.FromInches(20.0 / 3), LimeBasis.Find("north-carolina-standard"), Institution.FindLaboratory("North Carolina"));
-        // By hand: 1 - 5 months x 0.08 x 0.5 ton = 0.7 off 0.3; half the depth; label 2000 lb; rounded to 0.1.
+        // By hand: 1 - 0.3 (0.5 ton less 5 months x 0.08) = 0.7, rounded to 0.1 as the report does; half the depth; label 2000 lb.
         var order = LimeOrder.For(new LimeOrderRequest
         {
             Rate = printed.Rate!,
-            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromNorthCarolinaLabel(2000)),
+            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromPoundsEqualToOneTon(2000)),
             Area = Area.FromAcres(0.5),
             EarlierLime = EarlierLime.FromRate(ApplicationRate.FromShortTonsPerAcre(0.5), 5),
             WorkedDepth = Length.FromInches(10.0 / 3),
@@ -75,8 +75,8 @@ public class LimeRateTests
             Package = Package.FromWeight(Mass.FromPounds(50)),
         });
         Assert.Equal(0.35, order.BasisRate.OfBasis.ShortTonsPerAcre, 1e-9);
-        Assert.Equal(0.4, order.ProductRate.ShortTonsPerAcre, 1e-9);
-        Assert.Equal(8, order.Bags);
+        Assert.Equal(0.35, order.ProductRate.ShortTonsPerAcre, 1e-9);
+        Assert.Equal(7, order.Bags);
     }
 
     [Theory]

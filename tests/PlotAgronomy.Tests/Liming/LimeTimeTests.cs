@@ -44,12 +44,16 @@ public class LimeTimeTests
     }
 
     [Fact]
-    public void Unknown_fineness_works_in_six_to_twelve_months()
+    public void Unknown_fineness_is_a_range_that_a_year_does_not_close()
     {
         var unknown = LimingMaterial.FromAnalysis("lime", LimingForm.GroundLimestone, 92);
         var half = LimeReaction.After(unknown, 6);
         Assert.False(half.FinenessKnown);
-        Assert.Equal(0.5, half.Low.Value, 1e-12);
+        // By hand: the legal ground grade has 40 % through 100 mesh, all of it at work; 10 % x 0.8 and 20 % x 0.4 half-way.
+        Assert.Equal(0.40 + (0.10 * 0.8 / 2) + (0.20 * 0.4 / 2), half.Low.Value, 1e-12);
+        Assert.Equal(0.56, LimeReaction.After(unknown, 12).Low.Value, 1e-12);
+        Assert.Equal(1, LimeReaction.After(unknown, 12).High.Value);
+        Assert.Equal(0.5, LimeReaction.After(LimingMaterial.FromAnalysis("burnt lime", LimingForm.Quicklime, 170), 6).Low.Value, 1e-12);
         Assert.Equal(1, half.High.Value, 1e-12);
         Assert.Equal(0, LimeReaction.After(LimingMaterial.Gypsum, 12).High.Value);
     }
@@ -58,11 +62,12 @@ public class LimeTimeTests
     public void The_pH_on_planting_day_lies_between_todays_and_the_target()
     {
         var outlook = Outlook(12);
-        Assert.Equal(5.5 + 0.624, outlook.ExpectedPhLow, 1e-3);
-        Assert.InRange(outlook.ExpectedPhHigh, outlook.ExpectedPhLow, 6.5);
+        // By hand: 1 pH x 0.624, and the error of a reading (0.1, LIME-S38) on both sides.
+        Assert.Equal(5.5 + 0.624 - 0.1, outlook.ExpectedPhLow, 1e-3);
+        Assert.InRange(outlook.ExpectedPhHigh, outlook.ExpectedPhLow + 0.2 - 1e-9, 6.6);
         Assert.Equal(0.624, outlook.WorkedInAYear.Low.Value, 1e-9);
         Assert.False(outlook.Has("lime-too-young"));
-        Assert.Equal(5.5, Outlook(12, LimePlacement.Surface).ExpectedPhLow);
+        Assert.Equal(5.4, Outlook(12, LimePlacement.Surface).ExpectedPhLow, 1e-9);
         Assert.True(Outlook(12, LimePlacement.Surface).Has("lime-surface-slow"));
     }
 

@@ -25,7 +25,7 @@ public class LimingDocExample
         output.WriteLine(need.Rate);
         output.WriteLine($"if the reading is off by 0.1: {Amounts.Print(need.Lowest!.OfBasis, "ton/ac", 1)} to {Amounts.Print(need.Highest!.OfBasis, "ton/ac", 1)}");
 
-        var pellets = LimingMaterial.FromLabel("pelletized lime", LimingForm.Pelletized, LimeFigure.FromValue(LimeIndex.OregonScore, 92));
+        var pellets = LimingMaterial.FromLabel("pelletized lime", LimingForm.Pelletized, LimeFigure.FromPercent(LimeIndex.OregonScore, 92));
         var order = LimeOrder.For(new LimeOrderRequest
         {
             Rate = need.Rate!,

@@ -30,7 +30,7 @@ public class PlanDocExample
         var clover = KindCatalog.Standard.Find("crimson clover");
         var tag = SeedAnalysis.FromFractions(Fraction.FromPercent(98.5), germination: Fraction.FromPercent(85));
         var lot = new SeedLot { Kind = clover, Label = "C-3", Analysis = tag };
-        var pellets = LimingMaterial.FromLabel("lime pellets", LimingForm.Pelletized, LimeFigure.FromNorthCarolinaLabel(2080));
+        var pellets = LimingMaterial.FromLabel("lime pellets", LimingForm.Pelletized, LimeFigure.FromPoundsEqualToOneTon(2080));
         var plan = new PlotPlan
         {
             Plot = new Plot { Name = "Fern Bottom", Measured = PlotArea.FromRectangle(Length.FromFeet(182), Length.FromFeet(140)) },

@@ -5,6 +5,27 @@ namespace PlotAgronomy.Liming;
 /// <summary>What lime methods read out of a soil.</summary>
 internal static class LimeFacts
 {
+    extension(CropKind kind)
+    {
+        /// <summary>The lowest pH the kind stands on this soil; null when none is known. The kinds' figures are of mineral soil;
+        /// on
+        /// organic soil, which holds less aluminum, a lower pH does (common practice).</summary>
+        internal double? LowestPhOn(PlotSoil soil) =>
+            kind.Ph is not { } range
+                ? null
+                : range.MinimumPh
+                    - soil.Class switch
+                    {
+                        SoilClass.Organic => LimingConstants.All["organic-limit-lower"],
+                        SoilClass.MineralOrganic => LimingConstants.All["mineral-organic-limit-lower"],
+                        _ => 0,
+                    };
+
+        /// <summary>Whether the soil of today is too sour for the kind.</summary>
+        internal bool IsTooSourOn(PlotSoil soil) =>
+            kind.LowestPhOn(soil) is { } lowest && soil.PhInWater is { } ph && Tolerance.IsBelow(ph, lowest);
+    }
+
     extension(PlotSoil soil)
     {
         internal double? PhInWater => soil.WaterPh?.Value;
@@ -12,7 +33,7 @@ internal static class LimeFacts
         /// <summary>The class stated; else organic above 20 % organic matter (LIME-S1), else mineral.</summary>
         internal SoilClass Class =>
             soil.SoilClass
-            ?? (soil.Report.OrganicMatter?.Percent > LimingConstants.All["organic-from"] ? SoilClass.Organic : SoilClass.Mineral);
+            ?? (soil.Report.OrganicMatter?.Percent > SoilConstants.All["organic-from"] ? SoilClass.Organic : SoilClass.Mineral);
 
         internal double? AcidityPer100Grams =>
             soil.Report.ExchangeableAcidity switch

@@ -16,6 +16,8 @@ internal sealed class LimeLinearFormula : LimeFormula
     private readonly ImmutableArray<SoilBuffer> buffers;
     private readonly ImmutableSortedDictionary<double, Equation> equations;
     private readonly LinearReading reading;
+    private readonly double? fadesFrom;
+    private readonly double highest;
 
     internal LimeLinearFormula(CsvRow method)
         : base(method)
@@ -23,6 +25,8 @@ internal sealed class LimeLinearFormula : LimeFormula
         buffers = LimeReadings.Buffers(method);
         equations = Equations.Value[method.Text("id")].ToImmutableSortedDictionary(e => e.TargetPh, e => e);
         reading = equations.Values.First().Reading;
+        fadesFrom = method.NumberOrNull("fades_from");
+        highest = method.Number("reading_high");
         Targets = [.. equations.Keys];
         NeedsWaterPh = reading == LinearReading.WaterPh || equations.Values.Any(e => e.PerWaterPh != 0);
     }
@@ -42,13 +46,28 @@ internal sealed class LimeLinearFormula : LimeFormula
     internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
     {
         var e = equations[targetPh];
-        return LimeMath.Linear(e.Constant, e.PerReading, e.PerReadingSquared, e.PerWaterPh, Scaled(reading), soil.PhInWater ?? 0)
-            * e.PoundsPerUnit;
+        return FadesAt(reading) is { } from
+            ? Interpolation.Line(from, Math.Max(0, ByEquation(e, from, soil)), highest, 0, reading)
+            : ByEquation(e, reading, soil);
     }
+
+    /// <summary>Above the last printed row the rate runs out in a straight line, where its table ends in a step.</summary>
+    private double? FadesAt(double reading) =>
+        fadesFrom is { } from && Tolerance.IsAbove(reading, from) && !Tolerance.IsAbove(reading, highest) ? from : null;
+
+    private double ByEquation(Equation e, double reading, PlotSoil soil) =>
+        LimeMath.Linear(e.Constant, e.PerReading, e.PerReadingSquared, e.PerWaterPh, Scaled(reading), soil.PhInWater ?? 0)
+        * e.PoundsPerUnit;
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
         var e = equations[targetPh];
+        if (FadesAt(reading) is { } from)
+        {
+            yield return LimeTableLines.Between((from, Math.Max(0, ByEquation(e, from, soil))), (highest, 0), reading, e.Origin);
+            yield break;
+        }
+
         double raw = PoundsPerAcre(reading, soil, targetPh)!.Value / e.PoundsPerUnit;
         string perReading = Amounts.Print(Math.Abs(e.PerReading), 3);
         string perWaterPh = Amounts.Print(Math.Abs(e.PerWaterPh), 3);

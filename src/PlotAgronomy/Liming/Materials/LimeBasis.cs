@@ -17,6 +17,8 @@ public sealed class LimeBasis
         "Ask the laboratory which lime its rate is counted in."
     );
 
+    private const string PoundsOf = "pounds of ";
+
     private LimeBasis(CsvRow row)
     {
         Id = row.Text("id");
@@ -25,6 +27,7 @@ public sealed class LimeBasis
         Figure = row.TextOrNull("index_id") is { } index
             ? LimeFigure.OfBasis(LimeIndex.Find(index), row.Number("index_value"))
             : null;
+        IsInPounds = row.YesOrNo("in_pounds");
     }
 
     /// <summary>Gets the bases that were read in a publication, or are practice, in the order of their ids.</summary>
@@ -48,6 +51,15 @@ public sealed class LimeBasis
     /// <summary>Gets the figure of this lime in the institution's own index; null when its strength is not printed.</summary>
     public LimeFigure? Figure { get; }
 
+    /// <summary>Whether its rates are pounds of an index, which no bag holds as such.</summary>
+    internal bool IsInPounds { get; }
+
+    /// <summary>What a pound or a ton is of, in words.</summary>
+    internal string Substance => IsInPounds ? Name[PoundsOf.Length..] : Name;
+
+    /// <summary>Whether it is ordinary ground limestone, whose strength no label states in its own terms.</summary>
+    internal bool IsOrdinaryLime => Figure is null or { Index: { IsStatedOnly: true, IsRelative: false } };
+
     /// <summary>Gets how well it is known.</summary>
     public DataStatus Status => Origin.Status;
 
@@ -70,6 +82,10 @@ public sealed class LimeBasis
     /// <returns>True when there is one.</returns>
     public static bool TryFind(string? id, [NotNullWhen(true)] out LimeBasis? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
+
+    /// <summary>The index a material is held against this lime by; null where it counts as ordinary lime does.</summary>
+    internal LimeIndex? IndexFor(LimingMaterial material) =>
+        Figure is not { } figure || (IsOrdinaryLime && material.FindFigure(figure.Index) is null) ? null : figure.Index;
 
     /// <summary>The lime in words.</summary>
     /// <returns>The name.</returns>

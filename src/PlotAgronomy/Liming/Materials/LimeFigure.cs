@@ -21,22 +21,29 @@ public sealed class LimeFigure
     /// <summary>Gets the figure as a share of what the index gives to pure carbonate powder.</summary>
     public double ShareOfWhole => Value / Index.Whole;
 
-    /// <summary>Creates a figure.</summary>
-    /// <param name="index">Index.</param>
-    /// <param name="value">Figure in the unit of the index; from 0 to 2.5 times its whole.</param>
+    /// <summary>A figure that the label states in percent.</summary>
+    /// <param name="index">Index whose unit is percent.</param>
+    /// <param name="percent">Percent as printed; from 0 to 2.5 times the index's whole.</param>
     /// <returns>The figure.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside that range: often a figure of another index or unit.</exception>
-    public static LimeFigure FromValue(LimeIndex index, double value)
-    {
-        ArgumentNullException.ThrowIfNull(index);
-        return new(index, Guard.Between(value, 0, LimingConstants.All["largest-share-of-whole"] * index.Whole, index.Unit));
-    }
+    /// <exception cref="ArgumentException">The index counts in lb/ton.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public static LimeFigure FromPercent(LimeIndex index, double percent) =>
+        FromValue(InUnit(index, "%", nameof(FromPoundsPerTon)), percent);
+
+    /// <summary>A figure that the label states in pounds to the ton of material.</summary>
+    /// <param name="index">Index whose unit is lb/ton.</param>
+    /// <param name="poundsPerTon">Pounds per ton as printed; from 0 to 2.5 times the index's whole.</param>
+    /// <returns>The figure.</returns>
+    /// <exception cref="ArgumentException">The index counts in percent.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public static LimeFigure FromPoundsPerTon(LimeIndex index, double poundsPerTon) =>
+        FromValue(InUnit(index, "lb/ton", nameof(FromPercent)), poundsPerTon);
 
     /// <summary>North Carolina's label: the pounds of this product that equal one ton of standard lime.</summary>
     /// <param name="poundsEqualToOneTon">Pounds as printed; above 0.</param>
     /// <returns>The figure: 2000 divided by the pounds, in percent.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, or so small that the figure is beyond any lime.</exception>
-    public static LimeFigure FromNorthCarolinaLabel(double poundsEqualToOneTon) =>
+    public static LimeFigure FromPoundsEqualToOneTon(double poundsEqualToOneTon) =>
         new(
             LimeIndex.NorthCarolinaStandard,
             FromValue(
@@ -48,8 +55,23 @@ public sealed class LimeFigure
             PoundsEqualToOneTon = poundsEqualToOneTon,
         };
 
+    /// <summary>A figure in the unit its index has, where that is not typed by a person.</summary>
+    internal static LimeFigure FromValue(LimeIndex index, double value)
+    {
+        ArgumentNullException.ThrowIfNull(index);
+        return new(index, Guard.Between(value, 0, LimingConstants.All["largest-share-of-whole"] * index.Whole, index.Unit));
+    }
+
     /// <summary>North Carolina's label as it was read, or null.</summary>
     internal double? PoundsEqualToOneTon { get; private init; }
+
+    private static LimeIndex InUnit(LimeIndex index, string unit, string other)
+    {
+        ArgumentNullException.ThrowIfNull(index);
+        return index.Unit == unit
+            ? index
+            : throw new ArgumentException($"{index.Name} is stated in {index.Unit}, not in {unit}: use {other}.", nameof(index));
+    }
 
     internal static LimeFigure OfBasis(LimeIndex index, double value) => new(index, value);
 

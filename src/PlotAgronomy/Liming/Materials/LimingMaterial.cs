@@ -56,6 +56,15 @@ public sealed partial class LimingMaterial
     /// <summary>Gets a value indicating whether it burns skin and eyes.</summary>
     public bool IsCaustic => Form is LimingForm.Hydrated or LimingForm.Quicklime;
 
+    internal static string EquivalentAsked => "ask the dealer for its calcium carbonate equivalent";
+
+    /// <summary>Tons of it for a ton of ordinary ground limestone: pound for pound, hydrated and burnt lime by their strength;
+    /// null where that is not known.</summary>
+    internal double? PerOrdinaryLime =>
+        !IsCaustic ? 1
+        : CcePercent is > 0 and { } cce ? LimeSums.StrengthFactor(LimingConstants.All["ordinary-lime-cce"], cce)
+        : null;
+
     /// <summary>Describes a material by its analysis.</summary>
     /// <param name="name">Name.</param>
     /// <param name="form">What it is.</param>

@@ -29,6 +29,7 @@ public sealed partial class LimeMethod
         Soils = row.Choices<SoilClass>("soils");
         LowestReading = row.Number("reading_low");
         HighestReading = row.Number("reading_high");
+        _ = row.NumberOrNull("fades_from");
         NoLimeAboveHighest = row.YesOrNo("no_lime_above_highest");
         LimitsArePrinted = row.YesOrNo("limits_printed");
         Depth = Length.FromInches(row.Number("depth_in"));
@@ -36,6 +37,7 @@ public sealed partial class LimeMethod
         Basis = LimeBasis.Find(row.Text("basis_id"));
         OnlyBelowWaterPh = row.NumberOrNull("only_below_water_ph");
         NoLimeWithinPh = row.NumberOrNull("no_lime_within_ph");
+        IsForWeakSoils = row.YesOrNo("for_weak_soils");
         StandingFinding = row.TextOrNull("finding");
         Origin = row.Origin();
         Formula = LimeFormulaReader.Read(row);
@@ -109,6 +111,9 @@ public sealed partial class LimeMethod
 
     /// <summary>Gets where it stands and how well that is known.</summary>
     public Origin Origin { get; }
+
+    /// <summary>Whether it was made for sands and other weakly buffered soils.</summary>
+    internal bool IsForWeakSoils { get; }
 
     internal string? StandingFinding { get; }
 

@@ -55,7 +55,7 @@ internal static class LimeMethodChecks
             yield return FindingCatalog.Create(LimingCodes.OverTarget);
         }
 
-        if (soil.IsWeaklyBuffered && !method.Buffers.Contains(SoilBuffer.AdamsEvans))
+        if (soil.IsWeaklyBuffered && !method.IsForWeakSoils)
         {
             yield return WeakBuffering.CautionFor(soil);
         }
@@ -112,7 +112,8 @@ internal static class LimeMethodChecks
                 LimingCodes.TargetNotOffered,
                 ("method", method.Name),
                 ("offered", LimeText.List(method.TargetPhs)),
-                ("target", LimeText.Ph(target))
+                ("target", LimeText.Ph(target)),
+                ("others", LimeQuestions.ServingInWords(soil, target))
             ),
             LimeStop.WaterPhTooHigh => FindingCatalog.Create(
                 LimingCodes.OnlyBelowPh,

@@ -42,7 +42,7 @@ internal static class LimeQuestions
             );
         }
 
-        var others = Answering(soil, target);
+        var others = stop == LimeStop.Target ? Serving(soil, target) : Answering(soil, target);
         if (stop is not (LimeStop.WaterPhMissing or LimeStop.ReadingMissing) || !others.IsEmpty)
         {
             yield return QuestionCatalog.Ask(
@@ -118,6 +118,15 @@ internal static class LimeQuestions
         int last = OpenQuestion.MostPlausible - 1;
         return [.. Enumerable.Range(0, OpenQuestion.MostPlausible).Select(i => i == last ? high : low + (high - low) * i / last)];
     }
+
+    /// <summary>Methods that give this sample a rate to just this pH.</summary>
+    private static ImmutableArray<LimeMethod> Serving(PlotSoil soil, double target) =>
+        [.. Answering(soil, target).Where(m => Tolerance.AreEqual(m.ClosestTarget(target), target))];
+
+    internal static string ServingInWords(PlotSoil soil, double target) =>
+        Serving(soil, target) is { IsEmpty: false } others
+            ? string.Join("; ", others.Select(m => m.Name))
+            : "none of the methods known here: ask the laboratory";
 
     /// <summary>Methods that give this sample a rate, those of the report's laboratory first.</summary>
     private static ImmutableArray<LimeMethod> Answering(PlotSoil soil, double target) =>

@@ -35,6 +35,27 @@ internal static class LimeCautions
             )
             : null;
 
+    /// <summary>Whether caustic lime would go on too near to the seed, or on a day nobody states.</summary>
+    internal static bool IsCausticNearSeed(LimeOrderRequest request) =>
+        request is { Material.IsCaustic: true, SowingOn: { } sowing }
+        && !(sowing.DayNumber - request.FirstDressingOn?.DayNumber >= LimingConstants.All["caustic-days-before-seed"]);
+
+    /// <summary>The warning that stops an order of caustic lime near the seed; null where there is none.</summary>
+    internal static Finding? OfSeed(LimeOrderRequest request) =>
+        IsCausticNearSeed(request)
+            ? FindingCatalog.Create(
+                LimingCodes.CausticNearSeed,
+                ("material", request.Material.Name),
+                ("days", Amounts.Print(LimingConstants.All["caustic-days-before-seed"], 0)),
+                (
+                    "when",
+                    request.FirstDressingOn is { } limed
+                        ? $"the lime goes on {LimeText.Date(limed)}, the seed {LimeText.Date(request.SowingOn!.Value)}"
+                        : "no day of liming is stated"
+                )
+            )
+            : null;
+
     /// <summary>Whether the soil asks for dolomite, when its magnesium is known and printed in ppm.</summary>
     internal static IEnumerable<Finding> OfMagnesium(SoilReport? report, LimingMaterial material)
     {

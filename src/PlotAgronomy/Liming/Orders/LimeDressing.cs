@@ -17,6 +17,9 @@ public sealed class LimeDressing
     /// <summary>Gets the day, or null when none was given for the first part.</summary>
     public DateOnly? On { get; init; }
 
+    /// <summary>Gets where it goes.</summary>
+    public required LimePlacement Placement { get; init; }
+
     /// <summary>Gets the rate of product.</summary>
     public required ApplicationRate Rate { get; init; }
 

@@ -5,6 +5,7 @@ namespace PlotAgronomy.Liming;
 public sealed class LimeOfferCost
 {
     private readonly LimeOrderRequest request;
+    private readonly bool isNearSeed;
 
     internal LimeOfferCost(LimeOrderRequest request, Offer<LimingMaterial> offer)
     {
@@ -13,18 +14,16 @@ public sealed class LimeOfferCost
         var material = offer.Item;
         var basis = request.Rate.Basis.Figure;
         Figure = basis is not null && material.Neutralizes ? material.FindFigure(basis.Index) : null;
-        WhyNot =
-            !material.Neutralizes ? "it neutralizes nothing"
-            : basis is null || Figure is { Value: > 0 } ? null
-            : material.TryFigureIn(basis.Index, out _, out string problem) ? "it has no effect in this index"
-            : problem;
+        var asked = request.ForOffer(offer);
+        isNearSeed = LimeCautions.IsCausticNearSeed(asked);
+        WhyNot = request.Rate.WhyNotCounted(material) ?? (isNearSeed ? "it is caustic and would lie too near to the seed" : null);
         if (WhyNot is not null)
         {
             return;
         }
 
         CostPerEffectiveTon = Figure is null ? null : LimeSums.CostOfEffect(offer.PricePerPound, Figure.ShareOfWhole);
-        Order = LimeOrder.For(request.ForOffer(offer));
+        Order = LimeOrder.For(asked);
     }
 
     /// <summary>Gets the offer.</summary>
@@ -47,9 +46,12 @@ public sealed class LimeOfferCost
     /// <summary>Gets the figure to ask the dealer for, so that the offer can be counted; null when it can, or never
     /// could.</summary>
     public OpenQuestion<LimeFigure>? Question =>
-        WhyNot is not null && request.Rate.Basis.Figure is { } basis && Offer.Item.Neutralizes
+        WhyNot is not null && !isNearSeed && request.Rate.Basis.Figure is { } basis && Offer.Item.Neutralizes
             ? Offer.Item.AskFigure(basis.Index)
             : null;
+
+    /// <summary>Why caustic lime is kept back from the seed, or null.</summary>
+    internal Finding? NearSeed => LimeCautions.OfSeed(request.ForOffer(Offer));
 
     /// <summary>What the order would be if the material had this figure.</summary>
     internal LimeOrder? OrderWith(LimeFigure figure) =>

@@ -14,17 +14,19 @@ public sealed class LimeOrder : IWorkedResult
     /// <summary>Gets what was asked.</summary>
     public LimeOrderRequest Request => sum.Request;
 
-    /// <summary>Gets the rate after earlier lime and depth, still in the lime of its institution.</summary>
+    /// <summary>Gets the rate after earlier lime, the rounding asked for and depth, still in the lime of its
+    /// institution.</summary>
     public LimeRate BasisRate => sum.BasisRate;
 
     /// <summary>Gets the material's tons for each ton of the basis: the effectiveness of the basis divided by that of the
     /// product, a pure number.</summary>
     public double ProductPerBasis => sum.ProductPerBasis;
 
-    /// <summary>Gets the exact rate of product that is needed.</summary>
+    /// <summary>Gets the rate of product that the recommendation asks for before any rounding.</summary>
     public ApplicationRate ExactProductRate => sum.ExactProductRate;
 
-    /// <summary>Gets the rate of product after the rounding asked for; the exact rate when none was.</summary>
+    /// <summary>Gets the rate of product for the recommendation as rounded; the exact rate when no rounding was asked
+    /// for.</summary>
     public ApplicationRate ProductRate => sum.ProductRate;
 
     /// <summary>Gets the product already on the plot against this need, counted in the product ordered.</summary>
@@ -57,9 +59,9 @@ public sealed class LimeOrder : IWorkedResult
     /// <exception cref="ArgumentException">A value outside its range, or a price without what it is the price of.</exception>
     /// <exception cref="InvalidOperationException">The material neutralizes nothing, or its figure in the index of the rate's
     /// basis is not known.</exception>
-    /// <remarks>No lime where the soil is at the pH aimed at or above it; else base rate - earlier lime; x depth worked / depth
-    /// of the rate; x effectiveness of the basis / of the product;
-    /// rounding when asked for; less what is already on; split at the most that goes on at once; x area.</remarks>
+    /// <remarks>No lime where the soil is at the pH aimed at or above it, and no caustic lime near the seed; else base rate -
+    /// earlier lime; rounding when asked for; x depth worked / depth of the rate; x effectiveness of the basis / of the product;
+    /// less what is already on; split at the most that goes on at once; x area.</remarks>
     public static LimeOrder For(LimeOrderRequest request) => new(request);
 
     /// <inheritdoc/>
@@ -69,20 +71,20 @@ public sealed class LimeOrder : IWorkedResult
         lines.Add(
             LimingFormulas.All["lime-as-labelled"].Line(Request.Rate.ToString(), ("what", "Rate")).From(Request.Rate.Basis.Origin)
         );
-        if (LimeCautions.IsAtTarget(Request.Soil, Request.Rate))
+        string? stopped =
+            LimeCautions.IsAtTarget(Request.Soil, Request.Rate) ? "The soil is at the pH aimed at"
+            : LimeCautions.IsCausticNearSeed(Request) ? "Caustic lime near the seed"
+            : null;
+        if (stopped is not null)
         {
-            lines.Add(
-                LimingFormulas
-                    .All["lime-no-rate"]
-                    .Line("0 ton/ac", ("what", "The soil is at the pH aimed at"))
-                    .From(Request.Rate.Basis.Origin)
-            );
+            lines.Add(LimingFormulas.All["lime-no-rate"].Line("0 ton/ac", ("what", stopped)).From(Request.Rate.Basis.Origin));
             return lines.ToImmutable();
         }
 
         lines.AddRange(
             Request.EarlierLime?.CreditLines("Earlier lime taken off", Request.Rate.Institution, Request.SoilClass) ?? []
         );
+        lines.AddRange(RoundingLines());
         lines.AddRange(DepthLines());
         lines.AddRange(MaterialLines());
         lines.AddRange(PlotLines());
@@ -118,9 +120,9 @@ public sealed class LimeOrder : IWorkedResult
     {
         var material = Request.Material;
         string factor = Amounts.Print(ProductPerBasis, 4);
-        if (Request.Rate.Basis.Figure is { } figure)
+        if (Request.Rate.Basis.IndexFor(material) is { } index)
         {
-            foreach (var line in LimeFigureLines.Of(material, figure.Index))
+            foreach (var line in LimeFigureLines.Of(material, index))
             {
                 yield return line;
             }
@@ -130,27 +132,44 @@ public sealed class LimeOrder : IWorkedResult
                 .Line(
                     factor,
                     ("what", "Material for a ton of that lime"),
-                    ("strength of its lime", $"{figure}"),
-                    ("strength of the other", $"{material.FigureIn(figure.Index)}")
+                    ("strength of its lime", $"{Request.Rate.Basis.Figure}"),
+                    ("strength of the other", $"{material.FigureIn(index)}")
                 )
-                .From(figure.Index.Origin);
+                .From(index.Origin);
+        }
+        else if (material.IsCaustic)
+        {
+            yield return LimingFormulas
+                .All["lime-strength-factor"]
+                .Line(
+                    factor,
+                    ("what", "Material for a ton of limestone"),
+                    ("strength of its lime", Amounts.Print(LimingConstants.All["ordinary-lime-cce"], 0)),
+                    ("strength of the other", Amounts.Print(material.CcePercent!.Value, 1))
+                )
+                .From(LimingConstants.All.Find("ordinary-lime-cce").Origin);
         }
 
         yield return LimingFormulas
             .All["lime-in-other-lime"]
             .Line(
-                $"{LimeText.Tons(ExactProductRate.PoundsPerAcre)} ton/ac = "
-                    + $"{Amounts.Print(ExactProductRate.PoundsPerThousandSquareFeet, 1)} lb/1000 ft2",
+                $"{LimeText.Tons(ProductRate.PoundsPerAcre)} ton/ac = "
+                    + $"{Amounts.Print(ProductRate.PoundsPerThousandSquareFeet, 1)} lb/1000 ft2",
                 ("what", $"Rate of {material.Name}"),
                 ("rate", LimeText.Tons(BasisRate.OfBasis.PoundsPerAcre)),
                 ("factor", factor)
             );
+    }
+
+    private IEnumerable<WorkedLine> RoundingLines()
+    {
         if (Request.Rounding is { } rounding)
         {
             yield return LimingFormulas
                 .All["lime-in-whole-steps"]
                 .Line(
-                    $"{LimeText.Tons(ProductRate.PoundsPerAcre)} ton/ac, in steps of {Amounts.Print(rounding.Step, "ton/ac")}",
+                    $"{LimeText.Tons(BasisRate.AtDepth(Request.Rate.Depth).OfBasis.PoundsPerAcre)} ton/ac, "
+                        + $"in steps of {Amounts.Print(rounding.Step, "ton/ac", 4)}",
                     ("institution", $"{rounding.Institution}")
                 )
                 .From(rounding.Origin);

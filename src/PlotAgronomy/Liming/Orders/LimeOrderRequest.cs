@@ -36,7 +36,7 @@ public sealed class LimeOrderRequest
     /// <summary>Gets what has gone on the plot against this rate since the soil was taken.</summary>
     public ImmutableArray<LimeApplication> AlreadyApplied { get; init; } = [];
 
-    /// <summary>Gets a rounding of the product rate; null keeps it exact.</summary>
+    /// <summary>Gets the rounding of the recommendation, before it is counted in a product; null keeps it exact.</summary>
     public LimeRounding? Rounding { get; init; }
 
     /// <summary>Gets the most of the product to put on at once, as the report prints it; null takes the institution's
@@ -48,6 +48,13 @@ public sealed class LimeOrderRequest
 
     /// <summary>Gets the day of the first dressing, or null.</summary>
     public DateOnly? FirstDressingOn { get; init; }
+
+    /// <summary>Gets the day of sowing, or null. Caustic lime is not ordered for a day near it.</summary>
+    public DateOnly? SowingOn { get; init; }
+
+    /// <summary>Gets a value indicating whether what is sown stands for years, so that nothing is worked in after
+    /// sowing.</summary>
+    public bool StandsForYears { get; init; }
 
     /// <summary>Gets how the material is packed.</summary>
     /// <value>In bulk unless stated.</value>
@@ -76,6 +83,8 @@ public sealed class LimeOrderRequest
             MostAtOnce = MostAtOnce,
             MonthsBetween = MonthsBetween,
             FirstDressingOn = FirstDressingOn,
+            SowingOn = SowingOn,
+            StandsForYears = StandsForYears,
             Package = offer.Package,
             Price = offer.Price,
         };

@@ -18,20 +18,26 @@ internal sealed class LimeOrderSum
         this.request = request;
         double acres = request.Area.Acres;
         rule = LimePlacementRule.FindForInstitution(request.Rate.Institution, request.Placement);
-        BasisRate = LimeCautions.IsAtTarget(request.Soil, request.Rate)
-            ? request.Rate.With(ApplicationRate.Zero)
-            : AtWorkedDepth(LessEarlierLime(request));
+        var exact =
+            LimeCautions.IsAtTarget(request.Soil, request.Rate) || LimeCautions.IsCausticNearSeed(request)
+                ? request.Rate.With(ApplicationRate.Zero)
+                : LessEarlierLime(request);
+        BasisRate = AtWorkedDepth(request.Rounding is { } rounding ? exact.With(rounding.Apply(exact.OfBasis)) : exact);
         ProductPerBasis = BasisRate.FactorFor(request.Material);
-        ExactProductRate = ApplicationRate.FromPoundsPerAcre(
-            LimeSums.InOtherLime(BasisRate.OfBasis.PoundsPerAcre, ProductPerBasis)
-        );
-        ProductRate = request.Rounding?.Apply(ExactProductRate) ?? ExactProductRate;
+        ExactProductRate = InProduct(AtWorkedDepth(exact));
+        ProductRate = InProduct(BasisRate);
         AppliedPounds = LimeSums.InOtherLime(LimeApplication.PoundsOfBasis(request.AlreadyApplied, BasisRate), ProductPerBasis);
         neededPounds = LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, 0);
         ProductPounds = IsDust(neededPounds - AppliedPounds, neededPounds)
             ? 0
             : LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, AppliedPounds);
-        split = new LimeSplit(request, rule, acres, ProductPounds);
+        split = new LimeSplit(
+            request,
+            rule,
+            acres,
+            ProductPounds,
+            new(BasisRate, ProductPerBasis, neededPounds > 0 ? ProductPounds / neededPounds : 0)
+        );
         Dressings = split.Dressings;
         Bags = request.Package.IsWhole ? Package.RoundUp(ProductPounds / request.Package.Pounds) : null;
     }
@@ -67,22 +73,29 @@ internal sealed class LimeOrderSum
             .. request
                 .Rate.Basis.Origin.Sources.Concat(request.Rate.Basis.Figure?.Index.Origin.Sources ?? [])
                 .Concat(rule?.Origin.Sources ?? [])
+                .Concat(OnSurface?.Origin.Sources ?? [])
                 .Distinct(),
         ];
 
     private static bool IsDust(double difference, double whole) => Math.Abs(difference) <= Tolerance.Dust * Math.Max(1, whole);
 
+    /// <summary>Common practice on the surface, where the institution prints no rule or no limit.</summary>
+    private LimePlacementRule? OnSurface =>
+        request.Placement == LimePlacement.Surface ? LimePlacementRule.PracticeOnSurface : null;
+
+    /// <summary>A report that prints its own most at once has its own rule, and no depth but that of its rate.</summary>
+    private Length UnstatedDepth(LimeRate rate) =>
+        rule is null && request.MostAtOnce is not null ? rate.Depth : LimePlacementRule.DepthOf(rate, request.Placement);
+
+    private ApplicationRate InProduct(LimeRate rate) =>
+        ApplicationRate.FromPoundsPerAcre(LimeSums.InOtherLime(rate.OfBasis.PoundsPerAcre, ProductPerBasis));
+
     private LimeRate AtWorkedDepth(LimeRate rate)
     {
         double from = rate.Depth.Inches;
-        double? worked = request.WorkedDepth?.Inches;
-        double? to = worked ?? rule?.TreatedDepthInches;
-        if (to is not { } inches || Tolerance.AreEqual(inches, from))
-        {
-            return rate;
-        }
-
-        return rate.AtDepth(Length.FromInches(inches));
+        var treated = request.WorkedDepth ?? UnstatedDepth(rate);
+        double to = treated.Inches;
+        return Tolerance.AreEqual(to, from) ? rate : rate.AtDepth(treated);
     }
 
     private static LimeRate LessEarlierLime(LimeOrderRequest request)
@@ -102,6 +115,11 @@ internal sealed class LimeOrderSum
         if (LimeCautions.OfTarget(request.Soil, request.Rate) is { } above)
         {
             yield return above;
+        }
+
+        if (LimeCautions.OfSeed(request) is { } near)
+        {
+            yield return near;
         }
 
         foreach (
@@ -153,14 +171,24 @@ internal sealed class LimeOrderSum
     private IEnumerable<Finding> MaterialFindings()
     {
         var material = request.Material;
-        var figure = request.Rate.Basis.Figure;
+        var basis = request.Rate.Basis;
+        var figure = basis.Figure;
+        if (basis.Status == DataStatus.Memory)
+        {
+            yield return MemoryGate.FindingFor($"the lime '{basis.Name}'", basis.Origin);
+        }
+
         if (figure is null)
         {
             yield return FindingCatalog.Create(LimingCodes.BasisUnstated);
         }
+        else if (basis.IndexFor(material) is null)
+        {
+            yield return FindingCatalog.Create(LimingCodes.CountedAsAgLime, ("basis", basis.Name), ("material", material.Name));
+        }
         else if (figure.Index == LimeIndex.CalciumCarbonateEquivalent)
         {
-            yield return FindingCatalog.Create(LimingCodes.FinenessNotCounted, ("basis", request.Rate.Basis.Name));
+            yield return FindingCatalog.Create(LimingCodes.FinenessNotCounted, ("basis", basis.Name));
         }
         else if (figure.Index.Status == DataStatus.Memory && !material.StatedFigures.Any(f => f.Index == figure.Index))
         {
@@ -172,7 +200,17 @@ internal sealed class LimeOrderSum
             yield return FindingCatalog.Create(LimingCodes.SurfaceSlow);
             if (rule is null)
             {
-                yield return FindingCatalog.Create(LimingCodes.NoSurfaceRule, ("institution", request.Rate.Institution.Name));
+                var practice = LimePlacementRule.PracticeOnSurface;
+                yield return FindingCatalog.Create(
+                    LimingCodes.NoSurfaceRule,
+                    ("institution", request.Rate.Institution.Name),
+                    ("depth", LimeText.Inches(BasisRate.Depth)),
+                    ("most", LimeText.Tons((request.MostAtOnce ?? practice.MostAtOnce!.Value).PoundsPerAcre))
+                );
+            }
+            else if (rule.Origin.Status == DataStatus.Memory)
+            {
+                yield return MemoryGate.FindingFor($"the rule of {rule.Institution} for lime on the surface", rule.Origin);
             }
         }
 

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace PlotAgronomy.Liming;
 
 /// <summary>The parts an order goes on in.</summary>
+/// <remarks>An institution's own limit is held against its recommendation, any other against the product.</remarks>
 internal readonly struct LimeSplit
 {
     private readonly LimeOrderRequest request;
@@ -15,7 +16,13 @@ internal readonly struct LimeSplit
     private readonly int count;
     private readonly int months;
 
-    internal LimeSplit(LimeOrderRequest request, LimePlacementRule? rule, double acres, double pounds)
+    internal LimeSplit(
+        LimeOrderRequest request,
+        LimePlacementRule? rule,
+        double acres,
+        double pounds,
+        LimeRecommended recommended
+    )
     {
         this.request = request;
         this.rule = rule;
@@ -23,16 +30,25 @@ internal readonly struct LimeSplit
         this.pounds = pounds;
         count = pounds > 0 ? 1 : 0;
         part = pounds;
-        if (Most is not { } most || !Tolerance.IsAbove(PoundsPerAcre, most.PoundsPerAcre))
+        if (Most is not { } most)
         {
             return;
         }
 
-        int parts = Package.RoundUp(PoundsPerAcre / most.PoundsPerAcre);
-        bool byRule = request.MostAtOnce is null && OwnMost is not null;
+        bool byOrder = request.MostAtOnce is not null;
+        bool byRule = !byOrder && rule?.MostAtOnce is not null;
+        bool ofRecommendation = byRule && !recommended.Rate.Basis.IsInPounds;
+        double perAcre = ofRecommendation ? recommended.PoundsPerAcre : PoundsPerAcre;
+        if (!Tolerance.IsAbove(perAcre, most.PoundsPerAcre))
+        {
+            return;
+        }
+
+        int parts = Package.RoundUp(perAcre / most.PoundsPerAcre);
         count = byRule && rule!.MostDressings is { } fewest ? Math.Min(parts, fewest) : parts;
-        part = (byRule && rule!.SplitsEvenly) || count < parts ? pounds / count : most.PoundsPerAcre * acres;
-        months = request.MonthsBetween ?? rule?.MonthsBetween ?? (int)LimingConstants.All["months-between"];
+        double largest = most.PoundsPerAcre * (ofRecommendation ? recommended.ProductPerBasis : 1) * acres;
+        part = (!byOrder && Keeper.SplitsEvenly) || count < parts || largest * count < pounds ? pounds / count : largest;
+        months = request.MonthsBetween ?? (byOrder ? rule : Keeper)?.MonthsBetween ?? (int)LimingConstants.All["months-between"];
         IsSplit = true;
     }
 
@@ -41,12 +57,20 @@ internal readonly struct LimeSplit
         get
         {
             var dressings = ImmutableArray.CreateBuilder<LimeDressing>(count);
-            for (int number = 1; number <= count; number++)
+            int beforeSowing = BeforeSowing;
+            for (int number = 1; number <= beforeSowing; number++)
             {
-                dressings.Add(Dressing(number, number < count ? part : pounds - (part * (count - 1))));
+                double mass = number < count ? part : pounds - (part * (count - 1));
+                dressings.Add(Dressing(number, (number - 1) * months, mass, request.Placement));
             }
 
-            return dressings.MoveToImmutable();
+            double left = pounds - (part * beforeSowing);
+            if (beforeSowing < count && left > 0)
+            {
+                AddOnStand(dressings, left);
+            }
+
+            return dressings.ToImmutable();
         }
     }
 
@@ -61,6 +85,14 @@ internal readonly struct LimeSplit
         {
             yield return SplitFinding(Most!.Value);
         }
+
+        if (BeforeSowing < count)
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.LaterOnSurface,
+                ("most", LimeText.Tons(OnStand.MostAtOnce!.Value.PoundsPerAcre))
+            );
+        }
     }
 
     private bool IsSplit { get; }
@@ -69,20 +101,72 @@ internal readonly struct LimeSplit
 
     private bool IsHigh => pounds > 0 && PoundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre;
 
+    private LimePlacementRule? Practice =>
+        request.Placement == LimePlacement.Surface ? LimePlacementRule.PracticeOnSurface : null;
+
     private ApplicationRate? OwnMost => request.MostAtOnce ?? rule?.MostAtOnce;
 
-    private ApplicationRate? Most => OwnMost ?? (IsHigh ? LimePlacementRule.HighestAtOnce : null);
+    private ApplicationRate? Most => OwnMost ?? Practice?.MostAtOnce ?? (IsHigh ? LimePlacementRule.HighestAtOnce : null);
+
+    /// <summary>Whose limit and way of dividing are kept, where the order states no limit of its own.</summary>
+    private LimePlacementRule Keeper => rule?.MostAtOnce is not null ? rule : Practice ?? LimePlacementRule.WithHighestLimit;
+
+    /// <summary>What may lie on a stand: the institution's own most on the surface, else that of common practice.</summary>
+    private LimePlacementRule OnStand =>
+        LimePlacementRule.FindForInstitution(request.Rate.Institution, LimePlacement.Surface) is { MostAtOnce: not null } own
+            ? own
+            : LimePlacementRule.PracticeOnSurface;
+
+    /// <summary>How many dressings can be worked in before what stands for years is sown.</summary>
+    private int BeforeSowing
+    {
+        get
+        {
+            if (
+                count < 2
+                || months == 0
+                || request is not { StandsForYears: true, Placement: LimePlacement.WorkedIn }
+                || request.SowingOn is not { } sowing
+            )
+            {
+                return count;
+            }
+
+            var first = request.FirstDressingOn ?? sowing;
+            int before = 1;
+            while (before < count && first.AddMonths(before * months) <= sowing)
+            {
+                before++;
+            }
+
+            return before;
+        }
+    }
+
+    private void AddOnStand(ImmutableArray<LimeDressing>.Builder dressings, double left)
+    {
+        var surface = OnStand;
+        int parts = Package.RoundUp(left / acres / surface.MostAtOnce!.Value.PoundsPerAcre);
+        int apart = Math.Max(months, surface.MonthsBetween ?? 0);
+        for (int n = 1; n <= parts; n++)
+        {
+            int after = ((dressings.Count - n) * months) + (n * apart);
+            dressings.Add(Dressing(dressings.Count + 1, after, left / parts, LimePlacement.Surface));
+        }
+    }
 
     private Finding SplitFinding(ApplicationRate most)
     {
         string mostText = LimeText.Tons(most.PoundsPerAcre);
         string whose =
             request.MostAtOnce is not null ? "the most this order allows at once"
-            : OwnMost is null
-                ? $"the most {LimePlacementRule.WithHighestLimit.Institution} puts on at once, borrowed because "
-                    + $"{request.Rate.Institution} prints no limit for lime put on this way"
-            : $"the most {request.Rate.Institution} puts on at once";
-        string by = request.MonthsBetween is null && rule?.MonthsBetween is null ? " by common practice" : "";
+            : OwnMost is not null ? $"the most {request.Rate.Institution} puts on at once"
+            : Practice is not null ? "the most that common practice leaves on the surface at once"
+            : $"the most {LimePlacementRule.WithHighestLimit.Institution} puts on at once, borrowed because "
+                + $"{request.Rate.Institution} prints no limit for lime put on this way";
+        bool isPrinted =
+            request.MonthsBetween is not null || Keeper is { MonthsBetween: not null, Origin.Status: DataStatus.Read };
+        string by = isPrinted ? "" : " by common practice";
         return months == 0
             ? FindingCatalog.Create(
                 LimingCodes.SplitPlowed,
@@ -100,16 +184,15 @@ internal readonly struct LimeSplit
             );
     }
 
-    private LimeDressing Dressing(int number, double mass)
-    {
-        return new LimeDressing
+    private LimeDressing Dressing(int number, int after, double mass, LimePlacement placement) =>
+        new()
         {
             Number = number,
-            MonthsAfterFirst = (number - 1) * months,
-            On = request.FirstDressingOn?.AddMonths((number - 1) * months),
+            MonthsAfterFirst = after,
+            On = request.FirstDressingOn?.AddMonths(after),
+            Placement = placement,
             Rate = ApplicationRate.FromPoundsPerAcre(mass / acres),
             Mass = Mass.FromPounds(mass),
             Bags = request.Package.IsWhole ? Package.RoundUp(mass / request.Package.Pounds) : null,
         };
-    }
 }

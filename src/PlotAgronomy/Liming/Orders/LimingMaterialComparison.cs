@@ -32,6 +32,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
         Finding.InOrder(
             Costs
                 .SelectMany(c => c.Order?.Findings ?? [])
+                .Concat(Costs.Select(c => c.NearSeed).OfType<Finding>())
                 .Concat(
                     Costs
                         .Where(c => !c.Offer.Item.Neutralizes)

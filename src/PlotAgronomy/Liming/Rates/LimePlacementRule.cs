@@ -1,4 +1,5 @@
 using PlotAgronomy.Reference;
+using UnitsNet;
 
 namespace PlotAgronomy.Liming;
 
@@ -27,6 +28,17 @@ internal sealed class LimePlacementRule
     internal static LimePlacementRule WithHighestLimit => Highest.Value;
 
     internal static ApplicationRate HighestAtOnce => WithHighestLimit.MostAtOnce!.Value;
+
+    /// <summary>What common practice does with lime on the surface where an institution prints nothing.</summary>
+    internal static LimePlacementRule PracticeOnSurface => FindForInstitution(Institution.Practice, LimePlacement.Surface)!;
+
+    /// <summary>The depth a rate is counted for where the order states none: by the institution's rule, on the surface else by
+    /// common practice, else its own.</summary>
+    internal static Length DepthOf(LimeRate rate, LimePlacement placement) =>
+        (FindForInstitution(rate.Institution, placement) ?? (placement == LimePlacement.Surface ? PracticeOnSurface : null))
+            is { TreatedDepthInches: { } inches }
+            ? Length.FromInches(inches)
+            : rate.Depth;
 
     internal Institution Institution { get; }
 

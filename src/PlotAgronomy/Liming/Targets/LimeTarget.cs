@@ -8,6 +8,8 @@ namespace PlotAgronomy.Liming;
 [JsonConverter(typeof(NotForJson))]
 public sealed class LimeTarget : IWorkedResult
 {
+    private readonly bool isSmotherAlone;
+
     private LimeTarget(
         ImmutableArray<KindShare> blend,
         Institution institution,
@@ -21,9 +23,15 @@ public sealed class LimeTarget : IWorkedResult
         SoilClass = soilClass;
         AcidSubsoil = acidSubsoil;
         SmallestShare = smallestShare;
+        isSmotherAlone = true;
         foreach (var part in blend)
         {
-            if (part.ShareOfFullStand >= smallestShare && TargetOf(part.Kind) is { } ph && !(Ph >= ph))
+            isSmotherAlone &= part.ShareOfFullStand < smallestShare || SmotherCrops.Holds(part.Kind);
+        }
+
+        foreach (var part in blend)
+        {
+            if (Asks(part) && TargetOf(part.Kind) is { } ph && !(Ph >= ph))
             {
                 (Ph, SetBy) = (ph, part.Kind);
             }
@@ -48,8 +56,12 @@ public sealed class LimeTarget : IWorkedResult
     /// <summary>Gets the pH to aim at; null when neither the institution nor the kinds' own figures give one.</summary>
     public double? Ph { get; }
 
-    /// <summary>Gets the kind that asks for it, or null.</summary>
+    /// <summary>Gets the kind that asks for it, the first of several; or null.</summary>
     public CropKind? SetBy { get; }
+
+    /// <summary>Gets every kind that asks for just that pH.</summary>
+    internal ImmutableArray<CropKind> SetByAll =>
+        Ph is { } asked ? [.. Asking.Where(k => TargetOf(k) is { } ph && Tolerance.AreEqual(ph, asked))] : [];
 
     /// <summary>Gets the kinds of the blend that do not stand the target.</summary>
     public ImmutableArray<CropKind> OutsideTheirRange =>
@@ -57,11 +69,11 @@ public sealed class LimeTarget : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>
-        Finding.InOrder([.. Counted.SelectMany(FindingsOf), .. OutsideTheirRange.Select(OutsideRange), .. FromMemory()]);
+        Finding.InOrder([.. Asking.SelectMany(FindingsOf), .. OutsideTheirRange.Select(OutsideRange), .. FromMemory()]);
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>
-        [.. Counted.SelectMany(kind => SourcesOf(kind)).Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
+        [.. Asking.SelectMany(kind => SourcesOf(kind)).Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
 
     /// <summary>Gets the institutions that print targets or ranges.</summary>
     public static ImmutableArray<Institution> Institutions =>
@@ -87,7 +99,9 @@ public sealed class LimeTarget : IWorkedResult
     /// <param name="soilClass">Soil class.</param>
     /// <param name="acidSubsoil">Whether the subsoil is below pH 6.</param>
     /// <param name="smallestShare">Smallest share of a full stand that counts; from 0 to 1; null takes 0.1.</param>
-    /// <returns>The target, and the kinds that do not stand it.</returns>
+    /// <returns>The target, and the kinds that do not stand it. A crop sown to smother weeds does not set it; alone it asks for
+    /// no
+    /// more than the lowest pH it stands.</returns>
     /// <exception cref="ArgumentException">No kinds.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A share outside its range.</exception>
     /// <remarks>The highest target among the kinds that matter, as Pennsylvania does over a rotation.</remarks>
@@ -119,23 +133,38 @@ public sealed class LimeTarget : IWorkedResult
             [
                 LimingFormulas
                     .All["lime-target-of-kinds"]
-                    .Line($"{LimeText.Ph(ph)}, set by {SetBy!.ShortName} ({Institution})")
+                    .Line($"{LimeText.Ph(ph)}, set by {string.Join(", ", SetByAll.Select(k => k.ShortName))} ({Institution})")
                     .From(RowOf(SetBy!)?.Origin ?? SetBy!.Ph?.BestEvidence.Published),
             ]
             : [];
 
-    /// <summary>The kinds with share enough to have a say.</summary>
-    private IEnumerable<CropKind> Counted => Blend.Where(p => p.ShareOfFullStand >= SmallestShare).Select(p => p.Kind);
+    /// <summary>The kinds that set the pH: a crop sown to smother weeds does not, unless nothing else is sown.</summary>
+    private IEnumerable<CropKind> Asking => Blend.Where(Asks).Select(p => p.Kind);
+
+    private bool Asks(KindShare part) =>
+        part.ShareOfFullStand >= SmallestShare && (isSmotherAlone || !SmotherCrops.Holds(part.Kind));
 
     private LimeTargetRow? RowOf(CropKind kind) => LimeTargetRow.FindForInstitution(Institution, kind.Id, SoilClass, AcidSubsoil);
 
-    private double? TargetOf(CropKind kind) => RowOf(kind) is { } row ? row.TargetPh ?? row.LowestPh : kind.Ph?.BestPhFrom;
+    private double? TargetOf(CropKind kind) => isSmotherAlone && kind.Ph is { } least ? least.MinimumPh : PrintedOrOwn(kind);
+
+    private double? PrintedOrOwn(CropKind kind) => RowOf(kind) is { } row ? row.TargetPh ?? row.LowestPh : kind.Ph?.BestPhFrom;
 
     private ImmutableArray<Source> SourcesOf(CropKind kind) =>
         RowOf(kind) is { } row ? row.Origin.Sources : kind.Ph?.BestEvidence.Sources ?? [];
 
     private IEnumerable<Finding> FindingsOf(CropKind kind) =>
-        RowOf(kind) is { } row ? FindingsOf(kind, row) : FindingsWithoutRow(kind);
+        isSmotherAlone && kind.Ph is { } least
+            ?
+            [
+                FindingCatalog.Create(
+                    LimingCodes.TargetSmother,
+                    ("kind", kind.ShortName),
+                    ("lowest", LimeText.Ph(least.MinimumPh))
+                ),
+            ]
+        : RowOf(kind) is { } row ? FindingsOf(kind, row)
+        : FindingsWithoutRow(kind);
 
     private IEnumerable<Finding> FindingsOf(CropKind kind, LimeTargetRow row)
     {
@@ -189,7 +218,7 @@ public sealed class LimeTarget : IWorkedResult
 
     /// <summary>One finding a source for the targets whose numbers are from memory.</summary>
     private IEnumerable<Finding> FromMemory() =>
-        Counted
+        (isSmotherAlone ? [] : Asking)
             .Select(kind => (Kind: kind, Row: RowOf(kind)))
             .Where(r => r.Row?.Status == DataStatus.Memory)
             .GroupBy(r => r.Row!.Origin.ToString())

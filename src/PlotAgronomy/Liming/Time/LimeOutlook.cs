@@ -22,10 +22,10 @@ public sealed class LimeOutlook : IWorkedResult
     /// <summary>Whether a coarse rest works after the first year only.</summary>
     internal bool SomeWorksLater => WorkedInAYear.High < Fraction.One;
 
-    /// <summary>Gets the lowest pH to expect on planting day.</summary>
+    /// <summary>Gets the lowest pH to expect a test to show on planting day, its error included.</summary>
     public required double ExpectedPhLow { get; init; }
 
-    /// <summary>Gets the highest pH to expect on planting day.</summary>
+    /// <summary>Gets the highest pH to expect a test to show on planting day, its error included.</summary>
     public required double ExpectedPhHigh { get; init; }
 
     /// <summary>Gets the day from which the lime begins to show: three months on (LIME-S17).</summary>
@@ -36,22 +36,32 @@ public sealed class LimeOutlook : IWorkedResult
     public DateOnly FullEffectOn => Request.LimedOn.AddMonths((int)LimingConstants.All["full-effect"]);
 
     /// <summary>Gets the kinds whose lower limit today's soil meets: they can be sown without waiting for the lime.</summary>
-    public ImmutableArray<CropKind> SowNow =>
-        [.. Request.Kinds.Where(k => k.Ph is { } range && range.MinimumPh <= Request.SoilPh)];
+    public ImmutableArray<CropKind> SowNow => [.. Request.Kinds.Where(k => k.Ph is not null && !k.IsTooSourOn(Request.Soil))];
 
     /// <summary>Gets the kinds to hold back until the lime has worked.</summary>
-    public ImmutableArray<CropKind> HoldBack =>
-        [.. Request.Kinds.Where(k => k.Ph is { } range && range.MinimumPh > Request.SoilPh)];
+    public ImmutableArray<CropKind> HoldBack => HeldBack.Of(Request.Kinds, Request.Soil);
 
     /// <summary>Gets the kinds whose lower limit is not known.</summary>
     public ImmutableArray<CropKind> LimitUnknown => [.. Request.Kinds.Where(k => k.Ph is null)];
+
+    /// <summary>Gets the day by which to test before sowing; null where no kind is held back, or the day is past.</summary>
+    public DateOnly? TestBeforeSowingOn =>
+        Request.PlantingOn.AddMonths(-(int)LimingConstants.All["test-before-sowing"]) is var day
+        && day > Request.LimedOn
+        && !HoldBack.IsEmpty
+            ? day
+            : null;
 
     /// <summary>Gets the day by which to test again, in the same season and to the same depth.</summary>
     public required DateOnly RetestOn { get; init; }
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>
-        Finding.InOrder([.. TimeFindings(Request, Worked.Months), .. KindFindings(Request.SoilPh, HoldBack, LimitUnknown)]);
+        Finding.InOrder([
+            .. TimeFindings(Request, Worked.Months),
+            .. HeldBack.Findings(HoldBack, Request.Soil),
+            .. LimitUnknown.Select(k => FindingCatalog.Create(LimingCodes.KindLimitUnknown, ("kind", k.ShortName))),
+        ]);
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>
@@ -66,8 +76,9 @@ public sealed class LimeOutlook : IWorkedResult
     /// <param name="request">Soil, lime and dates.</param>
     /// <returns>The outlook.</returns>
     /// <exception cref="ArgumentException">Planting before liming.</exception>
-    /// <remarks>expected pH = pH + (target - pH) x share delivered x share worked (straight line, PRACTICE). Lime left on the
-    /// surface changes only the top inches, so the lower figure is then today's pH. Next test: 12 months after more than
+    /// <remarks>expected pH = pH + (target - pH) x share delivered x share worked (straight line, PRACTICE), less or more the
+    /// error of a reading (0.1, LIME-S38). Lime left on the surface changes only the top inches, so the lower figure then rests
+    /// on today's pH. Next test: 12 months after more than
     /// 1 ton/ac or on weakly buffered soil (PRACTICE); else 2 years on sand, 3 on others (LIME-S7).</remarks>
     public static LimeOutlook For(LimeOutlookRequest request)
     {
@@ -87,8 +98,8 @@ public sealed class LimeOutlook : IWorkedResult
         return new LimeOutlook(request)
         {
             Worked = worked,
-            ExpectedPhLow = LimeTimes.ExpectedPh(ph, target, delivered, onSurface ? 0 : worked.Low.Value),
-            ExpectedPhHigh = LimeTimes.ExpectedPh(ph, target, delivered, worked.High.Value),
+            ExpectedPhLow = LimeTimes.ExpectedPh(ph, target, delivered, onSurface ? 0 : worked.Low.Value, -ReadingError),
+            ExpectedPhHigh = LimeTimes.ExpectedPh(ph, target, delivered, worked.High.Value, ReadingError),
             RetestOn = request.LimedOn.AddMonths(MonthsToRetest(request)),
         };
     }
@@ -97,14 +108,21 @@ public sealed class LimeOutlook : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork() =>
         [
             .. LimeReaction.Work(Request.Material, Worked.Months),
-            ExpectedLine("least", ExpectedPhLow, Request.Placement == LimePlacement.Surface ? Fraction.Zero : Worked.Low),
-            ExpectedLine("most", ExpectedPhHigh, Worked.High),
+            ExpectedLine(
+                "least",
+                ExpectedPhLow,
+                Request.Placement == LimePlacement.Surface ? Fraction.Zero : Worked.Low,
+                -ReadingError
+            ),
+            ExpectedLine("most", ExpectedPhHigh, Worked.High, ReadingError),
             LimingFormulas.All["lime-kinds-by-limit"].Line(Names(SowNow), ("what", "Sow now")),
             LimingFormulas.All["lime-kinds-by-limit"].Line(Names(HoldBack), ("what", "Hold back")),
             LimingFormulas.All["lime-next-test"].Line(LimeText.Date(RetestOn)),
         ];
 
-    private WorkedLine ExpectedLine(string end, double answer, Fraction worked) =>
+    private static double ReadingError => LimingConstants.All["reading-error"];
+
+    private WorkedLine ExpectedLine(string end, double answer, Fraction worked, double error) =>
         LimingFormulas
             .All["lime-expected-ph"]
             .Line(
@@ -113,7 +131,8 @@ public sealed class LimeOutlook : IWorkedResult
                 ("pH", LimeText.Ph(Request.SoilPh)),
                 ("target", LimeText.Ph(Request.Rate.TargetPh)),
                 ("share delivered", Amounts.Print(Request.ShareDelivered, 0)),
-                ("share worked", Amounts.Print(worked, 0))
+                ("share worked", Amounts.Print(worked, 0)),
+                ("error of a reading", Amounts.Print(error, 2))
             );
 
     private static string Names(ImmutableArray<CropKind> kinds) =>
@@ -122,11 +141,10 @@ public sealed class LimeOutlook : IWorkedResult
     private static int MonthsToRetest(LimeOutlookRequest request)
     {
         double delivered = request.Rate.OfBasis.ShortTonsPerAcre * request.ShareDelivered.Value;
-        bool weak =
-            request.Soil.ExchangeCapacity is { } capacity && capacity.Milliequivalents < LimingConstants.All["weak-cec-limit"];
         return (int)
             LimingConstants.All[
-                weak || delivered > LimingConstants.All["retest-correction-rate"] ? "retest-after-correction"
+                request.Soil.IsWeaklyBuffered || delivered > LimingConstants.All["retest-correction-rate"]
+                    ? "retest-after-correction"
                 : request.Soil.Texture is SoilTexture.Sand or SoilTexture.LoamySand or SoilTexture.SandyLoam ? "retest-sand"
                 : "retest-other"
             ];
@@ -154,21 +172,4 @@ public sealed class LimeOutlook : IWorkedResult
             yield return FindingCatalog.Create(LimingCodes.SurfaceSlow);
         }
     }
-
-    private static IEnumerable<Finding> KindFindings(
-        double ph,
-        ImmutableArray<CropKind> holdBack,
-        ImmutableArray<CropKind> unknown
-    ) =>
-        [
-            .. holdBack.Select(k =>
-                FindingCatalog.Create(
-                    LimingCodes.KindHoldBack,
-                    ("kind", k.ShortName),
-                    ("minimum", LimeText.Ph(k.Ph!.MinimumPh)),
-                    ("ph", LimeText.Ph(ph))
-                )
-            ),
-            .. unknown.Select(k => FindingCatalog.Create(LimingCodes.KindLimitUnknown, ("kind", k.ShortName))),
-        ];
 }

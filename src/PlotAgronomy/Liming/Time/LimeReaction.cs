@@ -5,11 +5,21 @@ namespace PlotAgronomy.Liming;
 /// <summary>The share of a lime that has worked after a time, by its fineness, as a range.</summary>
 /// <remarks>Finer than 100 mesh: all in 2 to 3 months (LIME-S22). 60 to 100 mesh: 80 % in a year; 20 to 60 mesh: 40 % in a
 /// year; coarser: none in a year (LIME-S16). Straight lines in time up to these points, level after them (PRACTICE).
-/// Fineness not known: all in 6 (LIME-S17) to 12 months (LIME-S15).</remarks>
+/// Fineness not known: as the coarsest that may be sold as ground lime (LIME-S22), to all in 6 months (LIME-S17); hydrated and
+/// burnt lime: all in 6 to 12 months (LIME-S15).</remarks>
 [JsonConverter(typeof(NotForJson))]
 public sealed class LimeReaction
 {
     private static readonly Table<Band> Bands = new("Liming/Data/reaction.csv", Band.FromRow);
+
+    /// <summary>The coarsest lime that may be sold as ground, by the sieves the bands read.</summary>
+    private static readonly Lazy<SieveAnalysis> GroundGrade = new(() =>
+        SieveAnalysis.FromPercent(
+            (20, LimingConstants.All["ground-grade-20"]),
+            (60, LimingConstants.All["ground-grade-60"]),
+            (100, LimingConstants.All["ground-grade-100"])
+        )
+    );
 
     private LimeReaction(LimingMaterial material, double months, bool finenessKnown, double low, double high)
     {
@@ -57,7 +67,9 @@ public sealed class LimeReaction
                 material,
                 months,
                 false,
-                LimeTimes.WorkedOfUnknownFineness(months, LimingConstants.All["unknown-fineness-latest"]),
+                material.IsCaustic
+                    ? LimeTimes.WorkedOfUnknownFineness(months, LimingConstants.All["unknown-fineness-latest"])
+                    : OfFineness(material, GroundGrade.Value, months).Low.Value,
                 LimeTimes.WorkedOfUnknownFineness(months, LimingConstants.All["unknown-fineness-soonest"])
             );
     }
@@ -70,9 +82,9 @@ public sealed class LimeReaction
             return [];
         }
 
-        return FinenessOf(material) is { } sieves
-            ? Bands.Rows.Select(b => b.LineOf(sieves, months))
-            : [Line("least", "unknown-fineness-latest"), Line("most", "unknown-fineness-soonest")];
+        return FinenessOf(material) is { } sieves ? Bands.Rows.Select(b => b.LineOf(sieves, months))
+            : material.IsCaustic ? [Line("least", "unknown-fineness-latest"), Line("most", "unknown-fineness-soonest")]
+            : [.. Bands.Rows.Select(b => b.LineOf(GroundGrade.Value, months)), Line("most", "unknown-fineness-soonest")];
 
         WorkedLine Line(string end, string constantId)
         {

@@ -47,7 +47,7 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
             );
             if (at.Maybe(pounds) is { } equal)
             {
-                material = at.Try(pounds, () => material.WithFigure(LimeFigure.FromNorthCarolinaLabel(equal)));
+                material = at.Try(pounds, () => material.WithFigure(LimeFigure.FromPoundsEqualToOneTon(equal)));
             }
 
             material = at.All(figures).Aggregate(material, (m, figure) => m.WithFigure(figure));

@@ -21,7 +21,8 @@ public sealed class LimeAnswer
     /// <summary>Gets the pH that the kinds ask for.</summary>
     public required LimeTarget Target { get; init; }
 
-    /// <summary>Gets the pH that is aimed at: of those the method has, the one closest to what is wanted.</summary>
+    /// <summary>Gets the pH that is aimed at: the one the plan states, else of those the method has the one closest to what the
+    /// kinds ask for.</summary>
     public required double TargetPh { get; init; }
 
     /// <summary>Gets why that pH is aimed at, in words.</summary>
@@ -40,7 +41,22 @@ public sealed class LimeAnswer
     /// <summary>Gets our own sum, beside the printed rate or alone.</summary>
     public required LimeNeed Computed { get; init; }
 
-    /// <summary>Gets buffer answer and rule side by side, on a soil where a single figure would deceive; or null.</summary>
+    /// <summary>Gets the whole need, printed or by the method, of which <see cref="Rate"/> is what goes on now; null where there
+    /// is
+    /// none.</summary>
+    internal LimeRate? Need { get; init; }
+
+    /// <summary>Gets the kinds that today's soil is too sour for, whether or not lime is on offer: they wait for a new
+    /// test.</summary>
+    public ImmutableArray<CropKind> HoldBack => HeldBack.Of(plan.Kinds.Select(k => k.Kind), plan.Soil);
+
+    /// <summary>Where the lime goes.</summary>
+    internal LimePlacement Placement => LimeSolver.Placement(plan);
+
+    /// <summary>Whether the lime goes on after the seed, so that it does nothing for it.</summary>
+    internal bool IsLate => plan.LimeDate > plan.PlantingDate;
+
+    /// <summary>Gets the rule for weakly buffered soil where it caps the method's own answer; or null.</summary>
     public WeaklyBufferedLime? WeaklyBuffered { get; init; }
 
     /// <summary>Gets the rate that is ordered for: zero where none is needed; open where the printed rate lacks a label, or the
@@ -69,7 +85,7 @@ public sealed class LimeAnswer
     public ImmutableArray<IWorkedResult> RestsOn => [Target, Printed is { } printed ? printed : Computed];
 
     /// <summary>Gets what is to be remarked on offers and dates.</summary>
-    public ImmutableArray<Finding> Findings => [.. LimeRemarks.Findings(plan, Rate.OrNull(), Offer)];
+    public ImmutableArray<Finding> Findings => [.. LimeRemarks.Findings(plan, this)];
 
     /// <summary>What the lime will have done by planting day; null while the day is open, or without an order.</summary>
     internal LimeOutlook? Expected { get; }

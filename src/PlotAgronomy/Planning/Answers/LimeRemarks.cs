@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 
@@ -10,14 +11,28 @@ internal static class LimeRemarks
     internal static string TargetReason(PlotPlan plan, LimeTarget target, double targetPh) =>
         plan.StatedTargetPh is not null ? "as the plan states."
         : target is { SetBy: { } kind, Ph: { } ph } && ph == targetPh
-            ? $"what {kind.ShortName}, the most demanding kind, asks for."
+            ? (
+                target.SetByAll is { Length: > 1 } several
+                    ? $"what {Several(several)}, the most demanding kinds, ask for."
+                    : $"what {kind.ShortName}, the most demanding kind, asks for."
+            )
         : target is { SetBy: { } other, Ph: { } asked }
             ? $"the method's closest to {Amounts.Print(asked, 1)}, which {other.ShortName} asks for."
         : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
         : "the lowest of the method's own, as no target of these kinds is known.";
 
-    internal static IEnumerable<Finding> Findings(PlotPlan plan, LimeRate? used, Offer<LimingMaterial>? offer)
+    private static string Several(ImmutableArray<CropKind> kinds) =>
+        $"{string.Join(", ", kinds[..^1].Select(k => k.ShortName))} and {kinds[^1].ShortName}";
+
+    internal static IEnumerable<Finding> Findings(PlotPlan plan, LimeAnswer lime)
     {
+        var used = lime.Rate.OrNull();
+        var offer = lime.Offer;
+        foreach (var held in lime.Expected is null ? HeldBack.Findings(lime.HoldBack, plan.Soil) : [])
+        {
+            yield return held;
+        }
+
         foreach (var useless in plan.LimeOffers.Where(o => !o.Item.Neutralizes))
         {
             yield return FindingCatalog.Create(LimingCodes.OfferNotLime, ("material", useless.Item.Name));
@@ -36,6 +51,21 @@ internal static class LimeRemarks
         if (used is null || used.OfBasis == ApplicationRate.Zero)
         {
             yield break;
+        }
+
+        if (lime is { WeaklyBuffered: not null, Need: { } need })
+        {
+            yield return WeakBuffering.FindingFor(plan.LimeMethod, plan.Soil, need, used);
+        }
+
+        if (plan.TillageDepth is { } depth && lime.Placement == LimePlacement.Surface)
+        {
+            yield return FindingCatalog.Create(PlanningCodes.TillageUnused, ("depth", Amounts.Print(depth, "in", 1)));
+        }
+
+        foreach (var near in lime.Offers?.Costs.Select(c => c.NearSeed).OfType<Finding>() ?? [])
+        {
+            yield return near;
         }
 
         if (offer is null)

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -13,13 +15,14 @@ internal static class LimeSolver
     {
         var (target, wanted) = Aim(plan, kinds);
         var soil = plan.Soil;
-        double targetPh = plan.LimeMethod.ClosestTarget(wanted);
+        double targetPh = TargetFor(plan, wanted);
         var computed = plan.LimeMethod.NeedFor(soil, targetPh, plan.EarlierLime);
         var printed = plan.Printed?.Lime;
-        var weak = WeaklyBufferedLime.AppliesTo(soil, targetPh) ? WeaklyBufferedLime.For(soil, targetPh, plan.LimeMethod) : null;
-        var used = printed is not null ? Due(soil, printed.Rate) : weak?.FirstDressing ?? computed.Published ?? computed.Rate;
-        var offers = Offers(plan, used, weak, WithNitrogen(plan, fertilizer));
-        var expected = Outlook(plan, used, offers?.CheapestForPlot, printed is null ? weak : null);
+        var need = printed is not null ? Due(soil, printed.Rate) : computed.Published ?? computed.Rate;
+        bool isWeak = WeaklyBufferedLime.AppliesTo(soil, targetPh);
+        var used = need is not null && isWeak && printed is null ? Capped(plan, need) : need;
+        var offers = Offers(plan, used, isWeak, WithNitrogen(plan, fertilizer));
+        var expected = Outlook(plan, need, used, offers?.CheapestForPlot);
         var lime = new LimeAnswer(plan, expected, day => Solve(plan with { LimeDate = day }, kinds, fertilizer).Told.Expected)
         {
             Target = target,
@@ -32,7 +35,8 @@ internal static class LimeSolver
                 )
                 : null,
             Computed = computed,
-            WeaklyBuffered = weak,
+            Need = need,
+            WeaklyBuffered = used == need ? null : WeaklyBufferedLime.For(soil, targetPh, plan.LimeMethod),
             Rate = LimeParts.Rate(plan, used, computed),
             Offers = offers,
         };
@@ -51,6 +55,22 @@ internal static class LimeSolver
                 ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(LimingConstants.All["fallback-target"]).Min()
         );
     }
+
+    /// <summary>A pH that the plan states is met or refused. For one that the kinds ask for, a method's closest will do while it
+    /// lies no more above than its institution would go.</summary>
+    private static double TargetFor(PlotPlan plan, double wanted) =>
+        plan.StatedTargetPh
+        ?? (
+            plan.LimeMethod.ClosestTarget(wanted) is var closest
+            && Tolerance.IsAbove(closest - wanted, LimingConstants.All["target-farthest-above"])
+                ? wanted
+                : closest
+        );
+
+    private static LimeRate Capped(PlotPlan plan, LimeRate need) =>
+        WeakBuffering.Capped(plan.LimeMethod, need, TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, Placement(plan)));
+
+    private static Length? TreatedDepth(PlotPlan plan) => Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;
 
     /// <summary>A printed rate, none of it where the soil has the pH already.</summary>
     private static LimeRate? Due(PlotSoil soil, LimeRate? rate) =>
@@ -98,7 +118,7 @@ internal static class LimeSolver
     private static PrintedLimeRate Read(PrintedLimeRate printed, LimeBasis basis) =>
         PrintedLimeRate.Read(printed.OfBasis, printed.TargetPh, printed.Depth, basis, printed.Institution);
 
-    private static LimingMaterialComparison? Offers(PlotPlan plan, LimeRate? used, WeaklyBufferedLime? weak, bool withNitrogen) =>
+    private static LimingMaterialComparison? Offers(PlotPlan plan, LimeRate? used, bool isWeak, bool withNitrogen) =>
         used is null || used.OfBasis == ApplicationRate.Zero || plan.LimeOffers.IsEmpty
             ? null
             : LimingMaterialComparison.For(
@@ -108,18 +128,24 @@ internal static class LimeSolver
                     Material = plan.LimeOffers[0].Item,
                     Area = plan.Plot.Area,
                     Placement = Placement(plan),
-                    WorkedDepth = Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null,
+                    WorkedDepth = TreatedDepth(plan),
                     Soil = plan.Soil,
                     EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
                     WithUreaOrAmmonium = withNitrogen,
-                    MostAtOnce = weak?.FirstDressing.OfBasis,
+                    MostAtOnce = isWeak && plan.Printed?.Lime is not null ? WeakBuffering.MostOfAny : null,
                     FirstDressingOn = plan.LimeDate,
+                    SowingOn = plan.PlantingDate,
+                    StandsForYears = plan.Kinds.Any(k => k.Kind.LifeCycle == LifeCycle.Perennial),
                 },
                 plan.LimeOffers
             );
 
-    private static LimePlacement Placement(PlotPlan plan) =>
-        plan.Method == PlantingMethod.TilledAndPacked ? LimePlacement.WorkedIn : LimePlacement.Surface;
+    /// <summary>Lime is worked in where the ground is: for a tilled seedbed, and before a drill where a depth is
+    /// stated.</summary>
+    internal static LimePlacement Placement(PlotPlan plan) =>
+        plan.Method == PlantingMethod.TilledAndPacked || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null }
+            ? LimePlacement.WorkedIn
+            : LimePlacement.Surface;
 
     private static bool WithNitrogen(PlotPlan plan, Purchase? fertilizer) =>
         plan.LimeDate is { } limed
@@ -130,10 +156,10 @@ internal static class LimeSolver
             && l.Product.Substance is not (FertilizerSubstance.CalciumNitrate or FertilizerSubstance.PotassiumNitrate)
         ) == true;
 
-    /// <summary>On weakly buffered soil (<paramref name="range"/>) the first dressing is only a part of what the rule asks
-    /// for.</summary>
-    private static LimeOutlook? Outlook(PlotPlan plan, LimeRate? used, LimeOfferCost? bought, WeaklyBufferedLime? range) =>
-        used is null
+    /// <summary>The pH to expect, by the very need that the rate is made of: what goes on by then is a part of it.</summary>
+    private static LimeOutlook? Outlook(PlotPlan plan, LimeRate? need, LimeRate? used, LimeOfferCost? bought) =>
+        need is null
+        || used is null
         || bought?.Order is not { } order
         || plan.LimeDate is not DateOnly limed
         || plan.Soil is not { WaterPh: not null } soil
@@ -143,12 +169,8 @@ internal static class LimeSolver
                 new LimeOutlookRequest
                 {
                     Soil = soil,
-                    Rate = used,
-                    ShareDelivered = Fraction.FromValue(
-                        range is null
-                            ? Math.Min(1, order.Dressings[0].Mass.Pounds / order.Product.Pounds)
-                            : Math.Min(1, range.FirstDressing.RatioTo(range.RuleHigh))
-                    ),
+                    Rate = need,
+                    ShareDelivered = Fraction.FromValue(Math.Min(1, used.RatioTo(need) * ShareAtFirst(order))),
                     Material = bought.Offer.Item,
                     Placement = Placement(plan),
                     LimedOn = limed,
@@ -156,4 +178,7 @@ internal static class LimeSolver
                     Kinds = [.. plan.Kinds.Select(k => k.Kind)],
                 }
             );
+
+    private static double ShareAtFirst(LimeOrder order) =>
+        order.Dressings.Where(d => d.MonthsAfterFirst == 0).Sum(d => d.Mass.Pounds) / order.Product.Pounds;
 }

@@ -65,7 +65,7 @@ public sealed class PlotAnswers
 
     /// <summary>What is done to sow, in order: each pass where seed is spread, with its kinds that the soil is still too sour
     /// for.</summary>
-    internal IEnumerable<(SeedingAction Action, SowingPass? Pass, ImmutableArray<SownKind> HeldBack)> SowingSteps
+    internal IEnumerable<(SeedingAction Action, SowingPass? Pass, ImmutableArray<HeldKind> HeldBack)> SowingSteps
     {
         get
         {
@@ -74,15 +74,17 @@ public sealed class PlotAnswers
                 return [];
             }
 
-            var tooSour = Lime.Told.Outlook.OrNull()?.HoldBack ?? [];
             return spreading.Groups.Steps.Select(
-                (SeedingAction, SowingPass?, ImmutableArray<SownKind>) (step) =>
+                (SeedingAction, SowingPass?, ImmutableArray<HeldKind>) (step) =>
                     step.Action == SeedingAction.Spread && spreading.Passes.Single(p => p.Group == step.Group) is var pass
-                        ? (step.Action, pass, [.. pass.Kinds.Where(k => tooSour.Any(h => h.Id == k.Planned.Kind.Id))])
+                        ? (step.Action, pass, HeldOf(pass))
                         : (step.Action, null, [])
             );
         }
     }
+
+    private ImmutableArray<HeldKind> HeldOf(SowingPass pass) =>
+        [.. pass.Kinds.Where(k => Lime.Told.HoldBack.Any(h => h.Id == k.Planned.Kind.Id)).Select(k => HeldKind.Of(k, Plan.Soil))];
 
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>

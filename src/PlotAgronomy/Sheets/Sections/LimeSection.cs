@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 
@@ -43,7 +44,7 @@ internal static class LimeSection
                 new(
                     computed.IsNone
                         ? "no lime"
-                        : $"{SheetText.Tons(computed.OfBasis)} of {computed.Basis.Name}, for "
+                        : $"{computed.AmountInWords}, for "
                             + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(answers)}",
                     Amount(lime.Computed)
                 ),
@@ -55,15 +56,14 @@ internal static class LimeSection
             sheet.Say($"{lime.Computed.Method.Name} gives no rate for this report; see the findings.");
         }
 
-        if (lime.WeaklyBuffered is { } weak)
+        if (lime.WeaklyBuffered is { } weak && lime.Rate.OrNull() is { } part)
         {
             sheet.Figure(
                 "lime.weakly-buffered",
-                "weakly buffered soil: what the rules support",
+                "weakly buffered soil: put on now",
                 new(
-                    $"{Tons(weak.AdviceLow)} to {Tons(weak.AdviceHigh)} ton/ac; at most {Tons(weak.FirstDressing)} ton/ac at "
-                        + $"first, then a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
-                    SheetAmount.Range(weak.AdviceLow.OfBasis.ShortTonsPerAcre, weak.AdviceHigh.OfBasis.ShortTonsPerAcre, "ton/ac")
+                    $"{part.AmountInWords}, not more before a new test within {Amounts.Print(weak.RetestWithinMonths, 0)} months",
+                    SheetAmount.Tons(part.OfBasis)
                 ),
                 weak
             );
@@ -101,10 +101,15 @@ internal static class LimeSection
         }
         else if (lime.Rate.State == AnswerState.Given)
         {
-            sheet.Say("No liming material on offer can be counted on this basis; see the findings.");
+            sheet.Say(
+                plan.LimeOffers.IsEmpty
+                    ? "No liming material is on offer."
+                    : "No liming material on offer can be taken for this rate; see the findings."
+            );
         }
 
         Outlook(sheet, answers);
+        HeldBack(sheet, answers);
         return sheet.Close();
     }
 
@@ -135,13 +140,30 @@ internal static class LimeSection
             ),
             outlook
         );
-        string sowNow = outlook.SowNow.IsEmpty ? "none of the others" : Names(outlook.SowNow);
+        string first = outlook.TestBeforeSowingOn is { } day ? $"Test before sowing, about {SheetText.Date(day)}. " : "";
+        sheet.Say($"{first}Test again about {SheetText.Date(outlook.RetestOn)}.");
+    }
+
+    /// <summary>What today's pH leaves out; a forecast lifts nothing.</summary>
+    private static void HeldBack(SectionWriter sheet, PlotAnswers answers)
+    {
+        if (answers.Plan.Soil.WaterPh is null)
+        {
+            return;
+        }
+
+        var held = answers.Lime.Told.HoldBack;
+        if (held.IsEmpty)
+        {
+            sheet.Say("Today's pH meets the lower limit of every kind with a known one.");
+            return;
+        }
+
+        ImmutableArray<CropKind> others = [.. answers.Plan.Kinds.Select(k => k.Kind).Except(held).Where(k => k.Ph is not null)];
+        string sowNow = others.IsEmpty ? "none of the others" : Names(others);
         sheet.Say(
-            outlook.HoldBack.IsEmpty
-                ? "Today's pH meets the lower limit of every kind with a known one."
-                : $"Hold back until a test shows that the pH has moved: {Names(outlook.HoldBack)}. Sow meanwhile: {sowNow}."
+            $"Hold back until a new test shows the pH they need, whatever is expected: {Names(held)}. Sow meanwhile: {sowNow}."
         );
-        sheet.Say($"Test again about {SheetText.Date(outlook.RetestOn)}.");
     }
 
     /// <summary>Whole bags, or tons where it is sold in bulk.</summary>
@@ -154,8 +176,6 @@ internal static class LimeSection
         dressing.On is { } on ? SheetText.Date(on) : $"{Amounts.Print(dressing.MonthsAfterFirst, 0)} months after the first";
 
     private static string Share(LimeReaction reaction) => $"{FromTo(reaction.Low.Percent, reaction.High.Percent, 0)} %";
-
-    private static string Tons(LimeRate rate) => Amounts.Print(rate.OfBasis.ShortTonsPerAcre, 1);
 
     private static string FromTo(double low, double high, int decimals) =>
         Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to

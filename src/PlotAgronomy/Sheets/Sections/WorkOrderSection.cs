@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Liming;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
@@ -18,16 +19,9 @@ internal static class WorkOrderSection
     private static IEnumerable<string> Before(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var lime = answers.Lime.Told;
-        if (lime.Order.OrNull() is { } order)
+        foreach (string step in answers.Lime.Told.IsLate ? [] : Lime(answers))
         {
-            string when = order.Dressings is [{ On: { } on }, ..] ? $" ({SheetText.Date(on)})" : "";
-            string part = order.Dressings.Length > 1 ? ", the first dressing" : "";
-            string what = $"{SheetText.Weight(order.Dressings[0].Mass)} of {lime.Offer!.Item.Name}{part}";
-            string deep = plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "";
-            yield return plan.Method == PlantingMethod.TilledAndPacked
-                ? $"Spread {what}{when} and work it in{deep}."
-                : $"Spread {what} on the surface{when}; it works down slowly.";
+            yield return step;
         }
 
         if (plan.Plot.Cover is GroundCover.SmotherCrop or GroundCover.SmallGrain && plan.Method == PlantingMethod.TilledAndPacked)
@@ -60,6 +54,27 @@ internal static class WorkOrderSection
                     : "Check that the standing crop is dry.";
                 yield return "Wait for a real rain in the forecast and sow just ahead of it.";
                 break;
+        }
+    }
+
+    /// <summary>The dressings of the first day; later ones stand in the section on lime.</summary>
+    private static IEnumerable<string> Lime(PlotAnswers answers)
+    {
+        var lime = answers.Lime.Told;
+        if (lime.Order.OrNull() is not { } order)
+        {
+            yield break;
+        }
+
+        string deep = answers.Plan.TillageDepth is { } depth ? $" {Amounts.Print(depth, "in", 0)} deep" : "";
+        foreach (var dressing in order.Dressings.Where(d => d.MonthsAfterFirst == 0))
+        {
+            string when = dressing.On is { } on ? $" ({SheetText.Date(on)})" : "";
+            string part = order.Dressings.Length > 1 ? $", dressing {Amounts.Print(dressing.Number, 0)}" : "";
+            string what = $"{SheetText.Weight(dressing.Mass)} of {lime.Offer!.Item.Name}{part}";
+            yield return lime.IsLate ? $"Spread {what}{when}: it comes after the seed and serves the next planting."
+            : lime.Placement == LimePlacement.WorkedIn ? $"Spread {what}{when} and work it in{deep}."
+            : $"Spread {what} on the surface{when}; it works down slowly.";
         }
     }
 
@@ -104,6 +119,11 @@ internal static class WorkOrderSection
                 break;
         }
 
+        foreach (string step in answers.Lime.Told.IsLate ? Lime(answers) : [])
+        {
+            yield return step;
+        }
+
         yield return "Write down what was really spread, the day, and the rain that followed.";
     }
 
@@ -119,12 +139,12 @@ internal static class WorkOrderSection
         return string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}")) + apart;
     }
 
-    private static string LeaveOut(ImmutableArray<SownKind> heldBack) =>
+    private static string LeaveOut(ImmutableArray<HeldKind> heldBack) =>
         heldBack.IsEmpty ? "" : $" Leave out {string.Join(", ", heldBack.Select(Unless))}.";
 
-    private static string Unless(SownKind held) =>
-        $"{SheetText.Name(held.Planned.Kind)}, {SheetText.Weight(held.Weight)}, unless a new test shows pH "
-        + $"{Amounts.Print(held.Planned.Kind.Ph!.MinimumPh, 1)} or more";
+    private static string Unless(HeldKind held) =>
+        $"{SheetText.Name(held.Sown.Planned.Kind)}, {SheetText.Weight(held.Sown.Weight)}, unless a new test shows pH "
+        + $"{Amounts.Print(held.LowestPh, 1)} or more";
 
     private static string Depth(SowingPass pass) =>
         pass.Depth is var (shallowest, deepest)

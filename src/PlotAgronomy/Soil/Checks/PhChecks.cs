@@ -51,6 +51,7 @@ internal static class PhChecks
         if (
             report.BufferPhs.IsEmpty
             && report.ExchangeableAcidity is null
+            && !IsOrganic(report)
             && report.WaterPh is { } acid
             && acid.Value < LimeNotExpectedFrom
         )
@@ -58,6 +59,11 @@ internal static class PhChecks
             yield return FindingCatalog.Create(SoilCodes.BufferMissing, ("water", acid.ToString()));
         }
     }
+
+    /// <summary>Organic soil is limed by its pH alone: no buffer is missing.</summary>
+    private static bool IsOrganic(SoilReport report) =>
+        (report.SoilClass ?? (report.OrganicMatter?.Percent > SoilConstants.All["organic-from"] ? SoilClass.Organic : null))
+        == SoilClass.Organic;
 
     private static IEnumerable<Finding> OfBuffer(BufferPh buffer)
     {
