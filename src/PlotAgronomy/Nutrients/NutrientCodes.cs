@@ -7,6 +7,8 @@ internal static class NutrientCodes
     internal const string AskRatings = "nutrient-ask-ratings";
     internal const string AskSystem = "nutrient-ask-system";
     internal const string AskTest = "nutrient-ask-test";
+    internal const string AskYield = "nutrient-ask-yield";
+    internal const string BelowPurchaseFloor = "nutrient-below-purchase-floor";
     internal const string BeyondPrintedTable = "nutrient-beyond-printed-table";
     internal const string BoronDiscouraged = "nutrient-boron-discouraged";
     internal const string BoronSensitiveKind = "nutrient-boron-sensitive-kind";
@@ -30,6 +32,9 @@ internal static class NutrientCodes
     internal const string NoCropRow = "nutrient-no-crop-row";
     internal const string NoShareCounts = "nutrient-no-share-counts";
     internal const string NoUpperLimit = "nutrient-no-upper-limit";
+    internal const string NotKnownFact = "nutrient-not-known-fact";
+    internal const string NotKnownSystem = "nutrient-not-known-system";
+    internal const string NotKnownTest = "nutrient-not-known-test";
     internal const string NotRated = "nutrient-not-rated";
     internal const string NothingCarriedOff = "nutrient-nothing-carried-off";
     internal const string Override = "nutrient-override";
@@ -38,6 +43,7 @@ internal static class NutrientCodes
     internal const string RangeOnly = "nutrient-range-only";
     internal const string RatesNotHeld = "nutrient-rates-not-held";
     internal const string RemovalIgnored = "nutrient-removal-ignored";
+    internal const string RowsDiffer = "nutrient-rows-differ";
     internal const string SampleDepth = "nutrient-sample-depth";
     internal const string SecondaryFactMissing = "nutrient-secondary-fact-missing";
     internal const string SecondaryTestMissing = "nutrient-secondary-test-missing";

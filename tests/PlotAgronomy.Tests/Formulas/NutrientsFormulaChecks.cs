@@ -235,6 +235,12 @@ internal static class NutrientsFormulaChecks
                 ("shares together", 0.5, 3)
             ),
             new(
+                "need-by-share",
+                d => NitrogenMath.MeanByShare(d["sum of need x share"], d["sum of shares"]),
+                ("sum of need x share", 0, 300),
+                ("sum of shares", 0.1, 3)
+            ),
+            new(
                 "nitrogen-after-credit",
                 d => NitrogenMath.AfterCredit(d["sum of the shares"], d["legume credit"]),
                 ("sum of the shares", 0, 120),

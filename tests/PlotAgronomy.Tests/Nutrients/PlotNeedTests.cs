@@ -21,7 +21,7 @@ public class PlotNeedTests
 
     /// <summary>Hand algebra on published figures: North Carolina index 25 and 15 give 88.5 and 111.4; oat 30-40 x 0.5 + rape 60-100 x 0.3 = 33 to 50 lb N.</summary>
     [Fact]
-    public void A_blend_takes_the_most_demanding_kind_and_feeds_nitrogen_by_share()
+    public void A_blend_of_one_row_takes_its_figure_and_feeds_nitrogen_by_share()
     {
         var need = PlotNeed.For(Request(Kind("medium-red-clover", 0.3), Kind("oats-winter", 0.5), Kind("rape-dwarf-essex", 0.3)));
         Assert.Equal(88.5, need.Pounds(PlantNutrient.Phosphate), 0.05);
@@ -297,7 +297,7 @@ public class PlotNeedTests
     public void The_working_shows_every_kind_and_every_target()
     {
         var lines = PlotNeed.For(Request(Kind("oats-winter", 0.8), Kind("medium-red-clover", 0.1))).ShowWork().Select(l => l.ToString()).ToList();
-        Assert.Contains(lines, l => l.Contains("red clover", StringComparison.OrdinalIgnoreCase) && l.Contains("too small a share to count", StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.Contains("red clover", StringComparison.OrdinalIgnoreCase) && l.Contains("0.1 of a full stand", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.StartsWith("Target P2O5", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.Contains("30 to 40 x 0.8 = 24 to 32 lb/ac", StringComparison.Ordinal));
     }

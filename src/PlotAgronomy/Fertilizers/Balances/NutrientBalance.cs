@@ -16,6 +16,9 @@ public sealed class NutrientBalance
     /// <summary>Gets the rate spread.</summary>
     public required ApplicationRate Delivered { get; init; }
 
+    /// <summary>Whether the need named it; of one that it does not name nobody knows whether any is needed.</summary>
+    internal bool IsAsked { get; init; } = true;
+
     /// <summary>Gets the percent of the need that is spread, at least 0; null when none is needed.</summary>
     public double? PercentOfNeed => AtLeast > ApplicationRate.Zero ? 100 * (Delivered / AtLeast) : null;
 
@@ -33,9 +36,9 @@ public sealed class NutrientBalance
     public override string ToString() =>
         $"{PlantNutrients.Symbols[Nutrient]} {Amounts.Print(Delivered, decimals: 1)}"
         + (
-            PercentOfNeed is { } percent
-                ? $" of {Amounts.Print(AtLeast, decimals: 1)} ({Amounts.Print(percent, 0)} %)"
-                : " (none needed)"
+            PercentOfNeed is { } percent ? $" of {Amounts.Print(AtLeast, decimals: 1)} ({Amounts.Print(percent, 0)} %)"
+            : IsAsked ? " (none needed)"
+            : " (not asked for)"
         );
 
     private static ApplicationRate Excess(ApplicationRate over, ApplicationRate under) =>

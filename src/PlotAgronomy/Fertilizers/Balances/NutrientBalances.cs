@@ -56,6 +56,7 @@ internal static class NutrientBalances
                     AtLeast = target?.AtLeast ?? ApplicationRate.Zero,
                     AtMost = target?.AtMost,
                     Delivered = ApplicationRate.FromPoundsPerAcre(pounds),
+                    IsAsked = target is not null,
                 }
             );
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace PlotAgronomy.Fertilizers;
@@ -39,4 +40,7 @@ public sealed class FieldConditions
     /// <summary>Gets a value indicating whether the need comes from a soil test; false warns that the rate cannot be
     /// judged.</summary>
     public bool HasSoilTest { get; init; } = true;
+
+    /// <summary>Nutrients that nobody has a figure for: that one comes along is said.</summary>
+    internal ImmutableArray<PlantNutrient> NotKnown { get; init; } = [];
 }

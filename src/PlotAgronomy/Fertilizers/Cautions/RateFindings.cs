@@ -57,6 +57,12 @@ internal static class RateFindings
             yield return FindingCatalog.Create(FertilizerCodes.NitrogenOnLegume, ("rate", rate));
         }
 
+        if (!balance.IsAsked && field.NotKnown.Contains(balance.Nutrient) && balance.Delivered > ApplicationRate.Zero)
+        {
+            yield return FindingCatalog.Create(FertilizerCodes.NeedNotKnown, ("nutrient", symbol), ("rate", rate));
+            yield break;
+        }
+
         bool unneeded = balance.AtLeast.PoundsPerAcre <= 0 && balance.Delivered.PoundsPerAcre > 0;
         if (balance.Nutrient == PlantNutrient.Phosphate && unneeded)
         {

@@ -71,6 +71,13 @@ internal static class PurchaseFindings
                 yield return finding;
             }
         }
+        else
+        {
+            foreach (var balance in balances.Where(b => b.AtLeast > ApplicationRate.Zero && OverNeed.IsOver(b)))
+            {
+                yield return OverNeed.Told(balance);
+            }
+        }
     }
 
     /// <summary>A large figure on more than an acre may be the field's and not the acre's.</summary>

@@ -31,24 +31,47 @@ internal static class ComponentCautions
             ("nutrient", SoilWords.For(nutrient))
         );
 
+    /// <summary>What stands in for a kind; where the next row would say much else it is asked.</summary>
     private static IEnumerable<Finding> TakenAs(PlotNeedRequest request, ImmutableArray<ComponentNeed> components)
     {
-        var standIns =
-            from component in components
+        StandIn[] standIns =
+        [
+            .. from component in components
             where component.Counts && ComponentNeeds.UseOf(request, component.Component.Kind).TakenAs is null
             from nutrient in SystemNutrients
             where component.RowFor(nutrient) is { } row && !KindProxy.For(component.Component.Kind).IsOwn(row)
-            select (Row: component.RowFor(nutrient)!.Value, Kind: component.Component.Kind.ShortName);
+            select StandIn.Of(request, component, nutrient),
+        ];
+        var asked = standIns.Where(s => s.Differs).Select(s => (s.Row, s.Kind)).ToHashSet();
         return standIns
-            .Distinct()
-            .GroupBy(s => s.Row)
-            .Select(taken =>
+            .Where(s => s.Differs)
+            .GroupBy(s => (s.Row, s.Next, s.Nutrient, s.Pounds, s.NextPounds))
+            .Select(g =>
                 FindingCatalog.Create(
-                    NutrientCodes.TakenAs,
+                    NutrientCodes.RowsDiffer,
                     ("system", request.System.Name),
-                    ("kind", string.Join("; ", taken.Select(t => t.Kind))),
-                    ("row", CropRows.WordsFor(taken.Key))
+                    ("kind", string.Join("; ", g.Select(s => s.Kind))),
+                    ("row", CropRows.WordsFor(g.Key.Row)),
+                    ("nutrient", SoilWords.For(g.Key.Nutrient)),
+                    ("rate", Amounts.Print(g.Key.Pounds!.Value, 0)),
+                    ("other", CropRows.WordsFor(g.Key.Next!.Value)),
+                    ("instead", Amounts.Print(g.Key.NextPounds!.Value, 0))
                 )
+            )
+            .Concat(
+                standIns
+                    .Select(s => (s.Row, s.Kind))
+                    .Distinct()
+                    .Where(s => !asked.Contains(s))
+                    .GroupBy(s => s.Row)
+                    .Select(taken =>
+                        FindingCatalog.Create(
+                            NutrientCodes.TakenAs,
+                            ("system", request.System.Name),
+                            ("kind", string.Join("; ", taken.Select(t => t.Kind))),
+                            ("row", CropRows.WordsFor(taken.Key))
+                        )
+                    )
             );
     }
 }

@@ -7,7 +7,7 @@ public sealed class ComponentNeed
     /// <summary>Gets the kind and its share.</summary>
     public required KindShare Component { get; init; }
 
-    /// <summary>Gets whether its share is large enough to count for P, K and the secondary nutrients.</summary>
+    /// <summary>Gets whether its share is large enough to count for secondary nutrients, and for what is said of rows.</summary>
     public required bool Counts { get; init; }
 
     /// <summary>Gets the row it was taken as for phosphate, or null when the system has none.</summary>

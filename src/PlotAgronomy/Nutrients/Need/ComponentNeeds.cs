@@ -28,8 +28,9 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
     {
         var proxy = KindProxy.For(component.Kind);
         var use = UseOf(request, component.Kind);
-        var phosphateRow = use.TakenAs ?? proxy.RowIn(request.System, PlantNutrient.Phosphate);
-        var potashRow = use.TakenAs ?? proxy.RowIn(request.System, PlantNutrient.Potash);
+        bool isBrowsed = IsBrowsed(use);
+        var phosphateRow = use.TakenAs ?? proxy.RowIn(request.System, PlantNutrient.Phosphate, isBrowsed);
+        var potashRow = use.TakenAs ?? proxy.RowIn(request.System, PlantNutrient.Potash, isBrowsed);
         var phosphate = Answer(phosphateRow, use);
         return new ComponentNeed
         {
@@ -45,12 +46,12 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
 
     /// <summary>A row counted in another unit than the yield has no answer for a crop that leaves the plot; where it stays, the
     /// yield is left aside.</summary>
-    private NutrientRecommendation? Answer(CropRow? row, KindUse use) =>
+    internal NutrientRecommendation? Answer(CropRow? row, KindUse use) =>
         row is { } known && (IsBrowsed(use) || use.Yield is not { } yield || yield.Unit == CropRows.UnitOf(known))
             ? request.System.Recommend(request.Soil, CropUseOf(known, use) with { BuildUpYears = request.BuildUpYears })
             : null;
 
-    private static bool IsBrowsed(KindUse use) =>
+    internal static bool IsBrowsed(KindUse use) =>
         use.Removal is { } stated ? ReferenceEquals(stated, CropRemoval.Browsed) : !use.IsCarriedOff;
 
     private static CropUse CropUseOf(CropRow row, KindUse use)

@@ -16,11 +16,13 @@ public sealed class KindProxy
     );
 
     private readonly ImmutableArray<CropRow> ownRows;
+    private readonly ImmutableArray<CropRow> browsedRows;
 
     private KindProxy(CsvRow row)
     {
         ownRows = row.Choices<CropRow>("own_rows");
         Rows = row.Choices<CropRow>("crop_rows");
+        browsedRows = row.TextOrNull("browsed_rows") is null ? Rows : row.Choices<CropRow>("browsed_rows");
         Nitrogen = NitrogenRule.Find(row.Text("nitrogen_rule_id"));
         Removal = row.TextOrNull("removal_id") is { } removal ? RemovalFigure.Find(removal) : null;
         IsSensitiveToBoron = row.YesOrNo("sensitive_to_boron");
@@ -56,18 +58,30 @@ public sealed class KindProxy
     /// <summary>The nearest row a system has for a nutrient.</summary>
     /// <param name="system">System.</param>
     /// <param name="nutrient">Phosphate or potash.</param>
+    /// <param name="isBrowsed">Whether it is only browsed: then an annual legume is not taken as hay of alfalfa.</param>
     /// <returns>The row, or null when the system has none of them.</returns>
-    public CropRow? RowIn(RecommendationSystem system, PlantNutrient nutrient)
+    public CropRow? RowIn(RecommendationSystem system, PlantNutrient nutrient, bool isBrowsed = false)
     {
         ArgumentNullException.ThrowIfNull(system);
-        foreach (var row in Rows)
+        foreach (var row in RowsIn(system, nutrient, isBrowsed))
         {
-            if (system.Has(row, nutrient))
-            {
-                return row;
-            }
+            return row;
         }
 
         return null;
+    }
+
+    internal ImmutableArray<CropRow> RowsOf(bool isBrowsed) => isBrowsed ? browsedRows : Rows;
+
+    /// <summary>The rows a system has for a nutrient, nearest first.</summary>
+    internal IEnumerable<CropRow> RowsIn(RecommendationSystem system, PlantNutrient nutrient, bool isBrowsed)
+    {
+        foreach (var row in RowsOf(isBrowsed))
+        {
+            if (system.Has(row, nutrient))
+            {
+                yield return row;
+            }
+        }
     }
 }

@@ -17,6 +17,7 @@ internal sealed class NeedLines(
         foreach (var nutrient in new[] { PlantNutrient.Phosphate, PlantNutrient.Potash })
         {
             lines.AddRange(ComponentLines(nutrient).Select(line => (nutrient, line)));
+            lines.AddRange(new NeedByShare(components, nutrient).Lines().Select(line => (nutrient, line)));
         }
 
         lines.AddRange(nitrogen.Lines().Select(line => (PlantNutrient.Nitrogen, line)));
@@ -50,13 +51,12 @@ internal sealed class NeedLines(
                 yield return line;
             }
 
-            string counts = component.Counts ? "counts" : "too small a share to count";
             yield return NutrientFormulas
                 .All["need-of-kind"]
                 .Line(
                     $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac by {request.System.Name}, row for "
                         + $"{CropRows.WordsFor(row)}, {NutrientFormulas.Number(component.Component.ShareOfFullStand)} of a "
-                        + $"full stand ({counts})",
+                        + "full stand",
                     ("nutrient", SoilWords.For(nutrient)),
                     ("kind", component.Component.Kind.ShortName)
                 )

@@ -38,6 +38,20 @@ internal static class NutrientQuestions
         }
     }
 
+    /// <summary>The yields that nitrogen rules go by and nobody told.</summary>
+    internal static IEnumerable<OpenQuestion> Yields(PlotNeed need) =>
+        need
+            .Components.Where(c => c.Nitrogen.Low is null)
+            .Select(c =>
+                QuestionCatalog.Ask<CropYield>(
+                    NutrientCodes.AskYield,
+                    [],
+                    yield => yield.ToString(),
+                    ("kind", c.Component.Kind.ShortName),
+                    ("unit", NutrientWords.InFull(c.Nitrogen.Rule.YieldUnit ?? YieldUnit.Bushel))
+                )
+            );
+
     /// <summary>Whose classes rate the report: the systems that rate anything on it.</summary>
     internal static OpenQuestion<RatingSystem> Ratings(SoilReport report) =>
         QuestionCatalog.Ask(

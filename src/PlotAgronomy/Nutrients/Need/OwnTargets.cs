@@ -3,18 +3,16 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>Our own targets: nitrogen by the shares, P and K by the most demanding kind, then the secondary nutrients.</summary>
+/// <summary>Our own targets: nitrogen, P and K by the shares, then the secondary nutrients.</summary>
 internal sealed class OwnTargets(
     ImmutableArray<ComponentNeed> components,
     NitrogenOfBlend nitrogen,
     ImmutableArray<SecondaryAnswer> secondary
 )
 {
-    private readonly ImmutableArray<ComponentNeed> counted = [.. components.Where(c => c.Counts)];
-
     internal ImmutableArray<NutrientTarget> All() =>
         [
-            .. new[] { Nitrogen(), MostDemanding(PlantNutrient.Phosphate), MostDemanding(PlantNutrient.Potash) }
+            .. new[] { Nitrogen(), ByShare(PlantNutrient.Phosphate), ByShare(PlantNutrient.Potash) }
                 .OfType<NutrientTarget>()
                 .Concat(Secondary()),
         ];
@@ -54,49 +52,23 @@ internal sealed class OwnTargets(
         return NutrientTarget.Create(PlantNutrient.Nitrogen, low, high, () => nitrogen.Reason);
     }
 
-    private NutrientTarget? MostDemanding(PlantNutrient nutrient)
+    private NutrientTarget? ByShare(PlantNutrient nutrient)
     {
-        if (
-            counted.Where(c => c.For(nutrient) is not null).MaxBy(c => (c.For(nutrient)!.Rate, c.For(nutrient)!.PublishedHigh))
-            is not { } leading
-        )
+        var mixed = new NeedByShare(components, nutrient);
+        if (!mixed.IsKnown)
         {
             return null;
         }
 
-        var need = leading.For(nutrient)!;
-        return need.IsLegalMaximum
-            ? NutrientTarget.Create(nutrient, ApplicationRate.Zero, need.Rate, Reason)
+        var rate = mixed.Rate;
+        return mixed.IsLegalMaximum
+            ? NutrientTarget.Create(nutrient, ApplicationRate.Zero, rate, () => mixed.Reason)
             : NutrientTarget.Create(
                 nutrient,
-                need.Rate,
-                BlendNeedRule.IsUnneededPhosphate(nutrient, need.Rate) ? need.PublishedHigh : null,
-                Reason
+                rate,
+                BlendNeedRule.IsUnneededPhosphate(nutrient, rate) ? mixed.PublishedHigh : null,
+                () => mixed.Reason
             );
-
-        string Reason()
-        {
-            string range =
-                need.PublishedHigh > need.PublishedLow
-                    ? $" The printed range is {NutrientWords.Range(need.PublishedLow, need.PublishedHigh)} lb/ac."
-                    : "";
-            return $"{need.Why} {RowRead(leading, nutrient)}{range}";
-        }
-    }
-
-    /// <summary>Which row the figure stands in, and whose it is when the kinds differ.</summary>
-    private string RowRead(ComponentNeed leading, PlantNutrient nutrient)
-    {
-        var row = leading.RowFor(nutrient)!.Value;
-        if (CropRows.IsWildlifePlot(row))
-        {
-            return $"It is read from the wildlife plot row ({CropRows.WordsFor(row)}).";
-        }
-
-        bool differ = counted.Where(c => c.For(nutrient) is not null).Select(c => c.For(nutrient)!.Rate).Distinct().Count() > 1;
-        string most = differ ? ", the most demanding of the kinds that count," : "";
-        string nearest = KindProxy.For(leading.Component.Kind).IsOwn(row) ? "" : ", the nearest";
-        return $"For {leading.Component.Kind.ShortName}{most} it is read from the row for {CropRows.WordsFor(row)}{nearest}.";
     }
 
     private IEnumerable<NutrientTarget> Secondary()

@@ -32,6 +32,13 @@ public sealed class PlotNeed : IWorkedResult
     /// <summary>Gets the dressings of the nitrogen, in the order in which they are spread.</summary>
     public ImmutableArray<NitrogenDose> NitrogenDoses => sum?.NitrogenDoses ?? [];
 
+    /// <summary>Gets the same need without what is too little to buy: below 15 lb N, 10 lb P2O5 or 10 lb K2O an acre (common
+    /// practice). A stated need, and what was set by hand, stays as it is.</summary>
+    public PlotNeed WorthBuying =>
+        sum is { } known && Targets.Any(known.IsTooLittle)
+            ? With(Targets.Select(t => known.IsTooLittle(t) ? PurchaseFloor.Without(t) : t))
+            : this;
+
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => sum is null ? [] : Finding.InOrder(PlotNeedCautions.Of(sum));
 
@@ -45,10 +52,10 @@ public sealed class PlotNeed : IWorkedResult
     /// <exception cref="ArgumentException">No kind, a kind twice, two targets by hand for one nutrient, or a crop carried off
     /// without a yield.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The share that counts is negative, NaN or infinite.</exception>
-    /// <remarks>P, K and secondary nutrients by the most demanding kind at or above a share of a full stand (0.2 unless stated);
-    /// nitrogen by the shares of the kinds that are not legumes, together at most one full stand, less the credit of a legume
-    /// that grew there before. The laboratory's printed figures are used first; targets set by hand before all. Common
-    /// practice.</remarks>
+    /// <remarks>P and K by the shares of the kinds in the stand; secondary nutrients for the kinds at or above a share of a full
+    /// stand (0.2 unless stated); nitrogen by the shares of the kinds that are not legumes, together at most one full stand, less
+    /// the credit of a legume that grew there before. The laboratory's printed figures are used first; targets set by hand before
+    /// all. Common practice.</remarks>
     public static PlotNeed For(PlotNeedRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
@@ -92,6 +99,16 @@ public sealed class PlotNeed : IWorkedResult
         return Targets.FirstOrDefault(t => t.Nutrient == nutrient);
     }
 
+    /// <summary>How much is known of a nutrient: a rate, none needed, or nothing (open). No figure is never the same as no
+    /// need.</summary>
+    /// <param name="nutrient">Nutrient.</param>
+    /// <returns>Given, none needed, or open where nobody gives a figure.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such nutrient.</exception>
+    public AnswerState StateOf(PlantNutrient nutrient) =>
+        Find(nutrient) is not { } target ? AnswerState.Open
+        : target.AtLeast > ApplicationRate.Zero ? AnswerState.Given
+        : AnswerState.NoneNeeded;
+
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Lines().Select(w => w.Line)];
 
@@ -119,20 +136,16 @@ public sealed class PlotNeed : IWorkedResult
             .GroupBy(c => c.PotashRow ?? c.PhosphateRow)
             .Select(g => new RowRead(g.Key, [.. g.Select(c => c.Component.Kind)]));
 
-    /// <summary>Phosphate and potash where the report gives no figure.</summary>
-    internal IEnumerable<PlantNutrient> WithoutFigure =>
-        new[] { PlantNutrient.Phosphate, PlantNutrient.Potash }.Where(n => Find(n) is null);
+    /// <summary>Nitrogen, phosphate and potash without a figure, each with what to do about it; none where the need was
+    /// stated.</summary>
+    internal IEnumerable<(PlantNutrient Nutrient, Finding Cure)> NotKnown =>
+        sum is null ? [] : sum.Cure.NotKnown.Select(n => (n, sum.Cure.Of(n)));
+
+    /// <summary>The same need with other targets.</summary>
+    internal PlotNeed With(IEnumerable<NutrientTarget> targets) => new([.. targets], sum);
 
     /// <summary>The other systems that would give a figure on this report for a nutrient without one.</summary>
-    internal ImmutableArray<RecommendationSystem> ServedBy(PlantNutrient nutrient) =>
-        [
-            .. Components
-                .Where(c => c.Counts)
-                .SelectMany(c => c.AnswerFor(nutrient)?.Unanswered ?? [])
-                .Where(u => u.Nutrient == nutrient)
-                .SelectMany(u => u.ServedBy)
-                .Distinct(),
-        ];
+    internal ImmutableArray<RecommendationSystem> ServedBy(PlantNutrient nutrient) => sum?.Cure.ServedBy(nutrient) ?? [];
 
     private ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)> Lines() =>
         sum is null ? [.. Targets.Select(t => (t.Nutrient, NeedLines.LineOf(t)))] : sum.Lines.For(sum.Used);

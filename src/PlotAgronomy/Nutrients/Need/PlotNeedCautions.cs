@@ -25,6 +25,8 @@ internal static class PlotNeedCautions
             .. Institutions(sum.Request),
             .. sum.Choice.OverrideRemarks(),
             .. OnNitrogen(sum),
+            .. sum.Cure.Findings,
+            .. sum.Used.Where(sum.IsTooLittle).Select(PurchaseFloor.Told),
         ];
 
     /// <summary>Nothing is carried off, and the system would put back what is: said once for the plot.</summary>

@@ -33,8 +33,8 @@ public sealed class PlotNeedRequest
     /// <summary>Gets whether the legumes are sown with the right inoculant, or stand with nodules.</summary>
     public bool LegumesAreInoculated { get; init; } = true;
 
-    /// <summary>Gets the share of a full stand from which a kind counts for P, K and the secondary nutrients; null takes
-    /// 0.2.</summary>
+    /// <summary>Gets the share of a full stand from which a kind counts for the secondary nutrients, and for what is said of its
+    /// row; null takes 0.2. P and K count every kind by its share.</summary>
     public double? CountedFromShare { get; init; }
 
     /// <summary>Gets the rules for secondary and trace nutrients; by default the careful boron rule only.</summary>

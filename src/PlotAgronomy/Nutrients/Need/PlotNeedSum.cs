@@ -46,6 +46,12 @@ internal sealed class PlotNeedSum
 
     internal ImmutableArray<NitrogenDose> NitrogenDoses { get; }
 
+    internal NeedCure Cure => new(Request, Components, Used);
+
+    /// <summary>What is needed and too little to buy; what was set by hand is bought.</summary>
+    internal bool IsTooLittle(NutrientTarget target) =>
+        PurchaseFloor.IsBelow(target) && Request.Overrides.All(o => o.Nutrient != target.Nutrient);
+
     internal NeedLines Lines => new(Request, Components, Nitrogen, Secondary);
 
     internal IEnumerable<Source> Sources =>

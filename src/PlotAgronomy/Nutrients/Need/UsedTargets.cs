@@ -77,18 +77,22 @@ internal sealed class UsedTargets(PlotNeedRequest request, ImmutableArray<Nutrie
             $"Printed by {printed.Laboratory} for {printed.Crop}{Beside(OurOwn(rate.Nutrient))}."
         );
 
-    /// <summary>A printed rate lifts neither the ceiling on phosphate that is not needed nor that on nitrogen for
-    /// legumes.</summary>
+    /// <summary>A printed rate lifts neither the ceiling on phosphate that is not needed nor that on nitrogen for legumes, and a
+    /// printed zero lifts none.</summary>
     private ApplicationRate? PrintedCeiling(PrintedRate rate)
     {
-        if (rate.Nutrient == PlantNutrient.Nitrogen && nitrogen.IsLegumesOnly)
+        if (rate.Nutrient == PlantNutrient.Nitrogen && (nitrogen.IsLegumesOnly || rate.High <= ApplicationRate.Zero))
         {
+            double most = nitrogen.IsLegumesOnly ? rate.High.PoundsPerAcre : 0;
+            var own = OurOwn(rate.Nutrient)?.AtMost;
             return ApplicationRate.FromPoundsPerAcre(
-                Math.Max(rate.High.PoundsPerAcre, BlendNeedRule.LegumeNitrogenCeilingPounds)
+                Math.Max(most, Math.Min(own?.PoundsPerAcre ?? double.PositiveInfinity, BlendNeedRule.LegumeNitrogenCeilingPounds))
             );
         }
 
-        return rate.High > rate.Low || BlendNeedRule.IsUnneededPhosphate(rate.Nutrient, rate.Low) ? rate.High : null;
+        return rate.High > rate.Low || BlendNeedRule.IsUnneededPhosphate(rate.Nutrient, rate.Low) ? rate.High
+            : rate.High <= ApplicationRate.Zero ? OurOwn(rate.Nutrient)?.AtMost
+            : null;
     }
 
     private string Beside(NutrientTarget? own) =>

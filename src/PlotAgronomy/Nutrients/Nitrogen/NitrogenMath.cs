@@ -19,6 +19,9 @@ internal static class NitrogenMath
     internal static double ByShare(double poundsAlone, double share, double nonLegumeShare) =>
         poundsAlone * share / Math.Max(1, nonLegumeShare);
 
+    /// <summary>A mixture's need from the sum of each kind's need times its share, and the sum of the shares.</summary>
+    internal static double MeanByShare(double needTimesShare, double shares) => needTimesShare / shares;
+
     /// <summary>What is left to spread after the nitrogen of an earlier legume.</summary>
     internal static double AfterCredit(double pounds, double creditPounds) => Math.Max(0, pounds - creditPounds);
 }

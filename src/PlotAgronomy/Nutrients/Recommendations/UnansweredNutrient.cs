@@ -38,6 +38,9 @@ public sealed class UnansweredNutrient
     public ImmutableArray<RecommendationSystem> ServedBy =>
         [.. system.Siblings().Where(s => s != system && s.WouldServe(question.Report, question.Crop.Row, Nutrient))];
 
+    /// <summary>Whether only a fact is missing that the user can tell, such as a yield.</summary>
+    internal bool LacksFact => code == NutrientCodes.FactMissing;
+
     /// <summary>Gets the rating, when the system rates the reading but prints no rate.</summary>
     public NutrientRating? Rating { get; internal init; }
 

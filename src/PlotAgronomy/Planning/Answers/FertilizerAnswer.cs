@@ -11,15 +11,17 @@ namespace PlotAgronomy.Planning;
 public sealed class FertilizerAnswer
 {
     private readonly PlotPlan plan;
+    private readonly PlotNeed asked;
     private readonly PlotNeed need;
 
     internal FertilizerAnswer(PlotPlan plan, PlotNeed need)
     {
         this.plan = plan;
-        this.need = need;
+        asked = need;
+        this.need = need.WorthBuying;
     }
 
-    /// <summary>Gets a value indicating whether any nutrient is needed.</summary>
+    /// <summary>Gets a value indicating whether any nutrient is needed in an amount worth buying.</summary>
     public bool IsNeeded => NeedSolver.IsNeeded(need);
 
     /// <summary>Gets the cheapest set on offer, in whole packages; open where something is needed and nothing is on
@@ -67,7 +69,7 @@ public sealed class FertilizerAnswer
         get
         {
             var bought = Purchase.OrNull();
-            return need.Targets.Select(t => (t, bought?.Balance(t.Nutrient)));
+            return asked.Targets.Select(t => (t, bought?.Balance(t.Nutrient)));
         }
     }
 

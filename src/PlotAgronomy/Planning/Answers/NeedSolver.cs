@@ -9,13 +9,13 @@ internal static class NeedSolver
 {
     private static readonly ImmutableArray<PlantNutrient> FromTheReport = [PlantNutrient.Phosphate, PlantNutrient.Potash];
 
-    /// <summary>Open where the system has no figure from the report at all; where it lacks one of them, the answer is given and
-    /// its question stands beside it.</summary>
+    /// <summary>Open where the system has no figure from the report at all, or where all that is known is that nothing else is
+    /// needed; else the answer is given and the question on what is not known stands beside it.</summary>
     internal static Answer<PlotNeed> Solve(PlotPlan plan, ImmutableArray<KindShare> kinds)
     {
         var need = NeedOf(plan, kinds);
-        bool isOpen = FromTheReport.All(n => need.Find(n) is null);
-        bool isZero = !isOpen && FromTheReport.All(n => need.Find(n) is not null) && !IsNeeded(need);
+        bool isOpen = FromTheReport.All(n => need.Find(n) is null) || (need.NotKnown.Any() && !IsNeeded(need));
+        bool isZero = !isOpen && !IsNeeded(need);
         return new(
             isOpen ? AnswerState.Open
                 : isZero ? AnswerState.NoneNeeded
@@ -42,7 +42,8 @@ internal static class NeedSolver
     private static IEnumerable<OpenQuestion> Questions(PlotPlan plan, PlotNeed need) =>
         FromTheReport
             .Where(n => need.Find(n) is null)
-            .SelectMany(n => NutrientQuestions.For(plan.Report, plan.NutrientSystem, n, need.ServedBy(n)));
+            .SelectMany(n => NutrientQuestions.For(plan.Report, plan.NutrientSystem, n, need.ServedBy(n)))
+            .Concat(need.StateOf(PlantNutrient.Nitrogen) == AnswerState.Open ? NutrientQuestions.Yields(need) : []);
 
     private static PlotNeed NeedOf(PlotPlan plan, ImmutableArray<KindShare> kinds) =>
         PlotNeed.For(

@@ -31,7 +31,7 @@ internal sealed class AskedKinds
         return
         [
             .. (counted.Count == 0 ? plan.Kinds : counted.AsEnumerable())
-                .GroupBy(k => string.Join('|', KindProxy.For(k.Kind).Rows))
+                .GroupBy(k => string.Join('|', KindProxy.For(k.Kind).RowsOf(!plan.Plot.IsCarriedOff)))
                 .Select(g => new AskedKinds(null, KindProxy.For(g.First().Kind), [.. g], plan.Plot.IsCarriedOff)),
         ];
     }
@@ -39,7 +39,7 @@ internal sealed class AskedKinds
     /// <summary>What a system is asked for; null when it has no fitting row, or no yield in the row's unit for a crop that leaves
     /// the plot.</summary>
     internal CropUse? CropFor(RecommendationSystem system, PlantNutrient nutrient) =>
-        (stated ?? proxy!.RowIn(system, nutrient)) is not { } row ? null
+        (stated ?? proxy!.RowIn(system, nutrient, !carriedOff)) is not { } row ? null
         : !carriedOff ? CropUse.Browsed(row, YieldFor(row))
         : YieldFor(row) is { } yield ? CropUse.CarriedOff(row, yield)
         : null;
@@ -51,8 +51,8 @@ internal sealed class AskedKinds
             System = reply.System,
             Unanswered = [.. reply.Asked.SelectMany(a => a.Answer.Unanswered.Where(u => u.Nutrient == a.Nutrient))],
             NearestRow = stated
-                ?? proxy!.RowIn(reply.System, PlantNutrient.Phosphate)
-                ?? proxy!.RowIn(reply.System, PlantNutrient.Potash),
+                ?? proxy!.RowIn(reply.System, PlantNutrient.Phosphate, !carriedOff)
+                ?? proxy!.RowIn(reply.System, PlantNutrient.Potash, !carriedOff),
         };
 
     private CropYield? YieldFor(CropRow row)

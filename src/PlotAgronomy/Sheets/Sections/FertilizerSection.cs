@@ -31,18 +31,17 @@ internal static class FertilizerSection
             )
         );
         sheet.Remark(need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
-        foreach (var nutrient in need.WithoutFigure)
+        foreach (var (_, cure) in need.NotKnown)
         {
-            sheet.Say(
-                $"No figure for {SheetText.Nutrient(nutrient)}: {plan.NutrientSystem.Name} does not answer on this report, see "
-                    + "the findings."
-            );
+            sheet.Say(cure.Text);
         }
 
         if (!fertilizer.Purchase.TryGet(out var purchase))
         {
             sheet.Say(
-                !fertilizer.IsNeeded ? "No fertilizer is needed."
+                !fertilizer.IsNeeded && need.NotKnown.Any() ? "Nothing is bought until that is known."
+                : answers.Need.State == AnswerState.NoneNeeded ? "No fertilizer is needed."
+                : !fertilizer.IsNeeded ? "No fertilizer is bought: what is needed is too little."
                 : plan.FertilizerOffers.IsEmpty ? "No fertilizer is on offer in the plan."
                 : "No set of the fertilizers on offer was found before the search stopped, see the findings."
             );
@@ -88,8 +87,8 @@ internal static class FertilizerSection
         {
             var other = beside.Purchase;
             sheet.Figure(
-                beside.Is == RunnerUp.NextCheapest ? "fertilizer.next-cheapest" : "fertilizer.fewest-products",
-                beside.Is == RunnerUp.NextCheapest ? "next cheapest" : "with the fewest products",
+                FigureCode.Of("fertilizer", Word(beside.Is).Code),
+                Word(beside.Is).Label,
                 new(
                     $"{InWords(other)}: {plan.Currency.Print(other.TotalCost)}",
                     SheetAmount.Money(other.TotalCost, plan.Currency)
@@ -100,6 +99,15 @@ internal static class FertilizerSection
 
         return sheet.Close();
     }
+
+    private static (string Code, string Label) Word(RunnerUp other) =>
+        other switch
+        {
+            RunnerUp.NextCheapest => ("next-cheapest", "next cheapest"),
+            RunnerUp.Cheapest => ("cheapest", "cheapest, but well above the need"),
+            RunnerUp.ClosestToNeed => ("closest", "closest to the need"),
+            _ => ("fewest-products", "with the fewest products"),
+        };
 
     private static string InWords(Purchase purchase) =>
         string.Join(", ", purchase.Lines.Select(l => $"{Packages(l.Packages, l.Offer.Package)} {l.Product.Name}"));
