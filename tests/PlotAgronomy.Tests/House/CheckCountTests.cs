@@ -31,7 +31,7 @@ public class CheckCountTests
             {
                 Assert.NotEmpty(row.Text("title"));
                 Assert.NotEmpty(row.Text("institution"));
-                Assert.Contains(row.Text("status"), new[] { "read", "memory", "practice" });
+                Assert.Contains(row.Text("status"), new[] { "read", "secondary", "memory", "practice" });
             });
             Assert.Equal(table.Rows.Length, table.Rows.Select(r => r.Text("id")).Distinct().Count());
         }

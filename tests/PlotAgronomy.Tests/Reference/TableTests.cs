@@ -29,6 +29,31 @@ public class TableTests
     public void A_number_that_was_read_has_a_place_in_its_publication() =>
         Assert.Equal("locator", Assert.Throws<DataFormatException>(() => Read("a,1,SOIL-NC1,,read\n")).Field);
 
+    [Fact]
+    public void A_number_seen_in_a_transcription_names_it_and_answers_like_one_that_was_read()
+    {
+        Assert.Equal("locator", Assert.Throws<DataFormatException>(() => Read("a,1,SOIL-NC1,,secondary\n")).Field);
+        Assert.Equal(1, Read("a,1,SOIL-NC1,table 2 of a circular that prints it,secondary\n").Rows.Length);
+        var catalog = new Catalog<string>("word", () => ["one", "two"], w => w, w => w == "two" ? DataStatus.Secondary : DataStatus.Memory);
+        Assert.Equal(["two"], catalog.All);
+    }
+
+    [Fact]
+    public void The_working_says_that_a_number_was_seen_in_a_transcription()
+    {
+        Assert.EndsWith("[SOIL-NC1, secondary]", new WorkedLine("Rate", "a x b", "2 x 3 = 6", new(Source.Find("SOIL-NC1"), DataStatus.Secondary, "circular 5")).ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("[SOIL-NC1]", new WorkedLine("Rate", "a x b", "2 x 3 = 6", new(Source.Find("SOIL-NC1"), DataStatus.Read, "table 1")).ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(DataStatus.Read, DataStatus.Secondary, DataStatus.Secondary), InlineData(DataStatus.Practice, DataStatus.Secondary, DataStatus.Practice)]
+    [InlineData(DataStatus.Practice, DataStatus.Memory, DataStatus.Memory), InlineData(DataStatus.Read, DataStatus.Read, DataStatus.Read)]
+    public void An_answer_is_known_as_well_as_its_weakest_number(DataStatus one, DataStatus other, DataStatus answer)
+    {
+        Assert.Equal(answer, DataStatuses.WeakestOf(one, other));
+        Assert.Equal(answer, DataStatuses.WeakestOf(other, one));
+    }
+
     [Theory]
     [InlineData("memory", true), InlineData("half-known", false), InlineData("Memory", false), InlineData("me-mory", false)]
     public void A_word_that_is_no_value_of_an_enumeration_is_an_error(string word, bool known)

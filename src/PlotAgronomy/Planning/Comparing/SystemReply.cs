@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
@@ -28,10 +29,7 @@ public sealed class SystemReply
         [.. Asked.Where(a => a.IsAnswered).Select(a => a.Answer).DistinctBy(a => a.Crop.Row)];
 
     /// <summary>Gets how well the weakest number of its needs is known.</summary>
-    public DataStatus Status =>
-        Needs.Any(n => n.Status == DataStatus.Memory) ? DataStatus.Memory
-        : Needs.Any(n => n.Status == DataStatus.Practice) ? DataStatus.Practice
-        : DataStatus.Read;
+    public DataStatus Status => DataStatuses.WeakestOf([.. Needs.Select(n => n.Status)]);
 
     /// <summary>Gets the row it was asked for; null where phosphate and potash take different rows.</summary>
     public CropRow? Row => Asked.Select(a => a.Answer.Crop.Row).Distinct().Count() == 1 ? Asked.First().Answer.Crop.Row : null;

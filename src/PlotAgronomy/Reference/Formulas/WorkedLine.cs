@@ -1,3 +1,5 @@
+using PlotAgronomy.Reference;
+
 namespace PlotAgronomy;
 
 /// <summary>One line of a sum as a person would write it on paper.</summary>
@@ -10,10 +12,11 @@ public sealed record WorkedLine(string Label, string Formula, string Numbers, Or
 {
     /// <summary>The line as text.</summary>
     /// <returns>Text such as <c>Bulk rate = PLS rate / (purity x germination) = 8 / (0.98 x 0.85) = 9.6 lb/ac
-    /// [SRC]</c>.</returns>
+    /// [SRC]</c>; a number seen in a transcription only is marked <c>[SRC, secondary]</c>.</returns>
     public override string ToString()
     {
-        string source = Origin is null ? "" : $" [{Origin}]";
+        string seenIn = Origin?.Status == DataStatus.Secondary ? $", {DataStatuses.Words[DataStatus.Secondary]}" : "";
+        string source = Origin is null ? "" : $" [{Origin}{seenIn}]";
         return $"{Label} = {Formula} = {Numbers}{source}";
     }
 

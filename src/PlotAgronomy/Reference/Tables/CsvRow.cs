@@ -49,8 +49,8 @@ internal sealed class CsvRow(CsvColumns columns, int line, ImmutableArray<string
 
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
-    /// <summary>Ids of the sources, place and status, or none where all three are left empty; only a number that was read must
-    /// have a place in its publication.</summary>
+    /// <summary>Ids of the sources, place and status, or none where all three are left empty; a number that was seen must
+    /// have a place in its publication, or in the transcription it was seen in.</summary>
     internal (string SourceIds, string Locator, DataStatus Status)? OriginCells()
     {
         if ((TextOrNull("source_id") ?? TextOrNull("locator") ?? TextOrNull("status")) is null)
@@ -59,7 +59,7 @@ internal sealed class CsvRow(CsvColumns columns, int line, ImmutableArray<string
         }
 
         var status = Status();
-        return (Text("source_id"), status == DataStatus.Read ? Text("locator") : TextOrNull("locator") ?? "", status);
+        return (Text("source_id"), DataStatuses.IsSeen(status) ? Text("locator") : TextOrNull("locator") ?? "", status);
     }
 
     internal DataFormatException Problem(string column, string problem) => new(columns.Table, line, column, problem);

@@ -11,7 +11,8 @@ internal static class KindOrigins
         var leastKnown = origins[0];
         foreach (var origin in origins)
         {
-            leastKnown = Doubt(origin) > Doubt(leastKnown) ? origin : leastKnown;
+            var weaker = DataStatuses.WeakestOf(origin.Status, leastKnown.Status);
+            leastKnown = weaker == leastKnown.Status ? leastKnown : origin;
         }
 
         return leastKnown;
@@ -21,12 +22,4 @@ internal static class KindOrigins
     /// not.</summary>
     internal static Finding? FindingFor(this Origin origin, string figure) =>
         origin.Status == DataStatus.Memory ? MemoryGate.FindingFor(figure, origin.Sources) : null;
-
-    private static int Doubt(Origin origin) =>
-        origin.Status switch
-        {
-            DataStatus.Read => 0,
-            DataStatus.Practice => 1,
-            _ => 2,
-        };
 }

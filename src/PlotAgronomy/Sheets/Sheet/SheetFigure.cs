@@ -49,6 +49,7 @@ public sealed class SheetFigure : SheetBlock
     public DataStatus Status =>
         !Unchecked.IsEmpty ? DataStatus.Memory
         : RestsOnPracticeAlone ? DataStatus.Practice
+        : ShowWork().Any(l => l.Origin?.Status == DataStatus.Secondary) ? DataStatus.Secondary
         : DataStatus.Read;
 
     private bool RestsOnPracticeAlone
