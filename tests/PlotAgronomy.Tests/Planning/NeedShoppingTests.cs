@@ -87,7 +87,7 @@ public class NeedShoppingTests
             Prints(plan, 60, 20, 30);
             Shelf(plan, ("13-13-13", 15), ("18-46-0", 38), ("0-0-60", 27));
         }).Solve();
-        Assert.Contains(answers.WorkFindings, f => f.Code == FertilizerCodes.OverNeed && f.Text.StartsWith("P2O5", StringComparison.Ordinal));
+        Assert.Contains(answers.Findings, f => f.Code == FertilizerCodes.OverNeed && f.Text.StartsWith("P2O5", StringComparison.Ordinal));
     }
 
     /// <summary>By hand on one acre, 40 lb P2O5 and 60 lb K2O: six bags of 0-20-20 cost 60 and bring 60 lb P2O5; three of them and two of 0-20-30 bring
@@ -105,7 +105,7 @@ public class NeedShoppingTests
         var bought = fertilizer.Purchase.Value;
         Assert.Equal(isTaken ? 62 : 60, bought.TotalCost);
         Assert.Equal(isTaken ? 50 : 60, bought.Balance(PlantNutrient.Phosphate)!.Delivered.PoundsPerAcre, 1e-5);
-        Assert.Equal(isTaken, answers.WorkFindings.Any(f => f.Code == FertilizerCodes.CloserSet));
+        Assert.Equal(isTaken, answers.Findings.Any(f => f.Code == FertilizerCodes.CloserSet));
         Assert.Contains(fertilizer.Others, o => o.Is == (isTaken ? RunnerUp.Cheapest : RunnerUp.ClosestToNeed));
     }
 
@@ -129,7 +129,7 @@ public class NeedShoppingTests
         var bought = answers.Fertilizer.Value.Purchase.Value;
         Assert.Equal(0, bought.Balance(PlantNutrient.Nitrogen)!.AtLeast.PoundsPerAcre);
         Assert.InRange(bought.Balance(PlantNutrient.Phosphate)!.Delivered.PoundsPerAcre, 40 - 1e-6, 41);
-        Assert.Contains(answers.WorkFindings, f => f.Code == NutrientCodes.BelowPurchaseFloor);
+        Assert.Contains(answers.Findings, f => f.Code == NutrientCodes.BelowPurchaseFloor);
     }
 
     [Fact]
