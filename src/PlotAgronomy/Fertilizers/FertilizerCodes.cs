@@ -7,6 +7,7 @@ internal static class FertilizerCodes
     internal const string AskOffer = "fertilizer-ask-offer";
     internal const string AskSoilTemperature = "fertilizer-ask-soil-temperature";
     internal const string AskWater = "fertilizer-ask-water";
+    internal const string AnalysisShare = "fertilizer-analysis-share";
     internal const string BoronNarrow = "fertilizer-boron-narrow";
     internal const string BoronToxic = "fertilizer-boron-toxic";
     internal const string BoronWithSeed = "fertilizer-boron-with-seed";
@@ -37,6 +38,8 @@ internal static class FertilizerCodes
     internal const string SurfaceUrea = "fertilizer-surface-urea";
     internal const string SurfaceUreaLoss = "fertilizer-surface-urea-loss";
     internal const string Unneeded = "fertilizer-unneeded";
+    internal const string SurfaceUreaMeasured = "fertilizer-surface-urea-measured";
+    internal const string Unserved = "fertilizer-unserved";
     internal const string WaterAndWeather = "fertilizer-water-and-weather";
     internal const string WeighOut = "fertilizer-weigh-out";
     internal const string WholePackagesOver = "fertilizer-whole-packages-over";

@@ -25,6 +25,7 @@ internal static class NutrientCodes
     internal const string MaintenancePrinted = "nutrient-maintenance-printed";
     internal const string MemoryByName = "nutrient-memory-by-name";
     internal const string NitrogenOnLegume = "nutrient-nitrogen-on-legume";
+    internal const string NitrogenOrganicSoil = "nutrient-nitrogen-organic-soil";
     internal const string NitrogenOutsideTable = "nutrient-nitrogen-outside-table";
     internal const string NitrogenSingleDose = "nutrient-nitrogen-single-dose";
     internal const string NitrogenUninoculated = "nutrient-nitrogen-uninoculated";
@@ -37,11 +38,14 @@ internal static class NutrientCodes
     internal const string NotKnownTest = "nutrient-not-known-test";
     internal const string NotRated = "nutrient-not-rated";
     internal const string NothingCarriedOff = "nutrient-nothing-carried-off";
+    internal const string OrganicSoil = "nutrient-organic-soil";
     internal const string Override = "nutrient-override";
     internal const string PrintedCrop = "nutrient-printed-crop";
     internal const string PrintedDiffers = "nutrient-printed-differs";
+    internal const string RatedLow = "nutrient-rated-low";
     internal const string RangeOnly = "nutrient-range-only";
     internal const string RatesNotHeld = "nutrient-rates-not-held";
+    internal const string ReadingUnrated = "nutrient-reading-unrated";
     internal const string RemovalIgnored = "nutrient-removal-ignored";
     internal const string RowsDiffer = "nutrient-rows-differ";
     internal const string SampleDepth = "nutrient-sample-depth";

@@ -159,9 +159,9 @@ internal static class FertilizersSums
             foreach (double percent in new[] { 25.0, 50, 100 })
             {
                 recorder.Call($"manure {manure.Name}: 60 lb/ac of nitrogen, {percent} percent of it available", () =>
-                    manure.ForNitrogen(PerAcre(60), Percent(percent)));
+                    manure.ForNitrogen(PerAcre(60), NitrogenAvailability.FromFraction(Percent(percent))));
                 recorder.Call($"manure {manure.Name}: 40 lb/ac of phosphate, {percent} percent of it available", () =>
-                    manure.ForPhosphate(PerAcre(40), Percent(percent)));
+                    manure.ForPhosphate(PerAcre(40), PhosphateAvailability.All, NitrogenAvailability.FromFraction(Percent(percent))));
             }
         }
 

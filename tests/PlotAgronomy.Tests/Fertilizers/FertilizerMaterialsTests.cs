@@ -75,15 +75,31 @@ public class FertilizerMaterialsTests
     {
         var litter = Manure.Find("poultry-litter-broiler-range");
         Assert.Equal((45, 75), (litter.Nitrogen.Low, litter.Nitrogen.High));
-        var rate = litter.ForNitrogen(ApplicationRate.FromPoundsPerAcre(60), ManureAvailability.Find("any-manure-growing-season").Available);
+        var rate = litter.ForNitrogen(ApplicationRate.FromPoundsPerAcre(60), NitrogenAvailability.FromPublished(ManureAvailability.Find("any-manure-growing-season")));
         Assert.True(rate.RichLot.Rate < rate.PoorLot.Rate);
         Near.Assert(60, rate.RichLot.AvailableNitrogen.PoundsPerAcre, 1e-9);
         Near.Assert(60, rate.PoorLot.AvailableNitrogen.PoundsPerAcre, 1e-9);
         Assert.Contains(rate.Findings, f => f.Code == "fertilizer-manure-phosphate");
         Assert.Contains(rate.Findings, f => f.Code == "fertilizer-manure-varies");
-        Assert.DoesNotContain(litter.ForPhosphate(ApplicationRate.FromPoundsPerAcre(40), Fraction.One).Findings, f => f.Code == "fertilizer-manure-phosphate");
-        Assert.Throws<ArgumentOutOfRangeException>(() => litter.ForNitrogen(ApplicationRate.Zero, Fraction.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Manure.Analyzed("bare", 0, 10, 10).ForNitrogen(ApplicationRate.Zero, Fraction.One));
+        Assert.DoesNotContain(litter.ForPhosphate(ApplicationRate.FromPoundsPerAcre(40), PhosphateAvailability.All, NitrogenAvailability.FromFraction(Fraction.One)).Findings, f => f.Code == "fertilizer-manure-phosphate");
+        Assert.Throws<ArgumentOutOfRangeException>(() => litter.ForNitrogen(ApplicationRate.Zero, default));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Manure.Analyzed("bare", 0, 10, 10).ForNitrogen(ApplicationRate.Zero, NitrogenAvailability.FromFraction(Fraction.One)));
+    }
+
+    /// <summary>Hand algebra on Ontario's 40 % of the phosphorus in the first year: 60 lb/ton hold 24 that count, so 50 lb need 2.0833 ton/ac; the row is no
+    /// part of nitrogen and is refused there.</summary>
+    [Fact]
+    public void The_part_of_phosphorus_is_not_the_part_of_nitrogen()
+    {
+        var lot = Manure.Analyzed("a lot", 60, 60, 55);
+        var published = ManureAvailability.Find("any-manure-ontario-p-this-year");
+        var rate = lot.ForPhosphate(ApplicationRate.FromPoundsPerAcre(50), PhosphateAvailability.FromPublished(published), NitrogenAvailability.FromFraction(Fraction.FromPercent(50)));
+        Assert.Equal(50 / 24.0, rate.RichLot.Rate.ShortTonsPerAcre, 1e-9);
+        Assert.Equal(50 / 24.0 * 30, rate.RichLot.AvailableNitrogen.PoundsPerAcre, 1e-9);
+        Assert.Contains("60 lb/ton x 0.4 = 24 lb/ton", rate.ShowWork()[0].ToString(), StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => NitrogenAvailability.FromPublished(published));
+        Assert.Throws<ArgumentException>(() => PhosphateAvailability.FromPublished(ManureAvailability.GrowingSeason));
+        Assert.Throws<ArgumentOutOfRangeException>(() => lot.ForPhosphate(ApplicationRate.FromPoundsPerAcre(50), default, default));
     }
 
     /// <summary>Kansas State's limits scale with the feet of row: 8 lb in 30 in rows is printed as 6 in 40 in and 12 in 20 in.</summary>

@@ -30,9 +30,10 @@ public class FertilizerMemoryTests
     public void Manure_sized_by_nitrogen_shows_what_is_available()
     {
         var lot = Manure.Analyzed("a lot", 40, 30, 20);
-        string[] lines = [.. lot.ForNitrogen(ApplicationRate.FromPoundsPerAcre(60), Fraction.FromPercent(50)).ShowWork().Select(l => l.ToString())];
+        var half = NitrogenAvailability.FromFraction(Fraction.FromPercent(50));
+        string[] lines = [.. lot.ForNitrogen(ApplicationRate.FromPoundsPerAcre(60), half).ShowWork().Select(l => l.ToString())];
         Assert.StartsWith("Available nitrogen = total nitrogen x part available = 40 lb/ton x 0.5 = 20 lb/ton", lines[0]);
-        Assert.Equal(2, lot.ForPhosphate(ApplicationRate.FromPoundsPerAcre(60), Fraction.FromPercent(50)).ShowWork().Length);
+        Assert.Equal(2, lot.ForPhosphate(ApplicationRate.FromPoundsPerAcre(60), PhosphateAvailability.All, half).ShowWork().Length);
     }
 
     [Fact]

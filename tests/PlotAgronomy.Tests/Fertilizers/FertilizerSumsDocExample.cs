@@ -41,8 +41,9 @@ public class FertilizerSumsDocExample
 
         // Litter that a laboratory analyzed: sized by its phosphate, and what that brings.
         var litter = Manure.Analyzed("broiler litter", nitrogen: 56, phosphate: 53, potash: 46);
-        output.WriteLine(litter.ForPhosphate(ApplicationRate.FromPoundsPerAcre(60), Fraction.FromPercent(60)).ShowWork()[0]);
-        output.WriteLine(litter.ForNitrogen(ApplicationRate.FromPoundsPerAcre(60), Fraction.FromPercent(60)).ShowWork()[0]);
+        var nitrogen = NitrogenAvailability.FromFraction(Fraction.FromPercent(60));
+        output.WriteLine(litter.ForPhosphate(ApplicationRate.FromPoundsPerAcre(60), PhosphateAvailability.All, nitrogen).ShowWork()[0]);
+        output.WriteLine(litter.ForNitrogen(ApplicationRate.FromPoundsPerAcre(60), nitrogen).ShowWork()[0]);
 
         // How far a lot was from its label, in money.
         var found = LabelIndex.For(FertilizerAnalysis.FromGrade("13-13-13"), FertilizerAnalysis.FromPercent(12.4, 13.2, 12.8), 0.6m, 0.5m, 0.4m);

@@ -58,9 +58,9 @@ public class FertilizerWorkedSums
     private static double ManureAnswer(string topic)
     {
         var litter = Manure.Analyzed("litter", 56, 53, 46);
-        var half = Fraction.FromPercent(50);
+        var half = NitrogenAvailability.FromFraction(Fraction.FromPercent(50));
         var byNitrogen = litter.ForNitrogen(ApplicationRate.FromPoundsPerAcre(60), half).RichLot;
-        var byPhosphate = litter.ForPhosphate(ApplicationRate.FromPoundsPerAcre(40), half).PoorLot;
+        var byPhosphate = litter.ForPhosphate(ApplicationRate.FromPoundsPerAcre(40), PhosphateAvailability.All, half).PoorLot;
         return topic switch
         {
             "manure-n-tons" => byNitrogen.Rate.ShortTonsPerAcre,

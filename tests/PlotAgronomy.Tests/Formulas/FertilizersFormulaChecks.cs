@@ -49,6 +49,12 @@ internal static class FertilizersFormulaChecks
                 ("available in a ton", 5, 80)
             ),
             new(
+                "manure-phosphate-available",
+                d => FertilizerMath.Available(d["total phosphate"], d["part that counts"]),
+                ("total phosphate", 1, 100),
+                ("part that counts", 0.1, 1)
+            ),
+            new(
                 "manure-nitrogen-available",
                 d => FertilizerMath.Available(d["total nitrogen"], d["part available"]),
                 ("total nitrogen", 5, 80),

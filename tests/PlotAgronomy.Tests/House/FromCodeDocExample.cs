@@ -49,7 +49,10 @@ public class FromCodeDocExample
             Offer.InBags(FertilizerProduct.Create("triple superphosphate", FertilizerAnalysis.FromGrade("0-46-0")), Mass.FromPounds(50), 34),
             Offer.InBags(FertilizerProduct.Create("potash", FertilizerAnalysis.FromGrade("0-0-60")), Mass.FromPounds(50), 30));
         ManureRate litter = Manure.Analyzed("litter", nitrogen: 60, phosphate: 55, potash: 45)
-            .ForPhosphate(ApplicationRate.FromPoundsPerAcre(60), available: Fraction.One);
+            .ForPhosphate(
+                ApplicationRate.FromPoundsPerAcre(60),
+                PhosphateAvailability.All,
+                NitrogenAvailability.FromFraction(Fraction.One));
         output.WriteLine(string.Join("; ", grade.Lines.Select(l => $"{Amounts.Print(l.Mass, "lb", 1)} of {l.Material.Name}")));
         output.WriteLine($"{Amounts.Print(litter.RichLot.Rate, "ton/ac", 2)} of litter");
 

@@ -104,8 +104,10 @@ public class SecondaryRuleTests
     public void The_unit_of_the_test_does_not_matter()
     {
         var rule = SecondaryRule.Find("south-carolina-boron-alfalfa");
-        Assert.Equal(rule.Answer(Report(Boron(3, SoilTestUnit.PoundsPerAcre))).Low, rule.Answer(Report(Boron(1.5))).Low);
-        Assert.Equal(rule.Answer(Report(Boron(3.2, SoilTestUnit.PoundsPerAcre))).Low, rule.Answer(Report(Boron(1.6))).Low);
+        ApplicationRate? Low(double value, SoilTestUnit unit) => rule.Answer(Report(SoilReading.FromPrinted(SoilAnalyte.Boron, value, unit, Extractant.NotStated))).Low;
+        Assert.NotNull(Low(3, SoilTestUnit.PoundsPerAcre));
+        Assert.Equal(Low(3, SoilTestUnit.PoundsPerAcre), Low(1.5, SoilTestUnit.PartsPerMillion));
+        Assert.Equal(Low(3.2, SoilTestUnit.PoundsPerAcre), Low(1.6, SoilTestUnit.PartsPerMillion));
     }
 
     [Fact]

@@ -36,6 +36,29 @@ internal static class ProductFindings
                 ("loss", loss.ToString()),
                 ("temperature", Amounts.Print(temperature.DegreesFahrenheit, 0))
             );
+            if (UreaLoss.WorstMeasured(temperature) is { } trial && trial.LostOfApplied.High > loss.High)
+            {
+                yield return FindingCatalog.Create(
+                    FertilizerCodes.SurfaceUreaMeasured,
+                    ("measured", Amounts.Print(trial.LostOfApplied.High, 1)),
+                    ("conditions", trial.Conditions),
+                    ("loss", loss.ToString()),
+                    ("temperature", Amounts.Print(temperature.DegreesFahrenheit, 0))
+                );
+            }
+        }
+
+        foreach (var (product, _) in products)
+        {
+            double sum = FertilizerMaterial.PrimarySum(product.Analysis);
+            if (sum > 0 && sum <= FertilizerConstants.All["analysis-share"])
+            {
+                yield return FindingCatalog.Create(
+                    FertilizerCodes.AnalysisShare,
+                    ("product", product.ToString()),
+                    ("sum", Amounts.Print(sum, 4))
+                );
+            }
         }
 
         if (substances.Contains(FertilizerSubstance.AmmoniumNitrate))

@@ -20,8 +20,18 @@ public sealed class UreaLoss
             )
     );
 
-    private UreaLoss(string product, string placement, string conditions, PercentRange lost, Source source) =>
-        (Product, Placement, Conditions, LostOfApplied, Source) = (product, placement, conditions, lost, source);
+    private UreaLoss(string product, string placement, string conditions, double? from, PercentRange lost, Source source) =>
+        (Product, Placement, Conditions, FromCelsius, LostOfApplied, Source) = (
+            product,
+            placement,
+            conditions,
+            from,
+            lost,
+            source
+        );
+
+    /// <summary>Warmth from which the trial speaks, in degrees Celsius; null where it was no matter of warmth.</summary>
+    private double? FromCelsius { get; }
 
     /// <summary>Gets what trials measured, in the order of the table.</summary>
     public static ImmutableArray<UreaLoss> Measured => Trials.Rows;
@@ -70,11 +80,21 @@ public sealed class UreaLoss
         return null;
     }
 
+    /// <summary>The trial with plain urea on the surface, no warmer than this soil, that lost most; null for none.</summary>
+    internal static UreaLoss? WorstMeasured(Temperature soil)
+    {
+        double celsius = soil.DegreesCelsius;
+        return Measured
+            .Where(t => t is { Product: "urea", Placement: "surface" } && t.FromCelsius <= celsius + 1e-9)
+            .MaxBy(t => t.LostOfApplied.High);
+    }
+
     private static UreaLoss FromRow(CsvRow row) =>
         new(
             row.Text("product"),
             row.Text("placement"),
             row.Text("conditions"),
+            row.NumberOrNull("from_temperature_c"),
             new PercentRange(row.Number("lost_low_pct"), row.Number("lost_high_pct")),
             row.Source()
         );

@@ -9,34 +9,44 @@ public sealed partial class Manure
     /// <returns>The rate as a range; the rich end needs least.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Available part is zero, or the manure holds no nitrogen.</exception>
     /// <remarks>tons per acre = need / (total N x available part).</remarks>
-    public ManureRate ForNitrogen(ApplicationRate need, Fraction available)
+    public ManureRate ForNitrogen(ApplicationRate need, NitrogenAvailability available)
     {
-        Guard.Above(available.Value, 0, "(a part of the whole)", nameof(available));
-        return Rate(need, Nitrogen.Times(available.Value), available, PlantNutrient.Nitrogen);
+        Guard.Above(available.OfTotal.Value, 0, "(a part of the whole)", nameof(available));
+        return Rate(need, Nitrogen, available.OfTotal, available, PlantNutrient.Nitrogen);
     }
 
     /// <summary>Rate that brings a need of P2O5, and what else it brings: the honest base where the soil test is medium or
     /// higher.</summary>
     /// <param name="need">P2O5 wanted.</param>
-    /// <param name="available">Part of total N available in the season.</param>
+    /// <param name="phosphate">Part of total P2O5 that counts; above 0.</param>
+    /// <param name="nitrogen">Part of total N available in the season, for what comes along.</param>
     /// <returns>The rate as a range.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The manure holds no phosphate.</exception>
-    public ManureRate ForPhosphate(ApplicationRate need, Fraction available)
+    /// <exception cref="ArgumentOutOfRangeException">The part that counts is zero, or the manure holds no phosphate.</exception>
+    /// <remarks>tons per acre = need / (total P2O5 x part that counts).</remarks>
+    public ManureRate ForPhosphate(ApplicationRate need, PhosphateAvailability phosphate, NitrogenAvailability nitrogen)
     {
-        return Rate(need, Phosphate, available, PlantNutrient.Phosphate);
+        Guard.Above(phosphate.OfTotal.Value, 0, "(a part of the whole)", nameof(phosphate));
+        return Rate(need, Phosphate, phosphate.OfTotal, nitrogen, PlantNutrient.Phosphate);
     }
 
-    private ManureRate Rate(ApplicationRate need, PoundsPerTonRange content, Fraction available, PlantNutrient sizedBy)
+    private ManureRate Rate(
+        ApplicationRate need,
+        PoundsPerTonRange total,
+        Fraction counted,
+        NitrogenAvailability nitrogen,
+        PlantNutrient sizedBy
+    )
     {
         string unit = sizedBy == PlantNutrient.Nitrogen ? "lb N per ton" : "lb P2O5 per ton";
-        Guard.Above(content.Low, 0, unit, nameof(content));
+        Guard.Above(total.Low, 0, unit, nameof(total));
+        var content = total.Times(counted.Value);
         return new ManureRate(
             this,
             need,
             sizedBy,
-            available,
-            End(need, content, available, c => c.High),
-            End(need, content, available, c => c.Low)
+            counted,
+            End(need, content, nitrogen.OfTotal, c => c.High),
+            End(need, content, nitrogen.OfTotal, c => c.Low)
         );
     }
 

@@ -41,25 +41,33 @@ public sealed class ManureRate : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        Basis == PlantNutrient.Nitrogen
-            ?
+        Basis == PlantNutrient.Phosphate && available.Value >= 1
+            ? [Line("Rich lot", RichLot), Line("Poor lot", PoorLot)]
+            :
             [
-                AvailableLine(Manure.Nitrogen.High, RichLot),
+                AvailableLine(Total.High, RichLot),
                 Line("Rich lot", RichLot),
-                AvailableLine(Manure.Nitrogen.Low, PoorLot),
+                AvailableLine(Total.Low, PoorLot),
                 Line("Poor lot", PoorLot),
-            ]
-            : [Line("Rich lot", RichLot), Line("Poor lot", PoorLot)];
+            ];
 
-    private WorkedLine AvailableLine(double totalPounds, ManureRateEnd end) =>
-        FertilizerFormulas
-            .All["manure-nitrogen-available"]
-            .Line(
-                $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton",
-                ("total nitrogen", $"{Amounts.Print(totalPounds, 2)} lb/ton"),
-                ("part available", Amounts.Print(available.Value, 3))
-            )
-            .From(Manure.Origin);
+    private PoundsPerTonRange Total => Basis == PlantNutrient.Nitrogen ? Manure.Nitrogen : Manure.Phosphate;
+
+    private WorkedLine AvailableLine(double totalPounds, ManureRateEnd end)
+    {
+        string counted = $"{Amounts.Print(end.PoundsPerTon, 2)} lb/ton",
+            total = $"{Amounts.Print(totalPounds, 2)} lb/ton",
+            part = Amounts.Print(available.Value, 3);
+        var line =
+            Basis == PlantNutrient.Nitrogen
+                ? FertilizerFormulas
+                    .All["manure-nitrogen-available"]
+                    .Line(counted, ("total nitrogen", total), ("part available", part))
+                : FertilizerFormulas
+                    .All["manure-phosphate-available"]
+                    .Line(counted, ("total phosphate", total), ("part that counts", part));
+        return line.From(Manure.Origin);
+    }
 
     private WorkedLine Line(string label, ManureRateEnd end) =>
         FertilizerFormulas

@@ -62,6 +62,32 @@ public sealed partial class FertilizerMaterial
         return FertilizerSubstance.Mixture;
     }
 
+    /// <summary>The compound a trade name stands for, such as <c>urea</c>; null for other names.</summary>
+    internal static FertilizerSubstance? SubstanceNamed(string name)
+    {
+        string wanted = name.Trim();
+        foreach (var (substance, word) in FertilizerWords.Substances.All)
+        {
+            if (substance != FertilizerSubstance.Mixture && word.Equals(wanted, StringComparison.OrdinalIgnoreCase))
+            {
+                return substance;
+            }
+        }
+
+        foreach (var material in Catalog.Everything)
+        {
+            if (
+                material.Substance != FertilizerSubstance.Mixture
+                && material.Name.Equals(wanted, StringComparison.OrdinalIgnoreCase)
+            )
+            {
+                return material.Substance;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Same three numbers, and the other nutrients on the label do not speak against it.</summary>
     private static bool SameGrade(FertilizerAnalysis material, FertilizerAnalysis label) =>
         PrimarySum(label) > 0

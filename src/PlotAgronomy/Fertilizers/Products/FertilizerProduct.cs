@@ -98,6 +98,11 @@ public sealed class FertilizerProduct
         Guard.NotBlank(name);
         var made = substance is { } said ? Guard.Defined(said) : FertilizerMaterial.SubstanceOf(analysis);
         analysis.RequirePossibleFor(made);
+        if (substance is null && FertilizerMaterial.SubstanceNamed(name) is { } named)
+        {
+            analysis.RequirePossibleFor(named);
+        }
+
         return new FertilizerProduct(name, analysis, made, density);
     }
 }

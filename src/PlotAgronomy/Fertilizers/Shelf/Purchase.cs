@@ -84,10 +84,16 @@ public sealed class Purchase : IWorkedResult
     /// <summary>Finds the line of a product by its name.</summary>
     /// <param name="productName">Name on the shelf.</param>
     /// <returns>The line, or null when none of it is used.</returns>
+    /// <exception cref="InvalidOperationException">Several lines have this name: look in <see cref="Lines"/>.</exception>
     public PurchaseLine? Line(string productName)
     {
         Guard.NotBlank(productName);
-        return Lines.FirstOrDefault(l => l.Product.Name == productName);
+        PurchaseLine[] found = [.. Lines.Where(l => l.Product.Name == productName)];
+        return found.Length <= 1
+            ? found.FirstOrDefault()
+            : throw new InvalidOperationException(
+                $"{found.Length} lines are called '{productName}': {string.Join("; ", found.Select(l => l.ToString()))}."
+            );
     }
 
     /// <inheritdoc/>

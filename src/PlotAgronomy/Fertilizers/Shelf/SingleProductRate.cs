@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
 
@@ -31,7 +32,8 @@ public sealed class SingleProductRate : IWorkedResult
     internal RatePolicy Policy { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown));
+    public ImmutableArray<Finding> Findings =>
+        Finding.InOrder(RateFindings.Of(Balances, FieldConditions.Unknown).Concat(Unserved()));
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => [Source.Practice];
@@ -40,8 +42,8 @@ public sealed class SingleProductRate : IWorkedResult
     /// <param name="analysis">Guaranteed analysis.</param>
     /// <param name="need">What the plot should receive.</param>
     /// <returns>The rate.</returns>
-    /// <remarks>rate = largest of 100 x need / percent over the nutrients needed and held. Caps are not regarded: see the
-    /// balances.</remarks>
+    /// <remarks>rate = largest of 100 x need / percent over the nutrients needed and held; what the product does not hold stays
+    /// open, and a finding says so. Caps are not regarded: see the balances.</remarks>
     public static SingleProductRate MeetingAll(FertilizerAnalysis analysis, PlotNeed need)
     {
         ArgumentNullException.ThrowIfNull(analysis);
@@ -154,6 +156,25 @@ public sealed class SingleProductRate : IWorkedResult
             )
         );
         return lines.ToImmutable();
+    }
+
+    /// <summary>What the product does not hold stays open, whatever its rate.</summary>
+    private IEnumerable<Finding> Unserved()
+    {
+        string[] open =
+        [
+            .. Balances
+                .Where(b => b.AtLeast > ApplicationRate.Zero && Analysis.Percent(b.Nutrient) <= 0)
+                .Select(b => $"{PlantNutrients.Symbols[b.Nutrient]} ({Amounts.Print(b.AtLeast, decimals: 1)})"),
+        ];
+        if (open.Length > 0)
+        {
+            yield return FindingCatalog.Create(
+                FertilizerCodes.Unserved,
+                ("product", Analysis.ToString()),
+                ("nutrients", string.Join(", ", open))
+            );
+        }
     }
 
     private static SingleProductRate Of(

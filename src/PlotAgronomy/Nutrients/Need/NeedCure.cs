@@ -43,7 +43,12 @@ internal sealed class NeedCure(
                 NutrientCodes.NotKnownTest,
                 ("nutrient", SoilWords.For(nutrient)),
                 ("laboratory", request.Soil.Report.Laboratory),
-                ("test", request.System.Accepts.FirstOrDefault(t => t.Nutrient == nutrient)?.ToString() ?? "another test")
+                (
+                    "test",
+                    silences.Exists(u => u.IsForSoil)
+                        ? "its table for muck and peat"
+                        : request.System.Accepts.FirstOrDefault(t => t.Nutrient == nutrient)?.ToString() ?? "another test"
+                )
             );
     }
 
@@ -67,7 +72,7 @@ internal sealed class NeedCure(
                 .For(component.Component.Kind)
                 .RowIn(system, nutrient, ComponentNeeds.IsBrowsed(ComponentNeeds.UseOf(request, component.Component.Kind)))
                 is { } row
-            && system.WouldServe(request.Soil.Report, row, nutrient)
+            && system.WouldServe(request.Soil, row, nutrient)
         select system;
 
     private static Finding Fact(PlantNutrient nutrient, string system, string reason) =>

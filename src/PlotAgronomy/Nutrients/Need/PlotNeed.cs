@@ -49,8 +49,8 @@ public sealed class PlotNeed : IWorkedResult
     /// <summary>The need of a plot by the rule for blends.</summary>
     /// <param name="request">Report, kinds with shares, system, and what else is known.</param>
     /// <returns>The need, with the need of each kind beside it.</returns>
-    /// <exception cref="ArgumentException">No kind, a kind twice, two targets by hand for one nutrient, or a crop carried off
-    /// without a yield.</exception>
+    /// <exception cref="ArgumentException">No kind, a kind twice, a use of what is none of the kinds, two targets by hand for one
+    /// nutrient, or a crop carried off without a yield.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The share that counts is negative, NaN or infinite.</exception>
     /// <remarks>P and K by the shares of the kinds in the stand; secondary nutrients for the kinds at or above a share of a full
     /// stand (0.2 unless stated); nitrogen by the shares of the kinds that are not legumes, together at most one full stand, less
@@ -64,6 +64,14 @@ public sealed class PlotNeed : IWorkedResult
         if (request.Kinds.GroupBy(k => k.Kind.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
             throw new ArgumentException($"{twice.First().Kind.ShortName} stands twice among the kinds.", nameof(request));
+        }
+
+        if (request.Uses.Keys.FirstOrDefault(id => request.Kinds.All(k => k.Kind.Id != id)) is { } unknown)
+        {
+            throw new ArgumentException(
+                $"'{unknown}' is none of the kinds: {string.Join(", ", request.Kinds.Select(k => k.Kind.Id))}.",
+                nameof(request)
+            );
         }
 
         if (request.Overrides.GroupBy(t => t.Nutrient).FirstOrDefault(g => g.Count() > 1) is { } both)

@@ -68,6 +68,14 @@ internal static class PlotNeedCautions
             yield return FindingCatalog.Create(NutrientCodes.NitrogenSingleDose, ("rate", Amounts.Print(largest, 1)));
         }
 
+        if (SystemRequest.IsOrganic(sum.Request.Soil))
+        {
+            yield return FindingCatalog.Create(
+                NutrientCodes.NitrogenOrganicSoil,
+                ("rate", Amounts.Print(target.AtLeast.PoundsPerAcre, 1))
+            );
+        }
+
         yield return FindingCatalog.Create(NutrientCodes.UreaNeedsRain);
     }
 }

@@ -25,6 +25,13 @@ public sealed class NutrientRating
     /// <summary>Gets the name of the class as printed.</summary>
     public string Name => Class.Name;
 
+    /// <summary>Gets what the class says in words that compare across systems.</summary>
+    public RatingStanding Standing => Class.Standing;
+
+    /// <summary>Gets whether the class would change with the true value: the report prints only "less than", and poorer classes
+    /// lie below. In the poorest class it does not matter.</summary>
+    public bool HangsOnTrueValue => Reading.IsUpperLimit && Class.Order > 1;
+
     /// <summary>Gets how well the limits on either side of the class are known.</summary>
     public DataStatus Status => Scale.StatusOf(Class);
 
@@ -52,7 +59,8 @@ public sealed class NutrientRating
         get
         {
             string unit = Scale.Unit is { } printed && !SoilWords.IsIndex(printed) ? $" {Scale.UnitInWords}" : "";
-            return $"{Class.Name} ({Class.LimitsInWords()}{unit})";
+            string orLess = HangsOnTrueValue ? " or poorer, for the report prints only less than" : "";
+            return $"{Class.Name}{orLess} ({Class.LimitsInWords()}{unit})";
         }
     }
 }

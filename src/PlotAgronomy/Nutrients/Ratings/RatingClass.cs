@@ -14,6 +14,9 @@ public sealed class RatingClass
     /// <summary>Gets the name as printed, such as <c>medium</c>.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Gets what the class says in words that compare across systems (common practice).</summary>
+    public RatingStanding Standing { get; init; }
+
     /// <summary>Gets the lower limit as printed, a pure number in the scale's unit.</summary>
     public required double PrintedLow { get; init; }
 

@@ -43,6 +43,7 @@ internal static class RatingTables
                 {
                     Order = row.Order,
                     Name = row.Name,
+                    Standing = row.Standing,
                     PrintedLow = row.Low,
                     PrintedHigh = row.High,
                     HighIncluded = row.HighIncluded,
@@ -56,12 +57,21 @@ internal static class RatingTables
         return classes.ToImmutable();
     }
 
-    private sealed record PrintedClass(int Order, string Name, double Low, double? High, bool HighIncluded, Origin Origin)
+    private sealed record PrintedClass(
+        int Order,
+        string Name,
+        RatingStanding Standing,
+        double Low,
+        double? High,
+        bool HighIncluded,
+        Origin Origin
+    )
     {
         internal static PrintedClass FromRow(CsvRow row) =>
             new(
                 row.Integer("order"),
                 row.Text("class"),
+                row.Choice<RatingStanding>("standing"),
                 row.Number("printed_low"),
                 row.NumberOrNull("printed_high"),
                 row.YesOrNo("high_included"),

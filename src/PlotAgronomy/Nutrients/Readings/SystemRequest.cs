@@ -8,5 +8,11 @@ internal sealed record SystemRequest(PlotSoil Soil, CropUse Crop)
     /// <summary>Exchange capacity in meq/100 g; null when it is not known by weight.</summary>
     internal double? CecPer100Grams => Soil.CapacityPer100Grams;
 
-    internal SoilClass? SoilClass => Soil.SoilClass;
+    internal SoilClass? SoilClass => Soil.SoilClass ?? (IsOrganic(Soil) ? PlotAgronomy.SoilClass.Organic : null);
+
+    /// <summary>Muck or peat: so called, or by its organic matter where nobody names the class.</summary>
+    internal static bool IsOrganic(PlotSoil soil) =>
+        soil.SoilClass is { } known
+            ? known == PlotAgronomy.SoilClass.Organic
+            : soil.Report.OrganicMatter?.Percent > NutrientConstants.All["organic-soil-from"];
 }

@@ -114,11 +114,12 @@ public abstract partial class RecommendationSystem
     }
 
     /// <summary>Whether the report holds a test of this nutrient that the system takes, for this crop row.</summary>
-    internal bool WouldServe(SoilReport report, CropRow crop, PlantNutrient nutrient) =>
-        Accepts.Any(t =>
+    internal bool WouldServe(PlotSoil soil, CropRow crop, PlantNutrient nutrient) =>
+        (Record.TakesOrganicSoil || !SystemRequest.IsOrganic(soil))
+        && Accepts.Any(t =>
             t.Nutrient == nutrient
             && t.Crops.Contains(crop)
-            && ReportReadings.Find(report, t.Analyte, t.Extractants, t.Unit) is not null
+            && ReportReadings.Find(soil.Report, t.Analyte, t.Extractants, t.Unit) is not null
         );
 
     /// <summary>Where a reading stands on one of its scales; null above the last class.</summary>
@@ -177,8 +178,18 @@ public abstract partial class RecommendationSystem
     private static string FromMemory() =>
         "its numbers are not yet checked against the publication, so it answers only when asked by name";
 
+    /// <summary>The answer by what the laboratory printed in words, where the report holds no reading; null for none.</summary>
+    private protected virtual SystemAnswer? AnswerWithoutReading(PlantNutrient nutrient, SystemRequest question) => null;
+
     private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemRequest question)
     {
+        if (!Record.TakesOrganicSoil && SystemRequest.IsOrganic(question.Soil))
+        {
+            return Refuse(nutrient, question, NutrientCodes.OrganicSoil, () =>
+                "it was made for mineral soil, and this one is muck or peat"
+            );
+        }
+
         foreach (var test in Accepts)
         {
             if (
@@ -191,7 +202,7 @@ public abstract partial class RecommendationSystem
             }
         }
 
-        return OutsideDomain(nutrient, question);
+        return AnswerWithoutReading(nutrient, question) ?? OutsideDomain(nutrient, question);
     }
 
     private UnansweredNutrient OutsideDomain(PlantNutrient nutrient, SystemRequest question)

@@ -36,7 +36,10 @@ public sealed class UnansweredNutrient
 
     /// <summary>Gets the systems that take this crop row and the report's test; empty when none does.</summary>
     public ImmutableArray<RecommendationSystem> ServedBy =>
-        [.. system.Siblings().Where(s => s != system && s.WouldServe(question.Report, question.Crop.Row, Nutrient))];
+        [.. system.Siblings().Where(s => s != system && s.WouldServe(question.Soil, question.Crop.Row, Nutrient))];
+
+    /// <summary>Whether the soil itself lies outside the system.</summary>
+    internal bool IsForSoil => code == NutrientCodes.OrganicSoil;
 
     /// <summary>Whether only a fact is missing that the user can tell, such as a yield.</summary>
     internal bool LacksFact => code == NutrientCodes.FactMissing;

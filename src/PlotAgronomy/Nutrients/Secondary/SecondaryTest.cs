@@ -21,7 +21,7 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
                         ("rule", ruleTitle),
                         ("analyte", SoilWords.For(analyte))
                     )
-                    : NotAccepted(analyte, SoilWords.Or(row.Extractants), SoilWords.For(readings[0].Extractant))
+                    : NotAccepted(analyte, Wanted(row), SoilWords.For(readings[0].Extractant))
             );
             return null;
         }
@@ -44,8 +44,11 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
         foreach (var reading in readings)
         {
             if (
-                (row.Extractants.IsEmpty || ReportReadings.IsAccepted(reading.Extractant, row.Extractants))
-                && (best is null || Rank(reading).CompareTo(Rank(best)) < 0)
+                (
+                    row.Extractants.IsEmpty
+                        ? reading.Extractant == Extractant.NotStated
+                        : ReportReadings.IsAccepted(reading.Extractant, row.Extractants)
+                ) && (best is null || Rank(reading).CompareTo(Rank(best)) < 0)
             )
             {
                 best = reading;
@@ -56,6 +59,10 @@ internal sealed class SecondaryTest(string ruleTitle, SoilReport report, List<Fi
 
         (bool, int, int, int) Rank(SoilReading r) => (r.Unit != row.Unit, (int)r.Extractant, (int)r.Unit, (int)r.Form);
     }
+
+    /// <summary>A limit that names no extractant judges no reading that does.</summary>
+    private static string Wanted(SecondaryRuleRow row) =>
+        row.Extractants.IsEmpty ? "a test whose extractant it does not name" : SoilWords.Or(row.Extractants);
 
     private static bool IsContradicted(ImmutableArray<SoilReading> readings, SoilReading reading)
     {

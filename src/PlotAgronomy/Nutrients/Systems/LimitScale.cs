@@ -44,6 +44,7 @@ internal static class LimitScale
             {
                 Order = classes.Count + 1,
                 Name = name,
+                Standing = StandingOf(name),
                 PrintedLow = start,
                 PrintedHigh = high,
                 HighIncluded = included,
@@ -52,4 +53,14 @@ internal static class LimitScale
                 Origin = origin,
             };
     }
+
+    /// <summary>Below its level a system feeds; at it there is enough; beyond its limit it stops.</summary>
+    private static RatingStanding StandingOf(string name) =>
+        name switch
+        {
+            "build-up" or "below target" or "responsive" or "not sufficient" => RatingStanding.Below,
+            "maintenance" or "at or above target" or "not responsive" or "sufficient" => RatingStanding.Enough,
+            "drawdown" or "none" => RatingStanding.Above,
+            _ => RatingStanding.NotComparable,
+        };
 }

@@ -25,7 +25,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     private RatingScale PotassiumScale => Scales[0];
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading) =>
-        reading.Nutrient == PlantNutrient.Potash ? PotashBy(question, reading) : PhosphateBy(question, reading);
+        reading.Nutrient == PlantNutrient.Potash ? PotashBy(question, reading) : PhosphateBy(question);
 
     private protected override NutrientNeed? NeedOfCrop(SystemRequest question)
     {
@@ -82,12 +82,22 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         };
     }
 
-    private SystemAnswer PhosphateBy(SystemRequest question, DomainReading reading)
+    /// <summary>The rating the laboratory printed is enough: no reading is invented for it.</summary>
+    private protected override SystemAnswer? AnswerWithoutReading(PlantNutrient nutrient, SystemRequest question) =>
+        nutrient == PlantNutrient.Phosphate
+        && question.Report.PrintedPhosphorusRating is not null
+        && question.Report.FindAll(SoilAnalyte.Phosphorus).IsEmpty
+        && Has(question.Crop.Row, PlantNutrient.Phosphate)
+            ? PhosphateBy(question)
+            : (SystemAnswer?)null;
+
+    private SystemAnswer PhosphateBy(SystemRequest question)
     {
+        const PlantNutrient Nutrient = PlantNutrient.Phosphate;
         string? printed = question.Report.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
         if (printed is null || FirstCell(question.Crop.Row, printed, null) is null)
         {
-            return AskFor(reading.Nutrient, question, () =>
+            return AskFor(Nutrient, question, () =>
                 "its phosphorus limits are not in this library: give the rating the laboratory printed ("
                 + string.Join(", ", Ratings)
                 + ")"
@@ -100,10 +110,17 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             : null;
         var cell = FirstCell(question.Crop.Row, printed, column)!;
         return DependsOnColumn(question.Crop.Row, printed, column, cell.Phosphate)
-            ? AskFor(reading.Nutrient, question, () =>
+            ? AskFor(Nutrient, question, () =>
                 "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold"
             )
-            : new PhosphateGrounds(this, question.Crop.Row, reading, cell).Need(cell.Phosphate, DataStatus.Read);
+            : new NutrientNeed(new PhosphateGrounds(this, question.Crop.Row, cell))
+            {
+                Nutrient = Nutrient,
+                Rate = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
+                PublishedLow = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
+                PublishedHigh = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
+                Status = DataStatus.Read,
+            };
     }
 
     /// <summary>The first cell of a row and a column; null takes any.</summary>
@@ -229,8 +246,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         }
     }
 
-    private sealed class PhosphateGrounds(RecommendationSystem system, CropRow crop, DomainReading reading, Cell cell)
-        : SufficiencyGrounds(system, reading)
+    private sealed class PhosphateGrounds(RecommendationSystem system, CropRow crop, Cell cell) : NeedGrounds
     {
         internal override string Why =>
             $"The laboratory rates phosphorus {cell.Phosphorus}, and that row of the printed grid for "
@@ -244,12 +260,12 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
                 [
                     FindingCatalog.Create(
                         NutrientCodes.GridBreaksPattern,
-                        ("system", System.Name),
+                        ("system", system.Name),
                         ("rate", Amounts.Print(cell.Phosphate, 4))
                     ),
                 ]
                 : [];
 
-        private protected override WorkedLine Line() => AsPrinted(Reading.Nutrient, crop, cell.Phosphate, cell);
+        internal override ImmutableArray<WorkedLine> Lines() => [AsPrinted(PlantNutrient.Phosphate, crop, cell.Phosphate, cell)];
     }
 }

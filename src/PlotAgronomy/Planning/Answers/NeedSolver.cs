@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
@@ -33,6 +34,16 @@ internal static class NeedSolver
 
     /// <summary>A credit whose legume the plot does not name is not taken, and said.</summary>
     internal static IEnumerable<Finding> FindingsFor(PlotPlan plan) =>
+        CreditFindings(plan)
+            .Concat(
+                UnjudgedReadings.Of(
+                    plan.Report,
+                    SoilSolver.Ratings(plan).OrNull(),
+                    [.. SoilSolver.Secondary(plan).Select(a => a.Rule.Rows[0].Analyte).OfType<SoilAnalyte>()]
+                )
+            );
+
+    private static IEnumerable<Finding> CreditFindings(PlotPlan plan) =>
         plan.LegumeCredit is not { } credit || HasLegumeOf(credit, plan.Plot) ? []
         : credit.IsForExistingStand ? [FindingCatalog.Create(PlanningCodes.CreditNeedsStand, ("credit", credit.ToString()))]
         : [FindingCatalog.Create(PlanningCodes.CreditNeedsEarlier, ("credit", credit.ToString()))];

@@ -31,6 +31,9 @@ public sealed partial record SoilReading
     /// <summary>Gets whether the number stands for the element or its oxide.</summary>
     public PrintedForm Form { get; }
 
+    /// <summary>Gets whether the report prints "less than" this number: the true value lies between it and 0.</summary>
+    public bool IsUpperLimit { get; init; }
+
     /// <summary>Creates a reading as the report prints it.</summary>
     /// <param name="analyte">What was measured.</param>
     /// <param name="printedValue">Number as printed; finite, at least 0.</param>
@@ -71,7 +74,7 @@ public sealed partial record SoilReading
     }
 
     /// <summary>The value as it is printed, with the name of its scale.</summary>
-    internal string Printed => SoilWords.Printed(PrintedValue, Unit);
+    internal string Printed => (IsUpperLimit ? "less than " : "") + SoilWords.Printed(PrintedValue, Unit);
 
     /// <summary>The extractant within a sentence.</summary>
     internal string ExtractedBy => SoilWords.For(Extractant);
