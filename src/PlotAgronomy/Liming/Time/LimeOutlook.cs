@@ -171,4 +171,8 @@ public sealed class LimeOutlook : IWorkedResult
             ),
             .. unknown.Select(k => FindingCatalog.Create(LimingCodes.KindLimitUnknown, ("kind", k.ShortName))),
         ];
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -80,15 +80,33 @@ public sealed class PlotAnswers
                 return [];
             }
 
-            var tooSour = Lime.Told.Outlook.OrNull()?.HoldBack ?? [];
-            return spreading.Groups.Steps.Select(
-                (SeedingAction, SowingPass?, ImmutableArray<SownKind>) (step) =>
-                    step.Action == SeedingAction.Spread && spreading.Passes.Single(p => p.Group == step.Group) is var pass
-                        ? (step.Action, pass, [.. pass.Kinds.Where(k => tooSour.Any(h => h.Id == k.Planned.Kind.Id))])
-                        : (step.Action, null, [])
-            );
+            return spreading
+                .Groups.Steps.Select(
+                    (SeedingAction, SowingPass?, ImmutableArray<SownKind>) (step) =>
+                        step.Action == SeedingAction.Spread && spreading.Passes.Single(p => p.Group == step.Group) is var pass
+                            ? (step.Action, pass, HeldBack(pass))
+                            : (step.Action, null, [])
+                )
+                .Where(step => IsNeeded(step.Item1, spreading));
         }
     }
+
+    /// <summary>The passes of which the soil is still too sour for every kind.</summary>
+    internal ImmutableArray<SowingPass> PassesHeldBack => [.. (Spreading.OrNull()?.Passes ?? []).Where(IsHeldBack)];
+
+    private bool IsHeldBack(SowingPass pass) => HeldBack(pass).Length == pass.Kinds.Length;
+
+    private ImmutableArray<SownKind> HeldBack(SowingPass pass)
+    {
+        var tooSour = Lime.Told.Outlook.OrNull()?.HoldBack ?? [];
+        return [.. pass.Kinds.Where(k => tooSour.Any(h => h.Id == k.Planned.Kind.Id))];
+    }
+
+    /// <summary>Nothing is covered where all large seed is held back, and nothing pressed in where there is no small
+    /// seed.</summary>
+    private bool IsNeeded(SeedingAction action, SpreadingAnswer spreading) =>
+        action == SeedingAction.Spread
+        || spreading.Passes.Any(p => p.Group.SownBeforeCovering == (action == SeedingAction.Cover) && !IsHeldBack(p));
 
     private IEnumerable<Finding> OfTheWork =>
         PlanFindings.OfTheWork(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading);
