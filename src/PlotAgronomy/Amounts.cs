@@ -128,12 +128,14 @@ public static class Amounts
         return read;
     }
 
-    /// <summary>Reads a length such as <c>14 ft</c>.</summary>
+    /// <summary>Reads a length such as <c>14 ft</c>, or <c>12 ft 6 in</c>.</summary>
     /// <inheritdoc cref="TryReadArea" path="/param"/>
     /// <inheritdoc cref="TryReadArea" path="/returns"/>
     public static bool TryReadLength(string? text, out Length value, out string problem)
     {
-        bool read = Lengths.TryRead(text, false, out double feet, out problem);
+        problem = "";
+        bool read =
+            UnitWords.TryReadFeetAndInches(text, Lengths, out double feet) || Lengths.TryRead(text, false, out feet, out problem);
         value = Length.FromFeet(feet);
         return read;
     }
@@ -233,9 +235,9 @@ public static class Amounts
     /// <summary>Prints an area.</summary>
     /// <param name="value">Amount.</param>
     /// <param name="unit">Unit word to print in.</param>
-    /// <param name="decimals">Most decimals to show, rounding to nearest; null prints every digit.</param>
+    /// <param name="decimals">Most decimals to show, 0 to 15, rounding to nearest; null prints every digit.</param>
     /// <returns>Text such as <c>0.62 ac</c>.</returns>
-    /// <exception cref="ArgumentException">Unknown unit word.</exception>
+    /// <exception cref="ArgumentException">Unknown unit word, or decimals outside 0 to 15.</exception>
     public static string Print(Area value, string unit = "ac", int? decimals = null)
     {
         double acres = value.Acres;
@@ -256,6 +258,17 @@ public static class Amounts
     {
         double feet = value.Feet;
         return Lengths.Print(feet, unit, decimals);
+    }
+
+    /// <summary>Prints a length as a tape shows it: whole feet, then inches.</summary>
+    /// <param name="value">Length; at least 0.</param>
+    /// <param name="decimals">Most decimals of the inches, 0 to 15.</param>
+    /// <returns>Text such as <c>12 ft 6 in</c>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A negative length, or decimals outside their range.</exception>
+    public static string PrintFeetAndInches(Length value, int decimals = 0)
+    {
+        double feet = value.Feet;
+        return UnitWords.PrintFeetAndInches(Guard.AtLeast(feet, 0, "ft", nameof(value)), decimals);
     }
 
     /// <summary>Prints a speed.</summary>

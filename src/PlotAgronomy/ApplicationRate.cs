@@ -13,7 +13,7 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJ
     private const double SquareMetersPerHectare = 10_000;
     private const double KilogramsPerTonne = 1000;
 
-    private ApplicationRate(double poundsPerAcre) => PoundsPerAcre = poundsPerAcre;
+    private ApplicationRate(double poundsPerAcre) => PoundsPerAcre = Guard.Finite(poundsPerAcre, "lb/ac");
 
     /// <summary>Gets a rate of nothing.</summary>
     public static ApplicationRate Zero => default;
@@ -86,6 +86,18 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJ
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static ApplicationRate FromTonnesPerHectare(double tonnesPerHectare) =>
         FromKilogramsPerHectare(Guard.AtLeast(tonnesPerHectare, 0, "t/ha") * KilogramsPerTonne);
+
+    /// <summary>Creates a rate from bushels per acre.</summary>
+    /// <param name="bushelsPerAcre">Rate in bu/ac; finite, at least 0.</param>
+    /// <param name="bushelWeight">Weight of a bushel of this seed; finite, above 0.</param>
+    /// <returns>The rate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>lb/ac = bu/ac x lb/bu. A bushel weighs what the lot weighs: 32 lb of oats or 36.</remarks>
+    public static ApplicationRate FromBushelsPerAcre(double bushelsPerAcre, Density bushelWeight)
+    {
+        double poundsPerBushel = bushelWeight.PoundsPerCubicFoot * ExactUnits.CubicFeetPerBushel;
+        return new(Guard.AtLeast(bushelsPerAcre, 0, "bu/ac") * Guard.Above(poundsPerBushel, 0, "lb/bu", nameof(bushelWeight)));
+    }
 
     /// <summary>Rate at which a mass was spread over an area.</summary>
     /// <param name="mass">Mass spread; finite, at least 0.</param>

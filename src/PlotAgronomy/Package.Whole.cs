@@ -29,20 +29,19 @@ public sealed partial class Package
     {
         double neededPounds = needed.Pounds;
         double packagePounds = package.Pounds;
-        return checked(
-            (int)
-                Math.Round(
-                    Guard.AtLeast(neededPounds, 0, "lb", nameof(needed)) / Guard.Above(packagePounds, 0, "lb", nameof(package)),
-                    MidpointRounding.AwayFromZero
-                )
+        return Counted(
+            Math.Round(
+                Guard.AtLeast(neededPounds, 0, "lb", nameof(needed)) / Guard.Above(packagePounds, 0, "lb", nameof(package)),
+                MidpointRounding.AwayFromZero
+            )
         );
     }
 
     internal static int RoundUp(double packages)
     {
         double nearest = Math.Round(packages, MidpointRounding.AwayFromZero);
-        return checked(
-            (int)(Math.Abs(packages - nearest) <= Tolerance.Dust * Math.Max(1, nearest) ? nearest : Math.Ceiling(packages))
-        );
+        return Counted(Math.Abs(packages - nearest) <= Tolerance.Dust * Math.Max(1, nearest) ? nearest : Math.Ceiling(packages));
     }
+
+    private static int Counted(double packages) => (int)Guard.Between(packages, 0, int.MaxValue, "packages");
 }

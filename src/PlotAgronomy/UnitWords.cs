@@ -9,11 +9,15 @@ internal sealed partial class UnitWords
 {
     private const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
-    /// <summary>A mass for each area; held in lb/ac.</summary>
     /// <summary>Beyond these, in the unit an amount is held in, sums of money, times and counts leave their types.</summary>
     private const double Most = 1e11;
     private const double Least = 1e-15;
+    private const int InchesPerFoot = 12;
 
+    /// <summary>More decimals than a number holds.</summary>
+    internal const int MostDecimals = 15;
+
+    /// <summary>A mass for each area; held in lb/ac.</summary>
     internal static readonly UnitWords Rates = new(
         "a rate",
         "'40 lb/ac' or '2.25 ton/ac'",
@@ -110,21 +114,46 @@ internal sealed partial class UnitWords
         }
 
         double amount = value / factor;
-        string digits = decimals is int places ? Rounded(amount, places) : EveryDigit(amount);
+        string digits = decimals is int places ? Rounded(amount, places) : ExactText.Of(amount);
         return $"{digits} {unit}";
     }
 
     /// <summary>A number rounded to nearest, commas between groups of three digits.</summary>
     internal static string Rounded(double number, int decimals)
     {
+        Guard.Between(decimals, 0, MostDecimals, "decimals");
         string places = decimals > 0 ? $".{new string('#', decimals)}" : "";
         return number.ToString($"#,##0{places}", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>The shortest text that reads back as the same number, without an exponent.</summary>
-    private static string EveryDigit(double amount) =>
-        decimal.Parse(amount.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture)
-            .ToString(CultureInfo.InvariantCulture);
+    /// <summary>Reads <c>12 ft 6 in</c>; what is no such text is left to the plain reader.</summary>
+    internal static bool TryReadFeetAndInches(string? text, UnitWords lengths, out double feet)
+    {
+        feet = 0;
+        string[] words = (text ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (
+            words is not [var whole, "ft" or "feet" or "foot", var rest, "in" or "inch" or "inches"]
+            || !whole.All(char.IsAsciiDigit)
+            || !lengths.TryRead($"{whole} ft", false, out double wholeFeet, out _)
+            || !lengths.TryRead($"{rest} in", false, out double restFeet, out _)
+            || restFeet >= 1
+        )
+        {
+            return false;
+        }
+
+        feet = wholeFeet + restFeet;
+        return true;
+    }
+
+    internal static string PrintFeetAndInches(double feet, int decimals)
+    {
+        Guard.Between(decimals, 0, MostDecimals, "decimals");
+        double inches = Math.Round(feet * InchesPerFoot, decimals, MidpointRounding.AwayFromZero);
+        double whole = Math.Floor(inches / InchesPerFoot);
+        string rest = Rounded(inches - whole * InchesPerFoot, decimals);
+        return string.Create(CultureInfo.InvariantCulture, $"{whole:#,##0} ft {rest} in");
+    }
 
     /// <summary>Reads 1234.5 or 1,234.5; a comma may only stand before groups of exactly three digits.</summary>
     private static bool TryNumber(string text, out double amount)

@@ -3,6 +3,7 @@ namespace PlotAgronomy.Land;
 /// <summary>The codes of this room's findings and questions, as its tables hold them.</summary>
 internal static class LandCodes
 {
+    internal const string AreaLarge = "land-area-large";
     internal const string AskOutline = "land-ask-outline";
     internal const string FilePartSkipped = "land-file-part-skipped";
     internal const string FixError = "land-fix-error";

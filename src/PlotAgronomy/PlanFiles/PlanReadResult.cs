@@ -11,4 +11,9 @@ public sealed class PlanReadResult
 
     /// <summary>Gets every mistake, in the order of the file.</summary>
     public ImmutableArray<PlanProblem> Problems { get; init; } = [];
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        Plan is null ? $"{Amounts.Print(Problems.Length, 0)} mistake(s)" : "a plan without mistakes";
 }

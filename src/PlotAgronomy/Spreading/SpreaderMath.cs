@@ -30,6 +30,8 @@ internal static class SpreaderMath
 
     internal static double PoundsPerMinuteCaught(double pounds, double seconds) => pounds / seconds * 60;
 
+    internal static double PartLeft(double left, double whole) => left / whole;
+
     internal static double MinutesToFlow(double pounds, double poundsPerMinute) => pounds / poundsPerMinute;
 
     internal static double SquareFeetOfWheel(double rows, double rowFeet, double circumferenceFeet, double turns) =>
@@ -55,7 +57,12 @@ internal static class SpreaderMath
 
     internal static double SpacingOnEdgeFeet(double widthFeet, double strips) => widthFeet / (strips - 1);
 
-    internal static double PathFeet(double lapFeet, double passesFeet) => lapFeet + passesFeet;
+    internal static double PathFeet(double lapFeet, double passesFeet, double walkFeet) => lapFeet + passesFeet + walkFeet;
+
+    internal static double ThrownSquareFeet(double lengthFeet, double spacingFeet) => lengthFeet * spacingFeet;
+
+    internal static double PoundsThrown(double poundsPerAcre, double lengthFeet, double spacingFeet) =>
+        PoundsOverArea(poundsPerAcre, ThrownSquareFeet(lengthFeet, spacingFeet));
 
     internal static double SecondsForFeet(double feet, double milesPerHour) => feet / (FeetPerMinutePerMph * milesPerHour) * 60;
 

@@ -22,6 +22,8 @@ internal static class SpreadingCodes
     internal const string GateMoved = "spread-gate-moved";
     internal const string GateOneStepAbove = "spread-gate-one-step-above";
     internal const string GatePooled = "spread-gate-pooled";
+    internal const string HopperEarly = "spread-hopper-early";
+    internal const string HopperLate = "spread-hopper-late";
     internal const string HurriedPace = "spread-hurried-pace";
     internal const string Implausible = "spread-implausible";
     internal const string LapKeepsSwath = "spread-lap-keeps-swath";
@@ -33,6 +35,7 @@ internal static class SpreadingCodes
     internal const string NoSwath = "spread-no-swath";
     internal const string NoWeighedRun = "spread-no-weighed-run";
     internal const string OffTarget = "spread-off-target";
+    internal const string OtherDirection = "spread-other-direction";
     internal const string OuterSwath = "spread-outer-swath";
     internal const string OutletOff = "spread-outlet-off";
     internal const string Outside = "spread-outside";
@@ -46,8 +49,10 @@ internal static class SpreadingCodes
     internal const string SidesNeeded = "spread-sides-needed";
     internal const string SizeFromWeight = "spread-size-from-weight";
     internal const string Skewed = "spread-skewed";
+    internal const string SownTwice = "spread-sown-twice";
     internal const string SpacingEvened = "spread-spacing-evened";
     internal const string SwathDiffers = "spread-swath-differs";
+    internal const string TestRunMuch = "spread-test-run-much";
     internal const string ThrowUnlike = "spread-throw-unlike";
     internal const string TooFastAlone = "spread-too-fast-alone";
     internal const string TrayRecovery = "spread-tray-recovery";

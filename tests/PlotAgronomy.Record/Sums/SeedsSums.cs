@@ -151,18 +151,18 @@ internal static class SeedsSums
         foreach (double rate in new[] { 2.0, 8, 25 })
         {
             recorder.Call($"seeds: seeds on a square foot at {rate} lb/ac",
-                () => SeedDensity.LiveSeedsPerSquareFoot(PureLiveSeedRate.DrilledPoundsPerAcre(rate), count));
+                () => SeedDensity.FromRate(PureLiveSeedRate.DrilledPoundsPerAcre(rate), count).SeedsPerSquareFoot);
             recorder.Call($"seeds: the rate for {rate} seeds on a square foot",
-                () => SeedDensity.RateFor(rate, count, SowingMethod.Broadcast));
-            recorder.Call($"seeds: square feet without a seed at {rate} a square foot", () => SeedDensity.EmptySquareFeet(rate));
+                () => SeedDensity.FromSeedsPerSquareFoot(rate).RateOf(count, SowingMethod.Broadcast));
+            recorder.Call($"seeds: square feet without a seed at {rate} a square foot", () => SeedDensity.FromSeedsPerSquareFoot(rate).EmptySquareFeet);
             recorder.Call($"seeds: plants of {rate} seeds a square foot",
-                () => SeedDensity.PlantsPerSquareFoot(rate, Percent(60), Percent(80)));
+                () => SeedDensity.FromSeedsPerSquareFoot(rate).PlantsLeft(Percent(60), Percent(80)).SeedsPerSquareFoot);
         }
 
         recorder.Call("seeds: drilled rate for a stand",
-            () => SeedDensity.DrilledRateForStand(1_200_000, Percent(30), SeedCount.FromSeedsPerPound(15_000)));
-        recorder.Call("seeds: seeds per acre of a row foot", () => SeedDensity.SeedsPerAcre(18, Inches(7.5)));
-        recorder.Call("seeds: seeds per row foot of an acre", () => SeedDensity.SeedsPerRowFoot(1_250_000, Inches(7.5)));
+            () => SeedDensity.FromSeedsPerAcre(1_200_000).DrilledRateAfterLoss(Percent(30), SeedCount.FromSeedsPerPound(15_000)));
+        recorder.Call("seeds: seeds per acre of a row foot", () => RowDensity.FromSeedsPerFoot(18).OnGround(Inches(7.5)).SeedsPerAcre);
+        recorder.Call("seeds: seeds per row foot of an acre", () => SeedDensity.FromSeedsPerAcre(1_250_000).InRows(Inches(7.5)).SeedsPerFoot);
     }
 
     private static void Lots(Recorder recorder)

@@ -100,9 +100,18 @@ internal static class SpreadingPatternFormulaChecks
             ),
             new(
                 "spread-path",
-                d => SpreaderMath.PathFeet(d["lap"], d["all passes"]),
+                d => SpreaderMath.PathFeet(d["lap"], d["all passes"], d["walk between"]),
                 ("lap", 0, 3000),
-                ("all passes", 100, 9000)
+                ("all passes", 100, 9000),
+                ("walk between", 0, 900)
+            ),
+            new(
+                "spread-other-way",
+                d => SpreaderMath.PoundsThrown(d["rate"], d["length of the passes"], d["spacing"]),
+                Rate,
+                ("length of the passes", 100, 9000),
+                ("spacing", 4, 60),
+                ("43,560", ExactUnits.SquareFeetPerAcre, ExactUnits.SquareFeetPerAcre)
             ),
             new(
                 "spread-time",

@@ -49,6 +49,8 @@ public partial class JsonOfValuesTests
         BulkSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(Odd), SowingMethod.BroadcastUnderCover),
         PureLiveSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(Odd), SowingMethod.FrostSeeded),
         TestMonth.FromYearAndMonth(2026, 3),
+        SeedDensity.FromSeedsPerSquareFoot(Odd),
+        RowDensity.FromSeedsPerFoot(Odd),
         CropYield.FromBushelsPerAcre(Odd),
         CropYield.FromTonsPerAcre(Odd),
         StandTotal.Of(Odd, Odd + 1, Odd + 2),

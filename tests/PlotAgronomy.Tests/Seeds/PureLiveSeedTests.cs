@@ -172,12 +172,11 @@ public class PureLiveSeedTests
         Assert.Throws<ArgumentOutOfRangeException>(() => PureLiveSeedMass.FromPounds(amount));
         Assert.Throws<ArgumentOutOfRangeException>(() => BulkSeedMass.FromPounds(amount));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedCount.FromSeedsPerPound(amount));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.RateFor(amount, SeedCount.FromSeedsPerPound(1000), SowingMethod.Drilled));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.EmptySquareFeet(amount));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.SeedsPerRowFoot(amount, Length.FromInches(7)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.SeedsPerAcre(amount, Length.FromInches(7)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.PlantsPerSquareFoot(amount, Fraction.One, Fraction.One));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.DrilledRateForStand(amount, Fraction.Zero, SeedCount.FromSeedsPerPound(1000)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.FromSeedsPerSquareFoot(amount));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.FromSeedsPerAcre(amount));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RowDensity.FromSeedsPerFoot(amount));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RowDensity.FromSeedsPerFoot(1).OnGround(Length.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.FromSeedsPerAcre(1).DrilledRateAfterLoss(Fraction.One, SeedCount.FromSeedsPerPound(1000)));
         Assert.Throws<ArgumentOutOfRangeException>(() => KindShare.FromShare(RedClover, amount));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.CoatingFromBuildUp(amount));
     }

@@ -74,12 +74,12 @@ public class SeedProperties
     public bool Seeds_per_square_foot_and_rates_go_to_and_fro(PureLiveSeedRate rate, PositiveInt seedsPerPound)
     {
         var count = SeedCount.FromSeedsPerPound(seedsPerPound.Get);
-        return Near.Equal(rate.PoundsPerAcre, SeedDensity.RateFor(SeedDensity.LiveSeedsPerSquareFoot(rate, count), count, rate.Method).PoundsPerAcre);
+        return Near.Equal(rate.PoundsPerAcre, SeedDensity.FromRate(rate, count).RateOf(count, rate.Method).PoundsPerAcre);
     }
 
     [Property]
     public bool Row_feet_and_acres_go_to_and_fro(PositiveInt seedsPerAcre, PositiveInt inches) =>
-        Near.Equal(seedsPerAcre.Get, SeedDensity.SeedsPerAcre(SeedDensity.SeedsPerRowFoot(seedsPerAcre.Get, Length.FromInches(inches.Get)), Length.FromInches(inches.Get)));
+        Near.Equal(seedsPerAcre.Get, SeedDensity.FromSeedsPerAcre(seedsPerAcre.Get).InRows(Length.FromInches(inches.Get)).OnGround(Length.FromInches(inches.Get)).SeedsPerAcre);
 
     [Property]
     public bool The_unit_of_a_weighed_sample_does_not_matter(PositiveInt seeds, PositiveInt grams)

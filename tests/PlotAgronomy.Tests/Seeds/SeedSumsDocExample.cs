@@ -16,18 +16,18 @@ public class SeedSumsDocExample
         // begin example
         // How many seeds fall on a square foot, and what rate gives a wanted number?
         var clover = KindCatalog.Standard.Find("crimson-clover").RequireSeedCount();
-        double seeds = SeedDensity.LiveSeedsPerSquareFoot(PureLiveSeedRate.DrilledPoundsPerAcre(15), clover);
-        output.WriteLine($"15 lb/ac: {Amounts.Print(seeds, 1)} live seeds on a square foot");
-        output.WriteLine($"60 of them: {SeedDensity.RateFor(60, clover, SowingMethod.Drilled)}");
-        double plants = SeedDensity.PlantsPerSquareFoot(seeds, emerging: Fraction.FromPercent(60), surviving: Fraction.FromPercent(80));
-        output.WriteLine($"of which {Amounts.Print(plants, 1)} become plants");
+        var seeds = SeedDensity.FromRate(PureLiveSeedRate.DrilledPoundsPerAcre(15), clover);
+        output.WriteLine($"15 lb/ac: {Amounts.Print(seeds.SeedsPerSquareFoot, 1)} live seeds on a square foot");
+        output.WriteLine($"60 of them: {SeedDensity.FromSeedsPerSquareFoot(60).RateOf(clover, SowingMethod.Drilled)}");
+        var plants = seeds.PlantsLeft(emerging: Fraction.FromPercent(60), surviving: Fraction.FromPercent(80));
+        output.WriteLine($"of which {Amounts.Print(plants.SeedsPerSquareFoot, 1)} become plants");
 
         // A row drill: wheat for 1,200,000 plants an acre, a quarter lost, rows 7.5 in apart.
         var wheat = SeedCount.FromSeedsPerPound(15_000);
         output.WriteLine($"{wheat.SeedsPerPound:0} seeds per lb are {wheat.SizeClass} seed: "
-            + SeedDensity.DrilledRateForStand(1_200_000, Fraction.FromPercent(25), wheat));
-        double inARow = SeedDensity.SeedsPerRowFoot(1_600_000, Length.FromInches(7.5));
-        output.WriteLine($"{Amounts.Print(inARow, 1)} seeds a foot of row, {Amounts.Print(SeedDensity.SeedsPerAcre(inARow, Length.FromInches(7.5)), 0)} an acre");
+            + SeedDensity.FromSeedsPerAcre(1_200_000).DrilledRateAfterLoss(Fraction.FromPercent(25), wheat));
+        var inARow = SeedDensity.FromSeedsPerAcre(1_600_000).InRows(Length.FromInches(7.5));
+        output.WriteLine($"{Amounts.Print(inARow.SeedsPerFoot, 1)} seeds a foot of row, {Amounts.Print(inARow.OnGround(Length.FromInches(7.5)).SeedsPerAcre, 0)} an acre");
 
         // What a drill that was set for 12 lb/ac sows, and the living seed in a bag.
         output.WriteLine($"on half an acre {BulkSeedRate.DrilledPoundsPerAcre(12).Over(Area.FromAcres(0.5))}");

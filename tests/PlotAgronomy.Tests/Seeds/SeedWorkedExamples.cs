@@ -60,17 +60,17 @@ public class SeedWorkedExamples
         double a = row.Number("a");
         WorkedExamples.AssertMatches(row, row.Text("topic") switch
         {
-            "seeds_per_ft2" => SeedDensity.LiveSeedsPerSquareFoot(PureLiveSeedRate.DrilledPoundsPerAcre(a), Count(row)),
-            "rate" => SeedDensity.RateFor(a, Count(row), SowingMethod.Drilled).PoundsPerAcre,
+            "seeds_per_ft2" => SeedDensity.FromRate(PureLiveSeedRate.DrilledPoundsPerAcre(a), Count(row)).SeedsPerSquareFoot,
+            "rate" => SeedDensity.FromSeedsPerSquareFoot(a).RateOf(Count(row), SowingMethod.Drilled).PoundsPerAcre,
             "stand" => PureLiveSeed.BulkRate(
-                SeedDensity.DrilledRateForStand(a, Percent(row, "b"), Count(row)),
+                SeedDensity.FromSeedsPerAcre(a).DrilledRateAfterLoss(Percent(row, "b"), Count(row)),
                 SeedAnalysis.FromFractions(Fraction.One, Fraction.FromPercent(95)), ViabilityRule.GerminationOnly).Bulk.PoundsPerAcre,
-            "row_foot" => SeedDensity.SeedsPerRowFoot(a, Length.FromInches(row.Number("b"))),
-            "per_acre" => SeedDensity.SeedsPerAcre(a, Length.FromInches(row.Number("b"))),
-            "plants" => SeedDensity.PlantsPerSquareFoot(a, Part(row, 0), Part(row, 1)),
-            "thousand_seed" => SeedDensity.DrilledRateForStand(a * 43_560, Fraction.FromPercent(30), SeedCount.FromThousandSeedWeight(Mass.FromGrams(row.Number("b")))).PoundsPerAcre,
+            "row_foot" => SeedDensity.FromSeedsPerAcre(a).InRows(Length.FromInches(row.Number("b"))).SeedsPerFoot,
+            "per_acre" => RowDensity.FromSeedsPerFoot(a).OnGround(Length.FromInches(row.Number("b"))).SeedsPerAcre,
+            "plants" => SeedDensity.FromSeedsPerSquareFoot(a).PlantsLeft(Part(row, 0), Part(row, 1)).SeedsPerSquareFoot,
+            "thousand_seed" => SeedDensity.FromSeedsPerSquareFoot(a).DrilledRateAfterLoss(Fraction.FromPercent(30), SeedCount.FromThousandSeedWeight(Mass.FromGrams(row.Number("b")))).PoundsPerAcre,
             "count" => SeedCount.FromWeighedSample((int)a, Mass.FromGrams(row.Number("b"))).SeedsPerPound,
-            "empty" => SeedDensity.EmptySquareFeet(a).Percent,
+            "empty" => SeedDensity.FromSeedsPerSquareFoot(a).EmptySquareFeet.Percent,
             _ => throw row.Problem("topic", "unknown"),
         });
     }

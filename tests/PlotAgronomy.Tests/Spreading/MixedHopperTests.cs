@@ -40,6 +40,42 @@ public class MixedHopperTests
         Assert.Contains(hopper.Findings, f => f.Code == "spread-mixed-hopper");
     }
 
+    // By hand: at 11 minutes a hopper that empties in 13 holds 2/13 of its load; sifted, the clover is gone and 2 of the oats' 11 minutes are left.
+    [Fact]
+    public void A_hopper_that_empties_late_says_what_is_left()
+    {
+        var hopper = MixedHopper.Bounds([Share(Oats, 99, 9), Share(Clover, 6, 3)], Acre, Walk, Swath);
+        Near.Assert(105 * 2.0 / 13, hopper.Left.Pounds, 1e-6);
+        Near.Assert(2.0 / 13, hopper.Kinds[1].LeftIfMixed.Value, 1e-6);
+        Near.Assert(2.0 / 11, hopper.Kinds[1].LeftIfSifted.Value, 1e-6);
+        Assert.Equal(0, hopper.Kinds[0].LeftIfSifted.Value);
+        var told = Assert.Single(hopper.Findings, f => f.Code == "spread-hopper-late");
+        Assert.Contains("16.2 lb (15 % of the load)", told.Text, StringComparison.Ordinal);
+    }
+
+    // By hand: 99 lb at 18 lb/min and 6 lb at 12 lb/min are gone after 6 of 11 minutes.
+    [Fact]
+    public void A_hopper_that_empties_early_leaves_ground_bare()
+    {
+        var hopper = MixedHopper.Bounds([Share(Oats, 99, 18), Share(Clover, 6, 12)], Acre, Walk, Swath);
+        Assert.Equal(0, hopper.Left.Pounds);
+        var told = Assert.Single(hopper.Findings, f => f.Code == "spread-hopper-early");
+        Assert.Contains("55 % of the walk and 45 % of the plot", told.Text, StringComparison.Ordinal);
+        Assert.Equal("Warning", told.Severity.ToString());
+    }
+
+    [Theory]
+    [InlineData(99.0 / 10.46, 0)]
+    [InlineData(99.0 / 10.5, 0)]
+    [InlineData(99.0 / 11.5, 0)]
+    [InlineData(99.0 / 9.9, 1)]
+    [InlineData(99.0 / 12.2, 1)]
+    public void A_twentieth_more_or_less_is_balanced(double oatsFlow, int told)
+    {
+        var hopper = MixedHopper.Bounds([Share(Oats, 99, oatsFlow), Share(Clover, 0.03, 3)], Acre, Walk, Swath);
+        Assert.Equal(told, hopper.Findings.Count(f => f.Code is "spread-hopper-early" or "spread-hopper-late"));
+    }
+
     /// <summary>Common practice: small seed through a gate opened for oats comes out several times too fast. Case C57: unlike throw.</summary>
     [Fact]
     public void Clover_in_the_oat_hopper_comes_out_several_times_too_fast()

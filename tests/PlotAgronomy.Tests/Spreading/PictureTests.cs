@@ -107,7 +107,7 @@ public class PictureTests
         HeadlandLap = lap,
     };
 
-    private static bool IsGrey(string color) => color is "none" or "black" or "white" || (color.Length == 7 && color[1..3] == color[3..5] && color[3..5] == color[5..7]);
+    private static bool IsGrey(string color) => color is "none" or "black" or "white" or "url(#hatch)" || (color.Length == 7 && color[1..3] == color[3..5] && color[3..5] == color[5..7]);
 
     private static double Extent(string points)
     {

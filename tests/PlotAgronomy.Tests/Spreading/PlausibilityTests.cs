@@ -30,6 +30,31 @@ public class PlausibilityTests
         Assert.All(new[] { walk.Findings, changed.Findings, wide.Findings }, f => Assert.Contains(f, x => x.Code == "spread-implausible"));
     }
 
+    [Fact]
+    public void Carriers_mixed_hoppers_and_paces_ask_alike()
+    {
+        var fast = Speed.FromMilesPerHour(30);
+        var swath = Length.FromFeet(15);
+        var flow = MassFlow.FromPoundsPerMinute(40);
+        var carrier = Carrier.All[0];
+        var kinds = new[] { ("oats", 16_000.0), ("wheat", 15_000.0) }
+            .Select(k => HopperShare.FromFlow(PlotAgronomy.Seeds.PassKind.FromSeedCount(k.Item1, k.Item2), Mass.FromPounds(40), flow, Fraction.FromPercent(80)))
+            .ToList();
+        Assert.Contains(CarrierMix.ForSteadyFlow(Rate, flow, fast, swath, carrier).Findings, f => f.Code == "spread-implausible");
+        Assert.Contains(CarrierMix.ForParts(ApplicationRate.FromPoundsPerAcre(30_000), 2, carrier).Findings, f => f.Code == "spread-implausible");
+        Assert.Contains(MixedHopper.Bounds(kinds, Area.FromAcres(1), fast, swath).Findings, f => f.Code == "spread-implausible");
+        Assert.Contains(WalkingPace.Check(fast), f => f.Code == "spread-implausible");
+        Assert.Contains(WalkingPace.Check(Speed.FromMilesPerHour(3), Length.FromFeet(180)), f => f.Code == "spread-implausible");
+        Assert.Empty(WalkingPace.Check(Speed.FromMilesPerHour(3), swath));
+    }
+
+    [Fact]
+    public void A_walk_that_never_ends_is_refused_with_its_limit()
+    {
+        var thrown = Assert.Throws<ArgumentOutOfRangeException>(() => WalkingPace.TimeFor(Length.FromFeet(1e18), Speed.FromMilesPerHour(1e-9)));
+        Assert.Contains("100000 h", thrown.Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(0.3, true)]
     [InlineData(0.29, false)]

@@ -18,7 +18,8 @@ internal static class DocExample
 
         using var writer = new StringWriter { NewLine = "\n" };
         example(writer);
-        Assert.Equal(printed, writer.ToString().TrimEnd('\n').Split('\n'));
+        string written = writer.ToString().TrimEnd('\n');
+        Assert.True(string.Join('\n', printed) == written, $"{page} should show:\n{written}");
     }
 
     internal static string[] BlockOf(string page, int block) => BlockOf(File.ReadAllLines(Repository.PathOf(page)), block, out _);

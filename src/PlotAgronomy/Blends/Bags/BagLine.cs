@@ -26,4 +26,8 @@ public sealed class BagLine
 
     /// <summary>Gets what is left when only the need is sown.</summary>
     public BulkSeedMass LeftOver => BulkSeedMass.FromPounds(Math.Max(0, Bought.Pounds - Needed.Pounds));
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Component.Kind.ShortName}: {Amounts.Print(Needed.ToMass(), "lb", 2)}";
 }

@@ -96,4 +96,8 @@ public sealed class BagOrder : IWorkedResult
             Cost = offer is null ? null : BlendMath.Cost(offer.PricePerPound, bought.Pounds),
         };
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -18,4 +18,8 @@ public sealed class BatchKindSpread
     /// <summary>Gets how far 95 of 100 batches stay from the expected count at most, on either side, as a part of it; it may
     /// exceed 1.</summary>
     public double NinetyFivePercentRange => BlendMath.RangeOfCount(SeedMath.NormalNinetyFive, LiveSeeds);
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Kind.ShortName}: {Amounts.Print(LiveSeeds, 0)} live seeds";
 }

@@ -123,4 +123,8 @@ public sealed class BatchSpread : IWorkedResult
                     ]
                 ),
         ];
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

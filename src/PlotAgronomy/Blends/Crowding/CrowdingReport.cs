@@ -71,4 +71,8 @@ public sealed class CrowdingReport : IWorkedResult
 
     private static string WhereCapped(GroupShare group) =>
         group.Applies ? $" beside {StandNames.Of(group.MustLiveOn)}" : " (does not apply: no other group must live on)";
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -30,4 +30,8 @@ public sealed class GroupShare
     public bool IsOverCap => Applies && Tolerance.IsAbove(Share, Cap);
 
     internal CrowdingGroup Group { get; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Name}: {Amounts.Print(Share, 3)} of a full stand";
 }

@@ -134,4 +134,8 @@ public sealed class BlendFit : IWorkedResult
         string parts = string.Join(" + ", Fixing.Select(m => Amounts.Print(NitrogenOf(m), 1)));
         return parts.Length == 0 ? "" : $"{parts} = ";
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

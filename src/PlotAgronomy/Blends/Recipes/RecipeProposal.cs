@@ -80,4 +80,8 @@ public sealed class RecipeProposal : IWorkedResult
         recipe.Packages.Lines.Any(l => l.Bags is not null)
             ? $", in whole packages {Amounts.Print((double)recipe.CostInPackages, 2)}"
             : "";
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -126,4 +126,8 @@ public sealed partial class SeasonCoverage : IWorkedResult
                     ("wanted", Amounts.Print(season.ShareWanted, 2)),
                 ]
         );
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -35,4 +35,8 @@ public sealed class SeasonShare
 
     /// <summary>Gets the share lacking, a pure number; 0 when the season is covered.</summary>
     public double Lacking => IsCovered ? 0 : ShareWanted - Share;
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Season}: {Amounts.Print(Share, 3)}";
 }

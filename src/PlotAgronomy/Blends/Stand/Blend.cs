@@ -30,7 +30,7 @@ public sealed partial class Blend : IWorkedResult
     public double LiveSeedsPerSquareFoot => Parts.Sum(p => p.LiveSeedsPerSquareFoot);
 
     /// <summary>Gets the part of the ft2 that no seed falls on when seed is scattered at random: exp(-seeds per ft2).</summary>
-    public Fraction EmptySquareFeet => SeedDensity.EmptySquareFeet(LiveSeedsPerSquareFoot);
+    public Fraction EmptySquareFeet => SeedDensity.FromSeedsPerSquareFoot(LiveSeedsPerSquareFoot).EmptySquareFeet;
 
     /// <summary>Gets the pure live part of the blend's weight.</summary>
     public Fraction PureLiveSeed => Fraction.FromValue(LiveRate / BulkRate);

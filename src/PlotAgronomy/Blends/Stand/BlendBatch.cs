@@ -42,4 +42,8 @@ public sealed class BlendBatch
             Lines = lines,
         };
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Total.ToMass(), "lb", 2)} for {Amounts.Print(Area, decimals: 3)}";
 }

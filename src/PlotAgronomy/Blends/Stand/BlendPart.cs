@@ -39,4 +39,8 @@ public sealed class BlendPart
 
     /// <summary>Gets the kind.</summary>
     public CropKind Kind => Component.Kind;
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Component.Kind.ShortName}: {LiveRate}";
 }

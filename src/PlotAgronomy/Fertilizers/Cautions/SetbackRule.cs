@@ -32,4 +32,8 @@ public sealed class SetbackRule
 
     /// <summary>Gets the source.</summary>
     public Source Source { get; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Text;
 }

@@ -98,4 +98,8 @@ public sealed class UreaLoss
             new PercentRange(row.Number("lost_low_pct"), row.Number("lost_high_pct")),
             row.Source()
         );
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Product}, {Placement}, {Conditions}";
 }

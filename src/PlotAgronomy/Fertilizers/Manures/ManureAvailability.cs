@@ -67,4 +67,8 @@ public sealed class ManureAvailability
             Fraction.FromPercent(row.Number("available_pct")),
             row.Origin()
         );
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Id;
 }

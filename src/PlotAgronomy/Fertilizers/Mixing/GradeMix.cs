@@ -245,4 +245,8 @@ public sealed class GradeMix : IWorkedResult
             yield return finding;
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -11,4 +11,8 @@ public sealed class GradeMixLine
 
     /// <summary>Gets its weight in the batch.</summary>
     public required Mass Mass { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Mass, "lb", 2)} of {Material.Name}";
 }

@@ -84,4 +84,8 @@ public sealed class MixCompatibility
             row.Text("reason"),
             row.Origin()
         );
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{First} with {Second}: {Rule}";
 }

@@ -121,4 +121,8 @@ public sealed class RoundedAmount
             }
         }
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Spread, "lb", 2)}, {Rate}";
 }

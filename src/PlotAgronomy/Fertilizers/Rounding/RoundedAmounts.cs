@@ -113,4 +113,8 @@ public sealed class RoundedAmounts : IWorkedResult
             yield return finding;
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -15,4 +15,8 @@ public sealed class MarginalCost
     /// <summary>Gets the money per lb by which the exact plan falls when the cap rises; zero when the cap does not
     /// bind.</summary>
     public required decimal PerPoundOfCap { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Nutrient}";
 }

@@ -207,4 +207,8 @@ public sealed class Purchase : IWorkedResult
 
     private static string Money(decimal amount) =>
         Math.Round(amount, 2, MidpointRounding.AwayFromZero).ToString("#,##0.00", CultureInfo.InvariantCulture);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

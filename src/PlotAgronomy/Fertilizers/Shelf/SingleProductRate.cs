@@ -188,4 +188,8 @@ public sealed class SingleProductRate : IWorkedResult
         var rate = ApplicationRate.FromPoundsPerAcre(poundsPerAcre);
         return new SingleProductRate(analysis, rate, setBy, NutrientBalances.Of(need.Targets, analysis, rate), policy);
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -22,6 +22,9 @@ internal sealed class GpxOutlines(string file)
         internal int Segments { get; set; }
 
         internal List<GeoPoint> Fixes { get; } = [];
+
+        /// <summary>Whether it may go round a plot: fixes at three places at least.</summary>
+        internal bool IsAround => Fixes.Distinct().Skip(2).Any();
     }
 
     internal ImmutableArray<PlotOutline> Read(string text)
@@ -48,25 +51,11 @@ internal sealed class GpxOutlines(string file)
     private ImmutableArray<PlotOutline> Outlines(List<Walk> paths)
     {
         var walked = paths.Where(p => p.Kind != "wpt" && p.Fixes.Count > 0).ToList();
+        var around = walked.Where(p => p.IsAround).ToList();
         if (walked.Count > 0)
         {
-            return
-            [
-                .. walked.Select(p =>
-                    Outline(
-                        p,
-                        p.Segments > 1
-                            ?
-                            [
-                                FindingCatalog.Create(
-                                    LandCodes.TrackJoined,
-                                    ("count", p.Segments.ToString(CultureInfo.InvariantCulture))
-                                ),
-                            ]
-                            : []
-                    )
-                ),
-            ];
+            // Where none goes round anything, the first says what is wrong with it.
+            return [.. (around.Count > 0 ? around : walked).Select(p => Outline(p, Noticed(p, walked.Count - around.Count)))];
         }
 
         return paths.SingleOrDefault(p => p.Kind == "wpt") is { } marks
@@ -83,6 +72,26 @@ internal sealed class GpxOutlines(string file)
                 ),
             ]
             : throw new DataFormatException(file, 1, "gpx", "no track, route or marked place: the file holds no outline");
+    }
+
+    private static IEnumerable<Finding> Noticed(Walk path, int stray)
+    {
+        if (path.Segments > 1)
+        {
+            yield return FindingCatalog.Create(
+                LandCodes.TrackJoined,
+                ("count", path.Segments.ToString(CultureInfo.InvariantCulture))
+            );
+        }
+
+        if (stray > 0)
+        {
+            yield return FindingCatalog.Create(
+                LandCodes.FilePartSkipped,
+                ("count", stray.ToString(CultureInfo.InvariantCulture)),
+                ("kinds", "tracks of fewer than 3 different fixes")
+            );
+        }
     }
 
     private PlotOutline Outline(Walk path, IEnumerable<Finding> noticed) =>

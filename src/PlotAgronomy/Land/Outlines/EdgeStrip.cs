@@ -62,4 +62,8 @@ public sealed class EdgeStrip : IWorkedResult
                     ("inside", Amounts.Print(Inside, "ft2", 0))
                 ),
         ];
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

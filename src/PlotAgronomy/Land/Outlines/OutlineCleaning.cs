@@ -8,8 +8,7 @@ namespace PlotAgronomy.Land;
 /// <summary>Makes a clean ring of what a person drew or walked, or says why it cannot.</summary>
 internal static class OutlineCleaning
 {
-    /// <summary>The search for crossings takes time with the square of the corners.</summary>
-    private const int MostPoints = 10_000;
+    private static readonly int MostPoints = (int)LandConstants.All["most-corners"];
 
     /// <summary>Corners that enclose no more than this beside the square of the way around lie on one line.</summary>
     private const double FlatPart = 1e-12;
@@ -21,7 +20,7 @@ internal static class OutlineCleaning
     {
         corners = [];
         return TryWithoutRepeats(places, out var ring, out problem)
-            && (FirstCrossing(ring) is not { } crossing || Fails(CrossesItself(ring, crossing), out problem))
+            && (FirstCrossing(ring) is not { } crossed || Fails(crossed, out problem))
             && TryCounterClockwise(ring, out corners, out problem);
     }
 
@@ -43,30 +42,39 @@ internal static class OutlineCleaning
         double gapFeet = LandMath.DistanceFeet(ring[^1], ring[0]);
         int loops = 0;
         double cutSquareFeet = 0;
-        int from = 0;
-        while (NextCrossing(ring, from) is { } crossing)
+        var sides = new TrackRing(ring);
+        int from = sides.First;
+        while (sides.NextCrossing(from) is { } crossing)
         {
-            var (loop, rest) = Parted(ring, crossing);
-            double loopSquareFeet = Math.Abs(Area(loop)),
-                restSquareFeet = Math.Abs(Area(rest));
+            var (inner, outer) = sides.Grounds(crossing);
+            bool isLoopInside = Math.Abs(inner) < Math.Abs(outer);
+            double loopSquareFeet = Math.Min(Math.Abs(inner), Math.Abs(outer)),
+                restSquareFeet = Math.Max(Math.Abs(inner), Math.Abs(outer));
             if (loopSquareFeet > LandConstants.All["cut-loop-part"] * restSquareFeet)
             {
-                return Fails(CrossesItself(ring, crossing), out problem);
+                return Fails(CrossesItself(sides, crossing), out problem);
             }
 
             loops++;
             cutSquareFeet += loopSquareFeet;
-            bool startStays = rest[0] == ring[0];
-            if (!TryWithoutRepeats(rest, out ring, out _))
+            if (isLoopInside)
+            {
+                // Sides before the crossing met none: the search goes on there.
+                from = sides.CutInner(crossing);
+            }
+            else
+            {
+                sides.CutOuter(crossing);
+                from = sides.First;
+            }
+
+            if (sides.Count < 3)
             {
                 return Fails(OnOneLine, out problem);
             }
-
-            // Sides before the crossing met none: the search goes on there, or a track of many loops would take the cube of
-            // its fixes.
-            from = startStays ? Math.Max(0, crossing.First - 1) : 0;
         }
 
+        ring = sides.ToList();
         double aroundFeet = LandMath.PerimeterFeet(ring.ToArray());
         if (loops > 0)
         {
@@ -98,17 +106,6 @@ internal static class OutlineCleaning
     {
         problem = what;
         return false;
-    }
-
-    /// <summary>The two rings that a crossing makes of one, the smaller first.</summary>
-    private static (List<PlanePoint> Loop, List<PlanePoint> Remainder) Parted(
-        List<PlanePoint> ring,
-        (int First, int Second, PlanePoint Place) crossing
-    )
-    {
-        List<PlanePoint> inner = [.. ring[(crossing.First + 1)..(crossing.Second + 1)], crossing.Place];
-        List<PlanePoint> outer = [.. ring[..(crossing.First + 1)], crossing.Place, .. ring[(crossing.Second + 1)..]];
-        return Math.Abs(Area(inner)) < Math.Abs(Area(outer)) ? (inner, outer) : (outer, inner);
     }
 
     private static double Area(List<PlanePoint> ring) => LandMath.SignedSquareFeet(ring.ToArray());
@@ -172,43 +169,18 @@ internal static class OutlineCleaning
         return true;
     }
 
-    /// <summary>The first crossing from a side on; where there is none, the first of all.</summary>
-    private static (int First, int Second, PlanePoint Place)? NextCrossing(List<PlanePoint> ring, int from) =>
-        FirstCrossing(ring, from) ?? (from > 0 ? FirstCrossing(ring) : null);
-
-    private static (int First, int Second, PlanePoint Place)? FirstCrossing(List<PlanePoint> ring, int from = 0)
-    {
-        int count = ring.Count;
-        for (int i = from; i < count; i++)
-        {
-            var (a, b) = (ring[i], ring[(i + 1) % count]);
-            double west = Math.Min(a.EastFeet, b.EastFeet),
-                east = Math.Max(a.EastFeet, b.EastFeet);
-            double south = Math.Min(a.NorthFeet, b.NorthFeet),
-                north = Math.Max(a.NorthFeet, b.NorthFeet);
-            for (int j = i + 1; j < count; j++)
-            {
-                var (c, d) = (ring[j], ring[(j + 1) % count]);
-                bool apart =
-                    Math.Max(c.EastFeet, d.EastFeet) < west
-                    || Math.Min(c.EastFeet, d.EastFeet) > east
-                    || Math.Max(c.NorthFeet, d.NorthFeet) < south
-                    || Math.Min(c.NorthFeet, d.NorthFeet) > north;
-                if (!apart && SideCrossing.Find(a, b, c, d, neighbours: j == i + 1 || (i == 0 && j == count - 1)) is { } place)
-                {
-                    return (i, j, place);
-                }
-            }
-        }
-
-        return null;
-    }
-
-    private static string CrossesItself(List<PlanePoint> ring, (int First, int Second, PlanePoint Place) crossing) =>
+    private static string CrossesItself(TrackRing ring, (int First, int Second, PlanePoint Place) crossing) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"The outline crosses itself at {crossing.Place}: the side from corner {crossing.First + 1} meets the side from "
-                + $"corner {crossing.Second + 1} of {ring.Count}. Its two halves would cancel; list the corners in the order "
-                + $"you pass them, or split the plot."
+            $"The outline crosses itself at {crossing.Place}: the side from corner {ring.NumberOf(crossing.First)} meets the "
+                + $"side from corner {ring.NumberOf(crossing.Second)} of {ring.Count}. Its two halves would cancel; list the "
+                + $"corners in the order you pass them, or split the plot."
         );
+
+    /// <summary>Where and how an outline crosses itself; null when it does not.</summary>
+    private static string? FirstCrossing(List<PlanePoint> ring)
+    {
+        var sides = new TrackRing(ring);
+        return sides.NextCrossing(sides.First) is { } crossing ? CrossesItself(sides, crossing) : null;
+    }
 }

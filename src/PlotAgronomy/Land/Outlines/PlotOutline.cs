@@ -98,7 +98,7 @@ public sealed partial class PlotOutline
     /// <exception cref="ArgumentException">Fewer than three different places, no area, or
     /// sides that cross in more than small loops.</exception>
     /// <remarks>WGS84; east = (longitude difference) N cos(mean latitude), north = (latitude difference) M, with N = a / w,
-    /// M = a (1 - e2) / w3, w = root(1 - e2 sin2(mean latitude)). Source SPREAD-S36; within 3 parts per million of the
+    /// M = a (1 - e2) / w3, w = root(1 - e2 sin2(mean latitude)). Source SPREAD-S36; within 20 parts per million of the
     /// geodesic area up to 160 acres. Loops of a track at most a fiftieth of the outline are cut away with a finding.</remarks>
     public static PlotOutline FromFixes(IReadOnlyList<GeoPoint> fixes, string name = "")
     {
@@ -183,4 +183,8 @@ public sealed partial class PlotOutline
             .. OutlineRemarks.OfShape(AssumedShape),
         ];
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Area, decimals: 3)} in {Amounts.Print(Corners.Length, 0)} corners";
 }

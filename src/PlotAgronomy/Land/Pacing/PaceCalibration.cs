@@ -150,4 +150,8 @@ public sealed class PaceCalibration : IWorkedResult
             yield return FindingCatalog.Create(LandCodes.PaceDisagree, ("percent", $"{Amounts.Print(100 * worst, 1)} %"));
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -23,7 +23,8 @@ public readonly record struct StepCount : IJsonText<StepCount>
     /// <param name="doublePaces">Falls of the same foot; finite, at least 0.</param>
     /// <returns>The count.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static StepCount FromDoublePaces(double doublePaces) => new(Guard.AtLeast(doublePaces, 0, "double paces") * 2);
+    public static StepCount FromDoublePaces(double doublePaces) =>
+        FromSingleSteps(2 * Guard.AtLeast(doublePaces, 0, "double paces"));
 
     /// <summary>Invariant text such as <c>84 steps</c>.</summary>
     /// <returns>The text.</returns>

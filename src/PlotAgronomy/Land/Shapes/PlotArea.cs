@@ -34,7 +34,7 @@ public sealed partial class PlotArea : IWorkedResult
     public PlotOutline? Outline { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks().Concat(SizeRemarks()));
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>
@@ -46,13 +46,13 @@ public sealed partial class PlotArea : IWorkedResult
             _ => [],
         };
 
-    /// <summary>The remarks in any order, made when asked for.</summary>
     /// <summary>The sides it was made of, in the order of their form; null when it was made otherwise.</summary>
     internal (PlotForm Form, ImmutableArray<MeasuredLength> Lengths)? Sides { get; private init; }
 
     /// <summary>Whether it was corrected, compared or given an error after it was measured.</summary>
     internal bool IsAltered { get; private init; }
 
+    /// <summary>The remarks in any order, made when asked for.</summary>
     internal Func<IEnumerable<Finding>> Remarks { get; init; } = () => [];
 
     /// <summary>The lines of the sum, without its likely range.</summary>
@@ -121,6 +121,21 @@ public sealed partial class PlotArea : IWorkedResult
                 ("error", Amounts.Print(error, 3))
             );
 
+    /// <summary>However the area was found, one larger than any food plot is asked about.</summary>
+    private IEnumerable<Finding> SizeRemarks()
+    {
+        double acres = Area.Acres,
+            limit = LandConstants.All["plausible-area-high"];
+        if (acres > limit)
+        {
+            yield return FindingCatalog.Create(
+                LandCodes.AreaLarge,
+                ("area", Amounts.Print(Area, decimals: 1)),
+                ("limit", Amounts.Print(Area.FromAcres(limit)))
+            );
+        }
+    }
+
     private static IEnumerable<Finding> SlopeRemarks(Slope slope, bool fromMap)
     {
         if (slope.Percent >= LandConstants.All["steep-percent"])
@@ -170,4 +185,8 @@ public sealed partial class PlotArea : IWorkedResult
             Remarks = remarks,
             Lines = Lines,
         };
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

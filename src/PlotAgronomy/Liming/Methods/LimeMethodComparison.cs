@@ -133,4 +133,8 @@ public sealed class LimeMethodComparison : IWorkedResult
             }
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -117,4 +117,8 @@ public sealed partial class LimeNeed : IWorkedResult
             );
         return Method.Buffers.Contains(SoilBuffer.Smp) ? line.From(LimingConstants.All.Find("reading-error").Origin) : line;
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -130,4 +130,8 @@ public sealed class PrintedLimeCheck : IWorkedResult
             && need.Method.Basis.Figure is { } b
             && (a.Index == b.Index || (through.FindFigure(a.Index) is not null && through.FindFigure(b.Index) is not null))
         );
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -236,4 +236,8 @@ public sealed class WeaklyBufferedLime : IWorkedResult
             );
 
     private static string Tons(LimeRate rate) => LimeText.Tons(rate.OfBasis.PoundsPerAcre);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -71,4 +71,8 @@ public sealed class LimeApplication
         double pounds = Mass.Pounds;
         return Material.Neutralizes ? pounds / rate.FactorFor(Material) : 0;
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Mass, "lb", 1)} of {Material.Name}";
 }

@@ -118,4 +118,8 @@ public sealed class LimeByTest : IWorkedResult
                         FindingCatalog.Create(LimingCodes.ReportShared, ("plot", p.Name), ("other", sharers.First().Name))
                     )
             );
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

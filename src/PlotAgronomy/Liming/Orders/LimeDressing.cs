@@ -28,4 +28,8 @@ public sealed class LimeDressing
 
     /// <summary>Gets the whole bags, or null for lime in bulk.</summary>
     public int? Bags { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"dressing {Amounts.Print(Number, 0)}: {Amounts.Print(Mass, "lb", 1)}";
 }

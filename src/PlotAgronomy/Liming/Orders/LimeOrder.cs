@@ -230,4 +230,8 @@ public sealed class LimeOrder : IWorkedResult
                 ("area", Amounts.Print(Request.Area, "ac", 3))
             );
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

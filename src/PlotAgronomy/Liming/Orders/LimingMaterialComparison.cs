@@ -114,4 +114,8 @@ public sealed class LimingMaterialComparison : IWorkedResult
             )
             .From(figure.Index.Origin);
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -39,4 +39,8 @@ public sealed class LimePlotNeed
         Guard.Above(acres, 0, "ac", nameof(area));
         return new(Guard.NotBlank(name), area, rate, report);
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Name}: {Amounts.Print(Area, decimals: 3)}";
 }

@@ -74,4 +74,8 @@ public sealed class LimeRateConversion : IWorkedResult
                     ("material in the new index", $"{Through.FigureIn(Rate.Basis.Figure!.Index)}"),
                     ("new lime", $"{Rate.Basis.Figure}")
                 );
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

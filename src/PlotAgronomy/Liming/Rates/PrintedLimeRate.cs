@@ -110,4 +110,8 @@ public sealed class PrintedLimeRate : IWorkedResult
             yield return FindingCatalog.Create(LimingCodes.OverTarget);
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

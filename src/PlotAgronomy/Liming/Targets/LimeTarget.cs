@@ -228,4 +228,8 @@ public sealed class LimeTarget : IWorkedResult
                     same.First().Row!.Origin
                 )
             );
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

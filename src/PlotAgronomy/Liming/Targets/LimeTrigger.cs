@@ -51,4 +51,8 @@ public sealed class LimeTrigger : IWorkedResult
                     .Line($"pH {LimeText.Ph(ph)}", ("target", LimeText.Ph(TargetPh)), ("margin", LimeText.Ph(MarginPh))),
             ]
             : [];
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

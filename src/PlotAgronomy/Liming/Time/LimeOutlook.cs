@@ -172,4 +172,8 @@ public sealed class LimeOutlook : IWorkedResult
             yield return FindingCatalog.Create(LimingCodes.SurfaceSlow);
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

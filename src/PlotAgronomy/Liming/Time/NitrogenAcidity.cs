@@ -157,4 +157,8 @@ public sealed class NitrogenAcidity : IWorkedResult
                 row.Origin()
             );
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -116,4 +116,8 @@ public sealed class SystemComparison : IWorkedResult
 
     private static bool HasSomethingToSay(NutrientRecommendation answer) =>
         answer.Needs.Length > 0 || answer.Unanswered.Any(u => u.Rating is not null);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -157,4 +157,8 @@ public sealed class PlotNeed : IWorkedResult
 
     private ImmutableArray<(PlantNutrient Nutrient, WorkedLine Line)> Lines() =>
         sum is null ? [.. Targets.Select(t => (t.Nutrient, NeedLines.LineOf(t)))] : sum.Lines.For(sum.Used);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -49,4 +49,8 @@ public sealed class LegumeCreditAnswer : IWorkedResult
                 Credit.Origin
             ),
         ];
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

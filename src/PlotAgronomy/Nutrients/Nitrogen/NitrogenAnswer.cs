@@ -56,4 +56,8 @@ public sealed class NitrogenAnswer : IWorkedResult
 
     /// <summary>Pounds that a printed condition took off.</summary>
     internal double PoundsTakenOff { get; init; }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -23,4 +23,8 @@ public sealed class NitrogenDose
 
     /// <summary>Gets the source of the split.</summary>
     public Source Source { get; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Low} to {High}, {When}";
 }

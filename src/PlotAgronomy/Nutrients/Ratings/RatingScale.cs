@@ -53,4 +53,8 @@ public sealed class RatingScale
     /// <summary>How well the limits on either side of a class are known.</summary>
     internal DataStatus StatusOf(RatingClass of) =>
         of.Order == 1 ? of.Origin.Status : Statuses.WeakestOf(of.Origin.Status, Classes[of.Order - 2].Origin.Status);
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Id;
 }

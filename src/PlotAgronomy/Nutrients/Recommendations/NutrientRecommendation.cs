@@ -79,4 +79,8 @@ public sealed class NutrientRecommendation : IWorkedResult
             .. unanswered.Select(u => u.Finding),
             .. SystemRemarks.For(System.Record, question, Needs),
         ]);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -119,4 +119,8 @@ public sealed class CropRemoval : IWorkedResult
             )
             .From(figure!.Origin.FirstSource);
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -19,4 +19,8 @@ public sealed class RemovedNutrient
 
     /// <summary>Gets the upper end.</summary>
     public ApplicationRate High { get; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Nutrient}: {Low} to {High}";
 }

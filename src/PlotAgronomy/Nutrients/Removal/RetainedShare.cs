@@ -76,4 +76,8 @@ public sealed class RetainedShare
             PlantNutrient.Potash => Potash,
             _ => null,
         };
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Id;
 }

@@ -63,4 +63,8 @@ public sealed class PrintedRate
         };
         return new PrintedRate(nutrient, element * factor, element * factor, true);
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Nutrient}: {Low} to {High}";
 }

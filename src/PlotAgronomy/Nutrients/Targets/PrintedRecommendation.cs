@@ -47,4 +47,8 @@ public sealed class PrintedRecommendation
         Guard.Defined(nutrient);
         return Rates.FirstOrDefault(r => r.Nutrient == nutrient);
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Laboratory}, {Crop}";
 }

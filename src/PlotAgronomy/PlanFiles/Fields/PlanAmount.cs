@@ -32,13 +32,20 @@ internal sealed class PlanAmount<T> : PlanText<T>
 
     protected override bool Accepts(T value, PlanNode node, PlanPart at)
     {
-        if (mayBeZero || how.Held(value) > 0)
+        if (!mayBeZero && how.Held(value) <= 0)
         {
-            return true;
+            at.Report(node, $"must be above zero, found '{node.Text}'");
+            return false;
         }
 
-        at.Report(node, $"must be above zero, found '{node.Text}'");
-        return false;
+        if (how.Limit is { } limit && how.Held(value) > PlanLimits.All[limit])
+        {
+            string most = $"{Amounts.Print(PlanLimits.All[limit], 0)} {how.Units[0]}";
+            at.Report(node, $"at most {most} can be meant, found '{node.Text}': is the unit right?");
+            return false;
+        }
+
+        return true;
     }
 
     private static bool ReadsBack(string text, T value, Reader read, Writing how) =>
@@ -47,8 +54,15 @@ internal sealed class PlanAmount<T> : PlanText<T>
     /// <param name="Print">Prints an amount in a unit with at most so many decimals.</param>
     /// <param name="Held">The number that is held.</param>
     /// <param name="Units">The unit that is held first, then others that people use.</param>
+    /// <param name="Limit">Id of the most that is taken, in the first unit; null where the reader sets it.</param>
     /// <param name="Scale">First unit to the number that is held: 100 for percent.</param>
-    internal sealed record Writing(Func<T, string, int?, string> Print, Func<T, double> Held, string[] Units, double Scale = 1)
+    internal sealed record Writing(
+        Func<T, string, int?, string> Print,
+        Func<T, double> Held,
+        string[] Units,
+        string? Limit = null,
+        double Scale = 1
+    )
     {
         internal IEnumerable<string> Candidates(T value, string example)
         {

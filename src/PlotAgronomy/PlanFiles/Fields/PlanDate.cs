@@ -9,8 +9,8 @@ internal sealed class PlanDate : PlanValue<DateOnly>
     private const string Form = "yyyy-MM-dd";
 
     /// <summary>Years a typed date may have: others are slips, and months counted from them leave the calendar.</summary>
-    private const int FirstYear = 1900;
-    private const int LastYear = 2199;
+    private static readonly int FirstYear = (int)PlanLimits.All["first-year"];
+    private static readonly int LastYear = (int)PlanLimits.All["last-year"];
 
     internal override string InWords => "date, such as `2026-09-12`";
 
@@ -25,7 +25,7 @@ internal sealed class PlanDate : PlanValue<DateOnly>
         var invariant = CultureInfo.InvariantCulture;
         if (DateOnly.TryParseExact(node.Text, Form, invariant, DateTimeStyles.None, out value) && node.Kind == PlanNodeKind.Text)
         {
-            if (value.Year is >= FirstYear and <= LastYear)
+            if (value.Year >= FirstYear && value.Year <= LastYear)
             {
                 return true;
             }

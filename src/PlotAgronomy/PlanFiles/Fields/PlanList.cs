@@ -18,6 +18,7 @@ internal sealed class PlanList<TRead, TWrite>(PlanValue<TRead, TWrite> item, int
         schema.WriteStartObject("items");
         item.Describe(schema);
         schema.WriteEndObject();
+        schema.WriteNumber("maxItems", (int)PlanLimits.All["list-items"]);
         if (fewest > 0)
         {
             schema.WriteNumber("minItems", fewest);
@@ -30,6 +31,13 @@ internal sealed class PlanList<TRead, TWrite>(PlanValue<TRead, TWrite> item, int
         if (node.Kind != PlanNodeKind.Array)
         {
             at.Report(node, $"expected a list, found {node.Describe()}");
+            return false;
+        }
+
+        double most = PlanLimits.All["list-items"];
+        if (node.Items.Count > most)
+        {
+            at.Report(node, $"a list has at most {Amounts.Print(most, 0)} items");
             return false;
         }
 

@@ -23,6 +23,7 @@ internal class PlanText<T>(string example, PlanText<T>.Reader read, Func<T, stri
     {
         schema.WriteString("type", "string");
         schema.WriteNumber("minLength", 1);
+        schema.WriteNumber("maxLength", (int)PlanLimits.All["text-length"]);
         if (Example.Length > 0)
         {
             SchemaText.WriteNames(schema, "examples", [Example]);
@@ -36,6 +37,13 @@ internal class PlanText<T>(string example, PlanText<T>.Reader read, Func<T, stri
         {
             string such = Example.Length == 0 ? "" : $" such as '{Example}'";
             at.Report(node, $"expected {Expected}{such}, found {node.Describe()}");
+            return false;
+        }
+
+        double longest = PlanLimits.All["text-length"];
+        if (node.Text.Length > longest)
+        {
+            at.Report(node, $"a text has at most {Amounts.Print(longest, 0)} characters");
             return false;
         }
 

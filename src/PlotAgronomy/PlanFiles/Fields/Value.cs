@@ -18,6 +18,15 @@ internal static class Value
     internal static PlanValue<T> Number<T>(T min, T max)
         where T : struct, INumber<T> => new PlanNumber<T>(min, max);
 
+    /// <summary>A number from zero up to a limit of the table.</summary>
+    internal static PlanValue<T> NumberTo<T>(string high)
+        where T : struct, INumber<T> => Number(T.Zero, T.CreateChecked(PlanLimits.All[high]));
+
+    /// <summary>A number between two limits of the table, their ids ending in <c>-low</c> and <c>-high</c>.</summary>
+    internal static PlanValue<T> NumberWithin<T>(string id)
+        where T : struct, INumber<T> =>
+        Number(T.CreateChecked(PlanLimits.All[$"{id}-low"]), T.CreateChecked(PlanLimits.All[$"{id}-high"]));
+
     internal static PlanValue<string> Text(string example = "") => new PlanText<string>(example, AsItIs, t => t);
 
     internal static PlanValue<T> Text<T>(string example, PlanText<T>.Reader read, Func<T, string?> print) =>
@@ -32,7 +41,7 @@ internal static class Value
         new PlanAmount<Mass>(
             example,
             Amounts.TryReadMass,
-            new(Amounts.Print, m => m.Pounds, ["lb", "oz", "g", "kg", "ton", "t"])
+            new(Amounts.Print, m => m.Pounds, ["lb", "oz", "g", "kg", "ton", "t"], "weight-high")
         );
 
     /// <summary>A length above zero.</summary>
@@ -40,19 +49,23 @@ internal static class Value
         new PlanAmount<Length>(
             example,
             Amounts.TryReadLength,
-            new(Amounts.Print, l => l.Feet, ["ft", "in", "yd", "m", "cm", "mm"])
+            new(Amounts.Print, l => l.Feet, ["ft", "in", "yd", "m", "cm", "mm"], "length-high")
         );
 
     /// <summary>An area above zero.</summary>
     internal static PlanValue<Area> Area(string example) =>
-        new PlanAmount<Area>(example, Amounts.TryReadArea, new(Amounts.Print, a => a.Acres, ["ac", "ft2", "yd2", "m2", "ha"]));
+        new PlanAmount<Area>(
+            example,
+            Amounts.TryReadArea,
+            new(Amounts.Print, a => a.Acres, ["ac", "ft2", "yd2", "m2", "ha"], "area-high")
+        );
 
     /// <summary>A volume above zero.</summary>
     internal static PlanValue<Volume> Volume(string example) =>
         new PlanAmount<Volume>(
             example,
             Amounts.TryReadVolume,
-            new(Amounts.Print, v => v.CubicFeet, ["ft3", "gal", "qt", "bu", "L", "m3"])
+            new(Amounts.Print, v => v.CubicFeet, ["ft3", "gal", "qt", "bu", "L", "m3"], "volume-high")
         );
 
     /// <summary>A weight of a volume, above zero.</summary>
@@ -60,7 +73,7 @@ internal static class Value
         new PlanAmount<Density>(
             example,
             Amounts.TryReadDensity,
-            new(Amounts.Print, d => d.PoundsPerCubicFoot, ["lb/ft3", "lb/bu", "lb/gal", "kg/m3", "g/cm3"])
+            new(Amounts.Print, d => d.PoundsPerCubicFoot, ["lb/ft3", "lb/bu", "lb/gal", "kg/m3", "g/cm3"], "density-high")
         );
 
     /// <summary>A time above zero.</summary>
@@ -68,7 +81,7 @@ internal static class Value
         new PlanAmount<TimeSpan>(
             example,
             Amounts.TryReadDuration,
-            new(Amounts.Print, t => t.TotalSeconds, ["s", "min", "h", "d"])
+            new(Amounts.Print, t => t.TotalSeconds, ["s", "min", "h", "d"], "time-high")
         );
 
     /// <summary>A weight on an area, zero or more.</summary>
@@ -79,7 +92,8 @@ internal static class Value
             new(
                 Amounts.Print,
                 r => r.PoundsPerAcre,
-                ["lb/ac", "oz/ac", "ton/ac", "lb/1000 ft2", "oz/1000 ft2", "lb/100 ft2", "kg/ha", "t/ha", "g/m2"]
+                ["lb/ac", "oz/ac", "ton/ac", "lb/1000 ft2", "oz/1000 ft2", "lb/100 ft2", "kg/ha", "t/ha", "g/m2"],
+                "rate-high"
             ),
             mayBeZero
         );

@@ -10,7 +10,7 @@ internal static class PlanNodeReader
     {
         CommentHandling = JsonCommentHandling.Skip,
         AllowTrailingCommas = true,
-        MaxDepth = 32,
+        MaxDepth = (int)PlanLimits.All["nesting"],
     };
 
     /// <summary>The root node, or null and the problem when the text is not JSON.</summary>

@@ -38,7 +38,9 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
         var rate = shape.Required("rate", Rate("1.5 ton/ac"), "Rate as printed.", p => Of(p).OfBasis);
         var bases = Choice(LimeBasis.Everything, b => b.Id);
         var basis = shape.Required("basis", bases, "Material the rate is written for.", p => Of(p).Basis);
-        var targetPh = shape.Required("targetPh", Number(4, 8.5), "pH it aims at.", p => Of(p).TargetPh);
+        var targetPh = shape.Required("targetPh", NumberWithin<double>("printed-target-ph"), "pH it aims at.", p =>
+            Of(p).TargetPh
+        );
         var depth = shape.Required("depth", Length("8 in"), "Depth of soil it treats.", p => Of(p).Depth);
         var institution = shape.Optional(
             "institution",

@@ -109,7 +109,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     private static PlanShape<CropYield> Yield()
     {
         var shape = new PlanShape<CropYield>("yield", "What is expected to be carried off an acre.");
-        var value = shape.Required("value", Number(0.0, 1000), "Yield.", y => y.PerAcre);
+        var value = shape.Required("value", NumberTo<double>("yield-high"), "Yield.", y => y.PerAcre);
         var unit = shape.Required("unit", Choice(NutrientWords.YieldsPerAcre), "Unit.", y => y.Unit);
         shape.ReadAs(at =>
             at.Get(unit) == YieldUnit.Ton ? CropYield.FromTonsPerAcre(at.Get(value)) : CropYield.FromBushelsPerAcre(at.Get(value))

@@ -11,7 +11,7 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
     {
         var name = Required("name", Text("ground dolomite"), "Name.", o => o.Item.Name);
         var form = Required("form", Choice(LimingWords.Forms), "Form.", o => o.Item.Form);
-        var cce = Required("cce", Number(0.0, 185), "Calcium carbonate equivalent, percent.", o => o.Item.CcePercent);
+        var cce = Required("cce", NumberTo<double>("cce-high"), "Calcium carbonate equivalent, percent.", o => o.Item.CcePercent);
         var moisture = Optional("moisture", Percent("3 %"), "Moisture.", o => Unless0(o.Item.Moisture));
         var magnesium = Optional("magnesium", Percent("10 %"), "Magnesium, Mg.", o => o.Item.Magnesium);
         var sieves = Optional("sieves", List(Sieve()), "Fineness.", o => o.Item.Sieves?.Passing);
@@ -23,7 +23,7 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
         );
         var pounds = Optional(
             "poundsEqualToOneTon",
-            Number(500.0, 20000),
+            NumberWithin<double>("one-ton"),
             "North Carolina labels only: pounds that equal one ton of standard lime.",
             o => o.Item.StatedFigures.Select(f => f.PoundsEqualToOneTon).FirstOrDefault(p => p is not null)
         );
@@ -58,7 +58,7 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
     private static PlanShape<(int Mesh, Fraction Passing)> Sieve()
     {
         var shape = new PlanShape<(int Mesh, Fraction Passing)>("sieve", "One sieve of a fineness test.");
-        var mesh = shape.Required("mesh", Number(2, 400), "US standard sieve.", s => s.Mesh);
+        var mesh = shape.Required("mesh", NumberWithin<int>("sieve-mesh"), "US standard sieve.", s => s.Mesh);
         var passing = shape.Required("passing", Percent("60 %"), "Part of the material that passes it.", s => s.Passing);
         shape.ReadAs(at => (at.Get(mesh), at.Get(passing)));
         return shape;
@@ -70,7 +70,7 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
         var indices = Choice(LimeIndex.Everything, i => i.Id);
         var index = shape.Required("index", indices, "Index it is stated in.", f => f.Index);
         const string Unit = "Figure: lb/ton for ENP, ECCE and ENM, percent for the others.";
-        var value = shape.Required("value", Number(0.0, 5000), Unit, f => f.Value);
+        var value = shape.Required("value", NumberTo<double>("label-figure-high"), Unit, f => f.Value);
         shape.ReadAs(at => at.Try(value, () => LimeFigure.FromValue(at.Get(index), at.Get(value))));
         return shape;
     }

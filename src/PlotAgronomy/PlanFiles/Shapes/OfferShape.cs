@@ -21,7 +21,7 @@ internal abstract class OfferShape<T>(string name, string meaning) : PlanShape<O
     )
     {
         package = Required("package", Mass(example), size, o => o.Package.Weight);
-        price = Required("price", Number<decimal>(0, 1_000_000), cost, o => o.Price);
+        price = Required("price", NumberTo<decimal>("price-high"), cost, o => o.Price);
         Unsaid("goods in bulk or by the pound", o => !o.Package.IsWhole);
         Unsaid("a package sold by volume", o => o.Package.Volume is not null);
     }

@@ -16,7 +16,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
             p.Report.SampledDepth
         );
         var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.Report.SoilClass);
-        var inWater = Number(0.0, 14).As(WaterPh.FromValue, p => p.Value);
+        var inWater = NumberTo<double>("ph-high").As(WaterPh.FromValue, p => p.Value);
         var waterPh = Required("waterPh", inWater, "Soil pH in water.", p => p.Report.WaterPh);
         var buffer = Optional("buffer", Buffer(), "Buffer reading.", p => p.Report.BufferPhs.FirstOrDefault());
         var charge = Charge();
@@ -52,20 +52,20 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("potassium of the subsoil", p => p.Report.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
-        {
-            Laboratory = at.Get(laboratory),
-            SampledOn = at.Maybe(sampled),
-            SampledDepth = at.Maybe(depth),
-            SoilClass = at.Maybe(soilClass),
-            WaterPh = at.Get(waterPh),
-            BufferPhs = at.Find(buffer) is { } read ? [read] : [],
-            ExchangeableAcidity = at.Maybe(acidity),
-            PrintedExchangeCapacity = at.Maybe(cec),
-            OrganicMatter = at.Maybe(organic),
-            HumicMatter = at.Maybe(humic),
-            WeightPerVolume = at.Maybe(weight),
-            Readings = at.All(readings),
-        }));
+                {
+                    Laboratory = at.Get(laboratory),
+                    SampledOn = at.Maybe(sampled),
+                    SampledDepth = at.Maybe(depth),
+                    SoilClass = at.Maybe(soilClass),
+                    WaterPh = at.Get(waterPh),
+                    BufferPhs = at.Find(buffer) is { } read ? [read] : [],
+                    ExchangeableAcidity = at.Maybe(acidity),
+                    PrintedExchangeCapacity = at.Maybe(cec),
+                    OrganicMatter = at.Maybe(organic),
+                    HumicMatter = at.Maybe(humic),
+                    WeightPerVolume = at.Maybe(weight),
+                    Readings = at.All(readings),
+                }));
     }
 
     internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }
@@ -80,7 +80,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     {
         var shape = new PlanShape<BufferPh>("buffer", "A buffer reading; useless without the buffer's name.");
         var name = shape.Required("name", Choice(SoilWords.Buffers), "Buffer the laboratory used.", b => b.Buffer);
-        var ph = shape.Required("ph", Number(0.0, 14), "Buffer pH as printed.", b => b.Value);
+        var ph = shape.Required("ph", NumberTo<double>("ph-high"), "Buffer pH as printed.", b => b.Value);
         shape.ReadAs(at => at.Try(ph, () => BufferPh.FromValue(at.Get(ph), at.Get(name))));
         return shape;
     }
@@ -88,7 +88,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     private static PlanShape<CationCharge> Charge()
     {
         var shape = new PlanShape<CationCharge>("charge", "A charge of the soil, by weight or by volume.");
-        var value = shape.Required("value", Number(0.0, 200), "Value as printed.", c => c.Milliequivalents);
+        var value = shape.Required("value", NumberTo<double>("exchange-high"), "Value as printed.", c => c.Milliequivalents);
         var unit = shape.Required("unit", Choice(SoilWords.ChargeBases), "Unit as printed.", c => c.Basis);
         shape.ReadAs(at => CationCharge.Of(at.Get(value), at.Get(unit)));
         return shape;
@@ -115,7 +115,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         ]);
         const string AsPrinted = "What was measured, in the form that was printed.";
         var analyte = shape.Required("analyte", analytes, AsPrinted, r => (r.Analyte, r.Form));
-        var value = shape.Required("value", Number(0, 1e6), "Value as printed.", r => r.PrintedValue);
+        var value = shape.Required("value", NumberTo<double>("reading-high"), "Value as printed.", r => r.PrintedValue);
         var units = Choice(SoilWords.Units, never: SoilTestUnit.DecisiemensPerMeter);
         var unit = shape.Required("unit", units, "Unit as printed.", r => r.Unit);
         Extractant[] never = [Extractant.HydrochloricAcid, Extractant.PotassiumChloride, Extractant.SaturatedPaste];

@@ -30,7 +30,9 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
     {
         var shape = new PlanShape<SpreaderRun>("measuredRun", "A weighed run with this spreader.");
         var kind = shape.Required("kind", Kind("oats"), "Seed kind that was run, by common name.", r => r.Kind);
-        var gate = shape.Required("gate", Number(0.0, 1000), "Gate position on the spreader's own scale.", r => r.Gate);
+        var gate = shape.Required("gate", NumberTo<double>("gate-high"), "Gate position on the spreader's own scale.", r =>
+            r.Gate
+        );
         var weighed = shape.Required("weighed", Mass("2.1 lb"), "Weight that came out.", r => r.Weighed);
         var distance = shape.Required("distance", Length("200 ft"), "Distance walked.", r => r.Distance);
         var time = shape.Required("time", Time("45 s"), "Time taken.", r => r.Time);

@@ -49,7 +49,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
             p => p.LegumeCredit
         );
         const string InPlace = "Target pH in place of the method's or the blend's own.";
-        var targetPh = systems.Optional("targetPh", Number(5, 7.5), InPlace, p => p.StatedTargetPh);
+        var targetPh = systems.Optional("targetPh", NumberWithin<double>("target-ph"), InPlace, p => p.StatedTargetPh);
 
         bool IsCarriedOff(PlanPart plan) => plan.Part(plot)?.Find(plotShape.IsCarriedOff) == true;
         var rest = new RestOfPlan(method, IsCarriedOff, SeedLotsOf, EverySeedLotWasRead);

@@ -19,7 +19,8 @@ public static class PlanSolver
         ImmutableArray<KindShare> kinds = blend?.KindShares ?? [.. plan.Kinds.Select(k => k.Share)];
         var need = NeedSolver.Solve(plan, kinds);
         var fertilizer = PurchaseSolver.Solve(plan, need);
-        var seed = SeedSolver.Solve(plan, blend, PurchaseSolver.Nitrogen(fertilizer));
+        var ground = SpreadingSolver.Ground(plan);
+        var seed = SeedSolver.Solve(plan, blend, PurchaseSolver.Nitrogen(fertilizer), ground?.OutsideShare ?? 0);
         return new PlotAnswers
         {
             Plan = plan,
@@ -28,7 +29,7 @@ public static class PlanSolver
             Lime = LimeSolver.Solve(plan, kinds, fertilizer.Told.Purchase.OrNull()),
             Fertilizer = fertilizer,
             Seed = seed,
-            Spreading = SpreadingSolver.Solve(plan, seed),
+            Spreading = SpreadingSolver.Solve(plan, seed, ground),
         };
     }
 

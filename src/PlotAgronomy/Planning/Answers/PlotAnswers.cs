@@ -74,17 +74,31 @@ public sealed class PlotAnswers
                 return [];
             }
 
-            return spreading.Groups.Steps.Select(
-                (SeedingAction, SowingPass?, ImmutableArray<HeldKind>) (step) =>
-                    step.Action == SeedingAction.Spread && spreading.Passes.Single(p => p.Group == step.Group) is var pass
-                        ? (step.Action, pass, HeldOf(pass))
-                        : (step.Action, null, [])
-            );
+            return spreading
+                .Groups.Steps.Select(
+                    (SeedingAction, SowingPass?, ImmutableArray<HeldKind>) (step) =>
+                        step.Action == SeedingAction.Spread && spreading.Passes.Single(p => p.Group == step.Group) is var pass
+                            ? (step.Action, pass, HeldOf(pass))
+                            : (step.Action, null, [])
+                )
+                .Where(step => IsNeeded(step.Item1, spreading));
         }
     }
 
+    /// <summary>The passes of which the soil is still too sour for every kind.</summary>
+    internal ImmutableArray<SowingPass> PassesHeldBack => [.. (Spreading.OrNull()?.Passes ?? []).Where(IsHeldBack)];
+
+    private bool IsHeldBack(SowingPass pass) => HeldOf(pass).Length == pass.Kinds.Length;
+
     private ImmutableArray<HeldKind> HeldOf(SowingPass pass) =>
         [.. pass.Kinds.Where(k => Lime.Told.HoldBack.Any(h => h.Id == k.Planned.Kind.Id)).Select(k => HeldKind.Of(k, Plan.Soil))];
+
+    /// <summary>Nothing is covered where all large seed is held back, and nothing pressed in where there is no small
+    /// seed.</summary>
+    private bool IsNeeded(SeedingAction action, SpreadingAnswer spreading) =>
+        action == SeedingAction.Spread
+        || spreading.Passes.Any(p => p.Group.SownBeforeCovering == (action == SeedingAction.Cover) && !IsHeldBack(p));
+
 
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>

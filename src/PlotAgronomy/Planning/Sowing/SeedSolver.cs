@@ -1,6 +1,7 @@
 using PlotAgronomy.Blends;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
+using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -15,7 +16,11 @@ internal static class SeedSolver
                 .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand)),
             ]);
 
-    internal static Answer<SeedAnswer> Solve(PlotPlan plan, Blend? blend, ApplicationRate? nitrogen)
+    /// <param name="plan">Plan.</param>
+    /// <param name="blend">The kinds as one blend; null where it cannot be made.</param>
+    /// <param name="nitrogen">Nitrogen the purchase brings.</param>
+    /// <param name="outsideShare">Ground beside the plot that its passes sow too, as a part of the plot.</param>
+    internal static Answer<SeedAnswer> Solve(PlotPlan plan, Blend? blend, ApplicationRate? nitrogen, double outsideShare)
     {
         if (blend is null)
         {
@@ -23,7 +28,8 @@ internal static class SeedSolver
         }
 
         var standing = Standing(plan);
-        var batch = blend.WeighFor(plan.Plot.Area);
+        var sown = Area.FromAcres(plan.Plot.Area.Acres * (1 + outsideShare));
+        var batch = blend.WeighFor(sown);
         var seed = new SeedAnswer(
             plan,
             seed => BlendFit.For(seed.Batch, Conditions(plan, standing, nitrogen)),
@@ -33,7 +39,7 @@ internal static class SeedSolver
             Blend = blend,
             Batch = batch,
             Crowding = CrowdingReport.For(blend, standing),
-            Kinds = [.. plan.Kinds.Select(kind => Sow(plan, kind, blend))],
+            Kinds = [.. plan.Kinds.Select(kind => Sow(plan, kind, blend, sown))],
         };
         return Answers.Given(seed, () => seed.Fit.Findings, () => [.. seed.Questions]);
     }
@@ -50,12 +56,12 @@ internal static class SeedSolver
         };
     }
 
-    private static SownKind Sow(PlotPlan plan, PlannedKind kind, Blend blend)
+    private static SownKind Sow(PlotPlan plan, PlannedKind kind, Blend blend, Area sown)
     {
         var part = blend.PartOf(kind.Kind);
         var bulk = kind.Offer.Item.BulkRate(part.LiveRate);
-        var weight = bulk.Bulk.Over(plan.Plot.Area);
-        return new SownKind(plan)
+        var weight = bulk.Bulk.Over(sown);
+        return new SownKind(plan, sown)
         {
             Planned = kind,
             Part = part,

@@ -10,9 +10,10 @@ namespace PlotAgronomy.Planning;
 [JsonConverter(typeof(NotForJson))]
 public sealed class SowingPass
 {
-    private readonly Length swath;
+    private readonly Length spacing;
 
-    internal SowingPass(Length swath) => this.swath = swath;
+    /// <param name="spacing">Spacing of the passes; the swath where none are laid.</param>
+    internal SowingPass(Length spacing) => this.spacing = spacing;
 
     /// <summary>Gets the length of the test run that <see cref="TestRunCatch"/> is weighed over.</summary>
     public static Length TestRun => MeasuredRate.UsualCourse;
@@ -52,10 +53,13 @@ public sealed class SowingPass
     public Answer<SpreaderSetting> Setting => SpreadingParts.Setting(Setup, Names);
 
     /// <summary>Gets what a run over <see cref="TestRun"/> must use.</summary>
-    public Mass TestRunCatch => MeasuredRate.ExpectedCatch(Rate, TestRun, swath);
+    public Mass TestRunCatch => MeasuredRate.ExpectedCatch(Rate, TestRun, spacing);
 
     /// <summary>Gets the sum behind <see cref="TestRunCatch"/>.</summary>
-    public WorkedLine TestRunLine => MeasuredRate.ExpectedCatchLine(Rate, TestRun, swath);
+    public WorkedLine TestRunLine => MeasuredRate.ExpectedCatchLine(Rate, TestRun, spacing);
+
+    /// <summary>What a test run leaves of a small load.</summary>
+    internal ImmutableArray<Finding> TestRunFindings => [.. TestRunFinding.For(Load, TestRun, TestRunCatch)];
 
     /// <summary>Gets the sum behind <see cref="Load"/>.</summary>
     public WorkedLine LoadLine =>
@@ -85,4 +89,8 @@ public sealed class SowingPass
     }
 
     internal string Names => string.Join(", ", Kinds.Select(k => k.Planned.Kind.ShortName));
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"pass {Amounts.Print(Number, 0)}: {Names}, {Amounts.Print(Load, "lb", 2)}";
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
+using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -10,8 +11,15 @@ namespace PlotAgronomy.Planning;
 public sealed class SownKind
 {
     private readonly PlotPlan plan;
+    private readonly Area sown;
 
-    internal SownKind(PlotPlan plan) => this.plan = plan;
+    /// <param name="plan">Plan.</param>
+    /// <param name="sown">Ground that is sown: the plot, and what its passes cover beside it.</param>
+    internal SownKind(PlotPlan plan, Area sown)
+    {
+        this.plan = plan;
+        this.sown = sown;
+    }
 
     /// <summary>Gets the kind and its lot as planned.</summary>
     public required PlannedKind Planned { get; init; }
@@ -45,7 +53,11 @@ public sealed class SownKind
     /// <returns>The lines, in order.</returns>
     public ImmutableArray<WorkedLine> ShowWork()
     {
-        double acres = plan.Plot.Area.Acres;
+        double acres = sown.Acres;
         return [.. BlendWork.LiveRate(Part), BlendWork.Weight(Part.Component, acres, Weight.Pounds)];
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Planned.Kind.ShortName}: {Amounts.Print(Weight.ToMass(), "lb", 2)}";
 }

@@ -10,7 +10,10 @@ namespace PlotAgronomy.Planning;
 internal static class SpreadingSolver
 {
     /// <summary>Open while the seed is: nothing can be spread that cannot be weighed out.</summary>
-    internal static Answer<SpreadingAnswer> Solve(PlotPlan plan, Answer<SeedAnswer> seed)
+    /// <param name="plan">Plan.</param>
+    /// <param name="seed">Seed to spread.</param>
+    /// <param name="ground">The passes over the plot, whatever is spread; null where its sides are not known.</param>
+    internal static Answer<SpreadingAnswer> Solve(PlotPlan plan, Answer<SeedAnswer> seed, FieldPasses? ground)
     {
         if (!seed.TryGet(out var weighed))
         {
@@ -25,46 +28,49 @@ internal static class SpreadingSolver
             Passes =
             [
                 .. groups.Groups.Select(
-                    (group, i) => Pass(plan, group, i + 1, [.. sown.Where(s => group.Holds(s.Planned.Kind))])
+                    (group, i) => Pass(plan, ground, group, i + 1, [.. sown.Where(s => group.Holds(s.Planned.Kind))])
                 ),
             ],
         };
         return Answers.Given(spreading, () => [.. FindingsFor(plan, spreading.Passes)], () => [.. spreading.Questions]);
     }
 
-    private static SowingPass Pass(PlotPlan plan, SeedPass group, int number, ImmutableArray<SownKind> kinds)
+    /// <summary>Passes over the plot as they lie for any rate and pace; null where its sides are not known.</summary>
+    internal static FieldPasses? Ground(PlotPlan plan) =>
+        plan.Plot.Measured.Outline is { } outline && !FieldPasses.HasTooManyStrips(outline, plan.Spreader.Swath)
+            ? FieldPasses.Lay(
+                outline,
+                new FieldPassesRequest
+                {
+                    Rate = ApplicationRate.FromPoundsPerAcre(1),
+                    Swath = plan.Spreader.Swath,
+                    Speed = WalkingPace.Usual,
+                }
+            )
+            : null;
+
+    /// <summary>Spacing, not swath, decides gate, test run and walk alike: the passes are evened out over the plot.</summary>
+    private static SowingPass Pass(PlotPlan plan, FieldPasses? ground, SeedPass group, int number, ImmutableArray<SownKind> kinds)
     {
+        var spacing = ground?.Spacing ?? plan.Spreader.Swath;
         var setup = SpreaderSetup.For(
             [.. kinds.Select(k => (k.Planned.Kind, k.Bulk.Bulk.Rate))],
-            plan.Spreader.Swath,
+            spacing,
             plan.Spreader.Runs,
             WalkingPace.Usual
         );
-        return new SowingPass(plan.Spreader.Swath)
+        return new SowingPass(spacing)
         {
             Number = number,
             Group = group,
             Kinds = kinds,
             Rate = setup.Rate,
             Load = Mass.FromPounds(kinds.Sum(k => k.Weight.Pounds)),
-            Walk = SowingWalk.For(setup.Rate, plan.Plot.Area, plan.Spreader.Swath),
+            Walk = SowingWalk.For(setup.Rate, plan.Plot.Area, spacing),
             Setup = setup,
-            Laid = SpreadingParts.Laid(Layout(plan, setup.Rate, setup.PaceForGate?.Speed ?? WalkingPace.Usual)),
+            Laid = SpreadingParts.Laid(ground?.For(setup.Rate, setup.PaceForGate?.Speed ?? WalkingPace.Usual)),
         };
     }
-
-    private static FieldPasses? Layout(PlotPlan plan, ApplicationRate rate, Speed speed) =>
-        plan.Plot.Measured.Outline is { } outline && !FieldPasses.HasTooManyStrips(outline, plan.Spreader.Swath)
-            ? FieldPasses.Lay(
-                outline,
-                new FieldPassesRequest
-                {
-                    Rate = rate,
-                    Swath = plan.Spreader.Swath,
-                    Speed = speed,
-                }
-            )
-            : null;
 
     /// <summary>Whether the load fits into the hopper at once, by the lightest bulk density its kinds may have.</summary>
     private static bool MayOverflow(SowingPass pass, Volume hopper)
@@ -94,6 +100,16 @@ internal static class SpreadingSolver
 
         foreach (var pass in passes)
         {
+            foreach (var finding in pass.TestRunFindings)
+            {
+                yield return finding;
+            }
+
+            if (plan.Method == PlantingMethod.Drilled)
+            {
+                continue;
+            }
+
             if (pass.Run is { } run && pass.Kinds.Length > 1)
             {
                 yield return FindingCatalog.Create(PlanningCodes.SwathRun, ("kinds", pass.Names), ("kind", run.Kind.ShortName));

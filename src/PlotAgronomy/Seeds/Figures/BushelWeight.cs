@@ -30,4 +30,8 @@ public sealed class BushelWeight
             Evidence = found.Origin,
         };
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Low, "lb/bu", 1)} to {Amounts.Print(High, "lb/bu", 1)}";
 }

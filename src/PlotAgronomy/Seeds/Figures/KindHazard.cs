@@ -40,4 +40,8 @@ public sealed class KindHazard
             Evidence = hazard.Origin,
         };
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Type}: {Level}";
 }

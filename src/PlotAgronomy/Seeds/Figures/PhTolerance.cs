@@ -49,4 +49,8 @@ public sealed class PhTolerance
             BestEvidence = best.Origin,
         };
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"pH {Amounts.Print(MinimumPh, 1)} to {Amounts.Print(MaximumPh, 1)}";
 }

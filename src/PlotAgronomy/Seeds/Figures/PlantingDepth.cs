@@ -30,4 +30,8 @@ public sealed class PlantingDepth
             Evidence = found.Origin,
         };
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Shallowest, "in", 2)} to {Amounts.Print(Deepest, "in", 2)}";
 }

@@ -115,4 +115,8 @@ public sealed class HomeTestVerdict : IWorkedResult
             yield return FindingCatalog.Create(SeedCodes.HomeTestCapped);
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -57,4 +57,9 @@ public sealed class TestAge
     /// <summary>The age if the lot was tested in another month.</summary>
     internal static TestAge If(SeedLot lot, TestMonth tested, Place? state, DateOnly day) =>
         new(lot, TestDateRule.For(state, lot.Kind), tested, day);
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"tested {Tested}, counts until {LastDay.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}";
 }

@@ -149,4 +149,8 @@ public sealed class TestDateRule
             HermeticMonths = row.TextOrNull("hermetic_months") is null ? null : row.Integer("hermetic_months"),
             CountingRule = row.Text("counting_rule"),
         };
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Id;
 }

@@ -131,4 +131,8 @@ public sealed class KindCatalog
         var near = Distinct(names.OrderBy(n => KindNames.Distance(n.Joined, joined)).Select(n => n.Kind)).Take(SuggestionsShown);
         return $"No kind is called '{name}'. Near it: {string.Join("; ", near.Select(k => $"{k.CommonName} [{k.Id}]"))}.";
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(kinds.Length, 0)} kinds";
 }

@@ -69,4 +69,9 @@ public sealed class LotValue
             ? new(offer, living, pure - living, Math.Min(lot.Analysis.Coating.Value, 1 - pure))
             : throw new ArgumentException($"Nothing in the lot '{lot.Label}' counts as alive.", nameof(offer));
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Lot.Label}: {Amounts.Print((double)PricePerLivingPound, 2)} for a living pound";
 }

@@ -56,4 +56,8 @@ public sealed class RankedLot
         double pounds = PackagesFor(area) is { } packages ? packages * Offer.Package.Pounds : Seeding.Bulk.Over(area).Pounds;
         return Value.PricePerPound * (decimal)pounds;
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Place, 0)}: {Lot.Label}";
 }

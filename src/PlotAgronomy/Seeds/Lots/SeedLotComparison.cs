@@ -130,4 +130,8 @@ public sealed class SeedLotComparison : IWorkedResult
         var seeding = lot.BulkRate(own, rule);
         return (value, seeding, SeedMath.CostPerAcre(seeding.Bulk.PoundsPerAcre, value.PricePerPound));
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -34,6 +34,22 @@ public sealed partial class BroadcastFactor
                 nameof(drilled)
             );
 
+    /// <summary>The drilled rate that a broadcast one stands for.</summary>
+    /// <param name="broadcast">Broadcast rate.</param>
+    /// <param name="cover">What would have happened to the broadcast seed.</param>
+    /// <returns>The drilled rate.</returns>
+    /// <exception cref="ArgumentException">The rate is not a broadcast one.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown cover.</exception>
+    /// <remarks>drilled = broadcast / factor.</remarks>
+    public static PureLiveSeedRate DrilledFrom(PureLiveSeedRate broadcast, SeedbedCover cover) =>
+        broadcast.Method == SowingMethod.Broadcast
+            ? PureLiveSeedRate.FromRate(broadcast.Rate * (1 / FactorFor(cover)), SowingMethod.Drilled)
+            : throw new ArgumentException(
+                $"This is a {SowingMethods.InWords(broadcast.Method)} rate: only a broadcast one is brought back to a drilled "
+                    + "one.",
+                nameof(broadcast)
+            );
+
     /// <summary>The frost-seeding rates for a broadcast one: the same, up to a tenth more.</summary>
     /// <param name="broadcast">Broadcast rate for a prepared seedbed.</param>
     /// <returns>The range.</returns>

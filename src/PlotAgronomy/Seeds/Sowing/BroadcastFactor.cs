@@ -61,4 +61,8 @@ public sealed partial class BroadcastFactor
             High = row.Number("high_ratio"),
             Evidence = row.Origin(),
         };
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Id}: {Amounts.Print(Low, 2)} to {Amounts.Print(High, 2)} times the drilled rate";
 }

@@ -135,4 +135,8 @@ public sealed class PassKind
         double high = bushel.High.KilogramsPerCubicMeter;
         return UnitsNet.Density.FromKilogramsPerCubicMeter((low + high) / 2);
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Name;
 }

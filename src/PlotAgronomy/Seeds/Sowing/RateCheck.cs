@@ -87,4 +87,8 @@ public sealed class RateCheck : IWorkedResult
             yield return memory;
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

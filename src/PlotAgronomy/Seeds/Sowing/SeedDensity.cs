@@ -1,101 +1,111 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
 
-/// <summary>Seeds on the ground: from a rate to seeds per square foot and back, and along the row.</summary>
-/// <remarks>Germination enters once: a rate of pure live seed gives live seeds, and is not divided by germination
-/// again.</remarks>
-public static class SeedDensity
+/// <summary>Seeds, or plants, on an area of ground.</summary>
+/// <remarks>Held in seeds per ft2. Germination enters once: a rate of pure live seed gives live seeds, and is not divided by
+/// germination again. The default is none. Equality is exact.</remarks>
+[JsonConverter(typeof(JsonTextConverter<SeedDensity>))]
+public readonly record struct SeedDensity : IJsonText<SeedDensity>
 {
-    /// <summary>Live seeds on a square foot.</summary>
+    private SeedDensity(double seedsPerSquareFoot) => SeedsPerSquareFoot = seedsPerSquareFoot;
+
+    /// <summary>Gets the seeds on a square foot.</summary>
+    public double SeedsPerSquareFoot { get; }
+
+    /// <summary>Gets the seeds on an acre.</summary>
+    public double SeedsPerAcre => SeedsPerSquareFoot * ExactUnits.SquareFeetPerAcre;
+
+    /// <summary>Gets the part of the square feet left without a seed when seeds fall at random.</summary>
+    /// <remarks>exp(-m), the zero class of a Poisson distribution.</remarks>
+    public Fraction EmptySquareFeet => Fraction.FromValue(Math.Exp(-SeedsPerSquareFoot));
+
+    /// <summary>So many seeds on a square foot.</summary>
+    /// <param name="seedsPerSquareFoot">Seeds per ft2; finite, at least 0.</param>
+    /// <returns>The density.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static SeedDensity FromSeedsPerSquareFoot(double seedsPerSquareFoot) =>
+        new(Guard.AtLeast(seedsPerSquareFoot, 0, "seeds per ft2"));
+
+    /// <summary>So many seeds on an acre.</summary>
+    /// <param name="seedsPerAcre">Seeds per acre; finite, at least 0.</param>
+    /// <returns>The density.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    public static SeedDensity FromSeedsPerAcre(double seedsPerAcre) =>
+        new(Guard.AtLeast(seedsPerAcre, 0, "seeds per acre") / ExactUnits.SquareFeetPerAcre);
+
+    /// <summary>The live seeds that a rate lays down.</summary>
     /// <param name="rate">Rate of pure live seed.</param>
     /// <param name="count">Seeds in a pound.</param>
-    /// <returns>Live seeds per ft2.</returns>
+    /// <returns>Live seeds on the ground.</returns>
     /// <remarks>seeds/ft2 = lb/ac x seeds/lb / 43,560 (SEED-S13).</remarks>
-    public static double LiveSeedsPerSquareFoot(PureLiveSeedRate rate, SeedCount count)
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">More seeds than a number can hold.</exception>
+    public static SeedDensity FromRate(PureLiveSeedRate rate, SeedCount count)
     {
         ArgumentNullException.ThrowIfNull(count);
-        return SeedMath.SeedsPerSquareFoot(rate.PoundsPerAcre, count.SeedsPerPound);
+        return FromSeedsPerSquareFoot(SeedMath.SeedsPerSquareFoot(rate.PoundsPerAcre, count.SeedsPerPound));
     }
 
-    /// <summary>Rate that lays down so many live seeds on a square foot.</summary>
-    /// <param name="liveSeedsPerSquareFoot">Live seeds per ft2; finite, at least 0.</param>
+    /// <summary>The rate that lays down this many live seeds.</summary>
     /// <param name="count">Seeds in a pound.</param>
     /// <param name="method">How it is sown.</param>
     /// <returns>The rate.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite density, or unknown method.</exception>
+    /// <exception cref="ArgumentNullException">Null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
     /// <remarks>lb/ac = seeds/ft2 x 43,560 / seeds/lb (SEED-S10).</remarks>
-    public static PureLiveSeedRate RateFor(double liveSeedsPerSquareFoot, SeedCount count, SowingMethod method)
+    public PureLiveSeedRate RateOf(SeedCount count, SowingMethod method)
     {
         ArgumentNullException.ThrowIfNull(count);
-        Guard.AtLeast(liveSeedsPerSquareFoot, 0, "seeds per ft2");
         return PureLiveSeedRate.FromRate(
-            ApplicationRate.FromPoundsPerAcre(SeedMath.PoundsPerAcreForDensity(liveSeedsPerSquareFoot, count.SeedsPerPound)),
+            ApplicationRate.FromPoundsPerAcre(SeedMath.PoundsPerAcreForDensity(SeedsPerSquareFoot, count.SeedsPerPound)),
             method
         );
     }
 
-    /// <summary>Drilled rate of pure live seed that leaves a stand after losses in the field.</summary>
-    /// <param name="plantsPerAcre">Plants wanted per acre; finite, at least 0.</param>
+    /// <summary>The drilled rate of pure live seed that leaves this many plants after losses in the field.</summary>
     /// <param name="loss">Part of the live seeds lost before they are plants; below the whole.</param>
     /// <param name="count">Seeds in a pound.</param>
     /// <returns>The rate; divide by the pure live seed of the lot for its bulk rate.</returns>
+    /// <exception cref="ArgumentNullException">Null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>lb PLS/ac = plants/ac / (1 - loss) / seeds/lb (SEED-S11, where germination divides once more to reach bulk
     /// seed).</remarks>
-    public static PureLiveSeedRate DrilledRateForStand(double plantsPerAcre, Fraction loss, SeedCount count)
+    public PureLiveSeedRate DrilledRateAfterLoss(Fraction loss, SeedCount count)
     {
         ArgumentNullException.ThrowIfNull(count);
-        Guard.AtLeast(plantsPerAcre, 0, "plants per acre");
         double kept = Guard.Above(1 - loss.Value, 0, "of the live seeds kept", nameof(loss));
-        return PureLiveSeedRate.DrilledPoundsPerAcre(SeedMath.PoundsPerAcreForStand(plantsPerAcre, kept, count.SeedsPerPound));
+        return PureLiveSeedRate.DrilledPoundsPerAcre(SeedMath.PoundsPerAcreForStand(SeedsPerAcre, kept, count.SeedsPerPound));
     }
 
-    /// <summary>Plants that come of live seeds.</summary>
-    /// <param name="liveSeedsPerSquareFoot">Live seeds per ft2; finite, at least 0.</param>
+    /// <summary>The plants that come of these live seeds.</summary>
     /// <param name="emerging">Part that emerges.</param>
     /// <param name="surviving">Part of those that lives on.</param>
-    /// <returns>Plants per ft2.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite density.</exception>
+    /// <returns>Plants on the ground.</returns>
     /// <remarks>plants/ft2 = live seeds/ft2 x emergence x survival (SEED-S09).</remarks>
-    public static double PlantsPerSquareFoot(double liveSeedsPerSquareFoot, Fraction emerging, Fraction surviving) =>
-        SeedMath.PlantsPerSquareFoot(Guard.AtLeast(liveSeedsPerSquareFoot, 0, "seeds per ft2"), emerging.Value, surviving.Value);
+    public SeedDensity PlantsLeft(Fraction emerging, Fraction surviving) =>
+        new(SeedMath.PlantsPerSquareFoot(SeedsPerSquareFoot, emerging.Value, surviving.Value));
 
-    /// <summary>Seeds along a foot of row.</summary>
-    /// <param name="seedsPerAcre">Seeds per acre; finite, at least 0.</param>
+    /// <summary>The same seeds in rows.</summary>
     /// <param name="rowSpacing">Distance of the rows; finite, above 0.</param>
-    /// <returns>Seeds per foot of row.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <returns>Seeds along a row.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
     /// <remarks>seeds per row foot = seeds/ac / 43,560 x spacing in inches / 12 (SEED-S12).</remarks>
-    public static double SeedsPerRowFoot(double seedsPerAcre, Length rowSpacing)
+    public RowDensity InRows(Length rowSpacing)
     {
         double inches = rowSpacing.Inches;
-        return SeedMath.SeedsPerRowFoot(
-            Guard.AtLeast(seedsPerAcre, 0, "seeds per acre"),
-            Guard.Above(inches, 0, "in", nameof(rowSpacing))
+        return RowDensity.FromSeedsPerFoot(
+            SeedMath.SeedsPerRowFoot(SeedsPerAcre, Guard.Above(inches, 0, "in", nameof(rowSpacing)))
         );
     }
 
-    /// <summary>Seeds on an acre from seeds along a foot of row.</summary>
-    /// <param name="seedsPerRowFoot">Seeds per foot of row; finite, at least 0.</param>
-    /// <param name="rowSpacing">Distance of the rows; finite, above 0.</param>
-    /// <returns>Seeds per acre.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    /// <remarks>The inverse of <see cref="SeedsPerRowFoot"/> (SEED-S12).</remarks>
-    public static double SeedsPerAcre(double seedsPerRowFoot, Length rowSpacing)
-    {
-        double inches = rowSpacing.Inches;
-        return SeedMath.SeedsPerAcreFromRow(
-            Guard.AtLeast(seedsPerRowFoot, 0, "seeds per foot"),
-            Guard.Above(inches, 0, "in", nameof(rowSpacing))
-        );
-    }
+    /// <summary>Invariant text such as <c>62.1 seeds/ft2</c>.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{SeedsPerSquareFoot:0.###} seeds/ft2");
 
-    /// <summary>Part of the square feet left without a seed when seeds fall at random.</summary>
-    /// <param name="seedsPerSquareFoot">Average seeds per ft2; finite, at least 0.</param>
-    /// <returns>The part.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite density.</exception>
-    /// <remarks>exp(-m), the zero class of a Poisson distribution.</remarks>
-    public static Fraction EmptySquareFeet(double seedsPerSquareFoot) =>
-        Fraction.FromValue(Math.Exp(-Guard.AtLeast(seedsPerSquareFoot, 0, "seeds per ft2")));
+    static string IJsonText<SeedDensity>.ToJsonText(SeedDensity value) => $"{ExactText.Of(value.SeedsPerSquareFoot)} seeds/ft2";
+
+    static SeedDensity IJsonText<SeedDensity>.FromJsonText(string text) =>
+        FromSeedsPerSquareFoot(ExactText.Number(text, "seeds/ft2"));
 }

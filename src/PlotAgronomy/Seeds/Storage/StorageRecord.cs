@@ -41,4 +41,8 @@ public sealed class StorageRecord
             AfterSixMonths = Fraction.FromPercent(row.Number("month_6_pct")),
             AfterTwelveMonths = Fraction.FromPercent(row.Number("month_12_pct")),
         };
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Crop}, lot {Lot}";
 }

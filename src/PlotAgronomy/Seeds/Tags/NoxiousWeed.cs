@@ -9,4 +9,8 @@ public sealed partial class NoxiousWeed
 
     /// <summary>Gets its seeds in a pound of the bag.</summary>
     public required double SeedsPerPound { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Name}: {Amounts.Print(SeedsPerPound, 0)} per lb";
 }

@@ -18,4 +18,8 @@ public sealed class TagComponent
 
     /// <summary>Gets the month of the germination test, or null when the tag gives none for this kind alone.</summary>
     public TestMonth? TestMonth { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Kind.ShortName}: {Analysis.PureSeed}";
 }

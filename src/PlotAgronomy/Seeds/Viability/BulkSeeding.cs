@@ -78,6 +78,7 @@ public sealed class BulkSeeding : IWorkedResult
     public ImmutableArray<WorkedLine> ShowWork()
     {
         string viable = Amounts.Print(Rule.Viable(analysis), 2);
+        int decimals = Bulk.PoundsPerAcre < 1 ? 3 : 2;
         return
         [
             Rule.Line(analysis),
@@ -91,7 +92,7 @@ public sealed class BulkSeeding : IWorkedResult
             SeedFormulas
                 .All["bulk-rate"]
                 .Line(
-                    $"{Amounts.Print(Bulk.Rate, "lb/ac", 2)}, {SowingMethods.InWords(Bulk.Method)}",
+                    $"{Amounts.Print(Bulk.Rate, "lb/ac", decimals)}, {SowingMethods.InWords(Bulk.Method)}",
                     ("PLS rate", Amounts.Print(Target.Rate, "lb/ac", 3)),
                     ("pure live seed", Amounts.Print(part, 4))
                 ),
@@ -153,4 +154,8 @@ public sealed class BulkSeeding : IWorkedResult
             );
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -132,4 +132,8 @@ public sealed partial class SeedAnalysis
         Fraction.FromValue(
             Guard.AtLeast(poundsOfCoatingPerPoundOfSeed, 0, "lb of coating per lb of seed") / (1 + poundsOfCoatingPerPoundOfSeed)
         );
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{PureSeed} pure, {Germination} germination";
 }

@@ -11,9 +11,13 @@ internal static class PassSection
     {
         var plan = answers.Plan;
         var sheet = new SectionWriter("passes", "Spreader passes");
+        bool isDrilled = plan.Method == PlantingMethod.Drilled;
         sheet.Say(
-            $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most 2 to 1 "
-                + "in size; larger and smaller seed in one hopper would sift apart."
+            isDrilled
+                ? $"{plan.Spreader.Name}, {SheetText.Distance(plan.Spreader.Swath)} wide. Set it by its own chart, then turn its "
+                    + "wheel over the test run and weigh what comes out of its rows."
+                : $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most "
+                    + "2 to 1 in size; larger and smaller seed in one hopper would sift apart."
         );
         if (!answers.Seed.TryGet(out var seed) || !answers.Spreading.TryGet(out var spreading))
         {
@@ -25,6 +29,12 @@ internal static class PassSection
         foreach (var pass in spreading.Passes)
         {
             string name = $"pass-{Amounts.Print(pass.Number, 0)}";
+            if (answers.PassesHeldBack.Contains(pass))
+            {
+                sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}: held back, see the order of work.");
+                continue;
+            }
+
             sheet.Say($"Pass {Amounts.Print(pass.Number, 0)}: {pass.Names}");
             sheet.Figure($"{name}.load", "load", new(SheetText.Weight(pass.Load), SheetAmount.Weight(pass.Load)), pass.LoadLine);
             sheet.Figure($"{name}.rate", "rate", new(SheetText.Rate(pass.Rate), SheetAmount.Rate(pass.Rate)), pass.RateLine);
@@ -70,6 +80,11 @@ internal static class PassSection
                 new(SheetText.Weight(pass.TestRunCatch), SheetAmount.Weight(pass.TestRunCatch)),
                 pass.TestRunLine
             );
+            if (isDrilled)
+            {
+                continue;
+            }
+
             if (pass is { Run: { } run, Measured: { } measured } && pass.Setting.TryGet(out var setting))
             {
                 sheet.Figure(

@@ -85,6 +85,10 @@ internal static class WorkOrderSection
         {
             switch (action)
             {
+                case SeedingAction.Spread when seeding is { } held && heldBack.Length == held.Kinds.Length:
+                    yield return $"Keep pass {Amounts.Print(held.Number, 0)} in the bag: "
+                        + $"{string.Join("; ", heldBack.Select(Unless))}.";
+                    break;
                 case SeedingAction.Spread when seeding is { } pass:
                     yield return answers.Plan.Method == PlantingMethod.Drilled
                         ? $"Drill {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}){Depth(pass)}."

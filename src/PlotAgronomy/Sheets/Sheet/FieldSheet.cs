@@ -39,4 +39,8 @@ public sealed class FieldSheet
     /// <returns>The figure, or null.</returns>
     public SheetFigure? Find(string code) =>
         Figures.FirstOrDefault(f => string.Equals(f.Code, code, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Title;
 }

@@ -64,4 +64,8 @@ public sealed class SheetFigure : SheetBlock
     /// <summary>Lays out the lines of the sum.</summary>
     /// <returns>The lines, in order.</returns>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Results.SelectMany(r => r.ShowWork()).Concat(OwnLines)];
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Label}: {Value}";
 }

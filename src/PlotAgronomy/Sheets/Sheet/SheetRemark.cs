@@ -9,4 +9,8 @@ public sealed class SheetRemark
 
     /// <summary>Gets the text.</summary>
     public required string Text { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Word}: {Text}";
 }

@@ -11,4 +11,8 @@ public sealed class SheetRow
 
     /// <summary>Gets the figure behind the row, or null for plain facts.</summary>
     public SheetFigure? Figure { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join(" | ", Cells);
 }

@@ -15,4 +15,8 @@ public sealed class SheetSection
 
     /// <summary>Gets the blocks, in order.</summary>
     public required ImmutableArray<SheetBlock> Blocks { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Heading;
 }

@@ -6,4 +6,8 @@ public sealed class SheetSentence : SheetBlock
 {
     /// <summary>Gets the sentence.</summary>
     public required string Text { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Text;
 }

@@ -14,4 +14,8 @@ public sealed class SheetTable : SheetBlock
 
     /// <summary>Gets a value indicating whether rows carry short codes.</summary>
     public bool HasCodes => Rows.Any(r => r.Figure is not null);
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join(" | ", Columns);
 }

@@ -74,4 +74,8 @@ public sealed class SamplingAdvice : IWorkedResult
             SoilFormulas.All["sample-cores"].Line($"{FewestCores} to {MostCores}"),
             SoilFormulas.All["sample-depth"].Line(Amounts.Print(Depth, "in", 1)),
         ];
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -66,4 +66,8 @@ public sealed class SamplingRule
     internal static SamplingRule ForSmallPlots => All.Single(r => r.Id == "small-plot");
 
     private static int? Whole(CsvRow row, string column) => row.TextOrNull(column) is null ? null : row.Integer(column);
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Title;
 }

@@ -55,6 +55,25 @@ public sealed partial class MeasuredRate
                 FormulaTable.SquareFeetPerAcre
             );
 
+    /// <summary>Length that a wheel rolls in one turn.</summary>
+    /// <param name="wheelDiameter">Wheel diameter; above 0.</param>
+    /// <returns>The length, without slip.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    /// <remarks>feet per turn = pi x diameter. A band of rows or a drop spreader sows this length times its width.</remarks>
+    public static Length FeetPerWheelTurn(Length wheelDiameter)
+    {
+        double diameter = wheelDiameter.Feet;
+        return Length.FromFeet(Math.PI * Guard.Above(diameter, 0, "ft", nameof(wheelDiameter)));
+    }
+
+    /// <summary>Feet of row on an area: what is drilled, or banded along the rows.</summary>
+    /// <param name="area">Ground; above 0.</param>
+    /// <param name="rowSpacing">Distance of the rows; above 0.</param>
+    /// <returns>The length of all rows.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>feet of row = area / row spacing; 29,040 ft on an acre of 18 in rows.</remarks>
+    public static Length RowLengthOn(Area area, Length rowSpacing) => CourseLengthFor(area, rowSpacing);
+
     /// <summary>Turns of a wheel over a course.</summary>
     /// <param name="distance">Course length; above 0.</param>
     /// <param name="wheelDiameter">Wheel diameter; above 0.</param>

@@ -78,4 +78,8 @@ public sealed class RateErrorBudget
         double error = errors.Pace.MilesPerHour;
         return ("pace", Guard.AtLeast(error, 0, "mph", nameof(errors)) / milesPerHour);
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"+-{Amounts.Print(CombinedPercent, 1)} % of the rate";
 }

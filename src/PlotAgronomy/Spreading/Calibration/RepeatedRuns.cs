@@ -140,4 +140,8 @@ public sealed class RepeatedRuns : IWorkedResult
             );
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

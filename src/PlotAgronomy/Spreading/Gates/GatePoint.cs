@@ -33,4 +33,8 @@ public sealed class GatePoint
             Guard.AtLeast(poundsPerMinute, 0, "lb/min", nameof(flow))
         );
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Setting, 2)}: {Amounts.Print(PoundsPerMinute, 3)} lb/min";
 }

@@ -208,4 +208,8 @@ public sealed partial class GateTable
 
     private Finding BelowTable() =>
         FindingCatalog.Create(SpreadingCodes.GateBelow, ("material", Material), ("lowest", Amounts.Print(Points[0].Setting, 3)));
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Material}: {Amounts.Print(Points.Length, 0)} settings";
 }

@@ -48,4 +48,8 @@ public sealed class PrintedDial : IWorkedResult
                     ("wanted rate", Amounts.Print(Wanted.PoundsPerAcre, 1))
                 ),
         ];
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -89,4 +89,8 @@ public sealed class Carrier
     /// <returns>True when there is one.</returns>
     public static bool TryFind(string? id, [NotNullWhen(true)] out Carrier? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Name;
 }

@@ -61,8 +61,9 @@ public sealed class CarrierMix : IWorkedResult
     )
     {
         double seed = Guard.Above(seedRate.PoundsPerAcre, 0, "lb/ac", nameof(seedRate));
-        double bulk = SpreaderSetting.FromFlow(smallestFlow, speed, swath).Rate.PoundsPerAcre;
-        return Plan(seedRate, Math.Max(0, bulk - seed), carrier, seedBulk, carrierBulk);
+        var setting = SpreaderSetting.FromFlow(smallestFlow, speed, swath);
+        double bulk = setting.Rate.PoundsPerAcre;
+        return Plan(seedRate, Math.Max(0, bulk - seed), carrier, seedBulk, carrierBulk, setting);
     }
 
     /// <summary>A blend of given parts.</summary>
@@ -136,7 +137,8 @@ public sealed class CarrierMix : IWorkedResult
         double carrierPoundsPerAcre,
         Carrier carrier,
         Density? seedBulk,
-        Density? carrierBulk
+        Density? carrierBulk,
+        SpreaderSetting? setting = null
     )
     {
         ArgumentNullException.ThrowIfNull(carrier);
@@ -145,6 +147,7 @@ public sealed class CarrierMix : IWorkedResult
         return new()
         {
             Carrier = carrier,
+            Setting = setting,
             SeedRate = seedRate,
             CarrierRate = ApplicationRate.FromPoundsPerAcre(carrierPoundsPerAcre),
             PartsByVolume =
@@ -154,8 +157,16 @@ public sealed class CarrierMix : IWorkedResult
         };
     }
 
+    /// <summary>The smallest steady flow at its pace and swath; null for a blend of given parts.</summary>
+    private SpreaderSetting? Setting { get; init; }
+
     private IEnumerable<Finding> Remarks()
     {
+        foreach (var finding in Setting?.Findings ?? [.. SpreadingPlausibility.Of(rate: BlendRate)])
+        {
+            yield return finding;
+        }
+
         if (CarrierRate == ApplicationRate.Zero)
         {
             yield return FindingCatalog.Create(SpreadingCodes.NoCarrierNeeded);
@@ -179,4 +190,8 @@ public sealed class CarrierMix : IWorkedResult
         double poundsPerCubicFoot = density.PoundsPerCubicFoot;
         return Guard.Above(poundsPerCubicFoot, 0, "lb/ft3", name);
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -50,4 +50,8 @@ public sealed class HopperShare
             plantsPerSeed.Value
         );
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Kind.Name}: {Amounts.Print(Pounds, 2)} lb";
 }

@@ -20,6 +20,16 @@ public sealed class KindOutlook
     /// length means that the kind does not come out on the plot.</summary>
     public required StandStretch IfSifted { get; init; }
 
+    /// <summary>Gets the part of its load that is left when the plot is walked, if the hopper stays mixed.</summary>
+    public required Fraction LeftIfMixed { get; init; }
+
+    /// <summary>Gets the part of its load that is left when the plot is walked, if the hopper sifts fully.</summary>
+    public required Fraction LeftIfSifted { get; init; }
+
     /// <summary>Gets the rate of the kind alone through this gate over its rate wanted; a pure number.</summary>
     public required double AloneTimesWanted { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Kind.Name}: {Amounts.Print(WantedPlantsPerSquareFoot, 1)} plants/ft2 wanted";
 }

@@ -26,6 +26,11 @@ public sealed class MixedHopper : IWorkedResult
     /// <summary>Gets the time until the hopper is empty.</summary>
     public required TimeSpan Empties { get; init; }
 
+    /// <summary>Gets what is left in the hopper when the plot is walked; zero when it empties before.</summary>
+    public Mass Left => Mass.FromPounds(Loaded * Math.Max(0, 1 - SpreaderMath.PartLeft(Walk.TotalMinutes, Empties.TotalMinutes)));
+
+    private double Loaded => Shares.Sum(s => s.Pounds);
+
     /// <summary>The kinds in the order they were named.</summary>
     private ImmutableArray<HopperShare> Shares { get; init; }
 
@@ -74,6 +79,8 @@ public sealed class MixedHopper : IWorkedResult
                     WantedPlantsPerSquareFoot = share.Pounds * plantsPerPound / squareFeet,
                     IfMixed = Stretch(0, empties, minutes, share.Pounds / empties * plantsPerPound / squareFeetPerMinute),
                     IfSifted = Stretch(gone, gone + alone, minutes, share.PoundsPerMinute * plantsPerPound / squareFeetPerMinute),
+                    LeftIfMixed = LeftAt(0, empties, minutes),
+                    LeftIfSifted = LeftAt(gone, gone + alone, minutes),
                     AloneTimesWanted = minutes / alone,
                 }
             );
@@ -134,6 +141,14 @@ public sealed class MixedHopper : IWorkedResult
     private static StandStretch Stretch(double from, double to, double minutes, double plantsPerSquareFoot) =>
         new(Fraction.FromValue(Math.Min(1, from / minutes)), Fraction.FromValue(Math.Min(1, to / minutes)), plantsPerSquareFoot);
 
+    /// <summary>Part of what flows out between two times that has not when the walk ends.</summary>
+    private static Fraction LeftAt(double from, double to, double minutes) =>
+        Fraction.FromValue(
+            minutes >= to ? 0
+            : minutes <= from ? 1
+            : SpreaderMath.PartLeft(to - minutes, to - from)
+        );
+
     private static string Describe(StandStretch stretch) =>
         $"{Amounts.Print(stretch.PlantsPerSquareFoot, 1)} from {Amounts.Print(stretch.From, 0)} to "
         + $"{Amounts.Print(stretch.To, 0)} of the walk";
@@ -141,6 +156,11 @@ public sealed class MixedHopper : IWorkedResult
     private IEnumerable<Finding> Remarks()
     {
         yield return FindingCatalog.Create(SpreadingCodes.MixedHopper);
+        foreach (var finding in Balance())
+        {
+            yield return finding;
+        }
+
         foreach (var kind in Kinds.Where(k => Tolerance.IsAbove(k.AloneTimesWanted, SpreadingConstants.All["too-fast-alone"])))
         {
             yield return FindingCatalog.Create(
@@ -162,4 +182,44 @@ public sealed class MixedHopper : IWorkedResult
             );
         }
     }
+
+    /// <summary>Whether the load ends with the plot, and whether pace, swath and flows are those of a spreader.</summary>
+    private IEnumerable<Finding> Balance()
+    {
+        double tolerance = SpreadingConstants.All["target-tolerance"] / 100,
+            walk = Walk.TotalMinutes,
+            empties = Empties.TotalMinutes;
+        if (Tolerance.IsBelow(empties, walk * (1 - tolerance)))
+        {
+            yield return FindingCatalog.Create(
+                SpreadingCodes.HopperEarly,
+                ("share", Amounts.Print(100 * empties / walk, 0)),
+                ("bare", Amounts.Print(100 * (1 - empties / walk), 0))
+            );
+        }
+        else if (Tolerance.IsAbove(empties * (1 - tolerance), walk))
+        {
+            double left = Left.Pounds;
+            yield return FindingCatalog.Create(
+                SpreadingCodes.HopperLate,
+                ("left", Amounts.PrintForScale(Left)),
+                ("share", Amounts.Print(100 * left / Loaded, 0)),
+                ("kinds", string.Join(", ", Kinds.Select(k => $"{k.Kind.Name} {Amounts.Print(k.LeftIfSifted, 0)}")))
+            );
+        }
+
+        var flows = Shares.Select(s => MassFlow.FromPoundsPerMinute(s.PoundsPerMinute)).ToList();
+        foreach (
+            var finding in SpreadingPlausibility
+                .Of(Speed.FromMilesPerHour(MilesPerHour), Length.FromFeet(SwathFeet))
+                .Concat(flows.SelectMany(f => SpreadingPlausibility.Of(flow: f)))
+        )
+        {
+            yield return finding;
+        }
+    }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -15,7 +15,8 @@ public sealed class SizeGrouping : IWorkedResult
     /// <summary>Gets the passes, in the order they are sown.</summary>
     public required ImmutableArray<SeedPass> Groups { get; init; }
 
-    /// <summary>Gets the order of work: large seed first, cover, then small, press.</summary>
+    /// <summary>Gets the order of work: large seed first, cover, then small, press; no pressing where no
+    /// seed is small.</summary>
     public required ImmutableArray<SeedingStep> Steps { get; init; }
 
     /// <inheritdoc/>
@@ -103,6 +104,13 @@ public sealed class SizeGrouping : IWorkedResult
             }
         }
 
-        yield return new SeedingStep(SeedingAction.Press);
+        if (groups.Any(g => !g.SownBeforeCovering))
+        {
+            yield return new SeedingStep(SeedingAction.Press);
+        }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

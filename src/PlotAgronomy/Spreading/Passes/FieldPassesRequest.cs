@@ -16,7 +16,7 @@ public sealed class FieldPassesRequest
     /// <summary>Gets the ground speed; above 0.</summary>
     public required Speed Speed { get; init; }
 
-    /// <summary>Gets the direction of the passes; null finds the one with the fewest turns.</summary>
+    /// <summary>Gets the direction of the passes; null finds the one that throws the least seed for its turns.</summary>
     public Bearing? Along { get; init; }
 
     /// <summary>Gets a value indicating whether a lap is driven first, half a swath inside the edge.</summary>
@@ -76,4 +76,38 @@ public sealed class FieldPassesRequest
     internal double TurnMinutes => Guard.AtLeast(TurnTime.TotalMinutes, 0, "min", nameof(TurnTime));
 
     internal double RefillMinutes => Guard.AtLeast(RefillTime.TotalMinutes, 0, "min", nameof(RefillTime));
+
+    /// <summary>Refuses what is outside its range, and more fillings than anyone makes on this plot.</summary>
+    internal void Check(PlotOutline outline)
+    {
+        _ = SwathFeet + MilesPerHour + TurnMinutes + RefillMinutes;
+        LaidPasses.Limit(
+            PoundsPerAcre * outline.Area.Acres / (HopperPounds ?? double.PositiveInfinity),
+            nameof(HopperHolds),
+            "fillings"
+        );
+    }
+
+    internal FieldPassesRequest Towards(Bearing bearing) => With(Rate, Speed, bearing);
+
+    internal FieldPassesRequest Spreading(ApplicationRate rate, Speed speed) => With(rate, speed, Along);
+
+    private FieldPassesRequest With(ApplicationRate rate, Speed speed, Bearing? along) =>
+        new()
+        {
+            Rate = rate,
+            Swath = Swath,
+            Speed = speed,
+            Along = along,
+            HeadlandLap = HeadlandLap,
+            FirstPass = FirstPass,
+            TurnTime = TurnTime,
+            RefillTime = RefillTime,
+            HopperHolds = HopperHolds,
+            Bucket = Bucket,
+        };
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Rate} at a swath of {Amounts.Print(Swath, "ft", 1)}";
 }

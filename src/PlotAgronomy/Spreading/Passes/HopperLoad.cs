@@ -17,4 +17,8 @@ public sealed class HopperLoad
 
     /// <summary>Gets the number of the pass in which it runs out; 0 when that is on the headland lap.</summary>
     public required int RunsOutInPass { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"filling {Amounts.Print(Number, 0)}: {Amounts.Print(Mass, "lb", 2)}";
 }

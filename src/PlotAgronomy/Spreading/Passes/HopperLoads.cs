@@ -10,10 +10,11 @@ internal static class HopperLoads
     internal static ImmutableArray<HopperLoad> Of(
         double lapPounds,
         ImmutableArray<SpreaderPass> passes,
+        double byHandPounds,
         FieldPassesRequest request
     )
     {
-        double[] used = [lapPounds, .. passes.Select(p => p.Seed.Pounds)];
+        double[] used = [lapPounds, .. passes.Select(p => p.Seed.Pounds), byHandPounds];
         double totalPounds = used.Sum();
         int count = request.HopperPounds is { } hopper ? Package.RoundUp(totalPounds / hopper) : 1;
         var loads = ImmutableArray.CreateBuilder<HopperLoad>(count);
@@ -30,7 +31,7 @@ internal static class HopperLoads
                     Number = i,
                     Mass = mass,
                     Buckets = request.Bucket?.Count(mass),
-                    RunsOutInPass = i == count ? passes.Length : PassAt(used, before),
+                    RunsOutInPass = i == count ? passes.Length : Math.Min(passes.Length, PassAt(used, before)),
                 }
             );
         }
@@ -38,7 +39,7 @@ internal static class HopperLoads
         return loads.ToImmutable();
     }
 
-    /// <summary>The pass on which so many pounds in all are used up; 0 is the lap.</summary>
+    /// <summary>The pass on which so many pounds in all are used up; 0 is the lap, and what is sown by hand comes last.</summary>
     private static int PassAt(double[] used, double pounds)
     {
         double sum = 0;

@@ -4,77 +4,77 @@ using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>Lap and passes as they lie on a plot, before loads and remarks.</summary>
+/// <summary>Lap and passes as they lie on a plot, whatever is spread and however fast.</summary>
 internal sealed class LaidPasses
 {
-    private readonly PassLayout? layout;
     private readonly double swathFeet;
 
-    private LaidPasses(ImmutableArray<PlotOutline> lap, double lapSquareFeet, PassLayout? layout, FieldPassesRequest request)
+    private LaidPasses(PlotOutline outline, ImmutableArray<PlotOutline> lap, PassLayout? layout, double swathFeet)
     {
         Lap = lap;
-        LapSquareFeet = lapSquareFeet;
-        this.layout = layout;
-        swathFeet = request.SwathFeet;
-        double poundsPerFoot = SpacingFeet * request.PoundsPerSquareFoot;
-        Passes = layout is null ? [] : [.. layout.Passes.Select((p, i) => Pass(i + 1, p, poundsPerFoot))];
+        Layout = layout;
+        this.swathFeet = swathFeet;
+        Ground = lap.IsEmpty
+            ? SeededGround.WithoutLap(outline.Area.SquareFeet, layout!.Direction.ThrownSquareFeet)
+            : SeededGround.WithLap(outline, lap, swathFeet, layout);
     }
 
     /// <summary>Gets the lines of the headland lap; empty without one.</summary>
     internal ImmutableArray<PlotOutline> Lap { get; }
 
-    internal double LapSquareFeet { get; }
-
     /// <summary>Gets the passes; none when the headland lap sows everything.</summary>
-    internal ImmutableArray<SpreaderPass> Passes { get; }
+    internal PassLayout? Layout { get; }
 
-    internal double SpacingFeet => layout?.SpacingFeet ?? swathFeet;
+    /// <summary>Gets what they do to the ground.</summary>
+    internal SeededGround Ground { get; }
+
+    internal double SpacingFeet => Layout?.Direction.SpacingFeet ?? swathFeet;
 
     /// <summary>Gets the direction of the first pass.</summary>
-    internal Bearing Direction => Bearing.FromDegrees((450 - (layout?.AlongDegrees ?? 0)) % 360);
+    internal Bearing Direction
+    {
+        get
+        {
+            double degrees = Layout?.Direction.Bearing.Degrees ?? 90;
+            return Bearing.FromDegrees(Layout is { StartsUpwards: false } ? (degrees + 180) % 360 : degrees);
+        }
+    }
 
-    internal double CoveredSquareFeet => LapSquareFeet + LengthFeet * SpacingFeet;
+    internal double LapSquareFeet => SpreaderMath.ThrownSquareFeet(LapFeet, swathFeet);
 
-    internal double PathFeet => Lap.Sum(l => l.Perimeter.Feet) + LengthFeet;
+    internal double LapFeet => Lap.Sum(l => l.PerimeterFeet);
 
-    private double LengthFeet => layout?.LengthFeet ?? 0;
+    internal double PathFeet => SpreaderMath.PathFeet(LapFeet, Layout?.Direction.LengthFeet ?? 0, Layout?.WalkFeet ?? 0);
 
     internal static LaidPasses Over(PlotOutline outline, FieldPassesRequest request)
     {
         double swathFeet = request.SwathFeet;
-        _ = request.PoundsPerAcre + request.MilesPerHour + request.TurnMinutes + request.RefillMinutes;
-        Limit(StripsAtMost(outline, swathFeet), "Swath", "strips", request);
-        Limit(
-            request.PoundsPerAcre * outline.Area.Acres / (request.HopperPounds ?? double.PositiveInfinity),
-            "HopperHolds",
-            "fillings",
-            request
-        );
+        Limit(StripsAtMost(outline, swathFeet), "Swath", "strips");
         var lap = request.HeadlandLap ? outline.Inset(Length.FromFeet(swathFeet / 2)).Parts : [];
         ImmutableArray<ImmutableArray<PlanePoint>> rings = lap.IsEmpty
             ? [outline.Corners]
             : [.. outline.Inset(Length.FromFeet(swathFeet)).Parts.Select(p => p.Corners)];
-        double lapSquareFeet = lap.IsEmpty ? 0 : outline.Area.SquareFeet - rings.Sum(r => LandMath.SignedSquareFeet(r.AsSpan()));
         var first = lap.IsEmpty ? request.FirstPass : FirstPassPlacement.HalfSpacingInside;
-        return new(lap, lapSquareFeet, rings.IsEmpty ? null : Layout(outline, rings, request, first), request);
+        return new(outline, lap, rings.IsEmpty ? null : LayoutOf(outline, rings, request, first), swathFeet);
     }
 
     /// <summary>No outline is wider than half the way round it.</summary>
     internal static double StripsAtMost(PlotOutline outline, double swathFeet) => outline.PerimeterFeet / 2 / swathFeet;
 
-    private static void Limit(double count, string property, string what, FieldPassesRequest request)
+    /// <summary>Refuses more strips or fillings than anyone drives.</summary>
+    internal static void Limit(double count, string property, string what)
     {
         double most = SpreadingConstants.All["most-strips"];
         if (count > most)
         {
             throw new ArgumentException(
                 FormattableString.Invariant($"{property}: more than {most} {what} on this plot; is its unit right?"),
-                nameof(request)
+                "request"
             );
         }
     }
 
-    private static PassLayout Layout(
+    private static PassLayout LayoutOf(
         PlotOutline outline,
         ImmutableArray<ImmutableArray<PlanePoint>> rings,
         FieldPassesRequest request,
@@ -82,18 +82,5 @@ internal sealed class LaidPasses
     ) =>
         request.Along is { } along
             ? PassLayout.Along((450 - along.Degrees) % 360, rings, request.SwathFeet, first)
-            : PassLayout.FewestTurns(outline.Corners, rings, request.SwathFeet, first);
-
-    private static SpreaderPass Pass(int number, (int Strip, PlanePoint Start, PlanePoint End) pass, double poundsPerFoot)
-    {
-        double feet = LandMath.DistanceFeet(pass.Start, pass.End);
-        return new SpreaderPass
-        {
-            Number = number,
-            Strip = pass.Strip,
-            Start = pass.Start,
-            End = pass.End,
-            Seed = Mass.FromPounds(feet * poundsPerFoot),
-        };
-    }
+            : PassLayout.LeastSeed(outline.Corners, rings, request.SwathFeet, first);
 }

@@ -40,6 +40,13 @@ public sealed class MeasuredBucket
         );
     }
 
+    /// <summary>How often a hopper that holds one such bucket is filled again after the first filling.</summary>
+    /// <param name="mass">Mass to spread; above 0.</param>
+    /// <returns>Refills, none when one filling is enough.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, or more refills than can be counted.</exception>
+    /// <remarks>refills = ceiling(mass / what it holds) - 1.</remarks>
+    public int RefillsFor(Mass mass) => Package.RoundUp(Guard.Positive(mass), Holds) - 1;
+
     /// <summary>Level buckets that hold a mass.</summary>
     /// <param name="mass">Mass; at least 0.</param>
     /// <returns>Number of buckets, a pure number: 2.25 is two buckets and a quarter.</returns>
@@ -49,4 +56,8 @@ public sealed class MeasuredBucket
         double pounds = mass.Pounds;
         return Guard.AtLeast(pounds, 0, "lb", nameof(mass)) / Holds.Pounds;
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Holds, "lb", 2)} in a level bucket";
 }

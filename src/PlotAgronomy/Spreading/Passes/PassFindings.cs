@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
@@ -8,17 +7,15 @@ namespace PlotAgronomy.Spreading;
 /// <summary>What is worth saying of passes laid over a plot.</summary>
 internal static class PassFindings
 {
-    internal static IEnumerable<Finding> Of(
-        PlotOutline outline,
-        FieldPassesRequest request,
-        LaidPasses laid,
-        double outsideShare
-    ) =>
+    internal static IEnumerable<Finding> Of(PlotOutline outline, FieldPassesRequest request, LaidPasses laid) =>
         outline
             .Findings.Concat(SpreadingPlausibility.Of(request.Speed, Length.FromFeet(request.SwathFeet), rate: request.Rate))
-            .Concat(OfLap(outline, request, laid)).Concat(OfPasses(request, laid, outsideShare));
+            .Concat(OfLap(request, laid))
+            .Concat(OfGround(outline.Area.SquareFeet, request, laid.Ground))
+            .Concat(OfPasses(request, laid))
+            .Concat(OfDirection(request, laid));
 
-    private static IEnumerable<Finding> OfLap(PlotOutline outline, FieldPassesRequest request, LaidPasses laid)
+    private static IEnumerable<Finding> OfLap(FieldPassesRequest request, LaidPasses laid)
     {
         double swathFeet = request.SwathFeet,
             spacingFeet = laid.SpacingFeet;
@@ -36,47 +33,57 @@ internal static class PassFindings
                 ("swath", Amounts.Print(swathFeet, 2))
             );
         }
+    }
 
-        double missedFeet = lap.IsEmpty ? 0 : EdgeBeyond(outline, lap, swathFeet);
-        if (missedFeet > swathFeet * SpreadingConstants.All["missed-edge"])
+    private static IEnumerable<Finding> OfGround(double plotSquareFeet, FieldPassesRequest request, SeededGround ground)
+    {
+        if (Exceeds(ground.Missed, "missed-share", out string missed, out _))
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.LapMisses,
-                ("edge", Amounts.Print(missedFeet, 0)),
-                ("swath", Amounts.Print(swathFeet, 1))
+                ("percent", missed),
+                ("ground", Amounts.Print(Area.FromSquareFeet(ground.Missed), "ft2", 0)),
+                ("swath", Amounts.Print(request.SwathFeet, 1))
+            );
+        }
+
+        if (Exceeds(ground.SownTwice, "twice-share", out string twice, out string twiceLimit))
+        {
+            yield return FindingCatalog.Create(SpreadingCodes.SownTwice, ("percent", twice), ("limit", twiceLimit));
+        }
+
+        if (Exceeds(ground.Outside, "outside-share", out string outside, out string outsideLimit))
+        {
+            yield return FindingCatalog.Create(SpreadingCodes.Outside, ("percent", outside), ("limit", outsideLimit));
+        }
+
+        bool Exceeds(double squareFeet, string limit, out string percent, out string most)
+        {
+            double share = 100 * squareFeet / plotSquareFeet,
+                atMost = SpreadingConstants.All[limit];
+            percent = Amounts.Print(share, 1);
+            most = Amounts.Print(atMost, 0);
+            return Tolerance.IsAbove(share, atMost);
+        }
+    }
+
+    /// <summary>Told where the direction chosen takes a turn more to save seed.</summary>
+    private static IEnumerable<Finding> OfDirection(FieldPassesRequest request, LaidPasses laid)
+    {
+        if (laid.Layout is { Direction: var chosen, Other: { } other } && other.Passes < chosen.Passes)
+        {
+            double pounds = (other.ThrownSquareFeet - chosen.ThrownSquareFeet) * request.PoundsPerSquareFoot;
+            yield return FindingCatalog.Create(
+                SpreadingCodes.OtherDirection,
+                ("bearing", other.Bearing.ToString()),
+                ("fewer", Amounts.Print(other.Passes, 0)),
+                ("passes", Amounts.Print(chosen.Passes, 0)),
+                ("seed", Amounts.Print(pounds, 2))
             );
         }
     }
 
-    /// <summary>Feet of the plot's edge farther than a swath from every lap: necks and spikes too narrow for one.</summary>
-    private static double EdgeBeyond(PlotOutline outline, ImmutableArray<PlotOutline> laps, double swathFeet)
-    {
-        double beyond = 0;
-        foreach (var (from, to) in Sides(outline))
-        {
-            double feet = LandMath.DistanceFeet(from, to);
-            int pieces = (int)Math.Ceiling(4 * feet / swathFeet);
-            for (int i = 0; i < pieces; i++)
-            {
-                double part = (i + 0.5) / pieces;
-                var place = new PlanePoint(
-                    from.EastFeet + part * (to.EastFeet - from.EastFeet),
-                    from.NorthFeet + part * (to.NorthFeet - from.NorthFeet)
-                );
-                if (!laps.Any(lap => Sides(lap).Any(s => LandMath.DistanceFeet(place, s.From, s.To) <= swathFeet)))
-                {
-                    beyond += feet / pieces;
-                }
-            }
-        }
-
-        return beyond;
-    }
-
-    private static IEnumerable<(PlanePoint From, PlanePoint To)> Sides(PlotOutline ring) =>
-        ring.Corners.Select((corner, i) => (corner, ring.Corners[(i + 1) % ring.Corners.Length]));
-
-    private static IEnumerable<Finding> OfPasses(FieldPassesRequest request, LaidPasses laid, double outsideShare)
+    private static IEnumerable<Finding> OfPasses(FieldPassesRequest request, LaidPasses laid)
     {
         double swathFeet = request.SwathFeet,
             spacingFeet = laid.SpacingFeet;
@@ -87,16 +94,6 @@ internal static class PassFindings
                 ("spacing", Amounts.Print(spacingFeet, 2)),
                 ("swath", Amounts.Print(swathFeet, 2)),
                 ("change", Amounts.Print((swathFeet / spacingFeet - 1) * 100, 1))
-            );
-        }
-
-        double limit = SpreadingConstants.All["outside-share"];
-        if (Tolerance.IsAbove(100 * outsideShare, limit))
-        {
-            yield return FindingCatalog.Create(
-                SpreadingCodes.Outside,
-                ("percent", Amounts.Print(100 * outsideShare, 1)),
-                ("limit", Amounts.Print(limit, 0))
             );
         }
 

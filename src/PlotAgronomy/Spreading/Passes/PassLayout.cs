@@ -3,116 +3,125 @@ using PlotAgronomy.Land;
 
 namespace PlotAgronomy.Spreading;
 
-/// <summary>Straight, evenly spaced passes over rings, in one direction or in the one with the fewest turns.</summary>
+/// <summary>Straight, evenly spaced passes over rings in one direction, in the order of driving.</summary>
 internal sealed class PassLayout
 {
-    private PassLayout(
-        double alongDegrees,
-        double spacingFeet,
-        ImmutableArray<(int Strip, PlanePoint Start, PlanePoint End)> passes,
-        double lengthFeet
-    )
+    private PassLayout(PassDirection direction, PassDirection? other, PassRoute route, StripSpans spans, double[] middles)
     {
-        AlongDegrees = alongDegrees;
-        SpacingFeet = spacingFeet;
-        Passes = passes;
-        LengthFeet = lengthFeet;
+        Direction = direction;
+        Other = other;
+        WalkFeet = route.WalkFeet;
+        StartsUpwards = route.Passes[0].Upwards;
+        Stretches = [.. route.Passes.Select(p => (p.Strip, p.Low, p.High, middles[p.Strip]))];
+        Passes =
+        [
+            .. route.Passes.Select(p =>
+                (p.Strip + 1, spans.Place(p.Start, middles[p.Strip]), spans.Place(p.End, middles[p.Strip]))
+            ),
+        ];
     }
 
-    /// <summary>Gets the direction in degrees counter-clockwise from east.</summary>
-    internal double AlongDegrees { get; }
+    internal PassDirection Direction { get; }
 
-    internal double SpacingFeet { get; }
+    /// <summary>Gets the next best direction; null when the direction was given or no other is nearly as good.</summary>
+    internal PassDirection? Other { get; }
 
+    /// <summary>Gets the passes in the order of driving, strips numbered from 1.</summary>
     internal ImmutableArray<(int Strip, PlanePoint Start, PlanePoint End)> Passes { get; }
 
-    internal double LengthFeet { get; }
+    /// <summary>Gets the same passes along and across the direction: strip from 0, its ends and its middle line.</summary>
+    internal ImmutableArray<(int Strip, double Low, double High, double Middle)> Stretches { get; }
+
+    /// <summary>Gets the walk with a shut gate from piece to piece of a plot whose strips fall apart.</summary>
+    internal double WalkFeet { get; }
+
+    /// <summary>Gets a value indicating whether the first pass runs in the direction, not against it.</summary>
+    internal bool StartsUpwards { get; }
 
     internal static int StripCount(double widthFeet, double swathFeet) =>
         Math.Max(1, (int)Tolerance.Ceiling(SpreaderMath.SwathsAcross(widthFeet, swathFeet)));
 
     internal static PassLayout Along(
         double alongDegrees,
-        ImmutableArray<ImmutableArray<PlanePoint>> rings,
-        double swathFeet,
-        FirstPassPlacement first
-    ) => Over(new StripSpans(rings, alongDegrees), alongDegrees, swathFeet, first);
-
-    /// <summary>The layout with the fewest passes; of equal ones the shortest; then the first found.</summary>
-    internal static PassLayout FewestTurns(
-        ImmutableArray<PlanePoint> outline,
-        ImmutableArray<ImmutableArray<PlanePoint>> rings,
+        IReadOnlyCollection<ImmutableArray<PlanePoint>> rings,
         double swathFeet,
         FirstPassPlacement first
     )
     {
-        PassLayout? best = null;
-        foreach (double degrees in Directions(outline, swathFeet))
-        {
-            var spans = new StripSpans(rings, degrees);
-            if (best is not null && StripCount(spans.HighFeet - spans.LowFeet, swathFeet) > best.Passes.Length)
-            {
-                // Every strip holds at least one pass.
-                continue;
-            }
-
-            var layout = Over(spans, degrees, swathFeet, first);
-            if (
-                best is null
-                || layout.Passes.Length < best.Passes.Length
-                || (layout.Passes.Length == best.Passes.Length && Tolerance.IsBelow(layout.LengthFeet, best.LengthFeet))
-            )
-            {
-                best = layout;
-            }
-        }
-
-        return best!;
+        var spans = new StripSpans(rings);
+        bool onEdge = first == FirstPassPlacement.OnEdge;
+        return Lay(Measure(spans, alongDegrees, false, swathFeet, onEdge), null, spans, swathFeet, onEdge);
     }
 
-    private static PassLayout Over(StripSpans spans, double alongDegrees, double swathFeet, FirstPassPlacement first)
+    /// <summary>The layout that throws the least seed for its turns.</summary>
+    internal static PassLayout LeastSeed(
+        ImmutableArray<PlanePoint> outline,
+        IReadOnlyCollection<ImmutableArray<PlanePoint>> rings,
+        double swathFeet,
+        FirstPassPlacement first
+    )
     {
+        var spans = new StripSpans(rings);
+        bool onEdge = first == FirstPassPlacement.OnEdge;
+        var (best, other) = PassDirections.Find(outline, spans, swathFeet, onEdge);
+        return Lay(best, other, spans, swathFeet, onEdge);
+    }
+
+    /// <summary>Counts and measures the passes in one direction without laying them.</summary>
+    internal static PassDirection Measure(StripSpans spans, double alongDegrees, bool isAlongSide, double swathFeet, bool onEdge)
+    {
+        int passes = 0;
+        double length = 0;
+        double spacing = Strips(spans, alongDegrees, swathFeet, onEdge, (_, stretches) =>
+        {
+            passes += stretches.Count;
+            foreach (var (from, to) in stretches)
+            {
+                length += to - from;
+            }
+        });
+        return new PassDirection(alongDegrees, isAlongSide, passes, spacing, length);
+    }
+
+    private static PassLayout Lay(PassDirection direction, PassDirection? other, StripSpans spans, double swathFeet, bool onEdge)
+    {
+        var strips = new List<(double From, double To)[]>();
+        var middles = new List<double>();
+        double spacing = Strips(spans, direction.AlongDegrees, swathFeet, onEdge, (middle, stretches) =>
+        {
+            strips.Add([.. stretches]);
+            middles.Add(middle);
+        });
+        double[] lines = [.. middles];
+        var route = PassRoute.Over(strips, lines, SpreadingConstants.All["turn-reach"] * spacing);
+        return new PassLayout(direction, other, route, spans, lines);
+    }
+
+    /// <summary>Goes through the strips of one direction from the lowest up, with the stretches of each.</summary>
+    /// <returns>The spacing in feet.</returns>
+    private static double Strips(
+        StripSpans spans,
+        double alongDegrees,
+        double swathFeet,
+        bool onEdge,
+        Action<double, List<(double From, double To)>> strip
+    )
+    {
+        spans.Turn(alongDegrees);
+        spans.StartBelow();
         double widthFeet = spans.HighFeet - spans.LowFeet;
         int intervals = StripCount(widthFeet, swathFeet);
-        bool onEdge = first == FirstPassPlacement.OnEdge;
         int strips = onEdge ? intervals + 1 : intervals;
         double spacing = onEdge ? SpreaderMath.SpacingOnEdgeFeet(widthFeet, strips) : SpreaderMath.SpacingFeet(widthFeet, strips);
-        var passes = ImmutableArray.CreateBuilder<(int, PlanePoint, PlanePoint)>();
-        double length = 0;
-        for (int strip = 0; strip < strips; strip++)
+        for (int i = 0; i < strips; i++)
         {
-            double middle = spans.LowFeet + (onEdge ? strip : strip + 0.5) * spacing;
+            double middle = spans.LowFeet + (onEdge ? i : i + 0.5) * spacing;
             // The outer strips reach past the plot by arithmetic dust only.
-            double from = strip == 0 ? spans.LowFeet : middle - spacing / 2,
-                to = strip == strips - 1 ? spans.HighFeet : middle + spacing / 2;
-            var stretches = spans.Between(from, to, swathFeet);
-            bool back = strip % 2 == 1;
-            foreach (var (start, end) in back ? Enumerable.Reverse(stretches) : stretches)
-            {
-                passes.Add((strip + 1, spans.Place(back ? end : start, middle), spans.Place(back ? start : end, middle)));
-                length += end - start;
-            }
+            double from = i == 0 ? spans.LowFeet : middle - spacing / 2,
+                to = i == strips - 1 ? spans.HighFeet : middle + spacing / 2;
+            strip(middle, spans.Between(from, to, swathFeet));
         }
 
-        return new PassLayout(alongDegrees, spacing, passes.ToImmutable(), length);
+        return spacing;
     }
-
-    /// <summary>Along every side at least a swath long, the longest first, and every whole degree.</summary>
-    private static IEnumerable<double> Directions(ImmutableArray<PlanePoint> outline, double swathFeet) =>
-        Enumerable
-            .Range(0, outline.Length)
-            .Select(i => (From: outline[i], To: outline[(i + 1) % outline.Length]))
-            .Select(s => (East: s.To.EastFeet - s.From.EastFeet, North: s.To.NorthFeet - s.From.NorthFeet))
-            .Select(s =>
-                (Feet: Math.Sqrt(s.East * s.East + s.North * s.North), Degrees: Math.Atan2(s.North, s.East) * 180 / Math.PI)
-            )
-            .Where(s => s.Feet >= swathFeet)
-            .OrderByDescending(s => s.Feet)
-            .Select(s =>
-                s.Degrees < 0 ? s.Degrees + 180
-                : s.Degrees >= 180 ? s.Degrees - 180
-                : s.Degrees
-            )
-            .Concat(Enumerable.Range(0, 180).Select(d => (double)d))
-            .Distinct();
 }

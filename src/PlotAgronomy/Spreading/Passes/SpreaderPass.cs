@@ -26,6 +26,21 @@ public sealed class SpreaderPass
     /// <summary>Gets the mass that leaves the hopper on it.</summary>
     public required Mass Seed { get; init; }
 
+    internal static SpreaderPass Over(int number, (int Strip, PlanePoint Start, PlanePoint End) pass, double poundsPerFoot) =>
+        new()
+        {
+            Number = number,
+            Strip = pass.Strip,
+            Start = pass.Start,
+            End = pass.End,
+            Seed = Mass.FromPounds(LandMath.DistanceFeet(pass.Start, pass.End) * poundsPerFoot),
+        };
+
     internal double LengthFeet =>
         Math.Sqrt(Math.Pow(End.EastFeet - Start.EastFeet, 2) + Math.Pow(End.NorthFeet - Start.NorthFeet, 2));
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"pass {Amounts.Print(Number, 0)}: {Amounts.Print(Length, "ft", 0)} from {Start} to {End}";
 }

@@ -5,100 +5,133 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Rings turned so that passes run along one axis, and what of them lies in a strip between two lines.</summary>
+/// <remarks>One object serves all directions: what it holds is filled anew by <see cref="Turn"/>.</remarks>
 internal sealed class StripSpans
 {
-    private readonly record struct Side(double LowAcross, double LowAlong, double HighAcross, double HighAlong)
-    {
-        internal double AlongAt(double across) =>
-            across <= LowAcross ? LowAlong
-            : across >= HighAcross ? HighAlong
-            : Interpolation.Line(LowAcross, LowAlong, HighAcross, HighAlong, across);
-    }
+    private readonly PlanePoint[] corners;
 
-    private readonly double eastPerAlong;
-    private readonly double northPerAlong;
-    private readonly List<Side> sides = [];
+    /// <summary>The corner that ends the side of each corner.</summary>
+    private readonly int[] next;
+    private readonly double[] along;
+    private readonly double[] across;
+    private readonly double[] lows;
+    private readonly int[] order;
+    private readonly List<int> active = [];
+    private readonly List<double> crossings = [];
+    private readonly List<(double From, double To)> stretches = [];
+    private double eastPerAlong;
+    private double northPerAlong;
+    private int waiting;
 
     /// <param name="rings">Rings that do not cross themselves or each other.</param>
-    /// <param name="alongDegrees">Direction of the passes, degrees counter-clockwise from east.</param>
-    internal StripSpans(IEnumerable<ImmutableArray<PlanePoint>> rings, double alongDegrees)
+    internal StripSpans(IReadOnlyCollection<ImmutableArray<PlanePoint>> rings)
     {
-        (northPerAlong, eastPerAlong) = Math.SinCos(alongDegrees * Math.PI / 180);
+        corners = [.. rings.SelectMany(r => r)];
+        next = new int[corners.Length];
+        int start = 0;
         foreach (var ring in rings)
         {
             for (int i = 0; i < ring.Length; i++)
             {
-                var (along, across) = Turned(ring[i]);
-                var (nextAlong, nextAcross) = Turned(ring[(i + 1) % ring.Length]);
-                sides.Add(
-                    across <= nextAcross
-                        ? new Side(across, along, nextAcross, nextAlong)
-                        : new Side(nextAcross, nextAlong, across, along)
-                );
+                next[start + i] = start + (i + 1) % ring.Length;
             }
+
+            start += ring.Length;
         }
 
-        LowFeet = sides.Min(s => s.LowAcross);
-        HighFeet = sides.Max(s => s.HighAcross);
+        along = new double[corners.Length];
+        across = new double[corners.Length];
+        lows = new double[corners.Length];
+        order = new int[corners.Length];
     }
 
     /// <summary>Gets the lowest line that touches the rings, in feet across the passes.</summary>
-    internal double LowFeet { get; }
+    internal double LowFeet { get; private set; }
 
     /// <summary>Gets the highest line that touches the rings.</summary>
-    internal double HighFeet { get; }
+    internal double HighFeet { get; private set; }
 
-    /// <summary>The stretches along the passes that cover all of the rings between two lines, from low to high.</summary>
+    /// <summary>Turns the rings.</summary>
+    /// <param name="alongDegrees">Direction of the passes, degrees counter-clockwise from east.</param>
+    internal void Turn(double alongDegrees)
+    {
+        (northPerAlong, eastPerAlong) = Math.SinCos(alongDegrees * Math.PI / 180);
+        (LowFeet, HighFeet) = (double.PositiveInfinity, double.NegativeInfinity);
+        for (int i = 0; i < corners.Length; i++)
+        {
+            var (east, north) = (corners[i].EastFeet, corners[i].NorthFeet);
+            along[i] = east * eastPerAlong + north * northPerAlong;
+            across[i] = north * eastPerAlong - east * northPerAlong;
+            LowFeet = Math.Min(LowFeet, across[i]);
+            HighFeet = Math.Max(HighFeet, across[i]);
+        }
+    }
+
+    /// <summary>Makes ready for strips asked for from the lowest upwards.</summary>
+    internal void StartBelow()
+    {
+        for (int i = 0; i < corners.Length; i++)
+        {
+            order[i] = i;
+            lows[i] = Low(i);
+        }
+
+        Array.Sort(lows, order);
+        active.Clear();
+        waiting = 0;
+    }
+
+    /// <summary>The stretches along the passes that cover all of the rings between two lines, from low to high. Each call
+    /// must lie
+    /// above the one before; the list is good until the next call.</summary>
     /// <param name="fromFeet">Lower line.</param>
     /// <param name="toFeet">Upper line.</param>
     /// <param name="shortestGapFeet">Stretches nearer than this are one.</param>
+    /// <remarks>A piece of the plot between two lines reaches as far along them as its edge: the sides between the lines, and the
+    /// lines themselves where they cross the plot.</remarks>
     internal List<(double From, double To)> Between(double fromFeet, double toFeet, double shortestGapFeet)
     {
-        var touching = sides.Where(s => s.LowAcross < toFeet && s.HighAcross > fromFeet).ToList();
-        double[] lines =
-        [
-            .. touching
-                .SelectMany(s => new[] { s.LowAcross, s.HighAcross })
-                .Where(a => a > fromFeet && a < toFeet)
-                .Append(fromFeet)
-                .Append(toFeet)
-                .Distinct()
-                .Order(),
-        ];
-        var stretches = new List<(double From, double To)>();
-        for (int i = 0; i + 1 < lines.Length; i++)
+        TakeUp(fromFeet, toFeet);
+        stretches.Clear();
+        foreach (int side in active)
         {
-            var (low, high) = (lines[i], lines[i + 1]);
-            double middle = (low + high) / 2;
-            var crossing = touching
-                .Where(s => s.LowAcross < middle && s.HighAcross > middle)
-                .OrderBy(s => s.AlongAt(middle))
-                .ToList();
-            for (int k = 0; k + 1 < crossing.Count; k += 2)
-            {
-                stretches.Add(
-                    (
-                        Math.Min(crossing[k].AlongAt(low), crossing[k].AlongAt(high)),
-                        Math.Max(crossing[k + 1].AlongAt(low), crossing[k + 1].AlongAt(high))
-                    )
-                );
-            }
+            double one = AlongAt(side, Math.Max(Low(side), fromFeet)),
+                other = AlongAt(side, Math.Min(High(side), toFeet));
+            stretches.Add((Math.Min(one, other), Math.Max(one, other)));
         }
 
-        var joined = new List<(double From, double To)>();
-        foreach (var stretch in stretches.OrderBy(s => s.From))
+        AddChords(fromFeet, above: true);
+        AddChords(toFeet, above: false);
+        stretches.Sort();
+        int kept = 0;
+        for (int i = 1; i < stretches.Count; i++)
         {
-            if (joined.Count > 0 && stretch.From - joined[^1].To < shortestGapFeet)
+            if (stretches[i].From - stretches[kept].To < shortestGapFeet)
             {
-                joined[^1] = (joined[^1].From, Math.Max(joined[^1].To, stretch.To));
+                stretches[kept] = (stretches[kept].From, Math.Max(stretches[kept].To, stretches[i].To));
             }
             else
             {
-                joined.Add(stretch);
+                stretches[++kept] = stretches[i];
             }
         }
 
-        return joined;
+        if (stretches.Count > 0)
+        {
+            stretches.RemoveRange(kept + 1, stretches.Count - kept - 1);
+        }
+
+        return stretches;
+    }
+
+    /// <summary>Where one line crosses the rings, from low to high; every two hold a stretch of the plot between them. The
+    /// list is
+    /// good until the next call.</summary>
+    internal List<double> On(double lineFeet)
+    {
+        TakeUp(lineFeet, lineFeet);
+        Cross(lineFeet, above: true);
+        return crossings;
     }
 
     /// <summary>The place on the plot's plane of a place along and across the passes.</summary>
@@ -108,9 +141,59 @@ internal sealed class StripSpans
             alongFeet * northPerAlong + acrossFeet * eastPerAlong
         );
 
-    private (double Along, double Across) Turned(PlanePoint place) =>
+    /// <summary>A place of the plane, along and across the passes.</summary>
+    internal (double Along, double Across) Turned(PlanePoint place) =>
         (
             place.EastFeet * eastPerAlong + place.NorthFeet * northPerAlong,
             place.NorthFeet * eastPerAlong - place.EastFeet * northPerAlong
         );
+
+    private void TakeUp(double fromFeet, double toFeet)
+    {
+        while (waiting < order.Length && (lows[waiting] < toFeet || lows[waiting] <= fromFeet))
+        {
+            active.Add(order[waiting++]);
+        }
+
+        active.RemoveAll(side => High(side) <= fromFeet);
+    }
+
+    private void AddChords(double lineFeet, bool above)
+    {
+        Cross(lineFeet, above);
+        for (int k = 0; k + 1 < crossings.Count; k += 2)
+        {
+            stretches.Add((crossings[k], crossings[k + 1]));
+        }
+    }
+
+    /// <summary>Crossings just above or just below a line, so that a corner on it counts once or twice, never half.</summary>
+    private void Cross(double lineFeet, bool above)
+    {
+        crossings.Clear();
+        foreach (int side in active)
+        {
+            double low = Low(side),
+                high = High(side);
+            if (above ? low <= lineFeet && lineFeet < high : low < lineFeet && lineFeet <= high)
+            {
+                crossings.Add(AlongAt(side, lineFeet));
+            }
+        }
+
+        crossings.Sort();
+    }
+
+    private double Low(int side) => Math.Min(across[side], across[next[side]]);
+
+    private double High(int side) => Math.Max(across[side], across[next[side]]);
+
+    private double AlongAt(int side, double acrossFeet)
+    {
+        int end = next[side];
+        var (low, high) = across[side] <= across[end] ? (side, end) : (end, side);
+        return acrossFeet <= across[low] ? along[low]
+            : acrossFeet >= across[high] ? along[high]
+            : Interpolation.Line(across[low], along[low], across[high], along[high], acrossFeet);
+    }
 }

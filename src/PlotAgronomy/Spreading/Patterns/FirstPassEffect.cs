@@ -37,7 +37,7 @@ public sealed class FirstPassEffect : IWorkedResult
 
     /// <summary>Works out a placement for an edge to the left of the first pass.</summary>
     /// <param name="pattern">Single pass; mirror it for an edge to the right.</param>
-    /// <param name="swath">Spacing of the passes; above 0.</param>
+    /// <param name="swath">Spacing of the passes; from 0.1 to 10,000 ft, and no less than a five-hundredth of the reach.</param>
     /// <param name="placement">Where the first pass runs.</param>
     /// <returns>What it does to that edge.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
@@ -47,8 +47,7 @@ public sealed class FirstPassEffect : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(pattern);
         Guard.Defined(placement);
-        double swathFeet = swath.Feet;
-        Guard.Above(swathFeet, 0, "ft", nameof(swath));
+        double swathFeet = PatternMath.SwathFeet(pattern, swath);
         double firstFeet = placement == FirstPassPlacement.OnEdge ? 0 : swathFeet / 2;
         double total = Integral(pattern.AmountAt, pattern.LeftFeet, pattern.RightFeet);
         double full = total / swathFeet;
@@ -123,4 +122,8 @@ public sealed class FirstPassEffect : IWorkedResult
 
         return sum * step;
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -71,4 +71,8 @@ public sealed class HalfRateComparison : IWorkedResult
                     ("mean", Amounts.Print(HalfSwath.Mean, 3))
                 ),
         ];
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -83,7 +83,7 @@ public sealed partial class OverlappedPattern : IWorkedResult
 
     /// <summary>Overlaps a pattern with itself.</summary>
     /// <param name="pattern">Single pass.</param>
-    /// <param name="swath">Spacing of the passes; from 0.1 to 10,000 ft.</param>
+    /// <param name="swath">Spacing of the passes; from 0.1 to 10,000 ft, and no less than a five-hundredth of the reach.</param>
     /// <param name="driving">How passes follow each other.</param>
     /// <returns>The overlapped pattern with both coefficients of variation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
@@ -91,8 +91,7 @@ public sealed partial class OverlappedPattern : IWorkedResult
     {
         ArgumentNullException.ThrowIfNull(pattern);
         Guard.Defined(driving);
-        double feet = swath.Feet;
-        Guard.Between(feet, SpreadingConstants.All["swath-low"], SpreadingConstants.All["swath-high"], "ft", nameof(swath));
+        double feet = PatternMath.SwathFeet(pattern, swath);
         var (first, step, count) = PatternMath.Positions(pattern, feet, driving);
         var amounts = new double[count];
         for (int i = 0; i < count; i++)
@@ -165,4 +164,8 @@ public sealed partial class OverlappedPattern : IWorkedResult
             );
 
     private static string Print(double number) => PlotAgronomy.Amounts.Print(number, 2);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Kernels of the overlap of passes.</summary>
@@ -10,6 +12,15 @@ internal static class PatternMath
     private const int BetweenTrays = 8;
 
     internal static readonly double SquareRootOfTwo = Math.Sqrt(2);
+
+    /// <summary>A swath for which the passes over one place can be summed.</summary>
+    internal static double SwathFeet(SpreadPattern pattern, Length swath)
+    {
+        double feet = swath.Feet;
+        double reach = Math.Max(Math.Abs(pattern.LeftFeet), Math.Abs(pattern.RightFeet));
+        double least = Math.Max(SpreadingConstants.All["swath-low"], reach / SpreadingConstants.All["reach-swaths"]);
+        return Guard.Between(feet, least, SpreadingConstants.All["swath-high"], "ft", nameof(swath));
+    }
 
     /// <summary>Whether passes a swath apart lay trays exactly on trays.</summary>
     internal static bool FallsOnTrays(SpreadPattern pattern, double swathFeet, DrivingMethod driving) =>

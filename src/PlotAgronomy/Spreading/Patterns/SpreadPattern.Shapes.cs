@@ -10,7 +10,7 @@ public sealed partial class SpreadPattern
     private const double BellReach = 6;
 
     /// <summary>A triangle.</summary>
-    /// <param name="leftReach">Reach to the left; above 0.</param>
+    /// <param name="leftReach">Reach to the left; above 0, at most 10,000 ft.</param>
     /// <param name="rightReach">Reach to the right; above 0. A reach unlike the left one makes a skewed pattern.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
@@ -40,7 +40,7 @@ public sealed partial class SpreadPattern
     }
 
     /// <summary>A bell with a standard deviation.</summary>
-    /// <param name="standardDeviation">Standard deviation of the offset; above 0.</param>
+    /// <param name="standardDeviation">Standard deviation of the offset; above 0, at most 10,000 ft.</param>
     /// <returns>The pattern, cut off at six standard deviations.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static SpreadPattern Bell(Length standardDeviation)
@@ -50,25 +50,25 @@ public sealed partial class SpreadPattern
     }
 
     /// <summary>A parabola, often called oval.</summary>
-    /// <param name="reach">Reach to each side; above 0.</param>
+    /// <param name="reach">Reach to each side; above 0, at most 10,000 ft.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static SpreadPattern Parabola(Length reach) => Of(reach, x => 1 - (x * x));
 
     /// <summary>Half an ellipse.</summary>
-    /// <param name="reach">Reach to each side; above 0.</param>
+    /// <param name="reach">Reach to each side; above 0, at most 10,000 ft.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static SpreadPattern SemiEllipse(Length reach) => Of(reach, x => Math.Sqrt(Math.Max(0, 1 - (x * x))));
 
     /// <summary>One lobe of a cosine.</summary>
-    /// <param name="reach">Reach to each side; above 0.</param>
+    /// <param name="reach">Reach to each side; above 0, at most 10,000 ft.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static SpreadPattern CosineLobe(Length reach) => Of(reach, x => Math.Cos(Math.PI / 2 * x));
 
     /// <summary>A raised cosine: a bell that ends.</summary>
-    /// <param name="reach">Reach to each side; above 0.</param>
+    /// <param name="reach">Reach to each side; above 0, at most 10,000 ft.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static SpreadPattern RaisedCosine(Length reach) => Of(reach, x => (1 + Math.Cos(Math.PI * x)) / 2);
@@ -82,6 +82,6 @@ public sealed partial class SpreadPattern
     private static double Positive(Length length, string name)
     {
         double feet = length.Feet;
-        return Guard.Above(feet, 0, "ft", name);
+        return Guard.AboveUpTo(feet, 0, SpreadingConstants.All["swath-high"], "ft", name);
     }
 }

@@ -45,18 +45,34 @@ public sealed partial class SpreadPattern
     /// <summary>Creates a pattern from a row of trays.</summary>
     /// <param name="catches">Catches from left to right, at least three, each at least 0, not all 0; pure numbers in one
     /// unit.</param>
-    /// <param name="spacing">Distance between tray centres; above 0.</param>
-    /// <param name="firstOffset">Offset of the leftmost tray; null when the row is centred on the path.</param>
+    /// <param name="spacing">Distance between tray centres; from 0.05 to 100 ft.</param>
+    /// <param name="firstOffset">Offset of the leftmost tray, at most 10,000 ft; null when the row is centred on the
+    /// path.</param>
     /// <returns>The pattern.</returns>
-    /// <exception cref="ArgumentException">Fewer than three trays, or nothing caught.</exception>
+    /// <exception cref="ArgumentException">Fewer than three trays, more than 2,000, or nothing caught.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static SpreadPattern FromTrays(IReadOnlyList<double> catches, Length spacing, Length? firstOffset = null)
     {
         double feet = spacing.Feet;
-        Guard.Above(feet, 0, "ft", nameof(spacing));
+        Guard.Between(
+            feet,
+            SpreadingConstants.All["tray-spacing-low"],
+            SpreadingConstants.All["tray-spacing-high"],
+            "ft",
+            nameof(spacing)
+        );
         foreach (double caught in Guard.NotEmpty(catches))
         {
-            Guard.AtLeast(caught, 0, "(a catch)", nameof(catches));
+            Guard.Between(caught, 0, SpreadingConstants.All["catch-high"], "(a catch)", nameof(catches));
+        }
+
+        double most = SpreadingConstants.All["most-trays"];
+        if (catches.Count > most)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"A pattern has at most {most} trays; this one has {catches.Count}."),
+                nameof(catches)
+            );
         }
 
         if (catches.Count < 3 || catches.All(c => c == 0))
@@ -65,7 +81,8 @@ public sealed partial class SpreadPattern
         }
 
         double first = firstOffset is { } given ? given.Feet : -(catches.Count - 1) / 2.0 * feet;
-        return new SpreadPattern([.. catches], Guard.Finite(first, "ft", nameof(firstOffset)), feet);
+        double reach = SpreadingConstants.All["swath-high"];
+        return new SpreadPattern([.. catches], Guard.Between(first, -reach, reach, "ft", nameof(firstOffset)), feet);
     }
 
     /// <summary>The same pattern with left and right exchanged.</summary>
@@ -98,4 +115,9 @@ public sealed partial class SpreadPattern
         int left = (int)Math.Floor(place);
         return Interpolation.Line(left, catches[left], left + 1, catches[left + 1], place);
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        IsMeasured ? $"{Amounts.Print(Catches.Length, 0)} trays" : $"a pattern {Amounts.Print(RightFeet - LeftFeet, 1)} ft wide";
 }

@@ -42,7 +42,7 @@ internal static class PlotPicture
         sheet.Text(Margin, 26, name, size: 17, bold: true);
         sheet.Text(Margin, 46, Summary(plan));
         sheet.Clip(OutlineClip, plan.Outline.Corners.Select(At));
-        DrawGround(sheet, plan, At);
+        DrawGround(sheet, plan, At, pixelsPerFoot);
         DrawPasses(sheet, plan, At, pixelsPerFoot);
         DrawLegend(sheet, plan, Top + drawingHeight + 34, pixelsPerFoot);
         return sheet.Finish();
@@ -53,16 +53,30 @@ internal static class PlotPicture
         string pass = plan.Passes.Length == 1 ? "pass" : "passes";
         string passes = plan.Passes.IsEmpty
             ? "no passes inside the lap"
-            : $"{Amounts.Print(plan.Passes.Length, 0)} {pass} {Amounts.Print(plan.Spacing, decimals: 1)} apart, "
-                + $"first one toward {plan.Direction}";
+            : $"{Amounts.Print(plan.Passes.Length, 0)} {pass}{Apart(plan)}, first one toward {plan.Direction}";
         string lap = plan.Lap.IsEmpty ? "" : $"; headland lap {Amounts.Print(plan.LapLength, decimals: 0)}";
         return $"{Amounts.Print(plan.Outline.Area, decimals: 2)}; {passes}{lap}; path {Amounts.Print(plan.Path, decimals: 0)}";
     }
 
-    private static void DrawGround(SvgSheet sheet, FieldPasses plan, Func<PlanePoint, (double X, double Y)> at)
+    private static string Apart(FieldPasses plan) =>
+        plan.Passes.Length == 1 ? "" : $" {Amounts.Print(plan.Spacing, decimals: 1)} apart";
+
+    /// <summary>Ground that nothing reaches is hatched: passes and lap are laid over the hatching as far as they reach.</summary>
+    private static void DrawGround(
+        SvgSheet sheet,
+        FieldPasses plan,
+        Func<PlanePoint, (double X, double Y)> at,
+        double pixelsPerFoot
+    )
     {
         double half = plan.Spacing.Feet / 2;
-        foreach (var pass in plan.Passes.Where(p => p.Strip % 2 == 1))
+        bool isMissing = plan.Ground.Missed > 0;
+        if (isMissing)
+        {
+            sheet.Polygon(plan.Outline.Corners.Select(at), sheet.Hatching(), 0, stroke: "none");
+        }
+
+        foreach (var pass in plan.Passes.Where(p => isMissing || p.Strip % 2 == 1))
         {
             double length = Math.Max(pass.LengthFeet, double.Epsilon);
             double east = -(pass.End.NorthFeet - pass.Start.NorthFeet) / length * half,
@@ -71,19 +85,20 @@ internal static class PlotPicture
                 PlanePoint.FromFeet(p.EastFeet + side * east, p.NorthFeet + side * north);
             sheet.Polygon(
                 new[] { Beside(pass.Start, 1), Beside(pass.End, 1), Beside(pass.End, -1), Beside(pass.Start, -1) }.Select(at),
-                StripGrey,
+                pass.Strip % 2 == 1 ? StripGrey : "white",
                 0,
                 stroke: "none",
                 clip: OutlineClip
             );
         }
 
-        if (!plan.Lap.IsEmpty)
+        foreach (var lap in plan.Lap)
         {
-            sheet.Ring(
-                plan.Outline.Corners.Select(at),
-                plan.Outline.Inset(plan.Request.Swath).Parts.Select(p => p.Corners.Select(at)),
-                LapGrey
+            sheet.Polygon(
+                lap.Corners.Select(at),
+                thickness: plan.Request.SwathFeet * pixelsPerFoot,
+                stroke: LapGrey,
+                clip: OutlineClip
             );
         }
 
@@ -150,7 +165,7 @@ internal static class PlotPicture
         {
             sheet.Polygon([(x, y + 38), (x + 30, y + 38), (x + 30, y + 50), (x, y + 50)], LapGrey, 0, stroke: "none");
             sheet.Segment(x, y + 44, x + 30, y + 44, 1.4, "7 4");
-            sheet.Text(x + 38, y + 48, "headland lap, driven first", size: 12);
+            sheet.Text(x + 38, y + 48, "headland lap, driven first; hatched: by hand", size: 12);
         }
 
         double arrow = Width - Margin - 60;

@@ -88,16 +88,16 @@ internal sealed class SvgSheet
                 + $"stroke-linejoin=\"round\"{Dashed(dash)}/>"
         );
 
-    /// <summary>A filled shape with holes.</summary>
-    internal void Ring(
-        IEnumerable<(double X, double Y)> outer,
-        IEnumerable<IEnumerable<(double X, double Y)>> holes,
-        string fill
-    ) =>
+    /// <summary>Declares thin slanting lines.</summary>
+    /// <returns>The fill to draw with.</returns>
+    internal string Hatching()
+    {
         Line(
-            $"<path d=\"{string.Join(' ', holes.Prepend(outer).Select(r => "M" + Points(r) + "Z"))}\" fill=\"{fill}\" "
-                + "fill-rule=\"evenodd\" stroke=\"none\"/>"
+            "<pattern id=\"hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">"
+                + "<line x1=\"0\" y1=\"0\" x2=\"0\" y2=\"5\" stroke=\"black\" stroke-width=\"1.2\"/></pattern>"
         );
+        return "url(#hatch)";
+    }
 
     /// <summary>Text that reads upwards.</summary>
     internal void UpwardText(double x, double y, string text, double size) =>

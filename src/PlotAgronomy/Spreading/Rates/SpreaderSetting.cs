@@ -69,4 +69,8 @@ public sealed partial class SpreaderSetting : IWorkedResult
             );
         }
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -18,12 +19,32 @@ public static class WalkingPace
     {
         double feet = distance.Feet;
         double milesPerHour = speed.MilesPerHour;
-        return TimeSpan.FromSeconds(
-            SpreaderMath.SecondsForFeet(
-                Guard.Above(feet, 0, "ft", nameof(distance)),
-                Guard.Above(milesPerHour, 0, "mph", nameof(speed))
-            )
+        double seconds = SpreaderMath.SecondsForFeet(
+            Guard.Above(feet, 0, "ft", nameof(distance)),
+            Guard.Above(milesPerHour, 0, "mph", nameof(speed))
         );
+        double hours = SpreadingConstants.All["longest-walk"];
+        return seconds <= hours * 3600
+            ? TimeSpan.FromSeconds(seconds)
+            : throw new ArgumentOutOfRangeException(
+                nameof(speed),
+                milesPerHour,
+                FormattableString.Invariant($"Must be fast enough to end this walk within {hours} h (mph).")
+            );
+    }
+
+    /// <summary>Asks after a pace or a swath that no spreader has.</summary>
+    /// <param name="pace">Ground speed.</param>
+    /// <param name="swath">Effective swath; null when it is not asked.</param>
+    /// <returns>A warning for each that lies outside what spreaders do; none where all is usual.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A negative pace or swath.</exception>
+    public static ImmutableArray<Finding> Check(Speed pace, Length? swath = null)
+    {
+        double milesPerHour = pace.MilesPerHour;
+        double? feet = swath?.Feet;
+        Guard.AtLeast(milesPerHour, 0, "mph", nameof(pace));
+        Guard.AtLeast(feet ?? 0, 0, "ft", nameof(swath));
+        return [.. SpreadingPlausibility.Of(pace, swath)];
     }
 
     /// <summary>Speed of a timed walk.</summary>

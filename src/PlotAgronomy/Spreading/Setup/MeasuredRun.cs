@@ -17,4 +17,8 @@ public sealed class MeasuredRun
 
     /// <summary>Gets the rate it gave, and its flow when it was timed.</summary>
     public MeasuredRate Rate { get; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Run.ToString();
 }

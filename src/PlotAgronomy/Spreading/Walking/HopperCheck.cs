@@ -38,4 +38,8 @@ public sealed class HopperCheck
             settingChanged
         );
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(PoundsLeft, 2)} lb left after {Amounts.Print(AcresDone, 3)} ac";
 }

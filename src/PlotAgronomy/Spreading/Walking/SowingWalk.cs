@@ -129,4 +129,8 @@ public sealed class SowingWalk : IWorkedResult
             ]
             : [];
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }
