@@ -9,6 +9,7 @@ internal static class BlendCodes
     internal const string CompanionOverLimit = "blend-companion-over-limit";
     internal const string Crowded = "blend-crowded";
     internal const string CrowdedAtEveryRate = "blend-crowded-at-every-rate";
+    internal const string DateEarlyEdge = "blend-date-early-edge";
     internal const string DateOutside = "blend-date-outside";
     internal const string DrainageApart = "blend-drainage-apart";
     internal const string DrainageOutside = "blend-drainage-outside";

@@ -118,6 +118,10 @@ internal static class FitFindings
                     ("dates", string.Join("; ", windows.Select(w => w.ToString()).Distinct()))
                 );
             }
+            else if (fit.Request.SowingDay is { } sown && EarlyEdge.For(kind, windows, sown) is { } early)
+            {
+                yield return early;
+            }
         }
     }
 

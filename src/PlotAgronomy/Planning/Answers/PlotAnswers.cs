@@ -91,7 +91,9 @@ public sealed class PlotAnswers
     }
 
     private IEnumerable<Finding> OfTheWork =>
-        PlanFindings.OfTheWork(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading);
+        PlanFindings
+            .OfTheWork(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading)
+            .Concat(Seed.State == AnswerState.Open ? Seed.Findings : []);
 
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>

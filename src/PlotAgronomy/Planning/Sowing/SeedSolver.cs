@@ -22,6 +22,14 @@ internal static class SeedSolver
             return Answers.Open<SeedAnswer>(() => [.. SeedParts.BeforeBlending(plan)]);
         }
 
+        if (SeedParts.TreatedOnSurface(plan).ToList() is { Count: > 0 } treated)
+        {
+            return Answers.Open<SeedAnswer>(
+                () => [.. treated.Select(k => SeedQuestions.Untreated(k.Kind))],
+                findings: () => [.. treated.SelectMany(k => k.Offer.Item.Cautions(plan.SowingMethod)).Distinct()]
+            );
+        }
+
         var standing = Standing(plan);
         var batch = blend.WeighFor(plan.Plot.Area);
         var seed = new SeedAnswer(
