@@ -10,6 +10,7 @@ internal static class BlendCodes
     internal const string Crowded = "blend-crowded";
     internal const string CrowdedAtEveryRate = "blend-crowded-at-every-rate";
     internal const string DateEarly = "blend-date-early";
+    internal const string DateEarlyEdge = "blend-date-early-edge";
     internal const string DateLate = "blend-date-late";
     internal const string DrainageApart = "blend-drainage-apart";
     internal const string DrilledRates = "blend-drilled-rates";

@@ -85,4 +85,9 @@ internal static class BlendMath
         share <= quarterStand ? Interpolation.Line(0, 0, quarterStand, lowAtQuarterStand, share)
         : share < 1 ? Interpolation.Line(quarterStand, lowAtQuarterStand, 1, highAtFullStand, share)
         : highAtFullStand;
+
+    /// <summary>Live seeds a square foot that a stand may have: those of the target, or of one full stand of the same kinds where
+    /// their own published rates hold more.</summary>
+    internal static double MostSeedsPerSquareFoot(double target, double liveSeeds, double fullStands) =>
+        Math.Max(target, liveSeeds / fullStands);
 }

@@ -5,9 +5,11 @@ internal static class SeedCodes
 {
     internal const string AskCount = "seed-ask-count";
     internal const string AskDrainage = "seed-ask-drainage";
+    internal const string AskFullRate = "seed-ask-full-rate";
     internal const string AskRate = "seed-ask-rate";
     internal const string AskRegion = "seed-ask-region";
     internal const string AskTestMonth = "seed-ask-test-month";
+    internal const string AskUntreated = "seed-ask-untreated";
     internal const string BelowFloor = "seed-below-floor";
     internal const string Coated = "seed-coated";
     internal const string CoatedBesideBare = "seed-coated-beside-bare";

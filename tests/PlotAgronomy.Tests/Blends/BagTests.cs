@@ -27,7 +27,7 @@ public class BagTests
     };
 
     /// <summary>Oats 46.20, wheat 29.40, pea 14.70, crimson 4.90, turnip 1.96; other crop 1.50, inert 1.20, weed 0.14: a 50-lb bag that claims an acre.</summary>
-    private static Offer<StoreBlend> Bag() => Offer.InBags(new StoreBlend
+    private static Offer<StoreBlend> Bag(double claimedAcres = 1) => Offer.InBags(new StoreBlend
     {
         Label = "fall bag",
         Tag = new SeedTag
@@ -37,23 +37,23 @@ public class BagTests
             Inert = Fraction.FromPercent(1.20),
             Weed = Fraction.FromPercent(0.14),
         },
-        ClaimedArea = Area.FromAcres(1),
+        ClaimedArea = Area.FromAcres(claimedAcres),
     }, Mass.FromPounds(50), 60m);
 
     [Fact]
     public void A_thin_bag_really_covers_less_than_it_claims()
     {
-        var comparison = BagOrPlainSeed.Compare(Bag(), SowingMethod.Drilled, [], ViabilityRule.GerminationAndHard);
-        // By hand, middle drilled rates 85, 85, 55, 16, 3.25 lb/ac: 20.79/85 + 13.23/85 + 6.2475/55 + 2.205/16 + 0.882/3.25.
-        double total = 20.79 / 85 + 13.23 / 85 + 6.2475 / 55 + 2.205 / 16 + 0.882 / 3.25;
+        var comparison = BagOrPlainSeed.Compare(Bag(claimedAcres: 2), SowingMethod.Drilled, [], ViabilityRule.GerminationAndHard);
+        // By hand, drilled full rates 90, 90, 30, 15, 1.5 lb/ac: 20.79/90 + 13.23/90 + 6.2475/30 + 2.205/15 + 0.882/1.5 acres.
+        double total = 20.79 / 90 + 13.23 / 90 + 6.2475 / 30 + 2.205 / 15 + 0.882 / 1.5;
         Area covers = comparison.ReallyCovers;
         double acres = covers.Acres;
 
-        Assert.Equal(total, comparison.AsClaimed.StandTotal.Chosen, 1e-9);
+        Assert.Equal(total / 2, comparison.AsClaimed.StandTotal.Chosen, 1e-9);
         Assert.Equal(total, acres, 1e-9);
         Assert.Equal(60 / total, (double)comparison.BagCostPerAcre, 1e-9);
         Assert.Contains(comparison.Findings, f => f.Code == "blend-bag-thin");
-        Assert.Equal(50, comparison.AsClaimed.BulkRate.PoundsPerAcre, 1e-9);
+        Assert.Equal(25, comparison.AsClaimed.BulkRate.PoundsPerAcre, 1e-9);
         Assert.Null(comparison.Plain);
     }
 

@@ -143,7 +143,7 @@ public class BlendTests
             Assert.Equal(work, string.Join("\n", blend.ShowWork()));
             Assert.Equal(findings, string.Join("\n", CrowdingReport.For(blend).Findings));
             Assert.Contains("26.3 live seeds", findings, StringComparison.Ordinal);
-            Assert.Equal("1.5 full stands (0.72-2.63 over the published full rates)", blend.StandTotal.ToString());
+            Assert.Equal("1.5 full stands (1.4-2.82 over the published full rates)", blend.StandTotal.ToString());
         }
     }
 
@@ -164,9 +164,9 @@ public class BlendTests
         var tag = new SeedTag { Components = [Named("oats-spring", 90, 90), Named("purple-top-turnip", 8, 85)], Inert = Fraction.FromPercent(2), IsTreated = true };
         var blend = Blend.FromTag(tag, ApplicationRate.FromPoundsPerAcre(40), SowingMethod.Broadcast);
 
-        // By hand: 40 x 0.90 x 0.90 and 40 x 0.08 x 0.85 lb live; middle broadcast rates 115 and 6 lb/ac.
-        Assert.Equal(32.4 / 115, blend.Parts[0].ShareOfFullStand.Chosen, 1e-12);
-        Assert.Equal(2.72 / 6, blend.Parts[1].ShareOfFullStand.Chosen, 1e-12);
+        // By hand: 40 x 0.90 x 0.90 and 40 x 0.08 x 0.85 lb live; broadcast full rates 90 (as drilled; two print 80-150) and 3 lb/ac.
+        Assert.Equal(32.4 / 90, blend.Parts[0].ShareOfFullStand.Chosen, 1e-12);
+        Assert.Equal(2.72 / 3, blend.Parts[1].ShareOfFullStand.Chosen, 1e-12);
         Assert.Equal(40, blend.BulkRate.PoundsPerAcre, 1e-12);
         Assert.All(blend.Parts, p => Assert.True(p.Component.IsTreated));
     }

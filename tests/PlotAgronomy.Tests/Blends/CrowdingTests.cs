@@ -95,7 +95,7 @@ public class CrowdingTests
     {
         Assert.DoesNotContain(CodesOf(Blend.FromSharesOfFullStand((Of("oats-spring"), 1))), c => c.StartsWith("blend-crowded", StringComparison.Ordinal));
         Assert.Contains("blend-crowded", CodesOf(Blend.FromSharesOfFullStand((Of("oats-spring"), 1.01))));
-        Assert.Contains("blend-crowded-at-every-rate", CodesOf(Blend.FromSharesOfFullStand((Of("oats-spring"), 1.4))));
+        Assert.Contains("blend-crowded-at-every-rate", CodesOf(Blend.FromSharesOfFullStand((Of("oats-spring"), 1.7))));
     }
 
     [Fact]

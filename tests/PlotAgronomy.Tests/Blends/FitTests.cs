@@ -102,8 +102,8 @@ public class FitTests
     [Fact]
     public void One_hopper_of_kinds_with_no_depth_in_common_says_so()
     {
-        // Radish 0.25-0.75 in, eastern gamagrass 1-1.5 in: both are covered, and their seeds are alike in size.
-        var fit = Fit(Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.FromShare(SampleBlends.Kind("daikon-radish"), 0.3), KindShare.FromShare(SampleBlends.Kind("eastern-gamagrass"), 0.5)));
+        // Sunn hemp 0.5-0.75 in, eastern gamagrass 1-1.5 in: both are covered, and their seeds are alike in size.
+        var fit = Fit(Blend.FromSharesOfFullStand(SowingMethod.Drilled, KindShare.FromShare(SampleBlends.Kind("sunn-hemp"), 0.3), KindShare.FromShare(SampleBlends.Kind("eastern-gamagrass"), 0.5)));
         Assert.Null(Assert.Single(fit.Passes).Shallowest);
         Assert.Contains(fit.Findings, f => f.Code == "blend-pass-depths-apart");
         Assert.DoesNotContain("blend-pass-depths-apart", CodesOf(BlendOf(("daikon-radish", 0.3), ("winter-wheat", 0.5))));
@@ -116,10 +116,10 @@ public class FitTests
     [Fact]
     public void What_rests_on_memory_is_said()
     {
-        // Ladino: depth from memory, pH limits and nitrogen read. Lablab: nitrogen from memory.
+        // Ladino: depth, pH limits and nitrogen read. Kura clover: depth from memory. Lablab: nitrogen from memory.
         var read = Fit(BlendOf(("ladino-clover", 0.5))).Findings.Where(f => f.Code == "data-from-memory").Select(f => f.Text).ToArray();
-        Assert.Contains(read, t => t.Contains("the sowing depths of Ladino clover", StringComparison.Ordinal));
-        Assert.DoesNotContain(read, t => t.Contains("pH limits", StringComparison.Ordinal) || t.Contains("nitrogen fixed", StringComparison.Ordinal));
+        Assert.Contains(Fit(BlendOf(("kura-clover", 0.5))).Findings, f => f.Code == "data-from-memory" && f.Text.Contains("the sowing depths of Kura clover", StringComparison.Ordinal));
+        Assert.DoesNotContain(read, t => t.Contains("depths", StringComparison.Ordinal) || t.Contains("pH limits", StringComparison.Ordinal) || t.Contains("nitrogen fixed", StringComparison.Ordinal));
         Assert.Contains(Fit(BlendOf(("lablab", 0.5))).Findings, f => f.Code == "data-from-memory" && f.Text.Contains("the nitrogen fixed of Lablab", StringComparison.Ordinal));
     }
 
@@ -227,17 +227,30 @@ public class FitTests
     [Fact]
     public void Published_dates_in_common_are_found_and_a_day_outside_is_named()
     {
-        // South: crimson Aug 1 - Oct 31 and Sep 1 - Oct 15; wheat Aug 1 - Sep 30, Aug 15 - Oct 15 and Sep 1 - Nov 1.
+        // South: crimson Aug 15 - Oct 1, Aug 25 - Oct 31 and Sep 1 - Oct 15; wheat Aug 15 - Oct 15, Sep 1 - Nov 1 and Sep 15 - Oct 30.
+        // What opens them on Aug 1 names months only.
         var blend = BlendOf(("crimson-clover", 0.5), ("winter-wheat", 0.4));
         var range = Assert.Single(CommonDates.For(blend, PlantingRegion.Find("south")).Ranges);
-        Assert.Equal((8, 1), (range.From.Month, range.From.Day));
+        Assert.Equal((8, 15), (range.From.Month, range.From.Day));
         Assert.Equal((10, 31), (range.To.Month, range.To.Day));
         BlendFitRequest On(int month, int day) => new() { Region = PlantingRegion.Find("south"), SowingDay = new DateOnly(2026, month, day) };
         Assert.DoesNotContain("blend-date-late", CodesOf(blend, On(10, 31)));
         Assert.Contains("blend-date-late", CodesOf(blend, On(11, 2)));
-        Assert.Contains("blend-date-early", CodesOf(blend, On(7, 15)));
+        Assert.Contains("blend-date-early", CodesOf(blend, On(8, 1)));
         Assert.Equal(2, CodesOf(blend, On(12, 24)).Count(c => c == "blend-out-of-season"));
-        Assert.Contains("blend-no-dates", CodesOf(BlendOf(("lablab", 0.5)), On(6, 1)));
+        Assert.Contains("blend-no-dates", CodesOf(BlendOf(("sunn-hemp", 0.5)), On(6, 1)));
+    }
+
+    /// <summary>Southern wheat opens on 15 August in one guide to plots, on 1 September in another, and from 15 September in four others.</summary>
+    [Theory]
+    [InlineData(8, 20, true)]
+    [InlineData(9, 1, true)]
+    [InlineData(10, 1, false)]
+    [InlineData(8, 1, false)]
+    public void An_early_day_that_few_publications_allow_is_flagged(int month, int day, bool early)
+    {
+        var request = new BlendFitRequest { Region = PlantingRegion.Find("south"), SowingDay = new DateOnly(2026, month, day) };
+        Assert.Equal(early, CodesOf(BlendOf(("winter-wheat", 0.5)), request).Contains("blend-date-early-edge"));
     }
 
     [Fact]

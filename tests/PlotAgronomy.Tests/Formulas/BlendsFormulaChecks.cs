@@ -15,6 +15,13 @@ internal static class BlendsFormulaChecks
     );
     private static readonly (string, double, double) BulkRate = ("bulk rate", 1, 200);
 
+    private static PureLiveSeedRateRange Published(double low, double high) =>
+        PureLiveSeedRateRange.Printed(
+            PureLiveSeedRate.BroadcastPoundsPerAcre(low),
+            PureLiveSeedRate.BroadcastPoundsPerAcre(high),
+            null
+        );
+
     internal static FormulaCheck[] Stand =>
         [
             new(
@@ -40,6 +47,35 @@ internal static class BlendsFormulaChecks
                         .Middle.PoundsPerAcre,
                 ("lowest published", 1, 40),
                 ("highest published", 40, 160)
+            ),
+            new(
+                "blend-full-rate-lowest",
+                d => Published(d["lowest published"], d["highest published"]).Full.PoundsPerAcre,
+                ("lowest published", 1, 40),
+                ("highest published", 40, 160)
+            ),
+            new(
+                "blend-full-rate-raised",
+                d => SeedMath.RaisedPoundsPerAcre(d["lowest published"], d["highest published"], d["drilled full rate"]),
+                ("lowest published", 1, 40),
+                ("highest published", 40, 160),
+                ("drilled full rate", 1, 200)
+            ),
+            new(
+                "blend-full-rate-made",
+                d =>
+                    Published(d["broadcast full rate"], 160)
+                        .SownBy(SowingMethod.FrostSeeded, 1, d["factor"], d["factor"], Origin.FromUser("a factor"))
+                        .Full.PoundsPerAcre,
+                ("broadcast full rate", 1, 150),
+                ("factor", 1, 2)
+            ),
+            new(
+                "blend-density-limit",
+                d => BlendMath.MostSeedsPerSquareFoot(d["target"], d["live seeds"], d["full stands"]),
+                ("target", 4, 80),
+                ("live seeds", 1, 200),
+                ("full stands", 0.1, 3)
             ),
             new(
                 "blend-bulk-rate",

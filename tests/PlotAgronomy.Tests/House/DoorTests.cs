@@ -29,8 +29,6 @@ public partial class DoorTests
         ["SeedTag.TestMonth"] = "the month of each kind goes before that of the tag; lots of a plan have their own",
         ["SeedTag.LotNumber"] = "a name",
         ["SeedTag.IsPreinoculated"] = "a store blend is compared by price and living seed",
-        ["TagComponent.Variety"] = "a name",
-        ["TagComponent.Origin"] = "a name",
     };
 
     private static readonly Lazy<ReachedCode> Solved = new(() =>

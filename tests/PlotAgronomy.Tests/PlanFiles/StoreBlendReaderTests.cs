@@ -1,3 +1,4 @@
+using PlotAgronomy.Planning;
 using PlotAgronomy.Tests.Support;
 
 namespace PlotAgronomy.Tests.PlanFiles;
@@ -28,7 +29,6 @@ public class StoreBlendReaderTests
     [InlineData("\"germination\": \"75 %\", \"hardSeed\": \"8 %\"", "\"germination\": \"95 %\", \"hardSeed\": \"8 %\"", "$.materials.storeBlends[0].components[2].pureSeed", "Germination + hard")]
     [InlineData("\"pureSeed\": \"1.4 %\", \"germination\": \"80 %\"", "\"pureSeed\": \"1.4 %\", \"germination\": \"0 %\"", "$.materials.storeBlends[0].components", "above 0")]
     [InlineData("\"weed\": \"0.2 %\"", "\"weeds\": \"0.2 %\"", "$.materials.storeBlends[0].weeds", "unknown field")]
-    [InlineData("\"kind\": \"chicory\"", "\"kind\": \"winter wheat\"", "$.materials.storeBlends[0].components", "twice")]
     public void A_mistake_in_a_store_blend_is_reported_where_it_stands(string from, string to, string path, string says)
     {
         string broken = Demo("store-blend").Replace(from, to, StringComparison.Ordinal);
@@ -36,6 +36,16 @@ public class StoreBlendReaderTests
         Assert.Equal(path, problem.Path);
         Assert.Contains(says, problem.Text, StringComparison.Ordinal);
         Assert.True(problem is { Line: > 50, Column: > 1 }, problem.ToString());
+    }
+
+    [Fact]
+    public void Two_varieties_of_a_kind_in_a_store_blend_are_one_kind()
+    {
+        string twice = Demo("store-blend").Replace("\"kind\": \"chicory\"", "\"kind\": \"winter wheat\"", StringComparison.Ordinal);
+        var reading = PlanFile.Read(twice);
+        Assert.Empty(reading.Problems);
+        var blend = Assert.Single(reading.Plan!.CompareStoreBlends().Blends);
+        Assert.Equal(4, blend.Comparison.AsClaimed.Parts.Length);
     }
 
     [Fact]

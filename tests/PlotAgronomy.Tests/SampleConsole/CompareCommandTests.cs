@@ -108,7 +108,7 @@ public class CompareCommandTests
     {
         string sheet = Compare("lots", "clover-lots", "--width", "160");
         // Closed form: rate / (pure x germination) x price of a pound.
-        double rate = KindCatalog.Standard.Find("crimson clover").FullRange(SowingMethod.Broadcast).Middle.PoundsPerAcre;
+        double rate = KindCatalog.Standard.Find("crimson clover").FullRange(SowingMethod.Broadcast).Full.PoundsPerAcre;
         (string Lot, double Cost)[] byHand =
         [
             ("bin run", rate / (0.88 * 0.78) * 84 / 50), ("bare, fresh", rate / (0.985 * 0.86) * 59 / 25), ("bare, last year's", rate / (0.98 * 0.61) * 87 / 50),
@@ -129,7 +129,7 @@ public class CompareCommandTests
     {
         string sheet = Compare("bag", "store-blend", "--width", "160");
         (string Kind, double Pure, double Germination)[] tag = [("winter wheat", 0.452, 0.85), ("spring oats", 0.324, 0.85), ("crimson clover", 0.101, 0.75), ("purple top turnip", 0.032, 0.85), ("chicory", 0.014, 0.80)];
-        double fullStands = tag.Sum(k => 40 * k.Pure * k.Germination / KindCatalog.Standard.Find(k.Kind).FullRange(SowingMethod.Broadcast).Middle.PoundsPerAcre);
+        double fullStands = tag.Sum(k => 40 * k.Pure * k.Germination / KindCatalog.Standard.Find(k.Kind).FullRange(SowingMethod.Broadcast).Full.PoundsPerAcre);
         Assert.Contains($"{Number(0.5 * fullStands, 2)} ac at one full stand", sheet, StringComparison.Ordinal);
         Assert.Contains($"{(42 / (0.5 * fullStands)).ToString("0.00", CultureInfo.InvariantCulture)} USD", sheet, StringComparison.Ordinal);
         Assert.Contains("2 bags, 84.00 USD", sheet, StringComparison.Ordinal);

@@ -75,7 +75,7 @@ public class KindCatalogTests
         using var scope = new CultureScope(culture);
         Assert.Equal("indiangrass", Catalog.Find("INDIANGRASS").Id);
         Assert.Equal("annual-ryegrass", Catalog.Find("ITALIAN RYEGRASS").Id);
-        Assert.Equal("3-8 lb PLS/ac, broadcast", Catalog.Find("ladino").FullRange(SowingMethod.Broadcast).ToString());
+        Assert.Equal("4-8 lb PLS/ac, broadcast", Catalog.Find("ladino").FullRange(SowingMethod.Broadcast).ToString());
         Assert.Equal("7.5 lb PLS/ac, drilled", PureLiveSeedRate.DrilledPoundsPerAcre(7.5).ToString());
     }
 

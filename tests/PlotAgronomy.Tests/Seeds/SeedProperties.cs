@@ -193,8 +193,8 @@ public class SeedProperties
             return method != SowingMethod.Drilled;
         }
 
-        return full.Method == method && Near.Equal(part.Value, KindShare.FromRate(kind, full.Middle * part.Value).ShareOfFullStand)
-            && RateCheck.Against(kind, full.Middle).OverTop <= 1;
+        return full.Method == method && Near.Equal(part.Value, KindShare.FromRate(kind, full.Full * part.Value).ShareOfFullStand)
+            && RateCheck.Against(kind, full.Full).OverTop <= 1;
     }
 
     [Property]

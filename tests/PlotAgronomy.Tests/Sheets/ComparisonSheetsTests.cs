@@ -78,7 +78,7 @@ public class ComparisonSheetsTests
         var sheet = FieldSheet.Of(PlanFile.Read(json).Plan!.CompareSeedLots());
         Assert.Equal(2, sheet.Sections.Count(s => s.Heading.EndsWith("what an acre costs", StringComparison.Ordinal)));
         var chicory = sheet.Sections.First(s => s.Heading.StartsWith("Chicory", StringComparison.Ordinal));
-        double full = KindCatalog.Standard.Find("chicory").FullRange(SowingMethod.Broadcast).Middle.PoundsPerAcre;
+        double full = KindCatalog.Standard.Find("chicory").FullRange(SowingMethod.Broadcast).Full.PoundsPerAcre;
         Assert.Contains($"{Amounts.Print(full, 2)} lb of pure live seed per acre", chicory.Blocks.OfType<SheetSentence>().First().Text, StringComparison.Ordinal);
     }
 

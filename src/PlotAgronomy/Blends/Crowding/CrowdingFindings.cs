@@ -120,25 +120,17 @@ internal static class CrowdingFindings
     private static IEnumerable<Finding> Densities(StandCrowding stand)
     {
         double seeds = stand.Blend.LiveSeedsPerSquareFoot;
-        foreach (var target in DensityTarget.All)
-        {
-            bool applies = target.Counted switch
-            {
-                DensityCount.WholeStand => stand.Members.All(m => target.Covers(m.Kind)),
-                DensityCount.WholePlot => true,
-                _ => false,
-            };
-            if (applies && Tolerance.IsAbove(seeds, target.HighPerSquareFoot))
-            {
-                yield return FindingCatalog.Create(
+        return stand
+            .Densities.Where(d => Tolerance.IsAbove(seeds, d.Most))
+            .Select(d =>
+                FindingCatalog.Create(
                     BlendCodes.TooDense,
                     ("seeds", Amounts.Print(seeds, 1)),
-                    ("high", Amounts.Print(target.HighPerSquareFoot, 1)),
-                    ("low", Amounts.Print(target.LowPerSquareFoot, 1)),
-                    ("context", target.Context)
-                );
-            }
-        }
+                    ("high", Amounts.Print(d.Most, 1)),
+                    ("low", Amounts.Print(d.Target.LowPerSquareFoot, 1)),
+                    ("context", d.Target.Context)
+                )
+            );
     }
 
     private static IEnumerable<Finding> PastureKinds(StandCrowding stand)

@@ -62,6 +62,17 @@ public sealed class CrowdingReport : IWorkedResult
                     ("sown", Amounts.Print(Blend.StandTotal.Chosen, 3)),
                     ("standing", Amounts.Print(Total.Chosen - Blend.StandTotal.Chosen, 3))
                 ),
+            .. crowding.Densities.Select(d =>
+                BlendFormulas
+                    .All["blend-density-limit"]
+                    .Line(
+                        $"{Amounts.Print(d.Most, 1)}: {d.Target.Context}",
+                        ("target", Amounts.Print(d.Target.HighPerSquareFoot, 1)),
+                        ("live seeds", Amounts.Print(Blend.LiveSeedsPerSquareFoot, 2)),
+                        ("full stands", Amounts.Print(Blend.StandTotal.Chosen, 3))
+                    )
+                    .From(d.Target.Origin)
+            ),
             .. Groups.Select(g =>
                 BlendFormulas
                     .Sum($"Share of {g.Group}", $"{Amounts.Print(g.Share, 3)}, cap {Amounts.Print(g.Cap, 2)}{WhereCapped(g)}")

@@ -28,6 +28,23 @@ internal sealed class StandCrowding
 
     internal ImmutableArray<GroupShare> Groups { get; }
 
+    /// <summary>The targets that speak of the whole stand, each with the most live seeds a square foot that it allows: one full
+    /// stand by the kinds' own published rates is never too dense.</summary>
+    internal IEnumerable<(DensityTarget Target, double Most)> Densities =>
+        DensityTarget
+            .All.Where(SpeaksOfAll)
+            .Select(t =>
+                (t, BlendMath.MostSeedsPerSquareFoot(t.HighPerSquareFoot, Blend.LiveSeedsPerSquareFoot, Blend.StandTotal.Chosen))
+            );
+
+    private bool SpeaksOfAll(DensityTarget target) =>
+        target.Counted switch
+        {
+            DensityCount.WholeStand => Members.All(m => target.Covers(m.Kind)),
+            DensityCount.WholePlot => true,
+            _ => false,
+        };
+
     private static double SumOf(IReadOnlyList<KindShare> standing)
     {
         double sum = 0;

@@ -119,10 +119,16 @@ internal static class FitFindings
 
         foreach (var kind in fit.Parts.Select(p => p.Kind))
         {
-            if (fit.Request.SowingDay is { } day && SowingDay.Of(day, dates.Windows[kind.Id]) is { Code: { } code } off)
+            if (fit.Request.SowingDay is not { } day)
+            {
+                continue;
+            }
+
+            var windows = dates.Windows[kind.Id];
+            if (SowingDay.Of(day, windows) is { Code: { } code } off)
             {
                 string dated = day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-                string published = string.Join("; ", dates.Windows[kind.Id].Select(w => w.ToString()).Distinct());
+                string published = string.Join("; ", windows.Select(w => w.ToString()).Distinct());
                 yield return code == BlendCodes.OutOfSeason
                     ? FindingCatalog.Create(code, ("day", dated), ("kind", kind.ShortName), ("dates", published))
                     : FindingCatalog.Create(
@@ -132,6 +138,10 @@ internal static class FitFindings
                         ("days", Amounts.Print(off.Days, 0)),
                         ("dates", published)
                     );
+            }
+            else if (EarlyEdge.For(kind, windows, day) is { } early)
+            {
+                yield return early;
             }
         }
     }

@@ -24,7 +24,7 @@ public sealed partial class Blend
             )
         );
 
-    /// <summary>A blend stated by shares of a full stand, all sown one way, counted against the middle of the published full
+    /// <summary>A blend stated by shares of a full stand, all sown one way, counted against the published full
     /// rates.</summary>
     /// <param name="method">How all of it is sown.</param>
     /// <param name="kinds">Each kind once, with its share above 0.</param>

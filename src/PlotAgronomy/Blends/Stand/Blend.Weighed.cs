@@ -93,11 +93,11 @@ public sealed partial class Blend
     }
 
     /// <summary>A blend stated by a whole tag.</summary>
-    /// <param name="tag">Tag of a bag that holds all kinds.</param>
+    /// <param name="tag">Tag of a bag that holds all kinds; several varieties of a kind are joined.</param>
     /// <param name="bagRate">Rate the bag is spread at, above 0.</param>
     /// <param name="method">How it is sown.</param>
     /// <param name="rule">Which seeds count as alive; null takes the rule for each kind.</param>
-    /// <returns>The blend, counted against the middle of the published full rates.</returns>
+    /// <returns>The blend, counted against the published full rates.</returns>
     /// <exception cref="ArgumentException">No kind, a kind twice, or more pure seed than the bag holds.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A rate of zero, or a kind of which nothing counts as alive.</exception>
     /// <exception cref="InvalidOperationException">No rate for this way of sowing, or no seed count, is known for a
@@ -108,7 +108,7 @@ public sealed partial class Blend
         return FromTag(
             bagRate,
             [
-                .. tag.Components.Select(c =>
+                .. tag.ByKind.Select(c =>
                     (
                         BlendComponent.FromKind(c.Kind, method) with
                         {

@@ -88,7 +88,7 @@ public sealed record BlendComponent
 
     internal double PureLiveFraction => PureFraction * (Viability?.Value ?? 1);
 
-    /// <summary>A kind with its published rates, counted against the middle of them.</summary>
+    /// <summary>A kind with its published rates, counted against the full rate of them.</summary>
     /// <param name="kind">Kind.</param>
     /// <param name="method">How it is sown.</param>
     /// <returns>The component.</returns>
@@ -98,7 +98,7 @@ public sealed record BlendComponent
     {
         ArgumentNullException.ThrowIfNull(kind);
         var range = kind.FullRange(method);
-        return Create(kind, range, range.Middle);
+        return Create(kind, range, range.Full);
     }
 
     /// <summary>A kind counted against a full rate of the user's choice.</summary>
@@ -113,7 +113,7 @@ public sealed record BlendComponent
         return Create(kind, kind.Rates?.For(fullRate.Method) ?? PureLiveSeedRateRange.Between(fullRate, fullRate), fullRate);
     }
 
-    /// <summary>A lot on offer, counted against the middle of the published rates of its kind.</summary>
+    /// <summary>A lot on offer, counted against the published full rate of its kind.</summary>
     /// <param name="offer">Lot with its analysis, package and price.</param>
     /// <param name="method">How it is sown.</param>
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>
@@ -140,7 +140,7 @@ public sealed record BlendComponent
             Offer = offer,
         };
 
-    /// <summary>A lot without a price, counted against the middle of the published rates of its kind.</summary>
+    /// <summary>A lot without a price, counted against the published full rate of its kind.</summary>
     /// <param name="lot">Lot with its analysis.</param>
     /// <param name="method">How it is sown.</param>
     /// <param name="rule">Which seeds count as alive; null takes the rule for the kind.</param>

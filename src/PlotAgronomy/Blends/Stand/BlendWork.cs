@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 
@@ -64,17 +65,13 @@ internal static class BlendWork
         var kind = ("kind", part.Kind.ShortName);
         var component = part.Component;
         string full = Amounts.Print(component.FullRate.PoundsPerAcre, 4);
-        if (part.Kind.Rates is { Evidence: var evidence } && component.FullRate == component.FullRange.Middle)
+        if (part.Kind.Rates is { } rates && component.FullRate == component.FullRange.Full)
         {
-            yield return BlendFormulas
-                .All["blend-full-rate"]
-                .Line(
-                    $"{full} lb PLS/ac",
-                    kind,
-                    ("lowest published", Amounts.Print(component.FullRange.Low.PoundsPerAcre, 4)),
-                    ("highest published", Amounts.Print(component.FullRange.High.PoundsPerAcre, 4))
-                )
-                .From(evidence.Published);
+            var evidence = rates.EvidenceFor(component.Method).Published;
+            foreach (var line in FullRate(kind, component.FullRange, evidence))
+            {
+                yield return line;
+            }
         }
 
         yield return BlendFormulas
@@ -85,6 +82,59 @@ internal static class BlendWork
                 ("share of a full stand", Amounts.Print(part.ShareOfFullStand.Chosen, 4)),
                 ("full rate alone", $"{full} lb PLS/ac")
             );
+    }
+
+    /// <summary>How the full rate comes out of what is printed, and how many publications stand behind it.</summary>
+    private static IEnumerable<WorkedLine> FullRate((string, string) kind, PureLiveSeedRateRange range, Origin? evidence)
+    {
+        if (range.Made is { } made)
+        {
+            foreach (var line in FullRate(kind, made.Broadcast, evidence))
+            {
+                yield return line;
+            }
+
+            yield return BlendFormulas
+                .All["blend-full-rate-made"]
+                .Line(
+                    $"{Amounts.Print(range.Full.PoundsPerAcre, 4)} lb PLS/ac",
+                    kind,
+                    ("method", SowingMethods.InWords(range.Method)),
+                    ("broadcast full rate", Amounts.Print(made.Broadcast.Full.PoundsPerAcre, 4)),
+                    ("factor", Amounts.Print(made.Factor, 3))
+                )
+                .From(made.Origin);
+            yield break;
+        }
+
+        string full = $"{Amounts.Print(range.Full.PoundsPerAcre, 4)} lb PLS/ac{Behind(range)}";
+        (string, string) lowest = ("lowest published", Amounts.Print(range.Low.PoundsPerAcre, 4));
+        (string, string) highest = ("highest published", Amounts.Print(range.High.PoundsPerAcre, 4));
+        (string, string) publications = ("publications", Amounts.Print(range.Publications, 0));
+        var formulas = BlendFormulas.All;
+        yield return (
+            range switch
+            {
+                { RaisedBy: { } drilled } => formulas["blend-full-rate-raised"]
+                    .Line(full, kind, lowest, highest, ("drilled full rate", Amounts.Print(drilled.PoundsPerAcre, 4))),
+                { Choice: FullRateChoice.Median } => formulas["blend-full-rate-median"].Line(full, kind, publications),
+                { Choice: FullRateChoice.Lowest } => formulas["blend-full-rate-lowest"].Line(full, kind, lowest, highest),
+                _ => formulas["blend-full-rate"].Line(full, kind, lowest, highest),
+            }
+        ).From(evidence);
+    }
+
+    private static string Behind(PureLiveSeedRateRange range)
+    {
+        if (range.Publications == 0)
+        {
+            return "";
+        }
+
+        string few =
+            range.Publications == 1 ? "1 publication prints" : $"{Amounts.Print(range.Publications, 0)} publications print";
+        string bulk = range.InBulk == 0 ? "" : $", {Amounts.Print(range.InBulk, 0)} in seed as bought";
+        return $" ({few} {Amounts.Print(range.Low.PoundsPerAcre, 4)} to {Amounts.Print(range.High.PoundsPerAcre, 4)}{bulk})";
     }
 
     /// <summary>Bulk seed of one kind to weigh out for an area.</summary>

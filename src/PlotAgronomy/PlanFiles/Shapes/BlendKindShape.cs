@@ -157,9 +157,9 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             get
             {
                 double share = Planned.Share.ShareOfFullStand;
-                double middle = Planned.Kind.FullRange(Plan.SowingMethod).Middle.PoundsPerAcre;
-                double[] near = [share * middle, Math.BitIncrement(share * middle), Math.BitDecrement(share * middle)];
-                return ApplicationRate.FromPoundsPerAcre(near[Math.Max(0, Array.FindIndex(near, r => r / middle == share))]);
+                double full = Planned.Kind.FullRange(Plan.SowingMethod).Full.PoundsPerAcre;
+                double[] near = [share * full, Math.BitIncrement(share * full), Math.BitDecrement(share * full)];
+                return ApplicationRate.FromPoundsPerAcre(near[Math.Max(0, Array.FindIndex(near, r => r / full == share))]);
             }
         }
     }

@@ -61,7 +61,11 @@ public sealed class PlotAnswers
 
     /// <summary>Gets everything the rooms remark on, most serious first.</summary>
     public ImmutableArray<Finding> Findings =>
-        Finding.InOrder(PlanFindings.Of(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading));
+        Finding.InOrder(
+            PlanFindings
+                .Of(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading)
+                .Concat(Seed.State == AnswerState.Open ? Seed.Findings : [])
+        );
 
     /// <summary>What is done to sow, in order: each pass where seed is spread, with its kinds that the soil is still too sour
     /// for.</summary>

@@ -119,7 +119,7 @@ public static class PlanComparing
         double share = plan.Kinds.FirstOrDefault(k => k.Kind.Id == kind.Id)?.Share.ShareOfFullStand ?? 1;
         return SeedLotComparison.Rank(
             [.. plan.SeedOffers.Where(o => o.Item.Kind.Id == kind.Id)],
-            kind.FullRange(plan.SowingMethod).Middle * share
+            kind.FullRange(plan.SowingMethod).Full * share
         );
     }
 }

@@ -41,7 +41,7 @@ public sealed class StoreBlendForPlan
 
     /// <summary>Each kind of the stand with what the bag's tag says of it.</summary>
     internal ImmutableArray<(BlendPart Part, TagComponent Tagged)> Contents =>
-        [.. Comparison.AsClaimed.Parts.Select(p => (p, Comparison.Bag.Tag.Components.Single(c => c.Kind.Id == p.Kind.Id)))];
+        [.. Comparison.AsClaimed.Parts.Select(p => (p, Comparison.Bag.Tag.ByKind.Single(c => c.Kind.Id == p.Kind.Id)))];
 
     /// <summary>Each kind of plain seed with what to buy of it.</summary>
     internal ImmutableArray<(BlendPart Part, BagLine Line)> PlainLines =>

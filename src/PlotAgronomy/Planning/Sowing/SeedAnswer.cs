@@ -76,6 +76,7 @@ public sealed class SeedAnswer
         [
             .. Kinds.SelectMany(k => k.Test.Questions),
             .. Dates.Questions,
+            .. SeedParts.FullRates(Blend.Parts),
             .. plan.Plot.Drainage is null ? [SeedQuestions.Drainage()] : Array.Empty<OpenQuestion>(),
         ];
 

@@ -24,6 +24,28 @@ internal static class SeedParts
         }
     }
 
+    /// <summary>Asked of the kinds whose full rate too few publications print for a median.</summary>
+    internal static IEnumerable<OpenQuestion> FullRates(IReadOnlyList<BlendPart> parts)
+    {
+        var few = parts
+            .Where(p => p.Component.FullRange.IsFromTooFew && p.Component.FullRate == p.Component.FullRange.Full)
+            .Select(p => (p.Kind, p.Component.FullRange))
+            .ToList();
+        return few.Count == 0 ? [] : [SeedQuestions.FullRates(parts[0].Component.Method, few)];
+    }
+
+    /// <summary>Kinds whose lot is treated and would lie on the surface, where animals eat it: on ground that is not worked, or
+    /// pressed in because the seed is small.</summary>
+    internal static IEnumerable<PlannedKind> TreatedOnSurface(PlotPlan plan) =>
+        plan.Method == PlantingMethod.Drilled
+            ? []
+            : plan.Kinds.Where(k =>
+                k.Offer.Item.IsTreated && (plan.Method != PlantingMethod.TilledAndPacked || IsPressedIn(k.Kind))
+            );
+
+    /// <summary>Whether the seed is too small to be covered: it is pressed into the surface and lies there.</summary>
+    private static bool IsPressedIn(CropKind kind) => kind.Depth is not { } depth || !SeedPasses.IsCovered(depth.Deepest.Inches);
+
     internal static Answer<CommonDates> Dates(Blend blend, BlendFit fit)
     {
         if (fit.Dates is { } dates)
@@ -48,8 +70,7 @@ internal static class SeedParts
     }
 
     /// <summary>The state whose seed law is asked; null, for the federal one, where no rule of it is known.</summary>
-    private static Place? SoldIn(PlotPlan plan) =>
-        plan.Plot.Place is { } place && TestDateRule.IsKnownFor(place) ? place : null;
+    private static Place? SoldIn(PlotPlan plan) => plan.Plot.Place is { } place && TestDateRule.IsKnownFor(place) ? place : null;
 
     internal static Answer<RateCheck> RateCheck(IReadOnlyList<BlendPart> parts)
     {

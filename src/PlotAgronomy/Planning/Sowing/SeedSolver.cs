@@ -27,6 +27,14 @@ internal static class SeedSolver
             return Answers.Open<SeedAnswer>(() => [.. SeedParts.BeforeBlending(plan)]);
         }
 
+        if (SeedParts.TreatedOnSurface(plan).ToList() is { Count: > 0 } treated)
+        {
+            return Answers.Open<SeedAnswer>(
+                () => [.. treated.Select(k => SeedQuestions.Untreated(k.Kind))],
+                findings: () => [.. treated.SelectMany(k => k.Offer.Item.Cautions(plan.SowingMethod)).Distinct()]
+            );
+        }
+
         var standing = Standing(plan);
         var sown = Area.FromAcres(plan.Plot.Area.Acres * (1 + outsideShare));
         var batch = blend.WeighFor(sown);

@@ -24,11 +24,13 @@ internal static class Answers
     /// <summary>No answer until a question is answered.</summary>
     /// <param name="questions">At least one.</param>
     /// <param name="cases">What it would be under an assumption each.</param>
+    /// <param name="findings">Why it stays open, where more than a fact is missing.</param>
     internal static Answer<T> Open<T>(
         Func<ImmutableArray<OpenQuestion>> questions,
-        Func<ImmutableArray<AnswerCase<T>>>? cases = null
+        Func<ImmutableArray<AnswerCase<T>>>? cases = null,
+        Func<ImmutableArray<Finding>>? findings = null
     )
-        where T : notnull => new(AnswerState.Open, false, default, questions, cases);
+        where T : notnull => new(AnswerState.Open, false, default, questions, cases, findings);
 
     /// <summary>No answer until a question is answered, and a part that is known.</summary>
     /// <param name="part">What is known of the answer.</param>

@@ -19,17 +19,18 @@ public sealed class DayRange
 
     internal static DayRange? Of(KindObservations kind, string figure)
     {
-        if (kind.Find(figure) is not { } found)
+        foreach (var row in kind.Every(figure, null))
         {
-            return null;
+            row.RequireWhole();
         }
 
-        var (from, to) = found.Counts("days");
-        return new()
-        {
-            From = from,
-            To = to,
-            Evidence = found.Origin,
-        };
+        return PrintedSpan.Of(kind, figure, null, ["days"]) is { } span
+            ? new()
+            {
+                From = (int)span.Low,
+                To = (int)span.High,
+                Evidence = span.Origin,
+            }
+            : null;
     }
 }

@@ -30,18 +30,23 @@ public sealed class GerminationTemperature
 
     internal static GerminationTemperature? Of(KindObservations kind)
     {
-        if (kind.Find(Figure, "minimum") is not { } minimum)
+        var best = PrintedSpan.Of(kind, Figure, "best", [Unit]);
+        var minimum = PrintedSpan.OfNumbers(kind, Figure, "minimum", Unit);
+        if (best is null && minimum is null)
         {
             return null;
         }
 
-        var best = kind.Need(Figure, "best");
-        var (from, to) = best.Range(Unit);
+        if (best is null || minimum is null)
+        {
+            throw kind.Missing(Figure, best is null ? "best" : "minimum");
+        }
+
         return new()
         {
-            Minimum = Temperature.FromDegreesFahrenheit(minimum.Number(Unit)),
-            BestFrom = Temperature.FromDegreesFahrenheit(from),
-            BestTo = Temperature.FromDegreesFahrenheit(to),
+            Minimum = Temperature.FromDegreesFahrenheit(minimum.Low),
+            BestFrom = Temperature.FromDegreesFahrenheit(best.Low),
+            BestTo = Temperature.FromDegreesFahrenheit(best.High),
             Evidence = minimum.Origin,
             BestEvidence = best.Origin,
         };

@@ -23,25 +23,31 @@ public sealed class Hardiness
 
     internal static Hardiness? Of(KindObservations kind)
     {
-        var limits = kind.EachMethod("cold-limit").ToList();
-        if (limits.Count > 1)
+        var limits = kind.EachMethod("cold-limit").Where(l => !l.IsAside).ToList();
+        if (limits.Count == 0)
         {
-            throw limits[1].Problem("figure", "a kind has one cold limit");
+            return null;
         }
 
-        return limits.Count == 0 ? null : Of(limits[0]);
-    }
+        int best = limits.Min(PrintedSpan.RankOf);
+        limits.RemoveAll(l => PrintedSpan.RankOf(l) != best);
+        var meaning = limits[0].MethodOf<ColdLimitKind>();
+        for (int i = 1; i < limits.Count; i++)
+        {
+            if (limits[i].MethodOf<ColdLimitKind>() != meaning || limits.Take(i).Any(limits[i].Repeats))
+            {
+                throw limits[i].Problem("figure", "a kind has one cold limit of one meaning, from each publication once");
+            }
+        }
 
-    private static Hardiness Of(KindObservation limit)
-    {
-        var range = limit.RangeBesideWords("f");
+        var ranges = limits.Select(l => l.RangeBesideWords("f")).ToList();
         return new()
         {
-            Kind = limit.MethodOf<ColdLimitKind>(),
-            LimitFrom = Degrees(range?.Low),
-            LimitTo = Degrees(range?.High),
-            Note = limit.WordsBesideRange(),
-            Evidence = limit.Origin,
+            Kind = meaning,
+            LimitFrom = Degrees(ranges.Min(r => r?.Low)),
+            LimitTo = Degrees(ranges.Max(r => r?.High)),
+            Note = string.Join("; ", limits.Select(l => l.WordsBesideRange()).Distinct()),
+            Evidence = limits.Count == 1 ? limits[0].Origin : KindOrigins.Together([.. limits]),
         };
     }
 

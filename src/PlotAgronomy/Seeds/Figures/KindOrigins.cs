@@ -18,6 +18,14 @@ internal static class KindOrigins
         return leastKnown;
     }
 
+    /// <summary>The origin of rows that say one thing together.</summary>
+    internal static Origin Together(params ReadOnlySpan<KindObservation> rows) =>
+        new(
+            [.. rows.ToArray().SelectMany(r => r.Sources).Distinct()],
+            string.Join("; ", rows.ToArray().Select(r => r.Locator).OfType<string>().Distinct()),
+            DataStatuses.WeakestOf([.. rows.ToArray().Select(r => r.Status)])
+        );
+
     /// <summary>The finding every answer carries that rests on these figures while they are from memory; null when they are
     /// not.</summary>
     internal static Finding? FindingFor(this Origin origin, string figure) =>

@@ -14,19 +14,13 @@ public sealed class NitrogenFixation
     public required Origin Evidence { get; init; }
 
     /// <summary>A published range is taken to run from a quarter of the stand to a pure one.</summary>
-    internal static NitrogenFixation? Of(KindObservations kind)
-    {
-        if (kind.Find("nitrogen-fixed") is not { } found)
-        {
-            return null;
-        }
-
-        var (low, high) = found.Range("lb-n/ac");
-        return new()
-        {
-            QuarterStand = ApplicationRate.FromPoundsPerAcre(low),
-            PureStand = ApplicationRate.FromPoundsPerAcre(high),
-            Evidence = found.Origin,
-        };
-    }
+    internal static NitrogenFixation? Of(KindObservations kind) =>
+        PrintedSpan.Of(kind, "nitrogen-fixed", null, ["lb-n/ac"]) is { } span
+            ? new()
+            {
+                QuarterStand = ApplicationRate.FromPoundsPerAcre(span.Low),
+                PureStand = ApplicationRate.FromPoundsPerAcre(span.High),
+                Evidence = span.Origin,
+            }
+            : null;
 }

@@ -29,22 +29,29 @@ public sealed class PhTolerance
         init;
     }
 
+    /// <summary>A pH that a publication calls best is tolerated too.</summary>
     internal static PhTolerance? Of(KindObservations kind)
     {
-        if (kind.Find(Figure, "tolerated") is not { } tolerated)
+        var best = PrintedSpan.Of(kind, Figure, "best", [Unit]);
+        var tolerated = PrintedSpan.Of(kind, Figure, "tolerated", [Unit]);
+        var floor = PrintedSpan.OfNumbers(kind, Figure, "minimum", Unit);
+        if (best is null && tolerated is null)
         {
             return null;
         }
 
-        var best = kind.Need(Figure, "best");
-        var (minimum, maximum) = tolerated.Range(Unit);
-        var (bestFrom, bestTo) = best.Range(Unit);
+        if (best is null || tolerated is null)
+        {
+            throw kind.Missing(Figure, best is null ? "best" : "tolerated");
+        }
+
+        bool isFloorKnownBetter = floor is not null && tolerated.Publications == 0;
         return new()
         {
-            MinimumPh = minimum,
-            BestPhFrom = bestFrom,
-            BestPhTo = bestTo,
-            MaximumPh = maximum,
+            MinimumPh = Math.Min(isFloorKnownBetter ? floor!.Low : tolerated.Low, best.Low),
+            BestPhFrom = best.Low,
+            BestPhTo = best.High,
+            MaximumPh = Math.Max(tolerated.High, best.High),
             Evidence = tolerated.Origin,
             BestEvidence = best.Origin,
         };

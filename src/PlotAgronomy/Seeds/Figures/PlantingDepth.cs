@@ -15,21 +15,15 @@ public sealed class PlantingDepth
     /// <summary>Gets the sources.</summary>
     public required Origin Evidence { get; init; }
 
-    internal static PlantingDepth? Of(KindObservations kind)
-    {
-        if (kind.Find("depth") is not { } found)
-        {
-            return null;
-        }
-
-        var (shallowest, deepest) = found.Range("in");
-        return new()
-        {
-            Shallowest = Length.FromInches(shallowest),
-            Deepest = Length.FromInches(deepest),
-            Evidence = found.Origin,
-        };
-    }
+    internal static PlantingDepth? Of(KindObservations kind) =>
+        PrintedSpan.Of(kind, "depth", null, ["in"]) is { } span
+            ? new()
+            {
+                Shallowest = Length.FromInches(span.Low),
+                Deepest = Length.FromInches(span.High),
+                Evidence = span.Origin,
+            }
+            : null;
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

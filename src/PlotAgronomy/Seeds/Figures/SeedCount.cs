@@ -85,16 +85,20 @@ public sealed class SeedCount
             )
             : string.Create(CultureInfo.InvariantCulture, $"{SeedsPerPound:#,##0} seeds per lb");
 
+    /// <summary>The typical count is the one that the file chooses among those that were read; where it was only remembered, the
+    /// median of those that were read goes before it.</summary>
     internal static SeedCount? Of(KindObservations kind)
     {
-        if (kind.Find(Figure) is not { } published)
+        var chosen = kind.Find(Figure, "typical");
+        if (PrintedSpan.Of(kind, Figure, null, [Unit]) is not { } counts)
         {
             return null;
         }
 
-        var typical = kind.Need(Figure, "typical");
-        var (low, high) = published.Range(Unit);
-        return new(low, typical.Number(Unit), high, typical.Origin);
+        bool hasChosen = chosen is not null && (counts.Publications == 0 || chosen.Status != DataStatus.Memory);
+        double typical = hasChosen ? chosen!.Number(Unit) : counts.Median;
+        var evidence = hasChosen ? chosen!.Origin : counts.Origin;
+        return new(Math.Min(counts.Low, typical), typical, Math.Max(counts.High, typical), evidence);
     }
 
     private static SeedCount Own(double seedsPerPound, string detail) =>

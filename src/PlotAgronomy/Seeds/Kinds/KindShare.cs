@@ -30,7 +30,7 @@ public sealed class KindShare
         return new(kind, Guard.AtLeast(shareOfFullStand, 0, "of a full stand"));
     }
 
-    /// <summary>The share that a rate makes, against the middle of the published full rates for the same way of sowing.</summary>
+    /// <summary>The share that a rate makes, against the published full rate for the same way of sowing.</summary>
     /// <param name="kind">Kind.</param>
     /// <param name="rate">Rate sown.</param>
     /// <returns>The share.</returns>
@@ -39,7 +39,7 @@ public sealed class KindShare
     public static KindShare FromRate(CropKind kind, PureLiveSeedRate rate)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        return new(kind, rate / kind.FullRange(rate.Method).Middle);
+        return new(kind, rate / kind.FullRange(rate.Method).Full);
     }
 
     /// <summary>Text such as <c>0.25 of a full stand of Alsike clover</c>.</summary>

@@ -67,6 +67,7 @@ internal static class PublishedKinds
             Hazards = [.. KindHazard.Of(kind)],
             Disagreements = [.. KindNote.Each(kind, "disagreement")],
         };
+        kind.Passages("printed-words");
         kind.End();
         return published;
     }

@@ -61,16 +61,23 @@ public sealed record SeedLot
         ArgumentNullException.ThrowIfNull(tag);
         ArgumentNullException.ThrowIfNull(component);
         return tag.Components.Contains(component)
-            ? new SeedLot
-            {
-                Label = Guard.NotBlank(label),
-                Kind = component.Kind,
-                Analysis = component.Analysis,
-                TestMonth = component.TestMonth ?? tag.OldestTest,
-                IsTreated = tag.IsTreated,
-                IsPreinoculated = tag.IsPreinoculated,
-            }
+            ? Of(tag, component, label)
             : throw new ArgumentException("The tag does not name this component.", nameof(component));
+    }
+
+    /// <summary>The lot of one kind on a tag, its varieties joined.</summary>
+    /// <param name="tag">Tag.</param>
+    /// <param name="kind">Kind named on it.</param>
+    /// <param name="label">What to call the lot.</param>
+    /// <returns>The lot.</returns>
+    /// <exception cref="ArgumentException">The tag does not name this kind, or a blank label.</exception>
+    public static SeedLot FromTag(SeedTag tag, CropKind kind, string label)
+    {
+        ArgumentNullException.ThrowIfNull(tag);
+        ArgumentNullException.ThrowIfNull(kind);
+        return tag.ByKind.FirstOrDefault(c => c.Kind.Id == kind.Id) is { } joined
+            ? Of(tag, joined, label)
+            : throw new ArgumentException($"The tag does not name {kind.ShortName}.", nameof(kind));
     }
 
     /// <summary>The bulk rate that delivers a rate of pure live seed from this lot.</summary>
@@ -116,6 +123,17 @@ public sealed record SeedLot
 
         return Finding.InOrder(found);
     }
+
+    private static SeedLot Of(SeedTag tag, TagComponent component, string label) =>
+        new()
+        {
+            Label = Guard.NotBlank(label),
+            Kind = component.Kind,
+            Analysis = component.Analysis,
+            TestMonth = component.TestMonth ?? tag.OldestTest,
+            IsTreated = tag.IsTreated,
+            IsPreinoculated = tag.IsPreinoculated,
+        };
 
     /// <summary>Whether this is the very same lot.</summary>
     /// <param name="other">Other lot.</param>

@@ -11,7 +11,8 @@ namespace PlotAgronomy.Seeds;
 /// <item>words stand in <c>note</c>, also the values of an enumeration (<c>somewhat-poor</c>) and <c>yes</c> or <c>no</c>;</item>
 /// <item><c>method</c> tells apart what shares a figure: drilled and broadcast rate, best and tolerated pH, the hazards;</item>
 /// <item><c>region</c> stands with planting windows only, whose days are written <c>09-01</c>;</item>
-/// <item><c>purpose</c> is empty until a figure of one purpose is told apart from another's.</item>
+/// <item><c>purpose</c> says what a publication prints a number for: plots, forage, cover crops, grain;</item>
+/// <item>a number with a note <c>aside: reason</c> is kept and does not speak.</item>
 /// </list>
 /// </remarks>
 internal sealed class KindFile

@@ -8,6 +8,7 @@ namespace PlotAgronomy.Seeds;
 internal sealed class KindObservation
 {
     private const string WindowFigure = "planting-window";
+    private const string AsideMark = "aside: ";
 
     private readonly CsvRow row;
     private readonly string? low;
@@ -26,7 +27,7 @@ internal sealed class KindObservation
         note = row.TextOrNull("note");
         Locator = row.TextOrNull("locator");
         Status = row.Status();
-        RequireEmpty("purpose", row.TextOrNull("purpose"));
+        Purpose = row.ChoiceOrNull<SeedPurpose>("purpose");
         string? region = row.TextOrNull("region");
         RequireEmpty("region", IsPlantingWindow ? null : region);
     }
@@ -39,6 +40,12 @@ internal sealed class KindObservation
     internal string? Locator { get; }
 
     internal DataStatus Status { get; }
+
+    /// <summary>What it is printed for; null where the publication does not say.</summary>
+    internal SeedPurpose? Purpose { get; }
+
+    /// <summary>Whether it is kept but does not speak; the note gives the reason.</summary>
+    internal bool IsAside => note?.StartsWith(AsideMark, StringComparison.Ordinal) == true;
 
     internal int Line => row.Line;
 
@@ -53,7 +60,7 @@ internal sealed class KindObservation
     {
         RequireUnit(expectedUnit);
         RequireEmpty("high", high);
-        RequireEmpty("note", note);
+        RequireEmpty("note", IsAside ? null : note);
         return row.Number("low");
     }
 
@@ -73,12 +80,23 @@ internal sealed class KindObservation
         return Numbers(expectedUnit);
     }
 
-    /// <summary>A range of whole numbers alone.</summary>
-    internal (int Low, int High) Counts(string expectedUnit)
+    /// <summary>A range of numbers in one of several units; beside it at most the reason why it is set aside.</summary>
+    internal (double Low, double High, string Unit) Printed(ReadOnlySpan<string> units)
     {
-        Range(expectedUnit);
-        return (row.Integer("low"), row.Integer("high"));
+        RequireEmpty("note", IsAside ? null : note);
+        string found = unit is not null && units.Contains(unit) ? unit : units[0];
+        var (from, to) = Numbers(found);
+        return (from, to, found);
     }
+
+    /// <summary>The ends of a range as whole numbers.</summary>
+    internal void RequireWhole() => (_, _) = (row.Integer("low"), row.Integer("high"));
+
+    /// <summary>Says the same of the same place as another row.</summary>
+    internal bool Repeats(KindObservation other) =>
+        (Method, Purpose, low, high, unit, note, Locator)
+            == (other.Method, other.Purpose, other.low, other.high, other.unit, other.note, other.Locator)
+        && Sources.SequenceEqual(other.Sources);
 
     /// <summary>A range of numbers, or neither, beside words.</summary>
     internal (double Low, double High)? RangeBesideWords(string expectedUnit)
@@ -135,6 +153,9 @@ internal sealed class KindObservation
     internal T Rule<T>()
         where T : struct, Enum => row.Choice<T>("note");
 
+    /// <summary>Whether a planting window names months only.</summary>
+    internal bool IsMonthsOnly => MonthDay.IsMonthsOnly(unit);
+
     internal (int Month, int Day)? FirstDay() => MonthDay.Read(row, "low", low, unit);
 
     internal (int Month, int Day)? LastDay() => MonthDay.Read(row, "high", high, unit);
@@ -158,6 +179,7 @@ internal sealed class KindObservation
 
     private void RequireNoNumber()
     {
+        RequireEmpty("purpose", Purpose?.ToString());
         RequireEmpty("low", low);
         RequireEmpty("high", high);
         RequireEmpty("unit", unit);

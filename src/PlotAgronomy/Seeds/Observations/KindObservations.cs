@@ -35,14 +35,42 @@ internal sealed class KindObservations(KindFile file)
 
     /// <summary>The one row of a figure and method.</summary>
     /// <exception cref="DataFormatException">There is none, or there are two.</exception>
-    internal KindObservation Need(string figure, string? method = null) =>
-        Find(figure, method) ?? throw new DataFormatException(file.Path, 1, "figure", $"{Named(figure, method)} is missing");
+    internal KindObservation Need(string figure, string? method = null) => Find(figure, method) ?? throw Missing(figure, method);
+
+    internal DataFormatException Missing(string figure, string? method) =>
+        new(file.Path, 1, "figure", $"{Named(figure, method)} is missing");
 
     /// <summary>All rows of a figure that may stand several times and has no method.</summary>
     internal IEnumerable<KindObservation> Each(string figure) => All(figure, o => o.Method is null);
 
     /// <summary>All rows of a figure that may stand several times by each of its methods; the caller reads the method.</summary>
     internal IEnumerable<KindObservation> EachMethod(string figure) => All(figure, o => o.Method is not null);
+
+    /// <summary>Passages that are kept for the reader: no figure is made of them.</summary>
+    internal void Passages(string figure)
+    {
+        foreach (var passage in EachMethod(figure))
+        {
+            passage.Words();
+        }
+    }
+
+    /// <summary>All rows of a figure and method, from as many publications as print one.</summary>
+    /// <exception cref="DataFormatException">One says what another said already.</exception>
+    internal IReadOnlyList<KindObservation> Every(string figure, string? method)
+    {
+        var rows = All(figure, o => o.Method == method);
+        for (int i = 1; i < rows.Count; i++)
+        {
+            if (rows.Take(i).FirstOrDefault(r => r.Repeats(rows[i])) is { } before)
+            {
+                string first = Amounts.Print(before.Line, 0);
+                throw rows[i].Problem("figure", $"{Named(figure, method)} stands twice, first in line {first}");
+            }
+        }
+
+        return rows;
+    }
 
     /// <summary>All has been asked for that can be: a row that is left over bears a figure or method that nobody reads.</summary>
     /// <exception cref="DataFormatException">A row is left over.</exception>

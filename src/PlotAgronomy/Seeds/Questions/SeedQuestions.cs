@@ -34,6 +34,37 @@ internal static class SeedQuestions
             ("method", SowingMethods.InWords(method))
         );
 
+    /// <summary>The lowest rate that is printed is counted until this is answered.</summary>
+    internal static OpenQuestion<PureLiveSeedRate> FullRates(
+        SowingMethod method,
+        IReadOnlyList<(CropKind Kind, PureLiveSeedRateRange Printed)> few
+    ) =>
+        QuestionCatalog.Ask<PureLiveSeedRate>(
+            SeedCodes.AskFullRate,
+            [],
+            rate => rate.ToString(),
+            ("kinds", string.Join(", ", few.Select(f => f.Kind.ShortName))),
+            ("method", SowingMethods.InWords(method)),
+            ("ranges", string.Join("; ", few.Select(f => RangeOf(f.Kind, f.Printed))))
+        );
+
+    private static string RangeOf(CropKind kind, PureLiveSeedRateRange printed)
+    {
+        string high =
+            printed.High.PoundsPerAcre > printed.Low.PoundsPerAcre ? $" to {Amounts.Print(printed.High.PoundsPerAcre, 2)}" : "";
+        string remembered = printed.Publications == 0 ? ", remembered" : "";
+        return $"{kind.ShortName} {Amounts.Print(printed.Low.PoundsPerAcre, 2)}{high}{remembered}";
+    }
+
+    /// <summary>Whether a lot is treated; an untreated one may lie on the surface.</summary>
+    internal static OpenQuestion<bool> Untreated(CropKind kind) =>
+        QuestionCatalog.Ask<bool>(
+            SeedCodes.AskUntreated,
+            [],
+            treated => treated ? "treated" : "not treated",
+            ("kind", kind.ShortName)
+        );
+
     /// <summary>Months so many before the day of sowing.</summary>
     internal static OpenQuestion<TestMonth> TestMonth(SeedLot lot, DateOnly sowing) =>
         QuestionCatalog.AskNumber(

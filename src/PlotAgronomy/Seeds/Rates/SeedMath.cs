@@ -109,4 +109,9 @@ internal static class SeedMath
 
         return (low + high) / 2;
     }
+
+    /// <summary>Full broadcast rate where too few publications print one: the lowest, but no less than the drilled full rate, and
+    /// no more than the highest.</summary>
+    internal static double RaisedPoundsPerAcre(double lowest, double highest, double drilled) =>
+        Math.Min(highest, Math.Max(lowest, drilled));
 }

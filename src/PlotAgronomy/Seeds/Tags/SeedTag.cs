@@ -14,6 +14,9 @@ public sealed partial class SeedTag
     /// <summary>Gets the kinds named on the tag.</summary>
     public required ImmutableArray<TagComponent> Components { get; init; }
 
+    /// <summary>Gets the components by kind: several varieties of one kind count as one lot of it.</summary>
+    public ImmutableArray<TagComponent> ByKind => [.. Components.GroupBy(c => c.Kind.Id).Select(g => JoinedVarieties.Of([.. g]))];
+
     /// <summary>Gets the seed of other crops.</summary>
     public Fraction OtherCrop { get; init; }
 

@@ -46,19 +46,17 @@ internal static partial class TagText
     internal readonly record struct Mark(int At, int End);
 
     /// <summary>The text with digits and percent signs of other scripts as plain ones.</summary>
-    internal static string WithPlainDigits(string text) =>
-        string.Create(
-            text.Length,
-            text,
-            static (plain, given) =>
+    internal static string WithPlainDigits(string text) => string.Create(text.Length, text, static (plain, given) =>
+        {
+            for (int i = 0; i < plain.Length; i++)
             {
-                for (int i = 0; i < plain.Length; i++)
-                {
-                    int digit = char.IsAscii(given[i]) ? -1 : CharUnicodeInfo.GetDecimalDigitValue(given[i]);
-                    plain[i] = digit >= 0 ? (char)('0' + digit) : given[i] is '\uFF05' ? '%' : given[i];
-                }
+                int digit = char.IsAscii(given[i]) ? -1 : CharUnicodeInfo.GetDecimalDigitValue(given[i]);
+                plain[i] =
+                    digit >= 0 ? (char)('0' + digit)
+                    : given[i] is '\uFF05' ? '%'
+                    : given[i];
             }
-        );
+        });
 
     /// <summary>All labels of a line in the order they stand, none inside another.</summary>
     internal static List<(TagPart Part, Mark Where)> LabelsIn(string line)

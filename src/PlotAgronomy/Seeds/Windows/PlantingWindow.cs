@@ -13,6 +13,8 @@ public sealed class PlantingWindow
     private static readonly Lazy<ILookup<string, PlantingWindow>> ByKind = new(() =>
         KindFile
             .All.SelectMany(f => f.PlantingWindows, (f, o) => new PlantingWindow(KindCatalog.Standard.Find(f.Id), o))
+            .GroupBy(w => (w.Kind.Id, w.Region, w.Season))
+            .SelectMany(Speaking)
             .ToLookup(w => w.Kind.Id)
     );
 
@@ -28,6 +30,7 @@ public sealed class PlantingWindow
         Rule = dates.Rule<PlantingRule>();
         first = dates.FirstDay();
         last = dates.LastDay();
+        IsMonthsOnly = dates.IsMonthsOnly;
         Note = dates.Locator;
         Evidence = new(dates.Sources, Note ?? SeasonWords[Season], dates.Status);
     }
@@ -46,6 +49,10 @@ public sealed class PlantingWindow
 
     /// <summary>Gets the place or circumstance, or null.</summary>
     public string? Note { get; }
+
+    /// <summary>Gets a value indicating whether the publication names months only; such dates speak where no publication gives
+    /// days.</summary>
+    public bool IsMonthsOnly { get; }
 
     /// <summary>Gets the source.</summary>
     public Origin Evidence { get; }
@@ -98,6 +105,16 @@ public sealed class PlantingWindow
             PlantingRule.Latest => $"latest {Text(last)}",
             _ => "not recommended",
         };
+
+    /// <summary>Of one kind, region and season: memory only where nothing was read, months only where no publication gives
+    /// days.</summary>
+    private static IEnumerable<PlantingWindow> Speaking(IEnumerable<PlantingWindow> windows)
+    {
+        var all = windows.ToList();
+        var read = all.Where(w => w.Evidence.Status != DataStatus.Memory).ToList();
+        bool hasDays = read.Exists(w => !w.IsMonthsOnly && w.Rule == PlantingRule.Window);
+        return read.Count == 0 ? all : read.Where(w => !w.IsMonthsOnly || !hasDays);
+    }
 
     private static ImmutableArray<PlantingWindow> Of(CropKind kind, PlantingRegion region, bool fromMemory)
     {

@@ -1,3 +1,5 @@
+using PlotAgronomy.Reference;
+
 namespace PlotAgronomy.Sheets;
 
 /// <summary>What should worry the reader, most serious first.</summary>
@@ -11,11 +13,31 @@ internal static class FindingsSection
             sheet.Say(othersWereTold ? "None beyond those above." : "None.");
         }
 
-        foreach (var severity in findings.GroupBy(f => f.Severity))
+        foreach (var severity in findings.Where(f => f.Code != ReferenceCodes.FromMemory).GroupBy(f => f.Severity))
         {
             sheet.Remark(severity.Select(f => (Finding.SeverityWords[f.Severity], $"{f.Text} [{f.Code}]")));
         }
 
+        SayMemory(sheet, [.. findings.Where(f => f.Code == ReferenceCodes.FromMemory)]);
         return sheet.Close();
+    }
+
+    /// <summary>What rests on memory is said once, at the foot.</summary>
+    private static void SayMemory(SectionWriter sheet, IReadOnlyList<Finding> remembered)
+    {
+        if (remembered.Count > 0)
+        {
+            string what = string.Join("; ", remembered.Select(MethodAndSource).Distinct());
+            sheet.Say(
+                "From memory, not yet checked against the publication; compare with the printed table before relying on it: "
+                    + $"{what}. [{ReferenceCodes.FromMemory}]"
+            );
+        }
+    }
+
+    private static string MethodAndSource(Finding finding)
+    {
+        string[] said = [.. finding.Values.Select(v => v.Text)];
+        return $"{said[0]} ({said[1]})";
     }
 }
