@@ -6,6 +6,10 @@ public enum DataStatus
     /// <summary>Seen in the publication, or exact by definition.</summary>
     Read,
 
+    /// <summary>Seen in another publication's transcription of the one that is named: it answers like one that was read, and
+    /// says so.</summary>
+    Secondary,
+
     /// <summary>Named publication, number not yet seen there: answers only when its method is asked for by name.</summary>
     Memory,
 
