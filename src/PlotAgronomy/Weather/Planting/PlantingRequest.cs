@@ -1,0 +1,29 @@
+namespace PlotAgronomy.Weather;
+
+/// <summary>What is to be sown and what is known of the weeks ahead.</summary>
+[JsonConverter(typeof(NotForJson))]
+public sealed class PlantingRequest
+{
+    /// <summary>Gets the kind.</summary>
+    public required CropKind Kind { get; init; }
+
+    /// <summary>Gets where the seed will lie.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown placement.</exception>
+    public required SeedPlacement Placement
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Placement));
+    }
+
+    /// <summary>Gets the seedbed with the weather of the days ahead.</summary>
+    public required SeedbedOutlook Seedbed { get; init; }
+
+    /// <summary>Gets the forecast of those days, which tells chances.</summary>
+    public required WeatherForecast Forecast { get; init; }
+
+    /// <summary>Gets the time zone of the place.</summary>
+    public required TimeZoneInfo Zone { get; init; }
+
+    /// <summary>Gets the dates of the frost that stops the kind; null where they are not known or do not matter.</summary>
+    public FrostDates? Frost { get; init; }
+}

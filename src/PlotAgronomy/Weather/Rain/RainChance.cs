@@ -1,0 +1,30 @@
+namespace PlotAgronomy.Weather;
+
+/// <summary>Chance of at least an amount of rain: one number for each way to join the periods of a forecast.</summary>
+/// <remarks>No rule is right for every weather: rain that persists lies nearer the strongest period, showers that come and go
+/// nearer
+/// independent periods. Take both ends.</remarks>
+[JsonConverter(typeof(NotForJson))]
+public sealed class RainChance
+{
+    internal RainChance() { }
+
+    /// <summary>Gets the chance where one event holds the whole amount, as likely as the strongest period.</summary>
+    public required Fraction AsStrongestPeriod { get; init; }
+
+    /// <summary>Gets the chance where one event holds the whole amount, as likely as any rain in independent periods.</summary>
+    public required Fraction AsOneOfIndependent { get; init; }
+
+    /// <summary>Gets the chance where every period rains by itself, and their amounts add up.</summary>
+    public required Fraction AsIndependentPeriods { get; init; }
+
+    /// <summary>Gets the lowest of the three.</summary>
+    public Fraction Low => Min(AsStrongestPeriod, Min(AsOneOfIndependent, AsIndependentPeriods));
+
+    /// <summary>Gets the highest of the three.</summary>
+    public Fraction High => Max(AsStrongestPeriod, Max(AsOneOfIndependent, AsIndependentPeriods));
+
+    private static Fraction Min(Fraction one, Fraction other) => one < other ? one : other;
+
+    private static Fraction Max(Fraction one, Fraction other) => one > other ? one : other;
+}

@@ -1,0 +1,13 @@
+namespace PlotAgronomy.Weather;
+
+/// <summary>Wind, lowest humidity and roughness that the greatest coefficient takes; what is not known is the standard
+/// climate's.</summary>
+internal static class SeedbedClimate
+{
+    internal static (double Wind, double LowestHumidity, double Height) Of(WeatherDay day) =>
+        (
+            day.Wind is { MetersPerSecond: var wind } ? wind : WeatherConstants.All["wind-standard"],
+            day.LowestHumidity is { Percent: var humidity } ? humidity : WeatherConstants.All["humidity-standard"],
+            WeatherConstants.All["bare-soil-height"]
+        );
+}
