@@ -237,7 +237,7 @@ public class FitTests
         Assert.DoesNotContain("blend-date-late", CodesOf(blend, On(10, 31)));
         Assert.Contains("blend-date-late", CodesOf(blend, On(11, 2)));
         Assert.Contains("blend-date-early", CodesOf(blend, On(8, 1)));
-        Assert.Equal(2, CodesOf(blend, On(12, 24)).Count(c => c == "blend-out-of-season"));
+        Assert.Contains("blend-out-of-season", CodesOf(blend, On(12, 24)));
         Assert.Contains("blend-no-dates", CodesOf(BlendOf(("sunn-hemp", 0.5)), On(6, 1)));
     }
 
