@@ -50,7 +50,7 @@ public sealed class FullStandRates
 
     /// <summary>The published range for a way of sowing.</summary>
     /// <param name="method">Way of sowing. Seed spread under cover or on frozen ground takes the rate that is printed for it;
-    /// where none is, the broadcast rate times a factor by name (<see cref="BroadcastFactor"/>).</param>
+    /// where none is, the broadcast rate times a factor by name.</param>
     /// <returns>The range, or null when none is published.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
     public PureLiveSeedRateRange? For(SowingMethod method) =>
@@ -59,8 +59,8 @@ public sealed class FullStandRates
             SowingMethod.Drilled => Drilled,
             SowingMethod.Broadcast => Broadcast,
             SowingMethod.BroadcastUnderCover => UnderCover
-                ?? (Broadcast is { } spread ? BroadcastFactor.UnderCoverFrom(spread) : null),
-            _ => FrostSeeded ?? (Broadcast is { } spread ? BroadcastFactor.FrostSeededFrom(spread) : null),
+                ?? (Broadcast is { } spread ? SurfaceRates.UnderCover(spread) : null),
+            _ => FrostSeeded ?? (Broadcast is { } spread ? SurfaceRates.FrostSeeded(spread) : null),
         };
 
     /// <summary>The sources of the range for a way of sowing.</summary>
