@@ -1,5 +1,3 @@
-using PlotAgronomy.Land;
-
 namespace PlotAgronomy.Weather;
 
 /// <summary>Where the weather service says that the forecasts of a place lie.</summary>

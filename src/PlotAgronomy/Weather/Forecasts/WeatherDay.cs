@@ -106,7 +106,21 @@ public sealed class WeatherDay
     }
 
     /// <summary>Gets the height at which the wind is measured or forecast.</summary>
-    public Length? WindHeight { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Below half a meter, where no wind is measured, or above 200 m.</exception>
+    public Length? WindHeight
+    {
+        get;
+        init
+        {
+            if (value is { } height)
+            {
+                double meters = height.Meters;
+                Guard.Between(meters, 0.5, 200, "m", nameof(WindHeight));
+            }
+
+            field = value;
+        }
+    }
 
     internal double? RainMillimeters => Rain is { Millimeters: var millimeters } ? millimeters : null;
 
@@ -114,7 +128,8 @@ public sealed class WeatherDay
 
     internal double? LowCelsius => Low is { DegreesCelsius: var celsius } ? celsius : null;
 
-    internal double? MeanCelsius => (HighCelsius + LowCelsius) / 2;
+    /// <summary>None where the high lies below the low, which is no day.</summary>
+    internal double? MeanCelsius => HighCelsius >= LowCelsius ? (HighCelsius + LowCelsius) / 2 : null;
 
     internal static Temperature? Checked(Temperature? value, string name)
     {

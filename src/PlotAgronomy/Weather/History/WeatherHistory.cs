@@ -52,7 +52,4 @@ public sealed partial class WeatherHistory
             ? new() { FileName = name, Days = ordered }
             : throw new ArgumentException("A date stands twice.", nameof(days));
     }
-
-    /// <summary>The days from one date to another, both among them.</summary>
-    internal IEnumerable<WeatherDay> Between(DateOnly from, DateOnly to) => Days.Where(d => d.Date >= from && d.Date <= to);
 }

@@ -31,6 +31,9 @@ internal sealed class PenmanMonteithDay
 
     internal bool SolarIsEstimated { get; }
 
+    /// <summary>More sunshine than the day is long: a slip, or a recorder that counts twilight.</summary>
+    internal bool SunshineIsTooLong => sunshineHours > sun.DayLengthHours && Solar == SolarBySunshine();
+
     internal double Solar { get; }
 
     internal double Wind { get; }
@@ -108,7 +111,7 @@ internal sealed class PenmanMonteithDay
                     $"{Amounts.Print(Solar, 2)} MJ/m2",
                     ("overcast", Amounts.Print(WeatherConstants.All["sunshine-overcast"], 2)),
                     ("clear", Amounts.Print(WeatherConstants.All["sunshine-clear"], 2)),
-                    ("sunshine", Amounts.Print(hours, 2)),
+                    ("sunshine", Amounts.Print(Math.Min(hours, sun.DayLengthHours), 2)),
                     ("day length", Amounts.Print(sun.DayLengthHours, 2)),
                     extraterrestrial
                 );

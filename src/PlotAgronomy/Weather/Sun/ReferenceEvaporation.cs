@@ -57,6 +57,12 @@ public sealed class ReferenceEvaporation : IWorkedResult
                 remarks.Add(FindingCatalog.Create(WeatherCodes.SunFromRange));
             }
 
+            if (full is { SunshineIsTooLong: true })
+            {
+                string length = $"{Amounts.Print(sun.DayLengthHours, 1)} h";
+                remarks.Add(FindingCatalog.Create(WeatherCodes.SunshineTooLong, ("length", length)));
+            }
+
             if (Math.Abs(place.LatitudeDegrees) > WeatherConstants.All["highest-latitude"])
             {
                 string limit = Amounts.Print(WeatherConstants.All["highest-latitude"], 0);
