@@ -62,14 +62,14 @@ internal sealed class LaidPasses
     internal static double StripsAtMost(PlotOutline outline, double swathFeet) => outline.PerimeterFeet / 2 / swathFeet;
 
     /// <summary>Refuses more strips or fillings than anyone drives.</summary>
-    internal static void Limit(double count, string property, string what)
+    internal static void Limit(double count, string property, string what, string argument = "request")
     {
         double most = SpreadingConstants.All["most-strips"];
         if (count > most)
         {
             throw new ArgumentException(
                 FormattableString.Invariant($"{property}: more than {most} {what} on this plot; is its unit right?"),
-                "request"
+                argument
             );
         }
     }
