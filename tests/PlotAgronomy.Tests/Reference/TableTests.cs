@@ -33,7 +33,7 @@ public class TableTests
     public void A_number_seen_in_a_transcription_names_it_and_answers_like_one_that_was_read()
     {
         Assert.Equal("locator", Assert.Throws<DataFormatException>(() => Read("a,1,SOIL-NC1,,secondary\n")).Field);
-        Assert.Equal(1, Read("a,1,SOIL-NC1,table 2 of a circular that prints it,secondary\n").Length);
+        Assert.Single(Read("a,1,SOIL-NC1,table 2 of a circular that prints it,secondary\n"));
         var catalog = new Catalog<string>("word", () => ["one", "two"], w => w, w => w == "two" ? DataStatus.Secondary : DataStatus.Memory);
         Assert.Equal(["two"], catalog.All);
     }
