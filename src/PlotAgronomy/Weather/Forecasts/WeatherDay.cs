@@ -105,7 +105,7 @@ public sealed class WeatherDay
         }
     }
 
-    /// <summary>Gets the height at which the wind is measured or forecast.</summary>
+    /// <summary>Gets the height at which the wind is measured or forecast; 2 m where it is not told.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below half a meter, where no wind is measured, or above 200 m.</exception>
     public Length? WindHeight
     {

@@ -77,14 +77,9 @@ internal sealed class PenmanMonteithDay
     internal static PenmanMonteithDay? Of(WeatherDay day, SunDay sun, double elevation, double coefficient)
     {
         bool hasHumidity = day.DewPoint is not null || day is { HighestHumidity: not null, LowestHumidity: not null };
-        if (!hasHumidity || day.Wind is not { MetersPerSecond: var wind })
-        {
-            return null;
-        }
-
-        double height = day.WindHeight is { Meters: var meters } ? meters : WeatherConstants.All["wind-height-reference"];
-        double atTwo = height == WeatherConstants.All["wind-height-reference"] ? wind : AirMath.WindAtTwoMeters(wind, height);
-        return new(day, sun, elevation, coefficient, atTwo, day.SolarMegajoulesPerSquareMeter);
+        return hasHumidity && WindOfDay.AtTwoMeters(day) is { } wind
+            ? new(day, sun, elevation, coefficient, wind, day.SolarMegajoulesPerSquareMeter)
+            : null;
     }
 
     internal IEnumerable<WorkedLine> Lines()
