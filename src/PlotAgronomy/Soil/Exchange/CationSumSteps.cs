@@ -8,7 +8,7 @@ namespace PlotAgronomy.Soil;
 internal static class CationSumSteps
 {
     /// <summary>Rounded ppm per meq in common use (K 390, Mg 120, Ca 200, Na 230).</summary>
-    internal static AcidityTerm CommonDivisors => AcidityTerm.SmpWithSodium;
+    internal static AcidityTerm CommonDivisors => AcidityTerm.Clemson;
 
     internal static CationSum ByTerm(SoilReport report, AcidityTerm term)
     {
@@ -58,7 +58,7 @@ internal static class CationSumSteps
                 remarks.Add(() =>
                     FindingCatalog.Create(
                         SoilCodes.AcidityNoneAboveStart,
-                        ("buffer", buffer.ToString()),
+                        ("buffer", $"{Number(buffer.Value)} ({SoilWords.For(buffer.Buffer)})"),
                         ("start", Number(term.StartPh)),
                         ("term", term.Title)
                     )
