@@ -63,7 +63,7 @@ internal static class SystemMath
     internal static double TriState2020Replacement(double test, double limit, double removed, double extra) =>
         test >= limit ? 0 : removed + extra;
 
-    /// <summary>Tri-State 2020, potash of alfalfa: less than removal from the critical level on, to nothing at the limit.</summary>
+    /// <summary>Tri-State 2020, potash of alfalfa: from the critical level on less than removal, none at the limit.</summary>
     internal static double TriState2020Taper(double test, double critical, double limit, double removed, double extra) =>
         test >= limit ? 0 : (removed + extra) * Math.Min(1, (limit - test) / (limit - critical));
 
