@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
 
