@@ -132,7 +132,8 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJ
     public Mass Over(Area area)
     {
         double acres = area.Acres;
-        return Mass.FromPounds(PoundsPerAcre * Guard.AtLeast(acres, 0, "ac", nameof(area)));
+        double pounds = PoundsPerAcre * Guard.AtLeast(acres, 0, "ac", nameof(area));
+        return Mass.FromPounds(Guard.Finite(pounds, "lb", nameof(area)));
     }
 
     /// <inheritdoc/>

@@ -19,6 +19,8 @@ public class WordsOnlySayTests
         ["Answers.OrNull"] = "the value of an answer, or nothing",
         ["Guard.Between"] = "the width of a page is a setting of the writer",
         ["Guard.Finite"] = "a figure without a number is a mistake of the sheet itself",
+        ["Guard.Listed"] = "a sheet is made of lists without gaps",
+        ["Guard.NotNull"] = "a sheet has its words",
     };
 
     private static IEnumerable<string> Asked =>

@@ -19,27 +19,31 @@ public sealed class FullStandRates
     public PureLiveSeedRateRange? InMixture { get; init; }
 
     /// <summary>Gets the sources; known as well as the less well known of the two rates alone.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>Gets the sources of the rate alone, drilled; <see cref="Evidence"/> when nothing else is said.</summary>
     public Origin DrilledEvidence
     {
         get => field ?? Evidence;
-        init;
+        init => field = Guard.NotNull(value, nameof(DrilledEvidence));
     }
 
     /// <summary>Gets the sources of the rate alone, broadcast; <see cref="Evidence"/> when nothing else is said.</summary>
     public Origin BroadcastEvidence
     {
         get => field ?? Evidence;
-        init;
+        init => field = Guard.NotNull(value, nameof(BroadcastEvidence));
     }
 
     /// <summary>Gets the sources of the rate in a mixture; <see cref="Evidence"/> when nothing else is said.</summary>
     public Origin InMixtureEvidence
     {
         get => field ?? Evidence;
-        init;
+        init => field = Guard.NotNull(value, nameof(InMixtureEvidence));
     }
 
     /// <summary>Gets the rate alone, spread under a standing crop, where one is printed for it; else null.</summary>
