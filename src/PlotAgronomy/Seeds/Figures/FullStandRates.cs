@@ -62,8 +62,7 @@ public sealed class FullStandRates
         {
             SowingMethod.Drilled => Drilled,
             SowingMethod.Broadcast => Broadcast,
-            SowingMethod.BroadcastUnderCover => UnderCover
-                ?? (Broadcast is { } spread ? SurfaceRates.UnderCover(spread) : null),
+            SowingMethod.BroadcastUnderCover => UnderCover ?? (Broadcast is { } spread ? SurfaceRates.UnderCover(spread) : null),
             _ => FrostSeeded ?? (Broadcast is { } spread ? SurfaceRates.FrostSeeded(spread) : null),
         };
 

@@ -162,7 +162,7 @@ public sealed partial class FieldPasses : IWorkedResult
     internal static bool HasTooManyStrips(PlotOutline outline, Length swath)
     {
         double feet = swath.Feet;
-        return LaidPasses.StripsAtMost(outline, feet) > SpreadingConstants.All["most-strips"];
+        return StripLimits.StripsAtMost(outline, feet) > SpreadingConstants.All["most-strips"];
     }
 
     /// <inheritdoc/>

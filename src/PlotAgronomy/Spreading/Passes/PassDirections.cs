@@ -30,7 +30,7 @@ internal static class PassDirections
                 break;
             }
 
-            var direction = PassLayout.Measure(spans, degrees, isSide, swathFeet, onEdge);
+            var direction = PassStrips.Measure(spans, degrees, isSide, swathFeet, onEdge);
             found.Add(direction);
             fewest = Math.Min(fewest, direction.Passes);
         }
@@ -68,7 +68,7 @@ internal static class PassDirections
         foreach (var (degrees, isSide) in Directions(outline, swathFeet))
         {
             spans.Turn(degrees);
-            tried.Add((degrees, isSide, PassLayout.StripCount(spans.HighFeet - spans.LowFeet, swathFeet)));
+            tried.Add((degrees, isSide, PassStrips.Count(spans.HighFeet - spans.LowFeet, swathFeet)));
         }
 
         return tried.OrderBy(t => t.Strips);

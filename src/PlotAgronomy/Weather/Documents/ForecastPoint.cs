@@ -52,4 +52,8 @@ public sealed class ForecastPoint
             ? FormattableString.Invariant($"{number}")
             : throw value.Problem("expected a whole number");
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Cell}, {TimeZoneName}";
 }

@@ -141,4 +141,10 @@ public sealed class WeatherDay
 
         return value;
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => FormattableString.Invariant($"{Date:yyyy-MM-dd}: {RainInWords}");
+
+    private string RainInWords => Rain is { } rain ? Amounts.Print(rain, "in", 2) : "no rain figure";
 }

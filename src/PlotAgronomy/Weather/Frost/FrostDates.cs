@@ -198,4 +198,8 @@ public sealed class FrostDates : IWorkedResult
     }
 
     private static string Print(double number) => Amounts.Print(number, 1);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Weather;
 
@@ -79,4 +80,8 @@ public sealed class LatestSowing : IWorkedResult
             .From(need.Origin);
 
     private DateOnly Back(int days) => Frost.AddDays(-(days + buffer));
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

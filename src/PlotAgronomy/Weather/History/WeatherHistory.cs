@@ -52,4 +52,8 @@ public sealed partial class WeatherHistory
             ? new() { FileName = name, Days = ordered }
             : throw new ArgumentException("A date stands twice.", nameof(days));
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{FileName}: {Amounts.Print(Days.Length, 0)} days observed";
 }

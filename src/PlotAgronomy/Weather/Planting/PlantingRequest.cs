@@ -42,4 +42,8 @@ public sealed class PlantingRequest
 
     /// <summary>Gets the dates of the frost that stops the kind; null where they are not known or do not matter.</summary>
     public FrostDates? Frost { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"sowing {Kind.ShortName}";
 }

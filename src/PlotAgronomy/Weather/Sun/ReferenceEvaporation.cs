@@ -133,4 +133,8 @@ public sealed class ReferenceEvaporation : IWorkedResult
                 ("low", Amounts.Print(low, 1)),
                 ("extraterrestrial as water", Amounts.Print(Depths, 2))
             );
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }
