@@ -292,11 +292,11 @@ public class LimeInPlanTests
         Assert.StartsWith("1,200 lb/ac of Missouri effective neutralizing material", enm.ToString(), StringComparison.Ordinal);
         var order = LimeOrder.For(new LimeOrderRequest
         {
-            Rate = LimeSamples.Rate(1, LimeBasis.Find("ag-ground-90")),
+            Rate = LimeSamples.Rate(1, LimeBasis.Find("wisconsin-60-69")),
             Material = Ground,
             Area = Area.FromAcres(1),
         });
-        Assert.Contains(order.Findings, f => f.Code == "data-from-memory" && f.Text.Contains("ag-ground", StringComparison.Ordinal));
+        Assert.Contains(order.Findings, f => f.Code == "data-from-memory" && f.Text.Contains("Wisconsin 60-69", StringComparison.Ordinal));
     }
 
     /// <summary>Stoichiometry: burnt dolomite holds at most 71.5 % calcium or 60.3 % magnesium (IUPAC masses).</summary>
