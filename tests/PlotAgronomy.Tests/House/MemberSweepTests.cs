@@ -177,7 +177,7 @@ public class MemberSweepTests
         }
     }
 
-    private static IEnumerable<object> InstancesOf(Type type) => Pool.Value.GetValueOrDefault(type) ?? (type.IsValueType ? [Activator.CreateInstance(type)!] : []);
+    private static List<object> InstancesOf(Type type) => Pool.Value.GetValueOrDefault(type) ?? (type.IsValueType ? [Activator.CreateInstance(type)!] : []);
 
     private static object? Usual(Type type)
     {

@@ -307,7 +307,10 @@ public class LimeInPlanTests
         Assert.Equal(2.497 * 71, LimingCompound.CcePercentFromElements(Fraction.FromPercent(71), Fraction.Zero), 0.1);
         Assert.Throws<ArgumentOutOfRangeException>(() => LimeOrder.For(new LimeOrderRequest
         {
-            Rate = LimeSamples.Rate(2), Material = LimingMaterial.PureCarbonate, Area = Area.FromAcres(1), MostAtOnce = ApplicationRate.FromPoundsPerAcre(1),
+            Rate = LimeSamples.Rate(2),
+            Material = LimingMaterial.PureCarbonate,
+            Area = Area.FromAcres(1),
+            MostAtOnce = ApplicationRate.FromPoundsPerAcre(1),
         }));
     }
 

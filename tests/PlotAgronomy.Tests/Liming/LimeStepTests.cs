@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Soil;
 
@@ -56,7 +57,7 @@ public class LimeStepTests
         }
     }
 
-    private static IEnumerable<double> Targets(LimeMethod method) => method.TargetPhs.IsEmpty ? [5.5, 6.0, 6.5] : method.TargetPhs;
+    private static ImmutableArray<double> Targets(LimeMethod method) => method.TargetPhs.IsEmpty ? [5.5, 6.0, 6.5] : method.TargetPhs;
 
     private static void HoldsOver(LimeMethod method, double target, double low, double high, Func<double, PlotSoil> soil, bool isReading)
     {
