@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace PlotAgronomy.Records;
+
+/// <summary>Lime that was spread.</summary>
+[JsonConverter(typeof(NotForJson))]
+public sealed record LimeEntry : BookEntry
+{
+    internal const string Word = "lime";
+
+    /// <summary>Gets the lime.</summary>
+    public required LimingMaterial Material
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Material));
+    }
+
+    /// <summary>Gets the loads that were spread.</summary>
+    public required ImmutableArray<SpreadLoad> Loads
+    {
+        get;
+        init =>
+            field = Guard.Listed(value, nameof(Loads)).IsEmpty
+                ? throw new ArgumentException("Must hold a load.", nameof(Loads))
+                : value;
+    }
+
+    /// <summary>Gets a value indicating whether it was worked into the soil; null where it is not stated.</summary>
+    public bool? IsWorkedIn { get; init; }
+
+    /// <summary>Gets the weight of all its loads.</summary>
+    public Mass Weight => Mass.FromPounds(Loads.Sum(l => l.Weight.Pounds));
+
+    internal override string What => Word;
+
+    internal override void Write(FieldWriter to)
+    {
+        MaterialFields.Write(to, Material);
+        to.Flag("worked-in", IsWorkedIn);
+        foreach (var load in Loads)
+        {
+            load.Write(to.Part());
+        }
+    }
+
+    internal static LimeEntry Read(FieldReader from, DateOnly on, string plot) =>
+        new()
+        {
+            On = on,
+            Plot = plot,
+            Material = MaterialFields.Read(from),
+            IsWorkedIn = from.FlagOrNull("worked-in"),
+            Loads = [.. from.Parts.Select(SpreadLoad.Read)],
+        };
+}
