@@ -47,6 +47,43 @@ public sealed class PlotBookFolderTests : IDisposable
         }
     }
 
+    /// <summary>A stream that keeps what fits and then fails, as a full disk or a pulled plug.</summary>
+    private sealed class Failing(int holds, int more) : MemoryStream
+    {
+        private int left = holds + more;
+
+        public override void Write(ReadOnlySpan<byte> buffer)
+        {
+            int fits = Math.Min(left, buffer.Length);
+            base.Write(buffer[..fits]);
+            left -= fits;
+            if (fits < buffer.Length)
+            {
+                throw new IOException("full");
+            }
+        }
+    }
+
+    [Fact]
+    public void A_stream_that_fails_while_an_entry_is_written_keeps_those_before_it()
+    {
+        byte[] before = PlotBook.Empty.With("anna", Rain(1), Rain(2)).Lines();
+        int next = PlotBook.Empty.With("anna", Rain(3)).Lines().Length;
+        for (int left = 0; left < next; left++)
+        {
+            using var stream = new Failing(before.Length, left);
+            stream.Write(before);
+            Assert.Throws<IOException>(() => PlotBook.Append(stream, "book", "anna", Rain(3)));
+            var book = Books.Read(stream.ToArray());
+            Assert.Equal(left < next - 1 ? 2 : 3, book.Current.Length);
+            Assert.Equal(left is 0 || left == next - 1 ? 0 : 1, book.SetAside.Length);
+        }
+
+        Assert.Throws<ArgumentException>(() => PlotBook.Append(Stream.Null, "book", "an na", Rain(3)));
+        using var closed = new MemoryStream(before, writable: false);
+        Assert.Throws<ArgumentException>(() => PlotBook.Append(closed, "book", "anna", Rain(3)));
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
@@ -65,6 +102,19 @@ public sealed class PlotBookFolderTests : IDisposable
         Assert.Empty(book.Findings);
         Assert.Equal(4 * Each, book.Current.Length);
         Assert.Equal(Each * (1 + 2 + 3 + 4), book.Current.OfType<RainEntry>().Sum(r => r.Amount.Inches), 1e-9);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void An_entry_that_could_not_be_read_back_is_refused_and_nothing_is_written(bool isTooLong)
+    {
+        string note = isTooLong ? new string('x', 300_000) : $"{(char)0xD800}";
+        var bad = new NoteEntry { On = Books.Day(2025, 5, 2), Plot = Books.North, Note = note };
+        PlotBookFolder.Open(folder, "anna").Append(Rain(1));
+        byte[] before = File.ReadAllBytes(FileOf("anna"));
+        Assert.ThrowsAny<ArgumentException>(() => PlotBookFolder.Open(folder, "anna").Append(Rain(2), bad));
+        Assert.Equal(before, File.ReadAllBytes(FileOf("anna")));
     }
 
     [Fact]

@@ -49,6 +49,16 @@ public class PlotBookProperties
         return a.With(b).State() == b.With(a).State() && a.With(a).State() == a.State();
     }
 
+    [Property(MaxTest = 300)]
+    public bool A_changed_byte_harms_its_own_line_only(NonNegativeInt at, byte changed)
+    {
+        byte[] lines = PlotBook.Empty.With("anna", Books.OneOfEachSort()).Lines();
+        int whole = lines.Count(b => b == '\n');
+        lines[(int)(at.Get * 7919L % lines.Length)] = changed;
+        var book = Books.Read(lines);
+        return book.Entries.Length >= whole - 2 && book.Entries.Length + book.SetAside.Length + book.Findings.Length >= whole - 1;
+    }
+
     /// <summary>Entries of all sorts by several writers, among them corrections of earlier ones and struck ones.</summary>
     private static PlotBook Drawn((byte What, byte More)[] draws)
     {

@@ -141,6 +141,41 @@ public class PlotBookTests
     }
 
     [Theory]
+    [InlineData("{\"v\":1,\"v\":1,\"id\":\"z-1\",\"id\":\"z-2\",\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"note\"}", "id")]
+    [InlineData("{\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"note\"}", "v")]
+    [InlineData("{\"v\":\"1\",\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"note\"}", "v")]
+    [InlineData("{\"v\":1,\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"note\"}", "id")]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\" \",\"what\":\"note\"}", "plot")]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":7,\"what\":\"note\"}", "plot")]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"note\",\"parts\":[{\"bags\":\"2\"}]}", "bags")]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"note\",\"parts\":[[[[[[]]]]]]}", "")]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"count\",\"hoop\":\"1 ft2\",\"plants\":\"3;-1\"}", "plants")]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"count\",\"hoop\":\"1e400 ft2\",\"plants\":\"3\"}", "hoop")]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\"p\",\"what\":\"browse\",\"kind\":\"no such kind\",\"plants-by-class\":\"1;1;1;1;1;1\"}", "kind")]
+    public void A_hostile_line_is_set_aside_with_its_field(string line, string field)
+    {
+        var book = Books.Read(Encoding.UTF8.GetBytes(line + "\n"));
+        Assert.Empty(book.Current);
+        string place = field.Length > 0 ? $"book, line 1, field '{field}'" : "book, line 1: is no line of JSON";
+        Assert.Contains(place, Assert.Single(book.Findings).Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"plot\":\"\\uD800\",\"what\":\"note\"}")]
+    [InlineData("{\"v\":1,\"id\":\"z-1\",\"on\":\"2024-01-01\",\"\\uD800\":\"p\",\"what\":\"note\"}")]
+    public void Half_a_character_is_set_aside(string line) => Assert.Equal([line], Books.Read(Encoding.UTF8.GetBytes(line + "\n")).SetAside);
+
+    [Fact]
+    public void A_correction_is_made_of_the_entry_it_takes_the_place_of()
+    {
+        var book = PlotBook.Empty.With("anna", Books.OneOfEachSort());
+        var lime = book.Current.OfType<LimeEntry>().Single() with { IsWorkedIn = false };
+        var after = book.With("anna", lime.InPlaceOf(lime.Id!));
+        Assert.False(Assert.Single(after.Current.OfType<LimeEntry>()).IsWorkedIn);
+        Assert.Throws<ArgumentException>(() => book.With("anna", lime));
+    }
+
+    [Theory]
     [InlineData("")]
     [InlineData("anna")]
     [InlineData("anna-0")]

@@ -3,7 +3,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Records;
 
-/// <summary>A log of entries, one a line. Lines are added at the end and never changed: a torn one is closed and set aside.</summary>
+/// <summary>A log of entries, one a line. Lines are added at the end and never changed: a torn one is closed and set
+/// aside.</summary>
 internal static class BookLog
 {
     private const byte LineEnd = (byte)'\n';
@@ -79,24 +80,16 @@ internal static class BookLog
         byte[] before = Whole(stream, file);
         var known = Read(before, file, kinds);
         ImmutableArray<BookEntry> named = [.. Named(writer, known.Entries, known.Aside.Length, entries)];
+        byte[][] lines = [.. named.Select(EntryLine.Of)];
         stream.Position = stream.Length;
         if (before.Length > 0 && before[^1] != LineEnd)
         {
             stream.WriteByte(LineEnd);
         }
 
-        foreach (var entry in named)
+        foreach (byte[] line in lines)
         {
-            stream.Write(EntryLine.Of(entry));
-        }
-
-        if (stream is FileStream onDisk)
-        {
-            onDisk.Flush(flushToDisk: true);
-        }
-        else
-        {
-            stream.Flush();
+            stream.Write(line);
         }
 
         return named;

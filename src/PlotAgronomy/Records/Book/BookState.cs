@@ -92,6 +92,11 @@ internal sealed class BookState
     /// <summary>A copied file holds the same entries again; two that differ under one name are a mistake.</summary>
     private BookEntry Once(IGrouping<string?, BookEntry> named)
     {
+        if (!named.Skip(1).Any())
+        {
+            return named.First();
+        }
+
         var texts = named
             .Select(e => (Entry: e, Line: System.Text.Encoding.UTF8.GetString(EntryLine.Of(e))))
             .DistinctBy(e => e.Line)

@@ -35,7 +35,8 @@ internal static class BookTable
         return text.ToString();
     }
 
-    /// <exception cref="DataFormatException">It is no book: the message names file, line and field. Nothing of it is taken.</exception>
+    /// <exception cref="DataFormatException">It is no book: the message names file, line and field. Nothing of it is
+    /// taken.</exception>
     internal static ImmutableArray<BookEntry> Read(string text, string file, KindCatalog kinds)
     {
         var table = CsvTable.Parse(file, text);

@@ -22,6 +22,7 @@ internal static class EntryLine
     internal static int Longest => (int)RecordConstants.All["longest-line"];
 
     /// <summary>The line in UTF-8, with its end.</summary>
+    /// <exception cref="ArgumentException">It would be longer than any line that is read, or a text is none.</exception>
     internal static byte[] Of(BookEntry entry)
     {
         using var held = new MemoryStream();
@@ -48,7 +49,9 @@ internal static class EntryLine
         }
 
         held.WriteByte((byte)'\n');
-        return held.ToArray();
+        return held.Length <= Longest
+            ? held.ToArray()
+            : throw new ArgumentException(FormattableString.Invariant($"{entry} has more than {Longest} bytes."), nameof(entry));
     }
 
     /// <summary>The entry of a line without its end.</summary>
@@ -60,14 +63,24 @@ internal static class EntryLine
             throw new DataFormatException(file, line, null, FormattableString.Invariant($"longer than {Longest} characters"));
         }
 
+        return EntryKinds.Read(Fields(bytes, file, line, kinds));
+    }
+
+    private static FieldReader Fields(ReadOnlySpan<byte> bytes, string file, int line, KindCatalog kinds)
+    {
         try
         {
             using var document = JsonDocument.Parse(Strict.GetString(bytes), new JsonDocumentOptions { MaxDepth = Deepest });
-            return EntryKinds.Read(Reader(document.RootElement, file, line, kinds, isPart: false));
+            return Reader(document.RootElement, file, line, kinds, isPart: false);
         }
         catch (Exception broken) when (broken is JsonException or DecoderFallbackException)
         {
             throw new DataFormatException(file, line, null, "is no line of JSON");
+        }
+        catch (InvalidOperationException)
+        {
+            // An escape that is half a character.
+            throw new DataFormatException(file, line, null, "holds a text that is none");
         }
     }
 
@@ -75,7 +88,7 @@ internal static class EntryLine
     {
         foreach (var (name, text) in written.Fields)
         {
-            json.WriteString(name, text);
+            json.WriteString(name, Strict.GetBytes(text));
         }
     }
 

@@ -53,6 +53,33 @@ public sealed class PlotBook
         return FromBytes(BookLog.Whole(stream, Guard.NotBlank(fileName)), fileName, kinds);
     }
 
+    /// <summary>Adds entries at the end of a stream that holds a book; what it holds stays as it is.</summary>
+    /// <param name="stream">A stream that can be read, written and moved in; it stays open.</param>
+    /// <param name="fileName">Name used in messages.</param>
+    /// <param name="writer">Who writes them: letters, digits and hyphens. No other program may add to the stream at the same
+    /// time.</param>
+    /// <param name="entries">Entries that are in no book yet.</param>
+    /// <returns>The entries with their names.</returns>
+    /// <exception cref="ArgumentException">An entry is in a book already, or the stream cannot do all three.</exception>
+    public static ImmutableArray<BookEntry> Append(
+        Stream stream,
+        string fileName,
+        string writer,
+        params ReadOnlySpan<BookEntry> entries
+    )
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        EntryId.CheckedWriter(writer, nameof(writer));
+        if (!stream.CanRead || !stream.CanWrite || !stream.CanSeek)
+        {
+            throw new ArgumentException("Must be a stream that can be read, written and moved in.", nameof(stream));
+        }
+
+        var named = BookLog.Append(stream, Guard.NotBlank(fileName), writer, entries.ToArray(), KindCatalog.Standard);
+        stream.Flush();
+        return named;
+    }
+
     /// <summary>Reads a book from a table, as <see cref="ToCsv"/> writes it.</summary>
     /// <param name="text">The table. Columns may stand in any order; a row without a date is a further part of the entry above
     /// it, such as another lot.</param>

@@ -57,7 +57,9 @@ public sealed class PlotBookFolder
         string path = Path.Combine(folder, writer + Ending);
         BookEntry[] given = entries.ToArray();
         using var file = InTurn(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-        return BookLog.Append(file, Path.GetFileName(path), writer, given, kinds);
+        var named = BookLog.Append(file, Path.GetFileName(path), writer, given, kinds);
+        file.Flush(flushToDisk: true);
+        return named;
     }
 
     /// <summary>Names the folder and the writer.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Text;
 
 namespace PlotAgronomy.Records;
 
@@ -48,6 +49,12 @@ public abstract record BookEntry
         init => field = Guard.Listed(value, nameof(Pictures)).All(IsFileName) ? value : throw NoFileName();
     } = [];
 
+    /// <summary>This entry as the correction of another one.</summary>
+    /// <param name="id">Name of the entry whose place it takes, such as <c>anna-12</c>.</param>
+    /// <returns>An entry that no book has taken yet.</returns>
+    /// <exception cref="ArgumentException">No name of an entry.</exception>
+    public BookEntry InPlaceOf(string id) => this with { Id = null, Corrects = Guard.NotBlank(id) };
+
     /// <summary>Gets the word that tells what sort of entry it is.</summary>
     internal abstract string What { get; }
 
@@ -63,11 +70,21 @@ public abstract record BookEntry
     /// <returns>Text such as <c>2026-04-02 north: lime</c>.</returns>
     public sealed override string ToString() => $"{FieldWriter.Of(On)} {Plot}: {What}";
 
+    /// <summary>Prints what <see cref="ToString"/> says; the generated text would print quantities by the culture.</summary>
+    /// <param name="builder">Text to add to.</param>
+    /// <returns>True, for something was added.</returns>
+    protected virtual bool PrintMembers(StringBuilder builder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+        builder.Append(ToString());
+        return true;
+    }
+
     /// <summary>Writes the fields that entries of this sort have of their own.</summary>
     internal abstract void Write(FieldWriter to);
 
-    private static bool IsFileName(string name) => !string.IsNullOrWhiteSpace(name) && !name.Contains(FieldWriter.ListMark);
+    private static bool IsFileName(string name) => !string.IsNullOrWhiteSpace(name) && !name.Contains(FieldText.ListMark);
 
     private static ArgumentException NoFileName() =>
-        new($"A file name is not blank and holds no '{FieldWriter.ListMark}'.", nameof(Pictures));
+        new($"A file name is not blank and holds no '{FieldText.ListMark}'.", nameof(Pictures));
 }

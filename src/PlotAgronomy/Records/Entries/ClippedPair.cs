@@ -1,3 +1,4 @@
+using System.Text;
 using UnitsNet;
 
 namespace PlotAgronomy.Records;
@@ -38,6 +39,12 @@ public sealed record ClippedPair
     /// <summary>Both weights.</summary>
     /// <returns>Text such as <c>120 g inside, 60 g outside</c>.</returns>
     public override string ToString() => $"{Amounts.Print(Inside, "g", 1)} inside, {Amounts.Print(Outside, "g", 1)} outside";
+
+    private bool PrintMembers(StringBuilder builder)
+    {
+        builder.Append(ToString());
+        return true;
+    }
 
     internal void Write(FieldWriter to)
     {

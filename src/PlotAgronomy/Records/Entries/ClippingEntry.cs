@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using UnitsNet;
 
 namespace PlotAgronomy.Records;
@@ -43,9 +44,31 @@ public sealed record ClippingEntry : BookEntry
         }
     }
 
+    /// <summary>The dry part of a sample that was weighed wet and dried, its container both times.</summary>
+    /// <param name="wet">Weight with the container before drying.</param>
+    /// <param name="dry">Weight with the container after drying.</param>
+    /// <param name="container">Weight of the container.</param>
+    /// <returns>The dry part.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A weight below 0, or weights that do not fall from wet to dry to the
+    /// container.</exception>
+    public static Fraction DryPart(Mass wet, Mass dry, Mass container)
+    {
+        double wetGrams = wet.Grams;
+        double dryGrams = dry.Grams;
+        double containerGrams = container.Grams;
+        Guard.AtLeast(containerGrams, 0, "g", nameof(container));
+        Guard.AtLeast(dryGrams, containerGrams, "g", nameof(dry));
+        Guard.Above(wetGrams, containerGrams, "g", nameof(wet));
+        Guard.AtLeast(wetGrams, dryGrams, "g", nameof(wet));
+        return Fraction.FromValue(RecordMath.DryShare(dryGrams, wetGrams, containerGrams));
+    }
+
     internal override string What => Word;
 
     internal double SquareFeet => squareFeet;
+
+    /// <inheritdoc/>
+    protected override bool PrintMembers(StringBuilder builder) => base.PrintMembers(builder);
 
     internal override void Write(FieldWriter to)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using UnitsNet;
 
 namespace PlotAgronomy.Records;
@@ -35,6 +36,9 @@ public sealed record CountEntry : BookEntry
     internal override string What => Word;
 
     internal double SquareFeet => squareFeet;
+
+    /// <inheritdoc/>
+    protected override bool PrintMembers(StringBuilder builder) => base.PrintMembers(builder);
 
     internal override void Write(FieldWriter to)
     {

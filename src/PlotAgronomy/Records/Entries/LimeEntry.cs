@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using UnitsNet;
 
 namespace PlotAgronomy.Records;
@@ -33,6 +34,9 @@ public sealed record LimeEntry : BookEntry
     public Mass Weight => Mass.FromPounds(Loads.Sum(l => l.Weight.Pounds));
 
     internal override string What => Word;
+
+    /// <inheritdoc/>
+    protected override bool PrintMembers(StringBuilder builder) => base.PrintMembers(builder);
 
     internal override void Write(FieldWriter to)
     {

@@ -74,7 +74,7 @@ internal static class MaterialFields
     }
 
     private static SieveAnalysis? Sieves(string text) =>
-        SieveAnalysis.FromFractions([.. text.Split(FieldWriter.ListMark).Select(Sieve)]);
+        SieveAnalysis.FromFractions([.. text.Split(FieldText.ListMark).Select(Sieve)]);
 
     private static (int Mesh, Fraction Passing) Sieve(string text)
     {

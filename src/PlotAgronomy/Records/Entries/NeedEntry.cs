@@ -4,7 +4,7 @@ using UnitsNet;
 namespace PlotAgronomy.Records;
 
 /// <summary>What a plot needs from this date on: lime by its rate, and nutrients for one growing season.</summary>
-/// <remarks>The next entry of needs takes its place for what it states; what a need leaves out it does not ask for.</remarks>
+/// <remarks>A need stands until a later entry states it anew: a zero ends it, leaving it out does not.</remarks>
 [JsonConverter(typeof(NotForJson))]
 public sealed record NeedEntry : BookEntry
 {

@@ -1,3 +1,4 @@
+using System.Text;
 using UnitsNet;
 
 namespace PlotAgronomy.Records;
@@ -30,6 +31,9 @@ public sealed record RainEntry : BookEntry
     } = 1;
 
     internal override string What => Word;
+
+    /// <inheritdoc/>
+    protected override bool PrintMembers(StringBuilder builder) => base.PrintMembers(builder);
 
     internal override void Write(FieldWriter to)
     {

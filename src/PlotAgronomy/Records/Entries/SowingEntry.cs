@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using UnitsNet;
 
 namespace PlotAgronomy.Records;
@@ -61,6 +62,9 @@ public sealed record SowingEntry : BookEntry
     internal override string What => Word;
 
     internal double Acres => acres;
+
+    /// <inheritdoc/>
+    protected override bool PrintMembers(StringBuilder builder) => base.PrintMembers(builder);
 
     internal override void Write(FieldWriter to)
     {

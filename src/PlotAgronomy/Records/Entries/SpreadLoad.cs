@@ -1,3 +1,4 @@
+using System.Text;
 using UnitsNet;
 
 namespace PlotAgronomy.Records;
@@ -45,6 +46,12 @@ public sealed record SpreadLoad
     /// <summary>The load in words.</summary>
     /// <returns>Text such as <c>600 lb</c>.</returns>
     public override string ToString() => Amounts.Print(Weight, "lb", 1);
+
+    private bool PrintMembers(StringBuilder builder)
+    {
+        builder.Append(ToString());
+        return true;
+    }
 
     internal void Write(FieldWriter to)
     {

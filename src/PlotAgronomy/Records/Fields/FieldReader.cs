@@ -4,7 +4,7 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Records;
 
-/// <summary>Reads what a <see cref="FieldWriter"/> wrote. A field that is missing, of another form or that nobody reads is a
+/// <summary>Reads what an entry wrote. A field that is missing, of another form or that nobody reads is a
 /// problem with its place.</summary>
 /// <param name="file">Name used in messages.</param>
 /// <param name="line">Line of the entry.</param>
@@ -19,14 +19,9 @@ internal sealed class FieldReader(
     KindCatalog kinds
 )
 {
-    private const string Yes = "yes";
-    private const string No = "no";
-
     private readonly HashSet<string> read = new(StringComparer.Ordinal);
 
     internal ImmutableArray<FieldReader> Parts => parts;
-
-    internal static string YesOrNo(bool value) => value ? Yes : No;
 
     internal string? TextOrNull(string name)
     {
@@ -64,9 +59,9 @@ internal sealed class FieldReader(
         TextOrNull(name) switch
         {
             null => null,
-            Yes => true,
-            No => false,
-            var text => throw Problem(name, $"expected {Yes} or {No}, found '{text}'"),
+            FieldText.Yes => true,
+            FieldText.No => false,
+            var text => throw Problem(name, $"expected {FieldText.Yes} or {FieldText.No}, found '{text}'"),
         };
 
     internal DateOnly? DateOrNull(string name) =>
@@ -74,8 +69,7 @@ internal sealed class FieldReader(
         : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date
         : throw Problem(name, $"expected a date such as 2026-05-31, found '{text}'");
 
-    internal ImmutableArray<string> List(string name) =>
-        TextOrNull(name) is { } text ? [.. text.Split(FieldWriter.ListMark)] : [];
+    internal ImmutableArray<string> List(string name) => TextOrNull(name) is { } text ? [.. text.Split(FieldText.ListMark)] : [];
 
     internal CropKind? KindOrNull(string name) =>
         TextOrNull(name) is not { } text ? null

@@ -7,8 +7,6 @@ namespace PlotAgronomy.Records;
 /// <remarks>What is not stated leaves no field. Numbers keep every digit.</remarks>
 internal sealed class FieldWriter
 {
-    internal const char ListMark = ';';
-
     private readonly List<(string Name, string Text)> fields = [];
     private readonly List<FieldWriter> parts = [];
 
@@ -27,7 +25,7 @@ internal sealed class FieldWriter
 
     internal void Text(string name, string? text)
     {
-        if (text is not null)
+        if (!string.IsNullOrWhiteSpace(text))
         {
             fields.Add((name, text));
         }
@@ -44,10 +42,10 @@ internal sealed class FieldWriter
     internal void Choice<T>(string name, T? value, EnumWords<T> words)
         where T : struct, Enum => Text(name, value is { } known ? words[known] : null);
 
-    internal void Flag(string name, bool? value) => Text(name, value is { } known ? FieldReader.YesOrNo(known) : null);
+    internal void Flag(string name, bool? value) => Text(name, value is { } known ? FieldText.YesOrNo(known) : null);
 
     internal void Date(string name, DateOnly? date) => Text(name, date is { } known ? Of(known) : null);
 
     internal void List(string name, IEnumerable<string> texts) =>
-        Text(name, string.Join(ListMark, texts) is { Length: > 0 } joined ? joined : null);
+        Text(name, string.Join(FieldText.ListMark, texts) is { Length: > 0 } joined ? joined : null);
 }
