@@ -1,5 +1,4 @@
 using PlotAgronomy.Seeds;
-using UnitsNet;
 
 namespace PlotAgronomy.Records;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Records;
