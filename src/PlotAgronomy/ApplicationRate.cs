@@ -111,6 +111,20 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJ
         return new(Guard.AtLeast(pounds, 0, "lb", nameof(mass)) / Guard.Above(acres, 0, "ac", nameof(area)));
     }
 
+    /// <summary>Area that a mass covers at this rate, such as a bag.</summary>
+    /// <param name="mass">Mass to spread; finite, at least 0.</param>
+    /// <returns>The area.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    /// <exception cref="InvalidOperationException">This rate is zero: no mass covers anything.</exception>
+    public Area AreaCoveredBy(Mass mass)
+    {
+        double pounds = mass.Pounds;
+        Guard.AtLeast(pounds, 0, "lb", nameof(mass));
+        return PoundsPerAcre > 0
+            ? Area.FromAcres(pounds / PoundsPerAcre)
+            : throw new InvalidOperationException("At a rate of zero no mass covers an area.");
+    }
+
     /// <summary>Mass that covers an area at this rate.</summary>
     /// <param name="area">Area to cover; finite, at least 0.</param>
     /// <returns>The mass.</returns>
@@ -118,7 +132,8 @@ public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJ
     public Mass Over(Area area)
     {
         double acres = area.Acres;
-        return Mass.FromPounds(PoundsPerAcre * Guard.AtLeast(acres, 0, "ac", nameof(area)));
+        double pounds = PoundsPerAcre * Guard.AtLeast(acres, 0, "ac", nameof(area));
+        return Mass.FromPounds(Guard.Finite(pounds, "lb", nameof(area)));
     }
 
     /// <inheritdoc/>

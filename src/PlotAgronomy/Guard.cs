@@ -74,6 +74,14 @@ internal static class Guard
         [CallerArgumentExpression(nameof(value))] string? name = null
     ) => value >= min ? value : throw OutOfRange(name, value, $"Must be at least {min} {unit}.");
 
+    internal static decimal Within(
+        decimal value,
+        decimal min,
+        decimal max,
+        string unit,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    ) => value >= min && value <= max ? value : throw OutOfRange(name, value, $"Must be from {min} to {max} {unit}.");
+
     internal static Mass Positive(Mass value, [CallerArgumentExpression(nameof(value))] string? name = null)
     {
         double pounds = value.Pounds;
@@ -142,13 +150,40 @@ internal static class Guard
             ? value
             : throw new ArgumentException("Must be a list without a null in it; write [] for none.", name);
 
-    internal static IReadOnlyList<T> NotEmpty<T>(
+    /// <summary>A list of values that was made, if only as an empty one.</summary>
+    internal static ImmutableArray<T> Made<T>(
+        ImmutableArray<T> value,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    )
+        where T : struct => !value.IsDefault ? value : throw new ArgumentException("Must be a list; write [] for none.", name);
+
+    /// <summary>A list without a null in it; it may be empty.</summary>
+    internal static IReadOnlyList<T> WithoutNulls<T>(
         IReadOnlyList<T>? value,
         [CallerArgumentExpression(nameof(value))] string? name = null
     )
     {
         ArgumentNullException.ThrowIfNull(value, name);
-        return value.Count > 0 ? value : throw new ArgumentException("Must hold at least one item.", name);
+        for (int i = 0; default(T) is null && i < value.Count; i++)
+        {
+            if (value[i] is null)
+            {
+                throw new ArgumentException(
+                    string.Create(CultureInfo.InvariantCulture, $"Must hold no null; item {i + 1} is one."),
+                    name
+                );
+            }
+        }
+
+        return value;
+    }
+
+    internal static IReadOnlyList<T> NotEmpty<T>(
+        IReadOnlyList<T>? value,
+        [CallerArgumentExpression(nameof(value))] string? name = null
+    )
+    {
+        return WithoutNulls(value, name).Count > 0 ? value! : throw new ArgumentException("Must hold at least one item.", name);
     }
 
     private static ArgumentOutOfRangeException OutOfRange(string? name, object value, FormattableString message) =>

@@ -36,6 +36,26 @@ internal static class LimeMath
         double leastPoundsPerAcre
     ) => acidityMeqPer100Grams >= limitMeqPer100Grams ? poundsPerMeq * acidityMeqPer100Grams : leastPoundsPerAcre;
 
+    /// <summary>Acidity as lb/ac to whole steps, at least the least, then to the step printed for 1000 ft2.</summary>
+    internal static double TurfPoundsPerThousandSquareFeet(
+        double acidityMeqPer100Grams,
+        double poundsPerMeq,
+        double lessPounds,
+        double stepPoundsPerAcre,
+        double leastPoundsPerAcre,
+        double printedStep
+    )
+    {
+        double perAcre = Math.Max(
+            leastPoundsPerAcre,
+            Whole((poundsPerMeq * acidityMeqPer100Grams) - lessPounds, stepPoundsPerAcre)
+        );
+        return Whole(ApplicationRate.FromPoundsPerAcre(perAcre).PoundsPerThousandSquareFeet, printedStep);
+
+        static double Whole(double value, double step) =>
+            step * Math.Round(Math.Round(value / step, 9, MidpointRounding.AwayFromZero), MidpointRounding.AwayFromZero);
+    }
+
     /// <summary>per pH x (start - buffer pH).</summary>
     internal static double AdamsEvansAcidity(double bufferPh, double startPh, double acidityPerPh) =>
         acidityPerPh * (startPh - bufferPh);

@@ -9,12 +9,6 @@ internal static class LimeText
     /// <summary>A ton is never shown with more than two decimals.</summary>
     internal static string Tons(double poundsPerAcre) => Amounts.Print(poundsPerAcre / ExactUnits.PoundsPerShortTon, 2);
 
-    /// <summary>A rate in the lime it is counted in: pounds of an index in lb/ac, lime in ton/ac.</summary>
-    internal static string OfBasis(LimeRate rate) =>
-        rate.Basis.IsInPounds
-            ? $"{Amounts.Print(rate.OfBasis.PoundsPerAcre, 0)} lb/ac of {rate.Basis.Substance}"
-            : $"{Tons(rate.OfBasis.PoundsPerAcre)} ton/ac of {rate.Basis.Substance}";
-
     internal static string Ph(double ph) => Amounts.Print(ph, 2);
 
     internal static string Inches(Length depth)

@@ -74,6 +74,7 @@ internal static class LimingCodes
     internal const string SandWeaklyBuffered = "lime-sand-weakly-buffered";
     internal const string SeedLegumesLater = "lime-seed-legumes-later";
     internal const string SmallNeed = "lime-small-need";
+    internal const string SoilClassAssumed = "lime-soil-class-assumed";
     internal const string SoilOutsideMethod = "lime-soil-outside-method";
     internal const string Split = "lime-split";
     internal const string SplitPlowed = "lime-split-plowed";

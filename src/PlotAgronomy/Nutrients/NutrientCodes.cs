@@ -24,6 +24,8 @@ internal static class NutrientCodes
     internal const string MagnesiumDolomite = "nutrient-magnesium-dolomite";
     internal const string MaintenancePrinted = "nutrient-maintenance-printed";
     internal const string MemoryByName = "nutrient-memory-by-name";
+    internal const string NitrogenDiffers = "nutrient-nitrogen-differs";
+    internal const string NitrogenDressings = "nutrient-nitrogen-dressings";
     internal const string NitrogenOnLegume = "nutrient-nitrogen-on-legume";
     internal const string NitrogenOrganicSoil = "nutrient-nitrogen-organic-soil";
     internal const string NitrogenOutsideTable = "nutrient-nitrogen-outside-table";
@@ -40,6 +42,7 @@ internal static class NutrientCodes
     internal const string NothingCarriedOff = "nutrient-nothing-carried-off";
     internal const string OrganicSoil = "nutrient-organic-soil";
     internal const string Override = "nutrient-override";
+    internal const string PotashSplit = "nutrient-potash-split";
     internal const string PrintedCrop = "nutrient-printed-crop";
     internal const string PrintedDiffers = "nutrient-printed-differs";
     internal const string RatedLow = "nutrient-rated-low";

@@ -10,7 +10,11 @@ public sealed class PlanReadResult
     public PlotPlan? Plan { get; init; }
 
     /// <summary>Gets every mistake, in the order of the file.</summary>
-    public ImmutableArray<PlanProblem> Problems { get; init; } = [];
+    public ImmutableArray<PlanProblem> Problems
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Problems));
+    } = [];
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

@@ -28,6 +28,7 @@ internal static class WeatherCodes
     internal const string SoilTooCold = "weather-soil-too-cold";
     internal const string SproutsDry = "weather-sprouts-dry";
     internal const string SunFromRange = "weather-sun-from-range";
+    internal const string SunshineTooLong = "weather-sunshine-too-long";
     internal const string SwollenDries = "weather-swollen-dries";
     internal const string TooColdToSow = "weather-too-cold-to-sow";
     internal const string TooLate = "weather-too-late";

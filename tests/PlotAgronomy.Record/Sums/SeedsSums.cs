@@ -161,7 +161,7 @@ internal static class SeedsSums
 
         recorder.Call("seeds: drilled rate for a stand",
             () => SeedDensity.FromSeedsPerAcre(1_200_000).DrilledRateAfterLoss(Percent(30), SeedCount.FromSeedsPerPound(15_000)));
-        recorder.Call("seeds: seeds per acre of a row foot", () => RowDensity.FromSeedsPerFoot(18).OnGround(Inches(7.5)).SeedsPerAcre);
+        recorder.Call("seeds: seeds per acre of a row foot", () => SeedDensity.FromRows(RowDensity.FromSeedsPerFoot(18), Inches(7.5)).SeedsPerAcre);
         recorder.Call("seeds: seeds per row foot of an acre", () => SeedDensity.FromSeedsPerAcre(1_250_000).InRows(Inches(7.5)).SeedsPerFoot);
     }
 

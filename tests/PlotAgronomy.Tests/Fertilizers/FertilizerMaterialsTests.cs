@@ -82,7 +82,7 @@ public class FertilizerMaterialsTests
         Assert.Contains(rate.Findings, f => f.Code == "fertilizer-manure-phosphate");
         Assert.Contains(rate.Findings, f => f.Code == "fertilizer-manure-varies");
         Assert.DoesNotContain(litter.ForPhosphate(ApplicationRate.FromPoundsPerAcre(40), PhosphateAvailability.All, NitrogenAvailability.FromFraction(Fraction.One)).Findings, f => f.Code == "fertilizer-manure-phosphate");
-        Assert.Throws<ArgumentOutOfRangeException>(() => litter.ForNitrogen(ApplicationRate.Zero, default));
+        Assert.Throws<ArgumentOutOfRangeException>(() => litter.ForNitrogen(ApplicationRate.Zero, NitrogenAvailability.FromFraction(Fraction.Zero)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Manure.Analyzed("bare", 0, 10, 10).ForNitrogen(ApplicationRate.Zero, NitrogenAvailability.FromFraction(Fraction.One)));
     }
 
@@ -99,7 +99,7 @@ public class FertilizerMaterialsTests
         Assert.Contains("60 lb/ton x 0.4 = 24 lb/ton", rate.ShowWork()[0].ToString(), StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => NitrogenAvailability.FromPublished(published));
         Assert.Throws<ArgumentException>(() => PhosphateAvailability.FromPublished(ManureAvailability.GrowingSeason));
-        Assert.Throws<ArgumentOutOfRangeException>(() => lot.ForPhosphate(ApplicationRate.FromPoundsPerAcre(50), default, default));
+        Assert.Throws<ArgumentOutOfRangeException>(() => lot.ForPhosphate(ApplicationRate.FromPoundsPerAcre(50), PhosphateAvailability.FromFraction(Fraction.Zero), NitrogenAvailability.FromFraction(Fraction.One)));
     }
 
     /// <summary>Kansas State's limits scale with the feet of row: 8 lb in 30 in rows is printed as 6 in 40 in and 12 in 20 in.</summary>

@@ -79,6 +79,15 @@ internal static class NutrientsFormulaChecks
                 ("carried off", 0, 100)
             ),
             new(
+                "tri-state-2020-alfalfa-replacement",
+                d => SystemMath.TriState2020Taper(d["test"], d["critical level"], d["limit"], d["carried off"], d["extra"]),
+                ("test", 60, 200),
+                ("critical level", 100, 120),
+                ("limit", 130, 170),
+                ("carried off", 0, 300),
+                ("extra", 0, 20)
+            ),
+            new(
                 "tri-state-2020-potash-replacement",
                 d => SystemMath.TriState2020Replacement(d["test"], d["limit"], d["carried off"], d["extra"]),
                 ("test", 20, 300),

@@ -45,7 +45,7 @@ public class ClassicMistakesDoNotCompile
         { "a rate of pure live seed for a bulk one", WrongArgument, "PureLiveSeed.Delivered(live, tag, rule);", "PureLiveSeed.Delivered(bulk, tag, rule);" },
         { "a bulk rate held against the published rates", WrongArgument, "RateCheck.Against(kind, bulk);", "RateCheck.Against(kind, live);" },
         { "a bulk rate to count live seeds by", WrongArgument, "SeedDensity.FromRate(bulk, count);", "SeedDensity.FromRate(live, count);" },
-        { "seeds along a row for seeds on the ground", NoConversion, "SeedDensity thick = RowDensity.FromSeedsPerFoot(30);", "SeedDensity thick = RowDensity.FromSeedsPerFoot(30).OnGround(Length.FromInches(7));" },
+        { "seeds along a row for seeds on the ground", NoConversion, "SeedDensity thick = RowDensity.FromSeedsPerFoot(30);", "SeedDensity thick = SeedDensity.FromRows(RowDensity.FromSeedsPerFoot(30), Length.FromInches(7));" },
         { "a bulk rate in a blend of live rates", WrongArgument, "Blend.FromLiveRates((component, bulk));", "Blend.FromLiveRates((component, live));" },
         { "a live rate in a blend of bulk rates", WrongArgument, "Blend.FromBulkRates((component, live));", "Blend.FromBulkRates((component, bulk));" },
         { "a rate that does not say what it counts", WrongArgument, "PureLiveSeed.BulkRate(rate, tag, rule);", "PureLiveSeed.BulkRate(PureLiveSeedRate.FromRate(rate, SowingMethod.Drilled), tag, rule);" },

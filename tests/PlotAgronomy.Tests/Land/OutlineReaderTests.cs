@@ -63,6 +63,10 @@ public class OutlineReaderTests
     [Fact]
     public void A_track_in_pieces_is_joined_and_marks_stand_for_corners_only_without_a_track()
     {
+        string stray = Track.Replace("<trk>", """<trk><name>stop</name><trkseg><trkpt lat="31.2" lon="-84.1"/></trkseg></trk><trk>""", StringComparison.Ordinal);
+        var left = Assert.Single(PlotOutline.Read(stray, "file"));
+        Assert.Contains(left.Findings, f => f.Code == "land-file-part-skipped" && f.Text.StartsWith("1 part", StringComparison.Ordinal));
+        Assert.DoesNotContain(PlotOutline.Read(Track, "file")[0].Findings, f => f.Code == "land-file-part-skipped");
         string pieces = Track.Replace("""<trkpt lat="31.0" lon="-83.9988"/>""", """</trkseg><trkseg><trkpt lat="31.0" lon="-83.9988"/>""", StringComparison.Ordinal);
         Assert.Contains(PlotOutline.Read(pieces, "x")[0].Findings, f => f.Code == "land-track-joined");
         const string Marks = """<gpx><wpt lat="31.0" lon="-84.0"/><wpt lat="31.0" lon="-83.9988"/><wpt lat="31.0011" lon="-83.9994"/></gpx>""";

@@ -65,6 +65,19 @@ public class LimeInPlanTests
         Assert.Equal(1 / (5.3 * 6 / 8), lime.Outlook.Value.Request.ShareDelivered.Value, 1e-9);
         Assert.True(Has(plan, "lime-weakly-buffered-capped"));
         Assert.Contains("CEC 4 meq/100 g", plan.Solve().Findings.First(f => f.Code == "lime-weakly-buffered").Text, StringComparison.Ordinal);
+        var byVolume = plan with
+        {
+            Report = plan.Report with
+            {
+                PrintedExchangeCapacity = CationCharge.Of(3.1, CationChargeBasis.Per100CubicCentimeters),
+                WeightPerVolume = Density.FromGramsPerCubicCentimeter(1.48),
+            },
+        };
+        Assert.Contains(
+            "3.1 meq/100 cm3 as printed (2.1 meq/100 g by weight)",
+            byVolume.Solve().Findings.First(f => f.Code == "lime-weakly-buffered").Text,
+            StringComparison.Ordinal
+        );
         Assert.False(Has(plan with { Report = Report(5.0, SoilBuffer.Smp, 6.78, 4) }, "lime-weakly-buffered-capped"));
     }
 
@@ -224,5 +237,98 @@ public class LimeInPlanTests
         Assert.True(smother.Has("lime-target-smother"));
         var both = LimeTarget.ForBlend([KindShare.FromShare(Kind("buckwheat"), 0.9), KindShare.FromShare(Kind("crimson-clover"), 0.2)], Institution.Find("oklahoma"));
         Assert.Equal(["crimson-clover"], both.SetByAll.Select(k => k.Id));
+    }
+
+    /// <summary>By hand (LIME-S7): 0.32 ton is printed as 0.3; 1,500 lb to the ton are 450 lb. A need of 0.22 is printed as none.</summary>
+    [Theory]
+    [InlineData(0.32, 1500, 450), InlineData(0.22, 2800, 0)]
+    public void The_recommendation_is_rounded_never_the_product(double tons, double poundsToTheTon, double pounds)
+    {
+        var order = LimeOrder.For(new LimeOrderRequest
+        {
+            Rate = LimeSamples.Rate(tons, LimeBasis.Find("north-carolina-standard"), 20.0 / 3, 6.0, "North Carolina"),
+            Material = LimingMaterial.FromLabel("lime", LimingForm.GroundLimestone, LimeFigure.FromPoundsEqualToOneTon(poundsToTheTon)),
+            Area = Area.FromAcres(1),
+            Rounding = LimeSamples.RoundingOf("North Carolina"),
+        });
+        Assert.Equal(pounds, order.Product.Pounds, 1e-6);
+    }
+
+    /// <summary>Published (LIME-S13): 11 to 20 lb/100 ft2 recommended go on in two dressings, from 21 lb on in three, whatever the
+    /// lime bought weighs.</summary>
+    [Theory]
+    [InlineData(10, 88, 1), InlineData(11, 100, 2), InlineData(18, 88, 2), InlineData(20.45, 100, 2), InlineData(20, 70, 2), InlineData(21, 100, 3)]
+    public void A_garden_is_dressed_by_the_recommendation(double poundsAHundred, double cce, int dressings)
+    {
+        var rate = LimeRate.FromBasis(
+            ApplicationRate.FromPoundsPerThousandSquareFeet(10 * poundsAHundred), 6.5, Length.FromInches(7), LimeBasis.Find("cce-100-fine"), Institution.Find("pennsylvania-garden"));
+        var order = LimeOrder.For(new LimeOrderRequest
+        {
+            Rate = rate,
+            Material = LimingMaterial.FromAnalysis("garden lime", LimingForm.Pelletized, cce),
+            Area = Area.FromSquareFeet(100),
+        });
+        Assert.Equal(dressings, order.Dressings.Length);
+        Assert.Equal(poundsAHundred * 100 / cce, order.Dressings.Sum(d => d.Mass.Pounds), 1e-9);
+    }
+
+    /// <summary>By hand from the rule that makes all 38 rows of the table (LIME-S12): 9,000 lb / 43.56 = 206.6, printed 210.</summary>
+    [Fact]
+    public void Turf_between_the_printed_rows_follows_the_rule_of_the_table()
+    {
+        LimeNeed Need(double acidity, double target) =>
+            LimeMethod.Find("pennsylvania-turf").NeedFor(
+                LimeSamples.Report(5.0) with { ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(acidity) }, target);
+        Assert.Equal(210, Need(9.4, 7.0).Rate!.OfBasis.PoundsPerThousandSquareFeet, 1e-6);
+        Assert.Equal(50, Need(2.2, 7.0).Rate!.OfBasis.PoundsPerThousandSquareFeet, 1e-6);
+        Assert.False(Need(9.4, 7.0).Has("lime-interpolated"));
+        Assert.True(Need(9.4, 6.5).Has("lime-interpolated"));
+    }
+
+    [Fact]
+    public void A_rate_in_pounds_of_an_index_is_printed_in_pounds_and_a_basis_from_memory_says_so()
+    {
+        var enm = LimeSamples.Rate(0.6, LimeBasis.Find("missouri-enm"));
+        Assert.StartsWith("1,200 lb/ac of Missouri effective neutralizing material", enm.ToString(), StringComparison.Ordinal);
+        var order = LimeOrder.For(new LimeOrderRequest
+        {
+            Rate = LimeSamples.Rate(1, LimeBasis.Find("wisconsin-60-69")),
+            Material = Ground,
+            Area = Area.FromAcres(1),
+        });
+        Assert.Contains(order.Findings, f => f.Code == "data-from-memory" && f.Text.Contains("Wisconsin 60-69", StringComparison.Ordinal));
+    }
+
+    /// <summary>Stoichiometry: burnt dolomite holds at most 71.5 % calcium or 60.3 % magnesium (IUPAC masses).</summary>
+    [Fact]
+    public void What_no_lime_can_hold_and_no_one_can_spread_is_refused()
+    {
+        Assert.Throws<ArgumentException>(() => LimingCompound.CcePercentFromElements(Fraction.FromPercent(60), Fraction.FromPercent(60)));
+        Assert.Equal(2.497 * 71, LimingCompound.CcePercentFromElements(Fraction.FromPercent(71), Fraction.Zero), 0.1);
+        Assert.Throws<ArgumentOutOfRangeException>(() => LimeOrder.For(new LimeOrderRequest
+        {
+            Rate = LimeSamples.Rate(2),
+            Material = LimingMaterial.PureCarbonate,
+            Area = Area.FromAcres(1),
+            MostAtOnce = ApplicationRate.FromPoundsPerAcre(1),
+        }));
+    }
+
+    [Fact]
+    public void A_method_for_mineral_soil_says_that_it_took_the_soil_for_one()
+    {
+        var method = LimeMethod.Find("tri-state-1995-smp");
+        Assert.True(method.NeedFor(LimeSamples.Report(5.5, SoilBuffer.Smp, 6.4), 6.5).Has("lime-soil-class-assumed"));
+        Assert.False(method.NeedFor(LimeSamples.Report(5.5, SoilBuffer.Smp, 6.4, soilClass: SoilClass.Mineral), 6.5).Has("lime-soil-class-assumed"));
+        Assert.False(LimeMethod.NorthCarolina.NeedFor(LimeSamples.Report(5.5, SoilBuffer.Mehlich, 6.4), 6.0).Has("lime-soil-class-assumed"));
+    }
+
+    /// <summary>Published (LIME-MS1): the state's wildlife page asks for 6.7 to 7.0, half a unit above its neighbours.</summary>
+    [Fact]
+    public void Mississippis_wildlife_page_keeps_its_own_pH()
+    {
+        var target = LimeTarget.For(KindCatalog.Standard.Find("crimson-clover"), Institution.Find("mississippi-wildlife"));
+        Assert.Equal(6.7, target.Ph);
+        Assert.Contains("6.7 to 7", target.Findings.Single(f => f.Code == "lime-target-from-range").Text, StringComparison.Ordinal);
     }
 }

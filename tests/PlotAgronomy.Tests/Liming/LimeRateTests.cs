@@ -30,7 +30,8 @@ public class LimeRateTests
         var through = rate.ConvertTo(LimeBasis.Find("ohio-enp"), ground);
         Assert.Equal(0.603, through.Factor, 1e-9);
         Assert.Equal(1.206, through.Rate.OfBasis.ShortTonsPerAcre, 1e-9);
-        Assert.True(through.Has("data-from-memory"));
+        Assert.False(through.Has("data-from-memory"));
+        Assert.True(rate.ConvertTo(LimeBasis.Find("minnesota-enp"), ground).Has("data-from-memory"));
         Assert.Contains("0.603", through.ShowWork()[0].Numbers, StringComparison.Ordinal);
         Assert.Equal(1.8, rate.ConvertTo(LimeBasis.Find("ohio-enp"), LimingMaterial.PureCarbonate).Rate.OfBasis.ShortTonsPerAcre, 1e-9);
     }

@@ -73,7 +73,7 @@ public class NitrogenAndRemovalTests
     {
         Assert.Throws<ArgumentException>(() => CropRemoval.CarriedOff(RemovalFigure.Find("illinois-corn"), CropYield.FromTonsPerAcre(3)));
         Assert.Null(CropRemoval.CarriedOff(RemovalFigure.Find("illinois-corn"), CropYield.FromBushelsPerAcre(100)).Find(PlantNutrient.Nitrogen));
-        Assert.Contains(CropRemoval.CarriedOff(RemovalFigure.Find("tri-state-2020-corn"), CropYield.FromBushelsPerAcre(100)).Findings, f => f.Code == "data-from-memory");
+        Assert.Contains(CropRemoval.CarriedOff(RemovalFigure.Find("tri-state-2020-soybean"), CropYield.FromBushelsPerAcre(100)).Findings, f => f.Code == "data-from-memory");
     }
 
     [Fact]

@@ -12,7 +12,7 @@ public class NutrientCatalogTests
         Assert.Equal(["NC", "NE", "MT", "NI"], RecommendationSystem.All.Select(s => s.Id));
         Assert.Contains(RecommendationSystem.Unchecked, s => s.Id == "TS-2020");
         Assert.Contains(RatingSystem.Unchecked, s => s.Id == "GA");
-        Assert.Contains(RemovalFigure.Unchecked, f => f.Id == "tri-state-2020-corn");
+        Assert.Contains(RemovalFigure.Unchecked, f => f.Id == "tri-state-2020-soybean");
         Assert.Contains(SecondaryRule.Unchecked, r => r.Id == "kansas-zinc-corn");
         Assert.Empty(NitrogenRule.Unchecked);
         Assert.Empty(RetainedShare.Unchecked);

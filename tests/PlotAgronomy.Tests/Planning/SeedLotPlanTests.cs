@@ -64,6 +64,28 @@ public class SeedLotPlanTests
             Solve("fall-blend", plan => EditedPlan.Set(plan, "materials.seedLots.2.tested", tested)).Findings.Where(f => f.Subject == "Crimson clover, lot CC-9");
     }
 
+    /// <summary>7 CFR 201.57a: what a tetrazolium test finds alive stands for germination. By hand: 0.98 x 0.80 of the bag lives.</summary>
+    [Fact]
+    public void A_lot_with_a_tetrazolium_test_alone_is_weighed_out_by_it()
+    {
+        var answers = Solve("fall-blend", plan =>
+        {
+            var lot = plan["materials"]!["seedLots"]![1]!.AsObject();
+            lot.Remove("germination");
+            lot.Remove("hardSeed");
+            lot["pureSeed"] = "98 %";
+            lot["tetrazolium"] = "80 %";
+        });
+        var pea = answers.Seed.Value.Kinds[1];
+        Assert.Equal(0.98 * 0.80, pea.Bulk.PureLiveSeedPart.Value, 1e-12);
+        Assert.Equal(pea.Part.LiveRate.PoundsPerAcre / (0.98 * 0.80), pea.Bulk.Bulk.PoundsPerAcre, 1e-9);
+        Assert.DoesNotContain(pea.Bulk.Findings, f => f.Code == "seed-below-floor");
+        string written = PlanFile.Write(answers.Plan);
+        Assert.Contains("\"tetrazolium\": \"80 %\"", written, StringComparison.Ordinal);
+        var both = PlanFile.Read(EditedPlan.Of("fall-blend", plan => EditedPlan.Set(plan, "materials.seedLots.1.tetrazolium", "80 %")));
+        Assert.Equal(["$.materials.seedLots[1]", "$.materials.seedLots[1].hardSeed"], both.Problems.Select(p => p.Path));
+    }
+
     [Theory]
     [InlineData("broadcast-then-mown", true)]
     [InlineData("broadcast-then-rolled", true)]

@@ -175,7 +175,7 @@ public class PureLiveSeedTests
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.FromSeedsPerSquareFoot(amount));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.FromSeedsPerAcre(amount));
         Assert.Throws<ArgumentOutOfRangeException>(() => RowDensity.FromSeedsPerFoot(amount));
-        Assert.Throws<ArgumentOutOfRangeException>(() => RowDensity.FromSeedsPerFoot(1).OnGround(Length.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.FromRows(RowDensity.FromSeedsPerFoot(1), Length.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedDensity.FromSeedsPerAcre(1).DrilledRateAfterLoss(Fraction.One, SeedCount.FromSeedsPerPound(1000)));
         Assert.Throws<ArgumentOutOfRangeException>(() => KindShare.FromShare(RedClover, amount));
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedAnalysis.CoatingFromBuildUp(amount));

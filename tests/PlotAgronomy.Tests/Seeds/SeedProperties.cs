@@ -79,7 +79,7 @@ public class SeedProperties
 
     [Property]
     public bool Row_feet_and_acres_go_to_and_fro(PositiveInt seedsPerAcre, PositiveInt inches) =>
-        Near.Equal(seedsPerAcre.Get, SeedDensity.FromSeedsPerAcre(seedsPerAcre.Get).InRows(Length.FromInches(inches.Get)).OnGround(Length.FromInches(inches.Get)).SeedsPerAcre);
+        Near.Equal(seedsPerAcre.Get, SeedDensity.FromRows(SeedDensity.FromSeedsPerAcre(seedsPerAcre.Get).InRows(Length.FromInches(inches.Get)), Length.FromInches(inches.Get)).SeedsPerAcre);
 
     [Property]
     public bool The_unit_of_a_weighed_sample_does_not_matter(PositiveInt seeds, PositiveInt grams)

@@ -27,7 +27,7 @@ public class SeedSumsDocExample
         output.WriteLine($"{wheat.SeedsPerPound:0} seeds per lb are {wheat.SizeClass} seed: "
             + SeedDensity.FromSeedsPerAcre(1_200_000).DrilledRateAfterLoss(Fraction.FromPercent(25), wheat));
         var inARow = SeedDensity.FromSeedsPerAcre(1_600_000).InRows(Length.FromInches(7.5));
-        output.WriteLine($"{Amounts.Print(inARow.SeedsPerFoot, 1)} seeds a foot of row, {Amounts.Print(inARow.OnGround(Length.FromInches(7.5)).SeedsPerAcre, 0)} an acre");
+        output.WriteLine($"{Amounts.Print(inARow.SeedsPerFoot, 1)} seeds a foot of row, {Amounts.Print(SeedDensity.FromRows(inARow, Length.FromInches(7.5)).SeedsPerAcre, 0)} an acre");
 
         // What a drill that was set for 12 lb/ac sows, and the living seed in a bag.
         output.WriteLine($"on half an acre {BulkSeedRate.DrilledPoundsPerAcre(12).Over(Area.FromAcres(0.5))}");

@@ -66,7 +66,7 @@ public class SeedWorkedExamples
                 SeedDensity.FromSeedsPerAcre(a).DrilledRateAfterLoss(Percent(row, "b"), Count(row)),
                 SeedAnalysis.FromFractions(Fraction.One, Fraction.FromPercent(95)), ViabilityRule.GerminationOnly).Bulk.PoundsPerAcre,
             "row_foot" => SeedDensity.FromSeedsPerAcre(a).InRows(Length.FromInches(row.Number("b"))).SeedsPerFoot,
-            "per_acre" => RowDensity.FromSeedsPerFoot(a).OnGround(Length.FromInches(row.Number("b"))).SeedsPerAcre,
+            "per_acre" => SeedDensity.FromRows(RowDensity.FromSeedsPerFoot(a), Length.FromInches(row.Number("b"))).SeedsPerAcre,
             "plants" => SeedDensity.FromSeedsPerSquareFoot(a).PlantsLeft(Part(row, 0), Part(row, 1)).SeedsPerSquareFoot,
             "thousand_seed" => SeedDensity.FromSeedsPerSquareFoot(a).DrilledRateAfterLoss(Fraction.FromPercent(30), SeedCount.FromThousandSeedWeight(Mass.FromGrams(row.Number("b")))).PoundsPerAcre,
             "count" => SeedCount.FromWeighedSample((int)a, Mass.FromGrams(row.Number("b"))).SeedsPerPound,

@@ -16,7 +16,7 @@ public class CationBalanceTests
             BufferPhs = [BufferPh.FromValue(6.5, SoilBuffer.Smp), BufferPh.FromValue(7.75, SoilBuffer.AdamsEvans)],
         };
         var balances = CationBalance.ByEveryTerm(report);
-        Assert.Equal(["clemson", "laboratory-midwest", "smp-sodium-counted"], balances.Select(b => b.Term!.Id));
+        Assert.Equal(["clemson", "laboratory-midwest", "smp-sodium-counted", "tri-state-1995"], balances.Select(b => b.Term!.Id));
         double smp = balances[2].Capacity!.Value.Milliequivalents;
         double adamsEvans = balances[0].Capacity!.Value.Milliequivalents;
         Assert.Equal(10, 2.5 * (smp - adamsEvans), 0.05);

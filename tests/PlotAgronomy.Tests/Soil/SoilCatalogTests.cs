@@ -9,8 +9,8 @@ public class SoilCatalogTests
     [Fact]
     public void Acidity_terms_from_memory_stand_apart()
     {
-        Assert.Equal([AcidityTerm.Clemson, AcidityTerm.MidwestLaboratory, AcidityTerm.SmpWithSodium], AcidityTerm.All);
-        Assert.Equal(["north-carolina", "tri-state-1995", "missouri"], AcidityTerm.Unchecked.Select(t => t.Id));
+        Assert.Equal([AcidityTerm.Clemson, AcidityTerm.MidwestLaboratory, AcidityTerm.SmpWithSodium, AcidityTerm.Find("tri-state-1995")], AcidityTerm.All);
+        Assert.Equal(["north-carolina", "missouri"], AcidityTerm.Unchecked.Select(t => t.Id));
         Assert.All(AcidityTerm.Unchecked, t => Assert.Equal(DataStatus.Memory, t.Status));
     }
 

@@ -47,4 +47,30 @@ public class SoilFactTests
         Assert.Equal(1.2, SoilReading.FromPrinted(SoilAnalyte.SolubleSalts, 1.2, SoilTestUnit.DecisiemensPerMeter, Extractant.NotStated).PrintedValue);
         Assert.Equal(4, SoilReading.FromPrinted(SoilAnalyte.Potassium, 4, SoilTestUnit.PercentSaturation, Extractant.Mehlich3).PrintedValue);
     }
+
+    /// <summary>Practice: laboratories count 390, 120 and 200 ppm to the meq, and print lb/ac as twice the ppm.</summary>
+    [Fact]
+    public void One_reading_has_one_charge_and_one_meaning_in_pounds()
+    {
+        var report = Report with
+        {
+            WaterPh = WaterPh.FromValue(7.0),
+            SampledDepth = Length.FromInches(3),
+            Readings =
+            [
+                SoilReading.FromPrinted(SoilAnalyte.Potassium, 75, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3),
+                SoilReading.FromPrinted(SoilAnalyte.Magnesium, 60, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3),
+                SoilReading.FromPrinted(SoilAnalyte.Calcium, 1471, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3),
+            ],
+        };
+        var balance = CationBalance.WithoutAcidity(report);
+        foreach (var reading in report.Readings)
+        {
+            double converted = reading.ConvertTo(SoilTestUnit.MilliequivalentsPer100Grams, SampledSoil.For(report)).Converted.PrintedValue;
+            Assert.Equal(balance!.Find(reading.Analyte)!.Charge.Milliequivalents, converted, 1e-9);
+        }
+
+        var bray = SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 20, SoilTestUnit.PoundsPerAcre, Extractant.BrayP1);
+        Assert.Equal(10, bray.ConvertTo(SoilTestUnit.PartsPerMillion, SampledSoil.For(report)).Converted.PrintedValue, 1e-9);
+    }
 }

@@ -89,7 +89,7 @@ public class PassGroundTests
     private static NetTopologySuite.Geometries.Geometry Overlay(NetTopologySuite.Geometries.Geometry one, NetTopologySuite.Geometries.Geometry other, SpatialFunction function) =>
         NetTopologySuite.Operation.OverlayNG.OverlayNGRobust.Overlay(one, other, function);
 
-    private static NetTopologySuite.Geometries.Geometry Strip(SpreaderPass pass, double half)
+    private static NetTopologySuite.Geometries.Polygon Strip(SpreaderPass pass, double half)
     {
         double east = pass.End.EastFeet - pass.Start.EastFeet, north = pass.End.NorthFeet - pass.Start.NorthFeet;
         double length = Math.Sqrt(east * east + north * north);

@@ -50,6 +50,25 @@ public class EvaporationTests
         Assert.InRange(evaporation.Depth.Millimeters, 0.5, 5);
     }
 
+    /// <summary>On 6 July at 33.2 N the day has 14.1 h.</summary>
+    [Theory]
+    [InlineData(14.0, 0)]
+    [InlineData(14.3, 1)]
+    public void More_sunshine_than_the_day_has_is_said(double hours, int count)
+    {
+        var day = new WeatherDay { Date = Day().Date, High = Day().High, Low = Day().Low, DewPoint = Temperature.FromDegreesCelsius(20), Wind = Day().Wind, Sunshine = TimeSpan.FromHours(hours) };
+        Assert.Equal(count, ReferenceEvaporation.Of(Place, day).Value.Findings.Count(f => f.Code == "weather-sunshine-too-long"));
+    }
+
+    [Fact]
+    public void A_high_below_the_low_is_no_day()
+    {
+        var day = new WeatherDay { Date = Day().Date, High = Day().Low, Low = Day().High };
+        Assert.Equal("weather-ask-temperatures", ReferenceEvaporation.Of(Place, day).Questions.Single().Code);
+        Assert.Equal(AnswerState.Open, DegreeDays.Of([day], Temperature.FromDegreesCelsius(5), DegreeDayMethod.SingleSine).State);
+        Assert.Throws<ArgumentOutOfRangeException>(() => new WeatherDay { Date = Day().Date, WindHeight = Length.FromMeters(0.1) });
+    }
+
     [Theory]
     [InlineData(54.9, 0)]
     [InlineData(55.0, 0)]

@@ -20,7 +20,7 @@ public class FrostTests
         Assert.Equal(3, hard.Observed.Length);
         Assert.Equal(["weather-few-years", "weather-years-without-freeze"], hard.Findings.Select(f => f.Code));
         Assert.Null(hard.DateWith(Fraction.FromPercent(80), 2026));
-        Assert.NotNull(hard.DateWith(Fraction.FromPercent(70), 2026));
+        Assert.NotNull(hard.DateWith(Fraction.FromPercent(50), 2026));
         Assert.InRange(hard.ChanceBy(new(2026, 12, 31)).Value, 0.6, 0.75);
         Assert.Empty(Albany.Findings);
     }
@@ -37,6 +37,31 @@ public class FrostTests
     {
         var days = WeatherFiles.NewYork.Days.Where(d => d.Date < new DateOnly(2013, 9, 1) || d.Date >= new DateOnly(2013, 9, 1).AddDays(missing)).ToList();
         Assert.Equal(years, FrostDates.FromHistory(WeatherHistory.FromDays(days), Temperature.FromDegreesCelsius(0)).Value.Years);
+    }
+
+    /// <summary>A date after the end of the year is no date of that autumn.</summary>
+    [Fact]
+    public void A_freeze_that_may_come_after_the_year_has_no_date()
+    {
+        var late = FrostDates.FromQuantiles(Freeze, new(2026, 12, 1), new(2026, 12, 20), new(2026, 12, 31));
+        Assert.Equal(new DateOnly(2026, 12, 31), late.DateWith(Fraction.FromPercent(90), 2026));
+        Assert.Null(late.DateWith(Fraction.FromPercent(95), 2026));
+        Assert.Empty(LatestSowing.Of(KindCatalog.Standard.Find("kale"), late, Fraction.FromPercent(95), 2026));
+    }
+
+    [Fact]
+    public void Freezes_all_on_one_date_tell_no_spread_and_are_asked_about()
+    {
+        WeatherDay Day(int year, int at) => new() { Date = new DateOnly(year, 7, 24).AddDays(at), Low = Temperature.FromDegreesCelsius(at < 100 ? 5 : -5) };
+        var history = WeatherHistory.FromDays([.. from year in Enumerable.Range(2022, 3) from at in Enumerable.Range(0, 161) select Day(year, at)]);
+        Assert.Equal(AnswerState.Open, FrostDates.FromHistory(history, Freeze).State);
+    }
+
+    [Fact]
+    public void A_count_back_may_end_in_the_year_before()
+    {
+        var spring = FrostDates.FromQuantiles(Freeze, new(2026, 1, 10), new(2026, 1, 20), new(2026, 2, 10));
+        Assert.Equal(new DateOnly(2025, 11, 21), LatestSowing.Of(KindCatalog.Standard.Find("kale"), spring, Fraction.FromPercent(50), 2026).Single(s => s.Use == "best quality").Safe);
     }
 
     [Property]

@@ -88,6 +88,18 @@ public class HostileFileTests
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 800_000_000);
     }
 
+    /// <summary>As many hours as are read at all: twenty years are summed to days in seconds.</summary>
+    [Fact]
+    public void The_longest_table_of_hours_is_read_in_bounded_time()
+    {
+        var start = WeatherFiles.Utc(2000, 1, 1, 5);
+        string table = "time,rain_mm,temperature_c,wind_mph\n" + string.Concat(Enumerable.Range(0, 190_000).Select(i => FormattableString.Invariant($"{start.AddHours(i):yyyy-MM-dd'T'HH:mm:sszzz},0.5,{i % 24},5\n")));
+        var watch = Stopwatch.StartNew();
+        var history = WeatherHistory.ReadTable(table, "long", WeatherFiles.Eastern);
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 20);
+        Assert.Equal(12, history.Days[100].Rain!.Value.Millimeters, 9);
+    }
+
     [Fact]
     public void A_stream_that_is_no_text_is_refused() =>
         Assert.Contains("UTF-8", Assert.Throws<DataFormatException>(() => WeatherHistory.ReadTable(new MemoryStream([0xFF, 0xFE, 0x00]), "f")).Message, StringComparison.Ordinal);

@@ -54,6 +54,23 @@ public class PlantingOutlookTests
         Assert.Contains(outlook.Days[4].Reasons, r => r.Code == "weather-rain-untold");
     }
 
+    /// <summary>From the service's own document to a verdict: the whole days of the grid, 28 mm of rain in its second half.</summary>
+    [Fact]
+    public void The_grid_of_the_service_gives_each_day_its_reasons()
+    {
+        var zone = WeatherFiles.Central;
+        var days = WeatherFiles.Grid.Days(zone).Where(d => d.Rain is not null && d.High is not null && d.Low is not null).ToList();
+        Assert.Equal(new DateOnly(2024, 2, 24), days[0].Date);
+        var seedbed = SeedbedOutlook.Of(new() { Days = [.. days], Place = GeoPoint.FromDegrees(33.211, -87.566), Texture = SoilTexture.SandyLoam, Elevation = WeatherFiles.Grid.Elevation }).Value;
+        var outlook = PlantingOutlook.Of(new() { Kind = KindCatalog.Standard.Find("medium-red-clover"), Placement = SeedPlacement.PressedIn, Seedbed = seedbed, Forecast = WeatherFiles.Grid, Zone = zone }).Value;
+        Assert.Equal(days.Count, outlook.Days.Length);
+        Assert.Equal(28.194, outlook.Days[0].Rain.Amount.Millimeters, 1.0);
+        Assert.All(outlook.Days, d => Assert.NotEmpty(d.Reasons));
+        Assert.Contains(outlook.Days[^1].Reasons, r => r.Code == "weather-rain-untold");
+        Assert.Equal(0, seedbed.Days[0].Wetness.Value);
+        Assert.True(seedbed.Days.Single(d => d.Date == new DateOnly(2024, 2, 29)).Wetness.Value > 0);
+    }
+
     [Fact]
     public void Cold_soil_and_the_frost_speak_against_it()
     {

@@ -119,6 +119,17 @@ public class SeedbedTests
         Assert.Contains(outlook.Findings, f => f.Code == "weather-layer-is-deeper" && f.Text.Contains("0.4 in", StringComparison.Ordinal));
     }
 
+    /// <summary>FAO-56 example 14: 3.2 m/s at 10 m are 2.4 m/s at 2 m.</summary>
+    [Fact]
+    public void Wind_from_ten_meters_is_brought_down_to_two()
+    {
+        WeatherDay Windy(double speed, Length? height) => new() { Date = First, Wind = Speed.FromMetersPerSecond(speed), WindHeight = height };
+        Assert.Equal(2.39344, SeedbedClimate.Of(Windy(3.2, Length.FromMeters(10))).Wind, 5);
+        Assert.Equal(3.2, SeedbedClimate.Of(Windy(3.2, null)).Wind, 12);
+        Assert.Equal(3.2, SeedbedClimate.Of(Windy(3.2, Length.FromMeters(2))).Wind, 12);
+        Assert.Equal(2, SeedbedClimate.Of(Day(0, 0)).Wind, 12);
+    }
+
     [Fact]
     public void The_soil_is_the_mean_of_three_days_of_air()
     {

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Blends;
 [JsonConverter(typeof(NotForJson))]
 public sealed class BagLine
 {
+    internal BagLine() { }
+
     /// <summary>Gets what is bought.</summary>
     public required BlendComponent Component { get; init; }
 

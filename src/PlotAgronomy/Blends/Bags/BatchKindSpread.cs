@@ -6,6 +6,8 @@ namespace PlotAgronomy.Blends;
 [JsonConverter(typeof(NotForJson))]
 public sealed class BatchKindSpread
 {
+    internal BatchKindSpread() { }
+
     /// <summary>Gets the kind.</summary>
     public required CropKind Kind { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Blends;
 
@@ -48,7 +49,7 @@ public sealed class CrowdingReport : IWorkedResult
     public static CrowdingReport For(Blend blend, params IReadOnlyList<KindShare> standing)
     {
         ArgumentNullException.ThrowIfNull(blend);
-        ArgumentNullException.ThrowIfNull(standing);
+        Guard.WithoutNulls(standing);
         return new(new StandCrowding(blend, standing));
     }
 

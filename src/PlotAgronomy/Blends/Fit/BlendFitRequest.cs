@@ -26,5 +26,9 @@ public sealed class BlendFitRequest
     public bool IsLateSeeding { get; init; }
 
     /// <summary>Gets what stands on the plot already.</summary>
-    public ImmutableArray<KindShare> Standing { get; init; } = [];
+    public ImmutableArray<KindShare> Standing
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Standing));
+    } = [];
 }

@@ -25,7 +25,11 @@ public sealed class RecipeRequest
     }
 
     /// <summary>Gets the seasons that must be covered.</summary>
-    public ImmutableArray<SeasonOfUse> Seasons { get; init; } = [];
+    public ImmutableArray<SeasonOfUse> Seasons
+    {
+        get;
+        init => field = Guard.Made(value, nameof(Seasons));
+    } = [];
 
     /// <summary>Gets the most that the seed for the area may cost; null for no limit; at least 0.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
@@ -114,7 +118,11 @@ public sealed class RecipeRequest
     public PlotSoil? Soil { get; init; }
 
     /// <summary>Gets what stands on the plot already.</summary>
-    public ImmutableArray<KindShare> Standing { get; init; } = [];
+    public ImmutableArray<KindShare> Standing
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Standing));
+    } = [];
 
     /// <summary>Gets which seeds count as alive; null takes the rule for each kind.</summary>
     public ViabilityRule? Rule { get; init; }

@@ -7,6 +7,8 @@ namespace PlotAgronomy.Blends;
 [JsonConverter(typeof(NotForJson))]
 public sealed class SeasonAddition
 {
+    internal SeasonAddition() { }
+
     /// <summary>Gets the kind and the share it is added at.</summary>
     public required KindShare Added { get; init; }
 

@@ -72,7 +72,10 @@ public sealed partial class SeasonCoverage : IWorkedResult
     public static SeasonCoverage For(Blend blend, params IEnumerable<KindShare> standing)
     {
         ArgumentNullException.ThrowIfNull(blend);
-        return For(blend.KindShares.Concat(standing));
+        ArgumentNullException.ThrowIfNull(standing);
+        KindShare[] listed = [.. standing];
+        Guard.WithoutNulls(listed, nameof(standing));
+        return For(blend.KindShares.Concat(listed));
     }
 
     /// <summary>Says whether a season is covered.</summary>

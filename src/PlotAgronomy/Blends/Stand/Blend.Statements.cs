@@ -36,7 +36,9 @@ public sealed partial class Blend
     public static Blend FromSharesOfFullStand(SowingMethod method, params IEnumerable<KindShare> kinds)
     {
         ArgumentNullException.ThrowIfNull(kinds);
-        return FromSharesOfFullStand([.. kinds.Select(k => (BlendComponent.FromKind(k.Kind, method), k.ShareOfFullStand))]);
+        KindShare[] listed = [.. kinds];
+        Guard.WithoutNulls(listed, nameof(kinds));
+        return FromSharesOfFullStand([.. listed.Select(k => (BlendComponent.FromKind(k.Kind, method), k.ShareOfFullStand))]);
     }
 
     /// <summary>A blend stated by rates of pure live seed.</summary>

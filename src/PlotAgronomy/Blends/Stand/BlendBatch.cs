@@ -8,6 +8,8 @@ namespace PlotAgronomy.Blends;
 [JsonConverter(typeof(NotForJson))]
 public sealed class BlendBatch
 {
+    internal BlendBatch() { }
+
     /// <summary>Gets the blend.</summary>
     public required Blend Blend { get; init; }
 

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Blends;
 [JsonConverter(typeof(NotForJson))]
 public sealed class BlendPart
 {
+    internal BlendPart() { }
+
     /// <summary>Gets what the kind is and what its tag says.</summary>
     public required BlendComponent Component { get; init; }
 

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Blends;
 [JsonConverter(typeof(NotForJson))]
 public sealed class BlendWeight
 {
+    internal BlendWeight() { }
+
     /// <summary>Gets what is weighed.</summary>
     public required BlendComponent Component { get; init; }
 

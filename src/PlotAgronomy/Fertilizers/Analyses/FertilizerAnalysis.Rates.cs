@@ -20,6 +20,23 @@ public sealed partial class FertilizerAnalysis
             : throw new ArgumentException($"{this} holds no {PlantNutrients.Names[nutrient]}.", nameof(nutrient));
     }
 
+    /// <summary>Weight of product that brings a weight of one nutrient, whatever the area.</summary>
+    /// <param name="nutrient">Nutrient to bring, in the label's form.</param>
+    /// <param name="wanted">Weight of the nutrient; at least 0.</param>
+    /// <returns>Weight of product.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Negative weight.</exception>
+    /// <exception cref="ArgumentException">The product holds none of the nutrient.</exception>
+    /// <remarks>product = 100 x wanted / percent. Plain arithmetic.</remarks>
+    public Mass MassFor(PlantNutrient nutrient, Mass wanted)
+    {
+        double pounds = wanted.Pounds;
+        double percent = Percent(nutrient);
+        Guard.AtLeast(pounds, 0, "lb", nameof(wanted));
+        return percent > 0
+            ? Mass.FromPounds(FertilizerMath.ProductFor(pounds, percent))
+            : throw new ArgumentException($"{this} holds no {PlantNutrients.Names[nutrient]}.", nameof(nutrient));
+    }
+
     /// <summary>Rate of a nutrient that a rate of product brings.</summary>
     /// <param name="nutrient">Nutrient, in the label's form.</param>
     /// <param name="product">Rate of product.</param>

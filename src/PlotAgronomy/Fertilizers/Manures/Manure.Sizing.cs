@@ -11,6 +11,7 @@ public sealed partial class Manure
     /// <remarks>tons per acre = need / (total N x available part).</remarks>
     public ManureRate ForNitrogen(ApplicationRate need, NitrogenAvailability available)
     {
+        ArgumentNullException.ThrowIfNull(available);
         Guard.Above(available.OfTotal.Value, 0, "(a part of the whole)", nameof(available));
         return Rate(need, Nitrogen, available.OfTotal, available, PlantNutrient.Nitrogen);
     }
@@ -25,6 +26,8 @@ public sealed partial class Manure
     /// <remarks>tons per acre = need / (total P2O5 x part that counts).</remarks>
     public ManureRate ForPhosphate(ApplicationRate need, PhosphateAvailability phosphate, NitrogenAvailability nitrogen)
     {
+        ArgumentNullException.ThrowIfNull(phosphate);
+        ArgumentNullException.ThrowIfNull(nitrogen);
         Guard.Above(phosphate.OfTotal.Value, 0, "(a part of the whole)", nameof(phosphate));
         return Rate(need, Phosphate, phosphate.OfTotal, nitrogen, PlantNutrient.Phosphate);
     }

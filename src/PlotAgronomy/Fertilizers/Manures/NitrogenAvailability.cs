@@ -1,9 +1,8 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Part of a manure's total nitrogen that a crop gets this season. It is not the part of its phosphorus.</summary>
-/// <remarks>The default is none.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public readonly record struct NitrogenAvailability
+public sealed record NitrogenAvailability
 {
     private NitrogenAvailability(Fraction ofTotal) => OfTotal = ofTotal;
 

@@ -1,9 +1,8 @@
 namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Part of a manure's total phosphate that a crop gets this season. It is not the part of its nitrogen.</summary>
-/// <remarks>The default is none.</remarks>
 [JsonConverter(typeof(NotForJson))]
-public readonly record struct PhosphateAvailability
+public sealed record PhosphateAvailability
 {
     private PhosphateAvailability(Fraction ofTotal) => OfTotal = ofTotal;
 

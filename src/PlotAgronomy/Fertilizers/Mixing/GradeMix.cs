@@ -103,6 +103,7 @@ public sealed class GradeMix : IWorkedResult
         var sums = new double[Enum.GetValues<PlantNutrient>().Length];
         foreach (var (analysis, mass) in materials)
         {
+            ArgumentNullException.ThrowIfNull(analysis, nameof(materials));
             double pounds = mass.Pounds;
             total += Guard.AtLeast(pounds, 0, "lb", nameof(materials));
             foreach (var nutrient in Enum.GetValues<PlantNutrient>())

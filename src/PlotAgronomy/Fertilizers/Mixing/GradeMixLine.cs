@@ -7,7 +7,11 @@ namespace PlotAgronomy.Fertilizers;
 public sealed class GradeMixLine
 {
     /// <summary>Gets the material.</summary>
-    public required FertilizerProduct Material { get; init; }
+    public required FertilizerProduct Material
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Material));
+    }
 
     /// <summary>Gets its weight in the batch.</summary>
     public required Mass Mass { get; init; }

@@ -74,6 +74,20 @@ public sealed class FertilizerProduct
             Price = Guard.AtLeast(pricePerJug, 0m, "(money)"),
         };
 
+    /// <summary>Volume of a weight of a liquid, such as the gallons of a need.</summary>
+    /// <param name="product">Weight of the product; at least 0.</param>
+    /// <returns>The volume.</returns>
+    /// <exception cref="InvalidOperationException">Its density is not known.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Negative weight.</exception>
+    public Volume VolumeOf(Mass product)
+    {
+        double pounds = product.Pounds;
+        Guard.AtLeast(pounds, 0, "lb", nameof(product));
+        double poundsPerGallon = LiquidDensity?.PoundsPerUSGallon
+            ?? throw new InvalidOperationException($"The density of {this} is not known.");
+        return Volume.FromUsGallons(pounds / poundsPerGallon);
+    }
+
     /// <summary>A straight material as it is sold.</summary>
     /// <param name="material">Material.</param>
     /// <returns>The product.</returns>

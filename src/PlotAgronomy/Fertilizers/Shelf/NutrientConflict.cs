@@ -7,6 +7,8 @@ namespace PlotAgronomy.Fertilizers;
 [JsonConverter(typeof(NotForJson))]
 public sealed class NutrientConflict
 {
+    internal NutrientConflict() { }
+
     /// <summary>Gets the nutrients whose need takes part.</summary>
     public required ImmutableArray<PlantNutrient> Needs { get; init; }
 

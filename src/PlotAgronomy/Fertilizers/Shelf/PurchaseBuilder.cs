@@ -23,7 +23,12 @@ internal static class PurchaseBuilder
         NutrientConflict? conflict = null;
         bool isProven = solved is { IsProven: true };
         bool isUndecided = false;
-        if (solved is null)
+        if (solved is null && shelf.Packages.IsBeyondCounting && form != PurchaseForm.WeighExact)
+        {
+            solved = Nothing(shelf);
+            isUndecided = true;
+        }
+        else if (solved is null)
         {
             conflict = decided ? ConflictOf(shelf, need, area, form, field, Math.Min(searchLimit, QuarrelSearchLimit)) : null;
             double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit, out bool isSmallest);

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Fertilizers;
 [JsonConverter(typeof(NotForJson))]
 public sealed class PurchaseLine
 {
+    internal PurchaseLine() { }
+
     /// <summary>Gets the offer.</summary>
     public required Offer<FertilizerProduct> Offer { get; init; }
 

@@ -9,6 +9,9 @@ internal sealed class ShelfProblem
 {
     private const int SeedRows = 2;
 
+    /// <summary>Pounds of a nutrient on the whole plot that nobody can weigh, half a milligram.</summary>
+    private const double DustPounds = 1e-6;
+
     private ShelfProblem(
         ImmutableArray<Offer<FertilizerProduct>> offers,
         ImmutableArray<NutrientTarget> targets,
@@ -44,7 +47,8 @@ internal sealed class ShelfProblem
         var load = new double[offers.Length];
         for (int row = 0; row < targets.Length; row++)
         {
-            packages.Need[row] = targets[row].AtLeast.PoundsPerAcre * acres;
+            double pounds = targets[row].AtLeast.PoundsPerAcre * acres;
+            packages.Need[row] = pounds < DustPounds ? 0 : pounds;
             packages.Cap[row] = targets[row].AtMost is { } most ? most.PoundsPerAcre * acres : double.PositiveInfinity;
         }
 

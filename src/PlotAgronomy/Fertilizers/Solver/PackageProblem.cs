@@ -4,6 +4,9 @@ namespace PlotAgronomy.Fertilizers;
 /// plot.</summary>
 internal sealed class PackageProblem
 {
+    /// <summary>Packages of one product that are counted; two products of so many still fit a whole number.</summary>
+    private const double MostCounted = 1e9;
+
     private readonly double[] content;
 
     internal PackageProblem(int nutrients, int products)
@@ -65,6 +68,26 @@ internal sealed class PackageProblem
         }
 
         return pounds;
+    }
+
+    /// <summary>Whether some need takes more packages than can be counted: then nothing is said of what to buy.</summary>
+    internal bool IsBeyondCounting
+    {
+        get
+        {
+            for (int nutrient = 0; nutrient < Nutrients; nutrient++)
+            {
+                for (int product = 0; product < Products; product++)
+                {
+                    if (this[nutrient, product] > 0 && Need[nutrient] / this[nutrient, product] > MostCounted)
+                    {
+                        return true;
+                    }
+                }
+            }
+
+            return false;
+        }
     }
 
     /// <summary>No cheapest plan holds more packages of a product than would meet every need it serves alone:

@@ -31,6 +31,12 @@ internal static class PackageSolver
             return WeighExact(problem);
         }
 
+        if (problem.IsBeyondCounting)
+        {
+            decided = false;
+            return null;
+        }
+
         bool spreadWhole = form == PurchaseForm.SpreadWholePackages;
         PackageAnswer answer;
         int[]? packages;

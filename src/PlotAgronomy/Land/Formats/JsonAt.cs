@@ -43,6 +43,16 @@ internal sealed class JsonAt
                 )
                 : value;
         }
+        catch (InvalidOperationException)
+        {
+            // Half of a character of two, written as an escape: the reader finds it only when the text is taken.
+            throw new DataFormatException(
+                file,
+                lines.At(reader.TokenStartIndex),
+                null,
+                "not valid JSON: a text with half a character"
+            );
+        }
         catch (JsonException problem)
         {
             throw new DataFormatException(file, (int)(problem.LineNumber ?? 0) + 1, null, "not valid JSON: " + problem.Message);

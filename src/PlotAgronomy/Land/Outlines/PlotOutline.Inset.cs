@@ -9,6 +9,7 @@ public sealed partial class PlotOutline
     /// <param name="strip">Width of the strip; finite, at least 0.</param>
     /// <returns>The inside, which may be nothing or several parts, and the strip.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
+    /// <exception cref="InvalidOperationException">The corners lie too close together for such a strip.</exception>
     /// <remarks>Every place nearer than the strip's width to a side is left out. A convex outline whose sides all
     /// remain keeps A - P e + e2 x sum of cot(corner / 2).</remarks>
     public EdgeStrip Inset(Length strip)

@@ -27,6 +27,9 @@ internal enum LimeFormulaForm
     /// <summary>Steps by soil pH and reactive aluminum.</summary>
     ReactiveAluminum,
 
+    /// <summary>Exchangeable acidity to whole thousands of lb/ac, as the table for turf was made.</summary>
+    Turf,
+
     /// <summary>Texture and soil pH, without a buffer.</summary>
     Texture,
 }

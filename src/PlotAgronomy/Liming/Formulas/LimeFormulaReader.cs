@@ -17,6 +17,7 @@ internal static class LimeFormulaReader
             LimeFormulaForm.NeutralizableAcidity => new WoodruffFormula(method),
             LimeFormulaForm.BufferCapacity => new GeorgiaFormula(method),
             LimeFormulaForm.ReactiveAluminum => new VermontFormula(method),
+            LimeFormulaForm.Turf => new TurfFormula(method),
             LimeFormulaForm.Texture => new TextureFormula(method),
             _ => throw new UnreachableException(),
         };

@@ -1,4 +1,5 @@
 using PlotAgronomy.Reference;
+
 namespace PlotAgronomy.Liming;
 
 /// <summary>What was taken from a printed table, as lines of a working.</summary>

@@ -83,10 +83,6 @@ public sealed class LimeBasis
     public static bool TryFind(string? id, [NotNullWhen(true)] out LimeBasis? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
-    /// <summary>The index a material is held against this lime by; null where it counts as ordinary lime does.</summary>
-    internal LimeIndex? IndexFor(LimingMaterial material) =>
-        Figure is not { } figure || (IsOrdinaryLime && material.FindFigure(figure.Index) is null) ? null : figure.Index;
-
     /// <summary>The lime in words.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;

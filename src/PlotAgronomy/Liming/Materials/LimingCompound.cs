@@ -104,10 +104,22 @@ public sealed class LimingCompound
     /// <param name="calcium">Share of calcium.</param>
     /// <param name="magnesium">Share of magnesium.</param>
     /// <returns>Calcium carbonate equivalent in percent.</returns>
+    /// <exception cref="ArgumentException">More of both than their oxides, the lightest of all limes, hold together.</exception>
     /// <remarks>CCE = %Ca x M(CaCO3)/M(Ca) + %Mg x M(CaCO3)/M(Mg), that is 2.497 x %Ca + 4.118 x %Mg (MASS-IUPAC).
     /// Calcium in gypsum must not be counted in.</remarks>
     public static double CcePercentFromElements(Fraction calcium, Fraction magnesium)
     {
+        double oxides =
+            (calcium.Percent * AtomicMasses.QuicklimePerCalcium) + (magnesium.Percent * AtomicMasses.MagnesiaPerMagnesium);
+        if (Tolerance.IsAbove(oxides, 100))
+        {
+            throw new ArgumentException(
+                $"{Amounts.Print(calcium, 1)} calcium and {Amounts.Print(magnesium, 1)} magnesium are "
+                    + $"{Amounts.Print(oxides, 1)} % of the mass even as burnt lime: no material holds so much.",
+                nameof(magnesium)
+            );
+        }
+
         var carbonate = Calcite;
         return (calcium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Ca"))
             + (magnesium.Percent * carbonate.MolarMassGrams / AtomicMasses.Of("Mg"));

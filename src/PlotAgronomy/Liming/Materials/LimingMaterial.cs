@@ -151,7 +151,13 @@ public sealed partial class LimingMaterial
     /// <remarks>figure = CCE x fineness x (dry matter, where the index counts it) x whole of the index.</remarks>
     public bool TryFigureIn(LimeIndex index, out LimeFigure? figure, out string problem)
     {
-        ArgumentNullException.ThrowIfNull(index);
+        if (index is null)
+        {
+            figure = null;
+            problem = "No index is named.";
+            return false;
+        }
+
         figure = FindFigure(index);
         problem = figure is null
             ? $"The figure of {Name} in {index.Name} is not known. Ask the dealer for {Missing(index)}."

@@ -36,6 +36,15 @@ internal static class LimeMethodChecks
             yield return swapped;
         }
 
+        if (
+            soil.SoilClass is null
+            && soil.Report.OrganicMatter is null
+            && method.Soils.Contains(SoilClass.Organic) != method.Soils.Contains(SoilClass.Mineral)
+        )
+        {
+            yield return FindingCatalog.Create(LimingCodes.SoilClassAssumed, ("method", method.Name));
+        }
+
         if (method.StandingFinding is { } code)
         {
             yield return FindingCatalog.Create(code);
@@ -112,8 +121,7 @@ internal static class LimeMethodChecks
                 LimingCodes.TargetNotOffered,
                 ("method", method.Name),
                 ("offered", LimeText.List(method.TargetPhs)),
-                ("target", LimeText.Ph(target)),
-                ("others", LimeQuestions.ServingInWords(soil, target))
+                ("target", LimeText.Ph(target))
             ),
             LimeStop.WaterPhTooHigh => FindingCatalog.Create(
                 LimingCodes.OnlyBelowPh,

@@ -123,11 +123,6 @@ internal static class LimeQuestions
     private static ImmutableArray<LimeMethod> Serving(PlotSoil soil, double target) =>
         [.. Answering(soil, target).Where(m => Tolerance.AreEqual(m.ClosestTarget(target), target))];
 
-    internal static string ServingInWords(PlotSoil soil, double target) =>
-        Serving(soil, target) is { IsEmpty: false } others
-            ? string.Join("; ", others.Select(m => m.Name))
-            : "none of the methods known here: ask the laboratory";
-
     /// <summary>Methods that give this sample a rate, those of the report's laboratory first.</summary>
     private static ImmutableArray<LimeMethod> Answering(PlotSoil soil, double target) =>
         [

@@ -29,8 +29,8 @@ internal static class WeakBuffering
             LimingCodes.WeaklyBufferedCapped,
             ("soil", soil.Capacity is null ? "sand" : $"CEC {InWords(soil)}"),
             ("method", method.Name),
-            ("need", LimeText.OfBasis(need)),
-            ("part", LimeText.OfBasis(capped)),
+            ("need", need.AmountInWords),
+            ("part", capped.AmountInWords),
             ("months", Amounts.Print(LimingConstants.All["weak-retest-months"], 0))
         );
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Liming;
@@ -120,7 +121,7 @@ public sealed class LimeOrder : IWorkedResult
     {
         var material = Request.Material;
         string factor = Amounts.Print(ProductPerBasis, 4);
-        if (Request.Rate.Basis.IndexFor(material) is { } index)
+        if (Request.Rate.IndexFor(material) is { } index)
         {
             foreach (var line in LimeFigureLines.Of(material, index))
             {

@@ -24,7 +24,7 @@ internal static class LimeOrderChecks
 
         if (request.MostAtOnce is { } most)
         {
-            Guard.Above(most.PoundsPerAcre, 0, "lb/ac", nameof(request.MostAtOnce));
+            Guard.AtLeast(most.PoundsPerAcre, LimingConstants.All["least-at-once"], "lb/ac", nameof(request.MostAtOnce));
         }
     }
 }

@@ -8,10 +8,18 @@ namespace PlotAgronomy.Liming;
 public sealed class LimeOrderRequest
 {
     /// <summary>Gets the rate with its four labels, by a method or as printed.</summary>
-    public required LimeRate Rate { get; init; }
+    public required LimeRate Rate
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Rate));
+    }
 
     /// <summary>Gets the material to buy.</summary>
-    public required LimingMaterial Material { get; init; }
+    public required LimingMaterial Material
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Material));
+    }
 
     /// <summary>Gets the area; above 0.</summary>
     public required Area Area { get; init; }
@@ -34,7 +42,11 @@ public sealed class LimeOrderRequest
     public bool WithUreaOrAmmonium { get; init; }
 
     /// <summary>Gets what has gone on the plot against this rate since the soil was taken.</summary>
-    public ImmutableArray<LimeApplication> AlreadyApplied { get; init; } = [];
+    public ImmutableArray<LimeApplication> AlreadyApplied
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(AlreadyApplied));
+    } = [];
 
     /// <summary>Gets the rounding of the recommendation, before it is counted in a product; null keeps it exact.</summary>
     public LimeRounding? Rounding { get; init; }
@@ -58,7 +70,11 @@ public sealed class LimeOrderRequest
 
     /// <summary>Gets how the material is packed.</summary>
     /// <value>In bulk unless stated.</value>
-    public Package Package { get; init; } = Package.BulkByTheTon;
+    public Package Package
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Package));
+    } = Package.BulkByTheTon;
 
     /// <summary>Gets the price of a package, of a ton in bulk, in the one currency of the plan; at least 0; null when it is not
     /// known.</summary>

@@ -182,7 +182,7 @@ internal sealed class LimeOrderSum
         {
             yield return FindingCatalog.Create(LimingCodes.BasisUnstated);
         }
-        else if (basis.IndexFor(material) is null)
+        else if (request.Rate.IndexFor(material) is null)
         {
             yield return FindingCatalog.Create(LimingCodes.CountedAsAgLime, ("basis", basis.Name), ("material", material.Name));
         }

@@ -165,7 +165,8 @@ internal readonly struct LimeSplit
             : $"the most {LimePlacementRule.WithHighestLimit.Institution} puts on at once, borrowed because "
                 + $"{request.Rate.Institution} prints no limit for lime put on this way";
         bool isPrinted =
-            request.MonthsBetween is not null || Keeper is { MonthsBetween: not null, Origin.Status: DataStatus.Read };
+            request.MonthsBetween is not null
+            || (Keeper is { MonthsBetween: not null, Origin.Status: var status } && DataStatuses.IsSeen(status));
         string by = isPrinted ? "" : " by common practice";
         return months == 0
             ? FindingCatalog.Create(

@@ -26,7 +26,10 @@ public sealed partial class LimeRate
 
     /// <summary>The rate in what it is counted in, such as <c>1,200 lb/ac of Missouri effective neutralizing
     /// material</c>.</summary>
-    internal string AmountInWords => LimeText.OfBasis(this);
+    internal string AmountInWords =>
+        Basis.IsInPounds
+            ? $"{Amounts.Print(OfBasis.PoundsPerAcre, 0)} lb/ac of {Basis.Substance}"
+            : $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac of {Basis.Substance}";
 
     /// <summary>Gets the pH aimed at; for Missouri a salt pH, for all others in water.</summary>
     public double TargetPh { get; }
@@ -123,23 +126,29 @@ public sealed partial class LimeRate
     /// <summary>Invariant text such as <c>2.65 ton/ac of 100-score lime to pH 6.4, 6 in deep (Oregon)</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{LimeText.OfBasis(this)} to pH {LimeText.Ph(TargetPh)}, " + $"{LimeText.Inches(Depth)} in deep ({Institution})";
+        $"{AmountInWords} to pH {LimeText.Ph(TargetPh)}, " + $"{LimeText.Inches(Depth)} in deep ({Institution})";
 
     internal LimeRate With(ApplicationRate ofBasis) => Relabelled(ofBasis.PoundsPerAcre, Basis);
 
     internal double FactorFor(LimingMaterial material) =>
         !material.Neutralizes
             ? throw new InvalidOperationException($"{material.Name} neutralizes nothing: no amount of it is lime.")
-        : Basis.IndexFor(material) is { } index ? LimeSums.StrengthFactor(Basis.Figure!.Value, Effective(material, index))
+        : IndexFor(material) is { } index ? LimeSums.StrengthFactor(Basis.Figure!.Value, Effective(material, index))
         : material.PerOrdinaryLime
             ?? throw new InvalidOperationException(
                 $"{material.Name} is stronger than limestone: {LimingMaterial.EquivalentAsked}"
             );
 
+    /// <summary>The index a material is held against this lime by; null where it counts as ordinary lime does.</summary>
+    internal LimeIndex? IndexFor(LimingMaterial material) =>
+        Basis.Figure is not { } figure || (Basis.IsOrdinaryLime && material.FindFigure(figure.Index) is null)
+            ? null
+            : figure.Index;
+
     /// <summary>Why no amount of a material can be told for this rate; null where it can.</summary>
     internal string? WhyNotCounted(LimingMaterial material) =>
         !material.Neutralizes ? "it neutralizes nothing"
-        : Basis.IndexFor(material) is not { } index
+        : IndexFor(material) is not { } index
             ? (material.PerOrdinaryLime is null ? $"it is stronger than limestone: {LimingMaterial.EquivalentAsked}" : null)
         : !material.TryFigureIn(index, out var figure, out string problem) ? problem
         : figure!.Value > 0 ? null

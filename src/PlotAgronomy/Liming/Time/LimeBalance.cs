@@ -103,7 +103,11 @@ public sealed class LimeBalance : IWorkedResult
         ArgumentNullException.ThrowIfNull(applied);
         double acres = area.Acres;
         Guard.Above(acres, 0, "ac", nameof(area));
-        return new LimeBalance(rate, area, [.. applied], [.. planned ?? []]);
+        LimeApplication[] done = [.. applied],
+            ahead = [.. planned ?? []];
+        Guard.WithoutNulls(done, nameof(applied));
+        Guard.WithoutNulls(ahead, nameof(planned));
+        return new LimeBalance(rate, area, [.. done], [.. ahead]);
     }
 
     /// <summary>What is still owed, counted in a material.</summary>

@@ -154,6 +154,11 @@ public sealed class LimeOutlook : IWorkedResult
     {
         if (request.SoilPh >= request.Rate.TargetPh)
         {
+            yield return FindingCatalog.Create(
+                LimingCodes.PhAtTarget,
+                ("ph", LimeText.Ph(request.SoilPh)),
+                ("target", LimeText.Ph(request.Rate.TargetPh))
+            );
             yield break;
         }
 

@@ -19,13 +19,21 @@ public sealed class LimeOutlookRequest
     }
 
     /// <summary>Gets the rate that is needed, with its target.</summary>
-    public required LimeRate Rate { get; init; }
+    public required LimeRate Rate
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Rate));
+    }
 
     /// <summary>Gets the share of that need that goes on now.</summary>
     public Fraction ShareDelivered { get; init; } = Fraction.One;
 
     /// <summary>Gets the material.</summary>
-    public required LimingMaterial Material { get; init; }
+    public required LimingMaterial Material
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Material));
+    }
 
     /// <summary>Gets where the lime goes.</summary>
     public LimePlacement Placement { get; init; }
@@ -37,7 +45,11 @@ public sealed class LimeOutlookRequest
     public required DateOnly PlantingOn { get; init; }
 
     /// <summary>Gets the kinds to plant.</summary>
-    public ImmutableArray<CropKind> Kinds { get; init; } = [];
+    public ImmutableArray<CropKind> Kinds
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Kinds));
+    } = [];
 
     internal double SoilPh => Soil.WaterPh!.Value;
 }

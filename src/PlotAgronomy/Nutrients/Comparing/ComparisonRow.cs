@@ -4,6 +4,8 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class ComparisonRow
 {
+    internal ComparisonRow() { }
+
     /// <summary>Gets the system.</summary>
     public required RecommendationSystem System { get; init; }
 

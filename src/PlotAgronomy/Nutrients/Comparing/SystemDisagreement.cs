@@ -7,6 +7,8 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class SystemDisagreement
 {
+    internal SystemDisagreement() { }
+
     /// <summary>Gets the nutrient.</summary>
     public required PlantNutrient Nutrient { get; init; }
 

@@ -4,6 +4,8 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class ComponentNeed
 {
+    internal ComponentNeed() { }
+
     /// <summary>Gets the kind and its share.</summary>
     public required KindShare Component { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Nutrients;
@@ -31,6 +32,10 @@ public sealed class PlotNeed : IWorkedResult
 
     /// <summary>Gets the dressings of the nitrogen, in the order in which they are spread.</summary>
     public ImmutableArray<NitrogenDose> NitrogenDoses => sum?.NitrogenDoses ?? [];
+
+    /// <summary>Gets whether the potash is better given in two halves, for the soil holds too little to keep it (common
+    /// practice: an exchange capacity of 3 meq/100 g or less).</summary>
+    public bool IsPotashSplit => sum is not null && SeasonCautions.CapacityThatLeaches(sum) is not null;
 
     /// <summary>Gets the same need without what is too little to buy: below 15 lb N, 10 lb P2O5 or 10 lb K2O an acre (common
     /// practice). A stated need, and what was set by hand, stays as it is.</summary>

@@ -25,6 +25,7 @@ internal static class PlotNeedCautions
             .. Institutions(sum.Request),
             .. sum.Choice.OverrideRemarks(),
             .. OnNitrogen(sum),
+            .. SeasonCautions.Of(sum),
             .. sum.Cure.Findings,
             .. sum.Used.Where(sum.IsTooLittle).Select(PurchaseFloor.Told),
         ];

@@ -7,13 +7,25 @@ namespace PlotAgronomy.Nutrients;
 public sealed class PlotNeedRequest
 {
     /// <summary>Gets the soil; a report will do.</summary>
-    public required PlotSoil Soil { get; init; }
+    public required PlotSoil Soil
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Soil));
+    }
 
     /// <summary>Gets the kinds to grow, with their shares of a full stand.</summary>
-    public required ImmutableArray<KindShare> Kinds { get; init; }
+    public required ImmutableArray<KindShare> Kinds
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Kinds));
+    }
 
     /// <summary>Gets the recommendation system; none is chosen in silence.</summary>
-    public required RecommendationSystem System { get; init; }
+    public required RecommendationSystem System
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(System));
+    }
 
     /// <summary>Gets the years over which a poor soil is built up; null takes the system's own (Missouri: 4 or 8 for
     /// phosphorus).</summary>
@@ -24,7 +36,11 @@ public sealed class PlotNeedRequest
 
     /// <summary>Gets what is said about single kinds, by the kind's id: another row, a yield, carried off, another nitrogen
     /// rule.</summary>
-    public ImmutableDictionary<string, KindUse> Uses { get; init; } = ImmutableDictionary<string, KindUse>.Empty;
+    public ImmutableDictionary<string, KindUse> Uses
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Uses));
+    } = ImmutableDictionary<string, KindUse>.Empty;
 
     /// <summary>Gets the nitrogen an earlier or existing legume leaves; kinds sown together give each other none in the first
     /// season.</summary>
@@ -38,7 +54,11 @@ public sealed class PlotNeedRequest
     public double? CountedFromShare { get; init; }
 
     /// <summary>Gets the rules for secondary and trace nutrients; by default the careful boron rule only.</summary>
-    public ImmutableArray<SecondaryRule> SecondaryRules { get; init; } = [SecondaryRule.PlotBoron];
+    public ImmutableArray<SecondaryRule> SecondaryRules
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(SecondaryRules));
+    } = [SecondaryRule.PlotBoron];
 
     /// <summary>Gets whether lime is to be spread: then dolomitic lime brings magnesium.</summary>
     public bool IsLimeDue { get; init; }
@@ -50,5 +70,9 @@ public sealed class PlotNeedRequest
     public Fraction? MagnesiumSaturation { get; init; }
 
     /// <summary>Gets targets set by hand: they go before the laboratory's and ours.</summary>
-    public ImmutableArray<NutrientTarget> Overrides { get; init; } = [];
+    public ImmutableArray<NutrientTarget> Overrides
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Overrides));
+    } = [];
 }

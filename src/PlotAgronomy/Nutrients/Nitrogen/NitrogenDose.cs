@@ -4,8 +4,9 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class NitrogenDose
 {
-    internal NitrogenDose(ApplicationRate low, ApplicationRate high, string when, Source source)
+    internal NitrogenDose(ApplicationRate low, ApplicationRate high, DressingTime time, string when, Source source)
     {
+        Time = time;
         Low = low;
         High = high;
         When = when;
@@ -18,7 +19,10 @@ public sealed class NitrogenDose
     /// <summary>Gets the upper end of the dose.</summary>
     public ApplicationRate High { get; }
 
-    /// <summary>Gets when it is spread.</summary>
+    /// <summary>Gets the season of the dressing.</summary>
+    public DressingTime Time { get; }
+
+    /// <summary>Gets when it is spread, in words.</summary>
     public string When { get; }
 
     /// <summary>Gets the source of the split.</summary>

@@ -39,6 +39,7 @@ internal sealed class NitrogenSplit
                 new NitrogenDose(
                     ApplicationRate.FromPoundsPerAcre(low),
                     ApplicationRate.FromPoundsPerAcre(high),
+                    part.Time,
                     part.When,
                     part.Source
                 )
@@ -48,7 +49,7 @@ internal sealed class NitrogenSplit
         return doses.ToImmutable();
     }
 
-    private sealed record Part(int Order, string Size, string When, Source Source)
+    private sealed record Part(int Order, string Size, DressingTime Time, string When, Source Source)
     {
         internal static Part FromRow(CsvRow row)
         {
@@ -56,7 +57,7 @@ internal sealed class NitrogenSplit
             return
                 size is "half" or "rest"
                 || double.TryParse(size, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)
-                ? new(row.Integer("part"), size, row.Text("when"), row.Source())
+                ? new(row.Integer("part"), size, row.Choice<DressingTime>("time"), row.Text("when"), row.Source())
                 : throw row.Problem("size", $"expected half, rest or pounds per acre, found '{size}'");
         }
     }

@@ -7,6 +7,8 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class NutrientRating
 {
+    internal NutrientRating() { }
+
     /// <summary>Gets the rating system; null where a recommendation system works out the limits and prints no scale.</summary>
     public required RatingSystem? System { get; init; }
 

@@ -8,6 +8,8 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class RatingClass
 {
+    internal RatingClass() { }
+
     /// <summary>Gets the place in the scale, counted from 1 at the poorest.</summary>
     public required int Order { get; init; }
 

@@ -7,6 +7,8 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class RatingScale
 {
+    internal RatingScale() { }
+
     /// <summary>Gets the id of the scale, such as <c>NJ-P</c>.</summary>
     public required string Id { get; init; }
 

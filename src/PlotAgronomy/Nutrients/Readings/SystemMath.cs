@@ -1,4 +1,5 @@
 using PlotAgronomy.Reference;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The equations of the systems, in plain numbers. Rates are lb of oxide per acre and year.</summary>
@@ -61,6 +62,10 @@ internal static class SystemMath
     /// <summary>Tri-State 2020: removal, for potash with an extra, below the limit.</summary>
     internal static double TriState2020Replacement(double test, double limit, double removed, double extra) =>
         test >= limit ? 0 : removed + extra;
+
+    /// <summary>Tri-State 2020, potash of alfalfa: from the critical level on less than removal, none at the limit.</summary>
+    internal static double TriState2020Taper(double test, double critical, double limit, double removed, double extra) =>
+        test >= limit ? 0 : (removed + extra) * Math.Min(1, (limit - test) / (limit - critical));
 
     /// <summary>Illinois: fixed pounds for each pound of test below the goal, spread over years.</summary>
     internal static double IllinoisBuildUp(double test, double goal, double perPoundOfTest, double years) =>

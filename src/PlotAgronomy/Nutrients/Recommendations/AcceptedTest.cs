@@ -7,6 +7,8 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class AcceptedTest
 {
+    internal AcceptedTest() { }
+
     /// <summary>Gets the nutrient the system answers for.</summary>
     public required PlantNutrient Nutrient { get; init; }
 

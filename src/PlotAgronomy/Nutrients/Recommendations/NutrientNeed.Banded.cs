@@ -12,4 +12,11 @@ public sealed partial class NutrientNeed
         ApplicationRate.FromPoundsPerAcre(
             SystemMath.ConnecticutBanded(broadcast.PoundsPerAcre, NutrientConstants.All["CT-band-worth"])
         );
+
+    /// <summary>Broadcast phosphate that does the work of a rate in the band.</summary>
+    /// <param name="banded">P2O5 in the band.</param>
+    /// <returns>P2O5 broadcast.</returns>
+    /// <remarks>broadcast = banded x 1.5. Source SOIL-CT1.</remarks>
+    public static ApplicationRate BroadcastPhosphateFor(ApplicationRate banded) =>
+        banded * NutrientConstants.All["CT-band-worth"];
 }

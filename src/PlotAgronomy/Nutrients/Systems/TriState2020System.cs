@@ -42,17 +42,27 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
         var grounds = new Grounds(this, question, reading, replacement, scale, extra)
         {
             BuildUp = buildUp,
-            Replaced = SystemMath.TriState2020Replacement(reading.Value, limit, replacement.Pounds, extra),
+            Replaced = IsTapered(question, reading)
+                ? SystemMath.TriState2020Taper(reading.Value, criticalLevel, limit, replacement.Pounds, extra)
+                : SystemMath.TriState2020Replacement(reading.Value, limit, replacement.Pounds, extra),
         };
         return Need(
             grounds,
             Statuses.WeakestOf(
                 scale.StatusOf(scale.ClassOf(reading.Value)!),
                 buildUp > 0 && !isPotash ? PhosphateFactor.Status : DataStatus.Read,
-                grounds.Replaces ? replacement.Status : DataStatus.Read
+                grounds.Replaces ? replacement.Status : DataStatus.Read,
+                grounds.Replaces && IsTapered(question, reading) ? AlfalfaTaper.Origin!.Status : DataStatus.Read
             )
         );
     }
+
+    /// <summary>Alfalfa takes up more potash than it needs, so above the critical level less than its removal is put
+    /// back.</summary>
+    private static bool IsTapered(SystemRequest question, DomainReading reading) =>
+        reading.Nutrient == PlantNutrient.Potash && question.Crop.Row == CropRow.Alfalfa;
+
+    private static Formula AlfalfaTaper => NutrientFormulas.All["tri-state-2020-alfalfa-replacement"];
 
     private sealed class Grounds(
         RecommendationSystem system,
@@ -71,7 +81,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                     + $"build-up is due this year; {Replacement.PutBack}."
             : Reading.Value < Limit
                 ? $"{Reading.Subject} lies between the critical level of {Reading.Limit(CriticalLevel)} and the limit of "
-                    + $"{Reading.Limit(Limit)}; {Replacement.PutBack}."
+                    + $"{Reading.Limit(Limit)}; {Replacement.PutBack}{Tapered}."
             : $"{Reading.Subject} is at or above the limit of {Reading.Limit(Limit)}, so none is needed.";
 
         internal override NutrientRating? Rating => System.RatingOn(Reading, scale);
@@ -82,6 +92,11 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                 .. (IsPotash ? FactorPerCec : PhosphateFactor).Origin.Sources,
                 .. Replaces ? Replacement.Origin!.Sources : [],
             ];
+
+        private string Tapered =>
+            Replaces && IsTapered(Question, Reading)
+                ? ", but less of it the nearer the limit, for alfalfa takes up more than it needs"
+                : "";
 
         private double CriticalLevel => scale.Classes[0].PrintedHigh!.Value;
 
@@ -103,7 +118,20 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                     ("CEC", NutrientFormulas.Number(Question.CecPer100Grams ?? 0))
                 );
 
-        private WorkedLine Sum() =>
+        private WorkedLine Sum() => IsTapered(Question, Reading) ? TaperLine() : ReplacementLine();
+
+        private WorkedLine TaperLine() =>
+            AlfalfaTaper.Line(
+                NutrientFormulas.PerAcre(Replaced),
+                ("nutrient", NutrientInWords),
+                ("test", NutrientFormulas.Number(Reading.Value)),
+                ("limit", NutrientFormulas.Number(Limit)),
+                ("critical level", NutrientFormulas.Number(CriticalLevel)),
+                ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
+                ("extra", NutrientFormulas.Number(extra))
+            );
+
+        private WorkedLine ReplacementLine() =>
             NutrientFormulas
                 .All[IsPotash ? "tri-state-2020-potash-replacement" : "tri-state-2020-phosphate-replacement"]
                 .Line(

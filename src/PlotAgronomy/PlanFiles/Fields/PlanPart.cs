@@ -121,9 +121,10 @@ internal sealed class PlanPart
     /// <summary>Reports a mistake, unless the same place was reported already.</summary>
     internal void Report(PlanNode place, string text)
     {
-        if (!Problems.Any(p => p.Path == place.Path && p.Line == place.Line))
+        double most = PlanLimits.All["mistakes-told"];
+        if (Problems.Count <= most && !Problems.Any(p => p.Path == place.Path && p.Line == place.Line))
         {
-            Problems.Add(place.Problem(text));
+            Problems.Add(place.Problem(Problems.Count < most ? text : "more mistakes follow; mend these first"));
         }
     }
 

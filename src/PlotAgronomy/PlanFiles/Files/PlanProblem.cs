@@ -13,10 +13,18 @@ public sealed class PlanProblem
     public required int Column { get; init; }
 
     /// <summary>Gets the JSON path, such as <c>$.plot.sides.width</c>.</summary>
-    public required string Path { get; init; }
+    public required string Path
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Path));
+    }
 
     /// <summary>Gets what is wrong and what was expected.</summary>
-    public required string Text { get; init; }
+    public required string Text
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Text));
+    }
 
     internal static PlanProblem At(string path, string text) =>
         new()

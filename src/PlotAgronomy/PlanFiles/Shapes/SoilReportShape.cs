@@ -52,20 +52,20 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("potassium of the subsoil", p => p.Report.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
-                {
-                    Laboratory = at.Get(laboratory),
-                    SampledOn = at.Maybe(sampled),
-                    SampledDepth = at.Maybe(depth),
-                    SoilClass = at.Maybe(soilClass),
-                    WaterPh = at.Get(waterPh),
-                    BufferPhs = at.Find(buffer) is { } read ? [read] : [],
-                    ExchangeableAcidity = at.Maybe(acidity),
-                    PrintedExchangeCapacity = at.Maybe(cec),
-                    OrganicMatter = at.Maybe(organic),
-                    HumicMatter = at.Maybe(humic),
-                    WeightPerVolume = at.Maybe(weight),
-                    Readings = at.All(readings),
-                }));
+        {
+            Laboratory = at.Get(laboratory),
+            SampledOn = at.Maybe(sampled),
+            SampledDepth = at.Maybe(depth),
+            SoilClass = at.Maybe(soilClass),
+            WaterPh = at.Get(waterPh),
+            BufferPhs = at.Find(buffer) is { } read ? [read] : [],
+            ExchangeableAcidity = at.Maybe(acidity),
+            PrintedExchangeCapacity = at.Maybe(cec),
+            OrganicMatter = at.Maybe(organic),
+            HumicMatter = at.Maybe(humic),
+            WeightPerVolume = at.Maybe(weight),
+            Readings = at.All(readings),
+        }));
     }
 
     internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }

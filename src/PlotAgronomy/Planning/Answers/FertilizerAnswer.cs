@@ -45,11 +45,13 @@ public sealed class FertilizerAnswer
         ];
 
     /// <summary>Gets the best product alone in packages for the plot: exact, to the nearest package and rounded up; not needed
-    /// where no product serves a need.</summary>
+    /// where no product serves a need, open where nothing is known of what to buy.</summary>
     public Answer<RoundedAmounts> BestAlone =>
-        Fits is [{ Rate.PoundsPerAcre: > 0 } best, ..]
+        Purchase.State == AnswerState.Open && !plan.FertilizerOffers.IsEmpty
+            ? Answers.Open<RoundedAmounts>(() => Purchase.Questions)
+        : Fits is [{ Rate.PoundsPerAcre: > 0 } best, ..]
             ? Answers.Given(RoundedAmounts.For(OfferOf(best.Product), best.Rate, need, plan.Plot.Area))
-            : Answers.NoneNeeded<RoundedAmounts>();
+        : Answers.NoneNeeded<RoundedAmounts>();
 
     /// <summary>Gets the acid that the nitrogen of the purchase adds, product by product, as published for planning; products
     /// without a figure are left out.</summary>

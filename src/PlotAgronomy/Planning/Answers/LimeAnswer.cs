@@ -51,7 +51,7 @@ public sealed class LimeAnswer
     public ImmutableArray<CropKind> HoldBack => HeldBack.Of(plan.Kinds.Select(k => k.Kind), plan.Soil);
 
     /// <summary>Where the lime goes.</summary>
-    internal LimePlacement Placement => LimeSolver.Placement(plan);
+    internal LimePlacement Placement => LimePlacing.Of(plan);
 
     /// <summary>Whether the lime goes on after the seed, so that it does nothing for it.</summary>
     internal bool IsLate => plan.LimeDate > plan.PlantingDate;
@@ -85,7 +85,16 @@ public sealed class LimeAnswer
     public ImmutableArray<IWorkedResult> RestsOn => [Target, Printed is { } printed ? printed : Computed];
 
     /// <summary>Gets what is to be remarked on offers and dates.</summary>
-    public ImmutableArray<Finding> Findings => [.. LimeRemarks.Findings(plan, this)];
+    public ImmutableArray<Finding> Findings =>
+        [
+            .. LimeRemarks.Findings(
+                plan,
+                Rate.OrNull(),
+                Offers,
+                Expected is null ? HoldBack : [],
+                WeaklyBuffered is null ? null : Need
+            ),
+        ];
 
     /// <summary>What the lime will have done by planting day; null while the day is open, or without an order.</summary>
     internal LimeOutlook? Expected { get; }

@@ -24,11 +24,21 @@ internal static class LimeRemarks
     private static string Several(ImmutableArray<CropKind> kinds) =>
         $"{string.Join(", ", kinds[..^1].Select(k => k.ShortName))} and {kinds[^1].ShortName}";
 
-    internal static IEnumerable<Finding> Findings(PlotPlan plan, LimeAnswer lime)
+    /// <param name="plan">Plan.</param>
+    /// <param name="used">Rate that goes on now, or null.</param>
+    /// <param name="offers">Offers held against it, or null.</param>
+    /// <param name="waiting">Kinds held back that no outlook tells of.</param>
+    /// <param name="capped">The whole need where weakly buffered soil caps it, or null.</param>
+    internal static IEnumerable<Finding> Findings(
+        PlotPlan plan,
+        LimeRate? used,
+        LimingMaterialComparison? offers,
+        ImmutableArray<CropKind> waiting,
+        LimeRate? capped
+    )
     {
-        var used = lime.Rate.OrNull();
-        var offer = lime.Offer;
-        foreach (var held in lime.Expected is null ? HeldBack.Findings(lime.HoldBack, plan.Soil) : [])
+        var offer = offers?.CheapestForPlot?.Offer;
+        foreach (var held in HeldBack.Findings(waiting, plan.Soil))
         {
             yield return held;
         }
@@ -53,17 +63,17 @@ internal static class LimeRemarks
             yield break;
         }
 
-        if (lime is { WeaklyBuffered: not null, Need: { } need })
+        if (capped is { } need)
         {
             yield return WeakBuffering.FindingFor(plan.LimeMethod, plan.Soil, need, used);
         }
 
-        if (plan.TillageDepth is { } depth && lime.Placement == LimePlacement.Surface)
+        if (plan.TillageDepth is { } depth && LimePlacing.Of(plan) == LimePlacement.Surface)
         {
             yield return FindingCatalog.Create(PlanningCodes.TillageUnused, ("depth", Amounts.Print(depth, "in", 1)));
         }
 
-        foreach (var near in lime.Offers?.Costs.Select(c => c.NearSeed).OfType<Finding>() ?? [])
+        foreach (var near in offers?.Costs.Select(c => c.NearSeed).OfType<Finding>() ?? [])
         {
             yield return near;
         }

@@ -68,9 +68,10 @@ internal static class LimeSolver
         );
 
     private static LimeRate Capped(PlotPlan plan, LimeRate need) =>
-        WeakBuffering.Capped(plan.LimeMethod, need, TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, Placement(plan)));
+        WeakBuffering.Capped(plan.LimeMethod, need, TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, LimePlacing.Of(plan)));
 
-    private static Length? TreatedDepth(PlotPlan plan) => Placement(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;
+    private static Length? TreatedDepth(PlotPlan plan) =>
+        LimePlacing.Of(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;
 
     /// <summary>A printed rate, none of it where the soil has the pH already.</summary>
     private static LimeRate? Due(PlotSoil soil, LimeRate? rate) =>
@@ -127,7 +128,7 @@ internal static class LimeSolver
                     Rate = used,
                     Material = plan.LimeOffers[0].Item,
                     Area = plan.Plot.Area,
-                    Placement = Placement(plan),
+                    Placement = LimePlacing.Of(plan),
                     WorkedDepth = TreatedDepth(plan),
                     Soil = plan.Soil,
                     EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
@@ -139,13 +140,6 @@ internal static class LimeSolver
                 },
                 plan.LimeOffers
             );
-
-    /// <summary>Lime is worked in where the ground is: for a tilled seedbed, and before a drill where a depth is
-    /// stated.</summary>
-    internal static LimePlacement Placement(PlotPlan plan) =>
-        plan.Method == PlantingMethod.TilledAndPacked || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null }
-            ? LimePlacement.WorkedIn
-            : LimePlacement.Surface;
 
     private static bool WithNitrogen(PlotPlan plan, Purchase? fertilizer) =>
         plan.LimeDate is { } limed
@@ -172,7 +166,7 @@ internal static class LimeSolver
                     Rate = need,
                     ShareDelivered = Fraction.FromValue(Math.Min(1, used.RatioTo(need) * ShareAtFirst(order))),
                     Material = bought.Offer.Item,
-                    Placement = Placement(plan),
+                    Placement = LimePlacing.Of(plan),
                     LimedOn = limed,
                     PlantingOn = plan.PlantingDate,
                     Kinds = [.. plan.Kinds.Select(k => k.Kind)],

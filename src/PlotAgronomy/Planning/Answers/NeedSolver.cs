@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 

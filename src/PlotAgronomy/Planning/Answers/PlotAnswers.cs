@@ -103,7 +103,6 @@ public sealed class PlotAnswers
         action == SeedingAction.Spread
         || spreading.Passes.Any(p => p.Group.SownBeforeCovering == (action == SeedingAction.Cover) && !IsHeldBack(p));
 
-
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>
         [

@@ -18,14 +18,11 @@ internal sealed class PurchaseSets
         this.plan = plan;
         this.need = need;
         cheapest =
-            isNeeded && !plan.FertilizerOffers.IsEmpty
-                ? Shelf.Cheapest(need, plan.Plot.Area, field: Field(plan, need))
-                : null;
+            isNeeded && !plan.FertilizerOffers.IsEmpty ? Shelf.Cheapest(need, plan.Plot.Area, field: Field(plan, need)) : null;
         closest =
             cheapest is { MeetsEveryNeed: true }
             && cheapest.Balances.Any(OverNeed.IsOver)
-            && Shelf.Cheapest(OverNeed.Limited(need), plan.Plot.Area, field: Field(plan, need))
-                is { MeetsEveryNeed: true } found
+            && Shelf.Cheapest(OverNeed.Limited(need), plan.Plot.Area, field: Field(plan, need)) is { MeetsEveryNeed: true } found
                 ? found
                 : null;
     }

@@ -50,7 +50,13 @@ public sealed class Finding : IEquatable<Finding>
     public static ImmutableArray<Finding> InOrder(IEnumerable<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
-        return [.. findings.Distinct().OrderByDescending(f => f.Severity)];
+        return
+        [
+            .. findings
+                .Select(f => f ?? throw new ArgumentException("Must hold no null.", nameof(findings)))
+                .Distinct()
+                .OrderByDescending(f => f.Severity),
+        ];
     }
 
     /// <summary>Says whether this is the same remark about the same thing with the same values.</summary>

@@ -13,7 +13,11 @@ public sealed class BushelWeight
     public required Density High { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     internal static BushelWeight? Of(KindObservations kind)
     {

@@ -11,7 +11,11 @@ public sealed class DayRange
     public required int To { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>Text such as <c>5-10 days</c>.</summary>
     /// <returns>The text.</returns>

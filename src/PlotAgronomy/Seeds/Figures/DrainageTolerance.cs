@@ -24,13 +24,25 @@ public sealed class DrainageTolerance
     public required DrainageClass Driest { get; init; }
 
     /// <summary>Gets its tolerance of wet soil in words.</summary>
-    public required string WetTolerance { get; init; }
+    public required string WetTolerance
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(WetTolerance));
+    }
 
     /// <summary>Gets its tolerance of drought in words.</summary>
-    public required string DroughtTolerance { get; init; }
+    public required string DroughtTolerance
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(DroughtTolerance));
+    }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>Says whether the kind stands a soil's drainage; both limits belong to what it stands.</summary>
     /// <param name="drainage">Drainage class of the soil.</param>

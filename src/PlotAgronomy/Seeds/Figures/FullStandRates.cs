@@ -19,27 +19,31 @@ public sealed class FullStandRates
     public PureLiveSeedRateRange? InMixture { get; init; }
 
     /// <summary>Gets the sources; known as well as the less well known of the two rates alone.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>Gets the sources of the rate alone, drilled; <see cref="Evidence"/> when nothing else is said.</summary>
     public Origin DrilledEvidence
     {
         get => field ?? Evidence;
-        init;
+        init => field = Guard.NotNull(value, nameof(DrilledEvidence));
     }
 
     /// <summary>Gets the sources of the rate alone, broadcast; <see cref="Evidence"/> when nothing else is said.</summary>
     public Origin BroadcastEvidence
     {
         get => field ?? Evidence;
-        init;
+        init => field = Guard.NotNull(value, nameof(BroadcastEvidence));
     }
 
     /// <summary>Gets the sources of the rate in a mixture; <see cref="Evidence"/> when nothing else is said.</summary>
     public Origin InMixtureEvidence
     {
         get => field ?? Evidence;
-        init;
+        init => field = Guard.NotNull(value, nameof(InMixtureEvidence));
     }
 
     /// <summary>Gets the rate alone, spread under a standing crop, where one is printed for it; else null.</summary>
@@ -50,7 +54,7 @@ public sealed class FullStandRates
 
     /// <summary>The published range for a way of sowing.</summary>
     /// <param name="method">Way of sowing. Seed spread under cover or on frozen ground takes the rate that is printed for it;
-    /// where none is, the broadcast rate times a factor by name (<see cref="BroadcastFactor"/>).</param>
+    /// where none is, the broadcast rate times a factor by name.</param>
     /// <returns>The range, or null when none is published.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
     public PureLiveSeedRateRange? For(SowingMethod method) =>
@@ -58,9 +62,8 @@ public sealed class FullStandRates
         {
             SowingMethod.Drilled => Drilled,
             SowingMethod.Broadcast => Broadcast,
-            SowingMethod.BroadcastUnderCover => UnderCover
-                ?? (Broadcast is { } spread ? BroadcastFactor.UnderCoverFrom(spread) : null),
-            _ => FrostSeeded ?? (Broadcast is { } spread ? BroadcastFactor.FrostSeededFrom(spread) : null),
+            SowingMethod.BroadcastUnderCover => UnderCover ?? (Broadcast is { } spread ? SurfaceRates.UnderCover(spread) : null),
+            _ => FrostSeeded ?? (Broadcast is { } spread ? SurfaceRates.FrostSeeded(spread) : null),
         };
 
     /// <summary>The sources of the range for a way of sowing.</summary>

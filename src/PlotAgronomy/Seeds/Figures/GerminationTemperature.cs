@@ -19,13 +19,17 @@ public sealed class GerminationTemperature
     public required Temperature BestTo { get; init; }
 
     /// <summary>Gets the sources of the lowest temperature.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>Gets the sources of the best range; those of the lowest temperature when nothing else is said.</summary>
     public Origin BestEvidence
     {
         get => field ?? Evidence;
-        init;
+        init => field = Guard.NotNull(value, nameof(BestEvidence));
     }
 
     internal static GerminationTemperature? Of(KindObservations kind)

@@ -16,10 +16,18 @@ public sealed class Hardiness
     public Temperature? LimitTo { get; init; }
 
     /// <summary>Gets the hardiness in words.</summary>
-    public required string Note { get; init; }
+    public required string Note
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Note));
+    }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     internal static Hardiness? Of(KindObservations kind)
     {

@@ -18,13 +18,25 @@ public sealed class KindHazard
     public required HazardType Type { get; init; }
 
     /// <summary>Gets how strong it is, in the words of the source.</summary>
-    public required string Level { get; init; }
+    public required string Level
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Level));
+    }
 
     /// <summary>Gets the rule to follow.</summary>
-    public required string Rule { get; init; }
+    public required string Rule
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Rule));
+    }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     internal static IEnumerable<KindHazard> Of(KindObservations kind) => kind.EachMethod("hazard").Select(Of);
 

@@ -5,10 +5,18 @@ namespace PlotAgronomy.Seeds;
 public sealed class KindNote
 {
     /// <summary>Gets the words.</summary>
-    public required string Text { get; init; }
+    public required string Text
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Text));
+    }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>The words.</summary>
     /// <returns>The text.</returns>

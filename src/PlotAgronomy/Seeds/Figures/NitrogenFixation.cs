@@ -11,7 +11,11 @@ public sealed class NitrogenFixation
     public required ApplicationRate PureStand { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>A published range is taken to run from a quarter of the stand to a pure one.</summary>
     internal static NitrogenFixation? Of(KindObservations kind) =>

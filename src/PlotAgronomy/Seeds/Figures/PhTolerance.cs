@@ -20,13 +20,17 @@ public sealed class PhTolerance
     public required double MaximumPh { get; init; }
 
     /// <summary>Gets the sources of the limits.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>Gets the sources of the band to aim for; those of the limits when nothing else is said.</summary>
     public Origin BestEvidence
     {
         get => field ?? Evidence;
-        init;
+        init => field = Guard.NotNull(value, nameof(BestEvidence));
     }
 
     /// <summary>A pH that a publication calls best is tolerated too.</summary>

@@ -13,7 +13,11 @@ public sealed class PlantingDepth
     public required Length Deepest { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     internal static PlantingDepth? Of(KindObservations kind) =>
         PrintedSpan.Of(kind, "depth", null, ["in"]) is { } span

@@ -23,7 +23,11 @@ public sealed class SeasonalUse
     private static readonly ImmutableArray<string> Seasons = ["spring", "summer", "early-fall", "mid-fall", "late-winter"];
 
     /// <summary>Gets the rating of each season, in the order of <see cref="SeasonOfUse"/>.</summary>
-    public required ImmutableArray<UseRating> Ratings { get; init; }
+    public required ImmutableArray<UseRating> Ratings
+    {
+        get;
+        init => field = Guard.Made(value, nameof(Ratings));
+    }
 
     /// <summary>Gets its use by turkeys in words, or null.</summary>
     public string? TurkeyUse { get; init; }
@@ -32,7 +36,11 @@ public sealed class SeasonalUse
     public string? Palatability { get; init; }
 
     /// <summary>Gets the sources.</summary>
-    public required Origin Evidence { get; init; }
+    public required Origin Evidence
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Evidence));
+    }
 
     /// <summary>The rating of a season.</summary>
     /// <param name="season">Season.</param>

@@ -10,7 +10,11 @@ namespace PlotAgronomy;
 public sealed record CropKind
 {
     /// <summary>Gets the stable id, such as <c>ladino-clover</c>.</summary>
-    public required string Id { get; init; }
+    public required string Id
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Id));
+    }
 
     /// <summary>Gets the common name. Changing it makes it the short name too: name the short one after it.</summary>
     public required string CommonName
@@ -18,26 +22,42 @@ public sealed record CropKind
         get;
         init
         {
-            field = value;
+            field = Guard.NotNull(value, nameof(CommonName));
             ShortName = value;
         }
     }
 
     /// <summary>Gets the name without remarks, for sentences: <c>Spring oats</c>. No two published kinds share one; a kind of the
     /// user's own goes by its common name unless a short one is given.</summary>
-    public string ShortName { get; init; } = "";
+    public string ShortName
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(ShortName));
+    } = "";
 
     /// <summary>Gets the scientific name without its author.</summary>
-    public required string ScientificName { get; init; }
+    public required string ScientificName
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(ScientificName));
+    }
 
     /// <summary>Gets other names of the trade: market classes, types, older names.</summary>
-    public ImmutableArray<string> OtherNames { get; init; } = [];
+    public ImmutableArray<string> OtherNames
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(OtherNames));
+    } = [];
 
     /// <summary>Gets a remark on the name, or null.</summary>
     public string? TaxonomyNote { get; init; }
 
     /// <summary>Gets the plant family.</summary>
-    public required string Family { get; init; }
+    public required string Family
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Family));
+    }
 
     /// <summary>Gets what it does in a stand.</summary>
     public required FunctionalGroup Group { get; init; }
@@ -107,10 +127,18 @@ public sealed record CropKind
     public KindNote? Caution { get; init; }
 
     /// <summary>Gets the hazards a program should raise.</summary>
-    public ImmutableArray<KindHazard> Hazards { get; init; } = [];
+    public ImmutableArray<KindHazard> Hazards
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Hazards));
+    } = [];
 
     /// <summary>Gets where sources disagree on this kind, what to use and why.</summary>
-    public ImmutableArray<KindNote> Disagreements { get; init; } = [];
+    public ImmutableArray<KindNote> Disagreements
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Disagreements));
+    } = [];
 
     /// <summary>Gets a value indicating whether the user added or changed this kind.</summary>
     public bool IsUsersOwn { get; internal init; }

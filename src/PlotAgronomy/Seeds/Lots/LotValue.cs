@@ -72,6 +72,5 @@ public sealed class LotValue
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"{Lot.Label}: {Amounts.Print((double)PricePerLivingPound, 2)} for a living pound";
+    public override string ToString() => $"{Lot.Label}: {Amounts.Print((double)PricePerLivingPound, 2)} for a living pound";
 }

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Seeds;
 [JsonConverter(typeof(NotForJson))]
 public sealed class RankedLot
 {
+    internal RankedLot() { }
+
     /// <summary>Gets the place, from 1 for the cheapest; equal costs share a place.</summary>
     public required int Place { get; init; }
 

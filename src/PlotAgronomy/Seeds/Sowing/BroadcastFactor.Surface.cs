@@ -67,24 +67,4 @@ public sealed partial class BroadcastFactor
                     + $"{SowingMethods.InWords(broadcast.Method)} one.",
                 nameof(broadcast)
             );
-
-    /// <summary>Frost-seeding rates from the published broadcast ones: from as much to a tenth more; a full stand takes the
-    /// tenth, for advice is to sow at least as much and preferably more (SEED-S57).</summary>
-    internal static PureLiveSeedRateRange FrostSeededFrom(PureLiveSeedRateRange broadcast)
-    {
-        double more = SeedConstants.All["frost-factor-high"];
-        return broadcast.SownBy(SowingMethod.FrostSeeded, 1, more, more, SeedConstants.All.Find("frost-factor-high").Origin);
-    }
-
-    /// <summary>Rates for seed that lies under a standing crop, rolled or mown over it, from the published broadcast ones, which
-    /// are for a packed seedbed: dragged or rolled over covered and rolled for a full stand, rough ground at the
-    /// most.</summary>
-    internal static PureLiveSeedRateRange UnderCoverFrom(PureLiveSeedRateRange broadcast)
-    {
-        double covered = FactorFor(SeedbedCover.CoveredAndRolled);
-        double rolled = FactorFor(SeedbedCover.DraggedOrRolled) / covered;
-        double rough = FactorFor(SeedbedCover.SurfaceOnRoughGround) / covered;
-        var origin = SeedConstants.All.Find("broadcast-factor-dragged").Origin;
-        return broadcast.SownBy(SowingMethod.BroadcastUnderCover, 1, rolled, rough, origin);
-    }
 }

@@ -120,7 +120,9 @@ public sealed class PassKind
             Guard.AtLeast(inches, 0, "in", nameof(sowingDepth));
         }
 
-        return new PassKind(Guard.NotBlank(name), Mass.FromPounds(1 / Guard.Above(seedsPerPound, 0, "seeds/lb")).Milligrams)
+        double pounds = 1 / Guard.Above(seedsPerPound, 0, "seeds/lb");
+        Guard.Finite(pounds, "lb for each seed", nameof(seedsPerPound));
+        return new PassKind(Guard.NotBlank(name), Mass.FromPounds(pounds).Milligrams)
         {
             Diameter = diameter,
             Density = density,

@@ -1,5 +1,4 @@
 using System.Globalization;
-using UnitsNet;
 
 namespace PlotAgronomy.Seeds;
 
@@ -18,19 +17,6 @@ public readonly record struct RowDensity : IJsonText<RowDensity>
     /// <returns>The density.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public static RowDensity FromSeedsPerFoot(double seedsPerFoot) => new(Guard.AtLeast(seedsPerFoot, 0, "seeds per ft of row"));
-
-    /// <summary>The same seeds as so many on an area.</summary>
-    /// <param name="rowSpacing">Distance of the rows; finite, above 0.</param>
-    /// <returns>Seeds on the ground.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
-    /// <remarks>seeds/ac = 43,560 x 12 / spacing in inches x seeds per row foot (SEED-S12).</remarks>
-    public SeedDensity OnGround(Length rowSpacing)
-    {
-        double inches = rowSpacing.Inches;
-        return SeedDensity.FromSeedsPerAcre(
-            SeedMath.SeedsPerAcreFromRow(SeedsPerFoot, Guard.Above(inches, 0, "in", nameof(rowSpacing)))
-        );
-    }
 
     /// <summary>Invariant text such as <c>23 seeds/ft of row</c>.</summary>
     /// <returns>The text.</returns>

@@ -35,6 +35,18 @@ public readonly record struct SeedDensity : IJsonText<SeedDensity>
     public static SeedDensity FromSeedsPerAcre(double seedsPerAcre) =>
         new(Guard.AtLeast(seedsPerAcre, 0, "seeds per acre") / ExactUnits.SquareFeetPerAcre);
 
+    /// <summary>The same seeds as along a row, as so many on an area.</summary>
+    /// <param name="row">Seeds along a row.</param>
+    /// <param name="rowSpacing">Distance of the rows; finite, above 0.</param>
+    /// <returns>The density.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    /// <remarks>seeds/ac = 43,560 x 12 / spacing in inches x seeds per row foot (SEED-S12).</remarks>
+    public static SeedDensity FromRows(RowDensity row, Length rowSpacing)
+    {
+        double inches = rowSpacing.Inches;
+        return FromSeedsPerAcre(SeedMath.SeedsPerAcreFromRow(row.SeedsPerFoot, Guard.Above(inches, 0, "in", nameof(rowSpacing))));
+    }
+
     /// <summary>The live seeds that a rate lays down.</summary>
     /// <param name="rate">Rate of pure live seed.</param>
     /// <param name="count">Seeds in a pound.</param>

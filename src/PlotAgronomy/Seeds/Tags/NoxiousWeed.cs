@@ -5,7 +5,11 @@ namespace PlotAgronomy.Seeds;
 public sealed partial class NoxiousWeed
 {
     /// <summary>Gets the weed's name as printed.</summary>
-    public required string Name { get; init; }
+    public required string Name
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Name));
+    }
 
     /// <summary>Gets its seeds in a pound of the bag.</summary>
     public required double SeedsPerPound { get; init; }

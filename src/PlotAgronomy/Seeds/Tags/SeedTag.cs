@@ -12,7 +12,11 @@ public sealed partial class SeedTag
     internal static double SumTolerancePercent => SeedConstants.All["tag-sum-tolerance"];
 
     /// <summary>Gets the kinds named on the tag.</summary>
-    public required ImmutableArray<TagComponent> Components { get; init; }
+    public required ImmutableArray<TagComponent> Components
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Components));
+    }
 
     /// <summary>Gets the components by kind: several varieties of one kind count as one lot of it.</summary>
     public ImmutableArray<TagComponent> ByKind => [.. Components.GroupBy(c => c.Kind.Id).Select(g => JoinedVarieties.Of([.. g]))];
@@ -30,7 +34,11 @@ public sealed partial class SeedTag
     public Fraction Coating { get; init; }
 
     /// <summary>Gets the noxious weed seeds named; empty when none were found.</summary>
-    public ImmutableArray<NoxiousWeed> Noxious { get; init; } = [];
+    public ImmutableArray<NoxiousWeed> Noxious
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Noxious));
+    } = [];
 
     /// <summary>Gets the net weight, or null.</summary>
     public Mass? NetWeight { get; init; }

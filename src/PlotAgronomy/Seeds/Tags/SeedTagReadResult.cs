@@ -10,7 +10,11 @@ public sealed class SeedTagReadResult
     public SeedTag? Tag { get; init; }
 
     /// <summary>Gets what could not be read and must be mended, in words.</summary>
-    public ImmutableArray<string> Problems { get; init; } = [];
+    public ImmutableArray<string> Problems
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Problems));
+    } = [];
 
     /// <summary>Gets every assumption made, what the parts say together, and lines left aside; most serious first.</summary>
     public ImmutableArray<Finding> Findings => Finding.InOrder([.. OfReading?.All ?? [], .. Tag?.Check() ?? []]);

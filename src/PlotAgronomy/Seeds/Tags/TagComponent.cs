@@ -5,10 +5,18 @@ namespace PlotAgronomy.Seeds;
 public sealed class TagComponent
 {
     /// <summary>Gets the kind.</summary>
-    public required CropKind Kind { get; init; }
+    public required CropKind Kind
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Kind));
+    }
 
     /// <summary>Gets the analysis; its pure seed is a part of the whole bag.</summary>
-    public required SeedAnalysis Analysis { get; init; }
+    public required SeedAnalysis Analysis
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Analysis));
+    }
 
     /// <summary>Gets the variety as printed, or null when it is not stated.</summary>
     public string? Variety { get; init; }

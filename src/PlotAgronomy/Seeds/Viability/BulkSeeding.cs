@@ -34,11 +34,11 @@ public sealed class BulkSeeding : IWorkedResult
     public BulkSeedRate Bulk { get; }
 
     /// <summary>Gets the bulk rate when only germination counts; null when nothing germinated.</summary>
-    public BulkSeedRate? CountingGerminationOnly => AtOrNull(ViabilityRule.GerminationOnly);
+    public BulkSeedRate? CountingGerminationOnly => analysis.Tetrazolium is null ? AtOrNull(ViabilityRule.GerminationOnly) : null;
 
     /// <summary>Gets the bulk rate when germination, hard and dormant seed count; null when there is none of them, as beside a
     /// tetrazolium test.</summary>
-    public BulkSeedRate? CountingHardAndDormant => AtOrNull(ViabilityRule.TotalViable);
+    public BulkSeedRate? CountingHardAndDormant => analysis.Tetrazolium is null ? AtOrNull(ViabilityRule.TotalViable) : null;
 
     /// <summary>Gets a value indicating whether hard and dormant seed are above 10 %, so that both rates should be
     /// shown.</summary>
@@ -67,7 +67,7 @@ public sealed class BulkSeeding : IWorkedResult
     /// <summary>The 95 % range of the true germination; null when the seeds tested are not known, or a tetrazolium test
     /// stands for all else.</summary>
     private (double Low, double High)? TrueGermination =>
-        analysis.SeedsTested is { } seeds && Rule.Tested is null
+        analysis is { SeedsTested: { } seeds, Tetrazolium: null } && Rule.Tested is null
             ? SeedMath.Exact(analysis.Germination.Value * seeds, seeds)
             : null;
 
@@ -144,7 +144,12 @@ public sealed class BulkSeeding : IWorkedResult
             );
         }
 
-        if (kind is not null && SeedAnalysis.GerminationFloorFor(kind) is var floor && analysis.Germination < floor)
+        if (
+            kind is not null
+            && analysis.Tetrazolium is null
+            && SeedAnalysis.GerminationFloorFor(kind) is var floor
+            && analysis.Germination < floor
+        )
         {
             yield return FindingCatalog.Create(
                 SeedCodes.BelowFloor,

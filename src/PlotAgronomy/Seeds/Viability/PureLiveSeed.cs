@@ -73,7 +73,10 @@ public static class PureLiveSeed
     /// <exception cref="ArgumentOutOfRangeException">Negative price.</exception>
     /// <remarks>price per PLS lb = price per bulk lb / PLS.</remarks>
     public static decimal PricePerLivingPound(decimal pricePerBulkPound, SeedAnalysis analysis, ViabilityRule rule) =>
-        SeedMath.PricePerLivingPound(Guard.AtLeast(pricePerBulkPound, 0m, "per lb"), Living(analysis, rule));
+        SeedMath.PricePerLivingPound(
+            Guard.Within(pricePerBulkPound, 0m, (decimal)SeedConstants.All["price-high"], "per lb"),
+            Living(analysis, rule)
+        );
 
     /// <summary>Price of another lot at which its living pound costs the same.</summary>
     /// <param name="price">Price of the lot on offer, for any weight; at least 0.</param>

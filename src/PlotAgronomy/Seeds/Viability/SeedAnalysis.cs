@@ -47,8 +47,13 @@ public sealed partial class SeedAnalysis
     /// <summary>Gets how many seeds the germination test took, or null when that is not known.</summary>
     public int? SeedsTested { get; }
 
+    /// <summary>Gets the part of the pure seeds that a tetrazolium test found alive, for a lot that was tested so in place of
+    /// germination; null for all others.</summary>
+    public Fraction? Tetrazolium { get; private init; }
+
     /// <summary>Gets the pure seeds that are neither germinating, hard nor dormant, by number.</summary>
-    internal Fraction Dead => Fraction.FromValue(Math.Max(0, 1 - Germination.Value - HardSeed.Value - DormantSeed.Value));
+    internal Fraction Dead =>
+        Fraction.FromValue(Math.Max(0, 1 - (Tetrazolium?.Value ?? Germination.Value + HardSeed.Value + DormantSeed.Value)));
 
     /// <summary>The analysis as a tag gives it.</summary>
     /// <param name="pureSeed">Pure seed, part of the whole bag; above 0.</param>
@@ -94,6 +99,19 @@ public sealed partial class SeedAnalysis
         }
 
         return new(pureSeed, germination, hardSeed, dormantSeed, coating, seedsTested);
+    }
+
+    /// <summary>An analysis by a tetrazolium test alone: seed that does not germinate within a test.</summary>
+    /// <param name="pureSeed">Pure seed as a part of the bag's weight; above 0.</param>
+    /// <param name="viable">Part of the pure seeds found alive.</param>
+    /// <param name="coating">Coating as a part of the bag's weight.</param>
+    /// <returns>The analysis; its germination is 0, and what is found alive stands for all else.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A part outside its range, or more than the whole.</exception>
+    /// <remarks>7 CFR 201.57a (SEED-S19).</remarks>
+    public static SeedAnalysis FromTetrazolium(Fraction pureSeed, Fraction viable, Fraction coating = default)
+    {
+        var analysis = FromFractions(pureSeed, default, coating: coating);
+        return new(analysis.PureSeed, default, default, default, analysis.Coating, null) { Tetrazolium = viable };
     }
 
     /// <summary>The analysis of a coated lot whose seller names the purity of the seed before it was coated.</summary>

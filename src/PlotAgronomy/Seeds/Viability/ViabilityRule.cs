@@ -110,6 +110,7 @@ public sealed class ViabilityRule
     {
         ArgumentNullException.ThrowIfNull(analysis);
         return Tested
+            ?? analysis.Tetrazolium
             ?? Fraction.FromValue(
                 SeedMath.ViableFraction(
                     analysis.Germination.Value,
@@ -123,7 +124,7 @@ public sealed class ViabilityRule
 
     /// <summary>How the living part of the pure seeds is found.</summary>
     internal WorkedLine Line(SeedAnalysis analysis) =>
-        Row.Line(
+        (Tested is null && analysis.Tetrazolium is { } tested ? Tetrazolium(tested).Row : Row).Line(
             Amounts.Print(Viable(analysis), 2),
             ("germination", Amounts.Print(analysis.Germination, 2)),
             ("hard", Amounts.Print(analysis.HardSeed, 2)),

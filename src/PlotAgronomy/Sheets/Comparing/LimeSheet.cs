@@ -47,6 +47,8 @@ internal static class LimeSheet
     private static string Reason(PlotPlan plan, LimeTarget target, double? targetPh) =>
         targetPh is not null ? "as asked for."
         : plan.StatedTargetPh is not null ? "as the plan states."
+        : target.SetByAll is { Length: > 1 } several
+            ? $"what {string.Join(", ", several.Select(SheetText.Name))}, the most demanding kinds, ask for."
         : target.SetBy is { } kind ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
         : "the lowest of the plan's own method.";
 
@@ -104,8 +106,7 @@ internal static class LimeSheet
             " ",
             new[]
             {
-                $"{Tons(answer.Need.Rate!.OfBasis)} ton/ac, {Amounts.Print(answer.Need.Rate.Depth, "in", 1)} deep, counted in "
-                    + $"{answer.Need.Rate.Basis.Name}.",
+                $"{answer.Need.Rate!.AmountInWords}, {Amounts.Print(answer.Need.Rate.Depth, "in", 1)} deep.",
                 answer.WhyNot is { } reason ? $"It cannot be put on the common basis: {reason}" : null,
             }
                 .OfType<string>()

@@ -20,11 +20,7 @@ internal static class SystemsSheet
     {
         var sheet = new SectionWriter("report", "The report");
         sheet.Say(SheetText.Origin(plan.Report));
-        sheet.Remark(
-            plan.Report.Readings.Select(r =>
-                (SoilWords.Analytes[r.Analyte], $"{r.Printed}, {r.ExtractedBy}")
-            )
-        );
+        sheet.Remark(plan.Report.Readings.Select(r => (SoilWords.Analytes[r.Analyte], $"{r.Printed}, {r.ExtractedBy}")));
         if (plan.Printed is { } printed)
         {
             var rates = new[] { (PlantNutrient.Phosphate, printed.Phosphate), (PlantNutrient.Potash, printed.Potash) }

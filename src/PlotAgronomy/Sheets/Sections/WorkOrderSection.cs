@@ -38,7 +38,7 @@ internal static class WorkOrderSection
                     ? $"Spread the fertilizer, {fertilizer}, and work it in with the last tillage."
                     : "Till a fine seedbed.";
                 yield return "Roll the seedbed firm: a boot sinks no deeper than its sole.";
-                yield return "Wait for a real rain in the forecast and sow just ahead of it, whatever the calendar says.";
+                yield return "Inside the kinds' planting dates, wait for a real rain in the forecast and sow just ahead of it.";
                 break;
             case PlantingMethod.FrostSeeded:
                 yield return "Wait for a dry morning on frozen, snow-free ground that will thaw by noon.";

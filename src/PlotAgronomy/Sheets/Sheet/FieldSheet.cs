@@ -8,16 +8,32 @@ namespace PlotAgronomy;
 public sealed class FieldSheet
 {
     /// <summary>Gets the title: plot and planting date.</summary>
-    public required string Title { get; init; }
+    public required string Title
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Title));
+    }
 
     /// <summary>Gets the sections, in the order of the work.</summary>
-    public required ImmutableArray<SheetSection> Sections { get; init; }
+    public required ImmutableArray<SheetSection> Sections
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Sections));
+    }
 
     /// <summary>Gets all findings, most serious first.</summary>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public required ImmutableArray<Finding> Findings
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Findings));
+    }
 
     /// <summary>Gets the sources of all numbers on the sheet.</summary>
-    public required ImmutableArray<Source> Sources { get; init; }
+    public required ImmutableArray<Source> Sources
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Sources));
+    }
 
     /// <summary>Gets every figure on the sheet.</summary>
     public ImmutableArray<SheetFigure> Figures =>

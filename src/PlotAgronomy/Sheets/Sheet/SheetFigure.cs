@@ -9,26 +9,50 @@ public sealed class SheetFigure : SheetBlock
 {
     /// <summary>Gets the code, such as <c>lime.rate</c>: words that name the thing, joined by dots. It stays the same whatever
     /// else the plan holds.</summary>
-    public required string Code { get; init; }
+    public required string Code
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Code));
+    }
 
     /// <summary>Gets what the number is.</summary>
-    public required string Label { get; init; }
+    public required string Label
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Label));
+    }
 
     /// <summary>Gets the number with its unit, rounded for reading.</summary>
-    public required string Value { get; init; }
+    public required string Value
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Value));
+    }
 
     /// <summary>Gets the number itself with its unit, not rounded; null where the figure says words.</summary>
     public SheetAmount? Amount { get; init; }
 
     /// <summary>Gets the results behind the number.</summary>
-    public required ImmutableArray<IWorkedResult> Results { get; init; }
+    public required ImmutableArray<IWorkedResult> Results
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Results));
+    }
 
     /// <summary>Gets lines of the sheet's own arithmetic after the results, such as rate times area.</summary>
-    public ImmutableArray<WorkedLine> OwnLines { get; init; } = [];
+    public ImmutableArray<WorkedLine> OwnLines
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(OwnLines));
+    } = [];
 
     /// <summary>Gets results that these numbers rest on without repeating their working, such as the need behind an
     /// order.</summary>
-    public ImmutableArray<IWorkedResult> RestsOn { get; init; } = [];
+    public ImmutableArray<IWorkedResult> RestsOn
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(RestsOn));
+    } = [];
 
     /// <summary>Gets what among the numbers was not yet checked against its publication, in whole sentences.</summary>
     public ImmutableArray<string> Unchecked =>

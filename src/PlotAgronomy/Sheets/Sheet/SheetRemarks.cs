@@ -7,5 +7,9 @@ namespace PlotAgronomy.Sheets;
 public sealed class SheetRemarks : SheetBlock
 {
     /// <summary>Gets the remarks.</summary>
-    public required ImmutableArray<SheetRemark> Remarks { get; init; }
+    public required ImmutableArray<SheetRemark> Remarks
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Remarks));
+    }
 }

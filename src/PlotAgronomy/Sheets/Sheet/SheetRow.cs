@@ -7,7 +7,11 @@ namespace PlotAgronomy.Sheets;
 public sealed class SheetRow
 {
     /// <summary>Gets the cells.</summary>
-    public required ImmutableArray<string> Cells { get; init; }
+    public required ImmutableArray<string> Cells
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Cells));
+    }
 
     /// <summary>Gets the figure behind the row, or null for plain facts.</summary>
     public SheetFigure? Figure { get; init; }

@@ -8,13 +8,25 @@ public sealed class SheetSection
 {
     /// <summary>Gets the id, such as <c>lime</c>: lower case with hyphens, its own on the sheet and the same on every sheet of
     /// its sort.</summary>
-    public required string Id { get; init; }
+    public required string Id
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Id));
+    }
 
     /// <summary>Gets the heading.</summary>
-    public required string Heading { get; init; }
+    public required string Heading
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Heading));
+    }
 
     /// <summary>Gets the blocks, in order.</summary>
-    public required ImmutableArray<SheetBlock> Blocks { get; init; }
+    public required ImmutableArray<SheetBlock> Blocks
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Blocks));
+    }
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

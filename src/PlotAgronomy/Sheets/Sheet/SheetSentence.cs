@@ -5,7 +5,11 @@ namespace PlotAgronomy.Sheets;
 public sealed class SheetSentence : SheetBlock
 {
     /// <summary>Gets the sentence.</summary>
-    public required string Text { get; init; }
+    public required string Text
+    {
+        get;
+        init => field = Guard.NotNull(value, nameof(Text));
+    }
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

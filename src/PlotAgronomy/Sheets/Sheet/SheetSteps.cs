@@ -7,5 +7,9 @@ namespace PlotAgronomy.Sheets;
 public sealed class SheetSteps : SheetBlock
 {
     /// <summary>Gets the steps.</summary>
-    public required ImmutableArray<string> Steps { get; init; }
+    public required ImmutableArray<string> Steps
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Steps));
+    }
 }

@@ -7,10 +7,18 @@ namespace PlotAgronomy.Sheets;
 public sealed class SheetTable : SheetBlock
 {
     /// <summary>Gets the column headings.</summary>
-    public required ImmutableArray<string> Columns { get; init; }
+    public required ImmutableArray<string> Columns
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Columns));
+    }
 
     /// <summary>Gets the rows, each as wide as the headings.</summary>
-    public required ImmutableArray<SheetRow> Rows { get; init; }
+    public required ImmutableArray<SheetRow> Rows
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Rows));
+    }
 
     /// <summary>Gets a value indicating whether rows carry short codes.</summary>
     public bool HasCodes => Rows.Any(r => r.Figure is not null);

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Soil;
 internal static class CationSumSteps
 {
     /// <summary>Rounded ppm per meq in common use (K 390, Mg 120, Ca 200, Na 230).</summary>
-    internal static AcidityTerm CommonDivisors => AcidityTerm.SmpWithSodium;
+    internal static AcidityTerm CommonDivisors => AcidityTerm.Clemson;
 
     internal static CationSum ByTerm(SoilReport report, AcidityTerm term)
     {
@@ -58,7 +58,7 @@ internal static class CationSumSteps
                 remarks.Add(() =>
                     FindingCatalog.Create(
                         SoilCodes.AcidityNoneAboveStart,
-                        ("buffer", buffer.ToString()),
+                        ("buffer", $"{Number(buffer.Value)} ({SoilWords.For(buffer.Buffer)})"),
                         ("start", Number(term.StartPh)),
                         ("term", term.Title)
                     )
@@ -158,34 +158,38 @@ internal static class CationSumSteps
                 continue;
             }
 
-            (double Concentration, double PerMilliequivalent)? division = null;
-            double milliequivalents;
-            if (
+            bool isCharge =
                 reading.Unit
                 is SoilTestUnit.MilliequivalentsPer100Grams
                     or SoilTestUnit.MilliequivalentsPer100CubicCentimeters
-                    or SoilTestUnit.PercentSaturation
-            )
+                    or SoilTestUnit.PercentSaturation;
+            if (Converted(reading, isCharge ? chargeUnit : concentrationUnit) is not { } converted)
             {
-                milliequivalents = Convert(reading, chargeUnit);
+                remarks.Add(() => FindingCatalog.Create(SoilCodes.CationMissing, ("cation", SoilWords.For(cation))));
+                continue;
             }
-            else
-            {
-                double concentration = Convert(reading, concentrationUnit);
-                division = (concentration, perMilliequivalent);
-                milliequivalents = CationMath.Charge(concentration, perMilliequivalent);
-            }
+
+            (double Concentration, double PerMilliequivalent)? division = isCharge ? null : (converted, perMilliequivalent);
+            double milliequivalents = isCharge ? converted : CationMath.Charge(converted, perMilliequivalent);
 
             shares.Add(new CationShare(cation, CationCharge.Of(milliequivalents, basis)) { Division = division });
         }
 
         return shares.ToImmutable();
 
-        double Convert(SoilReading reading, SoilTestUnit unit)
+        double? Converted(SoilReading reading, SoilTestUnit unit)
         {
-            var conversion = reading.ConvertTo(unit, soil);
-            remarks.Add(conversion);
-            return conversion.Converted.PrintedValue;
+            try
+            {
+                var conversion = reading.ConvertTo(unit, soil);
+                remarks.Add(conversion);
+                return conversion.Converted.PrintedValue;
+            }
+            catch (ArgumentException)
+            {
+                // The report lacks what the conversion rests on (capacity, weight per volume, extractant): as if not printed.
+                return null;
+            }
         }
     }
 

@@ -19,7 +19,9 @@ public sealed class SampledSoil
     /// <summary>Gets the cation exchange capacity, for percent saturation.</summary>
     public CationCharge? ExchangeCapacity { get; init; }
 
-    /// <summary>The soil as a report describes it: depth, W/V and exchange capacity as printed.</summary>
+    /// <summary>The soil as a report describes it: W/V and exchange capacity as printed, lb/ac by the furrow slice that
+    /// laboratories
+    /// double ppm for, whatever the depth sampled.</summary>
     /// <param name="report">Report.</param>
     /// <returns>The soil.</returns>
     public static SampledSoil For(SoilReport report)
@@ -27,7 +29,7 @@ public sealed class SampledSoil
         ArgumentNullException.ThrowIfNull(report);
         return new SampledSoil
         {
-            Layer = report.SampledDepth is { } depth ? SampledLayer.Conventional(depth) : null,
+            Layer = report.SampledDepth is null ? null : SampledLayer.FurrowSlice,
             WeightPerVolume = report.WeightPerVolume,
             ExchangeCapacity = report.PrintedExchangeCapacity,
         };

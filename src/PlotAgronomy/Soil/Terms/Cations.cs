@@ -2,17 +2,19 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
 
-/// <summary>Equivalent weights and oxide factors, from atomic masses.</summary>
+/// <summary>Equivalent weights as laboratories count by, and oxide factors from atomic masses.</summary>
 internal static class Cations
 {
-    /// <summary>Grams per mole of charge, or null when it is not one of the four exchangeable bases.</summary>
+    /// <summary>Grams per mole of charge, or null when it is not one of the four exchangeable bases. The same whole numbers that
+    /// the
+    /// exchange capacity is summed by, so that one reading has one charge; an acidity term may print its own.</summary>
     internal static double? EquivalentWeightOf(SoilAnalyte analyte) =>
         analyte switch
         {
-            SoilAnalyte.Calcium => AtomicMasses.Of("Ca") / 2,
-            SoilAnalyte.Magnesium => AtomicMasses.Of("Mg") / 2,
-            SoilAnalyte.Potassium => AtomicMasses.Of("K"),
-            SoilAnalyte.Sodium => AtomicMasses.Of("Na"),
+            SoilAnalyte.Calcium => SoilConstants.All["calcium-equivalent"],
+            SoilAnalyte.Magnesium => SoilConstants.All["magnesium-equivalent"],
+            SoilAnalyte.Potassium => SoilConstants.All["potassium-equivalent"],
+            SoilAnalyte.Sodium => SoilConstants.All["sodium-equivalent"],
             _ => null,
         };
 

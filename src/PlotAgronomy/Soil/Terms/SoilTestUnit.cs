@@ -9,10 +9,11 @@ public enum SoilTestUnit
     /// <summary>Milligrams per cubic decimeter (per liter) of soil as scooped.</summary>
     MilligramsPerCubicDecimeter,
 
-    /// <summary>Pounds per acre in the sampled layer.</summary>
+    /// <summary>Pounds per acre as laboratories print them: ppm doubled, by the furrow slice of 2,000,000 lb, whatever depth was
+    /// sampled.</summary>
     PoundsPerAcre,
 
-    /// <summary>Kilograms per hectare in the sampled layer.</summary>
+    /// <summary>Kilograms per hectare, by the same slice.</summary>
     KilogramsPerHectare,
 
     /// <summary>Milliequivalents per 100 g of soil; the same number as cmol of charge per kg.</summary>

@@ -9,6 +9,8 @@ namespace PlotAgronomy.Spreading;
 [JsonConverter(typeof(NotForJson))]
 public sealed class RateErrorBudget
 {
+    internal RateErrorBudget() { }
+
     /// <summary>Gets the terms that are not zero.</summary>
     public required ImmutableArray<RateErrorTerm> Terms { get; init; }
 

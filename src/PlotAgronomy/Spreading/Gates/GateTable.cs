@@ -48,6 +48,7 @@ public sealed partial class GateTable
     /// <exception cref="ArgumentException">A blank name, fewer than two settings, or flows that fall more than once.</exception>
     public static GateTable FromPoints(string material, IReadOnlyList<GatePoint> points)
     {
+        Guard.NotBlank(material);
         return TryFromPoints(material, Guard.NotEmpty(points), out var table, out string problem)
             ? table!
             : throw new ArgumentException(problem, nameof(points));
@@ -59,12 +60,15 @@ public sealed partial class GateTable
     /// <param name="table">The table, or null.</param>
     /// <param name="problem">Why there is none; empty when there is one.</param>
     /// <returns>True when the points make a table.</returns>
-    /// <exception cref="ArgumentException">A blank name.</exception>
     public static bool TryFromPoints(string material, IReadOnlyList<GatePoint> points, out GateTable? table, out string problem)
     {
-        Guard.NotBlank(material);
-        ArgumentNullException.ThrowIfNull(points);
         table = null;
+        if (string.IsNullOrWhiteSpace(material) || points is null || points.Any(p => p is null))
+        {
+            problem = "A gate table needs the name of its material, and points without a gap.";
+            return false;
+        }
+
         if (!GateMeasurements.TrySort(material, points, out var sorted, out var pooled, out problem))
         {
             return false;

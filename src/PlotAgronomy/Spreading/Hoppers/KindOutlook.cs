@@ -6,6 +6,8 @@ namespace PlotAgronomy.Spreading;
 [JsonConverter(typeof(NotForJson))]
 public sealed class KindOutlook
 {
+    internal KindOutlook() { }
+
     /// <summary>Gets the kind.</summary>
     public required PassKind Kind { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Spreading;

@@ -115,6 +115,7 @@ public sealed partial class FieldPasses : IWorkedResult
     /// <returns>The plan.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value of the request outside its range.</exception>
     /// <exception cref="ArgumentException">More than 10,000 strips or fillings.</exception>
+    /// <exception cref="InvalidOperationException">The corners lie too close together for a lap of this swath.</exception>
     /// <remarks>Strips n = ceiling(width / swath), spacing = width / n. The direction is the one that throws the least seed,
     /// path x
     /// spacing, with at most one turn more than the fewest; along a side where that costs nothing. With a headland lap the
@@ -161,7 +162,7 @@ public sealed partial class FieldPasses : IWorkedResult
     internal static bool HasTooManyStrips(PlotOutline outline, Length swath)
     {
         double feet = swath.Feet;
-        return LaidPasses.StripsAtMost(outline, feet) > SpreadingConstants.All["most-strips"];
+        return StripLimits.StripsAtMost(outline, feet) > SpreadingConstants.All["most-strips"];
     }
 
     /// <inheritdoc/>

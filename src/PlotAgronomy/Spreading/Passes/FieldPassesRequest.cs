@@ -81,7 +81,7 @@ public sealed class FieldPassesRequest
     internal void Check(PlotOutline outline)
     {
         _ = SwathFeet + MilesPerHour + TurnMinutes + RefillMinutes;
-        LaidPasses.Limit(
+        StripLimits.Refuse(
             PoundsPerAcre * outline.Area.Acres / (HopperPounds ?? double.PositiveInfinity),
             nameof(HopperHolds),
             "fillings"

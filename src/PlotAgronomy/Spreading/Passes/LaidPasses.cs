@@ -49,29 +49,13 @@ internal sealed class LaidPasses
     internal static LaidPasses Over(PlotOutline outline, FieldPassesRequest request)
     {
         double swathFeet = request.SwathFeet;
-        Limit(StripsAtMost(outline, swathFeet), "Swath", "strips");
+        StripLimits.Refuse(StripLimits.StripsAtMost(outline, swathFeet), "Swath", "strips");
         var lap = request.HeadlandLap ? outline.Inset(Length.FromFeet(swathFeet / 2)).Parts : [];
         ImmutableArray<ImmutableArray<PlanePoint>> rings = lap.IsEmpty
             ? [outline.Corners]
             : [.. outline.Inset(Length.FromFeet(swathFeet)).Parts.Select(p => p.Corners)];
         var first = lap.IsEmpty ? request.FirstPass : FirstPassPlacement.HalfSpacingInside;
         return new(outline, lap, rings.IsEmpty ? null : LayoutOf(outline, rings, request, first), swathFeet);
-    }
-
-    /// <summary>No outline is wider than half the way round it.</summary>
-    internal static double StripsAtMost(PlotOutline outline, double swathFeet) => outline.PerimeterFeet / 2 / swathFeet;
-
-    /// <summary>Refuses more strips or fillings than anyone drives.</summary>
-    internal static void Limit(double count, string property, string what)
-    {
-        double most = SpreadingConstants.All["most-strips"];
-        if (count > most)
-        {
-            throw new ArgumentException(
-                FormattableString.Invariant($"{property}: more than {most} {what} on this plot; is its unit right?"),
-                "request"
-            );
-        }
     }
 
     private static PassLayout LayoutOf(

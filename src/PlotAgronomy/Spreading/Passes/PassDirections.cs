@@ -9,8 +9,8 @@ internal static class PassDirections
     /// <summary>The best direction and the next best one that differs from it; no second one where every other way takes more
     /// turns than are allowed for it.</summary>
     /// <remarks>Of the directions with the fewest turns, and of those with one more that throw clearly less, those that throw the
-    /// least seed; of these the ones with the fewest passes; of these one along a side. Passes on the edge never take a turn
-    /// more: the nearer they lie, the less seed they throw.</remarks>
+    /// least seed; of these the ones with the fewest passes; of these one along a side, the shortest way. Passes on the
+    /// edge never take a turn more: the nearer they lie, the less seed they throw.</remarks>
     internal static (PassDirection Best, PassDirection? Other) Find(
         ImmutableArray<PlanePoint> outline,
         StripSpans spans,
@@ -30,7 +30,7 @@ internal static class PassDirections
                 break;
             }
 
-            var direction = PassLayout.Measure(spans, degrees, isSide, swathFeet, onEdge);
+            var direction = PassStrips.Measure(spans, degrees, isSide, swathFeet, onEdge);
             found.Add(direction);
             fewest = Math.Min(fewest, direction.Passes);
         }
@@ -53,7 +53,7 @@ internal static class PassDirections
             .Where(d => !Tolerance.IsAbove(d.ThrownSquareFeet, least + equalSquareFeet))
             .OrderBy(d => d.Passes)
             .ThenByDescending(d => d.IsAlongSide)
-            .ThenBy(d => d.ThrownSquareFeet)
+            .ThenBy(d => d.LengthFeet)
             .First();
     }
 
@@ -68,7 +68,7 @@ internal static class PassDirections
         foreach (var (degrees, isSide) in Directions(outline, swathFeet))
         {
             spans.Turn(degrees);
-            tried.Add((degrees, isSide, PassLayout.StripCount(spans.HighFeet - spans.LowFeet, swathFeet)));
+            tried.Add((degrees, isSide, PassStrips.Count(spans.HighFeet - spans.LowFeet, swathFeet)));
         }
 
         return tried.OrderBy(t => t.Strips);

@@ -38,9 +38,6 @@ internal sealed class PassLayout
     /// <summary>Gets a value indicating whether the first pass runs in the direction, not against it.</summary>
     internal bool StartsUpwards { get; }
 
-    internal static int StripCount(double widthFeet, double swathFeet) =>
-        Math.Max(1, (int)Tolerance.Ceiling(SpreaderMath.SwathsAcross(widthFeet, swathFeet)));
-
     internal static PassLayout Along(
         double alongDegrees,
         IReadOnlyCollection<ImmutableArray<PlanePoint>> rings,
@@ -50,7 +47,7 @@ internal sealed class PassLayout
     {
         var spans = new StripSpans(rings);
         bool onEdge = first == FirstPassPlacement.OnEdge;
-        return Lay(Measure(spans, alongDegrees, false, swathFeet, onEdge), null, spans, swathFeet, onEdge);
+        return Lay(PassStrips.Measure(spans, alongDegrees, false, swathFeet, onEdge), null, spans, swathFeet, onEdge);
     }
 
     /// <summary>The layout that throws the least seed for its turns.</summary>
@@ -67,27 +64,11 @@ internal sealed class PassLayout
         return Lay(best, other, spans, swathFeet, onEdge);
     }
 
-    /// <summary>Counts and measures the passes in one direction without laying them.</summary>
-    internal static PassDirection Measure(StripSpans spans, double alongDegrees, bool isAlongSide, double swathFeet, bool onEdge)
-    {
-        int passes = 0;
-        double length = 0;
-        double spacing = Strips(spans, alongDegrees, swathFeet, onEdge, (_, stretches) =>
-        {
-            passes += stretches.Count;
-            foreach (var (from, to) in stretches)
-            {
-                length += to - from;
-            }
-        });
-        return new PassDirection(alongDegrees, isAlongSide, passes, spacing, length);
-    }
-
     private static PassLayout Lay(PassDirection direction, PassDirection? other, StripSpans spans, double swathFeet, bool onEdge)
     {
         var strips = new List<(double From, double To)[]>();
         var middles = new List<double>();
-        double spacing = Strips(spans, direction.AlongDegrees, swathFeet, onEdge, (middle, stretches) =>
+        double spacing = PassStrips.Through(spans, direction.AlongDegrees, swathFeet, onEdge, (middle, stretches) =>
         {
             strips.Add([.. stretches]);
             middles.Add(middle);
@@ -95,33 +76,5 @@ internal sealed class PassLayout
         double[] lines = [.. middles];
         var route = PassRoute.Over(strips, lines, SpreadingConstants.All["turn-reach"] * spacing);
         return new PassLayout(direction, other, route, spans, lines);
-    }
-
-    /// <summary>Goes through the strips of one direction from the lowest up, with the stretches of each.</summary>
-    /// <returns>The spacing in feet.</returns>
-    private static double Strips(
-        StripSpans spans,
-        double alongDegrees,
-        double swathFeet,
-        bool onEdge,
-        Action<double, List<(double From, double To)>> strip
-    )
-    {
-        spans.Turn(alongDegrees);
-        spans.StartBelow();
-        double widthFeet = spans.HighFeet - spans.LowFeet;
-        int intervals = StripCount(widthFeet, swathFeet);
-        int strips = onEdge ? intervals + 1 : intervals;
-        double spacing = onEdge ? SpreaderMath.SpacingOnEdgeFeet(widthFeet, strips) : SpreaderMath.SpacingFeet(widthFeet, strips);
-        for (int i = 0; i < strips; i++)
-        {
-            double middle = spans.LowFeet + (onEdge ? i : i + 0.5) * spacing;
-            // The outer strips reach past the plot by arithmetic dust only.
-            double from = i == 0 ? spans.LowFeet : middle - spacing / 2,
-                to = i == strips - 1 ? spans.HighFeet : middle + spacing / 2;
-            strip(middle, spans.Between(from, to, swathFeet));
-        }
-
-        return spacing;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Spreading;
@@ -69,8 +70,13 @@ public sealed class SpreaderSetup : IWorkedResult
         Speed usualPace
     )
     {
-        ArgumentNullException.ThrowIfNull(runs);
-        var rate = Guard.NotEmpty(kinds).Aggregate(ApplicationRate.Zero, (sum, k) => sum + k.Rate);
+        Guard.WithoutNulls(runs);
+        foreach (var (kind, _) in Guard.NotEmpty(kinds))
+        {
+            ArgumentNullException.ThrowIfNull(kind, nameof(kinds));
+        }
+
+        var rate = kinds.Aggregate(ApplicationRate.Zero, (sum, k) => sum + k.Rate);
         ImmutableArray<MeasuredRun> measured =
         [
             .. runs.Where(r => kinds.Any(k => k.Kind == r.Kind))

@@ -1,5 +1,3 @@
-using PlotAgronomy.Land;
-
 namespace PlotAgronomy.Weather;
 
 /// <summary>Where the weather service says that the forecasts of a place lie.</summary>
@@ -54,4 +52,8 @@ public sealed class ForecastPoint
             ? FormattableString.Invariant($"{number}")
             : throw value.Problem("expected a whole number");
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Cell}, {TimeZoneName}";
 }

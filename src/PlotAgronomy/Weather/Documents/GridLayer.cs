@@ -1,5 +1,3 @@
-using PlotAgronomy.Reference;
-
 namespace PlotAgronomy.Weather;
 
 /// <summary>A layer of the grid document that this room reads: its unit and the range of what can be.</summary>

@@ -170,4 +170,8 @@ public sealed class EmergenceOutlook : IWorkedResult
     private static double DepthOf(CropKind kind) => kind.Depth?.Shallowest is { Millimeters: var shallowest } ? shallowest : 0;
 
     private double WarmEnough(double celsius) => LeastCelsius is { } least && celsius < least ? 0 : 1;
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

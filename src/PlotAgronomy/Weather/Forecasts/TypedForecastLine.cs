@@ -50,4 +50,9 @@ public sealed class TypedForecastLine
         get;
         init => field = WeatherDay.Checked(value, nameof(Low));
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        FormattableString.Invariant($"{Date:yyyy-MM-dd}, {Chance?.ToString() ?? "no chance typed"}");
 }

@@ -105,8 +105,22 @@ public sealed class WeatherDay
         }
     }
 
-    /// <summary>Gets the height at which the wind is measured or forecast.</summary>
-    public Length? WindHeight { get; init; }
+    /// <summary>Gets the height at which the wind is measured or forecast; 2 m where it is not told.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Below half a meter, where no wind is measured, or above 200 m.</exception>
+    public Length? WindHeight
+    {
+        get;
+        init
+        {
+            if (value is { } height)
+            {
+                double meters = height.Meters;
+                Guard.Between(meters, 0.5, 200, "m", nameof(WindHeight));
+            }
+
+            field = value;
+        }
+    }
 
     internal double? RainMillimeters => Rain is { Millimeters: var millimeters } ? millimeters : null;
 
@@ -114,7 +128,8 @@ public sealed class WeatherDay
 
     internal double? LowCelsius => Low is { DegreesCelsius: var celsius } ? celsius : null;
 
-    internal double? MeanCelsius => (HighCelsius + LowCelsius) / 2;
+    /// <summary>None where the high lies below the low, which is no day.</summary>
+    internal double? MeanCelsius => HighCelsius >= LowCelsius ? (HighCelsius + LowCelsius) / 2 : null;
 
     internal static Temperature? Checked(Temperature? value, string name)
     {
@@ -126,4 +141,10 @@ public sealed class WeatherDay
 
         return value;
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => FormattableString.Invariant($"{Date:yyyy-MM-dd}: {RainInWords}");
+
+    private string RainInWords => Rain is { } rain ? Amounts.Print(rain, "in", 2) : "no rain figure";
 }

@@ -121,4 +121,9 @@ public sealed partial class WeatherForecast
     private static Temperature? Degrees(double? celsius) => celsius is { } c ? Temperature.FromDegreesCelsius(c) : null;
 
     private static Fraction? Percent(double? percent) => percent is { } p ? Fraction.FromPercent(p) : null;
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        Issued is { } day ? FormattableString.Invariant($"{FileName}, issued {day:yyyy-MM-dd}") : FileName;
 }

@@ -41,4 +41,8 @@ public sealed class ColdLimit
         ArgumentNullException.ThrowIfNull(kind);
         return [.. Table.Rows.Where(r => r.kindIds.Contains(kind.Id))];
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Words;
 }

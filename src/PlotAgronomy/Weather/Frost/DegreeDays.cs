@@ -129,4 +129,8 @@ public sealed class DegreeDays : IWorkedResult
     }
 
     private static string Print(double number) => Amounts.Print(number, 3);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -92,14 +92,14 @@ public sealed class FrostDates : IWorkedResult
     /// threshold.</summary>
     /// <param name="history">Observed weather of several autumns.</param>
     /// <param name="threshold">Temperature that counts as a freeze: 32 F a freeze, 28 F a hard freeze.</param>
-    /// <returns>The dates; open where fewer than two autumns have a freeze.</returns>
+    /// <returns>The dates; open where fewer than two autumns have a freeze, or all on one date.</returns>
     public static Answer<FrostDates> FromHistory(WeatherHistory history, Temperature threshold)
     {
         ArgumentNullException.ThrowIfNull(history);
         double celsius = threshold.DegreesCelsius;
         ImmutableArray<FrostSeason> seasons = [.. FrostSeason.Of(history, celsius)];
         double[] days = [.. seasons.Select(s => s.First).OfType<DateOnly>().Select(d => (double)YearDay.Of(d))];
-        if (days.Length < 2)
+        if (days.Distinct().Count() < 2)
         {
             return Answers.Open<FrostDates>(() => [WeatherQuestions.FirstFreeze(CelsiusText.Of(threshold))]);
         }
@@ -136,12 +136,13 @@ public sealed class FrostDates : IWorkedResult
     /// <summary>The date by which the first freeze comes with a chance.</summary>
     /// <param name="chance">Chance, above 0 and below certain: 10 % is an early date.</param>
     /// <param name="year">Year that the date is wanted in.</param>
-    /// <returns>The date: the printed one where this chance is printed; null where too many years have no freeze.</returns>
+    /// <returns>The date: the printed one where this chance is printed; null where a freeze is not that likely by the end of
+    /// the year.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A chance of 0 or certain, or a year no calendar has.</exception>
     public DateOnly? DateWith(Fraction chance, int year)
     {
         Guard.Inside(chance.Value, 0, 1, "(a chance)", nameof(chance));
-        Guard.Between(year, 1, 9999, "(a year)", nameof(year));
+        YearDay.Checked(year);
         return DayWith(chance.Value) is { } day ? YearDay.In(year, day) : null;
     }
 
@@ -192,8 +193,13 @@ public sealed class FrostDates : IWorkedResult
         }
 
         double among = chance / (1 - YearsWithout);
-        return among < 1 ? FrostMath.DateWith(Mean, FrostMath.Deviations(among), Spread) : null;
+        double? day = among < 1 ? FrostMath.DateWith(Mean, FrostMath.Deviations(among), Spread) : null;
+        return day is >= 1 and < YearDay.Days + 1 ? day : null;
     }
 
     private static string Print(double number) => Amounts.Print(number, 1);
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

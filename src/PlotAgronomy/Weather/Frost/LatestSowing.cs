@@ -50,7 +50,7 @@ public sealed class LatestSowing : IWorkedResult
     /// <param name="frost">Dates of the frost that stops it.</param>
     /// <param name="chance">Chance of a frost by the date that is counted back from: half, or 10 % to be safe.</param>
     /// <param name="year">Year.</param>
-    /// <param name="bufferDays">Days to spare; at least 0.</param>
+    /// <param name="bufferDays">Days to spare; at most a year.</param>
     /// <returns>The dates; none where a frost is not that likely.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static ImmutableArray<LatestSowing> Of(CropKind kind, FrostDates frost, Fraction chance, int year, int bufferDays = 0)
@@ -58,8 +58,8 @@ public sealed class LatestSowing : IWorkedResult
         ArgumentNullException.ThrowIfNull(kind);
         ArgumentNullException.ThrowIfNull(frost);
         Guard.Inside(chance.Value, 0, 1, "(a chance)", nameof(chance));
-        Guard.Between(year, 1, 9999, "(a year)", nameof(year));
-        Guard.AtLeast(bufferDays, 0, "days");
+        YearDay.Checked(year);
+        Guard.Between(bufferDays, 0, YearDay.Days, "days", nameof(bufferDays));
         return frost.DayWith(chance.Value) is { } day
             ? [.. GrowthNeed.Of(kind).Select(need => new LatestSowing(kind, need, frost, Math.Floor(day), year, bufferDays))]
             : [];
@@ -79,5 +79,9 @@ public sealed class LatestSowing : IWorkedResult
             )
             .From(need.Origin);
 
-    private DateOnly Back(int days) => YearDay.In(year, FrostMath.SowBy(frostDay, days, buffer));
+    private DateOnly Back(int days) => Frost.AddDays(-(days + buffer));
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

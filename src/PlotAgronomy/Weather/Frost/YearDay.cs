@@ -9,16 +9,22 @@ internal static class YearDay
 
     internal static int Of(int month, int day) => new DateOnly(AnyCommonYear, month, day).DayOfYear;
 
-    internal static (int Month, int Day) MonthDay(double dayOfYear)
-    {
-        int whole = (int)Math.Clamp(Math.Floor(dayOfYear), 1, 365);
-        var date = new DateOnly(AnyCommonYear, 1, 1).AddDays(whole - 1);
-        return (date.Month, date.Day);
-    }
+    internal const int Days = 365;
 
+    internal static int Checked(int year) =>
+        (int)
+            Guard.Between(
+                year,
+                WeatherConstants.All["earliest-year"],
+                WeatherConstants.All["latest-year"],
+                "(a year)",
+                nameof(year)
+            );
+
+    /// <summary>The date of a day from 1 to 365, a part of a day left out.</summary>
     internal static DateOnly In(int year, double dayOfYear)
     {
-        var (month, day) = MonthDay(dayOfYear);
-        return new(year, month, day);
+        var date = new DateOnly(AnyCommonYear, 1, 1).AddDays((int)dayOfYear - 1);
+        return new(year, date.Month, date.Day);
     }
 }

@@ -53,6 +53,7 @@ public sealed partial class WeatherHistory
             : throw new ArgumentException("A date stands twice.", nameof(days));
     }
 
-    /// <summary>The days from one date to another, both among them.</summary>
-    internal IEnumerable<WeatherDay> Between(DateOnly from, DateOnly to) => Days.Where(d => d.Date >= from && d.Date <= to);
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{FileName}: {Amounts.Print(Days.Length, 0)} days observed";
 }

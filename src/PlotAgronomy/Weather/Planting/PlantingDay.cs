@@ -32,4 +32,8 @@ public sealed class PlantingDay
             FindingSeverity.Caution => PlantingVerdict.SowWithCare,
             _ => PlantingVerdict.Sow,
         };
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => FormattableString.Invariant($"{Date:yyyy-MM-dd}: {Verdict}");
 }

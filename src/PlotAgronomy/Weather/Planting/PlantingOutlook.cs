@@ -74,4 +74,8 @@ public sealed class PlantingOutlook
             Reasons = new PlantingReasons(request, date, rain, enough, emergence).All,
         };
     }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Kind.ShortName}: {Now}";
 }

@@ -27,4 +27,8 @@ public sealed class RainChance
     private static Fraction Min(Fraction one, Fraction other) => one < other ? one : other;
 
     private static Fraction Max(Fraction one, Fraction other) => one > other ? one : other;
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Low} to {High}";
 }

@@ -185,4 +185,8 @@ public sealed class RainOutlook : IWorkedResult
     /// <summary>Chance and amount of each period, of one that is cut its share.</summary>
     private IEnumerable<(double Chance, double Amount)> Periods() =>
         blocks.Select(b => (b.Chance ?? 0, (b.Millimeters ?? 0) * b.Slot.HoursShared(Window) / b.Slot.Hours));
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

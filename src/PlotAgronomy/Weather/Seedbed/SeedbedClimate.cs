@@ -6,7 +6,7 @@ internal static class SeedbedClimate
 {
     internal static (double Wind, double LowestHumidity, double Height) Of(WeatherDay day) =>
         (
-            day.Wind is { MetersPerSecond: var wind } ? wind : WeatherConstants.All["wind-standard"],
+            WindOfDay.AtTwoMeters(day) ?? WeatherConstants.All["wind-standard"],
             day.LowestHumidity is { Percent: var humidity } ? humidity : WeatherConstants.All["humidity-standard"],
             WeatherConstants.All["bare-soil-height"]
         );

@@ -47,4 +47,9 @@ public sealed class SeedbedDay
     internal double EvaporationMillimeters { get; init; }
 
     internal double EndMillimeters { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        FormattableString.Invariant($"{Date:yyyy-MM-dd}: {Amounts.Print(Depletion, "in", 2)} dried out");
 }

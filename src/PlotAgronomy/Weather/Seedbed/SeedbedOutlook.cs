@@ -146,4 +146,8 @@ public sealed class SeedbedOutlook : IWorkedResult
         );
         return SeedbedTrack.Run(steps, readily, total, before, Basal);
     }
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

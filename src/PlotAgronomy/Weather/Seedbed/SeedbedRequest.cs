@@ -44,4 +44,8 @@ public sealed class SeedbedRequest
 
     /// <summary>Gets the height above the sea; sea level where it is not known.</summary>
     public Length? Elevation { get; init; }
+
+    /// <summary>What it is, in a few words.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"seedbed at {Place}, {Amounts.Print(Days.Length, 0)} days";
 }

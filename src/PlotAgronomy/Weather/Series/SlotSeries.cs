@@ -12,8 +12,6 @@ internal sealed class SlotSeries
 
     internal ImmutableArray<SlotValue> Values { get; }
 
-    internal bool IsEmpty => Values.IsEmpty;
-
     /// <summary>Orders the values and refuses two for the same time.</summary>
     internal static SlotSeries From(IEnumerable<SlotValue> values, string file, string field)
     {
@@ -56,9 +54,25 @@ internal sealed class SlotSeries
 
     internal bool Covers(TimeSlot window) => window.Hours - HoursKnown(window) < 1e-6;
 
-    private IEnumerable<(double Value, double Hours, double SlotHours)> Overlaps(TimeSlot window) =>
-        from v in Values
-        let hours = v.Slot.HoursShared(window)
-        where hours > 0
-        select (v.Value, hours, v.Slot.Hours);
+    private IEnumerable<(double Value, double Hours, double SlotHours)> Overlaps(TimeSlot window)
+    {
+        for (int i = FirstEndingAfter(window.Start); i < Values.Length && Values[i].Slot.Start < window.End; i++)
+        {
+            yield return (Values[i].Value, Values[i].Slot.HoursShared(window), Values[i].Slot.Hours);
+        }
+    }
+
+    /// <summary>The values are in order and do not overlap, so their ends are in order too.</summary>
+    private int FirstEndingAfter(DateTimeOffset moment)
+    {
+        int low = 0,
+            high = Values.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = Values[middle].Slot.End > moment ? (low, middle) : (middle + 1, high);
+        }
+
+        return low;
+    }
 }

@@ -31,6 +31,9 @@ internal sealed class PenmanMonteithDay
 
     internal bool SolarIsEstimated { get; }
 
+    /// <summary>More sunshine than the day is long: a slip, or a recorder that counts twilight.</summary>
+    internal bool SunshineIsTooLong => sunshineHours > sun.DayLengthHours && Solar == SolarBySunshine();
+
     internal double Solar { get; }
 
     internal double Wind { get; }
@@ -74,14 +77,9 @@ internal sealed class PenmanMonteithDay
     internal static PenmanMonteithDay? Of(WeatherDay day, SunDay sun, double elevation, double coefficient)
     {
         bool hasHumidity = day.DewPoint is not null || day is { HighestHumidity: not null, LowestHumidity: not null };
-        if (!hasHumidity || day.Wind is not { MetersPerSecond: var wind })
-        {
-            return null;
-        }
-
-        double height = day.WindHeight is { Meters: var meters } ? meters : WeatherConstants.All["wind-height-reference"];
-        double atTwo = height == WeatherConstants.All["wind-height-reference"] ? wind : AirMath.WindAtTwoMeters(wind, height);
-        return new(day, sun, elevation, coefficient, atTwo, day.SolarMegajoulesPerSquareMeter);
+        return hasHumidity && WindOfDay.AtTwoMeters(day) is { } wind
+            ? new(day, sun, elevation, coefficient, wind, day.SolarMegajoulesPerSquareMeter)
+            : null;
     }
 
     internal IEnumerable<WorkedLine> Lines()
@@ -108,7 +106,7 @@ internal sealed class PenmanMonteithDay
                     $"{Amounts.Print(Solar, 2)} MJ/m2",
                     ("overcast", Amounts.Print(WeatherConstants.All["sunshine-overcast"], 2)),
                     ("clear", Amounts.Print(WeatherConstants.All["sunshine-clear"], 2)),
-                    ("sunshine", Amounts.Print(hours, 2)),
+                    ("sunshine", Amounts.Print(Math.Min(hours, sun.DayLengthHours), 2)),
                     ("day length", Amounts.Print(sun.DayLengthHours, 2)),
                     extraterrestrial
                 );

@@ -57,6 +57,12 @@ public sealed class ReferenceEvaporation : IWorkedResult
                 remarks.Add(FindingCatalog.Create(WeatherCodes.SunFromRange));
             }
 
+            if (full is { SunshineIsTooLong: true })
+            {
+                string length = $"{Amounts.Print(sun.DayLengthHours, 1)} h";
+                remarks.Add(FindingCatalog.Create(WeatherCodes.SunshineTooLong, ("length", length)));
+            }
+
             if (Math.Abs(place.LatitudeDegrees) > WeatherConstants.All["highest-latitude"])
             {
                 string limit = Amounts.Print(WeatherConstants.All["highest-latitude"], 0);
@@ -127,4 +133,8 @@ public sealed class ReferenceEvaporation : IWorkedResult
                 ("low", Amounts.Print(low, 1)),
                 ("extraterrestrial as water", Amounts.Print(Depths, 2))
             );
+
+    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => this.InWords();
 }

@@ -1,5 +1,4 @@
 using PlotAgronomy.Land;
-using UnitsNet;
 
 namespace PlotAgronomy.Weather;
 

@@ -1,0 +1,14 @@
+using PlotAgronomy.Liming;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>Where a plan's lime goes.</summary>
+internal static class LimePlacing
+{
+    /// <summary>Lime is worked in where the ground is: for a tilled seedbed, and before a drill where a depth is
+    /// stated.</summary>
+    internal static LimePlacement Of(PlotPlan plan) =>
+        plan.Method == PlantingMethod.TilledAndPacked || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null }
+            ? LimePlacement.WorkedIn
+            : LimePlacement.Surface;
+}
