@@ -22,14 +22,11 @@ public sealed record FertilizerEntry : BookEntry
     public required ImmutableArray<SpreadLoad> Loads
     {
         get;
-        init =>
-            field = Guard.Listed(value, nameof(Loads)).IsEmpty
-                ? throw new ArgumentException("Must hold a load.", nameof(Loads))
-                : value;
+        init => field = SpreadLoad.AtLeastOne(value, nameof(Loads));
     }
 
     /// <summary>Gets the weight of all its loads.</summary>
-    public Mass Weight => Mass.FromPounds(Loads.Sum(l => l.Weight.Pounds));
+    public Mass Weight => SpreadLoad.WeightOf(Loads);
 
     internal override string What => Word;
 

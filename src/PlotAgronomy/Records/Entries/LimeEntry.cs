@@ -21,17 +21,14 @@ public sealed record LimeEntry : BookEntry
     public required ImmutableArray<SpreadLoad> Loads
     {
         get;
-        init =>
-            field = Guard.Listed(value, nameof(Loads)).IsEmpty
-                ? throw new ArgumentException("Must hold a load.", nameof(Loads))
-                : value;
+        init => field = SpreadLoad.AtLeastOne(value, nameof(Loads));
     }
 
     /// <summary>Gets a value indicating whether it was worked into the soil; null where it is not stated.</summary>
     public bool? IsWorkedIn { get; init; }
 
     /// <summary>Gets the weight of all its loads.</summary>
-    public Mass Weight => Mass.FromPounds(Loads.Sum(l => l.Weight.Pounds));
+    public Mass Weight => SpreadLoad.WeightOf(Loads);
 
     internal override string What => Word;
 

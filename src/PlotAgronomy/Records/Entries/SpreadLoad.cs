@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using UnitsNet;
 
@@ -52,6 +53,11 @@ public sealed record SpreadLoad
         builder.Append(ToString());
         return true;
     }
+
+    internal static ImmutableArray<SpreadLoad> AtLeastOne(ImmutableArray<SpreadLoad> loads, string name) =>
+        Guard.Listed(loads, name).IsEmpty ? throw new ArgumentException("Must hold a load.", name) : loads;
+
+    internal static Mass WeightOf(ImmutableArray<SpreadLoad> loads) => Mass.FromPounds(loads.Sum(l => l.Weight.Pounds));
 
     internal void Write(FieldWriter to)
     {
