@@ -28,7 +28,7 @@ internal static class Explanation
     private static readonly Dictionary<DataStatus, string> LineStatuses = new()
     {
         [DataStatus.Read] = "seen in the publication",
-        [DataStatus.Secondary] = "seen in the transcription named, not in the publication itself",
+        [DataStatus.Secondary] = "seen as quoted in the publication named, not in the original itself",
         [DataStatus.Memory] = "from memory: not yet seen in the publication; compare with the printed text",
         [DataStatus.Practice] = "common practice, no institution behind it",
     };
@@ -36,7 +36,7 @@ internal static class Explanation
     private static readonly Dictionary<DataStatus, string> WholeStatuses = new()
     {
         [DataStatus.Read] = "all it rests on was seen in the publications named",
-        [DataStatus.Secondary] = "all it rests on was seen in print, some of it in another publication's transcription",
+        [DataStatus.Secondary] = "all it rests on was seen in print, some of it as another publication quotes it",
         [DataStatus.Memory] = "it rests on numbers from memory, not yet seen in their publication:",
         [DataStatus.Practice] = "common practice, no institution behind it",
     };

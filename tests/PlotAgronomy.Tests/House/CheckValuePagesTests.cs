@@ -55,7 +55,7 @@ public class CheckValuePagesTests
     {
         var page = new StringBuilder(
             "# Accuracy\n\nEvery value in [check-values.csv](check-values.csv) is held by a test within the tolerance beside it; one that is not reproduced is marked there and named below. "
-            + "Printed are values seen in a publication or in another's transcription of it; computed apart are closed forms, second implementations and general solvers; "
+            + "Printed are values seen in a publication or as another quotes it; computed apart are closed forms, second implementations and general solvers; "
             + "practice and memory are what they say. A tolerance is the rounding of the print, or the reason stands in the note.\n\n"
             + "| room | values | printed | computed apart | practice | memory | reproduced |\n|---|---|---|---|---|---|---|\n");
         var rows = Tables.SelectMany(t => t.Table.Rows.Select(r => (t.Room, t.File, t.Table, Row: r))).ToList();

@@ -31,6 +31,9 @@ public class ForbiddenCallTests
         Assert.Empty(wrong);
     }
 
+    /// <summary>What opens files, and only in a folder that its caller named.</summary>
+    private static readonly string[] OpensWhatItWasGiven = ["PlotAgronomy.Records.PlotBookFolder"];
+
     [Fact]
     public void No_wall_clock_no_hidden_randomness_no_file_no_network()
     {
@@ -42,6 +45,7 @@ public class ForbiddenCallTests
         ];
         string[] forbiddenTypes = ["System.IO.File", "System.IO.Directory", "System.IO.FileStream", "System.Net.Http.HttpClient", "System.Console", "System.Globalization.CultureInfo.get_CurrentCulture"];
         var wrong = Calls(HouseAssembly.Library)
+            .Where(c => !OpensWhatItWasGiven.Contains(c.Method.DeclaringType?.FullName))
             .Where(c => forbidden.Contains($"{c.Member.DeclaringType?.FullName}.{c.Member.Name}") || forbiddenTypes.Contains(c.Member.DeclaringType?.FullName)
                 || forbiddenTypes.Contains($"{c.Member.DeclaringType?.FullName}.{c.Member.Name}"))
             .Select(c => $"{c.Method.DeclaringType?.FullName}.{c.Method.Name}: {c.Member.DeclaringType?.FullName}.{c.Member.Name}")

@@ -30,7 +30,7 @@ public class TableTests
         Assert.Equal("locator", Assert.Throws<DataFormatException>(() => Read("a,1,SOIL-NC1,,read\n")).Field);
 
     [Fact]
-    public void A_number_seen_in_a_transcription_names_it_and_answers_like_one_that_was_read()
+    public void A_number_seen_as_quoted_elsewhere_names_the_quoting_page_and_answers_like_one_that_was_read()
     {
         Assert.Equal("locator", Assert.Throws<DataFormatException>(() => Read("a,1,SOIL-NC1,,secondary\n")).Field);
         Assert.Equal([1], Read("a,1,SOIL-NC1,table 2 of a circular that prints it,secondary\n"));
@@ -39,7 +39,7 @@ public class TableTests
     }
 
     [Fact]
-    public void The_working_says_that_a_number_was_seen_in_a_transcription()
+    public void The_working_says_that_a_number_was_seen_as_quoted_elsewhere()
     {
         Assert.EndsWith("[SOIL-NC1, secondary]", new WorkedLine("Rate", "a x b", "2 x 3 = 6", new(Source.Find("SOIL-NC1"), DataStatus.Secondary, "circular 5")).ToString(), StringComparison.Ordinal);
         Assert.EndsWith("[SOIL-NC1]", new WorkedLine("Rate", "a x b", "2 x 3 = 6", new(Source.Find("SOIL-NC1"), DataStatus.Read, "table 1")).ToString(), StringComparison.Ordinal);

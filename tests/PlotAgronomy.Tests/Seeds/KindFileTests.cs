@@ -7,34 +7,17 @@ namespace PlotAgronomy.Tests.Seeds;
 /// <summary>What a kind's file may say, and that every slip in it is named with its file, line and field.</summary>
 public class KindFileTests
 {
-    private const string Name = "Seeds/Data/kinds/my-clover.csv";
-    private const string Header = "figure,method,purpose,region,low,high,unit,note,source_id,locator,status";
-
-    /// <summary>Names alone: the least that a kind needs. The header is line 1.</summary>
-    private static readonly string[] Names =
-    [
-        "order,,,,68,,,,PRACTICE,place,practice",
-        "common-name,,,,,,,My clover,PRACTICE,name,practice",
-        "short-name,,,,,,,My clover,PRACTICE,name,practice",
-        "scientific-name,,,,,,,Trifolium meum,PRACTICE,name,practice",
-        "family,,,,,,,Fabaceae,PRACTICE,name,practice",
-        "functional-group,,,,,,,legume,PRACTICE,name,practice",
-        "growing-season,,,,,,,cool,PRACTICE,name,practice",
-        "life-cycle,,,,,,,perennial,PRACTICE,name,practice",
-        "chaffy,,,,,,,no,PRACTICE,name,practice",
-    ];
-
-    private static int NextLine => Names.Length + 2;
+    private static int NextLine => MyClover.Names.Length + 2;
 
     private static CropKind Read(string header, IEnumerable<string> rows) =>
-        PublishedKinds.From(KindFile.Read(CsvTable.Parse(Name, string.Join('\n', rows.Prepend(header)))));
+        PublishedKinds.From(KindFile.Read(CsvTable.Parse(MyClover.File, string.Join('\n', rows.Prepend(header)))));
 
-    private static CropKind With(params string[] more) => Read(Header, Names.Concat(more));
+    private static CropKind With(params string[] more) => Read(MyClover.Header, MyClover.Names.Concat(more));
 
     private static void AssertProblem(int line, string field, Func<object> read)
     {
         var error = Assert.Throws<DataFormatException>(read);
-        Assert.Equal((Name, line, field), (error.File, error.Line, error.Field));
+        Assert.Equal((MyClover.File, line, field), (error.File, error.Line, error.Field));
     }
 
     [Fact]
@@ -63,9 +46,9 @@ public class KindFileTests
     [InlineData("chaffy")]
     public void A_kind_needs_its_names(string figure)
     {
-        var rows = Names.Where(r => !r.StartsWith(figure + ",", StringComparison.Ordinal)).ToList();
-        Assert.Equal(Names.Length - 1, rows.Count);
-        AssertProblem(1, "figure", () => Read(Header, rows));
+        var rows = MyClover.Names.Where(r => !r.StartsWith(figure + ",", StringComparison.Ordinal)).ToList();
+        Assert.Equal(MyClover.Names.Length - 1, rows.Count);
+        AssertProblem(1, "figure", () => Read(MyClover.Header, rows));
     }
 
     [Theory]
@@ -121,11 +104,11 @@ public class KindFileTests
     [Fact]
     public void A_column_that_nobody_reads_is_named()
     {
-        AssertProblem(1, "colour", () => Read(Header + ",colour", Names.Select(r => r + ",red")));
+        AssertProblem(1, "colour", () => Read(MyClover.Header + ",colour", MyClover.Names.Select(r => r + ",red")));
         AssertProblem(2, "unit", () =>
             Read(
-                Header.Replace(",unit", "", StringComparison.Ordinal),
-                Names.Select(r => string.Join(',', r.Split(',').Where((_, i) => i != 6)))
+                MyClover.Header.Replace(",unit", "", StringComparison.Ordinal),
+                MyClover.Names.Select(r => string.Join(',', r.Split(',').Where((_, i) => i != 6)))
             )
         );
     }
@@ -144,7 +127,7 @@ public class KindFileTests
     }
 
     private static PlantingWindow Window(string row) =>
-        new(KindCatalog.Standard.Find("ladino-clover"), KindFile.Read(CsvTable.Parse(Name, $"{Header}\n{row}")).PlantingWindows.Single());
+        new(KindCatalog.Standard.Find("ladino-clover"), KindFile.Read(CsvTable.Parse(MyClover.File, $"{MyClover.Header}\n{row}")).PlantingWindows.Single());
 
     [Fact]
     public void A_planting_window_may_go_without_a_locator()

@@ -7,23 +7,8 @@ namespace PlotAgronomy.Tests.Seeds;
 /// <summary>Which of the printed figures speak, and what is made of those that do.</summary>
 public class PrintedSpanTests
 {
-    private const string Header = "figure,method,purpose,region,low,high,unit,note,source_id,locator,status";
-
-    private static readonly string[] Names =
-    [
-        "order,,,,68,,,,PRACTICE,place,practice",
-        "common-name,,,,,,,My clover,PRACTICE,name,practice",
-        "short-name,,,,,,,My clover,PRACTICE,name,practice",
-        "scientific-name,,,,,,,Trifolium meum,PRACTICE,name,practice",
-        "family,,,,,,,Fabaceae,PRACTICE,name,practice",
-        "functional-group,,,,,,,legume,PRACTICE,name,practice",
-        "growing-season,,,,,,,cool,PRACTICE,name,practice",
-        "life-cycle,,,,,,,perennial,PRACTICE,name,practice",
-        "chaffy,,,,,,,no,PRACTICE,name,practice",
-    ];
-
     private static CropKind With(params string[] more) =>
-        PublishedKinds.From(KindFile.Read(CsvTable.Parse("Seeds/Data/kinds/my-clover.csv", string.Join('\n', Names.Concat(more).Prepend(Header)))));
+        PublishedKinds.From(KindFile.Read(CsvTable.Parse(MyClover.File, string.Join('\n', MyClover.Names.Concat(more).Prepend(MyClover.Header)))));
 
     private static string Rate(string method, string purpose, double low, double high, string source, string status = "read", string note = "", string unit = "lb/ac") =>
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"full-rate,{method},{purpose},,{low},{high},{unit},{note},{source},page,{status}");

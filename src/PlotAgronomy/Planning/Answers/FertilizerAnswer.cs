@@ -79,7 +79,7 @@ public sealed class FertilizerAnswer
     internal IEnumerable<OpenQuestion> Questions => [.. Purchase.Questions, .. UreaLoss.Questions, .. Setbacks.Questions];
 
     /// <summary>The results that no section of the sheet tells.</summary>
-    internal IEnumerable<IWorkedResult?> Untold => Acidity;
+    internal IEnumerable<IWorkedResult?> WithoutSection => Acidity;
 
     private Offer<FertilizerProduct> OfferOf(FertilizerProduct product) => plan.FertilizerOffers.First(o => o.Item == product);
 }

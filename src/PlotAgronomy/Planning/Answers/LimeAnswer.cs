@@ -106,5 +106,5 @@ public sealed class LimeAnswer
             : [.. Order.Questions, .. Outlook.Questions, .. Sulfur.Questions];
 
     /// <summary>The results that no section of the sheet tells.</summary>
-    internal IEnumerable<IWorkedResult?> Untold => [Trigger, Sulfur.OrNull()];
+    internal IEnumerable<IWorkedResult?> WithoutSection => [Trigger, Sulfur.OrNull()];
 }

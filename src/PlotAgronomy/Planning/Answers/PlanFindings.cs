@@ -41,11 +41,11 @@ internal static class PlanFindings
             .. (spreading?.Passes ?? []).SelectMany(p =>
                 new IWorkedResult?[] { p.Walk, p.Laid.OrNull(), p.Measured, p.Setting.OrNull() }
             ),
-            .. soil.Untold,
-            .. lime.Untold,
-            .. fertilizer.Untold,
-            .. seed?.Untold ?? [],
-            .. spreading?.Untold ?? [],
+            .. soil.WithoutSection,
+            .. lime.WithoutSection,
+            .. fertilizer.WithoutSection,
+            .. seed?.WithoutSection ?? [],
+            .. spreading?.WithoutSection ?? [],
         ];
         return OneOnDepth(
             OnUreaOnlyWhereSpread(

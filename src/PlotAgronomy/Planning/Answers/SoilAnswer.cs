@@ -35,5 +35,5 @@ public sealed class SoilAnswer
     internal IEnumerable<OpenQuestion> Questions => [.. Ratings.Questions, .. Exchange.Questions, .. Sampling.Questions];
 
     /// <summary>The results that no section of the sheet tells.</summary>
-    internal IEnumerable<IWorkedResult?> Untold => [Ratings.OrNull(), Exchange.OrNull(), Sampling.OrNull(), .. Secondary];
+    internal IEnumerable<IWorkedResult?> WithoutSection => [Ratings.OrNull(), Exchange.OrNull(), Sampling.OrNull(), .. Secondary];
 }

@@ -81,5 +81,5 @@ public sealed class SeedAnswer
         ];
 
     /// <summary>The results that no section of the sheet tells; the tests of lots are told by lot.</summary>
-    internal IEnumerable<IWorkedResult?> Untold => [Fit, Seasons, Diversity, Spread, RateCheck.OrNull()];
+    internal IEnumerable<IWorkedResult?> WithoutSection => [Fit, Seasons, Diversity, Spread, RateCheck.OrNull()];
 }

@@ -27,5 +27,5 @@ public sealed class SpreadingAnswer
         [.. Passes.SelectMany(p => p.Setting.Questions), .. Passes.SelectMany(p => p.Laid.Questions).Distinct()];
 
     /// <summary>The results that no section of the sheet tells.</summary>
-    internal IEnumerable<IWorkedResult?> Untold => [.. Passes.Select(p => p.Setup), AllInOneHopper.OrNull()];
+    internal IEnumerable<IWorkedResult?> WithoutSection => [.. Passes.Select(p => p.Setup), AllInOneHopper.OrNull()];
 }

@@ -12,7 +12,7 @@ public sealed record WorkedLine(string Label, string Formula, string Numbers, Or
 {
     /// <summary>The line as text.</summary>
     /// <returns>Text such as <c>Bulk rate = PLS rate / (purity x germination) = 8 / (0.98 x 0.85) = 9.6 lb/ac
-    /// [SRC]</c>; a number seen in a transcription only is marked <c>[SRC, secondary]</c>.</returns>
+    /// [SRC]</c>; a number seen only as another publication quotes it is marked <c>[SRC, secondary]</c>.</returns>
     public override string ToString()
     {
         string seenIn = Origin?.Status == DataStatus.Secondary ? $", {DataStatuses.Words[DataStatus.Secondary]}" : "";

@@ -50,7 +50,7 @@ internal sealed class CsvRow(CsvColumns columns, int line, ImmutableArray<string
     internal DataStatus Status(string column = "status") => Choice<DataStatus>(column);
 
     /// <summary>Ids of the sources, place and status, or none where all three are left empty; a number that was seen must
-    /// have a place in its publication, or in the transcription it was seen in.</summary>
+    /// have a place in its publication, or in the one that quotes it.</summary>
     internal (string SourceIds, string Locator, DataStatus Status)? OriginCells()
     {
         if ((TextOrNull("source_id") ?? TextOrNull("locator") ?? TextOrNull("status")) is null)

@@ -6,7 +6,7 @@ public enum DataStatus
     /// <summary>Seen in the publication, or exact by definition.</summary>
     Read,
 
-    /// <summary>Seen in another publication's transcription of the one that is named: it answers like one that was read, and
+    /// <summary>Seen as another publication quotes the one that is named: it answers like one that was read, and
     /// says so.</summary>
     Secondary,
 

@@ -5,7 +5,7 @@ internal static class DataStatuses
 {
     internal static EnumWords<DataStatus> Words { get; } = EnumWords<DataStatus>.FromNames();
 
-    /// <summary>Whether it was seen in print, in the publication itself or in a transcription of it.</summary>
+    /// <summary>Whether it was seen in print, in the publication itself or as another quotes it.</summary>
     internal static bool IsSeen(DataStatus status) => status is DataStatus.Read or DataStatus.Secondary;
 
     /// <summary>An answer is known as well as the least well known number in it.</summary>

@@ -25,16 +25,7 @@ public sealed class TypedForecastLine
     public Length? Rain
     {
         get;
-        init
-        {
-            if (value is { } rain)
-            {
-                double millimeters = rain.Millimeters;
-                Guard.Between(millimeters, 0, WeatherRanges.MostRain, "mm", nameof(Rain));
-            }
-
-            field = value;
-        }
+        init => field = WeatherDay.CheckedRain(value, nameof(Rain));
     }
 
     /// <summary>Gets the high.</summary>

@@ -14,16 +14,7 @@ public sealed class WeatherDay
     public Length? Rain
     {
         get;
-        init
-        {
-            if (value is { } rain)
-            {
-                double millimeters = rain.Millimeters;
-                Guard.Between(millimeters, 0, WeatherRanges.MostRain, "mm", nameof(Rain));
-            }
-
-            field = value;
-        }
+        init => field = CheckedRain(value, nameof(Rain));
     }
 
     /// <summary>Gets the highest air temperature.</summary>
@@ -115,7 +106,7 @@ public sealed class WeatherDay
             if (value is { } height)
             {
                 double meters = height.Meters;
-                Guard.Between(meters, 0.5, 200, "m", nameof(WindHeight));
+                Guard.Between(meters, WeatherRanges.LowestWind, WeatherRanges.HighestWind, "m", nameof(WindHeight));
             }
 
             field = value;
@@ -130,6 +121,17 @@ public sealed class WeatherDay
 
     /// <summary>None where the high lies below the low, which is no day.</summary>
     internal double? MeanCelsius => HighCelsius >= LowCelsius ? (HighCelsius + LowCelsius) / 2 : null;
+
+    internal static Length? CheckedRain(Length? value, string name)
+    {
+        if (value is { } rain)
+        {
+            double millimeters = rain.Millimeters;
+            Guard.Between(millimeters, 0, WeatherRanges.MostRain, "mm", name);
+        }
+
+        return value;
+    }
 
     internal static Temperature? Checked(Temperature? value, string name)
     {

@@ -100,7 +100,9 @@ public sealed class ReferenceEvaporation : IWorkedResult
             return Answers.Open<ReferenceEvaporation>(() => [WeatherQuestions.Temperatures(date)]);
         }
 
-        double meters = elevation is { Meters: var known } ? Guard.Between(known, -500, 9000, "m", nameof(elevation)) : 0;
+        double meters = elevation is { Meters: var known }
+            ? Guard.Between(known, WeatherRanges.LowestGround, WeatherRanges.HighestGround, "m", nameof(elevation))
+            : 0;
         double coefficient = WeatherConstants.All[isNearCoast ? "sun-range-coast" : "sun-range-inland"];
         var evaporation = new ReferenceEvaporation(place, day, high, low, meters, coefficient);
         return Answers.Given(evaporation, () => evaporation.Findings);

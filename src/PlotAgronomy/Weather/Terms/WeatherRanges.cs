@@ -13,6 +13,14 @@ internal static class WeatherRanges
 
     internal static double MostWind => WeatherConstants.All["most-wind"];
 
+    internal static double LowestWind => WeatherConstants.All["lowest-wind-height"];
+
+    internal static double HighestWind => WeatherConstants.All["highest-wind-height"];
+
+    internal static double LowestGround => WeatherConstants.All["lowest-ground"];
+
+    internal static double HighestGround => WeatherConstants.All["highest-ground"];
+
     internal static double MostSun => WeatherConstants.All["most-sun"];
 
     internal static double Check(

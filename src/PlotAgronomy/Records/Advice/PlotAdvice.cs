@@ -1,0 +1,98 @@
+using System.Globalization;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Records;
+
+/// <summary>What stands, browse and families of a plot suggest.</summary>
+internal static class PlotAdvice
+{
+    private const int KindsNamed = 3;
+
+    internal static IEnumerable<Finding> FailedTwice(PlotBook book, string plot, DateOnly on) =>
+        FailedKinds(book, plot, on)
+            .Select(f =>
+                FindingCatalog.Create(
+                    RecordCodes.FailedTwice,
+                    ("kind", f.Kind.ShortName),
+                    ("plot", plot),
+                    ("dates", string.Join(" and ", f.Sown.Select(FieldWriter.Of)))
+                )
+            );
+
+    internal static IEnumerable<Finding> FedNothing(PlotBook book, string plot, KindCatalog kinds)
+    {
+        var failed = FailedKinds(book, plot, DateOnly.MaxValue).Select(f => f.Kind.Id).ToHashSet();
+        foreach (int month in BrowseByMonth.Of(book, plot).MonthsThatFedNothing)
+        {
+            var season = SeasonOf(month);
+            var feeding = kinds
+                .Kinds.Where(k => k.Seasons?.In(season) == UseRating.High && !failed.Contains(k.Id))
+                .Take(KindsNamed);
+            yield return FindingCatalog.Create(
+                RecordCodes.FedNothing,
+                ("plot", plot),
+                ("month", CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month)),
+                ("kinds", string.Join(", ", feeding.Select(k => k.ShortName))),
+                ("season", SeasonalUse.SeasonWords[season])
+            );
+        }
+    }
+
+    /// <summary>Families of annual kinds that were sown in each of the last years in which anything was.</summary>
+    internal static IEnumerable<Finding> Rotation(PlotBook book, string plot, DateOnly on)
+    {
+        int running = (int)RecordConstants.All["family-years"];
+        var years = book.Of<SowingEntry>(plot)
+            .Where(s => s.On <= on)
+            .GroupBy(s => s.On.Year)
+            .OrderByDescending(y => y.Key)
+            .Take(running)
+            .Select(y =>
+                (
+                    Year: y.Key,
+                    Families: y.SelectMany(s => s.Kinds)
+                        .Where(k => k.LifeCycle == LifeCycle.Annual)
+                        .Select(k => k.Family)
+                        .ToHashSet()
+                )
+            )
+            .ToList();
+        if (years.Count < running || years[0].Year - years[^1].Year >= running)
+        {
+            return [];
+        }
+
+        return years[0]
+            .Families.Where(f => years.All(y => y.Families.Contains(f)))
+            .Order(StringComparer.Ordinal)
+            .Select(f =>
+                FindingCatalog.Create(
+                    RecordCodes.Rotate,
+                    ("family", f),
+                    ("plot", plot),
+                    ("years", string.Join(" and ", years.Select(y => y.Year).Order().Select(y => ExactText.Of(y))))
+                )
+            );
+    }
+
+    internal static SeasonOfUse SeasonOf(int month) =>
+        month switch
+        {
+            >= 3 and <= 5 => SeasonOfUse.Spring,
+            >= 6 and <= 8 => SeasonOfUse.Summer,
+            9 => SeasonOfUse.EarlyFall,
+            10 or 11 => SeasonOfUse.MidFall,
+            _ => SeasonOfUse.LateWinter,
+        };
+
+    private static IEnumerable<(CropKind Kind, List<DateOnly> Sown)> FailedKinds(PlotBook book, string plot, DateOnly on) =>
+        StandOutcome
+            .All(book, plot)
+            .Where(a => a.TryGet(out _))
+            .Select(a => a.Value)
+            .Where(s => s.Verdict == StandVerdict.Failed && s.Count.Kind is not null && s.Count.On <= on)
+            .GroupBy(s => s.Count.Kind!.Id)
+            .Select(g => (g.First().Count.Kind!, Sown: g.Select(s => s.SownOn).Distinct().Order().ToList()))
+            .Where(f => f.Sown.Count >= RecordConstants.All["failures-to-tell"]);
+}

@@ -1,0 +1,61 @@
+using PlotAgronomy.Records;
+using UnitsNet;
+
+namespace PlotAgronomy.Tests.Records;
+
+public class NextYearTests
+{
+    private static readonly DateOnly Winter = Books.Day(2026, 1, 10);
+
+    private static IEnumerable<string> Suggested(PlotBook book) => NextYear.Of(book, "n", Area.FromAcres(1), Winter).Findings.Select(f => f.Code);
+
+    [Fact]
+    public void A_kind_that_failed_twice_is_left_out_and_once_is_weather()
+    {
+        var once = KindRankingTests.Stands(("winter oats", 2024, "n", 2));
+        var twice = KindRankingTests.Stands(("winter oats", 2024, "n", 2), ("winter oats", 2025, "n", 2));
+        var elsewhere = KindRankingTests.Stands(("winter oats", 2024, "n", 2), ("winter oats", 2025, "s", 2));
+        Assert.DoesNotContain("record-failed-twice", Suggested(once));
+        Assert.Contains("record-failed-twice", Suggested(twice));
+        Assert.DoesNotContain("record-failed-twice", Suggested(elsewhere));
+    }
+
+    /// <summary>Three stands of 40 %: usual 60 % over the own 40 % is 1.5 times the rate.</summary>
+    [Fact]
+    public void Own_emergence_changes_the_rate_once_it_was_seen_often_enough()
+    {
+        var book = KindRankingTests.Stands(("crimson clover", 2023, "n", 20), ("crimson clover", 2024, "n", 20), ("crimson clover", 2025, "n", 20));
+        var told = Assert.Single(NextYear.Of(book, "n", Area.FromAcres(1), Winter).Findings, f => f.Code == "record-own-emergence");
+        Assert.Equal("1.5", told.Values.Single(v => v.Name == "factor").Text);
+        Assert.Equal("3", told.Values.Single(v => v.Name == "count").Text);
+        Assert.DoesNotContain("record-own-emergence", Suggested(KindRankingTests.Stands(("crimson clover", 2025, "n", 20))));
+        Assert.DoesNotContain("record-own-emergence", Suggested(KindRankingTests.Stands(("crimson clover", 2024, "n", 30), ("crimson clover", 2025, "n", 30))));
+    }
+
+    [Fact]
+    public void A_family_of_annuals_two_years_running_gives_way_and_one_with_a_year_between_stays()
+    {
+        Assert.Contains("record-rotate", Suggested(KindRankingTests.Stands(("forage turnip", 2024, "n", 30), ("kale", 2025, "n", 30), ("forage radish", 2025, "n", 30), ("forage radish", 2024, "n", 30))));
+        Assert.DoesNotContain("record-rotate", Suggested(KindRankingTests.Stands(("forage radish", 2023, "n", 30), ("forage radish", 2025, "n", 30))));
+        Assert.DoesNotContain("record-rotate", Suggested(KindRankingTests.Stands(("forage radish", 2024, "n", 30), ("crimson clover", 2025, "n", 30))));
+    }
+
+    [Fact]
+    public void A_month_that_fed_nothing_names_kinds_of_use_then()
+    {
+        var book = PlotBook.Empty.With("a", new BrowseEntry { On = Books.Day(2025, 12, 20), Plot = "n", PlantsByClass = [40, 1, 0, 0, 0, 0] });
+        var told = Assert.Single(NextYear.Of(book, "n", Area.FromAcres(1), Winter).Findings, f => f.Code == "record-fed-nothing");
+        Assert.Equal("December", told.Values.Single(v => v.Name == "month").Text);
+        Assert.NotEqual("", told.Values.Single(v => v.Name == "kinds").Text);
+    }
+
+    [Fact]
+    public void Lime_at_work_is_told_and_an_empty_book_asks()
+    {
+        var book = PlotBook.Empty.With("a", new LimeEntry { On = Books.Day(2025, 11, 1), Plot = "n", Material = Books.Lime, Loads = [SpreadLoad.FromWeight(Mass.FromPounds(500))] });
+        Assert.Contains("record-lime-at-work", Suggested(book));
+        var empty = NextYear.Of(PlotBook.Empty, "n", Area.FromAcres(1), Winter);
+        Assert.Empty(empty.Findings);
+        Assert.Equal(["record-ask-report", "record-ask-lime-need"], empty.Questions.Select(q => q.Code));
+    }
+}
