@@ -98,7 +98,17 @@ internal static class OffersDraw
         draw.Maybe(0.9, lot, "lot", () => $"lot {number}");
         double coating = draw.Chance(0.15) ? draw.Number(5, 45) : 0;
         lot["pureSeed"] = Draw.Words(Math.Round(draw.Number(88, 99.5) * (1 - (coating / 100)), 1), "%");
-        AddGermination(draw, lot);
+        if (draw.Chance(0.04))
+        {
+            lot["tetrazolium"] = Draw.Words(draw.Number(60, 96, 0), "%");
+        }
+        else
+        {
+            AddGermination(draw, lot);
+        }
+
+        draw.Maybe(0.08, lot, "treated", () => draw.Chance(0.7));
+        draw.Maybe(0.1, lot, "preinoculated", () => draw.Chance(0.7));
         if (coating > 0)
         {
             lot["coating"] = Draw.Words(coating, "%");

@@ -33,8 +33,24 @@ internal static class PlanDraw
         plan["methods"] = Choices(draw, lime, nutrients, PlotDraw.HasStandingLegume(plan["plot"]!));
         plan["growing"] = GrowingDraw.Of(draw, kinds, nutrients, carriedOff);
         plan["materials"] = OffersDraw.Of(draw, kinds, planting);
+        NameLots(draw, plan);
         plan["spreader"] = SpreaderDraw.Of(draw, kinds);
         return plan;
+    }
+
+    /// <summary>Some kinds name the lot to sow.</summary>
+    private static void NameLots(Draw draw, JsonObject plan)
+    {
+        var lots = plan["materials"]!["seedLots"]!.AsArray();
+        foreach (var kind in plan["growing"]!["kinds"]!.AsArray())
+        {
+            string name = (string)kind!["kind"]!;
+            var own = lots.FirstOrDefault(l => name.Equals((string)l!["kind"]!, StringComparison.OrdinalIgnoreCase) && l["lot"] is not null);
+            if (own is not null)
+            {
+                draw.Maybe(0.1, kind.AsObject(), "lot", () => (string)own["lot"]!);
+            }
+        }
     }
 
     private static JsonObject Choices(Draw draw, LimeRecipe lime, NutrientRecipe nutrients, bool legumeStands)

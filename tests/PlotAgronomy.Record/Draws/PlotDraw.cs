@@ -7,6 +7,18 @@ internal static class PlotDraw
 {
     private const double MetersPerDegree = 111_320;
 
+    private static readonly string[] Places =
+    [
+        "Alabama", "Alaska", "Arizona", "Arkansas", "California", "Colorado", "Connecticut", "Delaware", "Florida",
+        "Georgia", "Hawaii", "Idaho", "Illinois", "Indiana", "Iowa", "Kansas", "Kentucky", "Louisiana", "Maine",
+        "Maryland", "Massachusetts", "Michigan", "Minnesota", "Mississippi", "Missouri", "Montana", "Nebraska",
+        "Nevada", "New Hampshire", "New Jersey", "New Mexico", "New York", "North Carolina", "North Dakota",
+        "Ohio", "Oklahoma", "Oregon", "Pennsylvania", "Rhode Island", "South Carolina", "South Dakota",
+        "Tennessee", "Texas", "Utah", "Vermont", "Virginia", "Washington", "West Virginia", "Wisconsin", "Wyoming",
+        "Alberta", "British Columbia", "Manitoba", "New Brunswick", "Newfoundland and Labrador", "Nova Scotia",
+        "Ontario", "Prince Edward Island", "Quebec", "Saskatchewan", "Northern Ireland",
+    ];
+
     internal static JsonObject Of(Draw draw, int number, LimeRecipe lime, bool carriedOff)
     {
         var plot = new JsonObject { ["name"] = $"Field {number}" };
@@ -29,6 +41,8 @@ internal static class PlotDraw
         draw.Maybe(0.7, plot, "drainage", () => draw.Pick(ReportWords.Drainages));
         draw.Maybe(0.4, plot, "standsNow", () => StandsNow(draw));
         draw.Maybe(0.4, plot, "grewBefore", () => draw.Pick(draw.Chance(0.6) ? KindWords.Legumes : KindWords.All).Name);
+        draw.Maybe(0.5, plot, "place", () => draw.Pick(Places));
+        draw.Maybe(0.2, plot, "plantingRegion", () => draw.Pick("North", "Central", "South"));
         plot["use"] = carriedOff ? "cut-and-carried-off" : "browsed";
         return plot;
     }

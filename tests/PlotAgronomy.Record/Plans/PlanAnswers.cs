@@ -13,9 +13,14 @@ internal static class PlanAnswers
         Add("area", answers.Plan.Plot.Area);
         LimeAnswers.Record(Add, answers.Lime.Told);
         NutrientAnswers.Record(Add, answers);
-        Seeds(Add, answers);
-        Crowding(Add, answers);
-        Passes(Add, answers);
+        Add("seed.state", answers.Seed.State);
+        if (answers.Seed.State == AnswerState.Given)
+        {
+            Seeds(Add, answers);
+            Crowding(Add, answers);
+            Passes(Add, answers);
+        }
+
         Add("report.findings", answers.Soil.Value.ReportFindings);
         Add("findings", answers.Findings);
         Add("total.cost", answers.TotalCost);
