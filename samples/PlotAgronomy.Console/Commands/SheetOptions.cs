@@ -6,7 +6,7 @@ namespace PlotAgronomy.Sample.Commands;
 /// <summary>The options of every command that prints a sheet.</summary>
 internal sealed class SheetOptions
 {
-    private readonly Option<string?> format = new("--format") { Description = "text, markdown or json." };
+    private readonly Option<string?> format = new("--format") { Description = "text, markdown, html or json." };
     private readonly Option<bool> work = new("--work") { Description = "Show all working." };
     private readonly Option<string?> output = new("--output") { Description = "Write to this file instead of the screen." };
     private readonly WidthOption width = new();
@@ -64,7 +64,7 @@ internal sealed class SheetOptions
             }
         }
 
-        streams.Error.WriteLine($"--format: expected text, markdown or json, found '{word}'");
+        streams.Error.WriteLine($"--format: expected text, markdown, html or json, found '{word}'");
         return false;
     }
 }

@@ -9,6 +9,9 @@ public enum SheetFormat
     /// <summary>Markdown.</summary>
     Markdown,
 
+    /// <summary>One page to print, with its style and drawings in it.</summary>
+    Html,
+
     /// <summary>JSON for other programs.</summary>
     Json,
 }

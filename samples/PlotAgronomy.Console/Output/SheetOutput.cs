@@ -42,6 +42,7 @@ internal static class SheetOutput
         format switch
         {
             SheetFormat.Json => sheet.ToJson(showWork),
+            SheetFormat.Html => sheet.ToHtml(showWork),
             SheetFormat.Markdown => sheet.ToMarkdown(showWork),
             _ => sheet.ToText(width ?? FieldSheetWriting.UsualWidth, showWork),
         };

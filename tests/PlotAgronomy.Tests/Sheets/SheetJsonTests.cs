@@ -29,6 +29,7 @@ public class SheetJsonTests
         ["remarks"] = "block remarks",
         ["steps"] = "block steps",
         ["table"] = "block columns rows",
+        ["drawing"] = "block text svg",
         ["figure"] = "block code label text value? low? high? unit? status sourceIds",
     };
 

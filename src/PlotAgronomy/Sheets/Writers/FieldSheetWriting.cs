@@ -2,7 +2,7 @@ using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy;
 
-/// <summary>Ways to write a field sheet or a comparison: text, Markdown, JSON. Each ends with a line end and depends on
+/// <summary>Ways to write a field sheet or a comparison: text, Markdown, HTML, JSON. Each ends with a line end and depends on
 /// nothing but the sheet.</summary>
 public static class FieldSheetWriting
 {
@@ -37,6 +37,16 @@ public static class FieldSheetWriting
         {
             ArgumentNullException.ThrowIfNull(sheet);
             return SheetMarkdownWriter.Write(sheet, showWork);
+        }
+
+        /// <summary>Writes the sheet as one HTML page that is printed on letter or A4: its style and drawings lie in it, nothing is
+        /// fetched and no script runs.</summary>
+        /// <param name="showWork">Whether the working stands below each figure.</param>
+        /// <returns>The page, well-formed also as XML.</returns>
+        public string ToHtml(bool showWork = false)
+        {
+            ArgumentNullException.ThrowIfNull(sheet);
+            return SheetHtmlWriter.Write(sheet, showWork);
         }
 
         /// <summary>Writes the sheet as JSON for other programs: the shape that <c>docs/field-sheet.md</c> describes.</summary>

@@ -64,6 +64,11 @@ internal static class SheetJsonWriter
                 WriteTexts(json, "columns", table.Columns);
                 WriteAll(json, "rows", table.Rows, row => WriteRow(json, row, showWork));
                 break;
+            case SheetDrawing drawing:
+                json.WriteString("block", "drawing");
+                json.WriteString("text", drawing.Caption);
+                json.WriteString("svg", drawing.Svg);
+                break;
             case SheetFigure figure:
                 json.WriteString("block", "figure");
                 WriteFigure(json, figure, showWork);

@@ -66,6 +66,9 @@ internal static class SheetMarkdownWriter
                 }
 
                 break;
+            case SheetDrawing drawing:
+                page.Append(CultureInfo.InvariantCulture, $"{drawing.Caption}\n");
+                break;
             case SheetFigure figure:
                 page.Append(CultureInfo.InvariantCulture, $"- **{figure.Code}** {figure.Label}: {figure.Value}\n");
                 if (showWork)

@@ -66,6 +66,9 @@ internal sealed class SheetTextWriter(int width, bool showWork)
             case SheetTable table:
                 WriteTable(table);
                 break;
+            case SheetDrawing drawing:
+                Say(drawing.Caption);
+                break;
             default:
                 throw new InvalidOperationException($"No way to write {block.GetType().Name}.");
         }
