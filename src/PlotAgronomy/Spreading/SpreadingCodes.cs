@@ -30,6 +30,7 @@ internal static class SpreadingCodes
     internal const string LapMisses = "spread-lap-misses";
     internal const string LapNoRoom = "spread-lap-no-room";
     internal const string LongWalk = "spread-long-walk";
+    internal const string ManyFillings = "spread-many-fillings";
     internal const string MixedHopper = "spread-mixed-hopper";
     internal const string NoCarrierNeeded = "spread-no-carrier-needed";
     internal const string NoSwath = "spread-no-swath";

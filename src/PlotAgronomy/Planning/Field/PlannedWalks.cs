@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Spreading;
+using UnitsNet;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>Every walk of a plan with the spreader, in the order of the work: lime of the first day, fertilizer, seed.</summary>
+internal static class PlannedWalks
+{
+    internal static ImmutableArray<PlannedWalk> Of(PlotAnswers answers) =>
+        [.. Lime(answers), .. Fertilizer(answers), .. Seed(answers)];
+
+    private static IEnumerable<PlannedWalk> Lime(PlotAnswers answers)
+    {
+        if (answers.Lime.Told is not { Offer: { } offer } lime || lime.Order.OrNull() is not { } order)
+        {
+            return [];
+        }
+
+        var lightest = Density.FromPoundsPerCubicFoot(LimingConstants.All["lightest-bulk"]);
+        return order
+            .Dressings.Where(d => d.MonthsAfterFirst == 0)
+            .Select(dressing => new PlannedWalk
+            {
+                What = offer.Item.Name,
+                Lime = dressing,
+                Pass = WalkedPass.For(
+                    dressing.Mass,
+                    dressing.Rate,
+                    SpacingOf(answers),
+                    filling: Filling(answers.Plan, lightest),
+                    package: offer.Package.IsWhole ? offer.Package.Weight : null
+                ),
+            });
+    }
+
+    private static IEnumerable<PlannedWalk> Fertilizer(PlotAnswers answers) =>
+        (answers.Fertilizer.Told.Purchase.OrNull()?.Lines ?? [])
+            .Where(line => line.Product.LiquidDensity is null && line.Spread > Mass.Zero)
+            .Select(line => new PlannedWalk
+            {
+                What = line.Product.Name,
+                Pass = WalkedPass.For(
+                    line.Spread,
+                    line.Rate,
+                    SpacingOf(answers),
+                    filling: Filling(answers.Plan, FertilizerBulk.LightestOf(line.Product)),
+                    package: line.Offer.Package.IsWhole ? line.Offer.Package.Weight : null
+                ),
+            });
+
+    /// <summary>A drill is set by its chart and not walked.</summary>
+    private static IEnumerable<PlannedWalk> Seed(PlotAnswers answers) =>
+        answers.Plan.Method == PlantingMethod.Drilled
+            ? []
+            : (answers.Spreading.OrNull()?.Passes ?? []).Select(pass => new PlannedWalk
+            {
+                What = pass.Names,
+                Seed = pass,
+                Pass = WalkedPass.For(
+                    pass.Load,
+                    pass.Rate,
+                    pass.Laid.OrNull()?.Spacing ?? answers.Plan.Spreader.Swath,
+                    pass.Setting.OrNull(),
+                    Filling(answers.Plan, LightestOf(pass))
+                ),
+            });
+
+    private static Length SpacingOf(PlotAnswers answers) =>
+        SpreadingSolver.Ground(answers.Plan)?.Spacing ?? answers.Plan.Spreader.Swath;
+
+    private static Mass? Filling(PlotPlan plan, Density? lightest) =>
+        plan.Spreader.Hopper is { } hopper && lightest is { } density ? MeasuredBucket.FromVolume(hopper, density).Holds : null;
+
+    /// <summary>How light the seed of a pass may lie, each kind by itself; null where a kind's bushel weight is not
+    /// known.</summary>
+    private static Density? LightestOf(SowingPass pass)
+    {
+        double pounds = 0,
+            cubicFeet = 0;
+        foreach (var kind in pass.Kinds)
+        {
+            if (kind.Planned.Kind.BushelWeight is not { } weight)
+            {
+                return null;
+            }
+
+            double perCubicFoot = weight.Low.PoundsPerCubicFoot;
+            pounds += kind.Weight.Pounds;
+            cubicFeet += kind.Weight.Pounds / perCubicFoot;
+        }
+
+        return Density.FromPoundsPerCubicFoot(pounds / cubicFeet);
+    }
+}

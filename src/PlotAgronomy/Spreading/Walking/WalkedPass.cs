@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+using UnitsNet;
+
+namespace PlotAgronomy.Spreading;
+
+/// <summary>A pass as a person walks it with seed, lime or fertilizer: fillings, once over or in two halves crosswise, pace, and
+/// a test run that the load can spare.</summary>
+/// <remarks>Two halves crosswise are walked where the gate that was measured would make the pace a crawl: each half is half the
+/// rate at twice the pace.</remarks>
+[JsonConverter(typeof(NotForJson))]
+public sealed class WalkedPass : IWorkedResult
+{
+    internal WalkedPass() { }
+
+    /// <summary>Gets all that is spread.</summary>
+    public required Mass Load { get; init; }
+
+    /// <summary>Gets the rate over the plot, both halves together.</summary>
+    public required ApplicationRate Rate { get; init; }
+
+    /// <summary>Gets the spacing of the passes.</summary>
+    public required Length Spacing { get; init; }
+
+    /// <summary>Gets a value indicating whether it is walked twice, crosswise, at half the rate.</summary>
+    public required bool IsCrosswise { get; init; }
+
+    /// <summary>Gets the fillings of the hopper, counted by the lightest the material may lie; null when hopper or material is
+    /// not known.</summary>
+    public int? Fillings { get; init; }
+
+    /// <summary>Gets the weight of one filling, all alike; null when their number is not known.</summary>
+    public Mass? PerFilling => Fillings is { } count ? Mass.FromPounds(Load.Pounds / count) : null;
+
+    /// <summary>Gets the walk that one package lasts, once over; null where it is not bought in packages.</summary>
+    public Length? WalkPerPackage { get; init; }
+
+    /// <summary>Gets the time for 100 ft, each way; null without a timed run.</summary>
+    public TimeSpan? TimePer100Feet { get; init; }
+
+    /// <summary>Gets the length of a test run that the load can spare.</summary>
+    public required Length TestRun { get; init; }
+
+    /// <summary>Gets what the test run must use, each way.</summary>
+    public Mass TestRunCatch => MeasuredRate.ExpectedCatch(RateEachWay, TestRun, Spacing);
+
+    /// <summary>Gets the rate of one walk over the plot.</summary>
+    public ApplicationRate RateEachWay => IsCrosswise ? Rate * 0.5 : Rate;
+
+    /// <inheritdoc/>
+    public ImmutableArray<Finding> Findings =>
+        Fillings is { } count && count > SpreadingConstants.All["many-fillings"]
+            ?
+            [
+                FindingCatalog.Create(
+                    SpreadingCodes.ManyFillings,
+                    ("fillings", Amounts.Print(count, 0)),
+                    ("load", Amounts.PrintForScale(Load))
+                ),
+            ]
+            : [];
+
+    /// <inheritdoc/>
+    public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
+
+    /// <summary>Plans the walk.</summary>
+    /// <param name="load">All that is spread; above 0.</param>
+    /// <param name="rate">Rate; above 0.</param>
+    /// <param name="spacing">Spacing of the passes; above 0.</param>
+    /// <param name="setting">Pace that gives the rate at the gate of a weighed run; or null.</param>
+    /// <param name="filling">What the hopper holds of it at least; or null.</param>
+    /// <param name="package">Weight of the package it comes in; or null.</param>
+    /// <returns>The pass.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public static WalkedPass For(
+        Mass load,
+        ApplicationRate rate,
+        Length spacing,
+        SpreaderSetting? setting = null,
+        Mass? filling = null,
+        Mass? package = null
+    )
+    {
+        Guard.Positive(load);
+        Guard.Above(rate.PoundsPerAcre, 0, "lb/ac", nameof(rate));
+        Guard.Positive(spacing);
+        bool isCrosswise = setting is not null && IsCrawl(setting.Speed);
+        var course = MeasuredRate.UsualCourse;
+        var time = setting?.TimePer100Feet;
+        return new WalkedPass
+        {
+            Load = load,
+            Rate = rate,
+            Spacing = spacing,
+            IsCrosswise = isCrosswise,
+            Fillings = filling is { } held ? Package.RoundUp(load, held) : null,
+            WalkPerPackage = package is { } bag ? MeasuredRate.CourseLengthFor(rate.AreaCoveredBy(bag), spacing) : null,
+            TimePer100Feet = isCrosswise ? time / 2 : time,
+            TestRun = TestRunFinding.Spared(
+                load,
+                course,
+                MeasuredRate.ExpectedCatch(isCrosswise ? rate * 0.5 : rate, course, spacing)
+            ),
+        };
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<WorkedLine> ShowWork() =>
+        [
+            MeasuredRate.ExpectedCatchLine(RateEachWay, TestRun, Spacing),
+            .. WalkPerPackage is { } walk
+                ?
+                [
+                    SpreadingFormulas
+                        .All["spread-walk-distance"]
+                        .Line(
+                            Amounts.Print(walk, "ft", 0),
+                            ("area", $"{Amounts.Print(walk.Feet * Spacing.Feet, 0)} ft2 of a package"),
+                            ("swath", Amounts.Print(Spacing, "ft", 1))
+                        ),
+                ]
+                : ImmutableArray<WorkedLine>.Empty,
+        ];
+
+    /// <summary>Twice so fast is still a walk.</summary>
+    private static bool IsCrawl(Speed pace) => pace.MilesPerHour < SpreadingConstants.All["crawl"];
+
+    /// <summary>What it comes to.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Amounts.PrintForScale(Load)}{(IsCrosswise ? " in two halves crosswise" : "")}, {Amounts.Print(TestRun, "ft", 0)} use "
+        + Amounts.PrintForScale(TestRunCatch);
+}
