@@ -3,9 +3,13 @@ namespace PlotAgronomy.Planning;
 /// <summary>The codes of this room's findings, as its table holds them.</summary>
 internal static class PlanningCodes
 {
+    internal const string AskKinds = "plan-ask-kinds";
     internal const string CreditNeedsEarlier = "plan-credit-needs-earlier";
     internal const string CreditNeedsStand = "plan-credit-needs-stand";
+    internal const string DeerOnSmallPlot = "plan-deer-on-small-plot";
+    internal const string LimeInBulk = "plan-lime-in-bulk";
     internal const string LimeNotCountable = "plan-lime-not-countable";
+    internal const string NoFrost = "plan-no-frost";
     internal const string NoFertilizerOffered = "plan-no-fertilizer-offered";
     internal const string NoLimeDate = "plan-no-lime-date";
     internal const string NoLimeOffered = "plan-no-lime-offered";

@@ -196,7 +196,7 @@ public class LimeInPlanTests
             var answers = other.Solve();
             Assert.Equal(held, answers.Lime.Told.HoldBack.Select(k => k.Id));
             Assert.Equal(held.Length, answers.Findings.Count(f => f.Code == "lime-kind-hold-back"));
-            Assert.Equal(held.Order(), answers.SowingSteps.SelectMany(s => s.HeldBack).Select(h => h.Sown.Planned.Kind.Id).Order());
+            Assert.Equal(held.Order(), answers.Verdict.Value.Held.Where(v => v.Decision == KindDecision.AfterTest).Select(v => v.Planned.Kind.Id).Order());
             Assert.Contains("Hold back until a new test", Words(answers), StringComparison.Ordinal);
         }
 

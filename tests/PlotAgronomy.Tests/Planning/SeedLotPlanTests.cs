@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Sheets;
 using PlotAgronomy.Tests.Support;
@@ -97,12 +98,14 @@ public class SeedLotPlanTests
             plan["method"] = method;
             EditedPlan.Set(plan, "materials.seedLots.1.treated", true);
         });
-        Assert.Equal(stops ? AnswerState.Open : AnswerState.Given, answers.Seed.State);
+        Assert.Equal(stops ? 1 : 0, answers.Verdict.Value.Held.Count(v => v.Decision == KindDecision.OtherSeed));
+        Assert.Equal(AnswerState.Given, answers.Seed.State);
+        Assert.DoesNotContain(answers.Seed.Value.Kinds, k => stops && k.Planned.Offer.Item.IsTreated);
         Assert.Equal(stops, answers.Questions.Any(q => q.Code == SeedCodes.AskUntreated));
         Assert.Equal(stops, answers.Findings.Any(f => f.Code == SeedCodes.TreatedOnSurface));
         Assert.Contains(answers.Findings, f => f.Code == SeedCodes.Treated);
         string sheet = FieldSheet.Of(answers).ToText(FieldSheetWriting.UsualWidth);
-        Assert.Equal(stops, sheet.Contains("No seed is weighed out yet", StringComparison.Ordinal));
+        Assert.Equal(stops, sheet.Contains("Not this lot.", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -111,6 +114,6 @@ public class SeedLotPlanTests
     public void On_a_worked_bed_large_seed_is_covered_and_small_seed_lies_open(int lot, bool stops)
     {
         var answers = Solve("fall-blend", plan => EditedPlan.Set(plan, $"materials.seedLots.{lot}.treated", true));
-        Assert.Equal(stops ? AnswerState.Open : AnswerState.Given, answers.Seed.State);
+        Assert.Equal(stops ? 1 : 0, answers.Verdict.Value.Held.Count(v => v.Decision == KindDecision.OtherSeed));
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
@@ -20,37 +19,17 @@ internal static class FitFindings
     private static IEnumerable<Finding> Soil(FitFacts fit)
     {
         CropKind[] kinds = [.. fit.Parts.Select(p => p.Kind)];
-        if (fit.Request.Soil?.WaterPh is { } ph)
+        foreach (var unsuited in GroundFindings.Of(kinds, fit.Request.Soil))
         {
-            var known = kinds.Where(k => k.Ph is not null).ToList();
-            foreach (
-                var (code, outside) in Told(
-                    (BlendCodes.PhLow, known.Where(k => ph.Value < k.Ph!.MinimumPh)),
-                    (BlendCodes.PhHigh, known.Where(k => ph.Value > k.Ph!.MaximumPh))
-                )
-            )
-            {
-                yield return FindingCatalog.Create(code, ("ph", ph.ToString()), ("kinds", WithPh(outside)));
-            }
+            yield return unsuited;
         }
 
         if (fit.PhSpan is { } span && span.Low > span.High)
         {
-            yield return FindingCatalog.Create(BlendCodes.PhApart, ("kinds", WithPh(kinds.Where(k => k.Ph is not null))));
-        }
-
-        if (fit.Request.Soil?.Drainage is { } drainage)
-        {
-            var known = kinds.Where(k => k.Drainage is not null).ToList();
-            foreach (
-                var (code, unsuited) in Told(
-                    (BlendCodes.GroundWet, known.Where(k => drainage < k.Drainage!.Wettest)),
-                    (BlendCodes.GroundDry, known.Where(k => drainage > k.Drainage!.Driest))
-                )
-            )
-            {
-                yield return FindingCatalog.Create(code, ("kinds", StandNames.Of(unsuited)));
-            }
+            yield return FindingCatalog.Create(
+                BlendCodes.PhApart,
+                ("kinds", GroundFindings.WithPh(kinds.Where(k => k.Ph is not null)))
+            );
         }
 
         if (fit.DrainageSpan is { } drain && drain.Wettest > drain.Driest)
@@ -93,7 +72,8 @@ internal static class FitFindings
     {
         var seasons = fit.Parts.Select(p => p.Kind).ToLookup(k => k.GrowingSeason);
         bool meet = fit.Dates is { Ranges.IsEmpty: false };
-        if (!meet && seasons[GrowingSeason.Warm].Any() && seasons[GrowingSeason.Cool].Any())
+        bool isFrostSeeded = fit.Parts.All(p => p.Component.Method == SowingMethod.FrostSeeded);
+        if (!meet && !isFrostSeeded && seasons[GrowingSeason.Warm].Any() && seasons[GrowingSeason.Cool].Any())
         {
             yield return FindingCatalog.Create(
                 BlendCodes.WarmAndCool,
@@ -117,31 +97,11 @@ internal static class FitFindings
             yield return FindingCatalog.Create(BlendCodes.NoCommonDay);
         }
 
-        foreach (var kind in fit.Parts.Select(p => p.Kind))
+        if (fit.Request.SowingDay is { } day)
         {
-            if (fit.Request.SowingDay is not { } day)
+            foreach (var off in fit.Parts.Select(p => DayFinding.Of(p.Kind, day, dates.Windows[p.Kind.Id])).OfType<Finding>())
             {
-                continue;
-            }
-
-            var windows = dates.Windows[kind.Id];
-            if (SowingDay.Of(day, windows) is { Code: { } code } off)
-            {
-                string dated = day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-                string published = string.Join("; ", windows.Select(w => w.ToString()).Distinct());
-                yield return code == BlendCodes.OutOfSeason
-                    ? FindingCatalog.Create(code, ("day", dated), ("kind", kind.ShortName), ("dates", published))
-                    : FindingCatalog.Create(
-                        code,
-                        ("day", dated),
-                        ("kind", kind.ShortName),
-                        ("days", Amounts.Print(off.Days, 0)),
-                        ("dates", published)
-                    );
-            }
-            else if (EarlyEdge.For(kind, windows, day) is { } early)
-            {
-                yield return early;
+                yield return off;
             }
         }
     }
@@ -207,13 +167,4 @@ internal static class FitFindings
             .Concat(MemoryNotes.For("the sowing depths", kinds.Select(k => (k, k.Depth?.Evidence))))
             .Concat(MemoryNotes.For("the nitrogen fixed", fit.Members.Select(m => (m.Kind, m.Kind.Nitrogen?.Evidence))));
     }
-
-    private static IEnumerable<(string Code, CropKind[] Kinds)> Told(params (string Code, IEnumerable<CropKind> Kinds)[] sides) =>
-        sides.Select(s => (s.Code, Kinds: s.Kinds.ToArray())).Where(s => s.Kinds.Length > 0);
-
-    private static string WithPh(IEnumerable<CropKind> kinds) =>
-        string.Join(
-            "; ",
-            kinds.Select(k => $"{k.ShortName} {Amounts.Print(k.Ph!.MinimumPh, 1)}-{Amounts.Print(k.Ph.MaximumPh, 1)}")
-        );
 }

@@ -113,7 +113,18 @@ public sealed class LimeTarget : IWorkedResult
         double? smallestShare = null
     )
     {
-        Guard.NotEmpty(blend);
+        return ForAny(Guard.NotEmpty(blend), institution, soilClass, acidSubsoil, smallestShare);
+    }
+
+    /// <summary>The same where nothing need be grown: then no kind asks for a pH.</summary>
+    internal static LimeTarget ForAny(
+        IReadOnlyList<KindShare> blend,
+        Institution institution,
+        SoilClass soilClass,
+        bool acidSubsoil = false,
+        double? smallestShare = null
+    )
+    {
         ArgumentNullException.ThrowIfNull(institution);
         Guard.Defined(soilClass);
         double threshold = Guard.Between(

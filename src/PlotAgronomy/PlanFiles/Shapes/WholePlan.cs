@@ -23,7 +23,8 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         var limed = Optional("limeDate", Date, LimeDay, p => p.LimeDate);
         const string Worked = "Depth to which the ground is worked and lime mixed in.";
         var tillage = Optional("tillageDepth", Length("5 in"), Worked, p => p.TillageDepth);
-        var method = Required("method", Hyphened<PlantingMethod>(), "How the seed is planted.", p => p.Method);
+        const string Planted = "How the seed is planted; needed where something is to be sown.";
+        var method = Optional("method", Hyphened<PlantingMethod>(), Planted, p => p.Kinds.IsEmpty ? null : p.Method);
         var plotShape = new PlotShape();
         var plot = Required("plot", plotShape, "The plot.", p => p.Plot);
         var reportShape = new SoilReportShape();
@@ -54,18 +55,19 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         bool IsCarriedOff(PlanPart plan) => plan.Part(plot)?.Find(plotShape.IsCarriedOff) == true;
         var rest = new RestOfPlan(method, IsCarriedOff, SeedLotsOf, EverySeedLotWasRead);
         var growingShape = new GrowingShape(rest);
-        var growing = Required("growing", growingShape, "What is to be grown.", p => p);
+        const string ToSow = "What is to be sown; without it the stand that is there is kept up.";
+        var growing = Optional("growing", growingShape, ToSow, p => p.Kinds.IsEmpty ? null : p);
 
         var onOffer = new PlanGroup<PlotPlan>("materials", "What is on offer.");
         materials = Required("materials", onOffer, "What is on offer.", p => p);
         var limes = onOffer.Optional("lime", List(new LimeMaterialShape()), "Liming materials.", p => p.LimeOffers);
         var fertilizers = onOffer.Optional("fertilizers", List(new FertilizerShape()), "Fertilizers.", p => p.FertilizerOffers);
-        seedLots = onOffer.Required("seedLots", List(new SeedLotShape(), fewest: 1), "Seed lots.", p => SeedLotShape.AllOf(p));
+        seedLots = onOffer.Optional("seedLots", List(new SeedLotShape()), "Seed lots.", p => SeedLotShape.AllOf(p));
         const string Ready = "Ready blends of a store, to be held against plain seed.";
         var blends = onOffer.Optional("storeBlends", List(new StoreBlendShape(method)), Ready, p => p.StoreBlends);
 
         var spreaderShape = new SpreaderShape();
-        var spreader = Required("spreader", spreaderShape, "The spreader.", p => p.Spreader);
+        var spreader = Optional("spreader", spreaderShape, "The spreader.", p => p.Spreader);
 
         ReadAs(at =>
         {
@@ -89,6 +91,11 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 plotShape.CheckStrips(ground, at.Find(plot), swath);
             }
 
+            if (at.Has(growing) && !at.Has(method))
+            {
+                at.Report(growing, $"what is to be sown needs the field 'method': {method.Meaning}");
+            }
+
             if (at.Problems.Count > 0)
             {
                 throw PlanPart.Unread();
@@ -101,7 +108,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 PlantingDate = at.Get(planting),
                 LimeDate = at.Maybe(limed),
                 TillageDepth = at.Maybe(tillage),
-                Method = at.Get(method),
+                Method = at.Maybe(method) ?? PlantingMethod.BroadcastThenMown,
                 Plot = at.Get(plot),
                 Report = at.Get(report),
                 Printed = reported.Find(reportShape.Advice),
@@ -110,12 +117,12 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 NutrientSystem = named.Get(nutrients),
                 LegumeCredit = named.Find(credit),
                 StatedTargetPh = named.Maybe(targetPh),
-                Kinds = at.Get(growing),
+                Kinds = at.All(growing),
                 LimeOffers = offered.All(limes),
                 FertilizerOffers = offered.All(fertilizers),
                 SeedOffers = offered.All(seedLots),
                 StoreBlends = offered.All(blends),
-                Spreader = at.Get(spreader),
+                Spreader = at.Find(spreader),
             };
             return reported.Find(reportShape.Facts)?.Invoke(plan) ?? plan;
         });

@@ -21,8 +21,12 @@ public sealed class FertilizerAnswer
         this.need = need.WorthBuying;
     }
 
-    /// <summary>Gets a value indicating whether any nutrient is needed in an amount worth buying.</summary>
-    public bool IsNeeded => NeedSolver.IsNeeded(need);
+    /// <summary>Gets a value indicating whether any nutrient is needed now in an amount worth buying.</summary>
+    public bool IsNeeded => !Waits && NeedSolver.IsNeeded(need);
+
+    /// <summary>Gets a value indicating whether the purchase waits, because the plan names seed and none of it is sown now; the
+    /// need is told for the day it is.</summary>
+    public bool Waits { get; init; }
 
     /// <summary>Gets the cheapest set on offer, in whole packages; open where something is needed and nothing is on
     /// offer.</summary>
@@ -39,8 +43,8 @@ public sealed class FertilizerAnswer
     /// what that would overshoot.</summary>
     public ImmutableArray<SingleProductRate> Alone =>
         [
-            .. plan
-                .FertilizerOffers.Select(o => SingleProductRate.MeetingAll(o.Item.Analysis, need))
+            .. (Waits ? [] : plan.FertilizerOffers)
+                .Select(o => SingleProductRate.MeetingAll(o.Item.Analysis, need))
                 .Where(single => single.SetBy is not null),
         ];
 

@@ -26,7 +26,7 @@ internal static class FertilizerParts
     internal static Answer<PercentRange> UreaLoss(PlotPlan plan, Purchase? purchase)
     {
         bool hasSurfaceUrea =
-            plan.Method != PlantingMethod.TilledAndPacked
+            !GrownKinds.IsTilled(plan)
             && purchase?.Lines.Any(l =>
                 l.Product.Substance is FertilizerSubstance.Urea or FertilizerSubstance.UreaAmmoniumNitrateSolution
             ) == true;

@@ -55,6 +55,11 @@ internal static class LimeParts
             return Answers.Given(outlook, () => outlook.Findings);
         }
 
+        if (plan.Kinds.IsEmpty)
+        {
+            return Answers.NoneNeeded<LimeOutlook>();
+        }
+
         if (plan.Report.WaterPh is null)
         {
             return Answers.Open<LimeOutlook>(() => [SoilQuestions.WaterPh(plan.Report)]);

@@ -8,7 +8,7 @@ internal static class LimePlacing
     /// <summary>Lime is worked in where the ground is: for a tilled seedbed, and before a drill where a depth is
     /// stated.</summary>
     internal static LimePlacement Of(PlotPlan plan) =>
-        plan.Method == PlantingMethod.TilledAndPacked || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null }
+        GrownKinds.IsTilled(plan) || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null, Kinds.IsEmpty: false }
             ? LimePlacement.WorkedIn
             : LimePlacement.Surface;
 }

@@ -78,6 +78,15 @@ internal static class LimeRemarks
             yield return near;
         }
 
+        if (offers?.CheapestForPlot?.Order?.Bags is { } bags && bags >= PlanningConstants.All["lime-in-bulk-from"])
+        {
+            yield return FindingCatalog.Create(
+                PlanningCodes.LimeInBulk,
+                ("bags", Amounts.Print(bags, 0)),
+                ("material", offer!.Item.Name)
+            );
+        }
+
         if (offer is null)
         {
             yield return plan.LimeOffers.IsEmpty
@@ -85,7 +94,7 @@ internal static class LimeRemarks
                 : FindingCatalog.Create(PlanningCodes.LimeNotCountable, ("basis", used.Basis.Name));
         }
 
-        if (plan.LimeDate is null || plan.LimeDate > plan.PlantingDate)
+        if (!plan.Kinds.IsEmpty && (plan.LimeDate is null || plan.LimeDate > plan.PlantingDate))
         {
             yield return FindingCatalog.Create(PlanningCodes.NoLimeDate);
         }

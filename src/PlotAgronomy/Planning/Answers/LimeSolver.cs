@@ -47,7 +47,7 @@ internal static class LimeSolver
     /// lowest.</summary>
     internal static (LimeTarget Target, double Ph) Aim(PlotPlan plan, IReadOnlyList<KindShare> kinds)
     {
-        var target = LimeTarget.ForBlend(kinds, plan.LimeMethod.Institution, plan.Soil.SoilClass ?? SoilClass.Mineral);
+        var target = LimeTarget.ForAny(kinds, plan.LimeMethod.Institution, plan.Soil.SoilClass ?? SoilClass.Mineral);
         return (
             target,
             plan.StatedTargetPh
@@ -136,7 +136,7 @@ internal static class LimeSolver
                     MostAtOnce = isWeak && plan.Printed?.Lime is not null ? WeakBuffering.MostOfAny : null,
                     FirstDressingOn = plan.LimeDate,
                     SowingOn = plan.PlantingDate,
-                    StandsForYears = plan.Kinds.Any(k => k.Kind.LifeCycle == LifeCycle.Perennial),
+                    StandsForYears = GrownKinds.Of(plan).Any(k => k.Kind.LifeCycle == LifeCycle.Perennial),
                 },
                 plan.LimeOffers
             );

@@ -50,27 +50,33 @@ internal static class NeedSolver
     internal static bool IsNeeded(PlotNeed need) => need.Targets.Any(t => t.AtLeast != ApplicationRate.Zero);
 
     private static IEnumerable<OpenQuestion> Questions(PlotPlan plan, PlotNeed need) =>
+        GrownKinds.Of(plan).IsEmpty ? [PlanQuestions.Kinds()] : OfTheReport(plan, need);
+
+    private static IEnumerable<OpenQuestion> OfTheReport(PlotPlan plan, PlotNeed need) =>
         FromTheReport
             .Where(n => need.Find(n) is null)
             .SelectMany(n => NutrientQuestions.For(plan.Report, plan.NutrientSystem, n, need.ServedBy(n)))
             .Concat(need.StateOf(PlantNutrient.Nitrogen) == AnswerState.Open ? NutrientQuestions.Yields(need) : []);
 
+    /// <summary>Unknown where nothing is sown, nothing stands there and the laboratory prints nothing.</summary>
     private static PlotNeed NeedOf(PlotPlan plan, ImmutableArray<KindShare> kinds) =>
-        PlotNeed.For(
-            new PlotNeedRequest
-            {
-                Soil = plan.Soil,
-                Kinds = kinds,
-                System = plan.NutrientSystem,
-                BuildUpYears = plan.BuildUpYears,
-                Printed = Printed(plan),
-                Uses = plan.Kinds.ToImmutableDictionary(
-                    k => k.Kind.Id,
-                    k => new KindUse { Yield = k.Yield, IsCarriedOff = plan.Plot.IsCarriedOff }
-                ),
-                LegumeCredit = Credit(plan),
-            }
-        );
+        Printed(plan) is var printed && printed is null && kinds.IsEmpty
+            ? PlotNeed.Unknown
+            : PlotNeed.For(
+                new PlotNeedRequest
+                {
+                    Soil = plan.Soil,
+                    Kinds = kinds,
+                    System = plan.NutrientSystem,
+                    BuildUpYears = plan.BuildUpYears,
+                    Printed = printed,
+                    Uses = plan.Kinds.ToImmutableDictionary(
+                        k => k.Kind.Id,
+                        k => new KindUse { Yield = k.Yield, IsCarriedOff = plan.Plot.IsCarriedOff }
+                    ),
+                    LegumeCredit = Credit(plan),
+                }
+            );
 
     private static PrintedRecommendation? Printed(PlotPlan plan)
     {

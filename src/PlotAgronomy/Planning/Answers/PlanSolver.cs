@@ -15,21 +15,28 @@ public static class PlanSolver
     public static PlotAnswers Solve(this PlotPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var blend = SeedSolver.BlendOf(plan);
-        ImmutableArray<KindShare> kinds = blend?.KindShares ?? [.. plan.Kinds.Select(k => k.Share)];
-        var need = NeedSolver.Solve(plan, kinds);
-        var fertilizer = PurchaseSolver.Solve(plan, need);
+        var judged = VerdictSolver.Judge(plan);
+        var sown = VerdictSolver.OfTheSown(plan, judged);
+        var limed = VerdictSolver.OfTheLimed(plan, judged);
+        bool waits = sown.Kinds.IsEmpty && !plan.Kinds.IsEmpty;
+        var fed = waits ? limed : sown;
+        var blend = SeedSolver.BlendOf(sown);
+        var need = NeedSolver.Solve(fed, blend?.KindShares ?? GrownKinds.Of(fed));
+        var fertilizer = PurchaseSolver.Solve(fed, need, waits);
+        var lime = LimeSolver.Solve(limed, GrownKinds.Of(limed), fertilizer.Told.Purchase.OrNull());
         var ground = SpreadingSolver.Ground(plan);
-        var seed = SeedSolver.Solve(plan, blend, PurchaseSolver.Nitrogen(fertilizer), ground?.OutsideShare ?? 0);
+        var weighedFor = SpreadingSolver.SownGround(plan, ground);
+        var seed = SeedSolver.Solve(sown, blend, PurchaseSolver.Nitrogen(fertilizer), weighedFor);
         return new PlotAnswers
         {
             Plan = plan,
+            Verdict = VerdictSolver.Solve(plan, judged, lime.Told.Expected, () => seed.OrNull()?.Fit),
             Soil = Soil(plan),
             Need = need,
-            Lime = LimeSolver.Solve(plan, kinds, fertilizer.Told.Purchase.OrNull()),
+            Lime = lime,
             Fertilizer = fertilizer,
             Seed = seed,
-            Spreading = SpreadingSolver.Solve(plan, seed, ground),
+            Spreading = SpreadingSolver.Solve(sown, seed, ground),
         };
     }
 

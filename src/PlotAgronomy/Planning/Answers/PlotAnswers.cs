@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Blends;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
@@ -15,6 +16,10 @@ public sealed class PlotAnswers
 
     /// <summary>Gets the plan that was solved.</summary>
     public required PlotPlan Plan { get; init; }
+
+    /// <summary>Gets whether each kind may be sown on this plot and day, why not and what would change it; open without a pH,
+    /// not needed where nothing is sown and nothing is known to stand there.</summary>
+    public required Answer<PlotVerdict> Verdict { get; init; }
 
     /// <summary>Gets what the report says by itself.</summary>
     public required Answer<SoilAnswer> Soil { get; init; }
@@ -38,8 +43,9 @@ public sealed class PlotAnswers
     /// <summary>Gets every question that stands open, each once, in the order of the work.</summary>
     public ImmutableArray<OpenQuestion> Questions =>
         [
-            .. Soil
-                .Questions.Concat(Lime.Questions)
+            .. Verdict
+                .Questions.Concat(Soil.Questions)
+                .Concat(Lime.Questions)
                 .Concat(Need.Questions)
                 .Concat(Fertilizer.Questions)
                 .Concat(Seed.Questions)
@@ -58,7 +64,7 @@ public sealed class PlotAnswers
         PlanningFormulas
             .All["plan-shopping-total"]
             .Line(
-                $"{string.Join(" + ", Costs.Select(c => Plan.Currency.Print(c).Split(' ')[0]))} = "
+                $"{string.Join(" + ", Costs.DefaultIfEmpty().Select(c => Plan.Currency.Print(c).Split(' ')[0]))} = "
                     + Plan.Currency.Print(TotalCost)
             );
 
@@ -67,44 +73,28 @@ public sealed class PlotAnswers
         Finding.InOrder(
             PlanFindings
                 .Of(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading)
+                .Concat(Verdict.Findings)
+                .Where(f => f.Code != BlendCodes.PhLow)
                 .Concat(Seed.State == AnswerState.Open ? Seed.Findings : [])
         );
 
-    /// <summary>What is done to sow, in order: each pass where seed is spread, with its kinds that the soil is still too sour
-    /// for.</summary>
-    internal IEnumerable<(SeedingAction Action, SowingPass? Pass, ImmutableArray<HeldKind> HeldBack)> SowingSteps
-    {
-        get
-        {
-            if (!Spreading.TryGet(out var spreading))
-            {
-                return [];
-            }
-
-            return spreading
-                .Groups.Steps.Select(
-                    (SeedingAction, SowingPass?, ImmutableArray<HeldKind>) (step) =>
-                        step.Action == SeedingAction.Spread && spreading.Passes.Single(p => p.Group == step.Group) is var pass
-                            ? (step.Action, pass, HeldOf(pass))
-                            : (step.Action, null, [])
+    /// <summary>What is done to sow, in order: each pass where seed is spread.</summary>
+    internal IEnumerable<(SeedingAction Action, SowingPass? Pass)> SowingSteps =>
+        Spreading.TryGet(out var spreading)
+            ? spreading
+                .Groups.Steps.Where(step => IsNeeded(step.Action, spreading))
+                .Select(step =>
+                    (
+                        step.Action,
+                        step.Action == SeedingAction.Spread ? spreading.Passes.Single(p => p.Group == step.Group) : null
+                    )
                 )
-                .Where(step => IsNeeded(step.Item1, spreading));
-        }
-    }
+            : [];
 
-    /// <summary>The passes of which the soil is still too sour for every kind.</summary>
-    internal ImmutableArray<SowingPass> PassesHeldBack => [.. (Spreading.OrNull()?.Passes ?? []).Where(IsHeldBack)];
-
-    private bool IsHeldBack(SowingPass pass) => HeldOf(pass).Length == pass.Kinds.Length;
-
-    private ImmutableArray<HeldKind> HeldOf(SowingPass pass) =>
-        [.. pass.Kinds.Where(k => Lime.Told.HoldBack.Any(h => h.Id == k.Planned.Kind.Id)).Select(k => HeldKind.Of(k, Plan.Soil))];
-
-    /// <summary>Nothing is covered where all large seed is held back, and nothing pressed in where there is no small
-    /// seed.</summary>
-    private bool IsNeeded(SeedingAction action, SpreadingAnswer spreading) =>
+    /// <summary>Nothing is covered where there is no large seed, and nothing pressed in where there is no small seed.</summary>
+    private static bool IsNeeded(SeedingAction action, SpreadingAnswer spreading) =>
         action == SeedingAction.Spread
-        || spreading.Passes.Any(p => p.Group.SownBeforeCovering == (action == SeedingAction.Cover) && !IsHeldBack(p));
+        || spreading.Passes.Any(p => p.Group.SownBeforeCovering == (action == SeedingAction.Cover));
 
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>

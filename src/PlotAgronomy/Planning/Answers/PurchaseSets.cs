@@ -88,10 +88,12 @@ internal sealed class PurchaseSets
     private static FieldConditions Field(PlotPlan plan, PlotNeed need) =>
         new()
         {
-            IsIncorporated = plan.Method == PlantingMethod.TilledAndPacked,
+            IsIncorporated = GrownKinds.IsTilled(plan),
             IsNearWater = plan.Plot.IsNearWater,
             Soil = plan.Soil,
             NotKnown = [.. need.NotKnown.Select(n => n.Nutrient)],
-            IsLegumeStand = plan.Plot.Cover == GroundCover.LegumeStand || plan.Kinds.All(k => k.Kind.IsLegume),
+            IsLegumeStand =
+                plan.Plot.Cover == GroundCover.LegumeStand
+                || (GrownKinds.Of(plan) is { IsEmpty: false } grown && grown.All(k => k.Kind.IsLegume)),
         };
 }

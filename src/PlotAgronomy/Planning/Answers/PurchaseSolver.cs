@@ -7,9 +7,18 @@ namespace PlotAgronomy.Planning;
 /// <summary>The cheapest honest set of fertilizer on offer.</summary>
 internal static class PurchaseSolver
 {
-    /// <summary>Open while the need is open, or where something is needed and nothing is on offer.</summary>
-    internal static Answer<FertilizerAnswer> Solve(PlotPlan plan, Answer<PlotNeed> asked)
+    /// <summary>Open while the need is open, or where something is needed and nothing is on offer. Nothing is bought for kinds
+    /// that are not sown.</summary>
+    /// <param name="plan">Plan.</param>
+    /// <param name="asked">Need.</param>
+    /// <param name="waits">Whether the plan names seed and none of it is sown now.</param>
+    internal static Answer<FertilizerAnswer> Solve(PlotPlan plan, Answer<PlotNeed> asked, bool waits)
     {
+        if (waits)
+        {
+            return Waiting(plan, asked);
+        }
+
         var need = asked.Told.WorthBuying;
         bool isNeeded = NeedSolver.IsNeeded(need);
         bool isNotKnown = asked.State == AnswerState.Open || (!isNeeded && need.NotKnown.Any());
@@ -36,6 +45,17 @@ internal static class PurchaseSolver
             null,
             () => [.. FindingsFor(plan, fertilizer), .. sets.Findings()]
         );
+    }
+
+    private static Answer<FertilizerAnswer> Waiting(PlotPlan plan, Answer<PlotNeed> asked)
+    {
+        var nothing = new FertilizerAnswer(plan, asked.Told)
+        {
+            Waits = true,
+            Purchase = Answers.NoneNeeded<Purchase>(),
+            Others = [],
+        };
+        return asked.State == AnswerState.Open ? Answers.OpenButFor(nothing, () => asked.Questions) : Answers.NoneNeeded(nothing);
     }
 
     /// <summary>The nitrogen that is bought; null while that is open.</summary>

@@ -49,7 +49,7 @@ internal static class SoilSolver
 
     internal static Answer<SamplingAdvice> Sampling(PlotPlan plan)
     {
-        bool isTopDressed = plan.Method != PlantingMethod.TilledAndPacked;
+        bool isTopDressed = !GrownKinds.IsTilled(plan);
         var advice = Advice(plan.Report.SampledOn);
         var question = plan.Report.SampledOn is null ? SoilQuestions.SampledDay(plan.PlantingDate) : null;
         return new(
@@ -66,7 +66,7 @@ internal static class SoilSolver
     internal static ImmutableArray<SecondaryAnswer> Secondary(PlotPlan plan) =>
         [
             .. SecondaryRule
-                .All.Where(rule => plan.Kinds.Any(k => rule.IsFor(k.Kind)))
+                .All.Where(rule => GrownKinds.Of(plan).Any(k => rule.IsFor(k.Kind)))
                 .Select(rule => rule.Answer(plan.Soil))
                 .Where(answer => answer.IsNeeded is not null),
         ];

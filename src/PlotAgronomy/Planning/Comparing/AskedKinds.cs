@@ -8,31 +8,33 @@ internal sealed class AskedKinds
 {
     private readonly CropRow? stated;
     private readonly KindProxy? proxy;
-    private readonly ImmutableArray<PlannedKind> planned;
+    private readonly ImmutableArray<CropYield> yields;
     private readonly bool carriedOff;
 
-    private AskedKinds(CropRow? stated, KindProxy? proxy, ImmutableArray<PlannedKind> planned, bool carriedOff)
+    private AskedKinds(CropRow? stated, KindProxy? proxy, IEnumerable<KindShare> grown, PlotPlan plan)
     {
         this.stated = stated;
         this.proxy = proxy;
-        this.planned = planned;
-        this.carriedOff = carriedOff;
+        Kinds = [.. grown.Select(k => k.Kind)];
+        yields = [.. plan.Kinds.Where(k => Kinds.Any(g => g.Id == k.Kind.Id)).Select(k => k.Yield).OfType<CropYield>()];
+        carriedOff = plan.Plot.IsCarriedOff;
     }
 
-    internal ImmutableArray<CropKind> Kinds => [.. planned.Select(k => k.Kind)];
+    internal ImmutableArray<CropKind> Kinds { get; }
 
     /// <summary>All kinds for the row that was asked for.</summary>
-    internal static AskedKinds Of(CropRow row, PlotPlan plan) => new(row, null, plan.Kinds, plan.Plot.IsCarriedOff);
+    internal static AskedKinds Of(CropRow row, PlotPlan plan) => new(row, null, GrownKinds.Of(plan), plan);
 
-    /// <summary>The plan's kinds that have share enough to count, those taken alike together.</summary>
+    /// <summary>The kinds sown, or standing where none is, that have share enough to count, those taken alike together.</summary>
     internal static ImmutableArray<AskedKinds> Of(PlotPlan plan)
     {
-        var counted = plan.Kinds.Where(k => k.Share.ShareOfFullStand >= BlendNeedRule.CountedFromShare).ToList();
+        var grown = GrownKinds.Of(plan);
+        var counted = grown.Where(k => k.ShareOfFullStand >= BlendNeedRule.CountedFromShare).ToList();
         return
         [
-            .. (counted.Count == 0 ? plan.Kinds : counted.AsEnumerable())
+            .. (counted.Count == 0 ? grown : counted.AsEnumerable())
                 .GroupBy(k => string.Join('|', KindProxy.For(k.Kind).RowsOf(!plan.Plot.IsCarriedOff)))
-                .Select(g => new AskedKinds(null, KindProxy.For(g.First().Kind), [.. g], plan.Plot.IsCarriedOff)),
+                .Select(g => new AskedKinds(null, KindProxy.For(g.First().Kind), g, plan)),
         ];
     }
 
@@ -57,7 +59,7 @@ internal sealed class AskedKinds
 
     private CropYield? YieldFor(CropRow row)
     {
-        var fitting = planned.Select(k => k.Yield).OfType<CropYield>().Where(y => y.Unit == CropRows.UnitOf(row)).ToList();
+        var fitting = yields.Where(y => y.Unit == CropRows.UnitOf(row)).ToList();
         return fitting.Count == 0 ? null : fitting.MaxBy(y => y.PerAcre);
     }
 }

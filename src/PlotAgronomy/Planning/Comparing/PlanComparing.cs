@@ -49,7 +49,7 @@ public static class PlanComparing
     {
         ArgumentNullException.ThrowIfNull(plan);
         double? asked = targetPh is { } ph ? LimeLimits.TargetPh(ph, nameof(targetPh)) : null;
-        var (target, wanted) = LimeSolver.Aim(plan, [.. plan.Kinds.Select(k => k.Share)]);
+        var (target, wanted) = LimeSolver.Aim(plan, GrownKinds.Of(plan));
         var soil = plan.Soil;
         var comparison = LimeMethodComparison.For(
             soil,

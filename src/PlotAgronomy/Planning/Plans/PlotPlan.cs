@@ -45,13 +45,14 @@ public sealed record PlotPlan
         init => field = Guard.Defined(value, nameof(Method));
     }
 
-    /// <summary>Gets the kinds to be grown, each once, with the lot each is taken from; at least one.</summary>
-    /// <exception cref="ArgumentException">No kind, a kind twice, or a kind with a lot of another.</exception>
-    public required ImmutableArray<PlannedKind> Kinds
+    /// <summary>Gets the kinds to be sown, each once, with the lot each is taken from.</summary>
+    /// <value>None unless stated: then what stands on the plot is kept up.</value>
+    /// <exception cref="ArgumentException">A list that was never made, a kind twice, or a kind with a lot of another.</exception>
+    public ImmutableArray<PlannedKind> Kinds
     {
         get;
         init => field = Guarded(value, nameof(Kinds));
-    }
+    } = [];
 
     /// <summary>Gets the method that turns the report into a rate of lime.</summary>
     /// <exception cref="ArgumentNullException">Null.</exception>
@@ -69,13 +70,8 @@ public sealed record PlotPlan
         init => field = Guard.NotNull(value, nameof(NutrientSystem));
     }
 
-    /// <summary>Gets the spreader.</summary>
-    /// <exception cref="ArgumentNullException">Null.</exception>
-    public required PlannedSpreader Spreader
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Spreader));
-    }
+    /// <summary>Gets the spreader; null where no seed is spread, or none is at hand yet.</summary>
+    public PlannedSpreader? Spreader { get; init; }
 
     /// <summary>Gets the one currency of all prices.</summary>
     /// <exception cref="ArgumentNullException">Null.</exception>
@@ -200,7 +196,7 @@ public sealed record PlotPlan
 
     private static ImmutableArray<PlannedKind> Guarded(ImmutableArray<PlannedKind> kinds, string name)
     {
-        Guard.NotEmpty(Guard.Listed(kinds, name), name);
+        Guard.Listed(kinds, name);
         if (kinds.FirstOrDefault(k => k.Offer.Item.Kind.Id != k.Kind.Id) is { } mixed)
         {
             throw new ArgumentException(

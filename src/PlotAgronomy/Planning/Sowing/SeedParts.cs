@@ -34,14 +34,12 @@ internal static class SeedParts
         return few.Count == 0 ? [] : [SeedQuestions.FullRates(parts[0].Component.Method, few)];
     }
 
-    /// <summary>Kinds whose lot is treated and would lie on the surface, where animals eat it: on ground that is not worked, or
+    /// <summary>Whether a lot is treated and would lie on the surface, where animals eat it: on ground that is not worked, or
     /// pressed in because the seed is small.</summary>
-    internal static IEnumerable<PlannedKind> TreatedOnSurface(PlotPlan plan) =>
-        plan.Method == PlantingMethod.Drilled
-            ? []
-            : plan.Kinds.Where(k =>
-                k.Offer.Item.IsTreated && (plan.Method != PlantingMethod.TilledAndPacked || IsPressedIn(k.Kind))
-            );
+    internal static bool IsTreatedOnSurface(PlotPlan plan, SeedLot lot) =>
+        lot.IsTreated
+        && plan.Method != PlantingMethod.Drilled
+        && (plan.Method != PlantingMethod.TilledAndPacked || IsPressedIn(lot.Kind));
 
     /// <summary>Whether the seed is too small to be covered: it is pressed into the surface and lies there.</summary>
     private static bool IsPressedIn(CropKind kind) => kind.Depth is not { } depth || !SeedPasses.IsCovered(depth.Deepest.Inches);

@@ -8,9 +8,10 @@ namespace PlotAgronomy.Planning;
 /// <summary>From kinds and lots to one blend, its weights and what it makes of the plot.</summary>
 internal static class SeedSolver
 {
-    /// <summary>The kinds as one blend; null where one of them has no seed count or no rate for this way of sowing.</summary>
+    /// <summary>The kinds as one blend; null where nothing is sown, or a kind has no seed count or no rate for this way of
+    /// sowing.</summary>
     internal static Blend? BlendOf(PlotPlan plan) =>
-        SeedParts.BeforeBlending(plan).Any()
+        plan.Kinds.IsEmpty || SeedParts.BeforeBlending(plan).Any()
             ? null
             : Blend.FromSharesOfFullStand([
                 .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand)),
@@ -19,24 +20,20 @@ internal static class SeedSolver
     /// <param name="plan">Plan.</param>
     /// <param name="blend">The kinds as one blend; null where it cannot be made.</param>
     /// <param name="nitrogen">Nitrogen the purchase brings.</param>
-    /// <param name="outsideShare">Ground beside the plot that its passes sow too, as a part of the plot.</param>
-    internal static Answer<SeedAnswer> Solve(PlotPlan plan, Blend? blend, ApplicationRate? nitrogen, double outsideShare)
+    /// <param name="sown">Ground that is sown: the plot, and what its passes cover beside it.</param>
+    internal static Answer<SeedAnswer> Solve(PlotPlan plan, Blend? blend, ApplicationRate? nitrogen, Area sown)
     {
+        if (plan.Kinds.IsEmpty)
+        {
+            return Answers.NoneNeeded<SeedAnswer>();
+        }
+
         if (blend is null)
         {
             return Answers.Open<SeedAnswer>(() => [.. SeedParts.BeforeBlending(plan)]);
         }
 
-        if (SeedParts.TreatedOnSurface(plan).ToList() is { Count: > 0 } treated)
-        {
-            return Answers.Open<SeedAnswer>(
-                () => [.. treated.Select(k => SeedQuestions.Untreated(k.Kind))],
-                findings: () => [.. treated.SelectMany(k => k.Offer.Item.Cautions(plan.SowingMethod)).Distinct()]
-            );
-        }
-
         var standing = Standing(plan);
-        var sown = Area.FromAcres(plan.Plot.Area.Acres * (1 + outsideShare));
         var batch = blend.WeighFor(sown);
         var seed = new SeedAnswer(
             plan,
@@ -51,6 +48,12 @@ internal static class SeedSolver
         };
         return Answers.Given(seed, () => seed.Fit.Findings, () => [.. seed.Questions]);
     }
+
+    /// <summary>A kind weighed out by itself for the plot; null where it cannot be.</summary>
+    internal static SownKind? WeighAlone(PlotPlan plan, PlannedKind kind) =>
+        BlendOf(plan with { Kinds = [kind] }) is { } alone
+            ? Sow(plan, kind, alone, SpreadingSolver.SownGround(plan, SpreadingSolver.Ground(plan)))
+            : null;
 
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {

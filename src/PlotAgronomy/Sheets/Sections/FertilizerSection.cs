@@ -39,7 +39,8 @@ internal static class FertilizerSection
         if (!fertilizer.Purchase.TryGet(out var purchase))
         {
             sheet.Say(
-                !fertilizer.IsNeeded && need.NotKnown.Any() ? "Nothing is bought until that is known."
+                fertilizer.Waits ? "Nothing of this blend is sown now, so nothing is bought; the need is told for the day it is."
+                : !fertilizer.IsNeeded && need.NotKnown.Any() ? "Nothing is bought until that is known."
                 : answers.Need.State == AnswerState.NoneNeeded ? "No fertilizer is needed."
                 : !fertilizer.IsNeeded ? "No fertilizer is bought: what is needed is too little."
                 : plan.FertilizerOffers.IsEmpty ? "No fertilizer is on offer in the plan."

@@ -144,25 +144,19 @@ internal static class LimeSection
         sheet.Say($"{first}Test again about {SheetText.Date(outlook.RetestOn)}.");
     }
 
-    /// <summary>What today's pH leaves out; a forecast lifts nothing.</summary>
+    /// <summary>Said beside the forecast, so that nobody goes by it alone.</summary>
     private static void HeldBack(SectionWriter sheet, PlotAnswers answers)
     {
-        if (answers.Plan.Soil.WaterPh is null)
+        if (answers.Plan is { Soil.WaterPh: null } or { Kinds.IsEmpty: true })
         {
             return;
         }
 
         var held = answers.Lime.Told.HoldBack;
-        if (held.IsEmpty)
-        {
-            sheet.Say("Today's pH meets the lower limit of every kind with a known one.");
-            return;
-        }
-
-        ImmutableArray<CropKind> others = [.. answers.Plan.Kinds.Select(k => k.Kind).Except(held).Where(k => k.Ph is not null)];
-        string sowNow = others.IsEmpty ? "none of the others" : Names(others);
         sheet.Say(
-            $"Hold back until a new test shows the pH they need, whatever is expected: {Names(held)}. Sow meanwhile: {sowNow}."
+            held.IsEmpty
+                ? "Today's pH meets the lower limit of every kind with a known one."
+                : $"Hold back until a new test shows the pH they need, whatever is expected: {Names(held)}; see the verdict."
         );
     }
 
@@ -177,7 +171,7 @@ internal static class LimeSection
 
     private static string Share(LimeReaction reaction) => $"{FromTo(reaction.Low.Percent, reaction.High.Percent, 0)} %";
 
-    private static string FromTo(double low, double high, int decimals) =>
+    internal static string FromTo(double low, double high, int decimals) =>
         Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to
             ? from
             : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";

@@ -16,19 +16,27 @@ public static class PlanSheet
         public static FieldSheet Of(PlotAnswers answers)
         {
             ArgumentNullException.ThrowIfNull(answers);
+            bool isSown = answers.Seed.State != AnswerState.NoneNeeded;
+            bool isJudged = answers.Verdict.State != AnswerState.NoneNeeded;
             ImmutableArray<SheetSection> work =
             [
+                .. isJudged ? [VerdictSection.Write(answers)] : Enumerable.Empty<SheetSection>(),
                 .. answers.Questions.IsEmpty ? Enumerable.Empty<SheetSection>() : [QuestionsSection.Write(answers)],
                 ReportSection.Write(answers),
                 LimeSection.Write(answers),
                 FertilizerSection.Write(answers),
-                SeedSection.Write(answers),
+                .. isSown || !answers.Plan.Kinds.IsEmpty ? [SeedSection.Write(answers)] : Enumerable.Empty<SheetSection>(),
                 WorkOrderSection.Write(answers),
-                PassSection.Write(answers),
+                .. isSown ? [PassSection.Write(answers)] : Enumerable.Empty<SheetSection>(),
                 ShoppingSection.Write(answers),
             ];
-            string planting = SheetText.Date(answers.Plan.PlantingDate);
-            return SheetEnding.Close($"{answers.Plan.Plot.Name}: planting of {planting}", work, answers.Findings);
+            string what = answers.Plan.Kinds.IsEmpty ? "upkeep" : "planting";
+            return SheetEnding.Close(
+                $"{answers.Plan.Plot.Name}: {what} of {SheetText.Date(answers.Plan.PlantingDate)}",
+                work,
+                answers.Findings,
+                isJudged ? answers.Verdict.Told.Said : []
+            );
         }
     }
 }

@@ -12,6 +12,13 @@ internal static class SeedSection
     {
         var plan = answers.Plan;
         var sheet = new SectionWriter("seed", "Seed to weigh out");
+        if (answers.Seed.State == AnswerState.NoneNeeded)
+        {
+            sheet.Say("No seed is weighed out now, see the verdict.");
+            HeldSeed.SayKept(sheet, answers);
+            return sheet.Close();
+        }
+
         if (!answers.Seed.TryGet(out var seed))
         {
             SayOpen(sheet, answers);
@@ -73,6 +80,7 @@ internal static class SeedSection
             );
         }
 
+        HeldSeed.SayKept(sheet, answers);
         return sheet.Close();
     }
 

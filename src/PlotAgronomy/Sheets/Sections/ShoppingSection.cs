@@ -50,11 +50,21 @@ internal static class ShoppingSection
             );
         }
 
+        if (rows.Count == 0)
+        {
+            sheet.Say("Nothing is bought now.");
+        }
+
         sheet.Table(["item", "packages", "cost"], rows);
         sheet.RestsOn([.. lime.RestsOn, answers.Need.Told, seed?.Blend]);
         var total = new FigureValue(plan.Currency.Print(answers.TotalCost), SheetAmount.Money(answers.TotalCost, plan.Currency));
-        string all = seed is null ? "all together, without the seed" : "all together";
+        string all = answers.Seed.State == AnswerState.Open ? "all together, without the seed" : "all together";
         sheet.Figure("buy.all", all, total, answers.TotalCostLine);
+        if (!plan.Kinds.IsEmpty)
+        {
+            HeldSeed.SayNotBought(sheet, answers);
+        }
+
         return sheet.Close();
     }
 }

@@ -12,14 +12,46 @@ internal static class WorkOrderSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var sheet = new SectionWriter("order-of-work", "Order of work");
-        sheet.Step(Before(answers).Concat(Sowing(answers)).Concat(After(answers)));
+        sheet.Step(
+            answers.Verdict.State != AnswerState.NoneNeeded && answers.Verdict.Told.Upkeep is { } stand
+                ? Lime(answers).Concat(UpkeepSteps.Of(answers, stand, Fertilizer(answers)))
+            : answers.Seed.State == AnswerState.NoneNeeded ? Lime(answers).Concat(Tests(answers)).Append(WriteDown)
+            : Before(answers).Concat(Sowing(answers)).Concat(After(answers))
+        );
         return sheet.Close();
+    }
+
+    private const string WriteDown = "Write down what was really spread, the day, and the rain that followed.";
+
+    /// <summary>The test that decides on what waits for it.</summary>
+    private static IEnumerable<string> Tests(PlotAnswers answers)
+    {
+        if (answers.Verdict.State == AnswerState.NoneNeeded || answers.Verdict.Told is not { Expected: { } outlook } verdict)
+        {
+            yield break;
+        }
+
+        if (!verdict.WithinReach.IsEmpty && outlook.TestBeforeSowingOn is { } day)
+        {
+            yield return $"Test the soil about {SheetText.Date(day)}. It lets in {VerdictSection.Needs(verdict.WithinReach)}.";
+        }
+
+        if (!verdict.OutOfReach.IsEmpty)
+        {
+            yield return $"Test the soil about {SheetText.Date(outlook.FullEffectOn)}, when the lime has about its full effect. "
+                + $"It lets in {VerdictSection.Needs(verdict.OutOfReach)}, in their season.";
+        }
     }
 
     private static IEnumerable<string> Before(PlotAnswers answers)
     {
         var plan = answers.Plan;
         foreach (string step in answers.Lime.Told.IsLate ? [] : Lime(answers))
+        {
+            yield return step;
+        }
+
+        foreach (string step in Tests(answers))
         {
             yield return step;
         }
@@ -81,19 +113,15 @@ internal static class WorkOrderSection
     private static IEnumerable<string> Sowing(PlotAnswers answers)
     {
         bool worked = answers.Plan.Method == PlantingMethod.TilledAndPacked;
-        foreach (var (action, seeding, heldBack) in answers.SowingSteps)
+        foreach (var (action, seeding) in answers.SowingSteps)
         {
             switch (action)
             {
-                case SeedingAction.Spread when seeding is { } held && heldBack.Length == held.Kinds.Length:
-                    yield return $"Keep pass {Amounts.Print(held.Number, 0)} in the bag: "
-                        + $"{string.Join("; ", heldBack.Select(Unless))}.";
-                    break;
                 case SeedingAction.Spread when seeding is { } pass:
                     yield return answers.Plan.Method == PlantingMethod.Drilled
                         ? $"Drill {pass.Names}: {SheetText.Weight(pass.Load)} ({SheetText.Rate(pass.Rate)}){Depth(pass)}."
                         : $"Pass {Amounts.Print(pass.Number, 0)}: spread {pass.Names}: {SheetText.Weight(pass.Load)} "
-                            + $"({SheetText.Rate(pass.Rate)}).{LeaveOut(heldBack)}";
+                            + $"({SheetText.Rate(pass.Rate)}).";
                     break;
                 case SeedingAction.Cover when worked:
                     yield return "Drag or disk lightly to cover the large seed, then firm the ground again.";
@@ -117,6 +145,11 @@ internal static class WorkOrderSection
                 break;
             case PlantingMethod.FrostSeeded:
                 yield return "Do not work the ground: freezing and thawing draw the seed in.";
+                if (answers.Plan.Plot is { Cover: GroundCover.SmallGrain })
+                {
+                    yield return "In spring clip or graze the standing grain whenever it shades the seedlings.";
+                }
+
                 yield return Fertilizer(answers) is { } products
                     ? $"Spread the fertilizer, {products}, only after green-up, never on frozen ground."
                     : "Spread nothing but seed on frozen ground.";
@@ -128,7 +161,7 @@ internal static class WorkOrderSection
             yield return step;
         }
 
-        yield return "Write down what was really spread, the day, and the rain that followed.";
+        yield return WriteDown;
     }
 
     /// <summary>The products with their weights; null when none is spread.</summary>
@@ -142,13 +175,6 @@ internal static class WorkOrderSection
         string apart = purchase.Lines.Length > 1 ? ", each by itself" : "";
         return string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}")) + apart;
     }
-
-    private static string LeaveOut(ImmutableArray<HeldKind> heldBack) =>
-        heldBack.IsEmpty ? "" : $" Leave out {string.Join(", ", heldBack.Select(Unless))}.";
-
-    private static string Unless(HeldKind held) =>
-        $"{SheetText.Name(held.Sown.Planned.Kind)}, {SheetText.Weight(held.Sown.Weight)}, unless a new test shows pH "
-        + $"{Amounts.Print(held.LowestPh, 1)} or more";
 
     private static string Depth(SowingPass pass) =>
         pass.Depth is var (shallowest, deepest)

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Liming;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>Kinds that would stand where kinds of the plan drop out, worked out from their own figures.</summary>
+internal static class SubstituteSearch
+{
+    private static readonly ImmutableArray<HazardType> NotProposed = [HazardType.NoxiousListing, HazardType.Toxicity];
+
+    /// <summary>At most three, turn by turn for each kind that drops out. Those of its own group go first, of them what stands
+    /// the soil of today before what a test may let in by the day of sowing, then its life span, then the sourest soil it stands.
+    /// Other groups are named where its own has none.</summary>
+    /// <param name="plan">Plan.</param>
+    /// <param name="held">The kinds that are not sown, for the soil, the ground or the season.</param>
+    /// <param name="expected">The pH to expect on the day of sowing, or null.</param>
+    internal static ImmutableArray<SubstituteKind> For(
+        PlotPlan plan,
+        IReadOnlyCollection<KindVerdict> held,
+        LimeOutlook? expected
+    )
+    {
+        SubstituteKind[] fit =
+        [
+            .. KindCatalog
+                .Standard.Kinds.Where(k => IsAtHand(plan, k))
+                .Select(k => new SubstituteKind(plan) { Kind = k, InsteadOf = k })
+                .Where(s => Stands(plan, s, expected)),
+        ];
+        var turns = held.Where(v => v.Decision != KindDecision.OtherSeed)
+            .Select(v => v.Planned.Kind)
+            .Select(dropped => new Queue<SubstituteKind>(InPlaceOf(plan, dropped, fit)))
+            .ToList();
+        int most = (int)PlanningConstants.All["most-substitutes"];
+        var taken = ImmutableArray.CreateBuilder<SubstituteKind>();
+        while (taken.Count < most && turns.Exists(t => t.Count > 0))
+        {
+            foreach (var turn in turns.Where(t => t.Count > 0))
+            {
+                var next = turn.Dequeue();
+                if (taken.Count < most && taken.All(t => t.Kind.Id != next.Kind.Id))
+                {
+                    taken.Add(next);
+                }
+            }
+        }
+
+        return taken.ToImmutable();
+    }
+
+    private static bool IsAtHand(PlotPlan plan, CropKind kind) =>
+        kind.SeedCount is not null
+        && kind.Rates?.For(plan.SowingMethod) is not null
+        && kind.LowestPhOn(plan.Soil) is not null
+        && kind.Hazards.All(h => !NotProposed.Contains(h.Type))
+        && plan.Kinds.All(p => p.Kind.Id != kind.Id)
+        && plan.Plot.CoverKind?.Id != kind.Id
+        && (plan.Plot.PlantingRegion is null || SowingSeason.Windows(plan, kind).Any(w => w.Allows(plan.PlantingDate)));
+
+    /// <summary>Nothing speaks against it here and now, not even what would only be minded; a test may still be wanting that the
+    /// lime brings within reach.</summary>
+    private static bool Stands(PlotPlan plan, SubstituteKind kind, LimeOutlook? expected) =>
+        KindJudge.Of(plan, kind.Kind).All(o => o.Decision == KindDecision.AfterTest)
+        && (kind.TestMustShow is not { } ph || (expected is not null && !Tolerance.IsBelow(expected.ExpectedPhHigh, ph)));
+
+    /// <summary>Without a region the day cannot be held against dates: then only kinds of the same growing season.</summary>
+    private static IEnumerable<SubstituteKind> InPlaceOf(PlotPlan plan, CropKind dropped, IEnumerable<SubstituteKind> fit)
+    {
+        var inSeason = fit.Where(s => plan.Plot.PlantingRegion is not null || s.Kind.GrowingSeason == dropped.GrowingSeason)
+            .ToList();
+        var alike = inSeason.FindAll(s => s.Kind.Group == dropped.Group);
+        return (alike.Count > 0 ? alike : inSeason.FindAll(s => s.TestMustShow is null))
+            .OrderByDescending(s => s.TestMustShow is null)
+            .ThenByDescending(s => s.Kind.LifeCycle == dropped.LifeCycle)
+            .ThenBy(s => s.LowestPh)
+            .Select(s => new SubstituteKind(plan) { Kind = s.Kind, InsteadOf = dropped });
+    }
+}

@@ -1,0 +1,51 @@
+using PlotAgronomy.Planning;
+
+namespace PlotAgronomy.Tests.Plans;
+
+/// <summary>Red clover, ladino and Korean lespedeza frost-seeded into standing wheat in February, pH 5.8.</summary>
+/// <remarks>Expected: common practice, as Missouri prints it for frost seeding.</remarks>
+public class FrostSeededTests
+{
+    private static SolvedPlan Plan => SolvedPlan.Of("p11-frost-clover-mo");
+
+    [Fact]
+    public void Every_kind_is_sown()
+    {
+        var plan = Plan;
+        Assert.Equal(PlotDecision.Sow, plan.Verdict.Decision);
+        Assert.Equal(["medium-red-clover", "ladino-clover", "korean-lespedeza"], plan.Sown);
+        Assert.Empty(plan.Verdict.Substitutes);
+        plan.Says("Yes. Sow Medium red clover, Ladino clover, Korean lespedeza");
+        Assert.False(plan.Has("blend-warm-and-cool"));
+    }
+
+    [Fact]
+    public void The_steps_are_those_of_frost_seeding_with_light_for_the_seedlings()
+    {
+        string steps = Plan.Section("order-of-work");
+        Assert.Contains("frozen, snow-free ground", steps, StringComparison.Ordinal);
+        Assert.Contains("only after green-up", steps, StringComparison.Ordinal);
+        Assert.Contains("clip or graze the standing grain", steps, StringComparison.Ordinal);
+    }
+
+    /// <summary>The method knows pH 7.0 alone, a whole unit above what is asked: it is refused, and no bag is bought on it.</summary>
+    [Fact]
+    public void Nothing_is_limed_to_7()
+    {
+        var plan = Plan;
+        Assert.Equal(6.0, plan.Answers.Lime.Told.TargetPh);
+        Assert.Equal(AnswerState.Open, plan.Answers.Lime.State);
+        Assert.Contains(plan.Answers.Questions, q => q.Code == "lime-ask-method");
+        Assert.DoesNotContain("buy.lime", plan.Bought);
+    }
+
+    /// <summary>Practice: no ground freezes in July, whatever region the plot lies in.</summary>
+    [Fact]
+    public void Nothing_is_frost_seeded_in_July()
+    {
+        var plan = SolvedPlan.Of(Plan.Plan with { PlantingDate = new DateOnly(2027, 7, 15) });
+        Assert.Equal(PlotDecision.NothingThisSeason, plan.Verdict.Decision);
+        Assert.All(plan.Verdict.Kinds, v => Assert.Equal("plan-no-frost", v.Reasons[0].Code));
+        Assert.DoesNotContain(plan.Bought, b => b.StartsWith("buy.seed", StringComparison.Ordinal));
+    }
+}
