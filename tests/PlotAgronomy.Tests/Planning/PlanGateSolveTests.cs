@@ -109,6 +109,8 @@ public class PlanGateSolveTests
         string text = EditedPlan.Of("clover-lots", plan =>
         {
             EditedPlan.Set(plan, "growing.kinds.0.kind", kind);
+            plan["plot"]!.AsObject().Remove("drainage");
+            EditedPlan.Set(plan, "soilReport.waterPh", 6.3);
             foreach (var lot in plan["materials"]!["seedLots"]!.AsArray())
             {
                 lot!["kind"] = kind;

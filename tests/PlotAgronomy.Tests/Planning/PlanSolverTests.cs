@@ -29,7 +29,7 @@ public class PlanSolverTests
     [Fact]
     public void More_runs_of_a_kind_make_a_gate_table_and_change_nothing_on_the_sheet()
     {
-        string text = File.ReadAllText(ConsoleTests.Data("fall-blend.json"));
+        string text = File.ReadAllText(ConsoleTests.Data("fall-blend.json")).Replace("\"waterPh\": 5.6", "\"waterPh\": 5.9", StringComparison.Ordinal);
         const string LastRun = "\"distance\": \"200 ft\", \"time\": \"50 s\" }";
         const string Another =
             ", { \"kind\": \"crimson clover\", \"gate\": 3, \"weighed\": \"0.9 lb\", \"distance\": \"200 ft\", \"time\": \"50 s\" }";

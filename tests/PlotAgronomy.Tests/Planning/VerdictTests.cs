@@ -14,7 +14,7 @@ public class VerdictTests
     private static PlannedKind Planned(string kind, double share = 1)
     {
         var found = KindCatalog.Standard.Find(kind);
-        var lot = new SeedLot { Label = "X", Kind = found, Analysis = SeedAnalysis.FromPercent(98, 90) };
+        var lot = new SeedLot { Label = "X", Kind = found, Analysis = SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(90)) };
         return new() { Share = KindShare.FromShare(found, share), Offer = Offer.InBags(lot, Mass.FromPounds(50), 20) };
     }
 

@@ -59,7 +59,7 @@ public class UpkeepTests
             EditedPlan.Set(json, "plot.standsNow.shareOfFullStand", 0.4);
             EditedPlan.Set(json, "plot.plantingRegion", "Central");
         });
-        thin.Says("0.4 of a full stand, which is thin", "plan seed of Ladino clover to thicken it (published days: 08-01 to 09-15");
+        thin.Says("0.4 of a full stand, which is thin", "plan seed of Ladino clover to thicken it (published days: ", "08-01 to 09-15");
     }
 
     [Fact]

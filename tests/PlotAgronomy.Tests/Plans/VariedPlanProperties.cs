@@ -80,7 +80,7 @@ public class VariedPlanProperties
             {
                 Assert.True(answers.Fertilizer.Told.IsNeeded);
                 Assert.Contains(answers.Need.Told.Targets, t => t.AtLeast > ApplicationRate.Zero);
-                Assert.NotEmpty(bought.Lines);
+                Assert.All(bought.Lines, l => Assert.True(l.Rate > ApplicationRate.Zero));
             }
         });
 

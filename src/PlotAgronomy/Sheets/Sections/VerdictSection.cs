@@ -52,8 +52,11 @@ internal static class VerdictSection
                     + "see the order of work.",
         };
 
-    private static string Thickness(StandUpkeep stand) =>
-        stand.Share is { } share ? $" at {Amounts.Print(share, 2)} of a full stand{(stand.IsThin ? ", which is thin" : "")}" : "";
+    private static string Thickness(StandUpkeep stand)
+    {
+        string thin = stand.IsThin ? ", which is thin" : "";
+        return stand.Share is { } share ? $" at {Amounts.Print(share, 2)} of a full stand{thin}" : "";
+    }
 
     private static string One(KindVerdict kind)
     {
