@@ -202,13 +202,13 @@ public class PlotAnswersTests
     public void The_report_is_rated_by_its_own_institution()
     {
         var plan = Demo;
-        var readings = plan.Report.Readings;
+        var readings = plan.Report!.Readings;
         Assert.NotEmpty(readings);
         var soil = plan.Solve().Soil.Value;
         Assert.NotEqual(AnswerState.NoneNeeded, soil.Ratings.State);
         if (soil.Ratings.TryGet(out var rated))
         {
-            Assert.Equal(SoilProgram.For(plan.Report)!.Institution, rated.System.Institution);
+            Assert.Equal(SoilProgram.For(plan.Report!)!.Institution, rated.System.Institution);
         }
         else
         {
@@ -251,14 +251,14 @@ public class PlotAnswersTests
     public void A_pass_without_a_run_asks_for_one_and_one_hopper_is_bounded_only_by_runs_of_every_kind()
     {
         var plan = Demo;
-        var none = (plan with { Spreader = plan.Spreader with { Runs = [] } }).Solve().Spreading.Value;
+        var none = (plan with { Spreader = plan.Spreader! with { Runs = [] } }).Solve().Spreading.Value;
         Assert.All(none.Passes, p => Assert.Equal("spread-ask-run", Assert.Single(p.Setting.Questions).Code));
         Assert.Equal(AnswerState.Open, none.AllInOneHopper.State);
         var untimed = plan.Kinds.Select(k => new SpreaderRun { Kind = k.Kind, Gate = 3, Weighed = Mass.FromPounds(0.5), Distance = Length.FromFeet(200) });
-        var asked = (plan with { Spreader = plan.Spreader with { Runs = [.. untimed] } }).Solve().Spreading.Value;
+        var asked = (plan with { Spreader = plan.Spreader! with { Runs = [.. untimed] } }).Solve().Spreading.Value;
         Assert.All(asked.Passes, p => Assert.Equal("spread-ask-time", Assert.Single(p.Setting.Questions).Code));
         var timed = untimed.Select(r => r with { Time = TimeSpan.FromSeconds(50) });
-        var all = (plan with { Spreader = plan.Spreader with { Runs = [.. timed] } }).Solve().Spreading.Value;
+        var all = (plan with { Spreader = plan.Spreader! with { Runs = [.. timed] } }).Solve().Spreading.Value;
         Assert.Equal(plan.Kinds.Length, all.AllInOneHopper.Value.Kinds.Length);
     }
 }

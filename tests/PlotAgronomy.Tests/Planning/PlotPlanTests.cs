@@ -71,12 +71,12 @@ public class PlotPlanTests
         var offer = plan.SeedOffers[0];
         Assert.Throws<ArgumentNullException>(() => offer with { Package = null! });
         Assert.Throws<ArgumentOutOfRangeException>(() => offer with { Price = -1 });
-        Assert.Contains("ft", Assert.Throws<ArgumentOutOfRangeException>(() => plan.Spreader with { Swath = Length.FromFeet(-1) }).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>(() => plan.Spreader with { Hopper = Volume.FromCubicFeet(0) });
+        Assert.Contains("ft", Assert.Throws<ArgumentOutOfRangeException>(() => plan.Spreader! with { Swath = Length.FromFeet(-1) }).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => plan.Spreader! with { Hopper = Volume.FromCubicFeet(0) });
         Assert.Throws<ArgumentException>(() => plan.Plot with { Name = " " });
         Assert.Throws<ArgumentOutOfRangeException>(() => plan.Plot with { CoverShare = 1.01 });
         Assert.Throws<ArgumentNullException>(() => plan.Plot with { Measured = null! });
-        var run = plan.Spreader.Runs[0];
+        var run = plan.Spreader!.Runs[0];
         Assert.Throws<ArgumentOutOfRangeException>(() => run with { Gate = -1 });
         Assert.Throws<ArgumentOutOfRangeException>(() => run with { Time = TimeSpan.Zero });
         Assert.Throws<ArgumentOutOfRangeException>(() => run with { Weighed = Mass.Zero });

@@ -26,7 +26,7 @@ internal static class FertilizerParts
     internal static Answer<PercentRange> UreaLoss(PlotPlan plan, Purchase? purchase)
     {
         bool hasSurfaceUrea =
-            plan.Method != PlantingMethod.TilledAndPacked
+            plan.IsUnworked
             && purchase?.Lines.Any(l =>
                 l.Product.Substance is FertilizerSubstance.Urea or FertilizerSubstance.UreaAmmoniumNitrateSolution
             ) == true;
@@ -35,9 +35,9 @@ internal static class FertilizerParts
             return Answers.NoneNeeded<PercentRange>();
         }
 
-        if (plan.Report.WaterPh is not { } ph)
+        if (plan.Soil.WaterPh is not { } ph)
         {
-            return Answers.Open<PercentRange>(() => [SoilQuestions.WaterPh(plan.Report)]);
+            return Answers.Open<PercentRange>(() => [SoilQuestions.WaterPh(plan.ReportOrNone)]);
         }
 
         var question = FertilizerQuestions.SoilTemperature();

@@ -5,10 +5,11 @@ namespace PlotAgronomy.Planning;
 /// <summary>Where a plan's lime goes.</summary>
 internal static class LimePlacing
 {
-    /// <summary>Lime is worked in where the ground is: for a tilled seedbed, and before a drill where a depth is
-    /// stated.</summary>
+    /// <summary>Lime is worked in where the ground is: for a tilled seedbed, before a drill where a depth is stated, and where
+    /// nothing is settled yet, for a rate is printed for lime worked in.</summary>
     internal static LimePlacement Of(PlotPlan plan) =>
-        plan.Method == PlantingMethod.TilledAndPacked || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null }
+        plan.Method is null or PlantingMethod.TilledAndPacked
+        || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null }
             ? LimePlacement.WorkedIn
             : LimePlacement.Surface;
 }

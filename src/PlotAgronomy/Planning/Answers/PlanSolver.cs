@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy;
 
@@ -17,16 +18,21 @@ public static class PlanSolver
         ArgumentNullException.ThrowIfNull(plan);
         var blend = SeedSolver.BlendOf(plan);
         ImmutableArray<KindShare> kinds = blend?.KindShares ?? [.. plan.Kinds.Select(k => k.Share)];
-        var need = NeedSolver.Solve(plan, kinds);
-        var fertilizer = PurchaseSolver.Solve(plan, need);
+        var limeMethod = MethodChoices.Lime(plan, kinds);
+        var system = MethodChoices.Nutrients(plan, kinds);
+        var chosen = plan with { LimeMethod = limeMethod.Chosen, NutrientSystem = system.Chosen };
+        var need = NeedSolver.Solve(chosen, system, kinds);
+        var fertilizer = PurchaseSolver.Solve(chosen, need);
         var ground = SpreadingSolver.Ground(plan);
         var seed = SeedSolver.Solve(plan, blend, PurchaseSolver.Nitrogen(fertilizer), ground?.OutsideShare ?? 0);
         return new PlotAnswers
         {
             Plan = plan,
+            LimeMethod = limeMethod,
+            NutrientSystem = system,
             Soil = Soil(plan),
             Need = need,
-            Lime = LimeSolver.Solve(plan, kinds, fertilizer.Told.Purchase.OrNull()),
+            Lime = LimeSolver.Solve(chosen, limeMethod, kinds, fertilizer.Told.Purchase.OrNull()),
             Fertilizer = fertilizer,
             Seed = seed,
             Spreading = SpreadingSolver.Solve(plan, seed, ground),
@@ -36,6 +42,8 @@ public static class PlanSolver
     private static Answer<SoilAnswer> Soil(PlotPlan plan)
     {
         var soil = new SoilAnswer(plan);
-        return Answers.Given(soil, () => soil.ReportFindings, () => [.. soil.Questions]);
+        return soil.Card.State == AnswerState.Given && !plan.ReportOrNone.PrintsReadings
+            ? Answers.OpenButFor(soil, () => [SoilQuestions.Report(), .. soil.Questions], null, () => soil.ReportFindings)
+            : Answers.Given(soil, () => soil.ReportFindings, () => [.. soil.Questions]);
     }
 }

@@ -16,7 +16,13 @@ public sealed class PlotAnswers
     /// <summary>Gets the plan that was solved.</summary>
     public required PlotPlan Plan { get; init; }
 
-    /// <summary>Gets what the report says by itself.</summary>
+    /// <summary>Gets which lime method answers, and who chose it.</summary>
+    public required MethodChoice<LimeMethod> LimeMethod { get; init; }
+
+    /// <summary>Gets which recommendation system answers for phosphate and potash, and who chose it.</summary>
+    public required MethodChoice<RecommendationSystem> NutrientSystem { get; init; }
+
+    /// <summary>Gets what the report says by itself; open without one, and then with the card to take a sample by.</summary>
     public required Answer<SoilAnswer> Soil { get; init; }
 
     /// <summary>Gets the nutrients the plot needs; open where the system has no figure from this report.</summary>
@@ -63,9 +69,12 @@ public sealed class PlotAnswers
     public ImmutableArray<Finding> Findings =>
         Finding.InOrder(
             PlanFindings
-                .Of(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading)
+                .Of(Plan, Soil.Told, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading)
                 .Concat(Seed.State == AnswerState.Open ? Seed.Findings : [])
         );
+
+    /// <summary>How what stands there is ended before sowing.</summary>
+    internal IEnumerable<string> CoverSteps => Planning.CoverSteps.Of(Plan);
 
     /// <summary>What is done to sow, in order: each pass where seed is spread, with its kinds that the soil is still too sour
     /// for.</summary>

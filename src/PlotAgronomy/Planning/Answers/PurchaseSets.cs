@@ -88,10 +88,12 @@ internal sealed class PurchaseSets
     private static FieldConditions Field(PlotPlan plan, PlotNeed need) =>
         new()
         {
-            IsIncorporated = plan.Method == PlantingMethod.TilledAndPacked,
+            IsIncorporated = plan.Method is { } method ? method == PlantingMethod.TilledAndPacked : null,
             IsNearWater = plan.Plot.IsNearWater,
             Soil = plan.Soil,
             NotKnown = [.. need.NotKnown.Select(n => n.Nutrient)],
-            IsLegumeStand = plan.Plot.Cover == GroundCover.LegumeStand || plan.Kinds.All(k => k.Kind.IsLegume),
+            HasSoilTest = plan.ReportOrNone.PrintsReadings || plan.Printed is not null,
+            IsLegumeStand =
+                plan.Plot.Cover == GroundCover.LegumeStand || (plan.Kinds.Length > 0 && plan.Kinds.All(k => k.Kind.IsLegume)),
         };
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
@@ -10,10 +11,10 @@ internal static class SeedSolver
 {
     /// <summary>The kinds as one blend; null where one of them has no seed count or no rate for this way of sowing.</summary>
     internal static Blend? BlendOf(PlotPlan plan) =>
-        SeedParts.BeforeBlending(plan).Any()
+        plan.Kinds.IsEmpty || SeedParts.BeforeBlending(plan).Any()
             ? null
             : Blend.FromSharesOfFullStand([
-                .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand)),
+                .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod!.Value), kind.Share.ShareOfFullStand)),
             ]);
 
     /// <param name="plan">Plan.</param>
@@ -22,16 +23,22 @@ internal static class SeedSolver
     /// <param name="outsideShare">Ground beside the plot that its passes sow too, as a part of the plot.</param>
     internal static Answer<SeedAnswer> Solve(PlotPlan plan, Blend? blend, ApplicationRate? nitrogen, double outsideShare)
     {
+        if (plan.Kinds.IsEmpty)
+        {
+            return Answers.NoneNeeded<SeedAnswer>();
+        }
+
         if (blend is null)
         {
-            return Answers.Open<SeedAnswer>(() => [.. SeedParts.BeforeBlending(plan)]);
+            ImmutableArray<OpenQuestion> missing = [.. SeedParts.BeforeBlending(plan)];
+            return Answers.Open(() => missing, () => Cases(missing, nitrogen, outsideShare, plan));
         }
 
         if (SeedParts.TreatedOnSurface(plan).ToList() is { Count: > 0 } treated)
         {
             return Answers.Open<SeedAnswer>(
                 () => [.. treated.Select(k => SeedQuestions.Untreated(k.Kind))],
-                findings: () => [.. treated.SelectMany(k => k.Offer.Item.Cautions(plan.SowingMethod)).Distinct()]
+                findings: () => [.. treated.SelectMany(k => k.Offer.Item.Cautions(plan.SowingMethod!.Value)).Distinct()]
             );
         }
 
@@ -51,6 +58,25 @@ internal static class SeedSolver
         };
         return Answers.Given(seed, () => seed.Fit.Findings, () => [.. seed.Questions]);
     }
+
+    /// <summary>The seed under each way of planting that its kinds have rates for.</summary>
+    private static ImmutableArray<AnswerCase<SeedAnswer>> Cases(
+        ImmutableArray<OpenQuestion> missing,
+        ApplicationRate? nitrogen,
+        double outsideShare,
+        PlotPlan plan
+    ) =>
+        [
+            .. missing
+                .OfType<OpenQuestion<PlantingMethod>>()
+                .SelectMany(q =>
+                    q.Cases(method =>
+                    {
+                        var planted = plan with { Method = method };
+                        return Solve(planted, BlendOf(planted), nitrogen, outsideShare);
+                    })
+                ),
+        ];
 
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {

@@ -9,8 +9,13 @@ namespace PlotAgronomy.Planning;
 public sealed class SpreadingAnswer
 {
     private readonly PlotPlan plan;
+    private readonly PlannedSpreader spreader;
 
-    internal SpreadingAnswer(PlotPlan plan) => this.plan = plan;
+    internal SpreadingAnswer(PlotPlan plan, PlannedSpreader spreader)
+    {
+        this.plan = plan;
+        this.spreader = spreader;
+    }
 
     /// <summary>Gets the kinds sorted by the size of their seed.</summary>
     public required SizeGrouping Groups { get; init; }
@@ -20,7 +25,8 @@ public sealed class SpreadingAnswer
 
     /// <summary>Gets what one hopper with all kinds mixed would do, as two bounds: why there are several passes. Not needed for
     /// one kind; open until a timed run of every kind at one gate is known.</summary>
-    public Answer<MixedHopper> AllInOneHopper => SpreadingParts.AllInOneHopper(plan, [.. Passes.SelectMany(p => p.Kinds)]);
+    public Answer<MixedHopper> AllInOneHopper =>
+        SpreadingParts.AllInOneHopper(plan, spreader, [.. Passes.SelectMany(p => p.Kinds)]);
 
     /// <summary>What stands open here.</summary>
     internal IEnumerable<OpenQuestion> Questions =>

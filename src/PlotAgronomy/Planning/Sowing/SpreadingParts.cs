@@ -21,14 +21,14 @@ internal static class SpreadingParts
             ? Answers.Given(layout, () => layout.Findings)
             : Answers.Open<FieldPasses>(() => [LandQuestions.Outline()]);
 
-    internal static Answer<MixedHopper> AllInOneHopper(PlotPlan plan, ImmutableArray<SownKind> sown)
+    internal static Answer<MixedHopper> AllInOneHopper(PlotPlan plan, PlannedSpreader spreader, ImmutableArray<SownKind> sown)
     {
         if (sown.Length < 2)
         {
             return Answers.NoneNeeded<MixedHopper>();
         }
 
-        var atOneGate = plan.Spreader.Runs.Where(r => r.Time is not null).GroupBy(r => r.Gate).FirstOrDefault(HasEvery);
+        var atOneGate = spreader.Runs.Where(r => r.Time is not null).GroupBy(r => r.Gate).FirstOrDefault(HasEvery);
         if (atOneGate is null)
         {
             string kinds = string.Join(", ", sown.Select(s => s.Planned.Kind.ShortName));
@@ -36,10 +36,10 @@ internal static class SpreadingParts
         }
 
         var mixed = MixedHopper.Bounds(
-            [.. sown.Select(s => Share(s, atOneGate.First(r => r.Kind == s.Planned.Kind), plan.Spreader))],
+            [.. sown.Select(s => Share(s, atOneGate.First(r => r.Kind == s.Planned.Kind), spreader))],
             plan.Plot.Area,
             WalkingPace.Usual,
-            plan.Spreader.Swath
+            spreader.Swath
         );
         return Answers.Given(mixed, () => mixed.Findings);
 

@@ -9,7 +9,8 @@ namespace PlotAgronomy.Planning;
 /// <summary>Sorts the kinds into passes by size and sets the spreader for each.</summary>
 internal static class SpreadingSolver
 {
-    /// <summary>Open while the seed is: nothing can be spread that cannot be weighed out.</summary>
+    /// <summary>Open while the seed is, for nothing can be spread that cannot be weighed out, and while no spreader is
+    /// stated.</summary>
     /// <param name="plan">Plan.</param>
     /// <param name="seed">Seed to spread.</param>
     /// <param name="ground">The passes over the plot, whatever is spread; null where its sides are not known.</param>
@@ -17,46 +18,66 @@ internal static class SpreadingSolver
     {
         if (!seed.TryGet(out var weighed))
         {
-            return Answers.Open<SpreadingAnswer>(() => seed.Questions);
+            return seed.State == AnswerState.NoneNeeded
+                ? Answers.NoneNeeded<SpreadingAnswer>()
+                : Answers.Open<SpreadingAnswer>(() => seed.Questions);
+        }
+
+        if (plan.Spreader is not { } spreader)
+        {
+            string kinds = string.Join(", ", weighed.Kinds.Select(k => k.Planned.Kind.ShortName));
+            return Answers.Open<SpreadingAnswer>(() => [SpreadingQuestions.Run(kinds)]);
         }
 
         var sown = weighed.Kinds;
         var groups = SizeGrouping.Arrange([.. sown.Select(SpreadingParts.PassKind)]);
-        var spreading = new SpreadingAnswer(plan)
+        var spreading = new SpreadingAnswer(plan, spreader)
         {
             Groups = groups,
             Passes =
             [
                 .. groups.Groups.Select(
-                    (group, i) => Pass(plan, ground, group, i + 1, [.. sown.Where(s => group.Holds(s.Planned.Kind))])
+                    (group, i) => Pass(plan, spreader, ground, group, i + 1, [.. sown.Where(s => group.Holds(s.Planned.Kind))])
                 ),
             ],
         };
-        return Answers.Given(spreading, () => [.. FindingsFor(plan, spreading.Passes)], () => [.. spreading.Questions]);
+        return Answers.Given(spreading, () => [.. FindingsFor(plan, spreader, spreading.Passes)], () => [.. spreading.Questions]);
     }
 
     /// <summary>Passes over the plot as they lie for any rate and pace; null where its sides are not known.</summary>
     internal static FieldPasses? Ground(PlotPlan plan) =>
-        plan.Plot.Measured.Outline is { } outline && !FieldPasses.HasTooManyStrips(outline, plan.Spreader.Swath)
+        plan is { Plot.Measured.Outline: { } outline, Spreader: { } spreader }
+        && !FieldPasses.HasTooManyStrips(outline, spreader.Swath)
             ? FieldPasses.Lay(
                 outline,
                 new FieldPassesRequest
                 {
                     Rate = ApplicationRate.FromPoundsPerAcre(1),
-                    Swath = plan.Spreader.Swath,
+                    Swath = spreader.Swath,
                     Speed = WalkingPace.Usual,
                 }
             )
             : null;
 
+    /// <summary>The plot, and what its passes cover beside it.</summary>
+    internal static Area SownGround(PlotPlan plan, FieldPasses? ground) =>
+        Area.FromAcres(plan.Plot.Area.Acres * (1 + (ground?.OutsideShare ?? 0)));
+
     /// <summary>Spacing, not swath, decides gate, test run and walk alike: the passes are evened out over the plot.</summary>
-    private static SowingPass Pass(PlotPlan plan, FieldPasses? ground, SeedPass group, int number, ImmutableArray<SownKind> kinds)
+    private static SowingPass Pass(
+        PlotPlan plan,
+        PlannedSpreader spreader,
+        FieldPasses? ground,
+        SeedPass group,
+        int number,
+        ImmutableArray<SownKind> kinds
+    )
     {
-        var spacing = ground?.Spacing ?? plan.Spreader.Swath;
+        var spacing = ground?.Spacing ?? spreader.Swath;
         var setup = SpreaderSetup.For(
             [.. kinds.Select(k => (k.Planned.Kind, k.Bulk.Bulk.Rate))],
             spacing,
-            plan.Spreader.Runs,
+            spreader.Runs,
             WalkingPace.Usual
         );
         return new SowingPass(spacing)
@@ -91,7 +112,7 @@ internal static class SpreadingSolver
         return cubicFeet > held;
     }
 
-    internal static IEnumerable<Finding> FindingsFor(PlotPlan plan, ImmutableArray<SowingPass> passes)
+    internal static IEnumerable<Finding> FindingsFor(PlotPlan plan, PlannedSpreader spreader, ImmutableArray<SowingPass> passes)
     {
         if (plan.Plot.Measured.Outline is null)
         {
@@ -115,7 +136,7 @@ internal static class SpreadingSolver
                 yield return FindingCatalog.Create(PlanningCodes.SwathRun, ("kinds", pass.Names), ("kind", run.Kind.ShortName));
             }
 
-            if (plan.Spreader.Hopper is Volume hopper && MayOverflow(pass, hopper))
+            if (spreader.Hopper is Volume hopper && MayOverflow(pass, hopper))
             {
                 yield return FindingCatalog.Create(
                     PlanningCodes.SpreadMoreThanHopper,

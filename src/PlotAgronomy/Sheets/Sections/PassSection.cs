@@ -12,11 +12,17 @@ internal static class PassSection
         var plan = answers.Plan;
         var sheet = new SectionWriter("passes", "Spreader passes");
         bool isDrilled = plan.Method == PlantingMethod.Drilled;
+        if (plan.Spreader is not { } spreader)
+        {
+            sheet.Say("The plan names no spreader: there are no passes before its width is known and a run was weighed.");
+            return sheet.Close();
+        }
+
         sheet.Say(
             isDrilled
-                ? $"{plan.Spreader.Name}, {SheetText.Distance(plan.Spreader.Swath)} wide. Set it by its own chart, then turn its "
+                ? $"{spreader.Name}, {SheetText.Distance(spreader.Swath)} wide. Set it by its own chart, then turn its "
                     + "wheel over the test run and weigh what comes out of its rows."
-                : $"{plan.Spreader.Name}, swath {SheetText.Distance(plan.Spreader.Swath)}. Kinds in one pass differ at most "
+                : $"{spreader.Name}, swath {SheetText.Distance(spreader.Swath)}. Kinds in one pass differ at most "
                     + "2 to 1 in size; larger and smaller seed in one hopper would sift apart."
         );
         if (!answers.Seed.TryGet(out var seed) || !answers.Spreading.TryGet(out var spreading))

@@ -16,19 +16,26 @@ public static class PlanSheet
         public static FieldSheet Of(PlotAnswers answers)
         {
             ArgumentNullException.ThrowIfNull(answers);
+            bool isSown = answers.Seed.State != AnswerState.NoneNeeded;
             ImmutableArray<SheetSection> work =
             [
-                .. answers.Questions.IsEmpty ? Enumerable.Empty<SheetSection>() : [QuestionsSection.Write(answers)],
-                ReportSection.Write(answers),
-                LimeSection.Write(answers),
-                FertilizerSection.Write(answers),
-                SeedSection.Write(answers),
-                WorkOrderSection.Write(answers),
-                PassSection.Write(answers),
-                ShoppingSection.Write(answers),
+                .. new SheetSection?[]
+                {
+                    answers.Questions.IsEmpty ? null : QuestionsSection.Write(answers),
+                    SamplingSection.Write(answers),
+                    ReportSection.Write(answers),
+                    LimeSection.Write(answers),
+                    FertilizerSection.Write(answers),
+                    isSown ? SeedSection.Write(answers) : null,
+                    WorkOrderSection.Write(answers),
+                    isSown ? PassSection.Write(answers) : null,
+                    ShoppingSection.Write(answers),
+                }.OfType<SheetSection>(),
             ];
-            string planting = SheetText.Date(answers.Plan.PlantingDate);
-            return SheetEnding.Close($"{answers.Plan.Plot.Name}: planting of {planting}", work, answers.Findings);
+            string planting = answers.Plan.PlantingDate is { } day
+                ? $"planting of {SheetText.Date(day)}"
+                : "planting day not set";
+            return SheetEnding.Close($"{answers.Plan.Plot.Name}: {planting}", work, answers.Findings);
         }
     }
 }

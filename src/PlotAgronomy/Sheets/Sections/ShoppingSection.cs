@@ -50,10 +50,23 @@ internal static class ShoppingSection
             );
         }
 
+        if (rows.Count == 0)
+        {
+            sheet.Say("Nothing is bought now.");
+        }
+
         sheet.Table(["item", "packages", "cost"], rows);
+        if (lime is { Rate.State: AnswerState.Open, OrderRange: var (low, high) })
+        {
+            sheet.Say(
+                $"Lime is not on this list: {SheetText.Weight(low.Value.Product)} to {SheetText.Weight(high.Value.Product)}, "
+                    + "see there; ask first."
+            );
+        }
+
         sheet.RestsOn([.. lime.RestsOn, answers.Need.Told, seed?.Blend]);
         var total = new FigureValue(plan.Currency.Print(answers.TotalCost), SheetAmount.Money(answers.TotalCost, plan.Currency));
-        string all = seed is null ? "all together, without the seed" : "all together";
+        string all = answers.Seed.State == AnswerState.Open ? "all together, without the seed" : "all together";
         sheet.Figure("buy.all", all, total, answers.TotalCostLine);
         return sheet.Close();
     }
